@@ -1,0 +1,34 @@
+/** How an ink's curves were come by, hence how far to trust them. */
+export type InkBasis = 'invented' | 'measured' | 'drawdown' | 'guess';
+
+/** CIELAB, D50, CIE 1931 2° observer: [L 0–100, a, b]. */
+export type Lab = [number, number, number];
+
+/** An ink: absorption and scattering of one stroke's film, per band. */
+export interface Ink {
+  id: string;
+  name: string;
+  basis: InkBasis;
+  /** One stroke over white and over black, D50/2°; what the user sees and edits. */
+  overWhite: Lab;
+  overBlack: Lab;
+  /** K·X of one stroke, 36 bands from 380 to 730 nm, ≥ 0. */
+  kx: number[];
+  /** S·X of one stroke, 36 bands, ≥ 0. */
+  sx: number[];
+  /** Minutes until another film can go over it; common practice, no source: the user's to change. */
+  dryMinutes: number;
+  /** Wet density, g/cm³; from memory 1.05–1.25, default 1.15. */
+  densityGPerCm3: number;
+}
+
+/** A paper: its reflectance and its sheet. */
+export interface Paper {
+  name: string;
+  widthMm: number;
+  heightMm: number;
+  /** The part that can be printed, mm from the sheet's top left. */
+  printable: { xMm: number; yMm: number; widthMm: number; heightMm: number };
+  /** 36 bands from 380 to 730 nm, 0–1. */
+  reflectance: number[];
+}

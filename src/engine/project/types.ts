@@ -1,0 +1,43 @@
+import type { ExploreSettings } from '../explore/types.ts';
+import type { Recipe } from '../recipe/types.ts';
+import type { Drawer, Pull } from '../stack/types.ts';
+
+export const PROJECT_FORMAT = 'pullstack-project';
+export const PROJECT_VERSION = 1;
+
+/** How many sheets of a recipe a visit prints. */
+export interface VisitRun {
+  recipe: string;
+  sheets: number;
+}
+
+/** The studio's own figures; all are defaults from common practice that the user changes. */
+export interface PressSettings {
+  pullsPerHour: number;
+  mountMinutes: number;
+  washUpMinutes: number;
+  /** Share of the theoretical ink volume that reaches the paper, 0.5–1; from memory. */
+  transfer: number;
+  /** Ink left in screen and bucket, mL a colour; from memory 50–150. */
+  lossMl: number;
+  /** Overs, share of the sheets. */
+  overs: number;
+  /** Registration that the table holds, mm. */
+  registrationMm: number;
+}
+
+/** One project: plain, serialisable, versioned. */
+export interface Project {
+  format: typeof PROJECT_FORMAT;
+  version: typeof PROJECT_VERSION;
+  title: string;
+  drawer: Drawer;
+  /** The stack on the Bench, which the Wall also starts from; first down first. */
+  bench: Pull[];
+  explore: ExploreSettings;
+  recipes: Recipe[];
+  visit: VisitRun[];
+  press: PressSettings;
+  /** Pull ids of the bench stack that the Lesson permutes, 2 to 5. */
+  lesson: string[];
+}

@@ -1,0 +1,26 @@
+import type { Ink, Paper } from '../ink/types.ts';
+import type { Screen, Shape } from '../shapes/types.ts';
+import type { Pull } from '../stack/types.ts';
+
+export const RECIPE_FORMAT = 'pullstack-recipe';
+export const RECIPE_VERSION = 1;
+
+/** A kept variant, self-contained: all that is needed to build it. */
+export interface Recipe {
+  format: typeof RECIPE_FORMAT;
+  version: typeof RECIPE_VERSION;
+  id: string;
+  title: string;
+  note: string;
+  /** What finds the variant again: its wall seed and number; '' and −1 for a stack made by hand. */
+  seed: string;
+  index: number;
+  paper: Paper;
+  strokeGain: number;
+  /** Only those that the pulls use. */
+  shapes: Shape[];
+  screens: Screen[];
+  inks: Ink[];
+  /** First down first. */
+  pulls: Pull[];
+}
