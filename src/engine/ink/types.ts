@@ -1,8 +1,9 @@
+import type { Lab } from '../colour/lab.ts';
+
 /** How an ink's curves were come by, hence how far to trust them. */
 export type InkBasis = 'invented' | 'measured' | 'drawdown' | 'guess';
 
-/** CIELAB, D50, CIE 1931 2° observer: [L 0–100, a, b]. */
-export type Lab = [number, number, number];
+export type { Lab };
 
 /** An ink: absorption and scattering of one stroke's film, per band. */
 export interface Ink {

@@ -1,0 +1,94 @@
+import { BANDS, WEIGHTS_D50, WEIGHTS_D65, type ObserverWeights } from './weights.ts';
+
+/** CIELAB, D50, CIE 1931 2° observer: [L 0–100, a, b]. */
+export type Lab = [number, number, number];
+
+/** CIE tristimulus values, Y = 100 for a perfect white. */
+export type Xyz = [number, number, number];
+
+/** White of Lab: what the sums give for a reflectance of 1, never a rounded table value. */
+export const WHITE_D50: Readonly<Xyz> = xyzFromWeights(WEIGHTS_D50, null);
+
+/** What the D65 sums give for a reflectance of 1. */
+export const WHITE_D65: Readonly<Xyz> = xyzFromWeights(WEIGHTS_D65, null);
+
+// CIE 15:2004, 8.2.1: the exact rationals, so that the two branches meet without a step.
+const EPSILON = 216 / 24389;
+const KAPPA = 24389 / 27;
+
+/**
+ * Tristimulus values of a surface under D50.
+ * @param reflectance 36 bands from 380 to 730 nm, 0–1
+ * @returns [X, Y, Z], Y = 100 for a perfect white
+ */
+export function xyzD50(reflectance: ArrayLike<number>): Xyz {
+  return xyzFromWeights(WEIGHTS_D50, reflectance);
+}
+
+/**
+ * Tristimulus values of a surface under D65.
+ * @param reflectance 36 bands from 380 to 730 nm, 0–1
+ * @returns [X, Y, Z], Y = 100 for a perfect white
+ */
+export function xyzD65(reflectance: ArrayLike<number>): Xyz {
+  return xyzFromWeights(WEIGHTS_D65, reflectance);
+}
+
+/**
+ * CIELAB of a surface under D50, 2° observer.
+ * @param reflectance 36 bands from 380 to 730 nm, 0–1
+ * @returns [L, a, b], L 0–100, white = the sum of the same weights
+ */
+export function labD50(reflectance: ArrayLike<number>): Lab {
+  const [x, y, z] = xyzD50(reflectance);
+  return labFromXyzD50(x, y, z);
+}
+
+/**
+ * CIELAB from D50 tristimulus values. Source: CIE 15:2004, 8.2.1.
+ * @param x X, Y = 100 scale
+ * @param y Y
+ * @param z Z
+ */
+export function labFromXyzD50(x: number, y: number, z: number): Lab {
+  const fx = labCurve(x / WHITE_D50[0]);
+  const fy = labCurve(y / WHITE_D50[1]);
+  const fz = labCurve(z / WHITE_D50[2]);
+  return [116 * fy - 16, 500 * (fx - fy), 200 * (fy - fz)];
+}
+
+/**
+ * D50 tristimulus values from CIELAB, the inverse of labFromXyzD50.
+ * @param lab D50/2°
+ * @returns [X, Y, Z], Y = 100 for a perfect white
+ */
+export function xyzD50FromLab(lab: Readonly<Lab>): Xyz {
+  const fy = (lab[0] + 16) / 116;
+  return [
+    WHITE_D50[0] * inverseLabCurve(fy + lab[1] / 500),
+    WHITE_D50[1] * inverseLabCurve(fy),
+    WHITE_D50[2] * inverseLabCurve(fy - lab[2] / 200),
+  ];
+}
+
+function labCurve(ratio: number): number {
+  return ratio > EPSILON ? Math.cbrt(ratio) : (KAPPA * ratio + 16) / 116;
+}
+
+function inverseLabCurve(f: number): number {
+  const cube = f * f * f;
+  return cube > EPSILON ? cube : (116 * f - 16) / KAPPA;
+}
+
+function xyzFromWeights(weights: ObserverWeights, reflectance: ArrayLike<number> | null): Xyz {
+  let x = 0;
+  let y = 0;
+  let z = 0;
+  for (let band = 0; band < BANDS; band++) {
+    const r = reflectance === null ? 1 : reflectance[band]!;
+    x += weights.x[band]! * r;
+    y += weights.y[band]! * r;
+    z += weights.z[band]! * r;
+  }
+  return [x, y, z];
+}

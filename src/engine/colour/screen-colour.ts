@@ -1,0 +1,52 @@
+import { toGamut } from 'culori';
+import { EngineError } from '../base/error.ts';
+import { encodeSrgb8, linearFromSrgb } from './encode.ts';
+import { labFromXyzD50, xyzD50FromLab, type Lab } from './lab.ts';
+import { inSrgbGamut, linearSrgbFromXyzD50, xyzD50FromLinearSrgb } from './srgb.ts';
+
+// CSS Color 4 gamut mapping: chroma is reduced, lightness and hue kept.
+const mapIntoSrgb = toGamut('rgb', 'oklch');
+
+/**
+ * The screen colour of a printed colour.
+ * @param lab CIELAB, D50/2°
+ * @returns '#rrggbb'; colours the screen cannot show lose chroma, not lightness or hue
+ */
+export function srgbHexFromLab(lab: Readonly<Lab>): string {
+  return srgbHexFromLinear(...linearSrgbFromXyzD50(xyzD50FromLab(lab)));
+}
+
+/**
+ * The screen colour of linear sRGB light.
+ * @param r linear light, may lie outside 0–1
+ * @param g linear light
+ * @param b linear light
+ * @returns '#rrggbb', gamut-mapped as srgbHexFromLab does
+ */
+export function srgbHexFromLinear(r: number, g: number, b: number): string {
+  if (inSrgbGamut(r, g, b)) return hexOf(encodeSrgb8(r), encodeSrgb8(g), encodeSrgb8(b));
+  const mapped = mapIntoSrgb({ mode: 'lrgb', r, g, b });
+  return hexOf(to8(mapped.r), to8(mapped.g), to8(mapped.b));
+}
+
+/**
+ * The printed colour that looks like a screen colour, adapted from the screen's white to D50.
+ * @param hex '#rrggbb'
+ * @returns CIELAB, D50/2°
+ * @throws EngineError 'colour.bad-hex'
+ */
+export function labFromSrgbHex(hex: string): Lab {
+  if (!/^#[0-9a-f]{6}$/i.test(hex)) {
+    throw new EngineError('colour.bad-hex', `“${hex}” is not a colour: write # and six hex digits.`);
+  }
+  const at = (i: number): number => linearFromSrgb(Number.parseInt(hex.slice(i, i + 2), 16) / 255);
+  return labFromXyzD50(...xyzD50FromLinearSrgb([at(1), at(3), at(5)]));
+}
+
+function to8(encoded: number): number {
+  return Math.round(255 * Math.min(1, Math.max(0, encoded)));
+}
+
+function hexOf(...codes: number[]): string {
+  return `#${codes.map((code) => code.toString(16).padStart(2, '0')).join('')}`;
+}

@@ -1,0 +1,157 @@
+import { EngineError } from '../base/error.ts';
+
+/** What a film does to any ground, per band: R = (q·g + r0) / (1 − r0·g). */
+export interface FilmBands {
+  /** Reflectance of the film over perfect black, 0–1. */
+  r0: Float64Array;
+  /** T² − r0², T the transmittance; −1 to 1. */
+  q: Float64Array;
+}
+
+/** Absorption and scattering of a film, one value a band. */
+export interface FilmCurves {
+  /** K·X, ≥ 0. */
+  kx: ArrayLike<number>;
+  /** S·X, ≥ 0. */
+  sx: ArrayLike<number>;
+}
+
+/**
+ * The map of one film in one band, from the reflectance below to the reflectance above it.
+ * @param kx absorption times thickness, K·X, ≥ 0
+ * @param sx scattering times thickness, S·X, ≥ 0
+ * @returns [q, R0, −R0, 1]: the 2 × 2 matrix row by row, up to scale; over ground g the film shows
+ *   (q·g + R0) / (−R0·g + 1), and a stack is the product of its matrices, last down first
+ * @throws EngineError 'ink.bad-film' when either is negative or not a finite number
+ * Source: Kubelka (1948), J. Opt. Soc. Am. 38(5), 448–457, in the stable form without a division
+ * by S and without growing exponentials. Error about 1e−15.
+ */
+export function filmMatrix(kx: number, sx: number): Float64Array {
+  const out = new Float64Array(4);
+  film(kx, sx, out);
+  // From 0 rather than by a sign, so that a film that does not scatter has 0 and not −0.
+  out[2] = 0 - out[1]!;
+  out[3] = 1;
+  return out;
+}
+
+/**
+ * The maps of a film in all its bands, to be made once an ink and thickness.
+ * @param kx K·X of one stroke, a value a band, ≥ 0
+ * @param sx S·X of one stroke, as many
+ * @param thickness of the film in strokes, ≥ 0; see filmThickness
+ * @throws EngineError 'ink.bad-film' when a value is negative or not finite, or the lengths differ
+ */
+export function filmBands(
+  kx: ArrayLike<number>,
+  sx: ArrayLike<number>,
+  thickness = 1,
+): FilmBands {
+  if (kx.length !== sx.length) {
+    throw new EngineError(
+      'ink.bad-film',
+      `A film needs as many absorption as scattering values; these are ${kx.length} and ${sx.length}.`,
+    );
+  }
+  const r0 = new Float64Array(kx.length);
+  const q = new Float64Array(kx.length);
+  const pair = new Float64Array(2);
+  for (let band = 0; band < kx.length; band++) {
+    film(kx[band]! * thickness, sx[band]! * thickness, pair);
+    q[band] = pair[0]!;
+    r0[band] = pair[1]!;
+  }
+  return { r0, q };
+}
+
+/**
+ * Lays a film over a ground. Allocates nothing.
+ * @param ground reflectance below, a value a band
+ * @param out receives the reflectance above; may be the ground itself
+ * @returns out
+ */
+export function overFilm(
+  film: FilmBands,
+  ground: ArrayLike<number>,
+  out: Float64Array,
+): Float64Array {
+  const { r0, q } = film;
+  for (let band = 0; band < r0.length; band++) {
+    const g = ground[band]!;
+    out[band] = (q[band]! * g + r0[band]!) / (1 - r0[band]! * g);
+  }
+  return out;
+}
+
+/**
+ * Reflectance of a stack of films on paper.
+ * @param films first down first
+ * @param paper reflectance of the paper, 0–1, a value a band
+ * @returns a new array, a value a band
+ * @throws EngineError 'ink.bad-film' when a film has a bad value or another number of bands
+ */
+export function stackReflectance(
+  films: readonly FilmCurves[],
+  paper: ArrayLike<number>,
+): Float64Array {
+  const out = Float64Array.from(paper);
+  films.forEach(({ kx, sx }, i) => {
+    if (kx.length !== paper.length) {
+      throw new EngineError(
+        'ink.bad-film',
+        `Film ${i + 1} has ${kx.length} bands but the paper has ${paper.length}.`,
+        { path: [i] },
+      );
+    }
+    overFilm(filmBands(kx, sx), out, out);
+  });
+  return out;
+}
+
+/**
+ * Reflectance of a film so thick that what is below no longer matters.
+ * @param ks K/S, ≥ 0, may be Infinity
+ * Source: Kubelka & Munk (1931): R∞ = 1 + K/S − √((K/S)² + 2K/S), written as its reciprocal so that
+ * large K/S keeps its digits; check values in tests/published/ink/km-worked-numbers.json
+ */
+export function infiniteReflectance(ks: number): number {
+  return 1 / (1 + ks + Math.sqrt(ks * (ks + 2)));
+}
+
+/**
+ * Whether two films give the same whichever lies on top: neither scatters, or K/S is equal.
+ * @param tolerance largest entry of the matrices' commutator that still counts as none
+ */
+export function commute(a: FilmBands, b: FilmBands, tolerance = 1e-12): boolean {
+  for (let band = 0; band < a.r0.length; band++) {
+    const gap = a.r0[band]! * (1 - b.q[band]!) - b.r0[band]! * (1 - a.q[band]!);
+    if (!(Math.abs(gap) <= tolerance)) return false;
+  }
+  return true;
+}
+
+/** Writes q and R0 to the first two places. */
+function film(k: number, s: number, out: Float64Array): void {
+  if (!(k >= 0 && s >= 0 && k < Infinity && s < Infinity)) {
+    throw new EngineError(
+      'ink.bad-film',
+      `Absorption and scattering must be 0 or more; found ${k} and ${s}.`,
+      { details: { kx: k, sx: s } },
+    );
+  }
+  const alpha = Math.sqrt(k * (k + 2 * s));
+  let sh: number;
+  let c: number;
+  if (alpha < 1e-7) {
+    sh = 1 + (alpha * alpha) / 6;
+    c = 1 + (alpha * alpha) / 2;
+  } else {
+    // Both scaled by e^−α, which cancels below and keeps dense films from overflowing.
+    const fall = Math.expm1(-2 * alpha);
+    sh = -fall / (2 * alpha);
+    c = 1 + fall / 2;
+  }
+  const d = c + (k + s) * sh;
+  out[0] = (c - (k + s) * sh) / d;
+  out[1] = (s * sh) / d;
+}
