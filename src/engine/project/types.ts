@@ -38,6 +38,6 @@ export interface Project {
   recipes: Recipe[];
   visit: VisitRun[];
   press: PressSettings;
-  /** Pull ids of the bench stack that the Lesson permutes, 2 to 5. */
-  lesson: string[];
+  /** The pulls that the Lesson permutes, none or 2 to 5, with offsets of their own. */
+  lesson: Pull[];
 }

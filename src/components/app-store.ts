@@ -1,0 +1,154 @@
+import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import type { Command } from '../engine/project/commands.ts';
+import { type History, perform, redo, startHistory, undo } from '../engine/project/history.ts';
+import type { Project } from '../engine/project/types.ts';
+import type { Problem } from '../engine/base/error.ts';
+import { sentenceOf } from '../workers/client.ts';
+
+export const ROOMS = ['drawer', 'inks', 'wall', 'bench', 'chest', 'press', 'lesson'] as const;
+export type Room = (typeof ROOMS)[number];
+
+/** A sentence shown to the user until it is put away. */
+export interface Notice {
+  id: number;
+  kind: 'problem' | 'news';
+  text: string;
+}
+
+/** What saves; the store does not know how. */
+export interface Saver {
+  save(project: Project, before: Project | null): void;
+}
+
+/**
+ * The one place that holds the project and what is selected. Commands go in, `change` events come
+ * out; selection and room are not undone.
+ */
+export class AppStore extends EventTarget {
+  private history: History;
+  private nextNotice = 1;
+  room: Room = 'wall';
+  /** The pull chosen on the Bench, by id. */
+  selectedPull: string | null = null;
+  /** Pictures are shown relative to the paper. */
+  relative = true;
+  notices: readonly Notice[] = [];
+  /** Where the stack on the Bench came from: its wall seed and number. */
+  origin: { seed: string; index: number } | null = null;
+  private readonly saver: Saver;
+
+  constructor(project: Project, saver: Saver) {
+    super();
+    this.history = startHistory(project);
+    this.saver = saver;
+  }
+
+  get project(): Project {
+    return this.history.project;
+  }
+
+  get undoLabel(): string | null {
+    return this.history.past.at(-1)?.label ?? null;
+  }
+
+  get redoLabel(): string | null {
+    return this.history.future[0]?.label ?? null;
+  }
+
+  /** Carries out a command; what cannot be carried out becomes a notice and changes nothing. */
+  dispatch(command: Command): boolean {
+    try {
+      this.adopt(perform(this.history, command));
+      return true;
+    } catch (error) {
+      this.tell(sentenceOf(error));
+      return false;
+    }
+  }
+
+  undo(): void {
+    this.adopt(undo(this.history));
+  }
+
+  redo(): void {
+    this.adopt(redo(this.history));
+  }
+
+  /** Opens another project; its history starts anew. */
+  open(project: Project): void {
+    const before = this.project;
+    this.history = startHistory(project);
+    this.selectedPull = null;
+    this.origin = null;
+    this.saver.save(project, before);
+    this.changed();
+  }
+
+  go(room: Room): void {
+    if (this.room === room) return;
+    this.room = room;
+    this.changed();
+  }
+
+  select(pull: string | null): void {
+    if (this.selectedPull === pull) return;
+    this.selectedPull = pull;
+    this.changed();
+  }
+
+  setRelative(relative: boolean): void {
+    this.relative = relative;
+    this.changed();
+  }
+
+  tell(text: string, kind: Notice['kind'] = 'problem'): void {
+    if (this.notices.some((notice) => notice.text === text)) return;
+    this.notices = [...this.notices.slice(-4), { id: this.nextNotice++, kind, text }];
+    this.changed();
+  }
+
+  tellProblems(problems: readonly Problem[]): void {
+    for (const problem of problems) this.tell(problem.message);
+  }
+
+  putAway(id: number): void {
+    this.notices = this.notices.filter((notice) => notice.id !== id);
+    this.changed();
+  }
+
+  private adopt(history: History): void {
+    if (history === this.history) return;
+    const before = this.project;
+    this.history = history;
+    if (this.selectedPull !== null && !history.project.bench.some((pull) => pull.id === this.selectedPull)) {
+      this.selectedPull = null;
+    }
+    this.saver.save(history.project, before);
+    this.changed();
+  }
+
+  private changed(): void {
+    this.dispatchEvent(new Event('change'));
+  }
+}
+
+/** Redraws a component whenever the store changes. */
+export class StoreController implements ReactiveController {
+  private readonly host: ReactiveControllerHost;
+  private readonly store: AppStore;
+  private readonly onChange = (): void => this.host.requestUpdate();
+
+  constructor(host: ReactiveControllerHost, store: AppStore) {
+    this.host = host;
+    this.store = store;
+    host.addController(this);
+  }
+
+  hostConnected(): void {
+    this.store.addEventListener('change', this.onChange);
+  }
+
+  hostDisconnected(): void {
+    this.store.removeEventListener('change', this.onChange);
+  }
+}

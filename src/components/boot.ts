@@ -1,0 +1,41 @@
+import { demoProject } from '../engine/project/demo.ts';
+import { checkProject } from '../engine/project/read.ts';
+import type { Project } from '../engine/project/types.ts';
+import { sentenceOf } from '../workers/client.ts';
+import { AppStore } from './app-store.ts';
+import { AutoSaver } from './saver.ts';
+
+const SHAPE_FILES = import.meta.glob<string>('/shapes/*.svg', { query: '?raw', import: 'default', eager: true });
+
+/** The demo project, from the shape files that ship with the app. */
+export function demo(): Project {
+  return demoProject(
+    Object.entries(SHAPE_FILES).map(([path, text]) => ({ name: path.slice(path.lastIndexOf('/') + 1), text })),
+  );
+}
+
+/** Opens what was saved, or the demo project when there is nothing or it cannot be read. */
+export async function boot(): Promise<{ store: AppStore; saver: AutoSaver }> {
+  const saver = new AutoSaver();
+  let told: string | null = null;
+  try {
+    const stored = await saver.open();
+    if (stored.project !== null) {
+      const read = checkProject(stored.project, 'the saved project');
+      if (read.value !== null) {
+        const store = new AppStore(read.value, saver);
+        if (!stored.writable) store.tell('This project is open in another tab; what you change here is not saved. Close one of the two.');
+        return { store, saver };
+      }
+      told = `${read.problems[0]!.message} It was put aside, not deleted, and the demo project was opened.`;
+      if (stored.writable) await saver.setAside(told);
+    }
+  } catch (error) {
+    told = `This browser does not let the app save (${sentenceOf(error)}); export your recipes before you close the tab.`;
+  }
+  const project = demo();
+  const store = new AppStore(project, saver);
+  saver.save(project, null);
+  if (told !== null) store.tell(told);
+  return { store, saver };
+}

@@ -1,0 +1,132 @@
+import { css, html, LitElement } from 'lit';
+import { customElement, property, query } from 'lit/decorators.js';
+import { emptyProject } from '../engine/project/empty.ts';
+import { readProject, writeProject } from '../engine/project/read.ts';
+import { type AppStore, StoreController } from './app-store.ts';
+import { demo } from './boot.ts';
+import type { SaveState } from './saver.ts';
+import { chooseFiles, download, fileNameOf } from './ui/download.ts';
+import { controls } from './ui/styles.ts';
+
+const SAVE_WORDS: Record<SaveState, string> = {
+  saved: 'Saved in this browser.',
+  saving: 'Saving…',
+  elsewhere: 'Open in another tab: not saved here.',
+  failed: 'Not saved: export the project now.',
+};
+
+/** The project as a whole: its title, its file, the demo, a fresh start. */
+@customElement('project-menu')
+export class ProjectMenu extends LitElement {
+  static override styles = [
+    controls,
+    css`
+      .open {
+        max-width: 15em;
+      }
+      .open span {
+        overflow: hidden;
+        text-overflow: ellipsis;
+        white-space: nowrap;
+      }
+      dialog {
+        width: min(420px, calc(100vw - 32px));
+        padding: 20px;
+        border: 1px solid var(--line);
+        border-radius: 4px;
+        background: var(--table);
+        color: var(--ink);
+        box-shadow: var(--shadow);
+      }
+      dialog::backdrop {
+        background: rgb(30 26 22 / 0.35);
+      }
+      .lines {
+        display: grid;
+        gap: 10px;
+        margin-top: 16px;
+      }
+      .lines button {
+        justify-content: start;
+      }
+      .title {
+        display: grid;
+        gap: 4px;
+      }
+      @media (max-width: 760px) {
+        .open {
+          max-width: 9.5em;
+        }
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) store!: AppStore;
+  @property({ attribute: false }) saveState: SaveState = 'saved';
+  @query('dialog') private dialog!: HTMLDialogElement;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    new StoreController(this, this.store);
+  }
+
+  private async openFile(): Promise<void> {
+    const [file] = await chooseFiles('.json,application/json', false);
+    if (file === undefined) return;
+    const read = readProject(await file.text(), file.name);
+    if (read.value === null) this.store.tellProblems(read.problems.slice(0, 1));
+    else {
+      this.store.open(read.value);
+      this.store.tell(`${file.name} is open.`, 'news');
+    }
+    this.dialog.close();
+  }
+
+  private startWith(project: ReturnType<typeof demo>, question: string): void {
+    if (!confirm(question)) return;
+    this.store.open(project);
+    this.dialog.close();
+  }
+
+  override render() {
+    const { store } = this;
+    return html`
+      <button class="quiet open" aria-haspopup="dialog" title="Project: ${store.project.title}" @click=${() => this.dialog.showModal()}>
+        <span>${store.project.title}</span>
+      </button>
+      <dialog aria-label="Project">
+        <div class="row" style="justify-content: space-between">
+          <h2>Project</h2>
+          <button class="quiet" aria-label="Close" @click=${() => this.dialog.close()}>✕</button>
+        </div>
+        <div class="lines">
+          <label class="title">
+            Title
+            <input
+              type="text"
+              .value=${store.project.title}
+              @change=${(event: Event) => store.dispatch({ kind: 'rename', title: (event.target as HTMLInputElement).value })}
+            />
+          </label>
+          <p class="soft small" role="status">${SAVE_WORDS[this.saveState]}</p>
+          <button @click=${() => download(fileNameOf(store.project.title, 'pullstack.json'), writeProject(store.project), 'application/json')}>
+            Save as a file
+          </button>
+          <button @click=${() => void this.openFile()}>Open a project file…</button>
+          <button @click=${() => this.startWith(emptyProject(store.project), 'Start with an empty drawer? The open project is replaced; save it as a file first if you want it back.')}>
+            Start with an empty drawer
+          </button>
+          <button @click=${() => this.startWith(demo(), 'Open the demo project? The open project is replaced; save it as a file first if you want it back.')}>
+            Open the demo project
+          </button>
+        </div>
+      </dialog>
+    `;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'project-menu': ProjectMenu;
+  }
+}

@@ -1,0 +1,135 @@
+import { css } from 'lit';
+
+/** Buttons, fields and words as every room shows them. */
+export const controls = css`
+  :host {
+    box-sizing: border-box;
+  }
+  :host([hidden]) {
+    display: none !important;
+  }
+  *,
+  *::before,
+  *::after {
+    box-sizing: border-box;
+  }
+  h1,
+  h2,
+  h3,
+  p {
+    margin: 0;
+  }
+  h2 {
+    font-size: 20px;
+    font-weight: 650;
+    letter-spacing: -0.01em;
+  }
+  h3 {
+    font-size: 15px;
+    font-weight: 650;
+  }
+  .soft {
+    color: var(--ink-soft);
+  }
+  .small {
+    font-size: 13px;
+  }
+  button,
+  select,
+  input,
+  textarea {
+    font: inherit;
+    color: inherit;
+  }
+  button,
+  .button {
+    display: inline-flex;
+    align-items: center;
+    justify-content: center;
+    gap: 6px;
+    min-height: 36px;
+    padding: 4px 14px;
+    border: 1px solid var(--line);
+    border-radius: 3px;
+    background: var(--sheet);
+    cursor: pointer;
+  }
+  button:hover:not(:disabled),
+  .button:hover {
+    border-color: var(--ink);
+  }
+  button:disabled {
+    opacity: 0.45;
+    cursor: default;
+  }
+  button.main {
+    background: var(--accent);
+    border-color: var(--accent);
+    color: var(--on-accent);
+    font-weight: 600;
+  }
+  button.quiet {
+    background: none;
+    border-color: transparent;
+    padding: 4px 8px;
+  }
+  button[aria-pressed='true'] {
+    border-color: var(--accent);
+    box-shadow: inset 0 0 0 1px var(--accent);
+  }
+  input:not([type='checkbox'], [type='radio'], [type='range'], [type='color'], [type='file']),
+  select,
+  textarea {
+    min-height: 36px;
+    padding: 4px 8px;
+    border: 1px solid var(--line);
+    border-radius: 3px;
+    background: var(--sheet);
+    max-width: 100%;
+  }
+  input[type='number'] {
+    width: 5.5em;
+    text-align: right;
+  }
+  input[type='checkbox'],
+  input[type='radio'] {
+    width: 18px;
+    height: 18px;
+    margin: 0;
+    accent-color: var(--accent);
+  }
+  input[type='range'] {
+    accent-color: var(--accent);
+  }
+  label {
+    display: inline-flex;
+    align-items: center;
+    gap: 8px;
+  }
+  :focus-visible {
+    outline: 2px solid var(--accent);
+    outline-offset: 2px;
+  }
+  .row {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: center;
+    gap: 8px 14px;
+  }
+  .visually-hidden {
+    position: absolute;
+    width: 1px;
+    height: 1px;
+    overflow: hidden;
+    clip-path: inset(50%);
+    white-space: nowrap;
+  }
+  @media (pointer: coarse) {
+    button,
+    .button,
+    select,
+    input:not([type='checkbox'], [type='radio'], [type='range'], [type='color'], [type='file']) {
+      min-height: var(--touch);
+    }
+  }
+`;

@@ -1,0 +1,76 @@
+import type { Draft } from 'immer';
+import type { Recipe } from '../recipe/types.ts';
+import type { Drawer, Pull } from '../stack/types.ts';
+
+interface Named {
+  id: string;
+}
+
+/** Same content, whatever the order of keys was when it was written. */
+function same(a: unknown, b: unknown): boolean {
+  if (a === b) return true;
+  if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return false;
+  const keys = Object.keys(a);
+  if (keys.length !== Object.keys(b).length) return false;
+  return keys.every((key) => same((a as Record<string, unknown>)[key], (b as Record<string, unknown>)[key]));
+}
+
+/**
+ * Adds entries that are not there yet. An id taken by something else gets a suffix, so that
+ * neither the drawer's entry nor the recipe's picture changes.
+ * @returns the id under which each entry now stands
+ */
+function adopt<T extends Named>(own: Draft<T>[], incoming: readonly T[], ready: (entry: T) => T): Map<string, string> {
+  const ids = new Map<string, string>();
+  for (const entry of incoming) {
+    let candidate = ready(entry);
+    for (let n = 2; ; n++) {
+      const taken = own.find((other) => (other as Named).id === candidate.id);
+      if (taken === undefined) {
+        own.push(candidate as Draft<T>);
+        break;
+      }
+      if (same(taken, candidate)) break;
+      candidate = { ...candidate, id: `${entry.id}-${n}` };
+    }
+    ids.set(entry.id, candidate.id);
+  }
+  return ids;
+}
+
+/**
+ * Brings a recipe's shapes, screens, inks, paper and stroke gain into a drawer.
+ * @param drawer a draft, changed in place
+ * @returns the recipe's pulls, naming the entries of the drawer; they print the recipe's picture
+ */
+export function adoptRecipe(drawer: Draft<Drawer>, recipe: Recipe): Pull[] {
+  drawer.paper = JSON.parse(JSON.stringify(recipe.paper)) as Draft<Drawer>['paper'];
+  drawer.strokeGain = recipe.strokeGain;
+  const shapes = adopt(drawer.shapes, recipe.shapes, (shape) => shape);
+  const inks = adopt(drawer.inks, recipe.inks, (ink) => ink);
+  const numbers = new Set(drawer.screens.map((screen) => screen.number));
+  const screens = adopt(drawer.screens, recipe.screens, (screen) => ({
+    ...screen,
+    placed: screen.placed.map((placed) => ({ ...placed, shape: shapes.get(placed.shape) ?? placed.shape })),
+  }));
+  renumber(drawer, screens, numbers);
+  return recipe.pulls.map((pull) => ({
+    ...pull,
+    screen: screens.get(pull.screen) ?? pull.screen,
+    ink: inks.get(pull.ink) ?? pull.ink,
+  }));
+}
+
+/** Frames are told apart by their number, so a newcomer whose number is taken gets the next free one. */
+function renumber(drawer: Draft<Drawer>, adopted: ReadonlyMap<string, string>, taken: Set<number>): void {
+  const counts = new Map<number, number>();
+  for (const screen of drawer.screens) counts.set(screen.number, (counts.get(screen.number) ?? 0) + 1);
+  for (const id of adopted.values()) {
+    const screen = drawer.screens.find((entry) => entry.id === id);
+    if (screen === undefined || counts.get(screen.number) === 1) continue;
+    const isNewcomer = drawer.screens.findIndex((entry) => entry.number === screen.number) !== drawer.screens.indexOf(screen);
+    if (!isNewcomer) continue;
+    counts.set(screen.number, counts.get(screen.number)! - 1);
+    screen.number = Math.max(0, ...taken, ...drawer.screens.map((entry) => entry.number)) + 1;
+  }
+}

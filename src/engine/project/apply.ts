@@ -1,0 +1,200 @@
+import { type Draft, enablePatches, type Patch, produceWithPatches } from 'immer';
+import { EngineError } from '../base/error.ts';
+import { toOffsetGrid } from '../base/units.ts';
+import { pullSchema } from '../recipe/schema.ts';
+import type { Pull } from '../stack/types.ts';
+import { fieldName } from '../recipe/explain.ts';
+import type { Command } from './commands.ts';
+import { adoptRecipe } from './adopt.ts';
+import type { Project } from './types.ts';
+
+enablePatches();
+
+/** A new project and the diffs that lead to it and back. */
+export interface Applied {
+  project: Project;
+  patches: Patch[];
+  inverse: Patch[];
+}
+
+/**
+ * Carries out one command.
+ * @returns a new frozen project with its diffs; the one given is untouched
+ * @throws EngineError 'command.…' with a sentence when the command cannot be carried out
+ */
+export function apply(project: Project, command: Command): Applied {
+  const [next, patches, inverse] = produceWithPatches(project, (draft) => change(draft, command));
+  return { project: next, patches, inverse };
+}
+
+function change(draft: Draft<Project>, command: Command): void {
+  const { drawer } = draft;
+  switch (command.kind) {
+    case 'rename':
+      draft.title = command.title;
+      return;
+    case 'add-shapes':
+      for (const screen of command.screens) requireFree(drawer.screens, screen, 'screen');
+      for (const shape of command.shapes) requireFree(drawer.shapes, shape, 'shape');
+      drawer.shapes.push(...command.shapes);
+      drawer.screens.push(...command.screens);
+      return;
+    case 'add-screen':
+      requireFree(drawer.screens, command.screen, 'screen');
+      drawer.screens.push(command.screen);
+      return;
+    case 'change-screen': {
+      const screen = find(drawer.screens, command.screen, 'screen');
+      if (command.name !== undefined) screen.name = command.name;
+      if (command.placed !== undefined) screen.placed = command.placed;
+      if (command.mesh !== undefined) screen.mesh = command.mesh;
+      return;
+    }
+    case 'remove-screen':
+      refuseInUse(draft, (pull) => pull.screen === command.screen, 'screen');
+      removeById(drawer.screens, command.screen, 'screen');
+      return;
+    case 'add-ink':
+      requireFree(drawer.inks, command.ink, 'ink');
+      drawer.inks.push(command.ink);
+      draft.explore.palette.push(command.ink.id);
+      return;
+    case 'change-ink':
+      Object.assign(find(drawer.inks, command.ink.id, 'ink'), command.ink);
+      return;
+    case 'remove-ink':
+      refuseInUse(draft, (pull) => pull.ink === command.ink, 'ink');
+      removeById(drawer.inks, command.ink, 'ink');
+      draft.explore.palette = draft.explore.palette.filter((id) => id !== command.ink);
+      return;
+    case 'set-paper':
+      drawer.paper = command.paper;
+      return;
+    case 'set-stroke-gain':
+      if (!(command.strokeGain >= 0 && command.strokeGain <= 1)) {
+        throw new EngineError('command.stroke-gain', 'A further stroke adds between none and all of the first film again; give a share from 0 to 1.');
+      }
+      drawer.strokeGain = command.strokeGain;
+      return;
+    case 'open-stack':
+      setBench(draft, command.pulls);
+      return;
+    case 'add-pull':
+      requireFree(draft.bench, command.pull, 'pull');
+      draft.bench.splice(clampIndex(command.at, draft.bench.length + 1), 0, checked(draft, command.pull));
+      return;
+    case 'move-pull': {
+      const from = indexOf(draft.bench, command.pull, 'pull');
+      const [pull] = draft.bench.splice(from, 1);
+      draft.bench.splice(clampIndex(command.to, draft.bench.length + 1), 0, pull!);
+      return;
+    }
+    case 'change-pull': {
+      const at = indexOf(draft.bench, command.pull, 'pull');
+      draft.bench[at] = checked(draft, { ...draft.bench[at]!, ...command.change });
+      return;
+    }
+    case 'remove-pull':
+      removeById(draft.bench, command.pull, 'pull');
+      dropLooseHolds(draft);
+      return;
+    case 'set-explore':
+      Object.assign(draft.explore, command.change);
+      return;
+    case 'set-holds':
+      draft.explore.holds = command.holds;
+      return;
+    case 'keep-recipe':
+      requireFree(draft.recipes, command.recipe, 'recipe');
+      draft.recipes.push(command.recipe);
+      return;
+    case 'change-recipe': {
+      const recipe = find(draft.recipes, command.recipe, 'recipe');
+      if (command.title !== undefined) recipe.title = command.title;
+      if (command.note !== undefined) recipe.note = command.note;
+      return;
+    }
+    case 'remove-recipe':
+      removeById(draft.recipes, command.recipe, 'recipe');
+      draft.visit = draft.visit.filter((run) => run.recipe !== command.recipe);
+      return;
+    case 'open-recipe':
+      setBench(draft, adoptRecipe(drawer, find(draft.recipes, command.recipe, 'recipe')));
+      draft.explore.palette = drawer.inks.map((ink) => ink.id);
+      return;
+    case 'set-visit':
+      for (const run of command.runs) {
+        find(draft.recipes, run.recipe, 'recipe');
+        if (!Number.isInteger(run.sheets) || run.sheets < 0 || run.sheets > 500) {
+          throw new EngineError('command.sheets', `A visit prints 0 to 500 sheets of a recipe, not ${run.sheets}; give a whole number.`);
+        }
+      }
+      draft.visit = command.runs.filter((run) => run.sheets > 0);
+      return;
+    case 'set-press':
+      Object.assign(draft.press, command.change);
+      return;
+    case 'set-lesson':
+      if (command.pulls.length > 5) {
+        throw new EngineError('command.lesson', 'A lesson compares two to five pulls; take one out before adding another.');
+      }
+      draft.lesson = command.pulls.map((pull) => checked(draft, pull));
+      return;
+  }
+}
+
+function setBench(draft: Draft<Project>, pulls: readonly Pull[]): void {
+  draft.bench = pulls.map((pull) => checked(draft, pull));
+  dropLooseHolds(draft);
+}
+
+/** A hold on a pull that is gone would hold nothing, yet be told as a contradiction. */
+function dropLooseHolds(draft: Draft<Project>): void {
+  const there = new Set(draft.bench.map((pull) => pull.id));
+  draft.explore.holds = draft.explore.holds.filter(
+    (hold) => there.has(hold.pull) && (hold.kind !== 'before' || there.has(hold.then)),
+  );
+}
+
+function checked(draft: Draft<Project>, pull: Pull): Pull {
+  find(draft.drawer.screens, pull.screen, 'screen');
+  find(draft.drawer.inks, pull.ink, 'ink');
+  const parsed = pullSchema.safeParse(pull);
+  if (!parsed.success) {
+    const issue = parsed.error.issues[0]!;
+    throw new EngineError('command.pull', `The pull's ${fieldName(issue.path)} cannot be so: ${issue.message}.`, {
+      path: issue.path.map((key) => (typeof key === 'symbol' ? String(key) : key)),
+    });
+  }
+  return { ...parsed.data, dxMm: toOffsetGrid(pull.dxMm), dyMm: toOffsetGrid(pull.dyMm) };
+}
+
+function refuseInUse(draft: Draft<Project>, uses: (pull: Pull) => boolean, what: string): void {
+  if ([...draft.bench, ...draft.lesson].some(uses)) {
+    throw new EngineError('command.in-use', `The ${what} is used by a pull on the Bench or in the Lesson; take that pull away first.`);
+  }
+}
+
+function indexOf(list: readonly { id: string }[], id: string, what: string): number {
+  const at = list.findIndex((entry) => entry.id === id);
+  if (at < 0) throw new EngineError('command.unknown', `There is no ${what} "${id}" in this project; choose one that is.`);
+  return at;
+}
+
+function find<T extends { id: string }>(list: T[], id: string, what: string): T {
+  return list[indexOf(list, id, what)]!;
+}
+
+function removeById(list: { id: string }[], id: string, what: string): void {
+  list.splice(indexOf(list, id, what), 1);
+}
+
+function requireFree(list: readonly { id: string }[], entry: { id: string }, what: string): void {
+  if (list.some((other) => other.id === entry.id)) {
+    throw new EngineError('command.double', `There already is a ${what} "${entry.id}"; give the new one another id.`);
+  }
+}
+
+function clampIndex(at: number, below: number): number {
+  return Math.max(0, Math.min(below - 1, Math.trunc(at)));
+}

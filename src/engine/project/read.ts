@@ -1,0 +1,95 @@
+import { z } from 'zod';
+import { explainIssues } from '../recipe/explain.ts';
+import { checkHolder, checkPulls } from '../recipe/references.ts';
+import { readEnvelope, type ReadResult } from '../recipe/read.ts';
+import { inkSchema, paperSchema, pullSchema, recipeSchema, screenSchema, shapeSchema, strokeGainSchema } from '../recipe/schema.ts';
+import { checkHolds } from '../explore/holds.ts';
+import { PROJECT_FORMAT, PROJECT_VERSION, type Project } from './types.ts';
+
+const pullId = z.string().min(1);
+const holdSchema = z.discriminatedUnion('kind', [
+  z.object({ kind: z.enum(['first', 'last', 'place', 'ink', 'out']), pull: pullId }),
+  z.object({ kind: z.literal('before'), pull: pullId, then: pullId }),
+]);
+
+const projectSchema = z.object({
+  format: z.literal(PROJECT_FORMAT),
+  version: z.literal(PROJECT_VERSION),
+  title: z.string(),
+  drawer: z.object({
+    shapes: z.array(shapeSchema),
+    screens: z.array(screenSchema),
+    inks: z.array(inkSchema),
+    paper: paperSchema,
+    strokeGain: strokeGainSchema,
+  }),
+  bench: z.array(pullSchema).max(200),
+  explore: z.object({
+    seed: z.string(),
+    count: z.int().min(1).max(10_000),
+    order: z.boolean(),
+    recolour: z.boolean(),
+    palette: z.array(z.string()),
+    offsetRangeMm: z.number().min(0).max(100),
+    leaveOut: z.int().min(0).max(200),
+    bringIn: z.int().min(0).max(200),
+    holds: z.array(holdSchema),
+    minDeltaE: z.number().min(0).max(100),
+  }),
+  recipes: z.array(recipeSchema),
+  visit: z.array(z.object({ recipe: z.string(), sheets: z.int().min(1).max(500) })),
+  press: z.object({
+    pullsPerHour: z.number().positive().max(1000),
+    mountMinutes: z.number().min(0).max(600),
+    washUpMinutes: z.number().min(0).max(600),
+    transfer: z.number().positive().max(1),
+    lossMl: z.number().min(0).max(5000),
+    overs: z.number().min(0).max(2),
+    registrationMm: z.number().min(0).max(20),
+  }),
+  lesson: z.array(pullSchema).max(5),
+});
+
+/**
+ * Reads a project and checks every field and every name in it.
+ * @param text JSON as `writeProject` gives it
+ * @param fileName named in the sentences
+ * @returns the project, or problems and no project; never throws on input
+ */
+export function readProject(text: string, fileName: string): ReadResult<Project> {
+  const envelope = readEnvelope(text, fileName, PROJECT_FORMAT, PROJECT_VERSION, 'project');
+  if (envelope.value === null) return envelope;
+  return checkProject(envelope.value.raw, fileName);
+}
+
+/**
+ * Checks every field and every name of a project that was parsed already.
+ * @param raw anything
+ * @param fileName named in the sentences
+ */
+export function checkProject(raw: unknown, fileName: string): ReadResult<Project> {
+  const parsed = projectSchema.safeParse(raw);
+  if (!parsed.success) {
+    return { value: null, problems: explainIssues(parsed.error.issues, raw, fileName, 'project') };
+  }
+  const project: Project = parsed.data;
+  const problems = [
+    ...checkHolder(project.drawer, fileName),
+    ...checkPulls(project.bench, project.drawer, 'bench', fileName),
+    ...checkPulls(project.lesson, project.drawer, 'lesson', fileName),
+    ...project.recipes.flatMap((recipe, i) => [
+      ...checkHolder(recipe, fileName),
+      ...checkPulls(recipe.pulls, recipe, `recipes[${i}].pulls`, fileName),
+    ]),
+    ...checkHolds(project.bench, project.explore.holds).map((problem) => ({
+      ...problem,
+      message: `${fileName}: ${problem.message}`,
+    })),
+  ];
+  return problems.length > 0 ? { value: null, problems } : { value: project, problems: [] };
+}
+
+/** The text of a project file. */
+export function writeProject(project: Project): string {
+  return `${JSON.stringify(project)}\n`;
+}

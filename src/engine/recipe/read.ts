@@ -1,0 +1,64 @@
+import type { Problem } from '../base/error.ts';
+import { explainIssues } from './explain.ts';
+import { checkHolder, checkPulls } from './references.ts';
+import { recipeSchema } from './schema.ts';
+import { RECIPE_FORMAT, RECIPE_VERSION, type Recipe } from './types.ts';
+
+/** Larger texts are refused before they are parsed; a stack of 200 detailed screens is about 20 MB. */
+export const MAX_DOCUMENT_CHARS = 64_000_000;
+
+/** What came of reading a document: it, or why not. */
+export type ReadResult<T> = { value: T; problems: [] } | { value: null; problems: Problem[] };
+
+/**
+ * Parses JSON and checks what kind and version of document it is, before its fields are looked at.
+ * @param latest the newest version that this program reads
+ */
+export function readEnvelope(
+  text: string,
+  fileName: string,
+  format: string,
+  latest: number,
+  what: string,
+): ReadResult<{ version: number; raw: unknown }> {
+  const refuse = (code: string, message: string, where: string): ReadResult<never> => ({
+    value: null,
+    problems: [{ code, message: `${fileName}: ${message}`, where }],
+  });
+  if (text.trim() === '') return refuse(`${what}.empty`, `the file is empty; choose a ${what} file that was saved here.`, 'the file');
+  if (text.length > MAX_DOCUMENT_CHARS) {
+    return refuse(`${what}.huge`, `the file has ${text.length} characters, over the ${MAX_DOCUMENT_CHARS} that a ${what} may have; simplify its shapes.`, 'the file');
+  }
+  let raw: unknown;
+  try {
+    raw = JSON.parse(text);
+  } catch {
+    return refuse(`${what}.json`, `the file is not whole JSON; it may be cut off or of another kind, so export the ${what} again.`, 'the file');
+  }
+  if (typeof raw !== 'object' || raw === null || !('format' in raw) || raw.format !== format) {
+    return refuse(`${what}.format`, `the field "format" is not "${format}", so this is no ${what}; choose another file.`, 'format');
+  }
+  const version = 'version' in raw ? raw.version : undefined;
+  if (typeof version !== 'number' || !Number.isInteger(version) || version < 1 || version > latest) {
+    return refuse(`${what}.version`, `the field "version" is ${JSON.stringify(version) ?? 'missing'}, but this program reads 1 to ${latest}; open it with a newer program or export it again.`, 'version');
+  }
+  return { value: { version, raw }, problems: [] };
+}
+
+/**
+ * Reads a recipe and checks every field of it.
+ * @param text JSON as `writeRecipe` gives it
+ * @param fileName named in the sentences
+ * @returns the recipe, or one or more problems and no recipe; never throws on input
+ */
+export function readRecipe(text: string, fileName: string): ReadResult<Recipe> {
+  const envelope = readEnvelope(text, fileName, RECIPE_FORMAT, RECIPE_VERSION, 'recipe');
+  if (envelope.value === null) return envelope;
+  const parsed = recipeSchema.safeParse(envelope.value.raw);
+  if (!parsed.success) {
+    return { value: null, problems: explainIssues(parsed.error.issues, envelope.value.raw, fileName, 'recipe') };
+  }
+  const recipe: Recipe = parsed.data;
+  const problems = [...checkHolder(recipe, fileName), ...checkPulls(recipe.pulls, recipe, 'pulls', fileName)];
+  return problems.length > 0 ? { value: null, problems } : { value: recipe, problems: [] };
+}

@@ -1,0 +1,71 @@
+import type { Problem } from '../base/error.ts';
+import type { Ink } from '../ink/types.ts';
+import type { Screen, Shape } from '../shapes/types.ts';
+import type { Pull } from '../stack/types.ts';
+
+interface Holder {
+  shapes: readonly Shape[];
+  screens: readonly Screen[];
+  inks: readonly Ink[];
+}
+
+function doubles(fileName: string, list: string, ids: readonly string[]): Problem[] {
+  const seen = new Set<string>();
+  for (const [i, id] of ids.entries()) {
+    if (seen.has(id)) {
+      return [
+        {
+          code: 'reference.double',
+          message: `${fileName}: ${list}[${i}].id is "${id}", which an entry before it already has; give each its own id.`,
+          where: `${list}[${i}].id`,
+        },
+      ];
+    }
+    seen.add(id);
+  }
+  return [];
+}
+
+function unknown(fileName: string, where: string, id: string, list: string): Problem {
+  return {
+    code: 'reference.unknown',
+    message: `${fileName}: ${where} names "${id}", which is not among the ${list} of the file; add it or name another.`,
+    where,
+  };
+}
+
+/**
+ * Checks that screens name shapes that are there.
+ * @returns one problem for each name that leads nowhere or stands twice
+ */
+export function checkHolder(holder: Holder, fileName: string): Problem[] {
+  const problems = [
+    ...doubles(fileName, 'shapes', holder.shapes.map((shape) => shape.id)),
+    ...doubles(fileName, 'screens', holder.screens.map((screen) => screen.id)),
+    ...doubles(fileName, 'inks', holder.inks.map((ink) => ink.id)),
+  ];
+  const shapes = new Set(holder.shapes.map((shape) => shape.id));
+  for (const [s, screen] of holder.screens.entries()) {
+    for (const [p, placed] of screen.placed.entries()) {
+      if (!shapes.has(placed.shape)) {
+        problems.push(unknown(fileName, `screens[${s}].placed[${p}].shape`, placed.shape, 'shapes'));
+      }
+    }
+  }
+  return problems;
+}
+
+/**
+ * Checks that pulls name screens and inks that are there.
+ * @param list where the pulls stand in the file, for the sentence: `pulls` or `bench`
+ */
+export function checkPulls(pulls: readonly Pull[], holder: Holder, list: string, fileName: string): Problem[] {
+  const problems = doubles(fileName, list, pulls.map((pull) => pull.id));
+  const screens = new Set(holder.screens.map((screen) => screen.id));
+  const inks = new Set(holder.inks.map((ink) => ink.id));
+  for (const [i, pull] of pulls.entries()) {
+    if (!screens.has(pull.screen)) problems.push(unknown(fileName, `${list}[${i}].screen`, pull.screen, 'screens'));
+    if (!inks.has(pull.ink)) problems.push(unknown(fileName, `${list}[${i}].ink`, pull.ink, 'inks'));
+  }
+  return problems;
+}

@@ -1,0 +1,102 @@
+import { z } from 'zod';
+
+const finite = z.number();
+const bands = (max: number) => z.array(z.number().min(0).max(max)).length(36);
+const id = z.string().min(1).max(200);
+const lab = z.tuple([z.number().min(0).max(100), finite, finite]);
+const onGrid = finite.min(-2000).max(2000);
+
+const outline = z
+  .array(finite)
+  .min(6)
+  .refine((ring) => ring.length % 2 === 0, 'has an x without its y');
+
+/** A shape of the drawer. */
+export const shapeSchema = z.object({
+  id,
+  name: z.string(),
+  rings: z.array(outline).min(1),
+  fillRule: z.enum(['nonzero', 'evenodd']),
+  widthMm: z.number().positive(),
+  heightMm: z.number().positive(),
+});
+
+/** A screen with the shapes placed on it. */
+export const screenSchema = z.object({
+  id,
+  number: z.int().min(1),
+  name: z.string(),
+  placed: z
+    .array(
+      z.object({
+        shape: id,
+        xMm: finite,
+        yMm: finite,
+        turnDeg: finite,
+        scale: z.number().positive().max(100),
+      }),
+    )
+    .min(1),
+  mesh: z.object({
+    threadsPerCm: z.number().min(5).max(200),
+    threadUm: z.number().min(10).max(500),
+  }),
+});
+
+/** An ink with its curves. */
+export const inkSchema = z.object({
+  id,
+  name: z.string().min(1),
+  basis: z.enum(['invented', 'measured', 'drawdown', 'guess']),
+  overWhite: lab,
+  overBlack: lab,
+  kx: bands(1e6),
+  sx: bands(1e6),
+  dryMinutes: z.number().min(0).max(10_080),
+  densityGPerCm3: z.number().min(0.5).max(3),
+});
+
+/** A paper with its printable part. */
+export const paperSchema = z.object({
+  name: z.string(),
+  widthMm: z.number().positive().max(5000),
+  heightMm: z.number().positive().max(5000),
+  printable: z.object({
+    xMm: z.number().min(0),
+    yMm: z.number().min(0),
+    widthMm: z.number().positive(),
+    heightMm: z.number().positive(),
+  }),
+  reflectance: bands(1.2),
+});
+
+/** One pull of a stack. */
+export const pullSchema = z.object({
+  id,
+  screen: id,
+  ink: id,
+  dxMm: onGrid,
+  dyMm: onGrid,
+  turnDeg: finite.min(-360).max(360),
+  strokes: z.int().min(1).max(20),
+});
+
+/** Share of the first stroke's film that each further stroke adds. */
+export const strokeGainSchema = z.number().min(0).max(1);
+
+/** A recipe of the present version. */
+export const recipeSchema = z.object({
+  format: z.literal('pullstack-recipe'),
+  version: z.literal(1),
+  id,
+  title: z.string(),
+  note: z.string(),
+  seed: z.string(),
+  index: z.int().min(-1),
+  paper: paperSchema,
+  strokeGain: strokeGainSchema,
+  shapes: z.array(shapeSchema),
+  screens: z.array(screenSchema),
+  inks: z.array(inkSchema),
+  pulls: z.array(pullSchema).min(1).max(200),
+});

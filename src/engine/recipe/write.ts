@@ -1,0 +1,73 @@
+import { EngineError } from '../base/error.ts';
+import type { Drawer, Pull } from '../stack/types.ts';
+import { RECIPE_FORMAT, RECIPE_VERSION, type Recipe } from './types.ts';
+
+/** What a recipe carries beside its stack. */
+export interface RecipeHead {
+  id: string;
+  title: string;
+  note?: string;
+  seed?: string;
+  index?: number;
+}
+
+function named<T extends { id: string }>(all: readonly T[], wanted: ReadonlySet<string>, list: string): T[] {
+  const found = all.filter((entry) => wanted.has(entry.id));
+  if (found.length < wanted.size) {
+    const missing = [...wanted].find((id) => !all.some((entry) => entry.id === id));
+    throw new EngineError('recipe.missing', `The stack names "${missing}", which is not among the ${list} of the drawer; add it first.`);
+  }
+  return found;
+}
+
+/**
+ * Makes a self-contained recipe of a stack: with the shapes, screens, inks and paper that it uses.
+ * @param pulls first down first, at least one
+ * @throws EngineError 'recipe.missing' when a pull names what the drawer lacks, 'recipe.empty' without pulls
+ */
+export function recipeOf(pulls: readonly Pull[], drawer: Drawer, head: RecipeHead): Recipe {
+  if (pulls.length === 0) throw new EngineError('recipe.empty', 'A recipe needs at least one pull; add a screen to the stack first.');
+  const screens = named(drawer.screens, new Set(pulls.map((pull) => pull.screen)), 'screens');
+  const inks = named(drawer.inks, new Set(pulls.map((pull) => pull.ink)), 'inks');
+  const shapes = named(
+    drawer.shapes,
+    new Set(screens.flatMap((screen) => screen.placed.map((placed) => placed.shape))),
+    'shapes',
+  );
+  return structuredCloneJson({
+    format: RECIPE_FORMAT,
+    version: RECIPE_VERSION,
+    id: head.id,
+    title: head.title,
+    note: head.note ?? '',
+    seed: head.seed ?? '',
+    index: head.index ?? -1,
+    paper: drawer.paper,
+    strokeGain: drawer.strokeGain,
+    shapes,
+    screens,
+    inks,
+    pulls: [...pulls],
+  });
+}
+
+/** A recipe must not share parts with the drawer: later edits there would reach into it. */
+function structuredCloneJson(recipe: Recipe): Recipe {
+  return JSON.parse(JSON.stringify(recipe)) as Recipe;
+}
+
+/** The text of a recipe file. */
+export function writeRecipe(recipe: Recipe): string {
+  return `${JSON.stringify(recipe, null, 1)}\n`;
+}
+
+/** The drawer that a recipe carries, to print or draw it from. */
+export function drawerOfRecipe(recipe: Recipe): Drawer {
+  return {
+    shapes: recipe.shapes,
+    screens: recipe.screens,
+    inks: recipe.inks,
+    paper: recipe.paper,
+    strokeGain: recipe.strokeGain,
+  };
+}

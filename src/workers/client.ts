@@ -1,0 +1,73 @@
+import * as Comlink from 'comlink';
+import type { Drawer } from '../engine/stack/types.ts';
+import type { EngineApi, StorageApi } from './wire.ts';
+
+export const onMessage: <T extends (...args: never[]) => void>(callback: T) => T = (callback) =>
+  Comlink.proxy(callback);
+
+const drawerKeys = new WeakMap<Drawer, number>();
+let nextKey = 1;
+let nextJob = 1;
+
+/** A fresh name for work that may be cancelled. */
+export function newJob(): string {
+  return `job-${nextJob++}`;
+}
+
+/** One engine worker, with the drawers that it already has. */
+class Desk {
+  private readonly remote: Comlink.Remote<EngineApi>;
+  private readonly known = new Set<number>();
+
+  constructor() {
+    const worker = new Worker(new URL('./engine.worker.ts', import.meta.url), { type: 'module' });
+    this.remote = Comlink.wrap<EngineApi>(worker);
+  }
+
+  /** Calls that need no drawer. */
+  get engine(): Comlink.Remote<EngineApi> {
+    return this.remote;
+  }
+
+  /** Sees to it that the worker has the drawer, and gives the key to name it by. */
+  key(drawer: Drawer): number {
+    let key = drawerKeys.get(drawer);
+    if (key === undefined) {
+      key = nextKey++;
+      drawerKeys.set(drawer, key);
+    }
+    if (!this.known.has(key)) {
+      this.known.add(key);
+      // Messages arrive in order, so the call that needs the drawer need not wait for this one.
+      void this.remote.loadDrawer(key, drawer);
+    }
+    return key;
+  }
+}
+
+const desks = new Map<string, Desk>();
+
+/**
+ * The worker for a kind of work. Each kind has its own, so that a long wall never holds up the
+ * picture on the Bench.
+ */
+export function desk(kind: 'picture' | 'wall' | 'plan' | 'lesson'): Desk {
+  let found = desks.get(kind);
+  if (found === undefined) {
+    found = new Desk();
+    desks.set(kind, found);
+  }
+  return found;
+}
+
+/** The worker that saves. */
+export function openStorage(): Comlink.Remote<StorageApi> {
+  return Comlink.wrap<StorageApi>(
+    new Worker(new URL('./storage.worker.ts', import.meta.url), { type: 'module' }),
+  );
+}
+
+/** What an error that came from a worker says to the user. */
+export function sentenceOf(error: unknown): string {
+  return error instanceof Error ? error.message : String(error);
+}

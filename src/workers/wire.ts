@@ -1,0 +1,139 @@
+import type { Problem } from '../engine/base/error.ts';
+import type { ExploreSettings, Variant } from '../engine/explore/types.ts';
+import type { Lab } from '../engine/ink/types.ts';
+import type { PressPlan, VisitInput } from '../engine/output/visit.ts';
+import type { Shape } from '../engine/shapes/types.ts';
+import type { Drawer, Pull } from '../engine/stack/types.ts';
+
+/** A picture as it goes to a canvas. */
+export interface Picture {
+  widthPx: number;
+  heightPx: number;
+  /** RGBA, 8 bits, sRGB, rows from the top. */
+  pixels: Uint8ClampedArray<ArrayBuffer>;
+}
+
+/** A part of the sheet to be drawn, mm from its top left. */
+export interface ViewRequest {
+  pulls: readonly Pull[];
+  xMm: number;
+  yMm: number;
+  widthMm: number;
+  heightMm: number;
+  widthPx: number;
+  heightPx: number;
+  /** White is the paper, not the perfect diffuser. */
+  relative: boolean;
+}
+
+/** Cell numbers of a sheet at thumbnail size; shared by all tiles whose screens lie alike. */
+export interface WallMap {
+  id: number;
+  columns: number;
+  rows: number;
+  /** Row by row; indexes into a tile's colours. */
+  cells: Uint16Array<ArrayBuffer>;
+}
+
+/** A variant with what draws it: a map and a colour for each of its cells. */
+export interface WallTile {
+  variant: Variant;
+  map: number;
+  /** RGBA packed as ImageData packs it (little endian: 0xAABBGGRR). */
+  colours: Uint32Array<ArrayBuffer>;
+}
+
+export interface WallBatch {
+  maps: WallMap[];
+  tiles: WallTile[];
+  found: number;
+  asked: number;
+}
+
+export interface WallEnd {
+  found: number;
+  asked: number;
+  cancelled: boolean;
+  /** Why fewer were found than asked, in a sentence; '' when all were. */
+  reason: string;
+}
+
+/** A line of the order graph: positions in the stack, first down 0. */
+export interface OverlapEdge {
+  a: number;
+  b: number;
+  areaMm2: number;
+  deltaE: number;
+}
+
+export interface LessonResult {
+  /** Every order, as indexes into the pulls given, first down first. */
+  orders: number[][];
+  /** Groups of orders (indexes into `orders`) that print the same picture. */
+  groups: number[][];
+  edges: OverlapEdge[];
+  /** Number of pictures that differ. */
+  count: number;
+  /** One for each order. */
+  pictures: Picture[];
+}
+
+export interface ReadShapeResult {
+  shape: Shape | null;
+  problems: Problem[];
+}
+
+export interface InkCurvesResult {
+  kx: number[];
+  sx: number[];
+  /** Bands that had to be moved to be physical. */
+  adjusted: number[];
+  problems: Problem[];
+}
+
+/**
+ * What an engine worker does. Drawers go over once and are then named by a key: they hold
+ * thousands of points, a request holds a few pulls.
+ */
+export interface EngineApi {
+  loadDrawer(key: number, drawer: Drawer): void;
+  /** Stops a running job between two of its steps; unknown jobs are ignored. */
+  cancel(job: string): void;
+  view(key: number, request: ViewRequest): Picture;
+  /** The sheet after each pull, bare paper first: pulls + 1 pictures. */
+  states(key: number, pulls: readonly Pull[], heightPx: number, relative: boolean): Picture[];
+  /** A whole sheet at a height. */
+  thumbnail(key: number, pulls: readonly Pull[], heightPx: number, relative: boolean): Picture;
+  overlaps(key: number, pulls: readonly Pull[], minDeltaE: number): OverlapEdge[];
+  lesson(key: number, pulls: readonly Pull[], minDeltaE: number, heightPx: number): LessonResult;
+  wall(
+    key: number,
+    job: string,
+    bench: readonly Pull[],
+    explore: ExploreSettings,
+    rows: number,
+    onBatch: (batch: WallBatch) => void,
+  ): Promise<WallEnd>;
+  /** Checks of what may change and what must hold; empty when the wall can be made. */
+  checkExplore(key: number, bench: readonly Pull[], explore: ExploreSettings): Problem[];
+  readShapeFile(text: string, fileName: string, id: string): ReadShapeResult;
+  inkCurves(overWhite: Lab, overBlack: Lab): InkCurvesResult;
+  /** The swatch colours of an ink, as sRGB hex, over white and over black; outside the gamut they are mapped. */
+  plan(job: string, input: VisitInput, budgetMs: number, onBest: (plan: PressPlan) => void): Promise<PressPlan>;
+}
+
+export interface StoredProject {
+  /** The saved sections, or null when nothing was saved yet. */
+  project: unknown;
+  /** False when another tab has the project open: then nothing is written. */
+  writable: boolean;
+}
+
+/** What the storage worker does. */
+export interface StorageApi {
+  open(): Promise<StoredProject>;
+  /** Writes the named sections in one transaction. */
+  save(sections: Record<string, unknown>): Promise<void>;
+  /** Puts unreadable data aside, so that nothing saved is lost. */
+  setAside(reason: string): Promise<void>;
+}
