@@ -1,0 +1,174 @@
+import type { Order } from './model.ts';
+
+/**
+ * What an order looks like as the word goes on: its states are the sets of pulls already printed
+ * that some word leads to, numbered as they turn up. State 0 is the bare sheet. Each state knows
+ * which letters find work and where they lead, so the searches only look numbers up.
+ */
+export class Automaton {
+  readonly order: Order;
+  /** 32-bit words a mask takes. */
+  readonly words: number;
+  readonly #cascade: boolean;
+  readonly #predMasks: Int32Array;
+  readonly #height: Int32Array;
+  readonly #ids = new Map<number | string, number>();
+  #count = 0;
+  #masks: Int32Array;
+  #edgeStart: Int32Array;
+  #edgeEnd: Int32Array;
+  #edges = 0;
+  /** Longest chain still to print, counted in changes of group (see `groups`). 0 = finished. */
+  chain: Int32Array;
+  /** A number per state for hashing. */
+  mix: Int32Array;
+  edgeLetter = new Int32Array(64);
+  edgeNext = new Int32Array(64);
+
+  /**
+   * @param order the partial order
+   * @param cascade whether a letter goes on while it finds work
+   * @param groups group of each letter (its screen), for the chain lengths
+   * @param salt makes the hash numbers of different orders differ
+   */
+  constructor(order: Order, cascade: boolean, groups: ArrayLike<number> | null, salt: number) {
+    this.order = order;
+    this.#cascade = cascade;
+    const count = order.letters.length;
+    this.words = Math.max(1, (count + 31) >>> 5);
+    this.#predMasks = new Int32Array(count * this.words);
+    order.preds.forEach((preds, p) => {
+      for (const q of preds) this.#predMasks[p * this.words + (q >>> 5)]! |= 1 << (q & 31);
+    });
+    this.#height = chainHeights(order, groups);
+    this.#masks = new Int32Array(16 * this.words);
+    this.#edgeStart = new Int32Array(16);
+    this.#edgeEnd = new Int32Array(16);
+    this.chain = new Int32Array(16);
+    this.mix = new Int32Array(16);
+    this.#salt = Math.imul(salt + 1, 0x9e3779b1);
+    this.intern(new Int32Array(this.words));
+  }
+
+  readonly #salt: number;
+
+  /** States met so far. */
+  get states(): number {
+    return this.#count;
+  }
+
+  /** First edge of a state; edges run up to `edgeEnd(state)`. Works them out when first asked. */
+  edgeStart(state: number): number {
+    if (this.#edgeEnd[state]! < 0) this.#expand(state);
+    return this.#edgeStart[state]!;
+  }
+
+  /** One past the last edge; ask `edgeStart` first. */
+  edgeEnd(state: number): number {
+    return this.#edgeEnd[state]!;
+  }
+
+  /** Where a letter leads; the same state when it finds no work. */
+  step(state: number, letter: number): number {
+    const start = this.edgeStart(state);
+    const end = this.#edgeEnd[state]!;
+    for (let e = start; e < end; e++) if (this.edgeLetter[e] === letter) return this.edgeNext[e]!;
+    return state;
+  }
+
+  /** Whether a pull is printed in a state. */
+  has(state: number, pull: number): boolean {
+    return ((this.#masks[state * this.words + (pull >>> 5)]! >>> (pull & 31)) & 1) === 1;
+  }
+
+  /** Pulls whose turn has come in a state, ascending. */
+  ready(state: number): number[] {
+    const out: number[] = [];
+    const at = state * this.words;
+    for (let p = 0; p < this.order.letters.length; p++) {
+      if (!this.has(state, p) && this.#turnHasCome(p, this.#masks, at)) out.push(p);
+    }
+    return out;
+  }
+
+  /** The number of the state with this set of printed pulls (a down-set). */
+  intern(mask: Int32Array): number {
+    const key = this.words === 1 ? mask[0]! : mask.join();
+    const known = this.#ids.get(key);
+    if (known !== undefined) return known;
+    const id = this.#count++;
+    this.#ids.set(key, id);
+    if (id >= this.chain.length) this.#grow();
+    this.#masks.set(mask, id * this.words);
+    this.#edgeEnd[id] = -1;
+    let chain = 0;
+    for (const p of this.ready(id)) chain = Math.max(chain, this.#height[p]!);
+    this.chain[id] = chain;
+    let h = Math.imul(id ^ this.#salt, 0x85ebca6b);
+    h = Math.imul(h ^ (h >>> 13), 0xc2b2ae35);
+    this.mix[id] = h ^ (h >>> 16) ^ this.#salt;
+    return id;
+  }
+
+  #turnHasCome(pull: number, masks: Int32Array, at: number): boolean {
+    for (let w = 0; w < this.words; w++) {
+      if ((this.#predMasks[pull * this.words + w]! & ~masks[at + w]!) !== 0) return false;
+    }
+    return true;
+  }
+
+  #expand(state: number): void {
+    const ready = this.ready(state);
+    const letters = [...new Set(ready.map((p) => this.order.letters[p]!))];
+    const nexts = letters.map((letter) => {
+      const mask = this.#masks.slice(state * this.words, (state + 1) * this.words);
+      for (const p of ready) if (this.order.letters[p] === letter) mask[p >>> 5]! |= 1 << (p & 31);
+      if (this.#cascade) {
+        // Pulls stand with their preds first, so one pass finds all that follows on.
+        for (let p = 0; p < this.order.letters.length; p++) {
+          if (this.order.letters[p] === letter && this.#turnHasCome(p, mask, 0)) mask[p >>> 5]! |= 1 << (p & 31);
+        }
+      }
+      return this.intern(mask);
+    });
+    if (this.#edges + letters.length > this.edgeLetter.length) {
+      const size = 2 * (this.#edges + letters.length);
+      this.edgeLetter = resized(this.edgeLetter, size);
+      this.edgeNext = resized(this.edgeNext, size);
+    }
+    this.#edgeStart[state] = this.#edges;
+    for (let i = 0; i < letters.length; i++) {
+      this.edgeLetter[this.#edges] = letters[i]!;
+      this.edgeNext[this.#edges++] = nexts[i]!;
+    }
+    this.#edgeEnd[state] = this.#edges;
+  }
+
+  #grow(): void {
+    const size = this.chain.length * 2;
+    this.#masks = resized(this.#masks, size * this.words);
+    this.#edgeStart = resized(this.#edgeStart, size);
+    this.#edgeEnd = resized(this.#edgeEnd, size);
+    this.chain = resized(this.chain, size);
+    this.mix = resized(this.mix, size);
+  }
+}
+
+function resized(from: Int32Array, size: number): Int32Array<ArrayBuffer> {
+  const to = new Int32Array(size);
+  to.set(from);
+  return to;
+}
+
+/** For each pull the most changes of group on a chain that starts with it, itself counting one. */
+function chainHeights(order: Order, groups: ArrayLike<number> | null): Int32Array {
+  const count = order.letters.length;
+  const height = new Int32Array(count).fill(1);
+  const group = (p: number): number => (groups ? groups[order.letters[p]!]! : order.letters[p]!);
+  for (let p = count - 1; p >= 0; p--) {
+    for (const q of order.preds[p]!) {
+      height[q] = Math.max(height[q]!, height[p]! + (group(q) === group(p) ? 0 : 1));
+    }
+  }
+  return height;
+}

@@ -1,0 +1,226 @@
+import type { Random } from '../base/random.ts';
+import { Automaton } from './automaton.ts';
+import { MAX_SET_UPS, MOUNT, stepCost, type Model } from './model.ts';
+
+/** Counts work, so that a budget is the same on every machine. One unit is about one look at a pull. */
+export interface Meter {
+  units: number;
+}
+
+export interface BeamOptions {
+  /** Partial plans kept side by side. */
+  width: number;
+  /** Only words cheaper than this (packed) are of use. */
+  below: number;
+  /** Letter before and after the word, −1 for none. */
+  before: number;
+  after: number;
+  /** How far ahead progress is judged, in tenths of the standard reach. */
+  reachTenths: number;
+  /** Random disturbance of the ranking, 0 for none. */
+  noise: number;
+  random: Random;
+  meter: Meter;
+}
+
+/** Makes the automata of a model, one an order. */
+export function automataOf(model: Model): Automaton[] {
+  return model.orders.map((order, i) => new Automaton(order, model.cascade, model.kinds?.screen ?? null, i));
+}
+
+interface Trail {
+  letter: number;
+  up: Trail | null;
+}
+
+/**
+ * Beam search for a cheap word that finishes every order. Partial words of equal length are ranked
+ * by the chance that a random continuation would finish all orders (the probability heuristic of
+ * beam searches for the shortest common supersequence, Mousavi, Bahri and Tabataba 2012, from
+ * memory), here on the longest chain left of each partial order.
+ * @returns the cheapest word met and its packed cost including the step to `after`, or null when
+ *   none is cheaper than `below`
+ */
+export function beam(
+  model: Model,
+  automata: readonly Automaton[],
+  options: BeamOptions,
+): { word: number[]; cost: number } | null {
+  const orders = automata.length;
+  const { width, meter, noise, random } = options;
+  let best: { word: number[]; cost: number } | null = null;
+  let below = options.below;
+  if (orders === 0) {
+    const cost = stepCost(model, options.before, options.after);
+    return cost < below ? { word: [], cost } : null;
+  }
+  const uniform = model.kinds === null;
+  let states = new Int32Array(orders);
+  let lasts = [options.before];
+  let costs = [0];
+  let trails: (Trail | null)[] = [null];
+  let hashes = [automata.reduce((h, a) => h ^ a.mix[0]!, 0)];
+  const gain = new Float64Array(model.letterCount);
+  const hash = new Int32Array(model.letterCount);
+  const found = new Int32Array(model.letterCount);
+  const scores: number[] = [];
+  const froms: number[] = [];
+  const letters: number[] = [];
+  const childCosts: number[] = [];
+  const childHashes: number[] = [];
+
+  for (let length = 1; length <= MAX_SET_UPS && lasts.length > 0; length++) {
+    let longest = 0;
+    for (let i = 0; i < states.length; i++) longest = Math.max(longest, automata[i % orders]!.chain[states[i]!]!);
+    let leastMounts = Infinity;
+    for (const cost of costs) leastMounts = Math.min(leastMounts, uniform ? cost : Math.floor(cost / MOUNT));
+    const tables = new Map<number, Int32Array>();
+    const reach = Math.max(1, Math.round((longest * options.reachTenths) / 10));
+    const tableFor = (mounts: number): Int32Array => {
+      const left = Math.max(0, reach - (mounts - leastMounts));
+      let table = tables.get(left);
+      if (!table) tables.set(left, (table = chanceTable(longest, left, model.letterCount)));
+      return table;
+    };
+    scores.length = froms.length = letters.length = childCosts.length = childHashes.length = 0;
+    for (let b = 0; b < lasts.length; b++) {
+      const cost = costs[b]!;
+      if (cost >= below) continue;
+      const at = b * orders;
+      const table = tableFor(uniform ? cost : Math.floor(cost / MOUNT));
+      const stepTable = uniform ? null : tableFor(Math.floor(cost / MOUNT) + 1);
+      let base = 0;
+      let stepBase = 0;
+      const touched: number[] = [];
+      for (let c = 0; c < orders; c++) {
+        const automaton = automata[c]!;
+        const state = states[at + c]!;
+        const chain = automaton.chain[state]!;
+        const value = table[chain]!;
+        base += value;
+        if (stepTable) stepBase += stepTable[chain]!;
+        if (chain === 0) continue;
+        const start = automaton.edgeStart(state);
+        const end = automaton.edgeEnd(state);
+        meter.units += end - start + 1;
+        for (let e = start; e < end; e++) {
+          const letter = automaton.edgeLetter[e]!;
+          const next = automaton.edgeNext[e]!;
+          if (found[letter] === 0) {
+            touched.push(letter);
+            gain[letter] = 0;
+            hash[letter] = 0;
+          }
+          found[letter]!++;
+          // The small extra counts orders served, which breaks ties between equal chains.
+          gain[letter]! += table[automaton.chain[next]!]! - value + 24;
+          hash[letter]! ^= automaton.mix[next]! ^ automaton.mix[state]!;
+        }
+      }
+      for (const letter of touched) {
+        found[letter] = 0;
+        const step = stepCost(model, lasts[b]!, letter);
+        const childCost = cost + step;
+        if (childCost >= below) continue;
+        let score = (stepTable && step >= MOUNT ? stepBase : base) + gain[letter]!;
+        if (!uniform) score -= (Math.floor(childCost / (MOUNT / 8192)) % 8192) * 60 + (Math.floor(childCost / 8192) % 8192) * 10;
+        if (noise > 0) score += random.int(noise);
+        scores.push(score);
+        froms.push(b);
+        letters.push(letter);
+        childCosts.push(childCost);
+        childHashes.push(hashes[b]! ^ hash[letter]!);
+      }
+    }
+    const ranked = rank(scores);
+    meter.units += ranked.length;
+    const nextStates = new Int32Array(Math.min(width, ranked.length) * orders);
+    const nextLasts: number[] = [];
+    const nextCosts: number[] = [];
+    const nextTrails: (Trail | null)[] = [];
+    const nextHashes: number[] = [];
+    const seen = new Map<number, number>();
+    for (const i of ranked) {
+      if (nextLasts.length >= width) break;
+      // For kinds the letter on the press counts too: it sets the price of the next one.
+      const key = uniform ? childHashes[i]! : childHashes[i]! ^ Math.imul(letters[i]! + 1, 0x27d4eb2f);
+      const twin = seen.get(key);
+      if (twin !== undefined && nextCosts[twin]! <= childCosts[i]!) continue;
+      const b = froms[i]!;
+      const letter = letters[i]!;
+      const slot = nextLasts.length;
+      let done = true;
+      for (let c = 0; c < orders; c++) {
+        const next = automata[c]!.step(states[b * orders + c]!, letter);
+        nextStates[slot * orders + c] = next;
+        if (automata[c]!.chain[next] !== 0) done = false;
+      }
+      meter.units += orders;
+      const trail = { letter, up: trails[b]! };
+      if (done) {
+        const cost = childCosts[i]! + stepCost(model, letter, options.after);
+        if (cost < below) {
+          below = cost;
+          best = { word: wordOf(trail), cost };
+        }
+        continue;
+      }
+      seen.set(key, slot);
+      nextLasts.push(letter);
+      nextCosts.push(childCosts[i]!);
+      nextTrails.push(trail);
+      nextHashes.push(childHashes[i]!);
+    }
+    states = nextStates.subarray(0, nextLasts.length * orders);
+    lasts = nextLasts;
+    costs = nextCosts;
+    trails = nextTrails;
+    hashes = nextHashes;
+  }
+  return best;
+}
+
+function wordOf(trail: Trail | null): number[] {
+  const word: number[] = [];
+  for (let t = trail; t; t = t.up) word.push(t.letter);
+  return word.reverse();
+}
+
+/** Indexes of scores, best first; equal scores keep their order. */
+function rank(scores: readonly number[]): Int32Array {
+  const index = Int32Array.from(scores, (_, i) => i);
+  return index.sort((a, b) => scores[b]! - scores[a]! || a - b);
+}
+
+const tableCache = new Map<number, Int32Array>();
+
+/**
+ * Logarithm (× 1000, rounded so that every machine ranks alike) of the chance that a chain of q
+ * letters is contained in `reach` random letters of an alphabet.
+ * @returns by q, 0 to `longest`; chains longer than the reach fall off steeply
+ */
+function chanceTable(longest: number, reach: number, letterCount: number): Int32Array {
+  const alphabet = Math.max(2, Math.min(letterCount, 64));
+  const key = (longest * 8192 + reach) * 128 + alphabet;
+  const known = tableCache.get(key);
+  if (known) return known;
+  const hit = 1 / alphabet;
+  let row = new Float64Array(longest + 1);
+  row[0] = 1;
+  for (let l = 1; l <= reach; l++) {
+    const next = new Float64Array(longest + 1);
+    next[0] = 1;
+    for (let q = 1; q <= longest; q++) next[q] = hit * row[q - 1]! + (1 - hit) * row[q]!;
+    row = next;
+  }
+  const table = new Int32Array(longest + 1);
+  let previous = 0;
+  for (let q = 1; q <= longest; q++) {
+    const log = row[q]! > 1e-250 ? Math.round(1000 * Math.log(row[q]!)) : -Infinity;
+    previous = Math.max(log, previous - 20_000);
+    table[q] = previous;
+  }
+  if (tableCache.size > 4000) tableCache.clear();
+  tableCache.set(key, table);
+  return table;
+}

@@ -1,0 +1,55 @@
+import type { Order } from './model.ts';
+
+/**
+ * How often a group of letters must come, seen from each pull on.
+ *
+ * With `runs`: the most times that a chain starting with the pull enters the group. Why it is a
+ * bound on mounts: take x < y < z on a sheet with x and z of screen s and y of another. The three
+ * are printed in three set-ups in this order, so s leaves the press between x and z; each entry of
+ * a chain into s is a mount of its own. The same holds for ink changes.
+ * Without `runs`: the most pulls of the letter on a chain; no two of them share a set-up, because
+ * the second's turn comes only after the first is down.
+ * @param groupOf group of each letter
+ * @returns row-major, pulls × groups
+ */
+export function multiplicities(
+  order: Order,
+  groupOf: (letter: number) => number,
+  groups: number,
+  runs: boolean,
+): Uint16Array {
+  const count = order.letters.length;
+  const own = order.letters.map(groupOf);
+  const most = new Uint16Array(count * groups);
+  for (let p = count - 1; p >= 0; p--) {
+    const group = own[p]!;
+    // Pulls after p have already added themselves below; now p itself enters its group.
+    const at = p * groups;
+    if (!runs) most[at + group]!++;
+    else most[at + group] = Math.max(most[at + group]!, 1);
+    for (const q of order.preds[p]!) {
+      const to = q * groups;
+      for (let g = 0; g < groups; g++) {
+        // Entering the group of q again counts only when a pull of another group lies between.
+        const value = most[at + g]! + (runs && g === own[q]! && g !== group ? 1 : 0);
+        if (value > most[to + g]!) most[to + g] = value;
+      }
+    }
+  }
+  return most;
+}
+
+/** For each group the most that any order forces, from the start. */
+export function forcedCounts(
+  orders: readonly Order[],
+  groupOf: (letter: number) => number,
+  groups: number,
+  runs: boolean,
+): number[] {
+  const forced = new Array<number>(groups).fill(0);
+  for (const order of orders) {
+    const most = multiplicities(order, groupOf, groups, runs);
+    for (let i = 0; i < most.length; i++) forced[i % groups] = Math.max(forced[i % groups]!, most[i]!);
+  }
+  return forced;
+}
