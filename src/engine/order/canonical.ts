@@ -1,0 +1,30 @@
+/**
+ * The lexicographically least order of an order's class: two orders have the same one exactly
+ * when free swaps lead from one to the other.
+ * @param order every pull 0 … n − 1 once, first down first
+ * @param neighbours for each pull, the pulls it may not change places with
+ * Source: Anisimov and Knuth (1979), lexicographic normal form of partially commuting words.
+ */
+export function canonicalOrder(
+  order: readonly number[],
+  neighbours: readonly (readonly number[])[],
+): number[] {
+  const n = order.length;
+  const place = new Int32Array(n);
+  order.forEach((pull, index) => {
+    place[pull] = index;
+  });
+  const waiting = new Int32Array(n);
+  for (let pull = 0; pull < n; pull++) {
+    for (const other of neighbours[pull]) if (place[other] < place[pull]) waiting[pull]++;
+  }
+  const least: number[] = [];
+  while (least.length < n) {
+    let pull = 0;
+    while (waiting[pull] !== 0) pull++;
+    waiting[pull] = -1;
+    least.push(pull);
+    for (const other of neighbours[pull]) if (place[other] > place[pull]) waiting[other]--;
+  }
+  return least;
+}

@@ -1,0 +1,118 @@
+import { EngineError } from '../base/error.ts';
+
+/** More pulls than this on one sheet is taken for a mistake. */
+export const MAX_GRAPH_PULLS = 2000;
+
+/** Pulls as points 0 … pulls − 1, and a line where two of them may not change places freely. */
+export interface Graph {
+  pulls: number;
+  /** Each [a, b] with a < b, sorted, each pair once. */
+  edges: [number, number][];
+  /** Sorted neighbours of each pull. */
+  neighbours: number[][];
+}
+
+/**
+ * Checks a list of overlaps and makes it a graph; [a, b] and [b, a] name the same overlap.
+ * @param pulls number of pulls, whole, 0 to 2,000
+ * @param overlaps pairs of pulls, each 0 … pulls − 1
+ * @throws EngineError 'order.pulls' | 'order.range' | 'order.loop' | 'order.duplicate'
+ */
+export function graphOf(pulls: number, overlaps: readonly (readonly [number, number])[]): Graph {
+  if (!Number.isInteger(pulls) || pulls < 0 || pulls > MAX_GRAPH_PULLS) {
+    throw new EngineError(
+      'order.pulls',
+      `The number of pulls is ${pulls}; give a whole number from 0 to ${MAX_GRAPH_PULLS}.`,
+    );
+  }
+  const neighbours: number[][] = Array.from({ length: pulls }, () => []);
+  const seen = new Set<number>();
+  const edges: [number, number][] = [];
+  overlaps.forEach((pair, index) => {
+    const fail = (code: string, what: string): never => {
+      throw new EngineError(code, `Overlap ${index} is [${String(pair)}]; ${what}`, {
+        path: ['overlaps', index],
+      });
+    };
+    const [p, q] = pair;
+    for (const end of [p, q]) {
+      if (pair.length !== 2 || !Number.isInteger(end) || end < 0 || end >= pulls) {
+        fail('order.range', `give two pulls by their numbers, 0 to ${pulls - 1}.`);
+      }
+    }
+    if (p === q) fail('order.loop', 'a pull cannot overlap itself: leave this pair out.');
+    const a = Math.min(p, q);
+    const b = Math.max(p, q);
+    if (seen.has(a * pulls + b)) {
+      fail('order.duplicate', 'this pair is there twice: name each pair once.');
+    }
+    seen.add(a * pulls + b);
+    edges.push([a, b]);
+    neighbours[a].push(b);
+    neighbours[b].push(a);
+  });
+  edges.sort((e, f) => e[0] - f[0] || e[1] - f[1]);
+  for (const list of neighbours) list.sort((a, b) => a - b);
+  return { pulls, edges, neighbours };
+}
+
+/**
+ * The part of a graph between some of its pulls, renumbered 0 … in the order given.
+ * @param graph the whole
+ * @param kept pulls of the graph, each once
+ */
+export function subgraph(graph: Graph, kept: readonly number[]): Graph {
+  const local = new Map(kept.map((pull, index) => [pull, index]));
+  const neighbours = kept.map((pull) =>
+    graph.neighbours[pull]
+      .map((other) => local.get(other))
+      .filter((other) => other !== undefined)
+      .sort((a, b) => a - b),
+  );
+  const edges: [number, number][] = [];
+  neighbours.forEach((list, a) => {
+    for (const b of list) if (a < b) edges.push([a, b]);
+  });
+  return { pulls: kept.length, edges, neighbours };
+}
+
+/** A pull whose neighbours (of those then left) all overlap each other, and these neighbours. */
+export interface SimplicialStep {
+  pull: number;
+  clique: number[];
+}
+
+/**
+ * Takes away, one after the other, every pull whose remaining neighbours all overlap each other.
+ * Such a pull fits in deg + 1 places among them, whatever the rest does: exact for counting and
+ * for sampling, and for a chordal graph nothing is left.
+ * @returns the steps in the order taken, and what is left (sorted)
+ * Source: Dirac (1961); Rose (1970), perfect elimination.
+ */
+export function stripSimplicial(graph: Graph): { steps: SimplicialStep[]; core: number[] } {
+  const left = graph.neighbours.map((list) => new Set(list));
+  const gone = new Uint8Array(graph.pulls);
+  const steps: SimplicialStep[] = [];
+  const queue = Array.from({ length: graph.pulls }, (_, pull) => pull);
+  const queued = new Uint8Array(graph.pulls).fill(1);
+  for (let head = 0; head < queue.length; head++) {
+    const pull = queue[head];
+    queued[pull] = 0;
+    if (gone[pull]) continue;
+    const clique = [...left[pull]];
+    const complete = clique.every((a, i) => clique.every((b, j) => j <= i || left[a].has(b)));
+    if (!complete) continue;
+    gone[pull] = 1;
+    steps.push({ pull, clique: clique.sort((a, b) => a - b) });
+    for (const other of clique) {
+      left[other].delete(pull);
+      // Only neighbours of what was taken can newly become simplicial.
+      if (!queued[other]) {
+        queued[other] = 1;
+        queue.push(other);
+      }
+    }
+  }
+  const core = Array.from(left.keys()).filter((pull) => !gone[pull]);
+  return { steps, core };
+}
