@@ -1,0 +1,71 @@
+import { spawnSync } from 'node:child_process';
+import { existsSync, readFileSync, statSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+export const ROOT = fileURLToPath(new URL('..', import.meta.url));
+
+/** Runs a command in the project and ends the process when it fails. */
+export function run(command, args, options = {}) {
+  console.log(`\n› ${command} ${args.join(' ')}`);
+  const done = spawnSync(command, args, { cwd: ROOT, stdio: 'inherit', shell: process.platform === 'win32', ...options });
+  if (done.status !== 0) process.exit(done.status ?? 1);
+}
+
+/** Installs the packages of the lockfile, unless they are there. */
+export function installPackages() {
+  const mark = join(ROOT, 'node_modules/.package-lock.json');
+  const lock = join(ROOT, 'package-lock.json');
+  if (existsSync(mark) && statSync(mark).mtimeMs >= statSync(lock).mtimeMs) return;
+  run('npm', ['ci', '--no-audit', '--no-fund']);
+}
+
+const SYSTEM_BROWSERS = [
+  process.env.CHROMIUM_PATH,
+  '/usr/bin/chromium',
+  '/usr/bin/chromium-browser',
+  '/usr/bin/google-chrome',
+  '/usr/bin/google-chrome-stable',
+  '/snap/bin/chromium',
+  '/Applications/Google Chrome.app/Contents/MacOS/Google Chrome',
+  '/Applications/Chromium.app/Contents/MacOS/Chromium',
+  'C:\\Program Files\\Google\\Chrome\\Application\\chrome.exe',
+  'C:\\Program Files (x86)\\Google\\Chrome\\Application\\chrome.exe',
+];
+
+async function ownBrowser() {
+  const { chromium } = createRequire(join(ROOT, 'package.json'))('playwright-core');
+  const path = chromium.executablePath();
+  return existsSync(path) ? path : undefined;
+}
+
+function tryRun(command, args) {
+  console.log(`\n› ${command} ${args.join(' ')}`);
+  return spawnSync(command, args, { cwd: ROOT, stdio: 'inherit', shell: process.platform === 'win32' }).status === 0;
+}
+
+/** Finds a Chromium: the system's; else Playwright's own; else Debian's, where we may install it. */
+export async function findBrowser() {
+  const system = () => SYSTEM_BROWSERS.find((path) => path && existsSync(path));
+  const found = system() ?? (await ownBrowser());
+  if (found) return found;
+  console.log('No Chromium or Chrome found; fetching one for the browser tests.');
+  tryRun(process.execPath, [join(ROOT, 'node_modules/playwright-core/cli.js'), 'install', 'chromium']);
+  const fetched = await ownBrowser();
+  if (fetched) return fetched;
+  if (process.getuid?.() === 0 && existsSync('/usr/bin/apt-get')) {
+    tryRun('apt-get', ['update']);
+    tryRun('apt-get', ['install', '-y', '--no-install-recommends', 'chromium']);
+  }
+  const installed = system();
+  if (installed) return installed;
+  console.error('The browser tests need Chromium or Chrome: install one, or set CHROMIUM_PATH to it, and run npm test again.');
+  process.exit(1);
+}
+
+/** Tests that a report of vitest counts as passed and failed. */
+export function countTests(file) {
+  const report = JSON.parse(readFileSync(file, 'utf8'));
+  return { passed: report.numPassedTests, failed: report.numFailedTests, skipped: report.numPendingTests };
+}

@@ -1,0 +1,76 @@
+import { existsSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
+import { preview, type PreviewServer } from 'vite';
+
+const ROOT = fileURLToPath(new URL('../..', import.meta.url));
+
+/** Where a reader of a failed test finds the pictures. */
+export const SHOTS = fileURLToPath(new URL('./shots', import.meta.url));
+
+/** The built app, served on this machine, and a real Chromium. */
+export interface Studio {
+  url: string;
+  browser: Browser;
+  close(): Promise<void>;
+}
+
+/** Serves `dist/` (built by `npm test` beforehand) and starts Chromium. */
+export async function openStudio(): Promise<Studio> {
+  if (!existsSync(`${ROOT}/dist/index.html`)) throw new Error('dist/ is missing; run `npm run build` before the browser tests');
+  const server: PreviewServer = await preview({
+    root: ROOT,
+    logLevel: 'error',
+    preview: { port: 0, host: '127.0.0.1', open: false },
+  });
+  const address = server.httpServer.address();
+  if (address === null || typeof address === 'string') throw new Error('the preview server has no port');
+  const executablePath = process.env.CHROMIUM_PATH ?? (existsSync('/usr/bin/chromium') ? '/usr/bin/chromium' : undefined);
+  const browser = await chromium.launch({
+    ...(executablePath === undefined ? {} : { executablePath }),
+    args: ['--no-sandbox', '--use-gl=angle', '--use-angle=swiftshader', '--enable-unsafe-swiftshader'],
+  });
+  return {
+    url: `http://127.0.0.1:${address.port}/`,
+    browser,
+    async close() {
+      await browser.close();
+      await server.close();
+    },
+  };
+}
+
+/** A page that notes everything its console calls an error and every request that leaves the machine. */
+export interface WatchedPage {
+  page: Page;
+  context: BrowserContext;
+  errors: string[];
+}
+
+/** A fresh browser profile with one page. */
+export async function openPage(studio: Studio, viewport = { width: 1440, height: 900 }): Promise<WatchedPage> {
+  const context = await studio.browser.newContext({ viewport });
+  const page = await context.newPage();
+  const errors: string[] = [];
+  watch(page, studio, errors);
+  return { page, context, errors };
+}
+
+/** Notes a page's errors; for further pages of one profile. */
+export function watch(page: Page, studio: Studio, errors: string[]): void {
+  page.on('console', (message) => {
+    if (message.type() === 'error') errors.push(message.text());
+  });
+  page.on('pageerror', (error) => errors.push(String(error)));
+  page.on('request', (request) => {
+    const url = request.url();
+    if (!url.startsWith(studio.url) && !url.startsWith('blob:') && !url.startsWith('data:')) {
+      errors.push(`a request left the app: ${url}`);
+    }
+  });
+}
+
+/** Goes through a door of the studio. */
+export async function enter(page: Page, room: string): Promise<void> {
+  await page.getByRole('navigation', { name: 'Rooms' }).getByRole('link', { name: room }).click();
+}
