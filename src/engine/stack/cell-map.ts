@@ -1,0 +1,270 @@
+import { EngineError } from '../base/error.ts';
+import type { RowSpans } from '../geometry/row-crossings.ts';
+import type { CellMap, RowGrid } from './types.ts';
+
+/** The spans of one placed screen, with the shift that puts them on the grid. */
+export interface PlacedSpans {
+  spans: RowSpans;
+  /** Added to every x, mm. */
+  dxMm: number;
+  /** Added to every row number: a lay downwards by whole rows. */
+  rowShift: number;
+}
+
+/**
+ * Which placed screens cover which part of the sheet.
+ * @param placed spans per placed screen; bit i of a cell's cover is `placed[i]`; any number
+ * @param grid the sheet in rows of equal height, the height that the spans were taken at
+ * @returns a map of its own, arrays cut to length
+ * @throws EngineError 'stack.bad-grid' when the sheet has no size or no whole number of rows
+ * Cost O(crossings × crossings in a row). For many maps keep a `CellMapBuilder`.
+ */
+export function buildCellMap(placed: readonly PlacedSpans[], grid: RowGrid): CellMap {
+  return copyCellMap(new CellMapBuilder().build(placed, grid));
+}
+
+/** A copy that no builder writes to again, its arrays cut to length (for keeping or transferring). */
+export function copyCellMap(map: CellMap): CellMap {
+  const runs = map.rowStart[map.rows]!;
+  return {
+    ...map,
+    cover: map.cover.slice(0, map.cells * map.words),
+    areaMm2: map.areaMm2.slice(0, map.cells),
+    rowStart: map.rowStart.slice(0, map.rows + 1),
+    runEndMm: map.runEndMm.slice(0, runs),
+    runCell: map.runCell.slice(0, runs),
+  };
+}
+
+/** Builds one cell map after another in the same buffers. */
+export class CellMapBuilder {
+  // Events of the row at hand: at x the cover bit is turned over.
+  private eventX = new Float64Array(64);
+  private eventBit = new Int32Array(64);
+  // The cells found so far: open addressing on the hash, verified on the cover words.
+  private slots = new Int32Array(1024).fill(-1);
+  private cellHash = new Int32Array(512);
+  private zobrist = new Int32Array(0);
+  private now = new Uint32Array(1);
+  private readonly map: CellMap = {
+    widthMm: 0,
+    heightMm: 0,
+    rows: 0,
+    screens: 0,
+    cells: 0,
+    words: 1,
+    cover: new Uint32Array(512),
+    areaMm2: new Float64Array(512),
+    rowStart: new Uint32Array(257),
+    runEndMm: new Float64Array(4096),
+    runCell: new Uint32Array(4096),
+  };
+
+  /**
+   * As `buildCellMap`, but in this builder's own buffers: the map holds until the next `build`, and
+   * its arrays are longer than the map (`cells`, `words` and `rowStart[rows]` say how far to read).
+   * Allocates only when a map is larger than all before it.
+   */
+  build(placed: readonly PlacedSpans[], grid: RowGrid): CellMap {
+    const { widthMm, heightMm, rows } = grid;
+    if (!(widthMm > 0 && widthMm < Infinity && heightMm > 0 && heightMm < Infinity) || !(rows >= 1) || !Number.isInteger(rows)) {
+      throw new EngineError(
+        'stack.bad-grid',
+        `A cell map needs a sheet of some size and a whole number of rows; got ${widthMm} × ${heightMm} mm in ${rows} rows.`,
+      );
+    }
+    const map = this.map;
+    map.widthMm = widthMm;
+    map.heightMm = heightMm;
+    map.rows = rows;
+    map.screens = placed.length;
+    this.reset(placed.length, rows);
+
+    const rowHeightMm = heightMm / rows;
+    let runs = 0;
+    for (let row = 0; row < rows; row++) {
+      map.rowStart[row] = runs;
+      this.now.fill(0);
+      const events = this.gather(placed, row, widthMm);
+      sortEvents(this.eventX, this.eventBit, events);
+      runs = this.emit(events, runs, widthMm, rowHeightMm);
+    }
+    map.rowStart[rows] = runs;
+    return map;
+  }
+
+  private reset(screens: number, rows: number): void {
+    const map = this.map;
+    map.words = Math.max(1, (screens + 31) >> 5);
+    if (this.now.length !== map.words) this.now = new Uint32Array(map.words);
+    if (this.zobrist.length < screens) this.zobrist = Int32Array.from({ length: screens * 2 }, (_, i) => mix(i + 1));
+    if (map.rowStart.length < rows + 1) map.rowStart = new Uint32Array(rows + 1);
+    if (map.cover.length < map.words * map.areaMm2.length) map.cover = new Uint32Array(map.words * map.areaMm2.length);
+    this.slots.fill(-1);
+    map.cells = 1;
+    map.areaMm2[0] = 0;
+    map.cover.fill(0, 0, map.words);
+    this.cellHash[0] = 0;
+    this.slots[0] = 0;
+  }
+
+  private hash = 0;
+
+  /** Collects the row's events inside the sheet; what begins left of it goes into `now` at once. */
+  private gather(placed: readonly PlacedSpans[], row: number, widthMm: number): number {
+    let events = 0;
+    let hash = 0;
+    const now = this.now;
+    for (let bit = 0; bit < placed.length; bit++) {
+      const { spans, dxMm, rowShift } = placed[bit]!;
+      const own = row - rowShift - spans.firstRow;
+      if (own < 0 || own >= spans.rows) continue;
+      const end = spans.starts[own + 1]!;
+      let at = spans.starts[own]!;
+      if (events + end - at > this.eventX.length) this.growEvents(events + end - at);
+      const eventX = this.eventX;
+      const eventBit = this.eventBit;
+      const xMm = spans.xMm;
+      for (; at < end; at++) {
+        const x = xMm[at]! + dxMm;
+        if (x <= 0) {
+          now[bit >> 5]! ^= 1 << (bit & 31);
+          hash ^= this.zobrist[bit]!;
+        } else if (x < widthMm) {
+          eventX[events] = x;
+          eventBit[events++] = bit;
+        } else break;
+      }
+    }
+    this.hash = hash;
+    return events;
+  }
+
+  private emit(events: number, firstRun: number, widthMm: number, rowHeightMm: number): number {
+    const map = this.map;
+    if (firstRun + events + 1 > map.runEndMm.length) this.growRuns(firstRun + events + 1);
+    const { runEndMm, runCell } = map;
+    const { eventX, eventBit, zobrist, now } = this;
+    let hash = this.hash;
+    let run = firstRun;
+    let fromMm = 0;
+    let at = 0;
+    for (;;) {
+      const toMm = at < events ? eventX[at]! : widthMm;
+      const cell = this.cellOf(hash);
+      // A run of the cell before it is that run going on (two edges that cancelled out).
+      if (run > firstRun && runCell[run - 1] === cell) run--;
+      runCell[run] = cell;
+      runEndMm[run++] = toMm;
+      map.areaMm2[cell]! += (toMm - fromMm) * rowHeightMm;
+      if (at === events) return run;
+      do {
+        const bit = eventBit[at++]!;
+        now[bit >> 5]! ^= 1 << (bit & 31);
+        hash ^= zobrist[bit]!;
+      } while (at < events && toMm === eventX[at]);
+      fromMm = toMm;
+    }
+  }
+
+  /** The cell whose cover is `now`, made when new. */
+  private cellOf(hash: number): number {
+    const { map, now } = this;
+    const words = map.words;
+    const mask = this.slots.length - 1;
+    let slot = hash & mask;
+    for (;;) {
+      const cell = this.slots[slot]!;
+      if (cell < 0) break;
+      if (this.cellHash[cell] === hash) {
+        let word = 0;
+        while (word < words && map.cover[cell * words + word] === now[word]) word++;
+        if (word === words) return cell;
+      }
+      slot = (slot + 1) & mask;
+    }
+    const cell = map.cells++;
+    if (cell >= map.areaMm2.length) this.growCells();
+    for (let word = 0; word < words; word++) map.cover[cell * words + word] = now[word]!;
+    map.areaMm2[cell] = 0;
+    this.cellHash[cell] = hash;
+    this.slots[slot] = cell;
+    if (map.cells * 2 > this.slots.length) this.rehash();
+    return cell;
+  }
+
+  private growEvents(wanted: number): void {
+    const eventX = new Float64Array(wanted * 2);
+    const eventBit = new Int32Array(wanted * 2);
+    eventX.set(this.eventX);
+    eventBit.set(this.eventBit);
+    this.eventX = eventX;
+    this.eventBit = eventBit;
+  }
+
+  private growRuns(wanted: number): void {
+    const runEndMm = new Float64Array(wanted * 2);
+    const runCell = new Uint32Array(wanted * 2);
+    runEndMm.set(this.map.runEndMm);
+    runCell.set(this.map.runCell);
+    this.map.runEndMm = runEndMm;
+    this.map.runCell = runCell;
+  }
+
+  private growCells(): void {
+    const map = this.map;
+    const capacity = map.areaMm2.length * 2;
+    const areaMm2 = new Float64Array(capacity);
+    const cover = new Uint32Array(capacity * map.words);
+    const cellHash = new Int32Array(capacity);
+    areaMm2.set(map.areaMm2);
+    cover.set(map.cover.subarray(0, (map.cells - 1) * map.words));
+    cellHash.set(this.cellHash);
+    map.areaMm2 = areaMm2;
+    map.cover = cover;
+    this.cellHash = cellHash;
+  }
+
+  private rehash(): void {
+    const slots = new Int32Array(this.slots.length * 2).fill(-1);
+    const mask = slots.length - 1;
+    for (let cell = 0; cell < this.map.cells; cell++) {
+      let slot = this.cellHash[cell]! & mask;
+      while (slots[slot]! >= 0) slot = (slot + 1) & mask;
+      slots[slot] = cell;
+    }
+    this.slots = slots;
+  }
+}
+
+/** Ascending by x: insertion sort for the usual few, with shell-sort gaps for crowded rows. */
+function sortEvents(eventX: Float64Array, eventBit: Int32Array, count: number): void {
+  let gap = 1;
+  if (count > 200) while (gap < count / 9) gap = 3 * gap + 1;
+  for (; gap > 0; gap = (gap - 1) / 3) {
+    for (let i = gap; i < count; i++) {
+      const x = eventX[i]!;
+      let j = i - gap;
+      if (eventX[j]! <= x) continue;
+      const bit = eventBit[i]!;
+      do {
+        eventX[j + gap] = eventX[j]!;
+        eventBit[j + gap] = eventBit[j]!;
+        j -= gap;
+      } while (j >= 0 && eventX[j]! > x);
+      eventX[j + gap] = x;
+      eventBit[j + gap] = bit;
+    }
+  }
+}
+
+/**
+ * Spreads a small integer over 32 bits, the same on every machine.
+ * Source: the 32-bit finaliser of MurmurHash3 (A. Appleby, public domain), from memory.
+ */
+function mix(value: number): number {
+  let h = Math.imul(value, 0x9e3779b9);
+  h = Math.imul(h ^ (h >>> 16), 0x85ebca6b);
+  h = Math.imul(h ^ (h >>> 13), 0xc2b2ae35);
+  return h ^ (h >>> 16);
+}

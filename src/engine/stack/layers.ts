@@ -1,0 +1,96 @@
+import { EngineError } from '../base/error.ts';
+import { BANDS } from '../colour/weights.ts';
+import { filmBands } from '../ink/film.ts';
+import type { FilmBands } from '../ink/film.ts';
+import { filmThickness } from '../ink/thickness.ts';
+import type { Ink } from '../ink/types.ts';
+import { findBits } from './placement.ts';
+import type { Drawer, Pull, Stack } from './types.ts';
+
+/** One pull as the colours see it. */
+export interface Layer {
+  /** The bit of a cell's cover that says where it lies. */
+  bit: number;
+  /** What it does to the colour below. */
+  film: FilmBands;
+}
+
+// Inks are values that are replaced and never written to, so that an ink object is its own key.
+const filmsOfInk = new WeakMap<Ink, Map<number, FilmBands>>();
+const bits: number[] = [];
+
+/**
+ * The films of a stack, first down first.
+ * @param mapStack the stack that the cell map was built from, when that is another one: the pulls are
+ *   found in it by their ids, so that order, inks, strokes and leaving-out may differ
+ * @param out receives the layers; its entries are used again
+ * @returns out, one layer a pull
+ * @throws EngineError 'stack.unknown-ink', 'stack.not-in-map' (a pull that the map's stack does not hold
+ *   at the same lay), 'ink.bad-strokes', 'ink.bad-stroke-gain', 'ink.bad-film'
+ */
+export function stackLayers(
+  stack: Stack,
+  drawer: Drawer,
+  mapStack: Stack = stack,
+  out: Layer[] = [],
+): Layer[] {
+  const missing = findBits(stack, mapStack, bits);
+  if (missing >= 0) throw notInMap(stack.pulls[missing]!, missing);
+  for (let i = 0; i < stack.pulls.length; i++) {
+    const pull = stack.pulls[i]!;
+    const film = pullFilm(pull, i, drawer);
+    const layer = out[i];
+    if (layer === undefined) {
+      out[i] = { bit: bits[i]!, film };
+    } else {
+      layer.bit = bits[i]!;
+      layer.film = film;
+    }
+  }
+  out.length = stack.pulls.length;
+  return out;
+}
+
+function pullFilm(pull: Pull, index: number, drawer: Drawer): FilmBands {
+  let ink: Ink | undefined;
+  for (let k = 0; k < drawer.inks.length; k++) {
+    if (drawer.inks[k]!.id === pull.ink) {
+      ink = drawer.inks[k]!;
+      break;
+    }
+  }
+  if (ink === undefined) {
+    throw new EngineError(
+      'stack.unknown-ink',
+      `Pull ${index + 1} uses the ink '${pull.ink}', which is not in the drawer; choose another ink or leave the pull out.`,
+      { path: ['pulls', index, 'ink'], details: { ink: pull.ink } },
+    );
+  }
+  return inkFilm(ink, filmThickness(pull.strokes, drawer.strokeGain));
+}
+
+/** The film of an ink at a thickness in strokes; made once for each. */
+function inkFilm(ink: Ink, thickness: number): FilmBands {
+  let films = filmsOfInk.get(ink);
+  if (films === undefined) filmsOfInk.set(ink, (films = new Map()));
+  let film = films.get(thickness);
+  if (film === undefined) {
+    if (ink.kx.length !== BANDS) {
+      throw new EngineError(
+        'ink.bad-film',
+        `Ink '${ink.name}' has ${ink.kx.length} bands; ${BANDS} are needed.`,
+      );
+    }
+    film = filmBands(ink.kx, ink.sx, thickness);
+    films.set(thickness, film);
+  }
+  return film;
+}
+
+function notInMap(pull: Pull, index: number): EngineError {
+  return new EngineError(
+    'stack.not-in-map',
+    `Pull ${index + 1} ('${pull.id}') does not lie in the cell map as it lies in the stack; build the map again.`,
+    { path: ['pulls', index] },
+  );
+}

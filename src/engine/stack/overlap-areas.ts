@@ -1,0 +1,45 @@
+import type { CellMap } from './types.ts';
+
+/**
+ * How much of the sheet each two placed screens share.
+ * @param out at least screens × screens numbers; a new array when left out, else nothing is allocated
+ * @returns out: [a · screens + b] is the area under both a and b, mm², the same both ways round;
+ *   [a · screens + a] is a's own area on the sheet
+ * Exact for the map: its rows are as fine as its grid. Cost O(cells × covering pairs).
+ */
+export function pairOverlapAreas(
+  map: CellMap,
+  out: Float64Array = new Float64Array(map.screens * map.screens),
+): Float64Array {
+  const { screens, words, cells, cover, areaMm2 } = map;
+  out.fill(0, 0, screens * screens);
+  if (bits.length < screens) bits = new Uint32Array(screens * 2);
+  for (let cell = 1; cell < cells; cell++) {
+    const count = listBits(cover, cell * words, words);
+    const area = areaMm2[cell]!;
+    for (let i = 0; i < count; i++) {
+      const row = bits[i]! * screens;
+      for (let k = i; k < count; k++) out[row + bits[k]!]! += area;
+    }
+  }
+  for (let a = 0; a < screens; a++) {
+    for (let b = 0; b < a; b++) out[a * screens + b] = out[b * screens + a]!;
+  }
+  return out;
+}
+
+let bits = new Uint32Array(64);
+
+/** Lists the set bits of a cover into `bits`, ascending; returns how many. */
+function listBits(cover: Uint32Array, from: number, words: number): number {
+  let count = 0;
+  for (let word = 0; word < words; word++) {
+    let rest = cover[from + word]!;
+    while (rest !== 0) {
+      const low = rest & -rest;
+      bits[count++] = (word << 5) + 31 - Math.clz32(low);
+      rest ^= low;
+    }
+  }
+  return count;
+}

@@ -1,0 +1,80 @@
+import { EngineError } from '../base/error.ts';
+import { packSrgb } from './appearance.ts';
+import type { CellColours } from './appearance.ts';
+import type { CellMap } from './types.ts';
+
+/**
+ * Paints a map as a small picture: a row of the map is a row of pixels. Where a run ends inside a
+ * pixel its colours are blended in linear light by their exact shares of the pixel's width.
+ * @param widthPx pixels across the sheet
+ * @param out at least widthPx × rows pixels: RGBA bytes, or words as in `CellColours.packed`
+ * @returns out
+ * @throws EngineError 'stack.bad-picture' when `out` is too small or its bytes lie on no word boundary
+ * Allocates nothing when `out` is words.
+ */
+export function paintThumbnail<Pixels extends Uint8ClampedArray | Uint32Array>(
+  map: CellMap,
+  colours: CellColours,
+  widthPx: number,
+  out: Pixels,
+): Pixels {
+  const pixels = out instanceof Uint32Array ? out : wordsOf(out);
+  if (!(widthPx >= 1) || !Number.isInteger(widthPx) || pixels.length < widthPx * map.rows) {
+    throw new EngineError(
+      'stack.bad-picture',
+      `A picture of ${widthPx} × ${map.rows} pixels does not fit into ${pixels.length} pixels.`,
+    );
+  }
+  paintRows(map, colours, widthPx, pixels);
+  return out;
+}
+
+function paintRows(map: CellMap, colours: CellColours, widthPx: number, pixels: Uint32Array): void {
+  const { rowStart, runEndMm, runCell, rows } = map;
+  const { linear, packed } = colours;
+  const pxPerMm = widthPx / map.widthMm;
+  for (let row = 0; row < rows; row++) {
+    const base = row * widthPx;
+    const end = rowStart[row + 1]!;
+    let from = 0;
+    let px = 0;
+    let r = 0;
+    let g = 0;
+    let b = 0;
+    for (let run = rowStart[row]!; run < end; run++) {
+      const to = run + 1 === end ? widthPx : runEndMm[run]! * pxPerMm;
+      const cell = runCell[run]!;
+      const last = to | 0;
+      if (px < last) {
+        if (from > px) {
+          const share = px + 1 - from;
+          pixels[base + px++] = packSrgb(
+            r + share * linear[cell * 3]!,
+            g + share * linear[cell * 3 + 1]!,
+            b + share * linear[cell * 3 + 2]!,
+          );
+        }
+        const word = packed[cell]!;
+        while (px < last) pixels[base + px++] = word;
+        from = px;
+        r = 0;
+        g = 0;
+        b = 0;
+      }
+      if (to > from) {
+        const share = to - from;
+        r += share * linear[cell * 3]!;
+        g += share * linear[cell * 3 + 1]!;
+        b += share * linear[cell * 3 + 2]!;
+        from = to;
+      }
+    }
+  }
+}
+
+function wordsOf(bytes: Uint8ClampedArray): Uint32Array {
+  if (bytes.byteOffset % 4 !== 0) {
+    throw new EngineError('stack.bad-picture', 'A picture must begin on a four-byte boundary.');
+  }
+  return new Uint32Array(bytes.buffer, bytes.byteOffset, bytes.byteLength >> 2);
+}

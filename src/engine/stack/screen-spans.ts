@@ -1,0 +1,150 @@
+import { EngineError } from '../base/error.ts';
+import { rowSpans } from '../geometry/row-crossings.ts';
+import type { RowSpans } from '../geometry/row-crossings.ts';
+import type { Box } from '../geometry/types.ts';
+import { screenOutline, screenRings } from '../shapes/placed.ts';
+import type { SheetOutline } from '../shapes/placed.ts';
+import type { Screen, Shape } from '../shapes/types.ts';
+import type { PlacedSpans } from './cell-map.ts';
+import { checkLay } from './placement.ts';
+import type { Drawer, Pull, RowGrid, Stack } from './types.ts';
+
+/** When the kept spans hold more values than this (about 64 MB), all are dropped and begun anew. */
+const MAX_KEPT_VALUES = 8_000_000;
+/** Lays downwards are told apart to this many parts of a millimetre. */
+const PHASE_STEPS_PER_MM = 1e9;
+
+interface TurnedScreen {
+  outline: SheetOutline;
+  /** By row height, then by phase in billionths of a mm. */
+  spans: Map<number, Map<number, RowSpans>>;
+}
+
+/**
+ * The placed screens of a stack as row spans, scanned anew.
+ * @throws EngineError 'stack.unknown-screen', 'stack.bad-lay', 'screen.unknown-shape'
+ */
+export function placedSpans(stack: Stack, drawer: Drawer, grid: RowGrid): PlacedSpans[] {
+  return new SpanCache(drawer).place(stack, grid);
+}
+
+/**
+ * Keeps the spans of a drawer's screens, by turn and by the part of a row that a lay shifts them:
+ * dx is only added to every x, and whole rows of dy only to the row numbers.
+ */
+export class SpanCache {
+  private readonly shapes: readonly Shape[];
+  private readonly screenList: readonly Screen[];
+  private readonly paper: { widthMm: number; heightMm: number };
+  private readonly screens: ReadonlyMap<string, Screen>;
+  private readonly turned = new Map<string, Map<number, TurnedScreen>>();
+  private keptValues = 0;
+
+  constructor(drawer: Drawer) {
+    this.shapes = drawer.shapes;
+    this.screenList = drawer.screens;
+    this.paper = { widthMm: drawer.paper.widthMm, heightMm: drawer.paper.heightMm };
+    this.screens = new Map(drawer.screens.map((screen) => [screen.id, screen]));
+  }
+
+  /** Whether this cache holds for a drawer: the same shapes, screens and sheet; inks may differ. */
+  serves(drawer: Drawer): boolean {
+    return (
+      drawer.shapes === this.shapes &&
+      drawer.screens === this.screenList &&
+      drawer.paper.widthMm === this.paper.widthMm &&
+      drawer.paper.heightMm === this.paper.heightMm
+    );
+  }
+
+  /**
+   * The placed screens of a stack on a grid that is the whole sheet.
+   * @param out receives one entry a pull; its entries are used again, so that nothing is allocated
+   *   for screens, turns and phases that were seen before
+   * @returns out
+   * @throws EngineError 'stack.unknown-screen', 'stack.bad-lay', 'screen.unknown-shape'
+   */
+  place(stack: Stack, grid: RowGrid, out: PlacedSpans[] = []): PlacedSpans[] {
+    const rowHeightMm = grid.heightMm / grid.rows;
+    const { pulls } = stack;
+    for (let i = 0; i < pulls.length; i++) {
+      const pull = pulls[i]!;
+      const screen = this.turnedScreen(pull, i);
+      const rowShift = Math.floor(pull.dyMm / rowHeightMm);
+      const phase = Math.round((pull.dyMm - rowShift * rowHeightMm) * PHASE_STEPS_PER_MM);
+      const spans = this.phasedSpans(screen, rowHeightMm, phase);
+      const entry = out[i];
+      if (entry === undefined) {
+        out[i] = { spans, dxMm: pull.dxMm, rowShift };
+      } else {
+        entry.spans = spans;
+        entry.dxMm = pull.dxMm;
+        entry.rowShift = rowShift;
+      }
+    }
+    out.length = pulls.length;
+    return out;
+  }
+
+  /**
+   * The placed screens of a stack on a grid that is a part of the sheet; only its rows are scanned.
+   * @param box the part, mm from the sheet's top left; the grid's x and rows begin at its corner
+   */
+  placeInBox(stack: Stack, box: Box, rows: number): PlacedSpans[] {
+    const rowHeightMm = box.heightMm / rows;
+    return stack.pulls.map((pull, i) => ({
+      spans: rowSpans(this.turnedScreen(pull, i).outline, {
+        rowHeightMm,
+        topMm: box.yMm - pull.dyMm,
+        firstRow: 0,
+        endRow: rows,
+      }),
+      dxMm: pull.dxMm - box.xMm,
+      rowShift: 0,
+    }));
+  }
+
+  private turnedScreen(pull: Pull, index: number): TurnedScreen {
+    checkLay(pull, index);
+    let turns = this.turned.get(pull.screen);
+    if (turns === undefined) this.turned.set(pull.screen, (turns = new Map()));
+    const turnDeg = pull.turnDeg % 360;
+    let found = turns.get(turnDeg);
+    if (found === undefined) {
+      const screen = this.screens.get(pull.screen);
+      if (screen === undefined) throw unknownScreen(pull, index);
+      const atRest = turns.get(0)?.outline ?? screenRings(screen, this.shapes);
+      const lay = { dxMm: 0, dyMm: 0, turnDeg };
+      const outline = turnDeg === 0 ? atRest : screenOutline(atRest, lay, this.paper);
+      found = { outline, spans: new Map() };
+      turns.set(turnDeg, found);
+    }
+    return found;
+  }
+
+  private phasedSpans(screen: TurnedScreen, rowHeightMm: number, phase: number): RowSpans {
+    let phases = screen.spans.get(rowHeightMm);
+    if (phases === undefined) screen.spans.set(rowHeightMm, (phases = new Map()));
+    let spans = phases.get(phase);
+    if (spans === undefined) {
+      spans = rowSpans(screen.outline, { rowHeightMm, topMm: -phase / PHASE_STEPS_PER_MM });
+      this.keptValues += spans.xMm.length + spans.starts.length;
+      if (this.keptValues > MAX_KEPT_VALUES) this.dropSpans();
+      else phases.set(phase, spans);
+    }
+    return spans;
+  }
+
+  private dropSpans(): void {
+    for (const turns of this.turned.values()) for (const screen of turns.values()) screen.spans.clear();
+    this.keptValues = 0;
+  }
+}
+
+function unknownScreen(pull: Pull, index: number): EngineError {
+  return new EngineError(
+    'stack.unknown-screen',
+    `Pull ${index + 1} uses the screen '${pull.screen}', which is not in the drawer; choose another screen or leave the pull out.`,
+    { path: ['pulls', index, 'screen'], details: { screen: pull.screen } },
+  );
+}

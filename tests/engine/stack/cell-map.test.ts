@@ -1,0 +1,158 @@
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { intersectionArea, outlineArea } from '../../../src/engine/geometry/booleans.ts';
+import { pullRings } from '../../../src/engine/shapes/placed.ts';
+import { CellMapBuilder, buildCellMap, copyCellMap } from '../../../src/engine/stack/cell-map.ts';
+import { pairOverlapAreas } from '../../../src/engine/stack/overlap-areas.ts';
+import { SpanCache, placedSpans } from '../../../src/engine/stack/screen-spans.ts';
+import type { CellMap, Drawer, Pull, RowGrid } from '../../../src/engine/stack/types.ts';
+import { PAPER, blobStack, numbersFrom, pullOf, screenOf, sheetShape, stackOf } from './fixtures.ts';
+
+const gridOf = (rows: number): RowGrid => ({ widthMm: PAPER.widthMm, heightMm: PAPER.heightMm, rows });
+const circle = (x: number, y: number, r: number, n = 720): number[] =>
+  Array.from({ length: 2 * n }, (_, i) => (i % 2 ? y + r * Math.sin((Math.PI * (i - 1)) / n) : x + r * Math.cos((Math.PI * i) / n)));
+const covers = (map: CellMap, cell: number, bit: number): boolean =>
+  ((map.cover[cell * map.words + (bit >> 5)]! >>> (bit & 31)) & 1) === 1;
+
+function mapOf(drawer: Drawer, pulls: Pull[], rows: number): CellMap {
+  return buildCellMap(placedSpans({ pulls }, drawer, gridOf(rows)), gridOf(rows));
+}
+
+function checkShape(map: CellMap): void {
+  const sums = new Float64Array(map.cells);
+  for (let row = 0; row < map.rows; row++) {
+    let from = 0;
+    expect(map.rowStart[row + 1]).toBeGreaterThan(map.rowStart[row]!);
+    for (let run = map.rowStart[row]!; run < map.rowStart[row + 1]!; run++) {
+      expect(map.runEndMm[run]).toBeGreaterThan(from);
+      if (run > map.rowStart[row]!) expect(map.runCell[run]).not.toBe(map.runCell[run - 1]);
+      sums[map.runCell[run]!]! += ((map.runEndMm[run]! - from) * map.heightMm) / map.rows;
+      from = map.runEndMm[run]!;
+    }
+    expect(from).toBe(map.widthMm);
+  }
+  let total = 0;
+  sums.forEach((area, cell) => {
+    expect(map.areaMm2[cell]).toBeCloseTo(area, 6);
+    total += area;
+  });
+  expect(total).toBeCloseTo(map.widthMm * map.heightMm, 5);
+  const names = new Set(Array.from({ length: map.cells }, (_, c) => map.cover.slice(c * map.words, (c + 1) * map.words).join()));
+  expect(names.size).toBe(map.cells);
+}
+
+/** Crossing count to the right (Shimrat 1962), its own code on purpose; outlines here do not cross themselves. */
+function inside(rings: readonly ArrayLike<number>[], x: number, y: number): boolean {
+  let odd = false;
+  for (const ring of rings) {
+    for (let i = 0, j = ring.length - 2; i < ring.length; j = i, i += 2) {
+      const [yi, yj] = [ring[i + 1]!, ring[j + 1]!];
+      if (yi > y !== yj > y && x < ((ring[j]! - ring[i]!) * (y - yi)) / (yj - yi) + ring[i]!) odd = !odd;
+    }
+  }
+  return odd;
+}
+
+describe('buildCellMap', () => {
+  it('should give the lens of two circles and its parts the areas of a polygon library', () => {
+    const shapes = [sheetShape('a', [circle(230, 380, 120)]), sheetShape('b', [circle(350, 400, 100)]), sheetShape('c', [[100, 100, 400, 100, 400, 350, 100, 350]])];
+    const { drawer, pulls } = stackOf(shapes, numbersFrom('circles'));
+    const map = mapOf(drawer, pulls, 760);
+    checkShape(map);
+    const pairs = pairOverlapAreas(map);
+    const outlines = pulls.map((pull, i) => pullRings(drawer.screens[i]!, drawer.shapes, pull, drawer.paper));
+    for (let a = 0; a < 3; a++) {
+      for (let b = 0; b < 3; b++) {
+        // clipper2-ts is the outside reference; rows of 1 mm err by far less than a row over the width.
+        const exact = a === b ? outlineArea(outlines[a]!) : intersectionArea(outlines[a]!, outlines[b]!);
+        expect(Math.abs(pairs[a * 3 + b]! - exact)).toBeLessThan(Math.max(2, exact * 2e-3));
+      }
+    }
+    // The lens by hand: two circular segments (textbook formula).
+    const d = Math.hypot(120, 20);
+    const [r1, r2] = [120, 100];
+    const c1 = (d * d + r1 * r1 - r2 * r2) / (2 * d * r1);
+    const c2 = (d * d + r2 * r2 - r1 * r1) / (2 * d * r2);
+    const kite = Math.sqrt((-d + r1 + r2) * (d + r1 - r2) * (d - r1 + r2) * (d + r1 + r2)) / 2;
+    const lens = r1 * r1 * Math.acos(c1) + r2 * r2 * Math.acos(c2) - kite;
+    expect(Math.abs(pairs[1]! - lens) / lens).toBeLessThan(1e-3);
+  });
+
+  it('should keep its invariants and know the cover of random points, for any number of screens', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 90 }), fc.integer(), (count, seed) => {
+        const { drawer, pulls } = blobStack(`cover ${seed}`, count);
+        const next = numbersFrom(`probe ${seed}`);
+        const laid = pulls.map((pull) => ({ ...pull, dxMm: Math.round(next() * 400 - 200) / 10, dyMm: Math.round(next() * 400 - 200) / 10, turnDeg: next() < 0.3 ? next() * 90 : 0 }));
+        const map = mapOf(drawer, laid, 64);
+        checkShape(map);
+        expect(map.words).toBe(Math.ceil(count / 32));
+        const outlines = laid.map((pull, i) => pullRings(drawer.screens[i]!, drawer.shapes, pull, drawer.paper));
+        for (let probe = 0; probe < 20; probe++) {
+          const row = Math.floor(next() * 64);
+          const x = next() * PAPER.widthMm;
+          let run = map.rowStart[row]!;
+          while (map.runEndMm[run]! <= x) run++;
+          outlines.forEach((outline, bit) => {
+            const y = ((row + 0.5) * PAPER.heightMm) / 64;
+            expect(covers(map, map.runCell[run]!, bit)).toBe(inside(outline.rings, x, y));
+          });
+        }
+      }),
+      { seed: 11, numRuns: 25 },
+    );
+  });
+
+  it('should make one cell of bare paper when nothing is placed', () => {
+    const map = buildCellMap([], gridOf(5));
+    expect([map.cells, map.words, map.rowStart[5], map.areaMm2[0]]).toEqual([1, 1, 5, 560 * 760]);
+  });
+
+  it('should refuse a grid without size or rows', () => {
+    for (const grid of [{ ...gridOf(4), widthMm: 0 }, gridOf(0), gridOf(2.5), { ...gridOf(3), heightMm: NaN }]) {
+      expect(() => buildCellMap([], grid)).toThrow(/sheet of some size/);
+    }
+  });
+});
+
+describe('CellMapBuilder', () => {
+  it('should give the same map from used buffers as from new ones', () => {
+    const builder = new CellMapBuilder();
+    for (const [seed, count, rows] of [['a', 70, 90], ['b', 5, 40], ['c', 33, 64], ['a', 70, 90]] as const) {
+      const { drawer, pulls } = blobStack(seed, count);
+      const placed = placedSpans({ pulls }, drawer, gridOf(rows));
+      expect(copyCellMap(builder.build(placed, gridOf(rows)))).toEqual(buildCellMap(placed, gridOf(rows)));
+    }
+  });
+});
+
+describe('SpanCache', () => {
+  it('should shift kept spans to where scanning the shifted outlines puts them', () => {
+    const { drawer, pulls } = blobStack('shift', 6);
+    const cache = new SpanCache(drawer);
+    const grid = gridOf(256);
+    cache.place({ pulls }, grid);
+    fc.assert(
+      fc.property(fc.integer({ min: -900, max: 900 }), fc.integer({ min: -900, max: 900 }), fc.constantFrom(0, 90, 33.3), (dx, dy, turnDeg) => {
+        const moved = pulls.map((pull) => ({ ...pull, dxMm: dx / 10, dyMm: dy / 10, turnDeg }));
+        const map = buildCellMap(cache.place({ pulls: moved }, grid), grid);
+        const shapes = moved.map((pull, i) => {
+          const outline = pullRings(drawer.screens[i]!, drawer.shapes, pull, drawer.paper);
+          return sheetShape(`m${i}`, outline.rings.map((ring) => [...ring]));
+        });
+        const anew = { ...drawer, shapes, screens: shapes.map((shape, i) => screenOf(`s${i}`, i + 1, shape)) };
+        const other = buildCellMap(placedSpans({ pulls }, anew, grid), grid);
+        expect(map.rowStart).toEqual(other.rowStart);
+        expect(map.runCell).toEqual(other.runCell);
+        map.runEndMm.forEach((end, i) => expect(Math.abs(end - other.runEndMm[i]!)).toBeLessThan(1e-6));
+      }),
+      { seed: 5, numRuns: 15 },
+    );
+  });
+
+  it('should say which pull has an unknown screen or no finite lay', () => {
+    const { drawer } = blobStack('bad', 1);
+    expect(() => placedSpans({ pulls: [pullOf(0, 'gone', 'ink0')] }, drawer, gridOf(8))).toThrow(/Pull 1 uses the screen 'gone'/);
+    expect(() => placedSpans({ pulls: [pullOf(0, 's0', 'ink0', { dyMm: NaN })] }, drawer, gridOf(8))).toThrow(/dyMm = NaN/);
+  });
+});
