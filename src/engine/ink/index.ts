@@ -10,3 +10,28 @@ export {
   type FilmCurves,
 } from './film.ts';
 export { filmThickness } from './thickness.ts';
+export { CARD_BLACK, CARD_WHITE } from './card.ts';
+export {
+  PAIR_TOLERANCE_DELTA_E,
+  curveFromColour,
+  nearestPossible,
+  pairCurves,
+  type PairCurves,
+} from './curves.ts';
+export {
+  coloursOn,
+  inkCurvesFromColours,
+  twoBackground,
+  type FoundCurves,
+  type InkCurves,
+} from './characterise.ts';
+export { GUESSED_SCATTERING, guessInk, type Opacity } from './guess.ts';
+export {
+  DEFAULT_DENSITY_G_PER_CM3,
+  DEFAULT_DRY_MINUTES,
+  makeInk,
+  type InkEntry,
+} from './make-ink.ts';
+export { checkInk } from './check-ink.ts';
+export { demoInks } from './demo-inks.ts';
+export { DEMO_PAPER } from './demo-paper.ts';

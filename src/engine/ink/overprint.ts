@@ -1,0 +1,51 @@
+import { deltaE2000 } from '../colour/delta-e.ts';
+import { filmBands, overFilm } from './film.ts';
+import { swatchOf, type Swatch } from './swatch.ts';
+import type { Ink, Paper } from './types.ts';
+
+/** From here on an overprint is a colour of its own; chosen, about the step between two named colours. */
+export const THIRD_COLOUR_DELTA_E = 10;
+
+/** One ink over another, a stroke each, on the paper. */
+export interface Overprint {
+  swatch: Swatch;
+  /** ΔE00 to the same two inks in the other order; 0 for an ink over itself. */
+  orderDeltaE: number;
+  /** Whether it is far from the swatches of both inks. */
+  thirdColour: boolean;
+}
+
+/** All inks over all inks. */
+export interface OverprintGrid {
+  /** Each ink alone on the paper, in the order given. */
+  own: Swatch[];
+  /** rows[first down][over it]. */
+  rows: Overprint[][];
+}
+
+/**
+ * What every ink gives over every other, in both orders.
+ * @param inks any number; the grid is as wide as it is high
+ * @param paper what they are printed on
+ * @param relative true shows the paper as the screen's white
+ * @throws EngineError 'ink.bad-film'
+ */
+export function overprintGrid(inks: readonly Ink[], paper: Pick<Paper, 'reflectance'>, relative: boolean): OverprintGrid {
+  const white = relative ? paper.reflectance : undefined;
+  const films = inks.map((ink) => filmBands(ink.kx, ink.sx));
+  const singles = films.map((film) => overFilm(film, paper.reflectance, new Float64Array(film.q.length)));
+  const own = singles.map((single) => swatchOf(single, white));
+  const swatches = singles.map((single) =>
+    films.map((film) => swatchOf(overFilm(film, single, new Float64Array(single.length)), white)),
+  );
+  const rows = swatches.map((row, first) =>
+    row.map((swatch, over) => ({
+      swatch,
+      orderDeltaE: first === over ? 0 : deltaE2000(swatch.lab, swatches[over]![first]!.lab),
+      thirdColour:
+        first !== over &&
+        [first, over].every((ink) => deltaE2000(swatch.lab, own[ink]!.lab) > THIRD_COLOUR_DELTA_E),
+    })),
+  );
+  return { own, rows };
+}

@@ -1,0 +1,131 @@
+import { describe, it, expect } from 'vitest';
+import { converter, formatHex } from 'culori';
+import {
+  BANDS,
+  LINEAR_SRGB_FROM_BANDS,
+  encodeSrgb8,
+  inSrgbGamut,
+  labD50,
+  labFromSrgbHex,
+  labFromXyzD50,
+  linearFromSrgb,
+  linearSrgbFromReflectance,
+  linearSrgbFromXyzD50,
+  oklabFromLinearSrgb,
+  srgbHexFromLab,
+  xyzD50,
+  xyzD50FromLab,
+  type Lab,
+} from '../../../src/engine/colour/index.ts';
+
+const toRgb = converter('rgb');
+const toLinear = converter('lrgb');
+const toLab = converter('lab');
+const toOklab = converter('oklab');
+const slope = Float64Array.from({ length: BANDS }, (_, i) => 0.1 + 0.02 * i);
+
+describe('labFromXyzD50', () => {
+  it('should be undone by xyzD50FromLab, dark and light', () => {
+    for (const lab of [[0.5, 0.1, -0.2], [7.9, 1, 2], [50, -40, 60], [99, 1, -1]] as Lab[]) {
+      const back = labFromXyzD50(...xyzD50FromLab(lab));
+      back.forEach((value, i) => expect(value).toBeCloseTo(lab[i]!, 10));
+    }
+  });
+});
+
+describe('linearSrgbFromReflectance', () => {
+  it('should give 1, 1, 1 for a perfect white', () => {
+    const out = linearSrgbFromReflectance(new Float64Array(BANDS).fill(1), new Float64Array(3));
+    out.forEach((value) => expect(value).toBeCloseTo(1, 12));
+  });
+
+  it('should be the way through tristimulus values in one matrix', () => {
+    expect(LINEAR_SRGB_FROM_BANDS).toHaveLength(108);
+    const direct = linearSrgbFromReflectance(slope, new Float64Array(3));
+    linearSrgbFromXyzD50(xyzD50(slope)).forEach((value, i) => {
+      expect(direct[i]).toBeCloseTo(value, 13);
+    });
+  });
+
+  // culori converts CSS lab(), which is D50 too, with its own matrices and rounded whites.
+  it('should agree with culori', () => {
+    const [l, a, b] = labD50(slope);
+    const expected = toLinear({ mode: 'lab', l, a, b });
+    const direct = linearSrgbFromReflectance(slope, new Float64Array(3));
+    expect(Math.abs(direct[0]! - expected.r)).toBeLessThan(5e-4);
+    expect(Math.abs(direct[1]! - expected.g)).toBeLessThan(5e-4);
+    expect(Math.abs(direct[2]! - expected.b)).toBeLessThan(5e-4);
+  });
+});
+
+describe('encodeSrgb8', () => {
+  it('should round as culori encodes, over the whole range', () => {
+    for (let i = 0; i <= 20000; i++) {
+      const linear = i / 20000;
+      const exact = toRgb({ mode: 'lrgb', r: linear, g: linear, b: linear }).r * 255;
+      // At an exact half either neighbour is right.
+      expect(Math.abs(encodeSrgb8(linear) - exact)).toBeLessThan(0.5 + 1e-9);
+    }
+  });
+
+  it('should give back every code, and clip', () => {
+    for (let code = 0; code < 256; code++) {
+      expect(encodeSrgb8(linearFromSrgb(code / 255))).toBe(code);
+    }
+    expect([-1, 2, NaN, Infinity].map(encodeSrgb8)).toEqual([0, 255, 0, 255]);
+  });
+});
+
+describe('srgbHexFromLab', () => {
+  it('should agree with culori inside the gamut to one code', () => {
+    for (const [l, a, b] of [[50, 20, 20], [80, -20, 30], [30, 10, -30], [95, 0, 4]] as Lab[]) {
+      const ours = srgbHexFromLab([l, a, b]);
+      const theirs = formatHex({ mode: 'lab', l, a, b });
+      for (const i of [1, 3, 5]) {
+        const gap = parseInt(ours.slice(i, i + 2), 16) - parseInt(theirs.slice(i, i + 2), 16);
+        expect(Math.abs(gap)).toBeLessThanOrEqual(1);
+      }
+    }
+  });
+
+  it('should keep lightness where the screen lacks the chroma', () => {
+    const strong: Lab = [60, 90, 80];
+    expect(inSrgbGamut(...linearSrgbFromXyzD50(xyzD50FromLab(strong)))).toBe(false);
+    const hex = srgbHexFromLab(strong);
+    const oklab = toOklab({ mode: 'lab', l: 60, a: 90, b: 80 });
+    expect(hex).toMatch(/^#[0-9a-f]{6}$/);
+    expect(Math.abs(toOklab(hex)!.l - oklab.l)).toBeLessThan(0.03);
+  });
+
+  it('should be undone by labFromSrgbHex', () => {
+    for (const hex of ['#000000', '#ffffff', '#c0ffee', '#123456', '#ff0000']) {
+      expect(srgbHexFromLab(labFromSrgbHex(hex))).toBe(hex);
+    }
+  });
+});
+
+describe('labFromSrgbHex', () => {
+  it('should agree with culori', () => {
+    const [l, a, b] = labFromSrgbHex('#b5623a');
+    const expected = toLab('#b5623a')!;
+    expect(Math.hypot(l - expected.l, a - expected.a, b - expected.b)).toBeLessThan(0.05);
+  });
+
+  it('should refuse what is no colour', () => {
+    for (const bad of ['', 'red', '#12', '#gggggg', '#1234567']) {
+      expect(() => labFromSrgbHex(bad)).toThrow(/six hex digits/);
+    }
+  });
+});
+
+describe('oklabFromLinearSrgb', () => {
+  it('should agree with culori', () => {
+    for (const [r, g, b] of [[1, 1, 1], [0.2, 0.5, 0.1], [0, 0, 0.9], [0.7, 0.05, 0.02]] as const) {
+      const expected = toOklab({ mode: 'lrgb', r, g, b });
+      const found = oklabFromLinearSrgb(r, g, b);
+      expect(found[0]).toBeCloseTo(expected.l, 6);
+      expect(found[1]).toBeCloseTo(expected.a, 6);
+      expect(found[2]).toBeCloseTo(expected.b, 6);
+    }
+  });
+});
