@@ -6,6 +6,7 @@ import {
   CARD_WHITE,
   DEMO_PAPER,
   checkInk,
+  coloursOn,
   demoInks,
   guessInk,
   inkCurvesFromColours,
@@ -106,6 +107,12 @@ describe('guessInk', () => {
 describe('demoInks', () => {
   const inks = demoInks();
   const paper = DEMO_PAPER.reflectance;
+  const by = (id: string) => inks.find((ink) => ink.id === id)!;
+  const orderGap = (a: string, b: string): number =>
+    deltaE2000(
+      labD50(stackReflectance([by(a), by(b)], paper)),
+      labD50(stackReflectance([by(b), by(a)], paper)),
+    );
 
   it('should be eight sound inks whose films have the stated colours', () => {
     expect(inks.map((ink) => ink.id)).toEqual(
@@ -126,12 +133,6 @@ describe('demoInks', () => {
         expect(gap).toBeGreaterThan(12);
       }
     }
-    const by = (id: string) => inks.find((ink) => ink.id === id)!;
-    const orderGap = (a: string, b: string): number =>
-      deltaE2000(
-        labD50(stackReflectance([by(a), by(b)], paper)),
-        labD50(stackReflectance([by(b), by(a)], paper)),
-      );
     expect(orderGap('shoal', 'dusk')).toBeLessThan(2);
     expect(orderGap('clay', 'dusk')).toBeGreaterThan(20);
   });
@@ -166,16 +167,23 @@ describe('checkInk', () => {
   });
 
   it('should be right: without problems making the ink works and keeps both colours', () => {
-    const part = (min: number, max: number) => fc.integer({ min, max });
-    const lab = fc.tuple(part(0, 100), part(-60, 60), part(-60, 60));
+    const chroma = fc.integer({ min: -60, max: 60 });
+    const lab = fc.tuple(fc.integer({ min: 0, max: 100 }), chroma, chroma);
+    let kept = 0;
     fc.assert(
       fc.property(lab, lab, (overWhite, overBlack) => {
         const problems = checkInk({ ...sound, overWhite, overBlack });
         if (problems.some((problem) => problem.code !== 'ink.colour-missed')) return;
         const ink = makeInk({ ...sound, overWhite, overBlack });
         expect([...ink.kx, ...ink.sx].every((v) => v >= 0 && v < Infinity)).toBe(true);
+        if (problems.length > 0) return;
+        kept++;
+        const given = coloursOn(ink, CARD_WHITE, CARD_BLACK);
+        expect(deltaE2000(given.overWhite, overWhite)).toBeLessThanOrEqual(2);
+        expect(deltaE2000(given.overBlack, overBlack)).toBeLessThanOrEqual(2);
       }),
-      { seed: 3, numRuns: 300 },
+      { seed: 3, numRuns: 600 },
     );
+    expect(kept).toBeGreaterThan(10);
   });
 });

@@ -9,6 +9,7 @@ import {
   stackReflectance,
 } from '../../../src/engine/ink/index.ts';
 
+const film = (k: number, s: number) => filmBands([k], [s]);
 const value = fc.double({ min: 0, max: 1e6, noNaN: true });
 
 describe('filmBands', () => {
@@ -50,7 +51,6 @@ describe('filmBands', () => {
 
 describe('commute', () => {
   it('should hold without scattering, for equal K/S, and not otherwise', () => {
-    const film = (k: number, s: number) => filmBands([k], [s]);
     expect(commute(film(1, 0), film(0.2, 0))).toBe(true);
     expect(commute(film(1, 0.5), film(0.4, 0.2))).toBe(true);
     expect(commute(film(1, 0.5), film(0.4, 0.5))).toBe(false);
@@ -68,7 +68,7 @@ describe('commute', () => {
             Math.abs(stackReflectance([a, b], [g])[0]! - stackReflectance([b, a], [g])[0]!),
           ),
         );
-        if (commute(filmBands([k1], [s1]), filmBands([k2], [s2]), 1e-9)) {
+        if (commute(film(k1, s1), film(k2, s2), 1e-9)) {
           expect(gap).toBeLessThan(1e-6);
         }
       }),
