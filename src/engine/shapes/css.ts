@@ -1,0 +1,177 @@
+import { compile } from 'css-select';
+import { generate, lexer, parse, walk } from 'css-tree';
+import type { CssNode, Rule } from 'css-tree';
+import type { FaultList } from './faults.ts';
+import { MAX_RULE_MATCHES } from './limits.ts';
+import type { SvgNode } from './xml-tree.ts';
+
+/** The properties that decide what is filled. */
+const PROPERTIES: ReadonlySet<string> = new Set([
+  'fill', 'fill-rule', 'fill-opacity', 'stroke', 'stroke-width', 'stroke-opacity', 'color', 'opacity',
+  'display', 'visibility', 'clip-path', 'clip-rule', 'mask', 'filter', 'overflow',
+  'transform', 'transform-origin', 'transform-box', 'marker-start', 'marker-mid', 'marker-end',
+]);
+
+interface Declared {
+  property: string;
+  value: string;
+  important: boolean;
+}
+
+interface StyleRule {
+  matches: (node: SvgNode) => boolean;
+  /** Ids, classes, types in one number: each is far below 1000. */
+  specificity: number;
+  declared: Declared[];
+}
+
+/** The value of each property as written for one element, the winner of the cascade. */
+export type Specified = ReadonlyMap<string, string>;
+
+/**
+ * Reads the <style> elements and gives each element's own values, before inheritance.
+ * Source: CSS Cascading 4 §6 (order: attribute, rules by specificity and order, style attribute, !important).
+ */
+export function readStyles(root: SvgNode, elements: number, faults: FaultList): (node: SvgNode) => Specified {
+  const rules: StyleRule[] = [];
+  forEachNode(root, (node) => {
+    if (node.name === 'style') addRules(node, rules, faults);
+  });
+  rules.sort((a, b) => a.specificity - b.specificity);
+  if (rules.length * elements > MAX_RULE_MATCHES) {
+    throw faults.refuse('shape.too-many', `there are ${rules.length} style rules for ${elements} elements; write the fills on the elements instead.`);
+  }
+  const known = new Map<SvgNode, Specified>();
+  const inline = new Map<string, Declared[]>();
+  return (node) => {
+    const done = known.get(node);
+    if (done !== undefined) return done;
+    const values = new Map<string, string>();
+    for (const [property, value] of node.attributes) set(values, property, value);
+    const matching = rules.filter((rule) => rule.matches(node)).flatMap((rule) => rule.declared);
+    const text = node.attributes.get('style');
+    let own: Declared[] = [];
+    if (text !== undefined) {
+      own = inline.get(text) ?? declarationsOf(tryParse(text, 'declarationList'));
+      inline.set(text, own);
+    }
+    for (const important of [false, true]) {
+      for (const list of [matching, own]) {
+        for (const one of list) if (one.important === important) set(values, one.property, one.value);
+      }
+    }
+    known.set(node, values);
+    return values;
+  };
+}
+
+/** Calls back for an element and all inside it, in document order. */
+export function forEachNode(root: SvgNode, visit: (node: SvgNode) => void): void {
+  visit(root);
+  for (const child of root.children) forEachNode(child, visit);
+}
+
+const validPaints = new Map<string, boolean>();
+
+function set(values: Map<string, string>, property: string, raw: string): void {
+  if (!PROPERTIES.has(property)) return;
+  const value = raw.trim();
+  if (value === '') return;
+  // An unreadable paint is passed over and the next weaker one holds.
+  if ((property === 'fill' || property === 'stroke' || property === 'color') && !isValid(property, value)) return;
+  values.set(property, value);
+}
+
+function isValid(property: string, value: string): boolean {
+  const key = `${property}:${value}`;
+  let valid = validPaints.get(key);
+  if (valid === undefined) {
+    valid = /^(?:inherit|initial|unset|context-fill|context-stroke)$/iu.test(value) || lexer.matchProperty(property, value).error === null;
+    if (validPaints.size > 5000) validPaints.clear();
+    validPaints.set(key, valid);
+  }
+  return valid;
+}
+
+function tryParse(text: string, context: 'stylesheet' | 'declarationList'): CssNode | null {
+  try {
+    return parse(text, { context, parseCustomProperty: false, onParseError: () => undefined });
+  } catch {
+    return null;
+  }
+}
+
+function declarationsOf(list: CssNode | null): Declared[] {
+  const declared: Declared[] = [];
+  if (list === null || !('children' in list) || list.children === null) return declared;
+  for (const node of list.children as Iterable<CssNode>) {
+    if (node.type !== 'Declaration') continue;
+    const value = generate(node.value);
+    declared.push({ property: node.property.toLowerCase(), value, important: node.important === true });
+  }
+  return declared;
+}
+
+function addRules(style: SvgNode, rules: StyleRule[], faults: FaultList): void {
+  const type = style.attributes.get('type') ?? 'text/css';
+  if (type !== '' && type !== 'text/css') return;
+  if (!isForAll(style.attributes.get('media') ?? '')) return;
+  const sheet = tryParse(style.text, 'stylesheet');
+  if (sheet === null || sheet.type !== 'StyleSheet') return;
+  addList(sheet.children as Iterable<CssNode>, style, rules, faults);
+}
+
+function isForAll(media: string): boolean {
+  return /^\s*(?:all|screen)?\s*$/iu.test(media);
+}
+
+function addList(list: Iterable<CssNode>, style: SvgNode, rules: StyleRule[], faults: FaultList): void {
+  for (const node of list) {
+    if (node.type === 'Rule') addRule(node, rules);
+    if (node.type !== 'Atrule') continue;
+    if (node.name === 'import') {
+      faults.leftOut('shape.external', 'style', style, 'imports another file, which is not fetched; put the styles into this one.');
+    }
+    if (node.name === 'media' && node.block !== null && isForAll(node.prelude === null ? '' : generate(node.prelude))) {
+      addList(node.block.children as Iterable<CssNode>, style, rules, faults);
+    }
+  }
+}
+
+function addRule(rule: Rule, rules: StyleRule[]): void {
+  if (rule.prelude.type !== 'SelectorList') return;
+  const declared = declarationsOf(rule.block).filter((one) => PROPERTIES.has(one.property));
+  if (declared.length === 0) return;
+  for (const selector of rule.prelude.children as Iterable<CssNode>) {
+    try {
+      const matches = compile<SvgNode, SvgNode>(generate(selector), { xmlMode: true, cacheResults: false, adapter });
+      rules.push({ matches, specificity: specificityOf(selector), declared });
+    } catch {
+      // A selector that nothing can match (an unknown pseudo-class) styles nothing, as CSS says.
+    }
+  }
+}
+
+/** Selectors 4 §17, with the whole of a list inside :is() and :not() counted. */
+function specificityOf(selector: CssNode): number {
+  let sum = 0;
+  walk(selector, (node) => {
+    if (node.type === 'IdSelector') sum += 1e6;
+    else if (node.type === 'ClassSelector' || node.type === 'AttributeSelector') sum += 1e3;
+    else if (node.type === 'PseudoClassSelector' && !/^(?:is|not|has|where)$/u.test(node.name)) sum += 1e3;
+    else if (node.type === 'TypeSelector' && node.name !== '*') sum += 1;
+  });
+  return sum;
+}
+
+const adapter = {
+  isTag: (node: SvgNode): node is SvgNode => node !== null,
+  getAttributeValue: (node: SvgNode, name: string) => node.attributes.get(name),
+  getChildren: (node: SvgNode) => node.children,
+  getName: (node: SvgNode) => node.name,
+  getParent: (node: SvgNode) => node.parent,
+  getSiblings: (node: SvgNode) => node.parent?.children ?? [node],
+  getText: (node: SvgNode) => node.text,
+  hasAttrib: (node: SvgNode, name: string) => node.attributes.has(name),
+  removeSubsets: (nodes: SvgNode[]) => nodes,
+};

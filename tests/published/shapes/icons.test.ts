@@ -1,0 +1,46 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import path from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { outlineArea } from '../../../src/engine/geometry/booleans.ts';
+import { readShapes } from '../../../src/engine/shapes/read-shapes.ts';
+import { coverageByResvg } from './raster.ts';
+
+/*
+ * Source: 400 files of the npm package bootstrap-icons, every k-th by name, so that all kinds come
+ * up evenly; the independent renderer is resvg (npm @resvg/resvg-js), 512 px wide, Σ alpha.
+ * Tolerance: 1 % of the box.
+ */
+const WANTED = 400;
+const TOLERANCE = 0.01;
+const root = path.dirname(createRequire(import.meta.url).resolve('bootstrap-icons/package.json'));
+const folder = path.join(root, 'icons');
+const all = readdirSync(folder).filter((name) => name.endsWith('.svg')).sort();
+const chosen = Array.from({ length: WANTED }, (_, i) => all[Math.floor((i * all.length) / WANTED)]!);
+
+describe('readShapes on an icon package', () => {
+  it('should find the area that resvg paints, within 1 % of the box', () => {
+    expect(new Set(chosen).size).toBe(WANTED);
+    const wrong: string[] = [];
+    let worst = 0;
+    for (const name of chosen) {
+      const text = readFileSync(path.join(folder, name), 'utf8');
+      const { shapes, problems } = readShapes(text, name);
+      const viewBox = /viewBox="0 0 (\d+) (\d+)"/u.exec(text)!;
+      const px = [/ width="(\d+)"/u.exec(text)![1]!, / height="(\d+)"/u.exec(text)![1]!].map(Number);
+      expect(px.join(' ')).toBe(`${viewBox[1]} ${viewBox[2]}`);
+      // 96 px are 25.4 mm.
+      const boxMm2 = px[0]! * px[1]! * (25.4 / 96) ** 2;
+      const { share } = coverageByResvg(text, 512);
+      if (shapes.length !== 1 || problems.length > 0) {
+        wrong.push(`${name}: ${JSON.stringify(problems)}`);
+        continue;
+      }
+      const off = Math.abs(outlineArea(shapes[0]!) / boxMm2 - share);
+      worst = Math.max(worst, off);
+      if (off > TOLERANCE) wrong.push(`${name}: off by ${off}`);
+    }
+    console.log(`worst of ${chosen.length} icons: ${(worst * 100).toFixed(3)} % of the box`);
+    expect(wrong).toEqual([]);
+  });
+});
