@@ -1,0 +1,130 @@
+import { EngineError } from '../base/error.ts';
+import { type Prepared, prepareOutline, sharedArea } from '../geometry/shared-area.ts';
+import { screenOutline, screenRings, type SheetOutline } from '../shapes/placed.ts';
+import type { Drawer, Stack } from '../stack/types.ts';
+import { SwapDeltas } from './swap-delta.ts';
+
+/** Two pulls that share area on the sheet; positions in the stack, a < b, first down 0. */
+export interface SharedPair {
+  a: number;
+  b: number;
+  areaMm2: number;
+}
+
+/** Two pulls whose order matters, and how much. */
+export interface Overlap extends SharedPair {
+  /** Largest ΔE00 between their two orders. */
+  deltaE: number;
+}
+
+export interface OverlapOptions {
+  /** An area nowhere wider than this counts as touching, mm. */
+  toleranceMm: number;
+  /** Pairs whose two orders differ by less than this (ΔE00) may change places freely. */
+  minDeltaE: number;
+}
+
+/**
+ * The pairs of pulls whose order matters: they share area, and their two orders differ by at least
+ * minDeltaE. ΔE00 is the largest over bare paper and over paper carrying one other pull that
+ * overlaps both, so that it does not depend on the order of the stack.
+ * @returns sorted by a, then b; areaMm2 is all that they share on the sheet, by exact clipping
+ * @throws EngineError 'order.tolerance' | 'order.min-delta-e', 'stack.unknown-screen',
+ * 'stack.unknown-ink', 'screen.unknown-shape'
+ * Cost: a clipping for each pair whose boxes meet.
+ */
+export function overlapsOf(stack: Stack, drawer: Drawer, options: OverlapOptions): Overlap[] {
+  checkMinDeltaE(options.minDeltaE);
+  return allOverlaps(stack, drawer, options.toleranceMm).filter(
+    ({ deltaE }) => deltaE >= options.minDeltaE,
+  );
+}
+
+/** The pairs that share area but may change places: the complement of overlapsOf. */
+export function freeSwaps(stack: Stack, drawer: Drawer, options: OverlapOptions): Overlap[] {
+  checkMinDeltaE(options.minDeltaE);
+  return allOverlaps(stack, drawer, options.toleranceMm).filter(
+    ({ deltaE }) => deltaE < options.minDeltaE,
+  );
+}
+
+/**
+ * All pairs of pulls that share area, whatever the inks: one must dry before the other goes down,
+ * also where the order makes no difference to the eye.
+ * @returns sorted by a, then b
+ * @throws EngineError 'order.tolerance', 'stack.unknown-screen', 'screen.unknown-shape'
+ */
+export function dryingPairs(
+  stack: Stack,
+  drawer: Drawer,
+  options: { toleranceMm: number },
+): SharedPair[] {
+  const { toleranceMm } = options;
+  if (!(toleranceMm >= 0 && toleranceMm < Infinity)) {
+    throw new EngineError(
+      'order.tolerance',
+      `The overlap tolerance is ${toleranceMm} mm; give a length of 0 mm or more.`,
+    );
+  }
+  const outlines = prepareStack(stack, drawer);
+  const sheet = { xMm: 0, yMm: 0, widthMm: drawer.paper.widthMm, heightMm: drawer.paper.heightMm };
+  const pairs: SharedPair[] = [];
+  for (let a = 0; a < outlines.length; a++) {
+    for (let b = a + 1; b < outlines.length; b++) {
+      const areaMm2 = sharedArea(outlines[a], outlines[b], toleranceMm, sheet);
+      if (areaMm2 > 0) pairs.push({ a, b, areaMm2 });
+    }
+  }
+  return pairs;
+}
+
+/** How much an order matters: shared area × ΔE00, mm². */
+export function edgeWeight(overlap: Pick<Overlap, 'areaMm2' | 'deltaE'>): number {
+  return overlap.areaMm2 * overlap.deltaE;
+}
+
+function allOverlaps(stack: Stack, drawer: Drawer, toleranceMm: number): Overlap[] {
+  const deltas = new SwapDeltas(drawer);
+  const films = stack.pulls.map((pull) => deltas.filmOf(pull.ink, pull.strokes));
+  const pairs = dryingPairs(stack, drawer, { toleranceMm });
+  const meets: Set<number>[] = films.map(() => new Set());
+  for (const { a, b } of pairs) {
+    meets[a].add(b);
+    meets[b].add(a);
+  }
+  return pairs.map((pair) => {
+    const unders = [...meets[pair.a]].filter((k) => meets[pair.b].has(k)).map((k) => films[k]);
+    return { ...pair, deltaE: deltas.largest(films[pair.a], films[pair.b], unders) };
+  });
+}
+
+function prepareStack(stack: Stack, drawer: Drawer): Prepared[] {
+  const shapes = new Map(drawer.shapes.map((shape) => [shape.id, shape]));
+  const screens = new Map(drawer.screens.map((screen) => [screen.id, screen]));
+  const rest = new Map<string, SheetOutline>();
+  return stack.pulls.map((pull, index) => {
+    let outline = rest.get(pull.screen);
+    if (outline === undefined) {
+      const screen = screens.get(pull.screen);
+      if (screen === undefined) {
+        throw new EngineError(
+          'stack.unknown-screen',
+          `Pull ${index + 1} uses the screen '${pull.screen}', which is not in the drawer; choose another screen or leave the pull out.`,
+          { path: ['pulls', index, 'screen'], details: { screen: pull.screen } },
+        );
+      }
+      outline = screenRings(screen, shapes);
+      rest.set(pull.screen, outline);
+    }
+    return prepareOutline(screenOutline(outline, pull, drawer.paper));
+  });
+}
+
+function checkMinDeltaE(minDeltaE: number): void {
+  if (!(minDeltaE >= 0 && minDeltaE < Infinity)) {
+    throw new EngineError(
+      'order.min-delta-e',
+      `The ΔE under which a swap is free is ${minDeltaE}; give a number of 0 or more.`,
+    );
+  }
+}
