@@ -15,10 +15,15 @@ export interface CellColours {
   packed: Uint32Array;
 }
 
+// The module's own names: unbundled, hot loops would look up another module's each time.
+const bandCount = BANDS;
+const encode = encodeSrgb8;
+const rgbFromBands = LINEAR_SRGB_FROM_BANDS;
+
 const walk = new FilmWalk();
 const rgb = new Float64Array(3);
 const paperScale = new Float64Array(3);
-const XYZ_FROM_BANDS = Float64Array.from({ length: BANDS * 3 }, (_, i) =>
+const XYZ_FROM_BANDS = Float64Array.from({ length: bandCount * 3 }, (_, i) =>
   [WEIGHTS_D50.x, WEIGHTS_D50.y, WEIGHTS_D50.z][i % 3]![Math.floor(i / 3)]!,
 );
 // Marks, for each group of the walk, whether this call has its colour already.
@@ -104,7 +109,7 @@ export function cellLab(
     }
     groupSeen[group] = seenClock;
     groupCell[group] = cell;
-    sumBands(walk.reflectance, group * BANDS, XYZ_FROM_BANDS);
+    sumBands(walk.reflectance, group * bandCount, XYZ_FROM_BANDS);
     const lab = labFromXyzD50(rgb[0]!, rgb[1]!, rgb[2]!);
     out[cell * 3] = lab[0];
     out[cell * 3 + 1] = lab[1];
@@ -115,7 +120,7 @@ export function cellLab(
 
 /** sRGB of a linear colour as CellColours packs it, opaque. */
 export function packSrgb(r: number, g: number, b: number): number {
-  return (0xff000000 | (encodeSrgb8(b) << 16) | (encodeSrgb8(g) << 8) | encodeSrgb8(r)) >>> 0;
+  return (0xff000000 | (encode(b) << 16) | (encode(g) << 8) | encode(r)) >>> 0;
 }
 
 function colourByGroup(cells: number, out: CellColours): void {
@@ -134,7 +139,7 @@ function colourByGroup(cells: number, out: CellColours): void {
     }
     groupSeen[group] = seenClock;
     groupCell[group] = cell;
-    sumBands(walk.reflectance, group * BANDS, LINEAR_SRGB_FROM_BANDS);
+    sumBands(walk.reflectance, group * bandCount, rgbFromBands);
     const r = clip(rgb[0]! * paperScale[0]!);
     const g = clip(rgb[1]! * paperScale[1]!);
     const b = clip(rgb[2]! * paperScale[2]!);
@@ -146,7 +151,7 @@ function colourByGroup(cells: number, out: CellColours): void {
 }
 
 function beginGroups(): void {
-  const groups = walk.reflectance.length / BANDS;
+  const groups = walk.reflectance.length / bandCount;
   if (groupSeen.length < groups) {
     groupSeen = new Int32Array(groups);
     groupCell = new Uint32Array(groups);
@@ -165,7 +170,7 @@ function fit(out: CellColours, cells: number): void {
 function setPaperScale(relative: boolean): void {
   paperScale.fill(1);
   if (!relative) return;
-  sumBands(walk.reflectance, 0, LINEAR_SRGB_FROM_BANDS);
+  sumBands(walk.reflectance, 0, rgbFromBands);
   // A paper that reflects no light of a channel gives nothing to be relative to.
   for (let i = 0; i < 3; i++) if (rgb[i]! > 1e-9) paperScale[i] = 1 / rgb[i]!;
 }
@@ -175,7 +180,7 @@ function sumBands(bands: Float64Array, from: number, weights: Float64Array): voi
   let x = 0;
   let y = 0;
   let z = 0;
-  for (let band = 0, i = 0; band < BANDS; band++, i += 3) {
+  for (let band = 0, i = 0; band < bandCount; band++, i += 3) {
     const value = bands[from + band]!;
     x += value * weights[i]!;
     y += value * weights[i + 1]!;

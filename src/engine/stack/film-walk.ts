@@ -3,6 +3,9 @@ import { BANDS } from '../colour/weights.ts';
 import type { Layer } from './layers.ts';
 import type { CellMap } from './types.ts';
 
+// The module's own name for it: unbundled, hot loops would look up another module's each time.
+const bandCount = BANDS;
+
 /**
  * Lays films over all cells of a map at once. Cells that are covered by the same layers so far are
  * one group with one reflectance, so that each different beginning of a stack is computed once.
@@ -12,7 +15,7 @@ export class FilmWalk {
   /** Group of each cell. */
   groupOf = new Uint32Array(256);
   /** Reflectances, group × 36. */
-  reflectance = new Float64Array(256 * BANDS);
+  reflectance = new Float64Array(256 * bandCount);
   /** Groups changed by the last layer, `changed[0 … changedCount − 1]`. */
   changed = new Uint32Array(256);
   changedCount = 0;
@@ -32,14 +35,14 @@ export class FilmWalk {
     // A layer may at most double the groups before the emptied ones are free again.
     const groups = 2 * map.cells + 1;
     if (this.size.length < groups) {
-      this.reflectance = new Float64Array(2 * groups * BANDS);
+      this.reflectance = new Float64Array(2 * groups * bandCount);
       for (const name of ['parent', 'size', 'child', 'free', 'changed'] as const) {
         this[name] = new Uint32Array(2 * groups);
       }
       this.stamp = new Int32Array(2 * groups);
     }
     this.groupOf.fill(0, 0, map.cells);
-    for (let band = 0; band < BANDS; band++) this.reflectance[band] = paper[band]!;
+    for (let band = 0; band < bandCount; band++) this.reflectance[band] = paper[band]!;
     this.size[0] = map.cells;
     this.groups = 1;
     this.freeCount = 0;
@@ -78,7 +81,7 @@ export class FilmWalk {
     checkBands(r0.length);
     for (let i = 0; i < made; i++) {
       const group = parent[i]!;
-      layFilm(this.reflectance, group * BANDS, changed[i]! * BANDS, r0, q);
+      layFilm(this.reflectance, group * bandCount, changed[i]! * bandCount, r0, q);
       if (size[group] === 0) this.free[this.freeCount++] = group;
     }
   }
@@ -86,7 +89,7 @@ export class FilmWalk {
 
 /** One film over one reflectance, both in `bands`: R′ = (R0 + q R) / (1 − R0 R). Source: see ink/film.ts. */
 function layFilm(bands: Float64Array, from: number, to: number, r0: Float64Array, q: Float64Array): void {
-  for (let band = 0; band < BANDS; band++) {
+  for (let band = 0; band < bandCount; band++) {
     const ground = bands[from + band]!;
     const over = r0[band]!;
     bands[to + band] = (over + q[band]! * ground) / (1 - over * ground);
@@ -94,7 +97,7 @@ function layFilm(bands: Float64Array, from: number, to: number, r0: Float64Array
 }
 
 function checkBands(bands: number): void {
-  if (bands !== BANDS) {
-    throw new EngineError('stack.bad-bands', `A reflectance has ${bands} bands; ${BANDS} are needed.`);
+  if (bands !== bandCount) {
+    throw new EngineError('stack.bad-bands', `A reflectance has ${bands} bands; ${bandCount} are needed.`);
   }
 }

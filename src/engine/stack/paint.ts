@@ -3,6 +3,9 @@ import { packSrgb } from './appearance.ts';
 import type { CellColours } from './appearance.ts';
 import type { CellMap } from './types.ts';
 
+// The module's own name for it: unbundled, hot loops would look up another module's each time.
+const pack = packSrgb;
+
 /**
  * Paints a map as a small picture: a row of the map is a row of pixels. Where a run ends inside a
  * pixel its colours are blended in linear light by their exact shares of the pixel's width.
@@ -48,7 +51,7 @@ function paintRows(map: CellMap, colours: CellColours, widthPx: number, pixels: 
       if (px < last) {
         if (from > px) {
           const share = px + 1 - from;
-          pixels[base + px++] = packSrgb(
+          pixels[base + px++] = pack(
             r + share * linear[cell * 3]!,
             g + share * linear[cell * 3 + 1]!,
             b + share * linear[cell * 3 + 2]!,

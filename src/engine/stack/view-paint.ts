@@ -4,6 +4,9 @@ import { packSrgb } from './appearance.ts';
 import type { CellColours } from './appearance.ts';
 import type { CellMap } from './types.ts';
 
+// The module's own name for it: unbundled, hot loops would look up another module's each time.
+const pack = packSrgb;
+
 // What changes from one pixel to the next in the pixel row at hand: r, g, b (times cover), cover.
 // Left all zero after every row.
 let change = new Float64Array(0);
@@ -134,7 +137,7 @@ function sumRow(pixels: Uint32Array, base: number, widthPx: number): void {
 function packCovered(r: number, g: number, b: number, cover: number): number {
   // Sums of shares carry rounding dust; a cover this near to 0 or 1 is 0 or 1.
   if (cover < 1e-6) return 0;
-  if (cover > 1 - 1e-6) return packSrgb(r, g, b);
+  if (cover > 1 - 1e-6) return pack(r, g, b);
   const alpha = Math.round(cover * 255) << 24;
   return (
     (alpha | (encodeSrgb8(b / cover) << 16) | (encodeSrgb8(g / cover) << 8) | encodeSrgb8(r / cover)) >>> 0
