@@ -16,12 +16,30 @@ const RULE: Record<FillRule, ClipperFillRule> = {
   evenodd: ClipperFillRule.EvenOdd,
 };
 
+/**
+ * A ring on the grid without corners that turn nothing. Rings that run out along a line and back
+ * over themselves would make the clipper (2.0.1) lose whole parts of a shape: found on 4 of 2000
+ * icons, where a path ends a hair beyond its start.
+ */
 function toPath(ring: Ring): Path64 {
   const path: Path64 = [];
   for (let i = 0; i + 1 < ring.length; i += 2) {
     path.push({ x: Math.round(ring[i]! * PER_MM), y: Math.round(ring[i + 1]! * PER_MM) });
+    while (path.length > 2 && isStraight(path.at(-3)!, path.at(-2)!, path.at(-1)!)) path.splice(-2, 1);
   }
-  return path;
+  // The corners next to the join, until both turn.
+  let start = 0;
+  while (path.length - start > 2) {
+    if (isStraight(path.at(-2)!, path.at(-1)!, path[start]!)) path.pop();
+    else if (isStraight(path.at(-1)!, path[start]!, path[start + 1]!)) start++;
+    else break;
+  }
+  return start === 0 ? path : path.slice(start);
+}
+
+/** Three points on one line, in whichever order, or two of them the same. */
+function isStraight(a: Path64[number], b: Path64[number], c: Path64[number]): boolean {
+  return (b.x - a.x) * (c.y - b.y) === (b.y - a.y) * (c.x - b.x);
 }
 
 function toPaths(rings: readonly Ring[]): Paths64 {

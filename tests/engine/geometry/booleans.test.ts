@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   intersectionArea,
@@ -60,8 +60,64 @@ describe('normalise', () => {
     expect(outlineArea({ rings, fillRule: 'evenodd' })).toBe(nonzero);
   });
 
+  it('should keep a part that ends in a spike along its own edge', () => {
+    // A box with a bite; its last corner overshoots the first by 0.002 and runs back on the same line.
+    const spiked = [8.75, 14, 8.75, 2, 3, 2, 3, 6, 7.25, 6, 7.25, 14, 8.752, 14];
+    const area = 5.75 * 4 + 1.5 * 8;
+    expect(outlineArea({ rings: [spiked], fillRule: 'nonzero' })).toBeCloseTo(area, 6);
+    const out = [0, 0, 10, 0, 10, 5, 15, 5, 10, 5, 10, 10, 0, 10, 0, 20, 0, 10];
+    expect(normalise({ rings: [out], fillRule: 'nonzero' }).map(ringArea)).toEqual([100]);
+  });
+
   it('should drop what has no area', () => {
     expect(normalise({ rings: [[0, 0, 5, 5], [0, 0, 5, 5, 0, 0]], fillRule: 'nonzero' })).toEqual([]);
+  });
+});
+
+/** Area under nonzero, independently: slabs between all corners and crossings, trapezia in each. */
+function areaBySlabs(rings: readonly number[][]): number {
+  const edges: [number, number, number, number][] = [];
+  for (const r of rings) {
+    for (let i = 0; i < r.length; i += 2) {
+      const j = (i + 2) % r.length;
+      if (r[i + 1] !== r[j + 1]) edges.push([r[i]!, r[i + 1]!, r[j]!, r[j + 1]!]);
+    }
+  }
+  const levels = new Set(edges.flatMap(([, y0, , y1]) => [y0, y1]));
+  edges.forEach(([a, b, c, d], i) => {
+    for (const [p, q, r, s] of edges.slice(0, i)) {
+      const det = (c - a) * (s - q) - (d - b) * (r - p);
+      const t = ((p - a) * (s - q) - (q - b) * (r - p)) / det;
+      const u = ((p - a) * (d - b) - (q - b) * (c - a)) / det;
+      if (t > 0 && t < 1 && u >= 0 && u <= 1) levels.add(b + t * (d - b));
+    }
+  });
+  const sorted = [...levels].sort((a, b) => a - b);
+  let area = 0;
+  for (let k = 0; k + 1 < sorted.length; k++) {
+    const y = (sorted[k]! + sorted[k + 1]!) / 2;
+    const crossings = edges
+      .filter(([, y0, , y1]) => y0 <= y !== y1 <= y)
+      .map(([x0, y0, x1, y1]) => ({ x: x0 + ((y - y0) / (y1 - y0)) * (x1 - x0), turn: y1 > y0 ? 1 : -1 }))
+      .sort((a, b) => a.x - b.x);
+    let winding = 0;
+    for (let i = 0; i + 1 < crossings.length; i++) {
+      winding += crossings[i]!.turn;
+      if (winding !== 0) area += (crossings[i + 1]!.x - crossings[i]!.x) * (sorted[k + 1]! - sorted[k]!);
+    }
+  }
+  return area;
+}
+
+describe('outlineArea against slabs', () => {
+  it('should agree on rings full of touching corners and shared lines', () => {
+    const ring = fc.array(fc.integer({ min: 0, max: 9 }), { minLength: 12, maxLength: 12 });
+    fc.assert(
+      fc.property(ring, (one) => {
+        expect(outlineArea({ rings: [one], fillRule: 'nonzero' })).toBeCloseTo(areaBySlabs([one]), 2);
+      }),
+      { numRuns: 1000, seed: 11 },
+    );
   });
 });
 

@@ -8,8 +8,9 @@ import { coverageByResvg } from './raster.ts';
 
 /*
  * Source: 400 files of the npm package bootstrap-icons, every k-th by name, so that all kinds come
- * up evenly; the independent renderer is resvg (npm @resvg/resvg-js), 512 px wide, Σ alpha.
+ * up evenly, and four that once lost a part; the independent renderer is resvg (npm @resvg/resvg-js), 512 px wide, Σ alpha.
  * Tolerance: 1 % of the box.
+ * A stencil prints a half-transparent fill in full, so the renderer is given the files without it.
  */
 const WANTED = 400;
 const TOLERANCE = 0.01;
@@ -17,10 +18,13 @@ const root = path.dirname(createRequire(import.meta.url).resolve('bootstrap-icon
 const folder = path.join(root, 'icons');
 const all = readdirSync(folder).filter((name) => name.endsWith('.svg')).sort();
 const chosen = Array.from({ length: WANTED }, (_, i) => all[Math.floor((i * all.length) / WANTED)]!);
+for (const name of ['badge-tm.svg', 'currency-yen.svg', 'file-binary.svg', 'type-bold.svg']) {
+  if (!chosen.includes(name)) chosen.push(name);
+}
 
 describe('readShapes on an icon package', () => {
   it('should find the area that resvg paints, within 1 % of the box', () => {
-    expect(new Set(chosen).size).toBe(WANTED);
+    expect(new Set(chosen).size).toBeGreaterThanOrEqual(WANTED);
     const wrong: string[] = [];
     let worst = 0;
     for (const name of chosen) {
@@ -31,8 +35,10 @@ describe('readShapes on an icon package', () => {
       expect(px.join(' ')).toBe(`${viewBox[1]} ${viewBox[2]}`);
       // 96 px are 25.4 mm.
       const boxMm2 = px[0]! * px[1]! * (25.4 / 96) ** 2;
-      const { share } = coverageByResvg(text, 512);
-      if (shapes.length !== 1 || problems.length > 0) {
+      const { share } = coverageByResvg(text.replaceAll(/ (?:fill-)?opacity="[.\d]+"/gu, ''), 512);
+      // Some icons reach a hair over their own page; that is said, and resvg cuts it off as well.
+      const faults = problems.filter((problem) => problem.code !== 'shape.outside');
+      if (shapes.length !== 1 || faults.length > 0) {
         wrong.push(`${name}: ${JSON.stringify(problems)}`);
         continue;
       }
