@@ -14,10 +14,14 @@ export function newJob(): string {
   return `job-${nextJob++}`;
 }
 
+/** Drawers that a worker keeps at most; recipes have drawers of their own. */
+const MAX_KNOWN = 80;
+
 /** One engine worker, with the drawers that it already has. */
 class Desk {
   private readonly remote: Comlink.Remote<EngineApi>;
-  private readonly known = new Set<number>();
+  /** In order of use, the last used last. */
+  private readonly known = new Map<number, Drawer>();
 
   constructor() {
     const worker = new Worker(new URL('./engine.worker.ts', import.meta.url), { type: 'module' });
@@ -36,12 +40,25 @@ class Desk {
       key = nextKey++;
       drawerKeys.set(drawer, key);
     }
-    if (!this.known.has(key)) {
-      this.known.add(key);
-      // Messages arrive in order, so the call that needs the drawer need not wait for this one.
-      void this.remote.loadDrawer(key, drawer);
-    }
+    if (!this.known.has(key)) this.load(key, drawer);
+    this.known.delete(key);
+    this.known.set(key, drawer);
     return key;
+  }
+
+  /** Messages arrive in order, so the call that needs the drawer need not wait for this one. */
+  private load(key: number, drawer: Drawer): void {
+    const like = [...this.known].find(([, other]) => other.shapes === drawer.shapes && other.screens === drawer.screens);
+    if (like === undefined) void this.remote.loadDrawer(key, drawer, null);
+    else {
+      const { inks, paper, strokeGain } = drawer;
+      void this.remote.loadDrawer(key, { inks, paper, strokeGain }, like[0]);
+    }
+    const old = [...this.known.keys()].slice(0, Math.max(0, this.known.size - MAX_KNOWN));
+    if (old.length > 0) {
+      for (const each of old) this.known.delete(each);
+      void this.remote.dropDrawers(old);
+    }
   }
 }
 

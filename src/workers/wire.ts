@@ -96,7 +96,12 @@ export interface InkCurvesResult {
  * thousands of points, a request holds a few pulls.
  */
 export interface EngineApi {
-  loadDrawer(key: number, drawer: Drawer): void;
+  /**
+   * @param drawer whole, or without shapes and screens when `like` names a drawer that has the same
+   */
+  loadDrawer(key: number, drawer: Drawer | Omit<Drawer, 'shapes' | 'screens'>, like: number | null): void;
+  /** Forgets drawers that are no longer needed. */
+  dropDrawers(keys: readonly number[]): void;
   /** Stops a running job between two of its steps; unknown jobs are ignored. */
   cancel(job: string): void;
   view(key: number, request: ViewRequest): Picture;
@@ -118,7 +123,6 @@ export interface EngineApi {
   checkExplore(key: number, bench: readonly Pull[], explore: ExploreSettings): Problem[];
   readShapeFile(text: string, fileName: string, id: string): ReadShapeResult;
   inkCurves(overWhite: Lab, overBlack: Lab): InkCurvesResult;
-  /** The swatch colours of an ink, as sRGB hex, over white and over black; outside the gamut they are mapped. */
   plan(job: string, input: VisitInput, budgetMs: number, onBest: (plan: PressPlan) => void): Promise<PressPlan>;
 }
 

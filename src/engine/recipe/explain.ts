@@ -21,6 +21,7 @@ function found(root: unknown, path: readonly PropertyKey[]): string {
     value = (value as Record<PropertyKey, unknown>)[key];
   }
   if (value === undefined) return 'nothing';
+  if (value === null) return 'null';
   if (typeof value === 'number') return String(value);
   const text = Array.isArray(value)
     ? `a list of ${value.length}`

@@ -1,0 +1,57 @@
+/**
+ * The engine's door for scripts in Node: everything here is pure and deterministic.
+ * DEVELOPERS.md, 'Engine door', says how to use it.
+ */
+export { EngineError, type Problem } from './base/error.ts';
+export { BANDS, deltaE2000, labD50, srgbHexFromLab, WAVELENGTHS_NM, xyzD50 } from './colour/index.ts';
+export type { Lab } from './colour/lab.ts';
+export {
+  type CellMap,
+  type Drawer,
+  type Pull,
+  type RowGrid,
+  type Stack,
+} from './stack/types.ts';
+export {
+  buildCellMap,
+  cellLab,
+  colourCells,
+  paintThumbnail,
+  paintView,
+  placedSpans,
+  stackLayers,
+  stateColours,
+} from './stack/index.ts';
+export {
+  curveFromColour,
+  filmBands,
+  filmMatrix,
+  infiniteReflectance,
+  inkCurvesFromColours,
+  stackReflectance,
+  twoBackground,
+} from './ink/index.ts';
+export type { Ink, Paper } from './ink/types.ts';
+export { readShapes, type ReadShape } from './shapes/read-shapes.ts';
+export { drawerShape } from './shapes/drawer-shape.ts';
+export type { Mesh, PlacedShape, Screen, Shape } from './shapes/types.ts';
+export {
+  canonicalOrder,
+  countOrderClasses,
+  dryingPairs,
+  freeSwaps,
+  groupOrders,
+  orderClasses,
+  overlapsOf,
+  sampleOrder,
+} from './order/index.ts';
+export { checkExplore, checkHolds, explore, type ExploreSettings, type Hold, type Variant } from './explore/index.ts';
+export { readRecipe } from './recipe/read.ts';
+export type { Recipe } from './recipe/types.ts';
+export { drawerOfRecipe, recipeOf, writeRecipe } from './recipe/write.ts';
+export { checkPlan, planPulls } from './pullorder/index.ts';
+export type { PlanProblem, PlanPull, PlanSheet, PullPlan, SetUp } from './pullorder/types.ts';
+export { planVisit, type PressPlan, type VisitInput } from './output/visit.ts';
+export { demoProject } from './project/demo.ts';
+export { readProject, writeProject } from './project/read.ts';
+export type { Project } from './project/types.ts';

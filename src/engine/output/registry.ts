@@ -1,0 +1,96 @@
+import type { Ink } from '../ink/types.ts';
+import type { Recipe } from '../recipe/types.ts';
+import type { Screen } from '../shapes/types.ts';
+
+/** A frame as the visit knows it: the same stencil in two recipes is one frame. */
+export interface VisitScreen {
+  /** The planner's name for it: `7`, or `7 b` when another stencil has the number too. */
+  key: string;
+  number: number;
+  name: string;
+  mesh: Screen['mesh'];
+}
+
+/** An ink as the visit knows it: the same curves in two recipes are one bucket. */
+export interface VisitInk {
+  key: string;
+  ink: Ink;
+}
+
+/** Which frame and which bucket each recipe means by its own ids. */
+export interface Registry {
+  screens: VisitScreen[];
+  inks: VisitInk[];
+  /** By recipe index, from the recipe's own id to the key. */
+  screenKey: ReadonlyMap<string, string>[];
+  inkKey: ReadonlyMap<string, string>[];
+}
+
+const SUFFIXES = 'abcdefghijklmnopqrstuvwxyz';
+
+function freeKey(wanted: string, taken: ReadonlySet<string>): string {
+  if (!taken.has(wanted)) return wanted;
+  for (let n = 1; ; n++) {
+    const suffix = n < SUFFIXES.length ? SUFFIXES[n]! : String(n);
+    const key = `${wanted} ${suffix}`;
+    if (!taken.has(key)) return key;
+  }
+}
+
+/** What makes a stencil what it is: its outlines, where they lie, and the mesh; not its name. */
+function stencilText(screen: Screen, recipe: Recipe): string {
+  const shapes = new Map(recipe.shapes.map((shape) => [shape.id, shape]));
+  return JSON.stringify([
+    screen.number,
+    screen.mesh.threadsPerCm,
+    screen.mesh.threadUm,
+    screen.placed.map((placed) => [
+      shapes.get(placed.shape)?.rings,
+      shapes.get(placed.shape)?.fillRule,
+      placed.xMm,
+      placed.yMm,
+      placed.turnDeg,
+      placed.scale,
+    ]),
+  ]);
+}
+
+/**
+ * Finds which screens and inks of several recipes are the same thing in the studio.
+ * @param recipes in the order of the visit
+ */
+export function registerRecipes(recipes: readonly Recipe[]): Registry {
+  const screens: VisitScreen[] = [];
+  const inks: VisitInk[] = [];
+  const screenByText = new Map<string, string>();
+  const inkByText = new Map<string, string>();
+  const screenKey: Map<string, string>[] = [];
+  const inkKey: Map<string, string>[] = [];
+  for (const recipe of recipes) {
+    const ofScreens = new Map<string, string>();
+    for (const screen of recipe.screens) {
+      const text = stencilText(screen, recipe);
+      let key = screenByText.get(text);
+      if (key === undefined) {
+        key = freeKey(String(screen.number), new Set(screens.map((known) => known.key)));
+        screenByText.set(text, key);
+        screens.push({ key, number: screen.number, name: screen.name, mesh: screen.mesh });
+      }
+      ofScreens.set(screen.id, key);
+    }
+    screenKey.push(ofScreens);
+    const ofInks = new Map<string, string>();
+    for (const ink of recipe.inks) {
+      const text = JSON.stringify([ink.name, ink.kx, ink.sx]);
+      let key = inkByText.get(text);
+      if (key === undefined) {
+        key = freeKey(ink.name, new Set(inks.map((known) => known.key)));
+        inkByText.set(text, key);
+        inks.push({ key, ink });
+      }
+      ofInks.set(ink.id, key);
+    }
+    inkKey.push(ofInks);
+  }
+  return { screens, inks, screenKey, inkKey };
+}

@@ -1,0 +1,125 @@
+import { createPlanner, UNITS_PER_MS } from '../pullorder/planner.ts';
+import type { PullPlan } from '../pullorder/types.ts';
+import { type SetUpCard, setUpCards } from './set-up-cards.ts';
+import { visitProblem, type VisitProblem, type VisitRunInput, type VisitSheet } from './visit-problem.ts';
+
+/** What a visit is planned from. */
+export interface VisitInput {
+  runs: VisitRunInput[];
+  /** Orders that differ by less may change places, ΔE00. */
+  minDeltaE: number;
+  seed: string;
+}
+
+/** What one ink needs over the whole visit. */
+export interface InkNeed {
+  key: string;
+  name: string;
+  /** Area printed, all pulls on all sheets with overs, m². */
+  areaM2: number;
+  /** Wet ink to mix, with what stays in screen and bucket, g. */
+  grams: number;
+}
+
+/** When a set-up runs, minutes of press time from the visit's start. */
+export interface CardTime {
+  /** From 1. */
+  day: number;
+  /** From the day's start, minutes. */
+  startMinute: number;
+  endMinute: number;
+  /** Waiting for ink to dry before it, minutes. */
+  waitMinutes: number;
+}
+
+/** A pull order as the Press shows and prints it. */
+export interface PressPlan {
+  sheets: VisitSheet[];
+  /** Titles of the recipes, by the index that sheets and cards use. */
+  recipes: { id: string; title: string; sheets: number[] }[];
+  cards: SetUpCard[];
+  /** One for each card. */
+  times: CardTime[];
+  inks: InkNeed[];
+  mounts: number;
+  inkChanges: number;
+  registerMoves: number;
+  /** No order has fewer. */
+  bound: { setUps: number; mounts: number };
+  /** Overlapping pairs that may change places, over all recipes. */
+  freeSwaps: number;
+  /** How many more set-ups the order would need if no pair might change places; null while unknown. */
+  savedSetUps: number | null;
+  savedMounts: number | null;
+  /** True when the search has ended: it found the best there is, or used its time up. */
+  done: boolean;
+}
+
+/** Steps are short, so that a worker can be stopped between two of them. */
+const STEP_UNITS = 20 * UNITS_PER_MS;
+
+function describe(plan: PullPlan, visit: VisitProblem): Omit<PressPlan, 'savedSetUps' | 'savedMounts' | 'done'> {
+  return {
+    sheets: visit.sheets,
+    recipes: visit.recipes.map((recipe, r) => ({
+      id: recipe.id,
+      title: recipe.title,
+      sheets: visit.sheets.filter((sheet) => sheet.recipe === r).map((sheet) => sheet.number),
+    })),
+    cards: setUpCards(plan, visit),
+    mounts: plan.mounts,
+    inkChanges: plan.inkChanges,
+    registerMoves: plan.registerMoves,
+    bound: plan.bound,
+    freeSwaps: visit.freeSwaps.reduce((sum, count) => sum + count, 0),
+  };
+}
+
+function cost(plan: PullPlan): number[] {
+  return [plan.mounts, plan.inkChanges, plan.registerMoves, plan.setUps.length];
+}
+
+function better(a: PullPlan, b: PullPlan): boolean {
+  const costB = cost(b);
+  for (const [i, value] of cost(a).entries()) if (value !== costB[i]) return value < costB[i]!;
+  return false;
+}
+
+/**
+ * Plans a visit in steps, best order first found, then better ones.
+ * @param budgetMs work allowed for the order itself; a quarter of it goes to what free swaps save
+ * @yields the best order so far, after each step
+ * @throws EngineError as `visitProblem` and the planner do
+ */
+export function* planVisit(input: VisitInput, budgetMs: number): Generator<PressPlan, void> {
+  const visit = visitProblem(input.runs, input.minDeltaE);
+  const search = createPlanner(visit.problem, { seed: input.seed });
+  let best: PullPlan | null = null;
+  let done = false;
+  for (let units = budgetMs * UNITS_PER_MS; units > 0 && !done; units -= STEP_UNITS) {
+    const step = search.step(Math.min(STEP_UNITS, units));
+    best = step.best;
+    done = step.done;
+    yield { ...describe(best, visit), savedSetUps: null, savedMounts: null, done: false };
+  }
+  if (best === null) return;
+  let rigid: PullPlan | null = null;
+  if (visit.freeSwaps.some((count) => count > 0)) {
+    const search = createPlanner(visit.withoutFreeSwaps, { seed: input.seed });
+    let ended = false;
+    for (let units = (budgetMs * UNITS_PER_MS) / 4; units > 0 && !ended; units -= STEP_UNITS) {
+      const step = search.step(Math.min(STEP_UNITS, units));
+      rigid = step.best;
+      ended = step.done;
+      yield { ...describe(best, visit), savedSetUps: null, savedMounts: null, done: false };
+    }
+    // An order that obeys more is also an order of the freer problem.
+    if (rigid !== null && better(rigid, best)) best = { ...rigid, bound: best.bound };
+  }
+  yield {
+    ...describe(best, visit),
+    savedSetUps: rigid === null ? 0 : rigid.setUps.length - best.setUps.length,
+    savedMounts: rigid === null ? 0 : rigid.mounts - best.mounts,
+    done: true,
+  };
+}

@@ -1,0 +1,44 @@
+/** Lets messages in between two steps of long work, so that a stop is heard. */
+const channel = new MessageChannel();
+const waiting: (() => void)[] = [];
+channel.port1.onmessage = () => waiting.shift()?.();
+
+function breathe(): Promise<void> {
+  return new Promise((resolve) => {
+    waiting.push(resolve);
+    channel.port2.postMessage(null);
+  });
+}
+
+/** Which jobs run and which were told to stop. An AbortSignal does not cross a worker boundary. */
+export class Jobs {
+  private readonly running = new Map<string, { cancelled: boolean }>();
+
+  cancel(job: string): void {
+    const found = this.running.get(job);
+    if (found !== undefined) found.cancelled = true;
+  }
+
+  /**
+   * Takes steps until they end or the job is cancelled.
+   * @param onStep gets what each step gives
+   * @returns true when the job was cancelled
+   */
+  async run<T>(job: string, steps: Iterator<T, void>, onStep: (value: T) => void): Promise<boolean> {
+    const state = { cancelled: false };
+    this.running.set(job, state);
+    try {
+      // A stop that was sent right after the start is heard before the first step.
+      await breathe();
+      while (!state.cancelled) {
+        const step = steps.next();
+        if (step.done === true) return false;
+        onStep(step.value);
+        await breathe();
+      }
+      return true;
+    } finally {
+      this.running.delete(job);
+    }
+  }
+}

@@ -1,0 +1,124 @@
+import { colourCells, createCellColours, stateColours, type CellColours } from '../engine/stack/appearance.ts';
+import { CellMapBuilder, type PlacedSpans } from '../engine/stack/cell-map.ts';
+import { rasterCells } from '../engine/stack/cell-raster.ts';
+import { stackLayers } from '../engine/stack/layers.ts';
+import { paintThumbnail } from '../engine/stack/paint.ts';
+import { placementKey } from '../engine/stack/placement.ts';
+import { SpanCache } from '../engine/stack/screen-spans.ts';
+import type { CellMap, Drawer, Pull, Stack } from '../engine/stack/types.ts';
+import { paintView, ViewCache } from '../engine/stack/view.ts';
+import type { Picture, ViewRequest, WallMap } from './wire.ts';
+
+/** A drawer in a worker, with what was worked out for its pictures. */
+export class DrawerPictures {
+  readonly drawer: Drawer;
+  private readonly spans: SpanCache;
+  private readonly views = new ViewCache();
+  private readonly builder = new CellMapBuilder();
+  private readonly placed: PlacedSpans[] = [];
+  private readonly colours: CellColours = createCellColours();
+  private readonly states: CellColours[] = [];
+
+  /** @param before a drawer with the same shapes and screens, whose scanned outlines are used again */
+  constructor(drawer: Drawer, before?: DrawerPictures) {
+    this.drawer = drawer;
+    this.spans = before?.spans.serves(drawer) === true ? before.spans : new SpanCache(drawer);
+    this.views.spans = this.spans;
+  }
+
+  /** Any part of the sheet at any zoom. */
+  view(request: ViewRequest): Picture {
+    const { pulls, ...view } = request;
+    return {
+      widthPx: view.widthPx,
+      heightPx: view.heightPx,
+      pixels: paintView(this.drawer, { pulls }, view, this.views),
+    };
+  }
+
+  /** The whole sheet at a height. */
+  thumbnail(pulls: readonly Pull[], heightPx: number, relative: boolean): Picture {
+    const stack = { pulls };
+    const map = this.map(stack, heightPx);
+    colourCells(map, stackLayers(stack, this.drawer), this.drawer.paper.reflectance, this.colours, relative);
+    return this.paint(map, this.colours);
+  }
+
+  /** The whole sheet after each pull, bare paper first. */
+  allStates(pulls: readonly Pull[], heightPx: number, relative: boolean): Picture[] {
+    const stack = { pulls };
+    const map = this.map(stack, heightPx);
+    const states = stateColours(map, stackLayers(stack, this.drawer), this.drawer.paper.reflectance, this.states, relative);
+    return states.map((colours) => this.paint(map, colours));
+  }
+
+  /** Many stacks of the same placed screens: one map, a colouring for each. */
+  reordered(stacks: readonly (readonly Pull[])[], heightPx: number, relative: boolean): Picture[] {
+    const [first] = stacks;
+    if (first === undefined) return [];
+    const base: Stack = { pulls: first };
+    const map = this.map(base, heightPx);
+    return stacks.map((pulls) => {
+      colourCells(map, stackLayers({ pulls }, this.drawer, base), this.drawer.paper.reflectance, this.colours, relative);
+      return this.paint(map, this.colours);
+    });
+  }
+
+  /** The map of a stack on the whole sheet; valid until the next is built. */
+  map(stack: Stack, rows: number): CellMap {
+    const { widthMm, heightMm } = this.drawer.paper;
+    const grid = { widthMm, heightMm, rows };
+    return this.builder.build(this.spans.place(stack, grid, this.placed), grid);
+  }
+
+  private paint(map: CellMap, colours: CellColours): Picture {
+    const widthPx = columnsOf(this.drawer, map.rows);
+    const pixels = new Uint8ClampedArray(widthPx * map.rows * 4);
+    paintThumbnail(map, colours, widthPx, pixels);
+    return { widthPx, heightPx: map.rows, pixels };
+  }
+}
+
+/** Pixels across a sheet that is so many rows high. */
+function columnsOf(drawer: Drawer, rows: number): number {
+  return Math.max(1, Math.round((rows * drawer.paper.widthMm) / drawer.paper.heightMm));
+}
+
+/** Turns the stacks of one wall into maps and colour rows; screens that lie alike share a map. */
+export class WallPainter {
+  private readonly pictures: DrawerPictures;
+  private readonly rows: number;
+  private readonly relative: boolean;
+  private readonly known = new Map<string, { id: number; cells: Uint32Array }>();
+  private readonly colours = createCellColours();
+  private lastKey = '';
+  private lastMap: CellMap | null = null;
+
+  constructor(pictures: DrawerPictures, rows: number, relative: boolean) {
+    this.pictures = pictures;
+    this.rows = rows;
+    this.relative = relative;
+  }
+
+  /** @returns the stack's colours, the number of its map, and the map if it is new */
+  tile(pulls: readonly Pull[]): { map: number; fresh: WallMap | null; colours: Uint32Array<ArrayBuffer> } {
+    const { drawer } = this.pictures;
+    // In one order for all orders, so that the same placed screens give the same cell numbers.
+    const base: Stack = { pulls: [...pulls].sort((a, b) => (a.id < b.id ? -1 : 1)) };
+    const key = placementKey(base);
+    const map = this.lastMap !== null && key === this.lastKey ? this.lastMap : this.pictures.map(base, this.rows);
+    this.lastMap = map;
+    this.lastKey = key;
+    let known = this.known.get(key);
+    let fresh: WallMap | null = null;
+    if (known === undefined) {
+      const raster = rasterCells(map, columnsOf(drawer, this.rows));
+      known = { id: this.known.size, cells: raster.cells };
+      this.known.set(key, known);
+      fresh = { id: known.id, columns: raster.columns, rows: raster.rows, cells: raster.indexes };
+    }
+    colourCells(map, stackLayers({ pulls }, drawer, base), drawer.paper.reflectance, this.colours, this.relative);
+    const { packed } = this.colours;
+    return { map: known.id, fresh, colours: Uint32Array.from(known.cells, (cell) => packed[cell]!) };
+  }
+}

@@ -1,0 +1,51 @@
+import * as Comlink from 'comlink';
+import { createExplorer } from '../engine/explore/index.ts';
+import type { ExploreSettings, Variant } from '../engine/explore/types.ts';
+import type { Pull } from '../engine/stack/types.ts';
+import type { Jobs } from './jobs.ts';
+import { type DrawerPictures, WallPainter } from './pictures.ts';
+import type { WallBatch, WallEnd } from './wire.ts';
+
+/** Prints handed over at once; small, so that the first stand at once and a stop is heard. */
+const BATCH = 8;
+
+/**
+ * Explores and hands over prints as they are found.
+ * @param rows height of a print, pixels
+ */
+export async function runWall(
+  jobs: Jobs,
+  job: string,
+  pictures: DrawerPictures,
+  bench: readonly Pull[],
+  explore: ExploreSettings,
+  rows: number,
+  onBatch: (batch: WallBatch) => void,
+): Promise<WallEnd> {
+  const explorer = createExplorer({ drawer: pictures.drawer, bench: [...bench], explore });
+  const painter = new WallPainter(pictures, rows, true);
+  let found = 0;
+  const cancelled = await jobs.run(job, steps(explorer), (variants) => {
+    const batch: WallBatch = { maps: [], tiles: [], found: (found += variants.length), asked: explore.count };
+    for (const variant of variants) {
+      const { map, fresh, colours } = painter.tile(variant.pulls);
+      if (fresh !== null) batch.maps.push(fresh);
+      batch.tiles.push({ variant, map, colours });
+    }
+    onBatch(
+      Comlink.transfer(batch, [
+        ...batch.maps.map((map) => map.cells.buffer),
+        ...batch.tiles.map((tile) => tile.colours.buffer),
+      ]),
+    );
+  });
+  return { found, asked: explore.count, cancelled, reason: cancelled ? '' : explorer.reason };
+}
+
+function* steps(explorer: ReturnType<typeof createExplorer>): Generator<Variant[], void> {
+  for (;;) {
+    const { variants, done } = explorer.step(BATCH);
+    if (variants.length > 0) yield variants;
+    if (done) return;
+  }
+}
