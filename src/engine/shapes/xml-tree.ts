@@ -58,8 +58,10 @@ export function parseTree(text: string, faults: FaultList): SvgNode {
     const place = { line: parser.line, column: 1 };
     faults.leftOut('shape.external', '?xml-stylesheet', place, 'names another file, which is not fetched; put the styles into this one.');
   });
+  const placeOf = placesIn(text);
   parser.on('opentagstart', () => {
-    start = { line: parser.line, column: parser.column + 1 };
+    // The parser is past the name by now, perhaps on the next line.
+    start = placeOf(text.lastIndexOf('<', parser.position - 1));
   });
   parser.on('opentag', (tag) => {
     depth++;
@@ -105,4 +107,17 @@ export function parseTree(text: string, faults: FaultList): SvgNode {
   parser.write(text).close();
   if (root === null) throw faults.refuse('shape.root', 'there is no <svg> element; choose an SVG file.');
   return root;
+}
+
+/** Lines and columns of offsets asked for in rising order. */
+function placesIn(text: string): (offset: number) => Place {
+  let line = 1;
+  let lineStart = 0;
+  return (offset) => {
+    for (let next = text.indexOf('\n', lineStart); next >= 0 && next < offset; next = text.indexOf('\n', lineStart)) {
+      line++;
+      lineStart = next + 1;
+    }
+    return { line, column: offset - lineStart + 1 };
+  };
 }
