@@ -2,6 +2,7 @@ import { encodeSrgb8 } from '../colour/encode.ts';
 import { labFromXyzD50 } from '../colour/lab.ts';
 import { LINEAR_SRGB_FROM_BANDS } from '../colour/srgb.ts';
 import { BANDS, WEIGHTS_D50 } from '../colour/weights.ts';
+import { FilmSums } from './film-sums.ts';
 import { FilmWalk } from './film-walk.ts';
 import type { Layer } from './layers.ts';
 import type { CellMap } from './types.ts';
@@ -21,15 +22,15 @@ const encode = encodeSrgb8;
 const rgbFromBands = LINEAR_SRGB_FROM_BANDS;
 
 const walk = new FilmWalk();
+const films = new FilmSums();
 const rgb = new Float64Array(3);
+const paperBands = new Float64Array(bandCount);
 const paperScale = new Float64Array(3);
 const XYZ_FROM_BANDS = Float64Array.from({ length: bandCount * 3 }, (_, i) =>
   [WEIGHTS_D50.x, WEIGHTS_D50.y, WEIGHTS_D50.z][i % 3]![Math.floor(i / 3)]!,
 );
-// Marks, for each group of the walk, whether this call has its colour already.
-let groupSeen = new Int32Array(0);
-let groupCell = new Uint32Array(0);
-let seenClock = 0;
+// The colour of each group of the walk, cells' worth of buffers used for groups.
+const groupColours = createCellColours();
 
 /** Empty buffers, to be filled and grown by the functions here. */
 export function createCellColours(): CellColours {
@@ -53,11 +54,10 @@ export function colourCells(
   out: CellColours = createCellColours(),
   relative = true,
 ): CellColours {
-  walk.start(map, paperReflectance);
-  setPaperScale(relative);
-  for (let i = 0; i < layers.length; i++) walk.lay(map, layers[i]!);
+  const sums = films.compute(map, layers, paperReflectance, rgbFromBands);
+  setPaperScale(paperReflectance, relative);
   fit(out, map.cells);
-  colourByGroup(map.cells, out);
+  for (let cell = 0; cell < map.cells; cell++) setColour(out, cell, sums, cell * 3);
   return out;
 }
 
@@ -75,13 +75,19 @@ export function stateColours(
   relative = true,
 ): CellColours[] {
   walk.start(map, paperReflectance);
-  setPaperScale(relative);
+  setPaperScale(paperReflectance, relative);
+  fit(groupColours, walk.groups.capacity);
   out.length = layers.length + 1;
   for (let state = 0; state <= layers.length; state++) {
     if (state > 0) walk.lay(map, layers[state - 1]!);
+    const { made, madeCount } = walk.groups;
+    for (let i = 0; i < madeCount; i++) {
+      sumBands(walk.reflectance, made[i]! * bandCount);
+      setColour(groupColours, made[i]!, rgb, 0);
+    }
     const colours = (out[state] ??= createCellColours());
     fit(colours, map.cells);
-    colourByGroup(map.cells, colours);
+    spreadGroups(walk.groups.of, colours);
   }
   return out;
 }
@@ -98,22 +104,12 @@ export function cellLab(
   paperReflectance: ArrayLike<number>,
   out: Float64Array = new Float64Array(map.cells * 3),
 ): Float64Array {
-  walk.start(map, paperReflectance);
-  for (let i = 0; i < layers.length; i++) walk.lay(map, layers[i]!);
-  beginGroups();
-  for (let cell = 0; cell < map.cells; cell++) {
-    const group = walk.groupOf[cell]!;
-    if (groupSeen[group] === seenClock) {
-      out.copyWithin(cell * 3, groupCell[group]! * 3, groupCell[group]! * 3 + 3);
-      continue;
-    }
-    groupSeen[group] = seenClock;
-    groupCell[group] = cell;
-    sumBands(walk.reflectance, group * bandCount, XYZ_FROM_BANDS);
-    const lab = labFromXyzD50(rgb[0]!, rgb[1]!, rgb[2]!);
-    out[cell * 3] = lab[0];
-    out[cell * 3 + 1] = lab[1];
-    out[cell * 3 + 2] = lab[2];
+  const sums = films.compute(map, layers, paperReflectance, XYZ_FROM_BANDS);
+  for (let at = 0; at < map.cells * 3; at += 3) {
+    const lab = labFromXyzD50(sums[at]!, sums[at + 1]!, sums[at + 2]!);
+    out[at] = lab[0];
+    out[at + 1] = lab[1];
+    out[at + 2] = lab[2];
   }
   return out;
 }
@@ -123,41 +119,25 @@ export function packSrgb(r: number, g: number, b: number): number {
   return (0xff000000 | (encode(b) << 16) | (encode(g) << 8) | encode(r)) >>> 0;
 }
 
-function colourByGroup(cells: number, out: CellColours): void {
-  beginGroups();
-  const { linear, packed } = out;
-  for (let cell = 0; cell < cells; cell++) {
-    const group = walk.groupOf[cell]!;
-    const at = cell * 3;
-    if (groupSeen[group] === seenClock) {
-      const from = groupCell[group]!;
-      linear[at] = linear[from * 3]!;
-      linear[at + 1] = linear[from * 3 + 1]!;
-      linear[at + 2] = linear[from * 3 + 2]!;
-      packed[cell] = packed[from]!;
-      continue;
-    }
-    groupSeen[group] = seenClock;
-    groupCell[group] = cell;
-    sumBands(walk.reflectance, group * bandCount, rgbFromBands);
-    const r = clip(rgb[0]! * paperScale[0]!);
-    const g = clip(rgb[1]! * paperScale[1]!);
-    const b = clip(rgb[2]! * paperScale[2]!);
-    linear[at] = r;
-    linear[at + 1] = g;
-    linear[at + 2] = b;
-    packed[cell] = packSrgb(r, g, b);
+/** Gives every cell the colour of its group. */
+function spreadGroups(groupOf: Uint32Array, out: CellColours): void {
+  for (let cell = 0; cell < out.cells; cell++) {
+    const group = groupOf[cell]!;
+    out.packed[cell] = groupColours.packed[group]!;
+    for (let i = 0; i < 3; i++) out.linear[cell * 3 + i] = groupColours.linear[group * 3 + i]!;
   }
 }
 
-function beginGroups(): void {
-  const groups = walk.reflectance.length / bandCount;
-  if (groupSeen.length < groups) {
-    groupSeen = new Int32Array(groups);
-    groupCell = new Uint32Array(groups);
-    seenClock = 0;
-  }
-  seenClock = (seenClock + 1) | 0;
+/** The screen colour of a cell from its three sums. */
+function setColour(out: CellColours, cell: number, sums: Float64Array, from: number): void {
+  const r = clip(sums[from]! * paperScale[0]!);
+  const g = clip(sums[from + 1]! * paperScale[1]!);
+  const b = clip(sums[from + 2]! * paperScale[2]!);
+  const at = cell * 3;
+  out.linear[at] = r;
+  out.linear[at + 1] = g;
+  out.linear[at + 2] = b;
+  out.packed[cell] = packSrgb(r, g, b);
 }
 
 function fit(out: CellColours, cells: number): void {
@@ -167,28 +147,29 @@ function fit(out: CellColours, cells: number): void {
   out.packed = new Uint32Array(cells);
 }
 
-function setPaperScale(relative: boolean): void {
+function setPaperScale(paper: ArrayLike<number>, relative: boolean): void {
   paperScale.fill(1);
   if (!relative) return;
-  sumBands(walk.reflectance, 0, rgbFromBands);
+  paperBands.set(paper);
+  sumBands(paperBands, 0);
   // A paper that reflects no light of a channel gives nothing to be relative to.
   for (let i = 0; i < 3; i++) if (rgb[i]! > 1e-9) paperScale[i] = 1 / rgb[i]!;
 }
 
-/** Σ over bands of reflectance × weight, three sums, into `rgb`. */
-function sumBands(bands: Float64Array, from: number, weights: Float64Array): void {
-  let x = 0;
-  let y = 0;
-  let z = 0;
+/** Linear sRGB of a reflectance, into `rgb`. */
+function sumBands(bands: Float64Array, from: number): void {
+  let r = 0;
+  let g = 0;
+  let b = 0;
   for (let band = 0, i = 0; band < bandCount; band++, i += 3) {
     const value = bands[from + band]!;
-    x += value * weights[i]!;
-    y += value * weights[i + 1]!;
-    z += value * weights[i + 2]!;
+    r += value * rgbFromBands[i]!;
+    g += value * rgbFromBands[i + 1]!;
+    b += value * rgbFromBands[i + 2]!;
   }
-  rgb[0] = x;
-  rgb[1] = y;
-  rgb[2] = z;
+  rgb[0] = r;
+  rgb[1] = g;
+  rgb[2] = b;
 }
 
 function clip(value: number): number {

@@ -1,5 +1,6 @@
 import { EngineError } from '../base/error.ts';
 import type { RowSpans } from '../geometry/row-crossings.ts';
+import { RowEvents } from './row-events.ts';
 import type { CellMap, RowGrid } from './types.ts';
 
 /** The spans of one placed screen, with the shift that puts them on the grid. */
@@ -38,12 +39,12 @@ export function copyCellMap(map: CellMap): CellMap {
 
 /** Builds one cell map after another in the same buffers. */
 export class CellMapBuilder {
-  // Events of the row at hand: at x the cover bit is turned over.
-  private eventX = new Float64Array(64);
-  private eventBit = new Int32Array(64);
+  private readonly events = new RowEvents();
   // The cells found so far: open addressing on the hash, verified on the cover words.
   private slots = new Int32Array(1024).fill(-1);
   private cellHash = new Int32Array(512);
+  // Hash of `now` at the row's left edge.
+  private hash = 0;
   private zobrist = new Int32Array(0);
   private now = new Uint32Array(1);
   private readonly map: CellMap = {
@@ -85,9 +86,9 @@ export class CellMapBuilder {
     for (let row = 0; row < rows; row++) {
       map.rowStart[row] = runs;
       this.now.fill(0);
-      const events = this.gather(placed, row, widthMm);
-      sortEvents(this.eventX, this.eventBit, events);
-      runs = this.emit(events, runs, widthMm, rowHeightMm);
+      this.gather(placed, row, widthMm);
+      this.events.sort(widthMm);
+      runs = this.emit(runs, widthMm, rowHeightMm);
     }
     map.rowStart[rows] = runs;
     return map;
@@ -108,43 +109,43 @@ export class CellMapBuilder {
     this.slots[0] = 0;
   }
 
-  private hash = 0;
-
   /** Collects the row's events inside the sheet; what begins left of it goes into `now` at once. */
-  private gather(placed: readonly PlacedSpans[], row: number, widthMm: number): number {
-    let events = 0;
+  private gather(placed: readonly PlacedSpans[], row: number, widthMm: number): void {
     let hash = 0;
-    const now = this.now;
+    const { events, now, zobrist } = this;
+    events.count = 0;
     for (let bit = 0; bit < placed.length; bit++) {
       const { spans, dxMm, rowShift } = placed[bit]!;
       const own = row - rowShift - spans.firstRow;
       if (own < 0 || own >= spans.rows) continue;
       const end = spans.starts[own + 1]!;
       let at = spans.starts[own]!;
-      if (events + end - at > this.eventX.length) this.growEvents(events + end - at);
-      const eventX = this.eventX;
-      const eventBit = this.eventBit;
+      if (events.count + end - at > events.x.length) events.fit(end - at);
+      const eventX = events.x;
+      const eventBit = events.bit;
+      let count = events.count;
       const xMm = spans.xMm;
       for (; at < end; at++) {
         const x = xMm[at]! + dxMm;
         if (x <= 0) {
           now[bit >> 5]! ^= 1 << (bit & 31);
-          hash ^= this.zobrist[bit]!;
+          hash ^= zobrist[bit]!;
         } else if (x < widthMm) {
-          eventX[events] = x;
-          eventBit[events++] = bit;
+          eventX[count] = x;
+          eventBit[count++] = bit;
         } else break;
       }
+      events.count = count;
     }
     this.hash = hash;
-    return events;
   }
 
-  private emit(events: number, firstRun: number, widthMm: number, rowHeightMm: number): number {
+  private emit(firstRun: number, widthMm: number, rowHeightMm: number): number {
     const map = this.map;
+    const { x: eventX, bit: eventBit, count: events } = this.events;
     if (firstRun + events + 1 > map.runEndMm.length) this.growRuns(firstRun + events + 1);
     const { runEndMm, runCell } = map;
-    const { eventX, eventBit, zobrist, now } = this;
+    const { zobrist, now } = this;
     let hash = this.hash;
     let run = firstRun;
     let fromMm = 0;
@@ -193,15 +194,6 @@ export class CellMapBuilder {
     return cell;
   }
 
-  private growEvents(wanted: number): void {
-    const eventX = new Float64Array(wanted * 2);
-    const eventBit = new Int32Array(wanted * 2);
-    eventX.set(this.eventX);
-    eventBit.set(this.eventBit);
-    this.eventX = eventX;
-    this.eventBit = eventBit;
-  }
-
   private growRuns(wanted: number): void {
     const runEndMm = new Float64Array(wanted * 2);
     const runCell = new Uint32Array(wanted * 2);
@@ -234,27 +226,6 @@ export class CellMapBuilder {
       slots[slot] = cell;
     }
     this.slots = slots;
-  }
-}
-
-/** Ascending by x: insertion sort for the usual few, with shell-sort gaps for crowded rows. */
-function sortEvents(eventX: Float64Array, eventBit: Int32Array, count: number): void {
-  let gap = 1;
-  if (count > 200) while (gap < count / 9) gap = 3 * gap + 1;
-  for (; gap > 0; gap = (gap - 1) / 3) {
-    for (let i = gap; i < count; i++) {
-      const x = eventX[i]!;
-      let j = i - gap;
-      if (eventX[j]! <= x) continue;
-      const bit = eventBit[i]!;
-      do {
-        eventX[j + gap] = eventX[j]!;
-        eventBit[j + gap] = eventBit[j]!;
-        j -= gap;
-      } while (j >= 0 && eventX[j]! > x);
-      eventX[j + gap] = x;
-      eventBit[j + gap] = bit;
-    }
   }
 }
 

@@ -11,6 +11,11 @@ import { PAPER, blobStack, numbersFrom, pullOf, screenOf, sheetShape, stackOf } 
 const gridOf = (rows: number): RowGrid => ({ widthMm: PAPER.widthMm, heightMm: PAPER.heightMm, rows });
 const circle = (x: number, y: number, r: number, n = 720): number[] =>
   Array.from({ length: 2 * n }, (_, i) => (i % 2 ? y + r * Math.sin((Math.PI * (i - 1)) / n) : x + r * Math.cos((Math.PI * i) / n)));
+const bars = (count: number, fromMm: number, stepMm: number): number[][] =>
+  Array.from({ length: count }, (_, i) => {
+    const x = fromMm + i * stepMm;
+    return [x, 0, x + stepMm / 2, 0, x + stepMm / 2, 760, x, 760];
+  });
 const covers = (map: CellMap, cell: number, bit: number): boolean =>
   ((map.cover[cell * map.words + (bit >> 5)]! >>> (bit & 31)) & 1) === 1;
 
@@ -101,6 +106,19 @@ describe('buildCellMap', () => {
       }),
       { seed: 11, numRuns: 25 },
     );
+  });
+
+  it('should sort rows with hundreds of edges, many at the same place or close together', () => {
+    const shapes = [sheetShape('a', bars(250, 10, 2)), sheetShape('b', bars(125, 10, 4)), sheetShape('c', bars(300, 20, 1 / 64))];
+    const { drawer, pulls } = stackOf(shapes, numbersFrom('bars'));
+    const map = mapOf(drawer, pulls, 3);
+    checkShape(map);
+    const pairs = pairOverlapAreas(map);
+    // By hand: 250 bars of 1 mm, 125 of 2 mm, every second bar of a in the first half of one of b.
+    expect(pairs[0]).toBeCloseTo(250 * 760, 4);
+    expect(pairs[4]).toBeCloseTo(250 * 760, 4);
+    expect(pairs[1]).toBeCloseTo(125 * 760, 4);
+    expect(pairs[8]).toBeCloseTo((300 / 128) * 760, 4);
   });
 
   it('should make one cell of bare paper when nothing is placed', () => {

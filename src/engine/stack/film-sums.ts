@@ -1,0 +1,115 @@
+import { BANDS } from '../colour/weights.ts';
+import { CellGroups } from './cell-groups.ts';
+import { FilmWalk, checkBands } from './film-walk.ts';
+import type { Layer } from './layers.ts';
+import type { CellMap } from './types.ts';
+
+// The module's own name for it: unbundled, hot loops would look up another module's each time.
+const bandCount = BANDS;
+
+/**
+ * Three weighted sums over the bands of every cell's reflectance under a whole stack.
+ *
+ * The stack is cut in two. Of its lower half each different pile gives one reflectance; of its upper
+ * half each different pile is one film of its own, (a + b R) / (1 − c R) per band (films compose as
+ * their 2 × 2 matrices do). A cell is then one step from a lower to an upper pile, and there are far
+ * fewer piles than cells. Holds its buffers, for many maps and stacks.
+ */
+export class FilmSums {
+  /** cells × 3, longer than that. */
+  sums = new Float64Array(0);
+  private readonly lower = new FilmWalk();
+  private readonly upper = new CellGroups();
+  /** Upper piles, group × 36 × (a, b, c). */
+  private piles = new Float64Array(0);
+
+  /**
+   * @param layers first down first
+   * @param paper 36 bands
+   * @param weights 36 × 3, [3 · band + sum]
+   * @returns `sums`
+   * @throws EngineError 'stack.bad-bands'
+   */
+  compute(
+    map: CellMap,
+    layers: readonly Layer[],
+    paper: ArrayLike<number>,
+    weights: Float64Array,
+  ): Float64Array {
+    const half = (layers.length + 1) >> 1;
+    this.lower.start(map, paper);
+    for (let i = 0; i < half; i++) this.lower.lay(map, layers[i]!);
+    this.startUpper(map);
+    for (let i = half; i < layers.length; i++) this.layUpper(map, layers[i]!);
+    if (this.sums.length < map.cells * 3) this.sums = new Float64Array(map.cells * 6);
+    const lowerOf = this.lower.groups.of;
+    const upperOf = this.upper.of;
+    const { reflectance } = this.lower;
+    for (let cell = 0; cell < map.cells; cell++) {
+      const pile = upperOf[cell]! * 3 * bandCount;
+      sumOver(reflectance, lowerOf[cell]! * bandCount, this.piles, pile, weights, this.sums, cell * 3);
+    }
+    return this.sums;
+  }
+
+  private startUpper(map: CellMap): void {
+    this.upper.start(map);
+    const values = this.upper.capacity * 3 * bandCount;
+    if (this.piles.length < values) this.piles = new Float64Array(values);
+    // No film: R′ = R.
+    for (let i = 0; i < 3 * bandCount; i += 3) {
+      this.piles[i] = 0;
+      this.piles[i + 1] = 1;
+      this.piles[i + 2] = 0;
+    }
+  }
+
+  private layUpper(map: CellMap, layer: Layer): void {
+    const { r0, q } = layer.film;
+    checkBands(r0.length);
+    this.upper.split(map, layer.bit);
+    const { made, from, madeCount } = this.upper;
+    const stride = 3 * bandCount;
+    for (let i = 0; i < madeCount; i++) layOnPile(this.piles, from[i]! * stride, made[i]! * stride, r0, q);
+  }
+}
+
+/** One film on a pile: [[q, r0], [−r0, 1]] · [[b, a], [−c, 1]], scaled so that the last entry is 1. */
+function layOnPile(piles: Float64Array, from: number, to: number, r0: Float64Array, q: Float64Array): void {
+  for (let band = 0; band < bandCount; band++, from += 3, to += 3) {
+    const a = piles[from]!;
+    const b = piles[from + 1]!;
+    const c = piles[from + 2]!;
+    const over = r0[band]!;
+    const through = q[band]!;
+    const scale = 1 / (1 - over * a);
+    piles[to] = (over + through * a) * scale;
+    piles[to + 1] = (through * b - over * c) * scale;
+    piles[to + 2] = (c + over * b) * scale;
+  }
+}
+
+/** A pile over a reflectance, and its three weighted sums. */
+function sumOver(
+  bands: Float64Array,
+  from: number,
+  piles: Float64Array,
+  pile: number,
+  weights: Float64Array,
+  sums: Float64Array,
+  to: number,
+): void {
+  let x = 0;
+  let y = 0;
+  let z = 0;
+  for (let i = 0; i < 3 * bandCount; i += 3) {
+    const ground = bands[from++]!;
+    const value = (piles[pile + i]! + piles[pile + i + 1]! * ground) / (1 - piles[pile + i + 2]! * ground);
+    x += value * weights[i]!;
+    y += value * weights[i + 1]!;
+    z += value * weights[i + 2]!;
+  }
+  sums[to] = x;
+  sums[to + 1] = y;
+  sums[to + 2] = z;
+}
