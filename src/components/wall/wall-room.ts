@@ -1,22 +1,244 @@
-import { html, LitElement } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { html, LitElement, nothing } from 'lit';
+import { customElement, property, query, state } from 'lit/decorators.js';
+import type { Problem } from '../../engine/base/error.ts';
+import type { Project } from '../../engine/project/types.ts';
+import { recipeOf } from '../../engine/recipe/write.ts';
+import { desk, sentenceOf } from '../../workers/client.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import { controls } from '../ui/styles.ts';
+import { keptPrints } from './kept-prints.ts';
+import './wall-holds.ts';
+import { WallRun, type WallInputs } from './wall-run.ts';
+import './wall-settings.ts';
+import type { PrintEvent, WallView } from './wall-view.ts';
+import './wall-view.ts';
+import { wallRoomStyles } from './wall-room.styles.ts';
 
+const PAUSE_MS = 600;
+
+/** The Wall: what may change, and the prints that come of it. */
 @customElement('wall-room')
 export class WallRoom extends LitElement {
-  static override styles = controls;
+  static override styles = [controls, wallRoomStyles];
 
   @property({ attribute: false }) store!: AppStore;
+  @query('wall-view') private view!: WallView;
+  @state() private problems: readonly Problem[] = [];
+  @state() private narrow = false;
+  private readonly narrowness = matchMedia('(max-width: 760px)');
+  private readonly run = new WallRun({
+    begin: (inputs) => this.takeDown(inputs),
+    batch: (batch) => this.view.add(batch),
+    changed: () => this.runChanged(),
+  });
+  /** What the next run was asked from; the same until the user changes something. */
+  private wanted: WallInputs | null = null;
+  private pause: ReturnType<typeof setTimeout> | undefined;
+  private checks = 0;
+  private readonly onNarrow = (): void => {
+    this.narrow = this.narrowness.matches;
+  };
 
   override connectedCallback(): void {
     super.connectedCallback();
     new StoreController(this, this.store);
+    this.onNarrow();
+    this.narrowness.addEventListener('change', this.onNarrow);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.narrowness.removeEventListener('change', this.onNarrow);
+    clearTimeout(this.pause);
+    this.run.stop();
+  }
+
+  /** True while the settings are other than those the wall was found from. */
+  private get stale(): boolean {
+    const { inputs } = this.run;
+    return inputs !== null && !sameInputs(inputs, this.store.project);
+  }
+
+  /** True when the Bench holds another stack than the wall started from. */
+  private get otherStack(): boolean {
+    const { inputs } = this.run;
+    return inputs !== null && !sameValue(inputs.bench, this.store.project.bench);
+  }
+
+  protected override updated(): void {
+    const { store } = this;
+    const { drawer, bench, explore } = store.project;
+    if (store.room === 'wall' && (this.wanted === null || !sameInputs(this.wanted, store.project))) {
+      const before = this.wanted;
+      this.wanted = { drawer, bench, explore };
+      // Another stack on the Bench does not take down a wall one may still be choosing from.
+      const find = before === null ? 'at once' : sameValue(before.bench, bench) ? 'soon' : 'when asked';
+      void this.settingsChanged(find);
+    }
+    const state = this.run.state === 'running' ? 'running' : this.problems.length > 0 ? 'held' : this.stale ? 'stale' : this.run.state;
+    this.dataset.state = state;
+    this.dataset.found = String(this.run.found);
+    this.dataset.asked = String(this.run.asked);
+  }
+
+  /** Tells at once what contradicts itself, and finds the wall anew after a short rest. */
+  private async settingsChanged(find: 'at once' | 'soon' | 'when asked'): Promise<void> {
+    clearTimeout(this.pause);
+    const { drawer, bench, explore } = this.store.project;
+    const check = ++this.checks;
+    const wall = desk('picture');
+    try {
+      const problems = await wall.engine.checkExplore(wall.key(drawer), bench, explore);
+      if (check !== this.checks) return;
+      this.problems = problems;
+    } catch (error) {
+      if (check === this.checks) this.store.tell(sentenceOf(error));
+      return;
+    }
+    if (this.problems.length > 0 || find === 'when asked') return;
+    if (find === 'at once') this.find();
+    else if (this.stale) this.pause = setTimeout(() => this.find(), PAUSE_MS);
+  }
+
+  private find(): void {
+    clearTimeout(this.pause);
+    if (this.problems.length > 0) return;
+    const { drawer, bench, explore } = this.store.project;
+    void this.run.start({ drawer, bench, explore });
+  }
+
+  private takeDown(inputs: WallInputs): void {
+    const { widthMm, heightMm } = inputs.drawer.paper;
+    this.view.begin(inputs.explore.count, widthMm / heightMm);
+  }
+
+  private runChanged(): void {
+    const { run } = this;
+    if (run.state === 'done' && run.found < run.asked) this.view.settle(run.found);
+    this.requestUpdate();
+  }
+
+  private keep(index: number): void {
+    const variant = this.run.variants[index];
+    const { inputs } = this.run;
+    if (variant === undefined || inputs === null) return;
+    if (keptPrints(this.run.variants, this.store.project.recipes).has(index)) {
+      this.store.tell(`Print ${index + 1} is in the Chest already.`, 'news');
+      return;
+    }
+    try {
+      const recipe = recipeOf(variant.pulls, inputs.drawer, {
+        id: crypto.randomUUID(),
+        title: `Print ${index + 1} of “${variant.seed}”`,
+        seed: variant.seed,
+        index,
+      });
+      this.store.dispatch({ kind: 'keep-recipe', recipe });
+    } catch (error) {
+      this.store.tell(sentenceOf(error));
+    }
+  }
+
+  private open(index: number): void {
+    const variant = this.run.variants[index];
+    if (variant === undefined) return;
+    if (!this.store.dispatch({ kind: 'open-stack', pulls: variant.pulls })) return;
+    this.store.origin = { seed: variant.seed, index };
+    this.store.go('bench');
+  }
+
+  private progress() {
+    const { run } = this;
+    const share = run.asked > 0 ? Math.min(1, run.found / run.asked) : 0;
+    const running = run.state === 'running';
+    return html`
+      <div class="progress">
+        <p class="count" role="status" aria-label="Progress">
+          <b>${run.found}</b> <span class="soft">of ${run.asked === 0 ? this.store.project.explore.count : run.asked}</span>
+        </p>
+        ${running
+          ? html`<button @click=${() => run.stop()}>Stop</button>`
+          : html`<button
+              class=${this.stale || run.state === 'idle' ? 'main' : ''}
+              ?disabled=${this.problems.length > 0}
+              @click=${() => this.find()}
+            >
+              Find prints
+            </button>`}
+      </div>
+      <div class="line" aria-hidden="true"><i style="transform:scaleX(${share})" ?data-running=${running}></i></div>
+      ${this.told()}
+    `;
+  }
+
+  private told() {
+    const { run } = this;
+    if (run.state === 'failed') return html`<p class="told" role="alert">${run.reason}</p>`;
+    if (run.state === 'running') return nothing;
+    if (this.problems.length > 0) {
+      const away = this.problems.filter(({ where }) => where === 'drawer' || where.startsWith('bench'));
+      if (away.length > 0) return html`<p class="told" role="alert">${away[0]!.message}</p>`;
+      return html`<p class="told">These settings cannot be met, see below; the wall stays as it was.</p>`;
+    }
+    if (this.otherStack) return html`<p class="told">These prints came from the stack that was on the Bench before. Find prints starts from the one that is there now.</p>`;
+    if (run.state === 'stopped') return html`<p class="told">Stopped.</p>`;
+    if (run.reason !== '') return html`<p class="told">${run.reason}</p>`;
+    return nothing;
+  }
+
+  private settings() {
+    const { store } = this;
+    const { project } = store;
+    return html`
+      <wall-settings .store=${store} .project=${project} .problems=${this.problems}></wall-settings>
+      <section aria-labelledby="holds">
+        <h3 id="holds">Holds</h3>
+        <p class="soft small">The stack on the Bench, last down on top. Hold a pull, and every print keeps to it.</p>
+        <wall-holds .store=${store} .project=${project} .problems=${this.problems}></wall-holds>
+      </section>
+    `;
   }
 
   override render() {
-    return html`<h2>wall</h2>`;
+    const { store, run } = this;
+    const { bench, recipes } = store.project;
+    const note =
+      bench.length === 0 && this.problems.length > 0
+        ? 'The Bench is empty. Put screens on it, and their stack is explored here.'
+        : run.state === 'done'
+          ? 'No print came of these settings. Let more change, or lift a hold.'
+          : '';
+    return html`
+      <aside aria-label="What the wall is found from">
+        <h2 class="visually-hidden">Wall</h2>
+        <div class="head">${this.progress()}</div>
+        ${this.narrow
+          ? html`<details>
+              <summary>Seed, changes and holds</summary>
+              <div class="settings">${this.settings()}</div>
+            </details>`
+          : html`<div class="settings">${this.settings()}</div>`}
+      </aside>
+      <wall-view
+        .variants=${run.variants}
+        .found=${run.variants.length}
+        .drawer=${run.inputs?.drawer ?? null}
+        .kept=${keptPrints(run.variants, recipes)}
+        .note=${note}
+        @keep-print=${(event: PrintEvent) => this.keep(event.detail.index)}
+        @open-print=${(event: PrintEvent) => this.open(event.detail.index)}
+        @wall-problem=${(event: CustomEvent<string>) => store.tell(event.detail)}
+      ></wall-view>
+    `;
   }
+}
+
+function sameValue(a: unknown, b: unknown): boolean {
+  return a === b || JSON.stringify(a) === JSON.stringify(b);
+}
+
+function sameInputs(inputs: WallInputs, project: Project): boolean {
+  return inputs.drawer === project.drawer && sameValue(inputs.bench, project.bench) && sameValue(inputs.explore, project.explore);
 }
 
 declare global {

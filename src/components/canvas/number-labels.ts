@@ -1,0 +1,54 @@
+import type { View } from './camera.ts';
+import { type PlaceRange, leftOf, topOf, type WallLayout } from './wall-layout.ts';
+
+/** Smaller prints go without their numbers: the numbers would be louder than the prints. */
+const LEAST_PRINT_PX = 74;
+
+/** Draws the number under each print in view, on a canvas of its own above the prints. */
+export class NumberLabels {
+  readonly canvas = document.createElement('canvas');
+  private readonly context: CanvasRenderingContext2D | null;
+  private density = 1;
+  private blank = true;
+  colour = '#000';
+  strong = '#000';
+  font = 'sans-serif';
+
+  constructor() {
+    this.context = this.canvas.getContext('2d');
+    this.canvas.setAttribute('aria-hidden', 'true');
+  }
+
+  resize(width: number, height: number, density: number): void {
+    this.density = density;
+    this.canvas.width = Math.round(width * density);
+    this.canvas.height = Math.round(height * density);
+    this.blank = true;
+  }
+
+  draw(layout: WallLayout, view: View, range: PlaceRange, hung: ReadonlySet<number> | { has(index: number): boolean }, focus: number): void {
+    const { context } = this;
+    if (context === null) return;
+    const height = layout.printHeight * view.scale;
+    const shown = height >= LEAST_PRINT_PX;
+    if (!this.blank) context.clearRect(0, 0, this.canvas.width, this.canvas.height);
+    this.blank = !shown;
+    if (!shown) return;
+    const size = Math.min(14, Math.max(10, height / 9));
+    context.setTransform(this.density, 0, 0, this.density, 0, 0);
+    context.textBaseline = 'alphabetic';
+    for (let row = range.firstRow; row < range.endRow; row++) {
+      for (let column = range.firstColumn; column < range.endColumn; column++) {
+        const index = row * layout.columns + column;
+        if (index >= layout.places || !hung.has(index)) continue;
+        const x = leftOf(layout, index) * view.scale + view.x;
+        const y = (topOf(layout, index) + layout.printHeight) * view.scale + view.y;
+        const focused = index === focus;
+        context.font = `${focused ? 650 : 400} ${size}px ${this.font}`;
+        context.fillStyle = focused ? this.strong : this.colour;
+        context.fillText(String(index + 1), Math.round(x), Math.round(y + size * 0.6 + Math.min(9, 7 * view.scale + 2)));
+      }
+    }
+    context.setTransform(1, 0, 0, 1, 0, 0);
+  }
+}

@@ -1,0 +1,137 @@
+import type { WallScene } from './wall-scene.ts';
+
+const DRAG_PX = 5;
+const DWELL_MS = 650;
+const DOUBLE_TAP_MS = 400;
+
+/** What pointing at the wall leads to. */
+export interface GestureTargets {
+  /** A print was clicked or tapped. */
+  choose(index: number): void;
+  /** A print was clicked or tapped twice. */
+  open(index: number): void;
+  /** The mouse has rested on a print, or left it (−1). */
+  rest(index: number): void;
+}
+
+/** Pan by drag, wheel or fingers; zoom by ctrl and wheel or by pinching. */
+export class WallGestures {
+  private readonly element: HTMLElement;
+  private readonly scene: WallScene;
+  private readonly targets: GestureTargets;
+  private readonly pointers = new Map<number, { x: number; y: number }>();
+  private travelled = 0;
+  private pinched = false;
+  private lastTap = { index: -1, at: 0 };
+  private under = -1;
+  private dwell: ReturnType<typeof setTimeout> | undefined;
+
+  constructor(element: HTMLElement, scene: WallScene, targets: GestureTargets) {
+    this.element = element;
+    this.scene = scene;
+    this.targets = targets;
+    element.addEventListener('pointerdown', this.onDown);
+    element.addEventListener('pointermove', this.onMove);
+    element.addEventListener('pointerup', this.onUp);
+    element.addEventListener('pointercancel', this.onCancel);
+    element.addEventListener('pointerleave', this.onLeave);
+    element.addEventListener('wheel', this.onWheel, { passive: false });
+  }
+
+  private at(event: MouseEvent): { x: number; y: number } {
+    const box = this.element.getBoundingClientRect();
+    return { x: event.clientX - box.left, y: event.clientY - box.top };
+  }
+
+  private readonly onDown = (event: PointerEvent): void => {
+    if (event.pointerType === 'mouse' && event.button > 1) return;
+    this.stopResting();
+    this.element.setPointerCapture(event.pointerId);
+    if (this.pointers.size === 0) {
+      this.travelled = 0;
+      this.pinched = false;
+    } else this.pinched = true;
+    this.pointers.set(event.pointerId, this.at(event));
+  };
+
+  private readonly onMove = (event: PointerEvent): void => {
+    const before = this.pointers.get(event.pointerId);
+    const now = this.at(event);
+    if (before === undefined) {
+      if (event.pointerType === 'mouse') this.restOn(this.scene.printAt(now.x, now.y));
+      return;
+    }
+    const others = [...this.pointers].filter(([id]) => id !== event.pointerId).map(([, point]) => point);
+    this.pointers.set(event.pointerId, now);
+    const other = others[0];
+    if (other === undefined) {
+      this.travelled += Math.hypot(now.x - before.x, now.y - before.y);
+      if (this.travelled > DRAG_PX) {
+        this.element.toggleAttribute('data-dragging', true);
+        this.scene.panBy(now.x - before.x, now.y - before.y);
+      }
+      return;
+    }
+    // One finger of two moved: the middle moves half as far, the spread by the ratio.
+    const spread = Math.hypot(before.x - other.x, before.y - other.y);
+    const middle = { x: (now.x + other.x) / 2, y: (now.y + other.y) / 2 };
+    this.scene.panBy((now.x - before.x) / 2, (now.y - before.y) / 2);
+    if (spread > 8) this.scene.zoomAt(Math.hypot(now.x - other.x, now.y - other.y) / spread, middle.x, middle.y);
+  };
+
+  private readonly onUp = (event: PointerEvent): void => {
+    if (!this.pointers.delete(event.pointerId)) return;
+    this.element.toggleAttribute('data-dragging', false);
+    if (this.pointers.size > 0 || this.pinched || this.travelled > DRAG_PX) return;
+    const { x, y } = this.at(event);
+    const index = this.scene.printAt(x, y);
+    if (index < 0) return;
+    const twice = this.lastTap.index === index && event.timeStamp - this.lastTap.at < DOUBLE_TAP_MS;
+    this.lastTap = { index: twice ? -1 : index, at: event.timeStamp };
+    if (twice) this.targets.open(index);
+    else this.targets.choose(index);
+  };
+
+  private readonly onCancel = (event: PointerEvent): void => {
+    this.pointers.delete(event.pointerId);
+    this.element.toggleAttribute('data-dragging', false);
+  };
+
+  private readonly onLeave = (): void => this.stopResting();
+
+  private restOn(index: number): void {
+    if (index === this.under) return;
+    this.stopResting();
+    this.under = index;
+    if (index >= 0) this.dwell = setTimeout(() => this.targets.rest(index), DWELL_MS);
+  }
+
+  private stopResting(): void {
+    clearTimeout(this.dwell);
+    if (this.under >= 0) this.targets.rest(-1);
+    this.under = -1;
+  }
+
+  private readonly onWheel = (event: WheelEvent): void => {
+    event.preventDefault();
+    this.stopResting();
+    const unit = event.deltaMode === WheelEvent.DOM_DELTA_LINE ? 18 : event.deltaMode === WheelEvent.DOM_DELTA_PAGE ? 400 : 1;
+    const { x, y } = this.at(event);
+    if (event.ctrlKey || event.metaKey) {
+      // A wheel's notch is about 100, a pinch on a touchpad a few.
+      const turn = Math.max(-60, Math.min(60, event.deltaY * unit));
+      this.scene.zoomAt(Math.exp(-turn * 0.008), x, y);
+    } else if (event.shiftKey && event.deltaX === 0) this.scene.panBy(-event.deltaY * unit, 0);
+    else this.scene.panBy(-event.deltaX * unit, -event.deltaY * unit);
+  };
+
+  destroy(): void {
+    clearTimeout(this.dwell);
+    this.element.removeEventListener('pointerdown', this.onDown);
+    this.element.removeEventListener('pointermove', this.onMove);
+    this.element.removeEventListener('pointerup', this.onUp);
+    this.element.removeEventListener('pointercancel', this.onCancel);
+    this.element.removeEventListener('pointerleave', this.onLeave);
+    this.element.removeEventListener('wheel', this.onWheel);
+  }
+}

@@ -1,0 +1,430 @@
+import { BufferImageSource, Container, Sprite, Texture, Ticker, WebGLRenderer } from 'pixi.js';
+import type { Picture, WallBatch } from '../../workers/wire.ts';
+import { between, Camera, type View } from './camera.ts';
+import { ColourPages, type ColourPlace } from './colour-pages.ts';
+import { MapPages, type MapPlace } from './map-pages.ts';
+import { NumberLabels } from './number-labels.ts';
+import { Sheaf } from './sheaf.ts';
+import { layWall, leftOf, placeAfter, placeAt, placesIn, topOf, type WallLayout } from './wall-layout.ts';
+import { FOCUSED, KEPT, type Rgba, wallUniforms } from './wall-shader.ts';
+
+const MOVE_MS = 170;
+const MOST_DENSITY = 2;
+/** Slower frames than this are drawn with fewer look-ups as long as the wall moves. */
+const SLOW_MS = 36;
+const REST_MS = 160;
+
+/** A rectangle on the screen, CSS px from the top left of the wall's element. */
+export interface Frame {
+  left: number;
+  top: number;
+  width: number;
+  height: number;
+}
+
+/** Colours that come from the page's theme; channels 0–1. */
+export interface WallTheme {
+  accent: Rgba;
+  shadow: Rgba;
+  label: string;
+  strong: string;
+  font: string;
+}
+
+interface Hung {
+  map: MapPlace;
+  colours: ColourPlace;
+  sheaf: Sheaf;
+}
+
+/** The wall itself: prints, their numbers, and where one stands. Draws only when something changed. */
+export class WallScene {
+  private readonly renderer: WebGLRenderer;
+  private readonly stage = new Container();
+  private readonly prints = new Container();
+  private readonly closeUps = new Container();
+  private readonly uniforms = wallUniforms();
+  private readonly labels = new NumberLabels();
+  private readonly camera = new Camera();
+  private maps: MapPages | null = null;
+  private colours = new ColourPages();
+  private readonly sheaves = new Map<string, Sheaf>();
+  private readonly hung = new Map<number, Hung>();
+  private readonly sharp = new Map<number, { sprite: Sprite; source: BufferImageSource }>();
+  private layout: WallLayout;
+  private aspect = 1;
+  private size = { width: 1, height: 1 };
+  private density = 1;
+  private kept: ReadonlySet<number> = new Set();
+  private focus = -1;
+  private frame = 0;
+  private move: { from: View; to: View; start: number } | null = null;
+  /** The prints in view, so that they are gathered again only when others come into view. */
+  private inView = '';
+  private stale = true;
+  private drawnAt = 0;
+  private frameMs = 16;
+  private fine: ReturnType<typeof setTimeout> | undefined;
+  /** Called after each drawing, for what is laid over the wall. */
+  onDrawn: () => void = () => {};
+
+  /**
+   * Makes the wall's canvas.
+   * @throws when the browser gives no WebGL 2
+   */
+  static async create(): Promise<WallScene> {
+    const probe = document.createElement('canvas').getContext('webgl2');
+    if (probe === null) throw new Error('no WebGL 2');
+    probe.getExtension('WEBGL_lose_context')?.loseContext();
+    const renderer = new WebGLRenderer();
+    // Nothing here moves by itself, so nothing of Pixi's may wake the page sixty times a second.
+    Ticker.system.autoStart = false;
+    Ticker.shared.autoStart = false;
+    await renderer.init({
+      width: 1,
+      height: 1,
+      antialias: false,
+      backgroundAlpha: 0,
+      preferWebGLVersion: 2,
+      autoDensity: true,
+      gcActive: false,
+      eventFeatures: { move: false, globalMove: false, click: false, wheel: false },
+    });
+    Ticker.system.stop();
+    return new WallScene(renderer);
+  }
+
+  private constructor(renderer: WebGLRenderer) {
+    this.renderer = renderer;
+    this.stage.addChild(this.prints, this.closeUps);
+    this.layout = layWall(1, 1, this.size);
+    renderer.canvas.setAttribute('aria-hidden', 'true');
+    // Textures come back by themselves after a lost context, the picture does not.
+    renderer.canvas.addEventListener('webglcontextrestored', () => this.refresh());
+  }
+
+  /** What to put on the page: the prints, and above them their numbers. */
+  get canvases(): HTMLCanvasElement[] {
+    return [this.renderer.canvas as HTMLCanvasElement, this.labels.canvas];
+  }
+
+  get columns(): number {
+    return this.layout.columns;
+  }
+
+  /** Height of a print on the screen, device px. */
+  get printPx(): number {
+    return this.layout.printHeight * this.camera.scale * this.density;
+  }
+
+  /** Rows of the maps that the prints are drawn from, 0 before any came. */
+  get mapRows(): number {
+    return this.maps?.rows ?? 0;
+  }
+
+  /**
+   * Takes everything down and makes room.
+   * @param places how many prints are to come
+   * @param aspect width ÷ height of the paper
+   */
+  begin(places: number, aspect: number): void {
+    this.forgetCloseUps();
+    for (const sheaf of this.sheaves.values()) sheaf.destroy();
+    this.sheaves.clear();
+    this.hung.clear();
+    this.maps?.destroy();
+    this.maps = null;
+    this.colours.destroy();
+    this.colours = new ColourPages();
+    this.aspect = aspect;
+    this.lay(places);
+  }
+
+  /** Makes room for another number of prints. */
+  lay(places: number): void {
+    this.layout = layWall(places, this.aspect, this.size);
+    this.uniforms.uniforms.uPrint[0] = this.layout.printWidth;
+    this.uniforms.uniforms.uPrint[1] = this.layout.printHeight;
+    this.camera.fit(this.size, this.layout, this.layout.printHeight);
+    this.refresh();
+  }
+
+  /** Hangs the prints of a batch at their numbers. */
+  add(batch: WallBatch): void {
+    const first = batch.maps[0];
+    if (this.maps === null && first !== undefined) {
+      this.maps = new MapPages(first.columns, first.rows);
+      this.uniforms.uniforms.uMapSize[0] = first.columns;
+      this.uniforms.uniforms.uMapSize[1] = first.rows;
+    }
+    this.maps?.add(batch.maps);
+    for (const tile of batch.tiles) {
+      const map = this.maps?.find(tile.map);
+      if (map === undefined) continue;
+      const colours = this.colours.add(tile.colours);
+      this.hung.set(tile.variant.index, { map, colours, sheaf: this.sheafFor(map, colours) });
+    }
+    this.colours.upload();
+    this.refresh();
+  }
+
+  private sheafFor(map: MapPlace, colours: ColourPlace): Sheaf {
+    const key = `${map.page}/${colours.page}`;
+    let sheaf = this.sheaves.get(key);
+    if (sheaf === undefined) {
+      sheaf = new Sheaf(this.maps!.pages[map.page]!, this.colours.pages[colours.page]!, this.uniforms);
+      this.sheaves.set(key, sheaf);
+      this.prints.addChild(sheaf.mesh);
+    }
+    return sheaf;
+  }
+
+  has(index: number): boolean {
+    return this.hung.has(index);
+  }
+
+  setTheme(theme: WallTheme): void {
+    this.uniforms.uniforms.uAccent.set(theme.accent);
+    this.uniforms.uniforms.uShadow.set(theme.shadow);
+    this.labels.colour = theme.label;
+    this.labels.strong = theme.strong;
+    this.labels.font = theme.font;
+    this.refresh();
+  }
+
+  /** Marks the prints that are in the Chest. */
+  setKept(kept: ReadonlySet<number>): void {
+    this.kept = kept;
+    this.refresh();
+  }
+
+  /** Marks one print, strongly while the keyboard is at the wall; −1 for none. */
+  setFocus(index: number, strong: boolean): void {
+    this.focus = index;
+    this.uniforms.uniforms.uRing[1] = strong ? 3 : 1.5;
+    this.uniforms.uniforms.uRing[2] = 1;
+    this.refresh();
+  }
+
+  resize(width: number, height: number, density: number): void {
+    if (width < 1 || height < 1) return;
+    this.size = { width, height };
+    this.density = Math.min(MOST_DENSITY, density);
+    this.renderer.resize(width, height, this.density);
+    this.labels.resize(width, height, this.density);
+    // Someone who stands close by keeps the prints where they hang.
+    if (this.camera.whole) this.lay(this.layout.places);
+    else {
+      this.camera.fit(this.size, this.layout, this.layout.printHeight);
+      this.refresh();
+    }
+  }
+
+  panBy(dx: number, dy: number): void {
+    this.move = null;
+    this.camera.panBy(dx, dy);
+    this.requestDraw();
+  }
+
+  /** Steps closer (factor > 1) or further, at once. */
+  zoomAt(factor: number, x: number, y: number): void {
+    this.move = null;
+    this.camera.whole = false;
+    this.camera.set(this.camera.zoomed(factor, x, y));
+    this.requestDraw();
+  }
+
+  /** Steps closer or further, gently, towards the marked print when it is in view. */
+  zoomBy(factor: number): void {
+    this.camera.whole = false;
+    const frame = this.focus >= 0 ? this.frameOf(this.focus) : null;
+    const x = frame === null ? 0 : frame.left + frame.width / 2;
+    const y = frame === null ? 0 : frame.top + frame.height / 2;
+    const seen = frame !== null && x > 0 && y > 0 && x < this.size.width && y < this.size.height;
+    this.goTo(seen ? this.camera.zoomed(factor, x, y) : this.camera.zoomed(factor));
+  }
+
+  showWhole(): void {
+    const layout = layWall(this.layout.places, this.aspect, this.size);
+    if (layout.columns !== this.layout.columns) this.lay(this.layout.places);
+    this.camera.whole = true;
+    this.goTo(this.camera.wholeView());
+  }
+
+  /** Brings a print into view, moving as little as need be. */
+  reveal(index: number): void {
+    const { layout } = this;
+    const to = this.camera.revealing(leftOf(layout, index), topOf(layout, index), layout.printWidth, layout.cellHeight);
+    if (Math.abs(to.x - this.camera.x) < 0.5 && Math.abs(to.y - this.camera.y) < 0.5) return;
+    this.camera.whole = false;
+    this.goTo(to);
+  }
+
+  private goTo(to: View): void {
+    const calm = matchMedia('(prefers-reduced-motion: reduce)').matches;
+    if (calm) this.camera.set(to);
+    else this.move = { from: { scale: this.camera.scale, x: this.camera.x, y: this.camera.y }, to, start: performance.now() };
+    this.requestDraw();
+  }
+
+  /** The print at a point of the element, −1 when there is none. */
+  printAt(x: number, y: number): number {
+    const { scale } = this.camera;
+    const index = placeAt(this.layout, (x - this.camera.x) / scale, (y - this.camera.y) / scale);
+    return this.hung.has(index) ? index : -1;
+  }
+
+  /** Where a print is on the screen. */
+  frameOf(index: number): Frame {
+    const { scale } = this.camera;
+    return {
+      left: leftOf(this.layout, index) * scale + this.camera.x,
+      top: topOf(this.layout, index) * scale + this.camera.y,
+      width: this.layout.printWidth * scale,
+      height: this.layout.printHeight * scale,
+    };
+  }
+
+  /** The print that an arrow or page key leads to. */
+  after(from: number, key: string, last: number): number {
+    return placeAfter(this.layout, from, key, last);
+  }
+
+  private range() {
+    const { scale, x, y } = this.camera;
+    return placesIn(this.layout, -x / scale, -y / scale, this.size.width / scale, this.size.height / scale);
+  }
+
+  /** The prints that are in view, by number. */
+  visible(): number[] {
+    const range = this.range();
+    const found: number[] = [];
+    for (let row = range.firstRow; row < range.endRow; row++) {
+      for (let column = range.firstColumn; column < range.endColumn; column++) {
+        const index = row * this.layout.columns + column;
+        if (this.hung.has(index)) found.push(index);
+      }
+    }
+    return found;
+  }
+
+  /** Lays a finer picture over a print; it stays until it is out of view or `begin`. */
+  addCloseUp(index: number, picture: Picture): void {
+    if (!this.hung.has(index)) return;
+    this.dropCloseUp(index);
+    const source = new BufferImageSource({
+      resource: new Uint8Array(picture.pixels.buffer),
+      width: picture.widthPx,
+      height: picture.heightPx,
+      format: 'rgba8unorm',
+      scaleMode: 'linear',
+      alphaMode: 'no-premultiply-alpha',
+      autoGarbageCollect: false,
+    });
+    const sprite = new Sprite(new Texture({ source }));
+    this.sharp.set(index, { sprite, source });
+    this.closeUps.addChild(sprite);
+    this.requestDraw();
+  }
+
+  /** Height of the finer picture over a print, px; 0 when there is none. */
+  closeUpPx(index: number): number {
+    return this.sharp.get(index)?.source.height ?? 0;
+  }
+
+  forgetCloseUps(but: ReadonlySet<number> = new Set()): void {
+    for (const index of this.sharp.keys()) if (!but.has(index)) this.dropCloseUp(index);
+  }
+
+  private dropCloseUp(index: number): void {
+    const found = this.sharp.get(index);
+    if (found === undefined) return;
+    this.sharp.delete(index);
+    found.sprite.destroy({ texture: true, textureSource: true });
+  }
+
+  private refresh(): void {
+    this.stale = true;
+    this.requestDraw();
+  }
+
+  /** Sees to it that the wall is drawn soon. */
+  requestDraw(): void {
+    if (this.frame === 0) this.frame = requestAnimationFrame((now) => this.draw(now));
+  }
+
+  private draw(now: number): void {
+    this.frame = 0;
+    if (this.move !== null) {
+      const part = Math.min(1, (now - this.move.start) / MOVE_MS);
+      const eased = 1 - (1 - Math.max(0, part)) ** 3;
+      this.camera.set(between(this.move.from, this.move.to, eased));
+      if (part >= 1) this.move = null;
+      else this.requestDraw();
+    }
+    this.choosePace(now);
+    this.gather();
+    const { uniforms } = this.uniforms;
+    const { scale, x, y } = this.camera;
+    uniforms.uCamera[0] = scale;
+    uniforms.uCamera[1] = x;
+    uniforms.uCamera[2] = y;
+    uniforms.uScreen[0] = this.size.width;
+    uniforms.uScreen[1] = this.size.height;
+    uniforms.uDensity = this.density;
+    uniforms.uRing[0] = Math.min(5, 6.5 * scale);
+    this.placeCloseUps();
+    this.renderer.render({ container: this.stage });
+    this.labels.draw(this.layout, this.camera, this.range(), this.hung, this.focus);
+    this.onDrawn();
+  }
+
+  /** Keeps a slow screen moving: coarse while frames follow each other, fine as soon as they rest. */
+  private choosePace(now: number): void {
+    const passed = now - this.drawnAt;
+    this.drawnAt = now;
+    const moves = passed < REST_MS * 2;
+    if (moves) this.frameMs += (passed - this.frameMs) * 0.3;
+    const coarse = moves && this.frameMs > SLOW_MS;
+    this.uniforms.uniforms.uTaps = coarse ? 2 : 4;
+    clearTimeout(this.fine);
+    if (coarse) this.fine = setTimeout(() => this.drawFine(), REST_MS);
+  }
+
+  private drawFine(): void {
+    this.drawnAt = 0;
+    this.requestDraw();
+  }
+
+  /** Puts the prints in view into their sheaves. */
+  private gather(): void {
+    const range = this.range();
+    const key = `${range.firstColumn},${range.endColumn},${range.firstRow},${range.endRow}`;
+    if (!this.stale && key === this.inView) return;
+    this.stale = false;
+    this.inView = key;
+    for (const sheaf of this.sheaves.values()) sheaf.begin();
+    for (const index of this.visible()) {
+      const { map, colours, sheaf } = this.hung.get(index)!;
+      const look = (this.kept.has(index) ? KEPT : 0) | (index === this.focus ? FOCUSED : 0);
+      sheaf.push(leftOf(this.layout, index), topOf(this.layout, index), map.x, map.y, colours.offset, look);
+    }
+    for (const sheaf of this.sheaves.values()) sheaf.end();
+  }
+
+  private placeCloseUps(): void {
+    const snap = (px: number) => Math.round(px * this.density) / this.density;
+    for (const [index, { sprite }] of this.sharp) {
+      const frame = this.frameOf(index);
+      sprite.position.set(snap(frame.left), snap(frame.top));
+      sprite.setSize(frame.width, frame.height);
+    }
+  }
+
+  destroy(): void {
+    clearTimeout(this.fine);
+    this.begin(0, 1);
+    cancelAnimationFrame(this.frame);
+    this.renderer.destroy({ removeView: true });
+  }
+}

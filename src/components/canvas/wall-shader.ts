@@ -1,0 +1,179 @@
+import { type BufferImageSource, GlProgram, Shader, UniformGroup } from 'pixi.js';
+
+const VERTEX = /* glsl */ `#version 300 es
+in vec2 aCorner;
+in vec2 aPlace;
+in vec2 aMap;
+in vec2 aLook;
+uniform vec3 uCamera;
+uniform vec2 uScreen;
+uniform vec2 uPrint;
+uniform float uMargin;
+uniform float uDensity;
+out vec2 vAt;
+flat out vec2 vMap;
+flat out vec2 vLook;
+
+void main() {
+  // A print's corner lies on a whole device pixel, so that panning never changes how it is sampled.
+  vec2 origin = floor((aPlace * uCamera.x + uCamera.yz) * uDensity + 0.5) / uDensity;
+  vAt = aCorner * (uPrint + 2.0 * uMargin) - uMargin;
+  vec2 at = origin + vAt * uCamera.x;
+  vMap = aMap;
+  vLook = aLook;
+  gl_Position = vec4(at.x / uScreen.x * 2.0 - 1.0, 1.0 - at.y / uScreen.y * 2.0, 0.0, 1.0);
+}
+`;
+
+/*
+ * Cell numbers cannot be blended, colours can: every pixel looks up each texel that it covers and
+ * averages their colours by area, in about linear light (squares), which is what keeps small
+ * prints free of shimmer. From 3 texels a pixel on, sixteen even taps stand for them all.
+ */
+const FRAGMENT = /* glsl */ `#version 300 es
+precision highp float;
+precision highp int;
+in vec2 vAt;
+flat in vec2 vMap;
+flat in vec2 vLook;
+uniform sampler2D uMaps;
+uniform sampler2D uColours;
+uniform vec3 uCamera;
+uniform vec2 uPrint;
+uniform vec2 uMapSize;
+uniform float uDensity;
+uniform float uTaps;
+uniform vec4 uShadow;
+uniform vec4 uAccent;
+uniform vec4 uRing;
+out vec4 outColour;
+
+// Most neighbours are of one cell: its colour is looked up once.
+vec2 lastBytes = vec2(-1.0);
+vec3 lastColour = vec3(0.0);
+
+vec3 colourAt(ivec2 texel) {
+  vec2 bytes = texelFetch(uMaps, ivec2(vMap) + texel, 0).rg;
+  if (bytes != lastBytes) {
+    lastBytes = bytes;
+    bytes = bytes * 255.0 + 0.5;
+    int number = int(vLook.x) + int(bytes.x) + 256 * int(bytes.y);
+    vec3 colour = texelFetch(uColours, ivec2(number & 1023, number >> 10), 0).rgb;
+    lastColour = colour * colour;
+  }
+  return lastColour;
+}
+
+vec3 printAt(vec2 texel, float covered) {
+  vec3 sum = vec3(0.0);
+  vec2 most = uMapSize - 1.0;
+  if (covered <= 3.0 && uTaps > 2.5 || covered <= 1.0) {
+    float width = max(covered, 1.0);
+    vec2 low = max(texel - 0.5 * width, vec2(0.0));
+    vec2 high = min(texel + 0.5 * width, uMapSize);
+    vec2 from = floor(low);
+    vec2 to = min(ceil(high) - 1.0, most);
+    float total = 0.0;
+    for (float y = from.y; y <= to.y; y += 1.0) {
+      float down = min(y + 1.0, high.y) - max(y, low.y);
+      for (float x = from.x; x <= to.x; x += 1.0) {
+        float weight = down * (min(x + 1.0, high.x) - max(x, low.x));
+        sum += weight * colourAt(ivec2(x, y));
+        total += weight;
+      }
+    }
+    return sqrt(sum / max(total, 1e-6));
+  }
+  float apart = covered / uTaps;
+  vec2 low = texel - 0.5 * covered + 0.5 * apart;
+  for (float y = 0.0; y < uTaps; y += 1.0) {
+    for (float x = 0.0; x < uTaps; x += 1.0) {
+      sum += colourAt(ivec2(clamp(low + apart * vec2(x, y), vec2(0.0), most)));
+    }
+  }
+  return sqrt(sum / (uTaps * uTaps));
+}
+
+float boxDistance(vec2 at, vec2 halfSize) {
+  vec2 d = abs(at) - halfSize;
+  return length(max(d, 0.0)) + min(max(d.x, d.y), 0.0);
+}
+
+float soft(float low, float high, float spread) {
+  return smoothstep(-spread, spread, low) * smoothstep(-spread, spread, high);
+}
+
+void over(inout vec4 below, vec3 colour, float alpha) {
+  below = vec4(colour * alpha, alpha) + below * (1.0 - alpha);
+}
+
+void main() {
+  float pixels = uCamera.x * uDensity;
+  vec2 halfSize = 0.5 * uPrint;
+  float distance = boxDistance(vAt - halfSize, halfSize);
+  float sheet = clamp(0.5 - distance * pixels, 0.0, 1.0);
+  vec4 colour = vec4(0.0);
+
+  if (sheet < 1.0) {
+    // Paper hangs a little off the wall: a wide soft shadow below, a tight one at its foot.
+    vec2 far = vAt - vec2(0.0, 2.6);
+    vec2 near = vAt - vec2(0.0, 0.5);
+    float spread = max(4.2, 2.0 / pixels);
+    float tight = max(0.8, 0.8 / pixels);
+    float wide = soft(far.x, uPrint.x - far.x, spread) * soft(far.y, uPrint.y - far.y, spread);
+    float foot = soft(near.x, uPrint.x - near.x, tight) * soft(near.y, uPrint.y - near.y, tight);
+    over(colour, uShadow.rgb, uShadow.a * wide);
+    over(colour, uShadow.rgb, uShadow.a * 0.75 * foot);
+
+    int flags = int(vLook.y + 0.5);
+    if ((flags & 1) != 0) {
+      float radius = clamp(1.8 * uCamera.x, 2.6, 5.5) / uCamera.x;
+      vec2 dot = vec2(uPrint.x - radius, uPrint.y + radius + clamp(4.0 * uCamera.x, 2.5, 7.0) / uCamera.x);
+      over(colour, uAccent.rgb, clamp(0.5 - (length(vAt - dot) - radius) * pixels, 0.0, 1.0));
+    }
+    if ((flags & 2) != 0) {
+      float away = abs(distance * uCamera.x - uRing.x) - 0.5 * uRing.y;
+      over(colour, uAccent.rgb, uRing.z * clamp(0.5 - away * uDensity, 0.0, 1.0));
+    }
+  }
+  if (sheet > 0.0) {
+    vec2 texel = clamp(vAt / uPrint, 0.0, 1.0) * uMapSize;
+    over(colour, printAt(texel, uMapSize.y / (uPrint.y * pixels)), sheet);
+  }
+  outColour = colour;
+}
+`;
+
+/** Bits of a print's look. */
+export const KEPT = 1;
+export const FOCUSED = 2;
+
+export type Rgba = [number, number, number, number];
+
+/** Uniforms that all prints share. */
+export function wallUniforms() {
+  return new UniformGroup({
+    uCamera: { value: new Float32Array(3), type: 'vec3<f32>' },
+    uScreen: { value: new Float32Array(2), type: 'vec2<f32>' },
+    uPrint: { value: new Float32Array(2), type: 'vec2<f32>' },
+    uMapSize: { value: new Float32Array(2), type: 'vec2<f32>' },
+    uMargin: { value: 11, type: 'f32' },
+    uDensity: { value: 1, type: 'f32' },
+    /** Look-ups a pixel, across and down, where prints are small: 4, or 2 while a slow screen moves. */
+    uTaps: { value: 4, type: 'f32' },
+    uShadow: { value: new Float32Array([0.12, 0.09, 0.06, 0.2]), type: 'vec4<f32>' },
+    uAccent: { value: new Float32Array([0.65, 0.24, 0.13, 1]), type: 'vec4<f32>' },
+    /** Distance from the sheet, width (CSS px), strength. */
+    uRing: { value: new Float32Array([4, 2, 1, 0]), type: 'vec4<f32>' },
+  });
+}
+
+export type WallUniforms = ReturnType<typeof wallUniforms>;
+
+let program: GlProgram | undefined;
+
+/** The shader for prints whose maps and colours lie on a pair of pages. */
+export function wallShader(maps: BufferImageSource, colours: BufferImageSource, uniforms: WallUniforms): Shader {
+  program ??= GlProgram.from({ vertex: VERTEX, fragment: FRAGMENT, name: 'wall' });
+  return new Shader({ glProgram: program, resources: { uMaps: maps, uColours: colours, wall: uniforms } });
+}

@@ -1,0 +1,102 @@
+import type { ExploreSettings, Variant } from '../../engine/explore/types.ts';
+import type { Drawer, Pull } from '../../engine/stack/types.ts';
+import { desk, newJob, onMessage, sentenceOf } from '../../workers/client.ts';
+import type { WallBatch } from '../../workers/wire.ts';
+
+export type RunState = 'idle' | 'running' | 'done' | 'stopped' | 'failed';
+
+/** What a wall is found from. */
+export interface WallInputs {
+  drawer: Drawer;
+  bench: readonly Pull[];
+  explore: ExploreSettings;
+}
+
+/** Who hears of a run. */
+export interface RunListener {
+  /** The first prints of a run are here: the wall before it can come down. */
+  begin(inputs: WallInputs): void;
+  batch(batch: WallBatch): void;
+  /** State or counts changed. */
+  changed(): void;
+}
+
+/** Height of a print in map rows: the larger the wall, the less of each print can be seen at once. */
+function rowsFor(count: number): number {
+  if (count <= 800) return 256;
+  return count <= 2500 ? 160 : 96;
+}
+
+/** One search for variants at a time; a new one takes the place of the one before. */
+export class WallRun {
+  state: RunState = 'idle';
+  found = 0;
+  asked = 0;
+  /** Why it ended with fewer than asked, or why it failed. */
+  reason = '';
+  /** By their number on the wall. */
+  variants: Variant[] = [];
+  /** What the wall that hangs was found from. */
+  inputs: WallInputs | null = null;
+  private readonly listener: RunListener;
+  private job: string | null = null;
+  private call = 0;
+
+  constructor(listener: RunListener) {
+    this.listener = listener;
+  }
+
+  async start(inputs: WallInputs): Promise<void> {
+    this.stop();
+    const call = ++this.call;
+    const job = newJob();
+    this.job = job;
+    this.inputs = inputs;
+    this.state = 'running';
+    this.found = 0;
+    this.asked = inputs.explore.count;
+    this.reason = '';
+    this.listener.changed();
+    let begun = false;
+    const begin = (): void => {
+      if (begun) return;
+      begun = true;
+      this.variants = [];
+      this.listener.begin(inputs);
+    };
+    const wall = desk('wall');
+    try {
+      const end = await wall.engine.wall(
+        wall.key(inputs.drawer),
+        job,
+        inputs.bench,
+        inputs.explore,
+        rowsFor(inputs.explore.count),
+        onMessage((batch: WallBatch) => {
+          if (call !== this.call) return;
+          begin();
+          for (const { variant } of batch.tiles) this.variants[variant.index] = variant;
+          this.found = batch.found;
+          this.listener.batch(batch);
+          this.listener.changed();
+        }),
+      );
+      if (call !== this.call) return;
+      begin();
+      this.found = end.found;
+      this.reason = end.reason;
+      this.state = end.cancelled ? 'stopped' : 'done';
+    } catch (error) {
+      if (call !== this.call) return;
+      this.state = 'failed';
+      this.reason = sentenceOf(error);
+    }
+    this.job = null;
+    this.listener.changed();
+  }
+
+  /** Asks the running search to end; what was found stays. */
+  stop(): void {
+    if (this.job !== null) void desk('wall').engine.cancel(this.job);
+  }
+}
