@@ -1,21 +1,419 @@
-import { html, LitElement } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { html, LitElement, nothing, type PropertyValues } from 'lit';
+import { customElement, property, query, state } from 'lit/decorators.js';
+import type { PullChange } from '../../engine/project/commands.ts';
+import { drawerOfRecipe, recipeOf } from '../../engine/recipe/write.ts';
+import type { Recipe } from '../../engine/recipe/types.ts';
+import { screenOutline } from '../../engine/shapes/placed.ts';
+import type { Drawer, Pull } from '../../engine/stack/types.ts';
+import { sentenceOf } from '../../workers/client.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
+import '../ui/order-graph.ts';
+import { freeNeighbours, splitEdges } from '../ui/order-graph-layout.ts';
+import { pathOf, restOutline } from '../ui/screen-outline.ts';
+import '../ui/state-strip.ts';
+import type { StateStrip } from '../ui/state-strip.ts';
 import { controls } from '../ui/styles.ts';
+import { counted, mmText, screenWords } from '../ui/words.ts';
+import './add-pull.ts';
+import type { AddPull, NewPull } from './add-pull.ts';
+import './bench-picture.ts';
+import { benchRoomStyle } from './bench-room-style.ts';
+import { BuildUp } from './build-up.ts';
+import './keep-recipe.ts';
+import type { KeepRecipe, RecipeWords } from './keep-recipe.ts';
+import { OpenedStack } from './opened-stack.ts';
+import './pull-panel.ts';
+import { SheetView } from './sheet-view.ts';
+import { StripPictures } from './strip-pictures.ts';
 
+/** Longest side of a state in the strip, px. */
+const STATE_PX = 116;
+const STEP = 1.5;
+const AS_OPENED = 'opened';
+
+const recipeDrawers = new WeakMap<Recipe, Drawer>();
+
+/** One stack: large on its sheet, its states under it, the selected pull beside it. */
 @customElement('bench-room')
 export class BenchRoom extends LitElement {
-  static override styles = controls;
+  static override styles = [controls, benchRoomStyle];
 
   @property({ attribute: false }) store!: AppStore;
+  /** '' or AS_OPENED or the id of a recipe. */
+  @state() private beside = '';
+  @state() private pointed: { xMm: number; yMm: number } | null = null;
+  @state() private said = '';
+  @state() private narrow = false;
+  @query('ps-state-strip') private strip!: StateStrip;
+  @query('add-pull') private addDialog!: AddPull;
+  @query('keep-recipe') private keepDialog!: KeepRecipe;
+  private readonly view = new SheetView();
+  private readonly buildUp = new BuildUp(this);
+  private readonly stripPictures = new StripPictures(this, (text) => this.store.tell(text));
+  private opened!: OpenedStack;
+  private editedAt: number | null = null;
+  private shownPulls: readonly Pull[] = [];
+  private readonly narrowly = matchMedia('(max-width: 760px)');
 
   override connectedCallback(): void {
     super.connectedCallback();
+    this.opened = new OpenedStack(this.store);
     new StoreController(this, this.store);
+    this.store.addEventListener('change', this.onStore);
+    window.addEventListener('keydown', this.onKey);
+    window.addEventListener('keyup', this.onKeyUp);
+    window.addEventListener('blur', this.onKeyUp);
+    this.narrowly.addEventListener('change', this.onNarrow);
+    this.onNarrow();
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.store.removeEventListener('change', this.onStore);
+    window.removeEventListener('keydown', this.onKey);
+    window.removeEventListener('keyup', this.onKeyUp);
+    window.removeEventListener('blur', this.onKeyUp);
+    this.narrowly.removeEventListener('change', this.onNarrow);
+  }
+
+  private readonly onNarrow = (): void => {
+    this.narrow = this.narrowly.matches;
+  };
+
+  private readonly onStore = (): void => {
+    if (this.opened.follow()) {
+      this.editedAt = performance.now();
+      this.buildUp.stop();
+    }
+    if (this.store.room !== 'bench') this.buildUp.stop();
+  };
+
+  private get here(): boolean {
+    return this.store.room === 'bench';
+  }
+
+  private get pulls(): readonly Pull[] {
+    return this.store.project.bench;
+  }
+
+  private get selectedAt(): number {
+    return this.pulls.findIndex((pull) => pull.id === this.store.selectedPull);
+  }
+
+  private readonly onKey = (event: KeyboardEvent): void => {
+    if (!this.here || event.ctrlKey || event.metaKey || event.altKey || event.defaultPrevented) return;
+    const busy = event
+      .composedPath()
+      .some((target) => target instanceof Element && target.matches('textarea, select, dialog[open], input:not([type=radio], [type=checkbox])'));
+    if (busy) return;
+    if (event.key === '+' || event.key === '=') this.view.zoom(STEP);
+    else if (event.key === '-' || event.key === '−') this.view.zoom(1 / STEP);
+    else if (event.key === '0') this.view.showWhole();
+    else if (event.key.toLowerCase() === 'b') {
+      if (!event.repeat) this.buildUp.play(this.pulls.length);
+    } else return;
+    event.preventDefault();
+  };
+
+  private readonly onKeyUp = (event: Event): void => {
+    if (!(event instanceof KeyboardEvent) || event.key.toLowerCase() === 'b') this.buildUp.stop();
+  };
+
+  private move(id: string, to: number): void {
+    if (!this.store.dispatch({ kind: 'move-pull', pull: id, to })) return;
+    const pull = this.pulls.find((entry) => entry.id === id)!;
+    this.store.select(id);
+    const words = screenWords(pull.screen, this.store.project.drawer);
+    this.said = `${words[0]!.toUpperCase()}${words.slice(1)} is now pull ${to + 1} of ${this.pulls.length}.`;
+  }
+
+  private change(change: PullChange): void {
+    const { selectedPull } = this.store;
+    if (selectedPull !== null) this.store.dispatch({ kind: 'change-pull', pull: selectedPull, change });
+  }
+
+  private nudge({ dxMm, dyMm }: { dxMm: number; dyMm: number }): void {
+    const pull = this.pulls[this.selectedAt];
+    if (pull === undefined) {
+      // Without a pull to move, the arrows move the sheet.
+      this.view.pan(-dxMm * 400, -dyMm * 400);
+      return;
+    }
+    // One field at a time, so that a run of nudges is undone as one.
+    this.change(dxMm === 0 ? { dyMm: pull.dyMm + dyMm } : { dxMm: pull.dxMm + dxMm });
+  }
+
+  private take(id: string): void {
+    const at = this.pulls.findIndex((pull) => pull.id === id);
+    if (!this.store.dispatch({ kind: 'remove-pull', pull: id })) return;
+    const next = this.pulls[Math.min(at, this.pulls.length - 1)];
+    this.said = `Pull ${at + 1} is removed; ${counted(this.pulls.length, 'pull')} left.`;
+    if (next !== undefined) {
+      this.store.select(next.id);
+      this.strip.focusSelected();
+    } else void this.updateComplete.then(() => this.renderRoot.querySelector<HTMLElement>('.empty button')?.focus());
+  }
+
+  private add({ screen, ink }: NewPull): void {
+    const taken = new Set([...this.pulls, ...this.opened.pulls].map((pull) => pull.id));
+    let n = this.pulls.length + 1;
+    while (taken.has(`pull-${n}`)) n++;
+    const pull: Pull = { id: `pull-${n}`, screen, ink, dxMm: 0, dyMm: 0, turnDeg: 0, strokes: 1 };
+    if (!this.store.dispatch({ kind: 'add-pull', pull, at: this.pulls.length })) return;
+    this.store.select(pull.id);
+    this.said = `Pull ${this.pulls.length} is added, last down.`;
+    this.strip.focusSelected();
+  }
+
+  private keep({ title, note }: RecipeWords): void {
+    const { store } = this;
+    const print = this.opened.wallPrint;
+    const taken = new Set(store.project.recipes.map((recipe) => recipe.id));
+    let id = `recipe-${Date.now().toString(36)}`;
+    while (taken.has(id)) id += 'x';
+    try {
+      const recipe = recipeOf(this.pulls, store.project.drawer, { id, title, note, ...print });
+      if (store.dispatch({ kind: 'keep-recipe', recipe })) store.tell(`Kept in the Chest: ${title}.`, 'news');
+    } catch (error) {
+      store.tell(sentenceOf(error));
+    }
+  }
+
+  /** The stack to compare with. */
+  private other(): { name: string; pulls: readonly Pull[]; drawer: Drawer } | null {
+    if (this.beside === AS_OPENED) return { name: 'As it was opened', pulls: this.opened.pulls, drawer: this.opened.drawer };
+    const recipe = this.store.project.recipes.find((entry) => entry.id === this.beside);
+    if (recipe === undefined) return null;
+    let drawer = recipeDrawers.get(recipe);
+    if (drawer === undefined) {
+      drawer = drawerOfRecipe(recipe);
+      recipeDrawers.set(recipe, drawer);
+    }
+    return { name: recipe.title, pulls: recipe.pulls, drawer };
+  }
+
+  private outline(): string {
+    const { drawer } = this.store.project;
+    const pull = this.pulls[this.selectedAt];
+    const screen = drawer.screens.find((entry) => entry.id === pull?.screen);
+    if (pull === undefined || screen === undefined || this.buildUp.shown !== null) return '';
+    try {
+      return pathOf(screenOutline(restOutline(screen, drawer.shapes), pull, drawer.paper).rings);
+    } catch {
+      // The picture tells what is missing.
+      return '';
+    }
+  }
+
+  /** The pulls of the large picture: the same array as long as they are the same. */
+  private pullsShown(): readonly Pull[] {
+    const { shown } = this.buildUp;
+    if (shown === null) return this.pulls;
+    if (this.shownPulls.length !== shown || this.shownPulls.some((pull, i) => pull !== this.pulls[i])) this.shownPulls = this.pulls.slice(0, shown);
+    return this.shownPulls;
+  }
+
+  protected override shouldUpdate(changed: PropertyValues): boolean {
+    // Out of sight nothing is drawn; the room catches up when it is entered.
+    return this.here || !this.hasUpdated || changed.has('store');
+  }
+
+  protected override willUpdate(): void {
+    const { project, relative } = this.store;
+    const { paper } = project.drawer;
+    const other = this.other();
+    this.view.setSheet(
+      Math.max(paper.widthMm, other?.drawer.paper.widthMm ?? 0),
+      Math.max(paper.heightMm, other?.drawer.paper.heightMm ?? 0),
+    );
+    if (!this.here) return;
+    // Two rows a device pixel: the strip's pictures are scaled down smoothly.
+    const heightPx = Math.min(600, Math.round(this.stateSize.heightPx * Math.max(1, devicePixelRatio) * 2));
+    this.stripPictures.want({ pulls: this.pulls, drawer: project.drawer, relative, heightPx });
+  }
+
+  private get stateSize(): { widthPx: number; heightPx: number } {
+    const { widthMm, heightMm } = this.store.project.drawer.paper;
+    const longest = this.narrow ? 100 : STATE_PX;
+    const widthPx = Math.max(76, Math.round(heightMm >= widthMm ? (longest * widthMm) / heightMm : longest));
+    return { widthPx, heightPx: (widthPx * heightMm) / widthMm };
+  }
+
+  private readout(): string {
+    const { widthMm, heightMm } = this.store.project.drawer.paper;
+    const { shown } = this.buildUp;
+    if (shown !== null) return shown === 0 ? 'Bare paper' : `After pull ${shown} of ${this.pulls.length}`;
+    if (this.pointed === null) return `Sheet ${widthMm} × ${heightMm} mm`;
+    const { xMm, yMm } = this.pointed;
+    const off = xMm < 0 || yMm < 0 || xMm > widthMm || yMm > heightMm;
+    return off ? 'Off the sheet' : `${mmText(xMm)} mm right, ${mmText(yMm)} mm down`;
+  }
+
+  private picture(pulls: readonly Pull[], drawer: Drawer, name: string, own: boolean, captioned: boolean) {
+    const selected = this.selectedAt;
+    const hint = own
+      ? `Picture. ${selected < 0 ? 'Arrow keys move the sheet' : `Arrow keys shift pull ${selected + 1} by 0.1 mm, with Shift by 1 mm`}; plus, minus and 0 come closer, further, to the whole sheet; hold B to build it up.`
+      : `${name}, to compare`;
+    return html`<figure>
+      <bench-picture
+        .drawer=${drawer}
+        .pulls=${pulls}
+        .relative=${this.store.relative}
+        .view=${this.view}
+        .outline=${own ? this.outline() : ''}
+        .label=${`${name}: ${counted(pulls.length, 'pull')} on ${drawer.paper.widthMm} × ${drawer.paper.heightMm} mm`}
+        .hint=${hint}
+        .editedAt=${own ? this.editedAt : null}
+        @trouble=${(event: CustomEvent<string>) => this.store.tell(event.detail)}
+        @point=${(event: CustomEvent<{ xMm: number; yMm: number } | null>) => (this.pointed = event.detail)}
+        @nudge=${(event: CustomEvent<{ dxMm: number; dyMm: number }>) => this.nudge(event.detail)}
+      ></bench-picture>
+      ${captioned ? html`<figcaption>${name}</figcaption>` : nothing}
+    </figure>`;
+  }
+
+  private emptyBench() {
+    const none = this.store.project.drawer.screens.length === 0;
+    return html`<div class="empty">
+      <p>
+        ${none
+          ? 'Bare paper, and no screens in the drawer yet. Put some shapes into it first.'
+          : 'Bare paper. Put down a first pull here, or choose a print on the Wall.'}
+      </p>
+      ${none
+        ? html`<button class="main" @click=${() => this.store.go('drawer')}>To the Drawer</button>`
+        : html`<button class="main" @click=${() => this.addDialog.show()}>Add a pull</button>`}
+    </div>`;
+  }
+
+  private selection() {
+    const { drawer } = this.store.project;
+    const at = this.selectedAt;
+    const pull = this.pulls[at];
+    return pull === undefined
+      ? html`<section>
+            <p class="soft">${this.pulls.length === 0 ? 'A pull that is selected can be changed here.' : 'Choose a state in the strip to change its pull.'}</p>
+          </section>`
+      : html`<pull-panel
+            role="region"
+            aria-label="Selected pull"
+            .pull=${pull}
+            .index=${at}
+            .count=${this.pulls.length}
+            .drawer=${drawer}
+            @pull-change=${(event: CustomEvent<PullChange>) => this.change(event.detail)}
+            @pull-step=${(event: CustomEvent<-1 | 1>) => this.move(pull.id, at + event.detail)}
+            @pull-remove=${() => this.take(pull.id)}
+          ></pull-panel>`;
+  }
+
+  private side() {
+    const { store } = this;
+    const { project } = store;
+    const playing = this.buildUp.shown !== null;
+    return html`<aside class="side" aria-label="Stack and selected pull">
+      ${this.narrow ? this.selection() : nothing}
+      <section class="stack">
+        <h2>${this.opened.name}</h2>
+        <p class="soft small">${counted(this.pulls.length, 'pull')} on ${project.drawer.paper.widthMm} × ${project.drawer.paper.heightMm} mm</p>
+        <div class="row" style="padding-top: 12px">
+          <button class="main" ?disabled=${this.pulls.length === 0} @click=${() => this.keepDialog.show(this.opened.name)}>Keep as recipe</button>
+          <button
+            title="Or hold the key B"
+            aria-pressed=${playing}
+            ?disabled=${this.pulls.length === 0}
+            @click=${() => (playing ? this.buildUp.stop() : this.buildUp.play(this.pulls.length))}
+          >
+            Build up
+          </button>
+        </div>
+      </section>
+      ${this.narrow ? nothing : this.selection()}
+      <section class="looking">
+        <label class="wide">
+          Compare with
+          <select .value=${this.beside} @change=${(event: Event) => (this.beside = (event.target as HTMLSelectElement).value)}>
+            <option value="" ?selected=${this.beside === ''}>nothing</option>
+            <option value=${AS_OPENED} ?selected=${this.beside === AS_OPENED}>the stack as it was opened</option>
+            ${project.recipes.map((recipe) => html`<option value=${recipe.id} ?selected=${this.beside === recipe.id}>${recipe.title}</option>`)}
+          </select>
+        </label>
+        <label title="On: the paper is shown as white. Off: colours as measured.">
+          <input type="checkbox" role="switch" .checked=${store.relative} @change=${(event: Event) => store.setRelative((event.target as HTMLInputElement).checked)} />
+          Paper-relative
+        </label>
+      </section>
+    </aside>`;
+  }
+
+  private graph() {
+    const { project } = this.store;
+    const { edges } = this.stripPictures;
+    const { minDeltaE } = project.explore;
+    const split = edges === null ? null : splitEdges(edges, minDeltaE);
+    return html`<details class="graph">
+      <summary>
+        <h3>Order graph</h3>
+        <span class="soft small">
+          ${split === null ? 'looking for overlaps…' : `${split.free} of ${split.overlapping} overlapping pairs are free swaps`}
+        </span>
+      </summary>
+      <ps-order-graph
+        .pulls=${this.pulls}
+        .drawer=${project.drawer}
+        .edges=${edges ?? []}
+        .minDeltaE=${minDeltaE}
+        .selected=${this.store.selectedPull}
+        @pull-select=${(event: CustomEvent<string>) => this.store.select(event.detail)}
+      ></ps-order-graph>
+    </details>`;
   }
 
   override render() {
-    return html`<h2>bench</h2>`;
+    const { store } = this;
+    const { drawer, explore } = store.project;
+    const other = this.other();
+    const { edges, pictures } = this.stripPictures;
+    const looks: [string, string, () => void][] = [
+      ['Closer', '+', () => this.view.zoom(STEP)],
+      ['Further', '−', () => this.view.zoom(1 / STEP)],
+      ['Whole sheet', '0', () => this.view.showWhole()],
+    ];
+    return html`<div class="bench">
+        <div class="table"><div class="light">
+          <div class="pictures">
+            ${this.picture(this.pullsShown(), drawer, other === null ? this.opened.name : 'On the Bench', true, other !== null)}
+            ${other === null ? nothing : this.picture(other.pulls, other.drawer, other.name, false, true)}
+          </div>
+          <div class="under">
+            <p class="readout ${this.pointed === null && this.buildUp.shown === null ? 'idle' : ''}">${this.readout()}</p>
+            <div class="looks">
+              ${looks.map(([name, key, act]) => html`<button class="quiet" title="Key ${key}" @click=${act}>${name}</button>`)}
+            </div>
+          </div>
+          ${this.pulls.length === 0 ? this.emptyBench() : nothing}
+        </div>
+        <div class="strip">
+          <ps-state-strip
+            .pulls=${this.pulls}
+            .drawer=${drawer}
+            .pictures=${pictures}
+            .selected=${store.selectedPull}
+            .freeSwaps=${edges === null ? [] : freeNeighbours(this.pulls.length, edges, explore.minDeltaE)}
+            .shown=${this.buildUp.shown ?? -1}
+            .width=${this.stateSize.widthPx}
+            @pull-select=${(event: CustomEvent<string>) => store.select(event.detail)}
+            @pull-move=${(event: CustomEvent<{ pull: string; to: number }>) => this.move(event.detail.pull, event.detail.to)}
+            @pull-remove=${(event: CustomEvent<string>) => this.take(event.detail)}
+          >
+            ${this.pulls.length === 0 ? nothing : html`<button @click=${() => this.addDialog.show()}>Add a pull</button>`}
+          </ps-state-strip>
+        </div></div>
+        ${this.side()} ${this.graph()}
+      </div>
+      <p class="visually-hidden" role="status" aria-live="polite">${this.said}</p>
+      <add-pull .drawer=${drawer} @add=${(event: CustomEvent<NewPull>) => this.add(event.detail)}></add-pull>
+      <keep-recipe @keep=${(event: CustomEvent<RecipeWords>) => this.keep(event.detail)}></keep-recipe>`;
   }
 }
 

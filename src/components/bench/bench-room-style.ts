@@ -1,0 +1,231 @@
+import { css } from 'lit';
+
+export const benchRoomStyle = css`
+  :host {
+    container-type: size;
+  }
+  .bench {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr) 336px;
+    grid-template-rows: auto auto;
+    grid-template-areas: 'table side' 'graph side';
+    --folded: 46px;
+  }
+  .table {
+    grid-area: table;
+    display: grid;
+    grid-template-rows: minmax(0, 1fr) auto;
+    height: calc(100cqh - var(--folded));
+    min-height: 420px;
+    min-width: 0;
+  }
+  .light {
+    position: relative;
+    display: grid;
+    min-width: 0;
+    min-height: 0;
+  }
+  .pictures {
+    display: grid;
+    grid-auto-columns: minmax(0, 1fr);
+    grid-auto-flow: column;
+    min-height: 0;
+    min-width: 0;
+  }
+  figure {
+    display: grid;
+    grid-template-rows: minmax(0, 1fr) auto;
+    margin: 0;
+    min-width: 0;
+    min-height: 0;
+  }
+  figure + figure {
+    border-left: 1px solid var(--line);
+  }
+  figcaption {
+    text-align: center;
+    padding: 0 12px 6px;
+    font-size: 13px;
+    color: var(--ink-soft);
+    overflow: hidden;
+    text-overflow: ellipsis;
+    white-space: nowrap;
+  }
+  /* In the corners, where an upright sheet leaves room. */
+  .under {
+    position: absolute;
+    inset: auto 0 0 0;
+    display: flex;
+    align-items: end;
+    justify-content: space-between;
+    gap: 16px;
+    padding: 0 12px 8px;
+    pointer-events: none;
+  }
+  .readout {
+    padding: 2px 8px;
+    font-size: 13px;
+    color: var(--ink-soft);
+    background: color-mix(in srgb, var(--wall) 88%, transparent);
+    white-space: nowrap;
+  }
+  .looks {
+    display: flex;
+    background: color-mix(in srgb, var(--wall) 88%, transparent);
+    pointer-events: auto;
+  }
+  .looks button {
+    font-size: 14px;
+    padding: 4px 10px;
+  }
+  .looks button:hover {
+    text-decoration: underline;
+    text-underline-offset: 4px;
+    border-color: transparent;
+  }
+  .strip {
+    min-width: 0;
+    border-top: 1px solid var(--line);
+  }
+  .graph {
+    grid-area: graph;
+    min-width: 0;
+    border-top: 1px solid var(--line);
+  }
+  summary {
+    display: flex;
+    align-items: center;
+    gap: 10px;
+    min-height: 44px;
+    padding: 0 20px;
+    cursor: pointer;
+    list-style: none;
+  }
+  details[open] summary .soft {
+    display: none;
+  }
+  summary::-webkit-details-marker {
+    display: none;
+  }
+  summary::before {
+    content: '';
+    width: 7px;
+    height: 7px;
+    flex: none;
+    border: solid var(--ink-soft);
+    border-width: 0 1.5px 1.5px 0;
+    transform: rotate(-45deg);
+  }
+  details[open] summary::before {
+    transform: rotate(45deg) translate(-1px, -1px);
+  }
+  summary .soft {
+    overflow: hidden;
+    text-overflow: ellipsis;
+    white-space: nowrap;
+  }
+  ps-order-graph {
+    padding: 8px 32px 40px;
+    max-width: 980px;
+  }
+  .side {
+    grid-area: side;
+    align-self: start;
+    position: sticky;
+    top: 0;
+    height: 100cqh;
+    overflow-y: auto;
+    display: grid;
+    align-content: start;
+    gap: 20px;
+    padding: 20px;
+    background: var(--table);
+    border-left: 1px solid var(--line);
+  }
+  .stack {
+    display: grid;
+    gap: 2px;
+  }
+  .stack h2 {
+    overflow-wrap: anywhere;
+  }
+  .side > * + * {
+    padding-top: 20px;
+    border-top: 1px solid var(--line);
+  }
+  .wide {
+    display: grid;
+    gap: 4px;
+    font-size: 13px;
+    color: var(--ink-soft);
+  }
+  .wide select {
+    font-size: 15px;
+    color: var(--ink);
+    width: 100%;
+  }
+  .looking {
+    display: grid;
+    gap: 14px;
+  }
+  .empty {
+    position: absolute;
+    inset: 0;
+    display: grid;
+    place-content: center;
+    justify-items: center;
+    gap: 16px;
+    text-align: center;
+    padding: 24px;
+    pointer-events: none;
+    color: #1d1b18;
+  }
+  .empty p {
+    max-width: 22em;
+  }
+  .empty button {
+    pointer-events: auto;
+  }
+  @media (max-width: 760px) {
+    .bench {
+      grid-template-columns: minmax(0, 1fr);
+      grid-template-rows: auto auto auto;
+      grid-template-areas: 'table' 'side' 'graph';
+    }
+    .table {
+      grid-template-rows: 50cqh auto;
+      height: auto;
+      min-height: 0;
+    }
+    .light {
+      grid-template-rows: minmax(0, 1fr) auto;
+    }
+    .under {
+      position: static;
+      padding: 0 4px;
+      justify-content: end;
+      pointer-events: auto;
+    }
+    .readout {
+      position: absolute;
+      left: 8px;
+      top: 8px;
+      font-size: 12px;
+    }
+    .readout.idle {
+      display: none;
+    }
+    .looks button {
+      font-size: 13px;
+    }
+    .side {
+      position: static;
+      height: auto;
+      border-left: 0;
+      border-top: 1px solid var(--line);
+    }
+    ps-order-graph {
+      padding: 8px 20px 32px;
+    }
+  }
+`;

@@ -1,0 +1,51 @@
+import { commandLabel } from '../../engine/project/commands.ts';
+import type { Drawer, Pull } from '../../engine/stack/types.ts';
+import type { AppStore } from '../app-store.ts';
+
+const FROM_WALL = commandLabel({ kind: 'open-stack', pulls: [] });
+const FROM_RECIPE = commandLabel({ kind: 'open-recipe', recipe: '' });
+
+/** Remembers the stack as it came to the Bench, to compare with what became of it. */
+export class OpenedStack {
+  private readonly store: AppStore;
+  private seen: readonly Pull[];
+  private fromWall: boolean;
+  pulls: readonly Pull[];
+  drawer: Drawer;
+
+  constructor(store: AppStore) {
+    this.store = store;
+    this.seen = this.pulls = store.project.bench;
+    this.drawer = store.project.drawer;
+    this.fromWall = store.undoLabel !== FROM_RECIPE;
+  }
+
+  /** To be called when the store has changed. @returns whether the stack on the Bench changed */
+  follow(): boolean {
+    const { project, undoLabel } = this.store;
+    if (project.bench === this.seen) return false;
+    this.seen = project.bench;
+    if (undoLabel === null || undoLabel === FROM_WALL || undoLabel === FROM_RECIPE) {
+      this.pulls = project.bench;
+      this.drawer = project.drawer;
+      this.fromWall = undoLabel !== FROM_RECIPE;
+    }
+    return true;
+  }
+
+  get changed(): boolean {
+    return JSON.stringify(this.pulls) !== JSON.stringify(this.store.project.bench);
+  }
+
+  /** The wall print that the stack on the Bench still is, if it is one. */
+  get wallPrint(): { seed: string; index: number } | null {
+    return this.fromWall && !this.changed ? this.store.origin : null;
+  }
+
+  /** What the stack is called until the user names it. */
+  get name(): string {
+    const { origin, project } = this.store;
+    if (!this.fromWall || origin === null) return project.title;
+    return `X{this.changed ? ', changed' : ''}`;
+  }
+}

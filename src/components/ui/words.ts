@@ -1,0 +1,37 @@
+import type { Drawer, Pull } from '../../engine/stack/types.ts';
+
+/** A length with one decimal and a true minus sign, without its unit. */
+export function mmText(mm: number): string {
+  return mm.toFixed(1).replace('-', '−');
+}
+
+/** A lay offset with its sign, without its unit. */
+export function offsetText(mm: number): string {
+  return mm === 0 ? '0' : `${mm > 0 ? '+' : '−'}${Math.abs(mm).toFixed(1)}`;
+}
+
+/** '1 pull', '2 pulls'. */
+export function counted(count: number, one: string, more = `${one}s`): string {
+  return `${count.toLocaleString('en')} ${count === 1 ? one : more}`;
+}
+
+/** 'screen 7 fender', as far as the drawer knows it. */
+export function screenWords(screenId: string, drawer: Drawer): string {
+  const screen = drawer.screens.find((entry) => entry.id === screenId);
+  return screen === undefined ? 'a screen that is gone' : `screen ${screen.number} ${screen.name}`.trim();
+}
+
+/** What a pull is called aloud: 'Pull 3: screen 7 fender, rust, 2 strokes'. */
+export function pullWords(pull: Pull, index: number, drawer: Drawer): string {
+  const ink = drawer.inks.find((entry) => entry.id === pull.ink);
+  const words = [
+    `Pull ${index + 1}: ${screenWords(pull.screen, drawer)}`,
+    ink?.name ?? 'an ink that is gone',
+    counted(pull.strokes, 'stroke'),
+  ];
+  if (pull.dxMm !== 0 || pull.dyMm !== 0) {
+    words.push(`${mmText(pull.dxMm)} mm right and ${mmText(pull.dyMm)} mm down`);
+  }
+  if (pull.turnDeg !== 0) words.push(`turned ${String(pull.turnDeg).replace('-', '−')}°`);
+  return words.join(', ');
+}
