@@ -81,6 +81,15 @@ export class Automaton {
     return ((this.#masks[state * this.words + (pull >>> 5)]! >>> (pull & 31)) & 1) === 1;
   }
 
+  /** Whether all that is printed in state `a` is printed in `b` too. */
+  within(a: number, b: number): boolean {
+    if (a === b) return true;
+    for (let w = 0; w < this.words; w++) {
+      if ((this.#masks[a * this.words + w]! & ~this.#masks[b * this.words + w]!) !== 0) return false;
+    }
+    return true;
+  }
+
   /** Pulls whose turn has come in a state, ascending. */
   ready(state: number): number[] {
     const out: number[] = [];

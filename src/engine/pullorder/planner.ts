@@ -1,14 +1,14 @@
 import { EngineError } from '../base/error.ts';
 import { randomFrom } from '../base/random.ts';
-import { automataOf, beam, type Meter } from './beam.ts';
+import type { Meter } from './beam.ts';
 import { checkProblem } from './check-problem.ts';
 import { printWord } from './cost-of-plan.ts';
-import { compile, type Compiled } from './model.ts';
-import { forcedCounts } from './multiplicity.ts';
+import { compile } from './model.ts';
+import { search, type Standing } from './search.ts';
 import type { PlanProblem, PullPlan } from './types.ts';
 
 /** Units of work that stand for a millisecond: measured on one 2020s laptop-class core, then held fixed. */
-export const UNITS_PER_MS = 8000;
+export const UNITS_PER_MS = 7000;
 
 export interface PlanOptions {
   /** Work allowed, in milliseconds of a common machine. Same problem, seed and budget, same plan. */
@@ -22,56 +22,48 @@ export interface PlanOptions {
 }
 
 export interface Planner {
-  /** Works for about so many units. */
+  /** Works for about so many units; `done` when the plan is shown to be a cheapest one. */
   step(units: number): { best: PullPlan; done: boolean };
 }
 
 /**
  * Plans in slices, for a worker that shows the plan as it improves and can be stopped.
+ * @param options `units`: the work that will be given in all, when known; it shapes the search
  * @throws EngineError as `planPulls`
  */
-export function createPlanner(problem: PlanProblem, options: { seed: string | number }): Planner {
+export function createPlanner(
+  problem: PlanProblem,
+  options: { seed: string | number; units?: number },
+): Planner {
   checkProblem(problem);
   const compiled = compile(problem);
   const meter: Meter = { units: 0 };
-  const search = run(problem, compiled, String(options.seed), meter);
+  const random = randomFrom(`pullorder ${options.seed}`);
+  const rounds = search(compiled, random, meter, Math.max(1e5, options.units ?? 4e6));
+  let standing: Standing | null = null;
+  let printed: { word: number[]; plan: Omit<PullPlan, 'bound'> } | null = null;
   let best: PullPlan | null = null;
   let done = false;
   return {
     step(units) {
       const until = meter.units + units;
       do {
-        const next = search.next();
+        const next = rounds.next();
         if (next.done) done = true;
-        else best = next.value;
+        else standing = next.value;
       } while (!done && meter.units < until);
+      const { word, bound } = standing!;
+      if (printed?.word !== word) {
+        const { complete: _, ...plan } = printWord(problem, compiled, word);
+        printed = { word, plan };
+        best = null;
+      }
+      if (best?.bound.mounts !== bound.mounts || best.bound.setUps !== bound.setUps) {
+        best = { ...printed.plan, bound };
+      }
       return { best: best!, done };
     },
   };
-}
-
-function* run(problem: PlanProblem, compiled: Compiled, seed: string, meter: Meter): Generator<PullPlan, void> {
-  const random = randomFrom(`pullorder ${seed}`);
-  const { kindModel, screenModel } = compiled;
-  const screenCounts = forcedCounts(screenModel.orders, (l) => l, screenModel.letterCount, true);
-  const kindCounts = forcedCounts(kindModel.orders, (l) => l, kindModel.letterCount, false);
-  const sum = (counts: number[]): number => counts.reduce((a, b) => a + b, 0);
-  const mounts = sum(screenCounts);
-  const bound = { mounts, setUps: Math.max(mounts, sum(kindCounts)) };
-  let below = Infinity;
-  let plan: PullPlan | null = null;
-  for (let width = 1; width <= 4096; width *= 2) {
-    const found = beam(kindModel, automataOf(kindModel), {
-      width, below, before: -1, after: -1, reachTenths: 20, noise: 0, random, meter,
-    });
-    if (found) {
-      below = found.cost;
-      const { complete: _, ...printed } = printWord(problem, compiled, found.word);
-      plan = { ...printed, bound };
-    }
-    if (!plan) throw new EngineError('pullorder.too-large', 'The pull order needs more set-ups than can be planned: plan fewer recipes at a time.');
-    yield plan;
-  }
 }
 
 /**
@@ -86,7 +78,7 @@ export function planPulls(problem: PlanProblem, options: PlanOptions): PullPlan 
     throw new EngineError('pullorder.budget', `The time to plan in is ${budgetMs} ms: give 0 or more.`, { path: ['budgetMs'] });
   }
   const started = now?.() ?? 0;
-  const planner = createPlanner(problem, { seed });
+  const planner = createPlanner(problem, { seed, units: budgetMs * UNITS_PER_MS });
   const slice = 50 * UNITS_PER_MS;
   let left = budgetMs * UNITS_PER_MS;
   let best: PullPlan | null = null;

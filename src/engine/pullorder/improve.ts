@@ -1,0 +1,160 @@
+import type { Random } from '../base/random.ts';
+import type { Automaton } from './automaton.ts';
+import { automataOf, beam, type Meter } from './beam.ts';
+import { exact } from './exact.ts';
+import { partOf, stepCost, wordCost, type Model, type Order } from './model.ts';
+
+/** The model with time running backwards: words read from the end. */
+export function reversed(model: Model): Model {
+  const orders = model.orders.map((order): Order => {
+    const count = order.letters.length;
+    const preds: number[][] = Array.from({ length: count }, () => []);
+    for (let b = count - 1; b >= 0; b--) for (const a of order.preds[b]!) preds[count - 1 - a]!.push(count - 1 - b);
+    return { letters: [...order.letters].reverse(), preds };
+  });
+  return { ...model, orders };
+}
+
+/**
+ * Betters a word by re-planning windows of it. Before the window everything is printed as early as
+ * the word allows, after it as late as it allows; what lies between is a small problem of its own,
+ * solved afresh. A new window that costs no more is taken, equal ones too, so that the word drifts
+ * over the plateau.
+ */
+export class Improver {
+  readonly #model: Model;
+  #automata: Automaton[];
+  #back: Automaton[];
+  readonly #random: Random;
+  readonly #meter: Meter;
+  word: number[];
+  cost: number;
+  /** States before each set-up, from the start; rows of one number an order. */
+  #early: Int32Array[] = [];
+  /** States after each set-up, read from the end. */
+  #late: Int32Array[] = [];
+
+  constructor(model: Model, word: readonly number[], random: Random, meter: Meter) {
+    this.#model = model;
+    this.#automata = automataOf(model);
+    this.#back = automataOf(reversed(model));
+    this.#random = random;
+    this.#meter = meter;
+    this.word = [];
+    this.cost = 0;
+    this.set(word);
+  }
+
+  /** The automata of the model, which others may use and grow. */
+  get automata(): readonly Automaton[] {
+    return this.#automata;
+  }
+
+  /** Takes another word as the one to better. */
+  set(word: readonly number[]): void {
+    this.word = [...word];
+    this.cost = wordCost(this.#model, this.word);
+    this.#early = [];
+    this.#late = [];
+    this.#trace(0, word.length);
+  }
+
+  /** States that the automata hold; a caller with little memory starts afresh when they are many. */
+  get states(): number {
+    return this.#automata.reduce((n, a, i) => n + a.states + this.#back[i]!.states, 0);
+  }
+
+  /** Drops all states but those of the word. */
+  forget(): void {
+    this.#automata = automataOf(this.#model);
+    this.#back = automataOf(reversed(this.#model));
+    this.#early = [];
+    this.#late = [];
+    this.#trace(0, this.word.length);
+  }
+
+  /** Redoes early states after `from` and late states before `to` (positions in the new word). */
+  #trace(from: number, to: number): void {
+    const orders = this.#automata.length;
+    const length = this.word.length;
+    const early = this.#early.slice(0, from + 1);
+    if (early.length === 0) early.push(new Int32Array(orders));
+    for (let i = early.length - 1; i < length; i++) early.push(this.#next(this.#automata, early[i]!, this.word[i]!));
+    const tail = length - to;
+    const late = tail === 0 || this.#late.length === 0 ? [new Int32Array(orders)] : this.#late.slice(this.#late.length - 1 - tail).reverse();
+    for (let i = late.length - 1; i < length; i++) late.push(this.#next(this.#back, late[i]!, this.word[length - 1 - i]!));
+    this.#early = early;
+    this.#late = late.reverse();
+    this.#meter.units += orders * (2 * length - from - tail);
+  }
+
+  #next(automata: readonly Automaton[], states: Int32Array, letter: number): Int32Array {
+    const out = new Int32Array(states.length);
+    for (let c = 0; c < states.length; c++) out[c] = automata[c]!.step(states[c]!, letter);
+    return out;
+  }
+
+  /**
+   * Re-plans one window.
+   * @param span set-ups in the window
+   * @param width beam width
+   * @returns true when the word became cheaper
+   */
+  tryWindow(start: number, span: number, width: number): boolean {
+    const end = Math.min(this.word.length, start + span);
+    const early = this.#early[start]!;
+    const late = this.#late[end]!;
+    const part = partOf(this.#model, (c, p) => {
+      const count = this.#automata[c]!.order.letters.length;
+      return !this.#automata[c]!.has(early[c]!, p) && !this.#back[c]!.has(late[c]!, count - 1 - p);
+    });
+    const left = part.orders.reduce((n, o) => n + o.letters.length, 0);
+    // Setting a window up costs about this much beside the search in it.
+    this.#meter.units += 600 + 12 * early.length + 40 * left;
+    const before = start > 0 ? this.word[start - 1]! : -1;
+    const after = end < this.word.length ? this.word[end]! : -1;
+    let old = 0;
+    for (let i = start; i <= end; i++) old += stepCost(this.#model, i > 0 ? this.word[i - 1]! : -1, i < end ? this.word[i]! : after);
+    const automata = automataOf(part);
+    const found =
+      span <= 5
+        ? this.#exactly(part, automata, old + 1, before, after)
+        : beam(part, automata, {
+            width,
+            below: old + 1,
+            before,
+            after,
+            reachTenths: 10 + this.#random.int(30),
+            noise: this.#random.chance(3, 4) ? 1 + this.#random.int(1500) : 0,
+            random: this.#random,
+            meter: this.#meter,
+          });
+    if (!found) return false;
+    const was = this.word.slice(start, end);
+    if (found.cost === old && found.word.length === was.length && found.word.every((l, i) => l === was[i])) return false;
+    this.word.splice(start, end - start, ...found.word);
+    this.cost += found.cost - old;
+    this.#trace(start, start + found.word.length);
+    return found.cost < old;
+  }
+
+  #exactly(part: Model, automata: Automaton[], below: number, before: number, after: number): { word: number[]; cost: number } | null {
+    const result = exact(part, automata, { below, before, after, maxNodes: 400, meter: this.#meter });
+    return result.word ? { word: result.word, cost: result.lower } : null;
+  }
+
+  /** Re-plans random windows for about so many units; true when the word became cheaper. */
+  run(units: number): boolean {
+    const until = this.#meter.units + units;
+    let better = false;
+    while (this.#meter.units < until && this.word.length > 0) {
+      const length = this.word.length;
+      const longest = Math.min(length, this.#random.chance(1, 4) ? 40 : 18);
+      const span = Math.min(length, 2 + this.#random.int(Math.max(1, longest - 1)));
+      const start = this.#random.int(length - span + 1);
+      const width = span > 20 ? 12 : 24;
+      if (this.tryWindow(start, span, width)) better = true;
+    }
+    return better;
+  }
+}

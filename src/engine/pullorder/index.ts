@@ -1,0 +1,3 @@
+export { checkPlan } from './check-plan.ts';
+export { createPlanner, planPulls, UNITS_PER_MS, type Planner, type PlanOptions } from './planner.ts';
+export type * from './types.ts';

@@ -1,0 +1,207 @@
+import { EngineError } from '../base/error.ts';
+import type { Random } from '../base/random.ts';
+import { automataOf, beam, type Meter } from './beam.ts';
+import { BoundSearch } from './bound.ts';
+import { exact } from './exact.ts';
+import { Improver } from './improve.ts';
+import { MAX_SET_UPS, unpackCost, wordCost, type Compiled, type Model } from './model.ts';
+
+/** What the search holds so far; the word is always a whole plan, the bounds always hold. */
+export interface Standing {
+  word: number[];
+  bound: { setUps: number; mounts: number };
+}
+
+const MEGA = 1_000_000;
+/** States after which automata are thrown away and begun afresh, so that memory stays small. */
+const MAX_STATES = 600_000;
+
+/**
+ * The search as a series of slices, each yielding where it stands. Mounts come first, so the order
+ * of screens is searched on its own (a screen stays mounted while it finds work); its plan is then
+ * written out in kinds and bettered for ink changes and register moves. Each round has twice the
+ * work of the one before, and ends early when the plan is shown to be a cheapest one.
+ * @param firstRound units of the first round; a caller that knows its budget gives it
+ */
+export function* search(compiled: Compiled, random: Random, meter: Meter, firstRound: number): Generator<Standing, void> {
+  const { kindModel, screenModel } = compiled;
+  const first = findBeam(kindModel, 1, random, meter);
+  if (!first) {
+    throw new EngineError(
+      'pullorder.too-large',
+      `The pull order needs more than ${MAX_SET_UPS} set-ups: plan fewer recipes at a time.`,
+    );
+  }
+  if (first.length === 0) {
+    yield { word: [], bound: { setUps: 0, mounts: 0 } };
+    return;
+  }
+  const kinds = new Improver(kindModel, first, random, meter);
+  const screens = new Improver(screenModel, screensOf(compiled, first), random, meter);
+  const mountBound = new BoundSearch(screenModel, random, meter);
+  // With one kind a screen and no kind twice in a row both bounds are the same; it is found once.
+  const oneToOne = kindModel.letterCount === screenModel.letterCount && !hasTwins(kindModel);
+  const setUpBound = oneToOne ? mountBound : new BoundSearch(kindModel, random, meter);
+  let best = first;
+  let bestCost = wordCost(kindModel, first);
+  let proven = false;
+  let fewestMounts = Infinity;
+
+  const standing = (): Standing => {
+    if (kinds.cost < bestCost) {
+      bestCost = kinds.cost;
+      best = [...kinds.word];
+    }
+    return { word: best, bound: { mounts: mountBound.best, setUps: Math.max(setUpBound.best, mountBound.best) } };
+  };
+  const takeScreens = (): void => {
+    if (screens.cost >= unpackCost(kinds.cost).mounts) return;
+    kinds.set(writeOut(compiled, screens.word));
+    fewestMounts = Math.min(fewestMounts, screens.cost);
+  };
+  const takeKinds = (): void => {
+    const order = screensOf(compiled, kinds.word);
+    if (order.length < screens.cost) screens.set(order);
+  };
+  /** Slices of about a tenth of a second, so that a stop is heard. */
+  function* sliced(units: number, work: (units: number) => boolean | void): Generator<Standing, void> {
+    const until = meter.units + units;
+    while (meter.units < until) {
+      if (work(Math.min(MEGA, until - meter.units)) === false) return;
+      yield standing();
+    }
+  }
+
+  yield standing();
+  const small = (model: Model): boolean => model.orders.reduce((n, o) => n + o.letters.length, 0) <= 240 && model.orders.length <= 12;
+  const cheapest = (model: Model, below: number, units: number, round: number): ReturnType<typeof exact> => {
+    const orders = model.orders.length;
+    return exact(model, automataOf(model), {
+      below,
+      before: -1,
+      after: -1,
+      maxNodes: Math.min(400_000, Math.floor(units / (150 + 15 * orders))),
+      meter,
+      // Larger groups say more but have more states; which pays is tried in turn.
+      groups: mountBound.split((orders <= 6 ? [6, 7, 5] : [5, 4, 5])[round % 3]!),
+    });
+  };
+  /** Takes what an exact search of kinds found; true when it shows the plan to be a cheapest one. */
+  const settle = (result: ReturnType<typeof exact>): boolean => {
+    mountBound.best = Math.max(mountBound.best, unpackCost(result.lower).mounts);
+    if (result.word) kinds.set(result.word);
+    return result.finished;
+  };
+  if (small(kindModel)) {
+    // The smallest problems are done at once.
+    const result = exact(kindModel, automataOf(kindModel), { below: bestCost, before: -1, after: -1, maxNodes: Math.max(2000, Math.min(20_000, Math.floor(firstRound / 1000))), meter });
+    proven = settle(result);
+    yield standing();
+  }
+  for (let round = 0; !proven; round++) {
+    const total = firstRound * 2 ** Math.min(round, 8);
+    if (!(mountBound.best >= screens.cost)) {
+      // The widest beam that takes about a fifth of the round.
+      const pulls = screenModel.orders.reduce((n, o) => n + o.letters.length, 0);
+      const width = Math.max(1, Math.min(4000, Math.floor((0.15 * total) / (6 * screenModel.orders.length * screens.word.length + pulls))));
+      const found = findBeam(screenModel, width, random, meter, screens.cost, round);
+      if (found && found.length < screens.cost) screens.set(found);
+      takeScreens();
+      yield standing();
+      yield* sliced(0.1 * total, (units) => mountBound.run(units));
+      if (small(screenModel) && mountBound.best < screens.cost) {
+        const result = cheapest(screenModel, screens.cost, 0.15 * total, round);
+        mountBound.best = Math.max(mountBound.best, result.lower);
+        if (result.word) screens.set(result.word);
+        takeScreens();
+        yield standing();
+      }
+    }
+    yield* sliced(0.35 * total, (units) => {
+      if (mountBound.best >= screens.cost) return false;
+      screens.run(units);
+      takeScreens();
+      return true;
+    });
+    if (!oneToOne) yield* sliced(0.1 * total, (units) => setUpBound.run(units));
+    yield* sliced(0.4 * total, (units) => {
+      kinds.run(units);
+      takeKinds();
+    });
+    if (small(kindModel)) {
+      standing();
+      const result = cheapest(kindModel, bestCost, 0.15 * total, round);
+      proven = settle(result);
+      yield standing();
+    }
+    for (const improver of [kinds, screens]) if (improver.states > MAX_STATES) improver.forget();
+  }
+  // The plan is a cheapest one; fewer set-ups at more mounts may still be possible, so their bound goes on.
+  const spare = exact({ ...kindModel, kinds: null }, kinds.automata, {
+    below: best.length,
+    before: -1,
+    after: -1,
+    maxNodes: Math.max(2000, Math.min(50_000, Math.floor(firstRound / 500))),
+    meter,
+  });
+  setUpBound.best = Math.max(setUpBound.best, spare.lower);
+  yield standing();
+}
+
+function findBeam(model: Model, width: number, random: Random, meter: Meter, below = Infinity, round = 0): number[] | null {
+  const reachTenths = [20, 14, 30, 50][round % 4]!;
+  const noise = round < 2 ? 0 : 800;
+  return beam(model, automataOf(model), { width, below, before: -1, after: -1, reachTenths, noise, random, meter })?.word ?? null;
+}
+
+/** Whether a pull must come right after another of its own kind on some sheet. */
+function hasTwins(model: Model): boolean {
+  return model.orders.some(({ letters, preds }) =>
+    preds.some((before, p) => before.some((q) => letters[q] === letters[p])),
+  );
+}
+
+/** The mounts of a word of kinds. */
+function screensOf(compiled: Compiled, word: readonly number[]): number[] {
+  const screen = compiled.kindModel.kinds!.screen;
+  const all = word.map((kind) => screen[kind]!);
+  return all.filter((s, i) => s !== all[i - 1]);
+}
+
+/**
+ * Writes an order of screens out in kinds: each screen stays mounted while it finds work, going on
+ * with the ink, then the offset, that is on the press when it can.
+ */
+function writeOut(compiled: Compiled, screens: readonly number[]): number[] {
+  const model = compiled.kindModel;
+  const { screen, ink, offset } = model.kinds!;
+  const automata = automataOf(model);
+  const states = new Int32Array(automata.length);
+  const word: number[] = [];
+  for (const s of screens) {
+    for (;;) {
+      const last = word.length > 0 ? word[word.length - 1]! : -1;
+      let best = -1;
+      let most = -1;
+      const served = new Map<number, number>();
+      automata.forEach((automaton, c) => {
+        const start = automaton.edgeStart(states[c]!);
+        for (let e = start; e < automaton.edgeEnd(states[c]!); e++) {
+          const kind = automaton.edgeLetter[e]!;
+          if (screen[kind] === s) served.set(kind, (served.get(kind) ?? 0) + 1);
+        }
+      });
+      for (const [kind, count] of served) {
+        const likes = last < 0 ? 0 : (ink[kind] === ink[last] ? 1e6 : 0) + (screen[last] === s && offset[kind] === offset[last] ? 1e5 : 0);
+        if (likes + count > most || (likes + count === most && kind < best)) {
+          most = likes + count;
+          best = kind;
+        }
+      }
+      if (best < 0) break;
+      word.push(best);
+      for (let c = 0; c < states.length; c++) states[c] = automata[c]!.step(states[c]!, best);
+    }
+  }
+  return word;
+}
