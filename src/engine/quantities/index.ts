@@ -1,0 +1,3 @@
+export { inkGrams, stockGrams } from './ink.ts';
+export { sheetsWithOvers } from './sheets.ts';
+export type * from './types.ts';
