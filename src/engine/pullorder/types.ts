@@ -35,3 +35,47 @@ export interface PullPlan {
   /** No plan has fewer. */
   bound: { setUps: number; mounts: number };
 }
+
+/** The studio's own times; the defaults are common practice, no source. */
+export interface PressTimes {
+  pullsPerHour: number;
+  /** Mounting a screen and registering it. */
+  mountMinutes: number;
+  /** Washing up after a screen or an ink. */
+  washUpMinutes: number;
+  /** Moving the lays to another offset under the same screen; absent = 5. */
+  registerMinutes?: number;
+}
+
+/** When the press can be used. */
+export interface VisitDays {
+  days: number;
+  /** Hours of press work a day, more than 0, at most 24. */
+  hoursPerDay: number;
+}
+
+/** One set-up in time. Minutes count from the start of its day. */
+export interface SetUpTime {
+  /** Index in the plan. */
+  setUp: number;
+  /** From 1. */
+  day: number;
+  startMinute: number;
+  /** First pull; before it the screen is mounted or the lays are moved. */
+  firstPullMinute: number;
+  endMinute: number;
+  /** Time in which the press stands ready and waits for sheets to dry. */
+  waitMinutes: number;
+  /** Sheets not yet dry when it ends: places taken in the racks. */
+  wetSheets: number;
+  /** Whether it lies within the days of the visit. */
+  fits: boolean;
+}
+
+export interface VisitTimeline {
+  times: SetUpTime[];
+  daysNeeded: number;
+  waitMinutes: number;
+  /** Most sheets that are wet at once. */
+  racksNeeded: number;
+}
