@@ -12,9 +12,10 @@ import type { Painter } from './thumbnail-rivals.ts';
 // the finished RGBA pixels of the whole sheet. Rounds of the two take turns; medians of the rounds;
 // checksums after the clock has stopped.
 
-// Radii of the shapes, mm: a loose stack, and a dense one where most of the sheet has many films.
+// Radii of the shapes, mm: a loose stack, a dense one, and one of shapes as large as the sheet.
 const SMALL: [number, number] = [50, 140];
 const LARGE: [number, number] = [80, 220];
+const HUGE: [number, number] = [200, 350];
 
 const now = (): number => performance.now();
 
@@ -38,6 +39,10 @@ function race(painters: Painter[], variantsOf: ((round: number) => Stack[])[], r
   return times.map((list) => list.sort((a, b) => a - b)[list.length >> 1]!);
 }
 
+function same(variants: Stack[]): () => Stack[] {
+  return () => variants;
+}
+
 /** The same lays a hair lower each round, so that no kept spans serve. */
 function unseen(variants: Stack[], round: number): Stack[] {
   return variants.map(({ pulls }, v) => ({
@@ -54,7 +59,6 @@ function compare(pulls: number, rows: number, radiiMm: [number, number], variant
   const widthPx = Math.round((rows * 560) / 760);
   const test = thumbnailCase(`bench ${pulls}`, pulls, variants, radiiMm);
   const reorder = pullstackReorder(test, widthPx, rows);
-  const same = (list: Stack[]) => (): Stack[] => list;
   const [skiaOrder, ownOrder] = race(
     [skia(test, widthPx, rows), reorder],
     [same(test.reorders), same(test.reorders)],
@@ -101,6 +105,7 @@ describe('thumbnails against Skia', () => {
     }, once);
   table('20 pulls, 256 rows', () => compare(20, 256, SMALL, 40, 15));
   table('20 large pulls, 256 rows', () => compare(20, 256, LARGE, 40, 15));
+  table('20 huge pulls, 256 rows', () => compare(20, 256, HUGE, 40, 15));
   table('80 pulls, 1024 rows', () => compare(80, 1024, SMALL, 6, 9));
   table('80 large pulls, 1024 rows', () => compare(80, 1024, LARGE, 6, 9));
   table('large picture', largePicture);

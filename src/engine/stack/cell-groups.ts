@@ -1,5 +1,8 @@
 import type { CellMap } from './types.ts';
 
+/** Cells and what covers them, as in a CellMap. */
+export type CoveredCells = Pick<CellMap, 'cells' | 'words' | 'cover'>;
+
 /**
  * Cells in groups: those that are covered by the same layers so far. A layer splits every group that
  * it covers in part and renames those that it covers whole. Holds its buffers, for many maps.
@@ -23,7 +26,7 @@ export class CellGroups {
   private clock = 0;
 
   /** All cells in group 0. */
-  start(map: CellMap): void {
+  start(map: CoveredCells): void {
     // A layer may at most double the groups before the emptied ones are free again.
     const wanted = 2 * map.cells + 1;
     if (this.capacity < wanted) {
@@ -42,7 +45,7 @@ export class CellGroups {
   }
 
   /** Moves the cells that a bit covers into groups of their own, listed in `made` and `from`. */
-  split(map: CellMap, bit: number): void {
+  split(map: CoveredCells, bit: number): void {
     const { of, size, child, stamp, made, from, free } = this;
     const { cover, words, cells } = map;
     const clock = (this.clock = (this.clock + 1) | 0);

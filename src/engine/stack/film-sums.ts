@@ -1,8 +1,9 @@
 import { BANDS } from '../colour/weights.ts';
 import { CellGroups } from './cell-groups.ts';
+import type { CoveredCells } from './cell-groups.ts';
+import { CellPiles } from './cell-piles.ts';
 import { FilmWalk, checkBands } from './film-walk.ts';
 import type { Layer } from './layers.ts';
-import type { CellMap } from './types.ts';
 
 // The module's own name for it: unbundled, hot loops would look up another module's each time.
 const bandCount = BANDS;
@@ -18,10 +19,14 @@ const bandCount = BANDS;
 export class FilmSums {
   /** cells × 3, longer than that. */
   sums = new Float64Array(0);
+  private readonly lowerPiles = new CellPiles();
   private readonly lower = new FilmWalk();
+  private readonly upperPiles = new CellPiles();
   private readonly upper = new CellGroups();
-  /** Upper piles, group × 36 × (a, b, c). */
-  private piles = new Float64Array(0);
+  /** Films of the upper piles, group × 36 × (a, b, c). */
+  private films = new Float64Array(0);
+  private cellsByPile = new Uint32Array(0);
+  private pileEnd = new Uint32Array(0);
 
   /**
    * @param layers first down first
@@ -31,46 +36,66 @@ export class FilmSums {
    * @throws EngineError 'stack.bad-bands'
    */
   compute(
-    map: CellMap,
+    map: CoveredCells,
     layers: readonly Layer[],
     paper: ArrayLike<number>,
     weights: Float64Array,
   ): Float64Array {
     const half = (layers.length + 1) >> 1;
-    this.lower.start(map, paper);
-    for (let i = 0; i < half; i++) this.lower.lay(map, layers[i]!);
-    this.startUpper(map);
-    for (let i = half; i < layers.length; i++) this.layUpper(map, layers[i]!);
+    const { lowerPiles, lower, upperPiles, upper } = this;
+    lowerPiles.gather(map, layers, 0, half);
+    lower.start(lowerPiles, paper);
+    for (let i = 0; i < half; i++) lower.lay(lowerPiles, layers[i]!);
+    upperPiles.gather(map, layers, half, layers.length);
+    this.startUpper();
+    for (let i = half; i < layers.length; i++) this.layUpper(layers[i]!);
+
     if (this.sums.length < map.cells * 3) this.sums = new Float64Array(map.cells * 6);
-    const lowerOf = this.lower.groups.of;
-    const upperOf = this.upper.of;
-    const { reflectance } = this.lower;
-    for (let cell = 0; cell < map.cells; cell++) {
-      const pile = upperOf[cell]! * 3 * bandCount;
-      sumOver(reflectance, lowerOf[cell]! * bandCount, this.piles, pile, weights, this.sums, cell * 3);
+    this.sortCells(map.cells);
+    const { cellsByPile, films, sums } = this;
+    const { reflectance } = lower;
+    for (let i = 0; i < map.cells; i++) {
+      const cell = cellsByPile[i]!;
+      const ground = lower.groups.of[lowerPiles.of[cell]!]! * bandCount;
+      const film = upper.of[upperPiles.of[cell]!]! * 3 * bandCount;
+      sumOver(reflectance, ground, films, film, weights, sums, cell * 3);
     }
-    return this.sums;
+    return sums;
   }
 
-  private startUpper(map: CellMap): void {
-    this.upper.start(map);
+  /** Cells one upper pile after another, so that its film stays in the processor's nearest memory. */
+  private sortCells(cells: number): void {
+    const { of, cells: piles } = this.upperPiles;
+    if (this.cellsByPile.length < cells) {
+      this.cellsByPile = new Uint32Array(cells * 2);
+      this.pileEnd = new Uint32Array(cells * 2 + 1);
+    }
+    const { cellsByPile, pileEnd } = this;
+    pileEnd.fill(0, 0, piles + 1);
+    for (let cell = 0; cell < cells; cell++) pileEnd[of[cell]! + 1]!++;
+    for (let pile = 1; pile < piles; pile++) pileEnd[pile]! += pileEnd[pile - 1]!;
+    for (let cell = 0; cell < cells; cell++) cellsByPile[pileEnd[of[cell]!]!++] = cell;
+  }
+
+  private startUpper(): void {
+    this.upper.start(this.upperPiles);
     const values = this.upper.capacity * 3 * bandCount;
-    if (this.piles.length < values) this.piles = new Float64Array(values);
+    if (this.films.length < values) this.films = new Float64Array(values);
     // No film: R′ = R.
     for (let i = 0; i < 3 * bandCount; i += 3) {
-      this.piles[i] = 0;
-      this.piles[i + 1] = 1;
-      this.piles[i + 2] = 0;
+      this.films[i] = 0;
+      this.films[i + 1] = 1;
+      this.films[i + 2] = 0;
     }
   }
 
-  private layUpper(map: CellMap, layer: Layer): void {
+  private layUpper(layer: Layer): void {
     const { r0, q } = layer.film;
     checkBands(r0.length);
-    this.upper.split(map, layer.bit);
+    this.upper.split(this.upperPiles, layer.bit);
     const { made, from, madeCount } = this.upper;
     const stride = 3 * bandCount;
-    for (let i = 0; i < madeCount; i++) layOnPile(this.piles, from[i]! * stride, made[i]! * stride, r0, q);
+    for (let i = 0; i < madeCount; i++) layOnPile(this.films, from[i]! * stride, made[i]! * stride, r0, q);
   }
 }
 

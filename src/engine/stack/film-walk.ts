@@ -1,8 +1,8 @@
 import { EngineError } from '../base/error.ts';
 import { BANDS } from '../colour/weights.ts';
 import { CellGroups } from './cell-groups.ts';
+import type { CoveredCells } from './cell-groups.ts';
 import type { Layer } from './layers.ts';
-import type { CellMap } from './types.ts';
 
 // The module's own name for it: unbundled, hot loops would look up another module's each time.
 const bandCount = BANDS;
@@ -22,7 +22,7 @@ export class FilmWalk {
    * Bare paper everywhere: one group, 0.
    * @throws EngineError 'stack.bad-bands'
    */
-  start(map: CellMap, paper: ArrayLike<number>): void {
+  start(map: CoveredCells, paper: ArrayLike<number>): void {
     checkBands(paper.length);
     this.groups.start(map);
     const values = this.groups.capacity * bandCount;
@@ -34,7 +34,7 @@ export class FilmWalk {
    * One film over the cells that its bit covers.
    * @throws EngineError 'stack.bad-bands'
    */
-  lay(map: CellMap, layer: Layer): void {
+  lay(map: CoveredCells, layer: Layer): void {
     const { r0, q } = layer.film;
     checkBands(r0.length);
     this.groups.split(map, layer.bit);
