@@ -1,26 +1,26 @@
-import { type Graph, subgraph } from './graph.ts';
+import type { Graph } from './graph.ts';
 
-/** Parts of a graph that no clique separates, with what gluing them along cliques costs. */
-export interface Atoms {
-  parts: Graph[];
-  /** Sizes of the cliques along which the parts were cut; 0 between unconnected parts. */
-  cliques: number[];
+/** A part of a graph that no clique separates. */
+export interface Atom {
+  /** Its pulls, sorted. */
+  pulls: number[];
+  /** The clique that it shares with the atoms after it; empty for none. */
+  clique: number[];
 }
 
 /**
- * Cuts a graph along its cliques: a(G) = Π a(parts) / Π |clique|!, for components (empty cliques),
+ * Cuts a graph along its cliques: a(G) = Π a(atoms) / Π |clique|!, for components (empty cliques),
  * articulation points (one pull) and all larger cliques alike.
  * @param graph any graph; cost about n³, meant for up to some hundreds of pulls
  * Sources: Berry, Blair, Heggernes and Peyton (2004), MCS-M; Tarjan (1985), decomposition by
  * clique separators; P(G) = P(G₁)·P(G₂) / P(K_k) is textbook (Read 1968).
  */
-export function atomsOf(graph: Graph): Atoms {
+export function atomsOf(graph: Graph): Atom[] {
   const { order, higher } = minimalElimination(graph);
   const adjacent = graph.neighbours.map((list) => new Set(list));
   const inside = new Uint8Array(graph.pulls).fill(1);
   let left = graph.pulls;
-  const parts: Graph[] = [];
-  const cliques: number[] = [];
+  const atoms: Atom[] = [];
   for (const pull of order) {
     if (!inside[pull]) continue;
     const cut = higher[pull];
@@ -30,15 +30,14 @@ export function atomsOf(graph: Graph): Atoms {
     if (!usable) continue;
     const piece = reach(graph, pull, inside, cut);
     if (piece.length + cut.length === left) continue;
-    parts.push(subgraph(graph, [...piece, ...cut].sort((a, b) => a - b)));
-    cliques.push(cut.length);
+    atoms.push({ pulls: [...piece, ...cut].sort((a, b) => a - b), clique: cut });
     for (const gone of piece) inside[gone] = 0;
     left -= piece.length;
   }
   if (left > 0) {
-    parts.push(subgraph(graph, Array.from(inside.keys()).filter((pull) => inside[pull])));
+    atoms.push({ pulls: Array.from(inside.keys()).filter((pull) => inside[pull]), clique: [] });
   }
-  return { parts, cliques };
+  return atoms;
 }
 
 /** All that hangs together with `from` inside, without crossing the cut. */

@@ -23,8 +23,12 @@ export function countOrderClasses(
   return countClasses(graphOf(pulls, overlaps));
 }
 
-/** As countOrderClasses, for a graph already checked. */
-export function countClasses(graph: Graph): bigint {
+/**
+ * As countOrderClasses, for a graph already checked.
+ * @param maxSteps work after which it gives up
+ * @throws EngineError 'order.too-many'
+ */
+export function countClasses(graph: Graph, maxSteps = MAX_COUNT_STEPS): bigint {
   const { steps, core } = stripSimplicial(graph);
   let count = 1n;
   for (const { clique } of steps) count *= BigInt(clique.length + 1);
@@ -36,10 +40,12 @@ export function countClasses(graph: Graph): bigint {
         'that can be counted; leave pulls out, or raise the ΔE under which a swap is free.',
     );
   }
-  const budget = { steps: MAX_COUNT_STEPS };
-  const { parts, cliques } = atomsOf(subgraph(graph, core));
+  const budget = { steps: maxSteps };
+  const rest = subgraph(graph, core);
   let glued = 1n;
-  for (const part of parts) count *= countByFrontier(part, budget);
-  for (const size of cliques) for (let k = 2; k <= size; k++) glued *= BigInt(k);
+  for (const { pulls, clique } of atomsOf(rest)) {
+    count *= countByFrontier(subgraph(rest, pulls), budget);
+    for (let k = 2; k <= clique.length; k++) glued *= BigInt(k);
+  }
   return count / glued;
 }

@@ -4,32 +4,43 @@ import type { Graph } from './graph.ts';
 /** Largest block drawn by exact counting: 14! and all sums on the way stay whole in a double. */
 export const MAX_EXACT_PULLS = 14;
 
+/** Subset counts kept, least recently made first: the same small graphs come again and again. */
+const KEPT_COUNTS = 24;
+const kept = new Map<string, Float64Array>();
+
 /**
  * One order of a uniformly drawn class of a small graph, exactly uniform.
  * Counts the orientations a(V) of all subsets, then writes the lexicographically least order pull
  * by pull: the next pull is a source, and no smaller pull left out before it may be one until a
  * neighbour of its has gone down.
  * @param graph at most MAX_EXACT_PULLS pulls
+ * @param chain pulls that all overlap each other and must come in this order. Every order of a
+ * clique is in equally many classes (Cauchy and Schwarz on two copies glued along it), so given the
+ * chain, subset V has a(V) / |V ∩ chain|!
  * Source of a(V) = Σ (−1)^(|I|+1) a(V∖I) over independent I ≠ ∅: inclusion and exclusion over the
  * sources (Robinson 1973; Stanley 1973).
  */
-export function drawExact(graph: Graph, random: Random): number[] {
+export function drawExact(graph: Graph, random: Random, chain: readonly number[] = []): number[] {
   const n = graph.pulls;
   const near = Int32Array.from(graph.neighbours, (list) => {
     let mask = 0;
     for (const other of list) mask |= 1 << other;
     return mask;
   });
-  const counts = subsetCounts(n, near);
+  const counts = keptCounts(n, near);
   const order: number[] = [];
   let left = (1 << n) - 1;
   let blocked = 0;
   while (left !== 0) {
+    // Of the chain only the lowest left can be a source.
+    let shut = 0;
+    for (const pull of chain.filter((each) => (left >> each) & 1).slice(1)) shut |= 1 << pull;
     const ways = new Float64Array(n);
     let total = 0;
     for (let v = 0; v < n; v++) {
-      if (((left & ~blocked) >> v) & 1) {
-        ways[v] = withoutSources(counts, near, left & ~(1 << v), nextBlocked(v, left, blocked, near));
+      if (((left & ~blocked & ~shut) >> v) & 1) {
+        const rest = left & ~(1 << v);
+        ways[v] = withoutSources(counts, near, chain, rest, nextBlocked(v, left, blocked, near));
         total += ways[v];
       }
     }
@@ -41,6 +52,17 @@ export function drawExact(graph: Graph, random: Random): number[] {
     order.push(pick);
   }
   return order;
+}
+
+function keptCounts(n: number, near: Int32Array): Float64Array {
+  const key = near.join();
+  let counts = kept.get(key);
+  if (counts === undefined) {
+    counts = subsetCounts(n, near);
+    if (kept.size === KEPT_COUNTS) kept.delete(kept.keys().next().value!);
+    kept.set(key, counts);
+  }
+  return counts;
 }
 
 /** Smaller pulls passed over stay blocked until a neighbour goes down. */
@@ -68,22 +90,30 @@ function subsetCounts(n: number, near: Int32Array): Float64Array {
   return counts;
 }
 
-/** Orientations of `all` in which none of `blocked` is a source. */
+/** Orientations of `all` that keep the chain and in which none of `blocked` is a source. */
 function withoutSources(
   counts: Float64Array,
   near: Int32Array,
+  chain: readonly number[],
   all: number,
   blocked: number,
 ): number {
+  const inChain = chain.filter((pull) => (all >> pull) & 1);
+  let later = 0;
+  for (const pull of inChain.slice(1)) later |= 1 << pull;
+  let orders = 1;
+  for (let k = 2; k <= inChain.length; k++) orders *= k;
   const sum = (chosen: number, pool: number, sign: number): number => {
-    let total = sign * counts[all & ~chosen];
+    // Taking the lowest of the chain away leaves a shorter chain.
+    const lowest = inChain.length > 0 && (chosen >> inChain[0]) & 1;
+    let total = (sign * counts[all & ~chosen]) / (lowest ? orders / inChain.length : orders);
     for (let rest = pool; rest !== 0; rest &= rest - 1) {
       const v = 31 - Math.clz32(rest & -rest);
       total += sum(chosen | (1 << v), rest & (rest - 1) & ~near[v], -sign);
     }
     return total;
   };
-  return sum(0, blocked, 1);
+  return sum(0, blocked & ~later, 1);
 }
 
 /** A whole number from 0 up to, not including, `below`, at most 2^52, each equally likely. */

@@ -78,7 +78,7 @@ function tooMany(graph: Graph): EngineError {
   return new EngineError(
     'order.too-many',
     `${graph.pulls} pulls that overlap in ${graph.edges.length} places are too entangled to count ` +
-      `their orders exactly within ${MAX_COUNT_STEPS.toLocaleString('en')} steps; leave pulls out, ` +
+      'their orders exactly in some seconds; leave pulls out, ' +
       'or raise the ΔE under which a swap is free.',
     { details: { pulls: graph.pulls, overlaps: graph.edges.length } },
   );

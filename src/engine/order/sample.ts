@@ -1,18 +1,28 @@
 import { type Random, randomFrom } from '../base/random.ts';
-import { blocksOf } from './blocks.ts';
+import { atomsOf } from './atoms.ts';
 import { drawExact, MAX_EXACT_PULLS } from './exact-draw.ts';
 import { type Graph, graphOf, stripSimplicial, subgraph } from './graph.ts';
 import { walkOrientation } from './walk.ts';
 
-/** Steps of the random walk per overlap of a block, times log2 of its overlaps. */
-export const WALK_STEPS = 30;
+/** How much work a draw may take. */
+export interface DrawEffort {
+  /** Largest part drawn by exact counting, pulls; up to 14. */
+  exactPulls: number;
+  /** Steps of the random walk in larger parts, given their number of overlaps. */
+  walkSteps: (overlaps: number) => number;
+}
+
+const THOROUGH: DrawEffort = {
+  exactPulls: MAX_EXACT_PULLS,
+  walkSteps: (m) => Math.ceil(30 * m * Math.log2(m)),
+};
 
 /**
  * One order, bottom to top, of a class drawn uniformly among all order classes.
- * Exactly uniform when every block that is left after taking away pulls whose neighbours all
- * overlap each other has at most 14 pulls (so for all chordal graphs). A larger block is drawn by
- * a random walk that turns one overlap at a time: 30·m·log2(m) steps for m overlaps, whose
- * limit is uniform; how near it comes is not proven.
+ * The graph is cut along its cliques. It is exactly uniform when no part that no clique cuts has
+ * more than 14 pulls (so for all chordal graphs). A larger part is drawn by a random walk that
+ * turns one overlap at a time, from the class of a random order: 30·m·log2(m) steps for m overlaps,
+ * whose limit is uniform; how near it comes is not proven.
  * @param pulls number of pulls, 0 to 2,000
  * @param overlaps pairs of pulls whose order matters, each pair once, either way round
  * @param seed any text; the same seed gives the same order
@@ -27,27 +37,26 @@ export function sampleOrder(
   return drawOrder(graphOf(pulls, overlaps), randomFrom(String(seed)));
 }
 
-/** As sampleOrder, for a graph already checked and a stream of random numbers. */
-export function drawOrder(graph: Graph, random: Random): number[] {
-  const n = graph.pulls;
-  const under: Set<number>[] = Array.from({ length: n }, () => new Set());
+/** As sampleOrder, for a graph already checked, a stream of random numbers and a chosen effort. */
+export function drawOrder(graph: Graph, random: Random, effort: DrawEffort = THOROUGH): number[] {
+  const under: Set<number>[] = Array.from({ length: graph.pulls }, () => new Set());
   const { steps, core } = stripSimplicial(graph);
   const rest = subgraph(graph, core);
-  for (const block of blocksOf(rest)) {
-    const part = subgraph(rest, block);
-    const order =
-      part.pulls <= MAX_EXACT_PULLS ? drawExact(part, random) : drawByWalk(part, random);
-    const place = placesOf(order);
+  // An atom meets only those after it, in a clique: last first, each keeps the order found there.
+  for (const atom of atomsOf(rest).reverse()) {
+    const part = subgraph(rest, atom.pulls);
+    const pulls = atom.pulls.map((each) => core[each]);
+    const chain = climb(atom.clique.map((each) => core[each]), under).map((each) => pulls.indexOf(each));
+    const place = placesOf(drawPart(part, chain, random, effort));
     for (const [a, b] of part.edges) {
       const [low, high] = place[a] < place[b] ? [a, b] : [b, a];
-      under[core[block[high]]].add(core[block[low]]);
+      under[pulls[high]].add(pulls[low]);
     }
   }
   for (const { pull, clique } of steps.reverse()) {
-    // A clique has one order only, so the pull goes into one of its gaps.
-    const sorted = clique.sort((a, b) => (under[b].has(a) ? -1 : 1));
-    const gap = random.int(sorted.length + 1);
-    sorted.forEach((other, i) => {
+    const chain = climb(clique, under);
+    const gap = random.int(chain.length + 1);
+    chain.forEach((other, i) => {
       if (i < gap) under[pull].add(other);
       else under[other].add(pull);
     });
@@ -55,10 +64,26 @@ export function drawOrder(graph: Graph, random: Random): number[] {
   return leastOrder(under);
 }
 
-function drawByWalk(part: Graph, random: Random): number[] {
+/** A clique has one order only. */
+function climb(clique: readonly number[], under: readonly ReadonlySet<number>[]): number[] {
+  return [...clique].sort((a, b) => (under[b].has(a) ? -1 : 1));
+}
+
+function drawPart(
+  part: Graph,
+  chain: readonly number[],
+  random: Random,
+  effort: DrawEffort,
+): number[] {
+  if (part.pulls <= Math.min(effort.exactPulls, MAX_EXACT_PULLS)) return drawExact(part, random, chain);
+  const fixed: [number, number][] = [];
+  chain.forEach((high, i) => chain.slice(0, i).forEach((low) => fixed.push([low, high])));
   const start = random.shuffle(Array.from({ length: part.pulls }, (_, i) => i));
-  const m = part.edges.length;
-  return walkOrientation(part, [], start, Math.ceil(WALK_STEPS * m * Math.log2(m)), random);
+  // The chain takes the places that its members drew.
+  const inChain = new Set(chain);
+  let next = 0;
+  const kept = start.map((pull) => (inChain.has(pull) ? chain[next++] : pull));
+  return walkOrientation(part, fixed, kept, effort.walkSteps(part.edges.length), random);
 }
 
 function placesOf(order: readonly number[]): Int32Array {

@@ -3,6 +3,9 @@ import { deltaE2000, labD50 } from '../colour/index.ts';
 import { type FilmBands, filmBands, filmThickness, overFilm } from '../ink/index.ts';
 import type { Drawer } from '../stack/types.ts';
 
+/** Keeps three film numbers inside one exact number. */
+const MAX_FILMS = 2 ** 16;
+
 /**
  * How much it shows when two films change places, kept by film: an explorer asks the same few
  * hundred questions for thousands of stacks.
@@ -11,7 +14,7 @@ export class SwapDeltas {
   private readonly drawer: Pick<Drawer, 'inks' | 'paper' | 'strokeGain'>;
   private readonly ids = new Map<string, number>();
   private readonly films: FilmBands[] = [];
-  private readonly known = new Map<string, number>();
+  private readonly known = new Map<number, number>();
 
   constructor(drawer: Pick<Drawer, 'inks' | 'paper' | 'strokeGain'>) {
     this.drawer = drawer;
@@ -34,6 +37,7 @@ export class SwapDeltas {
         );
       }
       id = this.films.length;
+      if (id === MAX_FILMS - 1) throw new RangeError(`more than ${MAX_FILMS - 1} films in one drawer`);
       this.films.push(filmBands(ink.kx, ink.sx, filmThickness(strokes, this.drawer.strokeGain)));
       this.ids.set(key, id);
     }
@@ -47,7 +51,7 @@ export class SwapDeltas {
   delta(a: number, b: number, under = -1): number {
     if (a === b) return 0;
     if (a > b) [a, b] = [b, a];
-    const key = `${a} ${b} ${under}`;
+    const key = (a * MAX_FILMS + b) * MAX_FILMS + under + 1;
     let value = this.known.get(key);
     if (value === undefined) {
       const ground = Float64Array.from(this.drawer.paper.reflectance);

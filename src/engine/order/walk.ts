@@ -25,62 +25,79 @@ export function walkOrientation(
   start.forEach((pull, index) => {
     place[pull] = index;
   });
-  const over: number[][] = Array.from({ length: n }, () => []);
+  // Bit rows: row v holds the pulls straight above v.
+  const words = (n + 31) >> 5;
+  const over = new Uint32Array(n * words);
+  const turn = (low: number, high: number): void => {
+    over[low * words + (high >> 5)] ^= 1 << (high & 31);
+  };
   const held = new Set(fixed.map(([low, high]) => low * n + high));
-  for (const [low, high] of fixed) over[low].push(high);
+  for (const [low, high] of fixed) turn(low, high);
   const turnable: [number, number][] = [];
   for (const [a, b] of graph.edges) {
     const [low, high] = place[a] < place[b] ? [a, b] : [b, a];
     if (held.has(low * n + high)) continue;
-    over[low].push(high);
+    turn(low, high);
     turnable.push([low, high]);
   }
-  const seen = new Int32Array(n);
-  const stack = new Int32Array(n);
+  const todo = new Uint32Array(words);
+  const done = new Uint32Array(words);
   for (let step = 1; step <= steps && turnable.length > 0; step++) {
     const edge = turnable[random.int(turnable.length)];
     if (random.int(2) === 0) continue;
     const [low, high] = edge;
-    if (longWay(over, low, high, seen, stack, step)) continue;
-    over[low].splice(over[low].indexOf(high), 1);
-    over[high].push(low);
+    if (longWay(over, words, low, high, todo, done)) continue;
+    turn(low, high);
+    turn(high, low);
     edge[0] = high;
     edge[1] = low;
   }
-  return topological(over);
+  return topological([...fixed, ...turnable], n);
 }
 
 /** Whether a way other than the direct one leads up from low to high. */
 function longWay(
-  over: readonly number[][],
+  over: Uint32Array,
+  words: number,
   low: number,
   high: number,
-  seen: Int32Array,
-  stack: Int32Array,
-  mark: number,
+  todo: Uint32Array,
+  done: Uint32Array,
 ): boolean {
-  let top = 0;
-  for (const next of over[low]) {
-    if (next === high || seen[next] === mark) continue;
-    seen[next] = mark;
-    stack[top++] = next;
-  }
-  while (top > 0) {
-    for (const next of over[stack[--top]]) {
-      if (next === high) return true;
-      if (seen[next] === mark) continue;
-      seen[next] = mark;
-      stack[top++] = next;
+  const highWord = high >> 5;
+  const highBit = 1 << (high & 31);
+  for (let w = 0; w < words; w++) todo[w] = over[low * words + w];
+  todo[highWord] &= ~highBit;
+  done.fill(0);
+  for (let word = 0; word < words; ) {
+    if (todo[word] === 0) {
+      word++;
+      continue;
     }
+    const bit = todo[word] & -todo[word];
+    const row = ((word << 5) + 31 - Math.clz32(bit)) * words;
+    if (over[row + highWord] & highBit) return true;
+    todo[word] ^= bit;
+    done[word] |= bit;
+    let first = word;
+    for (let w = words - 1; w >= 0; w--) {
+      todo[w] |= over[row + w] & ~done[w];
+      if (todo[w] !== 0 && w < first) first = w;
+    }
+    word = first;
   }
   return false;
 }
 
-function topological(over: readonly number[][]): number[] {
-  const waiting = new Int32Array(over.length);
-  for (const list of over) for (const high of list) waiting[high]++;
+function topological(arcs: readonly (readonly [number, number])[], n: number): number[] {
+  const over: number[][] = Array.from({ length: n }, () => []);
+  const waiting = new Int32Array(n);
+  for (const [low, high] of arcs) {
+    over[low].push(high);
+    waiting[high]++;
+  }
   const order: number[] = [];
-  while (order.length < over.length) {
+  while (order.length < n) {
     let pull = 0;
     while (waiting[pull] !== 0) pull++;
     waiting[pull] = -1;
