@@ -1,4 +1,4 @@
-import type { Pull } from '../stack/types.ts';
+import type { Drawer, Pull } from '../stack/types.ts';
 
 /** What may not change when the explorer moves; pulls are named by their id in the base stack. */
 export type Hold =
@@ -42,4 +42,12 @@ export interface Variant {
   pulls: Pull[];
   /** Names the picture: two variants with the same key look the same. */
   key: string;
+}
+
+/** What the explorer starts from; a project is one. */
+export interface ExploreInput {
+  drawer: Drawer;
+  /** The base stack, first down first. */
+  bench: readonly Pull[];
+  explore: ExploreSettings;
 }

@@ -1,0 +1,104 @@
+import { deltaE2000Values } from '../colour/index.ts';
+import type { CellMap } from '../stack/types.ts';
+
+/** Edges between areas of different colour. */
+export interface EdgeMeasure {
+  /** Length of all edges that show, mm. */
+  lengthMm: number;
+  /** Length × ΔE00 across the edge, ΔE·mm. */
+  contrast: number;
+}
+
+/** Edges with less contrast than this do not show, ΔE00; rounding stays far below. */
+const LEAST_DELTA_E = 0.01;
+
+/**
+ * Length and contrast of all edges of a print. Between the middles of two rows an edge that goes on
+ * from one to the other between the same two cells counts by its slant; where areas differ from row
+ * to row otherwise, by the stretch that differs. Exact for upright and level edges on row
+ * boundaries; curves are as fine as the rows.
+ * @param lab cells × 3, what each cell shows
+ * Cost O(runs).
+ */
+export function edgeMeasure(map: CellMap, lab: ArrayLike<number>): EdgeMeasure {
+  const height = map.heightMm / map.rows;
+  const contrastOf = contrasts(map, lab);
+  const sum: EdgeMeasure = { lengthMm: 0, contrast: 0 };
+  const add = (lengthMm: number, a: number, b: number): void => {
+    const contrast = contrastOf(a, b);
+    if (contrast < LEAST_DELTA_E) return;
+    sum.lengthMm += lengthMm;
+    sum.contrast += lengthMm * contrast;
+  };
+  // Above the first row's middle and below the last one's edges go straight on.
+  for (const row of [0, map.rows - 1]) {
+    for (let run = map.rowStart[row] + 1; run < map.rowStart[row + 1]; run++) {
+      add(height / 2, map.runCell[run - 1], map.runCell[run]);
+    }
+  }
+  for (let row = 0; row + 1 < map.rows; row++) between(map, row, height, add);
+  return sum;
+}
+
+type Add = (lengthMm: number, a: number, b: number) => void;
+
+function between(map: CellMap, row: number, height: number, add: Add): void {
+  const { rowStart, runEndMm, runCell } = map;
+  const [top, mid, end] = [rowStart[row], rowStart[row + 1], rowStart[row + 2]];
+  // The stretches where the cells of the two rows differ.
+  for (let a = top, b = mid, fromMm = 0; a < mid && b < end; ) {
+    const toMm = Math.min(runEndMm[a], runEndMm[b]);
+    if (runCell[a] !== runCell[b]) add(toMm - fromMm, runCell[a], runCell[b]);
+    fromMm = toMm;
+    if (runEndMm[a] <= toMm) a++;
+    if (runEndMm[b] <= toMm) b++;
+  }
+  // Edges that go on: the level part above is taken back for the slant.
+  let from = mid;
+  const paired = new Set<number>();
+  for (let a = top; a + 1 < mid; a++) {
+    let b = from;
+    while (b + 1 < end && (runCell[b] !== runCell[a] || runCell[b + 1] !== runCell[a + 1])) b++;
+    // What slants further than an edge of its neighbours lets it is another edge.
+    if (b + 1 < end && overlapsAcross(map, a, b)) {
+      const level = Math.abs(runEndMm[b] - runEndMm[a]);
+      add(Math.hypot(level, height) - level, runCell[a], runCell[a + 1]);
+      paired.add(b);
+      from = b + 1;
+    } else {
+      add(height / 2, runCell[a], runCell[a + 1]);
+    }
+  }
+  for (let b = mid; b + 1 < end; b++) if (!paired.has(b)) add(height / 2, runCell[b], runCell[b + 1]);
+}
+
+/** Whether the runs on both sides of edges a and b touch their like in the other row. */
+function overlapsAcross(map: CellMap, a: number, b: number): boolean {
+  const { runEndMm } = map;
+  const start = (run: number): number => (startsRow(map, run) ? 0 : runEndMm[run - 1]);
+  return (
+    Math.max(start(a), start(b)) <= Math.min(runEndMm[a], runEndMm[b]) &&
+    Math.max(runEndMm[a], runEndMm[b]) <= Math.min(runEndMm[a + 1], runEndMm[b + 1])
+  );
+}
+
+function startsRow(map: CellMap, run: number): boolean {
+  // A run whose predecessor ends at the sheet's right edge begins a row.
+  return run === 0 || map.runEndMm[run - 1] >= map.widthMm;
+}
+
+function contrasts(map: CellMap, lab: ArrayLike<number>): (a: number, b: number) => number {
+  const known = new Map<number, number>();
+  return (a, b) => {
+    const key = a < b ? a * map.cells + b : b * map.cells + a;
+    let value = known.get(key);
+    if (value === undefined) {
+      value = deltaE2000Values(
+        lab[a * 3], lab[a * 3 + 1], lab[a * 3 + 2],
+        lab[b * 3], lab[b * 3 + 1], lab[b * 3 + 2],
+      );
+      known.set(key, value);
+    }
+    return value;
+  };
+}
