@@ -1,12 +1,12 @@
 import * as Comlink from 'comlink';
-import { createExplorer } from '../engine/explore/index.ts';
+import { createExplorer, type Explorer } from '../engine/explore/index.ts';
 import type { ExploreSettings, Variant } from '../engine/explore/types.ts';
 import type { Pull } from '../engine/stack/types.ts';
 import type { Jobs } from './jobs.ts';
 import { type DrawerPictures, WallPainter } from './pictures.ts';
 import type { WallBatch, WallEnd } from './wire.ts';
 
-/** Prints handed over at once; small, so that the first stand at once and a stop is heard. */
+/** Draws a step; few, so that the first prints stand at once and a stop is heard. */
 const BATCH = 8;
 
 /**
@@ -26,6 +26,7 @@ export async function runWall(
   const painter = new WallPainter(pictures, rows, true);
   let found = 0;
   const cancelled = await jobs.run(job, steps(explorer), (variants) => {
+    if (variants.length === 0) return;
     const batch: WallBatch = { maps: [], tiles: [], found: (found += variants.length), asked: explore.count };
     for (const variant of variants) {
       const { map, fresh, colours } = painter.tile(variant.pulls);
@@ -42,10 +43,6 @@ export async function runWall(
   return { found, asked: explore.count, cancelled, reason: cancelled ? '' : explorer.reason };
 }
 
-function* steps(explorer: ReturnType<typeof createExplorer>): Generator<Variant[], void> {
-  for (;;) {
-    const { variants, done } = explorer.step(BATCH);
-    if (variants.length > 0) yield variants;
-    if (done) return;
-  }
+function* steps(explorer: Explorer): Generator<Variant[], void> {
+  while (!explorer.done) yield explorer.step(BATCH);
 }

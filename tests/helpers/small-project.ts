@@ -59,7 +59,7 @@ export function smallProject(): Project {
     },
     recipes: [],
     visit: [],
-    press: { pullsPerHour: 40, mountMinutes: 15, washUpMinutes: 15, transfer: 0.8, lossMl: 100, overs: 0.12, registrationMm: 0.5 },
+    press: { pullsPerHour: 40, mountMinutes: 15, washUpMinutes: 15, registerMinutes: 5, days: 3, hoursPerDay: 7, transfer: 0.8, lossMl: 100, overs: 0.12, registrationMm: 0.5 },
     lesson: [],
   };
 }

@@ -1,35 +1,20 @@
 import { createPlanner, UNITS_PER_MS } from '../pullorder/planner.ts';
 import type { PullPlan } from '../pullorder/types.ts';
+import type { Problem } from '../base/error.ts';
 import { type SetUpCard, setUpCards } from './set-up-cards.ts';
+import type { VisitFigures } from './visit-figures.ts';
+import { type CardTime, type InkNeed, visitInks, visitTimes } from './visit-needs.ts';
 import { visitProblem, type VisitProblem, type VisitRunInput, type VisitSheet } from './visit-problem.ts';
+
+export type { CardTime, InkNeed } from './visit-needs.ts';
 
 /** What a visit is planned from. */
 export interface VisitInput {
   runs: VisitRunInput[];
   /** Orders that differ by less may change places, ΔE00. */
   minDeltaE: number;
+  press: VisitFigures;
   seed: string;
-}
-
-/** What one ink needs over the whole visit. */
-export interface InkNeed {
-  key: string;
-  name: string;
-  /** Area printed, all pulls on all sheets with overs, m². */
-  areaM2: number;
-  /** Wet ink to mix, with what stays in screen and bucket, g. */
-  grams: number;
-}
-
-/** When a set-up runs, minutes of press time from the visit's start. */
-export interface CardTime {
-  /** From 1. */
-  day: number;
-  /** From the day's start, minutes. */
-  startMinute: number;
-  endMinute: number;
-  /** Waiting for ink to dry before it, minutes. */
-  waitMinutes: number;
 }
 
 /** A pull order as the Press shows and prints it. */
@@ -40,6 +25,11 @@ export interface PressPlan {
   cards: SetUpCard[];
   /** One for each card. */
   times: CardTime[];
+  daysNeeded: number;
+  /** Most sheets that lie wet at once. */
+  racksNeeded: number;
+  /** What does not fit into the visit, a sentence each. */
+  problems: Problem[];
   inks: InkNeed[];
   mounts: number;
   inkChanges: number;
@@ -58,8 +48,14 @@ export interface PressPlan {
 /** Steps are short, so that a worker can be stopped between two of them. */
 const STEP_UNITS = 20 * UNITS_PER_MS;
 
-function describe(plan: PullPlan, visit: VisitProblem): Omit<PressPlan, 'savedSetUps' | 'savedMounts' | 'done'> {
+function describe(
+  plan: PullPlan,
+  visit: VisitProblem,
+  inks: InkNeed[],
+  press: VisitFigures,
+): Omit<PressPlan, 'savedSetUps' | 'savedMounts' | 'done'> {
   return {
+    ...visitTimes(plan, visit, press),
     sheets: visit.sheets,
     recipes: visit.recipes.map((recipe, r) => ({
       id: recipe.id,
@@ -67,6 +63,7 @@ function describe(plan: PullPlan, visit: VisitProblem): Omit<PressPlan, 'savedSe
       sheets: visit.sheets.filter((sheet) => sheet.recipe === r).map((sheet) => sheet.number),
     })),
     cards: setUpCards(plan, visit),
+    inks,
     mounts: plan.mounts,
     inkChanges: plan.inkChanges,
     registerMoves: plan.registerMoves,
@@ -93,6 +90,7 @@ function better(a: PullPlan, b: PullPlan): boolean {
  */
 export function* planVisit(input: VisitInput, budgetMs: number): Generator<PressPlan, void> {
   const visit = visitProblem(input.runs, input.minDeltaE);
+  const inks = visitInks(visit, input.press);
   const search = createPlanner(visit.problem, { seed: input.seed });
   let best: PullPlan | null = null;
   let done = false;
@@ -100,7 +98,7 @@ export function* planVisit(input: VisitInput, budgetMs: number): Generator<Press
     const step = search.step(Math.min(STEP_UNITS, units));
     best = step.best;
     done = step.done;
-    yield { ...describe(best, visit), savedSetUps: null, savedMounts: null, done: false };
+    yield { ...describe(best, visit, inks, input.press), savedSetUps: null, savedMounts: null, done: false };
   }
   if (best === null) return;
   let rigid: PullPlan | null = null;
@@ -111,13 +109,13 @@ export function* planVisit(input: VisitInput, budgetMs: number): Generator<Press
       const step = search.step(Math.min(STEP_UNITS, units));
       rigid = step.best;
       ended = step.done;
-      yield { ...describe(best, visit), savedSetUps: null, savedMounts: null, done: false };
+      yield { ...describe(best, visit, inks, input.press), savedSetUps: null, savedMounts: null, done: false };
     }
     // An order that obeys more is also an order of the freer problem.
     if (rigid !== null && better(rigid, best)) best = { ...rigid, bound: best.bound };
   }
   yield {
-    ...describe(best, visit),
+    ...describe(best, visit, inks, input.press),
     savedSetUps: rigid === null ? 0 : rigid.setUps.length - best.setUps.length,
     savedMounts: rigid === null ? 0 : rigid.mounts - best.mounts,
     done: true,

@@ -20,7 +20,12 @@ function same(a: unknown, b: unknown): boolean {
  * neither the drawer's entry nor the recipe's picture changes.
  * @returns the id under which each entry now stands
  */
-function adopt<T extends Named>(own: Draft<T>[], incoming: readonly T[], ready: (entry: T) => T): Map<string, string> {
+function adopt<T extends Named>(
+  own: Draft<T>[],
+  incoming: readonly T[],
+  ready: (entry: T) => T = (entry) => entry,
+  alike: (own: T, entry: T) => boolean = same,
+): Map<string, string> {
   const ids = new Map<string, string>();
   for (const entry of incoming) {
     let candidate = ready(entry);
@@ -30,7 +35,7 @@ function adopt<T extends Named>(own: Draft<T>[], incoming: readonly T[], ready: 
         own.push(candidate as Draft<T>);
         break;
       }
-      if (same(taken, candidate)) break;
+      if (alike(taken as T, candidate)) break;
       candidate = { ...candidate, id: `${entry.id}-${n}` };
     }
     ids.set(entry.id, candidate.id);
@@ -46,13 +51,19 @@ function adopt<T extends Named>(own: Draft<T>[], incoming: readonly T[], ready: 
 export function adoptRecipe(drawer: Draft<Drawer>, recipe: Recipe): Pull[] {
   drawer.paper = JSON.parse(JSON.stringify(recipe.paper)) as Draft<Drawer>['paper'];
   drawer.strokeGain = recipe.strokeGain;
-  const shapes = adopt(drawer.shapes, recipe.shapes, (shape) => shape);
-  const inks = adopt(drawer.inks, recipe.inks, (ink) => ink);
+  const shapes = adopt(drawer.shapes, recipe.shapes);
+  const inks = adopt(drawer.inks, recipe.inks);
   const numbers = new Set(drawer.screens.map((screen) => screen.number));
-  const screens = adopt(drawer.screens, recipe.screens, (screen) => ({
-    ...screen,
-    placed: screen.placed.map((placed) => ({ ...placed, shape: shapes.get(placed.shape) ?? placed.shape })),
-  }));
+  const screens = adopt(
+    drawer.screens,
+    recipe.screens,
+    (screen) => ({
+      ...screen,
+      placed: screen.placed.map((placed) => ({ ...placed, shape: shapes.get(placed.shape) ?? placed.shape })),
+    }),
+    // A screen that was given a free number when it came is still that screen.
+    (own, screen) => same({ ...own, number: 0 }, { ...screen, number: 0 }),
+  );
   renumber(drawer, screens, numbers);
   return recipe.pulls.map((pull) => ({
     ...pull,

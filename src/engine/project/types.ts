@@ -1,4 +1,5 @@
 import type { ExploreSettings } from '../explore/types.ts';
+import type { VisitFigures } from '../output/visit-figures.ts';
 import type { Recipe } from '../recipe/types.ts';
 import type { Drawer, Pull } from '../stack/types.ts';
 
@@ -11,18 +12,9 @@ export interface VisitRun {
   sheets: number;
 }
 
-/** The studio's own figures; all are defaults from common practice that the user changes. */
-export interface PressSettings {
-  pullsPerHour: number;
-  mountMinutes: number;
-  washUpMinutes: number;
-  /** Share of the theoretical ink volume that reaches the paper, 0.5–1; from memory. */
-  transfer: number;
-  /** Ink left in screen and bucket, mL a colour; from memory 50–150. */
-  lossMl: number;
-  /** Overs, share of the sheets. */
-  overs: number;
-  /** Registration that the table holds, mm. */
+/** The studio's own figures. */
+export interface PressSettings extends VisitFigures {
+  /** Registration that the table holds, mm; 0.25–1 by hand, from memory. */
   registrationMm: number;
 }
 

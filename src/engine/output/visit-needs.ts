@@ -1,0 +1,116 @@
+import type { Problem } from '../base/error.ts';
+import { intersectionArea } from '../geometry/booleans.ts';
+import { meshVolumeCm3PerM2 } from '../ink/mesh.ts';
+import { visitTimeline } from '../pullorder/timeline.ts';
+import type { PullPlan } from '../pullorder/types.ts';
+import { inkGrams } from '../quantities/ink.ts';
+import type { InkRun } from '../quantities/types.ts';
+import type { Recipe } from '../recipe/types.ts';
+import { pullRings } from '../shapes/placed.ts';
+import type { VisitFigures } from './visit-figures.ts';
+import type { VisitProblem } from './visit-problem.ts';
+
+/** What one ink needs over the whole visit. */
+export interface InkNeed {
+  key: string;
+  name: string;
+  /** Area printed, all pulls on all sheets with overs, m². */
+  areaM2: number;
+  /** Wet ink to mix, with what stays in screen and bucket, g. */
+  grams: number;
+}
+
+/** When a set-up runs, minutes of press time. */
+export interface CardTime {
+  /** From 1. */
+  day: number;
+  /** From the day's start, minutes. */
+  startMinute: number;
+  endMinute: number;
+  /** Waiting for ink to dry before it or between its sheets, minutes. */
+  waitMinutes: number;
+  /** False when it lies beyond the days of the visit. */
+  fits: boolean;
+}
+
+/** The visit in time. */
+export interface VisitTimes {
+  times: CardTime[];
+  daysNeeded: number;
+  /** Most sheets that lie wet at once. */
+  racksNeeded: number;
+  /** What does not fit, a sentence each. */
+  problems: Problem[];
+}
+
+/** Area that each pull of a recipe prints on the sheet, mm². */
+function pullAreas(recipe: Recipe): number[] {
+  const { widthMm, heightMm } = recipe.paper;
+  const sheet = { rings: [[0, 0, widthMm, 0, widthMm, heightMm, 0, heightMm]], fillRule: 'nonzero' as const };
+  const screens = new Map(recipe.screens.map((screen) => [screen.id, screen]));
+  return recipe.pulls.map((pull) => intersectionArea(pullRings(screens.get(pull.screen)!, recipe.shapes, pull, recipe.paper), sheet));
+}
+
+/** Sheets to print of a run so that overs are there to spoil. */
+export function withOvers(sheets: number, overs: number): number {
+  return Math.ceil(sheets * (1 + overs) - 1e-9);
+}
+
+/**
+ * Wet ink to mix for a visit, by ink.
+ * @throws EngineError 'quantities.bad-number', 'ink.bad-mesh' with a sentence
+ */
+export function visitInks(visit: VisitProblem, figures: VisitFigures): InkNeed[] {
+  const { registry } = visit;
+  const densityGPerCm3 = Object.fromEntries(registry.inks.map(({ key, ink }) => [key, ink.densityGPerCm3]));
+  const needs = new Map<string, InkNeed>(registry.inks.map(({ key, ink }) => [key, { key, name: ink.name, areaM2: 0, grams: 0 }]));
+  const losses = new Set<string>();
+  for (const [r, recipe] of visit.recipes.entries()) {
+    const areas = pullAreas(recipe);
+    const sheets = withOvers(visit.sheets.filter((sheet) => sheet.recipe === r).length, figures.overs);
+    const meshes = new Map(recipe.screens.map((screen) => [screen.id, screen.mesh]));
+    const runs: InkRun[] = recipe.pulls.map((pull, p) => ({
+      ink: registry.inkKey[r]!.get(pull.ink)!,
+      areaMm2: areas[p]!,
+      sheets,
+      strokes: pull.strokes,
+      volumeCm3PerM2: meshVolumeCm3PerM2(meshes.get(pull.screen)!),
+    }));
+    // Each recipe has its own stroke gain; what stays in screen and bucket is counted once an ink.
+    const { strokeGain } = recipe;
+    for (const need of inkGrams(runs, { transfer: figures.transfer, lossMl: figures.lossMl, strokeGain, densityGPerCm3 })) {
+      const sum = needs.get(need.ink)!;
+      sum.areaM2 += need.areaM2;
+      sum.grams += need.printedG + (losses.has(need.ink) ? 0 : need.lossG);
+      losses.add(need.ink);
+    }
+  }
+  return [...needs.values()];
+}
+
+/**
+ * Lays a plan out over the days of a visit, with drying.
+ * @throws EngineError 'visit.bad-number' with a sentence when a figure is none
+ */
+export function visitTimes(plan: PullPlan, visit: VisitProblem, figures: VisitFigures): VisitTimes {
+  const { timeline, problems } = visitTimeline(
+    visit.problem,
+    plan,
+    figures,
+    Object.fromEntries(visit.registry.inks.map(({ key, ink }) => [key, ink.dryMinutes])),
+    { days: figures.days, hoursPerDay: figures.hoursPerDay },
+    visit.sheets.map((sheet) => visit.drying[sheet.recipe]!),
+  );
+  return {
+    times: timeline.times.map(({ day, startMinute, endMinute, waitMinutes, fits }) => ({
+      day,
+      startMinute: Math.round(startMinute),
+      endMinute: Math.round(endMinute),
+      waitMinutes: Math.round(waitMinutes),
+      fits,
+    })),
+    daysNeeded: timeline.daysNeeded,
+    racksNeeded: timeline.racksNeeded,
+    problems,
+  };
+}

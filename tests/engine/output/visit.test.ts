@@ -1,0 +1,84 @@
+import { describe, expect, it } from 'vitest';
+import { planVisit, type PressPlan } from '../../../src/engine/output/visit.ts';
+import { visitProblem } from '../../../src/engine/output/visit-problem.ts';
+import { checkPlan } from '../../../src/engine/pullorder/check-plan.ts';
+import { recipeOf } from '../../../src/engine/recipe/write.ts';
+import { pullOf, smallProject } from '../../helpers/small-project.ts';
+
+const project = smallProject();
+const { drawer, press } = project;
+const first = recipeOf(project.bench, drawer, { id: 'a', title: 'First' });
+const turned = recipeOf([...project.bench].reverse(), drawer, { id: 'b', title: 'Turned' });
+
+function plan(runs: { recipe: typeof first; sheets: number }[], budgetMs = 200): PressPlan {
+  let last: PressPlan | null = null;
+  for (const step of planVisit({ runs, minDeltaE: 1, press, seed: 'x' }, budgetMs)) last = step;
+  return last!;
+}
+
+describe('visitProblem', () => {
+  it('should see one frame and one bucket where two recipes mean the same', () => {
+    const { registry, problem } = visitProblem([{ recipe: first, sheets: 2 }, { recipe: turned, sheets: 1 }], 1);
+    expect(registry.screens.map((screen) => screen.key)).toEqual(['1', '2', '3']);
+    expect(registry.inks).toHaveLength(3);
+    expect(problem.sheets).toHaveLength(3);
+  });
+
+  it('should keep two frames apart that share a number but not their stencil', () => {
+    const moved = structuredClone(turned);
+    moved.screens.find((screen) => screen.number === 2)!.placed[0]!.xMm += 30;
+    const { registry } = visitProblem([{ recipe: first, sheets: 1 }, { recipe: moved, sheets: 1 }], 1);
+    expect(registry.screens.map((screen) => screen.key).sort()).toEqual(['1', '2', '2 b', '3']);
+  });
+
+  it('should print the same pull twice in two set-ups, never wet in wet', () => {
+    const twice = recipeOf([pullOf('x', 's1', 'rust'), pullOf('y', 's1', 'rust')], drawer, { id: 't', title: 'Twice' });
+    expect(visitProblem([{ recipe: twice, sheets: 1 }], 1).problem.sheets[0]!.overlaps).toEqual([[0, 1]]);
+  });
+
+  it('should say in a sentence that nothing is to be printed', () => {
+    expect(() => visitProblem([], 1)).toThrow(/Nothing is to be printed/);
+    expect(() => visitProblem([{ recipe: first, sheets: 10_000 }], 1)).toThrow(/10000 sheets/);
+  });
+});
+
+describe('planVisit', () => {
+  it('should print every pull of every sheet once, in an order that keeps each sheet', () => {
+    const runs = [{ recipe: first, sheets: 3 }, { recipe: turned, sheets: 2 }];
+    const result = plan(runs);
+    const visit = visitProblem(runs, 1);
+    const setUps = result.cards.map((card) => ({
+      screen: card.screen.key,
+      ink: card.ink.key,
+      offset: JSON.stringify([card.dxMm, card.dyMm, card.turnDeg, card.strokes]),
+      pulls: card.states.flatMap((state) =>
+        state.sheets.flatMap((sheet) => state.prints.map((pull): [number, number] => [sheet - 1, pull])),
+      ),
+    }));
+    expect(checkPlan(visit.problem, { ...result, setUps })).toEqual([]);
+    expect(result.bound.setUps).toBeLessThanOrEqual(result.cards.length);
+    expect(result.done).toBe(true);
+  });
+
+  it('should end each sheet with the picture of its recipe', () => {
+    const result = plan([{ recipe: first, sheets: 2 }]);
+    const last = result.cards.at(-1)!.states[0]!;
+    expect(last.sheets).toEqual([1, 2]);
+    expect(last.after.map((pull) => pull.id).sort()).toEqual(['p1', 'p2', 'p3']);
+  });
+
+  it('should weigh ink by area, mesh and sheets', () => {
+    // By hand: 200 × 100 mm on 2 sheets and their over (⌈2 × 1.12⌉ = 3): 0.06 m². Mesh 90-48:
+    // (63.11 / 111.11)² × 1.55 × 48 µm = 24.0 cm³/m²; × 0.8 transfer × 1.15 g/cm³ = 1.325 g,
+    // and 100 mL that stay behind = 115 g.
+    const one = recipeOf([pullOf('x', 's1', 'rust')], drawer, { id: 'o', title: 'One' });
+    const [need] = plan([{ recipe: one, sheets: 2 }]).inks;
+    expect(need!.areaM2).toBeCloseTo(0.06, 6);
+    expect(need!.grams).toBeCloseTo(116.325, 2);
+  });
+
+  it('should give the same order for the same seed', () => {
+    const runs = [{ recipe: first, sheets: 3 }, { recipe: turned, sheets: 2 }];
+    expect(plan(runs)).toEqual(plan(runs));
+  });
+});
