@@ -2,4 +2,5 @@ export type { ExploreInput, ExploreSettings, Hold, Variant } from './types.ts';
 export { checkExplore, MAX_EXPLORE_PULLS, MAX_VARIANTS } from './check.ts';
 export { createExplorer, explore, type Explorer } from './explorer.ts';
 export { checkHolds } from './holds.ts';
+export { type ColourArea, type Measures, measureVariant } from './measures.ts';
 export { pictureKey } from './picture-key.ts';

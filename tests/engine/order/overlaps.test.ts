@@ -16,7 +16,7 @@ import {
 } from '../../../src/engine/order/index.ts';
 import { buildCellMap, pairOverlapAreas, placedSpans } from '../../../src/engine/stack/index.ts';
 import type { Drawer, Pull } from '../../../src/engine/stack/types.ts';
-import { INKS, pull, rectDrawer } from './drawer.ts';
+import { ink, INKS, pull, rectDrawer } from './drawer.ts';
 
 type Rect = [number, number, number, number];
 
@@ -158,6 +158,36 @@ describe('overlapsOf', () => {
         if (i < j) expect(deltaE2000(a, b)).toBeGreaterThan(0.01);
       });
     });
+  });
+});
+
+describe('freeSwaps', () => {
+  it('should change no colour by more than the threshold, but for one in twenty deep in dark piles', () => {
+    const random = randomFrom('piles');
+    const unit = (): number => random.int(1000) / 1000;
+    let swaps = 0;
+    let beyond = 0;
+    for (let pile = 0; pile < 400; pile++) {
+      const n = 2 + random.int(4);
+      const scatter = [0.005, 0.02, 0.1][random.int(3)];
+      const inks = Array.from({ length: n }, (_, i) => {
+        const [at, wide, high, s] = [unit() * 36, 4 + unit() * 12, 0.1 + 2 * unit(), scatter * unit()];
+        return ink(`ink${i}`, (band) => 0.02 + high * Math.exp(-(((band - at) / wide) ** 2)), () => s);
+      });
+      const drawer = { ...rectDrawer(Array.from({ length: n }, (): Rect => [0, 0, 50, 50])), inks };
+      const pulls = inks.map((each, i) => pull(i, each.id));
+      for (const { a, b, deltaE } of freeSwaps({ pulls }, drawer, { toleranceMm: 0.1, minDeltaE: 1 })) {
+        if (b !== a + 1) continue;
+        const swapped = [...pulls];
+        [swapped[a], swapped[b]] = [swapped[b], swapped[a]];
+        const shown = deltaE2000(colour(pulls, drawer), colour(swapped, drawer));
+        if (n === 2) expect(shown).toBeCloseTo(deltaE, 9);
+        swaps++;
+        if (shown >= 1) beyond++;
+      }
+    }
+    expect(swaps).toBeGreaterThan(300);
+    expect(beyond / swaps).toBeLessThan(0.05);
   });
 });
 
