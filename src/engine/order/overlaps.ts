@@ -29,7 +29,7 @@ export interface OverlapOptions {
  * minDeltaE. ΔE00 is the largest over bare paper and over paper carrying one other pull that
  * overlaps both, so that it does not depend on the order of the stack. With several dark films
  * under both, a swap can show more than that: of random free swaps in piles of up to five films
- * about one in thirty exceeded the threshold.
+ * about one in eighteen exceeded the threshold.
  * @returns sorted by a, then b; areaMm2 is all that they share on the sheet, by exact clipping
  * @throws EngineError 'order.tolerance' | 'order.min-delta-e', 'stack.unknown-screen',
  * 'stack.unknown-ink', 'screen.unknown-shape'
