@@ -63,6 +63,7 @@ export class AddPull extends LitElement {
       }
       .screens label.choice {
         display: grid;
+        align-content: start;
         justify-items: center;
         gap: 6px;
         padding: 10px 6px 8px;
@@ -70,9 +71,12 @@ export class AddPull extends LitElement {
       }
       label.choice span {
         max-width: 100%;
-        overflow: hidden;
-        text-overflow: ellipsis;
-        white-space: nowrap;
+        overflow-wrap: anywhere;
+        line-height: 1.25;
+        text-wrap: balance;
+      }
+      .screens label.choice span {
+        text-align: center;
       }
       label.choice input {
         position: absolute;

@@ -12,7 +12,7 @@ import { type Region, visibleRegion } from './region.ts';
 import type { SheetView } from './sheet-view.ts';
 
 /** A picture that would take longer is preceded by a coarser draft, ms. */
-const DRAFT_ABOVE_MS = 60;
+const DRAFT_ABOVE_MS = 70;
 /** After the last change of the view the sharp picture is asked for, ms. */
 const SETTLE_MS = 40;
 

@@ -34,7 +34,7 @@ export const benchRoomStyle = css`
   }
   figure {
     display: grid;
-    grid-template-rows: minmax(0, 1fr) auto;
+    grid-template-rows: minmax(0, 1fr);
     margin: 0;
     min-width: 0;
     min-height: 0;
@@ -42,9 +42,12 @@ export const benchRoomStyle = css`
   figure + figure {
     border-left: 1px solid var(--line);
   }
+  figure:has(figcaption) {
+    grid-template-rows: auto minmax(0, 1fr);
+  }
   figcaption {
     text-align: center;
-    padding: 0 12px 6px;
+    padding: 8px 12px 0;
     font-size: 13px;
     color: var(--ink-soft);
     overflow: hidden;
@@ -56,7 +59,7 @@ export const benchRoomStyle = css`
     position: absolute;
     inset: auto 0 0 0;
     display: flex;
-    align-items: end;
+    align-items: center;
     justify-content: space-between;
     gap: 16px;
     padding: 0 12px 8px;

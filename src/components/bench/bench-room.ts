@@ -255,6 +255,7 @@ export class BenchRoom extends LitElement {
       ? `Picture. ${selected < 0 ? 'Arrow keys move the sheet' : `Arrow keys shift pull ${selected + 1} by 0.1 mm, with Shift by 1 mm`}; plus, minus and 0 come closer, further, to the whole sheet; hold B to build it up.`
       : `${name}, to compare`;
     return html`<figure>
+      ${captioned ? html`<figcaption>${name}</figcaption>` : nothing}
       <bench-picture
         .drawer=${drawer}
         .pulls=${pulls}
@@ -268,8 +269,11 @@ export class BenchRoom extends LitElement {
         @point=${(event: CustomEvent<{ xMm: number; yMm: number } | null>) => (this.pointed = event.detail)}
         @nudge=${(event: CustomEvent<{ dxMm: number; dyMm: number }>) => this.nudge(event.detail)}
       ></bench-picture>
-      ${captioned ? html`<figcaption>${name}</figcaption>` : nothing}
     </figure>`;
+  }
+
+  private addButton() {
+    return html`<button @click=${() => this.addDialog.show()}>Add a pull</button>`;
   }
 
   private emptyBench() {
@@ -326,6 +330,7 @@ export class BenchRoom extends LitElement {
           >
             Build up
           </button>
+          ${this.narrow && this.pulls.length > 0 ? this.addButton() : nothing}
         </div>
       </section>
       ${this.narrow ? nothing : this.selection()}
@@ -355,7 +360,11 @@ export class BenchRoom extends LitElement {
       <summary>
         <h3>Order graph</h3>
         <span class="soft small">
-          ${split === null ? 'looking for overlaps…' : `${split.free} of ${split.overlapping} overlapping pairs are free swaps`}
+          ${split === null
+            ? 'looking for overlaps…'
+            : split.overlapping === 0
+              ? 'no two pulls overlap'
+              : `${split.free} of ${split.overlapping} overlapping ${split.overlapping === 1 ? 'pair is a free swap' : 'pairs are free swaps'}`}
         </span>
       </summary>
       <ps-order-graph
@@ -406,7 +415,7 @@ export class BenchRoom extends LitElement {
             @pull-move=${(event: CustomEvent<{ pull: string; to: number }>) => this.move(event.detail.pull, event.detail.to)}
             @pull-remove=${(event: CustomEvent<string>) => this.take(event.detail)}
           >
-            ${this.pulls.length === 0 ? nothing : html`<button @click=${() => this.addDialog.show()}>Add a pull</button>`}
+            ${this.pulls.length === 0 || this.narrow ? nothing : this.addButton()}
           </ps-state-strip>
         </div></div>
         ${this.side()} ${this.graph()}

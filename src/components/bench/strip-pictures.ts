@@ -4,6 +4,11 @@ import { desk, sentenceOf } from '../../workers/client.ts';
 import type { OverlapEdge, Picture } from '../../workers/wire.ts';
 import { Latest } from './latest.ts';
 
+/** After an edit the large picture has the processor to itself for so long, ms. */
+const STATES_AFTER_MS = 60;
+/** Overlaps take the longest and are looked at last: once nothing was edited for so long, ms. */
+const OVERLAPS_AFTER_MS = 250;
+
 interface Question {
   pulls: readonly Pull[];
   drawer: Drawer;
@@ -19,6 +24,8 @@ export class StripPictures implements ReactiveController {
   private readonly host: ReactiveControllerHost;
   private readonly tell: (text: string) => void;
   private asked: Question | null = null;
+  private statesTimer: ReturnType<typeof setTimeout> | null = null;
+  private overlapsTimer: ReturnType<typeof setTimeout> | null = null;
   pictures: readonly Picture[] = [];
   /** All overlapping pairs, also free swaps; null until they are known for the pulls asked last. */
   edges: readonly OverlapEdge[] | null = null;
@@ -57,6 +64,9 @@ export class StripPictures implements ReactiveController {
   hostDisconnected(): void {
     this.states.forget();
     this.overlaps.forget();
+    if (this.statesTimer !== null) clearTimeout(this.statesTimer);
+    if (this.overlapsTimer !== null) clearTimeout(this.overlapsTimer);
+    this.statesTimer = this.overlapsTimer = this.asked = null;
   }
 
   /** Sees to it that pictures and overlaps of a stack come; nothing happens when they are there. */
@@ -65,9 +75,16 @@ export class StripPictures implements ReactiveController {
     const sameStack = asked?.pulls === question.pulls && asked.drawer === question.drawer;
     if (sameStack && asked.relative === question.relative && asked.heightPx === question.heightPx) return;
     this.asked = question;
-    this.states.ask(question);
+    this.statesTimer ??= setTimeout(
+      () => {
+        this.statesTimer = null;
+        this.states.ask(this.asked!);
+      },
+      asked === null ? 0 : STATES_AFTER_MS,
+    );
     if (sameStack) return;
     this.edges = null;
-    this.overlaps.ask(question);
+    if (this.overlapsTimer !== null) clearTimeout(this.overlapsTimer);
+    this.overlapsTimer = setTimeout(() => this.overlaps.ask(this.asked!), asked === null ? 0 : OVERLAPS_AFTER_MS);
   }
 }

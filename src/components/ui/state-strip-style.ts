@@ -104,12 +104,16 @@ export const stateStripStyle = css`
     color: var(--ink-soft);
     cursor: help;
   }
-  .dragged .sheet,
-  .dragged .ticket {
+  .dragged .sheet {
     transform: translate(var(--drag-x, 0px), -6px);
-    opacity: 0.92;
     position: relative;
     z-index: 3;
+    outline: 2px solid var(--accent);
+    outline-offset: 2px;
+  }
+  .dragged .ticket,
+  .dragged .handle {
+    opacity: 0.25;
   }
   .dragged {
     cursor: grabbing;
@@ -143,10 +147,19 @@ export const stateStripStyle = css`
   .handle {
     display: none;
   }
+  /* Stays in sight while the states scroll under it. */
   .end {
+    position: sticky;
+    right: -20px;
+    z-index: 5;
     flex: none;
-    padding-left: 11px;
-    align-self: flex-start;
+    align-self: stretch;
+    margin-left: auto;
+    padding: 0 20px 0 12px;
+    background: linear-gradient(to right, transparent, var(--wall) 12px);
+  }
+  .end.none {
+    display: none;
   }
   @media (max-width: 760px) {
     .scroller {

@@ -76,7 +76,8 @@ export class StateStrip extends LitElement {
     const box = option.getBoundingClientRect();
     const frame = this.scroller.getBoundingClientRect();
     if (frame.width === 0) return;
-    const over = Math.max(0, box.right + 30 - frame.right) - Math.max(0, frame.left - box.left + 30);
+    const end = this.renderRoot.querySelector('.end')!.getBoundingClientRect().width;
+    const over = Math.max(0, box.right + 10 + end - frame.right) - Math.max(0, frame.left - box.left + 30);
     if (over !== 0) this.scroller.scrollBy({ left: over });
   }
 
@@ -228,7 +229,7 @@ export class StateStrip extends LitElement {
         ${repeat(this.pulls, (pull) => pull.id, (pull, index) => this.option(pull, index))}
         ${drag?.under === true ? html`<div class="mark" style="left: ${drag.slot * cell}px"></div>` : nothing}
       </div>
-      <div class="end"><slot></slot></div>
+      <div class="end ${this.childElementCount === 0 ? 'none' : ''}"><slot @slotchange=${() => this.requestUpdate()}></slot></div>
     </div>`;
   }
 }
