@@ -1,0 +1,62 @@
+import { describe, expect, it } from 'vitest';
+import { DrawerPictures, WallPainter } from '../../src/workers/pictures.ts';
+import { pullOf, smallProject } from '../helpers/small-project.ts';
+
+const { drawer, bench } = smallProject();
+const ROWS = 128;
+
+function words(pixels: Uint8ClampedArray<ArrayBuffer>): Uint32Array {
+  return new Uint32Array(pixels.buffer, pixels.byteOffset, pixels.length / 4);
+}
+
+describe('WallPainter', () => {
+  it('should share one map between orders and inks of the same placed screens', () => {
+    const painter = new WallPainter(new DrawerPictures(drawer), ROWS, true);
+    const first = painter.tile(bench);
+    const turned = painter.tile([...bench].reverse());
+    const shifted = painter.tile(bench.map((pull) => ({ ...pull, dxMm: 1.5 })));
+    expect(first.fresh).not.toBeNull();
+    expect(turned).toMatchObject({ map: first.map, fresh: null });
+    expect(shifted.map).not.toBe(first.map);
+  });
+
+  it('should give the colours that the thumbnail has, but for blended edges', () => {
+    const pictures = new DrawerPictures(drawer);
+    const painter = new WallPainter(pictures, ROWS, true);
+    painter.tile(bench);
+    for (const pulls of [bench, [...bench].reverse(), [bench[1]!, bench[0]!, bench[2]!]]) {
+      const { fresh, colours } = painter.tile(pulls.map((pull) => ({ ...pull, dyMm: 2 })));
+      if (fresh === null) continue;
+      const thumbnail = words(pictures.thumbnail(pulls.map((pull) => ({ ...pull, dyMm: 2 })), ROWS, true).pixels);
+      let differ = 0;
+      for (let i = 0; i < thumbnail.length; i++) if (colours[fresh.cells[i]!] !== thumbnail[i]) differ++;
+      // Three rectangles have at most six upright edges a row.
+      expect(differ).toBeLessThanOrEqual(6 * ROWS);
+      expect(new Set(colours).size).toBeGreaterThan(4);
+    }
+  });
+});
+
+describe('DrawerPictures', () => {
+  it('should end its states with the whole stack and begin them with bare paper', () => {
+    const pictures = new DrawerPictures(drawer);
+    const states = pictures.allStates(bench, ROWS, true);
+    expect(states).toHaveLength(bench.length + 1);
+    expect(new Set(words(states[0]!.pixels))).toEqual(new Set([0xffffffff]));
+    expect(states.at(-1)!.pixels).toEqual(pictures.thumbnail(bench, ROWS, true).pixels);
+  });
+
+  it('should draw reordered stacks as if each were drawn by itself', () => {
+    const pictures = new DrawerPictures(drawer);
+    const orders = [bench, [...bench].reverse()];
+    const together = pictures.reordered(orders, ROWS, true);
+    for (const [i, order] of orders.entries()) {
+      expect(together[i]!.pixels).toEqual(pictures.thumbnail(order, ROWS, true).pixels);
+    }
+    expect(together[0]!.pixels).not.toEqual(together[1]!.pixels);
+  });
+
+  it('should say which pull names a screen that is not there', () => {
+    expect(() => new DrawerPictures(drawer).thumbnail([pullOf('p', 'ghost', 'rust')], ROWS, true)).toThrow(/ghost/);
+  });
+});
