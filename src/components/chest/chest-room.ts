@@ -1,21 +1,191 @@
-import { html, LitElement } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { css, html, LitElement, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { repeat } from 'lit/directives/repeat.js';
 import { type AppStore, StoreController } from '../app-store.ts';
+import { chooseFiles } from '../ui/download.ts';
 import { controls } from '../ui/styles.ts';
+import { importRecipe } from './import-recipes.ts';
+import './recipe-print.ts';
 
+/** The kept recipes, pinned up; recipe files come in and go out here. */
 @customElement('chest-room')
 export class ChestRoom extends LitElement {
-  static override styles = controls;
+  static override styles = [
+    controls,
+    css`
+      .room {
+        min-height: 100%;
+        padding: 28px 40px 72px;
+      }
+      header {
+        margin-bottom: 26px;
+      }
+      header h2 + .soft {
+        margin-left: -6px;
+      }
+      .fill {
+        flex: 1;
+      }
+      .prints {
+        display: grid;
+        grid-template-columns: repeat(auto-fill, minmax(270px, 1fr));
+        gap: 56px 48px;
+        margin: 0;
+        padding: 0;
+        list-style: none;
+        align-items: start;
+      }
+      .prints .opened {
+        grid-column: 1 / -1;
+      }
+      .empty {
+        display: grid;
+        gap: 10px;
+        justify-items: center;
+        align-content: center;
+        min-height: 60vh;
+        text-align: center;
+      }
+      .empty p {
+        max-width: 48ch;
+      }
+      .ghosts {
+        display: flex;
+        gap: 22px;
+        margin-bottom: 18px;
+      }
+      .ghosts i {
+        width: 96px;
+        aspect-ratio: 560 / 760;
+        border: 1px dashed var(--line);
+      }
+      .over {
+        position: fixed;
+        inset: 0;
+        z-index: 10;
+        display: grid;
+        place-items: center;
+        background: color-mix(in srgb, var(--wall) 78%, transparent);
+        pointer-events: none;
+      }
+      .over p {
+        padding: 28px 44px;
+        font-size: 20px;
+        font-weight: 650;
+        background: var(--sheet);
+        outline: 2px dashed var(--accent);
+        outline-offset: 8px;
+      }
+      @media (max-width: 760px) {
+        .room {
+          padding: 18px 20px 48px;
+        }
+        .prints {
+          grid-template-columns: minmax(0, 1fr);
+          gap: 44px;
+        }
+      }
+    `,
+  ];
 
   @property({ attribute: false }) store!: AppStore;
+  @state() private opened: string | null = null;
+  @state() private over = false;
+  private work: Promise<void> = Promise.resolve();
 
   override connectedCallback(): void {
     super.connectedCallback();
     new StoreController(this, this.store);
+    this.addEventListener('dragover', this.onDragOver);
+    this.addEventListener('dragleave', this.onDragLeave);
+    this.addEventListener('drop', this.onDrop);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.removeEventListener('dragover', this.onDragOver);
+    this.removeEventListener('dragleave', this.onDragLeave);
+    this.removeEventListener('drop', this.onDrop);
+  }
+
+  protected override shouldUpdate(): boolean {
+    return this.store.room === 'chest';
+  }
+
+  private readonly onDragOver = (event: DragEvent): void => {
+    if (event.dataTransfer?.types.includes('Files') !== true) return;
+    event.preventDefault();
+    event.dataTransfer.dropEffect = 'copy';
+    this.over = true;
+  };
+
+  private readonly onDragLeave = (event: DragEvent): void => {
+    if (event.relatedTarget instanceof Node && this.contains(event.relatedTarget)) return;
+    this.over = false;
+  };
+
+  private readonly onDrop = (event: DragEvent): void => {
+    this.over = false;
+    if (event.dataTransfer?.types.includes('Files') !== true) return;
+    event.preventDefault();
+    this.bringIn([...event.dataTransfer.files]);
+  };
+
+  private async choose(): Promise<void> {
+    this.bringIn(await chooseFiles('.json,application/json', true));
+  }
+
+  private bringIn(files: readonly File[]): void {
+    if (files.length > 0) this.work = this.work.then(() => this.read(files));
+  }
+
+  private async read(files: readonly File[]): Promise<void> {
+    const { store } = this;
+    const kept: string[] = [];
+    for (const file of files) {
+      const found = await importRecipe(file, store.project.recipes);
+      if (found.kind === 'refused') for (const sentence of found.sentences) store.tell(sentence);
+      else if (found.kind === 'there') store.tell(`${found.title} is already in the chest.`, 'news');
+      else if (store.dispatch({ kind: 'keep-recipe', recipe: found.recipe })) kept.push(found.recipe.title);
+    }
+    if (kept.length === 1) store.tell(`${kept[0]} is in the chest.`, 'news');
+    else if (kept.length > 1) store.tell(`${kept.length} recipes are in the chest.`, 'news');
   }
 
   override render() {
-    return html`<h2>chest</h2>`;
+    const { recipes } = this.store.project;
+    return html`
+      <div class="room">
+        <header class="row">
+          <h2>Kept recipes</h2>
+          ${recipes.length === 0 ? nothing : html`<span class="soft">${recipes.length}</span>`}
+          <span class="fill"></span>
+          <button @click=${() => void this.choose()}>Bring in files…</button>
+        </header>
+        ${recipes.length === 0
+          ? html`<div class="empty">
+              <div class="ghosts" aria-hidden="true"><i></i><i></i><i></i></div>
+              <h3>Nothing kept yet</h3>
+              <p class="soft">A recipe holds everything it takes to build a print: its screens, inks, paper and pulls. Keep one from the Wall or the Bench, or drop a recipe file here.</p>
+              <button class="main" @click=${() => this.store.go('wall')}>Go to the Wall</button>
+            </div>`
+          : html`<ul class="prints" aria-label="Kept recipes">
+              ${repeat(
+                recipes,
+                (recipe) => recipe.id,
+                (recipe) => html`<li class=${this.opened === recipe.id ? 'opened' : ''} aria-label=${recipe.title}>
+                  <recipe-print
+                    .store=${this.store}
+                    .recipe=${recipe}
+                    .opened=${this.opened === recipe.id}
+                    @unfold=${() => (this.opened = this.opened === recipe.id ? null : recipe.id)}
+                  ></recipe-print>
+                </li>`,
+              )}
+            </ul>`}
+      </div>
+      ${this.over ? html`<div class="over"><p>Drop recipe files to keep them</p></div>` : nothing}
+    `;
   }
 }
 

@@ -1,22 +1,235 @@
-import { html, LitElement } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { html, LitElement, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { nextScreenNumber, screenOfShape } from '../../engine/shapes/new-screen.ts';
+import type { Screen, Shape } from '../../engine/shapes/types.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
+import { chooseFiles } from '../ui/download.ts';
 import { controls } from '../ui/styles.ts';
+import { drawerStyles } from './drawer-styles.ts';
+import { readShapeFiles } from './read-files.ts';
+import './screen-editor.ts';
+import './screen-rack.ts';
+import './shape-tray.ts';
+import { sizeText } from './shape-tray.ts';
 
+/** What the last files came to. */
+interface Report {
+  head: string;
+  remarks: { text: string; kept: boolean }[];
+}
+
+/** The flat file: shapes above, the screens made of them below, one screen open beside. */
 @customElement('drawer-room')
 export class DrawerRoom extends LitElement {
-  static override styles = controls;
+  static override styles = [controls, drawerStyles];
 
   @property({ attribute: false }) store!: AppStore;
+  @state() private shape: string | null = null;
+  @state() private screen: string | null = null;
+  @state() private trueSize = true;
+  @state() private over = false;
+  @state() private reading = '';
+  @state() private report: Report | null = null;
+  private readonly wide = matchMedia('(min-width: 1000px)');
+  private work: Promise<void> = Promise.resolve();
 
   override connectedCallback(): void {
     super.connectedCallback();
     new StoreController(this, this.store);
+    this.wide.addEventListener('change', this.redraw);
+    this.addEventListener('dragover', this.onDragOver);
+    this.addEventListener('dragleave', this.onDragLeave);
+    this.addEventListener('drop', this.onDrop);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.wide.removeEventListener('change', this.redraw);
+    this.removeEventListener('dragover', this.onDragOver);
+    this.removeEventListener('dragleave', this.onDragLeave);
+    this.removeEventListener('drop', this.onDrop);
+  }
+
+  protected override shouldUpdate(): boolean {
+    return this.store.room === 'drawer';
+  }
+
+  private readonly redraw = (): void => this.requestUpdate();
+
+  private readonly onDragOver = (event: DragEvent): void => {
+    if (event.dataTransfer?.types.includes('Files') !== true) return;
+    event.preventDefault();
+    event.dataTransfer.dropEffect = 'copy';
+    this.over = true;
+  };
+
+  private readonly onDragLeave = (event: DragEvent): void => {
+    // Leaving for a part of the room itself is no leaving.
+    if (event.relatedTarget instanceof Node && this.contains(event.relatedTarget)) return;
+    this.over = false;
+  };
+
+  private readonly onDrop = (event: DragEvent): void => {
+    this.over = false;
+    if (event.dataTransfer?.types.includes('Files') !== true) return;
+    event.preventDefault();
+    this.take([...event.dataTransfer.files]);
+  };
+
+  private async choose(): Promise<void> {
+    this.take(await chooseFiles('.svg,image/svg+xml', true));
+  }
+
+  /** Files wait for those before them, so that numbers are given in turn. */
+  private take(files: readonly File[]): void {
+    if (files.length > 0) this.work = this.work.then(() => this.read(files));
+  }
+
+  private async read(files: readonly File[]): Promise<void> {
+    const read = await readShapeFiles(files, (done) => {
+      this.reading = files.length === 1 ? `Reading ${files[0]!.name}…` : `Reading ${done + 1} of ${files.length}…`;
+    });
+    this.reading = '';
+    const remarks = read.remarks.slice();
+    const screens = this.screensFor(read.shapes, remarks);
+    const added = read.shapes.length > 0 && this.store.dispatch({ kind: 'add-shapes', shapes: read.shapes, screens });
+    if (added) {
+      this.shape = read.shapes[0]!.id;
+      if (this.wide.matches) this.screen = screens[0]!.id;
+    }
+    this.report = { head: headOf(added ? read.shapes : [], files.length - read.shapes.length, screens), remarks };
+  }
+
+  private screensFor(shapes: readonly Shape[], remarks: Report['remarks']): Screen[] {
+    const { drawer } = this.store.project;
+    const first = nextScreenNumber(drawer.screens);
+    return shapes.map((shape, i) => {
+      const made = screenOfShape(shape, drawer.paper.printable, { id: crypto.randomUUID(), number: first + i });
+      if (made.fitted) {
+        const percent = (made.screen.placed[0]!.scale * 100).toFixed(1);
+        remarks.push({
+          text: `${shape.name} is ${sizeText(shape)}, larger than the printable part of the sheet; on screen ${first + i} it is placed at ${percent} % so that it fits.`,
+          kept: true,
+        });
+      }
+      return made.screen;
+    });
+  }
+
+  private newScreen(shape: Shape): void {
+    const { drawer } = this.store.project;
+    const { screen } = screenOfShape(shape, drawer.paper.printable, { id: crypto.randomUUID(), number: nextScreenNumber(drawer.screens) });
+    if (this.store.dispatch({ kind: 'add-screen', screen })) this.screen = screen.id;
+  }
+
+  private openScreen(): Screen | undefined {
+    const { screens } = this.store.project.drawer;
+    const open = screens.find((screen) => screen.id === this.screen);
+    if (open !== undefined || !this.wide.matches) return open;
+    return screens.reduce<Screen | undefined>((first, screen) => (first === undefined || screen.number < first.number ? screen : first), undefined);
   }
 
   override render() {
-    return html`<h2>drawer</h2>`;
+    const { drawer } = this.store.project;
+    const open = this.openScreen();
+    return html`
+      <div class="room ${open === undefined ? '' : 'open'}">
+        <div class="left">
+          <section aria-labelledby="shapes-head">
+            <header class="row">
+              <h2 id="shapes-head">Shapes</h2>
+              <span class="soft">${drawer.shapes.length}</span>
+              <span class="fill"></span>
+              ${drawer.shapes.length < 2 ? nothing : this.renderSizes()}
+              <button class=${drawer.shapes.length === 0 ? 'main' : ''} ?disabled=${this.reading !== ''} @click=${() => void this.choose()}>Choose SVG files…</button>
+            </header>
+            <p class="soft reading" role="status">${this.reading}</p>
+            ${drawer.shapes.length === 0
+              ? html`<div class="empty">
+                  <p>The drawer is empty.</p>
+                  <p class="soft">Drop SVG files anywhere here, or choose them. Filled outlines become shapes at the size they have in the file; each gets a screen of its own.</p>
+                </div>`
+              : html`<div class="tray">
+                  <shape-tray .shapes=${drawer.shapes} .chosen=${this.shape} .trueSize=${this.trueSize} @choose=${(event: CustomEvent<string>) => (this.shape = event.detail)}></shape-tray>
+                </div>`}
+            ${this.renderChosen()} ${this.renderReport()}
+          </section>
+          ${drawer.screens.length === 0 && drawer.shapes.length === 0
+            ? nothing
+            : html`<section aria-labelledby="screens-head">
+                <header class="row">
+                  <h2 id="screens-head">Screens</h2>
+                  <span class="soft">${drawer.screens.length}</span>
+                </header>
+                ${drawer.screens.length === 0
+                  ? html`<p class="soft">No screens yet: choose a shape above and make a screen of it.</p>`
+                  : html`<screen-rack
+                      .screens=${drawer.screens}
+                      .shapes=${drawer.shapes}
+                      .paper=${drawer.paper}
+                      .chosen=${open?.id ?? null}
+                      @choose=${(event: CustomEvent<string>) => (this.screen = event.detail)}
+                    ></screen-rack>`}
+              </section>`}
+        </div>
+        ${open === undefined
+          ? nothing
+          : html`<aside class="side" aria-label="Screen ${open.number}">
+              <button class="quiet back" @click=${() => (this.screen = null)}>← All screens</button>
+              <screen-editor .store=${this.store} .screen=${open}></screen-editor>
+            </aside>`}
+      </div>
+      ${this.over ? html`<div class="over"><p>Drop SVG files to add them to the drawer</p></div>` : nothing}
+    `;
   }
+
+  private renderSizes() {
+    const option = (label: string, value: boolean) =>
+      html`<label><input type="radio" name="sizes" .checked=${this.trueSize === value} @change=${() => (this.trueSize = value)} />${label}</label>`;
+    return html`<span class="row small sizes" role="radiogroup" aria-label="Sizes shown">${option('True to each other', true)}${option('Each as large as fits', false)}</span>`;
+  }
+
+  private renderChosen() {
+    const { drawer } = this.store.project;
+    const shape = drawer.shapes.find((entry) => entry.id === this.shape);
+    if (shape === undefined) return nothing;
+    const on = drawer.screens.filter((screen) => screen.placed.some((placed) => placed.shape === shape.id)).map((screen) => screen.number);
+    return html`<div class="row chosen">
+      <strong>${shape.name}</strong>
+      <span class="soft">${sizeText(shape)}</span>
+      <span class="soft">${on.length === 0 ? 'on no screen' : `on screen ${on.toSorted((a, b) => a - b).join(', ')}`}</span>
+      <span class="fill"></span>
+      <button @click=${() => this.newScreen(shape)}>New screen of it</button>
+    </div>`;
+  }
+
+  private renderReport() {
+    const { report } = this;
+    if (report === null) return nothing;
+    return html`<div class="report" role="status" aria-label="What the files came to">
+      <div class="row">
+        <h3>${report.head}</h3>
+        <span class="fill"></span>
+        <button class="quiet" @click=${() => (this.report = null)}>Put away</button>
+      </div>
+      ${report.remarks.length === 0
+        ? nothing
+        : html`<ul>
+            ${report.remarks.map((remark) => html`<li class=${remark.kept ? '' : 'refused'}>${remark.text}</li>`)}
+          </ul>`}
+    </div>`;
+  }
+}
+
+function headOf(shapes: readonly Shape[], refused: number, screens: readonly Screen[]): string {
+  const added =
+    shapes.length === 0
+      ? 'Nothing was added'
+      : shapes.length === 1
+        ? `${shapes[0]!.name} was added, on screen ${screens[0]!.number}`
+        : `${shapes.length} shapes were added, on screens ${screens[0]!.number} to ${screens.at(-1)!.number}`;
+  if (refused === 0) return added;
+  return `${added}; ${refused === 1 ? 'one file was' : `${refused} files were`} refused`;
 }
 
 declare global {

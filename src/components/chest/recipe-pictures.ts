@@ -1,0 +1,40 @@
+import { drawerOfRecipe } from '../../engine/recipe/write.ts';
+import type { Recipe } from '../../engine/recipe/types.ts';
+import type { Drawer } from '../../engine/stack/types.ts';
+import { desk } from '../../workers/client.ts';
+import type { Picture } from '../../workers/wire.ts';
+
+// A recipe is a new object when its title changes, but its pulls are the same list: it names the picture.
+const drawers = new WeakMap<Recipe['pulls'], Drawer>();
+const pictures = new WeakMap<Recipe['pulls'], Map<string, Promise<Picture>>>();
+let last: Promise<unknown> = Promise.resolve();
+
+/** The one drawer of a recipe, so that a worker is told about it only once. */
+export function recipeDrawer(recipe: Recipe): Drawer {
+  let drawer = drawers.get(recipe.pulls);
+  if (drawer === undefined) drawers.set(recipe.pulls, (drawer = drawerOfRecipe(recipe)));
+  return drawer;
+}
+
+/**
+ * The picture of a recipe. One is drawn after the other, so that a long row of them never keeps the
+ * Bench waiting for more than one.
+ * @throws what the worker throws when the recipe cannot be drawn
+ */
+export function recipePicture(recipe: Recipe, heightPx: number, relative: boolean): Promise<Picture> {
+  let known = pictures.get(recipe.pulls);
+  if (known === undefined) pictures.set(recipe.pulls, (known = new Map()));
+  const name = `${heightPx} ${relative}`;
+  let picture = known.get(name);
+  if (picture === undefined) {
+    const draw = (): Promise<Picture> => {
+      const { engine } = desk('picture');
+      return engine.thumbnail(desk('picture').key(recipeDrawer(recipe)), recipe.pulls, heightPx, relative);
+    };
+    picture = last.then(draw, draw);
+    last = picture;
+    known.set(name, picture);
+    picture.catch(() => known.delete(name));
+  }
+  return picture;
+}

@@ -1,0 +1,150 @@
+import { html, LitElement, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { Recipe } from '../../engine/recipe/types.ts';
+import { writeRecipe } from '../../engine/recipe/write.ts';
+import { sentenceOf } from '../../workers/client.ts';
+import type { Picture } from '../../workers/wire.ts';
+import { type AppStore, StoreController } from '../app-store.ts';
+import { download, fileNameOf } from '../ui/download.ts';
+import '../ui/ink-chip.ts';
+import '../ui/picture-view.ts';
+import { controls } from '../ui/styles.ts';
+import { printStyles } from './print-styles.ts';
+import { recipePicture } from './recipe-pictures.ts';
+import { ticketTable } from './ticket-table.ts';
+
+const HEIGHT_PX = 760;
+const FIRST_SHEETS = 5;
+
+/** A kept recipe, pinned up, with what can be done with it. */
+@customElement('recipe-print')
+export class RecipePrint extends LitElement {
+  static override styles = [controls, printStyles];
+
+  @property({ attribute: false }) store!: AppStore;
+  @property({ attribute: false }) recipe!: Recipe;
+  @property({ type: Boolean, reflect: true }) opened = false;
+  @state() private picture: Picture | null = null;
+  @state() private fault = '';
+  /** What the picture shown was drawn from. */
+  private shown: { pulls: Recipe['pulls']; relative: boolean } | null = null;
+  private inSight = false;
+  private watcher: IntersectionObserver | null = null;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    new StoreController(this, this.store);
+    this.watcher = new IntersectionObserver(
+      (entries) => {
+        this.inSight = entries.at(-1)!.isIntersecting;
+        this.draw();
+      },
+      { rootMargin: '400px' },
+    );
+    this.watcher.observe(this);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.watcher?.disconnect();
+  }
+
+  protected override shouldUpdate(): boolean {
+    return this.store.room === 'chest';
+  }
+
+  protected override updated(): void {
+    this.draw();
+  }
+
+  private draw(): void {
+    if (!this.inSight) return;
+    const { recipe } = this;
+    const { relative } = this.store;
+    if (this.shown?.pulls === recipe.pulls && this.shown.relative === relative) return;
+    this.shown = { pulls: recipe.pulls, relative };
+    recipePicture(recipe, HEIGHT_PX, relative).then(
+      (picture) => {
+        if (this.shown?.pulls !== recipe.pulls || this.shown.relative !== relative) return;
+        this.picture = picture;
+        this.fault = '';
+      },
+      (error: unknown) => {
+        if (this.shown?.pulls === recipe.pulls) this.fault = sentenceOf(error);
+      },
+    );
+  }
+
+  private open(): void {
+    this.store.origin = null;
+    if (this.store.dispatch({ kind: 'open-recipe', recipe: this.recipe.id })) this.store.go('bench');
+  }
+
+  private take(): void {
+    const { visit } = this.store.project;
+    const { id, title } = this.recipe;
+    if (this.store.dispatch({ kind: 'set-visit', runs: [...visit, { recipe: id, sheets: FIRST_SHEETS }] })) {
+      this.store.tell(`${title} is at the Press with ${FIRST_SHEETS} sheets; change their number there.`, 'news');
+    }
+  }
+
+  private removeRecipe(): void {
+    const { id, title } = this.recipe;
+    if (this.store.dispatch({ kind: 'remove-recipe', recipe: id })) this.store.tell(`${title} is out of the chest; undo brings it back.`, 'news');
+  }
+
+  private describe(change: { title?: string; note?: string }): void {
+    this.store.dispatch({ kind: 'change-recipe', recipe: this.recipe.id, ...change });
+  }
+
+  override render() {
+    const { recipe } = this;
+    const { paper } = recipe;
+    const run = this.store.project.visit.find((entry) => entry.recipe === recipe.id);
+    return html`
+      <div class="hung">
+        <span class="pin" aria-hidden="true"></span>
+        <div class="paper" style="aspect-ratio:${paper.widthMm} / ${paper.heightMm}">
+          ${this.picture === null ? html`<p class="soft small">${this.fault === '' ? 'Drawing…' : this.fault}</p>` : html`<ps-picture .picture=${this.picture} label=${recipe.title}></ps-picture>`}
+        </div>
+      </div>
+      <div class="words">
+        <label>
+          <span class="visually-hidden">Title</span>
+          <input class="title" type="text" title=${recipe.title} .value=${recipe.title} @change=${(event: Event) => this.describe({ title: (event.target as HTMLInputElement).value.trim() || recipe.title })} />
+        </label>
+        <p class="facts soft small">
+          ${count(recipe.pulls.length, 'pull', 'pulls')} · ${count(recipe.screens.length, 'screen', 'screens')} · ${count(recipe.inks.length, 'ink', 'inks')} · ${paper.widthMm} × ${paper.heightMm} mm
+        </p>
+        <p class="chips">${recipe.inks.map((ink) => html`<ps-ink-chip .ink=${ink} title=${ink.name}></ps-ink-chip>`)}</p>
+        <label>
+          <span class="visually-hidden">Note</span>
+          <textarea class="note small" rows="1" placeholder="Add a note" .value=${recipe.note} @change=${(event: Event) => this.describe({ note: (event.target as HTMLTextAreaElement).value.trim() })}></textarea>
+        </label>
+        <p class="soft small">${recipe.index < 0 ? 'Made by hand on the Bench.' : `From the wall of seed ‘${recipe.seed}’, print ${recipe.index + 1}.`}</p>
+        <div class="row actions">
+          <button class="first" @click=${this.open}>Open on Bench</button>
+          ${run === undefined
+            ? html`<button @click=${this.take}>Take to Press</button>`
+            : html`<button @click=${() => this.store.go('press')}>At the Press: ${count(run.sheets, 'sheet', 'sheets')}</button>`}
+        </div>
+        <div class="row quiet-actions small">
+          <button class="quiet" aria-expanded=${this.opened} @click=${() => this.dispatchEvent(new CustomEvent('unfold'))}>How it is built</button>
+          <button class="quiet" @click=${() => download(fileNameOf(recipe.title, 'recipe.json'), writeRecipe(recipe), 'application/json')}>Save as a file</button>
+          <button class="quiet" @click=${this.removeRecipe}>Remove</button>
+        </div>
+      </div>
+      ${this.opened ? html`<div class="built">${ticketTable(recipe)}</div>` : nothing}
+    `;
+  }
+}
+
+function count(number: number, one: string, more: string): string {
+  return `${number} ${number === 1 ? one : more}`;
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'recipe-print': RecipePrint;
+  }
+}

@@ -1,0 +1,46 @@
+import { html } from 'lit';
+import type { Recipe } from '../../engine/recipe/types.ts';
+import type { Pull } from '../../engine/stack/types.ts';
+import '../ui/ink-chip.ts';
+import { screenGlyph } from '../ui/screen-outline.ts';
+import { recipeDrawer } from './recipe-pictures.ts';
+
+/** `0.4 mm right, 1.2 mm up, turned 3°`; `in register` when it lies as drawn. */
+export function layText(pull: Pick<Pull, 'dxMm' | 'dyMm' | 'turnDeg'>): string {
+  const parts: string[] = [];
+  if (pull.dxMm !== 0) parts.push(`${Math.abs(pull.dxMm)} mm ${pull.dxMm > 0 ? 'right' : 'left'}`);
+  if (pull.dyMm !== 0) parts.push(`${Math.abs(pull.dyMm)} mm ${pull.dyMm > 0 ? 'down' : 'up'}`);
+  if (pull.turnDeg !== 0) parts.push(`turned ${pull.turnDeg}°`);
+  return parts.length === 0 ? 'in register' : parts.join(', ');
+}
+
+/** The pulls of a recipe as tickets, first down first. */
+export function ticketTable(recipe: Recipe) {
+  const drawer = recipeDrawer(recipe);
+  return html`<table>
+    <caption class="visually-hidden">How ${recipe.title} is built, first down first</caption>
+    <thead>
+      <tr>
+        <th scope="col">Pull</th>
+        <th scope="col" colspan="2">Screen</th>
+        <th scope="col">Ink</th>
+        <th scope="col">Lay</th>
+        <th scope="col" class="count">Strokes</th>
+      </tr>
+    </thead>
+    <tbody>
+      ${recipe.pulls.map((pull, i) => {
+        const screen = recipe.screens.find((entry) => entry.id === pull.screen);
+        const ink = recipe.inks.find((entry) => entry.id === pull.ink);
+        return html`<tr>
+          <td class="soft">${i + 1}</td>
+          <td class="glyph-cell">${screenGlyph(screen, drawer)}</td>
+          <td><strong>${screen?.number ?? '?'}</strong> ${screen?.name ?? pull.screen}</td>
+          <td><span class="ink"><ps-ink-chip .ink=${ink}></ps-ink-chip>${ink?.name ?? pull.ink}</span></td>
+          <td class=${layText(pull) === 'in register' ? 'soft' : ''}>${layText(pull)}</td>
+          <td class="count">${pull.strokes}</td>
+        </tr>`;
+      })}
+    </tbody>
+  </table>`;
+}

@@ -1,0 +1,40 @@
+import type { Shape } from '../../engine/shapes/types.ts';
+import { desk, sentenceOf } from '../../workers/client.ts';
+
+/** Larger files are refused before they are read. */
+export const MAX_FILE_BYTES = 20_000_000;
+
+/** What came of some files. */
+export interface FilesRead {
+  shapes: Shape[];
+  /** One sentence each; `kept` tells whether the file became a shape all the same. */
+  remarks: { text: string; kept: boolean }[];
+}
+
+/**
+ * Reads shape files one after the other.
+ * @param onNext told the number of files done before each file
+ */
+export async function readShapeFiles(files: readonly File[], onNext: (done: number) => void): Promise<FilesRead> {
+  const read: FilesRead = { shapes: [], remarks: [] };
+  for (const [done, file] of files.entries()) {
+    onNext(done);
+    if (file.size > MAX_FILE_BYTES) {
+      const megabytes = (file.size / 1e6).toFixed(1);
+      read.remarks.push({
+        text: `${file.name}: the file has ${megabytes} MB, over the 20 MB that a shape file may have; simplify the drawing or split it.`,
+        kept: false,
+      });
+      continue;
+    }
+    try {
+      const text = await file.text();
+      const { shape, problems } = await desk('picture').engine.readShapeFile(text, file.name, crypto.randomUUID());
+      if (shape !== null) read.shapes.push(shape);
+      for (const problem of problems) read.remarks.push({ text: problem.message, kept: shape !== null });
+    } catch (error) {
+      read.remarks.push({ text: `${file.name}: the file could not be read (${sentenceOf(error)}); choose an SVG file, not a folder.`, kept: false });
+    }
+  }
+  return read;
+}

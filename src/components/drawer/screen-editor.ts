@@ -1,0 +1,189 @@
+import { html, LitElement, nothing } from 'lit';
+import { customElement, property, query, state } from 'lit/decorators.js';
+import { roundTo } from '../../engine/base/units.ts';
+import { checkMesh, openingUm } from '../../engine/shapes/mesh.ts';
+import { placeInMiddle, reachBeyondMm } from '../../engine/shapes/new-screen.ts';
+import type { Mesh, PlacedShape, Screen } from '../../engine/shapes/types.ts';
+import { type AppStore, StoreController } from '../app-store.ts';
+import '../ui/number-field.ts';
+import type { NumberPick } from '../ui/number-field.ts';
+import { controls } from '../ui/styles.ts';
+import { editorStyles } from './editor-styles.ts';
+import './sheet-preview.ts';
+import type { Move } from './sheet-preview.ts';
+
+/** One screen: what lies on it and where, its mesh, and the way to the Bench. */
+@customElement('screen-editor')
+export class ScreenEditor extends LitElement {
+  static override styles = [controls, editorStyles];
+
+  @property({ attribute: false }) store!: AppStore;
+  @property({ attribute: false }) screen!: Screen;
+  @state() private chosen = 0;
+  /** The places while one is being dragged. */
+  @state() private draft: PlacedShape[] | null = null;
+  @state() private meshProblem = '';
+  @query('#more') private more!: HTMLSelectElement;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    new StoreController(this, this.store);
+  }
+
+  protected override willUpdate(changed: Map<string, unknown>): void {
+    if (!changed.has('screen')) return;
+    this.draft = null;
+    const before = changed.get('screen') as Screen | undefined;
+    if (before?.id !== this.screen.id) {
+      this.chosen = 0;
+      this.meshProblem = '';
+    }
+  }
+
+  private change(change: { name?: string; placed?: PlacedShape[]; mesh?: Mesh }): void {
+    this.store.dispatch({ kind: 'change-screen', screen: this.screen.id, ...change });
+  }
+
+  private place(index: number, change: Partial<PlacedShape>): void {
+    this.change({ placed: this.screen.placed.map((placed, i) => (i === index ? { ...placed, ...change } : placed)) });
+  }
+
+  private onMove(event: CustomEvent<Move>): void {
+    const { index, xMm, yMm, done } = event.detail;
+    const before = this.screen.placed[index];
+    if (before === undefined) return;
+    if (!done) {
+      this.draft = this.screen.placed.map((placed, i) => (i === index ? { ...placed, xMm, yMm } : placed));
+      return;
+    }
+    this.draft = null;
+    if (before.xMm !== xMm || before.yMm !== yMm) this.place(index, { xMm, yMm });
+  }
+
+  private setMesh(change: Partial<Mesh>): void {
+    const mesh = { ...this.screen.mesh, ...change };
+    const [problem] = checkMesh(mesh);
+    this.meshProblem = problem?.message ?? '';
+    if (problem === undefined) this.change({ mesh });
+  }
+
+  private addShape(): void {
+    const shape = this.store.project.drawer.shapes.find((entry) => entry.id === this.more.value);
+    if (shape === undefined) return;
+    const { placed } = placeInMiddle(shape, this.store.project.drawer.paper.printable);
+    this.chosen = this.screen.placed.length;
+    this.change({ placed: [...this.screen.placed, placed] });
+  }
+
+  private takeOff(index: number): void {
+    this.chosen = 0;
+    this.change({ placed: this.screen.placed.filter((_, i) => i !== index) });
+  }
+
+  private putOnBench(): void {
+    const { project } = this.store;
+    const ink = project.drawer.inks[0];
+    if (ink === undefined) {
+      this.store.tell('There is no ink to pull with; add one in Inks first.');
+      return;
+    }
+    const pull = { id: crypto.randomUUID(), screen: this.screen.id, ink: ink.id, dxMm: 0, dyMm: 0, turnDeg: 0, strokes: 1 };
+    if (this.store.dispatch({ kind: 'add-pull', pull, at: project.bench.length })) {
+      this.store.tell(`Screen ${this.screen.number} is on the Bench, last down, in ${ink.name}.`, 'news');
+    }
+  }
+
+  private removeScreen(): void {
+    const { number, name } = this.screen;
+    if (this.store.dispatch({ kind: 'remove-screen', screen: this.screen.id })) {
+      this.store.tell(`Screen ${number}, ${name}, is out of the drawer; undo brings it back.`, 'news');
+    }
+  }
+
+  override render() {
+    const { screen } = this;
+    const { drawer, bench } = this.store.project;
+    const placed = this.draft ?? screen.placed;
+    const uses = bench.filter((pull) => pull.screen === screen.id).length;
+    return html`
+      <header>
+        <span class="number" aria-hidden="true">${screen.number}</span>
+        <label class="name">
+          <span class="visually-hidden">Name of screen ${screen.number}</span>
+          <input
+            type="text"
+            .value=${screen.name}
+            @change=${(event: Event) => this.change({ name: (event.target as HTMLInputElement).value.trim() || screen.name })}
+          />
+        </label>
+      </header>
+      <div class="row bench">
+        <p class="soft small">${uses === 0 ? 'Not on the Bench' : uses === 1 ? 'On the Bench in one pull' : `On the Bench in ${uses} pulls`}</p>
+        <button class="main" @click=${this.putOnBench}>Put on the Bench</button>
+      </div>
+      <sheet-preview
+        .paper=${drawer.paper}
+        .placed=${placed}
+        .shapes=${drawer.shapes}
+        .chosen=${this.chosen}
+        @choose=${(event: CustomEvent<number>) => (this.chosen = event.detail)}
+        @move=${this.onMove}
+      ></sheet-preview>
+      ${this.renderPlace(placed)}
+      <div class="row add">
+        <select id="more" aria-label="Another shape for this screen">
+          ${drawer.shapes.map((shape) => html`<option value=${shape.id}>${shape.name}</option>`)}
+        </select>
+        <button ?disabled=${drawer.shapes.length === 0} @click=${this.addShape}>Add to the screen</button>
+      </div>
+      <section aria-label="Mesh">
+        <h3>Mesh</h3>
+        <div class="fields">
+          <ps-number label="Threads" unit="/cm" min="5" max="200" .value=${screen.mesh.threadsPerCm} @pick=${(event: NumberPick) => this.setMesh({ threadsPerCm: event.detail })}></ps-number>
+          <ps-number label="Thread" unit="µm" min="10" max="500" .value=${screen.mesh.threadUm} @pick=${(event: NumberPick) => this.setMesh({ threadUm: event.detail })}></ps-number>
+          <p class="soft small">Opening about ${roundTo(openingUm(screen.mesh), 0)} µm</p>
+        </div>
+        ${this.meshProblem === '' ? nothing : html`<p class="problem small" role="alert">${this.meshProblem}</p>`}
+      </section>
+      <div class="row actions">
+        <button class="quiet" @click=${this.removeScreen}>Remove screen</button>
+      </div>
+    `;
+  }
+
+  private renderPlace(placed: readonly PlacedShape[]) {
+    const { drawer } = this.store.project;
+    const index = Math.min(this.chosen, placed.length - 1);
+    const one = placed[index];
+    if (one === undefined) return nothing;
+    const shape = drawer.shapes.find((entry) => entry.id === one.shape);
+    const nameOf = (id: string): string => drawer.shapes.find((entry) => entry.id === id)?.name ?? id;
+    const beyond = shape === undefined ? 0 : reachBeyondMm(shape, one, drawer.paper.printable);
+    return html`<section aria-label="Place">
+      ${placed.length === 1
+        ? html`<h3>${nameOf(one.shape)}</h3>`
+        : html`<div class="row pieces" role="group" aria-label="Shapes on this screen">
+            ${placed.map(
+              (entry, i) => html`<button aria-pressed=${i === index} @click=${() => (this.chosen = i)}>${nameOf(entry.shape)}</button>`,
+            )}
+          </div>`}
+      <div class="fields">
+        <ps-number label="From left" unit="mm" step="0.1" min="-5000" max="5000" .value=${one.xMm} @pick=${(event: NumberPick) => this.place(index, { xMm: event.detail })}></ps-number>
+        <ps-number label="From top" unit="mm" step="0.1" min="-5000" max="5000" .value=${one.yMm} @pick=${(event: NumberPick) => this.place(index, { yMm: event.detail })}></ps-number>
+        <ps-number label="Turn" unit="°" min="-360" max="360" .value=${one.turnDeg} @pick=${(event: NumberPick) => this.place(index, { turnDeg: event.detail })}></ps-number>
+        <ps-number label="Size" unit="%" min="0.1" max="10000" .value=${one.scale * 100} @pick=${(event: NumberPick) => this.place(index, { scale: event.detail / 100 })}></ps-number>
+      </div>
+      <p class="soft small">
+        ${shape === undefined ? nothing : `Prints ${roundTo(shape.widthMm * one.scale, 0)} × ${roundTo(shape.heightMm * one.scale, 0)} mm before turning; the place is that of its middle.`}
+        ${beyond > 0.05 ? html`<span class="problem">Reaches ${beyond.toFixed(1)} mm beyond the printable part.</span>` : nothing}
+      </p>
+      ${placed.length > 1 ? html`<button class="quiet take" @click=${() => this.takeOff(index)}>Take ${nameOf(one.shape)} off the screen</button>` : nothing}
+    </section>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'screen-editor': ScreenEditor;
+  }
+}

@@ -1,0 +1,181 @@
+import { css, html, LitElement, nothing, svg } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { repeat } from 'lit/directives/repeat.js';
+import type { Paper } from '../../engine/ink/types.ts';
+import type { PlacedShape, Screen, Shape } from '../../engine/shapes/types.ts';
+import { controls } from '../ui/styles.ts';
+import { film } from './film.ts';
+import { outlinePath } from './outline-path.ts';
+
+const SEARCH_FROM = 21;
+
+/** A placed shape as it lies on the sheet. */
+export function placedPath(placed: PlacedShape, shape: Shape, className = '') {
+  const path = outlinePath(shape);
+  const transform = `translate(${placed.xMm} ${placed.yMm}) rotate(${placed.turnDeg}) scale(${placed.scale}) translate(${-path.xMm} ${-path.yMm})`;
+  return svg`<path class=${className} d=${path.d} fill-rule=${shape.fillRule} transform=${transform} />`;
+}
+
+/** The screens as stencils in their frames. Sends `choose` with a screen's id. */
+@customElement('screen-rack')
+export class ScreenRack extends LitElement {
+  static override styles = [
+    controls,
+    film,
+    css`
+      :host {
+        display: block;
+      }
+      .search {
+        margin-bottom: 14px;
+      }
+      .search input {
+        width: min(320px, 100%);
+      }
+      ul {
+        display: grid;
+        grid-template-columns: repeat(auto-fill, minmax(112px, 1fr));
+        gap: 18px 16px;
+        margin: 0;
+        padding: 0;
+        list-style: none;
+      }
+      li {
+        min-width: 0;
+      }
+      button {
+        display: grid;
+        grid-template-columns: minmax(0, 1fr);
+        justify-content: stretch;
+        align-content: start;
+        gap: 6px;
+        width: 100%;
+        padding: 0;
+        border: 0;
+        background: none;
+        text-align: left;
+        content-visibility: auto;
+        contain-intrinsic-size: 112px 210px;
+      }
+      svg {
+        display: block;
+        width: 100%;
+        height: auto;
+        border: 5px solid var(--line);
+        border-radius: 2px;
+        background: var(--wall-deep);
+        filter: saturate(0.9);
+      }
+      svg path {
+        fill: var(--film);
+      }
+      .mesh {
+        fill: none;
+        stroke: var(--line);
+        stroke-width: 0.6;
+        vector-effect: non-scaling-stroke;
+        stroke-dasharray: 2 2;
+      }
+      button:hover svg {
+        border-color: var(--ink-soft);
+      }
+      button[aria-pressed='true'] {
+        box-shadow: none;
+      }
+      button[aria-pressed='true'] svg {
+        border-color: var(--accent);
+      }
+      .label {
+        display: grid;
+        grid-template-columns: auto minmax(0, 1fr);
+        gap: 0 8px;
+        align-items: baseline;
+        line-height: 1.3;
+      }
+      .number {
+        font-weight: 700;
+      }
+      .name {
+        overflow: hidden;
+        text-overflow: ellipsis;
+        white-space: nowrap;
+      }
+      .sub {
+        grid-column: 2;
+        font-size: 12.5px;
+        color: var(--ink-soft);
+      }
+      @media (max-width: 760px) {
+        ul {
+          grid-template-columns: repeat(auto-fill, minmax(94px, 1fr));
+          gap: 16px 12px;
+        }
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) screens: readonly Screen[] = [];
+  @property({ attribute: false }) shapes: readonly Shape[] = [];
+  @property({ attribute: false }) paper!: Paper;
+  @property() chosen: string | null = null;
+  @state() private sought = '';
+
+  private found(): readonly Screen[] {
+    const words = this.sought.trim().toLowerCase();
+    const sorted = this.screens.toSorted((a, b) => a.number - b.number);
+    if (words === '' || this.screens.length < SEARCH_FROM) return sorted;
+    return sorted.filter((screen) => String(screen.number) === words || screen.name.toLowerCase().includes(words));
+  }
+
+  override render() {
+    const shapes = new Map(this.shapes.map((shape) => [shape.id, shape]));
+    const found = this.found();
+    const { widthMm, heightMm, printable } = this.paper;
+    return html`
+      ${this.screens.length < SEARCH_FROM
+        ? nothing
+        : html`<p class="search row">
+            <input
+              type="search"
+              aria-label="Find a screen"
+              placeholder="Find by name or number"
+              .value=${this.sought}
+              @input=${(event: Event) => (this.sought = (event.target as HTMLInputElement).value)}
+            />
+            <span class="soft" role="status">${found.length} of ${this.screens.length}</span>
+          </p>`}
+      <ul aria-label="Screens">
+        ${repeat(
+          found,
+          (screen) => screen.id,
+          (screen) => html`<li>
+            <button
+              aria-pressed=${this.chosen === screen.id}
+              aria-label="Screen ${screen.number}, ${screen.name}"
+              @click=${() => this.dispatchEvent(new CustomEvent<string>('choose', { detail: screen.id }))}
+            >
+              <svg viewBox="0 0 ${widthMm} ${heightMm}" aria-hidden="true">
+                ${svg`<rect class="mesh" x=${printable.xMm} y=${printable.yMm} width=${printable.widthMm} height=${printable.heightMm} />`}
+                ${screen.placed.map((placed) => {
+                  const shape = shapes.get(placed.shape);
+                  return shape === undefined ? nothing : placedPath(placed, shape);
+                })}
+              </svg>
+              <span class="label">
+                <span class="number">${screen.number}</span>
+                <span class="name">${screen.name}</span>
+                <span class="sub">${screen.mesh.threadsPerCm}/cm – ${screen.mesh.threadUm} µm</span>
+              </span>
+            </button>
+          </li>`,
+        )}
+      </ul>
+    `;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'screen-rack': ScreenRack;
+  }
+}

@@ -1,0 +1,171 @@
+import { css, html, LitElement, svg } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { repeat } from 'lit/directives/repeat.js';
+import type { Shape } from '../../engine/shapes/types.ts';
+import { controls } from '../ui/styles.ts';
+import { film } from './film.ts';
+import { outlinePath } from './outline-path.ts';
+
+const LARGEST_PX = 112;
+
+/** Millimetres as they are told: whole from 10 on. */
+export function sizeText(shape: Pick<Shape, 'widthMm' | 'heightMm'>): string {
+  return `${tell(shape.widthMm)} × ${tell(shape.heightMm)} mm`;
+}
+
+function tell(mm: number): string {
+  return mm >= 10 ? mm.toFixed(0) : mm.toFixed(1);
+}
+
+/** The open drawer: all shapes as silhouettes on one sheet. Sends `choose` with a shape's id. */
+@customElement('shape-tray')
+export class ShapeTray extends LitElement {
+  static override styles = [
+    controls,
+    film,
+    css`
+      :host {
+        display: block;
+        background: var(--film);
+        box-shadow:
+          0 0 0 1px rgb(0 0 0 / 0.06),
+          inset 0 7px 9px -7px rgb(40 30 20 / 0.4);
+        color: var(--film-ink);
+        --unit: 1px;
+      }
+      ul {
+        display: grid;
+        grid-template-columns: repeat(auto-fill, minmax(136px, 1fr));
+        margin: 0;
+        padding: 6px 10px 8px;
+        list-style: none;
+      }
+      li {
+        content-visibility: auto;
+        contain-intrinsic-size: auto 136px auto 150px;
+      }
+      button {
+        display: grid;
+        grid-template-rows: minmax(52px, 1fr) auto;
+        grid-template-columns: minmax(0, 1fr);
+        justify-content: stretch;
+        justify-items: center;
+        align-content: end;
+        gap: 8px;
+        width: 100%;
+        height: 100%;
+        padding: 12px 6px 10px;
+        border: 0;
+        border-radius: 2px;
+        background: none;
+      }
+      .ground {
+        display: grid;
+        align-items: end;
+        justify-items: center;
+        align-self: stretch;
+        width: 100%;
+        border-bottom: 1px solid var(--film-line);
+        padding-bottom: 1px;
+      }
+      .ground svg {
+        display: block;
+        fill: var(--film-ink);
+      }
+      button:hover .ground {
+        border-color: var(--film-ink);
+      }
+      button[aria-pressed='true'] {
+        box-shadow: none;
+      }
+      button[aria-pressed='true'] .ground {
+        border-color: var(--film-accent);
+        box-shadow: 0 1px 0 0 var(--film-accent);
+      }
+      button[aria-pressed='true'] .name {
+        font-weight: 650;
+      }
+      .label {
+        display: grid;
+        grid-template-columns: minmax(0, 1fr);
+        width: 100%;
+        line-height: 1.3;
+      }
+      .name {
+        overflow: hidden;
+        text-overflow: ellipsis;
+        white-space: nowrap;
+      }
+      .size {
+        font-size: 12.5px;
+        color: var(--film-soft);
+      }
+      @media (max-width: 760px) {
+        :host {
+          --unit: 0.8px;
+        }
+        ul {
+          grid-template-columns: repeat(auto-fill, minmax(98px, 1fr));
+          padding: 2px 4px 8px;
+        }
+        button {
+          padding: 8px 5px 6px;
+        }
+        .name {
+          font-size: 14px;
+        }
+        .size {
+          font-size: 11.5px;
+          white-space: nowrap;
+        }
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) shapes: readonly Shape[] = [];
+  @property() chosen: string | null = null;
+  /** Whether the silhouettes keep their sizes to each other. */
+  @property({ type: Boolean }) trueSize = true;
+
+  private choose(id: string): void {
+    this.dispatchEvent(new CustomEvent<string>('choose', { detail: id }));
+  }
+
+  override render() {
+    const longest = this.shapes.reduce((most, shape) => Math.max(most, shape.widthMm, shape.heightMm), 1);
+    return html`<ul aria-label="Shapes">
+      ${repeat(
+        this.shapes,
+        (shape) => shape.id,
+        (shape) => {
+          const path = outlinePath(shape);
+          const scale = LARGEST_PX / (this.trueSize ? longest : Math.max(shape.widthMm, shape.heightMm));
+          return html`<li>
+            <button aria-pressed=${this.chosen === shape.id} title=${shape.name} @click=${() => this.choose(shape.id)}>
+              <span class="ground">
+                <svg
+                  style="width:calc(var(--unit) * ${Math.max(1, shape.widthMm * scale)});height:calc(var(--unit) * ${Math.max(1, shape.heightMm * scale)})"
+                  viewBox=${path.viewBox}
+                  preserveAspectRatio="none"
+                  aria-hidden="true"
+                >
+                  ${svg`<path d=${path.d} fill-rule=${shape.fillRule} />`}
+                </svg>
+              </span>
+              <span class="label">
+                <span class="name">${shape.name === '' ? 'unnamed' : shape.name}</span>
+                <span class="size">${sizeText(shape)}</span>
+              </span>
+            </button>
+          </li>`;
+        },
+      )}
+    </ul>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'shape-tray': ShapeTray;
+  }
+}
