@@ -1,22 +1,250 @@
-import { html, LitElement } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { html, LitElement, nothing, type PropertyValues } from 'lit';
+import { customElement, property, query, state } from 'lit/decorators.js';
+import type { VisitInput } from '../../engine/output/visit.ts';
+import type { PressSettings, VisitRun } from '../../engine/project/types.ts';
+import type { Recipe } from '../../engine/recipe/types.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import { controls } from '../ui/styles.ts';
+import { counted } from '../ui/words.ts';
+import { CAUTIONS, CAUTIONS_DEFER } from './cautions.ts';
+import { boundWords, freeSwapWords, needsWords, planHeadline } from './plan-words.ts';
+import { PlanRun } from './plan-run.ts';
+import { pressStyles } from './press-styles.ts';
+import './pull-sheet.ts';
+import type { PullSheet } from './pull-sheet.ts';
+import './set-up-card.ts';
+import { type Tick, tickKey } from './set-up-card.ts';
+import './set-up-grid.ts';
+import { StatePictures } from './state-pictures.ts';
+import './studio-figures.ts';
+import { GRAMS_NOTE, inkTable, screenTable, supplyStyles } from './supplies.ts';
+import './visit-runs.ts';
 
+/** The printer's room: what to print, in which order, with what. */
 @customElement('press-room')
 export class PressRoom extends LitElement {
-  static override styles = controls;
+  static override styles = [controls, supplyStyles, pressStyles];
 
   @property({ attribute: false }) store!: AppStore;
+  @state() private selected = 0;
+  @state() private ticked: ReadonlySet<string> = new Set();
+  @state() private preparing = false;
+  @query('ps-pull-sheet') private sheet!: PullSheet | null;
+  /** Redraws what shows pictures: they arrive one by one. */
+  private drawn = 0;
+  private shownInput: VisitInput | null = null;
+  private readonly run = new PlanRun(this, (sentence) => this.store.tell(sentence));
+  private readonly pictures = new StatePictures(
+    this,
+    () => this.store.room !== 'press',
+    (sentence) => this.store.tell(sentence),
+  );
 
   override connectedCallback(): void {
     super.connectedCallback();
     new StoreController(this, this.store);
   }
 
-  override render() {
-    return html`<h2>press</h2>`;
+  override shouldUpdate(changed: PropertyValues): boolean {
+    // A hidden room waits; the store's next change, entering it, draws it.
+    return !this.hasUpdated || this.store.room === 'press' || changed.size > 0;
   }
+
+  private get runs(): { recipe: Recipe; sheets: number }[] {
+    const { recipes, visit } = this.store.project;
+    return recipes.flatMap((recipe) => {
+      const sheets = visit.find((run) => run.recipe === recipe.id)?.sheets ?? 0;
+      return sheets > 0 ? [{ recipe, sheets }] : [];
+    });
+  }
+
+  private get input(): VisitInput {
+    const { explore, press } = this.store.project;
+    return { runs: this.runs, press, minDeltaE: explore.minDeltaE, seed: explore.seed };
+  }
+
+  private get outOfDate(): boolean {
+    const made = this.run.made?.input;
+    return made !== undefined && !sameInput(made, this.input);
+  }
+
+  private find(): void {
+    void this.run.start(this.input);
+  }
+
+  private async print(): Promise<void> {
+    if (this.preparing || this.sheet === null) return;
+    this.preparing = true;
+    try {
+      await this.sheet.ready();
+      window.print();
+    } finally {
+      this.preparing = false;
+    }
+  }
+
+  private choose(index: number, reveal: boolean): void {
+    this.selected = index;
+    if (!reveal) return;
+    void this.updateComplete.then(() => {
+      const card = this.renderRoot.querySelector('ps-set-up-card');
+      // Below the grid, where there is no room beside it, the card would open out of sight.
+      if (card !== null && getComputedStyle(card).position === 'static') {
+        card.scrollIntoView({ block: 'start', behavior: matchMedia('(prefers-reduced-motion: reduce)').matches ? 'auto' : 'smooth' });
+      }
+    });
+  }
+
+  private tick({ setUp, sheets, on }: Tick): void {
+    const ticked = new Set(this.ticked);
+    for (const sheet of sheets) {
+      if (on) ticked.add(tickKey(setUp, sheet));
+      else ticked.delete(tickKey(setUp, sheet));
+    }
+    this.ticked = ticked;
+  }
+
+  protected override willUpdate(): void {
+    this.drawn++;
+    const made = this.run.made;
+    if (made === null || this.run.running) return;
+    if (made.input !== this.shownInput) {
+      this.shownInput = made.input;
+      this.ticked = new Set();
+      this.selected = 0;
+      this.pictures.keepOnly(new Set([...this.store.project.recipes, ...made.recipes]));
+    }
+    this.selected = Math.min(this.selected, made.plan.cards.length - 1);
+  }
+
+  private renderEmpty() {
+    return html`<div class="empty">
+      <h2>Nothing kept yet</h2>
+      <p>A visit prints kept recipes. Keep a print you like on the Wall or the Bench, then come back and say how many sheets of it.</p>
+      <div class="row">
+        <button class="main" @click=${() => this.store.go('wall')}>Go to the Wall</button>
+        <button @click=${() => this.store.go('bench')}>Go to the Bench</button>
+      </div>
+    </div>`;
+  }
+
+  private renderWhat() {
+    const { recipes, visit, press } = this.store.project;
+    const total = this.runs.reduce((sum, run) => sum + run.sheets, 0);
+    return html`<section aria-labelledby="what">
+      <h2 id="what">What to print</h2>
+      <ps-visit-runs
+        .recipes=${recipes}
+        .runs=${visit}
+        .pictures=${this.pictures}
+        .drawn=${this.drawn}
+        @runs=${(event: CustomEvent<VisitRun[]>) => this.store.dispatch({ kind: 'set-visit', runs: event.detail })}
+      ></ps-visit-runs>
+      <div class="start">
+        ${this.run.running
+          ? html`<button @click=${() => this.run.stop()}>Stop</button>`
+          : html`<button class="main" @click=${this.find}>Find the pull order</button>`}
+        <p class="total">${counted(total, 'sheet')} in all</p>
+        ${total === 0 ? html`<p class="soft">Give at least one recipe a number of sheets.</p>` : nothing}
+        ${total > 500 ? html`<p class="warn">One visit holds 500 sheets; split them over visits.</p>` : nothing}
+      </div>
+      <ps-studio-figures
+        .press=${press}
+        @figures=${(event: CustomEvent<Partial<PressSettings>>) => this.store.dispatch({ kind: 'set-press', change: event.detail })}
+      ></ps-studio-figures>
+    </section>`;
+  }
+
+  private renderPlan() {
+    const { made, running } = this.run;
+    if (made === null) {
+      return running ? html`<section><h2>Pull order</h2><p class="soft" role="status">Looking for an order…</p></section>` : nothing;
+    }
+    const { plan } = made;
+    return html`
+      <section aria-labelledby="order">
+        <div class="result">
+          <div>
+            <h2 id="order">Pull order</h2>
+            <p class="headline" role="status">${planHeadline(plan)}</p>
+            <p>${boundWords(plan)}</p>
+            <p>${running ? html`<span class="soft">Looking for a better order…</span>` : `${freeSwapWords(plan)} ${needsWords(plan)}`}</p>
+            ${running ? nothing : plan.problems.map((problem) => html`<p class="warn">${problem.message}</p>`)}
+            ${this.outOfDate && !running
+              ? html`<p class="stale">Out of date: plan again <button @click=${this.find}>Plan again</button></p>`
+              : nothing}
+          </div>
+          <button ?disabled=${running || this.preparing} @click=${() => void this.print()}>
+            ${this.preparing ? 'Drawing the pictures…' : 'Print the pull sheet'}
+          </button>
+        </div>
+        <div class="bench">
+          <ps-set-up-grid
+            .plan=${plan}
+            .selected=${this.selected}
+            @set-up-select=${(event: CustomEvent<number>) => this.choose(event.detail, true)}
+          ></ps-set-up-grid>
+          <ps-set-up-card
+            .made=${made}
+            .index=${this.selected}
+            .pictures=${this.pictures}
+            .ticked=${this.ticked}
+            .drawn=${this.drawn}
+            @set-up-select=${(event: CustomEvent<number>) => this.choose(event.detail, false)}
+            @tick=${(event: CustomEvent<Tick>) => this.tick(event.detail)}
+          ></ps-set-up-card>
+        </div>
+      </section>
+      <section class="supply">
+        <div>
+          <h2>Ink</h2>
+          <div class="scroll">${inkTable(plan)}</div>
+          <p class="soft small">${GRAMS_NOTE}</p>
+        </div>
+        <div>
+          <h2>Screens</h2>
+          <div class="scroll">${screenTable(plan)}</div>
+        </div>
+      </section>
+      <section class="safe">
+        <h2>Before you start</h2>
+        <ul>
+          ${CAUTIONS.map((caution) => html`<li>${caution}</li>`)}
+        </ul>
+        <p><b>${CAUTIONS_DEFER}</b></p>
+      </section>
+    `;
+  }
+
+  override render() {
+    const { made, running } = this.run;
+    const empty = this.store.project.recipes.length === 0;
+    return html`
+      <div class="room">
+        ${empty ? this.renderEmpty() : this.renderWhat()} ${empty && made === null ? nothing : this.renderPlan()}
+      </div>
+      ${made === null || running
+        ? nothing
+        : html`<ps-pull-sheet
+            .made=${made}
+            .pictures=${this.pictures}
+            .heading=${this.store.project.title}
+            .outOfDate=${this.outOfDate}
+            .drawn=${this.drawn}
+          ></ps-pull-sheet>`}
+    `;
+  }
+}
+
+/** Whether two visits would be planned alike; recipes are compared as objects, which no command changes in place. */
+function sameInput(one: VisitInput, other: VisitInput): boolean {
+  return (
+    one.minDeltaE === other.minDeltaE &&
+    one.seed === other.seed &&
+    JSON.stringify(one.press) === JSON.stringify(other.press) &&
+    one.runs.length === other.runs.length &&
+    one.runs.every((run, i) => run.recipe === other.runs[i]!.recipe && run.sheets === other.runs[i]!.sheets)
+  );
 }
 
 declare global {

@@ -1,0 +1,132 @@
+import type { CardTime, PressPlan } from '../../engine/output/visit.ts';
+import type { SetUpCard } from '../../engine/output/set-up-cards.ts';
+import { counted, mmText } from '../ui/words.ts';
+
+/** With a capital first letter. */
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** 'a', 'a and b', 'a, b and c'. */
+export function listed(parts: readonly string[]): string {
+  if (parts.length < 2) return parts[0] ?? '';
+  return `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`;
+}
+
+/** '14 set-ups, 11 screen mounts, 9 ink changes'; register moves only when there are some. */
+export function planHeadline(plan: PressPlan): string {
+  const parts = [
+    counted(plan.cards.length, 'set-up'),
+    counted(plan.mounts, 'screen mount'),
+    counted(plan.inkChanges, 'ink change'),
+  ];
+  if (plan.registerMoves > 0) parts.push(counted(plan.registerMoves, 'register move'));
+  return parts.join(', ');
+}
+
+/** How near the order is to the fewest there can be. */
+export function boundWords(plan: PressPlan): string {
+  const { bound } = plan;
+  const overSetUps = plan.cards.length - bound.setUps;
+  const overMounts = plan.mounts - bound.mounts;
+  const floor = `No order has fewer than ${counted(bound.setUps, 'set-up')} and ${counted(bound.mounts, 'mount')}`;
+  if (overSetUps <= 0 && overMounts <= 0) return `${floor}: this one is proven fewest in both.`;
+  const parts = [
+    overSetUps > 0 ? `at most ${counted(overSetUps, 'set-up')} above the proven fewest` : 'proven fewest in set-ups',
+    overMounts > 0 ? `at most ${counted(overMounts, 'mount')} above the proven fewest` : 'proven fewest in mounts',
+  ];
+  return `${floor}: this one is ${parts.join(', and ')}.`;
+}
+
+/** What the free swaps are worth. */
+export function freeSwapWords(plan: PressPlan): string {
+  if (plan.freeSwaps === 0) return 'No free swaps: wherever shapes overlap, their order shows.';
+  if (plan.savedSetUps === null || plan.savedMounts === null) {
+    return `${counted(plan.freeSwaps, 'overlapping pair')} may change places unseen.`;
+  }
+  const saved: string[] = [];
+  if (plan.savedSetUps > 0) saved.push(counted(plan.savedSetUps, 'set-up'));
+  if (plan.savedMounts > 0) saved.push(counted(plan.savedMounts, 'mount'));
+  return saved.length > 0
+    ? `Free swaps save ${listed(saved)}.`
+    : `${counted(plan.freeSwaps, 'free swap')}, but here ${plan.freeSwaps === 1 ? 'it saves' : 'they save'} no set-up.`;
+}
+
+/** 'Takes 2 days and 12 rack places.' */
+export function needsWords(plan: PressPlan): string {
+  return `Takes ${counted(plan.daysNeeded, 'day')} and ${counted(plan.racksNeeded, 'rack place')}.`;
+}
+
+/** What must be done before the first pull of a set-up, as short tags. */
+export function setUpTags(card: SetUpCard): string[] {
+  const tags: string[] = [];
+  if (card.mount) tags.push('mount');
+  if (card.inkChange) tags.push('new ink');
+  if (card.registerMove) tags.push('register move');
+  return tags;
+}
+
+/** 'no offset', or '12.5 mm right, 3.0 mm up, turned 2°'. */
+export function layWords(card: Pick<SetUpCard, 'dxMm' | 'dyMm' | 'turnDeg'>): string {
+  const parts: string[] = [];
+  if (card.dxMm !== 0) parts.push(`${mmText(Math.abs(card.dxMm))} mm ${card.dxMm > 0 ? 'right' : 'left'}`);
+  if (card.dyMm !== 0) parts.push(`${mmText(Math.abs(card.dyMm))} mm ${card.dyMm > 0 ? 'down' : 'up'}`);
+  if (card.turnDeg !== 0) {
+    parts.push(`turned ${Math.abs(card.turnDeg)}° ${card.turnDeg > 0 ? 'clockwise' : 'anticlockwise'}`);
+  }
+  return parts.length === 0 ? 'no offset' : parts.join(', ');
+}
+
+/** The same for a narrow place: '→ 12.5 ↑ 3.0 mm'. */
+export function layShort(card: Pick<SetUpCard, 'dxMm' | 'dyMm' | 'turnDeg'>): string {
+  const parts: string[] = [];
+  if (card.dxMm !== 0) parts.push(`${card.dxMm > 0 ? '→' : '←'} ${mmText(Math.abs(card.dxMm))}`);
+  if (card.dyMm !== 0) parts.push(`${card.dyMm > 0 ? '↓' : '↑'} ${mmText(Math.abs(card.dyMm))}`);
+  const lay = parts.length === 0 ? [] : [`${parts.join(' ')} mm`];
+  if (card.turnDeg !== 0) lay.push(`turn ${mmText(card.turnDeg)}°`);
+  return lay.length === 0 ? 'no offset' : lay.join(', ');
+}
+
+/** '25 min', '1 h 5 min', '2 h'. */
+export function minutesText(minutes: number): string {
+  const whole = Math.round(minutes);
+  const hours = Math.floor(whole / 60);
+  const rest = whole % 60;
+  if (hours === 0) return `${rest} min`;
+  return rest === 0 ? `${hours} h` : `${hours} h ${rest} min`;
+}
+
+/** '1:20' after the day's start. */
+export function clockText(minute: number): string {
+  const whole = Math.round(minute);
+  return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, '0')}`;
+}
+
+/** 'Day 1, 1:20 to 1:55'. */
+export function timeWords(time: CardTime): string {
+  return `Day ${time.day}, ${clockText(time.startMinute)} to ${clockText(time.endMinute)}`;
+}
+
+/** '1–5, 8, 10–12' from ascending numbers. */
+export function rangesText(numbers: readonly number[]): string {
+  const parts: string[] = [];
+  for (let i = 0; i < numbers.length; ) {
+    let end = i;
+    while (numbers[end + 1] === numbers[end]! + 1) end++;
+    if (end - i >= 2) parts.push(`${numbers[i]}–${numbers[end]}`);
+    else for (let k = i; k <= end; k++) parts.push(String(numbers[k]));
+    i = end + 1;
+  }
+  return parts.join(', ');
+}
+
+/** Names a recipe in grids and on cards: A, B, … Z, AA. */
+export function recipeLetter(index: number): string {
+  const letter = String.fromCharCode(65 + (index % 26));
+  return index < 26 ? letter : recipeLetter(Math.floor(index / 26) - 1) + letter;
+}
+
+/** Grams as one weighs them: below 10 g with one decimal. */
+export function gramsText(grams: number): string {
+  return grams < 10 ? grams.toFixed(1) : Math.round(grams).toLocaleString('en');
+}

@@ -1,0 +1,305 @@
+import { css, html, LitElement, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { CardState } from '../../engine/output/set-up-cards.ts';
+import '../ui/ink-chip.ts';
+import { controls } from '../ui/styles.ts';
+import { counted } from '../ui/words.ts';
+import { dryWords, waitWords } from './drying-words.ts';
+import { offsetDiagram } from './offset-diagram.ts';
+import { capital, layWords, listed, rangesText, recipeLetter, setUpTags, timeWords } from './plan-words.ts';
+import type { MadePlan } from './plan-run.ts';
+import type { StatePictures } from './state-pictures.ts';
+
+/** Sheets that were ticked or unticked in a set-up. */
+export interface Tick {
+  setUp: number;
+  sheets: number[];
+  on: boolean;
+}
+
+/** Names a sheet in a set-up among the ticks. */
+export function tickKey(setUp: number, sheet: number): string {
+  return `${setUp}:${sheet}`;
+}
+
+/**
+ * One set-up as the printer works it: what goes on the press, where it lies, which sheets to take.
+ * @fires set-up-select CustomEvent<number>: index of the set-up to show
+ * @fires tick CustomEvent<Tick>
+ */
+@customElement('ps-set-up-card')
+export class SetUpCardView extends LitElement {
+  static override styles = [
+    controls,
+    css`
+      :host {
+        display: block;
+        min-width: 0;
+        container-type: inline-size;
+        scroll-margin-top: 16px;
+      }
+      .turn {
+        display: flex;
+        align-items: center;
+        gap: 8px;
+        margin-bottom: 14px;
+      }
+      .turn h3 {
+        flex: 1;
+        font-size: 17px;
+      }
+      .turn button {
+        min-height: var(--touch);
+      }
+      .frame {
+        display: grid;
+        grid-template-columns: minmax(0, 1fr) 150px;
+        gap: 8px 20px;
+        padding: 16px 0;
+        border-top: 1px solid var(--ink);
+      }
+      .screen {
+        font-size: 26px;
+        line-height: 1.15;
+        font-weight: 650;
+        letter-spacing: -0.02em;
+        overflow-wrap: anywhere;
+      }
+      .facts {
+        display: grid;
+        gap: 10px;
+        align-content: start;
+      }
+      .ink {
+        display: flex;
+        align-items: center;
+        gap: 12px;
+        font-size: 20px;
+        font-weight: 600;
+      }
+      .ink ps-ink-chip {
+        width: 68px;
+        height: 36px;
+      }
+      .lay {
+        display: block;
+        width: 150px;
+        height: 150px;
+      }
+      .lay-words {
+        font-size: 17px;
+        font-weight: 600;
+      }
+      .do {
+        font-weight: 600;
+      }
+      .note {
+        padding: 8px 12px;
+        background: var(--table);
+        border-left: 3px solid var(--ink);
+      }
+      .state {
+        padding: 16px 0;
+        border-top: 1px solid var(--line);
+      }
+      .state-head {
+        display: flex;
+        flex-wrap: wrap;
+        align-items: baseline;
+        justify-content: space-between;
+        gap: 4px 12px;
+      }
+      .take {
+        display: grid;
+        grid-template-columns: minmax(0, 300px) minmax(150px, 1fr);
+        gap: 16px 28px;
+        align-items: start;
+        margin-top: 12px;
+      }
+      .pictures {
+        display: grid;
+        grid-template-columns: minmax(0, 1fr) 16px minmax(0, 1fr);
+        gap: 8px;
+        align-items: center;
+      }
+      figure {
+        margin: 0;
+        min-width: 0;
+      }
+      figcaption {
+        padding-top: 6px;
+        font-size: 13px;
+        color: var(--ink-soft);
+      }
+      .print {
+        display: block;
+        width: 100%;
+        background: #fff;
+        box-shadow: var(--shadow);
+      }
+      .arrow {
+        color: var(--ink-soft);
+        font-size: 20px;
+        text-align: center;
+      }
+      .sheets {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 8px;
+        margin: 0;
+        padding: 0;
+        list-style: none;
+      }
+      .sheets label {
+        justify-content: center;
+        gap: 8px;
+        min-width: 68px;
+        min-height: 48px;
+        padding: 4px 12px;
+        border: 1px solid var(--line);
+        background: var(--sheet);
+        font-size: 18px;
+        font-weight: 600;
+        cursor: pointer;
+      }
+      .sheets label:has(:checked) {
+        background: none;
+        border-color: transparent;
+        color: var(--ink-soft);
+      }
+      .sheets input {
+        width: 24px;
+        height: 24px;
+      }
+      @container (max-width: 520px) {
+        .take {
+          grid-template-columns: minmax(0, 1fr);
+        }
+        .pictures {
+          max-width: 340px;
+        }
+      }
+      @container (max-width: 380px) {
+        .frame {
+          grid-template-columns: minmax(0, 1fr) 110px;
+          gap: 8px 12px;
+        }
+        .lay {
+          width: 110px;
+          height: 110px;
+        }
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) made!: MadePlan;
+  @property({ type: Number }) index = 0;
+  @property({ attribute: false }) pictures!: StatePictures;
+  @property({ attribute: false }) ticked: ReadonlySet<string> = new Set();
+  /** Changes when a picture has arrived, so that the card is drawn again. */
+  @property({ type: Number }) drawn = 0;
+
+  private go(index: number): void {
+    this.dispatchEvent(new CustomEvent<number>('set-up-select', { detail: index }));
+  }
+
+  private tick(sheets: number[], on: boolean): void {
+    const setUp = this.made.plan.cards[this.index]!.number;
+    this.dispatchEvent(new CustomEvent<Tick>('tick', { detail: { setUp, sheets, on } }));
+  }
+
+  private picture(state: CardState, when: 'before' | 'after') {
+    const recipe = this.made.recipes[state.recipe]!;
+    const pulls = state[when];
+    const url = this.pictures.of(recipe, pulls);
+    const { widthMm, heightMm } = recipe.paper;
+    const words = pulls.length === 0 ? 'bare paper' : `after ${counted(pulls.length, 'pull')}`;
+    return html`<figure>
+      <img
+        class="print"
+        style="aspect-ratio: ${widthMm} / ${heightMm}"
+        src=${url === null || url === '' ? nothing : url}
+        alt="${recipeLetter(state.recipe)} ${recipe.title}, ${words}"
+      />
+      <figcaption>${when === 'before' ? 'Now' : 'Then'}: ${words}</figcaption>
+    </figure>`;
+  }
+
+  private state(state: CardState, setUp: number) {
+    const title = this.made.plan.recipes[state.recipe]?.title ?? '';
+    const left = state.sheets.filter((sheet) => !this.ticked.has(tickKey(setUp, sheet)));
+    return html`<section class="state" aria-label="${recipeLetter(state.recipe)} ${title}">
+      <div class="state-head">
+        <h3>${recipeLetter(state.recipe)} ${title}</h3>
+        <span class="soft"
+          >${state.sheets.length === 1 ? 'sheet' : 'sheets'} ${rangesText(state.sheets)}${state.prints.length > 1 ? `, ${state.prints.length} pulls each` : ''}</span
+        >
+      </div>
+      <div class="take"><div class="pictures">
+        ${this.picture(state, 'before')}
+        <span class="arrow" aria-hidden="true">→</span>
+        ${this.picture(state, 'after')}
+      </div>
+      <ul class="sheets">
+        ${state.sheets.map(
+          (sheet) => html`<li>
+            <label
+              ><input
+                type="checkbox"
+                aria-label="Sheet ${sheet} pulled"
+                .checked=${!left.includes(sheet)}
+                @change=${(event: Event) => this.tick([sheet], (event.target as HTMLInputElement).checked)}
+              />${sheet}</label
+            >
+          </li>`,
+        )}
+        ${state.sheets.length > 2
+          ? html`<li>
+              <button class="quiet" style="min-height: 48px" @click=${() => this.tick(state.sheets, left.length > 0)}>
+                ${left.length > 0 ? 'Tick all' : 'Untick all'}
+              </button>
+            </li>`
+          : nothing}
+      </ul></div>
+    </section>`;
+  }
+
+  override render() {
+    const { plan, recipes } = this.made;
+    const card = plan.cards[this.index];
+    if (card === undefined) return nothing;
+    const time = plan.times[this.index];
+    const tags = setUpTags(card);
+    const { threadsPerCm, threadUm } = card.screen.mesh;
+    const paper = recipes[card.states[0]?.recipe ?? 0]!.paper;
+    return html`
+      <div class="turn">
+        <h3>Set-up ${card.number} <span class="soft">of ${plan.cards.length}</span></h3>
+        <button ?disabled=${this.index === 0} @click=${() => this.go(this.index - 1)}>Before</button>
+        <button ?disabled=${this.index === plan.cards.length - 1} @click=${() => this.go(this.index + 1)}>Next</button>
+      </div>
+      ${time !== undefined && time.waitMinutes >= 1 ? html`<p class="note">${capital(waitWords(plan, this.index))}.</p>` : nothing}
+      <div class="frame">
+        <div class="facts">
+          <p class="screen">${card.screen.key} ${card.screen.name}</p>
+          <p class="ink"><ps-ink-chip .ink=${card.ink.ink}></ps-ink-chip>${card.ink.key}</p>
+          <p class="lay-words">${capital(layWords(card))} · ${counted(card.strokes, 'stroke')}</p>
+          <p class="soft">Mesh ${threadsPerCm} threads/cm, thread ${threadUm} µm</p>
+          <p>
+            ${tags.length === 0 ? 'Stays as it is.' : html`<span class="do">${capital(listed(tags))}</span>`}
+            ${time === undefined ? nothing : html`<span class="soft">${timeWords(time)}</span>`}
+          </p>
+        </div>
+        ${offsetDiagram(card, paper)}
+      </div>
+      ${card.states.map((state) => this.state(state, card.number))}
+      <p class="note">${dryWords(card)}</p>
+    `;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'ps-set-up-card': SetUpCardView;
+  }
+}

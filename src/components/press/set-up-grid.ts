@@ -1,0 +1,462 @@
+import { css, html, LitElement, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { SetUpCard } from '../../engine/output/set-up-cards.ts';
+import type { PressPlan } from '../../engine/output/visit.ts';
+import '../ui/ink-chip.ts';
+import { inkHexes } from '../ui/ink-chip.ts';
+import { controls } from '../ui/styles.ts';
+import { counted } from '../ui/words.ts';
+import { layShort, layWords, minutesText, rangesText, recipeLetter, setUpTags } from './plan-words.ts';
+import { waitWords } from './drying-words.ts';
+import { type SheetColumn, sheetGrid } from './sheet-columns.ts';
+
+/** With more sheets than this, sheets that are printed alike share a column. */
+const MOST_COLUMNS = 60;
+/** What fits across a page beside the row heads, mm columns that one can still tick. */
+const MOST_COLUMNS_PRINTED = 36;
+
+/**
+ * The set-up grid: rows are set-ups in time, columns are numbered sheets, a filled square is a pull.
+ * @fires set-up-select CustomEvent<number>: index of the set-up
+ */
+@customElement('ps-set-up-grid')
+export class SetUpGrid extends LitElement {
+  static override styles = [
+    controls,
+    css`
+      :host {
+        display: block;
+        min-width: 0;
+      }
+      .scroller {
+        position: relative;
+        overflow: auto;
+        max-height: min(78dvh, 900px);
+        background: var(--table);
+        border: 1px solid var(--line);
+        overscroll-behavior-x: contain;
+      }
+      table {
+        border-collapse: separate;
+        border-spacing: 0;
+        font-size: 14px;
+      }
+      thead th {
+        position: sticky;
+        z-index: 2;
+        background: var(--table);
+        font-weight: 500;
+      }
+      thead tr:first-child th {
+        top: 0;
+        height: 34px;
+      }
+      thead tr:last-child th {
+        top: 34px;
+        height: 28px;
+        border-bottom: 1px solid var(--ink);
+        font-size: 12px;
+        color: var(--ink-soft);
+      }
+      thead th.corner {
+        left: 0;
+        z-index: 4;
+        text-align: left;
+        padding: 0 14px;
+        height: 62px;
+        border-bottom: 1px solid var(--ink);
+        vertical-align: bottom;
+        padding-bottom: 6px;
+        font-size: 12px;
+        color: var(--ink-soft);
+      }
+      thead th.recipe {
+        max-width: 0;
+        overflow: hidden;
+        white-space: nowrap;
+        text-overflow: ellipsis;
+        text-align: left;
+        padding: 0 6px;
+      }
+      .starts {
+        border-left: 1px solid var(--line);
+      }
+      th.corner,
+      tbody th {
+        border-right: 1px solid var(--ink);
+      }
+      tbody th {
+        position: sticky;
+        left: 0;
+        z-index: 1;
+        padding: 0;
+        background: var(--table);
+        text-align: left;
+        font-weight: 400;
+      }
+      tbody th,
+      tbody td {
+        border-top: 1px solid color-mix(in srgb, var(--line) 55%, transparent);
+      }
+      tr.mount th,
+      tr.mount td {
+        border-top: 1px solid var(--ink-soft);
+      }
+      tbody tr:first-child > * {
+        border-top: 0;
+      }
+      th button {
+        display: grid;
+        grid-template-columns: 26px 42px minmax(0, 1fr) auto;
+        gap: 0 10px;
+        align-items: center;
+        justify-content: stretch;
+        width: 390px;
+        min-height: 46px;
+        padding: 4px 12px 4px 12px;
+        border: 0;
+        border-radius: 0;
+        background: none;
+        text-align: left;
+        line-height: 1.25;
+      }
+      th button[aria-pressed='true'] {
+        box-shadow: inset 4px 0 0 var(--accent);
+        background: var(--sheet);
+      }
+      th button:focus-visible {
+        outline-offset: -2px;
+      }
+      .at {
+        color: var(--ink-soft);
+        font-size: 13px;
+        text-align: right;
+      }
+      .name {
+        font-weight: 600;
+      }
+      .name,
+      .how {
+        overflow: hidden;
+        text-overflow: ellipsis;
+        white-space: nowrap;
+      }
+      .how,
+      .tags {
+        font-size: 12px;
+        color: var(--ink-soft);
+      }
+      .tags {
+        text-align: right;
+        max-width: 74px;
+      }
+      .tags b {
+        color: var(--ink);
+        font-weight: 650;
+      }
+      ps-ink-chip {
+        width: 40px;
+        height: 22px;
+      }
+      td {
+        width: 30px;
+        min-width: 30px;
+        padding: 0;
+        text-align: center;
+        cursor: pointer;
+      }
+      td.wide,
+      th.wide {
+        min-width: 56px;
+      }
+      .pull {
+        display: grid;
+        place-items: center;
+        width: 22px;
+        height: 22px;
+        margin: 0 auto;
+        border: 1px solid var(--ink);
+        font-size: 11px;
+        font-weight: 650;
+        print-color-adjust: exact;
+        -webkit-print-color-adjust: exact;
+      }
+      tr.chosen td {
+        background: var(--sheet);
+      }
+      .gap th {
+        background: var(--wall);
+      }
+      .gap td {
+        background: var(--wall);
+        cursor: default;
+      }
+      .gap span {
+        display: block;
+        padding: 5px 14px;
+        font-size: 13px;
+      }
+      .gap .day {
+        font-weight: 650;
+      }
+      @media screen and (max-width: 760px) {
+        th button {
+          width: 190px;
+          grid-template-columns: 20px minmax(0, 1fr) 30px;
+          gap: 1px 8px;
+          padding: 6px 8px;
+        }
+        th button ps-ink-chip {
+          grid-column: 3;
+          grid-row: 1;
+          width: 30px;
+          height: 16px;
+        }
+        th button .words {
+          grid-column: 2;
+          grid-row: 1;
+        }
+        .tags {
+          grid-column: 2 / 4;
+          text-align: left;
+          max-width: none;
+          min-height: 15px;
+        }
+        .tags br {
+          display: none;
+        }
+        .gap span {
+          width: 190px;
+          padding: 5px 10px;
+        }
+      }
+      /* On paper: no scrolling, no choosing, as narrow as the page. */
+      :host([printed]) .scroller {
+        overflow: visible;
+        max-height: none;
+        border: 0;
+        background: none;
+      }
+      :host([printed]) table {
+        width: 100%;
+        table-layout: fixed;
+        font-size: 9pt;
+      }
+      :host([printed]) thead th,
+      :host([printed]) tbody th {
+        position: static;
+        background: none;
+      }
+      :host([printed]) thead th.corner {
+        width: var(--head, 68mm);
+        padding: 0 2mm 1mm 0;
+      }
+      :host([printed]) thead tr:last-child th {
+        padding: 0;
+        font-size: var(--number-size, 8pt);
+        color: #000;
+      }
+      :host([printed]) td,
+      :host([printed]) td.wide,
+      :host([printed]) th.wide {
+        width: auto;
+        min-width: 0;
+        background: none;
+      }
+      :host([printed]) thead th.recipe {
+        padding: 0 1mm;
+      }
+      :host([printed]) .head {
+        display: grid;
+        grid-template-columns: 6mm 9mm minmax(0, 1fr) 15mm;
+        gap: 0 2mm;
+        align-items: center;
+        padding: 1mm 2mm 1mm 0;
+        line-height: 1.2;
+      }
+      :host([printed]) .name {
+        white-space: normal;
+      }
+      :host([printed]) .how,
+      :host([printed]) .tags {
+        font-size: 8pt;
+        white-space: normal;
+        max-width: none;
+      }
+      :host([printed]) ps-ink-chip {
+        width: 9mm;
+        height: 5mm;
+      }
+      :host([printed]) .pull {
+        width: min(5mm, 82%);
+        height: auto;
+        aspect-ratio: 1;
+        font-size: 7pt;
+      }
+      :host([printed]) tr {
+        break-inside: avoid;
+      }
+      :host([printed]) .gap th {
+        border-right: 0;
+      }
+      :host([printed]) .gap th,
+      :host([printed]) .gap td {
+        background: #eee;
+        print-color-adjust: exact;
+        -webkit-print-color-adjust: exact;
+      }
+      :host([printed]) .gap span {
+        padding: 1mm 2mm;
+        font-size: 9pt;
+        white-space: nowrap;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) plan!: PressPlan;
+  @property({ type: Number }) selected = 0;
+  /** Laid out for a page instead of a screen. */
+  @property({ type: Boolean, reflect: true }) printed = false;
+
+  private choose(index: number): void {
+    if (!this.printed) this.dispatchEvent(new CustomEvent<number>('set-up-select', { detail: index }));
+  }
+
+  private onKey(event: KeyboardEvent, index: number): void {
+    const last = this.plan.cards.length - 1;
+    const to = { ArrowDown: index + 1, ArrowUp: index - 1, Home: 0, End: last }[event.key];
+    if (to === undefined || to < 0 || to > last) return;
+    event.preventDefault();
+    this.choose(to);
+    void this.updateComplete.then(() =>
+      this.renderRoot.querySelector<HTMLElement>(`button[data-at="${to}"]`)?.focus(),
+    );
+  }
+
+  private head(card: SetUpCard, index: number) {
+    const tags = setUpTags(card);
+    const content = html`
+      <span class="at">${card.number}</span>
+      <ps-ink-chip .ink=${card.ink.ink}></ps-ink-chip>
+      <span class="words">
+        <span class="name" style="display: block">${card.screen.key} ${card.screen.name}</span>
+        <span class="how" style="display: block"
+          >${this.printed
+            ? printedHow(card)
+            : html`${card.ink.key} · <span aria-hidden="true">${layShort(card)}</span
+                ><span class="visually-hidden">${layWords(card)}</span> · ${counted(card.strokes, 'stroke')}`}</span
+        >
+      </span>
+      <span class="tags">${tags.map((tag, i) => html`${i > 0 ? html`<span class="visually-hidden">,</span> <br />` : nothing}${tag === 'mount' ? html`<b>mount</b>` : tag}`)}</span>
+    `;
+    if (this.printed) return html`<div class="head">${content}</div>`;
+    return html`<button
+      data-at=${index}
+      aria-pressed=${index === this.selected}
+      tabindex=${index === this.selected ? 0 : -1}
+      @click=${() => this.choose(index)}
+      @keydown=${(event: KeyboardEvent) => this.onKey(event, index)}
+    >
+      ${content}
+    </button>`;
+  }
+
+  private square(card: SetUpCard, prints: number) {
+    if (prints === 0) return nothing;
+    const paint = inkHexes(card.ink.ink).overWhite;
+    return html`<span class="pull" style="background: ${paint}; color: ${card.ink.ink.overWhite[0] > 55 ? '#000' : '#fff'}"
+      ><span class="visually-hidden">${prints === 1 ? 'pull' : `${prints} pulls`}</span>${prints > 1 ? html`<span aria-hidden="true">${prints}</span>` : nothing}</span
+    >`;
+  }
+
+  private gaps(index: number, columns: number) {
+    const time = this.plan.times[index];
+    if (time === undefined) return nothing;
+    const before = this.plan.times[index - 1];
+    const newDay = index > 0 && before !== undefined && before.day !== time.day;
+    const wait = time.waitMinutes >= 1 ? waitWords(this.plan, index) : null;
+    if (!newDay && wait === null) return nothing;
+    return html`<tr class="gap">
+      <th scope="row">
+        <span
+          >${newDay ? html`<span class="day" style="display: inline; padding: 0">Day ${time.day}</span>` : nothing}${newDay && wait !== null ? ': ' : nothing}${wait ?? nothing}</span
+        >
+      </th>
+      <td colspan=${columns}></td>
+    </tr>`;
+  }
+
+  override render() {
+    const { plan } = this;
+    const grid = sheetGrid(plan, this.printed ? MOST_COLUMNS_PRINTED : MOST_COLUMNS);
+    const starts = (at: number): boolean => at > 0 && grid.columns[at - 1]!.recipe !== grid.columns[at]!.recipe;
+    const size = Math.min(8, Math.max(5, 190 / grid.columns.length));
+    return html`<div class="scroller" role="region" aria-label="Set-up grid" tabindex=${this.printed ? nothing : 0}>
+      <table style="--number-size: ${size.toFixed(1)}pt; --head: ${Math.min(96, Math.max(68, 186 - 5.5 * grid.columns.length)).toFixed(0)}mm">
+        <caption class="visually-hidden">
+          Set-ups in time, and the sheets each is pulled on
+        </caption>
+        <thead>
+          <tr>
+            <th class="corner" rowspan="2" scope="col">
+              ${counted(plan.cards.length, 'set-up')}, ${minutesText(pressMinutes(plan))} at the press
+            </th>
+            ${grid.spans.map(({ recipe, columns }, at) => {
+              const title = plan.recipes[recipe]?.title ?? '';
+              return html`<th class="recipe ${at > 0 ? 'starts' : ''}" colspan=${columns} scope="colgroup" title=${title}>
+                <b>${recipeLetter(recipe)}</b> ${title}
+              </th>`;
+            })}
+          </tr>
+          <tr>
+            ${grid.columns.map(
+              (column, at) => html`<th scope="col" class="${starts(at) ? 'starts' : ''} ${wide(column) ? 'wide' : ''}">
+                <span class="visually-hidden">sheet </span>${rangesText(column.sheets)}
+              </th>`,
+            )}
+          </tr>
+        </thead>
+        <tbody>
+          ${plan.cards.map(
+            (card, index) => html`${this.gaps(index, grid.columns.length)}
+              <tr class="${card.mount ? 'mount' : ''} ${!this.printed && index === this.selected ? 'chosen' : ''}" @click=${() => this.choose(index)}>
+                <th scope="row">${this.head(card, index)}</th>
+                ${grid.pulls[index]!.map(
+                  (prints, at) => html`<td class="${starts(at) ? 'starts' : ''} ${wide(grid.columns[at]!) ? 'wide' : ''}">
+                    ${this.square(card, prints)}
+                  </td>`,
+                )}
+              </tr>`,
+          )}
+        </tbody>
+      </table>
+    </div>`;
+  }
+}
+
+function wide(column: SheetColumn): boolean {
+  return column.sheets.length > 1;
+}
+
+/** On paper there is little room: only what is out of the ordinary. */
+function printedHow(card: SetUpCard): string {
+  const parts = [card.ink.key];
+  if (card.dxMm !== 0 || card.dyMm !== 0 || card.turnDeg !== 0) parts.push(layShort(card));
+  if (card.strokes > 1) parts.push(counted(card.strokes, 'stroke'));
+  return parts.join(' · ');
+}
+
+/** Minutes from the first set-up to the last, nights left out. */
+function pressMinutes(plan: PressPlan): number {
+  let minutes = 0;
+  for (const [i, time] of plan.times.entries()) {
+    if (plan.times[i + 1]?.day !== time.day) minutes += time.endMinute;
+  }
+  return minutes;
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'ps-set-up-grid': SetUpGrid;
+  }
+}

@@ -1,0 +1,114 @@
+import { css, html, LitElement } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { PressSettings } from '../../engine/project/types.ts';
+import '../ui/number-field.ts';
+import { controls } from '../ui/styles.ts';
+
+interface Figure {
+  key: keyof PressSettings;
+  label: string;
+  unit: string;
+  min: number;
+  max: number;
+  step: number;
+  /** Shown value of a stored one: shares are shown in per cent. */
+  scale?: number;
+}
+
+const FIGURES: readonly Figure[] = [
+  { key: 'pullsPerHour', label: 'Pulls per hour', unit: '/h', min: 1, max: 600, step: 1 },
+  { key: 'mountMinutes', label: 'Mount and register a screen', unit: 'min', min: 0, max: 240, step: 1 },
+  { key: 'washUpMinutes', label: 'Wash up an ink', unit: 'min', min: 0, max: 240, step: 1 },
+  { key: 'registerMinutes', label: 'Move the lays', unit: 'min', min: 0, max: 240, step: 1 },
+  { key: 'days', label: 'Days of the visit', unit: 'days', min: 1, max: 60, step: 1 },
+  { key: 'hoursPerDay', label: 'Press work a day', unit: 'h', min: 0.5, max: 24, step: 0.5 },
+  { key: 'transfer', label: 'Ink that reaches the paper', unit: '%', min: 10, max: 100, step: 1, scale: 100 },
+  { key: 'lossMl', label: 'Left in screen and bucket', unit: 'mL a colour', min: 0, max: 2000, step: 5 },
+  { key: 'overs', label: 'Overs', unit: '%', min: 0, max: 100, step: 1, scale: 100 },
+  { key: 'registrationMm', label: 'Register the table holds', unit: 'mm', min: 0, max: 10, step: 0.1 },
+];
+
+/**
+ * The studio's own figures, which times and grams are worked out from.
+ * @fires figures CustomEvent<Partial<PressSettings>>
+ */
+@customElement('ps-studio-figures')
+export class StudioFigures extends LitElement {
+  static override styles = [
+    controls,
+    css`
+      :host {
+        display: block;
+      }
+      summary {
+        min-height: var(--touch);
+        display: inline-flex;
+        align-items: center;
+        gap: 8px;
+        cursor: pointer;
+        font-weight: 600;
+      }
+      summary::before {
+        content: '';
+        width: 7px;
+        height: 7px;
+        border: solid currentColor;
+        border-width: 0 2px 2px 0;
+        transform: rotate(-45deg);
+      }
+      details[open] summary::before {
+        transform: rotate(45deg);
+      }
+      summary::-webkit-details-marker {
+        display: none;
+      }
+      .fields {
+        display: grid;
+        grid-template-columns: repeat(auto-fill, minmax(215px, 1fr));
+        gap: 16px 28px;
+        max-width: 1000px;
+        padding: 14px 0 4px;
+      }
+      p {
+        max-width: 66ch;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) press!: PressSettings;
+
+  private give(figure: Figure, shown: number): void {
+    const scale = figure.scale ?? 1;
+    this.dispatchEvent(
+      new CustomEvent<Partial<PressSettings>>('figures', { detail: { [figure.key]: Math.round((shown / scale) * 1e4) / 1e4 } }),
+    );
+  }
+
+  override render() {
+    return html`<details>
+      <summary>Studio figures</summary>
+      <p class="soft small">
+        Common practice, no source: change them to yours. How long an ink dries is kept with the ink, in the Inks room.
+      </p>
+      <div class="fields">
+        ${FIGURES.map(
+          (figure) => html`<ps-number-field
+            .label=${figure.label}
+            .unit=${figure.unit}
+            .min=${figure.min}
+            .max=${figure.max}
+            .step=${figure.step}
+            .value=${Math.round(this.press[figure.key] * (figure.scale ?? 1) * 1e4) / 1e4}
+            @value=${(event: CustomEvent<number>) => this.give(figure, event.detail)}
+          ></ps-number-field>`,
+        )}
+      </div>
+    </details>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'ps-studio-figures': StudioFigures;
+  }
+}

@@ -1,0 +1,111 @@
+import { css, html } from 'lit';
+import type { PressPlan } from '../../engine/output/visit.ts';
+import type { VisitInk, VisitScreen } from '../../engine/output/registry.ts';
+import '../ui/ink-chip.ts';
+import { counted } from '../ui/words.ts';
+import { gramsText, minutesText } from './plan-words.ts';
+
+export const supplyStyles = css`
+  table.supplies {
+    border-collapse: collapse;
+    width: 100%;
+  }
+  .supplies th,
+  .supplies td {
+    padding: 8px 20px 8px 0;
+    border-bottom: 1px solid var(--line);
+    text-align: left;
+    font-weight: 400;
+    vertical-align: middle;
+  }
+  .supplies thead th {
+    font-size: 13px;
+    color: var(--ink-soft);
+  }
+  .supplies .number {
+    text-align: right;
+    white-space: nowrap;
+  }
+  .supplies tbody th {
+    font-weight: 600;
+  }
+  .supplies ps-ink-chip {
+    vertical-align: -4px;
+    margin-right: 10px;
+  }
+  .supplies tr > :last-child {
+    padding-right: 0;
+  }
+  @media screen and (max-width: 760px) {
+    .supplies th,
+    .supplies td {
+      padding-right: 12px;
+    }
+  }
+`;
+
+/** Where the grams come from, since most of it is from memory. */
+export const GRAMS_NOTE =
+  'Wet ink with overs and what stays in screen and bucket. Density, transfer and loss start from memory, not from a source: weigh what your first run takes and change the studio figures.';
+
+/** Ink to mix, in grams, the visit over. */
+export function inkTable(plan: PressPlan) {
+  const inks = new Map(plan.cards.map((card) => [card.ink.key, card.ink]));
+  return html`<table class="supplies">
+    <caption class="visually-hidden">
+      Ink to mix
+    </caption>
+    <thead>
+      <tr>
+        <th scope="col">Ink</th>
+        <th scope="col" class="number">Printed area</th>
+        <th scope="col" class="number">Dries in</th>
+        <th scope="col" class="number">Mix</th>
+      </tr>
+    </thead>
+    <tbody>
+      ${plan.inks.map((need) => {
+        const ink: VisitInk | undefined = inks.get(need.key);
+        return html`<tr>
+          <th scope="row"><ps-ink-chip .ink=${ink?.ink}></ps-ink-chip>${need.name}</th>
+          <td class="number">${need.areaM2.toFixed(2)} m²</td>
+          <td class="number">${ink === undefined ? '' : minutesText(ink.ink.dryMinutes)}</td>
+          <td class="number"><b>${gramsText(need.grams)} g</b></td>
+        </tr>`;
+      })}
+    </tbody>
+  </table>`;
+}
+
+/** Frames to have at hand, in the order in which they are first mounted. */
+export function screenTable(plan: PressPlan) {
+  const screens = new Map<string, { screen: VisitScreen; first: number; mounts: number }>();
+  for (const card of plan.cards) {
+    const known = screens.get(card.screen.key);
+    if (known === undefined) screens.set(card.screen.key, { screen: card.screen, first: card.number, mounts: 1 });
+    else if (card.mount) known.mounts++;
+  }
+  return html`<table class="supplies">
+    <caption class="visually-hidden">
+      Screens
+    </caption>
+    <thead>
+      <tr>
+        <th scope="col">Screen</th>
+        <th scope="col">Mesh</th>
+        <th scope="col" class="number">First in set-up</th>
+        <th scope="col" class="number">Mounted</th>
+      </tr>
+    </thead>
+    <tbody>
+      ${[...screens.values()].map(
+        ({ screen, first, mounts }) => html`<tr>
+          <th scope="row">${screen.key} ${screen.name}</th>
+          <td>${screen.mesh.threadsPerCm}/cm, ${screen.mesh.threadUm} µm</td>
+          <td class="number">${first}</td>
+          <td class="number">${counted(mounts, 'time')}</td>
+        </tr>`,
+      )}
+    </tbody>
+  </table>`;
+}

@@ -1,0 +1,102 @@
+import { describe, expect, it } from 'vitest';
+import type { PressPlan } from '../../../src/engine/output/visit.ts';
+import {
+  boundWords,
+  clockText,
+  freeSwapWords,
+  layShort,
+  layWords,
+  listed,
+  minutesText,
+  planHeadline,
+  rangesText,
+  recipeLetter,
+} from '../../../src/components/press/plan-words.ts';
+
+function plan(change: Partial<PressPlan> & { setUps?: number }): PressPlan {
+  const { setUps = 14, ...rest } = change;
+  return {
+    sheets: [],
+    recipes: [],
+    cards: Array.from({ length: setUps }, () => ({}) as PressPlan['cards'][number]),
+    times: [],
+    daysNeeded: 1,
+    racksNeeded: 4,
+    problems: [],
+    inks: [],
+    mounts: 11,
+    inkChanges: 9,
+    registerMoves: 0,
+    bound: { setUps: 14, mounts: 11 },
+    freeSwaps: 5,
+    savedSetUps: 3,
+    savedMounts: 0,
+    done: true,
+    ...rest,
+  };
+}
+
+describe('planHeadline', () => {
+  it('should count set-ups, mounts and ink changes', () => {
+    expect(planHeadline(plan({}))).toBe('14 set-ups, 11 screen mounts, 9 ink changes');
+  });
+  it('should name register moves only when there are some', () => {
+    expect(planHeadline(plan({ setUps: 1, mounts: 1, inkChanges: 1, registerMoves: 1 }))).toBe(
+      '1 set-up, 1 screen mount, 1 ink change, 1 register move',
+    );
+  });
+});
+
+describe('boundWords', () => {
+  it('should say proven fewest when the bound is met', () => {
+    expect(boundWords(plan({}))).toBe('No order has fewer than 14 set-ups and 11 mounts: this one is proven fewest in both.');
+  });
+  it('should state the gap of each measure by itself', () => {
+    expect(boundWords(plan({ bound: { setUps: 13, mounts: 11 } }))).toContain(
+      'at most 1 set-up above the proven fewest, and proven fewest in mounts',
+    );
+    expect(boundWords(plan({ bound: { setUps: 14, mounts: 9 } }))).toContain(
+      'proven fewest in set-ups, and at most 2 mounts above the proven fewest',
+    );
+  });
+});
+
+describe('freeSwapWords', () => {
+  it('should say what they save', () => {
+    expect(freeSwapWords(plan({}))).toBe('Free swaps save 3 set-ups.');
+    expect(freeSwapWords(plan({ savedSetUps: 1, savedMounts: 2 }))).toBe('Free swaps save 1 set-up and 2 mounts.');
+  });
+  it('should not boast of a saving that is none or not known', () => {
+    expect(freeSwapWords(plan({ savedSetUps: 0 }))).toContain('save no set-up');
+    expect(freeSwapWords(plan({ savedSetUps: null, savedMounts: null }))).not.toContain('save');
+    expect(freeSwapWords(plan({ freeSwaps: 0, savedSetUps: 0 }))).toContain('No free swaps');
+  });
+});
+
+describe('layWords and layShort', () => {
+  it('should name the way the image moves, y down', () => {
+    expect(layWords({ dxMm: 12.5, dyMm: -3, turnDeg: 0 })).toBe('12.5 mm right, 3.0 mm up');
+    expect(layWords({ dxMm: -0.2, dyMm: 4, turnDeg: -2 })).toBe('0.2 mm left, 4.0 mm down, turned 2° anticlockwise');
+    expect(layShort({ dxMm: -0.2, dyMm: 4, turnDeg: 0 })).toBe('← 0.2 ↓ 4.0 mm');
+  });
+  it('should say when there is none', () => {
+    expect(layWords({ dxMm: 0, dyMm: 0, turnDeg: 0 })).toBe('no offset');
+    expect(layShort({ dxMm: 0, dyMm: 0, turnDeg: 0 })).toBe('no offset');
+  });
+});
+
+describe('rangesText', () => {
+  it('should join runs of three and more and keep the rest apart', () => {
+    expect(rangesText([1, 2, 3, 4, 5, 8, 10, 11])).toBe('1–5, 8, 10, 11');
+    expect(rangesText([])).toBe('');
+  });
+});
+
+describe('small words', () => {
+  it('should write minutes, clock, lists and letters', () => {
+    expect([minutesText(25), minutesText(60), minutesText(65)]).toEqual(['25 min', '1 h', '1 h 5 min']);
+    expect(clockText(80)).toBe('1:20');
+    expect([listed([]), listed(['a']), listed(['a', 'b', 'c'])]).toEqual(['', 'a', 'a, b and c']);
+    expect([0, 25, 26, 27, 51, 52, 701, 702].map(recipeLetter)).toEqual(['A', 'Z', 'AA', 'AB', 'AZ', 'BA', 'ZZ', 'AAA']);
+  });
+});
