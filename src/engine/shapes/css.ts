@@ -2,7 +2,7 @@ import { compile } from 'css-select';
 import { generate, lexer, parse, walk } from 'css-tree';
 import type { CssNode, Rule } from 'css-tree';
 import type { FaultList } from './faults.ts';
-import { MAX_RULE_MATCHES } from './limits.ts';
+import { MAX_RULE_MATCHES, MAX_STYLE_TEXT } from './limits.ts';
 import type { SvgNode } from './xml-tree.ts';
 
 /** The properties that decide what is filled. */
@@ -34,8 +34,22 @@ export type Specified = ReadonlyMap<string, string>;
  */
 export function readStyles(root: SvgNode, elements: number, faults: FaultList): (node: SvgNode) => Specified {
   const rules: StyleRule[] = [];
+  let letters = 0;
+  const checkLength = (text: string): void => {
+    letters += text.length;
+    if (letters > MAX_STYLE_TEXT) {
+      throw faults.refuse('shape.too-many', `its styles are longer than ${MAX_STYLE_TEXT} characters; write the fills on the elements instead.`);
+    }
+  };
+  let spent = 0;
+  const adapter = adapterFor((searched) => {
+    spent += searched;
+    if (spent > MAX_RULE_MATCHES) throw faults.refuse('shape.too-many', 'its style rules take too long to match; write the fills on the elements instead.');
+  });
   forEachNode(root, (node) => {
-    if (node.name === 'style') addRules(node, rules, faults);
+    if (node.name !== 'style') return;
+    checkLength(node.text);
+    addRules(node, { rules, faults, adapter });
   });
   rules.sort((a, b) => a.specificity - b.specificity);
   if (rules.length * elements > MAX_RULE_MATCHES) {
@@ -52,7 +66,9 @@ export function readStyles(root: SvgNode, elements: number, faults: FaultList): 
     const text = node.attributes.get('style');
     let own: Declared[] = [];
     if (text !== undefined) {
-      own = inline.get(text) ?? declarationsOf(tryParse(text, 'declarationList'));
+      const parsed = inline.get(text);
+      if (parsed === undefined) checkLength(text);
+      own = parsed ?? declarationsOf(tryParse(text, 'declarationList'));
       inline.set(text, own);
     }
     for (const important of [false, true]) {
@@ -112,33 +128,39 @@ function declarationsOf(list: CssNode | null): Declared[] {
   return declared;
 }
 
-function addRules(style: SvgNode, rules: StyleRule[], faults: FaultList): void {
+interface Sheet {
+  rules: StyleRule[];
+  faults: FaultList;
+  adapter: ReturnType<typeof adapterFor>;
+}
+
+function addRules(style: SvgNode, sheetOut: Sheet): void {
   const type = style.attributes.get('type') ?? 'text/css';
   if (type !== '' && type !== 'text/css') return;
   if (!isForAll(style.attributes.get('media') ?? '')) return;
   const sheet = tryParse(style.text, 'stylesheet');
   if (sheet === null || sheet.type !== 'StyleSheet') return;
-  addList(sheet.children as Iterable<CssNode>, style, rules, faults);
+  addList(sheet.children as Iterable<CssNode>, style, sheetOut);
 }
 
 function isForAll(media: string): boolean {
   return /^\s*(?:all|screen)?\s*$/iu.test(media);
 }
 
-function addList(list: Iterable<CssNode>, style: SvgNode, rules: StyleRule[], faults: FaultList): void {
+function addList(list: Iterable<CssNode>, style: SvgNode, out: Sheet): void {
   for (const node of list) {
-    if (node.type === 'Rule') addRule(node, rules);
+    if (node.type === 'Rule') addRule(node, out);
     if (node.type !== 'Atrule') continue;
     if (node.name === 'import') {
-      faults.leftOut('shape.external', 'style', style, 'imports another file, which is not fetched; put the styles into this one.');
+      out.faults.leftOut('shape.external', 'style', style, 'imports another file, which is not fetched; put the styles into this one.');
     }
     if (node.name === 'media' && node.block !== null && isForAll(node.prelude === null ? '' : generate(node.prelude))) {
-      addList(node.block.children as Iterable<CssNode>, style, rules, faults);
+      addList(node.block.children as Iterable<CssNode>, style, out);
     }
   }
 }
 
-function addRule(rule: Rule, rules: StyleRule[]): void {
+function addRule(rule: Rule, { rules, adapter }: Sheet): void {
   if (rule.prelude.type !== 'SelectorList') return;
   const declared = declarationsOf(rule.block).filter((one) => PROPERTIES.has(one.property));
   if (declared.length === 0) return;
@@ -164,14 +186,27 @@ function specificityOf(selector: CssNode): number {
   return sum;
 }
 
-const adapter = {
-  isTag: (node: SvgNode): node is SvgNode => node !== null,
-  getAttributeValue: (node: SvgNode, name: string) => node.attributes.get(name),
-  getChildren: (node: SvgNode) => node.children,
-  getName: (node: SvgNode) => node.name,
-  getParent: (node: SvgNode) => node.parent,
-  getSiblings: (node: SvgNode) => node.parent?.children ?? [node],
-  getText: (node: SvgNode) => node.text,
-  hasAttrib: (node: SvgNode, name: string) => node.attributes.has(name),
-  removeSubsets: (nodes: SvgNode[]) => nodes,
-};
+/** How selectors see the tree; `spend` hears of every list of elements that is searched. */
+function adapterFor(spend: (elements: number) => void): NonNullable<Parameters<typeof compile<SvgNode, SvgNode>>[1]>['adapter'] {
+  return {
+    isTag: (node: SvgNode): node is SvgNode => node !== null,
+    getAttributeValue: (node: SvgNode, name: string) => node.attributes.get(name),
+    getChildren: (node: SvgNode) => {
+      spend(node.children.length);
+      return node.children;
+    },
+    getName: (node: SvgNode) => node.name,
+    getParent: (node: SvgNode) => {
+      spend(1);
+      return node.parent;
+    },
+    getSiblings: (node: SvgNode) => {
+      const siblings = node.parent?.children ?? [node];
+      spend(siblings.length);
+      return siblings;
+    },
+    getText: (node: SvgNode) => node.text,
+    hasAttrib: (node: SvgNode, name: string) => node.attributes.has(name),
+    removeSubsets: (nodes: SvgNode[]) => nodes,
+  };
+}

@@ -31,6 +31,9 @@ export const MAX_CROSSINGS = 2_000_000;
 /** Pairs of a style rule and an element. */
 export const MAX_RULE_MATCHES = 20_000_000;
 
+/** Characters of all <style> elements together, and of all different style attributes. */
+export const MAX_STYLE_TEXT = 1_000_000;
+
 /** Farthest coordinate from the page's corner, mm; the boolean grid ends at 9 m. */
 export const MAX_REACH_MM = 4_000;
 

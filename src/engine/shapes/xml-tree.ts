@@ -113,10 +113,13 @@ export function parseTree(text: string, faults: FaultList): SvgNode {
 function placesIn(text: string): (offset: number) => Place {
   let line = 1;
   let lineStart = 0;
+  // Kept, so that a long line is searched once and not for each of its elements.
+  let lineEnd = text.indexOf('\n');
   return (offset) => {
-    for (let next = text.indexOf('\n', lineStart); next >= 0 && next < offset; next = text.indexOf('\n', lineStart)) {
+    while (lineEnd >= 0 && lineEnd < offset) {
       line++;
-      lineStart = next + 1;
+      lineStart = lineEnd + 1;
+      lineEnd = text.indexOf('\n', lineStart);
     }
     return { line, column: offset - lineStart + 1 };
   };

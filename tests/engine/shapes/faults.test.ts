@@ -35,6 +35,8 @@ const REFUSED: [what: string, text: string, code: string][] = [
   ['too many elements', page('<g/>'.repeat(100_001)), 'shape.too-many'],
   ['doublings by use', page(`<g id="u0"><rect width="5" height="5"/></g>${doublings}`), 'shape.too-many'],
   ['too many lines', page(`<path d="M0 0${'l1 1'.repeat(300_001)}z"/>`), 'shape.too-many'],
+  ['styles without end', page(`<rect width="5" height="5" style="${'fill:red;'.repeat(200_000)}"/>`), 'shape.too-many'],
+  ['rules that search every sibling', page(`<style>${'g:nth-child(2n) rect{fill:red}'.repeat(200)}</style>${'<g><rect/></g>'.repeat(5000)}`), 'shape.too-many'],
   ['a tangle', page(`<path d="M0 0L${Array.from({ length: 20_000 }, (_, i) => `${(i * 7919) % 97} ${(i * 104729) % 101}`).join(' ')}z"/>`), 'shape.too-many'],
 ];
 
