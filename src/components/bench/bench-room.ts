@@ -44,6 +44,7 @@ export class BenchRoom extends LitElement {
   @state() private pointed: { xMm: number; yMm: number } | null = null;
   @state() private said = '';
   @state() private narrow = false;
+  @state() private graphOpen = false;
   @query('ps-state-strip') private strip!: StateStrip;
   @query('add-pull') private addDialog!: AddPull;
   @query('keep-recipe') private keepDialog!: KeepRecipe;
@@ -356,7 +357,7 @@ export class BenchRoom extends LitElement {
     const { edges } = this.stripPictures;
     const { minDeltaE } = project.explore;
     const split = edges === null ? null : splitEdges(edges, minDeltaE);
-    return html`<details class="graph">
+    return html`<details class="graph" @toggle=${(event: Event) => (this.graphOpen = (event.currentTarget as HTMLDetailsElement).open)}>
       <summary>
         <h3>Order graph</h3>
         <span class="soft small">
@@ -367,14 +368,16 @@ export class BenchRoom extends LitElement {
               : `${split.free} of ${split.overlapping} overlapping ${split.overlapping === 1 ? 'pair is a free swap' : 'pairs are free swaps'}`}
         </span>
       </summary>
-      <ps-order-graph
-        .pulls=${this.pulls}
-        .drawer=${project.drawer}
-        .edges=${edges ?? []}
-        .minDeltaE=${minDeltaE}
-        .selected=${this.store.selectedPull}
-        @pull-select=${(event: CustomEvent<string>) => this.store.select(event.detail)}
-      ></ps-order-graph>
+      ${this.graphOpen
+        ? html`<ps-order-graph
+            .pulls=${this.pulls}
+            .drawer=${project.drawer}
+            .edges=${edges ?? []}
+            .minDeltaE=${minDeltaE}
+            .selected=${this.store.selectedPull}
+            @pull-select=${(event: CustomEvent<string>) => this.store.select(event.detail)}
+          ></ps-order-graph>`
+        : nothing}
     </details>`;
   }
 

@@ -46,7 +46,7 @@ export class OrderGraph extends LitElement {
       }
       .edge line.seen {
         stroke: var(--ink);
-        stroke-opacity: 0.34;
+        stroke-opacity: var(--faint);
         stroke-linecap: round;
       }
       .edge line.hit {
@@ -65,7 +65,7 @@ export class OrderGraph extends LitElement {
         stroke-opacity: 0.75;
       }
       .dim line.seen {
-        stroke-opacity: 0.1;
+        stroke-opacity: calc(var(--faint) * 0.35);
       }
       .dot {
         cursor: pointer;
@@ -215,6 +215,8 @@ export class OrderGraph extends LitElement {
     const { pulls } = this;
     const { lines, free, overlapping } = splitEdges(this.edges, this.minDeltaE);
     const heaviest = Math.max(...lines.map(edgeWeight), Number.MIN_VALUE);
+    // Many lines lie over each other; they stay a tone, not a black disc.
+    const faint = 0.36 * Math.min(1, Math.sqrt(60 / Math.max(1, lines.length)));
     const dots = ringLayout(pulls.length, RADIUS);
     const radius = Math.max(4, Math.min(14, (Math.PI * RADIUS) / Math.max(1, pulls.length) - 3));
     const summary =
@@ -223,7 +225,7 @@ export class OrderGraph extends LitElement {
         : `${free} of ${overlapping} overlapping ${overlapping === 1 ? 'pair is a free swap' : 'pairs are free swaps'}: exchanged, they differ by less than ΔE ${this.minDeltaE}.`;
     return html`
       <svg viewBox="${-HALF} ${-HALF} ${2 * HALF} ${2 * HALF}" role="group" aria-label="Order graph, ${counted(pulls.length, 'pull')}">
-        <g>${lines.map((edge, at) => this.line(edge, at, dots, heaviest, lines.length)).reverse()}</g>
+        <g style="--faint: ${faint.toFixed(3)}">${lines.map((edge, at) => this.line(edge, at, dots, heaviest, lines.length)).reverse()}</g>
         <g>${pulls.map((pull, at) => this.dot(pull, at, dots[at]!, radius))}</g>
       </svg>
       <div class="words">

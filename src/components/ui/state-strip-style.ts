@@ -50,6 +50,7 @@ export const stateStripStyle = css`
   }
   .ticket {
     display: grid;
+    grid-template-columns: minmax(0, 1fr);
     gap: 3px;
     margin-top: 9px;
     font-size: 12px;
