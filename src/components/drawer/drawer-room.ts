@@ -31,6 +31,7 @@ export class DrawerRoom extends LitElement {
   @state() private reading = '';
   @state() private report: Report | null = null;
   private readonly wide = matchMedia('(min-width: 1000px)');
+  private listTop = 0;
   private work: Promise<void> = Promise.resolve();
 
   override connectedCallback(): void {
@@ -76,7 +77,7 @@ export class DrawerRoom extends LitElement {
     this.take([...event.dataTransfer.files]);
   };
 
-  private async choose(): Promise<void> {
+  private async chooseFiles(): Promise<void> {
     this.take(await chooseFiles('.svg,image/svg+xml', true));
   }
 
@@ -119,7 +120,16 @@ export class DrawerRoom extends LitElement {
   private newScreen(shape: Shape): void {
     const { drawer } = this.store.project;
     const { screen } = screenOfShape(shape, drawer.paper.printable, { id: crypto.randomUUID(), number: nextScreenNumber(drawer.screens) });
-    if (this.store.dispatch({ kind: 'add-screen', screen })) this.screen = screen.id;
+    if (this.store.dispatch({ kind: 'add-screen', screen })) this.choose(screen.id);
+  }
+
+  /** On a phone the open screen takes the place of the lists, which are found again as they were left. */
+  private choose(id: string | null): void {
+    if (!this.wide.matches) {
+      if (id !== null && this.screen === null) this.listTop = this.scrollTop;
+      void this.updateComplete.then(() => (this.scrollTop = id === null ? this.listTop : 0));
+    }
+    this.screen = id;
   }
 
   private openScreen(): Screen | undefined {
@@ -141,7 +151,7 @@ export class DrawerRoom extends LitElement {
               <span class="soft">${drawer.shapes.length}</span>
               <span class="fill"></span>
               ${drawer.shapes.length < 2 ? nothing : this.renderSizes()}
-              <button class=${drawer.shapes.length === 0 ? 'main' : ''} ?disabled=${this.reading !== ''} @click=${() => void this.choose()}>Choose SVG files…</button>
+              <button class=${drawer.shapes.length === 0 ? 'main' : ''} ?disabled=${this.reading !== ''} @click=${() => void this.chooseFiles()}>Choose SVG files…</button>
             </header>
             <p class="soft reading" role="status">${this.reading}</p>
             ${drawer.shapes.length === 0
@@ -168,14 +178,14 @@ export class DrawerRoom extends LitElement {
                       .shapes=${drawer.shapes}
                       .paper=${drawer.paper}
                       .chosen=${open?.id ?? null}
-                      @choose=${(event: CustomEvent<string>) => (this.screen = event.detail)}
+                      @choose=${(event: CustomEvent<string>) => this.choose(event.detail)}
                     ></screen-rack>`}
               </section>`}
         </div>
         ${open === undefined
           ? nothing
           : html`<aside class="side" aria-label="Screen ${open.number}">
-              <button class="quiet back" @click=${() => (this.screen = null)}>← All screens</button>
+              <button class="quiet back" @click=${() => this.choose(null)}>← All screens</button>
               <screen-editor .store=${this.store} .screen=${open}></screen-editor>
             </aside>`}
       </div>

@@ -23,8 +23,7 @@ export const editorStyles = css`
   }
   header input[type='text'] {
     width: 100%;
-    padding: 2px 6px;
-    margin-left: -6px;
+    padding: 2px 0;
     font-size: 20px;
     font-weight: 650;
     letter-spacing: -0.01em;

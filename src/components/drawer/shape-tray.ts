@@ -26,6 +26,8 @@ export class ShapeTray extends LitElement {
     css`
       :host {
         display: block;
+        max-height: min(64vh, 620px);
+        overflow: auto;
         background: var(--film);
         box-shadow:
           0 0 0 1px rgb(0 0 0 / 0.06),

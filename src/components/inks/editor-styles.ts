@@ -11,8 +11,7 @@ export const editorStyles = css`
   }
   header input[type='text'] {
     width: 100%;
-    padding: 2px 6px;
-    margin-left: -6px;
+    padding: 2px 0;
     font-size: 26px;
     font-weight: 700;
     letter-spacing: -0.02em;

@@ -24,6 +24,7 @@ export class InksRoom extends LitElement {
   @state() private chosen: string | null = null;
   /** An ink that is being made and not in the project yet. */
   @state() private fresh: Ink | null = null;
+  private listTop = 0;
   private readonly wide = matchMedia('(min-width: 1000px)');
 
   override connectedCallback(): void {
@@ -45,6 +46,7 @@ export class InksRoom extends LitElement {
 
   /** A new ink starts as an ochre of middling strength, which every card can hold. */
   private start(): void {
+    this.showing(true);
     const { kx, sx, overWhite, overBlack } = guessInk([64, 12, 38], 'translucent');
     this.fresh = {
       id: crypto.randomUUID(),
@@ -59,7 +61,15 @@ export class InksRoom extends LitElement {
     };
   }
 
+  /** On a phone the open ink takes the place of the shelf, which is found again as it was left. */
+  private showing(one: boolean): void {
+    if (this.wide.matches) return;
+    if (one && this.fresh === null && this.chosen === null) this.listTop = this.scrollTop;
+    void this.updateComplete.then(() => (this.scrollTop = one ? 0 : this.listTop));
+  }
+
   private choose(id: string | null): void {
+    this.showing(id !== null);
     this.fresh = null;
     this.chosen = id;
   }

@@ -136,6 +136,11 @@ export class OverprintChart extends LitElement {
           width: 34px;
           height: 34px;
         }
+        td .third {
+          width: 6px;
+          height: 6px;
+          margin: -3px;
+        }
         th[scope='col'] {
           writing-mode: vertical-rl;
           transform: rotate(180deg);

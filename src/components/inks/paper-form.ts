@@ -54,6 +54,12 @@ export class PaperForm extends LitElement {
         max-height: 180px;
         filter: drop-shadow(0 1px 3px rgb(40 30 20 / 0.25));
       }
+      @media (max-width: 760px) {
+        .sizes {
+          grid-template-columns: 64px 1fr;
+          gap: 14px;
+        }
+      }
       .problem {
         grid-column: 1 / -1;
         color: var(--accent);

@@ -88,7 +88,7 @@ export class NumberField extends LitElement {
         <span class="field">
           <input
             type="number"
-            inputmode="decimal"
+            inputmode=${this.min >= 0 ? 'decimal' : nothing}
             .value=${live(this.complaint === '' ? shown : this.typed)}
             min=${Number.isFinite(this.min) ? this.min : nothing}
             max=${Number.isFinite(this.max) ? this.max : nothing}
