@@ -49,6 +49,9 @@ export class ChestRoom extends LitElement {
       .empty p {
         max-width: 48ch;
       }
+      .empty button {
+        margin-top: 10px;
+      }
       .ghosts {
         display: flex;
         gap: 22px;
