@@ -208,6 +208,8 @@ export class AppRoot extends LitElement {
     this.store.go(roomOfHash() ?? this.store.room);
     window.addEventListener('hashchange', this.onHash);
     window.addEventListener('keydown', this.onKey);
+    window.addEventListener('dragover', this.onStrayDrop);
+    window.addEventListener('drop', this.onStrayDrop);
     this.saver.addEventListener('change', this.onSave);
   }
 
@@ -215,12 +217,19 @@ export class AppRoot extends LitElement {
     super.disconnectedCallback();
     window.removeEventListener('hashchange', this.onHash);
     window.removeEventListener('keydown', this.onKey);
+    window.removeEventListener('dragover', this.onStrayDrop);
+    window.removeEventListener('drop', this.onStrayDrop);
     this.saver.removeEventListener('change', this.onSave);
   }
 
   private readonly onHash = (): void => {
     const room = roomOfHash();
     if (room !== null) this.store.go(room);
+  };
+
+  /** A file let go beside its target would otherwise open in place of the app. */
+  private readonly onStrayDrop = (event: DragEvent): void => {
+    if (!event.defaultPrevented && event.dataTransfer?.types.includes('Files') === true) event.preventDefault();
   };
 
   private readonly onSave = (): void => {

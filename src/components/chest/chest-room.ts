@@ -163,7 +163,7 @@ export class ChestRoom extends LitElement {
           <h2>Kept recipes</h2>
           ${recipes.length === 0 ? nothing : html`<span class="soft">${recipes.length}</span>`}
           <span class="fill"></span>
-          <button @click=${() => void this.choose()}>Bring in files…</button>
+          <button @click=${() => void this.choose()}>Bring in recipe files…</button>
         </header>
         ${recipes.length === 0
           ? html`<div class="empty">

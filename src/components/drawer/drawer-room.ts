@@ -210,6 +210,7 @@ export class DrawerRoom extends LitElement {
       <span class="soft">${on.length === 0 ? 'on no screen' : `on screen ${on.toSorted((a, b) => a - b).join(', ')}`}</span>
       <span class="fill"></span>
       <button @click=${() => this.newScreen(shape)}>New screen of it</button>
+      <button @click=${() => this.store.dispatch({ kind: 'remove-shape', shape: shape.id })}>Remove shape</button>
     </div>`;
   }
 

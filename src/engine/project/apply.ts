@@ -39,6 +39,14 @@ function change(draft: Draft<Project>, command: Command): void {
       drawer.shapes.push(...command.shapes);
       drawer.screens.push(...command.screens);
       return;
+    case 'remove-shape': {
+      const holder = drawer.screens.find((screen) => screen.placed.some((placed) => placed.shape === command.shape));
+      if (holder !== undefined) {
+        throw new EngineError('command.in-use', `The shape is on screen ${holder.number}; take it off that screen, or remove the screen, first.`);
+      }
+      removeById(drawer.shapes, command.shape, 'shape');
+      return;
+    }
     case 'add-screen':
       requireFree(drawer.screens, command.screen, 'screen');
       drawer.screens.push(command.screen);

@@ -12,6 +12,7 @@ export type PullChange = Partial<Omit<Pull, 'id' | 'screen'>>;
 export type Command =
   | { kind: 'rename'; title: string }
   | { kind: 'add-shapes'; shapes: Shape[]; screens: Screen[] }
+  | { kind: 'remove-shape'; shape: string }
   | { kind: 'add-screen'; screen: Screen }
   | { kind: 'change-screen'; screen: string; name?: string; placed?: PlacedShape[]; mesh?: Screen['mesh'] }
   | { kind: 'remove-screen'; screen: string }
@@ -48,6 +49,8 @@ export function coalesceKey(command: Command): string | null {
     case 'set-explore':
     case 'set-press':
       return `${command.kind}:${Object.keys(command.change).sort().join()}`;
+    case 'change-screen':
+      return `${command.kind}:${command.screen}:${Object.keys(command).sort().join()}`;
     case 'change-recipe':
       return `${command.kind}:${command.recipe}`;
     case 'change-ink':
@@ -65,6 +68,7 @@ export function coalesceKey(command: Command): string | null {
 const LABELS: Record<Command['kind'], string> = {
   rename: 'rename the project',
   'add-shapes': 'add shapes',
+  'remove-shape': 'remove a shape',
   'add-screen': 'make a screen',
   'change-screen': 'change a screen',
   'remove-screen': 'remove a screen',

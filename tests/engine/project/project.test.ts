@@ -29,7 +29,8 @@ describe('apply', () => {
     ['negative strokes', { kind: 'change-pull', pull: 'p1', change: { strokes: -2 } }, /strokes/],
     ['NaN', { kind: 'change-pull', pull: 'p1', change: { dxMm: Number.NaN } }, /dxMm/],
     ['a screen in use', { kind: 'remove-screen', screen: 's1' }, /used by a pull/],
-    ['half sheets', { kind: 'set-visit', runs: [{ recipe: 'r', sheets: 1 }] }, /no recipe "r"/],
+    ['a shape on a screen', { kind: 'remove-shape', shape: 'wide' }, /on screen 1/],
+    ['a visit of what is not kept', { kind: 'set-visit', runs: [{ recipe: 'r', sheets: 1 }] }, /no recipe "r"/],
     ['a pull twice', { kind: 'add-pull', pull: pullOf('p1', 's1', 'rust'), at: 0 }, /already is a pull "p1"/],
   ];
   it.each(refused)('should refuse %s with a sentence', (_name, command, sentence) => {

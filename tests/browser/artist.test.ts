@@ -1,0 +1,55 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { enter, openPage, openStudio, type Studio, watch } from './harness.ts';
+
+let studio: Studio;
+
+beforeAll(async () => {
+  studio = await openStudio();
+});
+
+afterAll(async () => {
+  await studio?.close();
+});
+
+describe('the artist', () => {
+  it('should find prints, hold a pull, keep two, reload, and have them still', async () => {
+    const { page, context, errors } = await openPage(studio);
+    await page.goto(studio.url);
+    await enter(page, 'Wall');
+    const wall = page.locator('wall-room');
+    await expect.poll(() => wall.getAttribute('data-state'), { timeout: 30_000 }).toBe('done');
+    expect(Number(await wall.getAttribute('data-found'))).toBe(200);
+
+    // Hold a pull: it must stay first in every print from then on.
+    const hold = page.getByRole('combobox', { name: /^Hold/ }).first();
+    await hold.selectOption({ label: 'first down' });
+    await expect.poll(() => wall.getAttribute('data-state'), { timeout: 30_000 }).not.toBe('done');
+    await expect.poll(() => wall.getAttribute('data-state'), { timeout: 30_000 }).toBe('done');
+
+    // Keep two by keyboard.
+    await page.getByRole('application', { name: /wall/i }).focus();
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('k');
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('k');
+
+    await enter(page, 'Chest');
+    const recipes = page.getByRole('button', { name: /Open on Bench/ });
+    await expect.poll(() => recipes.count()).toBe(2);
+
+    await page.reload();
+    await enter(page, 'Chest');
+    await expect.poll(() => recipes.count()).toBe(2);
+
+    // A tab that dies without a word loses nothing either.
+    await page.close();
+    const again = await context.newPage();
+    watch(again, studio, errors);
+    await again.goto(studio.url);
+    await enter(again, 'Chest');
+    await expect.poll(() => again.getByRole('button', { name: /Open on Bench/ }).count()).toBe(2);
+    expect(errors).toEqual([]);
+    await context.close();
+  });
+});
