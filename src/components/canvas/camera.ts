@@ -1,6 +1,8 @@
 import type { Extent } from './wall-layout.ts';
 
 const PADDING_PX = 28;
+/** A wall so many times as tall as its view is not shown whole at first. */
+const TALL = 1.6;
 /** How far beyond the whole wall one can step back. */
 const FURTHEST = 0.5;
 /** A print can be brought so close that it is this much taller than the view. */
@@ -18,8 +20,8 @@ export class Camera implements View {
   scale = 1;
   x = 0;
   y = 0;
-  /** True until the user moves: then a wall that grows or a window that changes stays in view whole. */
-  whole = true;
+  /** What stays in view when the wall or the window changes, until the user moves. */
+  keeps: 'start' | 'place' = 'start';
   private view: Extent = { width: 1, height: 1 };
   private wall: Extent = { width: 1, height: 1 };
   private printHeight = 1;
@@ -31,7 +33,7 @@ export class Camera implements View {
     this.view = view;
     this.wall = wall;
     this.printHeight = printHeight;
-    if (this.whole) this.set(this.wholeView());
+    if (this.keeps === 'start') this.set(this.startView());
     else {
       this.set({
         scale: this.scale,
@@ -41,10 +43,22 @@ export class Camera implements View {
     }
   }
 
+  private get padding(): number {
+    return Math.min(PADDING_PX, this.view.width / 24, this.view.height / 12);
+  }
+
+  /** The view one comes in with: the whole wall, or its full width from the top when it is tall. */
+  startView(): View {
+    const { view, wall, padding } = this;
+    const whole = this.wholeView();
+    const scale = (view.width - 2 * padding) / wall.width;
+    if (wall.height * scale < TALL * view.height) return whole;
+    return { scale, x: padding, y: padding };
+  }
+
   /** The view that shows the whole wall, in the middle. */
   wholeView(): View {
-    const { view, wall } = this;
-    const padding = Math.min(PADDING_PX, view.width / 12, view.height / 12);
+    const { view, wall, padding } = this;
     const scale = Math.min(
       Math.max(1e-3, (view.width - 2 * padding) / wall.width),
       Math.max(1e-3, (view.height - 2 * padding) / wall.height),
@@ -73,7 +87,7 @@ export class Camera implements View {
   }
 
   panBy(dx: number, dy: number): void {
-    this.whole = false;
+    this.keeps = 'place';
     this.set({ scale: this.scale, x: this.x + dx, y: this.y + dy });
   }
 

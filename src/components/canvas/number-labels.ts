@@ -26,7 +26,7 @@ export class NumberLabels {
     this.blank = true;
   }
 
-  draw(layout: WallLayout, view: View, range: PlaceRange, hung: ReadonlySet<number> | { has(index: number): boolean }, focus: number): void {
+  draw(layout: WallLayout, view: View, range: PlaceRange, hung: { has(index: number): boolean }, focus: number): void {
     const { context } = this;
     if (context === null) return;
     const height = layout.printHeight * view.scale;

@@ -1,13 +1,17 @@
-import { BufferImageSource, Container, Sprite, Texture, Ticker, WebGLRenderer } from 'pixi.js';
+// The page forbids code made from text; this makes Pixi do without.
+import 'pixi.js/unsafe-eval';
+import 'pixi.js/mesh';
+import { Container, Ticker, WebGLRenderer } from 'pixi.js';
 import type { Picture, WallBatch } from '../../workers/wire.ts';
 import { between, Camera, type View } from './camera.ts';
-import { ColourPages, type ColourPlace } from './colour-pages.ts';
-import { MapPages, type MapPlace } from './map-pages.ts';
+import { CloseUpPrints } from './close-up-prints.ts';
+import { HungPrints } from './hung-prints.ts';
 import { NumberLabels } from './number-labels.ts';
-import { Sheaf } from './sheaf.ts';
 import { layWall, leftOf, placeAfter, placeAt, placesIn, topOf, type WallLayout } from './wall-layout.ts';
 import { FOCUSED, KEPT, type Rgba, wallUniforms } from './wall-shader.ts';
 
+const NO_WEBGL =
+  'This browser gives the page no WebGL 2, so the wall cannot be drawn. Switch hardware acceleration on, or open Pullstack in another browser.';
 const MOVE_MS = 170;
 const MOST_DENSITY = 2;
 /** Slower frames than this are drawn with fewer look-ups as long as the wall moves. */
@@ -31,26 +35,15 @@ export interface WallTheme {
   font: string;
 }
 
-interface Hung {
-  map: MapPlace;
-  colours: ColourPlace;
-  sheaf: Sheaf;
-}
-
 /** The wall itself: prints, their numbers, and where one stands. Draws only when something changed. */
 export class WallScene {
   private readonly renderer: WebGLRenderer;
   private readonly stage = new Container();
-  private readonly prints = new Container();
-  private readonly closeUps = new Container();
   private readonly uniforms = wallUniforms();
+  private readonly prints = new HungPrints(this.uniforms);
+  private readonly closeUps = new CloseUpPrints(this.uniforms);
   private readonly labels = new NumberLabels();
   private readonly camera = new Camera();
-  private maps: MapPages | null = null;
-  private colours = new ColourPages();
-  private readonly sheaves = new Map<string, Sheaf>();
-  private readonly hung = new Map<number, Hung>();
-  private readonly sharp = new Map<number, { sprite: Sprite; source: BufferImageSource }>();
   private layout: WallLayout;
   private aspect = 1;
   private size = { width: 1, height: 1 };
@@ -73,14 +66,11 @@ export class WallScene {
    * @throws when the browser gives no WebGL 2
    */
   static async create(): Promise<WallScene> {
-    const probe = document.createElement('canvas').getContext('webgl2');
-    if (probe === null) throw new Error('no WebGL 2');
-    probe.getExtension('WEBGL_lose_context')?.loseContext();
     const renderer = new WebGLRenderer();
     // Nothing here moves by itself, so nothing of Pixi's may wake the page sixty times a second.
     Ticker.system.autoStart = false;
     Ticker.shared.autoStart = false;
-    await renderer.init({
+    const ready = renderer.init({
       width: 1,
       height: 1,
       antialias: false,
@@ -88,17 +78,25 @@ export class WallScene {
       preferWebGLVersion: 2,
       autoDensity: true,
       gcActive: false,
-      eventFeatures: { move: false, globalMove: false, click: false, wheel: false },
+      // Of what Pixi would load besides, only meshes are needed.
+      skipExtensionImports: true,
     });
+    try {
+      await ready;
+    } catch (error) {
+      if (document.createElement('canvas').getContext('webgl2') !== null) throw error;
+      throw new Error(NO_WEBGL, { cause: error });
+    }
     Ticker.system.stop();
     return new WallScene(renderer);
   }
 
   private constructor(renderer: WebGLRenderer) {
     this.renderer = renderer;
-    this.stage.addChild(this.prints, this.closeUps);
+    this.stage.addChild(this.prints.container, this.closeUps.container);
     this.layout = layWall(1, 1, this.size);
     renderer.canvas.setAttribute('aria-hidden', 'true');
+    this.closeUps.warmUp(() => renderer.render({ container: this.stage }));
     // Textures come back by themselves after a lost context, the picture does not.
     renderer.canvas.addEventListener('webglcontextrestored', () => this.refresh());
   }
@@ -119,7 +117,7 @@ export class WallScene {
 
   /** Rows of the maps that the prints are drawn from, 0 before any came. */
   get mapRows(): number {
-    return this.maps?.rows ?? 0;
+    return this.prints.mapRows;
   }
 
   /**
@@ -129,13 +127,7 @@ export class WallScene {
    */
   begin(places: number, aspect: number): void {
     this.forgetCloseUps();
-    for (const sheaf of this.sheaves.values()) sheaf.destroy();
-    this.sheaves.clear();
-    this.hung.clear();
-    this.maps?.destroy();
-    this.maps = null;
-    this.colours.destroy();
-    this.colours = new ColourPages();
+    this.prints.clear();
     this.aspect = aspect;
     this.lay(places);
   }
@@ -151,36 +143,8 @@ export class WallScene {
 
   /** Hangs the prints of a batch at their numbers. */
   add(batch: WallBatch): void {
-    const first = batch.maps[0];
-    if (this.maps === null && first !== undefined) {
-      this.maps = new MapPages(first.columns, first.rows);
-      this.uniforms.uniforms.uMapSize[0] = first.columns;
-      this.uniforms.uniforms.uMapSize[1] = first.rows;
-    }
-    this.maps?.add(batch.maps);
-    for (const tile of batch.tiles) {
-      const map = this.maps?.find(tile.map);
-      if (map === undefined) continue;
-      const colours = this.colours.add(tile.colours);
-      this.hung.set(tile.variant.index, { map, colours, sheaf: this.sheafFor(map, colours) });
-    }
-    this.colours.upload();
+    this.prints.add(batch);
     this.refresh();
-  }
-
-  private sheafFor(map: MapPlace, colours: ColourPlace): Sheaf {
-    const key = `${map.page}/${colours.page}`;
-    let sheaf = this.sheaves.get(key);
-    if (sheaf === undefined) {
-      sheaf = new Sheaf(this.maps!.pages[map.page]!, this.colours.pages[colours.page]!, this.uniforms);
-      this.sheaves.set(key, sheaf);
-      this.prints.addChild(sheaf.mesh);
-    }
-    return sheaf;
-  }
-
-  has(index: number): boolean {
-    return this.hung.has(index);
   }
 
   setTheme(theme: WallTheme): void {
@@ -213,7 +177,7 @@ export class WallScene {
     this.renderer.resize(width, height, this.density);
     this.labels.resize(width, height, this.density);
     // Someone who stands close by keeps the prints where they hang.
-    if (this.camera.whole) this.lay(this.layout.places);
+    if (this.camera.keeps !== 'place') this.lay(this.layout.places);
     else {
       this.camera.fit(this.size, this.layout, this.layout.printHeight);
       this.refresh();
@@ -229,34 +193,56 @@ export class WallScene {
   /** Steps closer (factor > 1) or further, at once. */
   zoomAt(factor: number, x: number, y: number): void {
     this.move = null;
-    this.camera.whole = false;
+    this.camera.keeps = 'place';
     this.camera.set(this.camera.zoomed(factor, x, y));
     this.requestDraw();
   }
 
   /** Steps closer or further, gently, towards the marked print when it is in view. */
   zoomBy(factor: number): void {
-    this.camera.whole = false;
+    this.goTo(this.fromGoal(() => this.zoomedView(factor)));
+  }
+
+  /** Works out a view from where the present move ends, so that quick steps add up. */
+  private fromGoal(work: () => View): View {
+    const now = { scale: this.camera.scale, x: this.camera.x, y: this.camera.y };
+    if (this.move !== null) this.camera.set(this.move.to);
+    const view = work();
+    this.camera.set(now);
+    return view;
+  }
+
+  private zoomedView(factor: number): View {
+    this.camera.keeps = 'place';
     const frame = this.focus >= 0 ? this.frameOf(this.focus) : null;
     const x = frame === null ? 0 : frame.left + frame.width / 2;
     const y = frame === null ? 0 : frame.top + frame.height / 2;
     const seen = frame !== null && x > 0 && y > 0 && x < this.size.width && y < this.size.height;
-    this.goTo(seen ? this.camera.zoomed(factor, x, y) : this.camera.zoomed(factor));
+    return seen ? this.camera.zoomed(factor, x, y) : this.camera.zoomed(factor);
   }
 
-  showWhole(): void {
+  /** Whether one stands where one came in. */
+  get atStart(): boolean {
+    return this.camera.keeps === 'start';
+  }
+
+  /** Steps back to where one came in: before the whole wall, or at the top of a tall one. */
+  showStart(): void {
     const layout = layWall(this.layout.places, this.aspect, this.size);
     if (layout.columns !== this.layout.columns) this.lay(this.layout.places);
-    this.camera.whole = true;
-    this.goTo(this.camera.wholeView());
+    this.camera.keeps = 'start';
+    this.goTo(this.camera.startView());
   }
 
   /** Brings a print into view, moving as little as need be. */
   reveal(index: number): void {
     const { layout } = this;
-    const to = this.camera.revealing(leftOf(layout, index), topOf(layout, index), layout.printWidth, layout.cellHeight);
-    if (Math.abs(to.x - this.camera.x) < 0.5 && Math.abs(to.y - this.camera.y) < 0.5) return;
-    this.camera.whole = false;
+    const to = this.fromGoal(() =>
+      this.camera.revealing(leftOf(layout, index), topOf(layout, index), layout.printWidth, layout.cellHeight),
+    );
+    const goal = this.move?.to ?? this.camera;
+    if (Math.abs(to.x - goal.x) < 0.5 && Math.abs(to.y - goal.y) < 0.5) return;
+    this.camera.keeps = 'place';
     this.goTo(to);
   }
 
@@ -271,7 +257,7 @@ export class WallScene {
   printAt(x: number, y: number): number {
     const { scale } = this.camera;
     const index = placeAt(this.layout, (x - this.camera.x) / scale, (y - this.camera.y) / scale);
-    return this.hung.has(index) ? index : -1;
+    return this.prints.has(index) ? index : -1;
   }
 
   /** Where a print is on the screen. */
@@ -302,45 +288,26 @@ export class WallScene {
     for (let row = range.firstRow; row < range.endRow; row++) {
       for (let column = range.firstColumn; column < range.endColumn; column++) {
         const index = row * this.layout.columns + column;
-        if (this.hung.has(index)) found.push(index);
+        if (this.prints.has(index)) found.push(index);
       }
     }
     return found;
   }
 
-  /** Lays a finer picture over a print; it stays until it is out of view or `begin`. */
+  /** Lays a finer picture over a print; it stays until it is forgotten or `begin`. */
   addCloseUp(index: number, picture: Picture): void {
-    if (!this.hung.has(index)) return;
-    this.dropCloseUp(index);
-    const source = new BufferImageSource({
-      resource: new Uint8Array(picture.pixels.buffer),
-      width: picture.widthPx,
-      height: picture.heightPx,
-      format: 'rgba8unorm',
-      scaleMode: 'linear',
-      alphaMode: 'no-premultiply-alpha',
-      autoGarbageCollect: false,
-    });
-    const sprite = new Sprite(new Texture({ source }));
-    this.sharp.set(index, { sprite, source });
-    this.closeUps.addChild(sprite);
+    if (!this.prints.has(index)) return;
+    this.closeUps.add(index, picture);
     this.requestDraw();
   }
 
   /** Height of the finer picture over a print, px; 0 when there is none. */
   closeUpPx(index: number): number {
-    return this.sharp.get(index)?.source.height ?? 0;
+    return this.closeUps.heightPx(index);
   }
 
   forgetCloseUps(but: ReadonlySet<number> = new Set()): void {
-    for (const index of this.sharp.keys()) if (!but.has(index)) this.dropCloseUp(index);
-  }
-
-  private dropCloseUp(index: number): void {
-    const found = this.sharp.get(index);
-    if (found === undefined) return;
-    this.sharp.delete(index);
-    found.sprite.destroy({ texture: true, textureSource: true });
+    this.closeUps.keepOnly(but);
   }
 
   private refresh(): void {
@@ -355,6 +322,8 @@ export class WallScene {
 
   private draw(now: number): void {
     this.frame = 0;
+    // In another room nothing is drawn; coming back is a change of size, which draws.
+    if (this.renderer.canvas.clientWidth === 0) return;
     if (this.move !== null) {
       const part = Math.min(1, (now - this.move.start) / MOVE_MS);
       const eased = 1 - (1 - Math.max(0, part)) ** 3;
@@ -373,9 +342,9 @@ export class WallScene {
     uniforms.uScreen[1] = this.size.height;
     uniforms.uDensity = this.density;
     uniforms.uRing[0] = Math.min(5, 6.5 * scale);
-    this.placeCloseUps();
+    this.closeUps.place((index) => this.snappedFrameOf(index));
     this.renderer.render({ container: this.stage });
-    this.labels.draw(this.layout, this.camera, this.range(), this.hung, this.focus);
+    this.labels.draw(this.layout, this.camera, this.range(), this.prints, this.focus);
     this.onDrawn();
   }
 
@@ -403,22 +372,18 @@ export class WallScene {
     if (!this.stale && key === this.inView) return;
     this.stale = false;
     this.inView = key;
-    for (const sheaf of this.sheaves.values()) sheaf.begin();
-    for (const index of this.visible()) {
-      const { map, colours, sheaf } = this.hung.get(index)!;
-      const look = (this.kept.has(index) ? KEPT : 0) | (index === this.focus ? FOCUSED : 0);
-      sheaf.push(leftOf(this.layout, index), topOf(this.layout, index), map.x, map.y, colours.offset, look);
-    }
-    for (const sheaf of this.sheaves.values()) sheaf.end();
+    this.prints.show(
+      this.visible(),
+      this.layout,
+      (index) => (this.kept.has(index) ? KEPT : 0) | (index === this.focus ? FOCUSED : 0),
+    );
   }
 
-  private placeCloseUps(): void {
+  /** Where a print is on the screen, on whole device pixels as the shader puts it. */
+  private snappedFrameOf(index: number): Frame {
+    const frame = this.frameOf(index);
     const snap = (px: number) => Math.round(px * this.density) / this.density;
-    for (const [index, { sprite }] of this.sharp) {
-      const frame = this.frameOf(index);
-      sprite.position.set(snap(frame.left), snap(frame.top));
-      sprite.setSize(frame.width, frame.height);
-    }
+    return { ...frame, left: snap(frame.left), top: snap(frame.top) };
   }
 
   destroy(): void {

@@ -8,7 +8,7 @@ in vec2 aLook;
 uniform vec3 uCamera;
 uniform vec2 uScreen;
 uniform vec2 uPrint;
-uniform float uMargin;
+uniform vec2 uMargin;
 uniform float uDensity;
 out vec2 vAt;
 flat out vec2 vMap;
@@ -17,7 +17,8 @@ flat out vec2 vLook;
 void main() {
   // A print's corner lies on a whole device pixel, so that panning never changes how it is sampled.
   vec2 origin = floor((aPlace * uCamera.x + uCamera.yz) * uDensity + 0.5) / uDensity;
-  vAt = aCorner * (uPrint + 2.0 * uMargin) - uMargin;
+  // Room for the shadow all round, and below for the mark of a kept print.
+  vAt = mix(-uMargin.xx, uPrint + uMargin, aCorner);
   vec2 at = origin + vAt * uCamera.x;
   vMap = aMap;
   vLook = aLook;
@@ -28,7 +29,7 @@ void main() {
 /*
  * Cell numbers cannot be blended, colours can: every pixel looks up each texel that it covers and
  * averages their colours by area, in about linear light (squares), which is what keeps small
- * prints free of shimmer. From 3 texels a pixel on, sixteen even taps stand for them all.
+ * prints free of shimmer. From 2.6 texels a pixel on, sixteen even taps stand for them all.
  */
 const FRAGMENT = /* glsl */ `#version 300 es
 precision highp float;
@@ -67,8 +68,9 @@ vec3 colourAt(ivec2 texel) {
 vec3 printAt(vec2 texel, float covered) {
   vec3 sum = vec3(0.0);
   vec2 most = uMapSize - 1.0;
-  if (covered <= 3.0 && uTaps > 2.5 || covered <= 1.0) {
-    float width = max(covered, 1.0);
+  if (covered <= 2.6 && uTaps > 2.5 || covered <= 1.0) {
+    // A little wider than the pixel: near one texel a pixel, cells would show their steps.
+    float width = max(1.25 * covered, 1.0);
     vec2 low = max(texel - 0.5 * width, vec2(0.0));
     vec2 high = min(texel + 0.5 * width, uMapSize);
     vec2 from = floor(low);
@@ -128,7 +130,7 @@ void main() {
     int flags = int(vLook.y + 0.5);
     if ((flags & 1) != 0) {
       float radius = clamp(1.8 * uCamera.x, 2.6, 5.5) / uCamera.x;
-      vec2 dot = vec2(uPrint.x - radius, uPrint.y + radius + clamp(4.0 * uCamera.x, 2.5, 7.0) / uCamera.x);
+      vec2 dot = vec2(uPrint.x - radius, uPrint.y + clamp(10.0 * uCamera.x + 1.5, 7.0, 12.5) / uCamera.x);
       over(colour, uAccent.rgb, clamp(0.5 - (length(vAt - dot) - radius) * pixels, 0.0, 1.0));
     }
     if ((flags & 2) != 0) {
@@ -157,7 +159,7 @@ export function wallUniforms() {
     uScreen: { value: new Float32Array(2), type: 'vec2<f32>' },
     uPrint: { value: new Float32Array(2), type: 'vec2<f32>' },
     uMapSize: { value: new Float32Array(2), type: 'vec2<f32>' },
-    uMargin: { value: 11, type: 'f32' },
+    uMargin: { value: new Float32Array([8, 20]), type: 'vec2<f32>' },
     uDensity: { value: 1, type: 'f32' },
     /** Look-ups a pixel, across and down, where prints are small: 4, or 2 while a slow screen moves. */
     uTaps: { value: 4, type: 'f32' },

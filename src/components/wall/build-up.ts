@@ -10,6 +10,10 @@ const WHOLE_MS = 3600;
 const SLOWEST_MS = 220;
 const QUICKEST_MS = 45;
 const CAPTION_PX = 40;
+/** Pictures are drawn twice as fine as they show, for smooth edges, as far as memory is in reason. */
+const FINER = 2;
+const MOST_PX = 1000;
+const MOST_BYTES = 96e6;
 
 function within(start: number, length: number, room: number): number {
   return Math.max(12, Math.min(room - length - 12, start));
@@ -37,22 +41,20 @@ export class BuildUp extends LitElement {
     }
     figcaption {
       position: absolute;
+      box-sizing: border-box;
       inset: 100% 0 auto;
       display: flex;
       gap: 10px;
       justify-content: space-between;
       padding: 9px 12px;
-      height: 40px;
+      min-height: 40px;
       background: var(--table);
       color: var(--ink);
       font-size: 14px;
-      white-space: nowrap;
-    }
-    figcaption span:first-child {
-      overflow: hidden;
-      text-overflow: ellipsis;
+      line-height: 1.35;
     }
     .soft {
+      white-space: nowrap;
       color: var(--ink-soft);
     }
   `;
@@ -80,7 +82,8 @@ export class BuildUp extends LitElement {
     const place = this.lifted(frame);
     const picture = desk('picture');
     try {
-      const heightPx = Math.round(Math.min(1000, place.height * Math.min(2, devicePixelRatio)));
+      const whole = ((pulls.length + 1) * 4 * frame.width) / frame.height;
+      const heightPx = Math.round(Math.min(MOST_PX, place.height * FINER, Math.sqrt(MOST_BYTES / whole)));
       const states = await picture.engine.states(picture.key(drawer), pulls, heightPx, this.relative);
       if (call !== this.call) return null;
       this.index = index;

@@ -8,7 +8,7 @@ import type { Project } from '../../engine/project/types.ts';
 import type { Pull } from '../../engine/stack/types.ts';
 import type { AppStore } from '../app-store.ts';
 import { controls } from '../ui/styles.ts';
-import { choiceOf, holdsOf, withHold, withoutHold } from './hold-menu.ts';
+import { choiceOf, holdsOf, withHold, withInkKept, withoutHold } from './hold-menu.ts';
 import { inkChip, inkChipStyles } from './ink-chip.ts';
 
 const CHOICES: readonly (readonly [string, string])[] = [
@@ -19,6 +19,11 @@ const CHOICES: readonly (readonly [string, string])[] = [
   ['ink', 'keeps its ink'],
   ['out', 'left out'],
 ];
+
+/** 3 from `holds[3]`; −1 for another place. */
+function indexIn(where: string): number {
+  return Number(/^holds\[(\d+)\]$/.exec(where)?.[1] ?? -1);
+}
 
 /** The stack that the wall starts from, and what of it may not change. */
 @customElement('wall-holds')
@@ -40,9 +45,22 @@ export class WallHolds extends LitElement {
       }
       .pull {
         display: grid;
-        grid-template-columns: 1.9em 22px minmax(0, 1fr) 116px;
+        grid-template-columns: 1.5em 22px minmax(0, 1fr) fit-content(128px);
         align-items: center;
         gap: 8px;
+      }
+      .ink {
+        min-height: 32px;
+        padding: 0;
+        border: 0;
+        background: none;
+      }
+      .ink[aria-pressed='true'] {
+        box-shadow: none;
+      }
+      .ink[aria-pressed='true'] .chip {
+        outline: 2px solid var(--accent);
+        outline-offset: 2px;
       }
       .number {
         color: var(--ink-soft);
@@ -58,7 +76,8 @@ export class WallHolds extends LitElement {
         color: var(--ink-soft);
       }
       select {
-        width: 100%;
+        field-sizing: content;
+        min-width: 0;
         border-color: transparent;
         background: none;
         color: var(--ink-soft);
@@ -80,7 +99,7 @@ export class WallHolds extends LitElement {
         display: flex;
         flex-wrap: wrap;
         gap: 0 8px;
-        padding-left: calc(1.9em + 38px);
+        padding-left: calc(1.5em + 38px);
         font-size: 13px;
         font-weight: 600;
       }
@@ -121,13 +140,25 @@ export class WallHolds extends LitElement {
     const holds = holdsOf(explore.holds, pull.id);
     const shown = holds[0];
     const choice = shown === undefined ? 'free' : choiceOf(shown);
+    const inkKept = holds.some((hold) => hold.kind === 'ink');
+    const more = holds.slice(1).filter((hold) => hold.kind !== 'ink');
     const name = this.nameOf(pull);
     const ink = drawer.inks.find((entry) => entry.id === pull.ink);
-    const bad = this.problems.some(({ where }) => holds.includes(explore.holds[Number(/^holds\[(\d+)\]$/.exec(where)?.[1])]!));
+    const wrong = this.problems.filter(({ where }) => holds.includes(explore.holds[indexIn(where)]!));
+    const bad = wrong.length > 0;
     return html`<li ?data-out=${choice === 'out'}>
       <div class="pull">
         <span class="number">${position + 1}</span>
-        ${inkChip(ink)}
+        <button
+          type="button"
+          class="ink"
+          aria-pressed=${inkKept}
+          aria-label="Keep the ink of pull ${position + 1}, ${ink?.name ?? pull.ink}"
+          title="${ink?.name ?? pull.ink}: ${inkKept ? 'kept in every print' : 'press to keep it in every print'}"
+          @click=${() => this.set(withInkKept(explore.holds, pull.id, !inkKept))}
+        >
+          ${inkChip(ink)}
+        </button>
         <span class="name" title="${name} in ${ink?.name ?? pull.ink}">${name}</span>
         <select
           aria-label="Hold on pull ${position + 1}, ${name}"
@@ -137,7 +168,7 @@ export class WallHolds extends LitElement {
           .value=${live(choice)}
           @change=${(event: Event) => {
             this.set(withHold(explore.holds, pull.id, (event.target as HTMLSelectElement).value));
-            // An entry that adds to a hold on the place leaves that one in the menu.
+            // A further “before” leaves the first one in the menu.
             this.requestUpdate();
           }}
         >
@@ -153,9 +184,9 @@ export class WallHolds extends LitElement {
           </optgroup>
         </select>
       </div>
-      ${holds.length > 1
+      ${more.length > 0
         ? html`<div class="more">
-            ${holds.slice(1).map(
+            ${more.map(
               (hold) => html`<span>
                 ${this.label(hold)}<button
                   class="quiet"
@@ -168,6 +199,7 @@ export class WallHolds extends LitElement {
             )}
           </div>`
         : nothing}
+      ${wrong.map((problem) => html`<p class="problem" role="alert">${problem.message}</p>`)}
     </li>`;
   }
 
@@ -175,7 +207,9 @@ export class WallHolds extends LitElement {
     const { bench } = this.project;
     const rows = bench.map((pull, position) => ({ pull, position })).reverse();
     return html`
-      <div role="alert">${this.problems.filter(({ code }) => code.startsWith('hold.')).map((problem) => html`<p class="problem">${problem.message}</p>`)}</div>
+      ${this.problems
+        .filter(({ code, where }) => code.startsWith('hold.') && this.project.explore.holds[indexIn(where)] === undefined)
+        .map((problem) => html`<p class="problem" role="alert">${problem.message}</p>`)}
       <ol aria-label="Pulls of the Bench's stack, last down on top">
         ${repeat(
           rows,

@@ -3,7 +3,7 @@ import { css } from 'lit';
 export const wallRoomStyles = css`
   :host {
     display: grid;
-    grid-template-columns: 316px minmax(0, 1fr);
+    grid-template-columns: 324px minmax(0, 1fr);
     overflow: hidden !important;
   }
   aside {
@@ -16,7 +16,7 @@ export const wallRoomStyles = css`
   .head {
     padding: 18px 20px 0;
   }
-  .settings {
+  .settings:not([hidden]) {
     display: grid;
     align-content: start;
     gap: 26px;
@@ -36,9 +36,12 @@ export const wallRoomStyles = css`
     letter-spacing: -0.03em;
     line-height: 1;
   }
+  .progress button {
+    white-space: nowrap;
+  }
   .line {
     height: 2px;
-    margin-top: 10px;
+    margin-top: 12px;
     background: var(--line);
     overflow: hidden;
   }
@@ -74,38 +77,34 @@ export const wallRoomStyles = css`
       border-top: 1px solid var(--line);
     }
     .head {
-      padding: 6px 12px 0;
+      padding: 6px 12px;
     }
     .progress {
       align-items: center;
+      gap: 8px;
+    }
+    .count {
+      flex: 1;
     }
     .count b {
       font-size: 20px;
     }
+    /* Along the edge between the wall and what it is found from. */
     .line {
-      margin-top: 6px;
+      order: -1;
+      margin: -7px -12px 5px;
+      background: none;
+    }
+    .head {
+      display: grid;
     }
     .told {
       margin: 6px 0 0;
     }
-    summary {
-      display: flex;
-      align-items: center;
-      min-height: var(--touch);
-      padding: 0 12px;
-      cursor: pointer;
-    }
-    summary::after {
-      content: '▴';
-      margin-left: auto;
-      color: var(--ink-soft);
-    }
-    details[open] summary::after {
-      content: '▾';
-    }
     .settings {
-      max-height: 48dvh;
-      padding: 8px 16px 24px;
+      max-height: 46dvh;
+      padding: 14px 16px 24px;
+      border-top: 1px solid var(--line);
       overscroll-behavior: contain;
     }
   }

@@ -1,14 +1,13 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import type { Problem } from '../../engine/base/error.ts';
-import type { Project } from '../../engine/project/types.ts';
 import { recipeOf } from '../../engine/recipe/write.ts';
 import { desk, sentenceOf } from '../../workers/client.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import { controls } from '../ui/styles.ts';
 import { keptPrints } from './kept-prints.ts';
 import './wall-holds.ts';
-import { WallRun, type WallInputs } from './wall-run.ts';
+import { sameInputs, sameValue, WallRun, type WallInputs } from './wall-run.ts';
 import './wall-settings.ts';
 import type { PrintEvent, WallView } from './wall-view.ts';
 import './wall-view.ts';
@@ -25,6 +24,8 @@ export class WallRoom extends LitElement {
   @query('wall-view') private view!: WallView;
   @state() private problems: readonly Problem[] = [];
   @state() private narrow = false;
+  /** On a narrow page the settings stay folded, so that they do not hide the wall. */
+  @state() private unfolded = false;
   private readonly narrowness = matchMedia('(max-width: 760px)');
   private readonly run = new WallRun({
     begin: (inputs) => this.takeDown(inputs),
@@ -65,20 +66,31 @@ export class WallRoom extends LitElement {
     return inputs !== null && !sameValue(inputs.bench, this.store.project.bench);
   }
 
+  /** While one is in another room, nothing is drawn here. */
+  protected override shouldUpdate(): boolean {
+    return !this.hasUpdated || this.store.room === 'wall';
+  }
+
   protected override updated(): void {
     const { store } = this;
     const { drawer, bench, explore } = store.project;
-    if (store.room === 'wall' && (this.wanted === null || !sameInputs(this.wanted, store.project))) {
+    if (this.wanted === null || !sameInputs(this.wanted, store.project)) {
       const before = this.wanted;
       this.wanted = { drawer, bench, explore };
       // Another stack on the Bench does not take down a wall one may still be choosing from.
       const find = before === null ? 'at once' : sameValue(before.bench, bench) ? 'soon' : 'when asked';
       void this.settingsChanged(find);
     }
-    const state = this.run.state === 'running' ? 'running' : this.problems.length > 0 ? 'held' : this.stale ? 'stale' : this.run.state;
-    this.dataset.state = state;
+    this.dataset.state = this.standing;
     this.dataset.found = String(this.run.found);
     this.dataset.asked = String(this.run.asked);
+  }
+
+  /** In a word how the wall stands, for tests and styles. */
+  private get standing(): string {
+    if (this.run.state === 'running') return 'running';
+    if (this.problems.length > 0) return 'held';
+    return this.stale ? 'stale' : this.run.state;
   }
 
   /** Tells at once what contradicts itself, and finds the wall anew after a short rest. */
@@ -153,9 +165,20 @@ export class WallRoom extends LitElement {
     const running = run.state === 'running';
     return html`
       <div class="progress">
-        <p class="count" role="status" aria-label="Progress">
+        <p class="count">
           <b>${run.found}</b> <span class="soft">of ${run.asked === 0 ? this.store.project.explore.count : run.asked}</span>
         </p>
+        ${this.narrow
+          ? html`<button
+              aria-expanded=${this.unfolded}
+              aria-controls="settings"
+              @click=${() => {
+                this.unfolded = !this.unfolded;
+              }}
+            >
+              ${this.unfolded ? 'Fold away' : 'Seed and holds'}
+            </button>`
+          : nothing}
         ${running
           ? html`<button @click=${() => run.stop()}>Stop</button>`
           : html`<button
@@ -166,8 +189,8 @@ export class WallRoom extends LitElement {
               Find prints
             </button>`}
       </div>
-      <div class="line" aria-hidden="true"><i style="transform:scaleX(${share})" ?data-running=${running}></i></div>
       ${this.told()}
+      <div class="line" role="progressbar" aria-label="Prints found" aria-valuemin="0" aria-valuemax=${run.asked} aria-valuenow=${run.found}><i style="transform:scaleX(${share})" ?data-running=${running}></i></div>
     `;
   }
 
@@ -212,12 +235,7 @@ export class WallRoom extends LitElement {
       <aside aria-label="What the wall is found from">
         <h2 class="visually-hidden">Wall</h2>
         <div class="head">${this.progress()}</div>
-        ${this.narrow
-          ? html`<details>
-              <summary>Seed, changes and holds</summary>
-              <div class="settings">${this.settings()}</div>
-            </details>`
-          : html`<div class="settings">${this.settings()}</div>`}
+        <div class="settings" id="settings" ?hidden=${this.narrow && !this.unfolded}>${this.settings()}</div>
       </aside>
       <wall-view
         .variants=${run.variants}
@@ -231,14 +249,6 @@ export class WallRoom extends LitElement {
       ></wall-view>
     `;
   }
-}
-
-function sameValue(a: unknown, b: unknown): boolean {
-  return a === b || JSON.stringify(a) === JSON.stringify(b);
-}
-
-function sameInputs(inputs: WallInputs, project: Project): boolean {
-  return inputs.drawer === project.drawer && sameValue(inputs.bench, project.bench) && sameValue(inputs.explore, project.explore);
 }
 
 declare global {

@@ -12,6 +12,16 @@ export interface WallInputs {
   explore: ExploreSettings;
 }
 
+/** Whether two plain values are alike. */
+export function sameValue(a: unknown, b: unknown): boolean {
+  return a === b || JSON.stringify(a) === JSON.stringify(b);
+}
+
+/** Whether the same wall would come of both. */
+export function sameInputs(a: WallInputs, b: WallInputs): boolean {
+  return a.drawer === b.drawer && sameValue(a.bench, b.bench) && sameValue(a.explore, b.explore);
+}
+
 /** Who hears of a run. */
 export interface RunListener {
   /** The first prints of a run are here: the wall before it can come down. */

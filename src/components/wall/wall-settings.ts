@@ -40,6 +40,9 @@ export class WallSettings extends LitElement {
       .field .soft {
         font-size: 13px;
       }
+      .field input {
+        width: 4.8em;
+      }
       .seed {
         display: grid;
         gap: 6px;

@@ -2,6 +2,7 @@ import { css } from 'lit';
 
 export const wallViewStyles = css`
   :host {
+    position: relative;
     display: grid;
     grid-template-rows: minmax(0, 1fr) auto;
     min-width: 0;
@@ -21,7 +22,15 @@ export const wallViewStyles = css`
     cursor: grabbing;
   }
   .surface:focus-visible {
-    outline-offset: -3px;
+    outline: none;
+  }
+  /* Prints lie over an outline; the print in focus has its own ring. */
+  .surface:focus-visible:not([data-focused])::after {
+    content: '';
+    position: absolute;
+    inset: 0;
+    border: 2px solid var(--accent);
+    pointer-events: none;
   }
   .surface canvas {
     position: absolute;
@@ -57,12 +66,13 @@ export const wallViewStyles = css`
     flex: 1 1 auto;
     min-width: 0;
   }
-  .rail .deeds,
-  .rail .stand {
+  .rail .deeds {
     display: flex;
     gap: 6px;
   }
-  .rail .stand {
+  .stand {
+    display: flex;
+    gap: 6px;
     margin-left: 10px;
     padding-left: 16px;
     border-left: 1px solid var(--line);
@@ -83,6 +93,14 @@ export const wallViewStyles = css`
       flex-basis: 100%;
       font-size: 14px;
     }
+    .rail[data-none] {
+      padding: 0;
+      min-height: 0;
+      border: 0;
+    }
+    .rail[data-none] > :not(.stand) {
+      display: none;
+    }
     .rail .deeds {
       flex: 1;
     }
@@ -91,12 +109,19 @@ export const wallViewStyles = css`
       padding: 4px 8px;
       white-space: nowrap;
     }
-    .rail .stand {
+    .stand {
+      position: absolute;
+      top: 8px;
+      right: 8px;
       margin: 0;
       padding: 0;
       border: 0;
     }
-    .rail .stand .step {
+    .stand button {
+      background: color-mix(in srgb, var(--table) 90%, transparent);
+    }
+    .stand .step,
+    .stand:not([data-moved]) {
       display: none;
     }
   }

@@ -2,6 +2,7 @@ import { html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import type { Variant } from '../../engine/explore/types.ts';
 import type { Drawer } from '../../engine/stack/types.ts';
+import { sentenceOf } from '../../workers/client.ts';
 import type { WallBatch } from '../../workers/wire.ts';
 import { WallGestures } from '../canvas/wall-gestures.ts';
 import type { WallScene } from '../canvas/wall-scene.ts';
@@ -31,10 +32,15 @@ export class WallView extends LitElement {
   /** Said in the middle of an empty wall. */
   @property() note = '';
   @state() private focused = -1;
-  @state() private withoutWall = false;
+  /** True once the user has walked away from where one comes in. */
+  @state() private moved = false;
+  /** Why there is no wall to be seen; '' when there is one. */
+  @state() private trouble = '';
   @query('.surface') private surface!: HTMLElement;
   @query('build-up') private buildUp!: BuildUp;
   private scene: WallScene | null = null;
+  /** True from a key to the next pointer: the ring is strong for those who steer by keys. */
+  private byKeys = false;
   private closeUps: CloseUps | null = null;
   private gestures: WallGestures | null = null;
   private readonly sizes = new ResizeObserver(() => this.measure());
@@ -65,14 +71,15 @@ export class WallView extends LitElement {
       const scene = await WallScene.create();
       if (!this.isConnected) return scene.destroy();
       this.scene = scene;
-    } catch {
-      this.withoutWall = true;
+    } catch (error) {
+      this.trouble = sentenceOf(error);
       return;
     }
     const { scene, surface } = this;
     surface.prepend(...scene.canvases);
     this.closeUps = new CloseUps(scene);
     scene.onDrawn = () => {
+      this.moved = !scene.atStart;
       if (this.drawer !== null) this.closeUps?.viewChanged(this.drawer, true, (index) => this.variants[index]);
     };
     scene.setTheme(themeOf(this));
@@ -93,7 +100,7 @@ export class WallView extends LitElement {
 
   private withScene(deed: (scene: WallScene) => void): void {
     if (this.scene !== null) deed(this.scene);
-    else if (!this.withoutWall) this.waiting.push(deed);
+    else if (this.trouble === '') this.waiting.push(deed);
   }
 
   /** Takes the prints down and makes room for others. */
@@ -119,7 +126,7 @@ export class WallView extends LitElement {
   }
 
   private mark(): void {
-    const strong = this.surface.matches(':focus-visible');
+    const strong = this.surface.matches(':focus-visible') || (this.byKeys && this.surface.matches(':focus'));
     this.scene?.setFocus(this.focused, strong);
   }
 
@@ -152,6 +159,7 @@ export class WallView extends LitElement {
   private readonly onKey = (event: KeyboardEvent): void => {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
     const { scene, focused } = this;
+    this.byKeys = true;
     const deeds: Record<string, () => void> = {
       Enter: () => this.tell('open-print', focused),
       k: () => this.tell('keep-print', focused),
@@ -160,7 +168,7 @@ export class WallView extends LitElement {
       '+': () => scene?.zoomBy(STEP),
       '=': () => scene?.zoomBy(STEP),
       '-': () => scene?.zoomBy(1 / STEP),
-      '0': () => scene?.showWhole(),
+      '0': () => scene?.showStart(),
     };
     const deed = deeds[event.key.length === 1 ? event.key.toLowerCase() : event.key];
     if (deed !== undefined) {
@@ -177,9 +185,11 @@ export class WallView extends LitElement {
   };
 
   private readonly onFocus = (): void => {
-    if (this.focused < 0 && this.found > 0) this.focused = 0;
-    // `:focus-visible` is settled only after the focus event.
-    requestAnimationFrame(() => this.mark());
+    // `:focus-visible` is settled only after the focus event; a click chooses for itself.
+    requestAnimationFrame(() => {
+      if (this.focused < 0 && this.found > 0 && this.surface.matches(':focus-visible')) this.focused = 0;
+      this.mark();
+    });
   };
 
   private sentence(index: number): string {
@@ -212,17 +222,17 @@ export class WallView extends LitElement {
         class="surface"
         role="application"
         tabindex="0"
+        ?data-focused=${!none}
         aria-label="Wall of prints"
         aria-describedby="keys"
         @keydown=${this.onKey}
+        @pointerdown=${() => {
+          this.byKeys = false;
+        }}
         @focus=${this.onFocus}
         @blur=${() => this.mark()}
       >
-        ${this.withoutWall
-          ? html`<div class="note">
-              <p>This browser gives the page no WebGL 2, so the wall cannot be drawn. Switch hardware acceleration on, or open Pullstack in another browser.</p>
-            </div>`
-          : nothing}
+        ${this.trouble !== '' ? html`<div class="note"><p role="alert">${this.trouble}</p></div>` : nothing}
         ${this.note !== '' && this.found === 0 ? html`<div class="note"><p>${this.note}</p></div>` : nothing}
         <build-up></build-up>
       </div>
@@ -232,21 +242,21 @@ export class WallView extends LitElement {
       <ul class="visually-hidden" aria-label="Prints in this row">
         ${this.rowOfButtons()}
       </ul>
-      <div class="rail">
+      <div class="rail" ?data-none=${none}>
         <p class="which" role="status" aria-live="polite">
           ${none
             ? html`<span class="soft">${this.found > 0 ? 'Choose a print.' : ''}</span>`
-            : html`${this.sentence(focused)}${isKept ? html`<span class="dot"></span>in the Chest` : nothing}`}
+            : html`${this.sentence(focused)}${isKept ? html`, <span class="dot"></span>in the Chest` : nothing}`}
         </p>
         <div class="deeds">
           <button ?disabled=${none} @click=${() => void this.build(focused)}>Build up</button>
           <button ?disabled=${none || isKept} @click=${() => this.tell('keep-print', focused)}>${isKept ? 'Kept' : 'Keep'}</button>
           <button ?disabled=${none} @click=${() => this.tell('open-print', focused)}>Open on Bench</button>
         </div>
-        <div class="stand" role="group" aria-label="Stand">
+        <div class="stand" role="group" aria-label="Stand" ?data-moved=${this.moved}>
           <button class="step" @click=${() => this.scene?.zoomBy(1 / STEP)}>Further</button>
           <button class="step" @click=${() => this.scene?.zoomBy(STEP)}>Closer</button>
-          <button @click=${() => this.scene?.showWhole()}>Whole wall</button>
+          <button @click=${() => this.scene?.showStart()}>Whole wall</button>
         </div>
       </div>
     `;

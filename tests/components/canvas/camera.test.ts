@@ -27,6 +27,18 @@ describe('Camera', () => {
     expect(top + bottom).toBeCloseTo(WALL.height, 6);
   });
 
+  it('should begin at the top of a wall that is much taller than the view, at its full width', () => {
+    const camera = new Camera();
+    camera.fit({ width: 390, height: 500 }, { width: 630, height: 3600 }, 100);
+    const [left, top] = toWall(camera, 0, 0);
+    const [right] = toWall(camera, 390, 0);
+    expect(left).toBeLessThanOrEqual(0);
+    expect(right).toBeGreaterThanOrEqual(630);
+    expect(right - left).toBeLessThan(700);
+    expect(top).toBeLessThanOrEqual(0);
+    expect(top).toBeGreaterThan(-60);
+  });
+
   it('should keep the point under the pointer where it is when one steps closer', () => {
     const camera = standing();
     const before = toWall(camera, 300, 200);
@@ -51,7 +63,7 @@ describe('Camera', () => {
 
   it('should move as little as it must to bring a print into view', () => {
     const camera = standing();
-    camera.whole = false;
+    camera.keeps = 'place';
     camera.set(camera.zoomed(6, 0, 0));
     const shown = toWall(camera, 400, 400);
     const still = camera.revealing(shown[0], shown[1], 10, 10);
@@ -65,7 +77,7 @@ describe('Camera', () => {
 
   it('should keep the middle in the middle when the window changes and one stands close', () => {
     const camera = standing();
-    camera.whole = false;
+    camera.keeps = 'place';
     camera.set(camera.zoomed(4));
     const before = toWall(camera, VIEW.width / 2, VIEW.height / 2);
     camera.fit({ width: 600, height: 900 }, WALL, 100);

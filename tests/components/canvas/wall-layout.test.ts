@@ -3,7 +3,7 @@ import { layWall, leftOf, placeAfter, placeAt, placesIn, topOf } from '../../../
 
 describe('layWall', () => {
   it('should make the prints as large as any number of columns can', () => {
-    for (const view of [{ width: 1100, height: 800 }, { width: 390, height: 600 }, { width: 900, height: 200 }]) {
+    for (const view of [{ width: 1100, height: 800 }, { width: 700, height: 900 }, { width: 900, height: 200 }]) {
       const layout = layWall(200, 560 / 760, view);
       const scaleWith = (columns: number) =>
         Math.min(view.width / (columns * layout.cellWidth), view.height / (Math.ceil(200 / columns) * layout.cellHeight));
@@ -11,6 +11,14 @@ describe('layWall', () => {
       expect(scaleWith(layout.columns)).toBeCloseTo(best, 3);
       expect(layout.columns * layout.rows).toBeGreaterThanOrEqual(200);
     }
+  });
+
+  it('should lay prints that can be told apart on a phone', () => {
+    const view = { width: 390, height: 560 };
+    const layout = layWall(200, 560 / 760, view);
+    const printHeightPx = (view.width / layout.width) * layout.printHeight;
+    expect(printHeightPx).toBeGreaterThan(55);
+    expect(layout.columns * layout.rows).toBeGreaterThanOrEqual(200);
   });
 
   it('should keep the proportions of the sheet', () => {
