@@ -1,18 +1,7 @@
-import { demoProject } from '../engine/project/demo.ts';
 import { checkProject } from '../engine/project/read.ts';
-import type { Project } from '../engine/project/types.ts';
 import { sentenceOf } from '../workers/client.ts';
 import { AppStore } from './app-store.ts';
 import { AutoSaver } from './saver.ts';
-
-const SHAPE_FILES = import.meta.glob<string>('/shapes/*.svg', { query: '?raw', import: 'default', eager: true });
-
-/** The demo project, from the shape files that ship with the app. */
-export function demo(): Project {
-  return demoProject(
-    Object.entries(SHAPE_FILES).map(([path, text]) => ({ name: path.slice(path.lastIndexOf('/') + 1), text })),
-  );
-}
 
 /** Opens what was saved, or the demo project when there is nothing or it cannot be read. */
 export async function boot(): Promise<{ store: AppStore; saver: AutoSaver }> {
@@ -33,6 +22,8 @@ export async function boot(): Promise<{ store: AppStore; saver: AutoSaver }> {
   } catch (error) {
     told = `This browser does not let the app save (${sentenceOf(error)}); export your recipes before you close the tab.`;
   }
+  // Reading SVG takes parsers that a saved project does not need.
+  const { demo } = await import('./demo.ts');
   const project = demo();
   const store = new AppStore(project, saver);
   saver.save(project, null);

@@ -2,8 +2,8 @@ import { css, html, LitElement } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
 import { emptyProject } from '../engine/project/empty.ts';
 import { readProject, writeProject } from '../engine/project/read.ts';
+import type { Project } from '../engine/project/types.ts';
 import { type AppStore, StoreController } from './app-store.ts';
-import { demo } from './boot.ts';
 import type { SaveState } from './saver.ts';
 import { chooseFiles, download, fileNameOf } from './ui/download.ts';
 import { controls } from './ui/styles.ts';
@@ -82,9 +82,9 @@ export class ProjectMenu extends LitElement {
     this.dialog.close();
   }
 
-  private startWith(project: ReturnType<typeof demo>, question: string): void {
+  private async startWith(make: () => Project | Promise<Project>, question: string): Promise<void> {
     if (!confirm(question)) return;
-    this.store.open(project);
+    this.store.open(await make());
     this.dialog.close();
   }
 
@@ -113,10 +113,10 @@ export class ProjectMenu extends LitElement {
             Save as a file
           </button>
           <button @click=${() => void this.openFile()}>Open a project file…</button>
-          <button @click=${() => this.startWith(emptyProject(store.project), 'Start with an empty drawer? The open project is replaced; save it as a file first if you want it back.')}>
+          <button @click=${() => void this.startWith(() => emptyProject(store.project), 'Start with an empty drawer? The open project is replaced; save it as a file first if you want it back.')}>
             Start with an empty drawer
           </button>
-          <button @click=${() => this.startWith(demo(), 'Open the demo project? The open project is replaced; save it as a file first if you want it back.')}>
+          <button @click=${() => void this.startWith(async () => (await import('./demo.ts')).demo(), 'Open the demo project? The open project is replaced; save it as a file first if you want it back.')}>
             Open the demo project
           </button>
         </div>
