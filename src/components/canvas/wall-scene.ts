@@ -17,6 +17,9 @@ const MOST_DENSITY = 2;
 /** Slower frames than this are drawn with fewer look-ups as long as the wall moves. */
 const SLOW_MS = 36;
 const REST_MS = 160;
+/** Prints that arrive are drawn together, so often at most; a slow screen takes longer. */
+const ARRIVAL_MS = 90;
+const MOST_ARRIVAL_MS = 700;
 
 /** A rectangle on the screen, CSS px from the top left of the wall's element. */
 export interface Frame {
@@ -58,6 +61,8 @@ export class WallScene {
   private drawnAt = 0;
   private frameMs = 16;
   private fine: ReturnType<typeof setTimeout> | undefined;
+  private arrival: ReturnType<typeof setTimeout> | undefined;
+  private askedAt = 0;
   /** Called after each drawing, for what is laid over the wall. */
   onDrawn: () => void = () => {};
 
@@ -144,7 +149,14 @@ export class WallScene {
   /** Hangs the prints of a batch at their numbers. */
   add(batch: WallBatch): void {
     this.prints.add(batch);
-    this.refresh();
+    this.stale = true;
+    this.arrival ??= setTimeout(
+      () => {
+        this.arrival = undefined;
+        this.requestDraw();
+      },
+      Math.min(MOST_ARRIVAL_MS, Math.max(ARRIVAL_MS, this.frameMs * 3) - (performance.now() - this.drawnAt)),
+    );
   }
 
   setTheme(theme: WallTheme): void {
@@ -317,7 +329,9 @@ export class WallScene {
 
   /** Sees to it that the wall is drawn soon. */
   requestDraw(): void {
-    if (this.frame === 0) this.frame = requestAnimationFrame((now) => this.draw(now));
+    if (this.frame !== 0) return;
+    this.askedAt = performance.now();
+    this.frame = requestAnimationFrame((now) => this.draw(now));
   }
 
   private draw(now: number): void {
@@ -350,10 +364,10 @@ export class WallScene {
 
   /** Keeps a slow screen moving: coarse while frames follow each other, fine as soon as they rest. */
   private choosePace(now: number): void {
-    const passed = now - this.drawnAt;
+    const moves = now - this.drawnAt < REST_MS * 2;
     this.drawnAt = now;
-    const moves = passed < REST_MS * 2;
-    if (moves) this.frameMs += (passed - this.frameMs) * 0.3;
+    // The browser calls back late when earlier frames still wait to be drawn.
+    this.frameMs += (Math.max(0, performance.now() - this.askedAt) - this.frameMs) * 0.3;
     const coarse = moves && this.frameMs > SLOW_MS;
     this.uniforms.uniforms.uTaps = coarse ? 2 : 4;
     clearTimeout(this.fine);
@@ -388,6 +402,7 @@ export class WallScene {
 
   destroy(): void {
     clearTimeout(this.fine);
+    clearTimeout(this.arrival);
     this.begin(0, 1);
     cancelAnimationFrame(this.frame);
     this.renderer.destroy({ removeView: true });

@@ -166,7 +166,7 @@ export class WallRoom extends LitElement {
     return html`
       <div class="progress">
         <p class="count">
-          <b>${run.found}</b> <span class="soft">of ${run.asked === 0 ? this.store.project.explore.count : run.asked}</span>
+          <b>${run.found.toLocaleString('en')}</b> <span class="soft">of ${(run.asked === 0 ? this.store.project.explore.count : run.asked).toLocaleString('en')}</span>
         </p>
         ${this.narrow
           ? html`<button

@@ -33,7 +33,7 @@ export class WallSettings extends LitElement {
       }
       .field {
         display: grid;
-        grid-template-columns: 1fr auto 3.2em;
+        grid-template-columns: 1fr auto 3.5em;
         align-items: center;
         gap: 8px;
       }
@@ -42,6 +42,11 @@ export class WallSettings extends LitElement {
       }
       .field input {
         width: 4.8em;
+        appearance: textfield;
+      }
+      .field input::-webkit-inner-spin-button {
+        appearance: none;
+        margin: 0;
       }
       .seed {
         display: grid;
