@@ -1,5 +1,6 @@
 import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
 import type { VisitInput } from '../../engine/output/visit.ts';
 import type { PressSettings, VisitRun } from '../../engine/project/types.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
@@ -7,6 +8,7 @@ import { type AppStore, StoreController } from '../app-store.ts';
 import { controls } from '../ui/styles.ts';
 import { counted } from '../ui/words.ts';
 import { CAUTIONS, CAUTIONS_DEFER } from './cautions.ts';
+import { KeepAwake } from './keep-awake.ts';
 import { boundWords, freeSwapWords, needsWords, planHeadline } from './plan-words.ts';
 import { PlanRun } from './plan-run.ts';
 import { pressStyles } from './press-styles.ts';
@@ -34,6 +36,7 @@ export class PressRoom extends LitElement {
   private drawn = 0;
   private shownInput: VisitInput | null = null;
   private readonly run = new PlanRun(this, (sentence) => this.store.tell(sentence));
+  private readonly awake = new KeepAwake(this);
   private readonly pictures = new StatePictures(
     this,
     () => this.store.room !== 'press',
@@ -174,9 +177,20 @@ export class PressRoom extends LitElement {
               ? html`<p class="stale">Out of date: plan again <button @click=${this.find}>Plan again</button></p>`
               : nothing}
           </div>
-          <button ?disabled=${running || this.preparing} @click=${() => void this.print()}>
-            ${this.preparing ? 'Drawing the pictures…' : 'Print the pull sheet'}
-          </button>
+          <div class="row">
+            ${this.awake.possible
+              ? html`<label
+                  ><input
+                    type="checkbox"
+                    .checked=${live(this.awake.wanted)}
+                    @change=${(event: Event) => void this.awake.set((event.target as HTMLInputElement).checked)}
+                  />Keep this screen awake</label
+                >`
+              : nothing}
+            <button ?disabled=${running || this.preparing} @click=${() => void this.print()}>
+              ${this.preparing ? 'Drawing the pictures…' : 'Print the pull sheet'}
+            </button>
+          </div>
         </div>
         <div class="bench">
           <ps-set-up-grid

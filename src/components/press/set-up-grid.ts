@@ -216,6 +216,10 @@ export class SetUpGrid extends LitElement {
           grid-column: 2;
           grid-row: 1;
         }
+        .name,
+        .how {
+          white-space: normal;
+        }
         .tags {
           grid-column: 2 / 4;
           text-align: left;

@@ -64,8 +64,9 @@ export class StudioFigures extends LitElement {
       }
       .fields {
         display: grid;
-        grid-template-columns: repeat(auto-fill, minmax(215px, 1fr));
-        gap: 16px 28px;
+        grid-template-columns: repeat(auto-fill, minmax(min(215px, 42%), 1fr));
+        gap: 16px 24px;
+        align-items: end;
         max-width: 1000px;
         padding: 14px 0 4px;
       }
@@ -92,15 +93,16 @@ export class StudioFigures extends LitElement {
       </p>
       <div class="fields">
         ${FIGURES.map(
-          (figure) => html`<ps-number-field
+          (figure) => html`<ps-number
             .label=${figure.label}
             .unit=${figure.unit}
             .min=${figure.min}
             .max=${figure.max}
             .step=${figure.step}
+            .decimals=${figure.step < 1 ? 1 : 0}
             .value=${Math.round(this.press[figure.key] * (figure.scale ?? 1) * 1e4) / 1e4}
-            @value=${(event: CustomEvent<number>) => this.give(figure, event.detail)}
-          ></ps-number-field>`,
+            @pick=${(event: CustomEvent<number>) => this.give(figure, event.detail)}
+          ></ps-number>`,
         )}
       </div>
     </details>`;

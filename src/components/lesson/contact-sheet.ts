@@ -1,0 +1,126 @@
+import { css, html, LitElement, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { repeat } from 'lit/directives/repeat.js';
+import '../ui/picture-view.ts';
+import { controls } from '../ui/styles.ts';
+import { counted } from '../ui/words.ts';
+import type { LessonAnswer } from './lesson-run.ts';
+import { orderWords } from './lesson-words.ts';
+import { chipStyles, orderChips } from './order-chips.ts';
+
+/** Orders listed under a print before the rest is folded away. */
+const LISTED = 6;
+
+/**
+ * Each picture that the pulls can print, with the orders that print it.
+ * @fires order-select CustomEvent<number>: index of an order to look at
+ */
+@customElement('ps-contact-sheet')
+export class ContactSheet extends LitElement {
+  static override styles = [
+    controls,
+    chipStyles,
+    css`
+      :host {
+        display: block;
+      }
+      ul {
+        display: grid;
+        grid-template-columns: repeat(auto-fill, minmax(var(--print, 190px), 1fr));
+        gap: 34px 30px;
+        margin: 0;
+        padding: 0;
+        list-style: none;
+      }
+      .print {
+        display: block;
+        width: 100%;
+        min-height: 0;
+        padding: 0;
+        border: 0;
+        background: none;
+        box-shadow: var(--shadow);
+      }
+      .print[aria-pressed='true'] {
+        box-shadow:
+          0 0 0 2px var(--wall),
+          0 0 0 4px var(--accent);
+      }
+      .how-many {
+        display: block;
+        padding: 10px 0 8px;
+        font-weight: 600;
+      }
+      .orders {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 10px 18px;
+      }
+      details {
+        margin-top: 8px;
+        font-size: 13px;
+      }
+      summary {
+        cursor: pointer;
+        color: var(--ink-soft);
+        padding: 6px 0;
+      }
+      details .orders {
+        padding-top: 6px;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) answer!: LessonAnswer;
+  /** Index of the order that is looked at. */
+  @property({ type: Number }) shown = 0;
+
+  private orders(indexes: readonly number[]) {
+    const { question, result } = this.answer;
+    return html`<div class="orders">
+      ${indexes.map((index) => orderChips(result.orders[index]!, question.pulls, question.drawer))}
+    </div>`;
+  }
+
+  override render() {
+    const { question, result } = this.answer;
+    const small = result.groups.length > 24;
+    return html`<ul style=${small ? '--print: 124px' : nothing}>
+      ${repeat(
+        result.groups,
+        (group) => group[0],
+        (group) => {
+          const first = group[0]!;
+          return html`<li>
+            <button
+              class="print"
+              aria-pressed=${group.includes(this.shown)}
+              aria-label="Show ${orderWords(result.orders[first]!)} on the sheet"
+              @click=${() => this.dispatchEvent(new CustomEvent<number>('order-select', { detail: first }))}
+            >
+              <ps-picture
+                .picture=${result.pictures[first]!}
+                label="Print of ${orderWords(result.orders[first]!)}"
+                style="width: 100%; aspect-ratio: ${question.drawer.paper.widthMm} / ${question.drawer.paper.heightMm}"
+              ></ps-picture>
+            </button>
+            <span class="how-many">${counted(group.length, 'order')}${small ? nothing : group.length === 1 ? ' prints this' : ' print this'}</span>
+            ${this.orders(group.slice(0, LISTED))}
+            ${group.length > LISTED
+              ? html`<details>
+                  <summary>${group.length - LISTED} more</summary>
+                  ${this.orders(group.slice(LISTED))}
+                </details>`
+              : nothing}
+          </li>`;
+        },
+      )}
+    </ul>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'ps-contact-sheet': ContactSheet;
+  }
+}

@@ -1,0 +1,193 @@
+import { css, html, LitElement, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { desk, sentenceOf } from '../../workers/client.ts';
+import type { Picture } from '../../workers/wire.ts';
+import { Latest } from '../bench/latest.ts';
+import '../ui/ink-chip.ts';
+import '../ui/picture-view.ts';
+import { controls } from '../ui/styles.ts';
+import type { LessonAnswer } from './lesson-run.ts';
+import { possibleFirsts } from './lesson-words.ts';
+import { chipStyles, orderChips, pullChip } from './order-chips.ts';
+
+const ROWS = 900;
+
+/** Shows one print and asks which pull went down first. */
+@customElement('ps-guess-game')
+export class GuessGame extends LitElement {
+  static override styles = [
+    controls,
+    chipStyles,
+    css`
+      :host {
+        display: grid;
+        grid-template-columns: minmax(0, min(520px, 52dvh)) minmax(260px, 1fr);
+        gap: 24px 48px;
+        align-items: start;
+      }
+      .print {
+        background: #fff;
+        box-shadow: var(--shadow);
+      }
+      .asks {
+        display: grid;
+        gap: 12px;
+      }
+      .asks h3 {
+        font-size: 22px;
+      }
+      .answers {
+        display: grid;
+        gap: 10px;
+        max-width: 420px;
+      }
+      .answers button {
+        justify-content: flex-start;
+        gap: 14px;
+        min-height: 52px;
+        font-size: 17px;
+        text-align: left;
+      }
+      .answers button.right {
+        border: 2px solid var(--ink);
+        opacity: 1;
+      }
+      .answers button[aria-pressed='true']:not(.right) > :last-child {
+        text-decoration: line-through;
+      }
+      .verdict {
+        min-height: 3em;
+        font-size: 17px;
+      }
+      .orders {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 12px 20px;
+      }
+      @media (max-width: 900px) {
+        :host {
+          grid-template-columns: minmax(0, 1fr);
+        }
+        .print {
+          max-width: 420px;
+        }
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) answer!: LessonAnswer;
+  @property({ attribute: false }) tell: (sentence: string) => void = () => {};
+  @state() private group = -1;
+  @state() private guess: number | null = null;
+  @state() private picture: Picture | null = null;
+  @state() private right = 0;
+  @state() private asked = 0;
+  private readonly pictures = new Latest<number, Picture>(
+    (group) => {
+      const { question, result } = this.answer;
+      const pictures = desk('picture');
+      const order = result.orders[result.groups[group]![0]!]!;
+      return pictures.engine.thumbnail(
+        pictures.key(question.drawer),
+        order.map((at) => question.pulls[at]!),
+        ROWS,
+        true,
+      );
+    },
+    (picture, group) => {
+      if (group === this.group) this.picture = picture;
+    },
+    (error) => this.tell(sentenceOf(error)),
+  );
+
+  protected override willUpdate(changed: Map<PropertyKey, unknown>): void {
+    if (changed.has('answer')) this.next();
+  }
+
+  private next(): void {
+    const { result } = this.answer;
+    this.guess = null;
+    if (result.count < 2) {
+      this.group = -1;
+      return;
+    }
+    // A print with one possible first pull can be reasoned out; others only when there are no such.
+    const all = result.groups.map((_, group) => group);
+    const certain = all.filter((group) => possibleFirsts(result, group).length === 1);
+    const open = certain.length > 0 ? certain : all;
+    const fresh = open.length > 1 ? open.filter((group) => group !== this.group) : open;
+    this.group = fresh[Math.floor(Math.random() * fresh.length)]!;
+    this.picture = result.pictures[result.groups[this.group]![0]!] ?? null;
+    this.pictures.ask(this.group);
+  }
+
+  private choose(pull: number): void {
+    if (this.guess !== null) return;
+    this.guess = pull;
+    this.asked++;
+    if (possibleFirsts(this.answer.result, this.group).includes(pull)) this.right++;
+  }
+
+  private nameOf(at: number): string {
+    const { question } = this.answer;
+    const screen = question.drawer.screens.find((entry) => entry.id === question.pulls[at]!.screen);
+    return `${at + 1} ${screen?.name ?? ''}`.trim();
+  }
+
+  private verdict(firsts: readonly number[]): string {
+    if (this.guess === null) return '';
+    const names = firsts.map((at) => this.nameOf(at)).join(' or ');
+    const hit = firsts.includes(this.guess);
+    if (firsts.length > 1) {
+      return hit
+        ? `Yes, it can have been. First down was ${names}: the print is the same.`
+        : `No. First down was ${names}; the print does not tell which of them.`;
+    }
+    return hit ? `Yes, ${names} went down first.` : `No. ${names} went down first, and all else lies over it where they meet.`;
+  }
+
+  override render() {
+    const { question, result } = this.answer;
+    if (this.group < 0) {
+      return html`<p>All orders print the same picture, so there is nothing to guess. Move shapes over each other or choose other pulls.</p>`;
+    }
+    const firsts = possibleFirsts(result, this.group);
+    const { paper } = question.drawer;
+    return html`
+      <div class="print" style="aspect-ratio: ${paper.widthMm} / ${paper.heightMm}">
+        <ps-picture .picture=${this.picture} label="A print to guess from"></ps-picture>
+      </div>
+      <div class="asks">
+        <h3>Which went down first?</h3>
+        <div class="answers">
+          ${question.pulls.map(
+            (pull, at) => html`<button
+              aria-pressed=${this.guess === at}
+              class=${this.guess !== null && firsts.includes(at) ? 'right' : ''}
+              ?disabled=${this.guess !== null && this.guess !== at}
+              @click=${() => this.choose(at)}
+            >
+              ${pullChip(pull, at, question.drawer)} <span>${this.nameOf(at).replace(/^\d+ /, '')}</span>
+            </button>`,
+          )}
+        </div>
+        <p class="verdict" role="status">${this.verdict(firsts)}</p>
+        ${this.guess === null
+          ? nothing
+          : html`<div class="orders" aria-label="Orders that print this">
+                ${result.groups[this.group]!.slice(0, 6).map((order) => orderChips(result.orders[order]!, question.pulls, question.drawer))}
+              </div>
+              <div class="row">
+                <button class="main" @click=${() => this.next()}>Next print</button>
+                <span class="soft">${this.right} of ${this.asked} right</span>
+              </div>`}
+      </div>
+    `;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'ps-guess-game': GuessGame;
+  }
+}

@@ -1,0 +1,195 @@
+import { css, html, LitElement, nothing, svg } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { toOffsetGrid } from '../../engine/base/units.ts';
+import type { Drawer, Pull } from '../../engine/stack/types.ts';
+import type { Picture } from '../../workers/wire.ts';
+import '../ui/picture-view.ts';
+import { pathOf, restOutline } from '../ui/screen-outline.ts';
+import { controls } from '../ui/styles.ts';
+import { mmText, screenWords } from '../ui/words.ts';
+
+/** Where a pull was moved to. */
+export interface Shift {
+  pull: string;
+  dxMm: number;
+  dyMm: number;
+}
+
+/** Arrow keys move by this; with Shift ten times as far, mm. */
+const STEP_MM = 5;
+
+function within(mm: number, most: number): number {
+  return toOffsetGrid(Math.min(most, Math.max(-most, mm)));
+}
+
+const paths = new WeakMap<object, string>();
+
+/**
+ * The print with its shapes to be moved: by dragging, or by arrow keys once one is chosen.
+ * @fires pull-select CustomEvent<string>
+ * @fires pull-shift CustomEvent<Shift>
+ * @fires drag-state CustomEvent<boolean>: true while a shape is dragged
+ */
+@customElement('ps-lesson-sheet')
+export class LessonSheet extends LitElement {
+  static override styles = [
+    controls,
+    css`
+      :host {
+        display: block;
+      }
+      .sheet {
+        position: relative;
+        background: #fff;
+        box-shadow: var(--shadow);
+        overflow: hidden;
+      }
+      svg {
+        position: absolute;
+        inset: 0;
+        width: 100%;
+        height: 100%;
+      }
+      path {
+        fill: transparent;
+        stroke: transparent;
+        cursor: grab;
+        outline: none;
+        touch-action: pan-y;
+      }
+      path.line {
+        pointer-events: none;
+        fill: none;
+        stroke-width: 2.5px;
+        vector-effect: non-scaling-stroke;
+      }
+      path.halo {
+        stroke: #fff;
+        stroke-width: 4.5px;
+        stroke-opacity: 0.8;
+      }
+      path.edge {
+        stroke: #1d1b18;
+        stroke-dasharray: 6 4;
+      }
+      path.hit.chosen {
+        touch-action: none;
+      }
+      path.hit.dragged {
+        cursor: grabbing;
+      }
+    `,
+  ];
+
+  /** In the order of the lesson. */
+  @property({ attribute: false }) pulls: readonly Pull[] = [];
+  @property({ attribute: false }) drawer!: Drawer;
+  @property({ attribute: false }) picture: Picture | null = null;
+  @property({ attribute: false }) selected: string | null = null;
+  @property() label = '';
+  @state() private drag: { pull: string; pointer: number; x: number; y: number; dxMm: number; dyMm: number } | null = null;
+
+  private tell<T>(name: string, detail: T): void {
+    this.dispatchEvent(new CustomEvent<T>(name, { detail }));
+  }
+
+  private shift(pull: Pull, dxMm: number, dyMm: number): void {
+    const { widthMm, heightMm } = this.drawer.paper;
+    const x = within(dxMm, widthMm);
+    const y = within(dyMm, heightMm);
+    if (x !== pull.dxMm || y !== pull.dyMm) this.tell<Shift>('pull-shift', { pull: pull.id, dxMm: x, dyMm: y });
+  }
+
+  private onDown(event: PointerEvent, pull: Pull): void {
+    if (event.button !== 0) return;
+    this.tell('pull-select', pull.id);
+    // A finger that lands on a shape not yet chosen may want to scroll.
+    if (event.pointerType === 'touch' && pull.id !== this.selected) return;
+    (event.currentTarget as Element).setPointerCapture(event.pointerId);
+    this.drag = { pull: pull.id, pointer: event.pointerId, x: event.clientX, y: event.clientY, dxMm: pull.dxMm, dyMm: pull.dyMm };
+    this.tell('drag-state', true);
+  }
+
+  private onMove(event: PointerEvent, pull: Pull): void {
+    const { drag } = this;
+    if (drag?.pointer !== event.pointerId || drag.pull !== pull.id) return;
+    const mmPerPx = this.drawer.paper.widthMm / this.getBoundingClientRect().width;
+    this.shift(pull, drag.dxMm + (event.clientX - drag.x) * mmPerPx, drag.dyMm + (event.clientY - drag.y) * mmPerPx);
+  }
+
+  private onUp(event: PointerEvent): void {
+    if (this.drag?.pointer !== event.pointerId) return;
+    this.drag = null;
+    this.tell('drag-state', false);
+  }
+
+  private onKey(event: KeyboardEvent, pull: Pull): void {
+    const way = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] }[event.key];
+    if (event.key === 'Enter' || event.key === ' ') this.tell('pull-select', pull.id);
+    else if (way !== undefined && !event.ctrlKey && !event.metaKey && !event.altKey) {
+      const step = event.shiftKey ? 10 * STEP_MM : STEP_MM;
+      this.tell('pull-select', pull.id);
+      this.shift(pull, pull.dxMm + way[0]! * step, pull.dyMm + way[1]! * step);
+    } else return;
+    event.preventDefault();
+  }
+
+  private outline(pull: Pull): { path: string; rule: string; transform: string } | null {
+    const screen = this.drawer.screens.find((entry) => entry.id === pull.screen);
+    if (screen === undefined) return null;
+    const outline = restOutline(screen, this.drawer.shapes);
+    let path = paths.get(outline);
+    if (path === undefined) {
+      path = pathOf(outline.rings);
+      paths.set(outline, path);
+    }
+    const { widthMm, heightMm } = this.drawer.paper;
+    return {
+      path,
+      rule: outline.fillRule,
+      transform: `translate(${pull.dxMm} ${pull.dyMm}) rotate(${pull.turnDeg} ${widthMm / 2} ${heightMm / 2})`,
+    };
+  }
+
+  override render() {
+    const { widthMm, heightMm } = this.drawer.paper;
+    const chosen = this.pulls.find((pull) => pull.id === this.selected);
+    const line = chosen === undefined ? null : this.outline(chosen);
+    return html`<div class="sheet" style="aspect-ratio: ${widthMm} / ${heightMm}">
+      <ps-picture .picture=${this.picture} label=${this.label}></ps-picture>
+      <svg viewBox="0 0 ${widthMm} ${heightMm}" role="group" aria-label="Shapes to move">
+        ${this.pulls.map((pull, index) => {
+          const outline = this.outline(pull);
+          if (outline === null) return nothing;
+          return svg`<path
+            class="hit ${pull.id === this.selected ? 'chosen' : ''} ${this.drag?.pull === pull.id ? 'dragged' : ''}"
+            d=${outline.path}
+            fill-rule=${outline.rule}
+            transform=${outline.transform}
+            pointer-events="all"
+            role="button"
+            tabindex="0"
+            aria-pressed=${pull.id === this.selected}
+            aria-label=${`Shape ${index + 1}, ${screenWords(pull.screen, this.drawer)}, ${mmText(pull.dxMm)} mm right, ${mmText(pull.dyMm)} mm down: move with the arrow keys`}
+            @pointerdown=${(event: PointerEvent) => this.onDown(event, pull)}
+            @pointermove=${(event: PointerEvent) => this.onMove(event, pull)}
+            @pointerup=${(event: PointerEvent) => this.onUp(event)}
+            @pointercancel=${(event: PointerEvent) => this.onUp(event)}
+            @focus=${() => this.tell('pull-select', pull.id)}
+            @keydown=${(event: KeyboardEvent) => this.onKey(event, pull)}
+          />`;
+        })}
+        ${line === null
+          ? nothing
+          : svg`<path class="line halo" d=${line.path} transform=${line.transform} />
+              <path class="line edge" d=${line.path} transform=${line.transform} />`}
+      </svg>
+    </div>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'ps-lesson-sheet': LessonSheet;
+  }
+}

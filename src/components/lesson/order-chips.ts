@@ -1,0 +1,48 @@
+import { css, html, type TemplateResult } from 'lit';
+import type { Drawer, Pull } from '../../engine/stack/types.ts';
+import { inkHexes } from '../ui/ink-chip.ts';
+import { orderWords } from './lesson-words.ts';
+
+export const chipStyles = css`
+  .chip {
+    display: inline-grid;
+    place-items: center;
+    width: 26px;
+    height: 26px;
+    border: 1px solid color-mix(in srgb, var(--ink) 45%, transparent);
+    font-size: 12px;
+    font-weight: 650;
+    line-height: 1;
+    flex: none;
+  }
+  .order {
+    display: inline-flex;
+  }
+  .order .chip + .chip {
+    margin-left: -5px;
+    margin-top: 5px;
+  }
+  .order .chip:nth-child(n + 3) {
+    margin-top: 10px;
+  }
+  .order .chip:nth-child(n + 4) {
+    margin-top: 15px;
+  }
+  .order .chip:nth-child(n + 5) {
+    margin-top: 20px;
+  }
+`;
+
+/** The number of a pull on its ink. */
+export function pullChip(pull: Pull, index: number, drawer: Drawer): TemplateResult {
+  const ink = drawer.inks.find((entry) => entry.id === pull.ink);
+  const paint = ink === undefined ? '#888' : inkHexes(ink).overWhite;
+  return html`<span class="chip" style="background: ${paint}; color: ${(ink?.overWhite[0] ?? 60) > 58 ? '#111' : '#fff'}">${index + 1}</span>`;
+}
+
+/** An order as chips that lie over each other as the pulls do, first down at the left and lowest. */
+export function orderChips(order: readonly number[], pulls: readonly Pull[], drawer: Drawer): TemplateResult {
+  return html`<span class="order" role="img" aria-label=${orderWords(order)}
+    >${order.map((at) => (pulls[at] === undefined ? '' : pullChip(pulls[at]!, at, drawer)))}</span
+  >`;
+}

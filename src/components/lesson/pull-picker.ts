@@ -1,0 +1,115 @@
+import { css, html, LitElement, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { repeat } from 'lit/directives/repeat.js';
+import type { Drawer, Pull } from '../../engine/stack/types.ts';
+import '../ui/ink-chip.ts';
+import { screenGlyph } from '../ui/screen-outline.ts';
+import { controls } from '../ui/styles.ts';
+import { chipStyles, pullChip } from './order-chips.ts';
+
+/** A lesson compares at most so many pulls: five have 120 orders. */
+export const MOST_PULLS = 5;
+
+/**
+ * Tickets of the Bench's pulls, in stack order, to tick.
+ * @fires pulls CustomEvent<string[]>: ids of the pulls that shall be compared, in stack order
+ */
+@customElement('ps-pull-picker')
+export class PullPicker extends LitElement {
+  static override styles = [
+    controls,
+    chipStyles,
+    css`
+      :host {
+        display: block;
+      }
+      ul {
+        display: grid;
+        grid-template-columns: repeat(auto-fill, minmax(220px, 1fr));
+        gap: 0 28px;
+        max-height: 250px;
+        margin: 0;
+        padding: 2px;
+        overflow: auto;
+        list-style: none;
+      }
+      label {
+        display: grid;
+        grid-template-columns: 20px 30px minmax(0, 1fr) 28px;
+        gap: 10px;
+        min-height: var(--touch);
+        width: 100%;
+        border-bottom: 1px solid var(--line);
+        cursor: pointer;
+      }
+      label:has(:disabled) {
+        opacity: 0.5;
+        cursor: default;
+      }
+      .glyph {
+        width: 30px;
+        height: 30px;
+      }
+      .name {
+        overflow: hidden;
+        text-overflow: ellipsis;
+        white-space: nowrap;
+      }
+      label:has(:checked) .name {
+        font-weight: 600;
+      }
+      ps-ink-chip {
+        width: 28px;
+      }
+    `,
+  ];
+
+  /** Pulls to choose from, first down first. */
+  @property({ attribute: false }) pulls: readonly Pull[] = [];
+  /** Pulls of the lesson. */
+  @property({ attribute: false }) chosen: readonly Pull[] = [];
+  @property({ attribute: false }) drawer!: Drawer;
+
+  private toggle(id: string, on: boolean): void {
+    const ids = new Set(this.chosen.map((pull) => pull.id));
+    if (on) ids.add(id);
+    else ids.delete(id);
+    this.dispatchEvent(
+      new CustomEvent<string[]>('pulls', { detail: this.pulls.filter((pull) => ids.has(pull.id)).map((pull) => pull.id) }),
+    );
+  }
+
+  override render() {
+    const full = this.chosen.length >= MOST_PULLS;
+    return html`<ul aria-label="Pulls of the stack, first down first">
+      ${repeat(
+        this.pulls,
+        (pull) => pull.id,
+        (pull) => {
+          const at = this.chosen.findIndex((entry) => entry.id === pull.id);
+          const screen = this.drawer.screens.find((entry) => entry.id === pull.screen);
+          const ink = this.drawer.inks.find((entry) => entry.id === pull.ink);
+          return html`<li>
+            <label title="${screen?.name ?? ''}, ${ink?.name ?? ''}">
+              <input
+                type="checkbox"
+                .checked=${at >= 0}
+                ?disabled=${full && at < 0}
+                @change=${(event: Event) => this.toggle(pull.id, (event.target as HTMLInputElement).checked)}
+              />
+              ${screenGlyph(screen, this.drawer)}
+              <span class="name">${screen === undefined ? 'gone' : screen.name}<span class="visually-hidden">, ${ink?.name}</span></span>
+              ${at >= 0 ? pullChip(this.chosen[at]!, at, this.drawer) : ink === undefined ? nothing : html`<ps-ink-chip .ink=${ink}></ps-ink-chip>`}
+            </label>
+          </li>`;
+        },
+      )}
+    </ul>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'ps-pull-picker': PullPicker;
+  }
+}

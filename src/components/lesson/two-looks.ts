@@ -1,0 +1,53 @@
+import { css, html } from 'lit';
+
+export const lookStyles = css`
+  .looks {
+    display: grid;
+    grid-template-columns: repeat(auto-fit, minmax(min(300px, 100%), 1fr));
+    gap: 24px 48px;
+    margin-top: 16px;
+  }
+  .looks figure {
+    display: grid;
+    grid-template-columns: 128px minmax(0, 1fr);
+    gap: 20px;
+    align-items: center;
+    margin: 0;
+  }
+  .looks svg {
+    display: block;
+    width: 128px;
+    box-shadow: var(--shadow);
+  }
+  .looks figcaption b {
+    display: block;
+  }
+`;
+
+/**
+ * Two things that students take for one. Drawn, not computed: the lightness order is the point.
+ * An overlap read as see-through paper lies between its neighbours in lightness; transparent ink
+ * over ink on white is darker than both.
+ */
+export function twoLooks() {
+  return html`<div class="looks">
+    <figure>
+      <svg viewBox="0 0 128 96" aria-hidden="true">
+        <rect width="128" height="96" fill="#fff" />
+        <rect x="16" y="16" width="60" height="44" fill="#6f8f96" />
+        <rect x="52" y="36" width="60" height="44" fill="#e0b184" />
+        <rect x="52" y="36" width="24" height="24" fill="#b5a48f" />
+      </svg>
+      <figcaption><b>Looks like see-through paper</b>Where they overlap, the tone lies between the two.</figcaption>
+    </figure>
+    <figure>
+      <svg viewBox="0 0 128 96" aria-hidden="true">
+        <rect width="128" height="96" fill="#fff" />
+        <rect x="16" y="16" width="60" height="44" fill="#6f8f96" />
+        <rect x="52" y="36" width="60" height="44" fill="#e0b184" />
+        <rect x="52" y="36" width="24" height="24" fill="#57584c" />
+      </svg>
+      <figcaption><b>Is transparent ink on white</b>Where they overlap, it is darker than both: each film takes its own light away.</figcaption>
+    </figure>
+  </div>`;
+}
