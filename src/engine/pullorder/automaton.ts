@@ -24,6 +24,8 @@ export class Automaton {
   mix: Int32Array;
   edgeLetter = new Int32Array(64);
   edgeNext = new Int32Array(64);
+  /** 1 when the letter has no pull left after the edge. */
+  edgeLast = new Uint8Array(64);
 
   /**
    * @param order the partial order
@@ -144,10 +146,14 @@ export class Automaton {
       const size = 2 * (this.#edges + letters.length);
       this.edgeLetter = resized(this.edgeLetter, size);
       this.edgeNext = resized(this.edgeNext, size);
+      const last = new Uint8Array(size);
+      last.set(this.edgeLast);
+      this.edgeLast = last;
     }
     this.#edgeStart[state] = this.#edges;
     for (let i = 0; i < letters.length; i++) {
       this.edgeLetter[this.#edges] = letters[i]!;
+      this.edgeLast[this.#edges] = this.order.letters.some((l, p) => l === letters[i] && !this.has(nexts[i]!, p)) ? 0 : 1;
       this.edgeNext[this.#edges++] = nexts[i]!;
     }
     this.#edgeEnd[state] = this.#edges;

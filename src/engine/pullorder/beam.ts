@@ -1,6 +1,7 @@
 import type { Random } from '../base/random.ts';
 import { Automaton } from './automaton.ts';
-import { MAX_SET_UPS, MOUNT, stepCost, type Model } from './model.ts';
+import { INK, MAX_SET_UPS, MOUNT, MOVE, stepCost, type Model } from './model.ts';
+import { chanceTable, worthTable } from './ranking.ts';
 
 /** Counts work, so that a budget is the same on every machine. One unit is about one look at a pull. */
 export interface Meter {
@@ -17,6 +18,10 @@ export interface BeamOptions {
   after: number;
   /** How far ahead progress is judged, in tenths of the standard reach. */
   reachTenths: number;
+  /** How much finishing letters for all sheets counts beside progress on each; about 6. */
+  finish: number;
+  /** What an ink change counts in the ranking, in tenths of a mount. */
+  thriftTenths: number;
   /** Random disturbance of the ranking, 0 for none. */
   noise: number;
   random: Random;
@@ -37,7 +42,7 @@ interface Trail {
  * Beam search for a cheap word that finishes every order. Partial words of equal length are ranked
  * by the chance that a random continuation would finish all orders (the probability heuristic of
  * beam searches for the shortest common supersequence, Mousavi, Bahri and Tabataba 2012, from
- * memory), here on the longest chain left of each partial order.
+ * memory), here on the longest chain left of each partial order; and by how many letters no sheet needs any more.
  * @returns the cheapest word met and its packed cost including the step to `after`, or null when
  *   none is cheaper than `below`
  */
@@ -63,6 +68,14 @@ export function beam(
   const gain = new Float64Array(model.letterCount);
   const hash = new Int32Array(model.letterCount);
   const found = new Int32Array(model.letterCount);
+  const served = new Int32Array(model.letterCount);
+  // How many orders still have pulls of each letter, per partial word.
+  const total = new Int32Array(model.letterCount);
+  for (const order of model.orders) for (const l of new Set(order.letters)) total[l]!++;
+  const used = [...total.keys()].filter((l) => total[l]! > 0);
+  const worths = [...total].map(worthTable);
+  let needs = [total];
+  let potentials = [0];
   const scores: number[] = [];
   const froms: number[] = [];
   const letters: number[] = [];
@@ -82,6 +95,16 @@ export function beam(
       if (!table) tables.set(left, (table = chanceTable(longest, left, model.letterCount)));
       return table;
     };
+    // What one set-up more or less is worth in the currency of chances.
+    let stepWorth = 0;
+    const now = tableFor(leastMounts);
+    const later = tableFor(leastMounts + 1);
+    for (let c = 0; c < orders; c++) {
+      const chain = automata[c]!.chain[states[c]!]!;
+      stepWorth += now[chain]! - later[chain]!;
+    }
+    const thrift = (stepWorth * options.thriftTenths) / 10;
+    stepWorth = (stepWorth * options.finish) / 1000;
     scores.length = froms.length = letters.length = childCosts.length = childHashes.length = 0;
     for (let b = 0; b < lasts.length; b++) {
       const cost = costs[b]!;
@@ -110,7 +133,9 @@ export function beam(
             touched.push(letter);
             gain[letter] = 0;
             hash[letter] = 0;
+            served[letter] = 0;
           }
+          served[letter]! += automaton.edgeLast[e]!;
           found[letter]!++;
           // The small extra counts orders served, which breaks ties between equal chains.
           gain[letter]! += table[automaton.chain[next]!]! - value + 24;
@@ -123,7 +148,13 @@ export function beam(
         const childCost = cost + step;
         if (childCost >= below) continue;
         let score = (stepTable && step >= MOUNT ? stepBase : base) + gain[letter]!;
-        if (!uniform) score -= (Math.floor(childCost / (MOUNT / 8192)) % 8192) * 60 + (Math.floor(childCost / 8192) % 8192) * 10;
+        if (!uniform) score -= thrift * (Math.floor(childCost / INK) % (MOUNT / INK) + 0.3 * (Math.floor(childCost / MOVE) % (INK / MOVE)));
+        if (served[letter]! > 0) {
+          const need = needs[b]![letter]!;
+          const worth = worths[letter]!;
+          score += stepWorth * (worth[need - served[letter]!]! - worth[need]!);
+        }
+        score += stepWorth * potentials[b]!;
         if (noise > 0) score += random.int(noise);
         scores.push(score);
         froms.push(b);
@@ -139,6 +170,8 @@ export function beam(
     const nextCosts: number[] = [];
     const nextTrails: (Trail | null)[] = [];
     const nextHashes: number[] = [];
+    const nextNeeds: Int32Array<ArrayBuffer>[] = [];
+    const nextPotentials: number[] = [];
     const seen = new Map<number, number>();
     for (const i of ranked) {
       if (nextLasts.length >= width) break;
@@ -150,8 +183,19 @@ export function beam(
       const letter = letters[i]!;
       const slot = nextLasts.length;
       let done = true;
+      const need = Int32Array.from(needs[b]!);
       for (let c = 0; c < orders; c++) {
-        const next = automata[c]!.step(states[b * orders + c]!, letter);
+        const automaton = automata[c]!;
+        const state = states[b * orders + c]!;
+        let next = state;
+        const start = automaton.edgeStart(state);
+        const end = automaton.edgeEnd(state);
+        for (let e = start; e < end; e++) {
+          if (automaton.edgeLetter[e] !== letter) continue;
+          next = automaton.edgeNext[e]!;
+          need[letter]! -= automaton.edgeLast[e]!;
+          break;
+        }
         nextStates[slot * orders + c] = next;
         if (automata[c]!.chain[next] !== 0) done = false;
       }
@@ -170,12 +214,18 @@ export function beam(
       nextCosts.push(childCosts[i]!);
       nextTrails.push(trail);
       nextHashes.push(childHashes[i]!);
+      nextNeeds.push(need);
+      let potential = 0;
+      for (const l of used) potential += worths[l]![need[l]!]!;
+      nextPotentials.push(potential);
     }
     states = nextStates.subarray(0, nextLasts.length * orders);
     lasts = nextLasts;
     costs = nextCosts;
     trails = nextTrails;
     hashes = nextHashes;
+    needs = nextNeeds;
+    potentials = nextPotentials;
   }
   return best;
 }
@@ -190,37 +240,4 @@ function wordOf(trail: Trail | null): number[] {
 function rank(scores: readonly number[]): Int32Array {
   const index = Int32Array.from(scores, (_, i) => i);
   return index.sort((a, b) => scores[b]! - scores[a]! || a - b);
-}
-
-const tableCache = new Map<number, Int32Array>();
-
-/**
- * Logarithm (× 1000, rounded so that every machine ranks alike) of the chance that a chain of q
- * letters is contained in `reach` random letters of an alphabet.
- * @returns by q, 0 to `longest`; chains longer than the reach fall off steeply
- */
-function chanceTable(longest: number, reach: number, letterCount: number): Int32Array {
-  const alphabet = Math.max(2, Math.min(letterCount, 64));
-  const key = (longest * 8192 + reach) * 128 + alphabet;
-  const known = tableCache.get(key);
-  if (known) return known;
-  const hit = 1 / alphabet;
-  let row = new Float64Array(longest + 1);
-  row[0] = 1;
-  for (let l = 1; l <= reach; l++) {
-    const next = new Float64Array(longest + 1);
-    next[0] = 1;
-    for (let q = 1; q <= longest; q++) next[q] = hit * row[q - 1]! + (1 - hit) * row[q]!;
-    row = next;
-  }
-  const table = new Int32Array(longest + 1);
-  let previous = 0;
-  for (let q = 1; q <= longest; q++) {
-    const log = row[q]! > 1e-250 ? Math.round(1000 * Math.log(row[q]!)) : -Infinity;
-    previous = Math.max(log, previous - 20_000);
-    table[q] = previous;
-  }
-  if (tableCache.size > 4000) tableCache.clear();
-  tableCache.set(key, table);
-  return table;
 }

@@ -70,7 +70,7 @@ export function exact(model: Model, automata: readonly Automaton[], options: Exa
     let done = true;
     for (let c = 0; c < orders && done; c++) done = automata[c]!.chain[states[at + c]!] === 0;
     const total = cost + (done ? stepCost(model, last, after) : estimate(states, at, last));
-    meter.units += 30 + 2 * orders;
+    meter.units += 10 + orders;
     if (total >= goalCost) return;
     let slot = hashOf(at, last) & (table.length - 1);
     while (table[slot]! >= 0) {
@@ -180,7 +180,7 @@ function estimator(model: Model, automata: readonly Automaton[], options: ExactO
     }
   });
   const width = weights.length;
-  meter.units += 40 * width * automata.length;
+  meter.units += 10 * width * automata.length;
   const perPull = automata.map((automaton) => {
     const rows = new Uint16Array(automaton.order.letters.length * width);
     layers.forEach((layer, i) => {

@@ -2,13 +2,13 @@ import { EngineError } from '../base/error.ts';
 import { randomFrom } from '../base/random.ts';
 import type { Meter } from './beam.ts';
 import { checkProblem } from './check-problem.ts';
-import { printWord } from './cost-of-plan.ts';
+import { printWord } from './print-word.ts';
 import { compile } from './model.ts';
 import { search, type Standing } from './search.ts';
 import type { PlanProblem, PullPlan } from './types.ts';
 
 /** Units of work that stand for a millisecond: measured on one 2020s laptop-class core, then held fixed. */
-export const UNITS_PER_MS = 7000;
+export const UNITS_PER_MS = 11_000;
 
 export interface PlanOptions {
   /** Work allowed, in milliseconds of a common machine. Same problem, seed and budget, same plan. */

@@ -101,36 +101,36 @@ export function* search(compiled: Compiled, random: Random, meter: Meter, firstR
   for (let round = 0; !proven; round++) {
     const total = firstRound * 2 ** Math.min(round, 8);
     if (!(mountBound.best >= screens.cost)) {
-      // The widest beam that takes about a fifth of the round.
+      // The widest beam that takes about an eighth of the round.
       const pulls = screenModel.orders.reduce((n, o) => n + o.letters.length, 0);
-      const width = Math.max(1, Math.min(4000, Math.floor((0.15 * total) / (6 * screenModel.orders.length * screens.word.length + pulls))));
+      const width = Math.max(1, Math.min(4000, Math.floor((0.12 * total) / (6 * screenModel.orders.length * screens.word.length + pulls))));
       const found = findBeam(screenModel, width, random, meter, screens.cost, round);
       if (found && found.length < screens.cost) screens.set(found);
       takeScreens();
       yield standing();
-      yield* sliced(0.1 * total, (units) => mountBound.run(units));
+      yield* sliced(0.12 * total, (units) => mountBound.run(units));
       if (small(screenModel) && mountBound.best < screens.cost) {
-        const result = cheapest(screenModel, screens.cost, 0.15 * total, round);
+        const result = cheapest(screenModel, screens.cost, 0.08 * total, round);
         mountBound.best = Math.max(mountBound.best, result.lower);
         if (result.word) screens.set(result.word);
         takeScreens();
         yield standing();
       }
     }
-    yield* sliced(0.35 * total, (units) => {
+    yield* sliced(0.33 * total, (units) => {
       if (mountBound.best >= screens.cost) return false;
       screens.run(units);
       takeScreens();
       return true;
     });
-    if (!oneToOne) yield* sliced(0.1 * total, (units) => setUpBound.run(units));
-    yield* sliced(0.4 * total, (units) => {
+    if (!oneToOne) yield* sliced(0.06 * total, (units) => setUpBound.run(units));
+    yield* sliced(0.35 * total, (units) => {
       kinds.run(units);
       takeKinds();
     });
     if (small(kindModel)) {
       standing();
-      const result = cheapest(kindModel, bestCost, 0.15 * total, round);
+      const result = cheapest(kindModel, bestCost, 0.08 * total, round);
       proven = settle(result);
       yield standing();
     }
@@ -151,7 +151,7 @@ export function* search(compiled: Compiled, random: Random, meter: Meter, firstR
 function findBeam(model: Model, width: number, random: Random, meter: Meter, below = Infinity, round = 0): number[] | null {
   const reachTenths = [20, 14, 30, 50][round % 4]!;
   const noise = round < 2 ? 0 : 800;
-  return beam(model, automataOf(model), { width, below, before: -1, after: -1, reachTenths, noise, random, meter })?.word ?? null;
+  return beam(model, automataOf(model), { width, below, before: -1, after: -1, reachTenths, finish: [6, 12, 3, 6][round % 4]!, thriftTenths: 1, noise, random, meter })?.word ?? null;
 }
 
 /** Whether a pull must come right after another of its own kind on some sheet. */
