@@ -1,0 +1,79 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { enter, openPage, openStudio, type Studio } from './harness.ts';
+
+let studio: Studio;
+
+beforeAll(async () => {
+  studio = await openStudio();
+});
+
+afterAll(async () => {
+  await studio?.close();
+});
+
+describe('the printer', () => {
+  it('should turn two recipes and ten sheets into a pull order and a pull sheet', async () => {
+    const { page, context, errors } = await openPage(studio);
+    await page.goto(studio.url);
+    await enter(page, 'Wall');
+    const wall = page.locator('wall-room');
+    await expect.poll(() => wall.getAttribute('data-state'), { timeout: 30_000 }).toBe('done');
+    await page.getByRole('application', { name: /wall/i }).focus();
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('k');
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('k');
+
+    await enter(page, 'Press');
+    const counts = page.getByRole('spinbutton', { name: /^Sheets of/ });
+    await expect.poll(() => counts.count()).toBe(2);
+    for (const at of [0, 1]) {
+      await counts.nth(at).fill('5');
+      await counts.nth(at).press('Tab');
+    }
+    await expect.poll(() => page.getByText('10 sheets in all').count()).toBe(1);
+    await page.getByRole('button', { name: 'Find the pull order' }).click();
+    const print = page.getByRole('button', { name: 'Print the pull sheet' });
+    await expect.poll(() => print.isEnabled().catch(() => false), { timeout: 60_000 }).toBe(true);
+
+    // The grid is a real table: a column for each sheet, a row for each set-up.
+    const grid = page.getByRole('region', { name: 'Set-up grid' }).getByRole('table');
+    const head = page.getByRole('status').filter({ hasText: /set-ups/ }).first();
+    const setUps = Number(/(\d+) set-ups/.exec((await head.textContent())!)![1]);
+    expect(setUps).toBeGreaterThan(10);
+    await expect.poll(() => grid.getByRole('rowheader').count()).toBeGreaterThanOrEqual(setUps);
+    for (const sheet of ['1', '10']) {
+      expect(await grid.getByRole('columnheader', { name: new RegExp(`\\b${sheet}\\b`) }).count()).toBeGreaterThan(0);
+    }
+
+    // Print: the browser's own dialog is replaced by a note that it was asked for.
+    await page.evaluate(() => {
+      (window as unknown as { printed: number }).printed = 0;
+      window.print = () => {
+        (window as unknown as { printed: number }).printed++;
+      };
+    });
+    await print.click();
+    await expect.poll(() => page.evaluate(() => (window as unknown as { printed: number }).printed), { timeout: 60_000 }).toBe(1);
+    await page.emulateMedia({ media: 'print' });
+    expect(await page.getByRole('navigation', { name: 'Rooms' }).isVisible()).toBe(false);
+    const text = await page.locator('press-room').evaluate((room) => {
+      const read = (node: Node): string =>
+        node instanceof Element && (getComputedStyle(node).display === 'none' || ['STYLE', 'SCRIPT'].includes(node.tagName))
+          ? ''
+          : node.nodeType === Node.TEXT_NODE
+            ? (node.textContent ?? '')
+            : [...(node instanceof Element && node.shadowRoot !== null ? node.shadowRoot : node).childNodes].map(read).join(' ');
+      return read(room);
+    });
+    expect(text).toMatch(/safety data sheets/i);
+    expect(text).toMatch(/local codes/i);
+    expect(text).toMatch(/dry/i);
+    expect(text).toMatch(/\d\s*g\b/);
+    const pdf = await page.pdf({ format: 'A4', printBackground: true });
+    // The state pictures are in it, so it is far larger than its text.
+    expect(pdf.length).toBeGreaterThan(100_000);
+    expect(errors).toEqual([]);
+    await context.close();
+  });
+});
