@@ -4,7 +4,7 @@ import { automataOf, beam, type Meter } from './beam.ts';
 import { BoundSearch } from './bound.ts';
 import { exact } from './exact.ts';
 import { Improver } from './improve.ts';
-import { MAX_SET_UPS, unpackCost, wordCost, type Compiled, type Model } from './model.ts';
+import { distinctOrders, MAX_SET_UPS, unpackCost, wordCost, type Compiled, type Model } from './model.ts';
 
 /** What the search holds so far; the word is always a whole plan, the bounds always hold. */
 export interface Standing {
@@ -42,10 +42,14 @@ export function* search(compiled: Compiled, random: Random, meter: Meter, firstR
   // With one kind a screen and no kind twice in a row both bounds are the same; it is found once.
   const oneToOne = kindModel.letterCount === screenModel.letterCount && !hasTwins(kindModel);
   const setUpBound = oneToOne ? mountBound : new BoundSearch(kindModel, random, meter);
+  // Ink changes follow the same law as mounts; with one ink a screen they are the same number.
+  const { ink, screen } = kindModel.kinds!;
+  const pairs = new Set(Array.from(screen, (s, kind) => `${s} ${ink[kind]}`)).size;
+  const inkOfItsOwn = pairs === new Set(screen).size && pairs === new Set(ink).size;
+  const inkBound = inkOfItsOwn ? mountBound : new BoundSearch(inkModelOf(kindModel), random, meter);
   let best = first;
   let bestCost = wordCost(kindModel, first);
   let proven = false;
-  let fewestMounts = Infinity;
 
   const standing = (): Standing => {
     if (kinds.cost < bestCost) {
@@ -54,10 +58,15 @@ export function* search(compiled: Compiled, random: Random, meter: Meter, firstR
     }
     return { word: best, bound: { mounts: mountBound.best, setUps: Math.max(setUpBound.best, mountBound.best) } };
   };
+  /** Whether each part of the cost has reached its bound. */
+  const atBounds = (): boolean => {
+    const { word, bound } = standing();
+    const cost = unpackCost(bestCost);
+    return cost.mounts <= bound.mounts && cost.inkChanges <= inkBound.best && cost.registerMoves === 0 && word.length <= bound.setUps;
+  };
   const takeScreens = (): void => {
     if (screens.cost >= unpackCost(kinds.cost).mounts) return;
     kinds.set(writeOut(compiled, screens.word));
-    fewestMounts = Math.min(fewestMounts, screens.cost);
   };
   const takeKinds = (): void => {
     const order = screensOf(compiled, kinds.word);
@@ -123,11 +132,14 @@ export function* search(compiled: Compiled, random: Random, meter: Meter, firstR
       takeScreens();
       return true;
     });
+    if (!inkOfItsOwn) yield* sliced(0.02 * total, (units) => inkBound.run(units));
     if (!oneToOne) yield* sliced(0.06 * total, (units) => setUpBound.run(units));
     yield* sliced(0.35 * total, (units) => {
       kinds.run(units);
       takeKinds();
+      return !atBounds();
     });
+    if ((proven = atBounds())) break;
     if (small(kindModel)) {
       standing();
       const result = cheapest(kindModel, bestCost, 0.08 * total, round);
@@ -159,6 +171,17 @@ function hasTwins(model: Model): boolean {
   return model.orders.some(({ letters, preds }) =>
     preds.some((before, p) => before.some((q) => letters[q] === letters[p])),
   );
+}
+
+/** The model whose letters are inks; an ink stays on the press while it finds work. */
+function inkModelOf(model: Model): Model {
+  const { ink } = model.kinds!;
+  return {
+    letterCount: ink.reduce((most, i) => Math.max(most, i + 1), 0),
+    cascade: true,
+    orders: distinctOrders(model.orders.map((o) => ({ letters: o.letters.map((l) => ink[l]!), preds: o.preds }))),
+    kinds: null,
+  };
 }
 
 /** The mounts of a word of kinds. */
