@@ -1,11 +1,10 @@
 import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import type { PullChange } from '../../engine/project/commands.ts';
-import { drawerOfRecipe, recipeOf } from '../../engine/recipe/write.ts';
+import { drawerOfRecipe } from '../../engine/recipe/write.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
 import { screenOutline } from '../../engine/shapes/placed.ts';
 import type { Drawer, Pull } from '../../engine/stack/types.ts';
-import { sentenceOf } from '../../workers/client.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import '../ui/order-graph.ts';
 import { freeNeighbours, splitEdges } from '../ui/order-graph-layout.ts';
@@ -13,8 +12,9 @@ import { pathOf, restOutline } from '../ui/screen-outline.ts';
 import '../ui/state-strip.ts';
 import type { StateStrip } from '../ui/state-strip.ts';
 import { controls } from '../ui/styles.ts';
-import { counted, mmText, screenWords } from '../ui/words.ts';
+import { counted, mmText } from '../ui/words.ts';
 import './add-pull.ts';
+import { BenchEdits } from './bench-edits.ts';
 import type { AddPull, NewPull } from './add-pull.ts';
 import './bench-picture.ts';
 import { benchRoomStyle } from './bench-room-style.ts';
@@ -52,6 +52,7 @@ export class BenchRoom extends LitElement {
   private readonly buildUp = new BuildUp(this);
   private readonly stripPictures = new StripPictures(this, (text) => this.store.tell(text));
   private opened!: OpenedStack;
+  private edits!: BenchEdits;
   private editedAt: number | null = null;
   private shownPulls: readonly Pull[] = [];
   private readonly narrowly = matchMedia('(max-width: 760px)');
@@ -59,6 +60,7 @@ export class BenchRoom extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     this.opened = new OpenedStack(this.store);
+    this.edits = new BenchEdits(this.store, this.opened);
     new StoreController(this, this.store);
     this.store.addEventListener('change', this.onStore);
     window.addEventListener('keydown', this.onKey);
@@ -121,63 +123,27 @@ export class BenchRoom extends LitElement {
   };
 
   private move(id: string, to: number): void {
-    if (!this.store.dispatch({ kind: 'move-pull', pull: id, to })) return;
-    const pull = this.pulls.find((entry) => entry.id === id)!;
-    this.store.select(id);
-    const words = screenWords(pull.screen, this.store.project.drawer);
-    this.said = `${words[0]!.toUpperCase()}${words.slice(1)} is now pull ${to + 1} of ${this.pulls.length}.`;
-  }
-
-  private change(change: PullChange): void {
-    const { selectedPull } = this.store;
-    if (selectedPull !== null) this.store.dispatch({ kind: 'change-pull', pull: selectedPull, change });
+    this.said = this.edits.move(id, to) ?? this.said;
   }
 
   private nudge({ dxMm, dyMm }: { dxMm: number; dyMm: number }): void {
-    const pull = this.pulls[this.selectedAt];
-    if (pull === undefined) {
-      // Without a pull to move, the arrows move the sheet.
-      this.view.pan(-dxMm * 400, -dyMm * 400);
-      return;
-    }
-    // One field at a time, so that a run of nudges is undone as one.
-    this.change(dxMm === 0 ? { dyMm: pull.dyMm + dyMm } : { dxMm: pull.dxMm + dxMm });
+    // Without a pull to move, the arrows move the sheet.
+    if (!this.edits.nudge(dxMm, dyMm)) this.view.pan(-dxMm * 400, -dyMm * 400);
   }
 
   private take(id: string): void {
-    const at = this.pulls.findIndex((pull) => pull.id === id);
-    if (!this.store.dispatch({ kind: 'remove-pull', pull: id })) return;
-    const next = this.pulls[Math.min(at, this.pulls.length - 1)];
-    this.said = `Pull ${at + 1} is removed; ${counted(this.pulls.length, 'pull')} left.`;
-    if (next !== undefined) {
-      this.store.select(next.id);
-      this.strip.focusSelected();
-    } else void this.updateComplete.then(() => this.renderRoot.querySelector<HTMLElement>('.empty button')?.focus());
+    const said = this.edits.remove(id);
+    if (said === null) return;
+    this.said = said;
+    if (this.pulls.length > 0) this.strip.focusSelected();
+    else void this.updateComplete.then(() => this.renderRoot.querySelector<HTMLElement>('.empty button')?.focus());
   }
 
-  private add({ screen, ink }: NewPull): void {
-    const taken = new Set([...this.pulls, ...this.opened.pulls].map((pull) => pull.id));
-    let n = this.pulls.length + 1;
-    while (taken.has(`pull-${n}`)) n++;
-    const pull: Pull = { id: `pull-${n}`, screen, ink, dxMm: 0, dyMm: 0, turnDeg: 0, strokes: 1 };
-    if (!this.store.dispatch({ kind: 'add-pull', pull, at: this.pulls.length })) return;
-    this.store.select(pull.id);
-    this.said = `Pull ${this.pulls.length} is added, last down.`;
+  private add(choice: NewPull): void {
+    const said = this.edits.add(choice);
+    if (said === null) return;
+    this.said = said;
     this.strip.focusSelected();
-  }
-
-  private keep({ title, note }: RecipeWords): void {
-    const { store } = this;
-    const print = this.opened.wallPrint;
-    const taken = new Set(store.project.recipes.map((recipe) => recipe.id));
-    let id = `recipe-${Date.now().toString(36)}`;
-    while (taken.has(id)) id += 'x';
-    try {
-      const recipe = recipeOf(this.pulls, store.project.drawer, { id, title, note, ...print });
-      if (store.dispatch({ kind: 'keep-recipe', recipe })) store.tell(`Kept in the Chest: ${title}.`, 'news');
-    } catch (error) {
-      store.tell(sentenceOf(error));
-    }
   }
 
   /** The stack to compare with. */
@@ -306,7 +272,7 @@ export class BenchRoom extends LitElement {
             .index=${at}
             .count=${this.pulls.length}
             .drawer=${drawer}
-            @pull-change=${(event: CustomEvent<PullChange>) => this.change(event.detail)}
+            @pull-change=${(event: CustomEvent<PullChange>) => this.edits.change(event.detail)}
             @pull-step=${(event: CustomEvent<-1 | 1>) => this.move(pull.id, at + event.detail)}
             @pull-remove=${() => this.take(pull.id)}
           ></pull-panel>`;
@@ -425,7 +391,7 @@ export class BenchRoom extends LitElement {
       </div>
       <p class="visually-hidden" role="status" aria-live="polite">${this.said}</p>
       <add-pull .drawer=${drawer} @add=${(event: CustomEvent<NewPull>) => this.add(event.detail)}></add-pull>
-      <keep-recipe @keep=${(event: CustomEvent<RecipeWords>) => this.keep(event.detail)}></keep-recipe>`;
+      <keep-recipe @keep=${(event: CustomEvent<RecipeWords>) => this.edits.keep(event.detail)}></keep-recipe>`;
   }
 }
 

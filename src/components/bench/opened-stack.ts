@@ -46,6 +46,6 @@ export class OpenedStack {
   get name(): string {
     const { origin, project } = this.store;
     if (!this.fromWall || origin === null) return project.title;
-    return `X{this.changed ? ', changed' : ''}`;
+    return `${origin.seed} ${origin.index + 1}${this.changed ? ', changed' : ''}`;
   }
 }

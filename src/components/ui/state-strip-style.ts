@@ -77,6 +77,10 @@ export const stateStripStyle = css`
     letter-spacing: -0.02em;
     word-spacing: -0.05em;
   }
+  .lay.long {
+    font-size: 11px;
+    letter-spacing: -0.05em;
+  }
   .glyph {
     width: 26px;
     height: 18px;
