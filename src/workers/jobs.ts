@@ -1,7 +1,8 @@
 /** Lets messages in between two steps of long work, so that a stop is heard. */
 const channel = new MessageChannel();
 const waiting: (() => void)[] = [];
-channel.port1.onmessage = () => waiting.shift()?.();
+channel.port1.addEventListener('message', () => waiting.shift()?.());
+channel.port1.start();
 
 function breathe(): Promise<void> {
   return new Promise((resolve) => {

@@ -5,7 +5,7 @@ export type HoldChoice = string;
 
 /** The menu entry of a hold. */
 export function choiceOf(hold: Hold): HoldChoice {
-  return hold.kind === 'before' ? `before:${hold.then}` : hold.kind;
+  return hold.kind === 'before' ? `before:${hold.other}` : hold.kind;
 }
 
 /** The holds that a pull is under, those on its place first: the first of them stands in the menu. */
@@ -28,7 +28,7 @@ export function withHold(holds: readonly Hold[], pull: string, choice: HoldChoic
     return isBefore && hold.kind === 'before' && choiceOf(hold) !== choice;
   });
   // oxlint-disable-next-line unicorn/no-thenable -- a hold's own field, never awaited
-  if (isBefore) return [...kept, { kind: 'before', pull, then: choice.slice('before:'.length) }];
+  if (isBefore) return [...kept, { kind: 'before', pull, other: choice.slice('before:'.length) }];
   switch (choice) {
     case 'first':
     case 'last':

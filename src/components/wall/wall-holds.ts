@@ -127,7 +127,7 @@ export class WallHolds extends LitElement {
 
   private label(hold: Hold): string {
     if (hold.kind !== 'before') return CHOICES.find(([choice]) => choice === hold.kind)?.[1] ?? hold.kind;
-    const then = this.project.bench.findIndex((pull) => pull.id === hold.then);
+    const then = this.project.bench.findIndex((pull) => pull.id === hold.other);
     return `before ${then + 1}`;
   }
 

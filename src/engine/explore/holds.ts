@@ -20,7 +20,7 @@ export function holdConstraints(
     const index = at.get(hold.pull);
     if (index === undefined) continue;
     if (hold.kind === 'before') {
-      const then = at.get(hold.then);
+      const then = at.get(hold.other);
       if (then !== undefined) arcs.push([index, then]);
       continue;
     }
@@ -50,7 +50,7 @@ export function checkHolds(pulls: readonly Pick<Pull, 'id'>[], holds: readonly H
   const problems: Problem[] = [];
   const known: { hold: Hold; index: number }[] = [];
   holds.forEach((hold, index) => {
-    const ends = hold.kind === 'before' ? [hold.pull, hold.then] : [hold.pull];
+    const ends = hold.kind === 'before' ? [hold.pull, hold.other] : [hold.pull];
     const missing = ends.find((id) => !number.has(id));
     if (missing === undefined) known.push({ hold, index });
     else {
@@ -122,7 +122,7 @@ function allBut(
   left: readonly Pick<Pull, 'id'>[],
   some: readonly Hold[],
 ): readonly Pick<Pull, 'id'>[] {
-  const named = new Set(some.flatMap((hold) => (hold.kind === 'before' ? [hold.pull, hold.then] : [hold.pull])));
+  const named = new Set(some.flatMap((hold) => (hold.kind === 'before' ? [hold.pull, hold.other] : [hold.pull])));
   const stays = new Set(left.map((pull) => pull.id));
   return pulls.filter((pull) => stays.has(pull.id) || named.has(pull.id));
 }
@@ -153,7 +153,7 @@ function describe(
     case 'out':
       return `${pull} is held out`;
     case 'before':
-      return `${pull} is held before pull ${number.get(hold.then)}`;
+      return `${pull} is held before pull ${number.get(hold.other)}`;
   }
 }
 
@@ -165,7 +165,7 @@ function capital(text: string): string {
 function findCircle(holds: readonly Hold[]): string[] | null {
   const next = new Map<string, string[]>();
   for (const hold of holds) {
-    if (hold.kind === 'before') next.set(hold.pull, [...(next.get(hold.pull) ?? []), hold.then]);
+    if (hold.kind === 'before') next.set(hold.pull, [...(next.get(hold.pull) ?? []), hold.other]);
   }
   const done = new Set<string>();
   for (const start of next.keys()) {

@@ -7,8 +7,8 @@ export type Hold =
   | { kind: 'place'; pull: string }
   | { kind: 'ink'; pull: string }
   | { kind: 'out'; pull: string }
-  /** `pull` goes down before `then`. */
-  | { kind: 'before'; pull: string; then: string };
+  /** `pull` goes down before `other`. */
+  | { kind: 'before'; pull: string; other: string };
 
 /** What the explorer may do with the base stack. */
 export interface ExploreSettings {

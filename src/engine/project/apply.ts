@@ -160,7 +160,7 @@ function setBench(draft: Draft<Project>, pulls: readonly Pull[]): void {
 function dropLooseHolds(draft: Draft<Project>): void {
   const there = new Set(draft.bench.map((pull) => pull.id));
   draft.explore.holds = draft.explore.holds.filter(
-    (hold) => there.has(hold.pull) && (hold.kind !== 'before' || there.has(hold.then)),
+    (hold) => there.has(hold.pull) && (hold.kind !== 'before' || there.has(hold.other)),
   );
 }
 

@@ -9,7 +9,7 @@ import { PROJECT_FORMAT, PROJECT_VERSION, type Project } from './types.ts';
 const pullId = z.string().min(1);
 const holdSchema = z.discriminatedUnion('kind', [
   z.object({ kind: z.enum(['first', 'last', 'place', 'ink', 'out']), pull: pullId }),
-  z.object({ kind: z.literal('before'), pull: pullId, then: pullId }),
+  z.object({ kind: z.literal('before'), pull: pullId, other: pullId }),
 ]);
 
 const projectSchema = z.object({

@@ -32,7 +32,7 @@ describe('withHold', () => {
   it('should free one pull and leave the holds of others, also those that name it', () => {
     const holds = chosen(['a', 'ink'], ['a', 'first'], ['b', 'before:a']);
     // oxlint-disable-next-line unicorn/no-thenable -- a hold's own field, never awaited
-    expect(withHold(holds, 'a', 'free')).toEqual([{ kind: 'before', pull: 'b', then: 'a' }]);
+    expect(withHold(holds, 'a', 'free')).toEqual([{ kind: 'before', pull: 'b', other: 'a' }]);
   });
 });
 
@@ -50,6 +50,6 @@ describe('withoutHold', () => {
   it('should lift just the one', () => {
     const holds = chosen(['a', 'before:b'], ['a', 'before:c'], ['c', 'before:b']);
     // oxlint-disable-next-line unicorn/no-thenable -- a hold's own field, never awaited
-    expect(withoutHold(holds, { kind: 'before', pull: 'a', then: 'b' }).map(choiceOf)).toEqual(['before:c', 'before:b']);
+    expect(withoutHold(holds, { kind: 'before', pull: 'a', other: 'b' }).map(choiceOf)).toEqual(['before:c', 'before:b']);
   });
 });

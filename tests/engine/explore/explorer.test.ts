@@ -135,8 +135,8 @@ describe('createExplorer', () => {
         { kind: 'last', pull: 'p1' },
         { kind: 'out', pull: 'p7' },
         { kind: 'ink', pull: 'p2' },
-        { kind: 'before', pull: 'p4', then: 'p0' },
-        { kind: 'before', pull: 'p0', then: 'p2' },
+        { kind: 'before', pull: 'p4', other: 'p0' },
+        { kind: 'before', pull: 'p0', other: 'p2' },
       ],
     });
     const { variants } = all(from);

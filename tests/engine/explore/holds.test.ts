@@ -31,17 +31,17 @@ describe('checkHolds', () => {
     [[{ kind: 'out', pull: 'b' }, { kind: 'first', pull: 'b' }], /Pull 2 is held out, but pull 2 is held first down/],
     [[{ kind: 'place', pull: 'b' }, { kind: 'first', pull: 'b' }], /in its place \(number 2 down\), but pull 2 is held first/],
     [[{ kind: 'place', pull: 'a' }, { kind: 'first', pull: 'b' }], /Pull 1 .*place.*but pull 2 is held first/],
-    [[{ kind: 'before', pull: 'c', then: 'a' }, { kind: 'first', pull: 'a' }], /Pull 3 is held before pull 1, but pull 1 is held first/],
-    [[{ kind: 'before', pull: 'e', then: 'd' }, { kind: 'last', pull: 'e' }], /Pull 5 is held before pull 4, but pull 5 is held last/],
-    [[{ kind: 'before', pull: 'c', then: 'b' }, { kind: 'before', pull: 'b', then: 'c' }], /Pull 3 is held before pull 2, but pull 2 is held before pull 3/],
-    [[{ kind: 'before', pull: 'c', then: 'c' }], /Pull 3 is held before pull 3, which no order can keep/],
+    [[{ kind: 'before', pull: 'c', other: 'a' }, { kind: 'first', pull: 'a' }], /Pull 3 is held before pull 1, but pull 1 is held first/],
+    [[{ kind: 'before', pull: 'e', other: 'd' }, { kind: 'last', pull: 'e' }], /Pull 5 is held before pull 4, but pull 5 is held last/],
+    [[{ kind: 'before', pull: 'c', other: 'b' }, { kind: 'before', pull: 'b', other: 'c' }], /Pull 3 is held before pull 2, but pull 2 is held before pull 3/],
+    [[{ kind: 'before', pull: 'c', other: 'c' }], /Pull 3 is held before pull 3, which no order can keep/],
     [[{ kind: 'first', pull: 'z' }], /Hold 1 names the pull 'z', which is not in the stack/],
     [
-      [{ kind: 'before', pull: 'a', then: 'c' }, { kind: 'before', pull: 'c', then: 'e' }, { kind: 'before', pull: 'e', then: 'a' }],
+      [{ kind: 'before', pull: 'a', other: 'c' }, { kind: 'before', pull: 'c', other: 'e' }, { kind: 'before', pull: 'e', other: 'a' }],
       /round in a circle: pull 1 before pull 3 before pull 5 before pull 1/,
     ],
     [
-      [{ kind: 'before', pull: 'c', then: 'b' }, { kind: 'before', pull: 'd', then: 'b' }, { kind: 'place', pull: 'b' }],
+      [{ kind: 'before', pull: 'c', other: 'b' }, { kind: 'before', pull: 'd', other: 'b' }, { kind: 'place', pull: 'b' }],
       /Pull 2 is held in its place \(number 2 down\), which no order can keep together with the holds before it/,
     ],
   ] as [Hold[], RegExp][])('should name what contradicts in %j', (holds, sentence) => {
@@ -56,8 +56,8 @@ describe('checkHolds', () => {
       { kind: 'ink', pull: 'a' },
       { kind: 'first', pull: 'e' },
       { kind: 'last', pull: 'b' },
-      { kind: 'before', pull: 'd', then: 'c' },
-      { kind: 'before', pull: 'a', then: 'c' },
+      { kind: 'before', pull: 'd', other: 'c' },
+      { kind: 'before', pull: 'a', other: 'c' },
       { kind: 'first', pull: 'e' },
     ];
     expect(checkHolds(PULLS, holds)).toEqual([]);

@@ -42,7 +42,7 @@ describe('apply', () => {
       kind: 'set-holds',
       holds: [
         { kind: 'first', pull: 'p1' },
-        { kind: 'before', pull: 'p2', then: 'p3' },
+        { kind: 'before', pull: 'p2', other: 'p3' },
       ],
     }).project;
     expect(apply(held, { kind: 'remove-pull', pull: 'p3' }).project.explore.holds).toEqual([{ kind: 'first', pull: 'p1' }]);
@@ -114,8 +114,8 @@ describe('readProject', () => {
   it('should refuse a cycle in holds, naming it', () => {
     const project = smallProject();
     project.explore.holds = [
-      { kind: 'before', pull: 'p1', then: 'p2' },
-      { kind: 'before', pull: 'p2', then: 'p1' },
+      { kind: 'before', pull: 'p1', other: 'p2' },
+      { kind: 'before', pull: 'p2', other: 'p1' },
     ];
     const read = readProject(writeProject(project), 'a.json');
     expect(read.value).toBeNull();
