@@ -1,6 +1,7 @@
 import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
+import type { Problem } from '../../engine/base/error.ts';
 import type { VisitInput } from '../../engine/output/visit.ts';
 import type { PressSettings, VisitRun } from '../../engine/project/types.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
@@ -21,6 +22,8 @@ import { StatePictures } from './state-pictures.ts';
 import './studio-figures.ts';
 import { GRAMS_NOTE, inkTable, screenTable, supplyStyles } from './supplies.ts';
 import './visit-runs.ts';
+
+const PROBLEMS_TOLD = 2;
 
 /** The printer's room: what to print, in which order, with what. */
 @customElement('press-room')
@@ -158,6 +161,18 @@ export class PressRoom extends LitElement {
     </section>`;
   }
 
+  private renderProblems(problems: readonly Problem[]) {
+    const told = problems.slice(0, PROBLEMS_TOLD);
+    const rest = problems.slice(PROBLEMS_TOLD);
+    return html`${told.map((problem) => html`<p class="warn">${problem.message}</p>`)}
+    ${rest.length === 0
+      ? nothing
+      : html`<details>
+          <summary>${counted(rest.length, 'more such warning')}</summary>
+          ${rest.map((problem) => html`<p>${problem.message}</p>`)}
+        </details>`}`;
+  }
+
   private renderPlan() {
     const { made, running } = this.run;
     if (made === null) {
@@ -172,7 +187,7 @@ export class PressRoom extends LitElement {
             <p class="headline" role="status">${planHeadline(plan)}</p>
             <p>${boundWords(plan)}</p>
             <p>${running ? html`<span class="soft">Looking for a better order…</span>` : `${freeSwapWords(plan)} ${needsWords(plan)}`}</p>
-            ${running ? nothing : plan.problems.map((problem) => html`<p class="warn">${problem.message}</p>`)}
+            ${running ? nothing : this.renderProblems(plan.problems)}
             ${this.outOfDate && !running
               ? html`<p class="stale">Out of date: plan again <button @click=${this.find}>Plan again</button></p>`
               : nothing}

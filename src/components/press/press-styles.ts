@@ -64,6 +64,13 @@ export const pressStyles = css`
     font-weight: 650;
     letter-spacing: -0.02em;
   }
+  .result details {
+    margin-top: 8px;
+  }
+  .result summary {
+    padding: 6px 0;
+    cursor: pointer;
+  }
   .stale {
     display: inline-flex;
     flex-wrap: wrap;

@@ -1,4 +1,4 @@
-import { css, html, LitElement, nothing } from 'lit';
+import { html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { CardState, SetUpCard } from '../../engine/output/set-up-cards.ts';
 import '../ui/ink-chip.ts';
@@ -9,6 +9,7 @@ import { dryWords, waitWords } from './drying-words.ts';
 import { offsetDiagram } from './offset-diagram.ts';
 import { boundWords, capital, freeSwapWords, layWords, needsWords, planHeadline, rangesText, recipeLetter, setUpTags, timeWords } from './plan-words.ts';
 import type { MadePlan } from './plan-run.ts';
+import { pullSheetStyle } from './pull-sheet-style.ts';
 import './set-up-grid.ts';
 import type { StatePictures } from './state-pictures.ts';
 import { GRAMS_NOTE, inkTable, screenTable, supplyStyles } from './supplies.ts';
@@ -17,218 +18,12 @@ import { GRAMS_NOTE, inkTable, screenTable, supplyStyles } from './supplies.ts';
 const page = new CSSStyleSheet();
 page.replaceSync('@page { margin: 12mm 12mm 14mm; }');
 
+const PROBLEMS_PRINTED = 3;
+
 /** The pull order on paper: summary, grid, a card for each set-up. Shown in print alone. */
 @customElement('ps-pull-sheet')
 export class PullSheet extends LitElement {
-  static override styles = [
-    controls,
-    supplyStyles,
-    css`
-      :host {
-        display: none;
-      }
-      @media print {
-        :host {
-          display: block;
-          color: #000;
-          font-size: 12pt;
-          line-height: 1.35;
-        }
-      }
-      h1 {
-        font-size: 26pt;
-        line-height: 1.1;
-        letter-spacing: -0.02em;
-      }
-      h2 {
-        font-size: 16pt;
-        margin: 0 0 3mm;
-        break-after: avoid;
-      }
-      h3 {
-        font-size: 15pt;
-      }
-      .headline {
-        font-size: 15pt;
-        font-weight: 650;
-        margin: 5mm 0 1.5mm;
-      }
-      .fill {
-        display: flex;
-        gap: 8mm;
-        margin: 6mm 0;
-      }
-      .fill span {
-        flex: 1;
-        border-bottom: 0.3mm solid #000;
-        padding-bottom: 1mm;
-        font-size: 11pt;
-      }
-      .prints {
-        display: flex;
-        flex-wrap: wrap;
-        gap: 6mm;
-        margin: 5mm 0;
-      }
-      .prints figure {
-        width: 40mm;
-      }
-      figure {
-        margin: 0;
-        break-inside: avoid;
-      }
-      figcaption {
-        padding-top: 1.5mm;
-        font-size: 10.5pt;
-        line-height: 1.25;
-      }
-      img {
-        display: block;
-        width: 100%;
-        border: 0.2mm solid #888;
-      }
-      section {
-        margin-top: 8mm;
-      }
-      .new-page {
-        break-before: page;
-        margin-top: 0;
-      }
-      .keep {
-        break-inside: avoid;
-      }
-      .supplies th,
-      .supplies td {
-        padding: 1.6mm 5mm 1.6mm 0;
-      }
-      .supplies tr {
-        break-inside: avoid;
-      }
-      .supplies thead th {
-        font-size: 10.5pt;
-      }
-      ul.cautions {
-        margin: 0 0 2mm;
-        padding-left: 5mm;
-      }
-      .cautions li {
-        margin-bottom: 1mm;
-      }
-      .defer {
-        font-weight: 650;
-      }
-      .small {
-        font-size: 10.5pt;
-      }
-      .card {
-        break-inside: avoid;
-        display: grid;
-        grid-template: 'head head' auto 'wait wait' auto 'how states' auto 'sheets states' 1fr / minmax(0, 1fr) auto;
-        gap: 2.5mm 8mm;
-        padding: 3.5mm 0 4.5mm;
-        border-top: 0.5mm solid #000;
-      }
-      /* Several pictures need the width, so that the sheets go below them. */
-      .card.several {
-        grid-template: 'head head' auto 'wait wait' auto 'how states' auto 'sheets sheets' auto / minmax(0, 1fr) auto;
-      }
-      .card header {
-        grid-area: head;
-        display: flex;
-        align-items: baseline;
-        gap: 4mm;
-      }
-      .card .at {
-        font-size: 13pt;
-        white-space: nowrap;
-      }
-      .card .screen {
-        flex: 1;
-        font-size: 20pt;
-        line-height: 1.1;
-        font-weight: 700;
-        letter-spacing: -0.01em;
-      }
-      .card .tags {
-        font-weight: 650;
-      }
-      .wait {
-        grid-area: wait;
-        padding: 1.5mm 3mm;
-        border: 0.3mm solid #000;
-        font-weight: 650;
-      }
-      .how {
-        display: grid;
-        grid-template-columns: 24mm minmax(0, 1fr);
-        gap: 0 5mm;
-        align-items: start;
-        grid-area: how;
-      }
-      .lay {
-        display: block;
-        width: 24mm;
-        height: 24mm;
-      }
-      .ink {
-        display: flex;
-        align-items: center;
-        gap: 3mm;
-        font-size: 15pt;
-        font-weight: 650;
-      }
-      .ink ps-ink-chip {
-        width: 14mm;
-        height: 7mm;
-      }
-      .take {
-        grid-area: sheets;
-        display: grid;
-        gap: 2mm;
-        align-content: start;
-      }
-      .states {
-        grid-area: states;
-        display: flex;
-        flex-wrap: wrap;
-        align-content: start;
-        justify-content: end;
-        gap: 4mm;
-        max-width: 90mm;
-      }
-      .states figure {
-        width: 37mm;
-      }
-      .several .states figure {
-        width: 27mm;
-      }
-      .states figcaption {
-        padding-top: 1mm;
-        white-space: nowrap;
-        overflow: hidden;
-        text-overflow: ellipsis;
-      }
-      ul.sheets {
-        display: flex;
-        flex-wrap: wrap;
-        gap: 2mm 5mm;
-        margin: 1mm 0 0;
-        padding: 0;
-        list-style: none;
-        font-size: 13pt;
-      }
-      .sheets li {
-        display: flex;
-        align-items: center;
-        gap: 1.6mm;
-      }
-      .box {
-        width: 5.5mm;
-        height: 5.5mm;
-        border: 0.35mm solid #000;
-      }
-    `,
-  ];
+  static override styles = [controls, supplyStyles, pullSheetStyle];
 
   @property({ attribute: false }) made!: MadePlan;
   @property({ attribute: false }) pictures!: StatePictures;
@@ -271,7 +66,8 @@ export class PullSheet extends LitElement {
     const { plan, recipes } = this.made;
     const time = plan.times[index];
     const tags = setUpTags(card);
-    return html`<article class="card ${card.states.length > 1 ? 'several' : ''}">
+    const many = card.states.length > 3;
+    return html`<article class="card ${many ? 'many' : card.states.length > 1 ? 'several' : ''}">
       <header>
         <span class="at">Set-up ${card.number}</span>
         <span class="screen">${card.screen.key} ${card.screen.name}</span>
@@ -291,25 +87,30 @@ export class PullSheet extends LitElement {
       <div class="take">
         ${card.states.map(
           (state) => html`<div>
-            <p>
-              <b>${recipeLetter(state.recipe)} ${plan.recipes[state.recipe]?.title}</b>${state.prints.length > 1
-                ? `, ${state.prints.length} pulls each`
-                : ''}
-            </p>
-            <ul class="sheets">
-              ${state.sheets.map((sheet) => html`<li><span class="box"></span>${sheet}</li>`)}
-            </ul>
+            ${many ? this.image(state.recipe, state.after) : nothing}
+            <div>
+              <p>
+                <b>${recipeLetter(state.recipe)} ${plan.recipes[state.recipe]?.title}</b>${state.prints.length > 1
+                  ? `, ${state.prints.length} pulls each`
+                  : ''}
+              </p>
+              <ul class="sheets">
+                ${state.sheets.map((sheet) => html`<li><span class="box"></span>${sheet}</li>`)}
+              </ul>
+            </div>
           </div>`,
         )}
       </div>
-      <div class="states">
-        ${card.states.map(
-          (state) => html`<figure>
-            ${this.image(state.recipe, state.after)}
-            <figcaption>${recipeLetter(state.recipe)} then: ${rangesText(state.sheets)}</figcaption>
-          </figure>`,
-        )}
-      </div>
+      ${many
+        ? nothing
+        : html`<div class="states">
+            ${card.states.map(
+              (state) => html`<figure>
+                ${this.image(state.recipe, state.after)}
+                <figcaption>${recipeLetter(state.recipe)} then: ${rangesText(state.sheets)}</figcaption>
+              </figure>`,
+            )}
+          </div>`}
     </article>`;
   }
 
@@ -323,10 +124,13 @@ export class PullSheet extends LitElement {
         <p class="headline">${counted(sheets, 'sheet')}, ${planHeadline(plan)}</p>
         <p>${boundWords(plan)} ${freeSwapWords(plan)}</p>
         <p>${needsWords(plan)}</p>
-        ${plan.problems.map((problem) => html`<p class="defer">${problem.message}</p>`)}
+        ${plan.problems.slice(0, PROBLEMS_PRINTED).map((problem) => html`<p class="defer">${problem.message}</p>`)}
+        ${plan.problems.length > PROBLEMS_PRINTED
+          ? html`<p>And ${counted(plan.problems.length - PROBLEMS_PRINTED, 'more such warning')}.</p>`
+          : nothing}
         ${this.outOfDate ? html`<p class="defer">Out of date: recipes, sheets or figures have changed since. Plan again.</p>` : nothing}
         <div class="fill"><span>Date</span><span>Printer</span><span>Studio</span></div>
-        <div class="prints">
+        <div class="prints ${recipes.length > 4 ? 'many' : ''}">
           ${plan.recipes.map(
             (recipe, r) => html`<figure>
               ${this.image(r, recipes[r]!.pulls)}

@@ -1,0 +1,224 @@
+import { css } from 'lit';
+
+export const pullSheetStyle = css`
+  :host {
+    display: none;
+  }
+  @media print {
+    :host {
+      display: block;
+      color: #000;
+      font-size: 12pt;
+      line-height: 1.35;
+    }
+  }
+  h1 {
+    font-size: 26pt;
+    line-height: 1.1;
+    letter-spacing: -0.02em;
+  }
+  h2 {
+    font-size: 16pt;
+    margin: 0 0 3mm;
+    break-after: avoid;
+  }
+  h3 {
+    font-size: 15pt;
+  }
+  .headline {
+    font-size: 15pt;
+    font-weight: 650;
+    margin: 5mm 0 1.5mm;
+  }
+  .fill {
+    display: flex;
+    gap: 8mm;
+    margin: 6mm 0;
+  }
+  .fill span {
+    flex: 1;
+    border-bottom: 0.3mm solid #000;
+    padding-bottom: 1mm;
+    font-size: 11pt;
+  }
+  .prints {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 6mm;
+    margin: 5mm 0;
+  }
+  .prints figure {
+    width: 40mm;
+  }
+  .prints.many figure {
+    width: 26mm;
+  }
+  figure {
+    margin: 0;
+    break-inside: avoid;
+  }
+  figcaption {
+    padding-top: 1.5mm;
+    font-size: 10.5pt;
+    line-height: 1.25;
+  }
+  img {
+    display: block;
+    width: 100%;
+    border: 0.2mm solid #888;
+  }
+  section {
+    margin-top: 8mm;
+  }
+  .new-page {
+    break-before: page;
+    margin-top: 0;
+  }
+  .keep {
+    break-inside: avoid;
+  }
+  .supplies th,
+  .supplies td {
+    padding: 1.6mm 5mm 1.6mm 0;
+  }
+  .supplies tr {
+    break-inside: avoid;
+  }
+  .supplies thead th {
+    font-size: 10.5pt;
+  }
+  ul.cautions {
+    margin: 0 0 2mm;
+    padding-left: 5mm;
+  }
+  .cautions li {
+    margin-bottom: 1mm;
+  }
+  .defer {
+    font-weight: 650;
+  }
+  .small {
+    font-size: 10.5pt;
+  }
+  .card {
+    break-inside: avoid;
+    display: grid;
+    grid-template: 'head head' auto 'wait wait' auto 'how states' auto 'sheets states' 1fr / minmax(0, 1fr) auto;
+    gap: 2.5mm 8mm;
+    padding: 3.5mm 0 4.5mm;
+    border-top: 0.5mm solid #000;
+  }
+  /* Several pictures need the width, so that the sheets go below them. */
+  .card.several {
+    grid-template: 'head head' auto 'wait wait' auto 'how states' auto 'sheets sheets' auto / minmax(0, 1fr) auto;
+  }
+  /* Many pictures go each beside its sheets, two to a line. */
+  .card.many {
+    grid-template: 'head head' auto 'wait wait' auto 'how how' auto 'sheets sheets' auto / minmax(0, 1fr) auto;
+  }
+  .many .take {
+    grid-template-columns: 1fr 1fr;
+    gap: 3mm 6mm;
+  }
+  .many .take > div {
+    display: grid;
+    grid-template-columns: 17mm minmax(0, 1fr);
+    gap: 3mm;
+    align-items: start;
+  }
+  .card header {
+    grid-area: head;
+    display: flex;
+    align-items: baseline;
+    gap: 4mm;
+  }
+  .card .at {
+    font-size: 13pt;
+    white-space: nowrap;
+  }
+  .card .screen {
+    flex: 1;
+    font-size: 20pt;
+    line-height: 1.1;
+    font-weight: 700;
+    letter-spacing: -0.01em;
+  }
+  .card .tags {
+    font-weight: 650;
+  }
+  .wait {
+    grid-area: wait;
+    padding: 1.5mm 3mm;
+    border: 0.3mm solid #000;
+    font-weight: 650;
+  }
+  .how {
+    display: grid;
+    grid-template-columns: 24mm minmax(0, 1fr);
+    gap: 0 5mm;
+    align-items: start;
+    grid-area: how;
+  }
+  .lay {
+    display: block;
+    width: 24mm;
+    height: 24mm;
+  }
+  .ink {
+    display: flex;
+    align-items: center;
+    gap: 3mm;
+    font-size: 15pt;
+    font-weight: 650;
+  }
+  .ink ps-ink-chip {
+    width: 14mm;
+    height: 7mm;
+  }
+  .take {
+    grid-area: sheets;
+    display: grid;
+    gap: 2mm;
+    align-content: start;
+  }
+  .states {
+    grid-area: states;
+    display: flex;
+    flex-wrap: wrap;
+    align-content: start;
+    justify-content: end;
+    gap: 4mm;
+    max-width: 90mm;
+  }
+  .states figure {
+    width: 37mm;
+  }
+  .several .states figure {
+    width: 27mm;
+  }
+  .states figcaption {
+    padding-top: 1mm;
+    white-space: nowrap;
+    overflow: hidden;
+    text-overflow: ellipsis;
+  }
+  ul.sheets {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 2mm 5mm;
+    margin: 1mm 0 0;
+    padding: 0;
+    list-style: none;
+    font-size: 13pt;
+  }
+  .sheets li {
+    display: flex;
+    align-items: center;
+    gap: 1.6mm;
+  }
+  .box {
+    width: 5.5mm;
+    height: 5.5mm;
+    border: 0.35mm solid #000;
+  }
+`;

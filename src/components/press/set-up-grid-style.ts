@@ -1,0 +1,294 @@
+import { css } from 'lit';
+
+export const setUpGridStyle = css`
+  :host {
+    display: block;
+    min-width: 0;
+  }
+  .scroller {
+    position: relative;
+    overflow: auto;
+    max-height: min(78dvh, 900px);
+    background: var(--table);
+    border: 1px solid var(--line);
+    overscroll-behavior-x: contain;
+  }
+  table {
+    border-collapse: separate;
+    border-spacing: 0;
+    font-size: 14px;
+  }
+  thead th {
+    position: sticky;
+    z-index: 2;
+    background: var(--table);
+    font-weight: 500;
+  }
+  thead tr:first-child th {
+    top: 0;
+    height: 34px;
+  }
+  thead tr:last-child th {
+    top: 34px;
+    height: 28px;
+    border-bottom: 1px solid var(--ink);
+    font-size: 12px;
+    color: var(--ink-soft);
+  }
+  thead th.corner {
+    left: 0;
+    z-index: 4;
+    text-align: left;
+    padding: 0 14px;
+    height: 62px;
+    border-bottom: 1px solid var(--ink);
+    vertical-align: bottom;
+    padding-bottom: 6px;
+    font-size: 12px;
+    color: var(--ink-soft);
+  }
+  thead th.recipe {
+    max-width: 0;
+    overflow: hidden;
+    white-space: nowrap;
+    text-overflow: ellipsis;
+    text-align: left;
+    padding: 0 6px;
+  }
+  .starts {
+    border-left: 1px solid var(--line);
+  }
+  th.corner,
+  tbody th {
+    border-right: 1px solid var(--ink);
+  }
+  tbody th {
+    position: sticky;
+    left: 0;
+    z-index: 1;
+    padding: 0;
+    background: var(--table);
+    text-align: left;
+    font-weight: 400;
+  }
+  tbody th,
+  tbody td {
+    border-top: 1px solid color-mix(in srgb, var(--line) 55%, transparent);
+  }
+  tr.mount th,
+  tr.mount td {
+    border-top: 1px solid var(--ink-soft);
+  }
+  tbody tr:first-child > * {
+    border-top: 0;
+  }
+  th button {
+    display: grid;
+    grid-template-columns: 26px 42px minmax(0, 1fr) auto;
+    gap: 0 10px;
+    align-items: center;
+    justify-content: stretch;
+    width: 390px;
+    min-height: 46px;
+    padding: 4px 12px 4px 12px;
+    border: 0;
+    border-radius: 0;
+    background: none;
+    text-align: left;
+    line-height: 1.25;
+  }
+  th button[aria-pressed='true'] {
+    box-shadow: inset 4px 0 0 var(--accent);
+    background: var(--sheet);
+  }
+  th button:focus-visible {
+    outline-offset: -2px;
+  }
+  .at {
+    color: var(--ink-soft);
+    font-size: 13px;
+    text-align: right;
+  }
+  .name {
+    font-weight: 600;
+  }
+  .name,
+  .how {
+    overflow: hidden;
+    text-overflow: ellipsis;
+    white-space: nowrap;
+  }
+  .how,
+  .tags {
+    font-size: 12px;
+    color: var(--ink-soft);
+  }
+  .tags {
+    text-align: right;
+    max-width: 74px;
+  }
+  .tags b {
+    color: var(--ink);
+    font-weight: 650;
+  }
+  ps-ink-chip {
+    width: 40px;
+    height: 22px;
+  }
+  td {
+    width: 30px;
+    min-width: 30px;
+    padding: 0;
+    text-align: center;
+    cursor: pointer;
+  }
+  td.wide,
+  th.wide {
+    min-width: 56px;
+  }
+  .pull {
+    display: grid;
+    place-items: center;
+    width: 22px;
+    height: 22px;
+    margin: 0 auto;
+    border: 1px solid var(--ink);
+    font-size: 11px;
+    font-weight: 650;
+    print-color-adjust: exact;
+    -webkit-print-color-adjust: exact;
+  }
+  tr.chosen td {
+    background: var(--sheet);
+  }
+  .gap th {
+    background: var(--wall);
+  }
+  .gap td {
+    background: var(--wall);
+    cursor: default;
+  }
+  .gap span {
+    display: block;
+    padding: 5px 14px;
+    font-size: 13px;
+  }
+  .gap .day {
+    font-weight: 650;
+  }
+  @media screen and (max-width: 760px) {
+    th button {
+      width: 190px;
+      grid-template-columns: 20px minmax(0, 1fr) 30px;
+      gap: 1px 8px;
+      padding: 6px 8px;
+    }
+    th button ps-ink-chip {
+      grid-column: 3;
+      grid-row: 1;
+      width: 30px;
+      height: 16px;
+    }
+    th button .words {
+      grid-column: 2;
+      grid-row: 1;
+    }
+    .name,
+    .how {
+      white-space: normal;
+    }
+    .tags {
+      grid-column: 2 / 4;
+      text-align: left;
+      max-width: none;
+      min-height: 15px;
+    }
+    .tags br {
+      display: none;
+    }
+    .gap span {
+      width: 190px;
+      padding: 5px 10px;
+    }
+  }
+  /* On paper: no scrolling, no choosing, as narrow as the page. */
+  :host([printed]) .scroller {
+    overflow: visible;
+    max-height: none;
+    border: 0;
+    background: none;
+  }
+  :host([printed]) table {
+    width: 100%;
+    table-layout: fixed;
+    font-size: 9pt;
+  }
+  :host([printed]) thead th,
+  :host([printed]) tbody th {
+    position: static;
+    background: none;
+  }
+  :host([printed]) thead th.corner {
+    width: var(--head, 68mm);
+    padding: 0 2mm 1mm 0;
+  }
+  :host([printed]) thead tr:last-child th {
+    padding: 0;
+    font-size: var(--number-size, 8pt);
+    color: #000;
+  }
+  :host([printed]) td,
+  :host([printed]) td.wide,
+  :host([printed]) th.wide {
+    width: auto;
+    min-width: 0;
+    background: none;
+  }
+  :host([printed]) thead th.recipe {
+    padding: 0 1mm;
+  }
+  :host([printed]) .head {
+    display: grid;
+    grid-template-columns: 6mm 9mm minmax(0, 1fr) 15mm;
+    gap: 0 2mm;
+    align-items: center;
+    padding: 1mm 2mm 1mm 0;
+    line-height: 1.2;
+  }
+  :host([printed]) .name {
+    white-space: normal;
+  }
+  :host([printed]) .how,
+  :host([printed]) .tags {
+    font-size: 8pt;
+    white-space: normal;
+    max-width: none;
+  }
+  :host([printed]) ps-ink-chip {
+    width: 9mm;
+    height: 5mm;
+  }
+  :host([printed]) .pull {
+    width: min(5mm, 82%);
+    height: auto;
+    aspect-ratio: 1;
+    font-size: 7pt;
+  }
+  :host([printed]) tr {
+    break-inside: avoid;
+  }
+  :host([printed]) .gap th {
+    border-right: 0;
+  }
+  :host([printed]) .gap th,
+  :host([printed]) .gap td {
+    background: #eee;
+    print-color-adjust: exact;
+    -webkit-print-color-adjust: exact;
+  }
+  :host([printed]) .gap span {
+    padding: 1mm 2mm;
+    font-size: 9pt;
+    white-space: nowrap;
+  }
+`;
