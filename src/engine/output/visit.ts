@@ -91,10 +91,11 @@ function better(a: PullPlan, b: PullPlan): boolean {
 export function* planVisit(input: VisitInput, budgetMs: number): Generator<PressPlan, void> {
   const visit = visitProblem(input.runs, input.minDeltaE);
   const inks = visitInks(visit, input.press);
-  const search = createPlanner(visit.problem, { seed: input.seed });
+  const allowed = budgetMs * UNITS_PER_MS;
+  const search = createPlanner(visit.problem, { seed: input.seed, units: allowed });
   let best: PullPlan | null = null;
   let done = false;
-  for (let units = budgetMs * UNITS_PER_MS; units > 0 && !done; units -= STEP_UNITS) {
+  for (let units = allowed; units > 0 && !done; units -= STEP_UNITS) {
     const step = search.step(Math.min(STEP_UNITS, units));
     best = step.best;
     done = step.done;
@@ -103,9 +104,9 @@ export function* planVisit(input: VisitInput, budgetMs: number): Generator<Press
   if (best === null) return;
   let rigid: PullPlan | null = null;
   if (visit.freeSwaps.some((count) => count > 0)) {
-    const search = createPlanner(visit.withoutFreeSwaps, { seed: input.seed });
+    const search = createPlanner(visit.withoutFreeSwaps, { seed: input.seed, units: allowed / 4 });
     let ended = false;
-    for (let units = (budgetMs * UNITS_PER_MS) / 4; units > 0 && !ended; units -= STEP_UNITS) {
+    for (let units = allowed / 4; units > 0 && !ended; units -= STEP_UNITS) {
       const step = search.step(Math.min(STEP_UNITS, units));
       rigid = step.best;
       ended = step.done;
