@@ -80,7 +80,7 @@ const engine: EngineApi = {
   },
   async plan(job, input, budgetMs, onBest) {
     let last: PressPlan | null = null;
-    await jobs.run(job, planVisit(input, budgetMs), (plan) => {
+    await jobs.run(job, planVisit(input, budgetMs, () => performance.now()), (plan) => {
       last = plan;
       onBest(plan);
     });

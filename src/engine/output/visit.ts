@@ -85,17 +85,20 @@ function better(a: PullPlan, b: PullPlan): boolean {
 /**
  * Plans a visit in steps, best order first found, then better ones.
  * @param budgetMs work allowed for the order itself; a quarter of it goes to what free swaps save
+ * @param now a clock, ms, for slow machines: planning also ends when twice the budget has gone by
+ *   on it; the order then depends on the machine
  * @yields the best order so far, after each step
  * @throws EngineError as `visitProblem` and the planner do
  */
-export function* planVisit(input: VisitInput, budgetMs: number): Generator<PressPlan, void> {
+export function* planVisit(input: VisitInput, budgetMs: number, now: () => number = () => 0): Generator<PressPlan, void> {
+  const late = now() + 2 * budgetMs;
   const visit = visitProblem(input.runs, input.minDeltaE);
   const inks = visitInks(visit, input.press);
   const allowed = budgetMs * UNITS_PER_MS;
   const search = createPlanner(visit.problem, { seed: input.seed, units: allowed });
   let best: PullPlan | null = null;
   let done = false;
-  for (let units = allowed; units > 0 && !done; units -= STEP_UNITS) {
+  for (let units = allowed; units > 0 && !done && (best === null || now() <= late); units -= STEP_UNITS) {
     const step = search.step(Math.min(STEP_UNITS, units));
     best = step.best;
     done = step.done;
@@ -106,7 +109,7 @@ export function* planVisit(input: VisitInput, budgetMs: number): Generator<Press
   if (visit.freeSwaps.some((count) => count > 0)) {
     const search = createPlanner(visit.withoutFreeSwaps, { seed: input.seed, units: allowed / 4 });
     let ended = false;
-    for (let units = allowed / 4; units > 0 && !ended; units -= STEP_UNITS) {
+    for (let units = allowed / 4; units > 0 && !ended && (rigid === null || now() <= late + budgetMs / 2); units -= STEP_UNITS) {
       const step = search.step(Math.min(STEP_UNITS, units));
       rigid = step.best;
       ended = step.done;
