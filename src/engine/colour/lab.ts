@@ -1,3 +1,4 @@
+import { EngineError } from '../base/error.ts';
 import { BANDS, WEIGHTS_D50, WEIGHTS_D65, type ObserverWeights } from './weights.ts';
 
 /** CIELAB, D50, CIE 1931 2° observer: [L 0–100, a, b]. */
@@ -20,6 +21,7 @@ const KAPPA = 24389 / 27;
  * Tristimulus values of a surface under D50.
  * @param reflectance 36 bands from 380 to 730 nm, 0–1
  * @returns [X, Y, Z], Y = 100 for a perfect white
+ * @throws EngineError 'colour.bands' for another number of bands
  */
 export function xyzD50(reflectance: ArrayLike<number>): Xyz {
   return xyzFromWeights(WEIGHTS_D50, reflectance);
@@ -29,6 +31,7 @@ export function xyzD50(reflectance: ArrayLike<number>): Xyz {
  * Tristimulus values of a surface under D65.
  * @param reflectance 36 bands from 380 to 730 nm, 0–1
  * @returns [X, Y, Z], Y = 100 for a perfect white
+ * @throws EngineError 'colour.bands' for another number of bands
  */
 export function xyzD65(reflectance: ArrayLike<number>): Xyz {
   return xyzFromWeights(WEIGHTS_D65, reflectance);
@@ -38,6 +41,7 @@ export function xyzD65(reflectance: ArrayLike<number>): Xyz {
  * CIELAB of a surface under D50, 2° observer.
  * @param reflectance 36 bands from 380 to 730 nm, 0–1
  * @returns [L, a, b], L 0–100, white = the sum of the same weights
+ * @throws EngineError 'colour.bands' for another number of bands
  */
 export function labD50(reflectance: ArrayLike<number>): Lab {
   const [x, y, z] = xyzD50(reflectance);
@@ -81,6 +85,12 @@ function inverseLabCurve(f: number): number {
 }
 
 function xyzFromWeights(weights: ObserverWeights, reflectance: ArrayLike<number> | null): Xyz {
+  if (reflectance !== null && reflectance.length !== BANDS) {
+    throw new EngineError(
+      'colour.bands',
+      `A reflectance needs ${BANDS} bands, 380 to 730 nm by 10 nm; this one has ${reflectance.length}.`,
+    );
+  }
   let x = 0;
   let y = 0;
   let z = 0;

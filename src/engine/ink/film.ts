@@ -88,13 +88,23 @@ export function overFilm(
  * @param films first down first
  * @param paper reflectance of the paper, 0–1, a value a band
  * @returns a new array, a value a band
- * @throws EngineError 'ink.bad-film' when a film has a bad value or another number of bands
+ * @throws EngineError 'ink.bad-film' when a film has a bad value or another number of bands,
+ *   'ink.bad-ground' when the paper reflects less than nothing in a band or has no number there
  */
 export function stackReflectance(
   films: readonly FilmCurves[],
   paper: ArrayLike<number>,
 ): Float64Array {
   const out = Float64Array.from(paper);
+  out.forEach((r, band) => {
+    if (!(r >= 0 && r < Infinity)) {
+      throw new EngineError(
+        'ink.bad-ground',
+        `The paper's reflectance must be 0 or more and finite; found ${r} in band ${band + 1}.`,
+        { path: [band] },
+      );
+    }
+  });
   films.forEach(({ kx, sx }, i) => {
     if (kx.length !== paper.length) {
       throw new EngineError(
@@ -130,16 +140,20 @@ export function commute(a: FilmBands, b: FilmBands, tolerance = 1e-12): boolean 
   return true;
 }
 
+/** Nearest below 1, because a film on a perfect white would otherwise divide 0 by 0. */
+const LARGEST_R0 = 1 - 2 ** -53;
+
 /** Writes q and R0 to the first two places. */
 function film(k: number, s: number, out: Float64Array): void {
-  if (!(k >= 0 && s >= 0 && k < Infinity && s < Infinity)) {
+  if (!(k >= 0 && s >= 0 && k + 2 * s < Infinity)) {
     throw new EngineError(
       'ink.bad-film',
-      `Absorption and scattering must be 0 or more; found ${k} and ${s}.`,
+      `Absorption and scattering must be 0 or more and finite; found ${k} and ${s}.`,
       { details: { kx: k, sx: s } },
     );
   }
-  const alpha = Math.sqrt(k * (k + 2 * s));
+  // Two roots, because the product of huge values overflows.
+  const alpha = Math.sqrt(k) * Math.sqrt(k + 2 * s);
   let sh: number;
   let c: number;
   if (alpha < 1e-7) {
@@ -152,6 +166,8 @@ function film(k: number, s: number, out: Float64Array): void {
     c = 1 + fall / 2;
   }
   const d = c + (k + s) * sh;
-  out[0] = (c - (k + s) * sh) / d;
-  out[1] = (s * sh) / d;
+  const r0 = Math.min((s * sh) / d, LARGEST_R0);
+  // From the rounded R0, so that over a white ground their errors cancel.
+  out[0] = 1 - 2 * r0 - (2 * k * sh) / d;
+  out[1] = r0;
 }

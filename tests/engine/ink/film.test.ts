@@ -77,6 +77,27 @@ describe('commute', () => {
   });
 });
 
+describe('stackReflectance', () => {
+  // Closed form for K = 0: R = (g + S(1 − g)) / (1 + S(1 − g)), Kubelka (1948).
+  it.each([1e-300, 1e-6, 1, 1e6, 1e17, 1e300])('should keep a white ground white under %d of pure scattering', (s) => {
+    expect(stackReflectance([{ kx: [0], sx: [s] }], [1])[0]).toBeCloseTo(1, 14);
+    const half = s < 1e300 ? (0.5 + s / 2) / (1 + s / 2) : 1;
+    expect(stackReflectance([{ kx: [0], sx: [s] }], [0.5])[0]).toBeCloseTo(half, 14);
+  });
+
+  it('should show R∞ however thick the film is', () => {
+    for (const k of [1e6, 1e100, 1e200, 1e307]) {
+      expect(stackReflectance([{ kx: [k], sx: [k] }], [0.5])[0]).toBeCloseTo(2 - Math.sqrt(3), 14);
+    }
+  });
+
+  it('should refuse a paper that has no reflectance in a band', () => {
+    for (const bad of [NaN, -0.1, Infinity]) {
+      expect(() => stackReflectance([], [0.5, bad])).toThrow(expect.objectContaining({ code: 'ink.bad-ground' }));
+    }
+  });
+});
+
 describe('filmThickness', () => {
   it('should add the gain for each stroke after the first', () => {
     expect(filmThickness(1, 0.4)).toBe(1);
