@@ -108,6 +108,9 @@ function readOne(text: string, name: string, faults: FaultList): ReadShape | nul
   return toShape(collector, page, name, faults);
 }
 
+/** Sizes that only the page around a drawing could settle. */
+const RELATIVE = /(?:%|em|ex|ch|ic|lh|v[whib]|vmin|vmax)\s*$/iu;
+
 function absurd(side: number | null | undefined): boolean {
   return side !== null && side !== undefined && !(side > 0);
 }
@@ -128,7 +131,7 @@ interface Page {
 function pageOf(root: SvgNode, faults: FaultList): Page {
   const viewBox = viewBoxOf(root, faults);
   const side = (name: string): number | null =>
-    root.attributes.get(name)?.trim().endsWith('%') === true ? null : lengthOf(root, name, null, faults);
+    RELATIVE.test(root.attributes.get(name) ?? '') ? null : lengthOf(root, name, null, faults);
   let [width, height] = [side('width'), side('height')];
   if (absurd(width) || absurd(height) || absurd(viewBox?.width) || absurd(viewBox?.height)) {
     throw faults.refuse('shape.size', 'its page has no size; give <svg> a width, a height and a viewBox above zero.', `<svg> at line ${root.line}`);

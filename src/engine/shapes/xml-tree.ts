@@ -25,7 +25,7 @@ export function parseTree(text: string, faults: FaultList): SvgNode {
   const parser = new SaxesParser({
     xmlns: true,
     // A forgotten declaration does no harm here: all but SVG and xlink is dropped anyway.
-    resolvePrefix: (prefix: string) => (prefix === 'xlink' ? XLINK : `undeclared:${prefix}`),
+    resolvePrefix: (prefix: string) => (prefix === '' ? '' : prefix === 'xlink' ? XLINK : `undeclared:${prefix}`),
   });
   const here = (): string => `line ${parser.line}, column ${parser.column + 1}`;
   let root: SvgNode | null = null;

@@ -82,6 +82,8 @@ describe('readShapes', () => {
     ['viewBox="0 0 1 2"', 2 * (25.4 / 96) ** 2],
     ['width="10mm" viewBox="0 0 1 2"', 200],
     ['width="100%" height="100%" viewBox="0 0 1 2"', 2 * (25.4 / 96) ** 2],
+    ['width="1em" height="2em" viewBox="0 0 1 2"', 2 * (25.4 / 96) ** 2],
+    ['width="50vw" height="20mm" viewBox="0 0 1 2"', 200],
   ])('should take the page %s', (attributes, areaMm2) => {
     const svg = `<svg xmlns="http://www.w3.org/2000/svg" ${attributes}><rect width="1" height="2"/></svg>`;
     const found = read(svg);
@@ -93,6 +95,11 @@ describe('readShapes', () => {
     const svg = `<?xml version="1.0"?><!DOCTYPE svg PUBLIC "-//W3C//DTD SVG 1.1//EN" "http://www.w3.org/Graphics/SVG/1.1/DTD/svg11.dtd">
       <s:svg xmlns:s="http://www.w3.org/2000/svg" xmlns:o="urn:other" width="10mm" height="10mm" viewBox="0 0 10 10">
       <o:view><s:rect width="10" height="10"/></o:view><s:rect width="5" height="10"/></s:svg>`;
+    expect(read(svg)).toEqual({ areaMm2: 50, codes: [] });
+  });
+
+  it('should read a drawing that was copied out of a web page, without a namespace', () => {
+    const svg = '<svg width="10mm" height="10mm" viewBox="0 0 10 10"><o:x/><rect width="5" height="10"/></svg>';
     expect(read(svg)).toEqual({ areaMm2: 50, codes: [] });
   });
 
