@@ -4,8 +4,8 @@ import { type Graph, graphOf } from './graph.ts';
  * One order, bottom to top, of each order class, each class once, the lexicographically least of
  * its class; the first is 0, 1, 2, … Lazy: the next one costs about pulls² small steps.
  * @param pulls number of pulls, 0 to 2,000
- * @param overlaps pairs of pulls whose order matters, each pair once, either way round
- * @throws EngineError 'order.pulls' | 'order.range' | 'order.loop' | 'order.duplicate'
+ * @param overlaps pairs of pulls whose order matters, either way round
+ * @throws EngineError 'order.pulls' | 'order.range' | 'order.loop'
  * Source: Barbosa and Szwarcfiter (1999): pulls are put in one by one, and one fits exactly
  * above every down-closed part of its earlier neighbours, so that no branch ends empty.
  */

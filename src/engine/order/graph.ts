@@ -13,10 +13,11 @@ export interface Graph {
 }
 
 /**
- * Checks a list of overlaps and makes it a graph; [a, b] and [b, a] name the same overlap.
+ * Checks a list of overlaps and makes it a graph; [a, b] and [b, a] name the same overlap, and one
+ * named twice counts once.
  * @param pulls number of pulls, whole, 0 to 2,000
  * @param overlaps pairs of pulls, each 0 … pulls − 1
- * @throws EngineError 'order.pulls' | 'order.range' | 'order.loop' | 'order.duplicate'
+ * @throws EngineError 'order.pulls' | 'order.range' | 'order.loop'
  */
 export function graphOf(pulls: number, overlaps: readonly (readonly [number, number])[]): Graph {
   if (!Number.isInteger(pulls) || pulls < 0 || pulls > MAX_GRAPH_PULLS) {
@@ -43,9 +44,7 @@ export function graphOf(pulls: number, overlaps: readonly (readonly [number, num
     if (p === q) fail('order.loop', 'a pull cannot overlap itself: leave this pair out.');
     const a = Math.min(p, q);
     const b = Math.max(p, q);
-    if (seen.has(a * pulls + b)) {
-      fail('order.duplicate', 'this pair is there twice: name each pair once.');
-    }
+    if (seen.has(a * pulls + b)) return;
     seen.add(a * pulls + b);
     edges.push([a, b]);
     neighbours[a].push(b);

@@ -24,10 +24,10 @@ const THOROUGH: DrawEffort = {
  * turns one overlap at a time, from the class of a random order: 30·m·log2(m) steps for m overlaps,
  * whose limit is uniform; how near it comes is not proven.
  * @param pulls number of pulls, 0 to 2,000
- * @param overlaps pairs of pulls whose order matters, each pair once, either way round
+ * @param overlaps pairs of pulls whose order matters, either way round
  * @param seed any text; the same seed gives the same order
  * @returns the lexicographically least order of the class
- * @throws EngineError 'order.pulls' | 'order.range' | 'order.loop' | 'order.duplicate'
+ * @throws EngineError 'order.pulls' | 'order.range' | 'order.loop'
  */
 export function sampleOrder(
   pulls: number,
