@@ -11,7 +11,7 @@ const MAX_CORE_PULLS = 500;
  * orientations of the overlap graph, exact.
  * @param pulls number of pulls, 0 to 2,000
  * @param overlaps pairs of pulls whose order matters, either way round
- * @throws EngineError 'order.pulls' | 'order.range' | 'order.loop' for bad
+ * @throws EngineError 'order.pulls' | 'order.overlaps' | 'order.range' | 'order.loop' for bad
  * input, 'order.too-many' when it would take more than 2,000,000 steps (some seconds)
  * Chordal graphs at any size are quick; the rest grows with the partitions of the narrowest
  * frontier. Source: Stanley (1973); check values tests/published/order/acyclic.json.

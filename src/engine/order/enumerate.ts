@@ -5,7 +5,7 @@ import { type Graph, graphOf } from './graph.ts';
  * its class; the first is 0, 1, 2, … Lazy: the next one costs about pulls² small steps.
  * @param pulls number of pulls, 0 to 2,000
  * @param overlaps pairs of pulls whose order matters, either way round
- * @throws EngineError 'order.pulls' | 'order.range' | 'order.loop'
+ * @throws EngineError 'order.pulls' | 'order.overlaps' | 'order.range' | 'order.loop'
  * Source: Barbosa and Szwarcfiter (1999): pulls are put in one by one, and one fits exactly
  * above every down-closed part of its earlier neighbours, so that no branch ends empty.
  */

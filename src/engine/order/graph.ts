@@ -17,7 +17,7 @@ export interface Graph {
  * named twice counts once.
  * @param pulls number of pulls, whole, 0 to 2,000
  * @param overlaps pairs of pulls, each 0 … pulls − 1
- * @throws EngineError 'order.pulls' | 'order.range' | 'order.loop'
+ * @throws EngineError 'order.pulls' | 'order.overlaps' | 'order.range' | 'order.loop'
  */
 export function graphOf(pulls: number, overlaps: readonly (readonly [number, number])[]): Graph {
   if (!Number.isInteger(pulls) || pulls < 0 || pulls > MAX_GRAPH_PULLS) {
@@ -25,6 +25,9 @@ export function graphOf(pulls: number, overlaps: readonly (readonly [number, num
       'order.pulls',
       `The number of pulls is ${pulls}; give a whole number from 0 to ${MAX_GRAPH_PULLS}.`,
     );
+  }
+  if (!Array.isArray(overlaps)) {
+    throw new EngineError('order.overlaps', 'The overlaps must be a list of pairs of pulls; give [] when there are none.');
   }
   const neighbours: number[][] = Array.from({ length: pulls }, () => []);
   const seen = new Set<number>();
@@ -35,9 +38,9 @@ export function graphOf(pulls: number, overlaps: readonly (readonly [number, num
         path: ['overlaps', index],
       });
     };
-    const [p, q] = pair;
+    const [p, q] = Array.isArray(pair) ? (pair as [number, number]) : [NaN, NaN];
     for (const end of [p, q]) {
-      if (pair.length !== 2 || !Number.isInteger(end) || end < 0 || end >= pulls) {
+      if (pair?.length !== 2 || !Number.isInteger(end) || end < 0 || end >= pulls) {
         fail('order.range', `give two pulls by their numbers, 0 to ${pulls - 1}.`);
       }
     }
@@ -94,17 +97,20 @@ export function stripSimplicial(graph: Graph): { steps: SimplicialStep[]; core: 
   const steps: SimplicialStep[] = [];
   const queue = Array.from({ length: graph.pulls }, (_, pull) => pull);
   const queued = new Uint8Array(graph.pulls).fill(1);
+  const sure = new Uint8Array(graph.pulls);
   for (let head = 0; head < queue.length; head++) {
     const pull = queue[head];
     queued[pull] = 0;
     if (gone[pull]) continue;
     const clique = [...left[pull]];
-    const complete = clique.every((a, i) => clique.every((b, j) => j <= i || left[a].has(b)));
+    const complete = sure[pull] === 1 || clique.every((a, i) => clique.every((b, j) => j <= i || left[a].has(b)));
     if (!complete) continue;
     gone[pull] = 1;
     steps.push({ pull, clique: clique.sort((a, b) => a - b) });
     for (const other of clique) {
       left[other].delete(pull);
+      // It has no neighbours outside the clique, so they overlap each other now and later.
+      if (left[other].size === clique.length - 1) sure[other] = 1;
       // Only neighbours of what was taken can newly become simplicial.
       if (!queued[other]) {
         queued[other] = 1;

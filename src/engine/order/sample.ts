@@ -27,7 +27,7 @@ const THOROUGH: DrawEffort = {
  * @param overlaps pairs of pulls whose order matters, either way round
  * @param seed any text; the same seed gives the same order
  * @returns the lexicographically least order of the class
- * @throws EngineError 'order.pulls' | 'order.range' | 'order.loop'
+ * @throws EngineError 'order.pulls' | 'order.overlaps' | 'order.range' | 'order.loop'
  */
 export function sampleOrder(
   pulls: number,

@@ -87,8 +87,11 @@ describe('countOrderClasses', () => {
     ['order.range', 3, [[0, 3]]],
     ['order.range', 3, [[-1, 2]]],
     ['order.range', 3, [[0.5, 2]]],
+    ['order.range', 3, [[0]]],
+    ['order.range', 3, [null]],
+    ['order.overlaps', 3, null],
     ['order.loop', 3, [[1, 1]]],
-  ] as [string, number, Pairs][])('should refuse with %s for %d pulls and %j', (code, pulls, pairs) => {
+  ] as unknown as [string, number, Pairs][])('should refuse with %s for %d pulls and %j', (code, pulls, pairs) => {
     expect(() => countOrderClasses(pulls, pairs)).toThrow(expect.objectContaining({ code }));
   });
 });
