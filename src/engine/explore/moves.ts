@@ -31,14 +31,22 @@ export interface MoveSource {
 
 type Kind = 'order' | 'recolour' | 'shift' | 'leaveOut' | 'bringIn';
 
+/** One print in so many is kept to few inks, where its inks change at all. */
+const FEW_INKS_IN = 3;
+/** How few: from 2 to 4. */
+const FEW_INKS = { least: 2, most: 4 };
+/** A print of nothing but brought-in screens has at least so many, where there are so many. */
+const LEAST_ALONE = 2;
+
 /**
- * Makes some of the allowed moves: how many kinds is drawn first, then which, then how much of
- * each, little more often than much, so that a wall holds near and far variants.
+ * Makes some of the allowed moves: how many kinds is drawn first, more rather than fewer, then which,
+ * then how much of each, less rather than more. A shift shows little by itself, so it comes alone
+ * only when nothing else may change. A wall so holds near and far variants, and few that look alike.
  */
 export function drawMoves(source: MoveSource, random: Random): Moved {
   const { settings } = source;
-  const kinds = kindsOf(source);
-  const chosen = new Set(random.shuffle(kinds).slice(0, kinds.length === 0 ? 0 : 1 + random.int(kinds.length)));
+  const chosen = drawKinds(kindsOf(source), random);
+  const inks = drawInks(settings.palette, random);
 
   let pulls = [...source.bench];
   if (chosen.has('leaveOut')) pulls = leaveOut(pulls, source, random);
@@ -46,11 +54,12 @@ export function drawMoves(source: MoveSource, random: Random): Moved {
   // A stack that has nothing else must bring something in.
   if (chosen.has('bringIn') || (base === 0 && source.spares.length > 0)) {
     const most = Math.min(settings.bringIn, source.spares.length);
-    for (const spare of random.shuffle(source.spares).slice(0, some(most, random))) {
-      pulls.push({ ...spare, ink: random.pick(settings.palette) });
+    const brought = base === 0 ? alone(Math.max(1, most), random) : some(most, random);
+    for (const spare of random.shuffle(source.spares).slice(0, brought)) {
+      pulls.push({ ...spare, ink: random.pick(inks.of) });
     }
   }
-  if (chosen.has('recolour')) pulls = recolour(pulls, base, source, random);
+  if (chosen.has('recolour')) pulls = recolour(pulls, base, source, inks, random);
   let shifted = false;
   if (chosen.has('shift')) {
     const moved = shift(pulls, settings.offsetRangeMm, random);
@@ -70,6 +79,34 @@ function kindsOf({ settings, bench, spares, kept, inkHeld }: MoveSource): Kind[]
   return kinds;
 }
 
+function drawKinds(kinds: readonly Kind[], random: Random): Set<Kind> {
+  if (kinds.length === 0) return new Set();
+  const count = 1 + Math.max(random.int(kinds.length), random.int(kinds.length));
+  const order = random.shuffle(kinds);
+  const chosen = order.slice(0, count);
+  if (chosen.length === 1 && chosen[0] === 'shift' && kinds.length > 1) chosen.push(order[1]!);
+  return new Set(chosen);
+}
+
+/** The inks of one print: the whole palette, or a few of it, in which then all is printed. */
+interface Inks {
+  of: readonly string[];
+  few: boolean;
+}
+
+function drawInks(palette: readonly string[], random: Random): Inks {
+  const few = random.chance(1, FEW_INKS_IN) && palette.length > FEW_INKS.least;
+  if (!few) return { of: palette, few };
+  const most = Math.min(FEW_INKS.most, palette.length - 1);
+  return { of: random.shuffle(palette).slice(0, FEW_INKS.least + random.int(most - FEW_INKS.least + 1)), few };
+}
+
+/** How many of `most` screens make a print by themselves, all numbers alike. */
+function alone(most: number, random: Random): number {
+  const least = Math.min(LEAST_ALONE, most);
+  return least + random.int(most - least + 1);
+}
+
 /** 1 … most, the lower the likelier. */
 function some(most: number, random: Random): number {
   return 1 + random.int(1 + random.int(most));
@@ -82,15 +119,16 @@ function leaveOut(pulls: readonly Pull[], source: MoveSource, random: Random): P
   return pulls.filter((pull) => !out.has(pull));
 }
 
-function recolour(pulls: readonly Pull[], base: number, source: MoveSource, random: Random): Pull[] {
-  const { palette } = source.settings;
+function recolour(pulls: readonly Pull[], base: number, source: MoveSource, inks: Inks, random: Random): Pull[] {
   const able = pulls.filter(
-    (pull, i) => i < base && !source.inkHeld.has(pull.id) && palette.some((ink) => ink !== pull.ink),
+    (pull, i) => i < base && !source.inkHeld.has(pull.id) && inks.of.some((ink) => ink !== pull.ink),
   );
   if (able.length === 0) return [...pulls];
+  // Kept to few inks, a pull that has one of them may keep it.
+  if (inks.few) return pulls.map((pull) => (able.includes(pull) ? { ...pull, ink: random.pick(inks.of) } : pull));
   const picked = new Set(random.shuffle(able).slice(0, some(able.length, random)));
   return pulls.map((pull) =>
-    picked.has(pull) ? { ...pull, ink: random.pick(palette.filter((ink) => ink !== pull.ink)) } : pull,
+    picked.has(pull) ? { ...pull, ink: random.pick(inks.of.filter((ink) => ink !== pull.ink)) } : pull,
   );
 }
 
