@@ -27,6 +27,8 @@ export interface Saver {
 export class AppStore extends EventTarget {
   private history: History;
   private nextNotice = 1;
+  /** How many projects were opened in the place of another; what was found in one is not of the next. */
+  opened = 0;
   room: Room = 'wall';
   /** The pull chosen on the Bench, by id. */
   selectedPull: string | null = null;
@@ -78,6 +80,7 @@ export class AppStore extends EventTarget {
   open(project: Project): void {
     const before = this.project;
     this.history = startHistory(project);
+    this.opened++;
     this.selectedPull = null;
     this.origin = null;
     this.saver.save(project, before);

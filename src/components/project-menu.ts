@@ -3,7 +3,7 @@ import { customElement, property, query } from 'lit/decorators.js';
 import { emptyProject } from '../engine/project/empty.ts';
 import { readProject, writeProject } from '../engine/project/read.ts';
 import type { Project } from '../engine/project/types.ts';
-import { type AppStore, StoreController } from './app-store.ts';
+import { type AppStore, type Room, StoreController } from './app-store.ts';
 import type { SaveState } from './saver.ts';
 import { chooseFiles, download, fileNameOf } from './ui/download.ts';
 import { controls } from './ui/styles.ts';
@@ -82,10 +82,11 @@ export class ProjectMenu extends LitElement {
     this.dialog.close();
   }
 
-  private async startWith(make: () => Project | Promise<Project>, question: string): Promise<void> {
+  private async startWith(make: () => Project | Promise<Project>, room: Room, question: string): Promise<void> {
     if (!confirm(question)) return;
     this.store.open(await make());
     this.dialog.close();
+    this.store.go(room);
   }
 
   override render() {
@@ -113,10 +114,10 @@ export class ProjectMenu extends LitElement {
             Save as a file
           </button>
           <button @click=${() => void this.openFile()}>Open a project file…</button>
-          <button @click=${() => void this.startWith(() => emptyProject(store.project), 'Start with an empty drawer? The open project is replaced; save it as a file first if you want it back.')}>
+          <button @click=${() => void this.startWith(() => emptyProject(store.project), 'drawer', 'Start with an empty drawer? The open project is replaced; save it as a file first if you want it back.')}>
             Start with an empty drawer
           </button>
-          <button @click=${() => void this.startWith(async () => (await import('./demo.ts')).demo(), 'Open the demo project? The open project is replaced; save it as a file first if you want it back.')}>
+          <button @click=${() => void this.startWith(async () => (await import('./demo.ts')).demo(), 'wall', 'Open the demo project? The open project is replaced; save it as a file first if you want it back.')}>
             Open the demo project
           </button>
         </div>

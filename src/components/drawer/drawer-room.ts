@@ -4,6 +4,7 @@ import { nextScreenNumber, screenOfShape } from '../../engine/shapes/new-screen.
 import type { Screen, Shape } from '../../engine/shapes/types.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import { chooseFiles } from '../ui/download.ts';
+import { putOnBench } from '../ui/put-on-bench.ts';
 import { controls } from '../ui/styles.ts';
 import { drawerStyles } from './drawer-styles.ts';
 import { readShapeFiles } from './read-files.ts';
@@ -16,6 +17,8 @@ import { sizeText } from './shape-tray.ts';
 interface Report {
   head: string;
   remarks: { text: string; kept: boolean }[];
+  /** Ids of the screens that were made. */
+  screens: string[];
 }
 
 /** The flat file: shapes above, the screens made of them below, one screen open beside. */
@@ -32,6 +35,8 @@ export class DrawerRoom extends LitElement {
   @state() private report: Report | null = null;
   private readonly wide = matchMedia('(min-width: 1000px)');
   private listTop = 0;
+  /** Which of the projects opened so far the state above is of. */
+  private opened = 0;
   private work: Promise<void> = Promise.resolve();
 
   override connectedCallback(): void {
@@ -53,6 +58,14 @@ export class DrawerRoom extends LitElement {
 
   protected override shouldUpdate(): boolean {
     return this.store.room === 'drawer';
+  }
+
+  protected override willUpdate(): void {
+    if (this.opened === this.store.opened) return;
+    this.opened = this.store.opened;
+    this.report = null;
+    this.shape = null;
+    this.screen = null;
   }
 
   private readonly redraw = (): void => this.requestUpdate();
@@ -98,7 +111,7 @@ export class DrawerRoom extends LitElement {
       this.shape = read.shapes[0]!.id;
       if (this.wide.matches) this.screen = screens[0]!.id;
     }
-    this.report = { head: headOf(added ? read.shapes : [], files.length - read.shapes.length, screens), remarks };
+    this.report = { head: headOf(added ? read.shapes : [], files.length - read.shapes.length, screens), remarks, screens: added ? screens.map((screen) => screen.id) : [] };
   }
 
   private screensFor(shapes: readonly Shape[], remarks: Report['remarks']): Screen[] {
@@ -217,10 +230,13 @@ export class DrawerRoom extends LitElement {
   private renderReport() {
     const { report } = this;
     if (report === null) return nothing;
+    const { drawer, bench } = this.store.project;
+    const waiting = drawer.screens.filter(({ id }) => report.screens.includes(id) && !bench.some((pull) => pull.screen === id));
     return html`<div class="report" role="status" aria-label="What the files came to">
       <div class="row">
         <h3>${report.head}</h3>
         <span class="fill"></span>
+        ${waiting.length < 2 ? nothing : html`<button class="main" @click=${() => putOnBench(this.store, waiting)}>Put all ${waiting.length} on the Bench</button>`}
         <button class="quiet" @click=${() => (this.report = null)}>Put away</button>
       </div>
       ${report.remarks.length === 0

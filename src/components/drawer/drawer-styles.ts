@@ -43,6 +43,13 @@ export const drawerStyles = css`
     border-radius: 0 0 5px 5px;
     background: var(--line);
   }
+  .chosen strong {
+    min-width: 0;
+    max-width: 46ch;
+    overflow: hidden;
+    text-overflow: ellipsis;
+    white-space: nowrap;
+  }
   .chosen {
     padding: 10px 2px;
     border-bottom: 1px solid var(--line);

@@ -3,6 +3,7 @@ import { css } from 'lit';
 export const editorStyles = css`
   :host {
     display: grid;
+    grid-template-columns: minmax(0, 1fr);
     gap: 14px;
     align-content: start;
   }
@@ -46,6 +47,7 @@ export const editorStyles = css`
   }
   section {
     display: grid;
+    grid-template-columns: minmax(0, 1fr);
     gap: 10px;
     padding-top: 14px;
     border-top: 1px solid var(--line);
@@ -59,10 +61,16 @@ export const editorStyles = css`
   .fields p {
     grid-column: 1 / -1;
   }
+  h3 {
+    overflow-wrap: anywhere;
+  }
   .pieces {
     gap: 6px;
   }
   .pieces button {
+    max-width: 100%;
+    overflow: hidden;
+    text-overflow: ellipsis;
     padding: 4px 10px;
   }
   .add select {

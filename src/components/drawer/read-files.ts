@@ -1,3 +1,4 @@
+import type { Problem } from '../../engine/base/error.ts';
 import type { Shape } from '../../engine/shapes/types.ts';
 import { desk, sentenceOf } from '../../workers/client.ts';
 
@@ -17,7 +18,7 @@ export interface FilesRead {
  */
 export async function readShapeFiles(files: readonly File[], onNext: (done: number) => void): Promise<FilesRead> {
   const read: FilesRead = { shapes: [], remarks: [] };
-  for (const [done, file] of files.entries()) {
+  for (const [done, file] of inNameOrder(files).entries()) {
     onNext(done);
     if (file.size > MAX_FILE_BYTES) {
       const megabytes = (file.size / 1e6).toFixed(1);
@@ -31,10 +32,23 @@ export async function readShapeFiles(files: readonly File[], onNext: (done: numb
       const text = await file.text();
       const { shape, problems } = await desk('picture').engine.readShapeFile(text, file.name, crypto.randomUUID());
       if (shape !== null) read.shapes.push(shape);
-      for (const problem of problems) read.remarks.push({ text: problem.message, kept: shape !== null });
+      for (const text of told(problems)) read.remarks.push({ text, kept: shape !== null });
     } catch (error) {
       read.remarks.push({ text: `${file.name}: the file could not be read (${sentenceOf(error)}); choose an SVG file, not a folder.`, kept: false });
     }
   }
   return read;
+}
+
+/** As an artist numbers them: leaf-2 before leaf-10. */
+function inNameOrder(files: readonly File[]): File[] {
+  const order = new Intl.Collator('en', { numeric: true, sensitivity: 'base' });
+  return files.toSorted((a, b) => order.compare(a.name, b.name));
+}
+
+/** Each sentence once, with how often it holds. */
+function told(problems: readonly Problem[]): string[] {
+  const times = new Map<string, number>();
+  for (const { message } of problems) times.set(message, (times.get(message) ?? 0) + 1);
+  return [...times].map(([message, count]) => (count === 1 ? message : `${message} (${count} times)`));
 }

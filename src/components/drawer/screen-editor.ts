@@ -7,6 +7,7 @@ import type { Mesh, PlacedShape, Screen } from '../../engine/shapes/types.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import '../ui/number-field.ts';
 import type { NumberPick } from '../ui/number-field.ts';
+import { putOnBench } from '../ui/put-on-bench.ts';
 import { controls } from '../ui/styles.ts';
 import { editorStyles } from './editor-styles.ts';
 import './sheet-preview.ts';
@@ -80,19 +81,6 @@ export class ScreenEditor extends LitElement {
     this.change({ placed: this.screen.placed.filter((_, i) => i !== index) });
   }
 
-  private putOnBench(): void {
-    const { project } = this.store;
-    const ink = project.drawer.inks[0];
-    if (ink === undefined) {
-      this.store.tell('There is no ink to pull with; add one in Inks first.');
-      return;
-    }
-    const pull = { id: crypto.randomUUID(), screen: this.screen.id, ink: ink.id, dxMm: 0, dyMm: 0, turnDeg: 0, strokes: 1 };
-    if (this.store.dispatch({ kind: 'add-pull', pull, at: project.bench.length })) {
-      this.store.tell(`Screen ${this.screen.number} is on the Bench, last down, in ${ink.name}.`, 'news');
-    }
-  }
-
   private removeScreen(): void {
     const { number, name } = this.screen;
     if (this.store.dispatch({ kind: 'remove-screen', screen: this.screen.id })) {
@@ -119,7 +107,7 @@ export class ScreenEditor extends LitElement {
       </header>
       <div class="row bench">
         <p class="soft small">${uses === 0 ? 'Not on the Bench' : uses === 1 ? 'On the Bench in one pull' : `On the Bench in ${uses} pulls`}</p>
-        <button class="main" @click=${this.putOnBench}>Put on the Bench</button>
+        <button class="main" @click=${() => putOnBench(this.store, [this.screen])}>Put on the Bench</button>
       </div>
       <sheet-preview
         .paper=${drawer.paper}

@@ -4,6 +4,7 @@ import type { Problem } from '../../engine/base/error.ts';
 import { recipeOf } from '../../engine/recipe/write.ts';
 import { desk, sentenceOf } from '../../workers/client.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
+import { putOnBench } from '../ui/put-on-bench.ts';
 import { controls } from '../ui/styles.ts';
 import { keptPrints } from './kept-prints.ts';
 import './wall-holds.ts';
@@ -36,6 +37,8 @@ export class WallRoom extends LitElement {
   private wanted: WallInputs | null = null;
   private pause: ReturnType<typeof setTimeout> | undefined;
   private checks = 0;
+  /** Which of the projects opened so far hangs here. */
+  private opened = 0;
   private readonly onNarrow = (): void => {
     this.narrow = this.narrowness.matches;
   };
@@ -74,11 +77,19 @@ export class WallRoom extends LitElement {
   protected override updated(): void {
     const { store } = this;
     const { drawer, bench, explore } = store.project;
+    if (this.opened !== store.opened) {
+      this.opened = store.opened;
+      this.wanted = null;
+      this.run.clear();
+      this.view.clear();
+      this.requestUpdate();
+    }
     if (this.wanted === null || !sameInputs(this.wanted, store.project)) {
       const before = this.wanted;
       this.wanted = { drawer, bench, explore };
       // Another stack on the Bench does not take down a wall one may still be choosing from.
-      const find = before === null ? 'at once' : sameValue(before.bench, bench) ? 'soon' : 'when asked';
+      const kept = before !== null && !sameValue(before.bench, bench) && before.bench.length > 0;
+      const find = before === null ? 'at once' : kept ? 'when asked' : 'soon';
       void this.settingsChanged(find);
     }
     this.dataset.state = this.standing;
@@ -209,6 +220,17 @@ export class WallRoom extends LitElement {
     return nothing;
   }
 
+  /** Without a stack there is nothing to hold, only screens to begin with. */
+  private holdsNote() {
+    const { drawer, bench, explore } = this.store.project;
+    const { length } = drawer.screens;
+    if (bench.length > 0) return html`<p class="soft small">The stack on the Bench, last down on top. Hold a pull, and every print keeps to it.</p>`;
+    if (length === 0) return html`<p class="soft small">Nothing to hold: the Bench is empty.</p>`;
+    const most = Math.min(explore.bringIn, length);
+    return html`<p class="soft small">Nothing to hold: the Bench is empty. Each print is made of up to ${most} of the ${length} screens in the Drawer.</p>
+      <button @click=${() => putOnBench(this.store, drawer.screens)}>${length === 1 ? 'Put the screen on the Bench' : `Put all ${length} on the Bench`}</button>`;
+  }
+
   private settings() {
     const { store } = this;
     const { project } = store;
@@ -216,7 +238,7 @@ export class WallRoom extends LitElement {
       <wall-settings .store=${store} .project=${project} .problems=${this.problems}></wall-settings>
       <section aria-labelledby="holds">
         <h3 id="holds">Holds</h3>
-        <p class="soft small">The stack on the Bench, last down on top. Hold a pull, and every print keeps to it.</p>
+        ${this.holdsNote()}
         <wall-holds .store=${store} .project=${project} .problems=${this.problems}></wall-holds>
       </section>
     `;
@@ -224,13 +246,13 @@ export class WallRoom extends LitElement {
 
   override render() {
     const { store, run } = this;
-    const { bench, recipes } = store.project;
-    const note =
-      bench.length === 0 && this.problems.length > 0
-        ? 'The Bench is empty. Put screens on it, and their stack is explored here.'
-        : run.state === 'done'
-          ? 'No print came of these settings. Let more change, or lift a hold.'
-          : '';
+    const { drawer, recipes } = store.project;
+    const bare = drawer.screens.length === 0;
+    const note = bare
+      ? 'The wall hangs prints made of your shapes. There are none yet: put some into the Drawer first.'
+      : run.state === 'done'
+        ? 'No print came of these settings. Let more change, or lift a hold.'
+        : '';
     return html`
       <aside aria-label="What the wall is found from">
         <h2 class="visually-hidden">Wall</h2>
@@ -246,7 +268,9 @@ export class WallRoom extends LitElement {
         @keep-print=${(event: PrintEvent) => this.keep(event.detail.index)}
         @open-print=${(event: PrintEvent) => this.open(event.detail.index)}
         @wall-problem=${(event: CustomEvent<string>) => store.tell(event.detail)}
-      ></wall-view>
+      >
+        ${bare ? html`<button class="main" @click=${() => store.go('drawer')}>To the Drawer</button>` : nothing}
+      </wall-view>
     `;
   }
 }

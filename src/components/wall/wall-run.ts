@@ -105,6 +105,19 @@ export class WallRun {
     this.listener.changed();
   }
 
+  /** Ends the search and forgets what it found. */
+  clear(): void {
+    this.stop();
+    this.call++;
+    this.job = null;
+    this.inputs = null;
+    this.state = 'idle';
+    this.found = 0;
+    this.asked = 0;
+    this.reason = '';
+    this.variants = [];
+  }
+
   /** Asks the running search to end; what was found stays. */
   stop(): void {
     if (this.job !== null) void desk('wall').engine.cancel(this.job);

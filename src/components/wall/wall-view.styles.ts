@@ -44,6 +44,8 @@ export const wallViewStyles = css`
     inset: 0;
     display: grid;
     place-content: center;
+    justify-items: center;
+    gap: 16px;
     padding: 32px;
     text-align: center;
     color: var(--ink-soft);
@@ -51,6 +53,9 @@ export const wallViewStyles = css`
   }
   .note p {
     max-width: 38ch;
+  }
+  ::slotted(*) {
+    pointer-events: auto;
   }
   .rail {
     display: flex;

@@ -109,6 +109,12 @@ export class WallView extends LitElement {
     this.withScene((scene) => scene.begin(places, aspect));
   }
 
+  /** Takes the prints down and leaves the wall bare. */
+  clear(): void {
+    this.focused = -1;
+    this.begin(0, 1);
+  }
+
   /** Hangs prints. */
   add(batch: WallBatch): void {
     this.withScene((scene) => scene.add(batch));
@@ -233,7 +239,7 @@ export class WallView extends LitElement {
         @blur=${() => this.mark()}
       >
         ${this.trouble !== '' ? html`<div class="note"><p role="alert">${this.trouble}</p></div>` : nothing}
-        ${this.note !== '' && this.found === 0 ? html`<div class="note"><p>${this.note}</p></div>` : nothing}
+        ${this.note !== '' && this.found === 0 ? html`<div class="note"><p>${this.note}</p><slot></slot></div>` : nothing}
         <build-up></build-up>
       </div>
       <p id="keys" class="visually-hidden">

@@ -1,5 +1,8 @@
 import { PROJECT_FORMAT, PROJECT_VERSION, type Project } from './types.ts';
 
+/** With nothing on the Bench a print is made of screens brought in alone: enough for layers. */
+const BRING_IN = 8;
+
 /**
  * A project with nothing in the drawer, with the inks, paper and studio figures of another.
  * @param like the project whose inks, paper and figures stay
@@ -11,7 +14,7 @@ export function emptyProject(like: Project): Project {
     title: 'Untitled',
     drawer: { ...like.drawer, shapes: [], screens: [] },
     bench: [],
-    explore: { ...like.explore, holds: [] },
+    explore: { ...like.explore, holds: [], bringIn: BRING_IN },
     recipes: [],
     visit: [],
     press: like.press,

@@ -1,0 +1,31 @@
+import { firstPulls } from '../../engine/project/first-pulls.ts';
+import type { Screen } from '../../engine/shapes/types.ts';
+import type { AppStore } from '../app-store.ts';
+
+/**
+ * Puts a first pull of each screen on top of the stack on the Bench, the inks in turn.
+ * @returns whether it could be done; if not, the store has told why
+ */
+export function putOnBench(store: AppStore, screens: readonly Screen[]): boolean {
+  const { drawer, bench } = store.project;
+  if (drawer.inks.length === 0) {
+    store.tell('There is no ink to pull with; add one in Inks first.');
+    return false;
+  }
+  const pulls = firstPulls(screens, drawer.inks, bench.length, () => crypto.randomUUID());
+  const [first] = pulls;
+  if (first === undefined) return false;
+  const done =
+    pulls.length === 1
+      ? store.dispatch({ kind: 'add-pull', pull: first, at: bench.length })
+      : store.dispatch({ kind: 'open-stack', pulls: [...bench, ...pulls] });
+  if (!done) return false;
+  const inkName = drawer.inks.find((ink) => ink.id === first.ink)!.name;
+  store.tell(
+    pulls.length === 1
+      ? `Screen ${screens[0]!.number} is on the Bench, last down, in ${inkName}.`
+      : `${pulls.length} screens are on the Bench, the inks in turn. The Wall finds prints from them.`,
+    'news',
+  );
+  return true;
+}
