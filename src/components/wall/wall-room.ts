@@ -120,7 +120,7 @@ export class WallRoom extends LitElement {
     }
     if (this.problems.length > 0 || find === 'when asked') return;
     if (find === 'at once') this.find();
-    else if (this.stale) this.pause = setTimeout(() => this.find(), PAUSE_MS);
+    else if (this.stale || this.run.inputs === null) this.pause = setTimeout(() => this.find(), PAUSE_MS);
   }
 
   private find(): void {

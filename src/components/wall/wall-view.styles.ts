@@ -53,6 +53,7 @@ export const wallViewStyles = css`
   }
   .note p {
     max-width: 38ch;
+    text-wrap: balance;
   }
   ::slotted(*) {
     pointer-events: auto;

@@ -239,7 +239,7 @@ export class WallView extends LitElement {
         @blur=${() => this.mark()}
       >
         ${this.trouble !== '' ? html`<div class="note"><p role="alert">${this.trouble}</p></div>` : nothing}
-        ${this.note !== '' && this.found === 0 ? html`<div class="note"><p>${this.note}</p><slot></slot></div>` : nothing}
+        ${this.note !== '' && this.found === 0 ? html`<div class="note" @pointerdown=${(event: Event) => event.stopPropagation()}><p>${this.note}</p><slot></slot></div>` : nothing}
         <build-up></build-up>
       </div>
       <p id="keys" class="visually-hidden">
