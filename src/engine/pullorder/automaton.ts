@@ -1,4 +1,4 @@
-import type { Order } from './model.ts';
+import type { Meter, Order } from './model.ts';
 
 /**
  * What an order looks like as the word goes on: its states are the sets of pulls already printed
@@ -10,6 +10,7 @@ export class Automaton {
   /** 32-bit words a mask takes. */
   readonly words: number;
   readonly #cascade: boolean;
+  readonly #meter: Meter;
   readonly #predMasks: Int32Array;
   readonly #height: Int32Array;
   readonly #ids = new Map<number | string, number>();
@@ -32,8 +33,10 @@ export class Automaton {
    * @param cascade whether a letter goes on while it finds work
    * @param groups group of each letter (its screen), for the chain lengths
    * @param salt makes the hash numbers of different orders differ
+   * @param meter is charged for every new state
    */
-  constructor(order: Order, cascade: boolean, groups: ArrayLike<number> | null, salt: number) {
+  constructor(order: Order, cascade: boolean, groups: ArrayLike<number> | null, salt: number, meter: Meter) {
+    this.#meter = meter;
     this.order = order;
     this.#cascade = cascade;
     const count = order.letters.length;
@@ -108,6 +111,7 @@ export class Automaton {
     const known = this.#ids.get(key);
     if (known !== undefined) return known;
     const id = this.#count++;
+    this.#meter.units += 2 + ((this.order.letters.length * this.words) >> 5);
     this.#ids.set(key, id);
     if (id >= this.chain.length) this.#grow();
     this.#masks.set(mask, id * this.words);

@@ -1,12 +1,7 @@
 import type { Random } from '../base/random.ts';
 import { Automaton } from './automaton.ts';
-import { INK, MAX_SET_UPS, MOUNT, MOVE, stepCost, type Model } from './model.ts';
+import { INK, MAX_SET_UPS, MOUNT, MOVE, stepCost, type Meter, type Model } from './model.ts';
 import { chanceTable, worthTable } from './ranking.ts';
-
-/** Counts work, so that a budget is the same on every machine. One unit is about one look at a pull. */
-export interface Meter {
-  units: number;
-}
 
 export interface BeamOptions {
   /** Partial plans kept side by side. */
@@ -29,8 +24,8 @@ export interface BeamOptions {
 }
 
 /** Makes the automata of a model, one an order. */
-export function automataOf(model: Model): Automaton[] {
-  return model.orders.map((order, i) => new Automaton(order, model.cascade, model.kinds?.screen ?? null, i));
+export function automataOf(model: Model, meter: Meter): Automaton[] {
+  return model.orders.map((order, i) => new Automaton(order, model.cascade, model.kinds?.screen ?? null, i, meter));
 }
 
 interface Trail {
@@ -65,16 +60,22 @@ export function beam(
   let costs = [0];
   let trails: (Trail | null)[] = [null];
   let hashes = [automata.reduce((h, a) => h ^ a.mix[0]!, 0)];
+  meter.units += 100 + model.letterCount;
   const gain = new Float64Array(model.letterCount);
   const hash = new Int32Array(model.letterCount);
   const found = new Int32Array(model.letterCount);
   const served = new Int32Array(model.letterCount);
   // How many orders still have pulls of each letter, per partial word.
-  const total = new Int32Array(model.letterCount);
-  for (const order of model.orders) for (const l of new Set(order.letters)) total[l]!++;
-  const used = [...total.keys()].filter((l) => total[l]! > 0);
-  const worths = [...total].map(worthTable);
-  let needs = [total];
+  const place = new Int32Array(model.letterCount).fill(-1);
+  const totals: number[] = [];
+  for (const order of model.orders) {
+    for (const l of new Set(order.letters)) {
+      if (place[l]! < 0) place[l] = totals.push(0) - 1;
+      totals[place[l]!]!++;
+    }
+  }
+  const worths = totals.map(worthTable);
+  let needs = [Int32Array.from(totals)];
   let potentials = [0];
   const scores: number[] = [];
   const froms: number[] = [];
@@ -150,8 +151,8 @@ export function beam(
         let score = (stepTable && step >= MOUNT ? stepBase : base) + gain[letter]!;
         if (!uniform) score -= thrift * (Math.floor(childCost / INK) % (MOUNT / INK) + 0.3 * (Math.floor(childCost / MOVE) % (INK / MOVE)));
         if (served[letter]! > 0) {
-          const need = needs[b]![letter]!;
-          const worth = worths[letter]!;
+          const need = needs[b]![place[letter]!]!;
+          const worth = worths[place[letter]!]!;
           score += stepWorth * (worth[need - served[letter]!]! - worth[need]!);
         }
         score += stepWorth * potentials[b]!;
@@ -164,7 +165,7 @@ export function beam(
       }
     }
     const ranked = rank(scores);
-    meter.units += ranked.length;
+    meter.units += 2 * ranked.length;
     const nextStates = new Int32Array(Math.min(width, ranked.length) * orders);
     const nextLasts: number[] = [];
     const nextCosts: number[] = [];
@@ -183,7 +184,7 @@ export function beam(
       const letter = letters[i]!;
       const slot = nextLasts.length;
       let done = true;
-      const need = Int32Array.from(needs[b]!);
+      const need = needs[b]!.slice();
       for (let c = 0; c < orders; c++) {
         const automaton = automata[c]!;
         const state = states[b * orders + c]!;
@@ -193,13 +194,13 @@ export function beam(
         for (let e = start; e < end; e++) {
           if (automaton.edgeLetter[e] !== letter) continue;
           next = automaton.edgeNext[e]!;
-          need[letter]! -= automaton.edgeLast[e]!;
+          need[place[letter]!]! -= automaton.edgeLast[e]!;
           break;
         }
         nextStates[slot * orders + c] = next;
         if (automata[c]!.chain[next] !== 0) done = false;
       }
-      meter.units += orders;
+      meter.units += orders + (totals.length >> 1);
       const trail = { letter, up: trails[b]! };
       if (done) {
         const cost = childCosts[i]! + stepCost(model, letter, options.after);
@@ -216,7 +217,7 @@ export function beam(
       nextHashes.push(childHashes[i]!);
       nextNeeds.push(need);
       let potential = 0;
-      for (const l of used) potential += worths[l]![need[l]!]!;
+      for (let l = 0; l < need.length; l++) potential += worths[l]![need[l]!]!;
       nextPotentials.push(potential);
     }
     states = nextStates.subarray(0, nextLasts.length * orders);

@@ -1,8 +1,8 @@
 import type { Random } from '../base/random.ts';
-import { automataOf, type Meter } from './beam.ts';
+import { automataOf } from './beam.ts';
 import { coverBound, type CoverRow } from './cover.ts';
 import { exact } from './exact.ts';
-import { distinctOrders, partOf, type Model } from './model.ts';
+import { distinctOrders, type Meter, type Model, type Order } from './model.ts';
 import { forcedCounts } from './multiplicity.ts';
 
 /**
@@ -22,10 +22,14 @@ export class BoundSearch {
   readonly #counts: number[];
   readonly #rows = new Map<string, CoverRow>();
   readonly #letters: number[];
+  /** For each order the pulls of each letter, ascending. */
+  readonly #pullsOf: Map<number, number[]>[];
   readonly #clash = new Map<number, Map<number, number>>();
   readonly #tasks: Generator<void, void>;
   /** No word is shorter. */
   best: number;
+  /** A shortest word of the whole model, when one was met on the way. */
+  word: number[] | null = null;
 
   /** @param model letters count 1 each, whatever `kinds` says */
   constructor(model: Model, random: Random, meter: Meter) {
@@ -35,6 +39,14 @@ export class BoundSearch {
     this.#counts = forcedCounts(this.#model.orders, (l) => l, model.letterCount, model.cascade);
     this.#letters = this.#counts.flatMap((n, l) => (n > 0 ? [l] : []));
     this.best = this.#counts.reduce((a, b) => a + b, 0);
+    this.#pullsOf = this.#model.orders.map((order) => {
+      const pulls = new Map<number, number[]>();
+      order.letters.forEach((l, p) => {
+        if (!pulls.has(l)) pulls.set(l, []);
+        pulls.get(l)!.push(p);
+      });
+      return pulls;
+    });
     this.#tasks = this.#work();
   }
 
@@ -55,13 +67,24 @@ export class BoundSearch {
     const key = sorted.join();
     const known = this.#rows.get(key);
     if (known) return known.least;
-    const keep = new Set(sorted);
-    const part = partOf(this.#model, (c, p) => keep.has(this.#model.orders[c]!.letters[p]!));
-    this.#meter.units += 8 * this.#model.orders.length;
-    const { lower } = exact(part, automataOf(part), { below: Infinity, before: -1, after: -1, maxNodes, meter: this.#meter });
+    const part = this.#onLetters(sorted);
+    const { lower } = exact(part, automataOf(part, this.#meter), { below: Infinity, before: -1, after: -1, maxNodes, meter: this.#meter });
     const least = Math.max(lower, this.#sumOf(sorted));
     this.#rows.set(key, { letters: sorted, least });
     return least;
+  }
+
+  /** The model with the pulls of these letters only. */
+  #onLetters(letters: readonly number[]): Model {
+    const parts = this.#model.orders.map((order, c): Order => {
+      const pulls = letters.flatMap((l) => this.#pullsOf[c]!.get(l) ?? []).sort((a, b) => a - b);
+      this.#meter.units += 20 + 2 * pulls.length ** 2;
+      return {
+        letters: pulls.map((p) => order.letters[p]!),
+        preds: pulls.map((p) => pulls.flatMap((q, i) => (q < p && holds(order.preds[p]!, q) ? [i] : []))),
+      };
+    });
+    return { ...this.#model, orders: distinctOrders(parts) };
   }
 
   #cover(maxNodes: number): void {
@@ -82,14 +105,19 @@ export class BoundSearch {
     yield* this.#sheets(2, 6, 3000);
     for (let round = 0; round < 40; round++) {
       const size = 3 + Math.min(round, 9);
-      const nodes = 1500 * 2 ** Math.min(round, 9);
+      const nodes = Math.min(60_000, 1500 * 2 ** round);
       for (let t = size <= 4 ? 6 : 2; t > 0; t--) {
         let total = 0;
         for (const group of this.split(size)) {
+          if (group.length === 1) {
+            total += this.#sumOf(group);
+            continue;
+          }
           total += this.#least(group, nodes);
           yield;
         }
         this.best = Math.max(this.best, total);
+        yield;
       }
       this.#cover(300 * (1 + round));
       yield;
@@ -123,9 +151,11 @@ export class BoundSearch {
       const all = orders.length <= size;
       const chosen = new Set(all ? bySize : t < 2 ? bySize.slice(t, t + size) : this.#random.shuffle(bySize).slice(0, size));
       const part = { ...this.#model, orders: orders.filter((_, c) => chosen.has(c)) };
-      const { lower } = exact(part, automataOf(part), { below: Infinity, before: -1, after: -1, maxNodes, meter: this.#meter });
+      const { lower, word } = exact(part, automataOf(part, this.#meter), { below: Infinity, before: -1, after: -1, maxNodes, meter: this.#meter });
+      if (all && word) this.word = word;
       // Letters that these sheets lack still come as often as other sheets force.
       const counts = forcedCounts(part.orders, (l) => l, part.letterCount, part.cascade);
+      this.#meter.units += part.orders.reduce((n, o) => n + o.letters.length ** 2, 0);
       const missing = this.#letters.filter((l) => counts[l] === 0);
       this.best = Math.max(this.best, lower + this.#sumOf(missing));
       yield;
@@ -138,6 +168,8 @@ export class BoundSearch {
    * @param size most letters in a group
    */
   split(size: number): number[][] {
+    if (this.#clash.size === 0) return this.#letters.map((l) => [l]);
+    this.#meter.units += this.#letters.length ** 2;
     const left = new Set(this.#random.shuffle(this.#letters));
     const groups: number[][] = [];
     for (const first of [...left]) {
@@ -162,4 +194,16 @@ export class BoundSearch {
     }
     return groups;
   }
+}
+
+/** Whether an ascending list holds a number. */
+function holds(list: readonly number[], value: number): boolean {
+  let low = 0;
+  let high = list.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (list[middle]! < value) low = middle + 1;
+    else high = middle;
+  }
+  return list[low] === value;
 }

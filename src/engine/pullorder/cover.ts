@@ -1,5 +1,4 @@
-import type { Meter } from './beam.ts';
-
+import type { Meter } from './model.ts';
 /** The letters together must come at least `least` times. */
 export interface CoverRow {
   letters: number[];

@@ -1,8 +1,7 @@
 import type { Automaton } from './automaton.ts';
-import type { Meter } from './beam.ts';
-import { INK, MOUNT, stepCost, type Model } from './model.ts';
-import { multiplicities } from './multiplicity.ts';
-import { Patterns } from './patterns.ts';
+import { estimator } from './estimate.ts';
+import { Heap } from './heap.ts';
+import { stepCost, type Meter, type Model } from './model.ts';
 
 export interface ExactOptions {
   /** Only words cheaper than this are looked for. */
@@ -40,7 +39,7 @@ export function exact(model: Model, automata: readonly Automaton[], options: Exa
       : { lower: below, word: null, finished: true };
   }
   const kinds = model.kinds;
-  const estimate = estimator(model, automata, options);
+  const estimate = estimator(model, automata, options.groups, meter);
   let room = 1024;
   let states = new Int32Array(room * orders);
   let lasts = new Int32Array(room);
@@ -153,142 +152,7 @@ export function exact(model: Model, automata: readonly Automaton[], options: Exa
   return { lower: goalCost, word: word.reverse(), finished: true };
 }
 
-/** Underestimate of the cost still to come, part by part of the packed cost, hence of the whole. */
-function estimator(model: Model, automata: readonly Automaton[], options: ExactOptions): (states: Int32Array, at: number, last: number) => number {
-  const { meter, groups } = options;
-  const patterns = groups?.length ? new Patterns(model, automata, groups, meter) : null;
-  const kinds = model.kinds;
-  const letterOf = (l: number): number => l;
-  const layers: { groupOf: (l: number) => number; groups: number; runs: boolean; weight: number }[] = kinds
-    ? [
-        { groupOf: (l) => kinds.screen[l]!, groups: 1 + Math.max(-1, ...kinds.screen), runs: true, weight: MOUNT },
-        { groupOf: (l) => kinds.ink[l]!, groups: 1 + Math.max(-1, ...kinds.ink), runs: true, weight: INK },
-        { groupOf: letterOf, groups: model.letterCount, runs: false, weight: 1 },
-      ]
-    : [{ groupOf: letterOf, groups: model.letterCount, runs: model.cascade, weight: 1 }];
-  // Groups that the model does not use are squeezed out: parts of a model keep the letters' numbers.
-  const used = new Set<number>(model.orders.flatMap((o) => o.letters));
-  const column = new Map<string, number>();
-  const weights: number[] = [];
-  layers.forEach((layer, i) => {
-    for (const l of used) {
-      const key = `${i}.${layer.groupOf(l)}`;
-      if (!column.has(key)) {
-        column.set(key, weights.length);
-        weights.push(layer.weight);
-      }
-    }
-  });
-  const width = weights.length;
-  meter.units += 10 * width * automata.length;
-  const perPull = automata.map((automaton) => {
-    const rows = new Uint16Array(automaton.order.letters.length * width);
-    layers.forEach((layer, i) => {
-      const own = [...new Set(automaton.order.letters.map(layer.groupOf))];
-      const dense = new Map(own.map((g, j) => [g, j]));
-      const most = multiplicities(automaton.order, (l) => dense.get(layer.groupOf(l))!, own.length, layer.runs);
-      automaton.order.letters.forEach((_, p) =>
-        own.forEach((g, j) => {
-          rows[p * width + column.get(`${i}.${g}`)!] = most[p * own.length + j]!;
-        }),
-      );
-    });
-    return rows;
-  });
-  const cache: (Uint16Array | undefined)[][] = automata.map(() => []);
-  const rowOf = (c: number, state: number): Uint16Array => {
-    const known = cache[c]![state];
-    if (known) return known;
-    const row = new Uint16Array(width);
-    meter.units += 2 * width;
-    for (const p of automata[c]!.ready(state)) {
-      for (let g = 0; g < width; g++) row[g] = Math.max(row[g]!, perPull[c]![p * width + g]!);
-    }
-    cache[c]![state] = row;
-    return row;
-  };
-  const screenColumn = (last: number): number | undefined => (kinds && last >= 0 ? column.get(`0.${kinds.screen[last]}`) : undefined);
-  const inkColumn = (last: number): number | undefined => (kinds && last >= 0 ? column.get(`1.${kinds.ink[last]}`) : undefined);
-  const most = new Uint16Array(width);
-  return (states, at, last) => {
-    most.fill(0);
-    for (let c = 0; c < automata.length; c++) {
-      const row = rowOf(c, states[at + c]!);
-      for (let g = 0; g < width; g++) if (row[g]! > most[g]!) most[g] = row[g]!;
-    }
-    let changes = 0;
-    let other = 0;
-    const unit = weights[0]!;
-    for (let g = 0; g < width; g++) {
-      if (weights[g] === unit) changes += most[g]!;
-      else other += most[g]! * weights[g]!;
-    }
-    // What is on the press may go on: one entry of its screen and of its ink may be free.
-    const screen = screenColumn(last);
-    if (screen !== undefined && most[screen]! > 0) changes--;
-    const ink = inkColumn(last);
-    if (ink !== undefined && most[ink]! > 0) other -= INK;
-    if (patterns) changes = Math.max(changes, patterns.estimate(states, at, last));
-    return changes * unit + other;
-  };
-}
-
 function copyTo<T extends Int32Array | Float64Array | Uint8Array>(from: T, to: T): T {
   to.set(from as never);
   return to;
-}
-
-/** Binary heap of nodes by value; among equals the latest goes first, which dives to a goal. */
-class Heap {
-  #values: number[] = [];
-  #nodes: number[] = [];
-
-  get size(): number {
-    return this.#values.length;
-  }
-
-  get least(): number {
-    return this.#values[0]!;
-  }
-
-  push(value: number, node: number): void {
-    const values = this.#values;
-    const nodes = this.#nodes;
-    let i = values.length;
-    values.push(value);
-    nodes.push(node);
-    while (i > 0) {
-      const up = (i - 1) >> 1;
-      if (values[up]! < value || (values[up]! === value && nodes[up]! > node)) break;
-      values[i] = values[up]!;
-      nodes[i] = nodes[up]!;
-      i = up;
-    }
-    values[i] = value;
-    nodes[i] = node;
-  }
-
-  pop(): number {
-    const values = this.#values;
-    const nodes = this.#nodes;
-    const top = nodes[0]!;
-    const value = values.pop()!;
-    const node = nodes.pop()!;
-    const size = values.length;
-    if (size === 0) return top;
-    let i = 0;
-    for (;;) {
-      let down = 2 * i + 1;
-      if (down >= size) break;
-      const right = down + 1;
-      if (right < size && (values[right]! < values[down]! || (values[right]! === values[down]! && nodes[right]! > nodes[down]!))) down = right;
-      if (values[down]! > value || (values[down]! === value && nodes[down]! < node)) break;
-      values[i] = values[down]!;
-      nodes[i] = nodes[down]!;
-      i = down;
-    }
-    values[i] = value;
-    nodes[i] = node;
-    return top;
-  }
 }

@@ -1,8 +1,8 @@
 import type { Random } from '../base/random.ts';
 import type { Automaton } from './automaton.ts';
-import { automataOf, beam, type Meter } from './beam.ts';
+import { automataOf, beam } from './beam.ts';
 import { exact } from './exact.ts';
-import { INK, MOUNT, MOVE, partOf, stepCost, wordCost, type Model, type Order } from './model.ts';
+import { INK, MOUNT, MOVE, partOf, stepCost, wordCost, type Meter, type Model, type Order } from './model.ts';
 
 /** Windows without gain after which the word is shaken. */
 const PATIENCE = 150;
@@ -45,8 +45,8 @@ export class Improver {
 
   constructor(model: Model, word: readonly number[], random: Random, meter: Meter) {
     this.#model = model;
-    this.#automata = automataOf(model);
-    this.#back = automataOf(reversed(model));
+    this.#automata = automataOf(model, meter);
+    this.#back = automataOf(reversed(model), meter);
     this.#random = random;
     this.#meter = meter;
     this.set(word);
@@ -80,8 +80,8 @@ export class Improver {
 
   /** Drops all states but those of the word. */
   forget(): void {
-    this.#automata = automataOf(this.#model);
-    this.#back = automataOf(reversed(this.#model));
+    this.#automata = automataOf(this.#model, this.#meter);
+    this.#back = automataOf(reversed(this.#model), this.#meter);
     this.#early = [];
     this.#late = [];
     this.#trace(0, this.#now.length);
@@ -129,7 +129,7 @@ export class Improver {
     const after = end < this.#now.length ? this.#now[end]! : -1;
     let old = 0;
     for (let i = start; i <= end; i++) old += stepCost(this.#model, i > 0 ? this.#now[i - 1]! : -1, i < end ? this.#now[i]! : after);
-    const automata = automataOf(part);
+    const automata = automataOf(part, this.#meter);
     const found =
       span <= 5 && slack === 0
         ? this.#exactly(part, automata, old + 1, before, after)

@@ -23,6 +23,11 @@ export interface Model {
   kinds: Kinds | null;
 }
 
+/** Counts work, so that a budget is the same on every machine. One unit is about one look at a pull. */
+export interface Meter {
+  units: number;
+}
+
 export interface Kinds {
   screen: Int32Array;
   ink: Int32Array;
@@ -46,7 +51,7 @@ export interface Compiled {
 /** Most different sheets and pulls on them that are planned in one go. */
 export const MAX_DISTINCT_SHEETS = 2000;
 export const MAX_DISTINCT_PULLS = 40_000;
-export const MAX_PULLS_A_SHEET = 2000;
+export const MAX_PULLS_A_SHEET = 400;
 
 const PART = 8192;
 

@@ -48,8 +48,13 @@ export function forcedCounts(
 ): number[] {
   const forced = new Array<number>(groups).fill(0);
   for (const order of orders) {
-    const most = multiplicities(order, groupOf, groups, runs);
-    for (let i = 0; i < most.length; i++) forced[i % groups] = Math.max(forced[i % groups]!, most[i]!);
+    const own = [...new Set(order.letters.map(groupOf))];
+    const place = new Map(own.map((g, i) => [g, i]));
+    const most = multiplicities(order, (l) => place.get(groupOf(l))!, own.length, runs);
+    for (let i = 0; i < most.length; i++) {
+      const g = own[i % own.length]!;
+      forced[g] = Math.max(forced[g]!, most[i]!);
+    }
   }
   return forced;
 }

@@ -1,6 +1,5 @@
 import { Automaton } from './automaton.ts';
-import type { Meter } from './beam.ts';
-import type { Model, Order } from './model.ts';
+import type { Meter, Model, Order } from './model.ts';
 
 /** States remembered for one group; beyond, the longest chain stands in for the exact value. */
 const MAX_VALUES = 60_000;
@@ -61,7 +60,7 @@ export class Patterns {
       const text = JSON.stringify(part);
       if (!byText.has(text)) {
         byText.set(text, automata.length);
-        automata.push(new Automaton(part, cascade, null, automata.length));
+        automata.push(new Automaton(part, cascade, null, automata.length, this.#meter));
       }
       which.push(byText.get(text)!);
       place.push(at);

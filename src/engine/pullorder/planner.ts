@@ -1,9 +1,8 @@
 import { EngineError } from '../base/error.ts';
 import { randomFrom } from '../base/random.ts';
-import type { Meter } from './beam.ts';
 import { checkProblem } from './check-problem.ts';
-import { printWord } from './print-word.ts';
-import { compile } from './model.ts';
+import { printerOf } from './print-word.ts';
+import { compile, type Meter } from './model.ts';
 import { search, type Standing } from './search.ts';
 import type { PlanProblem, PullPlan } from './types.ts';
 
@@ -37,6 +36,7 @@ export function createPlanner(
 ): Planner {
   checkProblem(problem);
   const compiled = compile(problem);
+  const print = printerOf(problem, compiled);
   const meter: Meter = { units: 0 };
   const random = randomFrom(`pullorder ${options.seed}`);
   const rounds = search(compiled, random, meter, Math.max(1e5, options.units ?? 4e6));
@@ -54,8 +54,7 @@ export function createPlanner(
       } while (!done && meter.units < until);
       const { word, bound } = standing!;
       if (printed?.word !== word) {
-        const { complete: _, ...plan } = printWord(problem, compiled, word);
-        printed = { word, plan };
+        printed = { word, plan: print(word) };
         best = null;
       }
       if (best?.bound.mounts !== bound.mounts || best.bound.setUps !== bound.setUps) {

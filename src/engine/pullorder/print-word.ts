@@ -1,23 +1,20 @@
 import { stepCost, unpackCost, type Compiled } from './model.ts';
 import type { PlanProblem, PullPlan } from './types.ts';
 
+/** Writes words out as plans of one problem. */
+export type Printer = (word: readonly number[]) => Omit<PullPlan, 'bound'>;
+
 /**
- * Prints a word of kinds: every set-up takes, on each sheet, every pull of its kind whose turn had
- * come when the set-up began. Printing at once never costs more than waiting: what can follow one
- * set of printed pulls can also follow any larger one.
- * @returns the plan without bounds; set-ups that print nothing are left out
+ * Prepares a problem for writing plans out. A printed word of kinds is a plan in which every set-up
+ * takes, on each sheet, every pull of its kind whose turn had come when the set-up began. Printing
+ * at once never costs more than waiting: what can follow one set of printed pulls can also follow
+ * any larger one.
+ * @returns a function from words to plans without bounds; set-ups that print nothing are left out
  */
-export function printWord(
-  problem: PlanProblem,
-  compiled: Compiled,
-  word: readonly number[],
-): Omit<PullPlan, 'bound'> & { complete: boolean } {
+export function printerOf(problem: PlanProblem, compiled: Compiled): Printer {
   const { names, kindModel } = compiled;
   const kindOf = new Map(names.map((n, i) => [JSON.stringify([n.screen, n.ink, n.offset]), i]));
-  // Ready pulls by kind, so that each set-up looks only at what it prints.
-  const ready: [number, number][][] = names.map(() => []);
-  let left = 0;
-  const sheets = problem.sheets.map((sheet, s) => {
+  const sheets = problem.sheets.map((sheet) => {
     const missing = new Int32Array(sheet.pulls.length);
     const succs: number[][] = sheet.pulls.map(() => []);
     for (const [a, b] of sheet.overlaps) {
@@ -25,27 +22,32 @@ export function printWord(
       missing[b]!++;
     }
     const kinds = sheet.pulls.map((p) => kindOf.get(JSON.stringify([p.screen, p.ink, p.offset ?? '']))!);
-    for (let p = 0; p < kinds.length; p++) if (missing[p] === 0) ready[kinds[p]!]!.push([s, p]);
-    left += kinds.length;
     return { missing, succs, kinds };
   });
-  const setUps: PullPlan['setUps'] = [];
-  let last = -1;
-  let cost = 0;
-  for (const kind of word) {
-    const pulls = ready[kind]!;
-    if (pulls.length === 0) continue;
-    ready[kind] = [];
-    for (const [s, p] of pulls) {
-      const { missing, succs, kinds } = sheets[s]!;
-      for (const next of succs[p]!) if (--missing[next]! === 0) ready[kinds[next]!]!.push([s, next]);
+  return (word) => {
+    // Ready pulls by kind, so that each set-up looks only at what it prints.
+    const ready: [number, number][][] = names.map(() => []);
+    const missing = sheets.map((sheet) => sheet.missing.slice());
+    sheets.forEach(({ kinds }, s) => {
+      for (let p = 0; p < kinds.length; p++) if (missing[s]![p] === 0) ready[kinds[p]!]!.push([s, p]);
+    });
+    const setUps: PullPlan['setUps'] = [];
+    let last = -1;
+    let cost = 0;
+    for (const kind of word) {
+      const pulls = ready[kind]!;
+      if (pulls.length === 0) continue;
+      ready[kind] = [];
+      for (const [s, p] of pulls) {
+        const { succs, kinds } = sheets[s]!;
+        for (const next of succs[p]!) if (--missing[s]![next]! === 0) ready[kinds[next]!]!.push([s, next]);
+      }
+      pulls.sort((a, b) => a[0] - b[0] || a[1] - b[1]);
+      setUps.push({ ...names[kind]!, pulls });
+      cost += stepCost(kindModel, last, kind);
+      last = kind;
     }
-    left -= pulls.length;
-    pulls.sort((a, b) => a[0] - b[0] || a[1] - b[1]);
-    setUps.push({ ...names[kind]!, pulls });
-    cost += stepCost(kindModel, last, kind);
-    last = kind;
-  }
-  const { mounts, inkChanges, registerMoves } = unpackCost(cost);
-  return { setUps, mounts, inkChanges, registerMoves, complete: left === 0 };
+    const { mounts, inkChanges, registerMoves } = unpackCost(cost);
+    return { setUps, mounts, inkChanges, registerMoves };
+  };
 }

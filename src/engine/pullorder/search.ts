@@ -1,10 +1,11 @@
 import { EngineError } from '../base/error.ts';
 import type { Random } from '../base/random.ts';
-import { automataOf, beam, type Meter } from './beam.ts';
+import type { Automaton } from './automaton.ts';
+import { automataOf, beam } from './beam.ts';
 import { BoundSearch } from './bound.ts';
 import { exact } from './exact.ts';
 import { Improver } from './improve.ts';
-import { distinctOrders, MAX_SET_UPS, unpackCost, wordCost, type Compiled, type Model } from './model.ts';
+import { distinctOrders, MAX_SET_UPS, unpackCost, wordCost, type Compiled, type Meter, type Model } from './model.ts';
 
 /** What the search holds so far; the word is always a whole plan, the bounds always hold. */
 export interface Standing {
@@ -25,7 +26,7 @@ const MAX_STATES = 600_000;
  */
 export function* search(compiled: Compiled, random: Random, meter: Meter, firstRound: number): Generator<Standing, void> {
   const { kindModel, screenModel } = compiled;
-  const first = findBeam(kindModel, 1, random, meter);
+  const first = findBeam(kindModel, automataOf(kindModel, meter), 1, random, meter);
   if (!first) {
     throw new EngineError(
       'pullorder.too-large',
@@ -66,7 +67,7 @@ export function* search(compiled: Compiled, random: Random, meter: Meter, firstR
   };
   const takeScreens = (): void => {
     if (screens.cost >= unpackCost(kinds.cost).mounts) return;
-    kinds.set(writeOut(compiled, screens.word));
+    kinds.set(writeOut(compiled, kinds.automata, screens.word));
   };
   const takeKinds = (): void => {
     const order = screensOf(compiled, kinds.word);
@@ -85,7 +86,7 @@ export function* search(compiled: Compiled, random: Random, meter: Meter, firstR
   const small = (model: Model): boolean => model.orders.reduce((n, o) => n + o.letters.length, 0) <= 240 && model.orders.length <= 12;
   const cheapest = (model: Model, below: number, units: number, round: number): ReturnType<typeof exact> => {
     const orders = model.orders.length;
-    return exact(model, automataOf(model), {
+    return exact(model, automataOf(model, meter), {
       below,
       before: -1,
       after: -1,
@@ -103,21 +104,28 @@ export function* search(compiled: Compiled, random: Random, meter: Meter, firstR
   };
   if (small(kindModel)) {
     // The smallest problems are done at once.
-    const result = exact(kindModel, automataOf(kindModel), { below: bestCost, before: -1, after: -1, maxNodes: Math.max(2000, Math.min(20_000, Math.floor(firstRound / 1000))), meter });
+    const result = exact(kindModel, kinds.automata, { below: bestCost, before: -1, after: -1, maxNodes: Math.max(2000, Math.min(20_000, Math.floor(firstRound / 1000))), meter });
     proven = settle(result);
     yield standing();
   }
   for (let round = 0; !proven; round++) {
     const total = firstRound * 2 ** Math.min(round, 8);
     if (!(mountBound.best >= screens.cost)) {
-      // The widest beam that takes about an eighth of the round.
-      const pulls = screenModel.orders.reduce((n, o) => n + o.letters.length, 0);
-      const width = Math.max(1, Math.min(4000, Math.floor((0.12 * total) / (6 * screenModel.orders.length * screens.word.length + pulls))));
-      const found = findBeam(screenModel, width, random, meter, screens.cost, round);
+      // A narrow beam tells what a wide one costs; an eighth of the round is for it.
+      const start = meter.units;
+      const narrow = findBeam(screenModel, screens.automata, 8, random, meter, screens.cost, round);
+      if (narrow) screens.set(narrow);
+      const width = Math.min(4000, Math.floor((8 * 0.12 * total) / (meter.units - start)) - 8);
+      const found = width > 8 ? findBeam(screenModel, screens.automata, width, random, meter, screens.cost, round) : null;
       if (found && found.length < screens.cost) screens.set(found);
       takeScreens();
       yield standing();
-      yield* sliced(0.12 * total, (units) => mountBound.run(units));
+      yield* sliced(0.12 * total, (units) => {
+        const more = mountBound.run(units);
+        if (mountBound.word && mountBound.word.length < screens.cost) screens.set(mountBound.word);
+        takeScreens();
+        return more && mountBound.best < screens.cost;
+      });
       if (small(screenModel) && mountBound.best < screens.cost) {
         const result = cheapest(screenModel, screens.cost, 0.08 * total, round);
         mountBound.best = Math.max(mountBound.best, result.lower);
@@ -160,10 +168,10 @@ export function* search(compiled: Compiled, random: Random, meter: Meter, firstR
   yield standing();
 }
 
-function findBeam(model: Model, width: number, random: Random, meter: Meter, below = Infinity, round = 0): number[] | null {
+function findBeam(model: Model, automata: readonly Automaton[], width: number, random: Random, meter: Meter, below = Infinity, round = 0): number[] | null {
   const reachTenths = [20, 14, 30, 50][round % 4]!;
   const noise = round < 2 ? 0 : 800;
-  return beam(model, automataOf(model), { width, below, before: -1, after: -1, reachTenths, finish: [6, 12, 3, 6][round % 4]!, thriftTenths: 1, noise, random, meter })?.word ?? null;
+  return beam(model, automata, { width, below, before: -1, after: -1, reachTenths, finish: [6, 12, 3, 6][round % 4]!, thriftTenths: 1, noise, random, meter })?.word ?? null;
 }
 
 /** Whether a pull must come right after another of its own kind on some sheet. */
@@ -195,10 +203,9 @@ function screensOf(compiled: Compiled, word: readonly number[]): number[] {
  * Writes an order of screens out in kinds: each screen stays mounted while it finds work, going on
  * with the ink, then the offset, that is on the press when it can.
  */
-function writeOut(compiled: Compiled, screens: readonly number[]): number[] {
+function writeOut(compiled: Compiled, automata: readonly Automaton[], screens: readonly number[]): number[] {
   const model = compiled.kindModel;
   const { screen, ink, offset } = model.kinds!;
-  const automata = automataOf(model);
   const states = new Int32Array(automata.length);
   const word: number[] = [];
   for (const s of screens) {

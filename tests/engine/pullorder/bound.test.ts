@@ -37,8 +37,8 @@ describe('BoundSearch', () => {
       const truth = bruteForce(problem);
       for (const maxNodes of [1, 3, 9]) {
         const options = { ...whole, maxNodes, meter: { units: 0 } };
-        expect(exact(screenModel, automataOf(screenModel), options).lower).toBeLessThanOrEqual(truth.mounts);
-        expect(unpackCost(exact(kindModel, automataOf(kindModel), options).lower).mounts).toBeLessThanOrEqual(truth.mounts);
+        expect(exact(screenModel, automataOf(screenModel, { units: 0 }), options).lower).toBeLessThanOrEqual(truth.mounts);
+        expect(unpackCost(exact(kindModel, automataOf(kindModel, { units: 0 }), options).lower).mounts).toBeLessThanOrEqual(truth.mounts);
       }
     }
   });
@@ -54,11 +54,11 @@ describe('exact', () => {
       const letters = random.shuffle(Array.from({ length: screenModel.letterCount }, (_, l) => l));
       const groups = [letters.slice(0, 2), letters.slice(2)];
       for (const model of [kindModel, screenModel]) {
-        const plain = exact(model, automataOf(model), { ...whole, meter: { units: 0 } });
-        const sharp = exact(model, automataOf(model), { ...whole, groups, meter: { units: 0 } });
+        const plain = exact(model, automataOf(model, { units: 0 }), { ...whole, meter: { units: 0 } });
+        const sharp = exact(model, automataOf(model, { units: 0 }), { ...whole, groups, meter: { units: 0 } });
         expect(sharp.lower, `case ${i}`).toBe(plain.lower);
       }
-      const { lower, word } = exact(kindModel, automataOf(kindModel), { ...whole, groups, meter: { units: 0 } });
+      const { lower, word } = exact(kindModel, automataOf(kindModel, { units: 0 }), { ...whole, groups, meter: { units: 0 } });
       expect(wordCost(kindModel, word!)).toBe(lower);
       const cost = unpackCost(lower);
       expect([cost.mounts, cost.inkChanges, cost.registerMoves, cost.setUps]).toEqual(truth.best);
@@ -102,7 +102,7 @@ describe('Improver', () => {
       improver.run(300_000);
       expect(improver.cost).toBe(wordCost(kindModel, improver.word));
       expect(improver.cost).toBeLessThanOrEqual(wordCost(kindModel, word));
-      automataOf(kindModel).forEach((automaton) => {
+      automataOf(kindModel, { units: 0 }).forEach((automaton) => {
         const end = improver.word.reduce((state, letter) => automaton.step(state, letter), 0);
         expect(automaton.chain[end]).toBe(0);
       });
