@@ -70,7 +70,8 @@ const engine: EngineApi = {
   checkExplore: (key, bench, explore) => checkExplore(explore, of(key).drawer, bench),
   readShapeFile(text, fileName, id) {
     const { shapes, problems } = readShapes(text, fileName);
-    return { shape: shapes[0] === undefined ? null : drawerShape(shapes[0], id), problems };
+    const [read] = shapes;
+    return { shape: read === undefined ? null : drawerShape(read, id), page: read?.page ?? null, problems };
   },
   inkCurves(overWhite, overBlack) {
     const problems = checkInk({ id: 'edited', name: 'this ink', basis: 'drawdown', overWhite, overBlack });

@@ -2,6 +2,7 @@ import type { Problem } from '../engine/base/error.ts';
 import type { ExploreSettings, Variant } from '../engine/explore/types.ts';
 import type { Lab } from '../engine/ink/types.ts';
 import type { PressPlan, VisitInput } from '../engine/output/visit.ts';
+import type { PageSize } from '../engine/shapes/lay-out.ts';
 import type { Shape } from '../engine/shapes/types.ts';
 import type { Drawer, Pull } from '../engine/stack/types.ts';
 
@@ -80,6 +81,8 @@ export interface LessonResult {
 
 export interface ReadShapeResult {
   shape: Shape | null;
+  /** The page that the shape was drawn on; null when the file gives none. */
+  page: PageSize | null;
   problems: Problem[];
 }
 

@@ -1,5 +1,6 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { placeByPage, samePage, spreadOver } from '../../engine/shapes/lay-out.ts';
 import { nextScreenNumber, screenOfShape } from '../../engine/shapes/new-screen.ts';
 import type { Screen, Shape } from '../../engine/shapes/types.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
@@ -7,7 +8,7 @@ import { chooseFiles } from '../ui/download.ts';
 import { putOnBench } from '../ui/put-on-bench.ts';
 import { controls } from '../ui/styles.ts';
 import { drawerStyles } from './drawer-styles.ts';
-import { readShapeFiles } from './read-files.ts';
+import { type FilesRead, readShapeFiles } from './read-files.ts';
 import './screen-editor.ts';
 import './screen-rack.ts';
 import './shape-tray.ts';
@@ -105,7 +106,7 @@ export class DrawerRoom extends LitElement {
     });
     this.reading = '';
     const remarks = read.remarks.slice();
-    const screens = this.screensFor(read.shapes, remarks);
+    const screens = this.screensFor(read, remarks);
     const added = read.shapes.length > 0 && this.store.dispatch({ kind: 'add-shapes', shapes: read.shapes, screens });
     if (added) {
       this.shape = read.shapes[0]!.id;
@@ -114,12 +115,21 @@ export class DrawerRoom extends LitElement {
     this.report = { head: headOf(added ? read.shapes : [], files.length - read.shapes.length, screens), remarks, screens: added ? screens.map((screen) => screen.id) : [] };
   }
 
-  private screensFor(shapes: readonly Shape[], remarks: Report['remarks']): Screen[] {
-    const { drawer } = this.store.project;
-    const first = nextScreenNumber(drawer.screens);
+  /** A screen a shape. What was drawn on one page stays in register; other shapes lie in the middle. */
+  private screensFor({ shapes, pages }: FilesRead, remarks: Report['remarks']): Screen[] {
+    const { paper, screens } = this.store.project.drawer;
+    const first = nextScreenNumber(screens);
+    const [page] = pages;
+    const register =
+      page !== undefined && page !== null && (pages.length > 1 || samePage(page, paper)) && pages.every((other) => other !== null && samePage(page, other));
+    if (register && shapes.length > 1) {
+      const size = sizeText(page);
+      remarks.push({ text: `All were drawn on a page of ${size}, so they keep their places on it; the page lies in the middle of the sheet.`, kept: true });
+    }
     return shapes.map((shape, i) => {
-      const made = screenOfShape(shape, drawer.paper.printable, { id: crypto.randomUUID(), number: first + i });
-      if (made.fitted) {
+      const made = screenOfShape(shape, paper.printable, { id: crypto.randomUUID(), number: first + i });
+      if (register) made.screen.placed = [placeByPage(shape, page, paper)];
+      else if (made.fitted) {
         const percent = (made.screen.placed[0]!.scale * 100).toFixed(1);
         remarks.push({
           text: `${shape.name} is ${sizeText(shape)}, larger than the printable part of the sheet; on screen ${first + i} it is placed at ${percent} % so that it fits.`,
@@ -128,6 +138,15 @@ export class DrawerRoom extends LitElement {
       }
       return made.screen;
     });
+  }
+
+  /** One undo takes all of it back. */
+  private spread(screens: readonly Screen[]): void {
+    const { drawer } = this.store.project;
+    const shapes = screens.map((screen) => drawer.shapes.find((shape) => shape.id === screen.placed[0]?.shape));
+    if (shapes.includes(undefined)) return;
+    const places = spreadOver(shapes as Shape[], drawer.paper.printable);
+    this.store.dispatch({ kind: 'lay-out', places: screens.map((screen, i) => ({ screen: screen.id, placed: [places[i]!] })) });
   }
 
   private newScreen(shape: Shape): void {
@@ -170,7 +189,7 @@ export class DrawerRoom extends LitElement {
             ${drawer.shapes.length === 0
               ? html`<div class="empty">
                   <p>The drawer is empty.</p>
-                  <p class="soft">Drop SVG files anywhere here, or choose them. Filled outlines become shapes at the size they have in the file; each gets a screen of its own.</p>
+                  <p class="soft">Drop SVG files anywhere here, or choose them. Filled outlines become shapes at the size they have in the file; each gets a screen of its own. Files drawn on one page size stay in register.</p>
                 </div>`
               : html`<div class="tray">
                   <shape-tray .shapes=${drawer.shapes} .chosen=${this.shape} .trueSize=${this.trueSize} @choose=${(event: CustomEvent<string>) => (this.shape = event.detail)}></shape-tray>
@@ -231,11 +250,14 @@ export class DrawerRoom extends LitElement {
     const { report } = this;
     if (report === null) return nothing;
     const { drawer, bench } = this.store.project;
-    const waiting = drawer.screens.filter(({ id }) => report.screens.includes(id) && !bench.some((pull) => pull.screen === id));
+    const made = drawer.screens.filter(({ id }) => report.screens.includes(id));
+    const waiting = made.filter(({ id }) => !bench.some((pull) => pull.screen === id));
+    const single = made.every(({ placed }) => placed.length === 1);
     return html`<div class="report" role="status" aria-label="What the files came to">
       <div class="row">
         <h3>${report.head}</h3>
         <span class="fill"></span>
+        ${made.length < 2 || !single ? nothing : html`<button @click=${() => this.spread(made)}>Spread over the sheet</button>`}
         ${waiting.length < 2 ? nothing : html`<button class="main" @click=${() => putOnBench(this.store, waiting)}>Put all ${waiting.length} on the Bench</button>`}
         <button class="quiet" @click=${() => (this.report = null)}>Put away</button>
       </div>

@@ -45,7 +45,7 @@ export const drawerStyles = css`
   }
   .chosen strong {
     min-width: 0;
-    max-width: 46ch;
+    max-width: 36ch;
     overflow: hidden;
     text-overflow: ellipsis;
     white-space: nowrap;

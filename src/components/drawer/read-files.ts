@@ -1,4 +1,5 @@
 import type { Problem } from '../../engine/base/error.ts';
+import type { PageSize } from '../../engine/shapes/lay-out.ts';
 import type { Shape } from '../../engine/shapes/types.ts';
 import { desk, sentenceOf } from '../../workers/client.ts';
 
@@ -8,6 +9,8 @@ export const MAX_FILE_BYTES = 20_000_000;
 /** What came of some files. */
 export interface FilesRead {
   shapes: Shape[];
+  /** The page of each shape; null where the file gives none. */
+  pages: (PageSize | null)[];
   /** One sentence each; `kept` tells whether the file became a shape all the same. */
   remarks: { text: string; kept: boolean }[];
 }
@@ -17,7 +20,7 @@ export interface FilesRead {
  * @param onNext told the number of files done before each file
  */
 export async function readShapeFiles(files: readonly File[], onNext: (done: number) => void): Promise<FilesRead> {
-  const read: FilesRead = { shapes: [], remarks: [] };
+  const read: FilesRead = { shapes: [], pages: [], remarks: [] };
   for (const [done, file] of inNameOrder(files).entries()) {
     onNext(done);
     if (file.size > MAX_FILE_BYTES) {
@@ -30,8 +33,11 @@ export async function readShapeFiles(files: readonly File[], onNext: (done: numb
     }
     try {
       const text = await file.text();
-      const { shape, problems } = await desk('picture').engine.readShapeFile(text, file.name, crypto.randomUUID());
-      if (shape !== null) read.shapes.push(shape);
+      const { shape, page, problems } = await desk('picture').engine.readShapeFile(text, file.name, crypto.randomUUID());
+      if (shape !== null) {
+        read.shapes.push(shape);
+        read.pages.push(page);
+      }
       for (const text of told(problems)) read.remarks.push({ text, kept: shape !== null });
     } catch (error) {
       read.remarks.push({ text: `${file.name}: the file could not be read (${sentenceOf(error)}); choose an SVG file, not a folder.`, kept: false });

@@ -58,6 +58,9 @@ function change(draft: Draft<Project>, command: Command): void {
       if (command.mesh !== undefined) screen.mesh = command.mesh;
       return;
     }
+    case 'lay-out':
+      for (const { screen, placed } of command.places) find(drawer.screens, screen, 'screen').placed = placed;
+      return;
     case 'remove-screen':
       refuseInUse(draft, (pull) => pull.screen === command.screen, 'screen');
       removeById(drawer.screens, command.screen, 'screen');

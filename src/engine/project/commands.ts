@@ -15,6 +15,7 @@ export type Command =
   | { kind: 'remove-shape'; shape: string }
   | { kind: 'add-screen'; screen: Screen }
   | { kind: 'change-screen'; screen: string; name?: string; placed?: PlacedShape[]; mesh?: Screen['mesh'] }
+  | { kind: 'lay-out'; places: { screen: string; placed: PlacedShape[] }[] }
   | { kind: 'remove-screen'; screen: string }
   | { kind: 'add-ink'; ink: Ink }
   | { kind: 'change-ink'; ink: Ink }
@@ -71,6 +72,7 @@ const LABELS: Record<Command['kind'], string> = {
   'remove-shape': 'remove a shape',
   'add-screen': 'make a screen',
   'change-screen': 'change a screen',
+  'lay-out': 'lay out screens',
   'remove-screen': 'remove a screen',
   'add-ink': 'add an ink',
   'change-ink': 'change an ink',

@@ -7,6 +7,7 @@ import { boxClip, Collector } from './collect.ts';
 import type { Context } from './collect.ts';
 import { forEachNode, readStyles } from './css.ts';
 import { FaultList, FileFault, quote } from './faults.ts';
+import type { PageSize } from './lay-out.ts';
 import { EVERYWHERE } from './left-out.ts';
 import { lengthOf, MM_PER_PX, viewBoxAffine, viewBoxOf } from './lengths.ts';
 import type { Viewport } from './lengths.ts';
@@ -26,6 +27,8 @@ export interface ReadShape {
   /** Extent of the outlines, mm. */
   widthMm: number;
   heightMm: number;
+  /** Size of the page it was drawn on, mm; null when the file gives none. */
+  page: PageSize | null;
 }
 
 export interface ReadResult {
@@ -173,7 +176,8 @@ function toShape(collector: Collector, page: Page, name: string, faults: FaultLi
     if (faults.empty) throw faults.refuse('shape.no-area', 'nothing in it is filled; give at least one shape a fill.');
     return null;
   }
-  return { name, rings, fillRule: 'nonzero', widthMm, heightMm };
+  const paper = page.size === null ? null : { widthMm: page.size.width * MM_PER_PX, heightMm: page.size.height * MM_PER_PX };
+  return { name, rings, fillRule: 'nonzero', widthMm, heightMm, page: paper };
 }
 
 function sayCut(all: Float64Array[], inside: Float64Array[], root: SvgNode, faults: FaultList): void {
