@@ -72,9 +72,12 @@ export function createPlanner(
  * @throws EngineError 'pullorder.input', 'pullorder.overlap', 'pullorder.budget', 'pullorder.too-large'
  */
 export function planPulls(problem: PlanProblem, options: PlanOptions): PullPlan {
-  const { budgetMs, seed, now, onProgress, shouldStop } = options;
-  if (!(budgetMs >= 0)) {
-    throw new EngineError('pullorder.budget', `The time to plan in is ${budgetMs} ms: give 0 or more.`, { path: ['budgetMs'] });
+  const { budgetMs, seed, now, onProgress, shouldStop } = (options ?? {}) as PlanOptions;
+  if (!(typeof budgetMs === 'number' && budgetMs >= 0 && budgetMs < Infinity)) {
+    throw new EngineError('pullorder.budget', `The time to plan in is ${String(budgetMs)} ms: give a number, 0 or more.`, { path: ['budgetMs'] });
+  }
+  if (typeof seed !== 'string' && typeof seed !== 'number') {
+    throw new EngineError('pullorder.seed', `The seed is ${String(seed)}: give a number or a text.`, { path: ['seed'] });
   }
   const started = now?.() ?? 0;
   const planner = createPlanner(problem, { seed, units: budgetMs * UNITS_PER_MS });

@@ -49,7 +49,10 @@ describe('planPulls', () => {
   });
 
   it('should refuse a budget that is no number and problems without sheets', () => {
-    expect(() => planPulls({ sheets: [] }, { budgetMs: Number.NaN, seed: 1 })).toThrow('give 0 or more');
+    expect(() => planPulls({ sheets: [] }, { budgetMs: Number.NaN, seed: 1 })).toThrow('give a number, 0 or more');
+    expect(() => planPulls({ sheets: [] }, { budgetMs: Infinity, seed: 1 })).toThrow('Infinity ms');
+    expect(() => planPulls({ sheets: [] }, undefined as never)).toThrow('undefined ms');
+    expect(() => planPulls({ sheets: [] }, { budgetMs: 1 } as never)).toThrow('The seed is undefined');
     expect(() => planPulls(null as unknown as PlanProblem, { budgetMs: 1, seed: 1 })).toThrow('list of sheets');
   });
 
