@@ -28,6 +28,9 @@ function roomOfHash(): Room | null {
   return (ROOMS as readonly string[]).includes(name) ? (name as Room) : null;
 }
 
+/** News is read by then; problems stay until they are put away. */
+const NEWS_MS = 7000;
+
 /** The studio: its doors, its notices, and the room one stands in. */
 @customElement('app-root')
 export class AppRoot extends LitElement {
@@ -201,6 +204,9 @@ export class AppRoot extends LitElement {
   @property({ attribute: false }) saver!: AutoSaver;
   /** Rooms stay as they were left, so each is made once, when first entered. */
   private readonly entered = new Set<Room>();
+  /** Since when each piece of news is to be read, by id. */
+  private readonly newsSince = new Map<number, number>();
+  private newsClock: ReturnType<typeof setInterval> | undefined;
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -211,6 +217,7 @@ export class AppRoot extends LitElement {
     window.addEventListener('dragover', this.onStrayDrop);
     window.addEventListener('drop', this.onStrayDrop);
     this.saver.addEventListener('change', this.onSave);
+    this.newsClock = setInterval(this.clearNews, 500);
   }
 
   override disconnectedCallback(): void {
@@ -220,7 +227,20 @@ export class AppRoot extends LitElement {
     window.removeEventListener('dragover', this.onStrayDrop);
     window.removeEventListener('drop', this.onStrayDrop);
     this.saver.removeEventListener('change', this.onSave);
+    clearInterval(this.newsClock);
   }
+
+  /** News goes by itself, but not from under a pointer or the focus. */
+  private readonly clearNews = (): void => {
+    const now = performance.now();
+    const held = this.renderRoot.querySelector('.notices:hover, .notices:focus-within') !== null;
+    for (const { id, kind } of this.store.notices) {
+      if (kind !== 'news') continue;
+      const since = this.newsSince.get(id) ?? now;
+      this.newsSince.set(id, held ? now : since);
+      if (!held && now - since >= NEWS_MS) this.store.putAway(id);
+    }
+  };
 
   private readonly onHash = (): void => {
     const room = roomOfHash();

@@ -1,6 +1,6 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { placeByPage, samePage, spreadOver } from '../../engine/shapes/lay-out.ts';
+import { type PageSize, placeByPage, samePage, spreadOver } from '../../engine/shapes/lay-out.ts';
 import { nextScreenNumber, screenOfShape } from '../../engine/shapes/new-screen.ts';
 import type { Screen, Shape } from '../../engine/shapes/types.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
@@ -20,6 +20,8 @@ interface Report {
   remarks: { text: string; kept: boolean }[];
   /** Ids of the screens that were made. */
   screens: string[];
+  /** Whether they lie where they were drawn on one page. */
+  register: boolean;
 }
 
 /** The flat file: shapes above, the screens made of them below, one screen open beside. */
@@ -106,29 +108,34 @@ export class DrawerRoom extends LitElement {
     });
     this.reading = '';
     const remarks = read.remarks.slice();
-    const screens = this.screensFor(read, remarks);
+    const page = this.pageOf(read);
+    const screens = this.screensFor(read, page, remarks);
     const added = read.shapes.length > 0 && this.store.dispatch({ kind: 'add-shapes', shapes: read.shapes, screens });
     if (added) {
       this.shape = read.shapes[0]!.id;
       if (this.wide.matches) this.screen = screens[0]!.id;
     }
-    this.report = { head: headOf(added ? read.shapes : [], files.length - read.shapes.length, screens), remarks, screens: added ? screens.map((screen) => screen.id) : [] };
+    this.report = { head: headOf(added ? read.shapes : [], files.length - read.shapes.length, screens), remarks, screens: added ? screens.map((screen) => screen.id) : [], register: page !== null };
+  }
+
+  /** The one page that all was drawn on, or that is as large as the sheet; else null. */
+  private pageOf({ pages }: FilesRead): PageSize | null {
+    const [page] = pages;
+    if (page === undefined || page === null) return null;
+    if (pages.length === 1 && !samePage(page, this.store.project.drawer.paper)) return null;
+    return pages.every((other) => other !== null && samePage(page, other)) ? page : null;
   }
 
   /** A screen a shape. What was drawn on one page stays in register; other shapes lie in the middle. */
-  private screensFor({ shapes, pages }: FilesRead, remarks: Report['remarks']): Screen[] {
+  private screensFor({ shapes }: FilesRead, page: PageSize | null, remarks: Report['remarks']): Screen[] {
     const { paper, screens } = this.store.project.drawer;
     const first = nextScreenNumber(screens);
-    const [page] = pages;
-    const register =
-      page !== undefined && page !== null && (pages.length > 1 || samePage(page, paper)) && pages.every((other) => other !== null && samePage(page, other));
-    if (register && shapes.length > 1) {
-      const size = sizeText(page);
-      remarks.push({ text: `All were drawn on a page of ${size}, so they keep their places on it; the page lies in the middle of the sheet.`, kept: true });
+    if (page !== null && shapes.length > 1) {
+      remarks.unshift({ text: `All were drawn on a page of ${sizeText(page)}, so they keep their places on it; the page lies in the middle of the sheet.`, kept: true });
     }
     return shapes.map((shape, i) => {
       const made = screenOfShape(shape, paper.printable, { id: crypto.randomUUID(), number: first + i });
-      if (register) made.screen.placed = [placeByPage(shape, page, paper)];
+      if (page !== null) made.screen.placed = [placeByPage(shape, page, paper)];
       else if (made.fitted) {
         const percent = (made.screen.placed[0]!.scale * 100).toFixed(1);
         remarks.push({
@@ -252,15 +259,18 @@ export class DrawerRoom extends LitElement {
     const { drawer, bench } = this.store.project;
     const made = drawer.screens.filter(({ id }) => report.screens.includes(id));
     const waiting = made.filter(({ id }) => !bench.some((pull) => pull.screen === id));
-    const single = made.every(({ placed }) => placed.length === 1);
     return html`<div class="report" role="status" aria-label="What the files came to">
       <div class="row">
         <h3>${report.head}</h3>
         <span class="fill"></span>
-        ${made.length < 2 || !single ? nothing : html`<button @click=${() => this.spread(made)}>Spread over the sheet</button>`}
-        ${waiting.length < 2 ? nothing : html`<button class="main" @click=${() => putOnBench(this.store, waiting)}>Put all ${waiting.length} on the Bench</button>`}
         <button class="quiet" @click=${() => (this.report = null)}>Put away</button>
       </div>
+      ${made.length < 2
+        ? nothing
+        : html`<div class="row">
+            ${waiting.length < 2 ? nothing : html`<button class="main" @click=${() => putOnBench(this.store, waiting)}>Put all ${waiting.length} on the Bench</button>`}
+            ${report.register || made.some(({ placed }) => placed.length !== 1) ? nothing : html`<button @click=${() => this.spread(made)}>Spread over the sheet</button>`}
+          </div>`}
       ${report.remarks.length === 0
         ? nothing
         : html`<ul>

@@ -59,6 +59,9 @@ export const drawerStyles = css`
     padding-left: 14px;
     border-left: 3px solid var(--accent);
   }
+  .report .row + .row {
+    margin: 4px 0 10px;
+  }
   .report ul {
     display: grid;
     gap: 6px;

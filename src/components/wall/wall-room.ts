@@ -46,6 +46,7 @@ export class WallRoom extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     new StoreController(this, this.store);
+    this.opened = this.store.opened;
     this.onNarrow();
     this.narrowness.addEventListener('change', this.onNarrow);
   }
