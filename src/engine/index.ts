@@ -28,6 +28,7 @@ export {
   filmMatrix,
   infiniteReflectance,
   inkCurvesFromColours,
+  readCgats,
   stackReflectance,
   twoBackground,
 } from './ink/index.ts';

@@ -10,7 +10,7 @@ export {
   type Lab,
   type Xyz,
 } from './lab.ts';
-export { deltaE2000, deltaE2000Values } from './delta-e.ts';
+export { deltaE2000, deltaE2000Parts, deltaE2000Values } from './delta-e.ts';
 export {
   LINEAR_SRGB_FROM_BANDS,
   LINEAR_SRGB_FROM_XYZ_D50,
@@ -22,3 +22,4 @@ export {
 export { encodeSrgb8, linearFromSrgb } from './encode.ts';
 export { oklabFromLinearSrgb } from './oklab.ts';
 export { labFromSrgbHex, srgbHexFromLab, srgbHexFromLinear } from './screen-colour.ts';
+export { bandsFromSpectrum } from './resample.ts';

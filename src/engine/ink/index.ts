@@ -35,3 +35,4 @@ export {
 export { checkInk } from './check-ink.ts';
 export { demoInks } from './demo-inks.ts';
 export { DEMO_PAPER } from './demo-paper.ts';
+export { MOST_CGATS_CHARACTERS, readCgats, type CgatsSample } from './read-cgats.ts';
