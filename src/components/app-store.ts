@@ -18,6 +18,9 @@ export interface Notice {
 /** What saves; the store does not know how. */
 export interface Saver {
   save(project: Project, before: Project | null): void;
+  /** The pull order that the press works from, by parts; not of the project, and never undone. */
+  openPress?(): Promise<Record<string, unknown>>;
+  savePress?(parts: Record<string, unknown>): Promise<void>;
 }
 
 /**
@@ -37,7 +40,7 @@ export class AppStore extends EventTarget {
   notices: readonly Notice[] = [];
   /** Where the stack on the Bench came from: its wall seed and number. */
   origin: { seed: string; index: number } | null = null;
-  private readonly saver: Saver;
+  readonly saver: Saver;
 
   constructor(project: Project, saver: Saver) {
     super();

@@ -40,6 +40,14 @@ export class AutoSaver extends EventTarget implements Saver {
     void this.write();
   }
 
+  openPress(): Promise<Record<string, unknown>> {
+    return this.storage.openPress();
+  }
+
+  async savePress(parts: Record<string, unknown>): Promise<void> {
+    if (this.writable) await this.storage.savePress(parts);
+  }
+
   private async write(): Promise<void> {
     if (this.writing) return;
     this.writing = true;

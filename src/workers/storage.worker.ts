@@ -1,6 +1,7 @@
 import * as Comlink from 'comlink';
 import { type IDBPDatabase, openDB } from 'idb';
 import { keepErrorFields } from './errors.ts';
+import { readPress, writePress } from './storage-press.ts';
 import type { StorageApi, StoredProject } from './wire.ts';
 
 const DATABASE = 'pullstack';
@@ -54,6 +55,8 @@ const storage: StorageApi = {
     void transaction.objectStore(SECTIONS).clear();
     await transaction.done;
   },
+  openPress: readPress,
+  savePress: writePress,
 };
 
 keepErrorFields();

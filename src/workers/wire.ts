@@ -143,4 +143,8 @@ export interface StorageApi {
   save(sections: Record<string, unknown>): Promise<void>;
   /** Puts unreadable data aside, so that nothing saved is lost. */
   setAside(reason: string): Promise<void>;
+  /** The pull order that the press works from, in the parts in which it was saved. */
+  openPress(): Promise<Record<string, unknown>>;
+  /** Writes the named parts of it in one transaction. */
+  savePress(parts: Record<string, unknown>): Promise<void>;
 }

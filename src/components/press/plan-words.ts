@@ -31,11 +31,12 @@ export function boundWords(plan: PressPlan): string {
   const overMounts = plan.mounts - bound.mounts;
   const floor = `No order has fewer than ${counted(bound.setUps, 'set-up')} and ${counted(bound.mounts, 'mount')}`;
   if (overSetUps <= 0 && overMounts <= 0) return `${floor}: this one is proven fewest in both.`;
-  const parts = [
-    overSetUps > 0 ? `at most ${counted(overSetUps, 'set-up')} above the proven fewest` : 'proven fewest in set-ups',
-    overMounts > 0 ? `at most ${counted(overMounts, 'mount')} above the proven fewest` : 'proven fewest in mounts',
-  ];
-  return `${floor}: this one is ${parts.join(', and ')}.`;
+  const parts = [gapWords(overMounts, 'mount'), gapWords(overSetUps, 'set-up')];
+  return `${floor}: this one has ${parts.join(' and ')}.`;
+}
+
+function gapWords(over: number, word: string): string {
+  return over > 0 ? `at most ${counted(over, word)} more than the fewest there can be` : `the fewest ${word}s`;
 }
 
 /** What the free swaps are worth. */
@@ -52,9 +53,9 @@ export function freeSwapWords(plan: PressPlan): string {
     : `${counted(plan.freeSwaps, 'free swap')}, but here ${plan.freeSwaps === 1 ? 'it saves' : 'they save'} no set-up.`;
 }
 
-/** 'Takes 2 days and 12 rack places.' */
+/** 'Takes 2 days, and a rack for 12 sheets.' */
 export function needsWords(plan: PressPlan): string {
-  return `Takes ${counted(plan.daysNeeded, 'day')} and ${counted(plan.racksNeeded, 'rack place')}.`;
+  return `Takes ${counted(plan.daysNeeded, 'day')}, and a rack for ${counted(plan.racksNeeded, 'wet sheet')}.`;
 }
 
 /** What must be done before the first pull of a set-up, as short tags. */
@@ -102,9 +103,9 @@ export function clockText(minute: number): string {
   return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, '0')}`;
 }
 
-/** 'Day 1, 1:20 to 1:55'. */
+/** 'Day 1, hours 1:20 to 1:55', counted from the day's start. */
 export function timeWords(time: CardTime): string {
-  return `Day ${time.day}, ${clockText(time.startMinute)} to ${clockText(time.endMinute)}`;
+  return `Day ${time.day}, hours ${clockText(time.startMinute)} to ${clockText(time.endMinute)}`;
 }
 
 /** '1–5, 8, 10–12' from ascending numbers. */

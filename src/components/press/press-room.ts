@@ -12,15 +12,17 @@ import { CAUTIONS, CAUTIONS_DEFER } from './cautions.ts';
 import { KeepAwake } from './keep-awake.ts';
 import { boundWords, freeSwapWords, needsWords, planHeadline } from './plan-words.ts';
 import { PlanRun } from './plan-run.ts';
+import { PressKeeper } from './press-record.ts';
 import { pressStyles } from './press-styles.ts';
 import './pull-sheet.ts';
 import type { PullSheet } from './pull-sheet.ts';
 import './set-up-card.ts';
-import { type Tick, tickKey } from './set-up-card.ts';
+import type { Tick } from './set-up-card.ts';
 import './set-up-grid.ts';
 import { StatePictures } from './state-pictures.ts';
 import './studio-figures.ts';
-import { GRAMS_NOTE, inkTable, screenTable, supplyStyles } from './supplies.ts';
+import { GRAMS_NOTE, inkTable, OVERS_NOTE, paperTable, screenTable, supplyStyles } from './supplies.ts';
+import { nextSetUp, setUpsDone, tickKey } from './ticks.ts';
 import './visit-runs.ts';
 
 const PROBLEMS_TOLD = 2;
@@ -38,6 +40,11 @@ export class PressRoom extends LitElement {
   /** Redraws what shows pictures: they arrive one by one. */
   private drawn = 0;
   private shownInput: VisitInput | null = null;
+  /** How many projects had been opened when the order was made. */
+  private opened = 0;
+  private keeper!: PressKeeper;
+  /** Whether a new order shall take the place of one with ticks. */
+  @state() private asking = false;
   private readonly run = new PlanRun(this, (sentence) => this.store.tell(sentence));
   private readonly awake = new KeepAwake(this);
   private readonly pictures = new StatePictures(
@@ -49,6 +56,19 @@ export class PressRoom extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     new StoreController(this, this.store);
+    this.keeper = new PressKeeper(this.store, (sentence) => this.store.tell(sentence));
+    this.opened = this.store.opened;
+    void this.resume();
+  }
+
+  /** Takes the visit up where a reload left it. */
+  private async resume(): Promise<void> {
+    const record = await this.keeper.read();
+    if (record === null || this.run.made !== null || this.run.running || this.store.opened !== this.opened) return;
+    this.shownInput = record.made.input;
+    this.ticked = new Set(record.ticked);
+    this.selected = nextSetUp(record.made.plan, this.ticked);
+    this.run.put(record.made);
   }
 
   override shouldUpdate(changed: PropertyValues): boolean {
@@ -75,7 +95,22 @@ export class PressRoom extends LitElement {
   }
 
   private find(): void {
-    void this.run.start(this.input);
+    // One slip of a wet finger must not lose a day's ticks.
+    if (this.ticked.size > 0 && !this.asking) {
+      this.asking = true;
+      return;
+    }
+    this.asking = false;
+    void this.run.start(this.input).then(() => this.reveal());
+  }
+
+  /** Brings what was found into view when it lies below the window. */
+  private reveal(): void {
+    void this.updateComplete.then(() => {
+      const result = this.renderRoot.querySelector('.result');
+      if (result === null || this.store.room !== 'press') return;
+      if (result.getBoundingClientRect().bottom > innerHeight) scrollTo(result);
+    });
   }
 
   private async print(): Promise<void> {
@@ -96,7 +131,7 @@ export class PressRoom extends LitElement {
       const card = this.renderRoot.querySelector('ps-set-up-card');
       // Below the grid, where there is no room beside it, the card would open out of sight.
       if (card !== null && getComputedStyle(card).position === 'static') {
-        card.scrollIntoView({ block: 'start', behavior: matchMedia('(prefers-reduced-motion: reduce)').matches ? 'auto' : 'smooth' });
+        scrollTo(card);
       }
     });
   }
@@ -108,16 +143,26 @@ export class PressRoom extends LitElement {
       else ticked.delete(tickKey(setUp, sheet));
     }
     this.ticked = ticked;
+    this.keeper.keepTicks(ticked);
   }
 
   protected override willUpdate(): void {
     this.drawn++;
+    if (this.store.opened !== this.opened) {
+      this.opened = this.store.opened;
+      this.asking = false;
+      this.shownInput = null;
+      this.ticked = new Set();
+      this.run.put(null);
+      this.keeper.keep(null);
+    }
     const made = this.run.made;
     if (made === null || this.run.running) return;
     if (made.input !== this.shownInput) {
       this.shownInput = made.input;
       this.ticked = new Set();
       this.selected = 0;
+      this.keeper.keep(made);
       this.pictures.keepOnly(new Set([...this.store.project.recipes, ...made.recipes]));
     }
     this.selected = Math.min(this.selected, made.plan.cards.length - 1);
@@ -136,6 +181,7 @@ export class PressRoom extends LitElement {
 
   private renderWhat() {
     const { recipes, visit, press } = this.store.project;
+    const { gone, most } = this.run.seconds;
     const total = this.runs.reduce((sum, run) => sum + run.sheets, 0);
     return html`<section aria-labelledby="what">
       <h2 id="what">What to print</h2>
@@ -148,10 +194,14 @@ export class PressRoom extends LitElement {
       ></ps-visit-runs>
       <div class="start">
         ${this.run.running
-          ? html`<button @click=${() => this.run.stop()}>Stop</button>`
+          ? html`<button @click=${() => this.run.stop()}>Stop</button>
+              <label class="soft"
+                ><progress aria-label="Looking for an order" max=${most} value=${gone}></progress>${gone} s of at most ${most} s</label
+              >`
           : html`<button class="main" @click=${this.find}>Find the pull order</button>`}
         <p class="total">${counted(total, 'sheet')} in all</p>
         ${total === 0 ? html`<p class="soft">Give at least one recipe a number of sheets.</p>` : nothing}
+        ${this.asking && !this.outOfDate ? this.renderAsking() : nothing}
         ${total > 500 ? html`<p class="warn">One visit holds 500 sheets; split them over visits.</p>` : nothing}
       </div>
       <ps-studio-figures
@@ -159,6 +209,14 @@ export class PressRoom extends LitElement {
         @figures=${(event: CustomEvent<Partial<PressSettings>>) => this.store.dispatch({ kind: 'set-press', change: event.detail })}
       ></ps-studio-figures>
     </section>`;
+  }
+
+  private renderAsking() {
+    return html`<p class="stale" role="alert">
+      A new order starts without your ticks.
+      <button @click=${this.find}>Find anew</button>
+      <button class="quiet" @click=${() => (this.asking = false)}>Keep this order</button>
+    </p>`;
   }
 
   private renderProblems(problems: readonly Problem[]) {
@@ -179,6 +237,7 @@ export class PressRoom extends LitElement {
       return running ? html`<section><h2>Pull order</h2><p class="soft" role="status">Looking for an order…</p></section>` : nothing;
     }
     const { plan } = made;
+    const done = setUpsDone(plan, this.ticked);
     return html`
       <section aria-labelledby="order">
         <div class="result">
@@ -187,9 +246,13 @@ export class PressRoom extends LitElement {
             <p class="headline" role="status">${planHeadline(plan)}</p>
             <p>${boundWords(plan)}</p>
             <p>${running ? html`<span class="soft">Looking for a better order…</span>` : `${freeSwapWords(plan)} ${needsWords(plan)}`}</p>
+            ${this.run.stopped && !running
+              ? html`<p class="soft">The search was stopped: a longer one may find a shorter order.</p>`
+              : nothing}
             ${running ? nothing : this.renderProblems(plan.problems)}
-            ${this.outOfDate && !running
-              ? html`<p class="stale">Out of date: plan again <button @click=${this.find}>Plan again</button></p>`
+            ${this.outOfDate && !running && this.asking ? this.renderAsking() : nothing}
+            ${this.outOfDate && !running && !this.asking
+              ? html`<p class="stale">Out of date: recipes, sheets or figures have changed. <button @click=${this.find}>Plan again</button></p>`
               : nothing}
           </div>
           <div class="row">
@@ -205,12 +268,14 @@ export class PressRoom extends LitElement {
             <button ?disabled=${running || this.preparing} @click=${() => void this.print()}>
               ${this.preparing ? 'Drawing the pictures…' : 'Print the pull sheet'}
             </button>
+            ${done.size > 0 ? html`<p>${done.size} of ${counted(plan.cards.length, 'set-up')} done</p>` : nothing}
           </div>
         </div>
         <div class="bench">
           <ps-set-up-grid
             .plan=${plan}
             .selected=${this.selected}
+            .done=${done}
             @set-up-select=${(event: CustomEvent<number>) => this.choose(event.detail, true)}
           ></ps-set-up-grid>
           <ps-set-up-card
@@ -229,6 +294,9 @@ export class PressRoom extends LitElement {
           <h2>Ink</h2>
           <div class="scroll">${inkTable(plan)}</div>
           <p class="soft small">${GRAMS_NOTE}</p>
+          <h2 class="next">Paper</h2>
+          <div class="scroll">${paperTable(made)}</div>
+          <p class="soft small">${OVERS_NOTE}</p>
         </div>
         <div>
           <h2>Screens</h2>
@@ -263,6 +331,10 @@ export class PressRoom extends LitElement {
           ></ps-pull-sheet>`}
     `;
   }
+}
+
+function scrollTo(element: Element): void {
+  element.scrollIntoView({ block: 'start', behavior: matchMedia('(prefers-reduced-motion: reduce)').matches ? 'auto' : 'smooth' });
 }
 
 /** Whether two visits would be planned alike; recipes are compared as objects, which no command changes in place. */

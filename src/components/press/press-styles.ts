@@ -101,6 +101,17 @@ export const pressStyles = css`
   .supply > div {
     min-width: 0;
   }
+  .start progress {
+    width: 120px;
+    height: 6px;
+    accent-color: var(--accent);
+  }
+  .start label {
+    font-variant-numeric: tabular-nums;
+  }
+  .supply h2.next {
+    margin-top: 40px;
+  }
   .supply h2,
   .safe h2 {
     margin-bottom: 10px;
@@ -108,6 +119,9 @@ export const pressStyles = css`
   .supply p {
     margin-top: 10px;
     max-width: 66ch;
+  }
+  .result {
+    scroll-margin-top: 20px;
   }
   .scroll {
     position: relative;

@@ -62,10 +62,10 @@ export const pullSheetStyle = css`
     font-size: 10.5pt;
     line-height: 1.25;
   }
-  img {
+  .print {
     display: block;
     width: 100%;
-    border: 0.2mm solid #888;
+    border: 0.35mm solid #777;
   }
   section {
     margin-top: 8mm;

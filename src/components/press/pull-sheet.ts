@@ -9,14 +9,22 @@ import { dryWords, waitWords } from './drying-words.ts';
 import { offsetDiagram } from './offset-diagram.ts';
 import { boundWords, capital, freeSwapWords, layWords, needsWords, planHeadline, rangesText, recipeLetter, setUpTags, timeWords } from './plan-words.ts';
 import type { MadePlan } from './plan-run.ts';
+import { printImage } from './print-image.ts';
 import { pullSheetStyle } from './pull-sheet-style.ts';
 import './set-up-grid.ts';
 import type { StatePictures } from './state-pictures.ts';
-import { GRAMS_NOTE, inkTable, screenTable, supplyStyles } from './supplies.ts';
+import { GRAMS_NOTE, inkTable, OVERS_NOTE, paperTable, screenTable, supplyStyles } from './supplies.ts';
+import { tickGroups } from './ticks.ts';
 
 /** A rule for pages counts only in the document's own style, and only while a pull sheet is there. */
 const page = new CSSStyleSheet();
-page.replaceSync('@page { margin: 12mm 12mm 14mm; }');
+page.replaceSync(`@page {
+  margin: 12mm 12mm 14mm;
+  @bottom-right {
+    content: counter(page) ' of ' counter(pages);
+    font: 10pt system-ui, sans-serif;
+  }
+}`);
 
 const PROBLEMS_PRINTED = 3;
 
@@ -55,11 +63,11 @@ export class PullSheet extends LitElement {
   private image(recipeAt: number, pulls: CardState['after']) {
     const recipe = this.made.recipes[recipeAt]!;
     const url = this.pictures.of(recipe, pulls);
-    return html`<img
-      src=${url === null || url === '' ? nothing : url}
-      style="aspect-ratio: ${recipe.paper.widthMm} / ${recipe.paper.heightMm}"
-      alt="${recipeLetter(recipeAt)} ${recipe.title} after ${counted(pulls.length, 'pull')}"
-    />`;
+    return printImage(
+      url,
+      `${recipeLetter(recipeAt)} ${recipe.title} after ${counted(pulls.length, 'pull')}`,
+      recipe.paper.widthMm / recipe.paper.heightMm,
+    );
   }
 
   private card(card: SetUpCard, index: number) {
@@ -95,7 +103,7 @@ export class PullSheet extends LitElement {
                   : ''}
               </p>
               <ul class="sheets">
-                ${state.sheets.map((sheet) => html`<li><span class="box"></span>${sheet}</li>`)}
+                ${tickGroups(state.sheets).map((group) => html`<li><span class="box"></span>${rangesText(group)}</li>`)}
               </ul>
             </div>
           </div>`,
@@ -160,6 +168,11 @@ export class PullSheet extends LitElement {
         <h2>Ink</h2>
         ${inkTable(plan)}
         <p class="small" style="margin-top: 2mm">${GRAMS_NOTE}</p>
+      </section>
+      <section class="keep">
+        <h2>Paper</h2>
+        ${paperTable(this.made)}
+        <p class="small" style="margin-top: 2mm">${OVERS_NOTE}</p>
       </section>
       <section class="new-page">
         <h2>Set-ups</h2>

@@ -1,5 +1,6 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
 import type { CardState } from '../../engine/output/set-up-cards.ts';
 import '../ui/ink-chip.ts';
 import { controls } from '../ui/styles.ts';
@@ -9,18 +10,15 @@ import { offsetDiagram } from './offset-diagram.ts';
 import { capital, layWords, listed, rangesText, recipeLetter, setUpTags, timeWords } from './plan-words.ts';
 import type { MadePlan } from './plan-run.ts';
 import { setUpCardStyle } from './set-up-card-style.ts';
+import { printImage } from './print-image.ts';
 import type { StatePictures } from './state-pictures.ts';
+import { tickGroups, tickKey } from './ticks.ts';
 
 /** Sheets that were ticked or unticked in a set-up. */
 export interface Tick {
   setUp: number;
   sheets: number[];
   on: boolean;
-}
-
-/** Names a sheet in a set-up among the ticks. */
-export function tickKey(setUp: number, sheet: number): string {
-  return `${setUp}:${sheet}`;
 }
 
 /**
@@ -55,12 +53,7 @@ export class SetUpCardView extends LitElement {
     const { widthMm, heightMm } = recipe.paper;
     const words = pulls.length === 0 ? 'bare paper' : `after ${counted(pulls.length, 'pull')}`;
     return html`<figure>
-      <img
-        class="print"
-        style="aspect-ratio: ${widthMm} / ${heightMm}"
-        src=${url === null || url === '' ? nothing : url}
-        alt="${recipeLetter(state.recipe)} ${recipe.title}, ${words}"
-      />
+      ${printImage(url, `${recipeLetter(state.recipe)} ${recipe.title}, ${words}`, widthMm / heightMm)}
       <figcaption>${when === 'before' ? 'Now' : 'Then'}: ${words}</figcaption>
     </figure>`;
   }
@@ -81,18 +74,19 @@ export class SetUpCardView extends LitElement {
         ${this.picture(state, 'after')}
       </div>
       <ul class="sheets">
-        ${state.sheets.map(
-          (sheet) => html`<li>
+        ${tickGroups(state.sheets).map((group) => {
+          const words = rangesText(group);
+          return html`<li>
             <label
               ><input
                 type="checkbox"
-                aria-label="Sheet ${sheet} pulled"
-                .checked=${!left.includes(sheet)}
-                @change=${(event: Event) => this.tick([sheet], (event.target as HTMLInputElement).checked)}
-              />${sheet}</label
+                aria-label="${group.length === 1 ? 'Sheet' : 'Sheets'} ${words} pulled"
+                .checked=${live(group.every((sheet) => this.ticked.has(tickKey(setUp, sheet))))}
+                @change=${(event: Event) => this.tick(group, (event.target as HTMLInputElement).checked)}
+              />${words}</label
             >
-          </li>`,
-        )}
+          </li>`;
+        })}
         ${state.sheets.length > 2
           ? html`<li>
               <button class="quiet" style="min-height: 48px" @click=${() => this.tick(state.sheets, left.length > 0)}>
@@ -115,7 +109,7 @@ export class SetUpCardView extends LitElement {
     return html`
       <div class="turn">
         <h3>Set-up ${card.number} <span class="soft">of ${plan.cards.length}</span></h3>
-        <button ?disabled=${this.index === 0} @click=${() => this.go(this.index - 1)}>Before</button>
+        <button ?disabled=${this.index === 0} @click=${() => this.go(this.index - 1)}>Previous</button>
         <button ?disabled=${this.index === plan.cards.length - 1} @click=${() => this.go(this.index + 1)}>Next</button>
       </div>
       ${time !== undefined && time.waitMinutes >= 1 ? html`<p class="note">${capital(waitWords(plan, this.index))}.</p>` : nothing}

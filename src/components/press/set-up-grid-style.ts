@@ -84,13 +84,13 @@ export const setUpGridStyle = css`
   }
   th button {
     display: grid;
-    grid-template-columns: 26px 42px minmax(0, 1fr) auto;
+    grid-template-columns: 36px 42px minmax(0, 1fr) auto;
     gap: 0 10px;
     align-items: center;
     justify-content: stretch;
-    width: 390px;
+    width: 400px;
     min-height: 46px;
-    padding: 4px 12px 4px 12px;
+    padding: 4px 12px 4px 4px;
     border: 0;
     border-radius: 0;
     background: none;
@@ -112,8 +112,7 @@ export const setUpGridStyle = css`
   .name {
     font-weight: 600;
   }
-  .name,
-  .how {
+  .name {
     overflow: hidden;
     text-overflow: ellipsis;
     white-space: nowrap;
@@ -126,6 +125,19 @@ export const setUpGridStyle = css`
   .tags {
     text-align: right;
     max-width: 74px;
+  }
+  .tick {
+    margin-right: 3px;
+    color: var(--accent);
+    font-weight: 700;
+  }
+  tr.done .pull,
+  tr.done ps-ink-chip {
+    opacity: 0.35;
+  }
+  tr.done .name {
+    color: var(--ink-soft);
+    font-weight: 400;
   }
   .tags b {
     color: var(--ink);
@@ -179,7 +191,7 @@ export const setUpGridStyle = css`
   @media screen and (max-width: 760px) {
     th button {
       width: 190px;
-      grid-template-columns: 20px minmax(0, 1fr) 30px;
+      grid-template-columns: 30px minmax(0, 1fr) 30px;
       gap: 1px 8px;
       padding: 6px 8px;
     }
@@ -193,8 +205,7 @@ export const setUpGridStyle = css`
       grid-column: 2;
       grid-row: 1;
     }
-    .name,
-    .how {
+    .name {
       white-space: normal;
     }
     .tags {
@@ -276,6 +287,9 @@ export const setUpGridStyle = css`
   }
   :host([printed]) tr {
     break-inside: avoid;
+  }
+  :host([printed]) tr.gap {
+    break-after: avoid;
   }
   :host([printed]) .gap th {
     border-right: 0;

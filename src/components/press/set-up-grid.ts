@@ -26,6 +26,8 @@ export class SetUpGrid extends LitElement {
 
   @property({ attribute: false }) plan!: PressPlan;
   @property({ type: Number }) selected = 0;
+  /** Indices of set-ups that are done. */
+  @property({ attribute: false }) done: ReadonlySet<number> = new Set();
   /** Laid out for a page instead of a screen. */
   @property({ type: Boolean, reflect: true }) printed = false;
 
@@ -47,7 +49,7 @@ export class SetUpGrid extends LitElement {
   private head(card: SetUpCard, index: number) {
     const tags = setUpTags(card);
     const content = html`
-      <span class="at">${card.number}</span>
+      <span class="at">${this.done.has(index) ? html`<span class="tick" aria-hidden="true">✓</span><span class="visually-hidden">done, </span>` : nothing}${card.number}</span>
       <ps-ink-chip .ink=${card.ink.ink}></ps-ink-chip>
       <span class="words">
         <span class="name" style="display: block">${card.screen.key} ${card.screen.name}</span>
@@ -84,7 +86,7 @@ export class SetUpGrid extends LitElement {
     const time = this.plan.times[index];
     if (time === undefined) return nothing;
     const before = this.plan.times[index - 1];
-    const newDay = index > 0 && before !== undefined && before.day !== time.day;
+    const newDay = before?.day !== time.day && this.plan.daysNeeded > 1;
     const wait = time.waitMinutes >= 1 ? waitWords(this.plan, index) : null;
     if (!newDay && wait === null) return nothing;
     return html`<tr class="gap">
@@ -130,7 +132,7 @@ export class SetUpGrid extends LitElement {
         <tbody>
           ${plan.cards.map(
             (card, index) => html`${this.gaps(index, grid.columns.length)}
-              <tr class="${card.mount ? 'mount' : ''} ${!this.printed && index === this.selected ? 'chosen' : ''}" @click=${() => this.choose(index)}>
+              <tr class="${card.mount ? 'mount' : ''} ${this.done.has(index) ? 'done' : ''} ${!this.printed && index === this.selected ? 'chosen' : ''}" @click=${() => this.choose(index)}>
                 <th scope="row">${this.head(card, index)}</th>
                 ${grid.pulls[index]!.map(
                   (prints, at) => html`<td class="${starts(at) ? 'starts' : ''} ${wide(grid.columns[at]!) ? 'wide' : ''}">

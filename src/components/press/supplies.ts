@@ -1,9 +1,11 @@
-import { css, html } from 'lit';
+import { css, html, nothing } from 'lit';
 import type { PressPlan } from '../../engine/output/visit.ts';
+import { withOvers } from '../../engine/output/visit-needs.ts';
 import type { VisitInk, VisitScreen } from '../../engine/output/registry.ts';
 import '../ui/ink-chip.ts';
 import { counted } from '../ui/words.ts';
-import { gramsText, minutesText } from './plan-words.ts';
+import type { MadePlan } from './plan-run.ts';
+import { gramsText, minutesText, recipeLetter } from './plan-words.ts';
 
 export const supplyStyles = css`
   table.supplies {
@@ -77,6 +79,52 @@ export function inkTable(plan: PressPlan) {
   </table>`;
 }
 
+/** What the overs are in, and what not. */
+export const OVERS_NOTE =
+  'Overs go through every set-up of their recipe, behind its numbered sheets. They are in the ink and the paper, but not in the times and check boxes.';
+
+/** Paper to cut, by recipe, with overs. */
+export function paperTable({ plan, recipes, input }: MadePlan) {
+  const rows = plan.recipes.map(({ title, sheets }, r) => ({
+    title,
+    paper: recipes[r]!.paper,
+    good: sheets.length,
+    cut: withOvers(sheets.length, input.press.overs),
+  }));
+  const all = rows.reduce((sum, { cut }) => sum + cut, 0);
+  return html`<table class="supplies">
+    <caption class="visually-hidden">
+      Paper to cut
+    </caption>
+    <thead>
+      <tr>
+        <th scope="col">Recipe</th>
+        <th scope="col">Paper</th>
+        <th scope="col" class="number">Sheets</th>
+        <th scope="col" class="number">Overs</th>
+        <th scope="col" class="number">Cut</th>
+      </tr>
+    </thead>
+    <tbody>
+      ${rows.map(
+        ({ title, paper, good, cut }, r) => html`<tr>
+          <th scope="row">${recipeLetter(r)} ${title}</th>
+          <td>${paper.name}, ${paper.widthMm} × ${paper.heightMm} mm</td>
+          <td class="number">${good}</td>
+          <td class="number">${cut - good}</td>
+          <td class="number"><b>${cut}</b></td>
+        </tr>`,
+      )}
+      ${rows.length > 1
+        ? html`<tr>
+            <th scope="row" colspan="4">In all</th>
+            <td class="number"><b>${all}</b></td>
+          </tr>`
+        : nothing}
+    </tbody>
+  </table>`;
+}
+
 /** Frames to have at hand, in the order in which they are first mounted. */
 export function screenTable(plan: PressPlan) {
   const screens = new Map<string, { screen: VisitScreen; first: number; mounts: number }>();
@@ -101,7 +149,7 @@ export function screenTable(plan: PressPlan) {
       ${[...screens.values()].map(
         ({ screen, first, mounts }) => html`<tr>
           <th scope="row">${screen.key} ${screen.name}</th>
-          <td>${screen.mesh.threadsPerCm}/cm, ${screen.mesh.threadUm} µm</td>
+          <td style="white-space: nowrap">${screen.mesh.threadsPerCm}/cm, ${screen.mesh.threadUm} µm</td>
           <td class="number">${first}</td>
           <td class="number">${counted(mounts, 'time')}</td>
         </tr>`,

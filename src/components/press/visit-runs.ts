@@ -1,11 +1,13 @@
 import { css, html, LitElement, nothing } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
+import { MAX_VISIT_SHEETS } from '../../engine/output/visit-problem.ts';
 import type { VisitRun } from '../../engine/project/types.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
 import { controls } from '../ui/styles.ts';
 import { counted } from '../ui/words.ts';
 import { recipeLetter } from './plan-words.ts';
+import { printImage } from './print-image.ts';
 import type { StatePictures } from './state-pictures.ts';
 
 /**
@@ -22,7 +24,7 @@ export class VisitRuns extends LitElement {
       }
       ul {
         display: grid;
-        grid-template-columns: repeat(auto-fill, minmax(290px, 1fr));
+        grid-template-columns: repeat(auto-fill, minmax(min(330px, 100%), 1fr));
         gap: 26px 36px;
         margin: 0;
         padding: 0;
@@ -34,13 +36,13 @@ export class VisitRuns extends LitElement {
         gap: 18px;
         align-items: center;
       }
-      img {
+      .print {
         display: block;
         width: 100%;
         background: #fff;
         box-shadow: var(--shadow);
       }
-      li.off img {
+      li.off .print {
         opacity: 0.55;
       }
       .title {
@@ -83,6 +85,11 @@ export class VisitRuns extends LitElement {
       .count input::-webkit-inner-spin-button {
         appearance: none;
       }
+      .refused {
+        margin-top: 6px;
+        color: var(--accent);
+        font-weight: 600;
+      }
       .count .unit {
         padding-left: 10px;
       }
@@ -95,11 +102,14 @@ export class VisitRuns extends LitElement {
   /** Changes when a picture has arrived, so that the list is drawn again. */
   @property({ type: Number }) drawn = 0;
 
+  @state() private refused: string | null = null;
+
   private sheetsOf(recipe: Recipe): number {
     return this.runs.find((run) => run.recipe === recipe.id)?.sheets ?? 0;
   }
 
   private set(changed: Recipe, sheets: number): void {
+    this.refused = null;
     const detail = this.recipes.flatMap((recipe): VisitRun[] => {
       const count = recipe.id === changed.id ? sheets : this.sheetsOf(recipe);
       return count === 0 ? [] : [{ recipe: recipe.id, sheets: count }];
@@ -109,7 +119,9 @@ export class VisitRuns extends LitElement {
 
   private onTyped(recipe: Recipe, input: HTMLInputElement): void {
     const sheets = input.valueAsNumber;
-    if (Number.isFinite(sheets)) this.set(recipe, sheets);
+    const right = Number.isInteger(sheets) && sheets >= 0 && sheets <= MAX_VISIT_SHEETS;
+    if (right) this.set(recipe, sheets);
+    else this.refused = recipe.id;
     // What was refused is put back.
     input.value = String(this.sheetsOf(recipe));
   }
@@ -118,11 +130,7 @@ export class VisitRuns extends LitElement {
     const sheets = this.sheetsOf(recipe);
     const url = this.pictures.of(recipe, recipe.pulls);
     return html`<li class=${sheets === 0 ? 'off' : ''}>
-      <img
-        src=${url === null || url === '' ? nothing : url}
-        style="aspect-ratio: ${recipe.paper.widthMm} / ${recipe.paper.heightMm}"
-        alt="Print of ${recipe.title}"
-      />
+      ${printImage(url, recipe.title, recipe.paper.widthMm / recipe.paper.heightMm)}
       <div class="facts">
         <p class="title">${letter === null ? nothing : html`<b>${letter}</b> `}${recipe.title}</p>
         <p class="soft small">${counted(recipe.pulls.length, 'pull')}, ${counted(recipe.inks.length, 'ink')}</p>
@@ -132,16 +140,19 @@ export class VisitRuns extends LitElement {
             type="number"
             inputmode="numeric"
             min="0"
-            max="500"
+            max=${MAX_VISIT_SHEETS}
             step="1"
             aria-label="Sheets of ${recipe.title}"
             .value=${String(sheets)}
             @change=${(event: Event) => this.onTyped(recipe, event.target as HTMLInputElement)}
             @focus=${(event: Event) => (event.target as HTMLInputElement).select()}
           />
-          <button aria-label="One sheet more of ${recipe.title}" @click=${() => this.set(recipe, sheets + 1)}>+</button>
+          <button aria-label="One sheet more of ${recipe.title}" ?disabled=${sheets >= MAX_VISIT_SHEETS} @click=${() => this.set(recipe, sheets + 1)}>+</button>
           <span class="unit soft" aria-hidden="true">${sheets === 1 ? 'sheet' : 'sheets'}</span>
         </div>
+        ${this.refused === recipe.id
+          ? html`<p class="refused small" role="alert">Give a whole number from 0 to ${MAX_VISIT_SHEETS}.</p>`
+          : nothing}
       </div>
     </li>`;
   }

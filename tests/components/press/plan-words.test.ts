@@ -53,10 +53,10 @@ describe('boundWords', () => {
   });
   it('should state the gap of each measure by itself', () => {
     expect(boundWords(plan({ bound: { setUps: 13, mounts: 11 } }))).toContain(
-      'at most 1 set-up above the proven fewest, and proven fewest in mounts',
+      'this one has the fewest mounts and at most 1 set-up more than the fewest there can be.',
     );
     expect(boundWords(plan({ bound: { setUps: 14, mounts: 9 } }))).toContain(
-      'proven fewest in set-ups, and at most 2 mounts above the proven fewest',
+      'this one has at most 2 mounts more than the fewest there can be and the fewest set-ups.',
     );
   });
 });
