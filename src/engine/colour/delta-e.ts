@@ -23,6 +23,26 @@ export function deltaE2000Values(
   l1: number, a1: number, b1: number,
   l2: number, a2: number, b2: number,
 ): number {
+  deltaE2000Parts(l1, a1, b1, l2, a2, b2, parts);
+  const chroma = parts[1]!;
+  const hue = parts[2]!;
+  const square = parts[0]! * parts[0]! + chroma * chroma + hue * hue + parts[3]! * chroma * hue;
+  // Rounding can leave a hair below zero where both colours are the same.
+  return Math.sqrt(Math.max(0, square));
+}
+
+const parts = new Float64Array(4);
+
+/**
+ * The parts of CIEDE2000, for searches that need more than their sum.
+ * @param out receives the weighted differences ΔL′/S_L, ΔC′/S_C and ΔH′/S_H, from the first colour
+ *   to the second, and the rotation R_T; ΔE00² = L² + C² + H² + R_T·C·H
+ */
+export function deltaE2000Parts(
+  l1: number, a1: number, b1: number,
+  l2: number, a2: number, b2: number,
+  out: Float64Array,
+): void {
   const meanC = (Math.sqrt(a1 * a1 + b1 * b1) + Math.sqrt(a2 * a2 + b2 * b2)) / 2;
   const g = 1.5 - 0.5 * Math.sqrt(seventhShare(meanC));
   const ap1 = g * a1;
@@ -53,15 +73,12 @@ export function deltaE2000Values(
     0.24 * Math.cos(2 * meanH * DEG) +
     0.32 * Math.cos((3 * meanH + 6) * DEG) -
     0.2 * Math.cos((4 * meanH - 63) * DEG);
-  const lightness = dL / (1 + (0.015 * fromMid) / Math.sqrt(20 + fromMid));
-  const chroma = dC / (1 + 0.045 * meanCp);
-  const hue = dH / (1 + 0.015 * meanCp * t);
+  out[0] = dL / (1 + (0.015 * fromMid) / Math.sqrt(20 + fromMid));
+  out[1] = dC / (1 + 0.045 * meanCp);
+  out[2] = dH / (1 + 0.015 * meanCp * t);
   const around = (meanH - 275) / 25;
   const turn = Math.sin(60 * Math.exp(-around * around) * DEG);
-  const rT = -2 * Math.sqrt(seventhShare(meanCp)) * turn;
-  const square = lightness * lightness + chroma * chroma + hue * hue + rT * chroma * hue;
-  // Rounding can leave a hair below zero where both colours are the same.
-  return Math.sqrt(Math.max(0, square));
+  out[3] = -2 * Math.sqrt(seventhShare(meanCp)) * turn;
 }
 
 function seventhShare(c: number): number {

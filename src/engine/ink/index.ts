@@ -1,4 +1,4 @@
-export type { Ink, InkBasis, Lab, Paper } from './types.ts';
+export type { Ink, InkBasis, Lab, MixPart, Paper } from './types.ts';
 export {
   commute,
   filmBands,
@@ -10,6 +10,18 @@ export {
   type FilmCurves,
 } from './film.ts';
 export { filmThickness } from './thickness.ts';
+export { filmFactor, INK_MESH } from './film-factor.ts';
+export { baseOf, letDown, mixInks, printInks, stockInks, type InkPart } from './mix.ts';
+export {
+  MATCH_DELTA_E,
+  matchInk,
+  matchInkSteps,
+  type MatchAnswer,
+  type MatchOptions,
+  type MatchPart,
+  type MatchResult,
+} from './match.ts';
+export { demoStocks } from './demo-stocks.ts';
 export { CARD_BLACK, CARD_WHITE } from './card.ts';
 export {
   PAIR_TOLERANCE_DELTA_E,

@@ -1,18 +1,7 @@
 import { EngineError } from '../base/error.ts';
+import type { Mesh } from '../shapes/types.ts';
 
-/** A screen's mesh. A data sheet's own figures, when known, go before the formulas: measured meshes run lower. */
-export interface Mesh {
-  /** Threads per cm; a mesh sold per inch has n / 2.54. Labels are rounded. */
-  threadsPerCm: number;
-  /** Thread diameter, µm. */
-  threadUm: number;
-  /** Fabric thickness, µm; absent = 1.55 thread diameters. */
-  fabricUm?: number;
-  /** Open area as the maker states it, share 0–1. */
-  statedOpenArea?: number;
-  /** Theoretical ink volume as the maker states it, cm³/m². */
-  statedVolumeCm3PerM2?: number;
-}
+export type { Mesh };
 
 /** Fabric over thread thickness: 1.475–1.575 in three catalogue rows ("Screen Specifications"); their middle. */
 export const FABRIC_PER_THREAD = 1.55;

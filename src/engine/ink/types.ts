@@ -1,9 +1,18 @@
 import type { Lab } from '../colour/lab.ts';
+import type { Mesh } from '../shapes/types.ts';
 
 /** How an ink's curves were come by, hence how far to trust them. */
 export type InkBasis = 'invented' | 'measured' | 'drawdown' | 'guess';
 
 export type { Lab };
+
+/** One stock ink's share of a mixed ink. */
+export interface MixPart {
+  /** Id of a stock ink, which has no mix of its own. */
+  ink: string;
+  /** By weight, more than 0. */
+  parts: number;
+}
 
 /** An ink: absorption and scattering of one stroke's film, per band. */
 export interface Ink {
@@ -21,6 +30,14 @@ export interface Ink {
   dryMinutes: number;
   /** Wet density, g/cm³; from memory 1.05–1.25, default 1.15. */
   densityGPerCm3: number;
+  /** The mesh that its curves were found on; absent = 90 threads a cm of 48 µm. */
+  mesh?: Mesh;
+  /** Set on stock inks: they are weighed into mixes and are no choice of colour by themselves. */
+  stock?: true;
+  /** 'base' for the transparent base that lets inks down. */
+  role?: 'base';
+  /** What it is weighed from; absent = it is used as it is bought. */
+  mix?: MixPart[];
 }
 
 /** A paper: its reflectance and its sheet. */

@@ -25,10 +25,18 @@ export interface PlacedShape {
   scale: number;
 }
 
-/** The mesh that a stencil sits on. */
+/** A mesh. A data sheet's own figures, when known, go before the formulas: measured meshes run lower. */
 export interface Mesh {
+  /** Threads per cm; a mesh sold per inch has n / 2.54. Labels are rounded. */
   threadsPerCm: number;
+  /** Thread diameter, µm. */
   threadUm: number;
+  /** Fabric thickness, µm; absent = 1.55 thread diameters. */
+  fabricUm?: number;
+  /** Open area as the maker states it, share 0–1. */
+  statedOpenArea?: number;
+  /** Theoretical ink volume as the maker states it, cm³/m². */
+  statedVolumeCm3PerM2?: number;
 }
 
 /** A stencil: one or more placed shapes on a mesh. */
