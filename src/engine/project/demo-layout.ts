@@ -41,5 +41,8 @@ export const DEMO_BENCH: readonly DemoPull[] = [
   ['leads', 'foam'],
 ];
 
-/** Screens of the bench that all lie over one another, for the lesson. */
-export const DEMO_LESSON: readonly string[] = ['keel', 'coil', 'ring', 'leads'];
+/**
+ * Screens of the bench for the lesson: three lie over one another and the fenders over the great
+ * rib alone, so that some of the 24 orders print the same picture.
+ */
+export const DEMO_LESSON: readonly string[] = ['keel', 'coil', 'fenders', 'leads'];

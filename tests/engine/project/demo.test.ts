@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { intersectionArea } from '../../../src/engine/geometry/booleans.ts';
 import { shapeBounds } from '../../../src/engine/geometry/rings.ts';
+import { groupOrders } from '../../../src/engine/order/index.ts';
 import { demoProject } from '../../../src/engine/project/demo.ts';
 import { checkProject } from '../../../src/engine/project/read.ts';
 import { pullRings, screenRings } from '../../../src/engine/shapes/placed.ts';
@@ -57,14 +58,19 @@ describe('demoProject', () => {
     }
   });
 
-  it('should teach with four pulls that all lie over one another', () => {
+  it('should teach with four pulls of which some orders, but not all, print the same', () => {
     expect(lesson).toHaveLength(4);
     const outlines = lesson.map((pull) =>
       pullRings(drawer.screens.find((screen) => screen.id === pull.screen)!, drawer.shapes, pull, drawer.paper),
     );
-    outlines.forEach((a, i) => {
-      for (const b of outlines.slice(0, i)) expect(intersectionArea(a, b)).toBeGreaterThan(1000);
-    });
+    const areas = outlines.flatMap((a, i) => outlines.slice(0, i).map((b) => intersectionArea(a, b)));
+    const over = areas.filter((area) => area > 0);
+    // Three over one another, the fourth over one of them: 3! acyclic orientations times 2.
+    expect(over).toHaveLength(4);
+    for (const area of over) expect(area).toBeGreaterThan(1000);
+    const { orders, groups } = groupOrders({ pulls: lesson }, drawer, { toleranceMm: 0.05, minDeltaE: 1 });
+    expect(orders).toHaveLength(24);
+    expect(groups).toHaveLength(12);
   });
 
   it('should name a file that is missing or broken', () => {
