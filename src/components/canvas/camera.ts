@@ -99,8 +99,9 @@ export class Camera implements View {
   }
 }
 
-/** Keeps some of the wall under the middle of the window. */
+/** Keeps a wall that fits whole within the window, and some of a larger one under its middle. */
 function within(shift: number, length: number, view: number): number {
+  if (length <= view) return Math.min(view - length, Math.max(0, shift));
   return Math.min(view / 2, Math.max(view / 2 - length, shift));
 }
 

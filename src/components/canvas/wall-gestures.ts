@@ -14,7 +14,11 @@ export interface GestureTargets {
   rest(index: number): void;
 }
 
-/** Pan by drag, wheel or fingers; zoom by ctrl and wheel or by pinching. */
+/** Makes a notch of a wheel come about a sixth closer, as on the Bench. */
+const WHEEL_RATE = 0.0014;
+const PINCH_RATE = 0.01;
+
+/** Pan by drag or fingers; come closer by wheel or by pinching, as on the Bench. */
 export class WallGestures {
   private readonly element: HTMLElement;
   private readonly scene: WallScene;
@@ -115,14 +119,16 @@ export class WallGestures {
   private readonly onWheel = (event: WheelEvent): void => {
     event.preventDefault();
     this.stopResting();
-    const unit = event.deltaMode === WheelEvent.DOM_DELTA_LINE ? 18 : event.deltaMode === WheelEvent.DOM_DELTA_PAGE ? 400 : 1;
+    const unit = event.deltaMode === WheelEvent.DOM_DELTA_LINE ? 30 : event.deltaMode === WheelEvent.DOM_DELTA_PAGE ? 400 : 1;
     const { x, y } = this.at(event);
-    if (event.ctrlKey || event.metaKey) {
-      // A wheel's notch is about 100, a pinch on a touchpad a few.
-      const turn = Math.max(-60, Math.min(60, event.deltaY * unit));
-      this.scene.zoomAt(Math.exp(-turn * 0.008), x, y);
-    } else if (event.shiftKey && event.deltaX === 0) this.scene.panBy(-event.deltaY * unit, 0);
-    else this.scene.panBy(-event.deltaX * unit, -event.deltaY * unit);
+    const across = event.shiftKey && event.deltaX === 0 ? event.deltaY : event.deltaX;
+    if (!event.ctrlKey && !event.metaKey && Math.abs(across) >= Math.abs(event.deltaY)) {
+      this.scene.panBy(-across * unit, 0);
+      return;
+    }
+    // A wheel's notch is about 100, a pinch on a touchpad a few, told by ctrl.
+    const rate = event.ctrlKey && Math.abs(event.deltaY) < 50 ? PINCH_RATE : WHEEL_RATE;
+    this.scene.zoomAt(Math.exp(-event.deltaY * unit * rate), x, y);
   };
 
   destroy(): void {

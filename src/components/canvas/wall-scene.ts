@@ -134,6 +134,8 @@ export class WallScene {
     this.forgetCloseUps();
     this.prints.clear();
     this.aspect = aspect;
+    // Where one stood before another number of prints is nowhere in particular.
+    if (places !== this.layout.places) this.camera.keeps = 'start';
     this.lay(places);
   }
 

@@ -138,7 +138,7 @@ export class WallRoom extends LitElement {
 
   private runChanged(): void {
     const { run } = this;
-    if (run.state === 'done' && run.found < run.asked) this.view.settle(run.found);
+    if ((run.state === 'done' || run.state === 'stopped') && run.found < run.asked) this.view.settle(run.found);
     this.requestUpdate();
   }
 
