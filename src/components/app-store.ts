@@ -40,6 +40,8 @@ export class AppStore extends EventTarget {
   notices: readonly Notice[] = [];
   /** Where the stack on the Bench came from: its wall seed and number. */
   origin: { seed: string; index: number } | null = null;
+  /** Title of the recipe that was opened last. */
+  recipeTitle: string | null = null;
   readonly saver: Saver;
 
   constructor(project: Project, saver: Saver) {

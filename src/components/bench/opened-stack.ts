@@ -10,6 +10,7 @@ export class OpenedStack {
   private readonly store: AppStore;
   private seen: readonly Pull[];
   private fromWall: boolean;
+  private recipeTitle: string | null;
   pulls: readonly Pull[];
   drawer: Drawer;
 
@@ -18,6 +19,7 @@ export class OpenedStack {
     this.seen = this.pulls = store.project.bench;
     this.drawer = store.project.drawer;
     this.fromWall = store.undoLabel !== FROM_RECIPE;
+    this.recipeTitle = this.fromWall ? null : store.recipeTitle;
   }
 
   /** To be called when the store has changed. @returns whether the stack on the Bench changed */
@@ -29,6 +31,7 @@ export class OpenedStack {
       this.pulls = project.bench;
       this.drawer = project.drawer;
       this.fromWall = undoLabel !== FROM_RECIPE;
+      this.recipeTitle = this.fromWall ? null : this.store.recipeTitle;
     }
     return true;
   }
@@ -45,7 +48,8 @@ export class OpenedStack {
   /** What the stack is called until the user names it. */
   get name(): string {
     const { origin, project } = this.store;
-    if (!this.fromWall || origin === null) return project.title;
-    return `${origin.seed} ${origin.index + 1}${this.changed ? ', changed' : ''}`;
+    const from = this.recipeTitle ?? (this.fromWall && origin !== null ? `${origin.seed} ${origin.index + 1}` : null);
+    if (from === null) return project.title;
+    return this.changed ? `${from}, changed` : from;
   }
 }
