@@ -260,9 +260,8 @@ export class DrawerRoom extends LitElement {
     const made = drawer.screens.filter(({ id }) => report.screens.includes(id));
     const waiting = made.filter(({ id }) => !bench.some((pull) => pull.screen === id));
     return html`<div class="report" role="status" aria-label="What the files came to">
-      <div class="row">
+      <div class="top">
         <h3>${report.head}</h3>
-        <span class="fill"></span>
         <button class="quiet" @click=${() => (this.report = null)}>Put away</button>
       </div>
       ${made.length < 2

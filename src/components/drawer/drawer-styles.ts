@@ -13,6 +13,9 @@ export const drawerStyles = css`
     padding: 28px 32px 64px;
     min-width: 0;
   }
+  section {
+    min-width: 0;
+  }
   header {
     margin-bottom: 12px;
   }
@@ -45,7 +48,7 @@ export const drawerStyles = css`
   }
   .chosen strong {
     min-width: 0;
-    max-width: 36ch;
+    max-width: min(36ch, 100%);
     overflow: hidden;
     text-overflow: ellipsis;
     white-space: nowrap;
@@ -59,7 +62,19 @@ export const drawerStyles = css`
     padding-left: 14px;
     border-left: 3px solid var(--accent);
   }
-  .report .row + .row {
+  .report .top {
+    display: flex;
+    align-items: center;
+    gap: 12px;
+  }
+  .report h3 {
+    flex: 1;
+    min-width: 0;
+  }
+  .report .quiet {
+    flex: none;
+  }
+  .report .top + .row {
     margin: 4px 0 10px;
   }
   .report ul {
