@@ -163,6 +163,19 @@ export const stateStripStyle = css`
     padding: 0 20px 0 12px;
     background: linear-gradient(to right, transparent, var(--wall) 12px);
   }
+  :host([data-more]) .end::before {
+    content: '';
+    position: absolute;
+    right: 100%;
+    top: 0;
+    bottom: 0;
+    width: 56px;
+    background: linear-gradient(to right, transparent, var(--wall));
+    pointer-events: none;
+  }
+  :host([data-more]) .end {
+    background: var(--wall);
+  }
   .end.none {
     display: none;
   }

@@ -51,7 +51,31 @@ export class StateStrip extends LitElement {
   @query('.scroller') private scroller!: HTMLElement;
   @query('[role=listbox]') private list!: HTMLElement;
   private refocus = false;
+  private readonly sizes = new ResizeObserver(() => this.markMore());
   private ignoreClick = false;
+
+  protected override firstUpdated(): void {
+    this.sizes.observe(this.scroller);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.sizes.disconnect();
+  }
+
+  /** States that lie beyond the strip's end are hinted at. */
+  private markMore(): void {
+    const { scrollLeft, scrollWidth, clientWidth } = this.scroller;
+    this.toggleAttribute('data-more', scrollLeft + clientWidth < scrollWidth - 2);
+  }
+
+  /** A wheel that only turns one way walks the strip. */
+  private onWheel(event: WheelEvent): void {
+    if (event.ctrlKey || event.shiftKey || event.deltaX !== 0) return;
+    const before = this.scroller.scrollLeft;
+    this.scroller.scrollLeft += event.deltaY * (event.deltaMode === WheelEvent.DOM_DELTA_LINE ? 30 : 1);
+    if (this.scroller.scrollLeft !== before) event.preventDefault();
+  }
 
   /** Puts the focus on the selected ticket once it is drawn. */
   focusSelected(): void {
@@ -69,6 +93,7 @@ export class StateStrip extends LitElement {
     const option = this.list.querySelector<HTMLElement>('[aria-selected=true]');
     if (this.refocus) (option ?? this.list.querySelector<HTMLElement>('[tabindex="0"]'))?.focus({ preventScroll: true });
     this.refocus = false;
+    this.markMore();
     if ((changed.has('selected') || changed.has('pulls')) && this.drag === null && option !== null) this.reveal(option);
   }
 
@@ -215,6 +240,8 @@ export class StateStrip extends LitElement {
     return html`<div
       class="scroller ${drag?.under === true ? 'dragging' : ''}"
       style="--state-width: ${width}px; --sheet-ratio: ${widthMm / heightMm}"
+      @scroll=${this.markMore}
+      @wheel=${this.onWheel}
     >
       <div class="state bare ${this.shown === 0 ? 'shown' : ''}">
         ${this.sheet(0)}
