@@ -114,7 +114,7 @@ export class Finder {
 
   private edgesOf(pulls: readonly Pull[], shifted: boolean): Overlap[] {
     const areas = shifted ? this.mapAreas(pulls) : this.areasAtRest(pulls);
-    const films = pulls.map((pull) => this.deltas.filmOf(pull.ink, pull.strokes));
+    const films = pulls.map((pull) => this.deltas.filmOf(pull));
     const minDeltaE = Math.max(this.source.settings.minDeltaE, ROUNDING_DELTA_E);
     return orderGraph(areas, films, this.deltas, minDeltaE, MIN_AREA_MM2);
   }

@@ -1,3 +1,4 @@
+import { INK_MESH } from './film-factor.ts';
 import { makeInk, type InkEntry } from './make-ink.ts';
 import type { Ink } from './types.ts';
 
@@ -20,5 +21,5 @@ const ENTRIES: readonly Omit<InkEntry, 'basis'>[] = [
  * @returns tar, rust, weed, shoal, foam, signal, dusk, clay
  */
 export function demoInks(): Ink[] {
-  return ENTRIES.map((entry) => makeInk({ ...entry, basis: 'invented' }));
+  return ENTRIES.map((entry) => makeInk({ ...entry, basis: 'invented', mesh: INK_MESH }));
 }

@@ -1,3 +1,4 @@
+import { INK_MESH } from './film-factor.ts';
 import { makeInk, type InkEntry } from './make-ink.ts';
 import type { Ink } from './types.ts';
 
@@ -25,7 +26,7 @@ const ENTRIES: readonly (Omit<InkEntry, 'basis' | 'id'> & { id: string; role?: '
  */
 export function demoStocks(): Ink[] {
   return ENTRIES.map(({ role, ...entry }) => ({
-    ...makeInk({ ...entry, basis: 'invented' }),
+    ...makeInk({ ...entry, basis: 'invented', mesh: INK_MESH }),
     stock: true,
     ...(role === undefined ? {} : { role }),
   }));

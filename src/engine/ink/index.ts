@@ -10,7 +10,7 @@ export {
   type FilmCurves,
 } from './film.ts';
 export { filmThickness } from './thickness.ts';
-export { filmFactor, INK_MESH } from './film-factor.ts';
+export { filmFactor, INK_MESH, meshRatio } from './film-factor.ts';
 export { baseOf, letDown, mixInks, printInks, stockInks, type InkPart } from './mix.ts';
 export {
   MATCH_DELTA_E,
@@ -48,3 +48,25 @@ export { checkInk } from './check-ink.ts';
 export { demoInks } from './demo-inks.ts';
 export { DEMO_PAPER } from './demo-paper.ts';
 export { MOST_CGATS_CHARACTERS, readCgats, type CgatsSample } from './read-cgats.ts';
+export { bandWords } from './band-words.ts';
+export {
+  checkReadings,
+  measuredInk,
+  type InkNaming,
+  type InkReadings,
+  type MeasuredInk,
+  type MovedBand,
+} from './measured-ink.ts';
+export { paperFromColour, paperFromCurve, type Sheet } from './paper-from.ts';
+export { PAPER_PRESETS, type PaperPreset } from './paper-presets.ts';
+export { drawdownFromPhoto, type DrawdownPhoto, type PatchRgb, type PhotoColours } from './drawdown-photo.ts';
+export {
+  checkSquares,
+  fitOverprints,
+  fitOverprintSteps,
+  fittedInk,
+  type FitProgress,
+  type OverprintFit,
+  type PulledSquare,
+  type SquareFit,
+} from './fit-overprints.ts';

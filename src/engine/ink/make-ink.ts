@@ -1,6 +1,7 @@
 import type { Lab } from '../colour/lab.ts';
 import { CARD_BLACK, CARD_WHITE } from './card.ts';
 import { inkCurvesFromColours } from './characterise.ts';
+import type { Mesh } from './mesh.ts';
 import type { Ink, InkBasis } from './types.ts';
 
 /** Minutes before the next film; common practice, no source. */
@@ -20,6 +21,8 @@ export interface InkEntry {
   overBlack: Lab;
   dryMinutes?: number;
   densityGPerCm3?: number;
+  /** The mesh of that stroke; left out when it is not known. */
+  mesh?: Mesh;
 }
 
 /**
@@ -44,5 +47,6 @@ export function makeInk(entry: InkEntry): Ink {
     sx: Array.from(sx),
     dryMinutes: entry.dryMinutes ?? DEFAULT_DRY_MINUTES,
     densityGPerCm3: entry.densityGPerCm3 ?? DEFAULT_DENSITY_G_PER_CM3,
+    ...(entry.mesh === undefined ? {} : { mesh: { ...entry.mesh } }),
   };
 }

@@ -2,7 +2,7 @@ import { EngineError } from '../base/error.ts';
 import { labD50, type Lab } from '../colour/lab.ts';
 import { BANDS } from '../colour/weights.ts';
 import { CARD_WHITE } from './card.ts';
-import { filmFactor, INK_MESH } from './film-factor.ts';
+import { filmFactor } from './film-factor.ts';
 import type { Fitted } from './fit-shares.ts';
 import { searchMixes } from './match-search.ts';
 import type { Mesh } from './mesh.ts';
@@ -24,7 +24,7 @@ export interface MatchOptions {
   ground?: ArrayLike<number>;
   /** Of the film, in strokes (filmThickness of strokes and stroke gain); 1 by default. */
   thickness?: number;
-  /** Of the screen it goes through; 90 threads a cm of 48 µm by default. */
+  /** Of the screen it goes through; by default that on which each ink's curves were found. */
   mesh?: Mesh;
   /** At most so many stock inks beside the base, 1–4; 4 by default. */
   maxInks?: number;
@@ -96,7 +96,7 @@ export function* matchInkSteps(
   options: MatchOptions = {},
 ): Generator<number, MatchResult> {
   check(target, stocks, options);
-  const { thickness = 1, mesh = INK_MESH, grams = 100, balanceG = 0.1 } = options;
+  const { thickness = 1, mesh, grams = 100, balanceG = 0.1 } = options;
   const printed = stocks.map((ink) => {
     const factor = thickness * filmFactor(ink, mesh);
     return { k: Float64Array.from(ink.kx, (k) => k * factor), s: Float64Array.from(ink.sx, (s) => s * factor) };

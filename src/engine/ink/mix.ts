@@ -1,8 +1,7 @@
 import { EngineError } from '../base/error.ts';
 import { CARD_BLACK, CARD_WHITE } from './card.ts';
 import { coloursOn } from './characterise.ts';
-import { INK_MESH } from './film-factor.ts';
-import { meshVolumeCm3PerM2 } from './mesh.ts';
+import { meshRatio } from './film-factor.ts';
 import type { Ink, InkBasis, MixPart } from './types.ts';
 
 /** An ink and how much of it goes into a mix. */
@@ -21,7 +20,7 @@ const LEAST_TRUSTED: readonly InkBasis[] = ['invented', 'guess', 'drawdown', 'me
  * @param stocks at least one with parts above 0; an ink that is itself a mix counts as what it is
  *   mixed from
  * @param head the new ink's id and name
- * @returns an ink with its mix; curves for the first ink's mesh, its two colours on the invented
+ * @returns an ink with its mix; curves for the first mesh that an ink names, its two colours on the invented
  *   contrast card, basis that of the least trusted ink, drying time that of the slowest
  * @throws EngineError 'ink.bad-mix' when parts are negative or all 0, 'ink.bad-mesh'
  * Source: Duncan (1940), Proc. Phys. Soc. 52, 390: coefficients of a mixture add in proportion.
@@ -38,13 +37,14 @@ export function mixInks(stocks: readonly InkPart[], head: { id: string; name: st
     );
   }
   const first = used[0]!.ink;
+  const mesh = used.find(({ ink }) => ink.mesh !== undefined)?.ink.mesh;
   const volumes = used.map(({ ink, parts }) => parts / ink.densityGPerCm3);
   const volume = volumes.reduce((sum, v) => sum + v, 0);
   const weight = used.reduce((sum, { parts }) => sum + parts, 0);
   const kx = new Array<number>(first.kx.length).fill(0);
   const sx = new Array<number>(first.sx.length).fill(0);
   used.forEach(({ ink }, i) => {
-    const share = (volumes[i]! / volume) * (meshVolume(first) / meshVolume(ink));
+    const share = (volumes[i]! / volume) * meshRatio(mesh, ink.mesh);
     for (let band = 0; band < kx.length; band++) {
       kx[band]! += share * ink.kx[band]!;
       sx[band]! += share * ink.sx[band]!;
@@ -59,7 +59,7 @@ export function mixInks(stocks: readonly InkPart[], head: { id: string; name: st
     sx,
     dryMinutes: Math.max(...used.map(({ ink }) => ink.dryMinutes)),
     densityGPerCm3: weight / volume,
-    ...(first.mesh === undefined ? {} : { mesh: first.mesh }),
+    ...(mesh === undefined ? {} : { mesh }),
     mix: mixOf(used),
   };
 }
@@ -102,8 +102,4 @@ function mixOf(used: readonly InkPart[]): MixPart[] {
     }
   }
   return [...sums].map(([ink, parts]) => ({ ink, parts }));
-}
-
-function meshVolume(ink: Ink): number {
-  return meshVolumeCm3PerM2(ink.mesh ?? INK_MESH);
 }

@@ -30,7 +30,7 @@ export interface Ink {
   dryMinutes: number;
   /** Wet density, g/cm³; from memory 1.05–1.25, default 1.15. */
   densityGPerCm3: number;
-  /** The mesh that its curves were found on; absent = 90 threads a cm of 48 µm. */
+  /** The mesh that its curves were found on; absent = not known, so they hold on every screen. */
   mesh?: Mesh;
   /** Set on stock inks: they are weighed into mixes and are no choice of colour by themselves. */
   stock?: true;

@@ -87,7 +87,7 @@ export function edgeWeight(overlap: Pick<Overlap, 'areaMm2' | 'deltaE'>): number
 
 function allOverlaps(stack: Stack, drawer: Drawer, toleranceMm: number): Overlap[] {
   const deltas = new SwapDeltas(drawer);
-  const films = stack.pulls.map((pull) => deltas.filmOf(pull.ink, pull.strokes));
+  const films = stack.pulls.map((pull) => deltas.filmOf(pull));
   const pairs = dryingPairs(stack, drawer, { toleranceMm });
   const meets: Set<number>[] = films.map(() => new Set());
   for (const { a, b } of pairs) {

@@ -1,7 +1,8 @@
 import { EngineError } from '../base/error.ts';
 import { deltaE2000, labD50 } from '../colour/index.ts';
-import { type FilmBands, filmBands, filmThickness, overFilm } from '../ink/index.ts';
-import type { Drawer } from '../stack/types.ts';
+import { type FilmBands, filmBands, filmFactor, type Ink, overFilm } from '../ink/index.ts';
+import type { Screen } from '../shapes/types.ts';
+import type { Drawer, Pull } from '../stack/types.ts';
 
 /** Keeps three film numbers inside one exact number. */
 const MAX_FILMS = 2 ** 16;
@@ -11,34 +12,36 @@ const MAX_FILMS = 2 ** 16;
  * hundred questions for thousands of stacks.
  */
 export class SwapDeltas {
-  private readonly drawer: Pick<Drawer, 'inks' | 'paper' | 'strokeGain'>;
+  private readonly drawer: Pick<Drawer, 'inks' | 'screens' | 'paper' | 'strokeGain'>;
+  private readonly inks: ReadonlyMap<string, Ink>;
+  private readonly screens: ReadonlyMap<string, Screen>;
   private readonly ids = new Map<string, number>();
   private readonly films: FilmBands[] = [];
   private readonly known = new Map<number, number>();
 
-  constructor(drawer: Pick<Drawer, 'inks' | 'paper' | 'strokeGain'>) {
+  constructor(drawer: Pick<Drawer, 'inks' | 'screens' | 'paper' | 'strokeGain'>) {
     this.drawer = drawer;
+    this.inks = new Map(drawer.inks.map((ink) => [ink.id, ink]));
+    this.screens = new Map(drawer.screens.map((screen) => [screen.id, screen]));
   }
 
   /**
-   * A number for the film that an ink leaves in so many strokes.
-   * @throws EngineError 'stack.unknown-ink' | 'ink.bad-strokes' | 'ink.bad-stroke-gain' | 'ink.bad-film'
+   * A number for the film that a pull leaves: the same for all pulls of one ink that are as thick.
+   * @throws EngineError 'stack.unknown-ink' | 'stack.unknown-screen' | 'ink.bad-strokes' |
+   *   'ink.bad-stroke-gain' | 'ink.bad-mesh' | 'ink.bad-film'
    */
-  filmOf(inkId: string, strokes: number): number {
-    const key = `${strokes} ${inkId}`;
+  filmOf(pull: Pick<Pull, 'ink' | 'screen' | 'strokes'>): number {
+    const ink = this.inks.get(pull.ink);
+    if (ink === undefined) throw unknown('ink', pull.ink);
+    const screen = this.screens.get(pull.screen);
+    if (screen === undefined) throw unknown('screen', pull.screen);
+    const thickness = filmFactor(ink, screen.mesh, pull.strokes, this.drawer.strokeGain);
+    const key = `${thickness} ${pull.ink}`;
     let id = this.ids.get(key);
     if (id === undefined) {
-      const ink = this.drawer.inks.find((each) => each.id === inkId);
-      if (ink === undefined) {
-        throw new EngineError(
-          'stack.unknown-ink',
-          `A pull uses the ink '${inkId}', which is not in the drawer; choose another ink or leave the pull out.`,
-          { details: { ink: inkId } },
-        );
-      }
       id = this.films.length;
       if (id === MAX_FILMS - 1) throw new RangeError(`more than ${MAX_FILMS - 1} films in one drawer`);
-      this.films.push(filmBands(ink.kx, ink.sx, filmThickness(strokes, this.drawer.strokeGain)));
+      this.films.push(filmBands(ink.kx, ink.sx, thickness));
       this.ids.set(key, id);
     }
     return id;
@@ -75,4 +78,12 @@ export class SwapDeltas {
     for (const under of unders) most = Math.max(most, this.delta(a, b, under));
     return most;
   }
+}
+
+function unknown(what: 'ink' | 'screen', id: string): EngineError {
+  return new EngineError(
+    `stack.unknown-${what}`,
+    `A pull uses the ${what} '${id}', which is not in the drawer; choose another ${what} or leave the pull out.`,
+    { details: { [what]: id } },
+  );
 }

@@ -2,10 +2,12 @@ import { EngineError } from '../base/error.ts';
 import { BANDS } from '../colour/weights.ts';
 import { filmBands } from '../ink/film.ts';
 import type { FilmBands } from '../ink/film.ts';
-import { filmThickness } from '../ink/thickness.ts';
+import { filmFactor } from '../ink/film-factor.ts';
 import type { Ink } from '../ink/types.ts';
+import type { Mesh } from '../shapes/types.ts';
 import { findBits } from './placement.ts';
 import type { Drawer, Pull, Stack } from './types.ts';
+import { unknownScreen } from './unknown-screen.ts';
 
 /** One pull as the colours see it. */
 export interface Layer {
@@ -25,8 +27,10 @@ const bits: number[] = [];
  *   found in it by their ids, so that order, inks, strokes and leaving-out may differ
  * @param out receives the layers; its entries are used again
  * @returns out, one layer a pull
- * @throws EngineError 'stack.unknown-ink', 'stack.not-in-map' (a pull that the map's stack does not hold
- *   at the same lay), 'ink.bad-strokes', 'ink.bad-stroke-gain', 'ink.bad-film'
+ * @throws EngineError 'stack.unknown-ink', 'stack.unknown-screen', 'stack.not-in-map' (a pull that the
+ *   map's stack does not hold at the same lay), 'ink.bad-strokes', 'ink.bad-stroke-gain', 'ink.bad-mesh',
+ *   'ink.bad-film'
+ * A film is as thick as the strokes and the screen's mesh make it: see filmFactor.
  */
 export function stackLayers(
   stack: Stack,
@@ -66,10 +70,16 @@ function pullFilm(pull: Pull, index: number, drawer: Drawer): FilmBands {
       { path: ['pulls', index, 'ink'], details: { ink: pull.ink } },
     );
   }
-  return inkFilm(ink, filmThickness(pull.strokes, drawer.strokeGain));
+  return inkFilm(ink, filmFactor(ink, meshOf(pull, index, drawer), pull.strokes, drawer.strokeGain));
 }
 
-/** The film of an ink at a thickness in strokes; made once for each. */
+function meshOf(pull: Pull, index: number, drawer: Drawer): Mesh {
+  const { screens } = drawer;
+  for (let k = 0; k < screens.length; k++) if (screens[k]!.id === pull.screen) return screens[k]!.mesh;
+  throw unknownScreen(pull, index);
+}
+
+/** The film of an ink at a thickness in films of its own curves; made once for each. */
 function inkFilm(ink: Ink, thickness: number): FilmBands {
   let films = filmsOfInk.get(ink);
   if (films === undefined) filmsOfInk.set(ink, (films = new Map()));

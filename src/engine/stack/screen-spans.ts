@@ -1,4 +1,3 @@
-import { EngineError } from '../base/error.ts';
 import { rowSpans } from '../geometry/row-crossings.ts';
 import type { RowSpans } from '../geometry/row-crossings.ts';
 import type { Box } from '../geometry/types.ts';
@@ -8,6 +7,7 @@ import type { Screen, Shape } from '../shapes/types.ts';
 import type { PlacedSpans } from './cell-map.ts';
 import { checkLay } from './placement.ts';
 import type { Drawer, Pull, RowGrid, Stack } from './types.ts';
+import { unknownScreen } from './unknown-screen.ts';
 
 /** When the kept spans hold more values than this (about 64 MB), all are dropped and begun anew. */
 const MAX_KEPT_VALUES = 8_000_000;
@@ -139,12 +139,4 @@ export class SpanCache {
     for (const turns of this.turned.values()) for (const screen of turns.values()) screen.spans.clear();
     this.keptValues = 0;
   }
-}
-
-function unknownScreen(pull: Pull, index: number): EngineError {
-  return new EngineError(
-    'stack.unknown-screen',
-    `Pull ${index + 1} uses the screen '${pull.screen}', which is not in the drawer; choose another screen or leave the pull out.`,
-    { path: ['pulls', index, 'screen'], details: { screen: pull.screen } },
-  );
 }

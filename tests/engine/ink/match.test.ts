@@ -116,7 +116,7 @@ describe('matchInk', () => {
     const under = swatchReflectance(demoInks()[7]!, 1, 0.4, ground);
     const { answers } = matchInk([55, 25, 5], stocks, { ground: under, mesh, thickness: 1.4 });
     expect(answers[0]!.deltaE).toBeLessThan(1);
-    const factor = 1.4 * filmFactor({}, mesh);
+    const factor = 1.4 * filmFactor(stocks[0]!, mesh);
     expect(deltaE2000([55, 25, 5], printed(answers[0]!, under, factor))).toBeCloseTo(answers[0]!.deltaE, 6);
   });
 

@@ -82,13 +82,14 @@ describe('letDown', () => {
 
 describe('filmFactor', () => {
   it('should follow what the meshes carry', () => {
-    const ink = plain('a', 1, 0);
+    const ink = plain('a', 1, 0, { mesh: { threadsPerCm: 90, threadUm: 48 } });
     expect(filmFactor(ink, { threadsPerCm: 90, threadUm: 48 }, 3, 0.4)).toBe(1 + 2 * 0.4);
     // By hand, fabric 1.55 d cancels: (1 − 0.0048·90)²·48 against (1 − 0.0064·54)²·64.
     const ratio = ((1 - 0.0064 * 54) ** 2 * 64) / ((1 - 0.0048 * 90) ** 2 * 48);
     expect(filmFactor(ink, { threadsPerCm: 54, threadUm: 64 })).toBeCloseTo(ratio, 12);
     expect(filmFactor({ mesh: { threadsPerCm: 54, threadUm: 64 } }, { threadsPerCm: 54, threadUm: 64 }, 1, 0.3)).toBe(1);
     expect(filmFactor(ink, { threadsPerCm: 54, threadUm: 64, statedVolumeCm3PerM2: 48 })).toBeCloseTo(48 / ((1 - 0.432) ** 2 * 1.55 * 48), 12);
+    expect(filmFactor(plain('unknown', 1, 0), { threadsPerCm: 54, threadUm: 64 }, 2, 0.5)).toBe(1.5);
   });
 });
 

@@ -203,7 +203,7 @@ describe('orderGraph', () => {
     const grid = { widthMm: 200, heightMm: 100, rows: 1000 };
     const areas = pairOverlapAreas(buildCellMap(placedSpans({ pulls }, drawer, grid), grid));
     const deltas = new SwapDeltas(drawer);
-    const films = pulls.map((each) => deltas.filmOf(each.ink, each.strokes));
+    const films = pulls.map((each) => deltas.filmOf(each));
     const quick = orderGraph(areas, films, deltas, 0.5, 0.01);
     const exact = overlapsOf({ pulls }, drawer, { toleranceMm: 0.01, minDeltaE: 0.5 });
     expect(quick.map(({ a, b }) => [a, b])).toEqual(exact.map(({ a, b }) => [a, b]));

@@ -109,15 +109,40 @@ describe('stateColours', () => {
 });
 
 describe('stackLayers', () => {
+  it('should make a film as thick as the mesh of its screen carries', () => {
+    const { drawer, pulls } = blobStack('meshes', 4);
+    const meshed = {
+      ...drawer,
+      inks: drawer.inks.map((ink) => ({ ...ink, mesh: { threadsPerCm: 90, threadUm: 48 } })),
+      screens: drawer.screens.map((screen, i) => ({ ...screen, mesh: { threadsPerCm: [43, 90, 120, 61][i]!, threadUm: [80, 48, 34, 64][i]! } })),
+    };
+    // Wet film by hand, (1 − n·d)² · 1.55 d; 43-80 against 90-48 is 53.4 against 24.0 cm³/m².
+    const volume = (n: number, d: number): number => (1 - (n * d) / 1e4) ** 2 * 1.55 * d;
+    expect(volume(43, 80)).toBeCloseTo(53.4, 1);
+    expect(volume(90, 48)).toBeCloseTo(24, 1);
+    stackLayers({ pulls }, meshed).forEach(({ film }, i) => {
+      const { threadsPerCm, threadUm } = meshed.screens[i]!.mesh;
+      const thickness = filmThickness(pulls[i]!.strokes, drawer.strokeGain) * (volume(threadsPerCm, threadUm) / volume(90, 48));
+      const ink = drawer.inks.find(({ id }) => id === pulls[i]!.ink)!;
+      const shown = stackReflectance([{ kx: ink.kx.map((k) => k * thickness), sx: ink.sx.map((s) => s * thickness) }], PAPER.reflectance);
+      shown.forEach((r, band) => {
+        const g = PAPER.reflectance[band]!;
+        expect((film.q[band]! * g + film.r0[band]!) / (1 - film.r0[band]! * g)).toBeCloseTo(r, 12);
+      });
+    });
+  });
+
   it('should name the pull and ink that cannot be printed', () => {
     const { drawer, pulls } = blobStack('bad layers', 3);
     const change = (more: Partial<Pull>): { pulls: Pull[] } => ({ pulls: [pulls[0]!, { ...pulls[1]!, ...more }] });
     expect(() => stackLayers(change({ ink: 'gone' }), drawer)).toThrow(/Pull 2 uses the ink 'gone'/);
+    const elsewhere = { ...drawer, screens: [drawer.screens[0]!] };
+    expect(() => stackLayers({ pulls }, elsewhere)).toThrow(/Pull 2 uses the screen 's1'/);
     for (const strokes of [0, -1, 1.5, NaN]) expect(() => stackLayers(change({ strokes }), drawer)).toThrow(/whole number/);
     expect(() => stackLayers(change({ dxMm: 1 }), drawer, { pulls })).toThrow(/Pull 2 .* build the map again/);
     const short = { ...drawer, inks: drawer.inks.map((ink) => ({ ...ink, kx: [1] })) };
     expect(() => stackLayers({ pulls }, short)).toThrow(/1 bands; 36/);
     const bad = { ...drawer, inks: drawer.inks.map((ink) => ({ ...ink, kx: ink.kx.map(() => NaN) })) };
-    expect(() => stackLayers({ pulls }, bad)).toThrow(/0 or more; found NaN/);
+    expect(() => stackLayers({ pulls }, bad)).toThrow(/0 or more and finite; found NaN/);
   });
 });
