@@ -15,6 +15,8 @@ export interface VisitScreen {
 export interface VisitInk {
   key: string;
   ink: Ink;
+  /** The stock inks it is weighed from, with their parts; itself when it is no mix. */
+  stocks: { ink: Ink; parts: number }[];
 }
 
 /** Which frame and which bucket each recipe means by its own ids. */
@@ -44,6 +46,9 @@ function stencilText(screen: Screen, recipe: Recipe): string {
     screen.number,
     screen.mesh.threadsPerCm,
     screen.mesh.threadUm,
+    screen.mesh.statedVolumeCm3PerM2,
+    screen.mesh.fabricUm,
+    screen.mesh.statedOpenArea,
     screen.placed.map((placed) => [
       shapes.get(placed.shape)?.rings,
       shapes.get(placed.shape)?.fillRule,
@@ -53,6 +58,16 @@ function stencilText(screen: Screen, recipe: Recipe): string {
       placed.scale,
     ]),
   ]);
+}
+
+/** What makes an ink the ink it is: its name, its curves and the mesh they hold for. */
+export function inkText(ink: Ink): string {
+  return JSON.stringify([ink.name, ink.kx, ink.sx, ink.mesh?.threadsPerCm, ink.mesh?.threadUm, ink.mesh?.statedVolumeCm3PerM2]);
+}
+
+function stocksOf(ink: Ink, recipe: Recipe): { ink: Ink; parts: number }[] {
+  if (ink.mix === undefined) return [{ ink, parts: 1 }];
+  return ink.mix.map(({ ink: id, parts }) => ({ ink: recipe.inks.find((stock) => stock.id === id)!, parts }));
 }
 
 /**
@@ -80,13 +95,16 @@ export function registerRecipes(recipes: readonly Recipe[]): Registry {
     }
     screenKey.push(ofScreens);
     const ofInks = new Map<string, string>();
+    const printed = new Set(recipe.pulls.map((pull) => pull.ink));
     for (const ink of recipe.inks) {
-      const text = JSON.stringify([ink.name, ink.kx, ink.sx]);
+      // A stock ink that is only weighed into others is no bucket at the press.
+      if (!printed.has(ink.id)) continue;
+      const text = inkText(ink);
       let key = inkByText.get(text);
       if (key === undefined) {
         key = freeKey(ink.name, new Set(inks.map((known) => known.key)));
         inkByText.set(text, key);
-        inks.push({ key, ink });
+        inks.push({ key, ink, stocks: stocksOf(ink, recipe) });
       }
       ofInks.set(ink.id, key);
     }

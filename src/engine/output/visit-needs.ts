@@ -3,10 +3,11 @@ import { intersectionArea } from '../geometry/booleans.ts';
 import { meshVolumeCm3PerM2 } from '../ink/mesh.ts';
 import { visitTimeline } from '../pullorder/timeline.ts';
 import type { PullPlan } from '../pullorder/types.ts';
-import { inkGrams } from '../quantities/ink.ts';
+import { inkGrams, stockGrams } from '../quantities/ink.ts';
 import type { InkRun } from '../quantities/types.ts';
 import type { Recipe } from '../recipe/types.ts';
 import { pullRings } from '../shapes/placed.ts';
+import { inkText } from './registry.ts';
 import type { VisitFigures } from './visit-figures.ts';
 import type { VisitProblem } from './visit-problem.ts';
 
@@ -17,6 +18,12 @@ export interface InkNeed {
   /** Area printed, all pulls on all sheets with overs, m². */
   areaM2: number;
   /** Wet ink to mix, with what stays in screen and bucket, g. */
+  grams: number;
+}
+
+/** What to have of one stock ink over the whole visit. */
+export interface StockNeed {
+  name: string;
   grams: number;
 }
 
@@ -86,6 +93,28 @@ export function visitInks(visit: VisitProblem, figures: VisitFigures): InkNeed[]
     }
   }
   return [...needs.values()];
+}
+
+/**
+ * Ink to weigh out for a visit, by stock ink: mixes taken apart by their parts, inks that are no
+ * mixes as they are.
+ * @param needs as visitInks gives them
+ * @returns in the order in which the inks first ask for them
+ */
+export function visitStocks(visit: VisitProblem, needs: readonly InkNeed[]): StockNeed[] {
+  const names = new Map<string, string>();
+  const mixes = Object.fromEntries(
+    visit.registry.inks.map(({ key, stocks }) => [
+      key,
+      stocks.map(({ ink, parts }) => {
+        const stock = inkText(ink);
+        names.set(stock, ink.name);
+        return { stock, parts };
+      }),
+    ]),
+  );
+  const wet = needs.map(({ key, areaM2, grams }) => ({ ink: key, areaM2, printedG: grams, lossG: 0, totalG: grams }));
+  return [...stockGrams(wet, mixes)].map(([stock, grams]) => ({ name: names.get(stock)!, grams }));
 }
 
 /**

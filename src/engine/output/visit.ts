@@ -3,10 +3,10 @@ import type { PullPlan } from '../pullorder/types.ts';
 import type { Problem } from '../base/error.ts';
 import { type SetUpCard, setUpCards } from './set-up-cards.ts';
 import type { VisitFigures } from './visit-figures.ts';
-import { type CardTime, type InkNeed, visitInks, visitTimes } from './visit-needs.ts';
+import { type CardTime, type InkNeed, type StockNeed, visitInks, visitStocks, visitTimes } from './visit-needs.ts';
 import { visitProblem, type VisitProblem, type VisitRunInput, type VisitSheet } from './visit-problem.ts';
 
-export type { CardTime, InkNeed } from './visit-needs.ts';
+export type { CardTime, InkNeed, StockNeed } from './visit-needs.ts';
 
 /** What a visit is planned from. */
 export interface VisitInput {
@@ -31,6 +31,8 @@ export interface PressPlan {
   /** What does not fit into the visit, a sentence each. */
   problems: Problem[];
   inks: InkNeed[];
+  /** The same ink by stock ink, as it is weighed out. */
+  stocks: StockNeed[];
   mounts: number;
   inkChanges: number;
   registerMoves: number;
@@ -64,6 +66,7 @@ function describe(
     })),
     cards: setUpCards(plan, visit),
     inks,
+    stocks: visitStocks(visit, inks),
     mounts: plan.mounts,
     inkChanges: plan.inkChanges,
     registerMoves: plan.registerMoves,

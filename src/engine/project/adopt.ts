@@ -52,7 +52,12 @@ export function adoptRecipe(drawer: Draft<Drawer>, recipe: Recipe): Pull[] {
   drawer.paper = JSON.parse(JSON.stringify(recipe.paper)) as Draft<Drawer>['paper'];
   drawer.strokeGain = recipe.strokeGain;
   const shapes = adopt(drawer.shapes, recipe.shapes);
-  const inks = adopt(drawer.inks, recipe.inks);
+  const stocks = adopt(drawer.inks, recipe.inks.filter((ink) => ink.mix === undefined));
+  const mixes = adopt(
+    drawer.inks,
+    recipe.inks.filter((ink) => ink.mix !== undefined),
+    (ink) => ({ ...ink, mix: ink.mix!.map((part) => ({ ...part, ink: stocks.get(part.ink) ?? part.ink })) }),
+  );
   const numbers = new Set(drawer.screens.map((screen) => screen.number));
   const screens = adopt(
     drawer.screens,
@@ -68,7 +73,7 @@ export function adoptRecipe(drawer: Draft<Drawer>, recipe: Recipe): Pull[] {
   return recipe.pulls.map((pull) => ({
     ...pull,
     screen: screens.get(pull.screen) ?? pull.screen,
-    ink: inks.get(pull.ink) ?? pull.ink,
+    ink: stocks.get(pull.ink) ?? mixes.get(pull.ink) ?? pull.ink,
   }));
 }
 

@@ -1,6 +1,8 @@
 import { type Draft, enablePatches, type Patch, produceWithPatches } from 'immer';
 import { EngineError } from '../base/error.ts';
 import { toOffsetGrid } from '../base/units.ts';
+import { printInks } from '../ink/mix.ts';
+import type { Ink } from '../ink/types.ts';
 import { pullSchema } from '../recipe/schema.ts';
 import type { Pull } from '../stack/types.ts';
 import { fieldName } from '../recipe/explain.ts';
@@ -67,17 +69,25 @@ function change(draft: Draft<Project>, command: Command): void {
       return;
     case 'add-ink':
       requireFree(drawer.inks, command.ink, 'ink');
+      requireMix(drawer.inks, command.ink);
       drawer.inks.push(command.ink);
-      draft.explore.palette.push(command.ink.id);
+      if (command.ink.stock !== true) draft.explore.palette.push(command.ink.id);
       return;
     case 'change-ink':
-      Object.assign(find(drawer.inks, command.ink.id, 'ink'), command.ink);
+      requireMix(drawer.inks, command.ink);
+      // The whole ink, so that fields which the new one leaves out are gone.
+      drawer.inks[indexOf(drawer.inks, command.ink.id, 'ink')] = command.ink;
       return;
-    case 'remove-ink':
+    case 'remove-ink': {
       refuseInUse(draft, (pull) => pull.ink === command.ink, 'ink');
+      const mixed = mixOf(drawer.inks, command.ink);
+      if (mixed !== undefined) {
+        throw new EngineError('command.in-use', `The ink is weighed into the mix “${mixed.name}”; remove that mix first.`);
+      }
       removeById(drawer.inks, command.ink, 'ink');
       draft.explore.palette = draft.explore.palette.filter((id) => id !== command.ink);
       return;
+    }
     case 'set-paper':
       drawer.paper = command.paper;
       return;
@@ -131,7 +141,7 @@ function change(draft: Draft<Project>, command: Command): void {
       return;
     case 'open-recipe':
       setBench(draft, adoptRecipe(drawer, find(draft.recipes, command.recipe, 'recipe')));
-      draft.explore.palette = drawer.inks.map((ink) => ink.id);
+      draft.explore.palette = printInks(drawer.inks).map((ink) => ink.id);
       return;
     case 'set-visit':
       for (const run of command.runs) {
@@ -184,6 +194,26 @@ function refuseInUse(draft: Draft<Project>, uses: (pull: Pull) => boolean, what:
   if ([...draft.bench, ...draft.lesson].some(uses)) {
     throw new EngineError('command.in-use', `The ${what} is used by a pull on the Bench or in the Lesson; take that pull away first.`);
   }
+}
+
+/** Mixes are weighed from stock inks only: each must be there, and be no mix and in none if it becomes one. */
+function requireMix(inks: readonly Ink[], ink: Ink): void {
+  if (ink.mix === undefined) return;
+  for (const part of ink.mix) {
+    const stock = find([...inks], part.ink, 'ink');
+    if (stock.mix !== undefined || stock.id === ink.id) {
+      throw new EngineError('command.mix', `The mix “${ink.name}” names “${stock.name}”, which is a mix; name the stock inks that it is mixed from.`);
+    }
+  }
+  const mixed = mixOf(inks, ink.id);
+  if (mixed !== undefined) {
+    throw new EngineError('command.mix', `“${ink.name}” is weighed into the mix “${mixed.name}”, so it cannot become a mix; make a new ink of it.`);
+  }
+}
+
+/** A mix that an ink is weighed into. */
+function mixOf(inks: readonly Ink[], id: string): Ink | undefined {
+  return inks.find((ink) => ink.mix?.some((part) => part.ink === id));
 }
 
 function indexOf(list: readonly { id: string }[], id: string, what: string): number {

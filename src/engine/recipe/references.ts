@@ -35,7 +35,7 @@ function unknown(fileName: string, where: string, id: string, list: string): Pro
 }
 
 /**
- * Checks that screens name shapes that are there.
+ * Checks that screens name shapes, and mixes inks, that are there.
  * @returns one problem for each name that leads nowhere or stands twice
  */
 export function checkHolder(holder: Holder, fileName: string): Problem[] {
@@ -44,11 +44,33 @@ export function checkHolder(holder: Holder, fileName: string): Problem[] {
     ...doubles(fileName, 'screens', holder.screens.map((screen) => screen.id)),
     ...doubles(fileName, 'inks', holder.inks.map((ink) => ink.id)),
   ];
+  problems.push(...checkMixes(holder.inks, fileName));
   const shapes = new Set(holder.shapes.map((shape) => shape.id));
   for (const [s, screen] of holder.screens.entries()) {
     for (const [p, placed] of screen.placed.entries()) {
       if (!shapes.has(placed.shape)) {
         problems.push(unknown(fileName, `screens[${s}].placed[${p}].shape`, placed.shape, 'shapes'));
+      }
+    }
+  }
+  return problems;
+}
+
+/** Mixes are weighed from stock inks, so an ink in one must be there and be no mix itself. */
+function checkMixes(inks: readonly Ink[], fileName: string): Problem[] {
+  const known = new Map(inks.map((ink) => [ink.id, ink]));
+  const problems: Problem[] = [];
+  for (const [i, ink] of inks.entries()) {
+    for (const [p, part] of (ink.mix ?? []).entries()) {
+      const where = `inks[${i}].mix[${p}].ink`;
+      const stock = known.get(part.ink);
+      if (stock === undefined) problems.push(unknown(fileName, where, part.ink, 'inks'));
+      else if (stock.mix !== undefined) {
+        problems.push({
+          code: 'reference.mix-of-mix',
+          message: `${fileName}: ${where} names "${part.ink}", which is itself a mix; name the stock inks that it is mixed from.`,
+          where,
+        });
       }
     }
   }

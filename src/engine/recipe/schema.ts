@@ -21,6 +21,17 @@ export const shapeSchema = z.object({
   heightMm: z.number().positive(),
 });
 
+/** A mesh; a maker's own figures are optional. */
+export const meshSchema = z
+  .object({
+    threadsPerCm: z.number().min(5).max(200),
+    threadUm: z.number().min(10).max(500),
+    fabricUm: z.number().positive().max(2000).optional(),
+    statedOpenArea: z.number().positive().max(0.99).optional(),
+    statedVolumeCm3PerM2: z.number().positive().max(999).optional(),
+  })
+  .refine((mesh) => mesh.threadsPerCm * mesh.threadUm < 10_000, 'a mesh whose threads leave an opening: fewer or thinner threads');
+
 /** A screen with the shapes placed on it. */
 export const screenSchema = z.object({
   id,
@@ -37,10 +48,7 @@ export const screenSchema = z.object({
       }),
     )
     .min(1),
-  mesh: z.object({
-    threadsPerCm: z.number().min(5).max(200),
-    threadUm: z.number().min(10).max(500),
-  }),
+  mesh: meshSchema,
 });
 
 /** An ink with its curves. */
@@ -54,6 +62,14 @@ export const inkSchema = z.object({
   sx: bands(1e6),
   dryMinutes: z.number().min(0).max(10_080),
   densityGPerCm3: z.number().min(0.5).max(3),
+  mesh: meshSchema.optional(),
+  stock: z.literal(true).optional(),
+  role: z.literal('base').optional(),
+  mix: z
+    .array(z.object({ ink: id, parts: z.number().positive().max(1e6) }))
+    .min(1)
+    .max(40)
+    .optional(),
 });
 
 /** A paper with its printable part. */

@@ -21,14 +21,20 @@ function named<T extends { id: string }>(all: readonly T[], wanted: ReadonlySet<
 }
 
 /**
- * Makes a self-contained recipe of a stack: with the shapes, screens, inks and paper that it uses.
+ * Makes a self-contained recipe of a stack: with the shapes, screens, inks and paper that it uses, and
+ * the stock inks that its inks are mixed from.
  * @param pulls first down first, at least one
  * @throws EngineError 'recipe.missing' when a pull names what the drawer lacks, 'recipe.empty' without pulls
  */
 export function recipeOf(pulls: readonly Pull[], drawer: Drawer, head: RecipeHead): Recipe {
   if (pulls.length === 0) throw new EngineError('recipe.empty', 'A recipe needs at least one pull; add a screen to the stack first.');
   const screens = named(drawer.screens, new Set(pulls.map((pull) => pull.screen)), 'screens');
-  const inks = named(drawer.inks, new Set(pulls.map((pull) => pull.ink)), 'inks');
+  const printed = named(drawer.inks, new Set(pulls.map((pull) => pull.ink)), 'inks');
+  const inks = named(
+    drawer.inks,
+    new Set(printed.flatMap((ink) => [ink.id, ...(ink.mix ?? []).map((part) => part.ink)])),
+    'inks',
+  );
   const shapes = named(
     drawer.shapes,
     new Set(screens.flatMap((screen) => screen.placed.map((placed) => placed.shape))),

@@ -24,6 +24,7 @@ function plan(change: Partial<PressPlan> & { setUps?: number }): PressPlan {
     racksNeeded: 4,
     problems: [],
     inks: [],
+    stocks: [],
     mounts: 11,
     inkChanges: 9,
     registerMoves: 0,

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { demoStocks, mixInks } from '../../../src/engine/ink/index.ts';
 import { planVisit, type PressPlan } from '../../../src/engine/output/visit.ts';
 import { visitProblem } from '../../../src/engine/output/visit-problem.ts';
 import { checkPlan } from '../../../src/engine/pullorder/check-plan.ts';
@@ -75,6 +76,28 @@ describe('planVisit', () => {
     const [need] = plan([{ recipe: one, sheets: 2 }]).inks;
     expect(need!.areaM2).toBeCloseTo(0.06, 6);
     expect(need!.grams).toBeCloseTo(116.325, 2);
+  });
+
+  it('should split mixed inks into grams of stock ink, one bucket of each over all recipes', () => {
+    const [base, lime, soot] = demoStocks();
+    const inks = [
+      ...drawer.inks,
+      base!, lime!, soot!,
+      mixInks([{ ink: base!, parts: 3 }, { ink: soot!, parts: 1 }], { id: 'mist', name: 'Mist' }),
+      mixInks([{ ink: lime!, parts: 1 }, { ink: soot!, parts: 1 }], { id: 'slate', name: 'Slate' }),
+    ];
+    const mixed = { ...drawer, inks };
+    const one = recipeOf([pullOf('x', 's1', 'mist'), pullOf('y', 's2', 'rust')], mixed, { id: 'm', title: 'Mist' });
+    const two = recipeOf([pullOf('x', 's1', 'mist'), pullOf('y', 's2', 'slate'), pullOf('z', 's3', 'stock-soot')], mixed, { id: 's', title: 'Slate' });
+    const result = plan([{ recipe: one, sheets: 2 }, { recipe: two, sheets: 1 }]);
+    const grams = Object.fromEntries(result.inks.map((need) => [need.name, need.grams]));
+    expect(Object.keys(grams).sort()).toEqual(['Mist', 'Rust', 'Slate', 'Stack soot']);
+    const stocks = Object.fromEntries(result.stocks.map((need) => [need.name, need.grams]));
+    expect(stocks['Clear water']).toBeCloseTo(grams['Mist']! * 0.75, 9);
+    expect(stocks['Quay lime']).toBeCloseTo(grams['Slate']! / 2, 9);
+    expect(stocks['Stack soot']).toBeCloseTo(grams['Mist']! / 4 + grams['Slate']! / 2 + grams['Stack soot']!, 9);
+    expect(stocks['Rust']).toBeCloseTo(grams['Rust']!, 9);
+    expect(result.stocks).toHaveLength(4);
   });
 
   it('should give the same order for the same seed', () => {

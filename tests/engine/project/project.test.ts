@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { demoStocks, letDown } from '../../../src/engine/ink/index.ts';
 import { apply } from '../../../src/engine/project/apply.ts';
 import type { Command } from '../../../src/engine/project/commands.ts';
 import { perform, redo, startHistory, undo } from '../../../src/engine/project/history.ts';
@@ -46,6 +47,49 @@ describe('apply', () => {
       ],
     }).project;
     expect(apply(held, { kind: 'remove-pull', pull: 'p3' }).project.explore.holds).toEqual([{ kind: 'first', pull: 'p1' }]);
+  });
+});
+
+describe('stock inks and mixes', () => {
+  const [base, lime, soot] = demoStocks();
+  const mist = letDown(soot!, base!, 3);
+  const withStocks = [base!, lime!, soot!, mist].reduce((project, ink) => apply(project, { kind: 'add-ink', ink }).project, smallProject());
+
+  it('should stay off the palette as stock, go on it as a mix', () => {
+    expect(withStocks.explore.palette).toEqual([...smallProject().explore.palette, mist.id]);
+    expect(readProject(writeProject(withStocks), 'p.json').value).toEqual(withStocks);
+  });
+
+  it('should keep a stock ink that a mix needs', () => {
+    expect(() => apply(withStocks, { kind: 'remove-ink', ink: soot!.id })).toThrow(`weighed into the mix “${mist.name}”`);
+    const { project } = apply(withStocks, { kind: 'remove-ink', ink: mist.id });
+    expect(apply(project, { kind: 'remove-ink', ink: soot!.id }).project.drawer.inks).toHaveLength(smallProject().drawer.inks.length + 2);
+  });
+
+  it('should refuse mixes of what is not there and of mixes', () => {
+    const change = (mix: { ink: string; parts: number }[], ink = lime!): (() => unknown) => () => apply(withStocks, { kind: 'change-ink', ink: { ...ink, mix } });
+    expect(change([{ ink: 'ghost', parts: 1 }])).toThrow('no ink "ghost"');
+    expect(change([{ ink: mist.id, parts: 1 }])).toThrow('which is a mix');
+    expect(change([{ ink: base!.id, parts: 1 }], soot!)).toThrow('so it cannot become a mix');
+  });
+
+  it('should lose what a changed ink leaves out', () => {
+    const { stock: _, mesh: __, ...plain } = lime!;
+    const { project } = apply(withStocks, { kind: 'change-ink', ink: plain });
+    expect(project.drawer.inks.find(({ id }) => id === lime!.id)).toEqual(plain);
+  });
+
+  it('should come in with a recipe, their mix naming the ids that they get', () => {
+    const drawer = withStocks.drawer;
+    const recipe = recipeOf([pullOf('x', 's1', mist.id)], drawer, { id: 'r', title: 't' });
+    // The drawer has another ink under the stock's id.
+    let project = apply(smallProject(), { kind: 'add-ink', ink: { ...lime!, id: soot!.id } }).project;
+    project = apply(project, { kind: 'keep-recipe', recipe }).project;
+    project = apply(project, { kind: 'open-recipe', recipe: 'r' }).project;
+    const pulled = project.drawer.inks.find(({ id }) => id === project.bench[0]!.ink)!;
+    expect(pulled.mix!.map(({ ink }) => project.drawer.inks.find(({ id }) => id === ink)!.name)).toEqual([base!.name, soot!.name].reverse());
+    expect(project.explore.palette).not.toContain(base!.id);
+    expect(readProject(writeProject(project), 'p.json').problems).toEqual([]);
   });
 });
 

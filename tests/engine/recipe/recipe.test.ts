@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { demoStocks, letDown } from '../../../src/engine/ink/index.ts';
 import { readRecipe } from '../../../src/engine/recipe/read.ts';
 import type { Recipe } from '../../../src/engine/recipe/types.ts';
 import { drawerOfRecipe, recipeOf, writeRecipe } from '../../../src/engine/recipe/write.ts';
@@ -23,6 +24,20 @@ describe('recipeOf', () => {
     expect(small.screens.map((screen) => screen.id)).toEqual(['s2']);
     expect(small.shapes.map((shape) => shape.id)).toEqual(['tall']);
     expect(small.inks.map((ink) => ink.id)).toEqual(['weed']);
+  });
+
+  it('should carry the stock inks that its inks are mixed from, and read them again', () => {
+    const [base, , soot] = demoStocks();
+    const mist = letDown(soot!, base!, 3);
+    const mesh = { threadsPerCm: 77, threadUm: 55, fabricUm: 85, statedVolumeCm3PerM2: 26 };
+    const drawer = {
+      ...project.drawer,
+      inks: [...project.drawer.inks, ...demoStocks(), mist],
+      screens: project.drawer.screens.map((screen) => ({ ...screen, mesh })),
+    };
+    const mixed = recipeOf([pullOf('p', 's2', mist.id)], drawer, { id: 'r', title: 't' });
+    expect(mixed.inks.map((ink) => ink.id)).toEqual([base!.id, soot!.id, mist.id]);
+    expect(readRecipe(writeRecipe(mixed), 'mixed.json').value).toEqual(mixed);
   });
 
   it('should refuse a pull whose screen the drawer lacks', () => {
@@ -55,6 +70,10 @@ describe('readRecipe', () => {
     ['an unknown shape', changed(['screens', 0, 'placed', 0, 'shape'], 'ghost'), /screens\[0\]\.placed\[0\]\.shape names "ghost"/],
     ['two pulls of one id', changed(['pulls', 2, 'id'], 'p1'), /pulls\[2\]\.id is "p1"/],
     ['too few bands', changed(['inks', 0, 'kx'], [1, 2]), /inks\[0\]\.kx is a list of 2/],
+    ['a mesh without openings', changed(['screens', 0, 'mesh'], { threadsPerCm: 150, threadUm: 80 }), /screens\[0\]\.mesh is an object, but must be a mesh whose threads leave an opening/],
+    ['a mix of an ink that is not there', changed(['inks', 0, 'mix'], [{ ink: 'ghost', parts: 1 }]), /inks\[0\]\.mix\[0\]\.ink names "ghost"/],
+    ['a mix of no parts', changed(['inks', 0, 'mix'], [{ ink: 'weed', parts: 0 }]), /inks\[0\]\.mix\[0\]\.parts is 0, but must be more than 0/],
+    ['a mix of a mix', changed(['inks', 0, 'mix'], [{ ink: 'rust', parts: 1 }]), /inks\[0\]\.mix\[0\]\.ink names "rust", which is itself a mix/],
     ['no pulls', changed(['pulls'], []), /pulls is a list of 0/],
     ['a ring with half a point', changed(['shapes', 0, 'rings', 0], [0, 0, 1, 0, 1, 1, 2]), /shapes\[0\]\.rings\[0\]/],
   ];
