@@ -190,6 +190,13 @@ export const benchRoomStyle = css`
     pointer-events: auto;
   }
   @media (max-width: 760px) {
+    .empty {
+      gap: 10px;
+      font-size: 15px;
+    }
+    .empty p {
+      max-width: 11.5em;
+    }
     .bench {
       grid-template-columns: minmax(0, 1fr);
       grid-template-rows: auto auto auto;

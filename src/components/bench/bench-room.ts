@@ -11,6 +11,7 @@ import { freeNeighbours, splitEdges } from '../ui/order-graph-layout.ts';
 import { pathOf, restOutline } from '../ui/screen-outline.ts';
 import '../ui/state-strip.ts';
 import type { StateStrip } from '../ui/state-strip.ts';
+import { putOnBench } from '../ui/put-on-bench.ts';
 import { controls } from '../ui/styles.ts';
 import { counted, mmText } from '../ui/words.ts';
 import './add-pull.ts';
@@ -244,7 +245,8 @@ export class BenchRoom extends LitElement {
   }
 
   private emptyBench() {
-    const none = this.store.project.drawer.screens.length === 0;
+    const { screens } = this.store.project.drawer;
+    const none = screens.length === 0;
     return html`<div class="empty">
       <p>
         ${none
@@ -253,7 +255,8 @@ export class BenchRoom extends LitElement {
       </p>
       ${none
         ? html`<button class="main" @click=${() => this.store.go('drawer')}>To the Drawer</button>`
-        : html`<button class="main" @click=${() => this.addDialog.show()}>Add a pull</button>`}
+        : html`<button class="main" @click=${() => this.addDialog.show()}>Add a pull</button>
+            ${screens.length < 2 ? nothing : html`<button @click=${() => putOnBench(this.store, screens)}>Put all ${screens.length} down</button>`}`}
     </div>`;
   }
 
