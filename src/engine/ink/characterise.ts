@@ -3,11 +3,12 @@ import { labD50, type Lab } from '../colour/lab.ts';
 import { pairCurves } from './curves.ts';
 import { filmBands, overFilm } from './film.ts';
 
-// Below this a film hides its ground for the eye and only K/S can be known: T² = 1e−6.
-const LEAST_TRANSMITTANCE = 1e-3;
-const LEAST_CONTRAST = 0.05;
-// Half a typical reading's noise on either side; more is a swapped or wrong reading.
-const ALLOWED_EXCESS = 0.02;
+/** Transmittance below which a film hides its ground for the eye and only K/S can be known. */
+export const LEAST_TRANSMITTANCE = 1e-3;
+/** How much lighter than its black a card's white must be, in every band. */
+export const LEAST_CONTRAST = 0.05;
+/** How much brighter a band may be over black than over white: noise; more is a swapped reading. */
+export const MOST_EXCESS = 0.02;
 const ROUNDING = 1e-6;
 
 /** Absorption and scattering of a film, as found from what it shows. */
@@ -154,7 +155,7 @@ function check(rw: number, rb: number, gw: number, gb: number, band: number): vo
       { details: { band } },
     );
   }
-  if (rb > rw + ALLOWED_EXCESS) {
+  if (rb > rw + MOST_EXCESS) {
     throw new EngineError(
       'ink.over-black-brighter',
       `An ink cannot be brighter over black than over white; band ${band + 1} has ` +

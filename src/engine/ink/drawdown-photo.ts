@@ -1,0 +1,101 @@
+import type { Problem } from '../base/error.ts';
+import { linearFromSrgb } from '../colour/encode.ts';
+import { labD50, labFromXyzD50, type Lab } from '../colour/lab.ts';
+import { linearSrgbFromReflectance, xyzD50FromLinearSrgb } from '../colour/srgb.ts';
+import { CARD_BLACK, CARD_WHITE } from './card.ts';
+
+/** Mean of a patch of a photo: red, green, blue, sRGB-encoded, 0–255. */
+export type PatchRgb = readonly [number, number, number];
+
+/** Patches picked from one photo of a drawdown on a contrast card. */
+export interface DrawdownPhoto {
+  /** The bare white and the bare black of the card. */
+  white: PatchRgb;
+  black: PatchRgb;
+  /** The ink over each. */
+  overWhite: PatchRgb;
+  overBlack: PatchRgb;
+}
+
+/** Colours of a drawdown, or none when the photo cannot give them. */
+export interface PhotoColours {
+  /** D50/2°. */
+  colours: { overWhite: Lab; overBlack: Lab } | null;
+  problems: Problem[];
+}
+
+const CALLED: Record<keyof DrawdownPhoto, string> = {
+  white: 'The white patch',
+  black: 'The black patch',
+  overWhite: 'The ink over white',
+  overBlack: 'The ink over black',
+};
+const CHANNELS = ['red', 'green', 'blue'];
+const CLIPPED = 254;
+const CRUSHED = 1;
+const LEAST_SPAN = 0.05;
+// L; sheen and uneven light, while more is a wrong patch.
+const MOST_LIGHTER = 1;
+
+/**
+ * The two colours of an ink from a photo: per channel, in linear light, the scale on which the photo's
+ * black and white patches are the card's.
+ * @param cardWhite reflectance of the card's white, 36 bands
+ * @param cardBlack reflectance of its black
+ * @returns colours to take as a drawdown, with problems: 'drawdown.bad-patch' and
+ *   'drawdown.no-contrast' (black as light as white) leave none; 'drawdown.clipped',
+ *   'drawdown.above-white' and 'drawdown.over-black-brighter' say why not to trust them
+ * Takes the camera's channels for those of the screen: the scale mends exposure, light colour and haze,
+ * not a camera's own idea of hues. Source: the empirical line of remote sensing, two known targets.
+ */
+export function drawdownFromPhoto(
+  photo: DrawdownPhoto,
+  cardWhite: ArrayLike<number> = CARD_WHITE,
+  cardBlack: ArrayLike<number> = CARD_BLACK,
+): PhotoColours {
+  const problems: Problem[] = [];
+  const patches = Object.keys(CALLED) as (keyof DrawdownPhoto)[];
+  for (const where of patches) {
+    const patch = photo[where];
+    if (!(patch.length === 3 && patch.every((value) => value >= 0 && value <= 255))) {
+      problems.push({ code: 'drawdown.bad-patch', message: `${CALLED[where]} needs red, green and blue from 0 to 255; pick it again.`, where });
+    }
+  }
+  if (problems.length > 0) return { colours: null, problems };
+  const light = (where: keyof DrawdownPhoto): number[] => photo[where].map((value) => linearFromSrgb(value / 255));
+  const [white, black] = [light('white'), light('black')];
+  const flat = white.findIndex((value, i) => !(value - black[i]! >= LEAST_SPAN));
+  if (flat >= 0) {
+    const message = `The black patch is as light as the white patch in ${CHANNELS[flat]!}, or nearly; pick the card's bare white and bare black, or light the photo better.`;
+    return { colours: null, problems: [{ code: 'drawdown.no-contrast', message, where: 'black' }] };
+  }
+  for (const where of patches) problems.push(...clippedProblems(photo, where));
+  const top = linearSrgbFromReflectance(cardWhite, new Float64Array(3));
+  const bottom = linearSrgbFromReflectance(cardBlack, new Float64Array(3));
+  const colourOf = (where: 'overWhite' | 'overBlack'): Lab => {
+    const shares = light(where).map((value, i) => (value - black[i]!) / (white[i]! - black[i]!));
+    const scaled = shares.map((share, i) => Math.max(0, bottom[i]! + share * (top[i]! - bottom[i]!)));
+    return labFromXyzD50(...xyzD50FromLinearSrgb(scaled as [number, number, number]));
+  };
+  const colours = { overWhite: colourOf('overWhite'), overBlack: colourOf('overBlack') };
+  for (const where of ['overWhite', 'overBlack'] as const) {
+    if (colours[where][0] <= labD50(cardWhite)[0] + MOST_LIGHTER) continue;
+    problems.push({ code: 'drawdown.above-white', message: `${CALLED[where]} is lighter than the card's bare white; look for glare or pick another place.`, where });
+  }
+  if (colours.overBlack[0] > colours.overWhite[0] + MOST_LIGHTER) {
+    problems.push({ code: 'drawdown.over-black-brighter', message: 'The ink is lighter over black than over white; were the two patches picked the wrong way round?', where: 'overBlack' });
+  }
+  return { colours, problems };
+}
+
+function clippedProblems(photo: DrawdownPhoto, where: keyof DrawdownPhoto): Problem[] {
+  const high = photo[where].findIndex((value) => value >= CLIPPED);
+  if (high >= 0) {
+    return [{ code: 'drawdown.clipped', message: `${CALLED[where]} is overexposed in ${CHANNELS[high]!}, so its true lightness is lost; take the photo darker.`, where }];
+  }
+  // A saturated ink may well have no light in one channel, a card's black has some in all.
+  if (where === 'black' && photo.black.some((value) => value <= CRUSHED)) {
+    return [{ code: 'drawdown.clipped', message: 'The black patch is underexposed to nothing, so that dark inks are guessed too light; take the photo lighter.', where }];
+  }
+  return [];
+}
