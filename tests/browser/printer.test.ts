@@ -73,6 +73,38 @@ describe('the printer', () => {
     const pdf = await page.pdf({ format: 'A4', printBackground: true });
     // The state pictures are in it, so it is far larger than its text.
     expect(pdf.length).toBeGreaterThan(100_000);
+
+    // A visit takes days: after a reload the same order stands there, with what was ticked.
+    await page.emulateMedia({ media: 'screen' });
+    const headline = await head.textContent();
+    const boxes = page.getByRole('checkbox', { name: /^Sheet \d+ pulled/ });
+    await boxes.first().check();
+    const ticked = await boxes.first().getAttribute('aria-label');
+    await expect
+      .poll(
+        () =>
+          page.evaluate(
+            () =>
+              new Promise<number>((resolve) => {
+                const asked = indexedDB.open('pullstack-press');
+                asked.onsuccess = () => {
+                  const ticks = asked.result.transaction('press').objectStore('press').get('ticks');
+                  ticks.onsuccess = () => resolve((ticks.result as string[]).length);
+                  asked.result.close();
+                };
+              }),
+          ),
+        { timeout: 10_000 },
+      )
+      .toBe(1);
+    await page.reload();
+    await expect.poll(() => head.textContent().catch(() => ''), { timeout: 30_000 }).toBe(headline);
+    expect(await page.getByRole('checkbox', { name: ticked! }).isChecked()).toBe(true);
+    expect(await page.getByText('Out of date').count()).toBe(0);
+    // A new order would lose the tick, so it is asked for first.
+    await page.getByRole('button', { name: 'Find the pull order' }).click();
+    await page.getByRole('button', { name: 'Keep this order' }).click();
+    expect(await page.getByRole('checkbox', { name: ticked! }).isChecked()).toBe(true);
     expect(errors).toEqual([]);
     await context.close();
   });

@@ -21,7 +21,7 @@ export class GuessGame extends LitElement {
     css`
       :host {
         display: grid;
-        grid-template-columns: minmax(0, min(520px, 52dvh)) minmax(260px, 1fr);
+        grid-template-columns: minmax(0, min(520px, 45dvh)) minmax(260px, 1fr);
         gap: 24px 48px;
         align-items: start;
       }

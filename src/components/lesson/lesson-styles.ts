@@ -29,6 +29,7 @@ export const lessonStyles = css`
   }
   .why {
     max-width: 72ch;
+    text-wrap: pretty;
     margin-top: 8px;
   }
   .tools {

@@ -65,6 +65,8 @@ export const pullSheetStyle = css`
   .print {
     display: block;
     width: 100%;
+    /* Room between, so that the image's rounded edge never covers the line. */
+    padding: 0.4mm;
     border: 0.35mm solid #777;
   }
   section {

@@ -86,7 +86,7 @@ export class PullSheet extends LitElement {
         ${offsetDiagram(card, recipes[card.states[0]?.recipe ?? 0]!.paper)}
         <div>
           <p class="ink"><ps-ink-chip .ink=${card.ink.ink}></ps-ink-chip>${card.ink.key}</p>
-          <p><b>${layWords(card)}</b>, ${counted(card.strokes, 'stroke')}</p>
+          <p><b>${layWords(card)}</b>, ${card.strokes > 1 ? html`<b>${counted(card.strokes, 'stroke')}</b>` : '1 stroke'}</p>
           <p>Mesh ${card.screen.mesh.threadsPerCm}/cm, thread ${card.screen.mesh.threadUm} µm</p>
           ${time === undefined ? nothing : html`<p>${timeWords(time)}</p>`}
           <p>${dryWords(card)}</p>

@@ -217,6 +217,10 @@ export const setUpGridStyle = css`
     .tags br {
       display: none;
     }
+    .corner span {
+      display: block;
+      width: 162px;
+    }
     .gap span {
       width: 190px;
       padding: 5px 10px;

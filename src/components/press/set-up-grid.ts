@@ -13,6 +13,8 @@ import { type SheetColumn, sheetGrid } from './sheet-columns.ts';
 
 /** With more sheets than this, sheets that are printed alike share a column. */
 const MOST_COLUMNS = 60;
+/** Over fewer columns a title would be cut off after a syllable: its letter says which it is. */
+const LEAST_FOR_TITLE = 4;
 /** What fits across a page beside the row heads, in columns of 3 mm and more. */
 const MOST_COLUMNS_PRINTED = 36;
 
@@ -102,6 +104,7 @@ export class SetUpGrid extends LitElement {
   override render() {
     const { plan } = this;
     const grid = sheetGrid(plan, this.printed ? MOST_COLUMNS_PRINTED : MOST_COLUMNS);
+    const merged = grid.columns.some(wide);
     const starts = (at: number): boolean => at > 0 && grid.columns[at - 1]!.recipe !== grid.columns[at]!.recipe;
     const size = Math.min(8, Math.max(5, 190 / grid.columns.length));
     return html`<div class="scroller" role="region" aria-label="Set-up grid" tabindex=${this.printed ? nothing : 0}>
@@ -112,12 +115,13 @@ export class SetUpGrid extends LitElement {
         <thead>
           <tr>
             <th class="corner" rowspan="2" scope="col">
-              ${counted(plan.cards.length, 'set-up')}, ${minutesText(pressMinutes(plan))} at the press
+              <span>${counted(plan.cards.length, 'set-up')}, ${minutesText(pressMinutes(plan))} at the press</span>
             </th>
             ${grid.spans.map(({ recipe, columns }, at) => {
               const title = plan.recipes[recipe]?.title ?? '';
+              const narrow = !this.printed && columns < (merged ? 2 : LEAST_FOR_TITLE);
               return html`<th class="recipe ${at > 0 ? 'starts' : ''}" colspan=${columns} scope="colgroup" title=${title}>
-                <b>${recipeLetter(recipe)}</b> ${title}
+                <b>${recipeLetter(recipe)}</b> ${narrow ? html`<span class="visually-hidden">${title}</span>` : title}
               </th>`;
             })}
           </tr>

@@ -109,7 +109,7 @@ export function paperTable({ plan, recipes, input }: MadePlan) {
       ${rows.map(
         ({ title, paper, good, cut }, r) => html`<tr>
           <th scope="row">${recipeLetter(r)} ${title}</th>
-          <td>${paper.name}, ${paper.widthMm} × ${paper.heightMm} mm</td>
+          <td>${paper.name}, <span style="white-space: nowrap">${paper.widthMm} × ${paper.heightMm} mm</span></td>
           <td class="number">${good}</td>
           <td class="number">${cut - good}</td>
           <td class="number"><b>${cut}</b></td>
