@@ -3,12 +3,13 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { type PageSize, placeByPage, samePage, spreadOver } from '../../engine/shapes/lay-out.ts';
 import { nextScreenNumber, screenOfShape } from '../../engine/shapes/new-screen.ts';
 import type { Screen, Shape } from '../../engine/shapes/types.ts';
+import { sentenceOf } from '../../workers/client.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import { chooseFiles } from '../ui/download.ts';
 import { putOnBench } from '../ui/put-on-bench.ts';
 import { controls } from '../ui/styles.ts';
 import { drawerStyles } from './drawer-styles.ts';
-import { type FilesRead, readShapeFiles } from './read-files.ts';
+import { droppedFiles, type FilesRead, readShapeFiles } from './read-files.ts';
 import './screen-editor.ts';
 import './screen-rack.ts';
 import './shape-tray.ts';
@@ -90,7 +91,13 @@ export class DrawerRoom extends LitElement {
     this.over = false;
     if (event.dataTransfer?.types.includes('Files') !== true) return;
     event.preventDefault();
-    this.take([...event.dataTransfer.files]);
+    void droppedFiles(event.dataTransfer).then(
+      (files) => {
+        if (files.length === 0) this.store.tell('There is no SVG file in what was dropped.');
+        this.take(files);
+      },
+      (error: unknown) => this.store.tell(`What was dropped could not be read (${sentenceOf(error)}); choose the files instead.`),
+    );
   };
 
   private async chooseFiles(): Promise<void> {
@@ -196,7 +203,7 @@ export class DrawerRoom extends LitElement {
             ${drawer.shapes.length === 0
               ? html`<div class="empty">
                   <p>The drawer is empty.</p>
-                  <p class="soft">Drop SVG files anywhere here, or choose them. Filled outlines become shapes at the size they have in the file; each gets a screen of its own. Files drawn on one page size stay in register.</p>
+                  <p class="soft">Drop SVG files or a folder of them anywhere here, or choose them. Filled outlines become shapes at the size they have in the file; each gets a screen of its own. Files drawn on one page size stay in register.</p>
                 </div>`
               : html`<div class="tray">
                   <shape-tray .shapes=${drawer.shapes} .chosen=${this.shape} .trueSize=${this.trueSize} @choose=${(event: CustomEvent<string>) => (this.shape = event.detail)}></shape-tray>

@@ -46,6 +46,34 @@ export async function readShapeFiles(files: readonly File[], onNext: (done: numb
   return read;
 }
 
+/**
+ * Files that were dropped, those in folders too; of folders only the SVG files.
+ * Must be called while the drop is being handled: the browser forgets it afterwards.
+ */
+export async function droppedFiles(transfer: DataTransfer): Promise<File[]> {
+  const plain = [...transfer.files];
+  const entries = [...transfer.items].filter(({ kind }) => kind === 'file').map((item) => item.webkitGetAsEntry());
+  if (!entries.some((entry) => entry?.isDirectory === true)) return plain;
+  const found: File[] = [];
+  for (const entry of entries) if (entry !== null) await gather(entry, true, found);
+  return found;
+}
+
+async function gather(entry: FileSystemEntry, chosen: boolean, found: File[]): Promise<void> {
+  if (entry.isFile) {
+    if (!chosen && !/\.svg$/iu.test(entry.name)) return;
+    found.push(await new Promise<File>((resolve, reject) => (entry as FileSystemFileEntry).file(resolve, reject)));
+    return;
+  }
+  const reader = (entry as FileSystemDirectoryEntry).createReader();
+  // A folder comes in parts; an empty one ends it.
+  for (;;) {
+    const part = await new Promise<FileSystemEntry[]>((resolve, reject) => reader.readEntries(resolve, reject));
+    if (part.length === 0) return;
+    for (const inner of part) await gather(inner, false, found);
+  }
+}
+
 /** As an artist numbers them: leaf-2 before leaf-10. */
 function inNameOrder(files: readonly File[]): File[] {
   const order = new Intl.Collator('en', { numeric: true, sensitivity: 'base' });
