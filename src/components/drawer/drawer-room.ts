@@ -1,6 +1,6 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { type PageSize, placeByPage, samePage, spreadOver } from '../../engine/shapes/lay-out.ts';
+import { spreadOver } from '../../engine/shapes/lay-out.ts';
 import { nextScreenNumber, screenOfShape } from '../../engine/shapes/new-screen.ts';
 import type { Screen, Shape } from '../../engine/shapes/types.ts';
 import { sentenceOf } from '../../workers/client.ts';
@@ -9,21 +9,12 @@ import { chooseFiles } from '../ui/download.ts';
 import { putOnBench } from '../ui/put-on-bench.ts';
 import { controls } from '../ui/styles.ts';
 import { drawerStyles } from './drawer-styles.ts';
-import { droppedFiles, type FilesRead, readShapeFiles } from './read-files.ts';
+import { headOf, type Report, screensFor } from './files-report.ts';
+import { droppedFiles, readShapeFiles } from './read-files.ts';
 import './screen-editor.ts';
 import './screen-rack.ts';
 import './shape-tray.ts';
 import { sizeText } from './shape-tray.ts';
-
-/** What the last files came to. */
-interface Report {
-  head: string;
-  remarks: { text: string; kept: boolean }[];
-  /** Ids of the screens that were made. */
-  screens: string[];
-  /** Whether they lie where they were drawn on one page. */
-  register: boolean;
-}
 
 /** The flat file: shapes above, the screens made of them below, one screen open beside. */
 @customElement('drawer-room')
@@ -114,44 +105,18 @@ export class DrawerRoom extends LitElement {
       this.reading = files.length === 1 ? `Reading ${files[0]!.name}…` : `Reading ${done + 1} of ${files.length}…`;
     });
     this.reading = '';
-    const remarks = read.remarks.slice();
-    const page = this.pageOf(read);
-    const screens = this.screensFor(read, page, remarks);
+    const { screens, register, remarks } = screensFor(read, this.store.project.drawer);
     const added = read.shapes.length > 0 && this.store.dispatch({ kind: 'add-shapes', shapes: read.shapes, screens });
     if (added) {
       this.shape = read.shapes[0]!.id;
       if (this.wide.matches) this.screen = screens[0]!.id;
     }
-    this.report = { head: headOf(added ? read.shapes : [], files.length - read.shapes.length, screens), remarks, screens: added ? screens.map((screen) => screen.id) : [], register: page !== null };
-  }
-
-  /** The one page that all was drawn on, or that is as large as the sheet; else null. */
-  private pageOf({ pages }: FilesRead): PageSize | null {
-    const [page] = pages;
-    if (page === undefined || page === null) return null;
-    if (pages.length === 1 && !samePage(page, this.store.project.drawer.paper)) return null;
-    return pages.every((other) => other !== null && samePage(page, other)) ? page : null;
-  }
-
-  /** A screen a shape. What was drawn on one page stays in register; other shapes lie in the middle. */
-  private screensFor({ shapes }: FilesRead, page: PageSize | null, remarks: Report['remarks']): Screen[] {
-    const { paper, screens } = this.store.project.drawer;
-    const first = nextScreenNumber(screens);
-    if (page !== null && shapes.length > 1) {
-      remarks.unshift({ text: `All were drawn on a page of ${sizeText(page)}, so they keep their places on it; the page lies in the middle of the sheet.`, kept: true });
-    }
-    return shapes.map((shape, i) => {
-      const made = screenOfShape(shape, paper.printable, { id: crypto.randomUUID(), number: first + i });
-      if (page !== null) made.screen.placed = [placeByPage(shape, page, paper)];
-      else if (made.fitted) {
-        const percent = (made.screen.placed[0]!.scale * 100).toFixed(1);
-        remarks.push({
-          text: `${shape.name} is ${sizeText(shape)}, larger than the printable part of the sheet; on screen ${first + i} it is placed at ${percent} % so that it fits.`,
-          kept: true,
-        });
-      }
-      return made.screen;
-    });
+    this.report = {
+      head: headOf(added ? read.shapes : [], files.length - read.shapes.length, screens),
+      remarks: [...read.remarks, ...remarks],
+      screens: added ? screens.map((screen) => screen.id) : [],
+      register,
+    };
   }
 
   /** One undo takes all of it back. */
@@ -284,17 +249,6 @@ export class DrawerRoom extends LitElement {
           </ul>`}
     </div>`;
   }
-}
-
-function headOf(shapes: readonly Shape[], refused: number, screens: readonly Screen[]): string {
-  const added =
-    shapes.length === 0
-      ? 'Nothing was added'
-      : shapes.length === 1
-        ? `${shapes[0]!.name} was added, on screen ${screens[0]!.number}`
-        : `${shapes.length} shapes were added, on screens ${screens[0]!.number} to ${screens.at(-1)!.number}`;
-  if (refused === 0) return added;
-  return `${added}; ${refused === 1 ? 'one file was' : `${refused} files were`} refused`;
 }
 
 declare global {
