@@ -44,7 +44,7 @@ function wanted(issue: z.core.$ZodIssue): string {
     case 'too_big':
       return issue.origin === 'array' ? `at most ${issue.maximum} entries` : `${issue.maximum} or less`;
     case 'invalid_type':
-      return issue.expected === 'int' ? 'a whole number' : `a ${issue.expected}`;
+      return issue.expected === 'int' ? 'a whole number' : `${/^[aeiou]/u.test(issue.expected) ? 'an' : 'a'} ${issue.expected}`;
     case 'invalid_value':
       return issue.values.map((value) => JSON.stringify(value)).join(' or ');
     default:

@@ -25,6 +25,7 @@ export function readEnvelope(
     value: null,
     problems: [{ code, message: `${fileName}: ${message}`, where }],
   });
+  if (typeof text !== 'string') return refuse(`${what}.json`, `the file is not text; choose a ${what} file that was saved here.`, 'the file');
   if (text.trim() === '') return refuse(`${what}.empty`, `the file is empty; choose a ${what} file that was saved here.`, 'the file');
   if (text.length > MAX_DOCUMENT_CHARS) {
     return refuse(`${what}.huge`, `the file has ${text.length} characters, over the ${MAX_DOCUMENT_CHARS} that a ${what} may have; simplify its shapes.`, 'the file');

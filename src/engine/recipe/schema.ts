@@ -9,7 +9,7 @@ const onGrid = finite.min(-2000).max(2000);
 const outline = z
   .array(finite)
   .min(6)
-  .refine((ring) => ring.length % 2 === 0, 'has an x without its y');
+  .refine((ring) => ring.length % 2 === 0, 'an x and a y for each corner');
 
 /** A shape of the drawer. */
 export const shapeSchema = z.object({

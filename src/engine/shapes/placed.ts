@@ -55,8 +55,19 @@ function findShape(shapes: ShapeSource, id: string): Shape | undefined {
     : (shapes as ReadonlyMap<string, Shape>).get(id);
 }
 
-/** The map from a screen's outlines at rest to where the pull prints them: turn first, then shift. */
+/**
+ * The map from a screen's outlines at rest to where the pull prints them: turn first, then shift.
+ * @throws EngineError 'screen.bad-lay' when an offset or the turn is not a finite number
+ */
 export function layAffine(lay: Lay, paper: { widthMm: number; heightMm: number }): Affine {
+  const { dxMm, dyMm, turnDeg } = lay;
+  if (![dxMm, dyMm, turnDeg].every(Number.isFinite)) {
+    throw new EngineError(
+      'screen.bad-lay',
+      `A pull is laid ${dxMm} mm across and ${dyMm} mm down, turned ${turnDeg}°; give three finite numbers.`,
+      { details: { dxMm, dyMm, turnDeg } },
+    );
+  }
   const turn = turnAbout(lay.turnDeg, paper.widthMm / 2, paper.heightMm / 2);
   return compose([1, 0, 0, 1, lay.dxMm, lay.dyMm], turn);
 }

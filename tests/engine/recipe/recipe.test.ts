@@ -75,7 +75,9 @@ describe('readRecipe', () => {
     ['a mix of no parts', changed(['inks', 0, 'mix'], [{ ink: 'weed', parts: 0 }]), /inks\[0\]\.mix\[0\]\.parts is 0, but must be more than 0/],
     ['a mix of a mix', changed(['inks', 0, 'mix'], [{ ink: 'rust', parts: 1 }]), /inks\[0\]\.mix\[0\]\.ink names "rust", which is itself a mix/],
     ['no pulls', changed(['pulls'], []), /pulls is a list of 0/],
-    ['a ring with half a point', changed(['shapes', 0, 'rings', 0], [0, 0, 1, 0, 1, 1, 2]), /shapes\[0\]\.rings\[0\]/],
+    ['a ring with half a point', changed(['shapes', 0, 'rings', 0], [0, 0, 1, 0, 1, 1, 2]), /shapes\[0\]\.rings\[0\] is a list of 7, but must be an x and a y for each corner/],
+    ['a list for a paper', changed(['paper'], []), /paper is a list of 0, but must be an object/],
+    ['what is not text', undefined as unknown as string, /the file is not text/],
   ];
   it.each(bad)('should refuse %s in one sentence', (_name, text, sentence) => {
     const read = readRecipe(text, 'kept.json');

@@ -58,6 +58,15 @@ describe('screenRings', () => {
 });
 
 describe('pullRings', () => {
+  it('should refuse a lay that is no number rather than print nothing', () => {
+    for (const bad of [{ dxMm: NaN }, { dyMm: Infinity }, { turnDeg: NaN }]) {
+      const lay = { dxMm: 0, dyMm: 0, turnDeg: 0, ...bad };
+      expect(() => pullRings(screen(at('square', 5, 5)), [square], lay, { widthMm: 100, heightMm: 100 })).toThrow(
+        expect.objectContaining({ code: 'screen.bad-lay' }),
+      );
+    }
+  });
+
   it('should turn about the middle of the sheet and then shift', () => {
     // Sheet 200 × 100, centre (100, 50). (150, 50) turned a quarter clockwise is (100, 100).
     const out = pullRings(
