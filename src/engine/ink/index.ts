@@ -22,6 +22,10 @@ export {
   type MatchResult,
 } from './match.ts';
 export { demoStocks } from './demo-stocks.ts';
+export { letdownFor, type Letdown, type LetdownOptions } from './letdown.ts';
+export { DEFAULT_SOLIDS, DEFAULT_TRANSFER, dryFilmUm, wetFilmUm } from './dry-film.ts';
+export { meshOpenArea, meshOpeningUm, meshVolumeCm3PerM2 } from './mesh.ts';
+export { MESH_TABLE, type MeshBasis, type MeshRow } from './mesh-table.ts';
 export { CARD_BLACK, CARD_WHITE } from './card.ts';
 export {
   PAIR_TOLERANCE_DELTA_E,
