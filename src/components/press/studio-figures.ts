@@ -28,6 +28,10 @@ const FIGURES: readonly Figure[] = [
   { key: 'registrationMm', label: 'Register the table holds', unit: 'mm', min: 0, max: 10, step: 0.1 },
 ];
 
+function decimalsOf({ step }: Figure): number {
+  return step < 1 ? 1 : 0;
+}
+
 /**
  * The studio's own figures, which times and grams are worked out from.
  * @fires figures CustomEvent<Partial<PressSettings>>
@@ -78,11 +82,11 @@ export class StudioFigures extends LitElement {
 
   @property({ attribute: false }) press!: PressSettings;
 
-  private give(figure: Figure, shown: number): void {
-    const scale = figure.scale ?? 1;
-    this.dispatchEvent(
-      new CustomEvent<Partial<PressSettings>>('figures', { detail: { [figure.key]: Math.round((shown / scale) * 1e4) / 1e4 } }),
-    );
+  private give(figure: Figure, typed: number): void {
+    // What counts is what the field shows: 2.5 days typed are shown, hence kept, as 3.
+    const shown = Number(typed.toFixed(decimalsOf(figure)));
+    const value = Math.round((shown / (figure.scale ?? 1)) * 1e4) / 1e4;
+    this.dispatchEvent(new CustomEvent<Partial<PressSettings>>('figures', { detail: { [figure.key]: value } }));
   }
 
   override render() {
@@ -99,7 +103,7 @@ export class StudioFigures extends LitElement {
             .min=${figure.min}
             .max=${figure.max}
             .step=${figure.step}
-            .decimals=${figure.step < 1 ? 1 : 0}
+            .decimals=${decimalsOf(figure)}
             .value=${Math.round(this.press[figure.key] * (figure.scale ?? 1) * 1e4) / 1e4}
             @pick=${(event: CustomEvent<number>) => this.give(figure, event.detail)}
           ></ps-number>`,
