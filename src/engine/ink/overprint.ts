@@ -11,7 +11,9 @@ export interface Overprint {
   swatch: Swatch;
   /** ΔE00 to the same two inks in the other order; 0 for an ink over itself. */
   orderDeltaE: number;
-  /** Whether it is far from the swatches of both inks. */
+  /** ΔE00 to the nearest of all inks' own swatches. */
+  nearestDeltaE: number;
+  /** Whether it is farther than the chosen ΔE from every ink's own swatch. */
   thirdColour: boolean;
 }
 
@@ -28,9 +30,15 @@ export interface OverprintGrid {
  * @param inks any number; the grid is as wide as it is high
  * @param paper what they are printed on
  * @param relative true shows the paper as the screen's white
+ * @param thirdDeltaE from how far off every ink's own swatch an overprint is a colour of its own
  * @throws EngineError 'ink.bad-film'
  */
-export function overprintGrid(inks: readonly Ink[], paper: Pick<Paper, 'reflectance'>, relative: boolean): OverprintGrid {
+export function overprintGrid(
+  inks: readonly Ink[],
+  paper: Pick<Paper, 'reflectance'>,
+  relative: boolean,
+  thirdDeltaE = THIRD_COLOUR_DELTA_E,
+): OverprintGrid {
   const white = relative ? paper.reflectance : undefined;
   const films = inks.map((ink) => filmBands(ink.kx, ink.sx));
   const singles = films.map((film) => overFilm(film, paper.reflectance, new Float64Array(film.q.length)));
@@ -39,13 +47,15 @@ export function overprintGrid(inks: readonly Ink[], paper: Pick<Paper, 'reflecta
     films.map((film) => swatchOf(overFilm(film, single, new Float64Array(single.length)), white)),
   );
   const rows = swatches.map((row, first) =>
-    row.map((swatch, over) => ({
-      swatch,
-      orderDeltaE: first === over ? 0 : deltaE2000(swatch.lab, swatches[over]![first]!.lab),
-      thirdColour:
-        first !== over &&
-        [first, over].every((ink) => deltaE2000(swatch.lab, own[ink]!.lab) > THIRD_COLOUR_DELTA_E),
-    })),
+    row.map((swatch, over) => {
+      const nearestDeltaE = own.reduce((least, { lab }) => Math.min(least, deltaE2000(swatch.lab, lab)), Infinity);
+      return {
+        swatch,
+        orderDeltaE: first === over ? 0 : deltaE2000(swatch.lab, swatches[over]![first]!.lab),
+        nearestDeltaE,
+        thirdColour: first !== over && nearestDeltaE > thirdDeltaE,
+      };
+    }),
   );
   return { own, rows };
 }

@@ -55,12 +55,21 @@ describe('overprintGrid', () => {
     expect(grid.rows[1]![1]!.orderDeltaE).toBe(0);
   });
 
-  it('should call third colours only those that are far from both inks', () => {
-    for (const [first, row] of grid.rows.entries()) {
-      for (const [over, cell] of row.entries()) {
-        const far = [first, over].every((i) => deltaE2000(cell.swatch.lab, grid.own[i]!.lab) > THIRD_COLOUR_DELTA_E);
-        expect(cell.thirdColour).toBe(first !== over && far);
+  it('should call third colours only those that are far from every ink', () => {
+    const between = { ...RED, id: 'between', kx: RED.kx.map((k, band) => (k + CHALK.kx[band]!) / 2), sx: RED.sx.map((s, band) => (s + CHALK.sx[band]!) / 2) };
+    const inks = [RED, CHALK, between];
+    for (const chosen of [THIRD_COLOUR_DELTA_E, 4]) {
+      const { own, rows } = overprintGrid(inks, PAPER, false, chosen);
+      let thirds = 0;
+      for (const [first, row] of rows.entries()) {
+        for (const [over, cell] of row.entries()) {
+          const gaps = own.map(({ lab }) => deltaE2000(cell.swatch.lab, lab));
+          expect(cell.nearestDeltaE).toBe(Math.min(...gaps));
+          expect(cell.thirdColour).toBe(first !== over && gaps.every((gap) => gap > chosen));
+          if (cell.thirdColour) thirds++;
+        }
       }
+      if (chosen === 4) expect(thirds).toBeGreaterThan(0);
     }
   });
 
