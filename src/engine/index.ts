@@ -53,6 +53,7 @@ export {
   stackReflectance,
   twoBackground,
 } from './ink/index.ts';
+export type { FilmBands, FilmCurves } from './ink/film.ts';
 export type { Ink, Paper } from './ink/types.ts';
 export { readShapes, type ReadShape } from './shapes/read-shapes.ts';
 export { drawerShape } from './shapes/drawer-shape.ts';
@@ -67,11 +68,13 @@ export {
   overlapsOf,
   sampleOrder,
 } from './order/index.ts';
+export type { Overlap, OverlapOptions, SharedPair } from './order/overlaps.ts';
 export { checkExplore, checkHolds, explore, type ExploreSettings, type Hold, type Variant } from './explore/index.ts';
 export { readRecipe } from './recipe/read.ts';
 export type { Recipe } from './recipe/types.ts';
 export { drawerOfRecipe, recipeOf, writeRecipe } from './recipe/write.ts';
 export { checkPlan, planPulls } from './pullorder/index.ts';
+export type { PlanOptions } from './pullorder/planner.ts';
 export type { PlanProblem, PlanPull, PlanSheet, PullPlan, SetUp } from './pullorder/types.ts';
 export { planVisit, type PressPlan, type VisitInput } from './output/visit.ts';
 export { demoProject } from './project/demo.ts';
