@@ -124,6 +124,7 @@ function wrappedGroups(lines: Token[][], n: number): Token[][][] {
   const seen = new Map<string, number>();
   for (const wrap of wraps) if (wrap) seen.set(wrap, (seen.get(wrap) ?? 0) + 1);
   const usual = [...seen].reduce((best, entry) => (entry[1] > best[1] ? entry : best), ['', 0])[0];
+  if (usual === '') return lines.map((tokens) => [tokens]);
   const length = usual.split(' ').length;
   const groups: Token[][][] = [];
   let i = 0;

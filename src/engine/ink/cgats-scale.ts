@@ -7,6 +7,8 @@ export const MOST_REFLECTANCE = 1.2;
 const LEAST_PERCENT_TOP = 2;
 const LEAST_PERCENT_SHARE = 0.2;
 const SURE_PERCENT_TOP = 5;
+// So few are bad readings, each told by itself.
+const STRAY_SHARE = 0.05;
 
 /** What the numbers of spectral columns are to be divided by. */
 export interface Scale {
@@ -47,5 +49,6 @@ export function scaleOf(values: ArrayLike<number>, unit: Unit): Scale {
   if (top > LEAST_PERCENT_TOP && over >= LEAST_PERCENT_SHARE * count) {
     return { divisor: 100, doubt: top < SURE_PERCENT_TOP ? `The file does not say how its reflectances are scaled; they are read as percent, as ${found}` : null };
   }
+  if (over <= STRAY_SHARE * count) return { divisor: 1, doubt: null };
   return { divisor: 1, doubt: `The file does not say how its reflectances are scaled; they are read as 0 to 1 although ${found}, as few are above 1` };
 }

@@ -159,6 +159,11 @@ describe('readCgats on names and quotes', () => {
     expect(codes(text)).toEqual([]);
   });
 
+  it('should tell of each row whose bare name holds blanks where there are no tabs', () => {
+    const text = file({ fields: named, rows: [['1', 'rust white', '50', '1', '2'], ['2', 'rust black', '40', '1', '2']], between: ' ' });
+    expect(codes(text)).toEqual(['cgats.row-count', 'cgats.row-count', 'cgats.set-count', 'cgats.no-rows']);
+  });
+
   it('should know the fields in any letter case and form', () => {
     for (const form of [(nm: number) => `spectral_nm_${nm}`, (nm: number) => `${nm}nm`, (nm: number) => `Refl ${nm}`, (nm: number) => `R${nm}.0`, (nm: number) => `${nm}`, (nm: number) => `SPECTRAL_DEC_${nm}`]) {
       const text = file({ fields: ['"Sample ID"', ...NM.map((nm) => `"${form(nm)}"`)], rows: THREE });
