@@ -1,5 +1,6 @@
 import { EngineError } from '../base/error.ts';
 import { labD50, type Lab } from '../colour/lab.ts';
+import { MOST_REFLECTANCE } from './cgats-scale.ts';
 import { pairCurves } from './curves.ts';
 import { filmBands, overFilm } from './film.ts';
 
@@ -75,9 +76,10 @@ export function coloursOn(
  * @param gw reflectance of the light background
  * @param gb reflectance of the dark background
  * @returns K·X and S·X; bands whose readings no film could give are moved to the nearest that can
- *   (no negative scattering; no light gained; no more hidden than T = 0.001) and listed
+ *   (no negative scattering; no light gained; no more hidden than T = 0.001), those with a reading
+ *   above 1 as if it were 1, and listed
  * @throws EngineError 'ink.card-contrast' when the backgrounds are too alike, 'ink.bad-reflectance'
- *   when a value is not from 0 to 1, 'ink.over-black-brighter' when a band is brighter over the
+ *   when a value is not from 0 to 1.2, 'ink.bands' when the lengths differ, 'ink.over-black-brighter' when a band is brighter over the
  *   dark background by more than noise; details.band names it
  * Source: Kubelka (1948), J. Opt. Soc. Am. 38(5); linear in R0 and q, without a division by S.
  */
@@ -90,10 +92,19 @@ export function twoBackground(
   const kx = new Float64Array(rw.length);
   const sx = new Float64Array(rw.length);
   const adjusted: number[] = [];
+  if (rb.length !== rw.length || gw.length !== rw.length || gb.length !== rw.length) {
+    throw new EngineError(
+      'ink.bands',
+      `The four curves must have as many bands each; they have ${rw.length}, ${rb.length}, ${gw.length} and ${gb.length}.`,
+    );
+  }
   for (let band = 0; band < rw.length; band++) {
-    const film = mendedFilm(rw[band]!, rb[band]!, gw[band]!, gb[band]!, band);
+    const values = [rw[band]!, rb[band]!, gw[band]!, gb[band]!];
+    // A reading above 1 is brightener or gloss, which no film of this theory has.
+    const [w, b, onWhite, onBlack] = values.map((value) => (value <= MOST_REFLECTANCE ? Math.min(1, value) : value)) as [number, number, number, number];
+    const film = mendedFilm(w, b, onWhite, onBlack, band);
     const { r0, t } = film;
-    if (film.mended) adjusted.push(band);
+    if (film.mended || values.some((value) => value > 1)) adjusted.push(band);
     const lost = Math.max(0, (1 - r0) * (1 - r0) - t * t);
     const sinh = Math.sqrt(lost * ((1 + r0) * (1 + r0) - t * t)) / (2 * t);
     const ratio = sinh < 1e-7 ? 1 : Math.asinh(sinh) / sinh;
@@ -138,10 +149,10 @@ function mendedFilm(
 
 function check(rw: number, rb: number, gw: number, gb: number, band: number): void {
   for (const value of [rw, rb, gw, gb]) {
-    if (!(value >= 0 && value <= 1)) {
+    if (!(value >= 0 && value <= MOST_REFLECTANCE)) {
       throw new EngineError(
         'ink.bad-reflectance',
-        `Reflectance must be from 0 to 1; band ${band + 1} has ${value}.`,
+        `Reflectance must be from 0 to ${MOST_REFLECTANCE}; band ${band + 1} has ${value}.`,
         { details: { band } },
       );
     }

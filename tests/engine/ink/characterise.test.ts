@@ -60,11 +60,21 @@ describe('twoBackground', () => {
     expect(over(found.kx[0]!, found.sx[0]!, 0.9)).toBeCloseTo(0.4, 5);
   });
 
+  it('should take readings above 1 as 1 and say so', () => {
+    const found = twoBackground([1.05, 0.5, 1], [0.3, 0.3, 0.3], [0.9, 1.1, 0.9], [0.02, 0.02, 0.02]);
+    const cut = twoBackground([1, 0.5, 1], [0.3, 0.3, 0.3], [0.9, 1, 0.9], [0.02, 0.02, 0.02]);
+    expect(found.adjusted).toEqual([0, 1, 2]);
+    expect(cut.adjusted).toEqual([0, 2]);
+    expect([found.kx, found.sx]).toEqual([cut.kx, cut.sx]);
+  });
+
   it.each([
     ['ink.card-contrast', [0.4], [0.3], [0.5], [0.48]],
     ['ink.over-black-brighter', [0.3], [0.5], [0.9], [0.02]],
     ['ink.bad-reflectance', [NaN], [0.1], [0.9], [0.02]],
-    ['ink.bad-reflectance', [1.2], [0.1], [0.9], [0.02]],
+    ['ink.bad-reflectance', [1.21], [0.1], [0.9], [0.02]],
+    ['ink.bad-reflectance', [0.5], [-0.01], [0.9], [0.02]],
+    ['ink.bands', [0.5, 0.5], [0.1], [0.9], [0.02]],
   ])('should refuse with %s', (code, rw, rb, gw, gb) => {
     expect(() => twoBackground(rw, rb, gw, gb)).toThrow(expect.objectContaining({ code }));
   });
