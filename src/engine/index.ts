@@ -69,7 +69,18 @@ export {
   sampleOrder,
 } from './order/index.ts';
 export type { Overlap, OverlapOptions, SharedPair } from './order/overlaps.ts';
-export { checkExplore, checkHolds, explore, type ExploreSettings, type Hold, type Variant } from './explore/index.ts';
+export {
+  checkExplore,
+  checkHolds,
+  explore,
+  type ExploreSettings,
+  type Hold,
+  type Variant,
+  type VeilOptions,
+  type VeilProposal,
+  type VeilResult,
+  veils,
+} from './explore/index.ts';
 export { readRecipe } from './recipe/read.ts';
 export type { Recipe } from './recipe/types.ts';
 export { drawerOfRecipe, recipeOf, writeRecipe } from './recipe/write.ts';

@@ -4,3 +4,4 @@ export { createExplorer, explore, type Explorer } from './explorer.ts';
 export { checkHolds } from './holds.ts';
 export { type ColourArea, type Measures, measureVariant } from './measures.ts';
 export { pictureKey } from './picture-key.ts';
+export { veils, type VeilOptions, type VeilProposal, type VeilResult } from './veil.ts';
