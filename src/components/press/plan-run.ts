@@ -3,8 +3,8 @@ import type { PressPlan, VisitInput } from '../../engine/output/visit.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
 import { desk, newJob, onMessage, sentenceOf } from '../../workers/client.ts';
 
-/** Work allowed for an order, ms: each mount saved is a quarter of an hour at the press. */
-const BUDGET_MS = 10_000;
+/** Work allowed for an order, ms; on eight recipes of twelve pulls more than that found nothing better. */
+const BUDGET_MS = 4000;
 /** The planner ends by then on the clock, ms; half a budget of it looks for what free swaps save. */
 const LIMIT_MS = 2.5 * BUDGET_MS;
 /** A large grid takes longer to draw than a step takes to think. */
