@@ -7,7 +7,7 @@ import { search, type Standing } from './search.ts';
 import type { PlanProblem, PullPlan } from './types.ts';
 
 /** Units of work that stand for a millisecond: measured on one 2020s laptop-class core, then held fixed. */
-export const UNITS_PER_MS = 11_000;
+export const UNITS_PER_MS = 7_500;
 
 export interface PlanOptions {
   /** Work allowed, in milliseconds of a common machine. Same problem, seed and budget, same plan. */
