@@ -58,10 +58,16 @@ export function needsWords(plan: PressPlan): string {
   return `Takes ${counted(plan.daysNeeded, 'day')}, and a rack for ${counted(plan.racksNeeded, 'wet sheet')}.`;
 }
 
-/** What must be done before the first pull of a set-up, as short tags. */
-export function setUpTags(card: SetUpCard): string[] {
+/**
+ * What must be done before the first pull of a set-up, as short tags. What was washed up overnight
+ * is mounted again in the morning; the times count that, the count of mounts does not.
+ */
+export function setUpTags(plan: Pick<PressPlan, 'cards' | 'times'>, index: number): string[] {
+  const card = plan.cards[index]!;
+  const morning = index > 0 && plan.times[index]?.day !== plan.times[index - 1]?.day;
   const tags: string[] = [];
   if (card.mount) tags.push('mount');
+  else if (morning) tags.push('mount again');
   if (card.inkChange) tags.push('new ink');
   if (card.registerMove) tags.push('register move');
   return tags;

@@ -56,10 +56,27 @@ export class PressRoom extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     new StoreController(this, this.store);
+    this.store.addEventListener('change', this.onStore);
     this.keeper = new PressKeeper(this.store, (sentence) => this.store.tell(sentence));
     this.opened = this.store.opened;
     void this.resume();
   }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.store.removeEventListener('change', this.onStore);
+  }
+
+  /** Another project has no use for the order of the one before, also while the room is hidden. */
+  private readonly onStore = (): void => {
+    if (this.store.opened === this.opened) return;
+    this.opened = this.store.opened;
+    this.asking = false;
+    this.shownInput = null;
+    this.ticked = new Set();
+    this.run.put(null);
+    this.keeper.keep(null);
+  };
 
   /** Takes the visit up where a reload left it. */
   private async resume(): Promise<void> {
@@ -148,14 +165,6 @@ export class PressRoom extends LitElement {
 
   protected override willUpdate(): void {
     this.drawn++;
-    if (this.store.opened !== this.opened) {
-      this.opened = this.store.opened;
-      this.asking = false;
-      this.shownInput = null;
-      this.ticked = new Set();
-      this.run.put(null);
-      this.keeper.keep(null);
-    }
     const made = this.run.made;
     if (made === null || this.run.running) return;
     if (made.input !== this.shownInput) {

@@ -73,7 +73,7 @@ export class PullSheet extends LitElement {
   private card(card: SetUpCard, index: number) {
     const { plan, recipes } = this.made;
     const time = plan.times[index];
-    const tags = setUpTags(card);
+    const tags = setUpTags(plan, index);
     const many = card.states.length > 3;
     return html`<article class="card ${many ? 'many' : card.states.length > 1 ? 'several' : ''}">
       <header>

@@ -103,7 +103,7 @@ export class SetUpCardView extends LitElement {
     const card = plan.cards[this.index];
     if (card === undefined) return nothing;
     const time = plan.times[this.index];
-    const tags = setUpTags(card);
+    const tags = setUpTags(plan, this.index);
     const { threadsPerCm, threadUm } = card.screen.mesh;
     const paper = recipes[card.states[0]?.recipe ?? 0]!.paper;
     return html`

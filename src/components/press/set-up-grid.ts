@@ -49,7 +49,7 @@ export class SetUpGrid extends LitElement {
   }
 
   private head(card: SetUpCard, index: number) {
-    const tags = setUpTags(card);
+    const tags = setUpTags(this.plan, index);
     const content = html`
       <span class="at">${this.done.has(index) ? html`<span class="tick" aria-hidden="true">✓</span><span class="visually-hidden">done, </span>` : nothing}${card.number}</span>
       <ps-ink-chip .ink=${card.ink.ink}></ps-ink-chip>
@@ -62,7 +62,7 @@ export class SetUpGrid extends LitElement {
                 ><span class="visually-hidden">${layWords(card)}</span> · ${counted(card.strokes, 'stroke')}`}</span
         >
       </span>
-      <span class="tags">${tags.map((tag, i) => html`${i > 0 ? html`<span class="visually-hidden">,</span> <br />` : nothing}${tag === 'mount' ? html`<b>mount</b>` : tag}`)}</span>
+      <span class="tags">${tags.map((tag, i) => html`${i > 0 ? html`<span class="visually-hidden">,</span> <br />` : nothing}${tag.startsWith('mount') ? html`<b>${tag}</b>` : tag}`)}</span>
     `;
     if (this.printed) return html`<div class="head">${content}</div>`;
     return html`<button

@@ -11,6 +11,7 @@ import {
   planHeadline,
   rangesText,
   recipeLetter,
+  setUpTags,
 } from '../../../src/components/press/plan-words.ts';
 
 function plan(change: Partial<PressPlan> & { setUps?: number }): PressPlan {
@@ -45,6 +46,17 @@ describe('planHeadline', () => {
     expect(planHeadline(plan({ setUps: 1, mounts: 1, inkChanges: 1, registerMoves: 1 }))).toBe(
       '1 set-up, 1 screen mount, 1 ink change, 1 register move',
     );
+  });
+});
+
+describe('setUpTags', () => {
+  it('should mount again in the morning what was washed up overnight', () => {
+    const card = { mount: false, inkChange: true, registerMove: false };
+    const visit = {
+      cards: [{ ...card, mount: true }, card, card],
+      times: [{ day: 1 }, { day: 1 }, { day: 2 }],
+    } as unknown as PressPlan;
+    expect([0, 1, 2].map((at) => setUpTags(visit, at))).toEqual([['mount', 'new ink'], ['new ink'], ['mount again', 'new ink']]);
   });
 });
 
