@@ -8,7 +8,8 @@ import type { Pull } from '../stack/types.ts';
 import { fieldName } from '../recipe/explain.ts';
 import type { Command } from './commands.ts';
 import { adoptRecipe } from './adopt.ts';
-import type { Project } from './types.ts';
+import { namedInks } from './target.ts';
+import type { Project, Target } from './types.ts';
 
 enablePatches();
 
@@ -78,6 +79,9 @@ function change(draft: Draft<Project>, command: Command): void {
       // The whole ink, so that fields which the new one leaves out are gone.
       drawer.inks[indexOf(drawer.inks, command.ink.id, 'ink')] = command.ink;
       return;
+    case 'change-inks':
+      for (const ink of command.inks) change(draft, { kind: 'change-ink', ink });
+      return;
     case 'remove-ink': {
       refuseInUse(draft, (pull) => pull.ink === command.ink, 'ink');
       const mixed = mixOf(drawer.inks, command.ink);
@@ -86,6 +90,7 @@ function change(draft: Draft<Project>, command: Command): void {
       }
       removeById(drawer.inks, command.ink, 'ink');
       draft.explore.palette = draft.explore.palette.filter((id) => id !== command.ink);
+      if (draft.target !== undefined) draft.target = withoutInk(draft.target, command.ink);
       return;
     }
     case 'set-paper':
@@ -103,6 +108,11 @@ function change(draft: Draft<Project>, command: Command): void {
     case 'add-pull':
       requireFree(draft.bench, command.pull, 'pull');
       draft.bench.splice(clampIndex(command.at, draft.bench.length + 1), 0, checked(draft, command.pull));
+      return;
+    case 'lay-veil':
+      for (const ink of command.inks) change(draft, { kind: 'add-ink', ink });
+      change(draft, { kind: 'add-shapes', shapes: command.shape === null ? [] : [command.shape], screens: command.screen === null ? [] : [command.screen] });
+      change(draft, { kind: 'add-pull', pull: command.pull, at: command.at });
       return;
     case 'move-pull': {
       const from = indexOf(draft.bench, command.pull, 'pull');
@@ -161,6 +171,10 @@ function change(draft: Draft<Project>, command: Command): void {
       }
       draft.lesson = command.pulls.map((pull) => checked(draft, pull));
       return;
+    case 'set-target':
+      for (const id of namedInks(command.target)) find(drawer.inks, id, 'ink');
+      draft.target = command.target;
+      return;
   }
 }
 
@@ -188,6 +202,10 @@ function checked(draft: Draft<Project>, pull: Pull): Pull {
     });
   }
   return { ...parsed.data, dxMm: toOffsetGrid(pull.dxMm), dyMm: toOffsetGrid(pull.dyMm) };
+}
+
+function withoutInk({ inks, squares }: Target, ink: string): Target {
+  return { inks: inks.filter((id) => id !== ink), squares: squares.filter(({ first, over }) => first !== ink && over !== ink) };
 }
 
 function refuseInUse(draft: Draft<Project>, uses: (pull: Pull) => boolean, what: string): void {

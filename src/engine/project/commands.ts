@@ -3,7 +3,7 @@ import type { Ink, Paper } from '../ink/types.ts';
 import type { Recipe } from '../recipe/types.ts';
 import type { PlacedShape, Screen, Shape } from '../shapes/types.ts';
 import type { Pull } from '../stack/types.ts';
-import type { PressSettings, VisitRun } from './types.ts';
+import type { PressSettings, Target, VisitRun } from './types.ts';
 
 /** What of a pull can be changed in place. */
 export type PullChange = Partial<Omit<Pull, 'id' | 'screen'>>;
@@ -19,11 +19,13 @@ export type Command =
   | { kind: 'remove-screen'; screen: string }
   | { kind: 'add-ink'; ink: Ink }
   | { kind: 'change-ink'; ink: Ink }
+  | { kind: 'change-inks'; inks: Ink[] }
   | { kind: 'remove-ink'; ink: string }
   | { kind: 'set-paper'; paper: Paper }
   | { kind: 'set-stroke-gain'; strokeGain: number }
   | { kind: 'open-stack'; pulls: Pull[] }
   | { kind: 'add-pull'; pull: Pull; at: number }
+  | { kind: 'lay-veil'; inks: Ink[]; shape: Shape | null; screen: Screen | null; pull: Pull; at: number }
   | { kind: 'move-pull'; pull: string; to: number }
   | { kind: 'change-pull'; pull: string; change: PullChange }
   | { kind: 'remove-pull'; pull: string }
@@ -35,7 +37,8 @@ export type Command =
   | { kind: 'open-recipe'; recipe: string }
   | { kind: 'set-visit'; runs: VisitRun[] }
   | { kind: 'set-press'; change: Partial<PressSettings> }
-  | { kind: 'set-lesson'; pulls: Pull[] };
+  | { kind: 'set-lesson'; pulls: Pull[] }
+  | { kind: 'set-target'; target: Target };
 
 /** What undo and redo say they would take back or do again. */
 export function commandLabel(command: Command): string {
@@ -58,6 +61,7 @@ export function coalesceKey(command: Command): string | null {
       return `${command.kind}:${command.ink.id}`;
     case 'rename':
     case 'set-lesson':
+    case 'set-target':
     case 'set-visit':
     case 'set-stroke-gain':
       return command.kind;
@@ -76,11 +80,13 @@ const LABELS: Record<Command['kind'], string> = {
   'remove-screen': 'remove a screen',
   'add-ink': 'add an ink',
   'change-ink': 'change an ink',
+  'change-inks': 'change inks',
   'remove-ink': 'remove an ink',
   'set-paper': 'change the paper',
   'set-stroke-gain': 'change the stroke gain',
   'open-stack': 'open a stack',
   'add-pull': 'add a pull',
+  'lay-veil': 'lay a veil',
   'move-pull': 'move a pull',
   'change-pull': 'change a pull',
   'remove-pull': 'remove a pull',
@@ -93,4 +99,5 @@ const LABELS: Record<Command['kind'], string> = {
   'set-visit': 'change the visit',
   'set-press': 'change the studio figures',
   'set-lesson': 'change the lesson',
+  'set-target': 'change the target',
 };

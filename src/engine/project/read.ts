@@ -1,15 +1,17 @@
 import { z } from 'zod';
+import type { Problem } from '../base/error.ts';
 import { explainIssues } from '../recipe/explain.ts';
 import { checkHolder, checkPulls } from '../recipe/references.ts';
 import { readEnvelope, type ReadResult } from '../recipe/read.ts';
 import { inkSchema, paperSchema, pullSchema, recipeSchema, screenSchema, shapeSchema, strokeGainSchema } from '../recipe/schema.ts';
 import { checkHolds } from '../explore/holds.ts';
+import { namedInks } from './target.ts';
 import { PROJECT_FORMAT, PROJECT_VERSION, type Project } from './types.ts';
 
-const pullId = z.string().min(1);
+const id = z.string().min(1);
 const holdSchema = z.discriminatedUnion('kind', [
-  z.object({ kind: z.enum(['first', 'last', 'place', 'ink', 'out']), pull: pullId }),
-  z.object({ kind: z.literal('before'), pull: pullId, other: pullId }),
+  z.object({ kind: z.enum(['first', 'last', 'place', 'ink', 'out']), pull: id }),
+  z.object({ kind: z.literal('before'), pull: id, other: id }),
 ]);
 
 const projectSchema = z.object({
@@ -51,6 +53,19 @@ const projectSchema = z.object({
     registrationMm: z.number().min(0).max(20),
   }),
   lesson: z.array(pullSchema).max(5),
+  target: z
+    .object({
+      inks: z.array(id).refine((ids) => new Set(ids).size === ids.length, 'each ink once'),
+      squares: z.array(
+        z.object({
+          first: id,
+          over: id.nullable(),
+          lab: z.tuple([z.number().min(0).max(100), z.number(), z.number()]),
+          reflectance: z.array(z.number().min(0).max(1.2)).length(36).optional(),
+        }),
+      ),
+    })
+    .optional(),
 });
 
 /**
@@ -80,6 +95,7 @@ export function checkProject(raw: unknown, fileName: string): ReadResult<Project
     ...checkHolder(project.drawer, fileName),
     ...checkPulls(project.bench, project.drawer, 'bench', fileName),
     ...checkPulls(project.lesson, project.drawer, 'lesson', fileName),
+    ...checkTarget(project, fileName),
     ...project.recipes.flatMap((recipe, i) => [
       ...checkHolder(recipe, fileName),
       ...checkPulls(recipe.pulls, recipe, `recipes[${i}].pulls`, fileName),
@@ -90,6 +106,13 @@ export function checkProject(raw: unknown, fileName: string): ReadResult<Project
     })),
   ];
   return problems.length > 0 ? { value: null, problems } : { value: project, problems: [] };
+}
+
+function checkTarget({ target, drawer }: Project, fileName: string): Problem[] {
+  if (target === undefined) return [];
+  const gone = namedInks(target).find((named) => !drawer.inks.some((ink) => ink.id === named));
+  if (gone === undefined) return [];
+  return [{ code: 'project.target', message: `${fileName}: target names the ink "${gone}", which is not in drawer.inks; add that ink or take it off the target.`, where: 'target' }];
 }
 
 /** The text of a project file. */

@@ -1,4 +1,5 @@
 import type { ExploreSettings } from '../explore/types.ts';
+import type { Lab } from '../ink/types.ts';
 import type { VisitFigures } from '../output/visit-figures.ts';
 import type { Recipe } from '../recipe/types.ts';
 import type { Drawer, Pull } from '../stack/types.ts';
@@ -18,6 +19,24 @@ export interface PressSettings extends VisitFigures {
   registrationMm: number;
 }
 
+/** A square of a pulled target as it was measured: one ink, or one over another. */
+export interface MeasuredSquare {
+  first: string;
+  /** Ink over it; null for a single film. */
+  over: string | null;
+  /** D50/2°. */
+  lab: Lab;
+  /** 36 bands, 0–1, where the instrument gave them; counts before the Lab. */
+  reflectance?: number[];
+}
+
+/** A target of inks over each other, pulled by hand and measured. */
+export interface Target {
+  /** Inks in the order of its rows and columns, each once. */
+  inks: string[];
+  squares: MeasuredSquare[];
+}
+
 /** One project: plain, serialisable, versioned. */
 export interface Project {
   format: typeof PROJECT_FORMAT;
@@ -32,4 +51,6 @@ export interface Project {
   press: PressSettings;
   /** The pulls that the Lesson permutes, none or 2 to 5, with offsets of their own. */
   lesson: Pull[];
+  /** Absent until a target is printed or measured. */
+  target?: Target;
 }
