@@ -1,7 +1,7 @@
 import * as Comlink from 'comlink';
 import { EngineError } from '../engine/base/error.ts';
 import { checkExplore } from '../engine/explore/index.ts';
-import { CARD_BLACK, CARD_WHITE, checkInk, inkCurvesFromColours } from '../engine/ink/index.ts';
+import { CARD_BLACK, CARD_WHITE, type OverprintFit, checkInk, fitOverprintSteps, inkCurvesFromColours } from '../engine/ink/index.ts';
 import { groupOrders, overlapsOf } from '../engine/order/index.ts';
 import { OVERLAP_TOLERANCE_MM } from '../engine/output/visit-problem.ts';
 import { planVisit, type PressPlan } from '../engine/output/visit.ts';
@@ -11,6 +11,7 @@ import type { Drawer } from '../engine/stack/types.ts';
 import { keepErrorFields } from './errors.ts';
 import { Jobs } from './jobs.ts';
 import { DrawerPictures } from './pictures.ts';
+import { runVeils } from './veil-job.ts';
 import { runWall } from './wall-job.ts';
 import type { EngineApi, Picture } from './wire.ts';
 
@@ -79,6 +80,23 @@ const engine: EngineApi = {
     const { kx, sx, adjusted } = inkCurvesFromColours(overWhite, overBlack, CARD_WHITE, CARD_BLACK);
     return { kx: [...kx], sx: [...sx], adjusted: [...adjusted], problems };
   },
+  async fitOverprints(job, squares, inks, paper, onRound) {
+    let fit: OverprintFit | null = null;
+    const run = fitOverprintSteps(squares, inks, paper);
+    function* steps(): Generator<number, void> {
+      for (let next = run.next(); ; next = run.next()) {
+        if (next.done) {
+          fit = next.value;
+          return;
+        }
+        yield next.value.rounds;
+      }
+    }
+    const stopped = await jobs.run(job, steps(), onRound);
+    return stopped ? null : fit;
+  },
+  veils: (key, job, pulls, options, heightPx, relative, onProgress) =>
+    runVeils(jobs, job, of(key), pulls, options, heightPx, relative, onProgress),
   async plan(job, input, budgetMs, onBest) {
     let last: PressPlan | null = null;
     await jobs.run(job, planVisit(input, budgetMs, () => performance.now()), (plan) => {

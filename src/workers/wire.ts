@@ -1,6 +1,8 @@
 import type { Problem } from '../engine/base/error.ts';
+import type { VeilOptions, VeilResult } from '../engine/explore/index.ts';
 import type { ExploreSettings, Variant } from '../engine/explore/types.ts';
-import type { Lab } from '../engine/ink/types.ts';
+import type { OverprintFit, PulledSquare } from '../engine/ink/fit-overprints.ts';
+import type { Ink, Lab, Paper } from '../engine/ink/types.ts';
 import type { PressPlan, VisitInput } from '../engine/output/visit.ts';
 import type { PageSize } from '../engine/shapes/lay-out.ts';
 import type { Shape } from '../engine/shapes/types.ts';
@@ -94,6 +96,14 @@ export interface InkCurvesResult {
   problems: Problem[];
 }
 
+/** Veils for a stack, with what each makes of it. */
+export interface VeilFind {
+  result: VeilResult;
+  before: Picture;
+  /** One for each proposal. */
+  after: Picture[];
+}
+
 /**
  * What an engine worker does. Drawers go over once and are then named by a key: they hold
  * thousands of points, a request holds a few pulls.
@@ -126,6 +136,32 @@ export interface EngineApi {
   checkExplore(key: number, bench: readonly Pull[], explore: ExploreSettings): Problem[];
   readShapeFile(text: string, fileName: string, id: string): ReadShapeResult;
   inkCurves(overWhite: Lab, overBlack: Lab): InkCurvesResult;
+  /**
+   * Inks that meet the squares of a pulled target.
+   * @param onRound gets how many rounds are done; how many there will be is not known
+   * @returns null when the job was cancelled
+   */
+  fitOverprints(
+    job: string,
+    squares: readonly PulledSquare[],
+    inks: readonly Ink[],
+    paper: Paper,
+    onRound: (rounds: number) => void,
+  ): Promise<OverprintFit | null>;
+  /**
+   * Translucent pulls that calm a stack.
+   * @param onProgress gets the share that is done, 0–1
+   * @returns null when the job was cancelled
+   */
+  veils(
+    key: number,
+    job: string,
+    pulls: readonly Pull[],
+    options: VeilOptions,
+    heightPx: number,
+    relative: boolean,
+    onProgress: (share: number) => void,
+  ): Promise<VeilFind | null>;
   plan(job: string, input: VisitInput, budgetMs: number, onBest: (plan: PressPlan) => void): Promise<PressPlan>;
 }
 
