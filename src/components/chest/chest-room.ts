@@ -3,6 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { type AppStore, StoreController } from '../app-store.ts';
 import { chooseFiles } from '../ui/download.ts';
+import { FileDrop, fileDropStyles } from '../ui/file-drop.ts';
 import { controls } from '../ui/styles.ts';
 import { importRecipe } from './import-recipes.ts';
 import './recipe-print.ts';
@@ -12,6 +13,7 @@ import './recipe-print.ts';
 export class ChestRoom extends LitElement {
   static override styles = [
     controls,
+    fileDropStyles,
     css`
       .room {
         min-height: 100%;
@@ -62,23 +64,6 @@ export class ChestRoom extends LitElement {
         aspect-ratio: 560 / 760;
         border: 1px dashed var(--line);
       }
-      .over {
-        position: fixed;
-        inset: 0;
-        z-index: 10;
-        display: grid;
-        place-items: center;
-        background: color-mix(in srgb, var(--wall) 78%, transparent);
-        pointer-events: none;
-      }
-      .over p {
-        padding: 28px 44px;
-        font-size: 20px;
-        font-weight: 650;
-        background: var(--sheet);
-        outline: 2px dashed var(--accent);
-        outline-offset: 8px;
-      }
       @media (max-width: 760px) {
         .room {
           padding: 18px 20px 48px;
@@ -93,46 +78,17 @@ export class ChestRoom extends LitElement {
 
   @property({ attribute: false }) store!: AppStore;
   @state() private opened: string | null = null;
-  @state() private over = false;
   private work: Promise<void> = Promise.resolve();
+  private readonly fileDrop = new FileDrop(this, (dropped) => this.bringIn([...dropped.files]));
 
   override connectedCallback(): void {
     super.connectedCallback();
     new StoreController(this, this.store);
-    this.addEventListener('dragover', this.onDragOver);
-    this.addEventListener('dragleave', this.onDragLeave);
-    this.addEventListener('drop', this.onDrop);
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.removeEventListener('dragover', this.onDragOver);
-    this.removeEventListener('dragleave', this.onDragLeave);
-    this.removeEventListener('drop', this.onDrop);
   }
 
   protected override shouldUpdate(): boolean {
     return this.store.room === 'chest';
   }
-
-  private readonly onDragOver = (event: DragEvent): void => {
-    if (event.dataTransfer?.types.includes('Files') !== true) return;
-    event.preventDefault();
-    event.dataTransfer.dropEffect = 'copy';
-    this.over = true;
-  };
-
-  private readonly onDragLeave = (event: DragEvent): void => {
-    if (event.relatedTarget instanceof Node && this.contains(event.relatedTarget)) return;
-    this.over = false;
-  };
-
-  private readonly onDrop = (event: DragEvent): void => {
-    this.over = false;
-    if (event.dataTransfer?.types.includes('Files') !== true) return;
-    event.preventDefault();
-    this.bringIn([...event.dataTransfer.files]);
-  };
 
   private async choose(): Promise<void> {
     this.bringIn(await chooseFiles('.json,application/json', true));
@@ -187,7 +143,7 @@ export class ChestRoom extends LitElement {
               )}
             </ul>`}
       </div>
-      ${this.over ? html`<div class="over"><p>Drop recipe files to keep them</p></div>` : nothing}
+      ${this.fileDrop.veil('Drop recipe files to keep them')}
     `;
   }
 }

@@ -6,6 +6,7 @@ import type { Screen, Shape } from '../../engine/shapes/types.ts';
 import { sentenceOf } from '../../workers/client.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import { chooseFiles } from '../ui/download.ts';
+import { FileDrop, fileDropStyles } from '../ui/file-drop.ts';
 import { putOnBench } from '../ui/put-on-bench.ts';
 import { controls } from '../ui/styles.ts';
 import { drawerStyles } from './drawer-styles.ts';
@@ -19,13 +20,12 @@ import { sizeText } from './shape-tray.ts';
 /** The flat file: shapes above, the screens made of them below, one screen open beside. */
 @customElement('drawer-room')
 export class DrawerRoom extends LitElement {
-  static override styles = [controls, drawerStyles];
+  static override styles = [controls, drawerStyles, fileDropStyles];
 
   @property({ attribute: false }) store!: AppStore;
   @state() private shape: string | null = null;
   @state() private screen: string | null = null;
   @state() private trueSize = true;
-  @state() private over = false;
   @state() private reading = '';
   @state() private report: Report | null = null;
   private readonly wide = matchMedia('(min-width: 1000px)');
@@ -33,22 +33,17 @@ export class DrawerRoom extends LitElement {
   /** Which of the projects opened so far the state above is of. */
   private opened = 0;
   private work: Promise<void> = Promise.resolve();
+  private readonly fileDrop = new FileDrop(this, (dropped) => this.drop(dropped));
 
   override connectedCallback(): void {
     super.connectedCallback();
     new StoreController(this, this.store);
     this.wide.addEventListener('change', this.redraw);
-    this.addEventListener('dragover', this.onDragOver);
-    this.addEventListener('dragleave', this.onDragLeave);
-    this.addEventListener('drop', this.onDrop);
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.wide.removeEventListener('change', this.redraw);
-    this.removeEventListener('dragover', this.onDragOver);
-    this.removeEventListener('dragleave', this.onDragLeave);
-    this.removeEventListener('drop', this.onDrop);
   }
 
   protected override shouldUpdate(): boolean {
@@ -65,31 +60,15 @@ export class DrawerRoom extends LitElement {
 
   private readonly redraw = (): void => this.requestUpdate();
 
-  private readonly onDragOver = (event: DragEvent): void => {
-    if (event.dataTransfer?.types.includes('Files') !== true) return;
-    event.preventDefault();
-    event.dataTransfer.dropEffect = 'copy';
-    this.over = true;
-  };
-
-  private readonly onDragLeave = (event: DragEvent): void => {
-    // Leaving for a part of the room itself is no leaving.
-    if (event.relatedTarget instanceof Node && this.contains(event.relatedTarget)) return;
-    this.over = false;
-  };
-
-  private readonly onDrop = (event: DragEvent): void => {
-    this.over = false;
-    if (event.dataTransfer?.types.includes('Files') !== true) return;
-    event.preventDefault();
-    void droppedFiles(event.dataTransfer).then(
+  private drop(dropped: DataTransfer): void {
+    void droppedFiles(dropped).then(
       (files) => {
         if (files.length === 0) this.store.tell('There is no SVG file in what was dropped.');
         this.take(files);
       },
       (error: unknown) => this.store.tell(`What was dropped could not be read (${sentenceOf(error)}); choose the files instead.`),
     );
-  };
+  }
 
   private async chooseFiles(): Promise<void> {
     this.take(await chooseFiles('.svg,image/svg+xml', true));
@@ -200,7 +179,7 @@ export class DrawerRoom extends LitElement {
               <screen-editor .store=${this.store} .screen=${open}></screen-editor>
             </aside>`}
       </div>
-      ${this.over ? html`<div class="over"><p>Drop SVG files to add them to the drawer</p></div>` : nothing}
+      ${this.fileDrop.veil('Drop SVG files to add them to the drawer')}
     `;
   }
 

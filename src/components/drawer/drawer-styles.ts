@@ -111,23 +111,6 @@ export const drawerStyles = css`
     padding: 20px 24px 40px;
     background: var(--table);
   }
-  .over {
-    position: fixed;
-    inset: 0;
-    z-index: 10;
-    display: grid;
-    place-items: center;
-    background: color-mix(in srgb, var(--wall) 78%, transparent);
-    pointer-events: none;
-  }
-  .over p {
-    padding: 28px 44px;
-    font-size: 20px;
-    font-weight: 650;
-    background: var(--sheet);
-    outline: 2px dashed var(--accent);
-    outline-offset: 8px;
-  }
   @media (min-width: 1000px) {
     .room {
       height: 100%;
