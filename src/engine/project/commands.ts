@@ -18,6 +18,7 @@ export type Command =
   | { kind: 'lay-out'; places: { screen: string; placed: PlacedShape[] }[] }
   | { kind: 'remove-screen'; screen: string }
   | { kind: 'add-ink'; ink: Ink }
+  | { kind: 'add-inks'; inks: Ink[] }
   | { kind: 'change-ink'; ink: Ink }
   | { kind: 'change-inks'; inks: Ink[] }
   | { kind: 'remove-ink'; ink: string }
@@ -59,10 +60,12 @@ export function coalesceKey(command: Command): string | null {
       return `${command.kind}:${command.recipe}`;
     case 'change-ink':
       return `${command.kind}:${command.ink.id}`;
-    case 'rename':
     case 'set-lesson':
-    case 'set-target':
+      return `${command.kind}:${command.pulls.map((pull) => pull.id).join()}`;
     case 'set-visit':
+      return `${command.kind}:${command.runs.map((run) => run.recipe).join()}`;
+    case 'rename':
+    case 'set-target':
     case 'set-stroke-gain':
       return command.kind;
     default:
@@ -79,6 +82,7 @@ const LABELS: Record<Command['kind'], string> = {
   'lay-out': 'lay out screens',
   'remove-screen': 'remove a screen',
   'add-ink': 'add an ink',
+  'add-inks': 'add inks',
   'change-ink': 'change an ink',
   'change-inks': 'change inks',
   'remove-ink': 'remove an ink',
