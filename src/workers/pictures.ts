@@ -1,3 +1,4 @@
+import { VariantMeter } from '../engine/explore/variant-measures.ts';
 import { colourCells, createCellColours, stateColours, type CellColours } from '../engine/stack/appearance.ts';
 import { CellMapBuilder, type PlacedSpans } from '../engine/stack/cell-map.ts';
 import { rasterCells } from '../engine/stack/cell-raster.ts';
@@ -7,7 +8,7 @@ import { placementKey } from '../engine/stack/placement.ts';
 import { SpanCache } from '../engine/stack/screen-spans.ts';
 import type { CellMap, Drawer, Pull, Stack } from '../engine/stack/types.ts';
 import { paintView, ViewCache } from '../engine/stack/view.ts';
-import type { Picture, ViewRequest, WallMap } from './wire.ts';
+import type { Picture, ViewRequest, WallMap, WallTile } from './wire.ts';
 
 /** A drawer in a worker, with what was worked out for its pictures. */
 export class DrawerPictures {
@@ -87,6 +88,7 @@ function columnsOf(drawer: Drawer, rows: number): number {
 /** Turns the stacks of one wall into maps and colour rows; screens that lie alike share a map. */
 export class WallPainter {
   private readonly pictures: DrawerPictures;
+  private readonly meter: VariantMeter;
   private readonly rows: number;
   private readonly relative: boolean;
   private readonly known = new Map<string, { id: number; cells: Uint32Array }>();
@@ -96,12 +98,13 @@ export class WallPainter {
 
   constructor(pictures: DrawerPictures, rows: number, relative: boolean) {
     this.pictures = pictures;
+    this.meter = new VariantMeter(pictures.drawer);
     this.rows = rows;
     this.relative = relative;
   }
 
-  /** @returns the stack's colours, the number of its map, and the map if it is new */
-  tile(pulls: readonly Pull[]): { map: number; fresh: WallMap | null; colours: Uint32Array<ArrayBuffer> } {
+  /** @returns the stack's colours, the number of its map, the map if it is new, and its measures */
+  tile(pulls: readonly Pull[]): Omit<WallTile, 'variant'> & { fresh: WallMap | null } {
     const { drawer } = this.pictures;
     // In one order for all orders, so that the same placed screens give the same cell numbers.
     const base: Stack = { pulls: [...pulls].sort((a, b) => (a.id < b.id ? -1 : 1)) };
@@ -117,8 +120,14 @@ export class WallPainter {
       this.known.set(key, known);
       fresh = { id: known.id, columns: raster.columns, rows: raster.rows, cells: raster.indexes };
     }
-    colourCells(map, stackLayers({ pulls }, drawer, base), drawer.paper.reflectance, this.colours, this.relative);
+    const layers = stackLayers({ pulls }, drawer, base);
+    colourCells(map, layers, drawer.paper.reflectance, this.colours, this.relative);
     const { packed } = this.colours;
-    return { map: known.id, fresh, colours: Uint32Array.from(known.cells, (cell) => packed[cell]!) };
+    return {
+      map: known.id,
+      fresh,
+      colours: Uint32Array.from(known.cells, (cell) => packed[cell]!),
+      measures: this.meter.measure(map, layers, pulls),
+    };
   }
 }

@@ -29,9 +29,9 @@ export async function runWall(
     if (variants.length === 0) return;
     const batch: WallBatch = { maps: [], tiles: [], found: (found += variants.length), asked: explore.count };
     for (const variant of variants) {
-      const { map, fresh, colours } = painter.tile(variant.pulls);
+      const { fresh, ...tile } = painter.tile(variant.pulls);
       if (fresh !== null) batch.maps.push(fresh);
-      batch.tiles.push({ variant, map, colours });
+      batch.tiles.push({ variant, ...tile });
     }
     onBatch(
       Comlink.transfer(batch, [

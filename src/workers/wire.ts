@@ -1,6 +1,7 @@
 import type { Problem } from '../engine/base/error.ts';
 import type { VeilOptions, VeilResult } from '../engine/explore/index.ts';
 import type { ExploreSettings, Variant } from '../engine/explore/types.ts';
+import type { VariantMeasures } from '../engine/explore/variant-measures.ts';
 import type { OverprintFit, PulledSquare } from '../engine/ink/fit-overprints.ts';
 import type { Ink, Lab, Paper } from '../engine/ink/types.ts';
 import type { PressPlan, VisitInput } from '../engine/output/visit.ts';
@@ -44,6 +45,8 @@ export interface WallTile {
   map: number;
   /** RGBA packed as ImageData packs it (little endian: 0xAABBGGRR). */
   colours: Uint32Array<ArrayBuffer>;
+  /** What the print is like; MEASURES of the engine's explore module names them. */
+  measures: VariantMeasures;
 }
 
 export interface WallBatch {

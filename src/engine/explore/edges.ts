@@ -40,6 +40,12 @@ export function edgeMeasure(map: CellMap, lab: ArrayLike<number>): EdgeMeasure {
   return sum;
 }
 
+/** Which edges of the lower row go on from the upper; used again by every pair of rows. */
+let paired = new Uint8Array(64);
+/** ΔE00 of pairs of cells, NaN where not yet known; used again by every print with few cells. */
+let table = new Float64Array(0);
+const MOST_TABLE_CELLS = 1024;
+
 type Add = (lengthMm: number, a: number, b: number) => void;
 
 function between(map: CellMap, row: number, height: number, add: Add): void {
@@ -55,21 +61,22 @@ function between(map: CellMap, row: number, height: number, add: Add): void {
   }
   // Edges that go on: the level part above is taken back for the slant.
   let from = mid;
-  const paired = new Set<number>();
+  if (paired.length < end - mid) paired = new Uint8Array((end - mid) * 2);
+  paired.fill(0, 0, end - mid);
   for (let a = top; a + 1 < mid; a++) {
     let b = from;
     while (b + 1 < end && (runCell[b] !== runCell[a] || runCell[b + 1] !== runCell[a + 1])) b++;
     // What slants further than an edge of its neighbours lets it is another edge.
     if (b + 1 < end && overlapsAcross(map, a, b)) {
       const level = Math.abs(runEndMm[b] - runEndMm[a]);
-      add(Math.hypot(level, height) - level, runCell[a], runCell[a + 1]);
-      paired.add(b);
+      add(Math.sqrt(level * level + height * height) - level, runCell[a], runCell[a + 1]);
+      paired[b - mid] = 1;
       from = b + 1;
     } else {
       add(height / 2, runCell[a], runCell[a + 1]);
     }
   }
-  for (let b = mid; b + 1 < end; b++) if (!paired.has(b)) add(height / 2, runCell[b], runCell[b + 1]);
+  for (let b = mid; b + 1 < end; b++) if (paired[b - mid] === 0) add(height / 2, runCell[b], runCell[b + 1]);
 }
 
 /** Whether the runs on both sides of edges a and b touch their like in the other row. */
@@ -88,17 +95,26 @@ function startsRow(map: CellMap, run: number): boolean {
 }
 
 function contrasts(map: CellMap, lab: ArrayLike<number>): (a: number, b: number) => number {
+  const { cells } = map;
+  const between = (a: number, b: number): number =>
+    deltaE2000Values(
+      lab[a * 3], lab[a * 3 + 1], lab[a * 3 + 2],
+      lab[b * 3], lab[b * 3 + 1], lab[b * 3 + 2],
+    );
+  if (cells <= MOST_TABLE_CELLS) {
+    if (table.length < cells * cells) table = new Float64Array(cells * cells);
+    const known = table.fill(NaN, 0, cells * cells);
+    return (a, b) => {
+      const at = a < b ? a * cells + b : b * cells + a;
+      const value = known[at];
+      return value === value ? value : (known[at] = between(a, b));
+    };
+  }
   const known = new Map<number, number>();
   return (a, b) => {
-    const key = a < b ? a * map.cells + b : b * map.cells + a;
+    const key = a < b ? a * cells + b : b * cells + a;
     let value = known.get(key);
-    if (value === undefined) {
-      value = deltaE2000Values(
-        lab[a * 3], lab[a * 3 + 1], lab[a * 3 + 2],
-        lab[b * 3], lab[b * 3 + 1], lab[b * 3 + 2],
-      );
-      known.set(key, value);
-    }
+    if (value === undefined) known.set(key, (value = between(a, b)));
     return value;
   };
 }

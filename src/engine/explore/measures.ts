@@ -61,7 +61,10 @@ export function colourAreas(
   const cells = printedCells(map).sort((a, b) => map.areaMm2[b] - map.areaMm2[a] || a - b);
   const colours: ColourArea[] = [];
   for (const cell of cells) {
-    const found = colours.find((colour) => near(colour.lab, lab, cell, sameDeltaE));
+    let found: ColourArea | undefined;
+    for (let i = 0; found === undefined && i < colours.length; i++) {
+      if (near(colours[i].lab, lab, cell, sameDeltaE)) found = colours[i];
+    }
     if (found !== undefined) found.areaMm2 += map.areaMm2[cell];
     else colours.push({ lab: [lab[cell * 3], lab[cell * 3 + 1], lab[cell * 3 + 2]], areaMm2: map.areaMm2[cell] });
   }
@@ -153,5 +156,7 @@ function near(
   cell: number,
   deltaE: number,
 ): boolean {
+  // A difference in L alone counts at least so much: S_L is never above 1.748 (CIE 142-2001).
+  if (Math.abs(colour[0] - lab[cell * 3]) > 1.748 * deltaE) return false;
   return deltaE2000Values(colour[0], colour[1], colour[2], lab[cell * 3], lab[cell * 3 + 1], lab[cell * 3 + 2]) <= deltaE;
 }
