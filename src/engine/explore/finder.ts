@@ -1,7 +1,7 @@
 import { EngineError } from '../base/error.ts';
 import { randomFrom } from '../base/random.ts';
 import { classesOf, countClasses, type Graph, graphOf, orderGraph, type Overlap, SwapDeltas } from '../order/index.ts';
-import { CellMapBuilder, pairOverlapAreas, SpanCache } from '../stack/index.ts';
+import { type CellMap, CellMapBuilder, copyCellMap, pairOverlapAreas, SpanCache } from '../stack/index.ts';
 import type { Pull, RowGrid } from '../stack/types.ts';
 import { arrange } from './arrange.ts';
 import { drawHeldOrder, orient } from './draw-order.ts';
@@ -9,6 +9,7 @@ import { holdConstraints } from './holds.ts';
 import { drawMoves, type MoveSource } from './moves.ts';
 import { pictureKey } from './picture-key.ts';
 import type { ExploreInput, Variant } from './types.ts';
+import { Sight } from './visible.ts';
 
 /** Rows of the map from which the explorer takes which pulls overlap. */
 const ROWS = 256;
@@ -20,6 +21,19 @@ const ROUNDING_DELTA_E = 1e-6;
 const MAX_LISTED_CLASSES = 20_000;
 /** What takes longer to count is too many to list. */
 const LIST_COUNT_STEPS = 20_000;
+/** What takes longer to count, about a second, is told as more than can be counted. */
+const COUNT_STEPS = 500_000;
+
+/** How many pictures the orders of a stack make. */
+export interface OrderCount {
+  pulls: number;
+  /** Pairs of pulls whose order shows. */
+  overlaps: number;
+  /** A whole number, as text since it may be longer than a double holds; null when it cannot be counted. */
+  count: string | null;
+  /** Counted one by one, within the holds; else by order classes, whatever the holds. */
+  oneByOne: boolean;
+}
 
 /** Draws single variants; what it keeps between draws changes the time they take, not the result. */
 export class Finder {
@@ -29,8 +43,9 @@ export class Finder {
   private readonly spans: SpanCache;
   private readonly builder = new CellMapBuilder();
   private readonly grid: RowGrid;
-  /** Shared areas of all pulls that may appear, at rest, and where each is in them. */
-  private rest: { at: Map<string, number>; size: number; areas: Float64Array } | null = null;
+  private readonly sight: Sight;
+  /** Map and shared areas of all pulls that may appear, at rest, and where each is in them. */
+  private rest: { at: Map<string, number>; map: CellMap; areas: Float64Array } | null = null;
 
   constructor(input: ExploreInput) {
     this.input = input;
@@ -49,6 +64,7 @@ export class Finder {
       inkHeld: ids(['ink']),
     };
     this.deltas = new SwapDeltas(drawer);
+    this.sight = new Sight((film) => this.deltas.film(film), this.minDeltaE);
     this.spans = new SpanCache(drawer);
     this.grid = { widthMm: drawer.paper.widthMm, heightMm: drawer.paper.heightMm, rows: ROWS };
   }
@@ -63,12 +79,12 @@ export class Finder {
     const moved = drawMoves(this.source, random);
     const { pulls, base, ranks } = moved;
     if (pulls.length === 0) return null;
-    const edges = this.edgesOf(pulls, moved.shifted);
+    const laid = this.lay(pulls, moved.shifted);
     const keep = holdConstraints(pulls, base, holds);
     const order = moved.reorder
-      ? drawHeldOrder(pulls.length, edges, keep, ranks, random)
+      ? drawHeldOrder(pulls.length, laid.edges, keep, ranks, random)
       : arrange(pulls.length, keep, ranks);
-    return order === null ? null : this.variant(pulls, order, edges, index);
+    return order === null ? null : this.variant(laid, order, index);
   }
 
   /**
@@ -78,76 +94,136 @@ export class Finder {
    */
   list(enough: number): ((index: number) => Variant)[] | null {
     const { settings, bench } = this.source;
-    const { order, recolour, offsetRangeMm, leaveOut, bringIn, seed, holds } = settings;
+    const { order, recolour, offsetRangeMm, leaveOut, bringIn, seed } = settings;
     if (!order || recolour || offsetRangeMm > 0 || leaveOut > 0 || bringIn > 0) return null;
-    const edges = this.edgesOf(bench, false);
-    const pairs = edges.map(({ a, b }): [number, number] => [a, b]);
+    const laid = this.lay(bench, false);
+    const pairs = pairsOf(laid);
     const graph = graphOf(bench.length, pairs);
-    if (!fewClasses(graph, Math.min(enough, MAX_LISTED_CLASSES))) return null;
-    const keep = holdConstraints(bench, bench.length, holds);
-    const ranks = bench.map((_, i) => i);
-    const found: number[][] = [];
-    for (const each of classesOf(graph)) {
-      const fitted = arrange(bench.length, { ...keep, arcs: [...keep.arcs, ...orient(pairs, each)] }, ranks);
-      if (fitted !== null) found.push(fitted);
-    }
+    const classes = countFew(graph, LIST_COUNT_STEPS);
+    if (classes === null || classes > BigInt(Math.min(enough, MAX_LISTED_CLASSES))) return null;
     return randomFrom(`${seed}:list`)
-      .shuffle(found)
-      .map((each) => (index: number) => this.variant(bench, each, edges, index));
+      .shuffle([...this.admitted(laid, graph, pairs)])
+      .map((each) => (index: number) => this.variant(laid, each, index));
   }
 
-  private variant(
-    pulls: readonly Pull[],
-    order: readonly number[],
-    edges: readonly Overlap[],
-    index: number,
-  ): Variant {
+  /**
+   * How many pictures the orders of the base stack make by themselves, all else at rest: counted
+   * one by one where there are at most 20,000 classes, so that the holds are kept and what is
+   * hidden is not told apart; else the exact number of classes, holds or not.
+   * @yields now and then, so that whoever runs it can stop it
+   */
+  *orders(): Generator<void, OrderCount> {
+    const { bench } = this.source;
+    const laid = this.lay(bench, false);
+    const pairs = pairsOf(laid);
+    const graph = graphOf(bench.length, pairs);
+    const classes = countFew(graph, COUNT_STEPS);
+    const told = { pulls: bench.length, overlaps: pairs.length };
+    if (classes === null) return { ...told, count: null, oneByOne: false };
+    if (classes > BigInt(MAX_LISTED_CLASSES)) return { ...told, count: String(classes), oneByOne: false };
+    const keys = new Set<string>();
+    let done = 0;
+    for (const order of this.admitted(laid, graph, pairs)) {
+      keys.add(this.variant(laid, order, 0).key);
+      if (++done % 16 === 0) yield;
+    }
+    return { ...told, count: String(keys.size), oneByOne: true };
+  }
+
+  /** One order of each class that the holds admit. */
+  private *admitted(laid: Laid, graph: Graph, pairs: readonly [number, number][]): Generator<number[]> {
+    const { pulls } = laid;
+    const keep = holdConstraints(pulls, pulls.length, this.source.settings.holds);
+    const ranks = pulls.map((_, i) => i);
+    for (const each of classesOf(graph)) {
+      const fitted = arrange(pulls.length, { ...keep, arcs: [...keep.arcs, ...orient(pairs, each)] }, ranks);
+      if (fitted !== null) yield fitted;
+    }
+  }
+
+  private variant(laid: Laid, order: readonly number[], index: number): Variant {
     const { seed } = this.source.settings;
-    const place: number[] = [];
-    order.forEach((pull, i) => {
-      place[pull] = i;
+    const { map, pulls, edges } = laid;
+    const seen = this.sight.of(map, order.map((pull) => laid.films[pull]), order.map((pull) => laid.bits[pull]));
+    // What nothing shows of has no part in the picture's name.
+    const shown = order.map((_, at) => at).filter((at) => seen.areaMm2[at] >= MIN_AREA_MM2);
+    const place = new Int32Array(pulls.length).fill(-1);
+    shown.forEach((at, i) => {
+      place[order[at]] = i;
     });
-    const stack = order.map((pull) => ({ ...pulls[pull] }));
-    const key = pictureKey(stack, edges.map(({ a, b }) => ({ a: place[a], b: place[b] })));
-    return { id: `${seed}:${index}`, seed, index, pulls: stack, key };
+    const at = new Int32Array(pulls.length);
+    order.forEach((pull, i) => {
+      at[pull] = i;
+    });
+    const told = edges.filter(({ a, b }) => {
+      if (place[a] < 0 || place[b] < 0) return false;
+      const [low, high] = at[a] < at[b] ? [at[a], at[b]] : [at[b], at[a]];
+      return seen.pairMm2[high * pulls.length + low] >= MIN_AREA_MM2;
+    });
+    const key = pictureKey(
+      shown.map((each) => pulls[order[each]]),
+      told.map(({ a, b }) => ({ a: place[a], b: place[b] })),
+    );
+    return { id: `${seed}:${index}`, seed, index, pulls: order.map((pull) => ({ ...pulls[pull] })), key };
   }
 
-  private edgesOf(pulls: readonly Pull[], shifted: boolean): Overlap[] {
-    const areas = shifted ? this.mapAreas(pulls) : this.areasAtRest(pulls);
+  /** Where pulls lie, in what films, and whose order matters. */
+  private lay(pulls: readonly Pull[], shifted: boolean): Laid {
     const films = pulls.map((pull) => this.deltas.filmOf(pull));
-    const minDeltaE = Math.max(this.source.settings.minDeltaE, ROUNDING_DELTA_E);
-    return orderGraph(areas, films, this.deltas, minDeltaE, MIN_AREA_MM2);
+    const { map, areas, bits } = shifted ? this.mapOf(pulls) : this.atRest(pulls);
+    return { pulls, films, map, bits, edges: orderGraph(areas, films, this.deltas, this.minDeltaE, MIN_AREA_MM2) };
   }
 
-  private mapAreas(pulls: readonly Pull[]): Float64Array {
-    return pairOverlapAreas(this.builder.build(this.spans.place({ pulls }, this.grid), this.grid));
+  private get minDeltaE(): number {
+    return Math.max(this.input.explore.minDeltaE, ROUNDING_DELTA_E);
+  }
+
+  /** The map is written over by the next. */
+  private mapOf(pulls: readonly Pull[]): { map: CellMap; areas: Float64Array; bits: number[] } {
+    const map = this.builder.build(this.spans.place({ pulls }, this.grid), this.grid);
+    return { map, areas: pairOverlapAreas(map), bits: pulls.map((_, i) => i) };
   }
 
   /** One map of all that may appear serves every variant without shifts. */
-  private areasAtRest(pulls: readonly Pull[]): Float64Array {
+  private atRest(pulls: readonly Pull[]): { map: CellMap; areas: Float64Array; bits: number[] } {
     if (this.rest === null) {
       const { bench, spares, settings } = this.source;
       const all = settings.bringIn > 0 ? [...bench, ...spares] : [...bench];
-      this.rest = { at: new Map(all.map((pull, i) => [pull.id, i])), size: all.length, areas: this.mapAreas(all) };
+      const { map, areas } = this.mapOf(all);
+      this.rest = { at: new Map(all.map((pull, i) => [pull.id, i])), map: copyCellMap(map), areas };
     }
-    const { at, size, areas } = this.rest;
-    const rows = pulls.map((pull) => at.get(pull.id)! * size);
+    const { at, map, areas } = this.rest;
+    const bits = pulls.map((pull) => at.get(pull.id)!);
     const out = new Float64Array(pulls.length * pulls.length);
-    rows.forEach((row, a) => {
-      pulls.forEach((other, b) => {
-        out[a * pulls.length + b] = areas[row + at.get(other.id)!];
+    bits.forEach((row, a) => {
+      bits.forEach((column, b) => {
+        out[a * pulls.length + b] = areas[row * at.size + column];
       });
     });
-    return out;
+    return { map, areas: out, bits };
   }
 }
 
-function fewClasses(graph: Graph, enough: number): boolean {
+/** Pulls with all that their order is drawn and named from, by their index. */
+interface Laid {
+  pulls: readonly Pull[];
+  films: readonly number[];
+  map: CellMap;
+  /** Placed screen of the map that each pull prints. */
+  bits: readonly number[];
+  edges: readonly Overlap[];
+}
+
+function pairsOf({ edges }: Laid): [number, number][] {
+  return edges.map(({ a, b }): [number, number] => [a, b]);
+}
+
+/** The number of classes, or null where it takes more steps to count. */
+function countFew(graph: Graph, steps: number): bigint | null {
   try {
-    return countClasses(graph, LIST_COUNT_STEPS) <= BigInt(enough);
+    return countClasses(graph, steps);
   } catch (error) {
-    // Too entangled to count is too many to list.
-    if (error instanceof EngineError && error.code === 'order.too-many') return false;
+    if (error instanceof EngineError && error.code === 'order.too-many') return null;
     throw error;
   }
 }

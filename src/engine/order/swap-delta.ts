@@ -47,6 +47,11 @@ export class SwapDeltas {
     return id;
   }
 
+  /** The film of a number that filmOf gave. */
+  film(id: number): FilmBands {
+    return this.films[id];
+  }
+
   /**
    * ΔE00 between film a over film b and b over a.
    * @param under a film that lies on the paper below both; −1 for bare paper
