@@ -3,7 +3,6 @@ import type { WallBatch } from '../../workers/wire.ts';
 import { ColourPages, type ColourPlace } from './colour-pages.ts';
 import { MapPages, type MapPlace } from './map-pages.ts';
 import { Sheaf } from './sheaf.ts';
-import { leftOf, topOf, type WallLayout } from './wall-layout.ts';
 import type { WallUniforms } from './wall-shader.ts';
 
 interface Hung {
@@ -65,13 +64,14 @@ export class HungPrints {
 
   /**
    * Puts the prints in view, and no others, up to be drawn.
+   * @param at left and top of each print by its number, wall units
    * @param lookOf the look bits of a print
    */
-  show(inView: readonly number[], layout: WallLayout, lookOf: (index: number) => number): void {
+  show(inView: readonly number[], at: Float32Array, lookOf: (index: number) => number): void {
     for (const sheaf of this.sheaves.values()) sheaf.begin();
     for (const index of inView) {
       const { map, colours, sheaf } = this.hung.get(index)!;
-      sheaf.push(leftOf(layout, index), topOf(layout, index), map.x, map.y, colours.offset, lookOf(index));
+      sheaf.push(at[index * 2]!, at[index * 2 + 1]!, map.x, map.y, colours.offset, lookOf(index));
     }
     for (const sheaf of this.sheaves.values()) sheaf.end();
   }

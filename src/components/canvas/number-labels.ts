@@ -1,5 +1,5 @@
 import type { View } from './camera.ts';
-import { type PlaceRange, leftOf, topOf, type WallLayout } from './wall-layout.ts';
+import type { WallPlan } from './wall-plan.ts';
 
 /** Smaller prints go without their numbers: the numbers would be louder than the prints. */
 const LEAST_PRINT_PX = 74;
@@ -7,11 +7,14 @@ const LEAST_PRINT_PX = 74;
 /** Draws the number under each print in view, on a canvas of its own above the prints. */
 export class NumberLabels {
   readonly canvas = document.createElement('canvas');
-  private readonly context: CanvasRenderingContext2D | null;
-  private density = 1;
-  private blank = true;
+  readonly context: CanvasRenderingContext2D | null;
+  density = 1;
+  /** False when something was drawn that must be wiped away. */
+  blank = true;
   colour = '#000';
   strong = '#000';
+  /** The wall behind, as a rim about letters. */
+  wall = '#ddd';
   font = 'sans-serif';
 
   constructor() {
@@ -26,10 +29,11 @@ export class NumberLabels {
     this.blank = true;
   }
 
-  draw(layout: WallLayout, view: View, range: PlaceRange, hung: { has(index: number): boolean }, focus: number): void {
+  /** @param prints those in view, by number */
+  draw(plan: WallPlan, view: View, prints: readonly number[], focus: number): void {
     const { context } = this;
     if (context === null) return;
-    const height = layout.printHeight * view.scale;
+    const height = plan.printHeight * view.scale;
     const shown = height >= LEAST_PRINT_PX;
     if (!this.blank) context.clearRect(0, 0, this.canvas.width, this.canvas.height);
     this.blank = !shown;
@@ -37,17 +41,14 @@ export class NumberLabels {
     const size = Math.min(14, Math.max(10, height / 9));
     context.setTransform(this.density, 0, 0, this.density, 0, 0);
     context.textBaseline = 'alphabetic';
-    for (let row = range.firstRow; row < range.endRow; row++) {
-      for (let column = range.firstColumn; column < range.endColumn; column++) {
-        const index = row * layout.columns + column;
-        if (index >= layout.places || !hung.has(index)) continue;
-        const x = leftOf(layout, index) * view.scale + view.x;
-        const y = (topOf(layout, index) + layout.printHeight) * view.scale + view.y;
-        const focused = index === focus;
-        context.font = `${focused ? 650 : 400} ${size}px ${this.font}`;
-        context.fillStyle = focused ? this.strong : this.colour;
-        context.fillText(String(index + 1), Math.round(x), Math.round(y + size * 0.6 + Math.min(9, 7 * view.scale + 2)));
-      }
+    context.textAlign = 'left';
+    for (const index of prints) {
+      const x = plan.at[index * 2]! * view.scale + view.x;
+      const y = (plan.at[index * 2 + 1]! + plan.printHeight) * view.scale + view.y;
+      const focused = index === focus;
+      context.font = `${focused ? 650 : 400} ${size}px ${this.font}`;
+      context.fillStyle = focused ? this.strong : this.colour;
+      context.fillText(String(index + 1), Math.round(x), Math.round(y + size * 0.6 + Math.min(9, 7 * view.scale + 2)));
     }
     context.setTransform(1, 0, 0, 1, 0, 0);
   }

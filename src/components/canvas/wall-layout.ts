@@ -12,14 +12,6 @@ export interface Extent {
   height: number;
 }
 
-/** Which places of the wall, as half-open ranges. */
-export interface PlaceRange {
-  firstColumn: number;
-  endColumn: number;
-  firstRow: number;
-  endRow: number;
-}
-
 /** Where prints hang: row by row in seed order, all at one size. */
 export interface WallLayout extends Extent {
   places: number;
@@ -78,47 +70,4 @@ export function leftOf(layout: WallLayout, index: number): number {
 /** Top edge of a place, wall units. */
 export function topOf(layout: WallLayout, index: number): number {
   return Math.floor(index / layout.columns) * layout.cellHeight;
-}
-
-/** The place at a point of the wall, its number included; −1 between prints. */
-export function placeAt(layout: WallLayout, x: number, y: number): number {
-  const column = Math.floor(x / layout.cellWidth);
-  const row = Math.floor(y / layout.cellHeight);
-  if (column < 0 || column >= layout.columns || row < 0 || row >= layout.rows) return -1;
-  if (x - column * layout.cellWidth > layout.printWidth) return -1;
-  const index = row * layout.columns + column;
-  return index < layout.places ? index : -1;
-}
-
-function clamp(value: number, most: number): number {
-  return Math.min(most, Math.max(0, value));
-}
-
-/** The places that touch a part of the wall, with their numbers and shadows. */
-export function placesIn(layout: WallLayout, x: number, y: number, width: number, height: number): PlaceRange {
-  return {
-    firstColumn: clamp(Math.floor((x - GAP_ACROSS) / layout.cellWidth), layout.columns),
-    endColumn: clamp(Math.floor((x + width + GAP_ACROSS) / layout.cellWidth) + 1, layout.columns),
-    firstRow: clamp(Math.floor((y - GAP_DOWN) / layout.cellHeight), layout.rows),
-    endRow: clamp(Math.floor((y + height + GAP_DOWN) / layout.cellHeight) + 1, layout.rows),
-  };
-}
-
-/** The place reached from another by an arrow or page key; the same when there is none. */
-export function placeAfter(layout: WallLayout, from: number, key: string, last: number): number {
-  const steps: Record<string, number> = {
-    ArrowLeft: -1,
-    ArrowRight: 1,
-    ArrowUp: -layout.columns,
-    ArrowDown: layout.columns,
-    PageUp: -layout.columns * 3,
-    PageDown: layout.columns * 3,
-    Home: -from,
-    End: last - from,
-  };
-  const to = from + (steps[key] ?? 0);
-  if (to >= 0 && to <= last) return to;
-  if (key === 'PageUp') return from % layout.columns;
-  if (key === 'PageDown') return last;
-  return from;
 }

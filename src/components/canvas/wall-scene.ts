@@ -7,12 +7,19 @@ import { between, Camera, type View } from './camera.ts';
 import { CloseUpPrints } from './close-up-prints.ts';
 import { HungPrints } from './hung-prints.ts';
 import { NumberLabels } from './number-labels.ts';
-import { layWall, leftOf, placeAfter, placeAt, placesIn, topOf, type WallLayout } from './wall-layout.ts';
-import { FOCUSED, KEPT, type Rgba, wallUniforms } from './wall-shader.ts';
+import { drawAxes } from './plan-axes.ts';
+import { PlanIndex } from './plan-index.ts';
+import { planWall, type PlanSpec, type WallPlan } from './wall-plan.ts';
+import { FOCUSED, KEPT, MARKED, type Rgba, wallUniforms } from './wall-shader.ts';
 
 const NO_WEBGL =
   'This browser gives the page no WebGL 2, so the wall cannot be drawn. Switch hardware acceleration on, or open Pullstack in another browser.';
 const MOVE_MS = 170;
+/** How long prints take to hang elsewhere. */
+const REHANG_MS = 420;
+/** Room under a print for its number, wall units. */
+const NUMBER_ROOM = 24;
+const SEED_ORDER: PlanSpec = { kind: 'rows', sequence: null };
 const MOST_DENSITY = 2;
 /** Slower frames than this are drawn with fewer look-ups as long as the wall moves. */
 const SLOW_MS = 36;
@@ -35,6 +42,7 @@ export interface WallTheme {
   shadow: Rgba;
   label: string;
   strong: string;
+  wall: string;
   font: string;
 }
 
@@ -47,16 +55,25 @@ export class WallScene {
   private readonly closeUps = new CloseUpPrints(this.uniforms);
   private readonly labels = new NumberLabels();
   private readonly camera = new Camera();
-  private layout: WallLayout;
+  private plan: WallPlan;
+  private planned: PlanIndex;
+  private spec: PlanSpec = SEED_ORDER;
+  private places = 1;
+  /** Where prints hung before, while they go where they hang now. */
+  private rehang: { from: Float32Array; start: number } | null = null;
+  /** Where prints are drawn: `plan.at`, or on the way there. */
+  private now: Float32Array;
   private aspect = 1;
   private size = { width: 1, height: 1 };
   private density = 1;
   private kept: ReadonlySet<number> = new Set();
+  private marked: ReadonlySet<number> = new Set();
   private focus = -1;
   private frame = 0;
   private move: { from: View; to: View; start: number } | null = null;
   /** The prints in view, so that they are gathered again only when others come into view. */
   private inView = '';
+  private inBins: number[] = [];
   private stale = true;
   private drawnAt = 0;
   private frameMs = 16;
@@ -99,7 +116,9 @@ export class WallScene {
   private constructor(renderer: WebGLRenderer) {
     this.renderer = renderer;
     this.stage.addChild(this.prints.container, this.closeUps.container);
-    this.layout = layWall(1, 1, this.size);
+    this.plan = planWall(SEED_ORDER, 1, 1, this.size);
+    this.planned = new PlanIndex(this.plan);
+    this.now = this.plan.at;
     renderer.canvas.setAttribute('aria-hidden', 'true');
     this.closeUps.warmUp(() => renderer.render({ container: this.stage }));
     // Textures come back by themselves after a lost context, the picture does not.
@@ -112,12 +131,12 @@ export class WallScene {
   }
 
   get columns(): number {
-    return this.layout.columns;
+    return this.plan.columns;
   }
 
   /** Height of a print on the screen, device px. */
   get printPx(): number {
-    return this.layout.printHeight * this.camera.scale * this.density;
+    return this.plan.printHeight * this.camera.scale * this.density;
   }
 
   /** Rows of the maps that the prints are drawn from, 0 before any came. */
@@ -135,17 +154,60 @@ export class WallScene {
     this.prints.clear();
     this.aspect = aspect;
     // Where one stood before another number of prints is nowhere in particular.
-    if (places !== this.layout.places) this.camera.keeps = 'start';
+    if (places !== this.places || this.spec !== SEED_ORDER) this.camera.keeps = 'start';
+    this.spec = SEED_ORDER;
     this.lay(places);
   }
 
   /** Makes room for another number of prints. */
   lay(places: number): void {
-    this.layout = layWall(places, this.aspect, this.size);
-    this.uniforms.uniforms.uPrint[0] = this.layout.printWidth;
-    this.uniforms.uniforms.uPrint[1] = this.layout.printHeight;
-    this.camera.fit(this.size, this.layout, this.layout.printHeight);
+    this.places = places;
+    this.rehang = null;
+    this.plan = planWall(this.spec, places, this.aspect, this.size);
+    this.planned = new PlanIndex(this.plan);
+    this.now = this.plan.at;
+    this.uniforms.uniforms.uPrint[0] = this.plan.printWidth;
+    this.uniforms.uniforms.uPrint[1] = this.plan.printHeight;
+    this.camera.fit(this.size, this.plan, this.plan.printHeight);
     this.refresh();
+  }
+
+  /** Hangs the prints in another way; they are seen to go there, unless nothing is to move. */
+  arrange(spec: PlanSpec): void {
+    const from = this.now.slice();
+    this.spec = spec;
+    const before = { scale: this.camera.scale, x: this.camera.x, y: this.camera.y };
+    this.camera.keeps = 'start';
+    this.forgetCloseUps();
+    this.lay(this.places);
+    if (matchMedia('(prefers-reduced-motion: reduce)').matches || from.length === 0) return;
+    // The wall changes its size with its order: prints start from where they are seen.
+    const { scale, x, y } = this.camera;
+    for (let i = 0; i < from.length; i += 2) {
+      from[i] = (from[i]! * before.scale + before.x - x) / scale;
+      from[i + 1] = (from[i + 1]! * before.scale + before.y - y) / scale;
+    }
+    this.rehang = { from, start: performance.now() };
+    this.requestDraw();
+  }
+
+  /** Axes, extent and places of the wall as it hangs, for what is drawn beside it. */
+  get hanging(): WallPlan {
+    return this.plan;
+  }
+
+  /** What part of the wall is in view, wall units. */
+  get seen(): { x: number; y: number; width: number; height: number } {
+    const { scale, x, y } = this.camera;
+    return { x: -x / scale, y: -y / scale, width: this.size.width / scale, height: this.size.height / scale };
+  }
+
+  /** Stands so that a point of the wall is in the middle. */
+  lookAt(x: number, y: number): void {
+    this.move = null;
+    const { scale } = this.camera;
+    this.camera.panBy(this.size.width / 2 - x * scale - this.camera.x, this.size.height / 2 - y * scale - this.camera.y);
+    this.requestDraw();
   }
 
   /** Hangs the prints of a batch at their numbers. */
@@ -167,12 +229,19 @@ export class WallScene {
     this.labels.colour = theme.label;
     this.labels.strong = theme.strong;
     this.labels.font = theme.font;
+    this.labels.wall = theme.wall;
     this.refresh();
   }
 
   /** Marks the prints that are in the Chest. */
   setKept(kept: ReadonlySet<number>): void {
     this.kept = kept;
+    this.refresh();
+  }
+
+  /** Marks the prints that are chosen for something. */
+  setMarked(marked: ReadonlySet<number>): void {
+    this.marked = marked;
     this.refresh();
   }
 
@@ -191,9 +260,9 @@ export class WallScene {
     this.renderer.resize(width, height, this.density);
     this.labels.resize(width, height, this.density);
     // Someone who stands close by keeps the prints where they hang.
-    if (this.camera.keeps !== 'place') this.lay(this.layout.places);
+    if (this.camera.keeps !== 'place') this.lay(this.places);
     else {
-      this.camera.fit(this.size, this.layout, this.layout.printHeight);
+      this.camera.fit(this.size, this.plan, this.plan.printHeight);
       this.refresh();
     }
   }
@@ -242,17 +311,18 @@ export class WallScene {
 
   /** Steps back to where one came in: before the whole wall, or at the top of a tall one. */
   showStart(): void {
-    const layout = layWall(this.layout.places, this.aspect, this.size);
-    if (layout.columns !== this.layout.columns) this.lay(this.layout.places);
+    const plan = planWall(this.spec, this.places, this.aspect, this.size);
+    if (plan.columns !== this.plan.columns) this.lay(this.places);
     this.camera.keeps = 'start';
     this.goTo(this.camera.startView());
   }
 
   /** Brings a print into view, moving as little as need be. */
   reveal(index: number): void {
-    const { layout } = this;
+    const { plan } = this;
+    if (!this.planned.hangs(index)) return;
     const to = this.fromGoal(() =>
-      this.camera.revealing(leftOf(layout, index), topOf(layout, index), layout.printWidth, layout.cellHeight),
+      this.camera.revealing(plan.at[index * 2]!, plan.at[index * 2 + 1]!, plan.printWidth, plan.printHeight + NUMBER_ROOM),
     );
     const goal = this.move?.to ?? this.camera;
     if (Math.abs(to.x - goal.x) < 0.5 && Math.abs(to.y - goal.y) < 0.5) return;
@@ -270,42 +340,50 @@ export class WallScene {
   /** The print at a point of the element, −1 when there is none. */
   printAt(x: number, y: number): number {
     const { scale } = this.camera;
-    const index = placeAt(this.layout, (x - this.camera.x) / scale, (y - this.camera.y) / scale);
+    const index = this.planned.printAt((x - this.camera.x) / scale, (y - this.camera.y) / scale);
     return this.prints.has(index) ? index : -1;
+  }
+
+  /** The prints that touch a rectangle of the element. */
+  printsIn(left: number, top: number, width: number, height: number): number[] {
+    const { scale, x, y } = this.camera;
+    return this.planned
+      .touching((left - x) / scale, (top - y) / scale, width / scale, height / scale)
+      .filter((index) => this.prints.has(index));
+  }
+
+  /** Whether a print hangs on the wall as it is now laid out. */
+  hangs(index: number): boolean {
+    return this.planned.hangs(index);
   }
 
   /** Where a print is on the screen. */
   frameOf(index: number): Frame {
     const { scale } = this.camera;
     return {
-      left: leftOf(this.layout, index) * scale + this.camera.x,
-      top: topOf(this.layout, index) * scale + this.camera.y,
-      width: this.layout.printWidth * scale,
-      height: this.layout.printHeight * scale,
+      left: this.now[index * 2]! * scale + this.camera.x,
+      top: this.now[index * 2 + 1]! * scale + this.camera.y,
+      width: this.plan.printWidth * scale,
+      height: this.plan.printHeight * scale,
     };
   }
 
   /** The print that an arrow or page key leads to. */
-  after(from: number, key: string, last: number): number {
-    return placeAfter(this.layout, from, key, last);
+  after(from: number, key: string): number {
+    return this.planned.after(from, key, (index) => this.prints.has(index));
   }
 
   private range() {
-    const { scale, x, y } = this.camera;
-    return placesIn(this.layout, -x / scale, -y / scale, this.size.width / scale, this.size.height / scale);
+    const { x, y, width, height } = this.seen;
+    return this.planned.bins(x, y, width, height);
   }
 
   /** The prints that are in view, by number. */
   visible(): number[] {
-    const range = this.range();
-    const found: number[] = [];
-    for (let row = range.firstRow; row < range.endRow; row++) {
-      for (let column = range.firstColumn; column < range.endColumn; column++) {
-        const index = row * this.layout.columns + column;
-        if (this.prints.has(index)) found.push(index);
-      }
-    }
-    return found;
+    const { x, y, width, height } = this.seen;
+    return this.planned
+      .touching(x - NUMBER_ROOM, y - NUMBER_ROOM, width + 2 * NUMBER_ROOM, height + 2 * NUMBER_ROOM)
+      .filter((index) => this.prints.has(index));
   }
 
   /** Lays a finer picture over a print; it stays until it is forgotten or `begin`. */
@@ -348,6 +426,7 @@ export class WallScene {
       else this.requestDraw();
     }
     this.choosePace(now);
+    this.rehangStep(now);
     this.gather();
     const { uniforms } = this.uniforms;
     const { scale, x, y } = this.camera;
@@ -360,8 +439,27 @@ export class WallScene {
     uniforms.uRing[0] = Math.min(5, 6.5 * scale);
     this.closeUps.place((index) => this.snappedFrameOf(index));
     this.renderer.render({ container: this.stage });
-    this.labels.draw(this.layout, this.camera, this.range(), this.prints, this.focus);
+    this.labels.draw(this.plan, this.camera, this.rehang === null ? this.inBins : [], this.focus);
+    if (this.rehang === null) drawAxes(this.labels, this.plan, this.camera, this.size);
     this.onDrawn();
+  }
+
+  /** Moves prints on their way to where they hang now. */
+  private rehangStep(now: number): void {
+    if (this.rehang === null) return;
+    const { from, start } = this.rehang;
+    const { at } = this.plan;
+    const part = Math.min(1, Math.max(0, now - start) / REHANG_MS);
+    if (part >= 1) {
+      this.now = at;
+      this.rehang = null;
+    } else {
+      const eased = part < 0.5 ? 2 * part * part : 1 - 2 * (1 - part) ** 2;
+      // Those that hung nowhere before are there at once.
+      this.now = at.map((goal, i) => (Number.isNaN(from[i] ?? Number.NaN) ? goal : from[i]! + (goal - from[i]!) * eased));
+      this.requestDraw();
+    }
+    this.stale = true;
   }
 
   /** Keeps a slow screen moving: coarse while frames follow each other, fine as soon as they rest. */
@@ -388,10 +486,11 @@ export class WallScene {
     if (!this.stale && key === this.inView) return;
     this.stale = false;
     this.inView = key;
+    this.inBins = (this.rehang === null ? this.planned.in(range) : [...this.plan.sequence]).filter((index) => this.prints.has(index));
     this.prints.show(
-      this.visible(),
-      this.layout,
-      (index) => (this.kept.has(index) ? KEPT : 0) | (index === this.focus ? FOCUSED : 0),
+      this.inBins,
+      this.now,
+      (index) => (this.kept.has(index) ? KEPT : 0) | (index === this.focus ? FOCUSED : 0) | (this.marked.has(index) ? MARKED : 0),
     );
   }
 

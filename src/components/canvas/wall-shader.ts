@@ -141,6 +141,13 @@ void main() {
   if (sheet > 0.0) {
     vec2 texel = clamp(vAt / uPrint, 0.0, 1.0) * uMapSize;
     over(colour, printAt(texel, uMapSize.y / (uPrint.y * pixels)), sheet);
+    if ((int(vLook.y + 0.5) & 4) != 0) {
+      // A corner of the accent colour with a thin edge of paper, so that it shows on any print.
+      float corner = clamp(22.0 * uCamera.x, 9.0, 26.0) / uCamera.x;
+      float inside = corner - (uPrint.x - vAt.x) - vAt.y;
+      over(colour, vec3(1.0), sheet * clamp(0.5 + (inside + 1.5 / uCamera.x) * pixels * 0.7, 0.0, 1.0));
+      over(colour, uAccent.rgb, sheet * clamp(0.5 + inside * pixels * 0.7, 0.0, 1.0));
+    }
   }
   outColour = colour;
 }
@@ -149,6 +156,8 @@ void main() {
 /** Bits of a print's look. */
 export const KEPT = 1;
 export const FOCUSED = 2;
+/** Chosen for something: a corner turned down. */
+export const MARKED = 4;
 
 export type Rgba = [number, number, number, number];
 

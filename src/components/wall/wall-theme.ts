@@ -18,6 +18,7 @@ export function themeOf(element: HTMLElement): WallTheme {
     shadow: dark ? [0, 0, 0, 0.5] : [0.16, 0.12, 0.08, 0.3],
     label: style.getPropertyValue('--ink-soft').trim(),
     strong: style.getPropertyValue('--ink').trim(),
+    wall: style.getPropertyValue('--wall').trim(),
     font: style.fontFamily,
   };
 }

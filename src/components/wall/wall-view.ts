@@ -185,7 +185,7 @@ export class WallView extends LitElement {
       this.buildUp.hide();
       const last = this.variants.length - 1;
       if (focused < 0) this.focused = 0;
-      else this.focused = scene?.after(focused, event.key, last) ?? Math.min(last, Math.max(0, focused + (event.key === 'ArrowLeft' ? -1 : 1)));
+      else this.focused = scene?.after(focused, event.key) ?? Math.min(last, Math.max(0, focused + (event.key === 'ArrowLeft' ? -1 : 1)));
       scene?.reveal(this.focused);
     }
   };
