@@ -1,6 +1,8 @@
 import * as Comlink from 'comlink';
 import { EngineError } from '../engine/base/error.ts';
 import { checkExplore } from '../engine/explore/index.ts';
+import { countOrders } from '../engine/explore/order-count.ts';
+import type { OrderCount } from '../engine/explore/types.ts';
 import { CARD_BLACK, CARD_WHITE, type OverprintFit, checkInk, fitOverprintSteps, inkCurvesFromColours } from '../engine/ink/index.ts';
 import { groupOrders, overlapsOf } from '../engine/order/index.ts';
 import { OVERLAP_TOLERANCE_MM } from '../engine/output/visit-problem.ts';
@@ -69,6 +71,15 @@ const engine: EngineApi = {
   },
   wall: (key, job, bench, explore, rows, onBatch) => runWall(jobs, job, of(key), bench, explore, rows, onBatch),
   checkExplore: (key, bench, explore) => checkExplore(explore, of(key).drawer, bench),
+  async countOrders(key, job, bench, explore) {
+    let result: OrderCount | null = null;
+    const search = countOrders({ drawer: of(key).drawer, bench, explore });
+    function* steps(): Generator<void, void> {
+      result = yield* search;
+    }
+    const stopped = await jobs.run(job, steps(), () => {});
+    return stopped ? null : result;
+  },
   readShapeFile(text, fileName, id) {
     const { shapes, problems } = readShapes(text, fileName);
     const [read] = shapes;

@@ -1,6 +1,6 @@
 import type { Problem } from '../engine/base/error.ts';
 import type { VeilOptions, VeilResult } from '../engine/explore/index.ts';
-import type { ExploreSettings, Variant } from '../engine/explore/types.ts';
+import type { ExploreSettings, OrderCount, Variant } from '../engine/explore/types.ts';
 import type { VariantMeasures } from '../engine/explore/variant-measures.ts';
 import type { OverprintFit, PulledSquare } from '../engine/ink/fit-overprints.ts';
 import type { Ink, Lab, Paper } from '../engine/ink/types.ts';
@@ -137,6 +137,11 @@ export interface EngineApi {
   ): Promise<WallEnd>;
   /** Checks of what may change and what must hold; empty when the wall can be made. */
   checkExplore(key: number, bench: readonly Pull[], explore: ExploreSettings): Problem[];
+  /**
+   * How many different pictures the orders of a stack make.
+   * @returns null when the job was cancelled
+   */
+  countOrders(key: number, job: string, bench: readonly Pull[], explore: ExploreSettings): Promise<OrderCount | null>;
   readShapeFile(text: string, fileName: string, id: string): ReadShapeResult;
   inkCurves(overWhite: Lab, overBlack: Lab): InkCurvesResult;
   /**

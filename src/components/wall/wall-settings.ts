@@ -7,6 +7,7 @@ import type { Project } from '../../engine/project/types.ts';
 import type { AppStore } from '../app-store.ts';
 import { controls } from '../ui/styles.ts';
 import { inkChip, inkChipStyles } from './ink-chip.ts';
+import './order-count.ts';
 import { nextSeed } from './seeds.ts';
 
 type NumberKey = 'count' | 'offsetRangeMm' | 'leaveOut' | 'bringIn' | 'minDeltaE';
@@ -198,7 +199,7 @@ export class WallSettings extends LitElement {
           <input type="checkbox" .checked=${live(explore.order)} @change=${(event: Event) => this.change({ order: (event.target as HTMLInputElement).checked })} />
           Order of the pulls
         </label>
-        <br />
+        ${explore.order ? html`<order-count .project=${this.project} .sound=${this.problems.length === 0}></order-count>` : html`<br />`}
         <label class="tick">
           <input type="checkbox" .checked=${live(explore.recolour)} @change=${(event: Event) => this.change({ recolour: (event.target as HTMLInputElement).checked })} />
           Inks

@@ -8,7 +8,7 @@ import { drawHeldOrder, orient } from './draw-order.ts';
 import { holdConstraints } from './holds.ts';
 import { drawMoves, type MoveSource } from './moves.ts';
 import { pictureKey } from './picture-key.ts';
-import type { ExploreInput, Variant } from './types.ts';
+import type { ExploreInput, OrderCount, Variant } from './types.ts';
 import { Sight } from './visible.ts';
 
 /** Rows of the map from which the explorer takes which pulls overlap. */
@@ -23,17 +23,6 @@ const MAX_LISTED_CLASSES = 20_000;
 const LIST_COUNT_STEPS = 20_000;
 /** What takes longer to count, about a second, is told as more than can be counted. */
 const COUNT_STEPS = 500_000;
-
-/** How many pictures the orders of a stack make. */
-export interface OrderCount {
-  pulls: number;
-  /** Pairs of pulls whose order shows. */
-  overlaps: number;
-  /** A whole number, as text since it may be longer than a double holds; null when it cannot be counted. */
-  count: string | null;
-  /** Counted one by one, within the holds; else by order classes, whatever the holds. */
-  oneByOne: boolean;
-}
 
 /** Draws single variants; what it keeps between draws changes the time they take, not the result. */
 export class Finder {

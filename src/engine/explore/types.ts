@@ -51,3 +51,14 @@ export interface ExploreInput {
   bench: readonly Pull[];
   explore: ExploreSettings;
 }
+
+/** How many pictures the orders of a stack make. */
+export interface OrderCount {
+  pulls: number;
+  /** Pairs of pulls whose order shows. */
+  overlaps: number;
+  /** A whole number, as text since it may be longer than a double holds; null when it cannot be counted. */
+  count: string | null;
+  /** Counted one by one, within the holds; else by order classes, whatever the holds. */
+  oneByOne: boolean;
+}
