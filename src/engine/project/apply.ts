@@ -69,10 +69,10 @@ function change(draft: Draft<Project>, command: Command): void {
       removeById(drawer.screens, command.screen, 'screen');
       return;
     case 'add-ink':
-      requireFree(drawer.inks, command.ink, 'ink');
-      requireMix(drawer.inks, command.ink);
-      drawer.inks.push(command.ink);
-      if (command.ink.stock !== true) draft.explore.palette.push(command.ink.id);
+      addInk(draft, command.ink);
+      return;
+    case 'add-inks':
+      for (const ink of command.inks) addInk(draft, ink);
       return;
     case 'change-ink':
       requireMix(drawer.inks, command.ink);
@@ -212,6 +212,14 @@ function refuseInUse(draft: Draft<Project>, uses: (pull: Pull) => boolean, what:
   if ([...draft.bench, ...draft.lesson].some(uses)) {
     throw new EngineError('command.in-use', `The ${what} is used by a pull on the Bench or in the Lesson; take that pull away first.`);
   }
+}
+
+function addInk(draft: Draft<Project>, ink: Ink): void {
+  const { inks } = draft.drawer;
+  requireFree(inks, ink, 'ink');
+  requireMix(inks, ink);
+  inks.push(ink);
+  if (ink.stock !== true) draft.explore.palette.push(ink.id);
 }
 
 /** Mixes are weighed from stock inks only: each must be there, and be no mix and in none if it becomes one. */

@@ -60,6 +60,12 @@ describe('stock inks and mixes', () => {
     expect(readProject(writeProject(withStocks), 'p.json').value).toEqual(withStocks);
   });
 
+  it('should come in together or not at all', () => {
+    const { project } = apply(smallProject(), { kind: 'add-inks', inks: [base!, lime!, soot!, mist] });
+    expect(project).toEqual(withStocks);
+    expect(() => apply(withStocks, { kind: 'add-inks', inks: [{ ...base!, id: 'another' }, lime!] })).toThrow('There already is');
+  });
+
   it('should keep a stock ink that a mix needs', () => {
     expect(() => apply(withStocks, { kind: 'remove-ink', ink: soot!.id })).toThrow(`weighed into the mix “${mist.name}”`);
     const { project } = apply(withStocks, { kind: 'remove-ink', ink: mist.id });
