@@ -3,7 +3,7 @@ import { EngineError } from '../engine/base/error.ts';
 import { checkExplore } from '../engine/explore/index.ts';
 import { countOrders } from '../engine/explore/order-count.ts';
 import type { OrderCount } from '../engine/explore/types.ts';
-import { CARD_BLACK, CARD_WHITE, type OverprintFit, checkInk, fitOverprintSteps, inkCurvesFromColours } from '../engine/ink/index.ts';
+import { CARD_BLACK, CARD_WHITE, type MatchResult, type OverprintFit, checkInk, fitOverprintSteps, inkCurvesFromColours, matchInkSteps, readCgats } from '../engine/ink/index.ts';
 import { groupOrders, overlapsOf } from '../engine/order/index.ts';
 import { OVERLAP_TOLERANCE_MM } from '../engine/output/visit-problem.ts';
 import { planVisit, type PressPlan } from '../engine/output/visit.ts';
@@ -90,6 +90,16 @@ const engine: EngineApi = {
     if (problems.some((problem) => problem.code !== 'ink.colour-missed')) return { kx: [], sx: [], adjusted: [], problems };
     const { kx, sx, adjusted } = inkCurvesFromColours(overWhite, overBlack, CARD_WHITE, CARD_BLACK);
     return { kx: [...kx], sx: [...sx], adjusted: [...adjusted], problems };
+  },
+  readMeasurements: (text, fileName) => readCgats(text, fileName),
+  async matchInk(job, target, stocks, options, onProgress) {
+    let result: MatchResult | null = null;
+    const search = matchInkSteps(target, stocks, options);
+    function* steps(): Generator<number, void> {
+      result = yield* search;
+    }
+    const stopped = await jobs.run(job, steps(), onProgress);
+    return stopped ? null : result;
   },
   async fitOverprints(job, squares, inks, paper, onRound) {
     let fit: OverprintFit | null = null;

@@ -3,6 +3,8 @@ import type { VeilOptions, VeilResult } from '../engine/explore/index.ts';
 import type { ExploreSettings, OrderCount, Variant } from '../engine/explore/types.ts';
 import type { VariantMeasures } from '../engine/explore/variant-measures.ts';
 import type { OverprintFit, PulledSquare } from '../engine/ink/fit-overprints.ts';
+import type { MatchOptions, MatchResult } from '../engine/ink/match.ts';
+import type { CgatsSample } from '../engine/ink/read-cgats.ts';
 import type { Ink, Lab, Paper } from '../engine/ink/types.ts';
 import type { PressPlan, VisitInput } from '../engine/output/visit.ts';
 import type { PageSize } from '../engine/shapes/lay-out.ts';
@@ -144,6 +146,20 @@ export interface EngineApi {
   countOrders(key: number, job: string, bench: readonly Pull[], explore: ExploreSettings): Promise<OrderCount | null>;
   readShapeFile(text: string, fileName: string, id: string): ReadShapeResult;
   inkCurves(overWhite: Lab, overBlack: Lab): InkCurvesResult;
+  /** Samples of a CGATS text, with what is wrong or was assumed. */
+  readMeasurements(text: string, fileName: string): { samples: CgatsSample[]; problems: Problem[] };
+  /**
+   * Mixes of stock inks nearest a colour.
+   * @param onProgress gets the share that is done, 0–1
+   * @returns null when the job was cancelled
+   */
+  matchInk(
+    job: string,
+    target: Lab,
+    stocks: readonly Ink[],
+    options: MatchOptions,
+    onProgress: (share: number) => void,
+  ): Promise<MatchResult | null>;
   /**
    * Inks that meet the squares of a pulled target.
    * @param onRound gets how many rounds are done; how many there will be is not known
