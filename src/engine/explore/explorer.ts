@@ -1,19 +1,35 @@
 import { EngineError } from '../base/error.ts';
 import { checkExplore } from './check.ts';
+import { Describer, descriptorOfText, type Descriptor } from './descriptor.ts';
 import { Finder } from './finder.ts';
+import { Spread } from './spread.ts';
 import type { ExploreInput, Variant } from './types.ts';
 
 /** Draws for one variant before the space counts as exhausted. */
 export const MAX_ATTEMPTS = 200;
 
+/** Candidates from which the first variant is taken: few, so that prints stand at once. */
+const FIRST_POOL = 16;
+/** Candidates drawn for each further one. */
+const DRAWS_EACH = 2;
+
+/** A print that was seen before. */
+export interface SeenPrint {
+  key: string;
+  /** What it looks like, as descriptorText gives it. */
+  look: string;
+}
+
 /** A search that goes on in steps, so that whoever runs it can stop it between two. */
 export interface Explorer {
   /**
    * Goes on.
-   * @param draws how many draws to try, 1 or more; most give a variant
+   * @param draws how many draws to try, 1 or more; some give a variant
    * @returns the variants found, in their order on the wall
    */
   step(draws: number): Variant[];
+  /** What a found variant looks like, by its number; null when there is none. */
+  lookOf(index: number): Descriptor | null;
   /** Variants found so far and asked for. */
   readonly found: number;
   readonly asked: number;
@@ -24,52 +40,73 @@ export interface Explorer {
 }
 
 /**
- * Finds stacks that print different pictures, from a seed.
- * Variant i is the first draw of `seed:i:attempt` whose picture no variant before it has, so a wall
- * is the same however the work is cut up. When only the order may change and there are few order
- * classes, all are listed, so that none is missed.
+ * Finds stacks that print different pictures, from a seed, the most different first.
+ * Candidate c is the first draw of `seed:c:attempt` whose picture no candidate before it has. The
+ * first variant is taken when FIRST_POOL candidates are there, each further one when DRAWS_EACH more
+ * are; it is the candidate farthest from all taken before it, from the base stack's own print and
+ * from the prints that were seen. A wall is so the same however the work is cut up, and begins alike
+ * when more is asked for. When only the order may change and there are few order classes, all are
+ * listed, so that none is missed.
  * @param input drawer, base stack and what may change; a project is one
- * @param alreadySeen picture keys that shall not come again; changes which variants are found
+ * @param alreadySeen prints that shall not come again: picture keys, or with what they look like;
+ *   changes which variants are found
  * @throws EngineError with the code and sentence of the first problem of checkExplore
  */
-export function createExplorer(input: ExploreInput, alreadySeen: Iterable<string> = []): Explorer {
+export function createExplorer(input: ExploreInput, alreadySeen: Iterable<string | SeenPrint> = []): Explorer {
   const [problem] = checkExplore(input.explore, input.drawer, input.bench);
   if (problem !== undefined) {
     throw new EngineError(problem.code, problem.message, { path: [problem.where] });
   }
-  const asked = input.explore.count;
+  const { count: asked, seed } = input.explore;
   const finder = new Finder(input);
   const list = finder.list(4 * asked + 1000);
-  const seen = new Set(alreadySeen);
+  const describer = new Describer(input.drawer);
+  const pool = new Spread<Variant>();
+  const descriptors: Descriptor[] = [];
+  const seen = new Set<string>();
+  for (const print of alreadySeen) {
+    seen.add(typeof print === 'string' ? print : print.key);
+    const at = typeof print === 'string' ? null : descriptorOfText(print.look);
+    if (at !== null) pool.avoid(at);
+  }
   const before = seen.size;
+  if (input.bench.length > 0) pool.avoid(describer.describe(input.bench));
   let found = 0;
+  let candidates = 0;
   let attempt = 0;
   let listed = 0;
   let reason = '';
 
-  const next = (): Variant | null => {
-    if (list !== null) return list[listed++](found);
-    return finder.draw(found, attempt++);
-  };
   const exhausted = (): boolean => (list === null ? attempt >= MAX_ATTEMPTS : listed >= list.length);
+  const draw = (): void => {
+    const variant = list === null ? finder.draw(candidates, attempt++) : list[listed++](candidates);
+    if (variant === null || seen.has(variant.key)) return;
+    seen.add(variant.key);
+    pool.offer(variant, describer.describe(variant.pulls));
+    candidates++;
+    attempt = 0;
+  };
 
   return {
     step(draws) {
       const fresh: Variant[] = [];
       for (let left = draws; left > 0 && found < asked && reason === ''; left--) {
-        if (exhausted()) {
+        if (!exhausted() && candidates < FIRST_POOL + DRAWS_EACH * found) {
+          draw();
+          continue;
+        }
+        const taken = pool.take();
+        if (taken === null) {
           reason = exhaustedReason(found, asked, before > 0, list !== null);
           break;
         }
-        const variant = next();
-        if (variant === null || seen.has(variant.key)) continue;
-        seen.add(variant.key);
-        fresh.push(variant);
+        fresh.push({ ...taken.item, id: `${seed}:${found}`, index: found });
+        descriptors.push(taken.at);
         found++;
-        attempt = 0;
       }
       return fresh;
     },
+    lookOf: (index) => descriptors[index] ?? null,
     get found() {
       return found;
     },
