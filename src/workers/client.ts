@@ -1,5 +1,6 @@
 import * as Comlink from 'comlink';
 import type { Drawer } from '../engine/stack/types.ts';
+import type { WallToolsApi } from './wall-tools-wire.ts';
 import type { EngineApi, StorageApi } from './wire.ts';
 
 export const onMessage: <T extends (...args: never[]) => void>(callback: T) => T = (callback) =>
@@ -82,6 +83,14 @@ export function openStorage(): Comlink.Remote<StorageApi> {
   return Comlink.wrap<StorageApi>(
     new Worker(new URL('./storage.worker.ts', import.meta.url), { type: 'module' }),
   );
+}
+
+let tools: Comlink.Remote<WallToolsApi> | undefined;
+
+/** The worker for what is done with prints that hang; it starts when first asked. */
+export function wallTools(): Comlink.Remote<WallToolsApi> {
+  tools ??= Comlink.wrap<WallToolsApi>(new Worker(new URL('./wall-tools.worker.ts', import.meta.url), { type: 'module' }));
+  return tools;
 }
 
 /** What an error that came from a worker says to the user. */

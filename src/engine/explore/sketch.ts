@@ -1,0 +1,48 @@
+import { linearFromSrgb, oklabFromLinearSrgb } from '../colour/index.ts';
+
+const ACROSS = 5;
+const DOWN = 6;
+const LINEAR = Float64Array.from({ length: 256 }, (_, code) => linearFromSrgb(code / 255));
+
+/** Numbers of a sketch. */
+export const SKETCH_LENGTH = ACROSS * DOWN * 3;
+
+/**
+ * A print seen with eyes half shut: the mean colours of 5 × 6 fields of its sheet, in linear light,
+ * as Oklab. Sketches of prints that look alike lie near each other.
+ * @param map cell numbers of the sheet, row by row
+ * @param colours a word for each number: 0xAABBGGRR, sRGB
+ * @returns 5 × 6 × 3 numbers, row by row: L 0–1, a, b
+ */
+export function sketchOf(
+  map: { columns: number; rows: number; cells: ArrayLike<number> },
+  colours: ArrayLike<number>,
+): Float32Array {
+  const { columns, rows, cells } = map;
+  const linear = new Float64Array(colours.length * 3);
+  for (let i = 0; i < colours.length; i++) {
+    const word = colours[i]!;
+    linear[i * 3] = LINEAR[word & 255]!;
+    linear[i * 3 + 1] = LINEAR[(word >> 8) & 255]!;
+    linear[i * 3 + 2] = LINEAR[(word >> 16) & 255]!;
+  }
+  const sums = new Float64Array(SKETCH_LENGTH);
+  const counts = new Uint32Array(ACROSS * DOWN);
+  for (let row = 0; row < rows; row++) {
+    const band = Math.floor((row * DOWN) / rows) * ACROSS;
+    for (let column = 0; column < columns; column++) {
+      const field = band + Math.floor((column * ACROSS) / columns);
+      const cell = cells[row * columns + column]! * 3;
+      sums[field * 3]! += linear[cell]!;
+      sums[field * 3 + 1]! += linear[cell + 1]!;
+      sums[field * 3 + 2]! += linear[cell + 2]!;
+      counts[field]!++;
+    }
+  }
+  const sketch = new Float32Array(SKETCH_LENGTH);
+  for (let field = 0; field < counts.length; field++) {
+    const count = Math.max(1, counts[field]!);
+    sketch.set(oklabFromLinearSrgb(sums[field * 3]! / count, sums[field * 3 + 1]! / count, sums[field * 3 + 2]! / count), field * 3);
+  }
+  return sketch;
+}

@@ -1,0 +1,118 @@
+import { loadImage, createCanvas } from '@napi-rs/canvas';
+import { PDFDocument } from 'pdf-lib';
+import { describe, expect, it } from 'vitest';
+import { smallProject } from '../helpers/small-project.ts';
+
+import { layOutSheet, sheetPdf } from '../../src/workers/contact-sheet.ts';
+import { embedSteps } from '../../src/workers/embed.ts';
+import { DrawerPictures } from '../../src/workers/pictures.ts';
+import { printPng, printSize } from '../../src/workers/print-png.ts';
+
+const project = smallProject();
+const { drawer, bench } = project;
+
+function embed(points: Float32Array, dimensions: number, seed: string): Float32Array {
+  const steps = embedSteps(points, dimensions, seed);
+  for (;;) {
+    const step = steps.next();
+    if (step.done === true) return step.value;
+  }
+}
+
+/** Two heaps of points far apart in six dimensions; whole numbers, so that no chance is needed. */
+function heaps(count: number): Float32Array {
+  return Float32Array.from({ length: count * 6 }, (_, i) => {
+    const point = Math.floor(i / 6);
+    return (point % 2) * 40 + (((point + 3) * (i % 6 + 7) * 31) % 17) / 4;
+  });
+}
+
+describe('embedSteps', () => {
+  it('should give the same layout for the same seed', () => {
+    expect(embed(heaps(60), 6, 'tide')).toEqual(embed(heaps(60), 6, 'tide'));
+    expect(embed(heaps(60), 6, 'tide')).not.toEqual(embed(heaps(60), 6, 'ebb'));
+  });
+
+  it.each([60, 1500])('should keep two heaps of %i points apart', (count) => {
+    const places = embed(heaps(count), 6, 'tide');
+    const nearestIsOfOwn = Array.from({ length: 60 }, (_, i) => {
+      let best = -1;
+      let least = Infinity;
+      for (let j = 0; j < count; j++) {
+        const away = (places[i * 2]! - places[j * 2]!) ** 2 + (places[i * 2 + 1]! - places[j * 2 + 1]!) ** 2;
+        if (j !== i && away < least) [least, best] = [away, j];
+      }
+      return best % 2 === i % 2;
+    });
+    expect(nearestIsOfOwn.filter((own) => own).length).toBeGreaterThanOrEqual(58);
+    expect(places.every((place) => place >= 0 && place <= 1)).toBe(true);
+  });
+
+  it('should lay out even a few', () => {
+    expect(embed(heaps(1), 6, 'tide').length).toBe(2);
+    expect([...embed(heaps(3), 6, 'tide')].every(Number.isFinite)).toBe(true);
+  });
+});
+
+describe('printPng', () => {
+  it('should write a file that another reader opens, in its size, with the print in it', async () => {
+    const blob = await printPng(drawer, bench, { widthMm: 100, dpi: 72, relative: true }, () => true);
+    const bytes = Buffer.from(await blob!.arrayBuffer());
+    // pHYs: pixels a metre, 72 dpi = 2835 (PNG specification, W3C 2025, 11.3.4.3).
+    const at = bytes.indexOf('pHYs');
+    expect(bytes.readUInt32BE(at + 4)).toBe(2835);
+    const image = await loadImage(bytes);
+    const { widthPx, heightPx } = printSize(drawer.paper, 100, 72);
+    expect([image.width, image.height]).toEqual([widthPx, heightPx]);
+    const context = createCanvas(widthPx, heightPx).getContext('2d');
+    context.drawImage(image, 0, 0);
+    const { data } = context.getImageData(0, 0, widthPx, heightPx);
+    // The same sheet painted at once, one row of crossings a pixel: alike but for edges.
+    const whole = new DrawerPictures(drawer).thumbnail(bench, heightPx, true);
+    expect(whole.widthPx).toBe(widthPx);
+    let far = 0;
+    for (let i = 0; i < data.length; i += 4) if (Math.abs(data[i]! - whole.pixels[i]!) > 24) far++;
+    expect(far / (data.length / 4)).toBeLessThan(0.06);
+  });
+
+  it('should stop when told to', async () => {
+    expect(await printPng(drawer, bench, { widthMm: 100, dpi: 72, relative: true }, () => false)).toBeNull();
+  });
+
+  it('should refuse what is too large with the dpi that would do', () => {
+    const paper = { widthMm: 1500, heightMm: 2000 };
+    expect(printSize(paper, 1500, 150)).toEqual({ widthPx: 8858, heightPx: 11811 });
+    expect(() => printSize(paper, 1500, 300)).toThrow(/up to 231 dpi/);
+    expect(() => printSize(paper, 1500, 231)).not.toThrow();
+    expect(() => printSize(paper, Number.NaN, 150)).toThrow(/width or the dpi/);
+  });
+});
+
+describe('sheetPdf', () => {
+  const prints = Array.from({ length: 23 }, (_, index) => ({ index, seed: 'Ebbe ≈ 3', pulls: bench }));
+
+  it('should fill pages of the size asked for, with every print on one', async () => {
+    const options = { paper: 'a4', columns: 4, title: 'Slack tide', relative: true } as const;
+    const bytes = await sheetPdf(drawer, prints, options, () => true);
+    const doc = await PDFDocument.load(bytes!);
+    const { pages } = layOutSheet(23, options, drawer.paper.widthMm / drawer.paper.heightMm);
+    expect(doc.getPageCount()).toBe(pages);
+    // A4 in points: 595.28 × 841.89 (ISO 216, 72 points an inch).
+    expect(doc.getPage(0).getWidth()).toBeCloseTo(595.28, 1);
+    expect(doc.getPage(0).getHeight()).toBeCloseTo(841.89, 1);
+    const images = doc.context.enumerateIndirectObjects().filter(([, object]) => String(object).includes('/Subtype /Image'));
+    expect(images.length).toBe(23);
+  });
+
+  it('should keep every print within its page', () => {
+    for (const columns of [1, 3, 12, 20]) {
+      const lay = layOutSheet(100, { paper: 'a3', columns }, 0.7);
+      expect(lay.leftMm(lay.columns - 1) + lay.printWidthMm).toBeLessThanOrEqual(297 - 11.9);
+      expect(lay.topMm(lay.rowsPerPage - 1) + lay.heightMm + 5).toBeLessThanOrEqual(420 - 11.9);
+    }
+  });
+
+  it('should tell of an empty sheet', async () => {
+    await expect(sheetPdf(drawer, [], { paper: 'a4', columns: 4, title: '', relative: true }, () => true)).rejects.toThrow(/no print/);
+  });
+});
