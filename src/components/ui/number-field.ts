@@ -32,7 +32,8 @@ export class NumberField extends LitElement {
         width: 100%;
       }
       input[type='number'] {
-        width: 5.2em;
+        width: var(--number-width, 5.2em);
+        padding-inline: var(--number-pad, 8px);
         min-width: 0;
         flex: 0 1 auto;
       }
