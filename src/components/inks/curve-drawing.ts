@@ -1,4 +1,4 @@
-import { css, html, svg } from 'lit';
+import { css, html, nothing, svg } from 'lit';
 import { WAVELENGTHS_NM } from '../../engine/colour/weights.ts';
 import { CARD_BLACK, CARD_WHITE } from '../../engine/ink/card.ts';
 import { swatchReflectance } from '../../engine/ink/swatch.ts';
@@ -29,6 +29,10 @@ export const curveStyles = css`
     stroke-width: 1;
     vector-effect: non-scaling-stroke;
   }
+  .curves rect {
+    fill: var(--accent);
+    fill-opacity: 0.18;
+  }
   .curves text {
     fill: var(--ink-soft);
     font: 11.5px var(--font);
@@ -37,25 +41,36 @@ export const curveStyles = css`
 `;
 
 const x = (nm: number): number => ((nm - 380) / 350) * WIDTH;
-const y = (reflectance: number): number => HEIGHT * (1 - reflectance);
+// Where paper glows a reading may pass 100 %; the frame has room for it.
+const y = (reflectance: number): number => HEIGHT * (1 - Math.min(1.1, reflectance));
 
 function line(reflectance: ArrayLike<number>): string {
   return WAVELENGTHS_NM.map((nm, band) => `${band === 0 ? 'M' : 'L'}${x(nm)} ${y(reflectance[band]!).toFixed(2)}`).join('');
 }
 
-/** Reflectance of one stroke over the card's white and over its black, 380 to 730 nm. */
-export function curveDrawing(ink: Pick<Ink, 'kx' | 'sx' | 'name'>) {
-  const white = swatchReflectance(ink, 1, 0, CARD_WHITE);
-  const black = swatchReflectance(ink, 1, 0, CARD_BLACK);
+/**
+ * Two reflectance curves, 380 to 730 nm.
+ * @param moved bands to be marked
+ */
+export function twoCurves(white: ArrayLike<number>, black: ArrayLike<number>, label: string, moved: readonly number[] = []) {
   // Labels stand at the ends of the curves, a line apart at least.
   const last = WAVELENGTHS_NM.length - 1;
   const under = Math.max(y(black[last]!) + 4, 18);
   const over = Math.min(y(white[last]!) + 4, under - LABEL_LINE);
-  return html`<svg class="curves" viewBox="-36 -8 ${WIDTH + 104} ${HEIGHT + 32}" role="img" aria-label="Reflectance of ${ink.name} over white and over black">
+  const band = WIDTH / last;
+  return html`<svg class="curves" viewBox="-36 -8 ${WIDTH + 104} ${HEIGHT + 32}" role="img" aria-label=${label}>
+    ${moved.length === 0 ? nothing : moved.map((at) => svg`<rect x=${x(WAVELENGTHS_NM[at]!) - band / 2} width=${band} y="0" height=${HEIGHT} />`)}
     ${[0, 0.5, 1].map((r) => svg`<line x1="0" x2=${WIDTH} y1=${y(r)} y2=${y(r)} /><text x="-6" y=${y(r) + 4} text-anchor="end">${r * 100} %</text>`)}
     ${[400, 500, 600, 700].map((nm) => svg`<line x1=${x(nm)} x2=${x(nm)} y1=${HEIGHT} y2=${HEIGHT + 4} /><text x=${x(nm)} y=${HEIGHT + 17} text-anchor="middle">${nm}${nm === 700 ? ' nm' : ''}</text>`)}
     ${svg`<path d=${line(white)} /><path class="black" d=${line(black)} />
       <text x=${WIDTH + 6} y=${over}>over white</text>
       <text x=${WIDTH + 6} y=${under}>over black</text>`}
   </svg>`;
+}
+
+/** Reflectance of one stroke over the card's white and over its black, 380 to 730 nm. */
+export function curveDrawing(ink: Pick<Ink, 'kx' | 'sx' | 'name'>) {
+  const white = swatchReflectance(ink, 1, 0, CARD_WHITE);
+  const black = swatchReflectance(ink, 1, 0, CARD_BLACK);
+  return twoCurves(white, black, `Reflectance of ${ink.name} over white and over black`);
 }

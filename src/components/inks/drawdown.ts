@@ -1,7 +1,8 @@
-import { css, html, nothing } from 'lit';
+import { css, html } from 'lit';
 import { CARD_BLACK, CARD_WHITE } from '../../engine/ink/card.ts';
 import { type Swatch, swatchOf, swatchReflectance } from '../../engine/ink/swatch.ts';
 import type { Ink } from '../../engine/ink/types.ts';
+import { markStyles, swatchTemplate } from './marked-swatch.ts';
 
 /** The two halves of the contrast card as a screen shows them. */
 export const CARD_HEX = { white: swatchOf(CARD_WHITE).hex, black: swatchOf(CARD_BLACK).hex };
@@ -21,6 +22,7 @@ export function drawdown(ink: Pick<Ink, 'kx' | 'sx'>, strokes: number, strokeGai
 }
 
 export const drawdownStyles = css`
+  ${markStyles}
   .card {
     display: grid;
     position: relative;
@@ -34,31 +36,10 @@ export const drawdownStyles = css`
     display: grid;
     grid-template-rows: 58.75% 1fr;
   }
-  .swatch {
-    position: relative;
-  }
-  .outside::after {
-    content: '';
-    position: absolute;
-    top: 0;
-    right: 0;
-    border: 5px solid;
-    border-color: #fffdf9 #fffdf9 transparent transparent;
-    filter: drop-shadow(0 0 0.5px rgb(0 0 0 / 0.7));
-  }
 `;
 
 /** The card's own tones, for the styles. */
 export const CARD_STYLE = `--card-white:${CARD_HEX.white};--card-black:${CARD_HEX.black}`;
-
-/** One swatch; a small corner says that the screen shows less colour than the print has. */
-export function swatchTemplate(swatch: Swatch) {
-  return html`<span
-    class="swatch ${swatch.inGamut ? '' : 'outside'}"
-    style="background:${swatch.hex}"
-    title=${swatch.inGamut ? nothing : 'More colourful in print than this screen can show'}
-  ></span>`;
-}
 
 /** A drawdown: one stroke pulled over the white and the black of a contrast card. */
 export function drawdownCard(ink: Pick<Ink, 'kx' | 'sx'>, strokeGain: number) {

@@ -59,16 +59,18 @@ export const editorStyles = css`
     flex-wrap: wrap;
     gap: 10px 24px;
   }
-  .guess,
-  .unsaved {
-    gap: 6px;
+  .mix {
+    width: 100%;
+    border-collapse: collapse;
   }
-  .guess span,
-  .unsaved span {
-    flex-basis: 100%;
+  .mix th,
+  .mix td {
+    padding: 1px 0;
+    font-weight: 400;
+    text-align: left;
   }
-  .problem {
-    color: var(--accent);
+  .mix td {
+    text-align: right;
   }
   .moved {
     color: var(--ink);

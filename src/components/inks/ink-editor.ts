@@ -1,44 +1,33 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import type { Problem } from '../../engine/base/error.ts';
 import { roundTo } from '../../engine/base/units.ts';
-import { guessInk, type Opacity } from '../../engine/ink/guess.ts';
-import { nearestInkColours } from '../../engine/ink/nearest-colours.ts';
-import type { Ink, Lab } from '../../engine/ink/types.ts';
-import { desk, sentenceOf } from '../../workers/client.ts';
+import type { Mesh } from '../../engine/ink/mesh.ts';
+import type { Ink } from '../../engine/ink/types.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import '../ui/number-field.ts';
 import type { NumberPick } from '../ui/number-field.ts';
 import { controls } from '../ui/styles.ts';
-import './colour-field.ts';
 import { curveDrawing, curveStyles } from './curve-drawing.ts';
-import { CARD_STYLE, drawdown, drawdownStyles, swatchTemplate } from './drawdown.ts';
+import { CARD_STYLE, drawdown, drawdownStyles } from './drawdown.ts';
 import { editorStyles } from './editor-styles.ts';
+import { foldStyles } from './fold-styles.ts';
+import './ink-film.ts';
+import './ink-letdown.ts';
 import { BASIS_TRUST } from './ink-words.ts';
+import { swatchTemplate } from './marked-swatch.ts';
+import { meshName } from './mesh-choice.ts';
+import './two-colours.ts';
+import type { ColoursFound } from './two-colours.ts';
 
-interface Colours {
-  overWhite: Lab;
-  overBlack: Lab;
-}
-
-const OPACITIES: readonly Opacity[] = ['transparent', 'translucent', 'opaque'];
-
-/**
- * One ink: its name, its two colours and what follows from them. An ink that is not in the project
- * yet (`fresh`) is sent to the room by `draft`; others are saved as they change.
- */
+/** One ink of the project: its name, how far to trust it, its colours and what follows from them. Saved as it changes. */
 @customElement('ink-editor')
 export class InkEditor extends LitElement {
-  static override styles = [controls, drawdownStyles, curveStyles, editorStyles];
+  static override styles = [controls, drawdownStyles, curveStyles, foldStyles, editorStyles];
 
   @property({ attribute: false }) store!: AppStore;
   @property({ attribute: false }) ink!: Ink;
-  @property({ type: Boolean }) fresh = false;
-  /** Colours that were asked for and could not be had. */
-  @state() private wanted: Colours | null = null;
-  @state() private problems: Problem[] = [];
-  @state() private moved: number | null = null;
-  private call = 0;
+  /** How many bands the colours last asked for had moved. */
+  @state() private moved = 0;
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -46,54 +35,32 @@ export class InkEditor extends LitElement {
   }
 
   protected override willUpdate(changed: Map<string, unknown>): void {
-    if (!changed.has('ink')) return;
-    const before = changed.get('ink') as Ink | undefined;
-    this.call++;
-    this.wanted = null;
-    this.problems = [];
-    if (before?.id !== this.ink.id) this.moved = null;
+    if (changed.has('ink') && (changed.get('ink') as Ink | undefined)?.id !== this.ink.id) this.moved = 0;
   }
 
   private save(change: Partial<Ink>): void {
-    const ink = { ...this.ink, ...change };
-    if (this.fresh) this.dispatchEvent(new CustomEvent<Ink>('draft', { detail: ink }));
-    else this.store.dispatch({ kind: 'change-ink', ink });
+    this.store.dispatch({ kind: 'change-ink', ink: { ...this.ink, ...change } });
   }
 
-  private async ask(colours: Colours): Promise<void> {
-    const call = ++this.call;
-    this.wanted = colours;
-    try {
-      const found = await desk('picture').engine.inkCurves(colours.overWhite, colours.overBlack);
-      if (call !== this.call) return;
-      this.problems = found.problems.map((problem) => ({ ...problem, message: problem.message.replace('Ink “this ink”', 'This ink') }));
-      if (found.problems.length > 0) return;
-      this.moved = found.adjusted.length;
-      this.save({ ...colours, kx: found.kx, sx: found.sx, basis: 'drawdown' });
-    } catch (error) {
-      if (call === this.call) this.store.tell(sentenceOf(error));
-    }
+  /** Other colours than those measured or mixed are an estimate, and no longer that mix. */
+  private recolour({ overWhite, overBlack, kx, sx, moved }: ColoursFound): void {
+    const { mix: _, ...ink } = this.ink;
+    if (this.store.dispatch({ kind: 'change-ink', ink: { ...ink, overWhite, overBlack, kx, sx, basis: 'drawdown' } })) this.moved = moved;
   }
 
-  /** Takes what can be printed in place of what cannot. */
-  private takeNearest(): void {
-    if (this.wanted === null) return;
-    const near = nearestInkColours(this.wanted.overWhite, this.wanted.overBlack);
-    void this.ask({ overWhite: shown(near.overWhite), overBlack: shown(near.overBlack) });
+  private setMesh(mesh: Mesh | null): void {
+    const { mesh: _, ...ink } = this.ink;
+    this.store.dispatch({ kind: 'change-ink', ink: mesh === null ? ink : { ...ink, mesh } });
   }
 
-  private guess(opacity: Opacity): void {
-    try {
-      const { kx, sx, overWhite, overBlack } = guessInk((this.wanted ?? this.ink).overWhite, opacity);
-      this.moved = null;
-      this.save({ overWhite, overBlack, kx: Array.from(kx), sx: Array.from(sx), basis: 'guess' });
-    } catch (error) {
-      this.problems = [{ code: 'ink.guess', message: sentenceOf(error), where: 'overWhite' }];
-    }
-  }
-
-  private add(): void {
-    if (this.store.dispatch({ kind: 'add-ink', ink: this.ink })) this.dispatchEvent(new CustomEvent<string>('added', { detail: this.ink.id }));
+  private setStock(stock: boolean, base: boolean): void {
+    const { stock: _, role: __, ...ink } = this.ink;
+    const changed: Ink = { ...ink, ...(stock ? { stock: true as const } : {}), ...(base ? { role: 'base' as const } : {}) };
+    if (!this.store.dispatch({ kind: 'change-ink', ink: changed })) return;
+    // Stock inks are no choice of colour, so the Wall does not pull them by themselves.
+    const { palette } = this.store.project.explore;
+    const others = palette.filter((id) => id !== ink.id);
+    if (stock === palette.includes(ink.id)) this.store.dispatch({ kind: 'set-explore', change: { palette: stock ? others : [...others, ink.id] } });
   }
 
   private removeInk(): void {
@@ -104,9 +71,7 @@ export class InkEditor extends LitElement {
 
   override render() {
     const { ink } = this;
-    const { overWhite, overBlack } = this.wanted ?? ink;
-    const told = (where: string): string => this.problems.find((problem) => problem.where === where)?.message ?? '';
-    const elsewhere = this.problems.filter((problem) => problem.where !== 'overWhite' && problem.where !== 'overBlack');
+    const estimate = ink.basis !== 'measured' && ink.mix === undefined;
     return html`
       <header>
         <label class="name">
@@ -118,51 +83,68 @@ export class InkEditor extends LitElement {
           />
         </label>
       </header>
-      <p class="soft small">${BASIS_TRUST[ink.basis]}</p>
-      ${this.renderStrokes()}
-      <section aria-label="Colours">
-        <colour-field label="One stroke over white" .lab=${overWhite} .problem=${told('overWhite')} @pick=${(event: CustomEvent<Lab>) => void this.ask({ overBlack, overWhite: event.detail })}></colour-field>
-        <colour-field label="One stroke over black" .lab=${overBlack} .problem=${told('overBlack')} @pick=${(event: CustomEvent<Lab>) => void this.ask({ overWhite, overBlack: event.detail })}></colour-field>
-        ${elsewhere.map((problem) => html`<p class="problem small" role="alert">${problem.message}</p>`)}
-        ${this.problems.length === 0
-          ? nothing
-          : html`<div class="row unsaved">
-              <span class="small">Not saved.</span>
-              <button @click=${this.takeNearest}>Take the nearest</button>
-              <button class="quiet" @click=${() => this.forget()}>Leave it as it was</button>
-            </div>`}
-        <div class="row guess" role="group" aria-label="Guess the colour over black">
-          <span class="small soft">Only one colour known? Guess the other:</span>
-          ${OPACITIES.map((opacity) => html`<button @click=${() => this.guess(opacity)}>${opacity}</button>`)}
-        </div>
-      </section>
+      <p class="soft small">${ink.stock ? 'A stock ink: for mixing. ' : ''}${BASIS_TRUST[ink.basis]}</p>
+      ${this.renderStrokes()} ${ink.mix === undefined ? nothing : this.renderMix(ink.mix)}
       <section aria-label="Curves">
         ${curveDrawing(ink)}
         <p class="soft small">
-          Reflectance of one stroke, worked out from the two colours.
-          ${this.moved === null || this.moved === 0 ? nothing : html`<span class="moved">${this.moved === 1 ? 'One band' : `${this.moved} bands`} had to be moved to be physical.</span>`}
+          Reflectance of one stroke, ${ink.mix !== undefined ? 'worked out from the mix' : estimate ? 'worked out from the two colours' : 'as measured, on the standard card'}.
+          ${this.moved === 0 ? nothing : html`<span class="moved">${this.moved === 1 ? 'One band' : `${this.moved} bands`} had to be moved to be physical.</span>`}
         </p>
       </section>
-      <section aria-label="At the press">
-        <div class="fields">
-          <ps-number label="Dry to print on" unit="min" min="0" max="10080" .value=${ink.dryMinutes} @pick=${(event: NumberPick) => this.save({ dryMinutes: event.detail })}></ps-number>
-          <ps-number label="Density" unit="g/cm³" min="0.5" max="3" step="0.01" decimals="2" .value=${ink.densityGPerCm3} @pick=${(event: NumberPick) => this.save({ densityGPerCm3: event.detail })}></ps-number>
-        </div>
-        <p class="soft small">Both depend on the ink, the film and the air; these are only starting points.</p>
-      </section>
-      <div class="row actions">
-        ${this.fresh
-          ? html`<button class="main" ?disabled=${this.problems.length > 0} @click=${this.add}>Add the ink</button>
-              <button class="quiet" @click=${() => this.dispatchEvent(new CustomEvent('dropped'))}>Do not add</button>`
-          : html`<button class="quiet" @click=${this.removeInk}>Remove ink</button>`}
+      <div>
+        <details class="fold" ?open=${estimate}>
+          <summary>Colours ${estimate ? nothing : html`<span class="soft">${ink.mix === undefined ? 'as measured' : 'from the mix'}</span>`}</summary>
+          <div class="inside">
+            ${estimate ? nothing : html`<p class="soft small">Other colours make it an estimate from two colours.</p>`}
+            <two-colours .colours=${ink} @found=${(event: CustomEvent<ColoursFound>) => this.recolour(event.detail)}></two-colours>
+          </div>
+        </details>
+        <details class="fold">
+          <summary>Mesh and film <span class="soft">${ink.mesh === undefined ? 'mesh not known' : `found on ${meshName(ink.mesh)}`}</span></summary>
+          <div class="inside">
+            <ink-film .store=${this.store} .ink=${ink} @mesh=${(event: CustomEvent<Mesh | null>) => this.setMesh(event.detail)}></ink-film>
+          </div>
+        </details>
+        ${ink.role === 'base'
+          ? nothing
+          : html`<details class="fold">
+              <summary>Let it down <span class="soft">with transparent base</span></summary>
+              <div class="inside">
+                <ink-letdown .store=${this.store} .ink=${ink} @added=${(event: CustomEvent<string>) => this.dispatchEvent(new CustomEvent('added', { detail: event.detail }))}></ink-letdown>
+              </div>
+            </details>`}
+        <details class="fold">
+          <summary>At the press <span class="soft">${ink.dryMinutes} min, ${roundTo(ink.densityGPerCm3, 2)} g/cm³</span></summary>
+          <div class="inside">
+            <div class="fields">
+              <ps-number label="Dry to print on" unit="min" min="0" max="10080" .value=${ink.dryMinutes} @pick=${(event: NumberPick) => this.save({ dryMinutes: event.detail })}></ps-number>
+              <ps-number label="Density" unit="g/cm³" min="0.5" max="3" step="0.01" decimals="2" .value=${ink.densityGPerCm3} @pick=${(event: NumberPick) => this.save({ densityGPerCm3: event.detail })}></ps-number>
+            </div>
+            <p class="soft small">Both depend on the ink, the film and the air; these are only starting points.</p>
+            ${ink.mix !== undefined
+              ? nothing
+              : html`<label><input type="checkbox" .checked=${ink.stock === true} @change=${(event: Event) => this.setStock((event.target as HTMLInputElement).checked, ink.role === 'base')} /> A stock ink: only for mixing others</label>
+                  <label><input type="checkbox" .checked=${ink.role === 'base'} @change=${(event: Event) => this.setStock(ink.stock === true, (event.target as HTMLInputElement).checked)} /> The transparent base</label>`}
+          </div>
+        </details>
       </div>
+      <div class="row actions"><button class="quiet" @click=${this.removeInk}>Remove ink</button></div>
     `;
   }
 
-  private forget(): void {
-    this.call++;
-    this.wanted = null;
-    this.problems = [];
+  private renderMix(mix: NonNullable<Ink['mix']>) {
+    const { inks } = this.store.project.drawer;
+    const all = mix.reduce((sum, { parts }) => sum + parts, 0);
+    const names = mix.map(({ ink, parts }) => ({ name: inks.find((each) => each.id === ink)?.name ?? 'an ink that is gone', share: (100 * parts) / all }));
+    return html`<section aria-label="Mix">
+      <table class="mix">
+        <tbody>
+          ${names.map(({ name, share }) => html`<tr><th scope="row">${name}</th><td>${share.toFixed(1)} g</td></tr>`)}
+        </tbody>
+      </table>
+      <p class="soft small">Weighed for 100 g.</p>
+    </section>`;
   }
 
   /** The film grows with the strokes: what one, two and three give over both halves of the card. */
@@ -183,11 +165,6 @@ export class InkEditor extends LitElement {
       <figcaption>${columns.map(({ strokes }) => html`<span>${strokes === 1 ? '1 stroke' : `${strokes} strokes`}</span>`)}</figcaption>
     </figure>`;
   }
-}
-
-/** A colour as the fields can show it. */
-function shown([l, a, b]: Lab): Lab {
-  return [roundTo(l, 2), roundTo(a, 2), roundTo(b, 2)];
 }
 
 declare global {

@@ -1,30 +1,41 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
-import { guessInk } from '../../engine/ink/guess.ts';
-import { DEFAULT_DENSITY_G_PER_CM3, DEFAULT_DRY_MINUTES } from '../../engine/ink/make-ink.ts';
+import { demoStocks } from '../../engine/ink/demo-stocks.ts';
+import { printInks, stockInks } from '../../engine/ink/mix.ts';
+import { CARD_WHITE } from '../../engine/ink/card.ts';
+import { swatchOf, swatchReflectance } from '../../engine/ink/swatch.ts';
 import type { Ink } from '../../engine/ink/types.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import '../ui/number-field.ts';
 import type { NumberPick } from '../ui/number-field.ts';
 import { controls } from '../ui/styles.ts';
+import './add-ink.ts';
+import type { Measurements } from './cgats-file.ts';
 import { drawdownCard, drawdownStyles } from './drawdown.ts';
 import './ink-editor.ts';
 import { BASIS_SHORT } from './ink-words.ts';
 import { inksStyles } from './inks-styles.ts';
+import { swatchTemplate } from './marked-swatch.ts';
+import './match-ink.ts';
 import './overprint-chart.ts';
 import './paper-form.ts';
 
-/** The ink shelf: drawdowns of every ink, all inks over each other, the paper under them. */
+/** What lies open beside the shelf: an ink of it, a new one, or a search for a mix. */
+type Side = { kind: 'ink'; id: string } | { kind: 'add' } | { kind: 'match' };
+
+/** The ink shelf: drawdowns of every ink, stock inks to mix from, all inks over each other, the paper under them. */
 @customElement('inks-room')
 export class InksRoom extends LitElement {
   static override styles = [controls, drawdownStyles, inksStyles];
 
   @property({ attribute: false }) store!: AppStore;
-  @state() private chosen: string | null = null;
-  /** An ink that is being made and not in the project yet. */
-  @state() private fresh: Ink | null = null;
+  @state() private side: Side | null = null;
+  /** A file of measurements, kept for the next ink of it. */
+  @state() private measurements: Measurements | null = null;
   private listTop = 0;
+  /** The inks to print with; the same array while the inks are, so that the chart is not made anew. */
+  private shelf: { of: readonly Ink[]; inks: Ink[] } = { of: [], inks: [] };
   private readonly wide = matchMedia('(min-width: 1000px)');
 
   override connectedCallback(): void {
@@ -44,74 +55,73 @@ export class InksRoom extends LitElement {
 
   private readonly redraw = (): void => this.requestUpdate();
 
-  /** A new ink starts as an ochre of middling strength, which every card can hold. */
-  private start(): void {
-    this.showing(true);
-    const { kx, sx, overWhite, overBlack } = guessInk([64, 12, 38], 'translucent');
-    this.fresh = {
-      id: crypto.randomUUID(),
-      name: 'New ink',
-      basis: 'guess',
-      overWhite,
-      overBlack,
-      kx: Array.from(kx),
-      sx: Array.from(sx),
-      dryMinutes: DEFAULT_DRY_MINUTES,
-      densityGPerCm3: DEFAULT_DENSITY_G_PER_CM3,
-    };
+  /** On a phone what is open takes the place of the shelf, which is found again as it was left. */
+  private open(side: Side | null): void {
+    const before = this.shown();
+    this.side = side;
+    void this.updateComplete.then(() => {
+      if (this.wide.matches) this.renderRoot.querySelector('.side')?.scrollTo(0, 0);
+      else this.scrollTop = side === null ? this.listTop : 0;
+    });
+    if (!this.wide.matches && before === null && side !== null) this.listTop = this.scrollTop;
   }
 
-  /** On a phone the open ink takes the place of the shelf, which is found again as it was left. */
-  private showing(one: boolean): void {
-    if (this.wide.matches) return;
-    if (one && this.fresh === null && this.chosen === null) this.listTop = this.scrollTop;
-    void this.updateComplete.then(() => (this.scrollTop = one ? 0 : this.listTop));
-  }
-
-  private choose(id: string | null): void {
-    this.showing(id !== null);
-    this.fresh = null;
-    this.chosen = id;
-  }
-
-  private open(): Ink | undefined {
-    if (this.fresh !== null) return this.fresh;
+  /** What is open now; a wide window always has an ink open. */
+  private shown(): Side | null {
     const { inks } = this.store.project.drawer;
-    return inks.find((ink) => ink.id === this.chosen) ?? (this.wide.matches ? inks[0] : undefined);
+    const { side } = this;
+    if (side !== null && (side.kind !== 'ink' || inks.some(({ id }) => id === side.id))) return side;
+    const first = printInks(inks)[0] ?? inks[0];
+    return this.wide.matches && first !== undefined ? { kind: 'ink', id: first.id } : null;
+  }
+
+  private bringInStocks(): void {
+    const there = new Set(this.store.project.drawer.inks.map(({ id }) => id));
+    const inks = demoStocks().filter(({ id }) => !there.has(id));
+    if (inks.length > 0) this.store.dispatch({ kind: 'add-inks', inks });
   }
 
   override render() {
     const { drawer } = this.store.project;
-    const open = this.open();
+    if (this.shelf.of !== drawer.inks) this.shelf = { of: drawer.inks, inks: printInks(drawer.inks) };
+    const { inks } = this.shelf;
+    const shown = this.shown();
+    const openId = shown?.kind === 'ink' ? shown.id : null;
     return html`
-      <div class="room ${open === undefined ? '' : 'open'}">
+      <div class="room ${shown === null ? '' : 'open'}">
         <div class="left">
           <section aria-labelledby="inks-head">
             <header class="row">
               <h2 id="inks-head">Inks</h2>
-              <span class="soft">${drawer.inks.length}</span>
+              <span class="soft">${inks.length}</span>
               <span class="fill"></span>
-              <button @click=${this.start}>Add an ink</button>
+              <button aria-pressed=${shown?.kind === 'match'} @click=${() => this.open({ kind: 'match' })}>Match a colour</button>
+              <button aria-pressed=${shown?.kind === 'add'} @click=${() => this.open({ kind: 'add' })}>Add an ink</button>
             </header>
-            ${drawer.inks.length === 0
+            ${inks.length === 0
               ? html`<p class="soft">No inks yet: add one from its colour over white and over black.</p>`
               : html`<ul class="cards" aria-label="Inks">
                   ${repeat(
-                    drawer.inks,
+                    inks,
                     (ink) => ink.id,
                     (ink) => html`<li>
-                      <button aria-pressed=${open?.id === ink.id} aria-label="${ink.name}, ${BASIS_SHORT[ink.basis]}" @click=${() => this.choose(ink.id)}>
+                      <button aria-pressed=${openId === ink.id} aria-label="${ink.name}, ${basisShort(ink)}" @click=${() => this.open({ kind: 'ink', id: ink.id })}>
                         ${drawdownCard(ink, drawer.strokeGain)}
-                        <span class="label"><span class="ink-name">${ink.name}</span><span class="soft small">${BASIS_SHORT[ink.basis]}</span></span>
+                        <span class="label"><span class="ink-name">${ink.name}</span><span class="soft small">${basisShort(ink)}</span></span>
                       </button>
                     </li>`,
                   )}
                 </ul>`}
           </section>
-          <section aria-labelledby="over-head">
-            <h2 id="over-head">Over each other</h2>
+          ${this.renderStocks(openId)}
+          <section class="overprints" aria-labelledby="over-head">
+            <header class="row">
+              <h2 id="over-head">Over each other</h2>
+              <span class="fill"></span>
+              ${this.renderRelative()}
+            </header>
             <p class="soft words">One stroke of each on ${drawer.paper.name === '' ? 'the paper' : drawer.paper.name}. Where a square and its mirror across the diagonal differ, the order of the two matters.</p>
-            <overprint-chart .inks=${drawer.inks} .paper=${drawer.paper} .relative=${this.store.relative}></overprint-chart>
+            <overprint-chart .store=${this.store}></overprint-chart>
           </section>
           <section aria-labelledby="stroke-head">
             <h2 id="stroke-head">Strokes</h2>
@@ -133,22 +143,74 @@ export class InksRoom extends LitElement {
             <paper-form .store=${this.store} .paper=${drawer.paper}></paper-form>
           </section>
         </div>
-        ${open === undefined
+        ${shown === null
           ? nothing
-          : html`<aside class="side" aria-label=${this.fresh === null ? `Ink ${open.name}` : 'A new ink'}>
-              <button class="quiet back" @click=${() => this.choose(null)}>← All inks</button>
-              <ink-editor
-                .store=${this.store}
-                .ink=${open}
-                .fresh=${this.fresh !== null}
-                @draft=${(event: CustomEvent<Ink>) => (this.fresh = event.detail)}
-                @added=${(event: CustomEvent<string>) => this.choose(event.detail)}
-                @dropped=${() => this.choose(null)}
-              ></ink-editor>
+          : html`<aside class="side" aria-label=${this.sideLabel(shown)}>
+              <button class="quiet back" @click=${() => this.open(null)}>← All inks</button>
+              ${this.renderSide(shown)}
             </aside>`}
       </div>
     `;
   }
+
+  private sideLabel(side: Side): string {
+    if (side.kind === 'add') return 'A new ink';
+    if (side.kind === 'match') return 'Match a colour';
+    return `Ink ${this.store.project.drawer.inks.find(({ id }) => id === side.id)!.name}`;
+  }
+
+  private renderSide(side: Side) {
+    const openInk = (event: CustomEvent<string>): void => this.open({ kind: 'ink', id: event.detail });
+    switch (side.kind) {
+      case 'add':
+        return html`<add-ink
+          .store=${this.store}
+          .measurements=${this.measurements}
+          @read=${(event: CustomEvent<Measurements>) => (this.measurements = event.detail)}
+          @added=${openInk}
+          @dropped=${() => this.open(null)}
+        ></add-ink>`;
+      case 'match':
+        return html`<match-ink .store=${this.store} @added=${openInk} @stocks=${this.bringInStocks}></match-ink>`;
+      case 'ink':
+        return html`<ink-editor .store=${this.store} .ink=${this.store.project.drawer.inks.find(({ id }) => id === side.id)!} @added=${openInk}></ink-editor>`;
+    }
+  }
+
+  /** Relative to the paper, as an eye that has got used to it sees, or as an instrument does. */
+  private renderRelative() {
+    const { relative } = this.store;
+    return html`<div class="relative" role="group" aria-label="Colours shown">
+      <button aria-pressed=${relative} title="The paper is the screen’s white, here and on the Wall and the Bench" @click=${() => this.store.setRelative(true)}>Relative to the paper</button>
+      <button aria-pressed=${!relative} title="A perfect white is the screen’s white, here and on the Wall and the Bench" @click=${() => this.store.setRelative(false)}>Absolute</button>
+    </div>`;
+  }
+
+  private renderStocks(openId: string | null) {
+    const stocks = stockInks(this.store.project.drawer.inks);
+    if (stocks.length === 0) return nothing;
+    return html`<section aria-labelledby="stock-head">
+      <header class="row">
+        <h2 id="stock-head">Stock inks</h2>
+        <span class="soft">${stocks.length}</span>
+        <span class="soft small">weighed into mixes</span>
+      </header>
+      <ul class="stocks" aria-label="Stock inks">
+        ${repeat(
+          stocks,
+          (ink) => ink.id,
+          (ink) => {
+            const swatch = swatchOf(swatchReflectance(ink, 1, 0, CARD_WHITE));
+            return html`<li><button aria-pressed=${openId === ink.id} @click=${() => this.open({ kind: 'ink', id: ink.id })}>${swatchTemplate(swatch)}<span>${ink.name}${ink.role === 'base' ? html` <span class="soft small">base</span>` : nothing}</span></button></li>`;
+          },
+        )}
+      </ul>
+    </section>`;
+  }
+}
+
+function basisShort(ink: Ink): string {
+  return ink.mix === undefined ? BASIS_SHORT[ink.basis] : `mix, ${BASIS_SHORT[ink.basis]}`;
 }
 
 declare global {

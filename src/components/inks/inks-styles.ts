@@ -66,6 +66,45 @@ export const inksStyles = css`
     font-weight: 650;
     font-size: 16px;
   }
+  .stocks {
+    display: grid;
+    grid-template-columns: repeat(auto-fill, minmax(150px, 1fr));
+    gap: 6px 22px;
+    margin: 0;
+    padding: 0;
+    list-style: none;
+  }
+  .stocks button {
+    display: grid;
+    grid-template-columns: 34px minmax(0, 1fr);
+    justify-content: stretch;
+    gap: 10px;
+    width: 100%;
+    padding: 2px 0;
+    border: 0;
+    border-bottom: 2px solid transparent;
+    border-radius: 0;
+    background: none;
+    text-align: left;
+  }
+  .stocks button:hover {
+    border-color: var(--line);
+  }
+  .stocks button[aria-pressed='true'] {
+    box-shadow: none;
+    border-color: var(--accent);
+  }
+  .stocks .swatch {
+    height: 24px;
+    box-shadow: 0 0 0 1px color-mix(in srgb, var(--ink) 14%, transparent);
+  }
+  .relative {
+    display: flex;
+    gap: 6px;
+  }
+  .relative button {
+    font-size: 13px;
+  }
   .gain {
     display: flex;
     flex-wrap: wrap;
@@ -107,6 +146,12 @@ export const inksStyles = css`
   @media (max-width: 999px) {
     .room.open .left {
       display: none;
+    }
+    header.row {
+      gap: 8px;
+    }
+    header.row button {
+      padding: 4px 10px;
     }
     .left {
       gap: 34px;

@@ -1,16 +1,13 @@
 import { css, html, LitElement } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Problem } from '../../engine/base/error.ts';
-import { labD50 } from '../../engine/colour/lab.ts';
 import { checkPaper } from '../../engine/ink/check-paper.ts';
-import { curveFromColour } from '../../engine/ink/curves.ts';
-import type { Lab, Paper } from '../../engine/ink/types.ts';
-import { sentenceOf } from '../../workers/client.ts';
+import type { Paper } from '../../engine/ink/types.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import '../ui/number-field.ts';
 import type { NumberPick } from '../ui/number-field.ts';
 import { controls } from '../ui/styles.ts';
-import './colour-field.ts';
+import './paper-colour.ts';
 
 /** The paper: name, colour, sheet and the part of it that can be printed. */
 @customElement('paper-form')
@@ -73,8 +70,6 @@ export class PaperForm extends LitElement {
   /** The paper as typed, while it cannot be saved. */
   @state() private draft: Paper | null = null;
   @state() private problems: Problem[] = [];
-  @state() private wanted: Lab | null = null;
-  @state() private colourProblem = '';
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -85,8 +80,6 @@ export class PaperForm extends LitElement {
     if (!changed.has('paper')) return;
     this.draft = null;
     this.problems = [];
-    this.wanted = null;
-    this.colourProblem = '';
   }
 
   private change(change: Partial<Paper>): void {
@@ -100,17 +93,6 @@ export class PaperForm extends LitElement {
     this.change({ printable: { ...(this.draft ?? this.paper).printable, ...change } });
   }
 
-  private setColour(lab: Lab): void {
-    this.wanted = lab;
-    try {
-      const reflectance = Array.from(curveFromColour(lab));
-      this.colourProblem = '';
-      this.change({ reflectance });
-    } catch (error) {
-      this.colourProblem = `${sentenceOf(error)} The paper stays as it was.`;
-    }
-  }
-
   override render() {
     const paper = this.draft ?? this.paper;
     const { printable } = paper;
@@ -122,7 +104,7 @@ export class PaperForm extends LitElement {
           <span class="small soft">Name of the paper</span>
           <input type="text" .value=${paper.name} @change=${(event: Event) => this.change({ name: (event.target as HTMLInputElement).value.trim() || this.paper.name })} />
         </label>
-        <colour-field label="Colour of the paper" .lab=${this.wanted ?? labD50(this.paper.reflectance)} .problem=${this.colourProblem} @pick=${(event: CustomEvent<Lab>) => this.setColour(event.detail)}></colour-field>
+        <paper-colour .store=${this.store} .paper=${this.paper}></paper-colour>
       </div>
       <div class="sizes">
         <svg viewBox="0 0 ${paper.widthMm} ${paper.heightMm}" aria-hidden="true">
