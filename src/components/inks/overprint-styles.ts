@@ -1,0 +1,132 @@
+import { css } from 'lit';
+
+/** The square of a colour that no ink has by itself: a light line inside a dark one. */
+export const thirdStyles = css`
+  .third::before {
+    content: '';
+    position: absolute;
+    inset: 2px;
+    border: 2px solid #fffdf9;
+    outline: 1px solid rgb(0 0 0 / 0.6);
+    box-shadow: inset 0 0 0 1px rgb(0 0 0 / 0.6);
+    pointer-events: none;
+  }
+`;
+
+export const gridStyles = css`
+  :host {
+    display: block;
+    min-width: 0;
+  }
+  .scroll {
+    max-width: 100%;
+    max-height: min(78vh, 760px);
+    overflow: auto;
+    padding: 0 3px 3px 0;
+  }
+  table {
+    border-collapse: separate;
+    border-spacing: 2px;
+  }
+  th {
+    font-weight: 400;
+    font-size: 13px;
+    color: var(--ink-soft);
+    background: var(--wall);
+  }
+  thead th {
+    position: sticky;
+    top: 0;
+    z-index: 3;
+  }
+  th[scope='col'] {
+    max-width: 64px;
+    overflow: hidden;
+    text-overflow: ellipsis;
+    vertical-align: bottom;
+    padding: 0 2px 4px;
+  }
+  th[scope='row'] {
+    position: sticky;
+    left: 0;
+    z-index: 2;
+    text-align: right;
+    max-width: 110px;
+    overflow: hidden;
+    text-overflow: ellipsis;
+    white-space: nowrap;
+    padding: 0 8px 0 0;
+  }
+  thead th.axes {
+    left: 0;
+    z-index: 4;
+    font-size: 12px;
+    text-align: right;
+    line-height: 1.25;
+    white-space: nowrap;
+    padding: 0 8px 4px 0;
+  }
+  th.lit {
+    color: var(--ink);
+    font-weight: 650;
+  }
+  td {
+    position: relative;
+    width: 64px;
+    min-width: 64px;
+    height: 46px;
+    padding: 0;
+    cursor: pointer;
+    scroll-margin: 60px 8px 8px 120px;
+    box-shadow: 0 0 0 1px color-mix(in srgb, var(--ink) 12%, transparent);
+  }
+  td:focus-visible,
+  td[aria-selected='true'] {
+    outline: 2px solid var(--accent);
+    outline-offset: 0;
+    z-index: 1;
+  }
+  .many td {
+    width: 34px;
+    min-width: 34px;
+    height: 30px;
+  }
+  .many th[scope='col'] {
+    writing-mode: vertical-rl;
+    transform: rotate(180deg);
+    text-align: left;
+    max-width: none;
+    max-height: 96px;
+    padding: 4px 0 0;
+    white-space: nowrap;
+  }
+  @media (max-width: 760px) {
+    .scroll {
+      max-height: 70vh;
+    }
+    td {
+      width: 44px;
+      min-width: 44px;
+      height: 44px;
+      scroll-margin: 90px 8px 8px 80px;
+    }
+    th[scope='col'] {
+      writing-mode: vertical-rl;
+      transform: rotate(180deg);
+      text-align: left;
+      max-width: none;
+      max-height: 84px;
+      padding: 4px 0 0;
+      white-space: nowrap;
+    }
+    th[scope='row'] {
+      max-width: 68px;
+      padding-right: 4px;
+    }
+    thead th.axes {
+      font-size: 11px;
+      white-space: normal;
+      padding-right: 4px;
+    }
+  }
+`;
