@@ -1,5 +1,6 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
+import { printInks } from '../../engine/ink/mix.ts';
 import type { PullChange } from '../../engine/project/commands.ts';
 import type { Drawer, Pull } from '../../engine/stack/types.ts';
 import '../ui/ink-chip.ts';
@@ -157,6 +158,9 @@ export class PullPanel extends LitElement {
   override render() {
     const { pull, drawer, index, count } = this;
     const screen = drawer.screens.find((entry) => entry.id === pull.screen);
+    const printed = printInks(drawer.inks);
+    // An ink may have become a stock ink since it was chosen.
+    const inks = printed.some(({ id }) => id === pull.ink) ? printed : drawer.inks.filter((ink) => ink.stock !== true || ink.id === pull.ink);
     const offset = (field: 'dxMm' | 'dyMm', label: string) => html`<nudge-field
       label=${label}
       unit="mm"
@@ -178,7 +182,7 @@ export class PullPanel extends LitElement {
       <fieldset role="radiogroup">
         <legend>Ink, over white and over black</legend>
         <div class="inks">
-          ${drawer.inks.map(
+          ${inks.map(
             (ink) => html`<label class="ink">
               <input
                 type="radio"

@@ -1,3 +1,4 @@
+import { printInks } from '../../engine/ink/mix.ts';
 import { firstPulls } from '../../engine/project/first-pulls.ts';
 import type { Screen } from '../../engine/shapes/types.ts';
 import type { AppStore } from '../app-store.ts';
@@ -8,11 +9,12 @@ import type { AppStore } from '../app-store.ts';
  */
 export function putOnBench(store: AppStore, screens: readonly Screen[]): boolean {
   const { drawer, bench } = store.project;
-  if (drawer.inks.length === 0) {
+  const inks = printInks(drawer.inks);
+  if (inks.length === 0) {
     store.tell('There is no ink to pull with; add one in Inks first.');
     return false;
   }
-  const pulls = firstPulls(screens, drawer.inks, bench.length, () => crypto.randomUUID());
+  const pulls = firstPulls(screens, inks, bench.length, () => crypto.randomUUID());
   const [first] = pulls;
   if (first === undefined) return false;
   // What is put together here is no print of a wall any more.
@@ -22,7 +24,7 @@ export function putOnBench(store: AppStore, screens: readonly Screen[]): boolean
       ? store.dispatch({ kind: 'add-pull', pull: first, at: bench.length })
       : store.dispatch({ kind: 'open-stack', pulls: [...bench, ...pulls] });
   if (!done) return false;
-  const inkName = drawer.inks.find((ink) => ink.id === first.ink)!.name;
+  const inkName = inks.find((ink) => ink.id === first.ink)!.name;
   store.tell(
     pulls.length === 1
       ? `Screen ${screens[0]!.number} is on the Bench, last down, in ${inkName}.`

@@ -3,6 +3,7 @@ import { customElement, property } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import type { Problem } from '../../engine/base/error.ts';
 import type { ExploreSettings } from '../../engine/explore/types.ts';
+import { printInks } from '../../engine/ink/mix.ts';
 import type { Project } from '../../engine/project/types.ts';
 import type { AppStore } from '../app-store.ts';
 import { controls } from '../ui/styles.ts';
@@ -154,8 +155,9 @@ export class WallSettings extends LitElement {
 
   private inks() {
     const { drawer, explore } = this.project;
+    const inks = printInks(drawer.inks);
     return html`<div class="inks" role="group" aria-label="Inks that the wall may use">
-      ${drawer.inks.map((ink) => {
+      ${inks.map((ink) => {
         const used = explore.palette.includes(ink.id);
         return html`<button
           type="button"
@@ -164,7 +166,7 @@ export class WallSettings extends LitElement {
           title="${ink.name}, over white and over black"
           @click=${() =>
             this.change({
-              palette: drawer.inks.filter((other) => (other.id === ink.id ? !used : explore.palette.includes(other.id))).map((other) => other.id),
+              palette: inks.filter((other) => (other.id === ink.id ? !used : explore.palette.includes(other.id))).map((other) => other.id),
             })}
         >
           ${inkChip(ink)}<span>${ink.name}</span>
