@@ -2,6 +2,7 @@ import type { ExploreSettings, Variant } from '../../engine/explore/types.ts';
 import type { Drawer, Pull } from '../../engine/stack/types.ts';
 import { desk, newJob, onMessage, sentenceOf } from '../../workers/client.ts';
 import type { WallBatch } from '../../workers/wire.ts';
+import { type Parent, rememberOrigin } from './wall-origins.ts';
 
 export type RunState = 'idle' | 'running' | 'done' | 'stopped' | 'failed';
 
@@ -67,6 +68,7 @@ export class WallRun {
     this.asked = inputs.explore.count;
     this.reason = '';
     this.listener.changed();
+    const parents: Parent[] = inputs.bench.length === 0 ? [] : [{ name: 'the stack on the Bench', pulls: inputs.bench }];
     let begun = false;
     const begin = (): void => {
       if (begun) return;
@@ -85,7 +87,10 @@ export class WallRun {
         onMessage((batch: WallBatch) => {
           if (call !== this.call) return;
           begin();
-          for (const { variant } of batch.tiles) this.variants[variant.index] = variant;
+          for (const { variant, measures } of batch.tiles) {
+            this.variants[variant.index] = variant;
+            rememberOrigin(variant, { measures, parents });
+          }
           this.found = batch.found;
           this.listener.batch(batch);
           this.listener.changed();

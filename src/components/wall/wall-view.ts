@@ -10,6 +10,7 @@ import { controls } from '../ui/styles.ts';
 import './build-up.ts';
 import type { BuildUp } from './build-up.ts';
 import { CloseUps } from './close-ups.ts';
+import './wall-actions.ts';
 import { themeOf } from './wall-theme.ts';
 import { wallViewStyles } from './wall-view.styles.ts';
 
@@ -259,6 +260,7 @@ export class WallView extends LitElement {
           <button ?disabled=${none || isKept} @click=${() => this.tell('keep-print', focused)}>${isKept ? 'Kept' : 'Keep'}</button>
           <button ?disabled=${none} @click=${() => this.tell('open-print', focused)}>Open on Bench</button>
         </div>
+        <wall-actions .variant=${this.variants[focused] ?? null} .drawer=${this.drawer}></wall-actions>
         <div class="stand" role="group" aria-label="Stand" ?data-moved=${this.moved}>
           <button class="step" @click=${() => this.scene?.zoomBy(1 / STEP)}>Further</button>
           <button class="step" @click=${() => this.scene?.zoomBy(STEP)}>Closer</button>

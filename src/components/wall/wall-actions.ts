@@ -1,0 +1,71 @@
+import { html, LitElement, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { changesBetween, MEASURES } from '../../engine/explore/index.ts';
+import type { Variant } from '../../engine/explore/types.ts';
+import type { Drawer } from '../../engine/stack/types.ts';
+import { controls } from '../ui/styles.ts';
+import './changed-strip.ts';
+import { wallActionsStyles } from './wall-actions.styles.ts';
+import { originOf, type Parent } from './wall-origins.ts';
+
+/** What the print in focus is, what changed in it, and what can be found from it. */
+@customElement('wall-actions')
+export class WallActions extends LitElement {
+  static override styles = [controls, wallActionsStyles];
+
+  @property({ attribute: false }) variant: Variant | null = null;
+  @property({ attribute: false }) drawer: Drawer | null = null;
+  @state() private open = false;
+
+  private toggle(): void {
+    this.open = !this.open;
+  }
+
+  private readonly onKey = (event: KeyboardEvent): void => {
+    if (event.key !== 'Escape' || !this.open) return;
+    event.stopPropagation();
+    this.open = false;
+    void this.updateComplete.then(() => this.renderRoot.querySelector<HTMLElement>('.toggle')?.focus());
+  };
+
+  private changed(variant: Variant, parent: Parent, drawer: Drawer) {
+    const { sentence, touched } = changesBetween(parent.pulls, variant.pulls, drawer);
+    return html`
+      <p><span class="soft">From ${parent.name}:</span> ${sentence}</p>
+      <changed-strip .pulls=${variant.pulls} .drawer=${drawer} .touched=${touched}></changed-strip>
+    `;
+  }
+
+  private figures(variant: Variant) {
+    const measures = originOf(variant)?.measures;
+    if (measures === undefined) return nothing;
+    return html`<dl>
+      ${MEASURES.map(({ key, label, unit, digits }) => html`<div><dt>${label}</dt><dd>${measures[key].toFixed(digits)}${unit === '' ? '' : ` ${unit}`}</dd></div>`)}
+    </dl>`;
+  }
+
+  private panel(variant: Variant, drawer: Drawer) {
+    const parents = originOf(variant)?.parents ?? [];
+    return html`<section id="panel" aria-label="About print ${variant.index + 1}">
+      ${parents.length === 0
+        ? html`<p class="soft">This print was made of the Drawer's screens alone.</p><changed-strip .pulls=${variant.pulls} .drawer=${drawer}></changed-strip>`
+        : parents.map((parent) => this.changed(variant, parent, drawer))}
+      ${this.figures(variant)}
+    </section>`;
+  }
+
+  override render() {
+    const { variant, drawer, open } = this;
+    const none = variant === null || drawer === null;
+    return html`<div @keydown=${this.onKey}>
+      <button class="toggle" ?disabled=${none} aria-expanded=${open && !none} aria-controls="panel" @click=${() => this.toggle()}>What changed?</button>
+      ${open && !none ? this.panel(variant, drawer) : nothing}
+    </div>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'wall-actions': WallActions;
+  }
+}
