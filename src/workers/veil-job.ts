@@ -37,7 +37,14 @@ export async function runVeils(
       drawn.push(new DrawerPictures(more, pictures).thumbnail(veiled, heightPx, relative));
     }
   }
-  if (await jobs.run(job, steps(), onProgress)) return null;
+  let told = 0;
+  // Thousands of steps, of which a bar shows a hundred.
+  const onStep = (share: number): void => {
+    if (share - told < 0.01) return;
+    told = share;
+    onProgress(share);
+  };
+  if (await jobs.run(job, steps(), onStep)) return null;
   const [before, ...after] = drawn;
   return Comlink.transfer(
     { result: result!, before: before!, after },

@@ -1,5 +1,6 @@
 import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
+import type { VeilProposal } from '../../engine/explore/index.ts';
 import type { PullChange } from '../../engine/project/commands.ts';
 import { drawerOfRecipe } from '../../engine/recipe/write.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
@@ -26,6 +27,9 @@ import { OpenedStack } from './opened-stack.ts';
 import './pull-panel.ts';
 import { SheetView } from './sheet-view.ts';
 import { StripPictures } from './strip-pictures.ts';
+import './veil-finder.ts';
+import type { VeilFinder } from './veil-finder.ts';
+import { layVeil } from './veil-lay.ts';
 
 /** Longest side of a state in the strip, px. */
 const STATE_PX = 116;
@@ -49,6 +53,7 @@ export class BenchRoom extends LitElement {
   @query('ps-state-strip') private strip!: StateStrip;
   @query('add-pull') private addDialog!: AddPull;
   @query('keep-recipe') private keepDialog!: KeepRecipe;
+  @query('veil-finder') private veilDialog!: VeilFinder;
   private readonly view = new SheetView();
   private readonly buildUp = new BuildUp(this);
   private readonly stripPictures = new StripPictures(this, (text) => this.store.tell(text));
@@ -142,6 +147,13 @@ export class BenchRoom extends LitElement {
 
   private add(choice: NewPull): void {
     const said = this.edits.add(choice);
+    if (said === null) return;
+    this.said = said;
+    this.strip.focusSelected();
+  }
+
+  private lay(proposal: VeilProposal): void {
+    const said = layVeil(this.store, proposal, new Set(this.opened.pulls.map((pull) => pull.id)));
     if (said === null) return;
     this.said = said;
     this.strip.focusSelected();
@@ -300,6 +312,7 @@ export class BenchRoom extends LitElement {
           >
             Build up
           </button>
+          <button title="Find translucent pulls that make the print less busy" ?disabled=${this.pulls.length === 0} @click=${() => this.veilDialog.show()}>Calm it</button>
           ${this.narrow && this.pulls.length > 0 ? this.addButton() : nothing}
         </div>
       </section>
@@ -394,6 +407,7 @@ export class BenchRoom extends LitElement {
       </div>
       <p class="visually-hidden" role="status" aria-live="polite">${this.said}</p>
       <add-pull .drawer=${drawer} @add=${(event: CustomEvent<NewPull>) => this.add(event.detail)}></add-pull>
+      <veil-finder .drawer=${drawer} .pulls=${this.pulls} .relative=${store.relative} @veil=${(event: CustomEvent<VeilProposal>) => this.lay(event.detail)}></veil-finder>
       <keep-recipe @keep=${(event: CustomEvent<RecipeWords>) => this.edits.keep(event.detail)}></keep-recipe>`;
   }
 }

@@ -1,0 +1,122 @@
+import { css } from 'lit';
+
+export const veilStyle = css`
+  dialog {
+    width: min(1080px, calc(100vw - 24px));
+  }
+  form {
+    grid-template-columns: minmax(0, 1fr);
+  }
+  .looking {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: center;
+    gap: 12px 16px;
+  }
+  progress {
+    flex: 1 1 160px;
+    max-width: 320px;
+    accent-color: var(--accent);
+  }
+  .both {
+    display: flex;
+    justify-content: center;
+    gap: 28px;
+  }
+  .both figure {
+    margin: 0;
+    min-width: 0;
+    flex: 0 1 auto;
+  }
+  figcaption {
+    padding-top: 8px;
+    font-size: 13px;
+    color: var(--ink-soft);
+  }
+  figcaption b {
+    color: var(--ink);
+  }
+  .both ps-picture {
+    height: min(46dvh, 400px);
+    aspect-ratio: var(--sheet-ratio);
+    max-width: 100%;
+    box-shadow: var(--shadow);
+  }
+  fieldset {
+    border: 0;
+    margin: 0;
+    padding: 0;
+    min-width: 0;
+  }
+  legend {
+    padding: 0 0 8px;
+    font-size: 13px;
+    color: var(--ink-soft);
+  }
+  .choices {
+    display: grid;
+    grid-template-columns: repeat(auto-fill, minmax(146px, 1fr));
+    gap: 12px 14px;
+  }
+  .choice {
+    position: relative;
+    display: grid;
+    grid-template-columns: 56px minmax(0, 1fr);
+    gap: 10px;
+    align-items: start;
+    padding: 8px;
+    border-radius: 3px;
+    font-size: 13px;
+    line-height: 1.3;
+    cursor: pointer;
+  }
+  .choice input {
+    position: absolute;
+    opacity: 0;
+    width: 1px;
+    height: 1px;
+  }
+  .choice:hover {
+    background: color-mix(in srgb, var(--ink) 7%, transparent);
+  }
+  .choice:has(:checked) {
+    box-shadow: inset 0 0 0 2px var(--accent);
+  }
+  .choice:has(:focus-visible) {
+    outline: 2px solid var(--accent);
+    outline-offset: 1px;
+  }
+  .choice ps-picture {
+    width: 56px;
+    box-shadow: 0 1px 3px rgb(0 0 0 / 0.3);
+  }
+  .choice span {
+    display: grid;
+    gap: 2px;
+    min-width: 0;
+    overflow-wrap: anywhere;
+  }
+  @media (max-width: 760px) {
+    dialog {
+      padding: 16px;
+    }
+    .both {
+      gap: 12px;
+    }
+    .both ps-picture {
+      height: auto;
+      width: 100%;
+    }
+    .both figure {
+      flex: 1 1 0;
+    }
+    .buttons {
+      position: sticky;
+      bottom: -16px;
+      margin: 0 -16px -16px;
+      padding: 12px 16px;
+      background: var(--table);
+      border-top: 1px solid var(--line);
+    }
+  }
+`;
