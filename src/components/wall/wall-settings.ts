@@ -10,6 +10,10 @@ import { controls } from '../ui/styles.ts';
 import { inkChip, inkChipStyles } from './ink-chip.ts';
 import './order-count.ts';
 import { nextSeed } from './seeds.ts';
+import './wall-caps.ts';
+import './wall-ink-wishes.ts';
+import './wall-lays.ts';
+import './wall-screens.ts';
 
 type NumberKey = 'count' | 'offsetRangeMm' | 'leaveOut' | 'bringIn' | 'minDeltaE';
 
@@ -49,6 +53,9 @@ export class WallSettings extends LitElement {
       .field input::-webkit-inner-spin-button {
         appearance: none;
         margin: 0;
+      }
+      .more {
+        margin-top: -8px;
       }
       .seed {
         display: grid;
@@ -209,10 +216,16 @@ export class WallSettings extends LitElement {
         ${this.wrong('order')}
         ${explore.recolour || explore.bringIn > 0 ? this.inks() : nothing}
         ${this.wrong('palette')}
+        <wall-ink-wishes class="more" .store=${this.store} .project=${this.project} .problems=${this.problems}></wall-ink-wishes>
       </div>
       ${this.number({ key: 'offsetRangeMm', label: 'Shift up to', after: 'mm', min: 0, max: 100, step: 0.1 })}
+      <wall-lays class="more" .store=${this.store} .project=${this.project} .problems=${this.problems}></wall-lays>
       ${this.number({ key: 'leaveOut', label: 'Leave out up to', after: 'pulls', min: 0, max: Math.max(0, bench.length - 1), step: 1 })}
       ${this.number({ key: 'bringIn', label: 'Bring in up to', after: 'screens', min: 0, max: Math.max(explore.bringIn, left), step: 1 })}
+      <div class="more">
+        <wall-screens .store=${this.store} .project=${this.project} .problems=${this.problems}></wall-screens>
+        <wall-caps .store=${this.store} .project=${this.project} .problems=${this.problems}></wall-caps>
+      </div>
       ${this.number({ key: 'minDeltaE', label: 'Same picture under', after: 'ΔE00', min: 0, max: 100, step: 0.5 })}
     `;
   }

@@ -1,5 +1,6 @@
 import type { Problem } from '../base/error.ts';
 import type { Drawer, Pull } from '../stack/types.ts';
+import { checkLimits } from './check-limits.ts';
 import { checkHolds } from './holds.ts';
 import type { ExploreSettings } from './types.ts';
 
@@ -24,9 +25,10 @@ export function checkExplore(
   checkStack(drawer, bench, settings, add);
   checkPalette(settings, drawer, add);
   const moves =
-    settings.order || settings.recolour || settings.offsetRangeMm > 0 || settings.leaveOut > 0 || settings.bringIn > 0;
+    settings.order || settings.recolour || settings.offsetRangeMm > 0 || settings.leaveOut > 0 || settings.bringIn > 0 ||
+    settings.turns === 'half' || settings.turns === 'any' || (settings.echoes ?? 0) > 0 || (settings.maxStrokes ?? 1) > 1 || settings.veil === true;
   if (!moves) add('no-moves', 'order', 'Nothing may change, so there is nothing to find; let the order, the inks, the lays or the screens change.');
-  return [...problems, ...checkHolds(bench, settings.holds)];
+  return [...problems, ...checkHolds(bench, settings.holds), ...checkLimits(settings, drawer, bench)];
 }
 
 type Add = (code: string, where: string, message: string) => void;

@@ -1,14 +1,20 @@
 import { EngineError } from '../base/error.ts';
 import { randomFrom } from '../base/random.ts';
+import { labD50 } from '../colour/index.ts';
+import { overFilm } from '../ink/index.ts';
 import { classesOf, countClasses, type Graph, graphOf, orderGraph, type Overlap, SwapDeltas } from '../order/index.ts';
-import { type CellMap, CellMapBuilder, copyCellMap, pairOverlapAreas, SpanCache } from '../stack/index.ts';
+import { type CellMap, CellMapBuilder, cellLab, copyCellMap, pairOverlapAreas, SpanCache, stackLayers } from '../stack/index.ts';
 import type { Pull, RowGrid } from '../stack/types.ts';
-import { arrange } from './arrange.ts';
+import { arrange, type Constraints } from './arrange.ts';
 import { drawHeldOrder, orient } from './draw-order.ts';
 import { holdConstraints } from './holds.ts';
-import { drawMoves, type MoveSource } from './moves.ts';
+import { inkArcs } from './ink-arcs.ts';
+import { edgeShare, inksMeet, THIRD_DELTA_E, withinCounts } from './limits.ts';
+import { thirdColourArea } from './measures.ts';
+import { drawMoves, kindsOf, type MoveSource } from './moves.ts';
 import { pictureKey } from './picture-key.ts';
 import type { ExploreInput, OrderCount, Variant } from './types.ts';
+import { veilPulls } from './veil-move.ts';
 import { Sight } from './visible.ts';
 
 /** Rows of the map from which the explorer takes which pulls overlap. */
@@ -31,6 +37,7 @@ export class Finder {
   private readonly deltas: SwapDeltas;
   private readonly spans: SpanCache;
   private readonly builder = new CellMapBuilder();
+  private readonly caps = new CellMapBuilder();
   private readonly grid: RowGrid;
   private readonly sight: Sight;
   /** Map and shared areas of all pulls that may appear, at rest, and where each is in them. */
@@ -43,14 +50,20 @@ export class Finder {
       new Set(explore.holds.filter((hold) => kinds.includes(hold.kind)).map((hold) => hold.pull));
     const out = ids(['out']);
     const used = new Set(bench.map((pull) => pull.screen));
+    const not = new Set(explore.notScreens);
+    const kept = ids(['first', 'last', 'place']);
+    for (const pull of bench) if (explore.mustScreens?.includes(pull.screen) === true) kept.add(pull.id);
+    const resting = drawer.screens
+      .filter((screen) => !not.has(screen.id))
+      .map((screen) => ({ id: newId(screen.id, bench), screen: screen.id, ink: '', dxMm: 0, dyMm: 0, turnDeg: 0, strokes: 1 }));
     this.source = {
-      settings: explore,
-      bench: bench.filter((pull) => !out.has(pull.id)),
-      spares: drawer.screens
-        .filter((screen) => !used.has(screen.id))
-        .map((screen) => ({ id: newId(screen.id, bench), screen: screen.id, ink: '', dxMm: 0, dyMm: 0, turnDeg: 0, strokes: 1 })),
-      kept: ids(['first', 'last', 'place']),
+      // A screen that is no longer in the drawer asks for nothing.
+      settings: { ...explore, mustScreens: explore.mustScreens?.filter((id) => drawer.screens.some((screen) => screen.id === id)) },
+      bench: bench.filter((pull) => !out.has(pull.id) && !not.has(pull.screen)),
+      spares: resting.filter((pull) => !used.has(pull.screen)),
+      kept,
       inkHeld: ids(['ink']),
+      veils: explore.veil === true ? veilPulls(resting, drawer, explore) : [],
     };
     this.deltas = new SwapDeltas(drawer);
     this.sight = new Sight((film) => this.deltas.film(film), this.minDeltaE);
@@ -63,17 +76,41 @@ export class Finder {
    * @returns null when the draw came to nothing: holds that did not fit, no pull left
    */
   draw(index: number, attempt: number): Variant | null {
-    const { seed, holds } = this.source.settings;
+    const { seed } = this.source.settings;
     const random = randomFrom(`${seed}:${index}:${attempt}`);
     const moved = drawMoves(this.source, random);
     const { pulls, base, ranks } = moved;
     if (pulls.length === 0) return null;
+    if (!withinCounts(pulls, this.source.settings)) return null;
     const laid = this.lay(pulls, moved.shifted);
-    const keep = holdConstraints(pulls, base, holds);
+    const keep = this.keepOf(laid, base, moved.veil);
     const order = moved.reorder
       ? drawHeldOrder(pulls.length, laid.edges, keep, ranks, random)
       : arrange(pulls.length, keep, ranks);
     return order === null ? null : this.variant(laid, order, index);
+  }
+
+  /** A pull at rest for each screen that is not in the base stack; inks are drawn. */
+  get spares(): readonly Pull[] {
+    return this.source.spares;
+  }
+
+  /**
+   * A given stack as a variant, its free swaps made to fit the holds.
+   * @returns null when it breaks a hold or a cap
+   */
+  fit(given: readonly Pull[], index: number): Variant | null {
+    const { bench, settings } = this.source;
+    if (given.length === 0 || !withinCounts(given, settings)) return null;
+    const own = new Map(bench.map((pull, i) => [pull.id, i]));
+    const pulls = [...given].sort((a, b) => (own.get(a.id) ?? bench.length) - (own.get(b.id) ?? bench.length));
+    const base = pulls.filter(({ id }) => own.has(id)).length;
+    const order = given.map((pull) => pulls.indexOf(pull));
+    const ranks = pulls.map((pull) => given.indexOf(pull));
+    const laid = this.lay(pulls, true);
+    const keep = this.keepOf(laid, base);
+    const fitted = arrange(pulls.length, { ...keep, arcs: [...keep.arcs, ...orient(pairsOf(laid), order)] }, ranks);
+    return fitted === null ? null : this.variant(laid, fitted, index);
   }
 
   /**
@@ -81,10 +118,10 @@ export class Finder {
    * each order class that the holds admit, in an order drawn from the seed; else null.
    * @param enough longest list worth making
    */
-  list(enough: number): ((index: number) => Variant)[] | null {
+  list(enough: number): ((index: number) => Variant | null)[] | null {
     const { settings, bench } = this.source;
-    const { order, recolour, offsetRangeMm, leaveOut, bringIn, seed } = settings;
-    if (!order || recolour || offsetRangeMm > 0 || leaveOut > 0 || bringIn > 0) return null;
+    if (kindsOf(this.source).join() !== 'order') return null;
+    const { seed } = settings;
     const laid = this.lay(bench, false);
     const pairs = pairsOf(laid);
     const graph = graphOf(bench.length, pairs);
@@ -113,7 +150,8 @@ export class Finder {
     const keys = new Set<string>();
     let done = 0;
     for (const order of this.admitted(laid, graph, pairs)) {
-      keys.add(this.variant(laid, order, 0).key);
+      const variant = this.variant(laid, order, 0);
+      if (variant !== null) keys.add(variant.key);
       if (++done % 16 === 0) yield;
     }
     return { ...told, count: String(keys.size), oneByOne: true };
@@ -122,7 +160,7 @@ export class Finder {
   /** One order of each class that the holds admit. */
   private *admitted(laid: Laid, graph: Graph, pairs: readonly [number, number][]): Generator<number[]> {
     const { pulls } = laid;
-    const keep = holdConstraints(pulls, pulls.length, this.source.settings.holds);
+    const keep = this.keepOf(laid, pulls.length);
     const ranks = pulls.map((_, i) => i);
     for (const each of classesOf(graph)) {
       const fitted = arrange(pulls.length, { ...keep, arcs: [...keep.arcs, ...orient(pairs, each)] }, ranks);
@@ -130,8 +168,37 @@ export class Finder {
     }
   }
 
-  private variant(laid: Laid, order: readonly number[], index: number): Variant {
+  /** What holds and inks ask of the order. */
+  private keepOf({ pulls, areas }: Laid, base: number, veil = -1): Constraints {
+    const { settings } = this.source;
+    const { arcs, slots } = holdConstraints(pulls, base, settings.holds);
+    const shared = (a: number, b: number): boolean => areas[a * pulls.length + b] >= MIN_AREA_MM2;
+    return { arcs: [...arcs, ...inkArcs(pulls, settings, shared, veil)], slots };
+  }
+
+  /** Whether the caps that ask for the sheet itself are kept. */
+  private withinCaps(pulls: readonly Pull[]): boolean {
+    const { apart = [], maxEdgeShare = 1, maxThirdShare = 1 } = this.source.settings;
+    if (!withinCounts(pulls, this.source.settings)) return false;
+    if (apart.length === 0 && maxEdgeShare >= 1 && maxThirdShare >= 1) return true;
+    const { drawer } = this.input;
+    const map = this.caps.build(this.spans.place({ pulls }, this.grid), this.grid);
+    if (maxEdgeShare < 1 && edgeShare(map) > maxEdgeShare) return false;
+    if (apart.length > 0 && inksMeet(map, pulls.map((pull) => pull.ink), apart, MIN_AREA_MM2)) return false;
+    if (maxThirdShare >= 1) return true;
+    const paper = drawer.paper.reflectance;
+    const lab = cellLab(map, stackLayers({ pulls }, drawer), paper);
+    const swatches = [...new Set(pulls.map((pull) => this.deltas.filmOf(pull)))].map((film) =>
+      labD50(overFilm(this.deltas.film(film), paper, new Float64Array(paper.length))),
+    );
+    const third = thirdColourArea(map, lab, [labD50(paper), ...swatches], undefined, THIRD_DELTA_E);
+    return third <= maxThirdShare * map.widthMm * map.heightMm;
+  }
+
+  /** Null when the print is beyond a cap. */
+  private variant(laid: Laid, order: readonly number[], index: number): Variant | null {
     const { seed } = this.source.settings;
+    if (!this.withinCaps(order.map((pull) => laid.pulls[pull]))) return null;
     const { map, pulls, edges } = laid;
     const seen = this.sight.of(map, order.map((pull) => laid.films[pull]), order.map((pull) => laid.bits[pull]));
     // What nothing shows of has no part in the picture's name.
@@ -160,7 +227,7 @@ export class Finder {
   private lay(pulls: readonly Pull[], shifted: boolean): Laid {
     const films = pulls.map((pull) => this.deltas.filmOf(pull));
     const { map, areas, bits } = shifted ? this.mapOf(pulls) : this.atRest(pulls);
-    return { pulls, films, map, bits, edges: orderGraph(areas, films, this.deltas, this.minDeltaE, MIN_AREA_MM2) };
+    return { pulls, films, map, areas, bits, edges: orderGraph(areas, films, this.deltas, this.minDeltaE, MIN_AREA_MM2) };
   }
 
   private get minDeltaE(): number {
@@ -198,6 +265,8 @@ interface Laid {
   pulls: readonly Pull[];
   films: readonly number[];
   map: CellMap;
+  /** pulls × pulls, mm². */
+  areas: Float64Array;
   /** Placed screen of the map that each pull prints. */
   bits: readonly number[];
   edges: readonly Overlap[];

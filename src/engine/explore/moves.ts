@@ -9,8 +9,10 @@ export interface Moved {
   pulls: Pull[];
   /** How many are of the base stack. */
   base: number;
-  /** Whether some lay differs from the one at rest. */
+  /** Whether some pull lies elsewhere than at rest, or is there twice. */
   shifted: boolean;
+  /** Index of the veil, which goes down last; −1 without. */
+  veil: number;
   /** Whether the order is to be drawn. */
   reorder: boolean;
   /** Where each pull would like to lie: base order, with those brought in thrown in between. */
@@ -27,9 +29,11 @@ export interface MoveSource {
   /** Ids that may not be left out, and those that keep their ink. */
   kept: ReadonlySet<string>;
   inkHeld: ReadonlySet<string>;
+  /** Pulls at rest of all screens on which a veil may lie, each with an ink that lets show what is below. */
+  veils: readonly Pull[];
 }
 
-type Kind = 'order' | 'recolour' | 'shift' | 'leaveOut' | 'bringIn';
+type Kind = 'order' | 'recolour' | 'shift' | 'leaveOut' | 'bringIn' | 'turn' | 'echo' | 'strokes' | 'veil';
 
 /** One print in so many is kept to few inks, where its inks change at all. */
 const FEW_INKS_IN = 3;
@@ -49,33 +53,46 @@ export function drawMoves(source: MoveSource, random: Random): Moved {
   const inks = drawInks(settings.palette, random);
 
   let pulls = [...source.bench];
-  if (chosen.has('leaveOut')) pulls = leaveOut(pulls, source, random);
+  const tooMany = excess(pulls, settings);
+  if (chosen.has('leaveOut') || tooMany > 0) pulls = leaveOut(pulls, source, tooMany, random);
   const base = pulls.length;
-  // A stack that has nothing else must bring something in.
-  if (chosen.has('bringIn') || (base === 0 && source.spares.length > 0)) {
-    const most = Math.min(settings.bringIn, source.spares.length);
-    const brought = base === 0 ? alone(Math.max(1, most), random) : some(most, random);
-    for (const spare of random.shuffle(source.spares).slice(0, brought)) {
-      pulls.push({ ...spare, ink: random.pick(inks.of) });
+  pulls.push(...bringIn(pulls, chosen.has('bringIn'), source, inks, random));
+  if (chosen.has('recolour')) pulls = recolour(pulls, base, source, inks, random);
+  pulls = fewerInks(pulls, base, source, random);
+  let shifted = false;
+  const move = (moved: Pull[]): void => {
+    shifted ||= moved.length !== pulls.length || moved.some((pull, i) => pull !== pulls[i]);
+    pulls = moved;
+  };
+  if (chosen.has('shift')) move(shift(pulls, settings, random));
+  if (chosen.has('turn')) move(turn(pulls, settings.turns === 'any', random));
+  if (chosen.has('strokes')) pulls = strokes(pulls, settings.maxStrokes ?? 1, random);
+  if (chosen.has('echo')) move([...pulls, ...echoes(pulls, source, random)]);
+  const ranks = throwIn(pulls.length, base, random);
+  let veil = -1;
+  if (chosen.has('veil')) {
+    const here = settings.maxScreens === undefined ? source.veils : onScreensOf(pulls, source.veils);
+    if (here.length > 0) {
+      veil = pulls.length;
+      move([...pulls, random.pick(here)]);
+      ranks.push(veil);
     }
   }
-  if (chosen.has('recolour')) pulls = recolour(pulls, base, source, inks, random);
-  let shifted = false;
-  if (chosen.has('shift')) {
-    const moved = shift(pulls, settings.offsetRangeMm, random);
-    shifted = moved.some((pull, i) => pull !== pulls[i]);
-    pulls = moved;
-  }
-  return { pulls, base, shifted, reorder: chosen.has('order'), ranks: throwIn(pulls.length, base, random) };
+  return { pulls, base, shifted, veil, reorder: chosen.has('order'), ranks };
 }
 
-function kindsOf({ settings, bench, spares, kept, inkHeld }: MoveSource): Kind[] {
+/** The kinds of moves that the settings allow and the stack has something for. */
+export function kindsOf({ settings, bench, spares, kept, inkHeld, veils }: MoveSource): Kind[] {
   const kinds: Kind[] = [];
   if (settings.order) kinds.push('order');
   if (settings.recolour && bench.some((pull) => !inkHeld.has(pull.id) && settings.palette.some((ink) => ink !== pull.ink))) kinds.push('recolour');
   if (toOffsetGrid(settings.offsetRangeMm) > 0) kinds.push('shift');
   if (settings.leaveOut > 0 && bench.length > 1 && bench.some((pull) => !kept.has(pull.id))) kinds.push('leaveOut');
   if (settings.bringIn > 0 && spares.length > 0) kinds.push('bringIn');
+  if (settings.turns === 'half' || settings.turns === 'any') kinds.push('turn');
+  if ((settings.echoes ?? 0) > 0 && toOffsetGrid(settings.echoMm ?? 0) > 0) kinds.push('echo');
+  if ((settings.maxStrokes ?? 1) > 1) kinds.push('strokes');
+  if (settings.veil === true && veils.length > 0) kinds.push('veil');
   return kinds;
 }
 
@@ -112,11 +129,32 @@ function some(most: number, random: Random): number {
   return 1 + random.int(1 + random.int(most));
 }
 
-function leaveOut(pulls: readonly Pull[], source: MoveSource, random: Random): Pull[] {
+/** How many pulls are too many for the caps, at least; below 0 there is room for more. */
+function excess(bench: readonly Pull[], { maxPulls, maxScreens, maxSetUps }: ExploreSettings): number {
+  const screens = new Set(bench.map((pull) => pull.screen)).size;
+  return Math.max(bench.length - Math.min(maxPulls ?? Infinity, maxSetUps ?? Infinity), screens - (maxScreens ?? Infinity));
+}
+
+function leaveOut(pulls: readonly Pull[], source: MoveSource, least: number, random: Random): Pull[] {
   const loose = pulls.filter((pull) => !source.kept.has(pull.id));
   const most = Math.min(source.settings.leaveOut, loose.length, pulls.length - 1);
-  const out = new Set(random.shuffle(loose).slice(0, some(most, random)));
+  if (most < 1) return [...pulls];
+  const out = new Set(random.shuffle(loose).slice(0, Math.min(most, Math.max(least, some(most, random)))));
   return pulls.filter((pull) => !out.has(pull));
+}
+
+function bringIn(pulls: readonly Pull[], wanted: boolean, source: MoveSource, inks: Inks, random: Random): Pull[] {
+  const { settings, spares } = source;
+  const must = spares.filter((spare) => settings.mustScreens?.includes(spare.screen) === true);
+  const room = -excess([...pulls, ...must], settings);
+  const most = Math.min(settings.bringIn - must.length, spares.length - must.length, room);
+  // A stack that has nothing else must bring something in.
+  let brought = 0;
+  if (pulls.length === 0 && spares.length > 0) brought = Math.max(0, alone(Math.max(1, most + must.length), random) - must.length);
+  else if (wanted && most > 0) brought = some(most, random);
+  if (brought + must.length === 0) return [];
+  const chosen = random.shuffle(spares.filter((spare) => !must.includes(spare))).slice(0, brought);
+  return [...must, ...chosen].map((spare) => ({ ...spare, ink: random.pick(inks.of) }));
 }
 
 function recolour(pulls: readonly Pull[], base: number, source: MoveSource, inks: Inks, random: Random): Pull[] {
@@ -132,16 +170,76 @@ function recolour(pulls: readonly Pull[], base: number, source: MoveSource, inks
   );
 }
 
-function shift(pulls: readonly Pull[], rangeMm: number, random: Random): Pull[] {
-  const steps = Math.floor(rangeMm * 10 + 1e-6);
+/** Where a print may have but few inks, those too many give way to those held and a draw of the palette. */
+function fewerInks(pulls: Pull[], base: number, { settings, inkHeld }: MoveSource, random: Random): Pull[] {
+  const { maxInks, recolour: free, palette } = settings;
+  if (maxInks === undefined || new Set(pulls.map((pull) => pull.ink)).size <= maxInks) return pulls;
+  const stays = (pull: Pull, i: number): boolean => inkHeld.has(pull.id) || (i < base && !free);
+  const few = new Set(pulls.filter(stays).map((pull) => pull.ink));
+  for (const ink of random.shuffle(palette)) if (few.size < maxInks) few.add(ink);
+  const open = palette.filter((ink) => few.has(ink));
+  if (open.length === 0) return pulls;
+  return pulls.map((pull, i) => (stays(pull, i) || open.includes(pull.ink) ? pull : { ...pull, ink: random.pick(open) }));
+}
+
+function shift(pulls: readonly Pull[], settings: ExploreSettings, random: Random): Pull[] {
+  const { offsetRangeMm, offsetDirection } = settings;
   const picked = new Set(random.shuffle(pulls).slice(0, some(pulls.length, random)));
   return pulls.map((pull) => {
     if (!picked.has(pull)) return pull;
-    const dx = random.int(2 * steps + 1) - steps;
-    const dy = random.int(2 * steps + 1) - steps;
-    if (dx === 0 && dy === 0) return pull;
-    return { ...pull, dxMm: toOffsetGrid(pull.dxMm + dx / 10), dyMm: toOffsetGrid(pull.dyMm + dy / 10) };
+    const dx = offsetDirection === 'down' ? 0 : step(offsetRangeMm, settings, random);
+    const dy = offsetDirection === 'across' ? 0 : step(offsetRangeMm, settings, random);
+    return dx === 0 && dy === 0 ? pull : laidAt(pull, dx, dy);
   });
+}
+
+/** A shift of up to a range either way, in tenths of a mm, on the grid that lays snap to. */
+function step(rangeMm: number, { offsetSnapMm }: ExploreSettings, random: Random): number {
+  const snap = Math.max(1, Math.round((offsetSnapMm ?? 0.1) * 10));
+  const steps = Math.floor((rangeMm * 10 + 1e-6) / snap);
+  return (random.int(2 * steps + 1) - steps) * snap;
+}
+
+function laidAt(pull: Pull, dx: number, dy: number): Pull {
+  return { ...pull, dxMm: toOffsetGrid(pull.dxMm + dx / 10), dyMm: toOffsetGrid(pull.dyMm + dy / 10) };
+}
+
+function turn(pulls: readonly Pull[], any: boolean, random: Random): Pull[] {
+  const picked = new Set(random.shuffle(pulls).slice(0, some(pulls.length, random)));
+  return pulls.map((pull) =>
+    picked.has(pull) ? { ...pull, turnDeg: (pull.turnDeg + (any ? 1 + random.int(359) : 180)) % 360 } : pull,
+  );
+}
+
+function strokes(pulls: readonly Pull[], most: number, random: Random): Pull[] {
+  const picked = new Set(random.shuffle(pulls).slice(0, some(pulls.length, random)));
+  return pulls.map((pull) => (picked.has(pull) ? { ...pull, strokes: 1 + random.int(most) } : pull));
+}
+
+/** Some pulls once more, off-register; in another ink where inks may change and are not held. */
+function echoes(pulls: readonly Pull[], { settings, inkHeld }: MoveSource, random: Random): Pull[] {
+  const room = Math.min(settings.maxPulls ?? Infinity, settings.maxSetUps ?? Infinity) - pulls.length;
+  const most = Math.min(settings.echoes ?? 0, pulls.length, room);
+  if (most < 1) return [];
+  const inks = new Set(pulls.map((pull) => pull.ink));
+  const open = settings.maxInks === undefined ? settings.palette : settings.palette.filter((ink) => inks.has(ink));
+  const ids = new Set(pulls.map((pull) => pull.id));
+  return random
+    .shuffle(pulls)
+    .slice(0, some(most, random))
+    .flatMap((pull): Pull[] => {
+      const dx = step(settings.echoMm ?? 0, settings, random);
+      const dy = step(settings.echoMm ?? 0, settings, random);
+      if (dx === 0 && dy === 0) return [];
+      let id = `${pull.id}-echo`;
+      while (ids.has(id)) id += '+';
+      const other = settings.recolour && open.length > 0 && !inkHeld.has(pull.id) && random.chance(1, 2);
+      return [{ ...laidAt(pull, dx, dy), id, ink: other ? random.pick(open) : pull.ink }];
+    });
+}
+
+function onScreensOf(pulls: readonly Pull[], veils: readonly Pull[]): Pull[] {
+  return veils.filter((veil) => pulls.some((pull) => pull.screen === veil.screen));
 }
 
 function throwIn(pulls: number, base: number, random: Random): number[] {

@@ -30,6 +30,48 @@ export interface ExploreSettings {
   holds: Hold[];
   /** Orders whose pictures differ by less than this (ΔE00) count as the same picture. */
   minDeltaE: number;
+  /** At most so many inks a print. Of all that follows, what is left out does not limit or move anything. */
+  maxInks?: number | undefined;
+  /** Pairs of inks that neither overlap nor meet along an edge. */
+  apart?: [string, string][] | undefined;
+  /** [upper, lower]: nowhere does the first ink lie over the second. */
+  neverOver?: [string, string][] | undefined;
+  /** This ink goes down before all others, that one after all others. */
+  inkFirst?: string | undefined;
+  inkLast?: string | undefined;
+  /** Which way lays shift, and the grid they snap to, mm. */
+  offsetDirection?: 'any' | 'across' | 'down' | undefined;
+  offsetSnapMm?: number | undefined;
+  /** Turns about the sheet's centre: none, by 180°, or by any whole degree. */
+  turns?: 'none' | 'half' | 'any' | undefined;
+  /** At most so many pulls repeated off-register, and how far off at most, mm. */
+  echoes?: number | undefined;
+  echoMm?: number | undefined;
+  /** A pull may have 1 to so many strokes. */
+  maxStrokes?: number | undefined;
+  /** A translucent last pull may come over all. */
+  veil?: boolean | undefined;
+  /** Screens that every print has, and that none has. */
+  mustScreens?: string[] | undefined;
+  notScreens?: string[] | undefined;
+  maxPulls?: number | undefined;
+  maxScreens?: number | undefined;
+  maxSetUps?: number | undefined;
+  /** Greatest share of the sheet further than ΔE00 10 from paper and every ink's swatch, 0–1. */
+  maxThirdShare?: number | undefined;
+  /** Greatest share of the outermost 10 mm of the sheet that is covered, 0–1. */
+  maxEdgeShare?: number | undefined;
+}
+
+/** How a print comes from others. */
+export type KinKind = 'nearer' | 'away' | 'between' | 'cross';
+
+/** The prints that a variant was made from. */
+export interface Lineage {
+  kind: KinKind;
+  /** Ids of the prints. */
+  parents: string[];
+  seed: string;
 }
 
 /** A stack that the explorer found, with what finds it again. */
@@ -42,6 +84,8 @@ export interface Variant {
   pulls: Pull[];
   /** Names the picture: two variants with the same key look the same. */
   key: string;
+  /** Absent on prints that come from the base stack alone. */
+  lineage?: Lineage | undefined;
 }
 
 /** What the explorer starts from; a project is one. */

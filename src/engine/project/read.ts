@@ -9,6 +9,7 @@ import { namedInks } from './target.ts';
 import { PROJECT_FORMAT, PROJECT_VERSION, type Project } from './types.ts';
 
 const id = z.string().min(1);
+const most = z.int().min(1).max(200);
 const holdSchema = z.discriminatedUnion('kind', [
   z.object({ kind: z.enum(['first', 'last', 'place', 'ink', 'out']), pull: id }),
   z.object({ kind: z.literal('before'), pull: id, other: id }),
@@ -37,6 +38,25 @@ const projectSchema = z.object({
     bringIn: z.int().min(0).max(200),
     holds: z.array(holdSchema),
     minDeltaE: z.number().min(0).max(100),
+    maxInks: most.optional(),
+    apart: z.array(z.tuple([id, id])).max(200).optional(),
+    neverOver: z.array(z.tuple([id, id])).max(200).optional(),
+    inkFirst: id.optional(),
+    inkLast: id.optional(),
+    offsetDirection: z.enum(['any', 'across', 'down']).optional(),
+    offsetSnapMm: z.number().min(0.1).max(100).optional(),
+    turns: z.enum(['none', 'half', 'any']).optional(),
+    echoes: z.int().min(0).max(200).optional(),
+    echoMm: z.number().min(0).max(100).optional(),
+    maxStrokes: z.int().min(1).max(20).optional(),
+    veil: z.boolean().optional(),
+    mustScreens: z.array(id).max(1000).optional(),
+    notScreens: z.array(id).max(1000).optional(),
+    maxPulls: most.optional(),
+    maxScreens: most.optional(),
+    maxSetUps: most.optional(),
+    maxThirdShare: z.number().min(0).max(1).optional(),
+    maxEdgeShare: z.number().min(0).max(1).optional(),
   }),
   recipes: z.array(recipeSchema),
   visit: z.array(z.object({ recipe: z.string(), sheets: z.int().min(1).max(500) })),
@@ -51,6 +71,12 @@ const projectSchema = z.object({
     lossMl: z.number().min(0).max(5000),
     overs: z.number().min(0).max(2),
     registrationMm: z.number().min(0).max(20),
+    dayStartMinute: z.int().min(0).max(1439).optional(),
+    lunchStartMinute: z.int().min(0).max(1439).optional(),
+    lunchMinutes: z.number().min(0).max(240).optional(),
+    mixMinutes: z.number().min(0).max(600).optional(),
+    rackPlaces: z.int().min(0).max(10_000).optional(),
+    beds: z.int().min(1).max(2).optional(),
   }),
   lesson: z.array(pullSchema).max(5),
   target: z

@@ -24,6 +24,7 @@ function source(pulls: number, spares: number, settings: Partial<ExploreSettings
     bench: Array.from({ length: pulls }, (_, i) => pull(i, PALETTE[i % PALETTE.length]!)),
     spares: Array.from({ length: spares }, (_, i) => pull(pulls + i, '')),
     kept: new Set(),
+    veils: [],
     inkHeld: new Set(inkHeld),
   };
 }

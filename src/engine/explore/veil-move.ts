@@ -1,0 +1,21 @@
+import { filmFactor } from '../ink/film-factor.ts';
+import type { Drawer, Pull } from '../stack/types.ts';
+import type { ExploreSettings } from './types.ts';
+import { isTranslucent } from './veil-inks.ts';
+
+/**
+ * The pulls that may lie last as a veil: each screen in each ink of the palette through which what
+ * is below shows; in the ink that goes down last, where there is one.
+ * @param resting a pull of each screen, in no ink
+ */
+export function veilPulls(resting: readonly Pull[], drawer: Drawer, settings: ExploreSettings): Pull[] {
+  const inks = drawer.inks.filter(
+    (ink) => settings.palette.includes(ink.id) && (settings.inkLast === undefined || ink.id === settings.inkLast),
+  );
+  return resting.flatMap((pull) => {
+    const mesh = drawer.screens.find((screen) => screen.id === pull.screen)!.mesh;
+    return inks
+      .filter((ink) => isTranslucent(ink, filmFactor(ink, mesh)))
+      .map((ink) => ({ ...pull, id: `veil-${pull.id}`, ink: ink.id }));
+  });
+}
