@@ -1,12 +1,12 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { printInks } from '../../engine/ink/mix.ts';
-import type { Target } from '../../engine/project/types.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import { controls } from '../ui/styles.ts';
 import { counted } from '../ui/words.ts';
 import { layOutTarget, LEAST_SIDE_MM, type PageName, PAGES } from './target-layout.ts';
 import './target-measure.ts';
+import { targetOf } from './target-readings.ts';
 import { printTarget } from './target-sheet.ts';
 
 /** The target that checks the chart: which inks are on it, printing it, and what was measured on it. */
@@ -66,14 +66,8 @@ export class OverprintTarget extends LitElement {
     return this.store.room === 'inks';
   }
 
-  /** The project's target; before there is one, all inks that are pulled. */
-  private target(): Target {
-    const { target, drawer } = this.store.project;
-    return target ?? { inks: printInks(drawer.inks).map(({ id }) => id), squares: [] };
-  }
-
   private put(ink: string, on: boolean): void {
-    const target = this.target();
+    const target = targetOf(this.store.project);
     const chosen = new Set(on ? [...target.inks, ink] : target.inks.filter((id) => id !== ink));
     // New inks go last, so that the numbers of a printed target change as little as may be.
     const inks = [...target.inks.filter((id) => chosen.has(id)), ...[...chosen].filter((id) => !target.inks.includes(id))];
@@ -81,7 +75,7 @@ export class OverprintTarget extends LitElement {
   }
 
   private print(): void {
-    const target = this.target();
+    const target = targetOf(this.store.project);
     // From now on the numbers on paper count, whatever inks come later.
     if (this.store.project.target === undefined) this.store.dispatch({ kind: 'set-target', target });
     const { drawer, title } = this.store.project;
@@ -89,7 +83,7 @@ export class OverprintTarget extends LitElement {
   }
 
   override render() {
-    const target = this.target();
+    const target = targetOf(this.store.project);
     const all = printInks(this.store.project.drawer.inks);
     const { sideMm, squares } = layOutTarget(target.inks, this.page);
     const none = target.inks.length === 0;
@@ -125,7 +119,7 @@ export class OverprintTarget extends LitElement {
           : html`${counted(squares.length, 'square')} of ${sideMm.toFixed(0)} mm.
             ${sideMm < LEAST_SIDE_MM ? `That is small for most instruments: ${this.page === 'A4' ? 'choose A3, or put' : 'put'} fewer inks on the target.` : ''}`}
       </p>
-      ${this.measuring && !none ? html`<target-measure .store=${this.store} .target=${target}></target-measure>` : nothing}
+      ${this.measuring && !none ? html`<target-measure .store=${this.store}></target-measure>` : nothing}
     `;
   }
 }

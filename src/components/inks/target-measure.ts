@@ -1,4 +1,4 @@
-import { html, LitElement, nothing, type PropertyValues } from 'lit';
+import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { deltaE2000 } from '../../engine/colour/delta-e.ts';
 import { checkSquares, fittedInk } from '../../engine/ink/fit-overprints.ts';
@@ -17,7 +17,7 @@ import { expectedSwatch } from './target-expected.ts';
 import { type FitInputs, FitRun } from './target-fit.ts';
 import { type TargetSquare, targetSquares } from './target-layout.ts';
 import { measureStyles } from './target-measure-style.ts';
-import { isOf, pastedLines, readingsOfSamples, readingText, typedColour, withReadings } from './target-readings.ts';
+import { isOf, pastedLines, readingsOfSamples, readingText, targetOf, typedColour, withReadings } from './target-readings.ts';
 
 /** Fields of measured squares, from a keyboard or a file; the fit to them, and taking it over. */
 @customElement('target-measure')
@@ -25,7 +25,6 @@ export class TargetMeasure extends LitElement {
   static override styles = [controls, markStyles, chartStyles, measureStyles];
 
   @property({ attribute: false }) store!: AppStore;
-  @property({ attribute: false }) target!: Target;
   /** What was typed and is no colour, by square. */
   @state() private wrong: ReadonlyMap<number, { text: string; problem: string }> = new Map();
   /** The row whose fields are there, by ink. */
@@ -34,6 +33,7 @@ export class TargetMeasure extends LitElement {
   @state() private remarks: readonly string[] = [];
   private readonly run = new FitRun(this);
   private squares: TargetSquare[] = [];
+  private rows = '';
   private expected = new Map<number, Swatch>();
   private expectedOf: unknown[] = [];
 
@@ -47,11 +47,18 @@ export class TargetMeasure extends LitElement {
     return this.store.room === 'inks';
   }
 
-  protected override willUpdate(changed: PropertyValues): void {
-    if (changed.has('target') && changed.get('target') !== undefined && (changed.get('target') as Target).inks.join() !== this.target.inks.join()) this.wrong = new Map();
+  private get target(): Target {
+    return targetOf(this.store.project);
+  }
+
+  protected override willUpdate(): void {
+    const rows = this.target.inks.join();
+    // Numbers stand for other squares now.
+    if (rows !== this.rows) this.wrong = new Map();
+    this.rows = rows;
     this.squares = targetSquares(this.target.inks);
     const { drawer } = this.store.project;
-    const of = [drawer.inks, drawer.paper, this.store.relative, this.target.inks];
+    const of = [drawer.inks, drawer.paper, this.store.relative, rows];
     if (of.every((value, i) => value === this.expectedOf[i])) return;
     this.expectedOf = of;
     this.expected = new Map(this.squares.map((square) => [square.number, expectedSwatch(square, drawer.inks, drawer.paper, this.store.relative)]));

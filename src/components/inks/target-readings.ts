@@ -2,9 +2,15 @@ import { roundTo } from '../../engine/base/units.ts';
 import { labD50, type Lab } from '../../engine/colour/lab.ts';
 import { labFromSrgbHex } from '../../engine/colour/screen-colour.ts';
 import type { CgatsSample } from '../../engine/ink/read-cgats.ts';
-import type { MeasuredSquare, Target } from '../../engine/project/types.ts';
+import { printInks } from '../../engine/ink/mix.ts';
+import type { MeasuredSquare, Project, Target } from '../../engine/project/types.ts';
 import { hexOfText } from './hex-text.ts';
 import type { TargetSquare } from './target-layout.ts';
+
+/** The project's target; before there is one, of all inks that are pulled. */
+export function targetOf({ target, drawer }: Pick<Project, 'target' | 'drawer'>): Target {
+  return target ?? { inks: printInks(drawer.inks).map(({ id }) => id), squares: [] };
+}
 
 /** A typed colour, or why it is none. */
 export type Typed = { lab: Lab; problem: '' } | { lab: null; problem: string };

@@ -1,0 +1,189 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { WAVELENGTHS_NM } from '../../src/engine/colour/weights.ts';
+import { targetSquares } from '../../src/components/inks/target-layout.ts';
+import { demoInks, DEMO_PAPER } from '../../src/engine/ink/index.ts';
+import { stackReflectance } from '../../src/engine/ink/film.ts';
+import { enter, openPage, openStudio, type Studio } from './harness.ts';
+
+let studio: Studio;
+
+beforeAll(async () => {
+  studio = await openStudio();
+});
+
+afterAll(async () => {
+  await studio?.close();
+});
+
+/** What an instrument would write of a target of two inks that are a third stronger than the demo thinks. */
+function measured(ids: readonly [string, string]): string {
+  const real = demoInks().map((ink) => ({ id: ink.id, kx: ink.kx.map((k) => k * 1.35), sx: ink.sx.map((s) => s * 1.2) }));
+  const films = (...names: (string | null)[]) => names.flatMap((name) => real.filter(({ id }) => id === name));
+  const rows = targetSquares(ids).map(({ number, first, over }) => {
+    const reflectance = stackReflectance(films(first, over), DEMO_PAPER.reflectance);
+    return [number, ...Array.from(reflectance, (value) => value.toFixed(5))].join('\t');
+  });
+  return [
+    'CGATS.17',
+    `NUMBER_OF_FIELDS ${WAVELENGTHS_NM.length + 1}`,
+    'BEGIN_DATA_FORMAT',
+    ['SAMPLE_ID', ...Array.from(WAVELENGTHS_NM, (nm) => `SPECTRAL_NM${nm}`)].join('\t'),
+    'END_DATA_FORMAT',
+    `NUMBER_OF_SETS ${rows.length}`,
+    'BEGIN_DATA',
+    ...rows,
+    'END_DATA',
+    '',
+  ].join('\n');
+}
+
+async function openInks(page: Page): Promise<void> {
+  await page.goto(studio.url);
+  await enter(page, 'Inks');
+}
+
+describe('the overprint chart', () => {
+  it('should be walked by keyboard and open the curve of a square', async () => {
+    const { page, context, errors } = await openPage(studio);
+    await openInks(page);
+    const grid = page.getByRole('grid', { name: 'Every ink over every other' });
+    await expect.poll(() => grid.getByRole('gridcell').count()).toBe(64);
+    await grid.getByRole('gridcell').first().focus();
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('ArrowDown');
+    await page.keyboard.press('ArrowDown');
+    const here = grid.locator('td:focus');
+    expect(await here.getAttribute('aria-label')).toMatch(/^Rust over Weed: ΔE \d+\.\d to Weed over Rust/);
+    await page.keyboard.press('Enter');
+    expect(await here.getAttribute('aria-selected')).toBe('true');
+    await expect.poll(() => page.getByRole('heading', { name: 'Rust over Weed' }).count()).toBe(1);
+    expect(await page.getByRole('img', { name: /^Reflectance from 380 to 730 nm of Rust over Weed, Weed over Rust, Weed alone, Rust alone/ }).count()).toBe(1);
+    await page.keyboard.press('End');
+    expect(await grid.locator('td:focus').getAttribute('aria-label')).toMatch(/^Clay over Weed/);
+
+    // Third colours are fewer the further off they must be.
+    const third = page.getByRole('spinbutton', { name: /A third colour is further/ });
+    const outlined = (): Promise<number> => grid.getByRole('gridcell', { name: /A third colour/ }).count();
+    const atTen = await outlined();
+    expect(atTen).toBeGreaterThan(0);
+    await third.fill('60');
+    await third.press('Enter');
+    await expect.poll(outlined).toBe(0);
+    await third.fill('0');
+    await third.press('Enter');
+    await expect.poll(outlined).toBe(56);
+    expect(errors).toEqual([]);
+    await context.close();
+  });
+
+  it('should be printed as a target, measured, fitted and taken over as one step', async () => {
+    const { page, context, errors } = await openPage(studio);
+    await openInks(page);
+    // Two inks: the others come off the target.
+    await page.getByText('All 8 inks on the target').click();
+    const inks = page.getByRole('group', { name: 'Inks on the target' });
+    for (const name of ['Tar', 'Shoal', 'Foam', 'Signal', 'Dusk', 'Clay']) await inks.getByRole('checkbox', { name, exact: true }).uncheck();
+    await expect.poll(() => page.getByText('6 squares of').count()).toBe(1);
+
+    await page.evaluate(() => {
+      window.print = () => undefined;
+    });
+    await page.getByRole('button', { name: 'Print as a target' }).click();
+    await page.emulateMedia({ media: 'print' });
+    const target = page.getByRole('img', { name: 'Target of 2 inks with 6 numbered squares' });
+    await expect.poll(() => target.isVisible()).toBe(true);
+    expect(await page.locator('app-root').isVisible()).toBe(false);
+    const sheet = page.locator('target-sheet');
+    for (const text of ['Pull this by hand', 'Harbour rag', '90/cm, 48 µm', 'Squeegee', 'local codes']) {
+      expect(await sheet.getByText(text).count(), text).toBeGreaterThan(0);
+    }
+    // 1 CSS mm is 96 / 25.4 px: the page is as large as A4 lying.
+    const box = (await target.boundingBox())!;
+    expect(box.width).toBeCloseTo((297 * 96) / 25.4, 0);
+    expect(box.height).toBeCloseTo((210 * 96) / 25.4, 0);
+    const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
+    expect(pdf.match(/\/Type \/Page\b/g)).toHaveLength(3);
+    const [, width, height] = /\/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]/.exec(pdf)!;
+    // In points of 1/72 inch, rounded to whole CSS px by the browser.
+    expect(Math.abs(Number(width) - (297 * 72) / 25.4)).toBeLessThan(1.5);
+    expect(Math.abs(Number(height) - (210 * 72) / 25.4)).toBeLessThan(1.5);
+    await page.emulateMedia({ media: 'screen' });
+    await page.evaluate(() => window.dispatchEvent(new Event('afterprint')));
+    await expect.poll(() => page.locator('target-sheet').count()).toBe(0);
+
+    // Typing: what is no colour is refused in place; Enter goes on.
+    await page.getByRole('button', { name: 'Type in what you measured' }).click();
+    const first = page.getByRole('textbox', { name: 'Square 1 Rust alone' });
+    await first.fill('52 apples');
+    await first.press('Enter');
+    await expect.poll(() => page.getByRole('alert').filter({ hasText: '“52 apples” is no colour' }).count()).toBe(1);
+    await page.getByRole('button', { name: 'Fit the inks to it' }).click();
+    await expect.poll(() => page.getByRole('alert').filter({ hasText: /^Square 1: .*No ink was changed/ }).count()).toBe(1);
+    await first.fill('50,5 30 31');
+    await first.press('Enter');
+    await expect.poll(() => page.getByText('1 of 6 squares measured').count()).toBe(1);
+    expect(await page.getByRole('textbox', { name: 'Square 2 Rust over Rust' }).evaluate((field) => field.matches(':focus'))).toBe(true);
+
+    // A file of all squares takes its place.
+    const file = page.locator('target-measure').getByLabel('Choose a CGATS file');
+    await file.setInputFiles({ name: 'target.txt', mimeType: 'text/plain', buffer: Buffer.from(measured(['rust', 'weed'])) });
+    await expect.poll(() => page.getByText('6 of 6 squares measured').count()).toBe(1);
+    await page.getByRole('button', { name: 'Fit the inks to it' }).click();
+    const found = page.getByRole('region', { name: 'What the fit gives' });
+    await expect.poll(() => found.count(), { timeout: 60_000 }).toBe(1);
+    const mean = async (title: string): Promise<number> =>
+      Number(/ΔE ([\d.]+) in the mean/.exec((await found.getByRole('img', { name: new RegExp(`^${title}:`) }).getAttribute('aria-label'))!)![1]);
+    expect(await mean('Before')).toBeGreaterThan(2);
+    expect(await mean('After')).toBeLessThanOrEqual(0.2);
+
+    await page.getByRole('button', { name: 'Use the fitted inks' }).click();
+    const shelf = page.getByRole('list', { name: 'Inks' });
+    await expect.poll(() => shelf.getByRole('button', { name: /, measured/ }).count()).toBe(2);
+    await page.getByRole('button', { name: 'Undo: change inks' }).click();
+    await expect.poll(() => shelf.getByRole('button', { name: /, measured/ }).count()).toBe(0);
+
+    // What was measured is there after a reload.
+    await page.waitForTimeout(400);
+    await page.reload();
+    await page.getByRole('button', { name: 'Type in what you measured' }).click();
+    await expect.poll(() => page.getByText('6 of 6 squares measured').count()).toBe(1);
+    expect(errors).toEqual([]);
+    await context.close();
+  });
+});
+
+describe('calming the stack', () => {
+  it('should show veils to choose from by keyboard and lay one as one step', async () => {
+    const { page, context, errors } = await openPage(studio);
+    await page.goto(studio.url);
+    await enter(page, 'Bench');
+    await page.getByRole('button', { name: 'Calm it' }).click();
+    const dialog = page.getByRole('dialog', { name: 'Calm it' });
+    const veils = dialog.getByRole('radio');
+    await expect.poll(() => veils.count(), { timeout: 60_000 }).toBeGreaterThan(1);
+    const told = async (): Promise<[number, number]> => {
+      const [, before, after] = /busyness ([\d.]+) → ([\d.]+)/.exec((await dialog.getByRole('status').filter({ hasText: 'After' }).textContent())!)!;
+      return [Number(before), Number(after)];
+    };
+    const [before, calmest] = await told();
+    expect(calmest).toBeLessThan(before);
+    await page.keyboard.press('ArrowDown');
+    expect(await veils.nth(1).isChecked()).toBe(true);
+    expect((await told())[1]).toBeGreaterThanOrEqual(calmest);
+    await page.keyboard.press('Enter');
+    await expect.poll(() => dialog.count()).toBe(0);
+    const pulls = page.getByText(/^13 pulls on/);
+    await expect.poll(() => pulls.count()).toBeGreaterThan(0);
+    await page.getByRole('button', { name: 'Undo: lay a veil' }).click();
+    await expect.poll(() => page.getByText(/^12 pulls on/).count()).toBeGreaterThan(0);
+
+    // Escape while it looks leaves the stack as it is.
+    await page.getByRole('button', { name: 'Calm it' }).click();
+    await page.keyboard.press('Escape');
+    await expect.poll(() => dialog.count()).toBe(0);
+    expect(await page.getByText(/^12 pulls on/).count()).toBeGreaterThan(0);
+    expect(errors).toEqual([]);
+    await context.close();
+  });
+});
