@@ -1,6 +1,7 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import type { Command } from '../engine/project/commands.ts';
 import { type History, perform, redo, startHistory, undo } from '../engine/project/history.ts';
+import type { LogEvent, VisitHead } from '../engine/log/types.ts';
 import type { Project } from '../engine/project/types.ts';
 import type { Problem } from '../engine/base/error.ts';
 import { sentenceOf } from '../workers/client.ts';
@@ -21,6 +22,11 @@ export interface Saver {
   /** The pull order that the press works from, by parts; not of the project, and never undone. */
   openPress?(): Promise<Record<string, unknown>>;
   savePress?(parts: Record<string, unknown>): Promise<void>;
+  /** What was done at the press: only ever added to, and kept when the project changes. */
+  readVisits?(): Promise<VisitHead[]>;
+  readEvents?(visit: string): Promise<LogEvent[]>;
+  /** Resolves when the events are on the disk. */
+  addEvents?(head: VisitHead, events: readonly LogEvent[]): Promise<void>;
 }
 
 /**

@@ -1,3 +1,4 @@
+import type { LogEvent, VisitHead } from '../engine/log/types.ts';
 import type { Project } from '../engine/project/types.ts';
 import { openStorage, sentenceOf } from '../workers/client.ts';
 import type { StoredProject } from '../workers/wire.ts';
@@ -46,6 +47,19 @@ export class AutoSaver extends EventTarget implements Saver {
 
   async savePress(parts: Record<string, unknown>): Promise<void> {
     if (this.writable) await this.storage.savePress(parts);
+  }
+
+  readVisits(): Promise<VisitHead[]> {
+    return this.storage.readVisits();
+  }
+
+  readEvents(visit: string): Promise<LogEvent[]> {
+    return this.storage.readEvents(visit);
+  }
+
+  /** Also from a second tab: adding to a log never writes over anything. */
+  addEvents(head: VisitHead, events: readonly LogEvent[]): Promise<void> {
+    return this.storage.addEvents(head, events);
   }
 
   private async write(): Promise<void> {

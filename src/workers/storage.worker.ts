@@ -1,6 +1,7 @@
 import * as Comlink from 'comlink';
 import { type IDBPDatabase, openDB } from 'idb';
 import { keepErrorFields } from './errors.ts';
+import { addEvents, readEvents, readVisits } from './storage-log.ts';
 import { readPress, writePress } from './storage-press.ts';
 import type { StorageApi, StoredProject } from './wire.ts';
 
@@ -57,6 +58,9 @@ const storage: StorageApi = {
   },
   openPress: readPress,
   savePress: writePress,
+  readVisits,
+  readEvents,
+  addEvents,
 };
 
 keepErrorFields();

@@ -6,6 +6,7 @@ import type { OverprintFit, PulledSquare } from '../engine/ink/fit-overprints.ts
 import type { MatchOptions, MatchResult } from '../engine/ink/match.ts';
 import type { CgatsSample } from '../engine/ink/read-cgats.ts';
 import type { Ink, Lab, Paper } from '../engine/ink/types.ts';
+import type { LogEvent, VisitHead } from '../engine/log/types.ts';
 import type { PressPlan, VisitInput } from '../engine/output/visit.ts';
 import type { PageSize } from '../engine/shapes/lay-out.ts';
 import type { Shape } from '../engine/shapes/types.ts';
@@ -207,4 +208,10 @@ export interface StorageApi {
   openPress(): Promise<Record<string, unknown>>;
   /** Writes the named parts of it in one transaction. */
   savePress(parts: Record<string, unknown>): Promise<void>;
+  /** Visits of which something was logged. */
+  readVisits(): Promise<VisitHead[]>;
+  /** What was logged of a visit, in no order. */
+  readEvents(visit: string): Promise<LogEvent[]>;
+  /** Adds events, in one transaction that ends when they are on the disk. */
+  addEvents(head: VisitHead, events: readonly LogEvent[]): Promise<void>;
 }

@@ -86,10 +86,10 @@ describe('the printer', () => {
           page.evaluate(
             () =>
               new Promise<number>((resolve) => {
-                const asked = indexedDB.open('pullstack-press');
+                const asked = indexedDB.open('pullstack-log');
                 asked.onsuccess = () => {
-                  const ticks = asked.result.transaction('press').objectStore('press').get('ticks');
-                  ticks.onsuccess = () => resolve((ticks.result as string[]).length);
+                  const events = asked.result.transaction('events').objectStore('events').count();
+                  events.onsuccess = () => resolve(events.result);
                   asked.result.close();
                 };
               }),

@@ -1,15 +1,16 @@
+import type { VisitHead } from '../../engine/log/types.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
 import type { AppStore } from '../app-store.ts';
 import type { MadePlan } from './plan-run.ts';
 
 /** Rises whenever a kept plan of an older build can no longer be shown. */
-const RECORD_VERSION = 1;
+const RECORD_VERSION = 2;
 
-/** A pull order and which of its pulls are done, as the press left them. */
+/** A pull order and the visit that it belongs to, as the press left them. */
 export interface PressRecord {
   made: MadePlan;
-  /** Keys as `tickKey` gives them. */
-  ticked: string[];
+  /** Its log is kept apart, event by event. */
+  head: VisitHead;
 }
 
 /**
@@ -20,25 +21,28 @@ export interface PressRecord {
  * @returns null when nothing was kept or it is of another build
  */
 export function readRecord(parts: Record<string, unknown>, recipes: readonly Recipe[]): PressRecord | null {
-  const { made, ticks, version } = parts;
-  if (version !== RECORD_VERSION || made === null || typeof made !== 'object') return null;
+  const { made, head, version } = parts;
+  if (version !== RECORD_VERSION || made === null || typeof made !== 'object' || head === null || typeof head !== 'object') return null;
   const kept = made as MadePlan;
-  const same = new Map<string, Recipe>();
-  for (const recipe of kept.recipes) {
-    const now = recipes.find((other) => other.id === recipe.id);
-    same.set(recipe.id, now !== undefined && JSON.stringify(now) === JSON.stringify(recipe) ? now : recipe);
-  }
+  const visit = head as VisitHead;
+  const byText = new Map(recipes.map((recipe) => [JSON.stringify(recipe), recipe]));
+  const same = (recipe: Recipe): Recipe => {
+    const text = JSON.stringify(recipe);
+    const known = byText.get(text) ?? recipe;
+    byText.set(text, known);
+    return known;
+  };
   return {
     made: {
       plan: kept.plan,
-      input: { ...kept.input, runs: kept.input.runs.map((run) => ({ ...run, recipe: same.get(run.recipe.id) ?? run.recipe })) },
-      recipes: kept.recipes.map((recipe) => same.get(recipe.id)!),
+      input: { ...kept.input, runs: kept.input.runs.map((run) => ({ ...run, recipe: same(run.recipe) })) },
+      recipes: kept.recipes.map(same),
     },
-    ticked: Array.isArray(ticks) ? ticks.filter((tick) => typeof tick === 'string') : [],
+    head: { ...visit, recipes: visit.recipes.map(same) },
   };
 }
 
-/** Keeps the pull order and its ticks beside the project, so that a visit outlives a reload. */
+/** Keeps the pull order beside the project, so that a visit outlives a reload. */
 export class PressKeeper {
   private readonly store: AppStore;
   private readonly tell: (sentence: string) => void;
@@ -58,16 +62,12 @@ export class PressKeeper {
     }
   }
 
-  keep(made: MadePlan | null): void {
-    this.write({ version: RECORD_VERSION, made, ticks: [] });
-  }
-
-  keepTicks(ticked: ReadonlySet<string>): void {
-    this.write({ ticks: [...ticked] });
+  keep(made: MadePlan | null, head: VisitHead | null): void {
+    this.write({ version: RECORD_VERSION, made, head });
   }
 
   private write(parts: Record<string, unknown>): void {
     const saved = this.store.saver.savePress?.(parts);
-    saved?.catch(() => this.tell('The ticks could not be kept in this browser; print the pull sheet and tick on paper.'));
+    saved?.catch(() => this.tell('The pull order could not be kept in this browser; print the pull sheet and tick on paper.'));
   }
 }

@@ -2,16 +2,22 @@ import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import type { Problem } from '../../engine/base/error.ts';
+import type { VisitHead } from '../../engine/log/types.ts';
 import type { VisitInput } from '../../engine/output/visit.ts';
 import type { PressSettings, VisitRun } from '../../engine/project/types.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
+import { sentenceOf } from '../../workers/client.ts';
 import { controls } from '../ui/styles.ts';
 import { counted } from '../ui/words.ts';
 import { CAUTIONS, CAUTIONS_DEFER } from './cautions.ts';
 import { KeepAwake } from './keep-awake.ts';
+import { LogKeeper } from './log-keeper.ts';
+import './log-press.ts';
+import type { LogPress } from './log-press.ts';
+import { tickedOff, tickedOn, ticksOf } from './log-ticks.ts';
 import { boundWords, freeSwapWords, needsWords, planHeadline } from './plan-words.ts';
-import { PlanRun } from './plan-run.ts';
+import { type MadePlan, PlanRun } from './plan-run.ts';
 import { PressKeeper } from './press-record.ts';
 import { pressStyles } from './press-styles.ts';
 import './pull-sheet.ts';
@@ -22,7 +28,7 @@ import './set-up-grid.ts';
 import { StatePictures } from './state-pictures.ts';
 import './studio-figures.ts';
 import { GRAMS_NOTE, inkTable, OVERS_NOTE, paperTable, screenTable, supplyStyles } from './supplies.ts';
-import { nextSetUp, setUpsDone, tickKey } from './ticks.ts';
+import { nextSetUp, setUpsDone } from './ticks.ts';
 import './visit-runs.ts';
 
 const PROBLEMS_TOLD = 2;
@@ -34,9 +40,9 @@ export class PressRoom extends LitElement {
 
   @property({ attribute: false }) store!: AppStore;
   @state() private selected = 0;
-  @state() private ticked: ReadonlySet<string> = new Set();
   @state() private preparing = false;
   @query('ps-pull-sheet') private sheet!: PullSheet | null;
+  @query('ps-log-press') private atPress!: LogPress | null;
   /** Redraws what shows pictures: they arrive one by one. */
   private drawn = 0;
   private shownInput: VisitInput | null = null;
@@ -47,6 +53,7 @@ export class PressRoom extends LitElement {
   @state() private asking = false;
   private readonly run = new PlanRun(this, (sentence) => this.store.tell(sentence));
   private readonly awake = new KeepAwake(this);
+  private readonly log = new LogKeeper(this, () => this.store);
   private readonly pictures = new StatePictures(
     this,
     () => this.store.room !== 'press',
@@ -73,18 +80,24 @@ export class PressRoom extends LitElement {
     this.opened = this.store.opened;
     this.asking = false;
     this.shownInput = null;
-    this.ticked = new Set();
+    this.log.begin(null);
     this.run.put(null);
-    this.keeper.keep(null);
+    this.keeper.keep(null, null);
   };
 
   /** Takes the visit up where a reload left it. */
   private async resume(): Promise<void> {
     const record = await this.keeper.read();
-    if (record === null || this.run.made !== null || this.run.running || this.store.opened !== this.opened) return;
+    const busy = (): boolean => this.run.made !== null || this.run.running || this.store.opened !== this.opened;
+    if (record === null || busy()) return;
+    try {
+      await this.log.resume(record.head);
+    } catch (error) {
+      this.store.tell(`The log of the visit could not be read (${sentenceOf(error)}); reload the page before you tick anything.`);
+    }
+    if (busy()) return;
     this.shownInput = record.made.input;
-    this.ticked = new Set(record.ticked);
-    this.selected = nextSetUp(record.made.plan, this.ticked);
+    this.selected = nextSetUp(record.made.plan, ticksOf(record.made.plan, this.log.sheets));
     this.run.put(record.made);
   }
 
@@ -111,9 +124,14 @@ export class PressRoom extends LitElement {
     return made !== undefined && !sameInput(made, this.input);
   }
 
+  /** Numbers of the sheets that have left the visit. */
+  private get spoiled(): ReadonlySet<number> {
+    return new Set(this.log.sheets.filter((sheet) => sheet.spoiled).map((sheet) => sheet.number));
+  }
+
   private find(): void {
-    // One slip of a wet finger must not lose a day's ticks.
-    if (this.ticked.size > 0 && !this.asking) {
+    // One slip of a wet finger must not put a day's ticks away.
+    if (this.log.events.length > 0 && !this.asking) {
       this.asking = true;
       return;
     }
@@ -154,13 +172,20 @@ export class PressRoom extends LitElement {
   }
 
   private tick({ setUp, sheets, on }: Tick): void {
-    const ticked = new Set(this.ticked);
-    for (const sheet of sheets) {
-      if (on) ticked.add(tickKey(setUp, sheet));
-      else ticked.delete(tickKey(setUp, sheet));
-    }
-    this.ticked = ticked;
-    this.keeper.keepTicks(ticked);
+    const card = this.run.made?.plan.cards.find((entry) => entry.number === setUp);
+    if (card === undefined) return;
+    void this.log.add((on ? tickedOn : tickedOff)(card, sheets, this.log.sheets, this.log.recipes));
+  }
+
+  /** What is logged from now on is of a new visit; the log before it stays in the Chest. */
+  private newVisit({ plan, recipes }: MadePlan): VisitHead {
+    return {
+      id: crypto.randomUUID(),
+      title: this.store.project.title,
+      begunMs: Date.now(),
+      recipes,
+      sheets: plan.sheets.map(({ number, recipe }) => ({ number, recipe })),
+    };
   }
 
   protected override willUpdate(): void {
@@ -169,9 +194,9 @@ export class PressRoom extends LitElement {
     if (made === null || this.run.running) return;
     if (made.input !== this.shownInput) {
       this.shownInput = made.input;
-      this.ticked = new Set();
+      this.log.begin(this.newVisit(made));
       this.selected = 0;
-      this.keeper.keep(made);
+      this.keeper.keep(made, this.log.head);
       this.pictures.keepOnly(new Set([...this.store.project.recipes, ...made.recipes]));
     }
     this.selected = Math.min(this.selected, made.plan.cards.length - 1);
@@ -222,7 +247,7 @@ export class PressRoom extends LitElement {
 
   private renderAsking() {
     return html`<p class="stale" role="alert">
-      A new order starts without your ticks.
+      A new order starts a new visit without your ticks; what you logged stays in the Chest.
       <button @click=${this.find}>Find anew</button>
       <button class="quiet" @click=${() => (this.asking = false)}>Keep this order</button>
     </p>`;
@@ -246,7 +271,8 @@ export class PressRoom extends LitElement {
       return running ? html`<section><h2>Pull order</h2><p class="soft" role="status">Looking for an order…</p></section>` : nothing;
     }
     const { plan } = made;
-    const done = setUpsDone(plan, this.ticked);
+    const ticks = ticksOf(plan, this.log.sheets);
+    const done = setUpsDone(plan, ticks);
     return html`
       <section aria-labelledby="order">
         <div class="result">
@@ -274,6 +300,7 @@ export class PressRoom extends LitElement {
                   />Keep this screen awake</label
                 >`
               : nothing}
+            <button class="main" ?disabled=${running} @click=${() => this.atPress?.show()}>At the press</button>
             <button ?disabled=${running || this.preparing} @click=${() => void this.print()}>
               ${this.preparing ? 'Drawing the pictures…' : 'Print the pull sheet'}
             </button>
@@ -291,7 +318,8 @@ export class PressRoom extends LitElement {
             .made=${made}
             .index=${this.selected}
             .pictures=${this.pictures}
-            .ticked=${this.ticked}
+            .ticked=${ticks}
+            .spoiled=${this.spoiled}
             .drawn=${this.drawn}
             @set-up-select=${(event: CustomEvent<number>) => this.choose(event.detail, false)}
             @tick=${(event: CustomEvent<Tick>) => this.tick(event.detail)}
@@ -331,7 +359,8 @@ export class PressRoom extends LitElement {
       </div>
       ${made === null || running
         ? nothing
-        : html`<ps-pull-sheet
+        : html`<ps-log-press .made=${made} .log=${this.log} .pictures=${this.pictures} .drawn=${this.drawn}></ps-log-press>
+          <ps-pull-sheet
             .made=${made}
             .pictures=${this.pictures}
             .heading=${this.store.project.title}

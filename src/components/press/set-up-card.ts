@@ -34,6 +34,8 @@ export class SetUpCardView extends LitElement {
   @property({ type: Number }) index = 0;
   @property({ attribute: false }) pictures!: StatePictures;
   @property({ attribute: false }) ticked: ReadonlySet<string> = new Set();
+  /** Numbers of sheets that have left the visit. */
+  @property({ attribute: false }) spoiled: ReadonlySet<number> = new Set();
   /** Changes when a picture has arrived, so that the card is drawn again. */
   @property({ type: Number }) drawn = 0;
 
@@ -81,9 +83,10 @@ export class SetUpCardView extends LitElement {
               ><input
                 type="checkbox"
                 aria-label="${group.length === 1 ? 'Sheet' : 'Sheets'} ${words} pulled"
+                ?disabled=${group.every((sheet) => this.spoiled.has(sheet))}
                 .checked=${live(group.every((sheet) => this.ticked.has(tickKey(setUp, sheet))))}
                 @change=${(event: Event) => this.tick(group, (event.target as HTMLInputElement).checked)}
-              />${words}</label
+              />${words}${group.some((sheet) => this.spoiled.has(sheet)) ? html` <span class="soft small">spoiled</span>` : nothing}</label
             >
           </li>`;
         })}

@@ -2,12 +2,17 @@ import { describe, expect, it } from 'vitest';
 import type { AppStore } from '../../../src/components/app-store.ts';
 import type { MadePlan } from '../../../src/components/press/plan-run.ts';
 import { PressKeeper, readRecord } from '../../../src/components/press/press-record.ts';
+import type { VisitHead } from '../../../src/engine/log/types.ts';
 import type { Recipe } from '../../../src/engine/recipe/types.ts';
 
 const recipe = (id: string, title: string): Recipe => ({ id, title, pulls: [] }) as unknown as Recipe;
 
 function made(...recipes: Recipe[]): MadePlan {
   return { plan: { cards: [] }, recipes, input: { runs: recipes.map((each) => ({ recipe: each, sheets: 2 })) } } as unknown as MadePlan;
+}
+
+function head(...recipes: Recipe[]): VisitHead {
+  return { id: 'v', title: 'Visit', begunMs: 0, recipes, sheets: [] };
 }
 
 /** A store that keeps what is saved as a database does: as a copy. */
@@ -21,38 +26,32 @@ function studio(recipes: Recipe[]): { store: AppStore; parts: Record<string, unk
 }
 
 describe('PressKeeper', () => {
-  it('should bring a pull order and its ticks back, with the recipes of the project', async () => {
+  it('should bring a pull order and its visit back, with the recipes of the project', async () => {
     const kept = recipe('r1', 'Ebb');
     const { store } = studio([kept]);
     const keeper = new PressKeeper(store, (sentence) => expect.fail(sentence));
-    keeper.keep(made(kept));
-    keeper.keepTicks(new Set(['1:1', '1:2']));
+    keeper.keep(made(kept), head(kept));
     const record = await keeper.read();
-    expect(record!.ticked).toEqual(['1:1', '1:2']);
+    expect(record!.head.id).toBe('v');
+    expect(record!.head.recipes[0]).toBe(kept);
     expect(record!.made.recipes[0]).toBe(kept);
     expect(record!.made.input.runs[0]!.recipe).toBe(kept);
   });
   it('should keep the recipe as it was planned when the project has changed it', async () => {
     const { store, parts } = studio([recipe('r1', 'Flood')]);
     const keeper = new PressKeeper(store, (sentence) => expect.fail(sentence));
-    keeper.keep(made(recipe('r1', 'Ebb')));
+    keeper.keep(made(recipe('r1', 'Ebb')), head(recipe('r1', 'Ebb')));
     expect(Object.keys(parts)).toContain('made');
     const record = await keeper.read();
     expect(record!.made.recipes[0]!.title).toBe('Ebb');
     expect(record!.made.recipes[0]).not.toBe(store.project.recipes[0]);
+    // One object, so that a picture of it is drawn once.
+    expect(record!.head.recipes[0]).toBe(record!.made.recipes[0]);
   });
-  it('should start a new order without the ticks of the old', async () => {
-    const kept = recipe('r1', 'Ebb');
-    const keeper = new PressKeeper(studio([kept]).store, (sentence) => expect.fail(sentence));
-    keeper.keep(made(kept));
-    keeper.keepTicks(new Set(['1:1']));
-    keeper.keep(made(kept));
-    expect((await keeper.read())!.ticked).toEqual([]);
-  });
-  it('should say when ticks cannot be kept', async () => {
+  it('should say when an order cannot be kept', async () => {
     const told: string[] = [];
     const store = { saver: { savePress: () => Promise.reject(new Error('full')) }, project: { recipes: [] } } as unknown as AppStore;
-    new PressKeeper(store, (sentence) => told.push(sentence)).keepTicks(new Set());
+    new PressKeeper(store, (sentence) => told.push(sentence)).keep(made(), head());
     await new Promise((resolve) => setTimeout(resolve));
     expect(told).toHaveLength(1);
   });
@@ -61,7 +60,8 @@ describe('PressKeeper', () => {
 describe('readRecord', () => {
   it('should bring back nothing from nothing or from another build', () => {
     expect(readRecord({}, [])).toBeNull();
-    expect(readRecord({ version: 0, made: made(), ticks: [] }, [])).toBeNull();
-    expect(readRecord({ version: 1, made: null, ticks: [] }, [])).toBeNull();
+    expect(readRecord({ version: 0, made: made(), head: head() }, [])).toBeNull();
+    expect(readRecord({ version: 2, made: null, head: head() }, [])).toBeNull();
+    expect(readRecord({ version: 2, made: made(), ticks: [] }, [])).toBeNull();
   });
 });

@@ -1,0 +1,198 @@
+import { html, LitElement, nothing } from 'lit';
+import { customElement, property, query, state } from 'lit/decorators.js';
+import type { Deviation } from '../../engine/log/types.ts';
+import type { CardState, SetUpCard } from '../../engine/output/set-up-cards.ts';
+import '../ui/ink-chip.ts';
+import { controls } from '../ui/styles.ts';
+import { counted } from '../ui/words.ts';
+import { KeepAwake } from './keep-awake.ts';
+import type { Happening, LogKeeper } from './log-keeper.ts';
+import { logPressStyle } from './log-press-style.ts';
+import './log-sheet.ts';
+import type { LogSheet, SheetTalk } from './log-sheet.ts';
+import { printsOn, tickedOff, tickedOn, ticksOf } from './log-ticks.ts';
+import { pullInWords, sheetWords } from './log-words.ts';
+import { offsetDiagram } from './offset-diagram.ts';
+import { capital, layWords, listed, recipeLetter, setUpTags } from './plan-words.ts';
+import type { MadePlan } from './plan-run.ts';
+import { printImage } from './print-image.ts';
+import type { StatePictures } from './state-pictures.ts';
+import { nextSetUp, setUpsDone, tickKey } from './ticks.ts';
+
+/** The next set-up, as large as the screen: nothing is needed at the press but it and its sheets. */
+@customElement('ps-log-press')
+export class LogPress extends LitElement {
+  static override styles = [controls, logPressStyle];
+
+  @property({ attribute: false }) made!: MadePlan;
+  @property({ attribute: false }) log!: LogKeeper;
+  @property({ attribute: false }) pictures!: StatePictures;
+  /** Changes when a picture has arrived or something was logged. */
+  @property({ type: Number }) drawn = 0;
+  @state() private open = false;
+  @state() private index = 0;
+  /** The sheet whose picture is shown, by number. */
+  @state() private shown: number | null = null;
+  @state() private talkOf: number | null = null;
+  @query('dialog') private dialog!: HTMLDialogElement;
+  @query('ps-log-sheet') private sheetDialog!: LogSheet;
+  private readonly awake = new KeepAwake(this);
+
+  /** Opens at the first set-up with something left to pull. */
+  show(): void {
+    this.index = nextSetUp(this.made.plan, this.ticks);
+    this.shown = null;
+    this.open = true;
+    if (this.awake.possible) void this.awake.set(true);
+    void this.updateComplete.then(() => this.dialog.showModal());
+  }
+
+  private close(): void {
+    this.open = false;
+    void this.awake.set(false);
+  }
+
+  private get ticks(): Set<string> {
+    return ticksOf(this.made.plan, this.log.sheets);
+  }
+
+  private get card(): SetUpCard {
+    const { cards } = this.made.plan;
+    return cards[Math.min(this.index, cards.length - 1)]!;
+  }
+
+  private go(index: number): void {
+    this.index = index;
+    this.shown = null;
+    this.dialog.scrollTo({ top: 0 });
+  }
+
+  private async add(happenings: Happening[]): Promise<void> {
+    await this.log.add(happenings);
+    this.requestUpdate();
+  }
+
+  private tick(numbers: number[], on: boolean): void {
+    this.shown = numbers.at(-1) ?? this.shown;
+    const { sheets, recipes } = this.log;
+    void this.add((on ? tickedOn : tickedOff)(this.card, numbers, sheets, recipes));
+  }
+
+  private speak(sheet: number): void {
+    this.shown = sheet;
+    this.talkOf = sheet;
+    void this.updateComplete.then(() => this.sheetDialog.show());
+  }
+
+  /** What there is to say of the sheet that was asked for. */
+  private get talk(): SheetTalk | null {
+    const { sheets, recipes } = this.log;
+    const sheet = sheets.find((entry) => entry.number === this.talkOf);
+    if (sheet === undefined) return null;
+    const recipe = recipes[sheet.recipe]!;
+    const left = printsOn(this.card, sheet.number).filter((at) => !sheet.done.includes(at));
+    const first = recipe.pulls[left[0] ?? -1];
+    const pull =
+      first === undefined ? null : { words: listed(left.map((at) => pullInWords(recipe.pulls[at]!, recipe))), strokes: first.strokes };
+    const inks = new Map(this.made.plan.cards.map((card) => [card.ink.key, card.ink.ink]));
+    inks.delete(this.card.ink.key);
+    return { sheet, recipe, pull, inks: [...inks.values()] };
+  }
+
+  private renderSheet(number: number, ticks: ReadonlySet<string>) {
+    const sheet = this.log.sheets.find((entry) => entry.number === number);
+    if (sheet === undefined) return nothing;
+    const on = ticks.has(tickKey(this.card.number, number));
+    return html`<li>
+      <button
+        class="tick"
+        role="checkbox"
+        aria-checked=${on && !sheet.spoiled ? 'true' : 'false'}
+        aria-label="Sheet ${number} pulled"
+        ?disabled=${sheet.spoiled}
+        @click=${() => this.tick([number], !on)}
+      >
+        ${number}${sheet.spoiled ? ' spoiled' : html`<span class="mark" aria-hidden="true">${on ? '✓' : ''}</span>`}
+      </button>
+      <button class="more" aria-label="Otherwise, sheet ${number}" @click=${() => this.speak(number)}>Otherwise…</button>
+    </li>`;
+  }
+
+  private renderState(state: CardState, ticks: ReadonlySet<string>) {
+    const left = state.sheets.filter((sheet) => !ticks.has(tickKey(this.card.number, sheet)));
+    const words = `${recipeLetter(state.recipe)} ${this.made.plan.recipes[state.recipe]?.title ?? ''}`;
+    return html`<section aria-label=${words}>
+      <h3>${words}${state.prints.length > 1 ? html` <span class="soft">${state.prints.length} pulls each</span>` : nothing}</h3>
+      <ul class="sheets">
+        ${state.sheets.map((sheet) => this.renderSheet(sheet, ticks))}
+      </ul>
+      ${left.length > 1 ? html`<button class="all" @click=${() => this.tick(left, true)}>All ${left.length} pulled</button>` : nothing}
+    </section>`;
+  }
+
+  private renderPicture() {
+    const number = this.shown ?? this.card.sheets[0];
+    const sheet = this.log.sheets.find((entry) => entry.number === number);
+    const recipe = this.log.recipes[sheet?.recipe ?? -1];
+    if (sheet === undefined || recipe === undefined) return nothing;
+    const url = this.pictures.of(recipe, sheet.pulls);
+    return html`<figure>
+      ${printImage(url, `Sheet ${sheet.number} as it must look now`, recipe.paper.widthMm / recipe.paper.heightMm)}
+      <figcaption aria-live="polite">Sheet ${sheet.number} must look like this now: ${sheetWords(sheet, recipe)}.</figcaption>
+    </figure>`;
+  }
+
+  private renderFace() {
+    const { plan, recipes } = this.made;
+    const { card } = this;
+    const index = card.number - 1;
+    const ticks = this.ticks;
+    const done = setUpsDone(plan, ticks);
+    const tags = setUpTags(plan, index);
+    const all = done.size === plan.cards.length;
+    const next = nextSetUp(plan, ticks);
+    return html`<div class="face">
+      <header>
+        <h2>Set-up ${card.number} <span class="soft">of ${plan.cards.length}</span></h2>
+        <button ?disabled=${index === 0} @click=${() => this.go(index - 1)}>Back</button>
+        <button ?disabled=${index === plan.cards.length - 1} @click=${() => this.go(index + 1)}>Next</button>
+        <button @click=${() => this.dialog.close()}>Leave the press</button>
+      </header>
+      <div class="frame">
+        <p class="screen">${card.screen.key} ${card.screen.name}</p>
+        <p class="ink"><ps-ink-chip .ink=${card.ink.ink}></ps-ink-chip>${card.ink.key}</p>
+        <p class="strokes">${counted(card.strokes, 'stroke')}${tags.length === 0 ? '' : `, ${listed(tags)}`}</p>
+        <p class="lay-words">${capital(layWords(card))}</p>
+        ${offsetDiagram(card, recipes[card.states[0]?.recipe ?? 0]!.paper)} ${this.renderPicture()}
+      </div>
+      <div class="take">
+        ${all
+          ? html`<p class="done" role="status">All set-ups are done.</p>`
+          : done.has(index)
+            ? html`<p class="done" role="status">Set-up ${card.number} is done. <button class="main" @click=${() => this.go(next)}>To set-up ${next + 1}</button></p>`
+            : nothing}
+        ${card.states.map((state) => this.renderState(state, ticks))}
+      </div>
+    </div>`;
+  }
+
+  override render() {
+    return html`<dialog aria-label="At the press" @close=${this.close}>
+        ${this.open ? this.renderFace() : nothing}
+      </dialog>
+      <ps-log-sheet
+        .talk=${this.open ? this.talk : null}
+        @happened=${(event: CustomEvent<Happening[]>) => void this.add(event.detail)}
+        @otherwise=${(event: CustomEvent<{ how: Deviation; note: string }>) => {
+          const { sheets, recipes } = this.log;
+          void this.add(tickedOn(this.card, [this.talkOf!], sheets, recipes, event.detail));
+        }}
+      ></ps-log-sheet>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'ps-log-press': LogPress;
+  }
+}

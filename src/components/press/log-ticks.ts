@@ -1,0 +1,63 @@
+import type { SheetAsPulled } from '../../engine/log/as-pulled.ts';
+import type { Deviation } from '../../engine/log/types.ts';
+import type { SetUpCard } from '../../engine/output/set-up-cards.ts';
+import type { PressPlan } from '../../engine/output/visit.ts';
+import type { Recipe } from '../../engine/recipe/types.ts';
+import type { Happening } from './log-keeper.ts';
+import { tickKey } from './ticks.ts';
+
+/** Positions of the recipe's pulls that a set-up prints on a sheet. */
+export function printsOn(card: SetUpCard, sheet: number): number[] {
+  return card.states.find((state) => state.sheets.includes(sheet))?.prints ?? [];
+}
+
+/** Keys of the sheets whose pulls are done, set-up by set-up; a spoiled sheet has nothing left to do. */
+export function ticksOf(plan: PressPlan, sheets: readonly SheetAsPulled[]): Set<string> {
+  const states = new Map(sheets.map((sheet) => [sheet.number, sheet]));
+  const ticks = new Set<string>();
+  for (const card of plan.cards) {
+    for (const { sheets: numbers, prints } of card.states) {
+      for (const number of numbers) {
+        const state = states.get(number);
+        if (state === undefined) continue;
+        if (state.spoiled || prints.every((at) => state.done.includes(at))) ticks.add(tickKey(card.number, number));
+      }
+    }
+  }
+  return ticks;
+}
+
+/** What to log when sheets are ticked in a set-up, pulled as planned or otherwise. */
+export function tickedOn(
+  card: SetUpCard,
+  numbers: readonly number[],
+  sheets: readonly SheetAsPulled[],
+  recipes: readonly Recipe[],
+  otherwise?: { how: Deviation; note: string },
+): Happening[] {
+  return numbers.flatMap((sheet): Happening[] => {
+    const state = sheets.find((entry) => entry.number === sheet);
+    if (state === undefined || state.spoiled) return [];
+    const left = printsOn(card, sheet).filter((at) => !state.done.includes(at));
+    const pulls = left.map((at) => recipes[state.recipe]!.pulls[at]!.id);
+    if (pulls.length === 0) return [];
+    return [otherwise === undefined ? { kind: 'pulled', sheet, pulls } : { kind: 'otherwise', sheet, pulls, ...otherwise }];
+  });
+}
+
+/** What to log when ticks of a set-up are taken back. */
+export function tickedOff(
+  card: SetUpCard,
+  numbers: readonly number[],
+  sheets: readonly SheetAsPulled[],
+  recipes: readonly Recipe[],
+): Happening[] {
+  return numbers.flatMap((sheet): Happening[] => {
+    const state = sheets.find((entry) => entry.number === sheet);
+    if (state === undefined) return [];
+    const pulls = new Set(printsOn(card, sheet).map((at) => recipes[state.recipe]!.pulls[at]!.id));
+    return state.events
+      .filter((event) => 'pulls' in event && event.pulls.some((pull) => pulls.has(pull)))
+      .map((event) => ({ kind: 'undone', sheet, event: event.id }));
+  });
+}

@@ -1,0 +1,150 @@
+import { EngineError } from '../base/error.ts';
+import type { Ink } from '../ink/types.ts';
+import { inkText } from '../output/registry.ts';
+import type { Recipe } from '../recipe/types.ts';
+import { drawerOfRecipe, recipeOf, type RecipeHead } from '../recipe/write.ts';
+import type { Pull } from '../stack/types.ts';
+import { standing } from './events.ts';
+import type { LogEvent, VisitHead } from './types.ts';
+
+/** One sheet as it really is. */
+export interface SheetAsPulled {
+  number: number;
+  /** Index into the visit's recipes. */
+  recipe: number;
+  /** What is on it, first down first, with the ink, strokes and lay that were really pulled. */
+  pulls: Pull[];
+  /** Positions of the recipe's pulls that are on it, in the order in which they were printed. */
+  done: number[];
+  /** Whether something on it is otherwise than its recipe says: a pull or the order. */
+  otherwise: boolean;
+  spoiled: boolean;
+  lucky: boolean;
+  /** Where it lies; '' when nobody said. */
+  box: string;
+  /** Notes, in the order in which they were made. */
+  notes: string[];
+  /** What counts of its events, in order. */
+  events: LogEvent[];
+}
+
+const REGISTER_STEPS_A_MM = 10;
+
+function onGrid(mm: number): number {
+  return Math.round(mm * REGISTER_STEPS_A_MM) / REGISTER_STEPS_A_MM;
+}
+
+/** The id under which a recipe may carry an ink: its own, unless another ink has it. */
+function inkId(ink: Ink, inks: readonly Ink[]): { id: string; known: boolean } {
+  const text = inkText(ink);
+  for (let id = ink.id; ; id += ' b') {
+    const other = inks.find((entry) => entry.id === id);
+    if (other === undefined) return { id, known: false };
+    if (inkText(other) === text) return { id, known: true };
+  }
+}
+
+/**
+ * The visit's recipes with the inks that were pulled instead of theirs, so that every sheet can be
+ * drawn and kept. A recipe without such an ink is the same object. An ink that came from another
+ * recipe counts as an ink by itself: the stocks that it was weighed from stay with that recipe.
+ */
+export function recipesAsPulled(head: VisitHead, events: readonly LogEvent[]): Recipe[] {
+  const recipes = [...head.recipes];
+  const recipeOfSheet = new Map(head.sheets.map((sheet) => [sheet.number, sheet.recipe]));
+  for (const event of standing(events)) {
+    if (event.kind !== 'otherwise' || event.how.ink === undefined) continue;
+    const at = recipeOfSheet.get(event.sheet);
+    const recipe = at === undefined ? undefined : recipes[at];
+    if (recipe === undefined) continue;
+    const { id, known } = inkId(event.how.ink, recipe.inks);
+    if (known) continue;
+    const { mix: _, ...ink } = event.how.ink;
+    recipes[at!] = { ...recipe, inks: [...recipe.inks, { ...ink, id }] };
+  }
+  return recipes;
+}
+
+/**
+ * What is on a sheet after what happened to it. A pull that is said to be printed twice counts
+ * once, the first time; one that the recipe does not have counts not at all: `checkLog` names both.
+ * @param recipe of `recipesAsPulled`, so that the inks are there
+ * @param events of the whole visit or of the sheet alone
+ */
+export function sheetAsPulled(
+  recipe: Recipe,
+  sheet: { number: number; recipe: number },
+  events: readonly LogEvent[],
+): SheetAsPulled {
+  const own = standing(events.filter((event) => event.sheet === sheet.number));
+  const state: SheetAsPulled = {
+    ...sheet,
+    pulls: [],
+    done: [],
+    otherwise: false,
+    spoiled: false,
+    lucky: false,
+    box: '',
+    notes: [],
+    events: own,
+  };
+  for (const event of own) {
+    if ('note' in event && event.note !== '') state.notes.push(event.note);
+    if (event.kind === 'spoiled') state.spoiled = true;
+    else if (event.kind === 'lucky') state.lucky = true;
+    else if (event.kind === 'placed') state.box = event.box;
+    else print(state, recipe, event);
+  }
+  // Pulls out of turn can show as much as a wrong ink.
+  state.otherwise ||= state.done.some((at, i) => i > 0 && state.done[i - 1]! > at);
+  return state;
+}
+
+function print(state: SheetAsPulled, recipe: Recipe, event: Extract<LogEvent, { pulls: string[] }>): void {
+  for (const id of event.pulls) {
+    const at = recipe.pulls.findIndex((pull) => pull.id === id);
+    if (at < 0 || state.done.includes(at)) continue;
+    const planned = recipe.pulls[at]!;
+    state.done.push(at);
+    if (event.kind === 'pulled') {
+      state.pulls.push(planned);
+      continue;
+    }
+    const { how } = event;
+    state.otherwise = true;
+    state.pulls.push({
+      ...planned,
+      // Pictures go by the ids of their pulls, so a pull that looks otherwise has its own.
+      id: `${planned.id}~${event.id}`,
+      ink: how.ink === undefined ? planned.ink : inkId(how.ink, recipe.inks).id,
+      strokes: how.strokes ?? planned.strokes,
+      dxMm: onGrid(planned.dxMm + how.dxMm),
+      dyMm: onGrid(planned.dyMm + how.dyMm),
+    });
+  }
+}
+
+/** All sheets of a visit as they are, in the order of their numbers. */
+export function sheetsAsPulled(head: VisitHead, events: readonly LogEvent[]): SheetAsPulled[] {
+  const recipes = recipesAsPulled(head, events);
+  const bySheet = new Map<number, LogEvent[]>();
+  for (const event of events) {
+    const list = bySheet.get(event.sheet);
+    if (list === undefined) bySheet.set(event.sheet, [event]);
+    else list.push(event);
+  }
+  return head.sheets.map((sheet) => sheetAsPulled(recipes[sheet.recipe]!, sheet, bySheet.get(sheet.number) ?? []));
+}
+
+/**
+ * A recipe of a sheet as it really is, to print again what happened once.
+ * @param recipe of `recipesAsPulled`
+ * @throws EngineError 'log.bare' when nothing is on the sheet
+ */
+export function recipeAsPulled(recipe: Recipe, sheet: SheetAsPulled, head: RecipeHead): Recipe {
+  if (sheet.pulls.length === 0) {
+    throw new EngineError('log.bare', `Sheet ${sheet.number} has no pull on it yet; a recipe needs at least one.`);
+  }
+  const pulls = sheet.pulls.map((pull, at) => ({ ...pull, id: `p${at + 1}` }));
+  return recipeOf(pulls, drawerOfRecipe(recipe), head);
+}

@@ -1,0 +1,63 @@
+import type { Ink } from '../ink/types.ts';
+import type { Recipe } from '../recipe/types.ts';
+
+export const LOG_FORMAT = 'pullstack-log';
+export const LOG_VERSION = 1;
+
+/** What a visit prints, as it was when its first order was made; an order planned later keeps it. */
+export interface VisitHead {
+  id: string;
+  title: string;
+  /** When the visit began, ms since 1970 UTC, by the clock of the device. */
+  begunMs: number;
+  recipes: Recipe[];
+  /** All sheets, also those that are spoiled later. */
+  sheets: LoggedSheet[];
+}
+
+/** A numbered sheet and the recipe that it was to become. */
+export interface LoggedSheet {
+  /** From 1, as pencilled on the back. */
+  number: number;
+  /** Index into the visit's recipes. */
+  recipe: number;
+}
+
+interface EventHead {
+  /** Unique over all devices. */
+  id: string;
+  /** Ms since 1970 UTC, by the clock of the device. */
+  atMs: number;
+  /** Which browser wrote it. */
+  device: string;
+}
+
+/** How a pull differs from its recipe. */
+export interface Deviation {
+  /** The ink that was really in the screen; absent when it was the recipe's. */
+  ink?: Ink;
+  /** Strokes really pulled; absent when as in the recipe. */
+  strokes?: number;
+  /** Off register by so much, mm, to the right and down. */
+  dxMm: number;
+  dyMm: number;
+}
+
+/** One thing that happened to one sheet. Events are only ever added; 'undone' takes one back. */
+export type LogEvent = EventHead & { sheet: number } & (
+    | { kind: 'pulled'; /** Ids of the recipe's pulls that were printed. */ pulls: string[] }
+    | { kind: 'otherwise'; pulls: string[]; how: Deviation; note: string }
+    | { kind: 'spoiled'; note: string }
+    | { kind: 'lucky'; note: string }
+    | { kind: 'placed'; /** Box or drawer in which the sheet lies. */ box: string }
+    | { kind: 'undone'; /** Id of the event that did not happen. */ event: string }
+  );
+
+/** A visit and all that happened in it. */
+export interface VisitLog {
+  format: typeof LOG_FORMAT;
+  version: typeof LOG_VERSION;
+  head: VisitHead;
+  /** In any order; `inOrder` sorts them. */
+  events: LogEvent[];
+}

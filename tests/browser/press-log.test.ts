@@ -1,0 +1,97 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { enter, openPage, openStudio, type Studio, watch } from './harness.ts';
+
+let studio: Studio;
+
+beforeAll(async () => {
+  studio = await openStudio();
+});
+
+afterAll(async () => {
+  await studio?.close();
+});
+
+/** Keeps a print of the wall and plans so many sheets of it. */
+async function planned(page: Page, sheets: number): Promise<void> {
+  await page.goto(studio.url);
+  await enter(page, 'Wall');
+  await expect.poll(() => page.locator('wall-room').getAttribute('data-state'), { timeout: 30_000 }).toBe('done');
+  await page.getByRole('application', { name: /wall/i }).focus();
+  await page.keyboard.press('ArrowRight');
+  await page.keyboard.press('k');
+  await enter(page, 'Press');
+  const count = page.getByRole('spinbutton', { name: /^Sheets of/ });
+  await expect.poll(() => count.count()).toBe(1);
+  await count.fill(String(sheets));
+  await count.press('Tab');
+  await page.getByRole('button', { name: 'Find the pull order' }).click();
+  await expect.poll(() => page.getByRole('button', { name: 'Print the pull sheet' }).isEnabled().catch(() => false), { timeout: 60_000 }).toBe(true);
+}
+
+describe('the log at the press', () => {
+  it('should lose no tick that it has shown when the tab is killed', async () => {
+    const { page, context, errors } = await openPage(studio, { width: 1024, height: 768 });
+    await planned(page, 4);
+    await page.getByRole('button', { name: 'At the press' }).click();
+    const press = page.getByRole('dialog', { name: 'At the press' });
+    await press.getByRole('checkbox', { name: 'Sheet 1 pulled' }).click();
+    await press.getByRole('checkbox', { name: 'Sheet 1 pulled', checked: true }).waitFor();
+    await press.getByRole('checkbox', { name: 'Sheet 3 pulled' }).click();
+    await press.getByRole('checkbox', { name: 'Sheet 3 pulled', checked: true }).waitFor();
+    // No goodbye: the renderer dies between two ticks.
+    await press.getByRole('checkbox', { name: 'Sheet 4 pulled' }).click({ noWaitAfter: true });
+    const died = page.waitForEvent('crash');
+    const session = await context.newCDPSession(page);
+    void session.send('Page.crash').catch(() => undefined);
+    await died;
+    await page.close();
+
+    const again = await context.newPage();
+    watch(again, studio, errors);
+    await again.goto(studio.url);
+    await enter(again, 'Press');
+    await again.getByRole('button', { name: 'At the press' }).click();
+    const back = again.getByRole('dialog', { name: 'At the press' });
+    await back.getByRole('checkbox', { name: 'Sheet 1 pulled', checked: true }).waitFor();
+    expect(await back.getByRole('checkbox', { name: 'Sheet 3 pulled' }).getAttribute('aria-checked')).toBe('true');
+    expect(await back.getByRole('checkbox', { name: 'Sheet 2 pulled' }).getAttribute('aria-checked')).toBe('false');
+    expect(errors).toEqual([]);
+    await context.close();
+  });
+
+  it('should note what went otherwise and undo it', async () => {
+    const { page, context, errors } = await openPage(studio, { width: 1024, height: 768 });
+    await planned(page, 3);
+    await page.getByRole('button', { name: 'At the press' }).click();
+    const press = page.getByRole('dialog', { name: 'At the press' });
+    await press.getByRole('button', { name: 'Otherwise, sheet 2' }).click();
+    const sheet = page.getByRole('dialog', { name: 'Sheet 2' });
+    await sheet.getByLabel('Strokes').fill('3');
+    await sheet.getByLabel('Off to the right, mm').fill('1.5');
+    await sheet.getByLabel('A lucky accident: keep it').check();
+    await sheet.getByRole('button', { name: 'Pulled like this' }).click();
+    await press.getByRole('checkbox', { name: 'Sheet 2 pulled', checked: true }).waitFor();
+    await press.getByText(/Sheet 2 must look like this now: 1 of \d+ pulls?, a lucky accident/).waitFor();
+    await press.getByRole('img', { name: 'Sheet 2 as it must look now', exact: true }).waitFor();
+
+    await press.getByRole('button', { name: 'Otherwise, sheet 3' }).click();
+    await page.getByRole('dialog', { name: 'Sheet 3' }).getByRole('button', { name: 'Spoiled' }).click();
+    await expect.poll(() => press.getByRole('checkbox', { name: 'Sheet 3 pulled' }).isDisabled()).toBe(true);
+
+    await press.getByRole('button', { name: 'Otherwise, sheet 2' }).click();
+    const happened = sheet.getByRole('list', { name: 'What happened to sheet 2' });
+    expect(await happened.getByRole('listitem').first().textContent()).toMatch(/otherwise: 3 strokes, 1\.5 mm right/);
+    await happened.getByRole('button', { name: 'Undo' }).first().click();
+    await expect.poll(() => happened.getByRole('listitem').count()).toBe(1);
+    await sheet.getByRole('button', { name: 'Close' }).click();
+    await press.getByRole('checkbox', { name: 'Sheet 2 pulled', checked: false }).waitFor();
+    // Nothing reaches over the edge of a tablet or a phone.
+    for (const width of [1024, 390]) {
+      await page.setViewportSize({ width, height: 780 });
+      expect(await press.evaluate((element) => element.scrollWidth <= element.clientWidth)).toBe(true);
+    }
+    expect(errors).toEqual([]);
+    await context.close();
+  });
+});

@@ -1,0 +1,140 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { checkLog } from '../../../src/engine/log/check.ts';
+import { readLog, writeLog } from '../../../src/engine/log/log-file.ts';
+import { recipeAsPulled, recipesAsPulled, sheetAsPulled, sheetsAsPulled } from '../../../src/engine/log/as-pulled.ts';
+import { mergeLogs } from '../../../src/engine/log/merge.ts';
+import type { LogEvent, VisitHead, VisitLog } from '../../../src/engine/log/types.ts';
+import { readRecipe } from '../../../src/engine/recipe/read.ts';
+import { recipeOf, writeRecipe } from '../../../src/engine/recipe/write.ts';
+import { smallProject } from '../../helpers/small-project.ts';
+
+const project = smallProject();
+const recipe = recipeOf(project.bench, project.drawer, { id: 'a', title: 'First' });
+const head: VisitHead = {
+  id: 'v',
+  title: 'Visit',
+  begunMs: 1000,
+  recipes: [recipe],
+  sheets: [1, 2, 3].map((number) => ({ number, recipe: 0 })),
+};
+let next = 0;
+type Body<T = LogEvent> = T extends LogEvent ? Omit<T, 'id' | 'atMs' | 'device'> : never;
+function event(body: Body, atMs = 2000 + next): LogEvent {
+  return { id: `e${next++}`, atMs, device: 'd', ...body } as LogEvent;
+}
+const pulled = (sheet: number, ...pulls: string[]): LogEvent => event({ kind: 'pulled', sheet, pulls });
+const logOf = (...events: LogEvent[]): VisitLog => ({ format: 'pullstack-log', version: 1, head, events });
+const codes = (...events: LogEvent[]): string[] => checkLog(head, events).map((problem) => problem.code);
+
+describe('sheetAsPulled', () => {
+  it('should stack what was pulled, in the order of the clock and not of the list', () => {
+    const late = pulled(1, 'p2');
+    const early = event({ kind: 'pulled', sheet: 1, pulls: ['p1'] }, 1500);
+    const state = sheetAsPulled(recipe, head.sheets[0]!, [late, early, pulled(2, 'p3')]);
+    expect(state.pulls).toEqual([recipe.pulls[0], recipe.pulls[1]]);
+    expect(state.otherwise).toBe(false);
+  });
+  it('should change only the pull that went otherwise', () => {
+    const how = { strokes: 2, dxMm: 0.25, dyMm: -1 };
+    const events = [pulled(1, 'p1'), event({ kind: 'otherwise', sheet: 1, pulls: ['p2'], how, note: 'slipped' })];
+    const state = sheetAsPulled(recipe, head.sheets[0]!, events);
+    expect(state.pulls[0]).toBe(recipe.pulls[0]);
+    // A quarter of a millimetre lies on the 0.1 mm grid as 0.3.
+    expect(state.pulls[1]).toMatchObject({ screen: 's2', ink: 'weed', strokes: 2, dxMm: 0.3, dyMm: -1 });
+    expect(state.pulls[1]!.id).not.toBe('p2');
+    expect(state).toMatchObject({ otherwise: true, notes: ['slipped'], done: [0, 1] });
+  });
+  it('should tell pulls out of turn as otherwise', () => {
+    expect(sheetAsPulled(recipe, head.sheets[0]!, [pulled(1, 'p2'), pulled(1, 'p1')]).otherwise).toBe(true);
+  });
+  it('should take back what was undone, also a spoiled sheet', () => {
+    const tick = pulled(1, 'p1');
+    const spoiled = event({ kind: 'spoiled', sheet: 1, note: 'torn' });
+    const events = [tick, spoiled];
+    expect(sheetAsPulled(recipe, head.sheets[0]!, events)).toMatchObject({ spoiled: true, notes: ['torn'] });
+    events.push(event({ kind: 'undone', sheet: 1, event: spoiled.id }), event({ kind: 'undone', sheet: 1, event: tick.id }));
+    expect(sheetAsPulled(recipe, head.sheets[0]!, events)).toMatchObject({ spoiled: false, pulls: [], notes: [] });
+    events.push(pulled(1, 'p1'));
+    expect(sheetAsPulled(recipe, head.sheets[0]!, events).done).toEqual([0]);
+  });
+});
+
+describe('recipeAsPulled', () => {
+  it('should become a recipe that can be read again, with an ink from elsewhere beside a namesake', () => {
+    const other = { ...project.drawer.inks[0]!, id: 'foam', name: 'Cold foam', mix: [{ ink: 'gone', parts: 1 }] };
+    const events = [pulled(1, 'p1'), event({ kind: 'otherwise', sheet: 1, pulls: ['p3'], how: { ink: other, dxMm: 0, dyMm: 0 }, note: '' })];
+    const [own] = recipesAsPulled(head, events);
+    const [state] = sheetsAsPulled(head, events);
+    const made = recipeAsPulled(own!, state!, { id: 'n', title: 'Lucky' });
+    const again = readRecipe(writeRecipe(made), 'lucky.json');
+    expect(again.problems).toEqual([]);
+    expect(again.value!.pulls.map((pull) => again.value!.inks.find((ink) => ink.id === pull.ink)!.name)).toEqual([
+      recipe.inks.find((ink) => ink.id === 'rust')!.name,
+      'Cold foam',
+    ]);
+    expect(recipe.inks.some((ink) => ink.name === 'Cold foam')).toBe(false);
+  });
+  it('should refuse a bare sheet in a sentence', () => {
+    expect(() => recipeAsPulled(recipe, sheetsAsPulled(head, [])[0]!, { id: 'n', title: 'Bare' })).toThrow(/Sheet 1 has no pull/);
+  });
+});
+
+describe('checkLog', () => {
+  it('should find nothing in an honest log', () => {
+    expect(codes(pulled(1, 'p1'), pulled(1, 'p2'), event({ kind: 'spoiled', sheet: 1, note: '' }))).toEqual([]);
+  });
+  it('should name each contradiction', () => {
+    expect(codes(pulled(1, 'p1'), pulled(1, 'p1'))).toEqual(['log.twice']);
+    expect(codes(pulled(9, 'p1'))).toEqual(['log.sheet']);
+    expect(codes(pulled(1, 'p9'))).toEqual(['log.pull']);
+    expect(codes(event({ kind: 'spoiled', sheet: 1, note: '' }), pulled(1, 'p1'))).toEqual(['log.spoiled']);
+    expect(codes(event({ kind: 'pulled', sheet: 1, pulls: ['p1'] }, 10))).toEqual(['log.early']);
+    expect(codes(event({ kind: 'undone', sheet: 1, event: 'nowhere' }))).toEqual(['log.undone']);
+    for (const problem of checkLog(head, [pulled(9, 'p1'), pulled(1, 'p9')])) expect(problem.message).toMatch(/^Sheet \d.*\.$/);
+  });
+});
+
+describe('mergeLogs', () => {
+  const arbitrary = fc.array(
+    fc.record({ id: fc.constantFrom('a', 'b', 'c', 'd'), atMs: fc.integer({ min: 1000, max: 1005 }), sheet: fc.integer({ min: 1, max: 3 }), pull: fc.constantFrom('p1', 'p2') }),
+    { maxLength: 4 },
+  );
+  it('should lose nothing and not care which log is named first', () => {
+    fc.assert(
+      fc.property(arbitrary, arbitrary, (one, other) => {
+        const events = (list: typeof one, device: string): LogEvent[] =>
+          [...new Map(list.map((entry) => [entry.id, entry])).values()].map(({ id, atMs, sheet, pull }) => ({ id, atMs, device, sheet, kind: 'pulled', pulls: [pull] }));
+        const a = logOf(...events(one, 'x'));
+        const b = logOf(...events(other, 'y'));
+        const merged = mergeLogs(a, b).log.events;
+        expect(mergeLogs(b, a).log.events).toEqual(merged);
+        expect(new Set(merged.map((entry) => entry.id)).size).toBe(merged.length);
+        expect(merged).toHaveLength(a.events.length + b.events.length);
+        // Bringing the same file in again changes nothing.
+        expect(mergeLogs(a, a).log.events).toHaveLength(a.events.length);
+      }),
+    );
+  });
+  it('should show a sheet that two devices ticked', () => {
+    const { log, conflicts } = mergeLogs(logOf(pulled(1, 'p1')), logOf(pulled(1, 'p1')));
+    expect(log.events).toHaveLength(2);
+    expect(conflicts.map((problem) => problem.code)).toEqual(['log.twice']);
+  });
+  it('should refuse the log of another visit', () => {
+    expect(() => mergeLogs(logOf(), { ...logOf(), head: { ...head, id: 'w' } })).toThrow(/another visit/);
+  });
+});
+
+describe('readLog', () => {
+  it('should read what was written', () => {
+    const events = [pulled(1, 'p1'), event({ kind: 'otherwise', sheet: 2, pulls: ['p1'], how: { dxMm: 1, dyMm: 0 }, note: 'x' }), event({ kind: 'placed', sheet: 1, box: 'Box 3' })];
+    expect(readLog(writeLog(head, events), 'visit.json').value).toEqual(logOf(...events));
+  });
+  it('should say where a log is broken', () => {
+    const text = writeLog(head, [pulled(1, 'p1')]);
+    expect(readLog(text.slice(0, -20), 'cut.json').problems[0]!.message).toContain('cut.json');
+    expect(readLog(text.replace('"sheet":1', '"sheet":"one"'), 'v.json').problems[0]!.message).toContain('events[0].sheet');
+    expect(readLog(text.replace('pullstack-log', 'other'), 'v.json').problems[0]!.code).toBe('log.format');
+  });
+});
