@@ -12,6 +12,12 @@ export interface GestureTargets {
   open(index: number): void;
   /** The mouse has rested on a print, or left it (−1). */
   rest(index: number): void;
+  /** A box is drawn with the shift key held; null when it is done. */
+  box(box: { left: number; top: number; width: number; height: number } | null): void;
+  /** A box was drawn round these prints. */
+  boxed(indexes: number[]): void;
+  /** A print was clicked with the shift key held. */
+  mark(index: number): void;
 }
 
 /** Makes a notch of a wheel come about a sixth closer, as on the Bench. */
@@ -24,6 +30,8 @@ export class WallGestures {
   private readonly scene: WallScene;
   private readonly targets: GestureTargets;
   private readonly pointers = new Map<number, { x: number; y: number }>();
+  /** Where a box was begun. */
+  private corner: { x: number; y: number } | null = null;
   private travelled = 0;
   private pinched = false;
   private lastTap = { index: -1, at: 0 };
@@ -54,6 +62,7 @@ export class WallGestures {
     if (this.pointers.size === 0) {
       this.travelled = 0;
       this.pinched = false;
+      this.corner = event.shiftKey ? this.at(event) : null;
     } else this.pinched = true;
     this.pointers.set(event.pointerId, this.at(event));
   };
@@ -70,6 +79,10 @@ export class WallGestures {
     const other = others[0];
     if (other === undefined) {
       this.travelled += Math.hypot(now.x - before.x, now.y - before.y);
+      if (this.corner !== null) {
+        if (this.travelled > DRAG_PX) this.targets.box(boxOf(this.corner, now));
+        return;
+      }
       if (this.travelled > DRAG_PX) {
         this.element.toggleAttribute('data-dragging', true);
         this.scene.panBy(now.x - before.x, now.y - before.y);
@@ -86,10 +99,19 @@ export class WallGestures {
   private readonly onUp = (event: PointerEvent): void => {
     if (!this.pointers.delete(event.pointerId)) return;
     this.element.toggleAttribute('data-dragging', false);
-    if (this.pointers.size > 0 || this.pinched || this.travelled > DRAG_PX) return;
     const { x, y } = this.at(event);
+    const { corner } = this;
+    this.corner = null;
+    if (corner !== null && this.travelled > DRAG_PX) {
+      const { left, top, width, height } = boxOf(corner, { x, y });
+      this.targets.box(null);
+      this.targets.boxed(this.scene.printsIn(left, top, width, height));
+      return;
+    }
+    if (this.pointers.size > 0 || this.pinched || this.travelled > DRAG_PX) return;
     const index = this.scene.printAt(x, y);
     if (index < 0) return;
+    if (corner !== null) return this.targets.mark(index);
     const twice = this.lastTap.index === index && event.timeStamp - this.lastTap.at < DOUBLE_TAP_MS;
     this.lastTap = { index: twice ? -1 : index, at: event.timeStamp };
     if (twice) this.targets.open(index);
@@ -98,6 +120,8 @@ export class WallGestures {
 
   private readonly onCancel = (event: PointerEvent): void => {
     this.pointers.delete(event.pointerId);
+    this.corner = null;
+    this.targets.box(null);
     this.element.toggleAttribute('data-dragging', false);
   };
 
@@ -140,4 +164,8 @@ export class WallGestures {
     this.element.removeEventListener('pointerleave', this.onLeave);
     this.element.removeEventListener('wheel', this.onWheel);
   }
+}
+
+function boxOf(a: { x: number; y: number }, b: { x: number; y: number }) {
+  return { left: Math.min(a.x, b.x), top: Math.min(a.y, b.y), width: Math.abs(a.x - b.x), height: Math.abs(a.y - b.y) };
 }

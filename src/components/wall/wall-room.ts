@@ -6,6 +6,7 @@ import { desk, sentenceOf } from '../../workers/client.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import { putOnBench } from '../ui/put-on-bench.ts';
 import { controls } from '../ui/styles.ts';
+import type { KinAsk, KinEvent } from './kin-ask.ts';
 import { keptPrints } from './kept-prints.ts';
 import './wall-holds.ts';
 import { sameInputs, sameValue, WallRun, type WallInputs } from './wall-run.ts';
@@ -131,9 +132,17 @@ export class WallRoom extends LitElement {
     void this.run.start({ drawer, bench, explore });
   }
 
+  /** Hangs prints that come from prints of this wall, by the settings that this wall came of. */
+  private findKin(ask: KinAsk): void {
+    const { inputs } = this.run;
+    if (inputs === null) return;
+    clearTimeout(this.pause);
+    void this.run.start(inputs, ask);
+  }
+
   private takeDown(inputs: WallInputs): void {
     const { widthMm, heightMm } = inputs.drawer.paper;
-    this.view.begin(inputs.explore.count, widthMm / heightMm);
+    this.view.begin(this.run.asked, widthMm / heightMm);
   }
 
   private runChanged(): void {
@@ -198,9 +207,10 @@ export class WallRoom extends LitElement {
               ?disabled=${this.problems.length > 0}
               @click=${() => this.find()}
             >
-              Find prints
+              ${run.kin === null ? 'Find prints' : 'Back to the whole wall'}
             </button>`}
       </div>
+      ${this.run.kin === null ? nothing : html`<p class="told" role="status">${this.run.kin.sentence}</p>`}
       ${this.told()}
       <div class="line" role="progressbar" aria-label="Prints found" aria-valuemin="0" aria-valuemax=${run.asked} aria-valuenow=${run.found}><i style="transform:scaleX(${share})" ?data-running=${running}></i></div>
     `;
@@ -263,11 +273,13 @@ export class WallRoom extends LitElement {
       <wall-view
         .variants=${run.variants}
         .found=${run.variants.length}
+        .running=${run.state === 'running'}
         .drawer=${run.inputs?.drawer ?? null}
         .kept=${keptPrints(run.variants, recipes)}
         .note=${note}
         @keep-print=${(event: PrintEvent) => this.keep(event.detail.index)}
         @open-print=${(event: PrintEvent) => this.open(event.detail.index)}
+        @print-kin=${(event: KinEvent) => this.findKin(event.detail)}
         @wall-problem=${(event: CustomEvent<string>) => store.tell(event.detail)}
       >
         ${bare ? html`<button class="main" @click=${() => store.go('drawer')}>To the Drawer</button>` : nothing}

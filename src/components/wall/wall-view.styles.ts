@@ -4,7 +4,8 @@ export const wallViewStyles = css`
   :host {
     position: relative;
     display: grid;
-    grid-template-rows: minmax(0, 1fr) auto;
+    grid-template-rows: auto minmax(0, 1fr) auto;
+    grid-template-columns: minmax(0, 1fr) auto;
     min-width: 0;
     min-height: 0;
     background: var(--wall);
@@ -17,6 +18,42 @@ export const wallViewStyles = css`
     cursor: grab;
     user-select: none;
     -webkit-user-select: none;
+  }
+  .surface,
+  wall-line {
+    grid-column: 1;
+  }
+  wall-line {
+    grid-row: 1;
+  }
+  compare-prints,
+  print-out,
+  wall-keys {
+    position: absolute;
+  }
+  wall-line[hidden] {
+    display: none;
+  }
+  .surface {
+    grid-row: 2;
+  }
+  .rail {
+    grid-row: 3;
+    grid-column: 1 / -1;
+  }
+  wall-filter {
+    grid-column: 2;
+    grid-row: 1 / span 2;
+    width: 290px;
+  }
+  .box {
+    position: absolute;
+    border: 1.5px solid var(--accent);
+    background: color-mix(in srgb, var(--accent) 10%, transparent);
+    pointer-events: none;
+  }
+  .box[hidden] {
+    display: none;
   }
   .surface[data-dragging] {
     cursor: grabbing;
@@ -70,7 +107,7 @@ export const wallViewStyles = css`
     border-top: 1px solid var(--line);
   }
   .rail .which {
-    flex: 1 1 auto;
+    flex: 1 1 0;
     min-width: 0;
   }
   .rail .deeds {
@@ -93,6 +130,13 @@ export const wallViewStyles = css`
     background: var(--accent);
   }
   @media (max-width: 760px) {
+    wall-filter {
+      position: absolute;
+      z-index: 2;
+      inset: auto 0 0;
+      width: auto;
+      height: 48%;
+    }
     .rail {
       padding: 4px 10px;
     }

@@ -10,7 +10,21 @@ import { controls } from '../ui/styles.ts';
 import './build-up.ts';
 import type { BuildUp } from './build-up.ts';
 import { CloseUps } from './close-ups.ts';
+import './compare-prints.ts';
+import { type ComparePrints, MOST_COMPARED } from './compare-prints.ts';
+import type { HangEvent } from './hang-choice.ts';
+import { Hanging } from './hanging.ts';
+import './print-out.ts';
+import type { PrintOut } from './print-out.ts';
+import './small-map.ts';
+import type { SmallMap } from './small-map.ts';
 import './wall-actions.ts';
+import type { RangesEvent } from './wall-filter.ts';
+import './wall-filter.ts';
+import './wall-keys.ts';
+import type { WallKeys } from './wall-keys.ts';
+import './wall-line.ts';
+import type { LineDeed } from './wall-line.ts';
 import { themeOf } from './wall-theme.ts';
 import { wallViewStyles } from './wall-view.styles.ts';
 
@@ -32,13 +46,26 @@ export class WallView extends LitElement {
   @property({ type: Number }) found = 0;
   /** Said in the middle of an empty wall. */
   @property() note = '';
+  /** True while prints arrive: then they hang in the order in which they are found. */
+  @property({ type: Boolean }) running = false;
+  @property({ attribute: false }) relative = true;
   @state() private focused = -1;
+  @state() private marked: ReadonlySet<number> = new Set();
+  @state() private filtering = false;
+  /** What is worked out, in words; '' when nothing is. */
+  @state() private busy = '';
   /** True once the user has walked away from where one comes in. */
   @state() private moved = false;
   /** Why there is no wall to be seen; '' when there is one. */
   @state() private trouble = '';
   @query('.surface') private surface!: HTMLElement;
   @query('build-up') private buildUp!: BuildUp;
+  @query('compare-prints') private comparing!: ComparePrints;
+  @query('print-out') private printOut!: PrintOut;
+  @query('small-map') private smallMap!: SmallMap;
+  @query('wall-keys') private keys!: WallKeys;
+  @query('.box') private box!: HTMLElement;
+  private readonly hanging = new Hanging();
   private scene: WallScene | null = null;
   /** True from a key to the next pointer: the ring is strong for those who steer by keys. */
   private byKeys = false;
@@ -61,6 +88,7 @@ export class WallView extends LitElement {
     this.sizes.disconnect();
     this.gestures?.destroy();
     this.closeUps?.stop();
+    this.hanging.stop();
     this.scene?.destroy();
     this.scene = null;
   }
@@ -81,6 +109,7 @@ export class WallView extends LitElement {
     this.closeUps = new CloseUps(scene);
     scene.onDrawn = () => {
       this.moved = !scene.atStart;
+      this.smallMap.follow(scene, this.hanging.facts);
       if (this.drawer !== null) this.closeUps?.viewChanged(this.drawer, true, (index) => this.variants[index]);
     };
     scene.setTheme(themeOf(this));
@@ -90,6 +119,14 @@ export class WallView extends LitElement {
       choose: (index) => this.choose(index),
       open: (index) => this.tell('open-print', index),
       rest: (index) => this.rest(index),
+      box: (box) => this.showBox(box),
+      boxed: (indexes) => {
+        this.marked = new Set([...this.marked, ...indexes]);
+      },
+      mark: (index) => {
+        this.choose(index);
+        this.mark(index);
+      },
     });
     for (const deed of this.waiting.splice(0)) deed(scene);
   }
@@ -107,6 +144,8 @@ export class WallView extends LitElement {
   /** Takes the prints down and makes room for others. */
   begin(places: number, aspect: number): void {
     this.buildUp.hide();
+    this.hanging.clear();
+    this.marked = new Set();
     this.withScene((scene) => scene.begin(places, aspect));
   }
 
@@ -118,6 +157,7 @@ export class WallView extends LitElement {
 
   /** Hangs prints. */
   add(batch: WallBatch): void {
+    this.hanging.facts.add(batch);
     this.withScene((scene) => scene.add(batch));
   }
 
@@ -129,10 +169,92 @@ export class WallView extends LitElement {
 
   protected override updated(changed: Map<PropertyKey, unknown>): void {
     if (changed.has('kept')) this.withScene((scene) => scene.setKept(this.kept));
-    if (changed.has('focused')) this.mark();
+    if (changed.has('marked')) this.withScene((scene) => scene.setMarked(this.marked));
+    if (changed.has('running') && !this.running && this.found > 0) {
+      this.hanging.facts.settle();
+      if (!this.hanging.plain) void this.rehang();
+    }
+    if (changed.has('focused')) this.ring();
   }
 
-  private mark(): void {
+  /** Hangs the prints as they are now to hang. */
+  private async rehang(): Promise<void> {
+    this.buildUp.hide();
+    this.requestUpdate();
+    if (this.running || this.found === 0) return;
+    try {
+      const spec = await this.hanging.spec(this.variants, (share) => {
+        this.busy = `Seeing what looks alike, ${Math.round(share * 100)} %`;
+      });
+      if (spec === null) return;
+      this.withScene((scene) => scene.arrange(spec));
+    } catch (error) {
+      this.problem(sentenceOf(error));
+    }
+    this.busy = '';
+  }
+
+  private problem(sentence: string): void {
+    this.dispatchEvent(new CustomEvent('wall-problem', { detail: sentence, bubbles: true, composed: true }));
+  }
+
+  private mark(index: number): void {
+    if (this.variants[index] === undefined) return;
+    const next = new Set(this.marked);
+    if (!next.delete(index)) next.add(index);
+    this.marked = next;
+  }
+
+  private pin(index: number): void {
+    if (this.variants[index] === undefined) return;
+    const next = new Set(this.hanging.pinned);
+    if (!next.delete(index)) next.add(index);
+    this.hanging.pinned = next;
+    void this.rehang();
+  }
+
+  private showBox(box: { left: number; top: number; width: number; height: number } | null): void {
+    this.box.hidden = box === null;
+    if (box === null) return;
+    Object.assign(this.box.style, { left: `${box.left}px`, top: `${box.top}px`, width: `${box.width}px`, height: `${box.height}px` });
+  }
+
+  private compare(): void {
+    const prints = [...this.marked].sort((a, b) => a - b).flatMap((index) => this.variants[index] ?? []);
+    if (this.drawer !== null && prints.length >= 2 && prints.length <= MOST_COMPARED) this.comparing.show(prints, this.drawer);
+    else this.problem(`Mark two to ${MOST_COMPARED} prints with M to compare them.`);
+  }
+
+  private sheet(): void {
+    if (this.drawer === null) return;
+    if (this.marked.size > 0) {
+      const prints = [...this.marked].sort((a, b) => a - b).flatMap((index) => this.variants[index] ?? []);
+      return this.printOut.showSheet(prints, prints.length === 1 ? 'marked print' : 'marked prints', this.drawer);
+    }
+    const shown = this.scene?.hanging.sequence.flatMap((index) => this.variants[index] ?? []) ?? [];
+    this.printOut.showSheet(shown, 'prints that hang', this.drawer);
+  }
+
+  private save(index: number): void {
+    const variant = this.variants[index];
+    if (variant !== undefined && this.drawer !== null) this.printOut.showOne(variant, this.drawer);
+  }
+
+  private onLine(deed: LineDeed): void {
+    if (deed === 'filter') this.filtering = !this.filtering;
+    else if (deed === 'compare') this.compare();
+    else if (deed === 'unmark') this.marked = new Set();
+    else if (deed === 'sheet') this.sheet();
+    else this.keys.show();
+  }
+
+  private putAway(): void {
+    if (this.buildUp.index >= 0) this.buildUp.hide();
+    else if (this.filtering) this.filtering = false;
+    else this.marked = new Set();
+  }
+
+  private ring(): void {
     const strong = this.surface.matches(':focus-visible') || (this.byKeys && this.surface.matches(':focus'));
     this.scene?.setFocus(this.focused, strong);
   }
@@ -160,7 +282,7 @@ export class WallView extends LitElement {
     const variant = this.variants[index];
     if (variant === undefined || this.drawer === null || this.scene === null) return;
     const sentence = await this.buildUp.show(index, variant.pulls, this.drawer, this.scene.frameOf(index));
-    if (sentence !== null) this.dispatchEvent(new CustomEvent('wall-problem', { detail: sentence, bubbles: true, composed: true }));
+    if (sentence !== null) this.problem(sentence);
   }
 
   private readonly onKey = (event: KeyboardEvent): void => {
@@ -171,7 +293,13 @@ export class WallView extends LitElement {
       Enter: () => this.tell('open-print', focused),
       k: () => this.tell('keep-print', focused),
       b: () => (this.buildUp.index === focused ? this.buildUp.hide() : void this.build(focused)),
-      Escape: () => this.buildUp.hide(),
+      m: () => this.mark(focused),
+      p: () => this.pin(focused),
+      c: () => this.compare(),
+      f: () => this.onLine('filter'),
+      s: () => this.save(focused),
+      '?': () => this.keys.show(),
+      Escape: () => this.putAway(),
       '+': () => scene?.zoomBy(STEP),
       '=': () => scene?.zoomBy(STEP),
       '-': () => scene?.zoomBy(1 / STEP),
@@ -195,7 +323,7 @@ export class WallView extends LitElement {
     // `:focus-visible` is settled only after the focus event; a click chooses for itself.
     requestAnimationFrame(() => {
       if (this.focused < 0 && this.found > 0 && this.surface.matches(':focus-visible')) this.focused = 0;
-      this.mark();
+      this.ring();
     });
   };
 
@@ -209,12 +337,13 @@ export class WallView extends LitElement {
   /** The focused print's row as buttons, for those who walk the page by its controls. */
   private rowOfButtons() {
     const columns = this.scene?.columns ?? 10;
-    const first = Math.floor(Math.max(0, this.focused) / columns) * columns;
-    return this.variants.slice(first, first + columns).map((_, i) => {
-      const index = first + i;
+    const sequence = this.scene?.hanging.sequence ?? [];
+    const place = Math.max(0, sequence.indexOf(this.focused));
+    const first = Math.floor(place / columns) * columns;
+    return sequence.slice(first, first + columns).filter((index) => this.variants[index] !== undefined).map((index) => {
       return html`<li>
         <button tabindex="-1" aria-current=${index === this.focused ? 'true' : nothing} @click=${() => this.choose(index)}>
-          ${this.sentence(index)}${this.kept.has(index) ? ', kept' : ''}
+          ${this.sentence(index)}${this.kept.has(index) ? ', kept' : ''}${this.marked.has(index) ? ', marked' : ''}
         </button>
       </li>`;
     });
@@ -224,7 +353,26 @@ export class WallView extends LitElement {
     const { focused, kept } = this;
     const none = this.variants[focused] === undefined;
     const isKept = kept.has(focused);
+    const { hanging } = this;
+    const measures = this.running ? [] : hanging.facts.varying();
+    const count = this.variants.length;
+    const shown = hanging.ranges.size === 0 ? count : hanging.shown(count).length;
     return html`
+      <wall-line
+        ?hidden=${this.found === 0}
+        .choice=${hanging.choice}
+        .measures=${measures}
+        .marked=${this.marked.size}
+        .shown=${shown}
+        .count=${count}
+        .filtering=${this.filtering}
+        .busy=${this.busy}
+        @line=${(event: CustomEvent<LineDeed>) => this.onLine(event.detail)}
+        @hang=${(event: HangEvent) => {
+          hanging.choice = event.detail;
+          void this.rehang();
+        }}
+      ></wall-line>
       <div
         class="surface"
         role="application"
@@ -237,15 +385,33 @@ export class WallView extends LitElement {
           this.byKeys = false;
         }}
         @focus=${this.onFocus}
-        @blur=${() => this.mark()}
+        @blur=${() => this.ring()}
       >
         ${this.trouble !== '' ? html`<div class="note"><p role="alert">${this.trouble}</p></div>` : nothing}
         ${this.note !== '' && this.found === 0 ? html`<div class="note" @pointerdown=${(event: Event) => event.stopPropagation()}><p>${this.note}</p><slot></slot></div>` : nothing}
-        <build-up></build-up>
+        <div class="box" hidden></div>
+        <small-map></small-map>
+        <build-up .relative=${this.relative}></build-up>
       </div>
       <p id="keys" class="visually-hidden">
-        Arrow keys go from print to print. Enter opens one on the Bench, K keeps it, B builds it up. Plus and minus come closer and go further, 0 shows the whole wall.
+        Arrow keys go from print to print. Enter opens one on the Bench, K keeps it, B builds it up, M marks it, P pins it. Question mark lists all keys. Plus and minus come closer and go further, 0 shows the whole wall.
       </p>
+      ${this.filtering
+        ? html`<wall-filter
+            .facts=${hanging.facts}
+            .measures=${measures}
+            .ranges=${hanging.ranges}
+            .count=${count}
+            .shown=${shown}
+            @ranges=${(event: RangesEvent) => {
+              hanging.ranges = event.detail;
+              void this.rehang();
+            }}
+          ></wall-filter>`
+        : nothing}
+      <compare-prints .relative=${this.relative}></compare-prints>
+      <print-out .relative=${this.relative}></print-out>
+      <wall-keys></wall-keys>
       <ul class="visually-hidden" aria-label="Prints in this row">
         ${this.rowOfButtons()}
       </ul>
@@ -253,10 +419,11 @@ export class WallView extends LitElement {
         <p class="which" role="status" aria-live="polite">
           ${none
             ? html`<span class="soft">${this.found > 0 ? 'Choose a print.' : ''}</span>`
-            : html`${this.sentence(focused)}${isKept ? html`, <span class="dot"></span>in the Chest` : nothing}`}
+            : html`${this.sentence(focused)}${hanging.pinned.has(focused) ? ', pinned' : ''}${this.marked.has(focused) ? ', marked' : ''}${isKept ? html`, <span class="dot"></span>in the Chest` : nothing}`}
         </p>
         <div class="deeds">
           <button ?disabled=${none} @click=${() => void this.build(focused)}>Build up</button>
+          <button ?disabled=${none} aria-pressed=${this.marked.has(focused)} @click=${() => this.mark(focused)}>Mark</button>
           <button ?disabled=${none || isKept} @click=${() => this.tell('keep-print', focused)}>${isKept ? 'Kept' : 'Keep'}</button>
           <button ?disabled=${none} @click=${() => this.tell('open-print', focused)}>Open on Bench</button>
         </div>

@@ -1,0 +1,135 @@
+import { MEASURES } from '../../engine/explore/index.ts';
+import type { Variant } from '../../engine/explore/types.ts';
+import { newJob, onMessage, wallTools } from '../../workers/client.ts';
+import type { PlanSpec } from '../canvas/wall-plan.ts';
+import { placeAlong } from './measure-axis.ts';
+import { type MeasureKey, PrintFacts } from './print-facts.ts';
+
+/** How the prints are to hang. */
+export interface HangChoice {
+  way: 'number' | 'measures' | 'likeness' | 'pulls' | 'inks';
+  across: MeasureKey;
+  upwards: MeasureKey;
+  ranks: boolean;
+}
+
+/** Least and greatest that is shown of a measure. */
+export type Ranges = ReadonlyMap<MeasureKey, readonly [number, number]>;
+
+export const BY_NUMBER: HangChoice = { way: 'number', across: 'coverage', upwards: 'busyness', ranks: true };
+
+/** Which prints hang, and where: the choice, the filter, and what is known of the prints. */
+export class Hanging {
+  choice: HangChoice = BY_NUMBER;
+  ranges: Ranges = new Map();
+  /** Prints that stay first and are shown whatever the filter says. */
+  pinned: ReadonlySet<number> = new Set();
+  readonly facts = new PrintFacts();
+  private likeness: { key: string; places: Float32Array } | null = null;
+  private job: string | null = null;
+  private call = 0;
+
+  /** Forgets the prints; what was chosen stays for the next. */
+  clear(): void {
+    this.facts.clear();
+    this.pinned = new Set();
+    this.likeness = null;
+    this.stop();
+  }
+
+  stop(): void {
+    this.call++;
+    if (this.job !== null) void wallTools().cancel(this.job);
+    this.job = null;
+  }
+
+  /** Whether all prints hang in the order in which they were found. */
+  get plain(): boolean {
+    return this.choice.way === 'number' && this.ranges.size === 0 && this.pinned.size === 0;
+  }
+
+  passes(index: number): boolean {
+    if (this.pinned.has(index)) return true;
+    const measures = this.facts.measures[index];
+    if (measures === undefined) return this.ranges.size === 0;
+    for (const [key, [low, high]] of this.ranges) if (measures[key] < low || measures[key] > high) return false;
+    return true;
+  }
+
+  /** The prints that hang, by number. */
+  shown(count: number): number[] {
+    const found: number[] = [];
+    for (let index = 0; index < count; index++) if (this.passes(index)) found.push(index);
+    return found;
+  }
+
+  /**
+   * Works out where the prints hang.
+   * @param onProgress gets the share that is done when it takes a while
+   * @returns null when something else was asked for meanwhile
+   */
+  async spec(variants: readonly Variant[], onProgress: (share: number) => void): Promise<PlanSpec | null> {
+    this.stop();
+    const { choice } = this;
+    if (this.plain) return { kind: 'rows', sequence: null };
+    const shown = this.shown(variants.length);
+    const pinnedFirst = [...shown.filter((index) => this.pinned.has(index)), ...shown.filter((index) => !this.pinned.has(index))];
+    if (choice.way === 'number') return { kind: 'rows', sequence: pinnedFirst };
+    if (choice.way === 'pulls' || choice.way === 'inks') return { kind: 'groups', groups: this.groups(pinnedFirst, choice.way) };
+    if (choice.way === 'measures') return this.byMeasures(variants.length, shown);
+    const places = await this.alike(variants, onProgress);
+    if (places === null) return null;
+    const only = (axis: number) => this.onlyShown(Float32Array.from({ length: variants.length }, (_, index) => places[index * 2 + axis]!), shown);
+    return { kind: 'map', x: only(0), y: only(1), xAxis: null, yAxis: null };
+  }
+
+  private groups(prints: readonly number[], by: 'pulls' | 'inks') {
+    const word = by === 'pulls' ? 'pull' : 'ink';
+    const found = new Map<number, number[]>();
+    for (const index of prints) {
+      const value = this.facts.measures[index]?.[by] ?? 0;
+      const group = found.get(value);
+      if (group === undefined) found.set(value, [index]);
+      else group.push(index);
+    }
+    return [...found]
+      .sort(([a], [b]) => a - b)
+      .map(([value, group]) => ({ title: `${value} ${value === 1 ? word : `${word}s`}: ${group.length.toLocaleString('en')}`, prints: group }));
+  }
+
+  private byMeasures(count: number, shown: readonly number[]): PlanSpec {
+    const { across, upwards, ranks } = this.choice;
+    const along = (key: MeasureKey) => {
+      const words = MEASURES.find((each) => each.key === key)!;
+      return placeAlong(this.facts.column(key, count), words, ranks);
+    };
+    const x = along(across);
+    const y = along(upwards);
+    // The axes stay as they are when prints are hidden, so that one sees where those that are left lie.
+    return { kind: 'map', x: this.onlyShown(x.places, shown), y: this.onlyShown(y.places, shown), xAxis: x.axis, yAxis: y.axis };
+  }
+
+  private onlyShown(places: Float32Array, shown: readonly number[]): Float32Array {
+    const kept = new Float32Array(places.length).fill(Number.NaN);
+    for (const index of shown) kept[index] = places[index]!;
+    return kept;
+  }
+
+  private async alike(variants: readonly Variant[], onProgress: (share: number) => void): Promise<Float32Array | null> {
+    const seed = variants[0]?.seed ?? '';
+    const key = `${variants.length} ${variants[0]?.key} ${variants.at(-1)?.key}`;
+    if (this.likeness?.key === key) return this.likeness.places;
+    const call = this.call;
+    const job = newJob();
+    this.job = job;
+    const { points, dimensions } = this.facts.points(Array.from(variants.keys()));
+    onProgress(0);
+    const places = await wallTools().embed(job, points, dimensions, seed, onMessage((share: number) => {
+      if (call === this.call) onProgress(share);
+    }));
+    if (call !== this.call || places === null) return null;
+    this.job = null;
+    this.likeness = { key, places };
+    return places;
+  }
+}

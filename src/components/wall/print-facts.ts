@@ -1,0 +1,77 @@
+import { SKETCH_LENGTH, sketchOf } from '../../engine/explore/sketch.ts';
+import { MEASURES, type MeasureWords, type VariantMeasures } from '../../engine/explore/index.ts';
+import type { WallBatch, WallMap } from '../../workers/wire.ts';
+
+export type MeasureKey = keyof VariantMeasures;
+
+/** What is known of the prints that hang, by their number. */
+export class PrintFacts {
+  readonly measures: (VariantMeasures | undefined)[] = [];
+  private readonly sketches: (Float32Array | undefined)[] = [];
+  private readonly tints: (readonly [number, number, number] | undefined)[] = [];
+  private readonly maps = new Map<number, WallMap>();
+
+  add(batch: WallBatch): void {
+    for (const map of batch.maps) this.maps.set(map.id, map);
+    for (const { variant, map, colours, measures } of batch.tiles) {
+      this.measures[variant.index] = measures;
+      const cells = this.maps.get(map);
+      if (cells === undefined) continue;
+      this.sketches[variant.index] = sketchOf(cells, colours);
+      this.tints[variant.index] = tintOf(cells, colours);
+    }
+  }
+
+  clear(): void {
+    this.measures.length = 0;
+    this.sketches.length = 0;
+    this.tints.length = 0;
+    this.maps.clear();
+  }
+
+  /** Maps are needed only while prints arrive. */
+  settle(): void {
+    this.maps.clear();
+  }
+
+  /** Measures by which the prints differ at all. */
+  varying(): MeasureWords[] {
+    return MEASURES.filter(({ key }) => {
+      const first = this.measures.find((each) => each !== undefined)?.[key];
+      return this.measures.some((each) => each !== undefined && each[key] !== first);
+    });
+  }
+
+  /** A measure of every print; NaN for one that is not here. */
+  column(key: MeasureKey, count: number): Float32Array {
+    return Float32Array.from({ length: count }, (_, index) => this.measures[index]?.[key] ?? Number.NaN);
+  }
+
+  /** Sketches of some prints, one after another. */
+  points(prints: readonly number[]): { points: Float32Array; dimensions: number } {
+    const points = new Float32Array(prints.length * SKETCH_LENGTH);
+    prints.forEach((index, row) => {
+      const sketch = this.sketches[index];
+      if (sketch !== undefined) points.set(sketch, row * SKETCH_LENGTH);
+    });
+    return { points, dimensions: SKETCH_LENGTH };
+  }
+
+  /** About the colour of a print seen from far, sRGB 0–255, for the small map. */
+  tint(index: number): readonly [number, number, number] {
+    return this.tints[index] ?? [255, 255, 255];
+  }
+}
+
+const SAMPLES = 60;
+
+/** The mean of some points of a print, in about linear light. */
+function tintOf({ cells }: WallMap, colours: Uint32Array): [number, number, number] {
+  const sums = [0, 0, 0];
+  for (let k = 0; k < SAMPLES; k++) {
+    const word = colours[cells[Math.floor(((k + 0.5) * cells.length) / SAMPLES)]!]!;
+    for (let i = 0; i < 3; i++) sums[i]! += ((word >> (8 * i)) & 255) ** 2;
+  }
+  const [r, g, b] = sums.map((sum) => Math.round(Math.sqrt(sum / SAMPLES)));
+  return [r!, g!, b!];
+}

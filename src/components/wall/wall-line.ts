@@ -1,0 +1,92 @@
+import { css, html, LitElement, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { MeasureWords } from '../../engine/explore/index.ts';
+import { controls } from '../ui/styles.ts';
+import { MOST_COMPARED } from './compare-prints.ts';
+import './hang-choice.ts';
+import { BY_NUMBER, type HangChoice } from './hanging.ts';
+
+export type LineDeed = 'filter' | 'compare' | 'unmark' | 'sheet' | 'keys';
+
+/** The line above the wall: how it hangs, what is hidden, what is marked. */
+@customElement('wall-line')
+export class WallLine extends LitElement {
+  static override styles = [
+    controls,
+    css`
+      :host {
+        display: flex;
+        align-items: center;
+        gap: 4px 12px;
+        min-height: 44px;
+        padding: 3px 16px 3px 12px;
+        background: var(--wall);
+      }
+      hang-choice {
+        flex: 1;
+      }
+      .deeds {
+        display: flex;
+        align-items: center;
+        gap: 2px;
+        white-space: nowrap;
+      }
+      button {
+        min-height: 32px;
+      }
+      @media (max-width: 760px) {
+        :host {
+          flex-wrap: wrap;
+          padding: 2px 6px;
+        }
+        .wide {
+          display: none;
+        }
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) choice: HangChoice = BY_NUMBER;
+  @property({ attribute: false }) measures: readonly MeasureWords[] = [];
+  @property({ type: Number }) marked = 0;
+  @property({ type: Number }) shown = 0;
+  @property({ type: Number }) count = 0;
+  @property({ type: Boolean }) filtering = false;
+  /** What is going on, in words; '' when nothing is. */
+  @property() busy = '';
+
+  private tell(deed: LineDeed): void {
+    this.dispatchEvent(new CustomEvent('line', { detail: deed }));
+  }
+
+  private marks() {
+    const { marked } = this;
+    if (marked === 0) return nothing;
+    const fits = marked >= 2 && marked <= MOST_COMPARED;
+    return html`<span class="soft small">${marked.toLocaleString('en')} marked</span>
+      <button class="quiet" ?disabled=${!fits} title=${fits ? '' : `Mark two to ${MOST_COMPARED} prints to compare them.`} @click=${() => this.tell('compare')}>Compare</button>
+      <button class="quiet" @click=${() => this.tell('unmark')}>Unmark</button>`;
+  }
+
+  override render() {
+    const { shown, count, busy } = this;
+    return html`
+      <hang-choice .choice=${this.choice} .measures=${this.measures}></hang-choice>
+      ${busy === '' ? nothing : html`<span class="soft small" role="status">${busy}</span>`}
+      <div class="deeds">
+        ${this.marks()}
+        <button class="quiet" aria-expanded=${this.filtering} @click=${() => this.tell('filter')}>
+          Filter${shown < count ? html`<span class="soft">: ${shown.toLocaleString('en')} of ${count.toLocaleString('en')}</span>` : nothing}
+        </button>
+        <button class="quiet" @click=${() => this.tell('sheet')}>Contact sheet</button>
+        <button class="quiet wide" @click=${() => this.tell('keys')}>Keys</button>
+      </div>
+    `;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'wall-line': WallLine;
+  }
+}
