@@ -69,7 +69,7 @@ const engine: EngineApi = {
       drawn.map((picture) => picture.pixels.buffer),
     );
   },
-  wall: (key, job, bench, explore, rows, onBatch) => runWall(jobs, job, of(key), bench, explore, rows, onBatch),
+  wall: (key, job, bench, explore, rows, onBatch, from) => runWall(jobs, job, of(key), bench, explore, rows, onBatch, from),
   checkExplore: (key, bench, explore) => checkExplore(explore, of(key).drawer, bench),
   async countOrders(key, job, bench, explore) {
     let result: OrderCount | null = null;

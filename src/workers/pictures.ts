@@ -104,7 +104,7 @@ export class WallPainter {
   }
 
   /** @returns the stack's colours, the number of its map, the map if it is new, and its measures */
-  tile(pulls: readonly Pull[]): Omit<WallTile, 'variant'> & { fresh: WallMap | null } {
+  tile(pulls: readonly Pull[]): Omit<WallTile, 'variant' | 'look'> & { fresh: WallMap | null } {
     const { drawer } = this.pictures;
     // In one order for all orders, so that the same placed screens give the same cell numbers.
     const base: Stack = { pulls: [...pulls].sort((a, b) => (a.id < b.id ? -1 : 1)) };

@@ -1,10 +1,10 @@
 import * as Comlink from 'comlink';
-import { createExplorer, type Explorer } from '../engine/explore/index.ts';
+import { createExplorer, createKinExplorer, descriptorText, type Explorer } from '../engine/explore/index.ts';
 import type { ExploreSettings, Variant } from '../engine/explore/types.ts';
 import type { Pull } from '../engine/stack/types.ts';
 import type { Jobs } from './jobs.ts';
 import { type DrawerPictures, WallPainter } from './pictures.ts';
-import type { WallBatch, WallEnd } from './wire.ts';
+import type { WallBatch, WallEnd, WallFrom } from './wire.ts';
 
 /** Draws a step; few, so that the first prints stand at once and a stop is heard. */
 const BATCH = 8;
@@ -21,17 +21,21 @@ export async function runWall(
   explore: ExploreSettings,
   rows: number,
   onBatch: (batch: WallBatch) => void,
+  { kin, seen = [] }: WallFrom = {},
 ): Promise<WallEnd> {
-  const explorer = createExplorer({ drawer: pictures.drawer, bench: [...bench], explore });
+  const input = { drawer: pictures.drawer, bench: [...bench], explore };
+  const explorer = kin === undefined ? createExplorer(input, seen) : createKinExplorer(input, kin);
+  const { asked } = explorer;
   const painter = new WallPainter(pictures, rows, true);
   let found = 0;
   const cancelled = await jobs.run(job, steps(explorer), (variants) => {
     if (variants.length === 0) return;
-    const batch: WallBatch = { maps: [], tiles: [], found: (found += variants.length), asked: explore.count };
+    const batch: WallBatch = { maps: [], tiles: [], found: (found += variants.length), asked };
     for (const variant of variants) {
       const { fresh, ...tile } = painter.tile(variant.pulls);
       if (fresh !== null) batch.maps.push(fresh);
-      batch.tiles.push({ variant, ...tile });
+      const look = explorer.lookOf(variant.index);
+      batch.tiles.push({ variant, ...tile, look: look === null ? '' : descriptorText(look) });
     }
     onBatch(
       Comlink.transfer(batch, [
@@ -40,7 +44,7 @@ export async function runWall(
       ]),
     );
   });
-  return { found, asked: explore.count, cancelled, reason: cancelled ? '' : explorer.reason };
+  return { found, asked, cancelled, reason: cancelled ? '' : explorer.reason };
 }
 
 function* steps(explorer: Explorer): Generator<Variant[], void> {

@@ -1,5 +1,5 @@
 import type { Problem } from '../engine/base/error.ts';
-import type { VeilOptions, VeilResult } from '../engine/explore/index.ts';
+import type { KinRequest, SeenPrint, VeilOptions, VeilResult } from '../engine/explore/index.ts';
 import type { ExploreSettings, OrderCount, Variant } from '../engine/explore/types.ts';
 import type { VariantMeasures } from '../engine/explore/variant-measures.ts';
 import type { OverprintFit, PulledSquare } from '../engine/ink/fit-overprints.ts';
@@ -50,6 +50,16 @@ export interface WallTile {
   colours: Uint32Array<ArrayBuffer>;
   /** What the print is like; MEASURES of the engine's explore module names them. */
   measures: VariantMeasures;
+  /** What it looks like, as text that a later run is told what was seen by. */
+  look: string;
+}
+
+/** What a wall is found from beside the base stack. */
+export interface WallFrom {
+  /** Prints from prints, in the place of a search from the base stack. */
+  kin?: KinRequest | undefined;
+  /** Prints that shall not come again, nor others much like them. */
+  seen?: readonly SeenPrint[] | undefined;
 }
 
 export interface WallBatch {
@@ -137,6 +147,7 @@ export interface EngineApi {
     explore: ExploreSettings,
     rows: number,
     onBatch: (batch: WallBatch) => void,
+    from?: WallFrom,
   ): Promise<WallEnd>;
   /** Checks of what may change and what must hold; empty when the wall can be made. */
   checkExplore(key: number, bench: readonly Pull[], explore: ExploreSettings): Problem[];

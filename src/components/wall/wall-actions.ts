@@ -1,10 +1,11 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { changesBetween, MEASURES } from '../../engine/explore/index.ts';
-import type { Variant } from '../../engine/explore/types.ts';
+import type { KinKind, Variant } from '../../engine/explore/types.ts';
 import type { Drawer } from '../../engine/stack/types.ts';
 import { controls } from '../ui/styles.ts';
 import './changed-strip.ts';
+import { kinAsk, STEPS } from './kin-ask.ts';
 import { wallActionsStyles } from './wall-actions.styles.ts';
 import { originOf, type Parent } from './wall-origins.ts';
 
@@ -16,6 +17,9 @@ export class WallActions extends LitElement {
   @property({ attribute: false }) variant: Variant | null = null;
   @property({ attribute: false }) drawer: Drawer | null = null;
   @state() private open = false;
+  /** The first of two prints from which more are found. */
+  @state() private first: Variant | null = null;
+  @state() private steps = STEPS;
 
   private toggle(): void {
     this.open = !this.open;
@@ -36,6 +40,43 @@ export class WallActions extends LitElement {
     `;
   }
 
+  private find(kind: KinKind, prints: readonly Variant[]): void {
+    this.first = null;
+    this.dispatchEvent(new CustomEvent('print-kin', { detail: kinAsk(kind, prints, this.steps), bubbles: true, composed: true }));
+  }
+
+  private deeds(variant: Variant) {
+    const { first } = this;
+    const name = first === null ? '' : `print ${first.index + 1}${first.seed === variant.seed ? '' : ' of the other wall'}`;
+    return html`<div class="deeds" role="group" aria-label="Find prints from this one">
+        <button @click=${() => this.find('nearer', [variant])}>Nearer to this</button>
+        <button @click=${() => this.find('away', [variant])}>Away from this</button>
+        <button
+          aria-pressed=${first === variant}
+          @click=${() => {
+            this.first = first === variant ? null : variant;
+          }}
+        >
+          First of two
+        </button>
+      </div>
+      ${first === null
+        ? nothing
+        : first === variant
+          ? html`<p class="soft small">Now choose another print: walk from this one to it, or cross the two.</p>`
+          : html`<div class="deeds" role="group" aria-label="Find prints from two">
+              <button @click=${() => this.find('between', [first, variant])}>Between ${name} and this</button>
+              <label>in <input type="number" min="1" max="60" .value=${String(this.steps)} @change=${this.setSteps} /> steps</label>
+              <button @click=${() => this.find('cross', [first, variant])}>Cross ${name} with this</button>
+            </div>`}`;
+  }
+
+  private readonly setSteps = (event: Event): void => {
+    const wanted = Math.round(Number((event.target as HTMLInputElement).value));
+    this.steps = Number.isFinite(wanted) ? Math.max(1, Math.min(60, wanted)) : STEPS;
+    (event.target as HTMLInputElement).value = String(this.steps);
+  };
+
   private figures(variant: Variant) {
     const measures = originOf(variant)?.measures;
     if (measures === undefined) return nothing;
@@ -47,10 +88,11 @@ export class WallActions extends LitElement {
   private panel(variant: Variant, drawer: Drawer) {
     const parents = originOf(variant)?.parents ?? [];
     return html`<section id="panel" aria-label="About print ${variant.index + 1}">
+      <h3>What changed?</h3>
       ${parents.length === 0
         ? html`<p class="soft">This print was made of the Drawer's screens alone.</p><changed-strip .pulls=${variant.pulls} .drawer=${drawer}></changed-strip>`
         : parents.map((parent) => this.changed(variant, parent, drawer))}
-      ${this.figures(variant)}
+      ${this.deeds(variant)} ${this.figures(variant)}
     </section>`;
   }
 
@@ -58,7 +100,7 @@ export class WallActions extends LitElement {
     const { variant, drawer, open } = this;
     const none = variant === null || drawer === null;
     return html`<div @keydown=${this.onKey}>
-      <button class="toggle" ?disabled=${none} aria-expanded=${open && !none} aria-controls="panel" @click=${() => this.toggle()}>What changed?</button>
+      <button class="toggle" ?disabled=${none} aria-expanded=${open && !none} aria-controls="panel" @click=${() => this.toggle()}>Go on from this</button>
       ${open && !none ? this.panel(variant, drawer) : nothing}
     </div>`;
   }

@@ -2,6 +2,7 @@ import type { ExploreSettings, Variant } from '../../engine/explore/types.ts';
 import type { Drawer, Pull } from '../../engine/stack/types.ts';
 import { desk, newJob, onMessage, sentenceOf } from '../../workers/client.ts';
 import type { WallBatch } from '../../workers/wire.ts';
+import type { KinAsk } from './kin-ask.ts';
 import { type Parent, rememberOrigin } from './wall-origins.ts';
 
 export type RunState = 'idle' | 'running' | 'done' | 'stopped' | 'failed';
@@ -49,6 +50,8 @@ export class WallRun {
   variants: Variant[] = [];
   /** What the wall that hangs was found from. */
   inputs: WallInputs | null = null;
+  /** The prints that it was found from; null when it comes from the base stack. */
+  kin: KinAsk | null = null;
   private readonly listener: RunListener;
   private job: string | null = null;
   private call = 0;
@@ -57,18 +60,21 @@ export class WallRun {
     this.listener = listener;
   }
 
-  async start(inputs: WallInputs): Promise<void> {
+  /** @param kin the prints that the wall is found from, in the place of the base stack */
+  async start(inputs: WallInputs, kin: KinAsk | null = null): Promise<void> {
     this.stop();
     const call = ++this.call;
     const job = newJob();
     this.job = job;
     this.inputs = inputs;
+    this.kin = kin;
     this.state = 'running';
     this.found = 0;
-    this.asked = inputs.explore.count;
+    this.asked = kin === null ? inputs.explore.count : kin.request.count + (kin.request.kind === 'between' ? 2 : 0);
     this.reason = '';
     this.listener.changed();
-    const parents: Parent[] = inputs.bench.length === 0 ? [] : [{ name: 'the stack on the Bench', pulls: inputs.bench }];
+    const base: Parent[] = inputs.bench.length === 0 ? [] : [{ name: 'the stack on the Bench', pulls: inputs.bench }];
+    const parents = kin?.parents ?? base;
     let begun = false;
     const begin = (): void => {
       if (begun) return;
@@ -83,7 +89,7 @@ export class WallRun {
         job,
         inputs.bench,
         inputs.explore,
-        rowsFor(inputs.explore.count),
+        rowsFor(this.asked),
         onMessage((batch: WallBatch) => {
           if (call !== this.call) return;
           begin();
@@ -95,10 +101,12 @@ export class WallRun {
           this.listener.batch(batch);
           this.listener.changed();
         }),
+        kin === null ? {} : { kin: kin.request },
       );
       if (call !== this.call) return;
       begin();
       this.found = end.found;
+      this.asked = end.asked;
       this.reason = end.reason;
       this.state = end.cancelled ? 'stopped' : 'done';
     } catch (error) {
@@ -116,6 +124,7 @@ export class WallRun {
     this.call++;
     this.job = null;
     this.inputs = null;
+    this.kin = null;
     this.state = 'idle';
     this.found = 0;
     this.asked = 0;

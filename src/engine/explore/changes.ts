@@ -39,15 +39,14 @@ export function changesBetween(from: readonly Pull[], to: readonly Pull[], drawe
   };
   const ink = (id: string): string => drawer.inks.find((each) => each.id === id)?.name ?? id;
   const tell = (some: readonly Pair[], one: (pair: Pair) => string, all: string): string[] =>
-    some.length <= MOST_TOLD ? some.map(one) : [`pulls ${list(some.map(({ number }) => String(number)))} ${all}`];
+    some.length <= MOST_TOLD ? some.map(one) : [`pulls ${list(numbersOf(some))} ${all}`];
 
   const moves = movesOf(pairs);
   touch([...moves.swaps.flat(), ...moves.moved]);
   const parts: string[] = [];
-  const swaps = moves.swaps.map((each) => each.map(({ number }) => String(number)).sort((a, b) => Number(a) - Number(b)));
+  const swaps = moves.swaps.map(numbersOf);
   if (swaps.length + moves.moved.length > MOST_TOLD) {
-    const numbers = [...moves.swaps.flat(), ...moves.moved].map(({ number }) => number).sort((a, b) => a - b);
-    parts.push(`pulls ${list(numbers.map(String))} changed places`);
+    parts.push(`pulls ${list(numbersOf([...moves.swaps.flat(), ...moves.moved]))} changed places`);
   } else {
     for (const each of swaps) parts.push(`pulls ${each.join(' and ')} changed places`);
     for (const pair of moves.moved) parts.push(`pull ${pair.number} now goes down ${after(pair, pairs)}`);
@@ -72,6 +71,13 @@ export function changesBetween(from: readonly Pull[], to: readonly Pull[], drawe
     sentence: text === '' ? 'Nothing changed.' : `${text.charAt(0).toUpperCase()}${text.slice(1)}.`,
     touched: to.filter(({ id }) => touched.has(id)).map(({ id }) => id),
   };
+}
+
+function numbersOf(pairs: readonly Pair[]): string[] {
+  return pairs
+    .map(({ number }) => number)
+    .sort((a, b) => a - b)
+    .map(String);
 }
 
 function pairUp(from: readonly Pull[], to: readonly Pull[]): Pair[] {

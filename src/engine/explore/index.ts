@@ -1,4 +1,4 @@
-export type { ExploreInput, ExploreSettings, Hold, Variant } from './types.ts';
+export type { ExploreInput, ExploreSettings, Hold, KinKind, Lineage, Variant } from './types.ts';
 export { changesBetween, type Changes } from './changes.ts';
 export { checkExplore, MAX_EXPLORE_PULLS, MAX_VARIANTS } from './check.ts';
 export { createExplorer, explore, type Explorer, type SeenPrint } from './explorer.ts';
@@ -6,5 +6,6 @@ export { type Descriptor, descriptorDistance, descriptorText } from './descripto
 export { checkHolds } from './holds.ts';
 export { type ColourArea, type Measures, measureVariant } from './measures.ts';
 export { MEASURES, type MeasureWords, VariantMeter, type VariantMeasures } from './variant-measures.ts';
+export { createKinExplorer, type KinRequest, kinSeed } from './kin-explorer.ts';
 export { pictureKey } from './picture-key.ts';
 export { veils, type VeilOptions, type VeilProposal, type VeilResult } from './veil.ts';
