@@ -19,6 +19,8 @@ import { type TargetSquare, targetSquares } from './target-layout.ts';
 import { measureStyles } from './target-measure-style.ts';
 import { isOf, pastedLines, readingsOfSamples, readingText, targetOf, typedColour, withReadings } from './target-readings.ts';
 
+const MOST_NAMES = 8;
+
 /** Fields of measured squares, from a keyboard or a file; the fit to them, and taking it over. */
 @customElement('target-measure')
 export class TargetMeasure extends LitElement {
@@ -259,10 +261,16 @@ export class TargetMeasure extends LitElement {
       </details>
       <div class="row">
         <button class="main" ?disabled=${old} @click=${this.use}>Use the fitted inks</button>
-        <span class="small soft">${old ? 'Inks, paper or readings have changed since; fit again for another look.' : `Changes ${used.map(({ name }) => name).join(', ')}: marked as measured.`}</span>
+        <span class="small soft">${old ? 'Inks, paper or readings have changed since; fit again for another look.' : `Changes ${namesOf(used)}: marked as measured.`}</span>
       </div>
     </section>`;
   }
+}
+
+/** A few names, and how many more. */
+function namesOf(inks: readonly Ink[]): string {
+  const names = inks.slice(0, MOST_NAMES).map(({ name }) => name);
+  return inks.length > MOST_NAMES ? `${names.join(', ')} and ${inks.length - MOST_NAMES} more` : names.join(', ');
 }
 
 declare global {

@@ -89,6 +89,7 @@ export const sheetStyles = css`
     padding-bottom: 1mm;
   }
   .small {
+    margin-bottom: 5mm;
     font-size: 9pt;
   }
   .lists {

@@ -67,7 +67,11 @@ export class TargetSheet extends LitElement {
     const bottom = top + inks.length * pitchMm - (pitchMm - sideMm);
     const right = left + (inks.length + 1) * pitchMm - (pitchMm - sideMm);
     const label = Math.min(3.8, pitchMm * 0.5);
-    const short = (name: string): string => (name.length > 17 ? `${name.slice(0, 16)}…` : name);
+    // A letter is about 0.6 of its size wide.
+    const fitting = (name: string, roomMm: number): string => {
+      const most = Math.floor(roomMm / (label * 0.6));
+      return name.length > most ? `${name.slice(0, most - 1).trimEnd()}…` : name;
+    };
     const groups = inks.map((ink) => ({ ink, list: squares.filter(({ first }) => first === ink.id) }));
     return html`
       <section class="page" style="width:${widthMm}mm;height:${heightMm}mm">
@@ -77,12 +81,12 @@ export class TargetSheet extends LitElement {
           ${inks.map((ink, row) => {
             const y = top + row * pitchMm;
             return svg`<rect class="bar" x=${left} y=${y} width=${right - left} height=${sideMm} />
-              <text class="name" font-size=${label} x=${left - 3} y=${y + sideMm / 2 + label * 0.35} text-anchor="end">${row + 1} ${short(ink.name)}</text>`;
+              <text class="name" font-size=${label} x=${left - 3} y=${y + sideMm / 2 + label * 0.35} text-anchor="end">${fitting(`${row + 1} ${ink.name}`, ROOM_MM.left - 3)}</text>`;
           })}
           ${inks.map((ink, column) => {
             const x = left + (column + 1) * pitchMm;
             return svg`<rect class="bar" x=${x} y=${top} width=${sideMm} height=${bottom - top} />
-              <text class="name" font-size=${label} transform="translate(${x + sideMm / 2 + label * 0.35} ${top - 2.5}) rotate(-90)">${short(ink.name)}</text>`;
+              <text class="name" font-size=${label} transform="translate(${x + sideMm / 2 + label * 0.35} ${top - 2.5}) rotate(-90)">${fitting(`${column + 1} ${ink.name}`, ROOM_MM.above - 3)}</text>`;
           })}
           <text class="note" transform="translate(${left + sideMm / 2 + 1} ${top - 2.5}) rotate(-90)">alone</text>
           <text class="note" x=${left - 3} y=${top - 9} text-anchor="end">over it →</text>
@@ -105,6 +109,8 @@ export class TargetSheet extends LitElement {
           <li>Columns: pull each ink as one bar down its column, over all rows, in the same way.</li>
           <li>When all is dry, measure each square in the middle: spectral, over white backing; or L, a, b (D50, 2°). Name the samples by the numbers of the squares.</li>
         </ol>
+        <p class="small">${CAUTIONS[0]} ${CAUTIONS_DEFER}</p>
+        <p class="fill"><span>Paper: ${paper.name}</span><span>Date</span><span>Printer</span><span>Instrument, light</span></p>
         <table>
           <thead><tr><th>Ink</th><th>Mesh</th><th>Strokes</th><th>Dry</th><th class="line">Batch, letdown</th><th class="line">Squeegee, angle</th><th class="line">Notes</th></tr></thead>
           <tbody>
@@ -120,8 +126,6 @@ export class TargetSheet extends LitElement {
             })}
           </tbody>
         </table>
-        <p class="fill"><span>Paper: ${paper.name}</span><span>Date</span><span>Printer</span><span>Instrument, light</span></p>
-        <p class="small">${CAUTIONS[0]} ${CAUTIONS_DEFER}</p>
         <h2 class="new-page">What you measure</h2>
         <div class="lists">
           ${groups.map(
