@@ -1,6 +1,7 @@
 import * as Comlink from 'comlink';
 import { EngineError } from '../engine/base/error.ts';
 import { checkExplore } from '../engine/explore/index.ts';
+import { printNotes } from '../engine/explore/notes.ts';
 import { countOrders } from '../engine/explore/order-count.ts';
 import type { OrderCount } from '../engine/explore/types.ts';
 import { CARD_BLACK, CARD_WHITE, type MatchResult, type OverprintFit, checkInk, fitOverprintSteps, inkCurvesFromColours, matchInkSteps, readCgats } from '../engine/ink/index.ts';
@@ -71,6 +72,7 @@ const engine: EngineApi = {
   },
   wall: (key, job, bench, explore, rows, onBatch, from) => runWall(jobs, job, of(key), bench, explore, rows, onBatch, from),
   checkExplore: (key, bench, explore) => checkExplore(explore, of(key).drawer, bench),
+  printNotes: (key, bench) => printNotes(of(key).drawer, bench),
   async countOrders(key, job, bench, explore) {
     let result: OrderCount | null = null;
     const search = countOrders({ drawer: of(key).drawer, bench, explore });

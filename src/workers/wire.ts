@@ -151,6 +151,8 @@ export interface EngineApi {
   ): Promise<WallEnd>;
   /** Checks of what may change and what must hold; empty when the wall can be made. */
   checkExplore(key: number, bench: readonly Pull[], explore: ExploreSettings): Problem[];
+  /** What of a stack hardly prints as it is meant; a wall can be made all the same. */
+  printNotes(key: number, bench: readonly Pull[]): Problem[];
   /**
    * How many different pictures the orders of a stack make.
    * @returns null when the job was cancelled

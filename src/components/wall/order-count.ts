@@ -18,7 +18,7 @@ export function countSentence({ pulls, count }: OrderCount): string {
 export function drawnSentence({ count, oneByOne }: OrderCount): string {
   if (count === '1') return 'No order of them shows.';
   if (oneByOne) return 'While nothing else may change, the wall hangs every one before it ends.';
-  return 'The wall draws from them, each as likely as any other; holds leave fewer.';
+  return 'The wall draws from them evenly; holds leave fewer.';
 }
 
 function superscript(value: number): string {

@@ -1,11 +1,12 @@
 import { css, html, LitElement, nothing } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { live } from 'lit/directives/live.js';
 import type { Problem } from '../../engine/base/error.ts';
 import type { Hold } from '../../engine/explore/types.ts';
 import type { Project } from '../../engine/project/types.ts';
-import type { Pull } from '../../engine/stack/types.ts';
+import type { Drawer, Pull } from '../../engine/stack/types.ts';
+import { desk } from '../../workers/client.ts';
 import type { AppStore } from '../app-store.ts';
 import { controls } from '../ui/styles.ts';
 import { choiceOf, holdsOf, withHold, withInkKept, withoutHold } from './hold-menu.ts';
@@ -108,6 +109,11 @@ export class WallHolds extends LitElement {
         padding: 0 6px;
         font-size: 13px;
       }
+      .note {
+        margin: 8px 0;
+        color: var(--ink-soft);
+        font-size: 13.5px;
+      }
       .problem {
         border-left: 3px solid var(--accent);
         padding: 4px 0 4px 10px;
@@ -120,6 +126,29 @@ export class WallHolds extends LitElement {
   @property({ attribute: false }) store!: AppStore;
   @property({ attribute: false }) project!: Project;
   @property({ attribute: false }) problems: readonly Problem[] = [];
+
+  /** What of the stack hardly prints as it is meant. */
+  @state() private notes: readonly Problem[] = [];
+  private looked: { drawer: Drawer; bench: readonly Pull[] } | null = null;
+  private looks = 0;
+
+  protected override willUpdate(): void {
+    const { drawer, bench } = this.project;
+    if (this.looked?.drawer === drawer && this.looked.bench === bench) return;
+    this.looked = { drawer, bench };
+    void this.look(++this.looks, drawer, bench);
+  }
+
+  private async look(look: number, drawer: Drawer, bench: readonly Pull[]): Promise<void> {
+    const picture = desk('picture');
+    try {
+      const notes = await picture.engine.printNotes(picture.key(drawer), bench);
+      if (look === this.looks) this.notes = notes;
+    } catch {
+      // What is so wrong that it cannot be looked at, the wall tells itself.
+      if (look === this.looks) this.notes = [];
+    }
+  }
 
   private nameOf(pull: Pull): string {
     return this.project.drawer.screens.find((screen) => screen.id === pull.screen)?.name ?? pull.screen;
@@ -210,6 +239,9 @@ export class WallHolds extends LitElement {
       ${this.problems
         .filter(({ code, where }) => code.startsWith('hold.') && this.project.explore.holds[indexIn(where)] === undefined)
         .map((problem) => html`<p class="problem" role="alert">${problem.message}</p>`)}
+      ${this.notes.length > 0
+        ? html`<div role="status" aria-label="About this stack">${this.notes.map(({ message }) => html`<p class="note">${message}</p>`)}</div>`
+        : nothing}
       <ol aria-label="Pulls of the Bench's stack, last down on top">
         ${repeat(
           rows,

@@ -216,7 +216,7 @@ export class WallSettings extends LitElement {
         ${this.wrong('order')}
         ${explore.recolour || explore.bringIn > 0 ? this.inks() : nothing}
         ${this.wrong('palette')}
-        <wall-ink-wishes class="more" .store=${this.store} .project=${this.project} .problems=${this.problems}></wall-ink-wishes>
+        <wall-ink-wishes .store=${this.store} .project=${this.project} .problems=${this.problems}></wall-ink-wishes>
       </div>
       ${this.number({ key: 'offsetRangeMm', label: 'Shift up to', after: 'mm', min: 0, max: 100, step: 0.1 })}
       <wall-lays class="more" .store=${this.store} .project=${this.project} .problems=${this.problems}></wall-lays>

@@ -125,7 +125,8 @@ export function createExplorer(input: ExploreInput, alreadySeen: Iterable<string
 function exhaustedReason(found: number, asked: number, someSeen: boolean, all: boolean): string {
   const pictures = found === 1 ? 'picture' : 'pictures';
   const what = someSeen ? `new ${pictures}` : `different ${pictures}`;
-  const mend = 'let more change, loosen a hold, or lower the ΔE under which pictures count as the same';
+  if (found === 0 && !someSeen) return 'No print fits the holds and limits; loosen one of them, or let more change.';
+  const mend = 'let more change, loosen a hold or a limit, or lower the ΔE under which pictures count as the same';
   return all
     ? `The orders of these pulls hold only ${found} ${what}, and ${asked} were asked for; ${mend}.`
     : `Only ${found} ${what} of ${asked} came out of what may change; ${mend}.`;

@@ -12,6 +12,7 @@ import { inkArcs } from './ink-arcs.ts';
 import { edgeShare, inksMeet, THIRD_DELTA_E, withinCounts } from './limits.ts';
 import { thirdColourArea } from './measures.ts';
 import { drawMoves, kindsOf, type MoveSource } from './moves.ts';
+import { prints as printsSomething } from './notes.ts';
 import { pictureKey } from './picture-key.ts';
 import type { ExploreInput, OrderCount, Variant } from './types.ts';
 import { veilPulls } from './veil-move.ts';
@@ -56,18 +57,19 @@ export class Finder {
     const resting = drawer.screens
       .filter((screen) => !not.has(screen.id))
       .map((screen) => ({ id: newId(screen.id, bench), screen: screen.id, ink: '', dxMm: 0, dyMm: 0, turnDeg: 0, strokes: 1 }));
+    this.spans = new SpanCache(drawer);
+    const prints = (pull: Pull): boolean => explore.bringIn === 0 || printsSomething(pull, drawer, this.spans, this.builder);
     this.source = {
       // A screen that is no longer in the drawer asks for nothing.
       settings: { ...explore, mustScreens: explore.mustScreens?.filter((id) => drawer.screens.some((screen) => screen.id === id)) },
       bench: bench.filter((pull) => !out.has(pull.id) && !not.has(pull.screen)),
-      spares: resting.filter((pull) => !used.has(pull.screen)),
+      spares: resting.filter((pull) => !used.has(pull.screen) && prints(pull)),
       kept,
       inkHeld: ids(['ink']),
       veils: explore.veil === true ? veilPulls(resting, drawer, explore) : [],
     };
     this.deltas = new SwapDeltas(drawer);
     this.sight = new Sight((film) => this.deltas.film(film), this.minDeltaE);
-    this.spans = new SpanCache(drawer);
     this.grid = { widthMm: drawer.paper.widthMm, heightMm: drawer.paper.heightMm, rows: ROWS };
   }
 
