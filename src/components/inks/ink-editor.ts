@@ -1,6 +1,7 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { roundTo } from '../../engine/base/units.ts';
+import { stackMinutesOf } from '../../engine/ink/drying.ts';
 import type { Mesh } from '../../engine/ink/mesh.ts';
 import type { Ink } from '../../engine/ink/types.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
@@ -119,9 +120,10 @@ export class InkEditor extends LitElement {
           <div class="inside">
             <div class="fields">
               <ps-number label="Dry to print on" unit="min" min="0" max="10080" .value=${ink.dryMinutes} @pick=${(event: NumberPick) => this.save({ dryMinutes: event.detail })}></ps-number>
+              <ps-number label="Dry to stack" unit="min" min="0" max="20160" .value=${stackMinutesOf(ink)} @pick=${(event: NumberPick) => this.save({ stackMinutes: event.detail })}></ps-number>
               <ps-number label="Density" unit="g/cm³" min="0.5" max="3" step="0.01" decimals="2" .value=${ink.densityGPerCm3} @pick=${(event: NumberPick) => this.save({ densityGPerCm3: event.detail })}></ps-number>
             </div>
-            <p class="soft small">Both depend on the ink, the film and the air; these are only starting points.</p>
+            <p class="soft small">They depend on the ink, the film and the air; these are only starting points.</p>
             ${ink.mix !== undefined
               ? nothing
               : html`<label><input type="checkbox" .checked=${ink.stock === true} @change=${(event: Event) => this.setStock((event.target as HTMLInputElement).checked, ink.role === 'base')} /> A stock ink: only for mixing others</label>

@@ -1,33 +1,35 @@
 import type { PressPlan } from '../../engine/output/visit.ts';
-import type { SetUpCard } from '../../engine/output/set-up-cards.ts';
-import { minutesText } from './plan-words.ts';
+import { listed, minutesText, wallClock } from './plan-words.ts';
 
-/**
- * The ink that a set-up waits for: the only one printed earlier that day on one of its sheets that
- * can still be wet when it starts. Null when several can.
- */
-function waitsFor(plan: PressPlan, index: number): string | null {
-  const time = plan.times[index]!;
-  const sheets = new Set(plan.cards[index]!.sheets);
-  const wet = new Set<string>();
-  for (let i = 0; i < index; i++) {
-    const { day, endMinute } = plan.times[i]!;
-    const { ink, sheets: printed } = plan.cards[i]!;
-    if (day !== time.day || endMinute + ink.ink.dryMinutes <= time.startMinute) continue;
-    if (printed.some((sheet) => sheets.has(sheet))) wet.add(ink.key);
-  }
-  return wet.size === 1 ? [...wet][0]! : null;
+type Timed = Pick<PressPlan, 'cards' | 'times' | 'clock'>;
+
+/** What a set-up waits for: 'Rust and Kelp dry', 'Rust dries, then racks'. */
+function reason({ waitFor, waitMinutes, rackWaitMinutes }: PressPlan['times'][number]): string {
+  const parts: string[] = [];
+  if (waitFor.length > 0) parts.push(`${listed(waitFor)} ${waitFor.length === 1 ? 'dries' : 'dry'}`);
+  if (rackWaitMinutes >= 1) parts.push('the racks are full');
+  if (parts.length === 0 && waitMinutes >= 1) parts.push('sheets are on the other bed');
+  return parts.join(', and ');
 }
 
 /** 'wait 25 min: Rust dries' before a set-up. */
-export function waitWords(plan: PressPlan, index: number): string {
-  return `wait ${minutesText(plan.times[index]!.waitMinutes)}: ${waitsFor(plan, index) ?? 'ink'} dries`;
+export function waitWords(plan: Pick<PressPlan, 'times'>, index: number): string {
+  const time = plan.times[index]!;
+  return `wait ${minutesText(time.waitMinutes)}: ${reason(time)}`;
 }
 
-/** How long what was just printed dries before the next film. */
-export function dryWords(card: SetUpCard): string {
-  const minutes = card.ink.ink.dryMinutes;
-  return minutes === 0
-    ? `${card.ink.key} needs no drying before the next film over it.`
-    : `Let ${card.ink.key} dry ${minutesText(minutes)} before the next film goes over it.`;
+/** Until when what was just printed dries: to print on it, and to stack it. */
+export function dryWords(plan: Timed, index: number): string {
+  const card = plan.cards[index]!;
+  const time = plan.times[index]!;
+  if (card.ink.ink.dryMinutes === 0) return `${card.ink.key} needs no drying before the next film over it.`;
+  const { dryMinute, stackMinute } = time;
+  return `${card.ink.key} dries ${minutesText(card.ink.ink.dryMinutes)}: print over the last sheet from ${moment(plan, dryMinute)}, stack from ${moment(plan, stackMinute)}.`;
+}
+
+/** '14:35'; when the day is over by then, 'the next morning'. */
+function moment(plan: Timed, minute: number): string {
+  const closes = plan.clock.workMinutes + (plan.clock.lunch?.minutes ?? 0);
+  if (minute > 24 * 60) return `${Math.floor(minute / (24 * 60)) === 1 ? 'the next day' : 'days later'}, ${wallClock(plan, minute)}`;
+  return minute > closes ? 'the next morning' : wallClock(plan, minute);
 }

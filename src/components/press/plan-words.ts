@@ -103,15 +103,21 @@ export function minutesText(minutes: number): string {
   return rest === 0 ? `${hours} h` : `${hours} h ${rest} min`;
 }
 
-/** '1:20' after the day's start. */
+/** '9:05' of minutes after midnight; past midnight it goes round. */
 export function clockText(minute: number): string {
-  const whole = Math.round(minute);
+  const whole = Math.round(minute) % (24 * 60);
   return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, '0')}`;
 }
 
-/** 'Day 1, hours 1:20 to 1:55', counted from the day's start. */
-export function timeWords(time: CardTime): string {
-  return `Day ${time.day}, hours ${clockText(time.startMinute)} to ${clockText(time.endMinute)}`;
+/** The clock on the wall, of minutes from the day's start. */
+export function wallClock(plan: Pick<PressPlan, 'clock'>, minute: number): string {
+  return clockText(plan.clock.startMinute + minute);
+}
+
+/** 'Day 1, 9:30 to 10:15', with the bed where there are several. */
+export function timeWords(plan: Pick<PressPlan, 'clock' | 'times'>, time: CardTime): string {
+  const bed = plan.times.some((other) => other.bed > 0) ? `, bed ${time.bed + 1}` : '';
+  return `Day ${time.day}${bed}, ${wallClock(plan, time.startMinute)} to ${wallClock(plan, time.endMinute)}`;
 }
 
 /** '1–5, 8, 10–12' from ascending numbers. */

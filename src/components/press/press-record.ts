@@ -4,7 +4,7 @@ import type { AppStore } from '../app-store.ts';
 import type { MadePlan } from './plan-run.ts';
 
 /** Rises whenever a kept plan of an older build can no longer be shown. */
-const RECORD_VERSION = 2;
+const RECORD_VERSION = 3;
 
 /** A pull order and the visit that it belongs to, as the press left them. */
 export interface PressRecord {

@@ -11,6 +11,7 @@ import { sentenceOf } from '../../workers/client.ts';
 import { controls } from '../ui/styles.ts';
 import { counted } from '../ui/words.ts';
 import { CAUTIONS, CAUTIONS_DEFER } from './cautions.ts';
+import './day-bars.ts';
 import { KeepAwake } from './keep-awake.ts';
 import { LogKeeper } from './log-keeper.ts';
 import './log-press.ts';
@@ -306,6 +307,14 @@ export class PressRoom extends LitElement {
             </button>
             ${done.size > 0 ? html`<p>${done.size} of ${counted(plan.cards.length, 'set-up')} done</p>` : nothing}
           </div>
+        </div>
+        <div class="days">
+          <h3>By the clock</h3>
+          <ps-day-bars
+            .plan=${plan}
+            .selected=${this.selected}
+            @set-up-select=${(event: CustomEvent<number>) => this.choose(event.detail, true)}
+          ></ps-day-bars>
         </div>
         <div class="bench">
           <ps-set-up-grid

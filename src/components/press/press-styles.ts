@@ -82,6 +82,13 @@ export const pressStyles = css`
     background: var(--table);
     font-weight: 600;
   }
+  .days {
+    max-width: 1200px;
+    margin-bottom: 34px;
+  }
+  .days h3 {
+    margin-bottom: 8px;
+  }
   .bench {
     display: grid;
     grid-template-columns: minmax(0, max-content) minmax(380px, 1fr);

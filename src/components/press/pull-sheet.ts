@@ -88,8 +88,8 @@ export class PullSheet extends LitElement {
           <p class="ink"><ps-ink-chip .ink=${card.ink.ink}></ps-ink-chip>${card.ink.key}</p>
           <p><b>${layWords(card)}</b>, ${card.strokes > 1 ? html`<b>${counted(card.strokes, 'stroke')}</b>` : '1 stroke'}</p>
           <p>Mesh ${card.screen.mesh.threadsPerCm}/cm, thread ${card.screen.mesh.threadUm} µm</p>
-          ${time === undefined ? nothing : html`<p>${timeWords(time)}</p>`}
-          <p>${dryWords(card)}</p>
+          ${time === undefined ? nothing : html`<p>${timeWords(plan, time)}</p>`}
+          <p>${dryWords(plan, index)}</p>
         </div>
       </div>
       <div class="take">

@@ -124,13 +124,13 @@ export class SetUpCardView extends LitElement {
           <p class="soft">Mesh ${threadsPerCm} threads/cm, thread ${threadUm} µm</p>
           <p>
             ${tags.length === 0 ? 'Stays as it is.' : html`<span class="do">${capital(listed(tags))}</span>`}
-            ${time === undefined ? nothing : html`<span class="soft">${timeWords(time)}</span>`}
+            ${time === undefined ? nothing : html`<span class="soft">${timeWords(plan, time)}</span>`}
           </p>
         </div>
         ${offsetDiagram(card, paper)}
       </div>
       ${card.states.map((state) => this.state(state, card.number))}
-      <p class="note">${dryWords(card)}</p>
+      <p class="note">${dryWords(plan, this.index)}</p>
     `;
   }
 }

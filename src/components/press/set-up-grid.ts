@@ -88,7 +88,7 @@ export class SetUpGrid extends LitElement {
     const time = this.plan.times[index];
     if (time === undefined) return nothing;
     const before = this.plan.times[index - 1];
-    const newDay = before?.day !== time.day && this.plan.daysNeeded > 1;
+    const newDay = (before === undefined || before.day < time.day) && this.plan.daysNeeded > 1;
     const wait = time.waitMinutes >= 1 ? waitWords(this.plan, index) : null;
     if (!newDay && wait === null) return nothing;
     return html`<tr class="gap">
@@ -163,13 +163,11 @@ function printedHow(card: SetUpCard): string {
   return parts.join(' · ');
 }
 
-/** Minutes from the first set-up to the last, nights left out. */
+/** Minutes from each day's first set-up to its last on the bed that works longest. */
 function pressMinutes(plan: PressPlan): number {
-  let minutes = 0;
-  for (const [i, time] of plan.times.entries()) {
-    if (plan.times[i + 1]?.day !== time.day) minutes += time.endMinute;
-  }
-  return minutes;
+  const byDay = new Map<number, number>();
+  for (const { day, endMinute } of plan.times) byDay.set(day, Math.max(byDay.get(day) ?? 0, endMinute));
+  return [...byDay.values()].reduce((sum, minutes) => sum + minutes, 0);
 }
 
 declare global {

@@ -1,6 +1,7 @@
 import { css, html, nothing } from 'lit';
 import type { PressPlan } from '../../engine/output/visit.ts';
 import { withOvers } from '../../engine/output/visit-needs.ts';
+import { stackMinutesOf } from '../../engine/ink/drying.ts';
 import type { VisitInk, VisitScreen } from '../../engine/output/registry.ts';
 import '../ui/ink-chip.ts';
 import { counted } from '../ui/words.ts';
@@ -61,7 +62,8 @@ export function inkTable(plan: PressPlan) {
       <tr>
         <th scope="col">Ink</th>
         <th scope="col" class="number">Printed area</th>
-        <th scope="col" class="number">Dries in</th>
+        <th scope="col" class="number">Print on after</th>
+        <th scope="col" class="number">Stack after</th>
         <th scope="col" class="number">Mix</th>
       </tr>
     </thead>
@@ -72,6 +74,7 @@ export function inkTable(plan: PressPlan) {
           <th scope="row"><ps-ink-chip .ink=${ink?.ink}></ps-ink-chip>${need.name}</th>
           <td class="number">${need.areaM2.toFixed(2)} m²</td>
           <td class="number">${ink === undefined ? '' : minutesText(ink.ink.dryMinutes)}</td>
+          <td class="number">${ink === undefined ? '' : minutesText(stackMinutesOf(ink.ink))}</td>
           <td class="number"><b>${gramsText(need.grams)} g</b></td>
         </tr>`;
       })}

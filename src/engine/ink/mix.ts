@@ -1,3 +1,4 @@
+import { stackMinutesOf } from './drying.ts';
 import { EngineError } from '../base/error.ts';
 import { CARD_BLACK, CARD_WHITE } from './card.ts';
 import { coloursOn } from './characterise.ts';
@@ -58,6 +59,7 @@ export function mixInks(stocks: readonly InkPart[], head: { id: string; name: st
     kx,
     sx,
     dryMinutes: Math.max(...used.map(({ ink }) => ink.dryMinutes)),
+    ...(used.some(({ ink }) => ink.stackMinutes !== undefined) ? { stackMinutes: Math.max(...used.map(({ ink }) => stackMinutesOf(ink))) } : {}),
     densityGPerCm3: weight / volume,
     ...(mesh === undefined ? {} : { mesh }),
     mix: mixOf(used),

@@ -28,6 +28,8 @@ export interface Ink {
   sx: number[];
   /** Minutes until another film can go over it; common practice, no source: the user's to change. */
   dryMinutes: number;
+  /** Minutes until sheets can be stacked on it; absent = twice dryMinutes. Common practice, no source. */
+  stackMinutes?: number;
   /** Wet density, g/cm³; from memory 1.05–1.25, default 1.15. */
   densityGPerCm3: number;
   /** The mesh that its curves were found on; absent = not known, so they hold on every screen. */

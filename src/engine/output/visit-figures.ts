@@ -14,4 +14,30 @@ export interface VisitFigures {
   lossMl: number;
   /** Overs, share of the sheets. */
   overs: number;
+  /** When work begins, minutes after midnight. */
+  dayStartMinute?: number;
+  /** Lunch, minutes after midnight, and how long; 0 minutes = none. */
+  lunchStartMinute?: number;
+  lunchMinutes?: number;
+  /** Mixing an ink before its first pull. */
+  mixMinutes?: number;
+  /** Sheets that can lie wet at once; 0 = as many as need be. */
+  rackPlaces?: number;
+  /** Press beds, each with a printer. */
+  beds?: number;
+}
+
+/** What a visit takes where the studio has said nothing; common practice, no source. */
+const DEFAULTS = {
+  dayStartMinute: 9 * 60 + 30,
+  lunchStartMinute: 13 * 60,
+  lunchMinutes: 30,
+  mixMinutes: 10,
+  rackPlaces: 0,
+  beds: 1,
+};
+
+/** A studio's figures with none left open. */
+export function wholeFigures<T extends VisitFigures>(figures: T): T & Required<VisitFigures> {
+  return { ...DEFAULTS, ...figures };
 }

@@ -1,14 +1,16 @@
 import type { Problem } from '../base/error.ts';
 import { intersectionArea } from '../geometry/booleans.ts';
+import { stackMinutesOf } from '../ink/drying.ts';
+import type { Ink } from '../ink/types.ts';
 import { meshVolumeCm3PerM2 } from '../ink/mesh.ts';
 import { visitTimeline } from '../pullorder/timeline.ts';
-import type { PullPlan } from '../pullorder/types.ts';
+import type { DayPart, PullPlan } from '../pullorder/types.ts';
 import { inkGrams, stockGrams } from '../quantities/ink.ts';
 import type { InkRun } from '../quantities/types.ts';
 import type { Recipe } from '../recipe/types.ts';
 import { pullRings } from '../shapes/placed.ts';
 import { inkText } from './registry.ts';
-import type { VisitFigures } from './visit-figures.ts';
+import { type VisitFigures, wholeFigures } from './visit-figures.ts';
 import type { VisitProblem } from './visit-problem.ts';
 
 /** What one ink needs over the whole visit. */
@@ -34,8 +36,17 @@ export interface CardTime {
   /** From the day's start, minutes. */
   startMinute: number;
   endMinute: number;
-  /** Waiting for ink to dry before it or between its sheets, minutes. */
+  /** From 0. */
+  bed: number;
+  /** Waiting before it or between its sheets, minutes. */
   waitMinutes: number;
+  /** Keys of the inks that must dry first, the longest wait first. */
+  waitFor: string[];
+  /** Of the waiting, what is for want of a place in the racks. */
+  rackWaitMinutes: number;
+  /** When the last of its sheets can be printed on, and stacked; from the day's start, minutes. */
+  dryMinute: number;
+  stackMinute: number;
   /** False when it lies beyond the days of the visit. */
   fits: boolean;
 }
@@ -43,6 +54,10 @@ export interface CardTime {
 /** The visit in time. */
 export interface VisitTimes {
   times: CardTime[];
+  /** What each bed does when, by day, bed and time. */
+  parts: DayPart[];
+  /** The day's clock: minutes after midnight at which it begins, minutes from then on. */
+  clock: { startMinute: number; workMinutes: number; lunch: { fromMinute: number; minutes: number } | null };
   daysNeeded: number;
   /** Most sheets that lie wet at once. */
   racksNeeded: number;
@@ -121,23 +136,45 @@ export function visitStocks(visit: VisitProblem, needs: readonly InkNeed[]): Sto
  * Lays a plan out over the days of a visit, with drying.
  * @throws EngineError 'visit.bad-number' with a sentence when a figure is none
  */
-export function visitTimes(plan: PullPlan, visit: VisitProblem, figures: VisitFigures): VisitTimes {
+export function visitTimes(plan: Pick<PullPlan, 'setUps'>, visit: VisitProblem, given: VisitFigures): VisitTimes {
+  const figures = wholeFigures(given);
+  const { dayStartMinute, lunchStartMinute, lunchMinutes, hoursPerDay } = figures;
+  const fromMinute = lunchStartMinute - dayStartMinute;
+  const lunch = lunchMinutes > 0 && fromMinute > 0 && fromMinute < hoursPerDay * 60 ? { fromMinute, minutes: lunchMinutes } : null;
+  const byInk = (minutes: (ink: Ink) => number): Record<string, number> =>
+    Object.fromEntries(visit.registry.inks.map(({ key, ink }) => [key, minutes(ink)]));
+  const dry = byInk((ink) => ink.dryMinutes);
+  const stack = byInk(stackMinutesOf);
   const { timeline, problems } = visitTimeline(
     visit.problem,
     plan,
     figures,
-    Object.fromEntries(visit.registry.inks.map(({ key, ink }) => [key, ink.dryMinutes])),
-    { days: figures.days, hoursPerDay: figures.hoursPerDay },
+    dry,
+    {
+      days: figures.days,
+      hoursPerDay,
+      beds: figures.beds,
+      ...(lunch === null ? {} : { lunch }),
+      ...(figures.rackPlaces > 0 ? { rackPlaces: figures.rackPlaces } : {}),
+    },
     visit.sheets.map((sheet) => visit.drying[sheet.recipe]!),
+    stack,
   );
   return {
-    times: timeline.times.map(({ day, startMinute, endMinute, waitMinutes, fits }) => ({
+    times: timeline.times.map(({ setUp, day, bed, startMinute, endMinute, waitMinutes, waitFor, rackWaitMinutes, fits }) => ({
       day,
+      bed,
       startMinute: Math.round(startMinute),
       endMinute: Math.round(endMinute),
       waitMinutes: Math.round(waitMinutes),
+      waitFor,
+      rackWaitMinutes: Math.round(rackWaitMinutes),
+      dryMinute: Math.round(endMinute + dry[plan.setUps[setUp]!.ink]!),
+      stackMinute: Math.round(endMinute + stack[plan.setUps[setUp]!.ink]!),
       fits,
     })),
+    parts: timeline.parts,
+    clock: { startMinute: dayStartMinute, workMinutes: hoursPerDay * 60, lunch },
     daysNeeded: timeline.daysNeeded,
     racksNeeded: timeline.racksNeeded,
     problems,

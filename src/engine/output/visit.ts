@@ -1,9 +1,8 @@
 import { createPlanner, UNITS_PER_MS } from '../pullorder/planner.ts';
 import type { PullPlan } from '../pullorder/types.ts';
-import type { Problem } from '../base/error.ts';
 import { type SetUpCard, setUpCards } from './set-up-cards.ts';
 import type { VisitFigures } from './visit-figures.ts';
-import { type CardTime, type InkNeed, type StockNeed, visitInks, visitStocks, visitTimes } from './visit-needs.ts';
+import { type InkNeed, type StockNeed, type VisitTimes, visitInks, visitStocks, visitTimes } from './visit-needs.ts';
 import { visitProblem, type VisitProblem, type VisitRunInput, type VisitSheet } from './visit-problem.ts';
 
 export type { CardTime, InkNeed, StockNeed } from './visit-needs.ts';
@@ -18,18 +17,11 @@ export interface VisitInput {
 }
 
 /** A pull order as the Press shows and prints it. */
-export interface PressPlan {
+export interface PressPlan extends VisitTimes {
   sheets: VisitSheet[];
   /** Titles of the recipes, by the index that sheets and cards use. */
   recipes: { id: string; title: string; sheets: number[] }[];
   cards: SetUpCard[];
-  /** One for each card. */
-  times: CardTime[];
-  daysNeeded: number;
-  /** Most sheets that lie wet at once. */
-  racksNeeded: number;
-  /** What does not fit into the visit, a sentence each. */
-  problems: Problem[];
   inks: InkNeed[];
   /** The same ink by stock ink, as it is weighed out. */
   stocks: StockNeed[];

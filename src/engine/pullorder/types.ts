@@ -45,13 +45,35 @@ export interface PressTimes {
   washUpMinutes: number;
   /** Moving the lays to another offset under the same screen; absent = 5. */
   registerMinutes?: number;
+  /** Mixing an ink before its first pull; absent = 0. */
+  mixMinutes?: number;
 }
 
-/** When the press can be used. */
+/** When the press can be used, and what stands beside it. */
 export interface VisitDays {
   days: number;
-  /** Hours of press work a day, more than 0, at most 24. */
+  /** Hours of press work a day, lunch not counted; more than 0, at most 24. */
   hoursPerDay: number;
+  /** Minutes from the day's start to lunch, and its length; absent = no lunch. Ink dries meanwhile. */
+  lunch?: { fromMinute: number; minutes: number };
+  /** Sheets that can lie wet at once; absent = as many as need be. */
+  rackPlaces?: number;
+  /** Press beds, each with a printer; absent = 1. */
+  beds?: number;
+}
+
+/** What a bed is busy with. */
+export type PartKind = 'mix' | 'mount' | 'register' | 'print' | 'wait' | 'wash';
+
+/** A stretch of a bed's day, minutes from the day's start; lunch may lie within. */
+export interface DayPart {
+  kind: PartKind;
+  /** Index in the plan of the set-up it belongs to. */
+  setUp: number;
+  day: number;
+  bed: number;
+  fromMinute: number;
+  toMinute: number;
 }
 
 /** One set-up in time. Minutes count from the start of its day. */
@@ -60,13 +82,19 @@ export interface SetUpTime {
   setUp: number;
   /** From 1. */
   day: number;
+  /** From 0. */
+  bed: number;
   startMinute: number;
   /** First pull; before it the screen is mounted or the lays are moved. */
   firstPullMinute: number;
   endMinute: number;
   /** Time in which the press stands ready and waits for sheets to dry. */
   waitMinutes: number;
-  /** Sheets not yet dry when it ends: places taken in the racks. */
+  /** Inks that it waits for, the longest wait first. */
+  waitFor: string[];
+  /** Of the waiting, what is for want of a place in the racks. */
+  rackWaitMinutes: number;
+  /** Sheets not yet dry enough to stack when it ends: places taken in the racks. */
   wetSheets: number;
   /** Whether it lies within the days of the visit. */
   fits: boolean;
@@ -74,6 +102,8 @@ export interface SetUpTime {
 
 export interface VisitTimeline {
   times: SetUpTime[];
+  /** What each bed does when, by bed and in time. */
+  parts: DayPart[];
   daysNeeded: number;
   waitMinutes: number;
   /** Most sheets that are wet at once. */

@@ -61,6 +61,7 @@ export const inkSchema = z.object({
   kx: bands(1e6),
   sx: bands(1e6),
   dryMinutes: z.number().min(0).max(10_080),
+  stackMinutes: z.number().min(0).max(20_160).optional(),
   densityGPerCm3: z.number().min(0.5).max(3),
   mesh: meshSchema.optional(),
   stock: z.literal(true).optional(),

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { PressPlan } from '../../../src/engine/output/visit.ts';
+import { waitWords } from '../../../src/components/press/drying-words.ts';
 import {
   boundWords,
   clockText,
@@ -12,6 +13,7 @@ import {
   rangesText,
   recipeLetter,
   setUpTags,
+  timeWords,
 } from '../../../src/components/press/plan-words.ts';
 
 function plan(change: Partial<PressPlan> & { setUps?: number }): PressPlan {
@@ -21,6 +23,8 @@ function plan(change: Partial<PressPlan> & { setUps?: number }): PressPlan {
     recipes: [],
     cards: Array.from({ length: setUps }, () => ({}) as PressPlan['cards'][number]),
     times: [],
+    parts: [],
+    clock: { startMinute: 570, workMinutes: 420, lunch: null },
     daysNeeded: 1,
     racksNeeded: 4,
     problems: [],
@@ -98,6 +102,26 @@ describe('layWords and layShort', () => {
   });
 });
 
+describe('timeWords', () => {
+  const time = { day: 2, bed: 0, startMinute: 0, endMinute: 95 } as PressPlan['times'][number];
+  it('should tell the time on the wall', () => {
+    expect(timeWords({ ...plan({}), times: [time] }, time)).toBe('Day 2, 9:30 to 11:05');
+  });
+  it('should name the bed when there are two', () => {
+    const other = { ...time, bed: 1 };
+    expect(timeWords({ ...plan({}), times: [time, other] }, other)).toBe('Day 2, bed 2, 9:30 to 11:05');
+  });
+});
+
+describe('waitWords', () => {
+  it('should name every ink that must dry, and full racks', () => {
+    const visit = (change: object) => ({ times: [{ waitMinutes: 25, waitFor: [], rackWaitMinutes: 0, ...change }] }) as unknown as PressPlan;
+    expect(waitWords(visit({ waitFor: ['Rust'] }), 0)).toBe('wait 25 min: Rust dries');
+    expect(waitWords(visit({ waitFor: ['Rust', 'Kelp'] }), 0)).toBe('wait 25 min: Rust and Kelp dry');
+    expect(waitWords(visit({ rackWaitMinutes: 25 }), 0)).toBe('wait 25 min: the racks are full');
+  });
+});
+
 describe('rangesText', () => {
   it('should join runs of three and more and keep the rest apart', () => {
     expect(rangesText([1, 2, 3, 4, 5, 8, 10, 11])).toBe('1–5, 8, 10, 11');
@@ -108,7 +132,7 @@ describe('rangesText', () => {
 describe('small words', () => {
   it('should write minutes, clock, lists and letters', () => {
     expect([minutesText(25), minutesText(60), minutesText(65)]).toEqual(['25 min', '1 h', '1 h 5 min']);
-    expect(clockText(80)).toBe('1:20');
+    expect([clockText(80), clockText(570), clockText(1500)]).toEqual(['1:20', '9:30', '1:00']);
     expect([listed([]), listed(['a']), listed(['a', 'b', 'c'])]).toEqual(['', 'a', 'a, b and c']);
     expect([0, 25, 26, 27, 51, 52, 701, 702].map(recipeLetter)).toEqual(['A', 'Z', 'AA', 'AB', 'AZ', 'BA', 'ZZ', 'AAA']);
   });

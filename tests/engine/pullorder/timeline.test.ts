@@ -89,6 +89,77 @@ describe('visitTimeline', () => {
     }
   });
 
+  it('should mix a new ink once and let lunch pass between pulls', () => {
+    const problem = lone([{ screen: 'a', ink: 'x' }, { screen: 'b', ink: 'x' }], []);
+    const { timeline } = visitTimeline(problem, oneEach(problem), { ...times, mixMinutes: 8 }, dry, {
+      days: 1,
+      hoursPerDay: 8,
+      lunch: { fromMinute: 30, minutes: 40 },
+    });
+    // By hand: mix 8, mount 10, pull → 19. Wash 20 from 19 is 11 before lunch, lunch to 70, 9 after → 79; mount 10, pull → 90.
+    expect(timeline.times.map((t) => [t.firstPullMinute, t.endMinute])).toEqual([[18, 19], [89, 90]]);
+    expect(timeline.parts.map((part) => [part.kind, part.fromMinute, part.toMinute])).toEqual([
+      ['mix', 0, 8], ['mount', 8, 18], ['print', 18, 19], ['wash', 19, 79], ['mount', 79, 89], ['print', 89, 90], ['wash', 90, 110],
+    ]);
+  });
+
+  it('should keep within the racks and say what they cost', () => {
+    const sheets = Array.from({ length: 4 }, () => ({ pulls: [{ screen: 'a', ink: 'x' }], overlaps: [] }));
+    const setUps = [{ screen: 'a', ink: 'x', offset: '', pulls: sheets.map((_, s): [number, number] => [s, 0]) }];
+    const visit = { days: 1, hoursPerDay: 8, rackPlaces: 2 };
+    const { timeline, problems } = visitTimeline({ sheets }, { setUps }, times, dry, visit, undefined, { x: 60 });
+    // By hand: mount 10, pulls end at 11 and 12; the racks free at 71 and 72: pulls end at 72 and 73.
+    expect(timeline.times[0]).toMatchObject({ endMinute: 73, waitMinutes: 59, rackWaitMinutes: 59, wetSheets: 2 });
+    expect(problems.map((p) => p.code)).toEqual(['visit.racks']);
+    expect(problems[0]!.message).toContain('hold 2 wet sheets, too few for set-up 1: the press waits 59 min');
+  });
+
+  it('should name the ink that is waited for', () => {
+    const problem = lone([{ screen: 'a', ink: 'x' }, { screen: 'b', ink: 'y' }], [[0, 1]]);
+    const { timeline } = visitTimeline(problem, oneEach(problem), times, { x: 50, y: 0 }, { days: 1, hoursPerDay: 8 });
+    expect(timeline.times[1]).toMatchObject({ waitMinutes: 20, waitFor: ['x'], rackWaitMinutes: 0 });
+  });
+
+  it('should share the work between two beds, no bed, sheet or screen in two places at once', () => {
+    for (let i = 0; i < 40; i++) {
+      const random = randomFrom(`beds ${i}`);
+      const sheets = Array.from({ length: 5 }, () => {
+        const pulls = Array.from({ length: 6 }, () => ({ screen: `S${random.int(5)}`, ink: random.pick(['x', 'y']) }));
+        const overlaps: [number, number][] = [];
+        for (let b = 1; b < 6; b++) for (let a = 0; a < b; a++) if (random.chance(1, 2)) overlaps.push([a, b]);
+        return { pulls, overlaps };
+      });
+      const plan = planPulls({ sheets }, { budgetMs: 3, seed: i });
+      const days = { days: 9, hoursPerDay: 3, lunch: { fromMinute: 90, minutes: 30 } };
+      const { timeline } = visitTimeline({ sheets }, plan, times, dry, { ...days, beds: 2 });
+      const at = (part: (typeof timeline.parts)[number], minute: number) => (part.day - 1) * 1440 + minute;
+      for (const bed of [0, 1]) {
+        const own = timeline.parts.filter((part) => part.bed === bed);
+        own.forEach((part, k) => {
+          if (k > 0) expect(at(part, part.fromMinute)).toBeGreaterThanOrEqual(at(own[k - 1]!, own[k - 1]!.toMinute) - 1e-9);
+          if (part.kind === 'print') expect(part.fromMinute < 90 && part.fromMinute + 1 > 90 + 1e-9).toBe(false);
+        });
+      }
+      const span = (k: number): [number, number] => {
+        const t = timeline.times[k]!;
+        return [(t.day - 1) * 1440 + t.startMinute, (t.day - 1) * 1440 + t.endMinute];
+      };
+      plan.setUps.forEach((one, a) =>
+        plan.setUps.forEach((other, b) => {
+          if (a < b && one.screen === other.screen) expect(span(b)[0]).toBeGreaterThanOrEqual(span(a)[1] - 1e-9);
+        }),
+      );
+      sheets.forEach((sheet, s) => {
+        const when = sheet.pulls.map((_, p) => plan.setUps.findIndex((u) => u.pulls.some(([a, b]) => a === s && b === p)));
+        for (const [a, b] of sheet.overlaps) {
+          const first = timeline.times[when[a]!]!;
+          const wait = dry[sheet.pulls[a]!.ink as 'x' | 'y'];
+          expect(span(when[b]!)[1]).toBeGreaterThanOrEqual((first.day - 1) * 1440 + first.firstPullMinute + 2 + wait - 1e-9);
+        }
+      });
+    }
+  });
+
   it('should refuse figures that are none', () => {
     const problem = lone([{ screen: 'a', ink: 'x' }], []);
     const run = (change: object, visit = { days: 1, hoursPerDay: 8 }) => () =>
