@@ -172,6 +172,13 @@ export class WallScene {
     this.refresh();
   }
 
+  /** Makes room for more prints, in seed order; those that hang stay. */
+  extend(places: number): void {
+    this.spec = SEED_ORDER;
+    this.forgetCloseUps();
+    this.lay(places);
+  }
+
   /** Hangs the prints in another way; they are seen to go there, unless nothing is to move. */
   arrange(spec: PlanSpec): void {
     const from = this.now.slice();

@@ -69,10 +69,13 @@ export class ComparePrints extends LitElement {
         grid-template-rows: minmax(0, 1fr) minmax(0, 1fr) auto;
       }
       ps-picture {
+        width: min(100cqw, 100cqh * var(--aspect));
+      }
+      .hung {
+        display: grid;
+        place-items: start center;
         min-height: 0;
-        height: 100%;
-        max-width: 100%;
-        justify-self: center;
+        container-type: size;
       }
       .figures {
         min-height: 3.2em;
@@ -180,7 +183,7 @@ export class ComparePrints extends LitElement {
     const beside = differing && variants.length === 2;
     const below = differing && !beside;
     const paper = this.drawer?.paper;
-    const shape = paper === undefined ? '' : `aspect-ratio:${paper.widthMm}/${paper.heightMm}`;
+    const shape = paper === undefined ? '' : `--aspect:${paper.widthMm / paper.heightMm}`;
     const ramp = RAMP.map((stop) => `rgb(${stop.join(' ')})`).join(',');
     return html`<dialog aria-label="Compare prints" @close=${() => {
       this.call++;
@@ -202,11 +205,11 @@ export class ComparePrints extends LitElement {
       <ul>
         ${variants.map(
           (variant, i) => html`<li class=${below ? 'both' : ''}>
-            <ps-picture style=${shape} .picture=${this.pictures[i] ?? null} .label=${`Print ${variant.index + 1}`}></ps-picture>
-            ${below ? (i === 0 ? html`<span></span>` : html`<ps-picture style=${shape} .picture=${this.differences[i]?.picture ?? null} .label=${`Where print ${variant.index + 1} differs from print ${variants[0]!.index + 1}`}></ps-picture>`) : nothing}
+            <div class="hung" style=${shape}><ps-picture .picture=${this.pictures[i] ?? null} .label=${`Print ${variant.index + 1}`}></ps-picture></div>
+            ${below ? (i === 0 ? html`<span></span>` : html`<div class="hung" style=${shape}><ps-picture .picture=${this.differences[i]?.picture ?? null} .label=${`Where print ${variant.index + 1} differs from print ${variants[0]!.index + 1}`}></ps-picture></div>`) : nothing}
             <p class="figures">${this.figures(i)}</p>
           </li>
-          ${beside && i === 0 ? html`<li><ps-picture style=${shape} .picture=${this.differences[1]?.picture ?? null} .label=${`Where print ${variants[1]!.index + 1} differs from print ${variants[0]!.index + 1}`}></ps-picture><p class="figures"><b>Difference</b></p></li>` : nothing}`,
+          ${beside && i === 0 ? html`<li><div class="hung" style=${shape}><ps-picture .picture=${this.differences[1]?.picture ?? null} .label=${`Where print ${variants[1]!.index + 1} differs from print ${variants[0]!.index + 1}`}></ps-picture></div><p class="figures"><b>Difference</b></p></li>` : nothing}`,
         )}
       </ul>
     </dialog>`;

@@ -35,6 +35,7 @@ export class HangChoiceLine extends LitElement {
         padding-left: 4px;
         font-weight: 600;
         text-overflow: ellipsis;
+        field-sizing: content;
       }
       select:hover {
         border-color: var(--line);

@@ -6,6 +6,8 @@ export type MeasureKey = keyof VariantMeasures;
 
 /** What is known of the prints that hang, by their number. */
 export class PrintFacts {
+  /** Picture keys. */
+  readonly keys: string[] = [];
   readonly measures: (VariantMeasures | undefined)[] = [];
   private readonly sketches: (Float32Array | undefined)[] = [];
   private readonly tints: (readonly [number, number, number] | undefined)[] = [];
@@ -14,6 +16,7 @@ export class PrintFacts {
   add(batch: WallBatch): void {
     for (const map of batch.maps) this.maps.set(map.id, map);
     for (const { variant, map, colours, measures } of batch.tiles) {
+      this.keys[variant.index] = variant.key;
       this.measures[variant.index] = measures;
       const cells = this.maps.get(map);
       if (cells === undefined) continue;
@@ -23,6 +26,7 @@ export class PrintFacts {
   }
 
   clear(): void {
+    this.keys.length = 0;
     this.measures.length = 0;
     this.sketches.length = 0;
     this.tints.length = 0;

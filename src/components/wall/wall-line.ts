@@ -39,6 +39,9 @@ export class WallLine extends LitElement {
           flex-wrap: wrap;
           padding: 2px 6px;
         }
+        hang-choice[data-long] {
+          flex-basis: 100%;
+        }
         .wide {
           display: none;
         }
@@ -71,7 +74,7 @@ export class WallLine extends LitElement {
   override render() {
     const { shown, count, busy } = this;
     return html`
-      <hang-choice .choice=${this.choice} .measures=${this.measures}></hang-choice>
+      <hang-choice ?data-long=${this.choice.way === 'measures'} .choice=${this.choice} .measures=${this.measures}></hang-choice>
       ${busy === '' ? nothing : html`<span class="soft small" role="status">${busy}</span>`}
       <div class="deeds">
         ${this.marks()}

@@ -1,6 +1,7 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import type { Problem } from '../../engine/base/error.ts';
+import { MAX_VARIANTS } from '../../engine/explore/index.ts';
 import { recipeOf } from '../../engine/recipe/write.ts';
 import { desk, sentenceOf } from '../../workers/client.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
@@ -16,6 +17,17 @@ import './wall-view.ts';
 import { wallRoomStyles } from './wall-room.styles.ts';
 
 const PAUSE_MS = 600;
+/** How many more are found at a time. */
+const MORE = 200;
+/** Walls up to so many prints are drawn equally fine. */
+const FINENESS = [800, 2500];
+
+/** Whether one wall is the beginning of another: the same but for more prints. */
+function goesOn(before: WallInputs, now: WallInputs): boolean {
+  const fine = (count: number): number => FINENESS.filter((limit) => count > limit).length;
+  const [few, many] = [before.explore.count, now.explore.count];
+  return many > few && fine(few) === fine(many) && sameInputs({ ...before, explore: { ...before.explore, count: many } }, now);
+}
 
 /** The Wall: what may change, and the prints that come of it. */
 @customElement('wall-room')
@@ -31,11 +43,18 @@ export class WallRoom extends LitElement {
   private readonly narrowness = matchMedia('(max-width: 760px)');
   private readonly run = new WallRun({
     begin: (inputs) => this.takeDown(inputs),
-    batch: (batch) => this.view.add(batch),
+    batch: (batch) => {
+      if (this.view.add(batch)) return;
+      // With more asked for the same search may list what it drew before; then all hangs anew.
+      this.hung = null;
+      this.find();
+    },
     changed: () => this.runChanged(),
   });
   /** What the next run was asked from; the same until the user changes something. */
   private wanted: WallInputs | null = null;
+  /** What the prints that hang were found from. */
+  private hung: WallInputs | null = null;
   private pause: ReturnType<typeof setTimeout> | undefined;
   private checks = 0;
   /** Which of the projects opened so far hangs here. */
@@ -82,6 +101,7 @@ export class WallRoom extends LitElement {
     if (this.opened !== store.opened) {
       this.opened = store.opened;
       this.wanted = null;
+      this.hung = null;
       this.run.clear();
       this.view.clear();
       this.requestUpdate();
@@ -140,8 +160,21 @@ export class WallRoom extends LitElement {
     void this.run.start(inputs, ask);
   }
 
+  /** True when all that were asked for hang, and more can be. */
+  private get complete(): boolean {
+    const { run } = this;
+    return run.state === 'done' && run.kin === null && !this.stale && run.found > 0 && run.found === run.inputs?.explore.count && run.found + MORE <= MAX_VARIANTS && this.problems.length === 0;
+  }
+
+  private findMore(): void {
+    if (this.store.dispatch({ kind: 'set-explore', change: { count: this.run.found + MORE } })) this.find();
+  }
+
   private takeDown(inputs: WallInputs): void {
     const { widthMm, heightMm } = inputs.drawer.paper;
+    const before = this.hung;
+    this.hung = this.run.kin === null ? inputs : null;
+    if (before !== null && goesOn(before, inputs)) return this.view.extend(inputs.explore.count);
     this.view.begin(this.run.asked, widthMm / heightMm);
   }
 
@@ -202,6 +235,8 @@ export class WallRoom extends LitElement {
           : nothing}
         ${running
           ? html`<button @click=${() => run.stop()}>Stop</button>`
+          : this.complete
+            ? html`<button @click=${() => this.findMore()}>Find ${MORE} more</button>`
           : html`<button
               class=${this.stale || run.state === 'idle' ? 'main' : ''}
               ?disabled=${this.problems.length > 0}

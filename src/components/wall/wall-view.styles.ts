@@ -133,6 +133,7 @@ export const wallViewStyles = css`
     wall-filter {
       position: absolute;
       z-index: 2;
+      grid-area: 1 / 1 / -1 / -1;
       inset: auto 0 0;
       width: auto;
       height: 48%;

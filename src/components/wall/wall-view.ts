@@ -149,16 +149,26 @@ export class WallView extends LitElement {
     this.withScene((scene) => scene.begin(places, aspect));
   }
 
+  /** Makes room for more prints; those that hang stay. */
+  extend(places: number): void {
+    this.buildUp.hide();
+    this.withScene((scene) => scene.extend(places));
+  }
+
   /** Takes the prints down and leaves the wall bare. */
   clear(): void {
     this.focused = -1;
     this.begin(0, 1);
   }
 
-  /** Hangs prints. */
-  add(batch: WallBatch): void {
-    this.hanging.facts.add(batch);
-    this.withScene((scene) => scene.add(batch));
+  /** Hangs prints; false when another print hangs under one of their numbers. */
+  add(batch: WallBatch): boolean {
+    const { keys } = this.hanging.facts;
+    if (batch.tiles.some(({ variant }) => (keys[variant.index] ?? variant.key) !== variant.key)) return false;
+    const fresh = { ...batch, tiles: batch.tiles.filter(({ variant }) => keys[variant.index] === undefined) };
+    this.hanging.facts.add(fresh);
+    this.withScene((scene) => scene.add(fresh));
+    return true;
   }
 
   /** Closes up a wall that stayed smaller than asked. */
