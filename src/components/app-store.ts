@@ -2,6 +2,7 @@ import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import type { Command } from '../engine/project/commands.ts';
 import { type History, perform, redo, startHistory, undo } from '../engine/project/history.ts';
 import type { LogEvent, VisitHead } from '../engine/log/types.ts';
+import type { SeenRun } from '../engine/explore/index.ts';
 import type { Project } from '../engine/project/types.ts';
 import type { Problem } from '../engine/base/error.ts';
 import { sentenceOf } from '../workers/client.ts';
@@ -95,6 +96,15 @@ export class AppStore extends EventTarget {
     this.selectedPull = null;
     this.origin = null;
     this.saver.save(project, before);
+    this.changed();
+  }
+
+  /** What this project's walls have shown; saved with it, and never undone. */
+  setSeen(seen: readonly SeenRun[]): void {
+    const before = this.project;
+    if (seen === before.seen || (seen.length === 0 && before.seen === undefined)) return;
+    this.history = { ...this.history, project: { ...before, seen } };
+    this.saver.save(this.project, before);
     this.changed();
   }
 

@@ -2,6 +2,7 @@ import { html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import type { Problem } from '../../engine/base/error.ts';
 import { MAX_VARIANTS } from '../../engine/explore/index.ts';
+import { rememberSeen, seenBefore } from '../../engine/explore/index.ts';
 import { recipeOf } from '../../engine/recipe/write.ts';
 import { desk, sentenceOf } from '../../workers/client.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
@@ -11,6 +12,7 @@ import type { KinAsk, KinEvent } from './kin-ask.ts';
 import { keptPrints } from './kept-prints.ts';
 import './wall-holds.ts';
 import { sameInputs, sameValue, WallRun, type WallInputs } from './wall-run.ts';
+import './wall-seen.ts';
 import './wall-settings.ts';
 import type { PrintEvent, WallView } from './wall-view.ts';
 import './wall-view.ts';
@@ -149,7 +151,7 @@ export class WallRoom extends LitElement {
     clearTimeout(this.pause);
     if (this.problems.length > 0) return;
     const { drawer, bench, explore } = this.store.project;
-    void this.run.start({ drawer, bench, explore });
+    void this.run.start({ drawer, bench, explore }, null, seenBefore(this.store.project.seen ?? [], explore.seed));
   }
 
   /** Hangs prints that come from prints of this wall, by the settings that this wall came of. */
@@ -180,6 +182,8 @@ export class WallRoom extends LitElement {
 
   private runChanged(): void {
     const { run } = this;
+    const ended = run.state === 'done' || run.state === 'stopped';
+    if (ended && run.kin === null && run.inputs !== null) this.store.setSeen(rememberSeen(this.store.project.seen ?? [], run.inputs.explore.seed, run.shown));
     if ((run.state === 'done' || run.state === 'stopped') && run.found < run.asked) this.view.settle(run.found);
     this.requestUpdate();
   }
@@ -242,7 +246,7 @@ export class WallRoom extends LitElement {
               ?disabled=${this.problems.length > 0}
               @click=${() => this.find()}
             >
-              ${run.kin === null ? 'Find prints' : 'Back to the whole wall'}
+              ${run.kin === null ? 'Find prints' : 'Back to all'}
             </button>`}
       </div>
       ${this.run.kin === null ? nothing : html`<p class="told" role="status">${this.run.kin.sentence}</p>`}
@@ -282,6 +286,7 @@ export class WallRoom extends LitElement {
     const { project } = store;
     return html`
       <wall-settings .store=${store} .project=${project} .problems=${this.problems}></wall-settings>
+      <wall-seen .store=${store} .seen=${project.seen ?? []}></wall-seen>
       <section aria-labelledby="holds">
         <h3 id="holds">Holds</h3>
         ${this.holdsNote()}

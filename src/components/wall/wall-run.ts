@@ -1,3 +1,4 @@
+import { MOST_SEEN_PRINTS, type SeenPrint } from '../../engine/explore/index.ts';
 import type { ExploreSettings, Variant } from '../../engine/explore/types.ts';
 import type { Drawer, Pull } from '../../engine/stack/types.ts';
 import { desk, newJob, onMessage, sentenceOf } from '../../workers/client.ts';
@@ -48,6 +49,8 @@ export class WallRun {
   reason = '';
   /** By their number on the wall. */
   variants: Variant[] = [];
+  /** What hangs, as a later run is told of it. */
+  shown: SeenPrint[] = [];
   /** What the wall that hangs was found from. */
   inputs: WallInputs | null = null;
   /** The prints that it was found from; null when it comes from the base stack. */
@@ -60,8 +63,11 @@ export class WallRun {
     this.listener = listener;
   }
 
-  /** @param kin the prints that the wall is found from, in the place of the base stack */
-  async start(inputs: WallInputs, kin: KinAsk | null = null): Promise<void> {
+  /**
+   * @param kin the prints that the wall is found from, in the place of the base stack
+   * @param seen prints that the wall keeps away from
+   */
+  async start(inputs: WallInputs, kin: KinAsk | null = null, seen: readonly SeenPrint[] = []): Promise<void> {
     this.stop();
     const call = ++this.call;
     const job = newJob();
@@ -80,6 +86,7 @@ export class WallRun {
       if (begun) return;
       begun = true;
       this.variants = [];
+      this.shown = [];
       this.listener.begin(inputs);
     };
     const wall = desk('wall');
@@ -93,7 +100,8 @@ export class WallRun {
         onMessage((batch: WallBatch) => {
           if (call !== this.call) return;
           begin();
-          for (const { variant, measures } of batch.tiles) {
+          for (const { variant, measures, look } of batch.tiles) {
+            if (this.shown.length < MOST_SEEN_PRINTS) this.shown.push({ key: variant.key, look });
             this.variants[variant.index] = variant;
             rememberOrigin(variant, { measures, parents });
           }
@@ -101,7 +109,7 @@ export class WallRun {
           this.listener.batch(batch);
           this.listener.changed();
         }),
-        kin === null ? {} : { kin: kin.request },
+        kin === null ? { seen } : { kin: kin.request },
       );
       if (call !== this.call) return;
       begin();

@@ -7,5 +7,6 @@ export { checkHolds } from './holds.ts';
 export { type ColourArea, type Measures, measureVariant } from './measures.ts';
 export { MEASURES, type MeasureWords, VariantMeter, type VariantMeasures } from './variant-measures.ts';
 export { createKinExplorer, type KinRequest, kinSeed } from './kin-explorer.ts';
+export { MOST_SEEN_PRINTS, rememberSeen, seenBefore, type SeenRun } from './seen.ts';
 export { pictureKey } from './picture-key.ts';
 export { veils, type VeilOptions, type VeilProposal, type VeilResult } from './veil.ts';

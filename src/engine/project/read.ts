@@ -5,6 +5,7 @@ import { checkHolder, checkPulls } from '../recipe/references.ts';
 import { readEnvelope, type ReadResult } from '../recipe/read.ts';
 import { inkSchema, paperSchema, pullSchema, recipeSchema, screenSchema, shapeSchema, strokeGainSchema } from '../recipe/schema.ts';
 import { checkHolds } from '../explore/holds.ts';
+import { MOST_SEEN_PRINTS, MOST_SEEN_RUNS } from '../explore/seen.ts';
 import { namedInks } from './target.ts';
 import { PROJECT_FORMAT, PROJECT_VERSION, type Project } from './types.ts';
 
@@ -79,6 +80,10 @@ const projectSchema = z.object({
     beds: z.int().min(1).max(2).optional(),
   }),
   lesson: z.array(pullSchema).max(5),
+  seen: z
+    .array(z.object({ seed: z.string(), prints: z.array(z.object({ key: z.string(), look: z.string() })).max(MOST_SEEN_PRINTS) }))
+    .max(MOST_SEEN_RUNS)
+    .optional(),
   target: z
     .object({
       inks: z.array(id).refine((ids) => new Set(ids).size === ids.length, 'each ink once'),

@@ -1,3 +1,4 @@
+import type { SeenRun } from '../explore/seen.ts';
 import type { ExploreSettings } from '../explore/types.ts';
 import type { Lab } from '../ink/types.ts';
 import type { VisitFigures } from '../output/visit-figures.ts';
@@ -53,4 +54,6 @@ export interface Project {
   lesson: Pull[];
   /** Absent until a target is printed or measured. */
   target?: Target;
+  /** What its walls have shown, seed by seed; absent until one hung. */
+  seen?: readonly SeenRun[] | undefined;
 }
