@@ -13,7 +13,15 @@ export type PlanSpec =
   /** In rows under titles. */
   | { kind: 'groups'; groups: readonly { title: string; prints: readonly number[] }[] }
   /** By two coordinates, 0 to 1, `y` upwards; a print without a number hangs nowhere. */
-  | { kind: 'map'; x: Float32Array; y: Float32Array; xAxis: PlanAxis | null; yAxis: PlanAxis | null };
+  | {
+      kind: 'map';
+      x: Float32Array;
+      y: Float32Array;
+      xAxis: PlanAxis | null;
+      yAxis: PlanAxis | null;
+      /** The prints that hang; all have a place, so that none moves when others are hidden. */
+      shown: ReadonlySet<number>;
+    };
 
 /** Where prints hang, wall units. */
 export interface WallPlan extends Extent {
@@ -82,14 +90,14 @@ function planGroups(
  * hides another. Places are a lattice the size of a print and its number.
  */
 function planMap(spec: PlanSpec & { kind: 'map' }, places: number, sheetAspect: number, view: Extent): WallPlan {
-  const shown: number[] = [];
+  const placed: number[] = [];
   for (let index = 0; index < places; index++) {
-    if (Number.isFinite(spec.x[index]) && Number.isFinite(spec.y[index])) shown.push(index);
+    if (Number.isFinite(spec.x[index]) && Number.isFinite(spec.y[index])) placed.push(index);
   }
   const one = layWall(1, sheetAspect, view);
   const { cellWidth, cellHeight } = one;
   const viewAspect = Math.min(3, Math.max(0.4, view.width / Math.max(1, view.height)));
-  const room = Math.max(4, Math.ceil(shown.length * ROOM));
+  const room = Math.max(4, Math.ceil(placed.length * ROOM));
   const columns = Math.max(2, Math.round(Math.sqrt((room * viewAspect * cellHeight) / cellWidth)));
   const rows = Math.max(2, Math.ceil(room / columns));
   const margin = spec.xAxis === null ? 0 : PRINT_HEIGHT * AXIS_ROOM;
@@ -97,12 +105,12 @@ function planMap(spec: PlanSpec & { kind: 'map' }, places: number, sheetAspect: 
   const taken = new Uint8Array(columns * rows);
   // Where a search last ended for a place; those before it are all taken.
   const reached = new Map<number, number>();
-  for (const index of shown) {
+  for (const index of placed) {
     const column = (spec.x[index]! * (columns - 1));
     const row = (1 - spec.y[index]!) * (rows - 1);
     const place = nearestFree(taken, columns, rows, column, row, reached);
     taken[place] = 1;
-    put(at, index, margin + (place % columns) * cellWidth, Math.floor(place / columns) * cellHeight);
+    if (spec.shown.has(index)) put(at, index, margin + (place % columns) * cellWidth, Math.floor(place / columns) * cellHeight);
   }
   const width = columns * cellWidth - (cellWidth - one.printWidth);
   const height = rows * cellHeight - (cellHeight - PRINT_HEIGHT);
@@ -118,7 +126,7 @@ function planMap(spec: PlanSpec & { kind: 'map' }, places: number, sheetAspect: 
           width: (columns - 1) * cellWidth,
           height: (rows - 1) * cellHeight,
         };
-  const sequence = shown.toSorted((a, b) => at[a * 2 + 1]! - at[b * 2 + 1]! || at[a * 2]! - at[b * 2]!);
+  const sequence = placed.filter((index) => spec.shown.has(index)).sort((a, b) => at[a * 2 + 1]! - at[b * 2 + 1]! || at[a * 2]! - at[b * 2]!);
   return { ...plain(one), columns, width: width + margin, height: height + margin, at, sequence, inRows: false, axes };
 }
 

@@ -9,6 +9,7 @@ const WAYS: [HangChoice['way'], string][] = [
   ['number', 'in the order found'],
   ['likeness', 'like beside like'],
   ['measures', 'by two measures'],
+  ['family', 'by family'],
   ['pulls', 'by number of pulls'],
   ['inks', 'by number of inks'],
 ];

@@ -1,13 +1,15 @@
 import { MEASURES } from '../../engine/explore/index.ts';
 import type { Variant } from '../../engine/explore/types.ts';
+import type { Drawer } from '../../engine/stack/types.ts';
 import { newJob, onMessage, wallTools } from '../../workers/client.ts';
 import type { PlanSpec } from '../canvas/wall-plan.ts';
+import { familiesOf } from './families.ts';
 import { placeAlong } from './measure-axis.ts';
 import { type MeasureKey, PrintFacts } from './print-facts.ts';
 
 /** How the prints are to hang. */
 export interface HangChoice {
-  way: 'number' | 'measures' | 'likeness' | 'pulls' | 'inks';
+  way: 'number' | 'measures' | 'likeness' | 'family' | 'pulls' | 'inks';
   across: MeasureKey;
   upwards: MeasureKey;
   ranks: boolean;
@@ -68,7 +70,7 @@ export class Hanging {
    * @param onProgress gets the share that is done when it takes a while
    * @returns null when something else was asked for meanwhile
    */
-  async spec(variants: readonly Variant[], onProgress: (share: number) => void): Promise<PlanSpec | null> {
+  async spec(variants: readonly Variant[], drawer: Drawer, onProgress: (share: number) => void): Promise<PlanSpec | null> {
     this.stop();
     const { choice } = this;
     if (this.plain) return { kind: 'rows', sequence: null };
@@ -76,11 +78,12 @@ export class Hanging {
     const pinnedFirst = [...shown.filter((index) => this.pinned.has(index)), ...shown.filter((index) => !this.pinned.has(index))];
     if (choice.way === 'number') return { kind: 'rows', sequence: pinnedFirst };
     if (choice.way === 'pulls' || choice.way === 'inks') return { kind: 'groups', groups: this.groups(pinnedFirst, choice.way) };
+    if (choice.way === 'family') return { kind: 'groups', groups: familiesOf(pinnedFirst.map((index) => variants[index]!), drawer) };
     if (choice.way === 'measures') return this.byMeasures(variants.length, shown);
     const places = await this.alike(variants, onProgress);
     if (places === null) return null;
-    const only = (axis: number) => this.onlyShown(Float32Array.from({ length: variants.length }, (_, index) => places[index * 2 + axis]!), shown);
-    return { kind: 'map', x: only(0), y: only(1), xAxis: null, yAxis: null };
+    const along = (axis: number) => Float32Array.from({ length: variants.length }, (_, index) => places[index * 2 + axis]!);
+    return { kind: 'map', x: along(0), y: along(1), xAxis: null, yAxis: null, shown: new Set(shown) };
   }
 
   private groups(prints: readonly number[], by: 'pulls' | 'inks') {
@@ -105,14 +108,7 @@ export class Hanging {
     };
     const x = along(across);
     const y = along(upwards);
-    // The axes stay as they are when prints are hidden, so that one sees where those that are left lie.
-    return { kind: 'map', x: this.onlyShown(x.places, shown), y: this.onlyShown(y.places, shown), xAxis: x.axis, yAxis: y.axis };
-  }
-
-  private onlyShown(places: Float32Array, shown: readonly number[]): Float32Array {
-    const kept = new Float32Array(places.length).fill(Number.NaN);
-    for (const index of shown) kept[index] = places[index]!;
-    return kept;
+    return { kind: 'map', x: x.places, y: y.places, xAxis: x.axis, yAxis: y.axis, shown: new Set(shown) };
   }
 
   private async alike(variants: readonly Variant[], onProgress: (share: number) => void): Promise<Float32Array | null> {

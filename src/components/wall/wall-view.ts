@@ -191,9 +191,9 @@ export class WallView extends LitElement {
   private async rehang(): Promise<void> {
     this.buildUp.hide();
     this.requestUpdate();
-    if (this.running || this.found === 0) return;
+    if (this.running || this.found === 0 || this.drawer === null) return;
     try {
-      const spec = await this.hanging.spec(this.variants, (share) => {
+      const spec = await this.hanging.spec(this.variants, this.drawer, (share) => {
         this.busy = `Seeing what looks alike, ${Math.round(share * 100)} %`;
       });
       if (spec === null) return;

@@ -13,6 +13,7 @@ function mapOf(points: readonly [number, number][]): PlanSpec {
     y: Float32Array.from(points, ([, y]) => y),
     xAxis: null,
     yAxis: null,
+    shown: new Set(points.keys()),
   };
 }
 
@@ -53,6 +54,15 @@ describe('planWall', () => {
     // All in a heap about the middle, not strewn.
     const left = plan.sequence.map((index) => plan.at[index * 2]!);
     expect(Math.max(...left) - Math.min(...left)).toBeLessThan(plan.width * 0.95);
+  });
+
+  it('should leave each print where it is when others are hidden', () => {
+    const points = Array.from({ length: 50 }, (_, i): [number, number] => [((i * 17) % 50) / 49, ((i * 29) % 50) / 49]);
+    const all = planWall(mapOf(points), 50, 0.7, VIEW);
+    const some = planWall({ ...mapOf(points), shown: new Set([3, 40]) } as PlanSpec, 50, 0.7, VIEW);
+    expect([some.at[6], some.at[81]]).toEqual([all.at[6], all.at[81]]);
+    expect([some.width, some.sequence.length]).toEqual([all.width, 2]);
+    expect(some.at[0]).toBeNaN();
   });
 
   it('should hang a print without a figure nowhere', () => {
