@@ -26,6 +26,8 @@ const MIN_AREA_MM2 = 1;
 const ROUNDING_DELTA_E = 1e-6;
 /** At most so many order classes are listed in full. */
 const MAX_LISTED_CLASSES = 20_000;
+/** A map of a whole drawer with more cells takes longer to go through than a new one of one print. */
+const MOST_CELLS_AT_REST = 2000;
 /** What takes longer to count is too many to list. */
 const LIST_COUNT_STEPS = 20_000;
 /** What takes longer to count, about a second, is told as more than can be counted. */
@@ -251,6 +253,7 @@ export class Finder {
       this.rest = { at: new Map(all.map((pull, i) => [pull.id, i])), map: copyCellMap(map), areas };
     }
     const { at, map, areas } = this.rest;
+    if (map.cells > MOST_CELLS_AT_REST && pulls.length < at.size) return this.mapOf(pulls);
     const bits = pulls.map((pull) => at.get(pull.id)!);
     const out = new Float64Array(pulls.length * pulls.length);
     bits.forEach((row, a) => {
