@@ -5,6 +5,7 @@ import { printNotes } from '../engine/explore/notes.ts';
 import { countOrders } from '../engine/explore/order-count.ts';
 import type { OrderCount } from '../engine/explore/types.ts';
 import { CARD_BLACK, CARD_WHITE, type MatchResult, type OverprintFit, checkInk, fitOverprintSteps, inkCurvesFromColours, matchInkSteps, readCgats } from '../engine/ink/index.ts';
+import { planRest } from '../engine/log/rest.ts';
 import { groupOrders, overlapsOf } from '../engine/order/index.ts';
 import { OVERLAP_TOLERANCE_MM } from '../engine/output/visit-problem.ts';
 import { planVisit, type PressPlan } from '../engine/output/visit.ts';
@@ -122,7 +123,9 @@ const engine: EngineApi = {
     runVeils(jobs, job, of(key), pulls, options, heightPx, relative, onProgress),
   async plan(job, input, budgetMs, onBest) {
     let last: PressPlan | null = null;
-    await jobs.run(job, planVisit(input, budgetMs, () => performance.now()), (plan) => {
+    const clock = (): number => performance.now();
+    const steps = 'rest' in input ? planRest(input, budgetMs, clock) : planVisit(input, budgetMs, clock);
+    await jobs.run(job, steps, (plan) => {
       last = plan;
       onBest(plan);
     });

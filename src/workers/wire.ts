@@ -6,6 +6,7 @@ import type { OverprintFit, PulledSquare } from '../engine/ink/fit-overprints.ts
 import type { MatchOptions, MatchResult } from '../engine/ink/match.ts';
 import type { CgatsSample } from '../engine/ink/read-cgats.ts';
 import type { Ink, Lab, Paper } from '../engine/ink/types.ts';
+import type { RestInput } from '../engine/log/rest.ts';
 import type { LogEvent, VisitHead } from '../engine/log/types.ts';
 import type { PressPlan, VisitInput } from '../engine/output/visit.ts';
 import type { PageSize } from '../engine/shapes/lay-out.ts';
@@ -200,7 +201,7 @@ export interface EngineApi {
     relative: boolean,
     onProgress: (share: number) => void,
   ): Promise<VeilFind | null>;
-  plan(job: string, input: VisitInput, budgetMs: number, onBest: (plan: PressPlan) => void): Promise<PressPlan>;
+  plan(job: string, input: VisitInput | RestInput, budgetMs: number, onBest: (plan: PressPlan) => void): Promise<PressPlan>;
 }
 
 export interface StoredProject {

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { enter, openPage, openStudio, type Studio, watch } from './harness.ts';
@@ -91,6 +92,48 @@ describe('the log at the press', () => {
       await page.setViewportSize({ width, height: 780 });
       expect(await press.evaluate((element) => element.scrollWidth <= element.clientWidth)).toBe(true);
     }
+    expect(errors).toEqual([]);
+    await context.close();
+  });
+});
+
+describe('what is left of a visit', () => {
+  it('should be planned anew, and a sheet as pulled be kept', async () => {
+    const { page, context, errors } = await openPage(studio);
+    await planned(page, 3);
+    const headline = page.getByRole('status').filter({ hasText: /set-ups/ }).first();
+    const before = Number(/(\d+) set-ups/.exec((await headline.textContent())!)![1]);
+    const boxes = page.getByRole('checkbox', { name: /^Sheet \d+ pulled/ });
+    for (const at of [0, 1, 2]) {
+      await boxes.nth(at).click();
+      await expect.poll(() => boxes.nth(at).isChecked()).toBe(true);
+    }
+    await page.getByRole('button', { name: 'Plan the rest around what is done' }).click();
+    await expect
+      .poll(async () => Number(/(\d+) set-ups/.exec((await headline.textContent().catch(() => '')) ?? '')?.[1]), { timeout: 60_000 })
+      .toBe(before - 1);
+    await expect.poll(() => page.getByRole('button', { name: 'Print the pull sheet' }).isEnabled().catch(() => false), { timeout: 60_000 }).toBe(true);
+
+    const sheets = page.getByRole('list', { name: 'Sheets as pulled' });
+    await page.getByRole('textbox', { name: 'Where sheet 2 lies' }).fill('Box 4');
+    await page.getByRole('textbox', { name: 'Where sheet 2 lies' }).press('Tab');
+    await page.getByRole('button', { name: 'Keep sheet 2 as a recipe' }).click();
+
+    // The rest and the log are still there after a reload, and the recipe in the Chest.
+    await page.reload();
+    await expect.poll(() => sheets.getByText(/1 of \d+ pulls/).count().catch(() => 0), { timeout: 30_000 }).toBe(3);
+    expect(await page.getByRole('textbox', { name: 'Where sheet 2 lies' }).inputValue()).toBe('Box 4');
+    expect(Number(/(\d+) set-ups/.exec((await headline.textContent())!)![1])).toBe(before - 1);
+
+    // The log goes out as a file and comes back without doubling anything.
+    const [saved] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'Save the log as a file' }).click()]);
+    const path = await saved.path();
+    const [chooser] = await Promise.all([page.waitForEvent('filechooser'), page.getByRole('button', { name: 'Bring in another device’s log…' }).click()]);
+    await chooser.setFiles({ name: 'tablet.log.json', mimeType: 'application/json', buffer: readFileSync(path) });
+    await page.getByText('tablet.log.json: nothing new.').waitFor();
+
+    await enter(page, 'Chest');
+    await page.getByRole('listitem', { name: /sheet 2 as pulled/ }).waitFor();
     expect(errors).toEqual([]);
     await context.close();
   });

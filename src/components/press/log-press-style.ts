@@ -20,7 +20,7 @@ export const logPressStyle = css`
   .face {
     display: grid;
     grid-template-columns: minmax(250px, 320px) minmax(0, 1fr);
-    grid-template-rows: auto 1fr;
+    grid-template-rows: auto auto 1fr;
     gap: 16px 32px;
     min-height: 100%;
     padding: 16px 24px 24px;
@@ -79,7 +79,7 @@ export const logPressStyle = css`
   figure .print {
     display: block;
     max-width: 100%;
-    max-height: 38vh;
+    max-height: 33vh;
     margin: 0;
     background: #fffdf9;
     box-shadow: var(--shadow);
@@ -91,6 +91,8 @@ export const logPressStyle = css`
     margin-top: 6px;
   }
   .take {
+    grid-column: 2;
+    grid-row: 2 / 4;
     display: grid;
     gap: 18px;
     align-content: start;
@@ -125,7 +127,6 @@ export const logPressStyle = css`
     color: var(--sheet);
   }
   .tick .mark {
-    width: 0.9em;
     font-size: 26px;
   }
   .tick:disabled {
@@ -156,6 +157,8 @@ export const logPressStyle = css`
   @media (max-width: 760px) {
     .face {
       grid-template-columns: minmax(0, 1fr);
+      grid-template-rows: none;
+      align-content: start;
       padding: 12px 14px 24px;
     }
     header h2 {
@@ -177,11 +180,14 @@ export const logPressStyle = css`
       grid-column: 2;
       grid-row: 1 / 5;
     }
-    .frame figure {
-      grid-column: 1 / -1;
+    /* The sheets to tick come before the picture. */
+    .take {
+      grid-column: 1;
+      grid-row: auto;
+      order: 1;
     }
-    figure .print {
-      max-height: 30vh;
+    figure {
+      order: 2;
     }
     .screen {
       font-size: 30px;

@@ -163,8 +163,9 @@ export class LogPress extends LitElement {
         <p class="ink"><ps-ink-chip .ink=${card.ink.ink}></ps-ink-chip>${card.ink.key}</p>
         <p class="strokes">${counted(card.strokes, 'stroke')}${tags.length === 0 ? '' : `, ${listed(tags)}`}</p>
         <p class="lay-words">${capital(layWords(card))}</p>
-        ${offsetDiagram(card, recipes[card.states[0]?.recipe ?? 0]!.paper)} ${this.renderPicture()}
+        ${offsetDiagram(card, recipes[card.states[0]?.recipe ?? 0]!.paper)}
       </div>
+      ${this.renderPicture()}
       <div class="take">
         ${all
           ? html`<p class="done" role="status">All set-ups are done.</p>`

@@ -1,4 +1,5 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import type { RestInput } from '../../engine/log/rest.ts';
 import type { PressPlan, VisitInput } from '../../engine/output/visit.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
 import { desk, newJob, onMessage, sentenceOf } from '../../workers/client.ts';
@@ -13,7 +14,7 @@ const SHOW_EVERY_MS = 300;
 /** A plan and what it was made from. */
 export interface MadePlan {
   plan: PressPlan;
-  input: VisitInput;
+  input: VisitInput | RestInput;
   /** By the index that cards and sheets use. */
   recipes: Recipe[];
 }
@@ -58,8 +59,8 @@ export class PlanRun implements ReactiveController {
     this.host.requestUpdate();
   }
 
-  /** Plans anew; a search that still runs is stopped. */
-  async start(input: VisitInput): Promise<void> {
+  /** Plans anew, or what is left of a visit; a search that still runs is stopped. */
+  async start(input: VisitInput | RestInput): Promise<void> {
     this.stop();
     const job = newJob();
     this.job = job;
@@ -67,7 +68,7 @@ export class PlanRun implements ReactiveController {
     this.startedMs = performance.now();
     this.ticking = setInterval(() => this.host.requestUpdate(), 1000);
     this.host.requestUpdate();
-    const recipes = input.runs.filter((run) => run.sheets > 0).map((run) => run.recipe);
+    const recipes = 'rest' in input ? [...input.rest.recipes] : input.runs.filter((run) => run.sheets > 0).map((run) => run.recipe);
     try {
       const plan = await desk('plan').engine.plan(
         job,

@@ -15,6 +15,7 @@ import './day-bars.ts';
 import { KeepAwake } from './keep-awake.ts';
 import { LogKeeper } from './log-keeper.ts';
 import './log-press.ts';
+import './log-sheets.ts';
 import type { LogPress } from './log-press.ts';
 import { tickedOff, tickedOn, ticksOf } from './log-ticks.ts';
 import { boundWords, freeSwapWords, needsWords, planHeadline } from './plan-words.ts';
@@ -140,6 +141,15 @@ export class PressRoom extends LitElement {
     void this.run.start(this.input).then(() => this.reveal());
   }
 
+  /** Plans what is left around what is done. */
+  private findRest(): void {
+    this.asking = false;
+    const { recipes, sheets } = this.log;
+    // The visit stays what it was begun as: changed recipes are for the next one.
+    const input = this.run.made!.input;
+    void this.run.start({ ...input, rest: { recipes, sheets } }).then(() => this.reveal());
+  }
+
   /** Brings what was found into view when it lies below the window. */
   private reveal(): void {
     void this.updateComplete.then(() => {
@@ -195,10 +205,11 @@ export class PressRoom extends LitElement {
     if (made === null || this.run.running) return;
     if (made.input !== this.shownInput) {
       this.shownInput = made.input;
-      this.log.begin(this.newVisit(made));
+      // What is left of a visit is still that visit.
+      if (!('rest' in made.input)) this.log.begin(this.newVisit(made));
       this.selected = 0;
       this.keeper.keep(made, this.log.head);
-      this.pictures.keepOnly(new Set([...this.store.project.recipes, ...made.recipes]));
+      this.pictures.keepOnly(new Set([...this.store.project.recipes, ...made.recipes, ...this.log.recipes]));
     }
     this.selected = Math.min(this.selected, made.plan.cards.length - 1);
   }
@@ -249,6 +260,7 @@ export class PressRoom extends LitElement {
   private renderAsking() {
     return html`<p class="stale" role="alert">
       A new order starts a new visit without your ticks; what you logged stays in the Chest.
+      <button @click=${this.findRest}>Plan the rest</button>
       <button @click=${this.find}>Find anew</button>
       <button class="quiet" @click=${() => (this.asking = false)}>Keep this order</button>
     </p>`;
@@ -305,6 +317,9 @@ export class PressRoom extends LitElement {
             <button ?disabled=${running || this.preparing} @click=${() => void this.print()}>
               ${this.preparing ? 'Drawing the pictures…' : 'Print the pull sheet'}
             </button>
+            ${this.log.events.length === 0 || done.size === plan.cards.length
+              ? nothing
+              : html`<button ?disabled=${running} @click=${this.findRest}>Plan the rest around what is done</button>`}
             ${done.size > 0 ? html`<p>${done.size} of ${counted(plan.cards.length, 'set-up')} done</p>` : nothing}
           </div>
         </div>
@@ -335,6 +350,12 @@ export class PressRoom extends LitElement {
           ></ps-set-up-card>
         </div>
       </section>
+      ${this.log.events.length === 0
+        ? nothing
+        : html`<section aria-labelledby="sheets">
+            <h2 id="sheets">Sheets</h2>
+            <ps-log-sheets .store=${this.store} .log=${this.log} .pictures=${this.pictures} .drawn=${this.drawn}></ps-log-sheets>
+          </section>`}
       <section class="supply">
         <div>
           <h2>Ink</h2>

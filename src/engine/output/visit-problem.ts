@@ -38,6 +38,8 @@ export interface VisitProblem {
 export interface VisitRunInput {
   recipe: Recipe;
   sheets: number;
+  /** Their numbers when they have some already, one a sheet; absent = counted on from 1. */
+  numbers?: readonly number[];
 }
 
 /** Names a lay: set-ups of one screen and ink at one lay, turn and number of strokes are one. */
@@ -100,7 +102,7 @@ export function visitProblem(runs: readonly VisitRunInput[], minDeltaE: number):
   }
   const sheets: VisitSheet[] = [];
   for (const [r, run] of used.entries()) {
-    for (let i = 0; i < run.sheets; i++) sheets.push({ number: sheets.length + 1, recipe: r });
+    for (let i = 0; i < run.sheets; i++) sheets.push({ number: run.numbers?.[i] ?? sheets.length + 1, recipe: r });
   }
   return {
     problem: { sheets: sheets.map((sheet) => ordered[sheet.recipe]!) },

@@ -60,8 +60,9 @@ describe('PressKeeper', () => {
 describe('readRecord', () => {
   it('should bring back nothing from nothing or from another build', () => {
     expect(readRecord({}, [])).toBeNull();
-    expect(readRecord({ version: 0, made: made(), head: head() }, [])).toBeNull();
-    expect(readRecord({ version: 2, made: null, head: head() }, [])).toBeNull();
-    expect(readRecord({ version: 2, made: made(), ticks: [] }, [])).toBeNull();
+    const { store, parts } = studio([]);
+    new PressKeeper(store, (sentence) => expect.fail(sentence)).keep(made(), head());
+    expect(readRecord(parts, [])).not.toBeNull();
+    for (const change of [{ version: 0 }, { made: null }, { head: undefined }]) expect(readRecord({ ...parts, ...change }, [])).toBeNull();
   });
 });

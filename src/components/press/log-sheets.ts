@@ -1,0 +1,165 @@
+import { css, html, LitElement, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { repeat } from 'lit/directives/repeat.js';
+import type { SheetAsPulled } from '../../engine/log/as-pulled.ts';
+import { checkLog } from '../../engine/log/check.ts';
+import { controls } from '../ui/styles.ts';
+import { counted } from '../ui/words.ts';
+import type { Happening, LogKeeper } from './log-keeper.ts';
+import { keepSheet, bringInLog, saveLog } from './log-files.ts';
+import { eventWords, sheetWords } from './log-words.ts';
+import { rangesText, recipeLetter } from './plan-words.ts';
+import { printImage } from './print-image.ts';
+import type { StatePictures } from './state-pictures.ts';
+import type { AppStore } from '../app-store.ts';
+
+const CONFLICTS_TOLD = 3;
+
+/** Every sheet of a visit as it really is: number, picture, where it lies, what happened to it. */
+@customElement('ps-log-sheets')
+export class LogSheets extends LitElement {
+  static override styles = [
+    controls,
+    css`
+      .tools {
+        margin: 8px 0 22px;
+      }
+      .warn {
+        margin: 0 0 8px;
+        padding-left: 12px;
+        border-left: 3px solid var(--accent);
+        font-weight: 600;
+      }
+      .sheets {
+        display: grid;
+        grid-template-columns: repeat(auto-fill, minmax(190px, 1fr));
+        gap: 34px 28px;
+        margin: 0;
+        padding: 0;
+        list-style: none;
+      }
+      .sheets li {
+        display: grid;
+        gap: 6px;
+        align-content: start;
+        min-width: 0;
+        content-visibility: auto;
+        contain-intrinsic-size: auto 400px;
+      }
+      .print {
+        display: block;
+        width: 100%;
+        background: #fffdf9;
+        box-shadow: var(--shadow);
+      }
+      .bare {
+        margin-top: 26px;
+      }
+      .spoiled .print {
+        opacity: 0.35;
+      }
+      .number {
+        font-size: 20px;
+        font-weight: 650;
+      }
+      label {
+        display: grid;
+        grid-template-columns: auto minmax(0, 1fr);
+      }
+      label input {
+        width: 100%;
+      }
+      ol {
+        margin: 4px 0;
+        padding-left: 20px;
+      }
+      summary {
+        min-height: 32px;
+        padding: 5px 0;
+        cursor: pointer;
+      }
+      @media (max-width: 760px) {
+        .sheets {
+          grid-template-columns: repeat(2, minmax(0, 1fr));
+          gap: 28px 16px;
+        }
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) store!: AppStore;
+  @property({ attribute: false }) log!: LogKeeper;
+  @property({ attribute: false }) pictures!: StatePictures;
+  /** Changes when a picture has arrived or something was logged. */
+  @property({ type: Number }) drawn = 0;
+
+  private async add(happenings: Happening[]): Promise<void> {
+    await this.log.add(happenings);
+    this.requestUpdate();
+  }
+
+  private renderConflicts() {
+    const { head, events } = this.log;
+    const conflicts = checkLog(head!, events);
+    const rest = conflicts.length - CONFLICTS_TOLD;
+    return html`${conflicts.slice(0, CONFLICTS_TOLD).map((problem) => html`<p class="warn">${problem.message}</p>`)}
+    ${rest > 0 ? html`<p class="warn">And ${counted(rest, 'more contradiction')} in the log.</p>` : nothing}`;
+  }
+
+  private renderSheet(sheet: SheetAsPulled) {
+    const recipe = this.log.recipes[sheet.recipe]!;
+    const words = `Sheet ${sheet.number}`;
+    return html`<li class=${sheet.spoiled ? 'spoiled' : ''} aria-label=${words}>
+      ${printImage(this.pictures.of(recipe, sheet.pulls), `${words} as pulled`, recipe.paper.widthMm / recipe.paper.heightMm)}
+      <p><span class="number">${sheet.number}</span> ${recipeLetter(sheet.recipe)} ${recipe.title}</p>
+      <p class="soft small">${sheetWords(sheet, recipe)}</p>
+      ${sheet.notes.map((note) => html`<p class="small">${note}</p>`)}
+      <label class="small"
+        >Lies in
+        <input
+          type="text"
+          maxlength="200"
+          aria-label="Where sheet ${sheet.number} lies"
+          placeholder="box or drawer"
+          .value=${sheet.box}
+          @change=${(event: Event) => void this.add([{ kind: 'placed', sheet: sheet.number, box: (event.target as HTMLInputElement).value.trim() }])}
+      /></label>
+      ${sheet.pulls.length === 0
+        ? nothing
+        : html`<button aria-label="Keep sheet ${sheet.number} as a recipe" @click=${() => keepSheet(this.store, recipe, sheet)}>Keep as a recipe</button>`}
+      ${sheet.events.length === 0
+        ? nothing
+        : html`<details class="small">
+            <summary>What happened</summary>
+            <ol>
+              ${sheet.events.map((event) => html`<li style="display: list-item">${eventWords(event, recipe)}</li>`)}
+            </ol>
+          </details>`}
+    </li>`;
+  }
+
+  override render() {
+    const { head, events, sheets } = this.log;
+    if (head === null) return nothing;
+    const bare = sheets.filter((sheet) => sheet.events.length === 0).map((sheet) => sheet.number);
+    return html`<div class="row tools">
+        <button @click=${() => saveLog(head, events)}>Save the log as a file</button>
+        <button @click=${() => void bringInLog(this.store, this.log).then(() => this.requestUpdate())}>Bring in another device’s log…</button>
+      </div>
+      ${this.renderConflicts()}
+      <ul class="sheets" aria-label="Sheets as pulled">
+        ${repeat(
+          sheets.filter((sheet) => sheet.events.length > 0),
+          (sheet) => sheet.number,
+          (sheet) => this.renderSheet(sheet),
+        )}
+      </ul>
+      ${bare.length === 0 ? nothing : html`<p class="soft bare">Still bare paper: ${bare.length === 1 ? 'sheet' : 'sheets'} ${rangesText(bare)}.</p>`}`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'ps-log-sheets': LogSheets;
+  }
+}

@@ -1,0 +1,89 @@
+import { EngineError } from '../base/error.ts';
+import { type PressPlan, planVisit, type VisitInput } from '../output/visit.ts';
+import type { Recipe } from '../recipe/types.ts';
+import type { Pull } from '../stack/types.ts';
+import type { SheetAsPulled } from './as-pulled.ts';
+
+/** A visit of which something is done. */
+export interface RestInput extends VisitInput {
+  rest: {
+    /** Of `recipesAsPulled`. */
+    recipes: readonly Recipe[];
+    sheets: readonly Pick<SheetAsPulled, 'number' | 'recipe' | 'pulls' | 'done' | 'spoiled'>[];
+  };
+}
+
+/** Sheets that have the same on them and the same before them. */
+interface Group {
+  recipe: number;
+  /** What is on them, as it is. */
+  pulls: readonly Pull[];
+  /** Positions of the recipe's pulls that are left. */
+  left: number[];
+  numbers: number[];
+}
+
+function groupsOf({ recipes, sheets }: RestInput['rest']): Group[] {
+  const groups = new Map<string, Group>();
+  for (const { number, recipe, pulls, done, spoiled } of sheets) {
+    if (spoiled) continue;
+    const all = recipes[recipe]!.pulls;
+    const left = all.flatMap((_, at) => (done.includes(at) ? [] : [at]));
+    if (left.length === 0) continue;
+    const key = JSON.stringify([recipe, left, pulls.map((pull) => pull.id)]);
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, { recipe, pulls, left, numbers: [number] });
+    else group.numbers.push(number);
+  }
+  // In the order of the recipes, so that frames and buckets keep their names.
+  return [...groups.values()].sort((a, b) => a.recipe - b.recipe);
+}
+
+function inWordsOfVisit(plan: PressPlan, groups: readonly Group[], recipes: readonly Recipe[]): PressPlan {
+  const sheets = plan.sheets
+    .map(({ number, recipe }) => ({ number, recipe: groups[recipe]!.recipe }))
+    .sort((a, b) => a.recipe - b.recipe || a.number - b.number);
+  return {
+    ...plan,
+    sheets,
+    recipes: recipes.map(({ id, title }, at) => ({
+      id,
+      title,
+      sheets: sheets.filter((sheet) => sheet.recipe === at).map((sheet) => sheet.number),
+    })),
+    cards: plan.cards.map((card) => ({
+      ...card,
+      states: card.states.map((state) => {
+        const { recipe, pulls, left } = groups[state.recipe]!;
+        return {
+          ...state,
+          recipe,
+          prints: state.prints.map((at) => left[at]!),
+          before: [...pulls, ...state.before],
+          after: [...pulls, ...state.after],
+        };
+      }),
+    })),
+  };
+}
+
+/**
+ * Plans what is left of a visit around what is done: each sheet's remaining pulls in an order that
+ * keeps its overlaps, spoiled sheets left out. What is done may still be wet; the times begin with
+ * everything dry.
+ * @param budgetMs and `now` as `planVisit` takes them
+ * @yields the best order so far, in the numbers of the whole visit: sheets, recipes and positions
+ * @throws EngineError 'log.all-done' when nothing is left, and what `planVisit` throws
+ */
+export function* planRest(input: RestInput, budgetMs: number, now?: () => number): Generator<PressPlan, void> {
+  const groups = groupsOf(input.rest);
+  if (groups.length === 0) {
+    throw new EngineError('log.all-done', 'Nothing is left to pull: every sheet is finished or spoiled.');
+  }
+  const runs = groups.map(({ recipe, left, numbers }) => {
+    const whole = input.rest.recipes[recipe]!;
+    return { recipe: { ...whole, pulls: left.map((at) => whole.pulls[at]!) }, sheets: numbers.length, numbers };
+  });
+  const { rest, ...visit } = input;
+  for (const plan of planVisit({ ...visit, runs }, budgetMs, now)) yield inWordsOfVisit(plan, groups, rest.recipes);
+}
