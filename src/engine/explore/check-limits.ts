@@ -93,14 +93,6 @@ function checkInks(settings: ExploreSettings, drawer: Drawer, left: readonly Pul
   if (inkFirst !== undefined && inkFirst === inkLast) {
     add('first-last', 'inkFirst', `${name(inkFirst)} goes down before all other inks, but also after all others; choose another ink for one of the two.`);
   }
-  for (const [field, ink, hold, word] of [['inkFirst', inkFirst, 'first', 'before'], ['inkLast', inkLast, 'last', 'after']] as const) {
-    const pinned = left.find((pull) => holds.some((each) => each.kind === hold && each.pull === pull.id));
-    const fixed = left.some((pull) => pull.ink === ink && (held.has(pull.id) || !recolour) && leaveOut === 0);
-    if (ink === undefined || pinned === undefined || pinned.ink === ink || !fixed) continue;
-    if (held.has(pinned.id) || !recolour) {
-      add('ink-hold', field, `${name(ink)} goes down ${word} all other inks, but a pull in ${name(pinned.ink)} is held ${hold} down; take one of the two away.`);
-    }
-  }
   const twice = neverOver.find(([upper, lower], i) => neverOver.some(([u, l], k) => k > i && u === lower && l === upper));
   if (twice !== undefined) {
     add('never-over', 'neverOver', `${name(twice[0])} never lies over ${name(twice[1])}, but ${name(twice[1])} never over ${name(twice[0])}; take one away, or let the two never touch.`);

@@ -1,5 +1,6 @@
 import type { Problem } from '../base/error.ts';
 import type { Drawer, Pull } from '../stack/types.ts';
+import { checkInkOrder } from './check-ink-order.ts';
 import { checkLimits } from './check-limits.ts';
 import { checkHolds } from './holds.ts';
 import type { ExploreSettings } from './types.ts';
@@ -28,7 +29,9 @@ export function checkExplore(
     settings.order || settings.recolour || settings.offsetRangeMm > 0 || settings.leaveOut > 0 || settings.bringIn > 0 ||
     settings.turns === 'half' || settings.turns === 'any' || (settings.echoes ?? 0) > 0 || (settings.maxStrokes ?? 1) > 1 || settings.veil === true;
   if (!moves) add('no-moves', 'order', 'Nothing may change, so there is nothing to find; let the order, the inks, the lays or the screens change.');
-  return [...problems, ...checkHolds(bench, settings.holds), ...checkLimits(settings, drawer, bench)];
+  problems.push(...checkHolds(bench, settings.holds), ...checkLimits(settings, drawer, bench));
+  // Looks at the sheet itself, so only where all that it names is there.
+  return problems.length > 0 ? problems : checkInkOrder(settings, drawer, bench);
 }
 
 type Add = (code: string, where: string, message: string) => void;

@@ -66,7 +66,7 @@ export function checkHolds(pulls: readonly Pick<Pull, 'id'>[], holds: readonly H
     const kept = some.some((hold) => hold.kind === 'out') ? left : allBut(pulls, left, some);
     return !outAndPlaced(some) && arrange(kept.length, holdConstraints(kept, kept.length, some), kept.map((_, i) => i)) !== null;
   };
-  const say = (hold: Hold): string => describe(hold, number, left);
+  const say = (hold: Hold): string => describeHold(hold, number, left);
 
   const bad = new Set<number>();
   for (const { hold, index } of known) {
@@ -135,7 +135,12 @@ function outAndPlaced(some: readonly Hold[]): boolean {
   );
 }
 
-function describe(
+/**
+ * A hold in words: 'pull 3 is held first down'.
+ * @param number of each pull on the bench, from 1
+ * @param left pulls that are not held out, first down first
+ */
+export function describeHold(
   hold: Hold,
   number: ReadonlyMap<string, number>,
   left: readonly Pick<Pull, 'id'>[],

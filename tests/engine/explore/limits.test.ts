@@ -194,7 +194,13 @@ describe('checkExplore on limits', () => {
     [{ inkFirst: 'tar', inkLast: 'tar' }, /tar goes down before all other inks, but also after/u],
     [{ neverOver: [['tar', 'rust'], ['rust', 'tar']] }, /tar never lies over rust, but rust never over tar/u],
     [{ neverOver: [['tar', 'rust']], inkFirst: 'rust' }, /tar never lies over rust, but rust goes down before/u],
-    [{ recolour: false, inkFirst: 'tar', holds: [{ kind: 'first', pull: 'p1' }] }, /tar goes down before all other inks, but a pull in foam is held first down/u],
+    [{ recolour: false, inkFirst: 'tar', holds: [{ kind: 'first', pull: 'p1' }] }, /^tar goes down before all other inks, but pull 2 is held first down, and their inks are kept; take one/u],
+    [{ recolour: false, inkLast: 'weed', holds: [{ kind: 'before', pull: 'p3', other: 'p2' }] }, /^weed goes down after all other inks, but pull 4 is held before pull 3/u],
+    [{ recolour: false, neverOver: [['foam', 'tar']], holds: [{ kind: 'before', pull: 'p0', other: 'p1' }] }, /^foam never lies over tar, but pull 1 is held before pull 2/u],
+    [
+      { neverOver: [['foam', 'tar']], leaveOut: 0, holds: [{ kind: 'ink', pull: 'p0' }, { kind: 'ink', pull: 'p1' }, { kind: 'last', pull: 'p1' }] },
+      /^foam never lies over tar, but pull 2 is held last down/u,
+    ],
     [{ echoes: 2 }, /Echoes are asked for, but they lie 0 mm/u],
     [{ offsetRangeMm: 0.3, offsetSnapMm: 1 }, /shift up to 0.3 mm, but snap to 1 mm/u],
     [{ veil: true, holds: [{ kind: 'last', pull: 'p2' }] }, /A veil goes down last, but pull 3 is held last down/u],
@@ -202,5 +208,11 @@ describe('checkExplore on limits', () => {
   ] as [Partial<ExploreSettings>, RegExp][])('should name which two of %j', (changes, sentence) => {
     const problems = checkExplore({ ...QUIET, ...changes }, DRAWER, BENCH);
     expect(problems.map(({ message }) => message)).toEqual([expect.stringMatching(sentence)]);
+  });
+
+  it('should let a hold stand beside a wish that inks or pulls may give way to', () => {
+    const wish: Partial<ExploreSettings> = { neverOver: [['foam', 'tar']], holds: [{ kind: 'before', pull: 'p0', other: 'p1' }] };
+    expect(checkExplore({ ...QUIET, ...wish }, DRAWER, BENCH)).toEqual([]);
+    expect(checkExplore({ ...QUIET, ...wish, recolour: false, leaveOut: 1 }, DRAWER, BENCH)).toEqual([]);
   });
 });

@@ -1,0 +1,68 @@
+import type { Problem } from '../base/error.ts';
+import { CellMapBuilder, pairOverlapAreas, SpanCache } from '../stack/index.ts';
+import type { Drawer, Pull } from '../stack/types.ts';
+import { arrange } from './arrange.ts';
+import { describeHold, holdConstraints } from './holds.ts';
+import { inkArcs } from './ink-arcs.ts';
+import type { ExploreSettings, Hold } from './types.ts';
+
+const ROWS = 256;
+/** Pulls that share less than this are taken as only touching, mm². */
+const MIN_AREA_MM2 = 1;
+
+/**
+ * Holds on the order that wishes about inks contradict where the inks of the pulls are held and
+ * the pulls are in every print; each pair told in one sentence.
+ * @param bench pulls of screens and inks that are in the drawer
+ * @returns problems 'limit.ink-hold'; where = the wish's field
+ */
+export function checkInkOrder(settings: ExploreSettings, drawer: Drawer, bench: readonly Pull[]): Problem[] {
+  const { holds, recolour, leaveOut, mustScreens = [], notScreens = [] } = settings;
+  const wishes = wishesOf(settings, drawer);
+  const has = (pull: Pull, kinds: readonly string[]): boolean => holds.some((hold) => hold.pull === pull.id && kinds.includes(hold.kind));
+  const pulls = bench.filter((pull) => !has(pull, ['out']) && !notScreens.includes(pull.screen));
+  if (wishes.length === 0 || pulls.length < 2) return [];
+  const stays = pulls.map(
+    (pull) =>
+      (!recolour || has(pull, ['ink'])) && (leaveOut === 0 || mustScreens.includes(pull.screen) || has(pull, ['first', 'last', 'place'])),
+  );
+  const grid = { widthMm: drawer.paper.widthMm, heightMm: drawer.paper.heightMm, rows: ROWS };
+  const areas = pairOverlapAreas(new CellMapBuilder().build(new SpanCache(drawer).place({ pulls }, grid), grid));
+  const shared = (a: number, b: number): boolean => areas[a * pulls.length + b] >= MIN_AREA_MM2;
+  const number = new Map(bench.map((pull, i) => [pull.id, i + 1]));
+  const problems: Problem[] = [];
+  const admits = (some: readonly Hold[], arcs: readonly [number, number][]): boolean => {
+    const keep = holdConstraints(pulls, pulls.length, some);
+    return arrange(pulls.length, { ...keep, arcs: [...keep.arcs, ...arcs] }, pulls.map((_, i) => i)) !== null;
+  };
+  for (const { wish, field, says } of wishes) {
+    const arcs = inkArcs(pulls, wish, shared).filter(([low, high]) => stays[low] && stays[high]);
+    if (arcs.length === 0) continue;
+    for (const hold of holds) {
+      if (hold.kind === 'ink' || hold.kind === 'out' || !admits([hold], []) || admits([hold], arcs)) continue;
+      const held = describeHold(hold, number, pulls);
+      problems.push({
+        code: 'limit.ink-hold',
+        message: `${says}, but ${held}, and their inks are kept; take one of the two away, or let those inks change.`,
+        where: field,
+      });
+    }
+  }
+  return problems;
+}
+
+interface Wish {
+  wish: Pick<ExploreSettings, 'neverOver' | 'inkFirst' | 'inkLast'>;
+  field: string;
+  says: string;
+}
+
+function wishesOf({ neverOver = [], inkFirst, inkLast }: ExploreSettings, drawer: Drawer): Wish[] {
+  const name = (id: string): string => drawer.inks.find((ink) => ink.id === id)?.name ?? id;
+  const wishes: Wish[] = neverOver
+    .filter(([upper, lower]) => upper !== lower)
+    .map((pair) => ({ wish: { neverOver: [pair] }, field: 'neverOver', says: `${name(pair[0])} never lies over ${name(pair[1])}` }));
+  if (inkFirst !== undefined) wishes.push({ wish: { inkFirst }, field: 'inkFirst', says: `${name(inkFirst)} goes down before all other inks` });
+  if (inkLast !== undefined) wishes.push({ wish: { inkLast }, field: 'inkLast', says: `${name(inkLast)} goes down after all other inks` });
+  return wishes;
+}
