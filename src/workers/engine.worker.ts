@@ -9,6 +9,7 @@ import { planRest } from '../engine/log/rest.ts';
 import { groupOrders, overlapsOf } from '../engine/order/index.ts';
 import { OVERLAP_TOLERANCE_MM } from '../engine/output/visit-problem.ts';
 import { planVisit, type PressPlan } from '../engine/output/visit.ts';
+import { type FitChoice, whatToDrop } from '../engine/output/what-to-drop.ts';
 import { drawerShape } from '../engine/shapes/drawer-shape.ts';
 import { readShapes } from '../engine/shapes/read-shapes.ts';
 import type { Drawer } from '../engine/stack/types.ts';
@@ -121,6 +122,15 @@ const engine: EngineApi = {
   },
   veils: (key, job, pulls, options, heightPx, relative, onProgress) =>
     runVeils(jobs, job, of(key), pulls, options, heightPx, relative, onProgress),
+  async whatToDrop(job, input, plan, onProgress) {
+    let choices: FitChoice[] | null = null;
+    const search = whatToDrop(input, plan);
+    function* steps(): Generator<number, void> {
+      choices = yield* search;
+    }
+    const stopped = await jobs.run(job, steps(), onProgress);
+    return stopped ? null : choices;
+  },
   async plan(job, input, budgetMs, onBest) {
     let last: PressPlan | null = null;
     const clock = (): number => performance.now();

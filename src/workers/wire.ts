@@ -9,6 +9,7 @@ import type { Ink, Lab, Paper } from '../engine/ink/types.ts';
 import type { RestInput } from '../engine/log/rest.ts';
 import type { LogEvent, VisitHead } from '../engine/log/types.ts';
 import type { PressPlan, VisitInput } from '../engine/output/visit.ts';
+import type { FitChoice } from '../engine/output/what-to-drop.ts';
 import type { PageSize } from '../engine/shapes/lay-out.ts';
 import type { Shape } from '../engine/shapes/types.ts';
 import type { Drawer, Pull } from '../engine/stack/types.ts';
@@ -201,6 +202,12 @@ export interface EngineApi {
     relative: boolean,
     onProgress: (share: number) => void,
   ): Promise<VeilFind | null>;
+  /**
+   * What to leave out of a visit, or how much longer to stay, so that it fits.
+   * @param onProgress gets the share that is done, 0–1
+   * @returns null when the job was cancelled
+   */
+  whatToDrop(job: string, input: VisitInput, plan: PressPlan, onProgress: (share: number) => void): Promise<FitChoice[] | null>;
   plan(job: string, input: VisitInput | RestInput, budgetMs: number, onBest: (plan: PressPlan) => void): Promise<PressPlan>;
 }
 

@@ -4,6 +4,7 @@ import { live } from 'lit/directives/live.js';
 import type { Problem } from '../../engine/base/error.ts';
 import type { VisitHead } from '../../engine/log/types.ts';
 import type { VisitInput } from '../../engine/output/visit.ts';
+import type { FitChoice } from '../../engine/output/what-to-drop.ts';
 import type { PressSettings, VisitRun } from '../../engine/project/types.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
@@ -12,6 +13,7 @@ import { controls } from '../ui/styles.ts';
 import { counted } from '../ui/words.ts';
 import { CAUTIONS, CAUTIONS_DEFER } from './cautions.ts';
 import './day-bars.ts';
+import './fit-choices.ts';
 import { KeepAwake } from './keep-awake.ts';
 import { LogKeeper } from './log-keeper.ts';
 import './log-press.ts';
@@ -148,6 +150,20 @@ export class PressRoom extends LitElement {
     // The visit stays what it was begun as: changed recipes are for the next one.
     const input = this.run.made!.input;
     void this.run.start({ ...input, rest: { recipes, sheets } }).then(() => this.reveal());
+  }
+
+  /** Takes up what makes the visit fit, as one step to undo, and plans it. */
+  private fit(choice: FitChoice): void {
+    const { change, press, runs } = choice;
+    if ('run' in change) {
+      const made = change.kind === 'screen' ? { ...runs[change.run]!.recipe, id: crypto.randomUUID() } : null;
+      this.store.dispatch({
+        kind: 'thin-visit',
+        recipe: made,
+        runs: runs.map(({ recipe, sheets }, at) => ({ recipe: made !== null && at === change.run ? made.id : recipe.id, sheets })),
+      });
+    } else this.store.dispatch({ kind: 'set-press', change: press });
+    this.find();
   }
 
   /** Brings what was found into view when it lies below the window. */
@@ -298,6 +314,12 @@ export class PressRoom extends LitElement {
               ? html`<p class="soft">The search was stopped: a longer one may find a shorter order.</p>`
               : nothing}
             ${running ? nothing : this.renderProblems(plan.problems)}
+            ${running || this.outOfDate || this.log.events.length > 0
+              ? nothing
+              : html`<ps-fit-choices
+                  .made=${made}
+                  @fit=${(event: CustomEvent<FitChoice>) => this.fit(event.detail)}
+                ></ps-fit-choices>`}
             ${this.outOfDate && !running && this.asking ? this.renderAsking() : nothing}
             ${this.outOfDate && !running && !this.asking
               ? html`<p class="stale">Out of date: recipes, sheets or figures have changed. <button @click=${this.find}>Plan again</button></p>`

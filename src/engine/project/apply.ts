@@ -162,6 +162,10 @@ function change(draft: Draft<Project>, command: Command): void {
       }
       draft.visit = command.runs.filter((run) => run.sheets > 0);
       return;
+    case 'thin-visit':
+      if (command.recipe !== null) change(draft, { kind: 'keep-recipe', recipe: command.recipe });
+      change(draft, { kind: 'set-visit', runs: command.runs });
+      return;
     case 'set-press':
       Object.assign(draft.press, command.change);
       return;
