@@ -68,8 +68,11 @@ export class WallInkWishes extends WallMore {
   }
 
   override render() {
-    const { explore } = this.project;
-    const { maxInks, inkFirst, inkLast } = explore;
+    const { explore, drawer } = this.project;
+    const there = (id: string | undefined): string | undefined => drawer.inks.find((ink) => ink.id === id)?.id;
+    const { maxInks } = explore;
+    const inkFirst = there(explore.inkFirst);
+    const inkLast = there(explore.inkLast);
     const count = this.known('apart').length + this.known('neverOver').length;
     const said = [
       maxInks === undefined ? '' : `at most ${maxInks}`,

@@ -10,7 +10,15 @@ type Add = (code: string, where: string, message: string) => void;
  * which two, with the mend.
  * @returns problems 'limit.…'; where = a field of the settings
  */
-export function checkLimits(settings: ExploreSettings, drawer: Drawer, bench: readonly Pull[]): Problem[] {
+export function checkLimits(wished: ExploreSettings, drawer: Drawer, bench: readonly Pull[]): Problem[] {
+  // A wish about an ink that is gone asks for nothing, and nothing shows it.
+  const there = (id: string | undefined): boolean => drawer.inks.some((ink) => ink.id === id);
+  const settings: ExploreSettings = {
+    ...wished,
+    neverOver: wished.neverOver?.filter((pair) => pair.every(there)),
+    inkFirst: there(wished.inkFirst) ? wished.inkFirst : undefined,
+    inkLast: there(wished.inkLast) ? wished.inkLast : undefined,
+  };
   const problems: Problem[] = [];
   const add: Add = (code, where, message) => problems.push({ code: `limit.${code}`, message, where });
   checkRanges(settings, add);

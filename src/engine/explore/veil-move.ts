@@ -9,9 +9,8 @@ import { isTranslucent } from './veil-inks.ts';
  * @param resting a pull of each screen, in no ink
  */
 export function veilPulls(resting: readonly Pull[], drawer: Drawer, settings: ExploreSettings): Pull[] {
-  const inks = drawer.inks.filter(
-    (ink) => settings.palette.includes(ink.id) && (settings.inkLast === undefined || ink.id === settings.inkLast),
-  );
+  const last = drawer.inks.some((ink) => ink.id === settings.inkLast) ? settings.inkLast : undefined;
+  const inks = drawer.inks.filter((ink) => settings.palette.includes(ink.id) && (last === undefined || ink.id === last));
   return resting.flatMap((pull) => {
     const mesh = drawer.screens.find((screen) => screen.id === pull.screen)!.mesh;
     return inks

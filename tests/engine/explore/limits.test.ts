@@ -210,6 +210,12 @@ describe('checkExplore on limits', () => {
     expect(problems.map(({ message }) => message)).toEqual([expect.stringMatching(sentence)]);
   });
 
+  it('should ask nothing of inks and screens that are gone', () => {
+    const gone: Partial<ExploreSettings> = { neverOver: [['ochre', 'tar'], ['tar', 'ochre']], inkFirst: 'ochre', inkLast: 'ochre', mustScreens: ['s99'], veil: true };
+    expect(checkExplore({ ...QUIET, ...gone }, DRAWER, BENCH)).toEqual([]);
+    expect(wall({ ...gone, count: 10 }).length).toBe(10);
+  });
+
   it('should let a hold stand beside a wish that inks or pulls may give way to', () => {
     const wish: Partial<ExploreSettings> = { neverOver: [['foam', 'tar']], holds: [{ kind: 'before', pull: 'p0', other: 'p1' }] };
     expect(checkExplore({ ...QUIET, ...wish }, DRAWER, BENCH)).toEqual([]);
