@@ -120,7 +120,7 @@ export class VeilFinder extends LitElement {
     const { proposals, tried } = result;
     const proposal = proposals[this.chosen];
     if (proposal === undefined) {
-      return html`<p role="status">Of ${counted(tried, 'veil')} none calms this print and keeps its lightness order. Bring in a more translucent ink, or a screen that the stack does not use.</p>`;
+      return html`<p role="status">Of ${counted(tried, 'veil')} none calms this print and keeps its lightness order. Bring in a more translucent ink or another screen.</p>`;
     }
     const words = veilWords(proposal, this.drawer);
     const added = proposal.newInks.map(({ name }) => name);

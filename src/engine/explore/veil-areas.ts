@@ -1,7 +1,7 @@
 import { EngineError } from '../base/error.ts';
 import { INK_MESH } from '../ink/film-factor.ts';
 import type { Screen, Shape } from '../shapes/types.ts';
-import type { Drawer, Pull } from '../stack/types.ts';
+import type { Drawer } from '../stack/types.ts';
 import type { VeilOptions } from './veil-types.ts';
 
 /** An area that a veil may cover: a screen, with its shape when the drawer lacks it. */
@@ -11,18 +11,18 @@ export interface VeilArea {
 }
 
 /**
- * The areas that veils may cover: screens that the stack does not use, then the whole printable image.
+ * The areas that veils may cover: every screen of the drawer, those that the stack pulls already
+ * among them (a stencil in hand can be pulled again), then the whole printable image.
  * @throws EngineError 'veil.unknown-screen'
  */
-export function veilAreas(pulls: readonly Pull[], drawer: Drawer, options: VeilOptions): VeilArea[] {
+export function veilAreas(drawer: Drawer, options: VeilOptions): VeilArea[] {
   const { screens, whole = true } = options;
-  const used = new Set(pulls.map((pull) => pull.screen));
   const missing = screens?.find((id) => !drawer.screens.some((screen) => screen.id === id));
   if (missing !== undefined) {
     throw new EngineError('veil.unknown-screen', `The screen '${missing}' is not in the drawer; choose others for the veil.`);
   }
   const areas = drawer.screens
-    .filter((screen) => (screens === undefined ? !used.has(screen.id) : screens.includes(screen.id)))
+    .filter((screen) => screens === undefined || screens.includes(screen.id))
     .map((screen): VeilArea => ({ screen, newShape: null }));
   return whole ? [...areas, wholeImage(drawer)] : areas;
 }

@@ -11,7 +11,7 @@ export interface VeilOptions {
   base?: Ink;
   /** Parts of base to one of ink that are tried, by weight; 0, 2, 6 and 15 by default. */
   letdowns?: readonly number[];
-  /** Ids of screens that may veil; by default all of the drawer that the stack does not use. */
+  /** Ids of screens that may veil; by default all of the drawer. */
   screens?: readonly string[];
   /** Whether a new screen over the whole printable image is tried as well; true by default. */
   whole?: boolean;

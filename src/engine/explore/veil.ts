@@ -74,7 +74,7 @@ export function* veils(stack: Stack, drawer: Drawer, options: VeilOptions = {}):
   const colours = colourAreas(map, lab).slice(0, largest);
 
   const inks = veilInks(drawer, options);
-  const areas = veilAreas(stack.pulls, drawer, options);
+  const areas = veilAreas(drawer, options);
   const slots = places === 'any' ? stack.pulls.map((_, i) => i).concat(stack.pulls.length) : [stack.pulls.length];
   const total = areas.length * inks.length * slots.length;
   const grounds: Ground[] = [];

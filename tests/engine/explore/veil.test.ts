@@ -99,7 +99,7 @@ describe('veils', () => {
     const gap = labD50(CARD_WHITE)[0] - labD50(CARD_BLACK)[0];
     let least = Infinity;
     let kept = 0;
-    for (const rect of [RECTS[3]!, RECTS[4]!, PRINTABLE]) {
+    for (const rect of [...RECTS, PRINTABLE]) {
       for (const ink of demoInks().flatMap((each) => [each, ...[2, 6, 15].map((parts) => letDown(each, base, parts))])) {
         if (card(ink, CARD_WHITE) - card(ink, CARD_BLACK) < 0.35 * gap) continue;
         const print = pixels([...layersOf(PULLS, drawer.inks), { rect, ink }]);
