@@ -42,6 +42,7 @@ export {
   mixInks,
   checkReadings,
   checkSquares,
+  coloursFromPhoto,
   drawdownFromPhoto,
   fitOverprints,
   fittedInk,

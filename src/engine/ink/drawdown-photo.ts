@@ -70,13 +70,8 @@ export function drawdownFromPhoto(
     return { colours: null, problems: [{ code: 'drawdown.no-contrast', message, where: 'black' }] };
   }
   for (const where of patches) problems.push(...clippedProblems(photo, where));
-  const top = linearSrgbFromReflectance(cardWhite, new Float64Array(3));
-  const bottom = linearSrgbFromReflectance(cardBlack, new Float64Array(3));
-  const colourOf = (where: 'overWhite' | 'overBlack'): Lab => {
-    const shares = light(where).map((value, i) => (value - black[i]!) / (white[i]! - black[i]!));
-    const scaled = shares.map((share, i) => Math.max(0, bottom[i]! + share * (top[i]! - bottom[i]!)));
-    return labFromXyzD50(...xyzD50FromLinearSrgb(scaled as [number, number, number]));
-  };
+  const scale = photoScale(white, black, cardWhite, cardBlack);
+  const colourOf = (where: 'overWhite' | 'overBlack'): Lab => scale(light(where));
   const colours = { overWhite: colourOf('overWhite'), overBlack: colourOf('overBlack') };
   for (const where of ['overWhite', 'overBlack'] as const) {
     if (colours[where][0] <= labD50(cardWhite)[0] + MOST_LIGHTER) continue;
@@ -86,6 +81,73 @@ export function drawdownFromPhoto(
     problems.push({ code: 'drawdown.over-black-brighter', message: 'The ink is lighter over black than over white; were the two patches picked the wrong way round?', where: 'overBlack' });
   }
   return { colours, problems };
+}
+
+/** From a photo's linear light to colours, by the two patches of it that are known. */
+function photoScale(white: readonly number[], black: readonly number[], knownWhite: ArrayLike<number>, knownBlack: ArrayLike<number>): (light: readonly number[]) => Lab {
+  const top = linearSrgbFromReflectance(knownWhite, new Float64Array(3));
+  const bottom = linearSrgbFromReflectance(knownBlack, new Float64Array(3));
+  return (light) => {
+    const shares = light.map((value, i) => (value - black[i]!) / (white[i]! - black[i]!));
+    const scaled = shares.map((share, i) => Math.max(0, bottom[i]! + share * (top[i]! - bottom[i]!)));
+    return labFromXyzD50(...xyzD50FromLinearSrgb(scaled as [number, number, number]));
+  };
+}
+
+/** Colours of patches of a photo, or none when it cannot give them. */
+export interface PatchColours {
+  /** D50/2°, one a patch; null without a scale. */
+  labs: Lab[] | null;
+  /** 'where' is 'white', 'black' or the index of a patch. */
+  problems: Problem[];
+}
+
+/**
+ * The colours of patches of a print from a photo that shows bare paper and something black as well.
+ * @param bare the photo's bare paper and its black patch
+ * @param patches to be read, any number
+ * @param paper reflectance of the paper, 36 bands
+ * @param knownBlack reflectance of the black patch; the invented card's black by default
+ * @returns problems 'photo.bad-patch' and 'photo.no-contrast' leave no colours; 'photo.clipped' and
+ *   'photo.above-white' say which patches not to trust
+ * Source and limits as drawdownFromPhoto.
+ */
+export function coloursFromPhoto(
+  bare: { white: PatchRgb; black: PatchRgb },
+  patches: readonly PatchRgb[],
+  paper: ArrayLike<number>,
+  knownBlack: ArrayLike<number> = CARD_BLACK,
+): PatchColours {
+  const named: [string, string, PatchRgb][] = [
+    ['white', 'The bare paper', bare.white],
+    ['black', 'The black patch', bare.black],
+    ...patches.map((patch, i): [string, string, PatchRgb] => [`${i}`, 'This patch', patch]),
+  ];
+  const bad = named.filter(([, , patch]) => !(patch.length === 3 && patch.every((value) => value >= 0 && value <= 255)));
+  if (bad.length > 0) {
+    return { labs: null, problems: bad.map(([where, called]) => ({ code: 'photo.bad-patch', message: `${called} needs red, green and blue from 0 to 255; pick it again.`, where })) };
+  }
+  const light = (patch: PatchRgb): number[] => patch.map((value) => linearFromSrgb(value / 255));
+  const [white, black] = [light(bare.white), light(bare.black)];
+  const flat = white.findIndex((value, i) => !(value - black[i]! >= LEAST_SPAN));
+  if (flat >= 0) {
+    const message = `The black patch is as light as the bare paper in ${CHANNELS[flat]!}, or nearly; pick bare paper and something black, or light the photo better.`;
+    return { labs: null, problems: [{ code: 'photo.no-contrast', message, where: 'black' }] };
+  }
+  const problems: Problem[] = [];
+  for (const [where, called, patch] of named) {
+    const high = patch.findIndex((value) => value >= CLIPPED);
+    if (high >= 0) problems.push({ code: 'photo.clipped', message: `${called} is overexposed in ${CHANNELS[high]!}, so its true lightness is lost; take the photo darker.`, where });
+  }
+  const scale = photoScale(white, black, paper, knownBlack);
+  const labs = patches.map((patch) => scale(light(patch)));
+  const paperL = labD50(paper)[0];
+  labs.forEach(([l], i) => {
+    if (l > paperL + MOST_LIGHTER && patches[i]!.every((value) => value < CLIPPED)) {
+      problems.push({ code: 'photo.above-white', message: 'This patch is lighter than the bare paper; look for glare, unless its ink hides a darker paper.', where: `${i}` });
+    }
+  });
+  return { labs, problems };
 }
 
 function clippedProblems(photo: DrawdownPhoto, where: keyof DrawdownPhoto): Problem[] {

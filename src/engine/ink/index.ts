@@ -11,6 +11,7 @@ export {
 } from './film.ts';
 export { filmThickness } from './thickness.ts';
 export { filmFactor, INK_MESH, meshRatio } from './film-factor.ts';
+export { mixesOf, remixed } from './remix.ts';
 export { baseOf, letDown, mixInks, printInks, stockInks, type InkPart } from './mix.ts';
 export {
   MATCH_DELTA_E,
@@ -63,7 +64,7 @@ export {
 } from './measured-ink.ts';
 export { paperFromColour, paperFromCurve, type Sheet } from './paper-from.ts';
 export { PAPER_PRESETS, type PaperPreset } from './paper-presets.ts';
-export { drawdownFromPhoto, type DrawdownPhoto, type PatchRgb, type PhotoColours } from './drawdown-photo.ts';
+export { coloursFromPhoto, drawdownFromPhoto, type DrawdownPhoto, type PatchColours, type PatchRgb, type PhotoColours } from './drawdown-photo.ts';
 export {
   checkSquares,
   fitOverprints,

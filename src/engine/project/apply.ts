@@ -1,7 +1,8 @@
-import { type Draft, enablePatches, type Patch, produceWithPatches } from 'immer';
+import { current, type Draft, enablePatches, type Patch, produceWithPatches } from 'immer';
 import { EngineError } from '../base/error.ts';
 import { toOffsetGrid } from '../base/units.ts';
 import { printInks } from '../ink/mix.ts';
+import { remixed } from '../ink/remix.ts';
 import type { Ink } from '../ink/types.ts';
 import { pullSchema } from '../recipe/schema.ts';
 import type { Pull } from '../stack/types.ts';
@@ -75,12 +76,10 @@ function change(draft: Draft<Project>, command: Command): void {
       for (const ink of command.inks) addInk(draft, ink);
       return;
     case 'change-ink':
-      requireMix(drawer.inks, command.ink);
-      // The whole ink, so that fields which the new one leaves out are gone.
-      drawer.inks[indexOf(drawer.inks, command.ink.id, 'ink')] = command.ink;
+      changeInks(drawer, [command.ink]);
       return;
     case 'change-inks':
-      for (const ink of command.inks) change(draft, { kind: 'change-ink', ink });
+      changeInks(drawer, command.inks);
       return;
     case 'remove-ink': {
       refuseInUse(draft, (pull) => pull.ink === command.ink, 'ink');
@@ -206,6 +205,20 @@ function checked(draft: Draft<Project>, pull: Pull): Pull {
     });
   }
   return { ...parsed.data, dxMm: toOffsetGrid(pull.dxMm), dyMm: toOffsetGrid(pull.dyMm) };
+}
+
+/** Mixes of the inks that change are mixed again, unless the command changes them itself. */
+function changeInks(drawer: Draft<Project>['drawer'], inks: readonly Ink[]): void {
+  const before = current(drawer.inks);
+  for (const ink of inks) {
+    requireMix(drawer.inks, ink);
+    // The whole ink, so that fields which the new one leaves out are gone.
+    drawer.inks[indexOf(drawer.inks, ink.id, 'ink')] = ink;
+  }
+  const own = new Set(inks.map(({ id }) => id));
+  for (const mixed of remixed(before, current(drawer.inks))) {
+    if (!own.has(mixed.id)) drawer.inks[indexOf(drawer.inks, mixed.id, 'ink')] = mixed;
+  }
 }
 
 function withoutInk({ inks, squares }: Target, ink: string): Target {

@@ -1,7 +1,7 @@
 import * as culori from 'culori';
 import { describe, expect, it } from 'vitest';
 import { deltaE2000, labD50, type Lab } from '../../../src/engine/colour/index.ts';
-import { CARD_BLACK, CARD_WHITE, demoInks, drawdownFromPhoto, stackReflectance, type PatchRgb } from '../../../src/engine/ink/index.ts';
+import { CARD_BLACK, CARD_WHITE, demoInks, coloursFromPhoto, DEMO_PAPER, drawdownFromPhoto, stackReflectance, type PatchRgb } from '../../../src/engine/ink/index.ts';
 
 // The photo is made with culori, not with the code under test: Lab D50 to linear light, then exposure,
 // the colour of the light and haze a channel, then encoded and rounded as a camera's JPEG is.
@@ -42,5 +42,26 @@ describe('drawdownFromPhoto', () => {
     expect(codes({ overWhite: good.overBlack, overBlack: good.overWhite })).toEqual(['drawdown.over-black-brighter overBlack']);
     expect(codes({ black: [NaN, 0, 0] })).toEqual(['drawdown.bad-patch black']);
     expect(drawdownFromPhoto({ ...good, white: good.black, black: good.white }).colours).toBeNull();
+  });
+});
+
+describe('coloursFromPhoto', () => {
+  const bare = { white: photographed(labD50(DEMO_PAPER.reflectance)), black: card.black };
+
+  it('should read overprints by the bare paper and a black patch', () => {
+    const [a, b] = demoInks();
+    const prints = [[a!], [b!], [a!, b!], [b!, a!]].map((films) => labD50(stackReflectance(films, DEMO_PAPER.reflectance)));
+    const { labs, problems } = coloursFromPhoto(bare, prints.map(photographed), DEMO_PAPER.reflectance);
+    expect(problems).toEqual([]);
+    labs!.forEach((lab, i) => expect(deltaE2000(lab, prints[i]!)).toBeLessThan(0.3));
+  });
+
+  it('should say which patch is wrong, and give no colours without a scale', () => {
+    const codes = (...args: Parameters<typeof coloursFromPhoto>): string[] => coloursFromPhoto(...args).problems.map(({ code, where }) => `${code} ${where}`);
+    const paper = DEMO_PAPER.reflectance;
+    expect(codes(bare, [[120, 80, 60], [255, 80, 60]], paper)).toEqual(['photo.clipped 1']);
+    expect(codes(bare, [[250, 250, 250]], paper)).toEqual(['photo.above-white 0']);
+    expect(codes(bare, [[120, NaN, 60]], paper)).toEqual(['photo.bad-patch 0']);
+    expect(coloursFromPhoto({ white: bare.black, black: bare.white }, [[120, 80, 60]], paper)).toMatchObject({ labs: null, problems: [{ code: 'photo.no-contrast', where: 'black' }] });
   });
 });
