@@ -127,7 +127,7 @@ export class WallPainter {
       map: known.id,
       fresh,
       colours: Uint32Array.from(known.cells, (cell) => packed[cell]!),
-      measures: this.meter.measure(map, layers, pulls),
+      measures: this.meter.measure(map, layers, pulls, key),
     };
   }
 }

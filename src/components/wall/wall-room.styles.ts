@@ -30,6 +30,9 @@ export const wallRoomStyles = css`
     justify-content: space-between;
     gap: 12px;
   }
+  .count {
+    white-space: nowrap;
+  }
   .count b {
     font-size: 30px;
     font-weight: 650;

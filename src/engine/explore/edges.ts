@@ -12,24 +12,41 @@ export interface EdgeMeasure {
 /** Edges with less contrast than this do not show, ΔE00; rounding stays far below. */
 const LEAST_DELTA_E = 0.01;
 
+/** How long the edges between each two cells are; the same for every colouring of a map. */
+export interface EdgeLengths {
+  /** Two cells, the lower number first, for each pair that meets. */
+  cells: Uint32Array;
+  /** One a pair, mm. */
+  lengthMm: Float64Array;
+}
+
 /**
- * Length and contrast of all edges of a print. Between the middles of two rows an edge that goes on
+ * Length and contrast of all edges of a print.
+ * @param lab cells × 3, what each cell shows
+ * @param edges of this map, when they are known already
+ */
+export function edgeMeasure(map: CellMap, lab: ArrayLike<number>, edges = edgeLengths(map)): EdgeMeasure {
+  const sum: EdgeMeasure = { lengthMm: 0, contrast: 0 };
+  for (let i = 0; i < edges.lengthMm.length; i++) {
+    const [a, b] = [edges.cells[i * 2] * 3, edges.cells[i * 2 + 1] * 3];
+    const contrast = deltaE2000Values(lab[a], lab[a + 1], lab[a + 2], lab[b], lab[b + 1], lab[b + 2]);
+    if (contrast < LEAST_DELTA_E) continue;
+    sum.lengthMm += edges.lengthMm[i];
+    sum.contrast += edges.lengthMm[i] * contrast;
+  }
+  return sum;
+}
+
+/**
+ * Lengths of all edges of a map. Between the middles of two rows an edge that goes on
  * from one to the other between the same two cells counts by its slant; where areas differ from row
  * to row otherwise, by the stretch that differs. Exact for upright and level edges on row
  * boundaries; curves are as fine as the rows.
- * @param lab cells × 3, what each cell shows
  * Cost O(runs).
  */
-export function edgeMeasure(map: CellMap, lab: ArrayLike<number>): EdgeMeasure {
+export function edgeLengths(map: CellMap): EdgeLengths {
   const height = map.heightMm / map.rows;
-  const contrastOf = contrasts(map, lab);
-  const sum: EdgeMeasure = { lengthMm: 0, contrast: 0 };
-  const add = (lengthMm: number, a: number, b: number): void => {
-    const contrast = contrastOf(a, b);
-    if (contrast < LEAST_DELTA_E) return;
-    sum.lengthMm += lengthMm;
-    sum.contrast += lengthMm * contrast;
-  };
+  const { add, pairs } = tally(map.cells);
   // Above the first row's middle and below the last one's edges go straight on.
   for (const row of [0, map.rows - 1]) {
     for (let run = map.rowStart[row] + 1; run < map.rowStart[row + 1]; run++) {
@@ -37,12 +54,12 @@ export function edgeMeasure(map: CellMap, lab: ArrayLike<number>): EdgeMeasure {
     }
   }
   for (let row = 0; row + 1 < map.rows; row++) between(map, row, height, add);
-  return sum;
+  return pairs();
 }
 
 /** Which edges of the lower row go on from the upper; used again by every pair of rows. */
 let paired = new Uint8Array(64);
-/** ΔE00 of pairs of cells, NaN where not yet known; used again by every print with few cells. */
+/** Lengths of pairs of cells, 0 where they do not meet; used again by every map with few cells. */
 let table = new Float64Array(0);
 const MOST_TABLE_CELLS = 1024;
 
@@ -94,27 +111,32 @@ function startsRow(map: CellMap, run: number): boolean {
   return run === 0 || map.runEndMm[run - 1] >= map.widthMm;
 }
 
-function contrasts(map: CellMap, lab: ArrayLike<number>): (a: number, b: number) => number {
-  const { cells } = map;
-  const between = (a: number, b: number): number =>
-    deltaE2000Values(
-      lab[a * 3], lab[a * 3 + 1], lab[a * 3 + 2],
-      lab[b * 3], lab[b * 3 + 1], lab[b * 3 + 2],
-    );
-  if (cells <= MOST_TABLE_CELLS) {
-    if (table.length < cells * cells) table = new Float64Array(cells * cells);
-    const known = table.fill(NaN, 0, cells * cells);
-    return (a, b) => {
-      const at = a < b ? a * cells + b : b * cells + a;
-      const value = known[at];
-      return value === value ? value : (known[at] = between(a, b));
-    };
-  }
-  const known = new Map<number, number>();
-  return (a, b) => {
-    const key = a < b ? a * cells + b : b * cells + a;
-    let value = known.get(key);
-    if (value === undefined) known.set(key, (value = between(a, b)));
-    return value;
+/** Adds lengths up by pairs of cells. */
+function tally(cells: number): { add: Add; pairs: () => EdgeLengths } {
+  const small = cells <= MOST_TABLE_CELLS;
+  if (small && table.length < cells * cells) table = new Float64Array(cells * cells);
+  const sums = small ? table.fill(0, 0, cells * cells) : null;
+  const rest = new Map<number, number>();
+  const met: number[] = [];
+  const add: Add = (lengthMm, a, b) => {
+    // No length would make no difference, and look like a pair that does not meet.
+    if (!(lengthMm > 0)) return;
+    const at = a < b ? a * cells + b : b * cells + a;
+    if (sums === null) rest.set(at, (rest.get(at) ?? 0) + lengthMm);
+    else {
+      if (sums[at] === 0) met.push(at);
+      sums[at] += lengthMm;
+    }
   };
+  const pairs = (): EdgeLengths => {
+    const keys = sums === null ? [...rest.keys()] : met;
+    const out: EdgeLengths = { cells: new Uint32Array(keys.length * 2), lengthMm: new Float64Array(keys.length) };
+    keys.forEach((at, i) => {
+      out.cells[i * 2] = Math.floor(at / cells);
+      out.cells[i * 2 + 1] = at % cells;
+      out.lengthMm[i] = sums === null ? rest.get(at)! : sums[at];
+    });
+    return out;
+  };
+  return { add, pairs };
 }

@@ -1,6 +1,6 @@
 import { deltaE2000Values } from '../colour/index.ts';
 import type { CellMap } from '../stack/types.ts';
-import { edgeMeasure } from './edges.ts';
+import { type EdgeLengths, edgeMeasure } from './edges.ts';
 
 /** One colour of a print and how much of the sheet it takes. */
 export interface ColourArea {
@@ -32,19 +32,21 @@ export const SAME_COLOUR_DELTA_E = 2;
  * @param lab cells × 3, what each cell shows (cellLab of the stack module)
  * @param laid bits of the placed screens that are printed; all when left out
  * @param swatches Lab of the paper and of each ink alone on it
+ * @param edges of the map, when they are known already
  */
 export function measureVariant(
   map: CellMap,
   lab: ArrayLike<number>,
   swatches: readonly (readonly [number, number, number])[],
   laid?: Uint32Array,
+  edges?: EdgeLengths,
 ): Measures {
   return {
     colours: colourAreas(map, lab),
     coverage: coverage(map, laid),
     lightness: lightnessRange(map, lab),
     thirdColourMm2: thirdColourArea(map, lab, swatches, laid),
-    busyness: edgeMeasure(map, lab).contrast / (map.widthMm * map.heightMm),
+    busyness: edgeMeasure(map, lab, edges).contrast / (map.widthMm * map.heightMm),
     imbalance: imbalance(map, lab),
   };
 }

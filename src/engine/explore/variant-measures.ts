@@ -1,6 +1,7 @@
 import { labD50 } from '../colour/index.ts';
 import { swatchLab } from '../ink/swatch.ts';
 import { cellLab, type CellMap, type Drawer, type Layer, type Pull } from '../stack/index.ts';
+import { type EdgeLengths, edgeLengths } from './edges.ts';
 import { measureVariant } from './measures.ts';
 
 /** What a print of a wall is like, in plain numbers that a wall is laid out and filtered by. */
@@ -64,6 +65,8 @@ export class VariantMeter {
   private readonly drawer: Drawer;
   private readonly swatches: (readonly [number, number, number])[];
   private lab = new Float64Array(0);
+  private edges: EdgeLengths | null = null;
+  private mapName: string | undefined;
 
   /** @throws EngineError as swatchLab, when an ink cannot be laid on the paper */
   constructor(drawer: Drawer) {
@@ -79,12 +82,15 @@ export class VariantMeter {
    * All measures of a print.
    * @param map of the placed screens of these pulls, and no others
    * @param layers of the pulls in that map
+   * @param mapName the same as in the call before when the map is: then its edges are known
    * @throws EngineError as cellLab
    */
-  measure(map: CellMap, layers: readonly Layer[], pulls: readonly Pull[]): VariantMeasures {
+  measure(map: CellMap, layers: readonly Layer[], pulls: readonly Pull[], mapName?: string): VariantMeasures {
     if (this.lab.length < map.cells * 3) this.lab = new Float64Array(map.cells * 6);
     const lab = cellLab(map, layers, this.drawer.paper.reflectance, this.lab);
-    const found = measureVariant(map, lab, this.swatches);
+    if (this.edges === null || mapName === undefined || mapName !== this.mapName) this.edges = edgeLengths(map);
+    this.mapName = mapName;
+    const found = measureVariant(map, lab, this.swatches, undefined, this.edges);
     const sheet = map.widthMm * map.heightMm;
     const [darkest, lightest] = found.lightness;
     const different = (name: (pull: Pull) => string): number => new Set(pulls.map(name)).size;
