@@ -124,6 +124,8 @@ export class Hanging {
       if (call === this.call) onProgress(share);
     }));
     if (call !== this.call || places === null) return null;
+    // News of progress may come after the result.
+    this.call++;
     this.job = null;
     this.likeness = { key, places };
     return places;

@@ -11,10 +11,10 @@ export class PrintFacts {
   readonly measures: (VariantMeasures | undefined)[] = [];
   private readonly sketches: (Float32Array | undefined)[] = [];
   private readonly tints: (readonly [number, number, number] | undefined)[] = [];
-  private readonly maps = new Map<number, WallMap>();
+  private readonly maps = new Map<number, ThinMap>();
 
   add(batch: WallBatch): void {
-    for (const map of batch.maps) this.maps.set(map.id, map);
+    for (const map of batch.maps) this.maps.set(map.id, thinned(map));
     for (const { variant, map, colours, measures } of batch.tiles) {
       this.keys[variant.index] = variant.key;
       this.measures[variant.index] = measures;
@@ -67,10 +67,30 @@ export class PrintFacts {
   }
 }
 
+/** What is kept of a map, for thousands of prints: enough points for what is seen from far. */
+interface ThinMap {
+  columns: number;
+  rows: number;
+  cells: Uint16Array;
+}
+
+const THIN = { columns: 30, rows: 36 };
+
+function thinned(map: WallMap): ThinMap {
+  const cells = new Uint16Array(THIN.columns * THIN.rows);
+  for (let row = 0, at = 0; row < THIN.rows; row++) {
+    const from = Math.floor(((row + 0.5) * map.rows) / THIN.rows) * map.columns;
+    for (let column = 0; column < THIN.columns; column++, at++) {
+      cells[at] = map.cells[from + Math.floor(((column + 0.5) * map.columns) / THIN.columns)]!;
+    }
+  }
+  return { ...THIN, cells };
+}
+
 const SAMPLES = 60;
 
 /** The mean of some points of a print, in about linear light. */
-function tintOf({ cells }: WallMap, colours: Uint32Array): [number, number, number] {
+function tintOf({ cells }: ThinMap, colours: Uint32Array): [number, number, number] {
   const sums = [0, 0, 0];
   for (let k = 0; k < SAMPLES; k++) {
     const word = colours[cells[Math.floor(((k + 0.5) * cells.length) / SAMPLES)]!]!;

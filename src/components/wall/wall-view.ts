@@ -210,6 +210,7 @@ export class WallView extends LitElement {
 
   private mark(index: number): void {
     if (this.variants[index] === undefined) return;
+    this.focused = index;
     const next = new Set(this.marked);
     if (!next.delete(index)) next.add(index);
     this.marked = next;
@@ -297,7 +298,8 @@ export class WallView extends LitElement {
 
   private readonly onKey = (event: KeyboardEvent): void => {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
-    const { scene, focused } = this;
+    const { scene } = this;
+    const focused = this.focused < 0 ? (scene?.hanging.sequence[0] ?? -1) : this.focused;
     this.byKeys = true;
     const deeds: Record<string, () => void> = {
       Enter: () => this.tell('open-print', focused),
@@ -323,7 +325,7 @@ export class WallView extends LitElement {
       event.preventDefault();
       this.buildUp.hide();
       const last = this.variants.length - 1;
-      if (focused < 0) this.focused = 0;
+      if (this.focused < 0) this.focused = focused;
       else this.focused = scene?.after(focused, event.key) ?? Math.min(last, Math.max(0, focused + (event.key === 'ArrowLeft' ? -1 : 1)));
       scene?.reveal(this.focused);
     }

@@ -1,0 +1,147 @@
+import { readFile } from 'node:fs/promises';
+import { loadImage } from '@napi-rs/canvas';
+import type { Locator, Page } from 'playwright-core';
+import { PDFDocument } from 'pdf-lib';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { enter, openPage, openStudio, type Studio } from './harness.ts';
+
+let studio: Studio;
+
+beforeAll(async () => {
+  studio = await openStudio();
+});
+
+afterAll(async () => {
+  await studio?.close();
+});
+
+async function wallOf(page: Page): Promise<Locator> {
+  await page.goto(studio.url);
+  await enter(page, 'Wall');
+  const wall = page.locator('wall-room');
+  await expect.poll(() => wall.getAttribute('data-state'), { timeout: 60_000 }).toBe('done');
+  return wall;
+}
+
+/** Picture keys of the prints that hang, in their order. */
+function keys(page: Page): Promise<string[]> {
+  return page.locator('wall-view').evaluate((view) => (view as unknown as { variants: { key: string }[] }).variants.map(({ key }) => key));
+}
+
+const hang = (page: Page): Locator => page.getByRole('combobox', { name: 'How the prints hang' });
+
+describe('the wall as a map', () => {
+  it('should hang the same prints after a reload, and keep them when more are found', async () => {
+    const { page, context, errors } = await openPage(studio);
+    const wall = await wallOf(page);
+    const first = await keys(page);
+    expect(new Set(first).size).toBe(200);
+
+    await page.getByRole('button', { name: 'Find 200 more' }).click();
+    await expect.poll(async () => [await wall.getAttribute('data-state'), await wall.getAttribute('data-found')], { timeout: 90_000 }).toEqual(['done', '400']);
+    const more = await keys(page);
+    expect(more.slice(0, 200)).toEqual(first);
+    expect(new Set(more).size).toBe(400);
+
+    // Saving follows each command; the reloaded project says 400 by itself.
+    await page.reload();
+    await enter(page, 'Wall');
+    await expect.poll(async () => [await wall.getAttribute('data-state'), await wall.getAttribute('data-found')], { timeout: 90_000 }).toEqual(['done', '400']);
+    expect(await keys(page)).toEqual(more);
+    expect(errors).toEqual([]);
+    await context.close();
+  });
+
+  it('should filter, hang by measures and likeness, mark by keys and compare', async () => {
+    const { page, context, errors } = await openPage(studio);
+    await wallOf(page);
+    await hang(page).selectOption({ label: 'by two measures' });
+    await page.getByRole('button', { name: /^Filter/ }).click();
+    const most = page.getByRole('slider', { name: 'Busyness, most' });
+    const [least, greatest] = [Number(await most.getAttribute('min')), Number(await most.getAttribute('max'))];
+    await most.fill(String((least + greatest) / 2));
+    const told = page.locator('wall-filter').getByRole('status');
+    await expect.poll(() => told.textContent()).toMatch(/^\d+ of 200 hang$/);
+    const shown = Number((await told.textContent())!.split(' ')[0]);
+    expect(shown).toBeGreaterThan(0);
+    expect(shown).toBeLessThan(200);
+    await page.getByRole('button', { name: 'Show all' }).click();
+    await expect.poll(() => told.textContent()).toBe('All 200 hang');
+    await page.getByRole('button', { name: /^Filter/ }).click();
+
+    await hang(page).selectOption({ label: 'like beside like' });
+    await expect.poll(() => page.getByText('Seeing what looks alike').count(), { timeout: 60_000 }).toBe(0);
+
+    // Marked by keys, walking over the map.
+    const surface = page.getByRole('application', { name: 'Wall of prints' });
+    await surface.focus();
+    await page.keyboard.press('m');
+    for (const key of ['End', 'ArrowUp']) {
+      await page.keyboard.press(key);
+      await page.keyboard.press('m');
+    }
+    await expect.poll(() => page.getByText('3 marked').count()).toBe(1);
+    await page.keyboard.press('c');
+    const dialog = page.getByRole('dialog', { name: 'Compare prints' });
+    await expect.poll(() => dialog.getByText(/ΔE00 [\d.]+ on average/).count(), { timeout: 30_000 }).toBe(2);
+    const figures = await dialog.getByText(/ΔE00 [\d.]+ on average/).allTextContents();
+    for (const text of figures) expect(Number(/ΔE00 ([\d.]+)/.exec(text)![1])).toBeGreaterThan(0);
+    await page.keyboard.press('Escape');
+
+    // A box drawn with shift held marks what lies in it.
+    await page.getByRole('button', { name: 'Unmark' }).click();
+    await hang(page).selectOption({ label: 'in the order found' });
+    await page.waitForTimeout(600);
+    const box = (await surface.boundingBox())!;
+    await page.keyboard.down('Shift');
+    await page.mouse.move(box.x + 6, box.y + 6);
+    await page.mouse.down();
+    await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2, { steps: 4 });
+    await page.mouse.up();
+    await page.keyboard.up('Shift');
+    await expect.poll(() => page.getByText(/^\d+ marked$/).count()).toBe(1);
+    expect(Number((await page.getByText(/^\d+ marked$/).textContent())!.split(' ')[0])).toBeGreaterThan(20);
+    expect(errors).toEqual([]);
+    await context.close();
+  });
+
+  it('should save a contact sheet and one print as files that other readers open', async () => {
+    const { page, context, errors } = await openPage(studio);
+    await wallOf(page);
+    const surface = page.getByRole('application', { name: 'Wall of prints' });
+    await surface.focus();
+    for (let i = 0; i < 7; i++) {
+      await page.keyboard.press('m');
+      await page.keyboard.press('ArrowRight');
+    }
+    await page.getByRole('button', { name: 'Contact sheet' }).click();
+    const sheet = page.getByRole('dialog', { name: 'Contact sheet' });
+    const [pdf] = await Promise.all([page.waitForEvent('download', { timeout: 60_000 }), sheet.getByRole('button', { name: 'Save' }).click()]);
+    expect(pdf.suggestedFilename()).toMatch(/contact-sheet\.pdf$/);
+    const doc = await PDFDocument.load(await readFile(await pdf.path()));
+    expect(doc.getPageCount()).toBe(1);
+
+    await page.getByRole('button', { name: 'Contact sheet' }).click();
+    await sheet.getByRole('combobox', { name: 'File' }).selectOption('png');
+    const [png] = await Promise.all([page.waitForEvent('download', { timeout: 60_000 }), sheet.getByRole('button', { name: 'Save' }).click()]);
+    // A4 is 210 mm wide: 1654 pixels at 200 an inch.
+    expect((await loadImage(await readFile(await png.path()))).width).toBe(1654);
+
+    await surface.focus();
+    await page.keyboard.press('s');
+    const one = page.getByRole('dialog', { name: /as a picture$/ });
+    await one.getByRole('spinbutton', { name: 'Width' }).fill('100');
+    await one.getByRole('spinbutton', { name: 'at' }).fill('254');
+    const [print] = await Promise.all([page.waitForEvent('download', { timeout: 60_000 }), one.getByRole('button', { name: 'Save' }).click()]);
+    expect((await loadImage(await readFile(await print.path()))).width).toBe(1000);
+
+    // What is too large is told, and the wall goes on.
+    await page.keyboard.press('s');
+    await one.getByRole('spinbutton', { name: 'Width' }).fill('1500');
+    await one.getByRole('spinbutton', { name: 'at' }).fill('600');
+    await one.getByRole('button', { name: 'Save' }).click();
+    await expect.poll(() => one.getByRole('alert').textContent()).toMatch(/up to \d+ dpi will do/);
+    expect(errors).toEqual([]);
+    await context.close();
+  });
+});
