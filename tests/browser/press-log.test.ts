@@ -134,6 +134,12 @@ describe('what is left of a visit', () => {
 
     await enter(page, 'Chest');
     await page.getByRole('listitem', { name: /sheet 2 as pulled/ }).waitFor();
+    // The visit lies in the Chest with its sheets; following the print opens it.
+    const visits = page.getByRole('region', { name: 'Visits' });
+    await visits.getByLabel('Sheets of').selectOption({ index: 1 });
+    await expect.poll(() => visits.getByRole('listitem', { name: /^Sheet \d/ }).count(), { timeout: 20_000 }).toBe(3);
+    expect(await visits.getByRole('textbox', { name: 'Where sheet 2 lies' }).inputValue()).toBe('Box 4');
+    await visits.getByRole('img', { name: 'Sheet 2 as pulled', exact: true }).waitFor();
     expect(errors).toEqual([]);
     await context.close();
   });

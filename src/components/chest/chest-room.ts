@@ -7,6 +7,7 @@ import { FileDrop, fileDropStyles } from '../ui/file-drop.ts';
 import { controls } from '../ui/styles.ts';
 import { importRecipe } from './import-recipes.ts';
 import './recipe-print.ts';
+import './visit-list.ts';
 
 /** The kept recipes, pinned up; recipe files come in and go out here. */
 @customElement('chest-room')
@@ -142,6 +143,7 @@ export class ChestRoom extends LitElement {
                 </li>`,
               )}
             </ul>`}
+        <visit-list .store=${this.store}></visit-list>
       </div>
       ${this.fileDrop.veil('Drop recipe files to keep them')}
     `;

@@ -92,6 +92,8 @@ export class LogSheets extends LitElement {
   @property({ attribute: false }) pictures!: StatePictures;
   /** Changes when a picture has arrived or something was logged. */
   @property({ type: Number }) drawn = 0;
+  /** Only sheets of this recipe; '' shows all. */
+  @property() only = '';
 
   private async add(happenings: Happening[]): Promise<void> {
     await this.log.add(happenings);
@@ -141,7 +143,8 @@ export class LogSheets extends LitElement {
   override render() {
     const { head, events, sheets } = this.log;
     if (head === null) return nothing;
-    const bare = sheets.filter((sheet) => sheet.events.length === 0).map((sheet) => sheet.number);
+    const shown = sheets.filter((sheet) => this.only === '' || head.recipes[sheet.recipe]!.id === this.only);
+    const bare = shown.filter((sheet) => sheet.events.length === 0).map((sheet) => sheet.number);
     return html`<div class="row tools">
         <button @click=${() => saveLog(head, events)}>Save the log as a file</button>
         <button @click=${() => void bringInLog(this.store, this.log).then(() => this.requestUpdate())}>Bring in another device’s log…</button>
@@ -149,7 +152,7 @@ export class LogSheets extends LitElement {
       ${this.renderConflicts()}
       <ul class="sheets" aria-label="Sheets as pulled">
         ${repeat(
-          sheets.filter((sheet) => sheet.events.length > 0),
+          shown.filter((sheet) => sheet.events.length > 0),
           (sheet) => sheet.number,
           (sheet) => this.renderSheet(sheet),
         )}

@@ -66,6 +66,8 @@ export class StatePictures implements ReactiveController {
     if (url !== undefined) return url;
     known.set(key, null);
     this.queue.push({ recipe, pulls, key });
+    // A child of the host asks after the host was updated.
+    queueMicrotask(() => this.hostUpdated());
     return null;
   }
 

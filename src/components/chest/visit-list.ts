@@ -1,0 +1,114 @@
+import { css, html, LitElement, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { repeat } from 'lit/directives/repeat.js';
+import type { VisitHead } from '../../engine/log/types.ts';
+import { sentenceOf } from '../../workers/client.ts';
+import { type AppStore, StoreController } from '../app-store.ts';
+import { controls } from '../ui/styles.ts';
+import { counted } from '../ui/words.ts';
+import './visit-sheets.ts';
+
+/** The visits in which something was pulled, first to last, also those of other projects. */
+@customElement('visit-list')
+export class VisitList extends LitElement {
+  static override styles = [
+    controls,
+    css`
+      section {
+        margin-top: 72px;
+      }
+      header {
+        margin-bottom: 18px;
+        justify-content: space-between;
+      }
+      details {
+        border-top: 1px solid var(--line);
+      }
+      summary {
+        min-height: var(--touch);
+        padding: 10px 0;
+        cursor: pointer;
+      }
+      visit-sheets {
+        display: block;
+        padding: 8px 0 40px;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) store!: AppStore;
+  @state() private visits: readonly VisitHead[] = [];
+  @state() private opened: ReadonlySet<string> = new Set();
+  /** The print whose sheets are followed through the visits, by the id of its recipe. */
+  @state() private only = '';
+  private inside = false;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    new StoreController(this, this.store);
+  }
+
+  protected override willUpdate(): void {
+    const inside = this.store.room === 'chest';
+    if (inside && !this.inside) void this.read();
+    this.inside = inside;
+  }
+
+  private async read(): Promise<void> {
+    try {
+      const visits = (await this.store.saver.readVisits?.()) ?? [];
+      this.visits = visits.sort((a, b) => a.begunMs - b.begunMs || (a.id < b.id ? -1 : 1));
+    } catch (error) {
+      this.store.tell(`Past visits could not be read (${sentenceOf(error)}); reload the page to try again.`);
+    }
+  }
+
+  private toggle(id: string, open: boolean): void {
+    if (open === this.opened.has(id)) return;
+    const opened = new Set(this.opened);
+    if (open) opened.add(id);
+    else opened.delete(id);
+    this.opened = opened;
+  }
+
+  private follow(id: string): void {
+    this.only = id;
+    // A family is looked at side by side.
+    if (id !== '') this.opened = new Set(this.visits.filter((visit) => visit.recipes.some((recipe) => recipe.id === id)).map((visit) => visit.id));
+  }
+
+  override render() {
+    if (this.visits.length === 0) return nothing;
+    const prints = new Map(this.visits.flatMap((visit) => visit.recipes.map((recipe) => [recipe.id, recipe.title])));
+    const visits = this.visits.filter((visit) => this.only === '' || visit.recipes.some((recipe) => recipe.id === this.only));
+    return html`<section aria-labelledby="visits">
+      <header class="row">
+        <h2 id="visits">Visits</h2>
+        <label
+          >Sheets of
+          <select @change=${(event: Event) => this.follow((event.target as HTMLSelectElement).value)}>
+            <option value="">every print</option>
+            ${[...prints].map(([id, title]) => html`<option value=${id} ?selected=${id === this.only}>${title}</option>`)}
+          </select></label
+        >
+      </header>
+      ${repeat(
+        visits,
+        (visit) => visit.id,
+        (visit) => html`<details .open=${this.opened.has(visit.id)} @toggle=${(event: Event) => this.toggle(visit.id, (event.target as HTMLDetailsElement).open)}>
+          <summary>
+            <strong>${visit.title}</strong>, ${new Date(visit.begunMs).toLocaleDateString('en', { day: 'numeric', month: 'long', year: 'numeric' })}
+            <span class="soft">${counted(visit.sheets.length, 'sheet')}</span>
+          </summary>
+          ${this.opened.has(visit.id) ? html`<visit-sheets .store=${this.store} .head=${visit} .only=${this.only}></visit-sheets>` : nothing}
+        </details>`,
+      )}
+    </section>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'visit-list': VisitList;
+  }
+}
