@@ -132,7 +132,7 @@ export class Finder {
     const classes = countFew(graph, LIST_COUNT_STEPS);
     if (classes === null || classes > BigInt(Math.min(enough, MAX_LISTED_CLASSES))) return null;
     return randomFrom(`${seed}:list`)
-      .shuffle([...this.admitted(laid, graph, pairs)])
+      .shuffle([...admitted(laid, graph, pairs, this.keepOf(laid, bench.length))])
       .map((each) => (index: number) => this.variant(laid, each, index));
   }
 
@@ -153,23 +153,13 @@ export class Finder {
     if (classes > BigInt(MAX_LISTED_CLASSES)) return { ...told, count: String(classes), oneByOne: false };
     const keys = new Set<string>();
     let done = 0;
-    for (const order of this.admitted(laid, graph, pairs)) {
-      const variant = this.variant(laid, order, 0);
-      if (variant !== null) keys.add(variant.key);
+    // Inks and caps speak of prints in which more may change, so holds alone count here.
+    const keep = holdConstraints(bench, bench.length, this.source.settings.holds);
+    for (const order of admitted(laid, graph, pairs, keep)) {
+      keys.add(this.named(laid, order, 0).key);
       if (++done % 16 === 0) yield;
     }
     return { ...told, count: String(keys.size), oneByOne: true };
-  }
-
-  /** One order of each class that the holds admit. */
-  private *admitted(laid: Laid, graph: Graph, pairs: readonly [number, number][]): Generator<number[]> {
-    const { pulls } = laid;
-    const keep = this.keepOf(laid, pulls.length);
-    const ranks = pulls.map((_, i) => i);
-    for (const each of classesOf(graph)) {
-      const fitted = arrange(pulls.length, { ...keep, arcs: [...keep.arcs, ...orient(pairs, each)] }, ranks);
-      if (fitted !== null) yield fitted;
-    }
   }
 
   /** What holds and inks ask of the order. */
@@ -201,8 +191,11 @@ export class Finder {
 
   /** Null when the print is beyond a cap. */
   private variant(laid: Laid, order: readonly number[], index: number): Variant | null {
+    return this.withinCaps(order.map((pull) => laid.pulls[pull])) ? this.named(laid, order, index) : null;
+  }
+
+  private named(laid: Laid, order: readonly number[], index: number): Variant {
     const { seed } = this.source.settings;
-    if (!this.withinCaps(order.map((pull) => laid.pulls[pull]))) return null;
     const { map, pulls, edges } = laid;
     const seen = this.sight.of(map, order.map((pull) => laid.films[pull]), order.map((pull) => laid.bits[pull]));
     // What nothing shows of has no part in the picture's name.
@@ -275,6 +268,15 @@ interface Laid {
   /** Placed screen of the map that each pull prints. */
   bits: readonly number[];
   edges: readonly Overlap[];
+}
+
+/** One order of each class that is left by what must be kept. */
+function* admitted({ pulls }: Laid, graph: Graph, pairs: readonly [number, number][], keep: Constraints): Generator<number[]> {
+  const ranks = pulls.map((_, i) => i);
+  for (const each of classesOf(graph)) {
+    const fitted = arrange(pulls.length, { ...keep, arcs: [...keep.arcs, ...orient(pairs, each)] }, ranks);
+    if (fitted !== null) yield fitted;
+  }
 }
 
 function pairsOf({ edges }: Laid): [number, number][] {

@@ -39,6 +39,12 @@ describe('countOrders', () => {
     expect(counted({ ...input, explore: { ...input.explore, holds } }).count).toBe('24');
   });
 
+  it('should count the stack as it is, whatever caps and inks ask of prints', () => {
+    const input = pile(5);
+    const wishes = { maxPulls: 3, maxInks: 2, inkFirst: 'ink4', neverOver: [['ink0', 'ink1']] as [string, string][] };
+    expect(counted({ ...input, explore: { ...input.explore, ...wishes } }).count).toBe('120');
+  });
+
   it('should count 1 where no order shows', () => {
     const drawer = rectDrawer([[0, 0, 20, 20], [50, 0, 20, 20], [100, 0, 20, 20]]);
     expect(counted({ drawer, bench: [0, 1, 2].map((i) => pull(i, 'tar')), explore: SETTINGS }).count).toBe('1');
