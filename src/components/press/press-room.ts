@@ -23,6 +23,7 @@ import { tickedOff, tickedOn, ticksOf } from './log-ticks.ts';
 import { boundWords, freeSwapWords, needsWords, planHeadline } from './plan-words.ts';
 import { type MadePlan, PlanRun } from './plan-run.ts';
 import { PressKeeper } from './press-record.ts';
+import './pdf-choice.ts';
 import { pressStyles } from './press-styles.ts';
 import './pull-sheet.ts';
 import type { PullSheet } from './pull-sheet.ts';
@@ -31,7 +32,8 @@ import type { Tick } from './set-up-card.ts';
 import './set-up-grid.ts';
 import { StatePictures } from './state-pictures.ts';
 import './studio-figures.ts';
-import { GRAMS_NOTE, inkTable, OVERS_NOTE, paperTable, screenTable, supplyStyles } from './supplies.ts';
+import { inkTable, paperTable, screenTable, stockTable, supplyStyles } from './supplies.ts';
+import { GRAMS_NOTE, OVERS_NOTE } from './supply-figures.ts';
 import { nextSetUp, setUpsDone } from './ticks.ts';
 import './visit-runs.ts';
 
@@ -339,6 +341,13 @@ export class PressRoom extends LitElement {
             <button ?disabled=${running || this.preparing} @click=${() => void this.print()}>
               ${this.preparing ? 'Drawing the pictures…' : 'Print the pull sheet'}
             </button>
+            <ps-pdf-choice
+              .made=${made}
+              .pictures=${this.pictures}
+              .heading=${this.store.project.title}
+              .tell=${(sentence: string) => this.store.tell(sentence)}
+              .disabled=${running}
+            ></ps-pdf-choice>
             ${this.log.events.length === 0 || done.size === plan.cards.length
               ? nothing
               : html`<button ?disabled=${running} @click=${this.findRest}>Plan the rest around what is done</button>`}
@@ -382,6 +391,7 @@ export class PressRoom extends LitElement {
         <div>
           <h2>Ink</h2>
           <div class="scroll">${inkTable(plan)}</div>
+          <div class="scroll">${stockTable(plan)}</div>
           <p class="soft small">${GRAMS_NOTE}</p>
           <h2 class="next">Paper</h2>
           <div class="scroll">${paperTable(made)}</div>
@@ -389,7 +399,7 @@ export class PressRoom extends LitElement {
         </div>
         <div>
           <h2>Screens</h2>
-          <div class="scroll">${screenTable(plan)}</div>
+          <div class="scroll">${screenTable(made)}</div>
         </div>
       </section>
       <section class="safe">

@@ -13,7 +13,8 @@ import { printImage } from './print-image.ts';
 import { pullSheetStyle } from './pull-sheet-style.ts';
 import './set-up-grid.ts';
 import type { StatePictures } from './state-pictures.ts';
-import { GRAMS_NOTE, inkTable, OVERS_NOTE, paperTable, screenTable, supplyStyles } from './supplies.ts';
+import { inkTable, paperTable, screenTable, stockTable, supplyStyles } from './supplies.ts';
+import { GRAMS_NOTE, OVERS_NOTE } from './supply-figures.ts';
 import { tickGroups } from './ticks.ts';
 
 /** A rule for pages counts only in the document's own style, and only while a pull sheet is there. */
@@ -162,11 +163,11 @@ export class PullSheet extends LitElement {
       </section>
       <section class="keep">
         <h2>Screens</h2>
-        ${screenTable(plan)}
+        ${screenTable(this.made)}
       </section>
       <section class="keep">
         <h2>Ink</h2>
-        ${inkTable(plan)}
+        ${inkTable(plan)} ${stockTable(plan)}
         <p class="small" style="margin-top: 2mm">${GRAMS_NOTE}</p>
       </section>
       <section class="keep">

@@ -74,7 +74,10 @@ export class StatePictures implements ReactiveController {
   /** Resolves when nothing is left to draw. */
   settled(): Promise<void> {
     if (!this.busy && this.queue.length === 0) return Promise.resolve();
-    return new Promise((resolve) => this.waiting.push(resolve));
+    return new Promise((resolve) => {
+      this.waiting.push(resolve);
+      if (!this.paused()) void this.work();
+    });
   }
 
   /** Lets go of the pictures of recipes that are no longer shown. */

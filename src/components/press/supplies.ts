@@ -2,10 +2,11 @@ import { css, html, nothing } from 'lit';
 import type { PressPlan } from '../../engine/output/visit.ts';
 import { withOvers } from '../../engine/output/visit-needs.ts';
 import { stackMinutesOf } from '../../engine/ink/drying.ts';
-import type { VisitInk, VisitScreen } from '../../engine/output/registry.ts';
+import type { VisitInk } from '../../engine/output/registry.ts';
 import '../ui/ink-chip.ts';
 import { counted } from '../ui/words.ts';
 import type { MadePlan } from './plan-run.ts';
+import { screensToMake } from './supply-figures.ts';
 import { gramsText, minutesText, recipeLetter } from './plan-words.ts';
 
 export const supplyStyles = css`
@@ -47,10 +48,6 @@ export const supplyStyles = css`
   }
 `;
 
-/** Where the grams come from, since most of it is from memory. */
-export const GRAMS_NOTE =
-  'Wet ink with overs and what stays in screen and bucket. Density, transfer and loss start from memory, not from a source: weigh what your first run takes and change the studio figures.';
-
 /** Ink to mix, in grams, the visit over. */
 export function inkTable(plan: PressPlan) {
   const inks = new Map(plan.cards.map((card) => [card.ink.key, card.ink]));
@@ -82,9 +79,30 @@ export function inkTable(plan: PressPlan) {
   </table>`;
 }
 
-/** What the overs are in, and what not. */
-export const OVERS_NOTE =
-  'Overs go through every set-up of their recipe, behind its numbered sheets. They are in the ink and the paper, but not in the times and check boxes.';
+/** The same by stock ink, as it is weighed out; nothing where no ink is a mix. */
+export function stockTable(plan: PressPlan) {
+  const mixed = plan.cards.some((card) => card.ink.stocks.length > 1);
+  if (!mixed) return nothing;
+  return html`<table class="supplies">
+    <caption class="visually-hidden">
+      Stock ink to have
+    </caption>
+    <thead>
+      <tr>
+        <th scope="col">Stock ink, for the mixes too</th>
+        <th scope="col" class="number">To have</th>
+      </tr>
+    </thead>
+    <tbody>
+      ${plan.stocks.map(
+        ({ name, grams }) => html`<tr>
+          <th scope="row">${name}</th>
+          <td class="number"><b>${gramsText(grams)} g</b></td>
+        </tr>`,
+      )}
+    </tbody>
+  </table>`;
+}
 
 /** Paper to cut, by recipe, with overs. */
 export function paperTable({ plan, recipes, input }: MadePlan) {
@@ -129,13 +147,8 @@ export function paperTable({ plan, recipes, input }: MadePlan) {
 }
 
 /** Frames to have at hand, in the order in which they are first mounted. */
-export function screenTable(plan: PressPlan) {
-  const screens = new Map<string, { screen: VisitScreen; first: number; mounts: number }>();
-  for (const card of plan.cards) {
-    const known = screens.get(card.screen.key);
-    if (known === undefined) screens.set(card.screen.key, { screen: card.screen, first: card.number, mounts: 1 });
-    else if (card.mount) known.mounts++;
-  }
+export function screenTable(made: Pick<MadePlan, 'plan' | 'recipes'>) {
+  const { screens, filmM2 } = screensToMake(made);
   return html`<table class="supplies">
     <caption class="visually-hidden">
       Screens
@@ -149,7 +162,7 @@ export function screenTable(plan: PressPlan) {
       </tr>
     </thead>
     <tbody>
-      ${[...screens.values()].map(
+      ${screens.map(
         ({ screen, first, mounts }) => html`<tr>
           <th scope="row">${screen.key} ${screen.name}</th>
           <td style="white-space: nowrap">${screen.mesh.threadsPerCm}/cm, ${screen.mesh.threadUm} µm</td>
@@ -157,6 +170,10 @@ export function screenTable(plan: PressPlan) {
           <td class="number">${counted(mounts, 'time')}</td>
         </tr>`,
       )}
+      <tr>
+        <th scope="row" colspan="3">${counted(screens.length, 'screen')} to make; film at the size of the sheets</th>
+        <td class="number"><b>${filmM2.toFixed(2)} m²</b></td>
+      </tr>
     </tbody>
   </table>`;
 }

@@ -1,0 +1,198 @@
+import { PDFDocument, type PDFFont, type PDFImage, type PDFPage, rgb, StandardFonts } from 'pdf-lib';
+import type { Pull } from '../../../engine/stack/types.ts';
+
+/** Points a millimetre. */
+export const PT_PER_MM = 72 / 25.4;
+
+/** Sizes of paper that a pull sheet is printed on, mm. */
+export const PAGE_SIZES = { A4: [210, 297], Letter: [215.9, 279.4] } as const;
+export type PageName = keyof typeof PAGE_SIZES;
+
+const MARGIN_PT = 14 * PT_PER_MM;
+const BLACK = rgb(0.08, 0.07, 0.06);
+const SOFT = rgb(0.38, 0.36, 0.33);
+const LINE = rgb(0.72, 0.7, 0.66);
+
+/** Signs that the standard fonts lack, in signs that they have. */
+const INSTEAD: Readonly<Record<string, string>> = { '−': '-', '→': '>', '←': '<', '↑': '^', '↓': 'v', '≤': '<=', '≥': '>=', 'Δ': 'd', '✓': 'x', '⌈': '', '⌉': '' };
+
+/** Draws one state of a recipe's sheet into a box, and gives how wide it is. */
+export type DrawState = (recipe: number, pulls: readonly Pull[], x: number, top: number, height: number) => Promise<number>;
+
+export interface TextStyle {
+  size?: number;
+  bold?: boolean;
+  soft?: boolean;
+}
+
+/** Writes down a page from the top, with new pages as they are needed. Lengths in points, y from the top. */
+export class PageWriter {
+  readonly doc: PDFDocument;
+  readonly width: number;
+  readonly height: number;
+  private readonly plain: PDFFont;
+  private readonly bold: PDFFont;
+  private readonly known = new Set<number>();
+  private page!: PDFPage;
+  /** Where the next line begins. */
+  y = 0;
+
+  private constructor(doc: PDFDocument, size: PageName, plain: PDFFont, bold: PDFFont) {
+    this.doc = doc;
+    this.width = PAGE_SIZES[size][0] * PT_PER_MM;
+    this.height = PAGE_SIZES[size][1] * PT_PER_MM;
+    this.plain = plain;
+    this.bold = bold;
+    for (const code of plain.getCharacterSet()) this.known.add(code);
+    this.newPage();
+  }
+
+  static async open(size: PageName, title: string): Promise<PageWriter> {
+    const doc = await PDFDocument.create();
+    doc.setTitle(title);
+    return new PageWriter(doc, size, await doc.embedFont(StandardFonts.Helvetica), await doc.embedFont(StandardFonts.HelveticaBold));
+  }
+
+  get left(): number {
+    return MARGIN_PT;
+  }
+
+  get right(): number {
+    return this.width - MARGIN_PT;
+  }
+
+  get room(): number {
+    return this.height - MARGIN_PT - this.y;
+  }
+
+  newPage(): void {
+    this.page = this.doc.addPage([this.width, this.height]);
+    this.y = MARGIN_PT;
+  }
+
+  /** Begins a new page when so much does not fit on this one. */
+  need(height: number): void {
+    if (this.room < height && this.y > MARGIN_PT) this.newPage();
+  }
+
+  /** Text in signs that the fonts have: accents are taken off where need be, else a question mark. */
+  written(text: string): string {
+    return [...text.replace(/\s/gu, ' ')]
+      .map((sign) => {
+        if (this.known.has(sign.codePointAt(0)!)) return sign;
+        if (sign in INSTEAD) return INSTEAD[sign]!;
+        const bare = sign.normalize('NFKD').replace(/\p{M}/gu, '');
+        return [...bare].every((each) => this.known.has(each.codePointAt(0)!)) ? bare : '?';
+      })
+      .join('');
+  }
+
+  private fontOf({ bold }: TextStyle): PDFFont {
+    return bold === true ? this.bold : this.plain;
+  }
+
+  widthOf(text: string, style: TextStyle = {}): number {
+    return this.fontOf(style).widthOfTextAtSize(this.written(text), style.size ?? 12);
+  }
+
+  /** One line whose top is at `top`; cut with dots where it is wider than `most`. */
+  line(text: string, x: number, top: number, style: TextStyle = {}, most = Infinity): void {
+    const size = style.size ?? 12;
+    let shown = this.written(text);
+    const font = this.fontOf(style);
+    if (font.widthOfTextAtSize(shown, size) > most) {
+      while (shown.length > 1 && font.widthOfTextAtSize(`${shown}…`, size) > most) shown = shown.slice(0, -1);
+      shown = `${shown.trimEnd()}…`;
+    }
+    this.page.drawText(shown, { x, y: this.height - top - size, size, font, color: style.soft === true ? SOFT : BLACK });
+  }
+
+  lines(text: string, most: number, style: TextStyle = {}): string[] {
+    const out: string[] = [];
+    let now = '';
+    for (const word of text.split(' ')) {
+      const longer = now === '' ? word : `${now} ${word}`;
+      if (now !== '' && this.widthOf(longer, style) > most) {
+        out.push(now);
+        now = word;
+      } else now = longer;
+    }
+    out.push(now);
+    return out;
+  }
+
+  /** Wrapped text at `y`, which it moves on. */
+  paragraph(text: string, style: TextStyle = {}, x = this.left, most = this.right - x): void {
+    const size = style.size ?? 12;
+    for (const line of this.lines(text, most, style)) {
+      this.need(size * 1.35);
+      this.line(line, x, this.y, style, most);
+      this.y += size * 1.35;
+    }
+  }
+
+  heading(text: string): void {
+    this.need(70);
+    this.y += 12;
+    this.paragraph(text, { size: 18, bold: true });
+    this.y += 4;
+  }
+
+  rule(top = this.y, x = this.left, to = this.right): void {
+    this.page.drawLine({ start: { x, y: this.height - top }, end: { x: to, y: this.height - top }, thickness: 0.7, color: LINE });
+  }
+
+  box(x: number, top: number, size: number): void {
+    this.page.drawRectangle({ x, y: this.height - top - size, width: size, height: size, borderColor: BLACK, borderWidth: 1 });
+  }
+
+  fill(x: number, top: number, width: number, height: number, hex: string | null, edge = false): void {
+    this.page.drawRectangle({
+      x,
+      y: this.height - top - height,
+      width,
+      height,
+      ...(hex === null ? {} : { color: colourOf(hex) }),
+      ...(edge ? { borderColor: LINE, borderWidth: 0.7 } : {}),
+    });
+  }
+
+  stroke(x: number, top: number, toX: number, toTop: number, thickness: number, hex: string): void {
+    this.page.drawLine({ start: { x, y: this.height - top }, end: { x: toX, y: this.height - toTop }, thickness, color: colourOf(hex) });
+  }
+
+  /** Closed rings as one vector shape, even-odd by their own turning. @param scale points a unit */
+  shape(rings: readonly ArrayLike<number>[], x: number, top: number, scale: number, hex: string): void {
+    const path = rings
+      .filter((ring) => ring.length >= 6)
+      .map((ring) => {
+        let text = '';
+        for (let i = 0; i < ring.length; i += 2) text += `${i === 0 ? 'M' : 'L'}${ring[i]!.toFixed(2)} ${ring[i + 1]!.toFixed(2)}`;
+        return `${text}Z`;
+      })
+      .join('');
+    if (path !== '') this.page.drawSvgPath(path, { x, y: this.height - top, scale, color: colourOf(hex) });
+  }
+
+  image(image: PDFImage, x: number, top: number, width: number, height: number): void {
+    this.page.drawImage(image, { x, y: this.height - top - height, width, height });
+    this.fill(x, top, width, height, null, true);
+  }
+
+  /** Numbers the pages and gives the file. */
+  async close(foot: string): Promise<Uint8Array> {
+    const pages = this.doc.getPages();
+    for (const [at, page] of pages.entries()) {
+      this.page = page;
+      const number = `${at + 1} of ${pages.length}`;
+      this.line(number, this.right - this.widthOf(number, { size: 10 }), this.height - 26, { size: 10, soft: true });
+      this.line(foot, this.left, this.height - 26, { size: 10, soft: true }, this.right - this.left - 80);
+    }
+    return this.doc.save();
+  }
+}
+
+function colourOf(hex: string) {
+  const part = (at: number): number => parseInt(hex.slice(at, at + 2), 16) / 255;
+  return rgb(part(1), part(3), part(5));
+}

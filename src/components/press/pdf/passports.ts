@@ -1,0 +1,58 @@
+import { counted } from '../../ui/words.ts';
+import type { MadePlan } from '../plan-run.ts';
+import { layWords, rangesText, recipeLetter } from '../plan-words.ts';
+import type { DrawState, PageWriter } from './page-writer.ts';
+
+interface Passport {
+  recipe: number;
+  sheets: number[];
+  /** Indices of the set-ups that print on these sheets, in time. */
+  setUps: number[];
+}
+
+/** Sheets that go through the same set-ups share a passport. */
+export function passportsOf({ plan }: Pick<MadePlan, 'plan'>): Passport[] {
+  const ways = new Map<number, number[]>(plan.sheets.map(({ number }) => [number, []]));
+  for (const [at, card] of plan.cards.entries()) for (const sheet of card.sheets) ways.get(sheet)!.push(at);
+  const found = new Map<string, Passport>();
+  for (const { number, recipe } of plan.sheets) {
+    const setUps = ways.get(number)!;
+    const key = JSON.stringify([recipe, setUps]);
+    const known = found.get(key);
+    if (known === undefined) found.set(key, { recipe, sheets: [number], setUps });
+    else known.sheets.push(number);
+  }
+  return [...found.values()];
+}
+
+/** For each kind of sheet its whole stack, first down first. */
+export async function passportPages(out: PageWriter, made: MadePlan, draw: DrawState): Promise<void> {
+  const { plan } = made;
+  out.newPage();
+  out.heading('Sheets');
+  for (const { recipe, sheets, setUps } of passportsOf(made)) {
+    const picture = 110;
+    out.need(Math.min(picture, 60 + setUps.length * 20) + 60);
+    out.rule();
+    out.y += 8;
+    const top = out.y;
+    const width = await draw(recipe, made.recipes[recipe]!.pulls, out.left, top, picture);
+    const x = out.left + width + 16;
+    out.paragraph(`${recipeLetter(recipe)} ${plan.recipes[recipe]?.title ?? ''}`, { size: 15, bold: true }, x);
+    out.paragraph(`${sheets.length === 1 ? 'Sheet' : 'Sheets'} ${rangesText(sheets)}, each ${counted(setUps.length, 'set-up')}`, {}, x);
+    out.y = Math.max(out.y, top) + 4;
+    const page = out.doc.getPageCount();
+    for (const at of setUps) {
+      const card = plan.cards[at]!;
+      out.need(20);
+      const from = out.doc.getPageCount() === page ? x : out.left;
+      out.box(from, out.y + 1, 11);
+      out.line(`${card.number}`, from + 18, out.y, { bold: true });
+      out.line(`${card.screen.key} ${card.screen.name}`, from + 42, out.y, { bold: true }, 130);
+      out.line(`${card.ink.key}; ${layWords(card)}; ${counted(card.strokes, 'stroke')}`, from + 178, out.y, { size: 11 }, out.right - from - 178);
+      out.y += 19;
+    }
+    if (out.doc.getPageCount() === page) out.y = Math.max(out.y, top + picture);
+    out.y += 10;
+  }
+}

@@ -1,0 +1,215 @@
+import type { PDFImage } from 'pdf-lib';
+import { srgbHexFromLab } from '../../../engine/colour/screen-colour.ts';
+import type { CardState, SetUpCard } from '../../../engine/output/set-up-cards.ts';
+import { pullRings } from '../../../engine/shapes/placed.ts';
+import type { Pull } from '../../../engine/stack/types.ts';
+import { counted } from '../../ui/words.ts';
+import { CAUTIONS, CAUTIONS_DEFER } from '../cautions.ts';
+import { dryWords, waitWords } from '../drying-words.ts';
+import type { MadePlan } from '../plan-run.ts';
+import { boundWords, capital, freeSwapWords, layWords, needsWords, planHeadline, rangesText, recipeLetter, setUpTags, timeWords } from '../plan-words.ts';
+import { tickGroups } from '../ticks.ts';
+import { dayPlanPages } from './day-plan.ts';
+import { type DrawState, type PageName, PageWriter } from './page-writer.ts';
+import { passportPages } from './passports.ts';
+import { supplyPages } from './supply-pages.ts';
+
+/** Gives a PNG of a recipe's sheet with some pulls on it; null when it could not be drawn. */
+export type PictureOf = (recipe: number, pulls: readonly Pull[]) => Promise<Uint8Array | null>;
+
+export interface PullSheetOptions {
+  size: PageName;
+  heading: string;
+  picture: PictureOf;
+}
+
+const STATE_PT = 118;
+
+/**
+ * The pull sheet as a PDF, one column: summary and cautions, the days, what to have ready, a card
+ * for each set-up, a passport for each kind of sheet. Diagrams are vectors, states are pictures.
+ * @returns the bytes of the file
+ */
+export async function pullSheetPdf(made: MadePlan, options: PullSheetOptions): Promise<Uint8Array> {
+  const out = await PageWriter.open(options.size, `Pull sheet: ${options.heading}`);
+  const draw = stateDrawer(out, made, options.picture);
+  await cover(out, made, options.heading, draw);
+  dayPlanPages(out, made.plan);
+  supplyPages(out, made);
+  out.newPage();
+  out.heading('Set-ups');
+  for (const [at, card] of made.plan.cards.entries()) await cardBlock(out, made, card, at, draw);
+  await passportPages(out, made, draw);
+  return out.close(`Pull sheet: ${options.heading}`);
+}
+
+function stateDrawer(out: PageWriter, made: MadePlan, picture: PictureOf): DrawState {
+  const images = new Map<string, PDFImage | null>();
+  return async (recipe, pulls, x, top, height) => {
+    const { widthMm, heightMm } = made.recipes[recipe]!.paper;
+    const width = (height * widthMm) / heightMm;
+    if (pulls.length === 0) {
+      out.fill(x, top, width, height, '#ffffff', true);
+      return width;
+    }
+    const key = JSON.stringify([recipe, pulls.map((pull) => pull.id)]);
+    let image = images.get(key);
+    if (image === undefined) {
+      const png = await picture(recipe, pulls);
+      image = png === null ? null : await out.doc.embedPng(png);
+      images.set(key, image);
+    }
+    if (image === null) out.fill(x, top, width, height, null, true);
+    else out.image(image, x, top, width, height);
+    return width;
+  };
+}
+
+async function cover(out: PageWriter, made: MadePlan, heading: string, draw: DrawState): Promise<void> {
+  const { plan } = made;
+  out.paragraph('Pull sheet', { soft: true });
+  out.paragraph(heading, { size: 28, bold: true });
+  out.paragraph(`${counted(plan.sheets.length, 'sheet')}, ${planHeadline(plan)}`, { size: 15, bold: true });
+  out.y += 4;
+  out.paragraph(`${boundWords(plan)} ${freeSwapWords(plan)} ${needsWords(plan)}`);
+  for (const problem of plan.problems.slice(0, 3)) out.paragraph(problem.message, { bold: true });
+  out.y += 18;
+  const third = (out.right - out.left) / 3;
+  for (const [i, word] of ['Date', 'Printer', 'Studio'].entries()) {
+    out.line(word, out.left + i * third, out.y, { soft: true });
+    out.rule(out.y + 16, out.left + i * third + 46, out.left + (i + 1) * third - 14);
+  }
+  out.y += 34;
+  let x = out.left;
+  const height = 130;
+  for (const [r, recipe] of plan.recipes.entries()) {
+    const { widthMm, heightMm } = made.recipes[r]!.paper;
+    const width = (height * widthMm) / heightMm;
+    if (x + width > out.right) {
+      x = out.left;
+      out.y += height + 44;
+    }
+    if (x === out.left) out.need(height + 44);
+    await draw(r, made.recipes[r]!.pulls, x, out.y, height);
+    const cell = Math.max(width, 96);
+    out.line(`${recipeLetter(r)} ${recipe.title}`, x, out.y + height + 4, { bold: true, size: 11 }, cell);
+    out.line(`${counted(recipe.sheets.length, 'sheet')}: ${rangesText(recipe.sheets)}`, x, out.y + height + 18, { size: 11 }, cell);
+    x += cell + 16;
+  }
+  out.y += height + 44;
+  out.need(150);
+  out.heading('Before you start');
+  for (const caution of CAUTIONS) {
+    out.box(out.left, out.y + 2, 9);
+    out.paragraph(caution, {}, out.left + 18);
+    out.y += 2;
+  }
+  out.paragraph(CAUTIONS_DEFER, { bold: true });
+}
+
+/** Two lays on the long edge, one round the corner; what the screen prints where it lies; the way it is moved. */
+function layDiagram(out: PageWriter, made: MadePlan, card: SetUpCard, x: number, top: number, box: number): void {
+  const state = card.states[0]!;
+  const recipe = made.recipes[state.recipe]!;
+  const { widthMm, heightMm } = recipe.paper;
+  const inner = box - 18;
+  const scale = inner / Math.max(widthMm, heightMm);
+  const width = widthMm * scale;
+  const height = heightMm * scale;
+  const left = x + (box - width) / 2;
+  out.fill(left, top, width, height, '#ffffff', true);
+  const pull = recipe.pulls[state.prints[0]!]!;
+  const screen = recipe.screens.find((each) => each.id === pull.screen)!;
+  out.shape(pullRings(screen, recipe.shapes, pull, recipe.paper).rings, left, top, scale, '#c9c3b8');
+  const bottom = top + height;
+  if (height > width) {
+    out.fill(left - 8, top + height * 0.22 - 9, 6, 18, '#14120f');
+    out.fill(left - 8, top + height * 0.78 - 9, 6, 18, '#14120f');
+    out.fill(left + width * 0.25 - 9, bottom + 2, 18, 6, '#14120f');
+  } else {
+    out.fill(left + width * 0.22 - 9, bottom + 2, 18, 6, '#14120f');
+    out.fill(left + width * 0.78 - 9, bottom + 2, 18, 6, '#14120f');
+    out.fill(left - 8, bottom - height * 0.25 - 9, 6, 18, '#14120f');
+  }
+  const length = Math.hypot(card.dxMm, card.dyMm);
+  if (length === 0) return;
+  // The length only hints; the millimetres are in words.
+  const reach = Math.min(34, Math.max(14, length * 2));
+  const [ux, uy] = [card.dxMm / length, card.dyMm / length];
+  const [cx, cy] = [left + width / 2, top + height / 2];
+  const [tx, ty] = [cx + ux * reach, cy + uy * reach];
+  out.stroke(cx, cy, tx, ty, 2.5, '#a63c20');
+  out.stroke(tx, ty, tx - 7 * ux + 5 * uy, ty - 7 * uy - 5 * ux, 2.5, '#a63c20');
+  out.stroke(tx, ty, tx - 7 * ux - 5 * uy, ty - 7 * uy + 5 * ux, 2.5, '#a63c20');
+}
+
+function mixWords(card: SetUpCard): string | null {
+  const { stocks } = card.ink;
+  if (stocks.length < 2) return null;
+  const all = stocks.reduce((sum, { parts }) => sum + parts, 0);
+  return `Mix per 100 g: ${stocks.map(({ ink, parts }) => `${((100 * parts) / all).toFixed(1)} g ${ink.name}`).join(', ')}`;
+}
+
+async function cardBlock(out: PageWriter, made: MadePlan, card: SetUpCard, at: number, draw: DrawState): Promise<void> {
+  const { plan } = made;
+  const time = plan.times[at];
+  const box = 118;
+  out.need(60 + box + 40 + STATE_PT + 30);
+  out.y += 8;
+  out.stroke(out.left, out.y, out.right, out.y, 1.6, '#14120f');
+  out.y += 8;
+  const tags = setUpTags(plan, at);
+  out.box(out.left, out.y + 1, 16);
+  out.line(`Set-up ${card.number}`, out.left + 26, out.y, { size: 18, bold: true });
+  const tagText = tags.join(', ');
+  out.line(tagText, out.right - out.widthOf(tagText, { size: 13, bold: true }), out.y + 4, { size: 13, bold: true });
+  out.y += 28;
+  const top = out.y;
+  layDiagram(out, made, card, out.left, top, box);
+  const x = out.left + box + 18;
+  out.paragraph(`${card.screen.key} ${card.screen.name}`, { size: 18, bold: true }, x);
+  out.fill(x, out.y + 1, 26, 14, srgbHexFromLab(card.ink.ink.overWhite), true);
+  out.line(card.ink.key, x + 34, out.y, { size: 15, bold: true }, out.right - x - 34);
+  out.y += 22;
+  const mix = mixWords(card);
+  if (mix !== null) out.paragraph(mix, {}, x);
+  out.paragraph(`${capital(layWords(card))}; ${counted(card.strokes, 'stroke')}`, { size: 14, bold: true }, x);
+  out.paragraph(`Mesh ${card.screen.mesh.threadsPerCm}/cm, thread ${card.screen.mesh.threadUm} µm`, {}, x);
+  if (time !== undefined) {
+    out.paragraph(timeWords(plan, time), {}, x);
+    if (time.waitMinutes >= 1) out.paragraph(`${capital(waitWords(plan, at))}.`, { bold: true }, x);
+    out.paragraph(dryWords(plan, at), {}, x);
+  }
+  out.y = Math.max(out.y, top + box) + 8;
+  for (const state of card.states) await stateBlock(out, made, state, draw);
+}
+
+async function stateBlock(out: PageWriter, made: MadePlan, state: CardState, draw: DrawState): Promise<void> {
+  const title = made.plan.recipes[state.recipe]?.title ?? '';
+  out.need(STATE_PT + 26);
+  out.paragraph(`${recipeLetter(state.recipe)} ${title}${state.prints.length > 1 ? `, ${state.prints.length} pulls each` : ''}`, { bold: true });
+  const top = out.y + 2;
+  const first = await draw(state.recipe, state.before, out.left, top, STATE_PT - 18);
+  const second = await draw(state.recipe, state.after, out.left + first + 14, top, STATE_PT - 18);
+  out.line('now', out.left, top + STATE_PT - 16, { size: 10, soft: true });
+  out.line('then', out.left + first + 14, top + STATE_PT - 16, { size: 10, soft: true });
+  const from = out.left + first + second + 34;
+  let x = from;
+  let y = top;
+  for (const group of tickGroups(state.sheets)) {
+    const words = rangesText(group);
+    const width = 22 + out.widthOf(words, { size: 13 }) + 14;
+    if (x + width > out.right) {
+      x = from;
+      y += 24;
+    }
+    if (y > out.height - 60) {
+      out.newPage();
+      y = out.y;
+    }
+    out.box(x, y, 15);
+    out.line(words, x + 21, y, { size: 13 });
+    x += width;
+  }
+  out.y = Math.max(y + 26, out.y > top ? out.y : top + STATE_PT + 2);
+}

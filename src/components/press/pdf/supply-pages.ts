@@ -1,0 +1,88 @@
+import { stackMinutesOf } from '../../../engine/ink/drying.ts';
+import { withOvers } from '../../../engine/output/visit-needs.ts';
+import { counted } from '../../ui/words.ts';
+import type { MadePlan } from '../plan-run.ts';
+import { gramsText, minutesText, recipeLetter } from '../plan-words.ts';
+import { GRAMS_NOTE, OVERS_NOTE, screensToMake } from '../supply-figures.ts';
+import type { PageWriter } from './page-writer.ts';
+
+/** Rows with a box to tick each; the first column takes what the others leave. */
+function rows(out: PageWriter, heads: readonly string[], widths: readonly number[], entries: readonly (readonly string[])[]): void {
+  const first = out.right - out.left - 20 - widths.reduce((sum, width) => sum + width, 0);
+  const all = [first, ...widths];
+  const put = (cells: readonly string[], head: boolean): void => {
+    let x = out.left + 20;
+    for (const [i, cell] of cells.entries()) {
+      out.line(cell, x, out.y, head ? { size: 10, soft: true } : { bold: i === 0 || i === cells.length - 1 }, all[i]! - 8);
+      x += all[i]!;
+    }
+  };
+  out.need(60);
+  put(heads, true);
+  out.y += 15;
+  out.rule();
+  for (const entry of entries) {
+    out.need(24);
+    out.y += 5;
+    out.box(out.left, out.y + 1, 11);
+    put(entry, false);
+    out.y += 17;
+    out.rule();
+  }
+  out.y += 6;
+}
+
+/** Screens, ink, stock ink and paper to have ready. */
+export function supplyPages(out: PageWriter, made: MadePlan): void {
+  const { plan, recipes, input } = made;
+  out.newPage();
+  out.heading('Screens');
+  const { screens, filmM2 } = screensToMake(made);
+  rows(
+    out,
+    ['Screen', 'Mesh', 'First in', 'Mounted', 'Film'],
+    [100, 66, 66, 70],
+    screens.map(({ screen, first, mounts, areaM2 }) => [
+      `${screen.key} ${screen.name}`,
+      `${screen.mesh.threadsPerCm}/cm, ${screen.mesh.threadUm} µm`,
+      `set-up ${first}`,
+      counted(mounts, 'time'),
+      `${areaM2.toFixed(3)} m²`,
+    ]),
+  );
+  out.paragraph(`${counted(screens.length, 'screen')} to make, ${filmM2.toFixed(2)} m² of film at the size of the sheets.`);
+  out.heading('Ink');
+  rows(
+    out,
+    ['Ink', 'Printed', 'Print on after', 'Stack after', 'Mix'],
+    [66, 88, 80, 70],
+    plan.inks.map((need) => {
+      const ink = plan.cards.find((card) => card.ink.key === need.key)?.ink.ink;
+      return [
+        need.name,
+        `${need.areaM2.toFixed(2)} m²`,
+        ink === undefined ? '' : minutesText(ink.dryMinutes),
+        ink === undefined ? '' : minutesText(stackMinutesOf(ink)),
+        `${gramsText(need.grams)} g`,
+      ];
+    }),
+  );
+  if (plan.stocks.length > 0) {
+    out.need(80);
+    out.paragraph('Weighed out of these stock inks', { bold: true });
+    rows(out, ['Stock ink', 'To have'], [90], plan.stocks.map(({ name, grams }) => [name, `${gramsText(grams)} g`]));
+  }
+  out.paragraph(GRAMS_NOTE, { size: 10, soft: true });
+  out.heading('Paper');
+  rows(
+    out,
+    ['Recipe', 'Paper', 'Sheets', 'Overs', 'Cut'],
+    [180, 50, 46, 46],
+    plan.recipes.map(({ title, sheets }, r) => {
+      const { paper } = recipes[r]!;
+      const cut = withOvers(sheets.length, input.press.overs);
+      return [`${recipeLetter(r)} ${title}`, `${paper.name}, ${paper.widthMm} × ${paper.heightMm} mm`, `${sheets.length}`, `${cut - sheets.length}`, `${cut}`];
+    }),
+  );
+  out.paragraph(OVERS_NOTE, { size: 10, soft: true });
+}
