@@ -240,7 +240,7 @@ export class WallRoom extends LitElement {
         ${running
           ? html`<button @click=${() => run.stop()}>Stop</button>`
           : this.complete
-            ? html`<button @click=${() => this.findMore()}>Find ${MORE} more</button>`
+            ? html`<button @click=${() => this.findMore()}>Find ${this.narrow ? 'more' : html`${MORE} more`}</button>`
           : html`<button
               class=${this.stale || run.state === 'idle' ? 'main' : ''}
               ?disabled=${this.problems.length > 0}
