@@ -1,5 +1,5 @@
 import { createPlanner, UNITS_PER_MS } from '../pullorder/planner.ts';
-import type { SetUp } from '../pullorder/types.ts';
+import type { PlanSheet, SetUp } from '../pullorder/types.ts';
 import type { Recipe } from '../recipe/types.ts';
 import { changeOfLeavingOut, recipeWithout } from './leave-out.ts';
 import type { PressPlan, VisitInput } from './visit.ts';
@@ -80,38 +80,67 @@ function runsAfter(input: VisitInput, change: VisitChange): VisitRunInput[] {
   });
 }
 
-/** The plan as it stands, with what is left out struck: an order of the smaller visit without a search. */
-function struck(plan: PressPlan, input: VisitInput, change: VisitChange, after: VisitProblem): SetUp[] {
-  const used = input.runs.map((_, at) => at).filter((at) => input.runs[at]!.sheets > 0);
-  const nth = new Map<number, number>();
-  const counts = new Map<number, number>();
-  for (const sheet of plan.sheets) {
-    const k = counts.get(sheet.recipe) ?? 0;
-    counts.set(sheet.recipe, k + 1);
-    nth.set(sheet.number, k);
+/** A visit with something struck out, and where its sheets and pulls were before. */
+interface Smaller {
+  visit: VisitProblem;
+  /** By sheet of the whole visit: its index now, −1 when it is gone. */
+  sheetAt: number[];
+  /** By recipe and pull of the whole visit: its position now, −1 when it is gone. */
+  pullAt: number[][];
+}
+
+/**
+ * Strikes a change out of a problem. Overlaps stay as they are: over fewer grounds two films differ
+ * no more than before, so an order of what is left is never wrong, at most too strict.
+ */
+function smaller(whole: VisitProblem, input: VisitInput, change: VisitChange): Smaller {
+  const used = input.runs.flatMap((run, at) => (run.sheets > 0 ? [at] : []));
+  const touched = 'run' in change ? used.indexOf(change.run) : -1;
+  const pullAt = whole.recipes.map((recipe, r) => {
+    let next = 0;
+    return recipe.pulls.map((pull) => (r === touched && change.kind === 'screen' && pull.screen === change.screen ? -1 : next++));
+  });
+  const counts = whole.recipes.map((_, r) => whole.sheets.filter((sheet) => sheet.recipe === r).length);
+  const left = counts.map((count, r) => (r !== touched ? count : change.kind === 'recipe' ? 0 : change.kind === 'sheets' ? count - change.fewer : count));
+  const taken = counts.map(() => 0);
+  const sheetAt: number[] = [];
+  const sheets: VisitProblem['sheets'] = [];
+  const planSheets: PlanSheet[] = [];
+  const renamed = (pairs: readonly (readonly [number, number])[], r: number): [number, number][] =>
+    pairs.map(([a, b]): [number, number] => [pullAt[r]![a]!, pullAt[r]![b]!]).filter(([a, b]) => a >= 0 && b >= 0);
+  const made = new Map<number, PlanSheet>();
+  for (const [s, sheet] of whole.sheets.entries()) {
+    const r = sheet.recipe;
+    if (taken[r]! >= left[r]!) {
+      sheetAt.push(-1);
+      continue;
+    }
+    taken[r]!++;
+    sheetAt.push(sheets.length);
+    sheets.push(sheet);
+    let plan = made.get(r);
+    if (plan === undefined) {
+      const before = whole.problem.sheets[s]!;
+      plan = { pulls: before.pulls.filter((_, p) => pullAt[r]![p]! >= 0), overlaps: renamed(before.overlaps, r) };
+      made.set(r, plan);
+    }
+    planSheets.push(plan);
   }
-  const gone = change.kind === 'recipe' ? change.run : -1;
-  const recipesAfter = used.filter((at) => at !== gone);
-  const firstOf = recipesAfter.map((_, r) => after.sheets.findIndex((sheet) => sheet.recipe === r));
+  const drying = whole.drying.map((pairs, r) => renamed(pairs, r));
+  return { visit: { ...whole, problem: { sheets: planSheets }, sheets, drying }, sheetAt, pullAt };
+}
+
+/** The plan as it stands, without what is struck: an order of the smaller visit that needs no search. */
+function struck(plan: PressPlan, { sheetAt, pullAt }: Smaller): SetUp[] {
+  const place = new Map(plan.sheets.map((sheet, s) => [sheet.number, s]));
   return plan.cards.flatMap((card): SetUp[] => {
-    const pulls = card.states.flatMap((state) => {
-      const run = used[state.recipe]!;
-      const r = recipesAfter.indexOf(run);
-      if (r < 0) return [];
-      const now = after.recipes[r]!.pulls;
-      const before = input.runs[run]!.recipe.pulls;
-      const kept = state.prints.map((p) => now.findIndex((pull) => pull.id === before[p]!.id)).filter((p) => p >= 0);
-      const most = after.sheets.filter((sheet) => sheet.recipe === r).length;
-      return state.sheets
-        .map((number) => nth.get(number)!)
-        .filter((k) => k < most)
-        .flatMap((k) => kept.map((p): [number, number] => [firstOf[r]! + k, p]));
-    });
-    if (pulls.length === 0) return [];
-    // Keys of frames and buckets may change when a recipe goes: read them off the smaller visit.
-    const [sheet, pull] = pulls[0]!;
-    const { screen, ink } = after.problem.sheets[sheet]!.pulls[pull]!;
-    return [{ screen, ink, offset: layText(card), pulls }];
+    const pulls = card.states.flatMap((state) =>
+      state.sheets.flatMap((number) =>
+        state.prints.map((p): [number, number] => [sheetAt[place.get(number)!]!, pullAt[state.recipe]![p]!]),
+      ),
+    );
+    const kept = pulls.filter(([sheet, pull]) => sheet >= 0 && pull >= 0);
+    return kept.length === 0 ? [] : [{ screen: card.screen.key, ink: card.ink.key, offset: layText(card), pulls: kept }];
   });
 }
 
@@ -126,6 +155,7 @@ function struck(plan: PressPlan, input: VisitInput, change: VisitChange, after: 
  */
 export function* whatToDrop(input: VisitInput, plan: PressPlan): Generator<number, FitChoice[]> {
   const base = workMinutes(plan);
+  const whole = visitProblem(input.runs, input.minDeltaE);
   const changes = changesOf(input, plan);
   const found: { choice: FitChoice; worth: number }[] = [];
   const harms = new Map<number, Map<string, number>>();
@@ -133,9 +163,10 @@ export function* whatToDrop(input: VisitInput, plan: PressPlan): Generator<numbe
     const press: Partial<VisitFigures> =
       change.kind === 'days' ? { days: change.days } : change.kind === 'hours' ? { hoursPerDay: change.hoursPerDay } : {};
     const runs = runsAfter(input, change);
-    const after = visitProblem(runs, input.minDeltaE);
+    const less = smaller(whole, input, change);
+    const after = less.visit;
     const figures = { ...input.press, ...press };
-    let setUps = struck(plan, input, change, after);
+    let setUps = struck(plan, less);
     let times = visitTimes({ setUps }, after, figures);
     if ('run' in change) {
       const { best } = createPlanner(after.problem, { seed: input.seed, units: BUDGET_MS * UNITS_PER_MS }).step(BUDGET_MS * UNITS_PER_MS);

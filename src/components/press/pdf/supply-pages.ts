@@ -67,7 +67,7 @@ export function supplyPages(out: PageWriter, made: MadePlan): void {
       ];
     }),
   );
-  if (plan.stocks.length > 0) {
+  if (plan.cards.some((card) => card.ink.stocks.length > 1)) {
     out.need(80);
     out.paragraph('Weighed out of these stock inks', { bold: true });
     rows(out, ['Stock ink', 'To have'], [90], plan.stocks.map(({ name, grams }) => [name, `${gramsText(grams)} g`]));
@@ -77,7 +77,7 @@ export function supplyPages(out: PageWriter, made: MadePlan): void {
   rows(
     out,
     ['Recipe', 'Paper', 'Sheets', 'Overs', 'Cut'],
-    [180, 50, 46, 46],
+    [250, 46, 42, 36],
     plan.recipes.map(({ title, sheets }, r) => {
       const { paper } = recipes[r]!;
       const cut = withOvers(sheets.length, input.press.overs);
