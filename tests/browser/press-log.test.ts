@@ -144,3 +144,30 @@ describe('what is left of a visit', () => {
     await context.close();
   });
 });
+
+describe('an edition', () => {
+  it('should be numbered, documented and taken to the Press with its proofs', async () => {
+    const { page, context, errors } = await openPage(studio);
+    await page.goto(studio.url);
+    await enter(page, 'Wall');
+    await expect.poll(() => page.locator('wall-room').getAttribute('data-state'), { timeout: 30_000 }).toBe('done');
+    await page.getByRole('application', { name: /wall/i }).focus();
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('k');
+    await enter(page, 'Chest');
+    await page.getByRole('button', { name: 'Edition…' }).click();
+    const dialog = page.getByRole('dialog', { name: /^Edition of/ });
+    await dialog.getByLabel('Artist’s proofs (AP)').fill('9');
+    await dialog.getByText(/9 artist’s proofs are 45 % of the edition/).waitFor();
+    await dialog.getByLabel('Artist’s proofs (AP)').fill('2');
+    expect(await dialog.getByLabel('Numbering').textContent()).toMatch(/1\/20 .* 20\/20 · BAT · AP 1\/2 · AP 2\/2 · PP 1\/1$/);
+    await dialog.getByLabel('Dates of printing').fill('3 to 5 May');
+    await dialog.getByRole('button', { name: 'Print the documentation sheet' }).click();
+    const sheet = page.frameLocator('iframe[title="Documentation sheet"]').locator('body');
+    await expect.poll(() => sheet.textContent()).toMatch(/3 to 5 May[\s\S]*threads\/cm[\s\S]*1 stroke[\s\S]*not legal advice/);
+    await dialog.getByRole('button', { name: 'Take 24 sheets to the Press' }).click();
+    await page.getByText('24 sheets in all').waitFor();
+    expect(errors).toEqual([]);
+    await context.close();
+  });
+});

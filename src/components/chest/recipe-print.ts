@@ -11,6 +11,8 @@ import '../ui/picture-view.ts';
 import { controls } from '../ui/styles.ts';
 import { printStyles } from './print-styles.ts';
 import { recipePicture } from './recipe-pictures.ts';
+import './visit-edition.ts';
+import type { VisitEdition } from './visit-edition.ts';
 import { ticketTable } from './ticket-table.ts';
 
 const HEIGHT_PX = 760;
@@ -131,10 +133,12 @@ export class RecipePrint extends LitElement {
         </div>
         <div class="row quiet-actions small">
           <button class="quiet" aria-expanded=${this.opened} @click=${() => this.dispatchEvent(new CustomEvent('unfold'))}>How it is built</button>
+          <button class="quiet" @click=${() => this.renderRoot.querySelector<VisitEdition>('visit-edition')!.show()}>Edition…</button>
           <button class="quiet" @click=${() => download(fileNameOf(recipe.title, 'recipe.json'), writeRecipe(recipe), 'application/json')}>Save as a file</button>
           <button class="quiet" @click=${this.removeRecipe}>Remove</button>
         </div>
       </div>
+      <visit-edition .store=${this.store} .recipe=${recipe}></visit-edition>
       ${this.opened ? html`<div class="built">${ticketTable(recipe)}</div>` : nothing}
     `;
   }
