@@ -4,7 +4,7 @@ export const wallActionsStyles = css`
   section {
     position: absolute;
     right: 0;
-    bottom: 100%;
+    bottom: var(--rail);
     z-index: 2;
     display: grid;
     gap: 12px;

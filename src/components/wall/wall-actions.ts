@@ -87,7 +87,7 @@ export class WallActions extends LitElement {
 
   private panel(variant: Variant, drawer: Drawer) {
     const parents = originOf(variant)?.parents ?? [];
-    return html`<section id="panel" aria-label="About print ${variant.index + 1}">
+    return html`<section id="panel" style="--rail:${this.parentElement?.offsetHeight ?? 50}px" aria-label="About print ${variant.index + 1}">
       <h3>What changed?</h3>
       ${parents.length === 0
         ? html`<p class="soft">This print was made of the Drawer's screens alone.</p><changed-strip .pulls=${variant.pulls} .drawer=${drawer}></changed-strip>`

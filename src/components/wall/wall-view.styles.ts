@@ -96,7 +96,6 @@ export const wallViewStyles = css`
     pointer-events: auto;
   }
   .rail {
-    position: relative;
     display: flex;
     flex-wrap: wrap;
     align-items: center;

@@ -9,9 +9,9 @@ import type { ExploreInput, Variant } from './types.ts';
 export const MAX_ATTEMPTS = 200;
 
 /** Candidates from which the first variant is taken: few, so that prints stand at once. */
-const FIRST_POOL = 16;
-/** Candidates drawn for each further one. */
-const DRAWS_EACH = 2;
+const FIRST_POOL = 12;
+/** Candidates drawn for each further one, on average. */
+const DRAWS_EACH = 1.5;
 
 /** A print that was seen before. */
 export interface SeenPrint {
