@@ -2,7 +2,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Page } from 'playwright-core';
 import { WAVELENGTHS_NM } from '../../src/engine/colour/weights.ts';
 import { targetSquares } from '../../src/components/inks/target-layout.ts';
-import { demoInks, DEMO_PAPER } from '../../src/engine/ink/index.ts';
+import { coloursFromPhoto, demoInks, DEMO_PAPER } from '../../src/engine/ink/index.ts';
 import { stackReflectance } from '../../src/engine/ink/film.ts';
 import { enter, openPage, openStudio, type Studio } from './harness.ts';
 
@@ -113,7 +113,7 @@ describe('the overprint chart', () => {
     await expect.poll(() => page.locator('target-sheet').count()).toBe(0);
 
     // Typing: what is no colour is refused in place; Enter goes on.
-    await page.getByRole('button', { name: 'Type in what you measured' }).click();
+    await page.getByRole('button', { name: 'Put in what you measured' }).click();
     const first = page.getByRole('textbox', { name: 'Square 1 Rust alone' });
     await first.fill('52 apples');
     await first.press('Enter');
@@ -146,7 +146,7 @@ describe('the overprint chart', () => {
     // What was measured is there after a reload.
     await page.waitForTimeout(400);
     await page.reload();
-    await page.getByRole('button', { name: 'Type in what you measured' }).click();
+    await page.getByRole('button', { name: 'Put in what you measured' }).click();
     await expect.poll(() => page.getByText('6 of 6 squares measured').count()).toBe(1);
     expect(errors).toEqual([]);
     await context.close();
@@ -183,6 +183,46 @@ describe('calming the stack', () => {
     await page.keyboard.press('Escape');
     await expect.poll(() => dialog.count()).toBe(0);
     expect(await page.getByText(/^12 pulls on/).count()).toBeGreaterThan(0);
+    expect(errors).toEqual([]);
+    await context.close();
+  });
+
+  it('should take squares from a photo, one after the other, and keep what is typed over them', async () => {
+    const { page, context, errors } = await openPage(studio, { width: 390, height: 844 });
+    await openInks(page);
+    await page.getByRole('button', { name: 'Put in what you measured' }).click();
+    // Paper, a black patch and two squares, in dim warm light.
+    const patches = { white: [220, 214, 198], black: [48, 45, 46], one: [52, 50, 58], two: [90, 70, 60] } as const;
+    const photo = await page.evaluate(async ({ white, black, one, two }) => {
+      const canvas = new OffscreenCanvas(400, 200);
+      const context = canvas.getContext('2d')!;
+      [white, black, one, two].forEach((rgb, i) => {
+        context.fillStyle = `rgb(${rgb.join()})`;
+        context.fillRect(100 * i, 0, 100, 200);
+      });
+      return [...new Uint8Array(await (await canvas.convertToBlob({ type: 'image/png' })).arrayBuffer())];
+    }, patches);
+    await page.getByRole('button', { name: 'Pick squares from a photo' }).click();
+    await page.getByLabel('Choose a photo').setInputFiles({ name: 'pull.png', mimeType: 'image/png', buffer: Buffer.from(photo) });
+    const canvas = page.getByRole('application', { name: /^Photo/ });
+    await expect.poll(() => canvas.count()).toBe(1);
+    const tap = async (x: number): Promise<void> => {
+      const box = (await canvas.boundingBox())!;
+      await canvas.click({ position: { x: (x / 400) * box.width, y: box.height / 2 } });
+    };
+    for (const x of [50, 150, 250]) await tap(x);
+    await expect.poll(() => page.getByText('1 of 72 squares measured').count()).toBe(1);
+    // Flat patches are their own averages.
+    const { labs } = coloursFromPhoto(patches, [patches.one, patches.two], DEMO_PAPER.reflectance);
+    const field = (name: RegExp) => page.getByRole('textbox', { name });
+    const lightness = async (name: RegExp): Promise<number> => Number((await field(name).inputValue()).split(' ')[0]);
+    expect(await lightness(/^Square 1 /)).toBeCloseTo(labs![0]![0], 1);
+    await field(/^Square 1 /).fill('20 1 2');
+    await field(/^Square 1 /).press('Enter');
+    await tap(350);
+    await expect.poll(() => page.getByText('2 of 72 squares measured').count()).toBe(1);
+    expect(await lightness(/^Square 2 /)).toBeCloseTo(labs![1]![0], 1);
+    expect(await field(/^Square 1 /).inputValue()).toBe('20 1 2');
     expect(errors).toEqual([]);
     await context.close();
   });

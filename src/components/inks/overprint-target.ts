@@ -90,7 +90,7 @@ export class OverprintTarget extends LitElement {
     return html`
       <h3>Check it against a real pull</h3>
       <p class="soft words">
-        The chart is an estimate. Pull the target by hand and measure its squares, or pick them: the inks are fitted to what came out.
+        The chart is an estimate. Pull the target by hand and measure its squares, or pick them from a photo: the inks are fitted to what came out.
       </p>
       <details>
         <summary>${target.inks.length === all.length ? `All ${counted(all.length, 'ink')}` : `${target.inks.length} of ${counted(all.length, 'ink')}`} on the target</summary>
@@ -111,7 +111,7 @@ export class OverprintTarget extends LitElement {
           </select>
         </label>
         <button ?disabled=${none} @click=${this.print}>Print as a target</button>
-        <button aria-expanded=${this.measuring} ?disabled=${none} @click=${() => (this.measuring = !this.measuring)}>Type in what you measured</button>
+        <button aria-expanded=${this.measuring} ?disabled=${none} @click=${() => (this.measuring = !this.measuring)}>Put in what you measured</button>
       </div>
       <p class="small soft" role="status">
         ${none

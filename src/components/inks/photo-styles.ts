@@ -8,6 +8,27 @@ export const photoStyles = css`
   .file {
     overflow-wrap: anywhere;
   }
+  .shot {
+    display: grid;
+    gap: 12px;
+  }
+  .many .picking {
+    order: -1;
+  }
+  /* Many squares: what comes next stays beside the photo. */
+  @media (min-width: 1000px) {
+    .many {
+      grid-template-columns: minmax(0, 560px) minmax(200px, 260px);
+      gap: 20px;
+      align-items: start;
+    }
+    .many .picking {
+      order: 0;
+      position: sticky;
+      top: 12px;
+      grid-template-columns: 1fr;
+    }
+  }
   .photo-box {
     position: relative;
     line-height: 0;
@@ -30,6 +51,11 @@ export const photoStyles = css`
     font: 650 12px/20px var(--font);
     text-align: center;
     pointer-events: none;
+  }
+  .dot {
+    width: 8px;
+    height: 8px;
+    margin: -4px;
   }
   .aim {
     width: 14px;
@@ -61,6 +87,15 @@ export const photoStyles = css`
   }
   .patches label {
     min-height: 26px;
+  }
+  .one {
+    display: grid;
+    gap: 3px;
+    justify-items: stretch;
+  }
+  .one select {
+    width: 100%;
+    min-width: 0;
   }
   .chip {
     width: 26px;

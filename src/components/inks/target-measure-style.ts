@@ -25,6 +25,12 @@ export const measureStyles = css`
     flex: 1 1 240px;
     min-width: 0;
   }
+  .words {
+    max-width: 62ch;
+  }
+  .file > button {
+    justify-self: start;
+  }
   .rows section {
     border-bottom: 1px solid var(--line);
   }

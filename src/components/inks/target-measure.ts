@@ -4,7 +4,7 @@ import { deltaE2000 } from '../../engine/colour/delta-e.ts';
 import { checkSquares, fittedInk } from '../../engine/ink/fit-overprints.ts';
 import { labSwatch } from '../../engine/ink/lab-swatch.ts';
 import { type Swatch, swatchOf } from '../../engine/ink/swatch.ts';
-import type { Ink } from '../../engine/ink/types.ts';
+import type { Ink, Lab } from '../../engine/ink/types.ts';
 import type { MeasuredSquare, Target } from '../../engine/project/types.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import { controls } from '../ui/styles.ts';
@@ -15,6 +15,7 @@ import { markStyles, swatchTemplate } from './marked-swatch.ts';
 import { chartStyles, fitCharts } from './target-charts.ts';
 import { expectedSwatch } from './target-expected.ts';
 import { type FitInputs, FitRun } from './target-fit.ts';
+import './target-photo.ts';
 import { type TargetSquare, targetSquares } from './target-layout.ts';
 import { measureStyles } from './target-measure-style.ts';
 import { isOf, pastedLines, readingsOfSamples, readingText, targetOf, typedColour, withReadings } from './target-readings.ts';
@@ -34,7 +35,9 @@ export class TargetMeasure extends LitElement {
   @state() private read: Measurements | null = null;
   @state() private remarks: readonly string[] = [];
   private readonly run = new FitRun(this);
+  @state() private fromPhoto = false;
   private squares: TargetSquare[] = [];
+  private named: { of: unknown[]; list: { number: number; name: string }[] } = { of: [], list: [] };
   private rows = '';
   private expected = new Map<number, Swatch>();
   private expectedOf: unknown[] = [];
@@ -131,6 +134,23 @@ export class TargetMeasure extends LitElement {
     this.put(readings);
   }
 
+  /** Names of the squares; the same list while they are the same. */
+  private names(): { number: number; name: string }[] {
+    const of = [this.store.project.drawer.inks, this.rows];
+    if (of.some((value, i) => value !== this.named.of[i])) this.named = { of, list: this.squares.map((square) => ({ number: square.number, name: this.name(square) })) };
+    return this.named.list;
+  }
+
+  private pickedSquares(picked: ReadonlyMap<number, Lab>): void {
+    const readings = this.squares.flatMap((square): [TargetSquare, { lab: Lab }][] => {
+      const lab = picked.get(square.number);
+      const old = this.reading(square);
+      return lab === undefined || (old !== undefined && readingText(old.lab) === readingText(lab)) ? [] : [[square, { lab }]];
+    });
+    this.wrong = new Map([...this.wrong].filter(([number]) => !picked.has(number)));
+    this.put(readings);
+  }
+
   /** The squares of this target that are measured, in its order. */
   private measured(): { square: TargetSquare; reading: MeasuredSquare }[] {
     return this.squares.flatMap((square) => {
@@ -163,7 +183,7 @@ export class TargetMeasure extends LitElement {
     const { fit, inputs } = found;
     const inks = inputs.inks.filter(({ id }) => fit.inks.some((each) => each.id === id)).map((ink) => fittedInk(ink, fit));
     if (!this.store.dispatch({ kind: 'change-inks', inks })) return;
-    this.store.tell(`${counted(inks.length, 'ink')} now ${inks.length === 1 ? 'is' : 'are'} as the target showed ${inks.length === 1 ? 'it' : 'them'}, marked as measured. Undo takes it back.`, 'news');
+    this.store.tell(`${counted(inks.length, 'ink')} now ${inks.length === 1 ? 'is' : 'are'} as the target showed ${inks.length === 1 ? 'it' : 'them'}, marked as measured; what is mixed from ${inks.length === 1 ? 'it' : 'them'} follows. Undo takes it back.`, 'news');
   }
 
   private isOld({ squares, inks, paper }: FitInputs): boolean {
@@ -185,14 +205,18 @@ export class TargetMeasure extends LitElement {
           <p class="small soft">Or read a file whose sample ids are the numbers of the squares:</p>
           <cgats-file .measurements=${this.read} @read=${(event: CustomEvent<Measurements>) => this.take(event.detail)}></cgats-file>
           ${this.remarks.map((remark) => html`<p class="small" role="alert">${remark}</p>`)}
+          <p class="small soft">Or from a photo, when there is no instrument:</p>
+          <button aria-expanded=${this.fromPhoto} @click=${() => (this.fromPhoto = !this.fromPhoto)}>Pick squares from a photo</button>
         </div>
       </div>
+      ${this.fromPhoto ? html`<target-photo .paper=${this.store.project.drawer.paper} .squares=${this.names()} @squares=${(event: CustomEvent<ReadonlyMap<number, Lab>>) => this.pickedSquares(event.detail)}></target-photo>` : nothing}
       <div class="row">
         ${run.running
           ? html`<button @click=${() => run.stop()}>Stop</button><progress aria-label="Fitting"></progress><span class="small soft" role="status">Round ${run.rounds}</span>`
           : html`<button class=${run.found === null ? 'main' : ''} @click=${this.fit}>Fit the inks to it</button>
               <span class="small soft" role="status">${measured.length} of ${counted(this.squares.length, 'square')} measured</span>`}
       </div>
+      <p class="small soft words">The fit takes every square as one stroke of each ink through the mesh its colour was found on. Squares pulled through another mesh, or twice, make the inks come out too strong or too weak.</p>
       ${run.refusal === '' ? nothing : html`<p class="problem" role="alert">${run.refusal} No ink was changed.</p>`}
       ${run.found === null ? nothing : this.renderFound(run.found)}
     `;
