@@ -3,6 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { roundTo } from '../../engine/base/units.ts';
 import { stackMinutesOf } from '../../engine/ink/drying.ts';
 import type { Mesh } from '../../engine/ink/mesh.ts';
+import { mixesOf } from '../../engine/ink/remix.ts';
 import type { Ink } from '../../engine/ink/types.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import '../ui/number-field.ts';
@@ -85,7 +86,7 @@ export class InkEditor extends LitElement {
         </label>
       </header>
       <p class="soft small">${ink.stock ? 'A stock ink: for mixing. ' : ''}${BASIS_TRUST[ink.basis]}</p>
-      ${this.renderStrokes()} ${ink.mix === undefined ? nothing : this.renderMix(ink.mix)}
+      ${this.renderMixes()} ${this.renderStrokes()} ${ink.mix === undefined ? nothing : this.renderMix(ink.mix)}
       <section aria-label="Curves">
         ${curveDrawing(ink)}
         <p class="soft small">
@@ -104,7 +105,7 @@ export class InkEditor extends LitElement {
         <details class="fold">
           <summary>Mesh and film <span class="soft">${ink.mesh === undefined ? 'mesh not known' : `found on ${meshName(ink.mesh)}`}</span></summary>
           <div class="inside">
-            <ink-film .store=${this.store} .ink=${ink} @mesh=${(event: CustomEvent<Mesh | null>) => this.setMesh(event.detail)}></ink-film>
+            <ink-film .store=${this.store} .ink=${ink} @mesh=${(event: CustomEvent<Mesh | null>) => this.setMesh(event.detail)} @solids=${(event: CustomEvent<number>) => this.save({ solids: event.detail })}></ink-film>
           </div>
         </details>
         ${ink.role === 'base'
@@ -133,6 +134,14 @@ export class InkEditor extends LitElement {
       </div>
       <div class="row actions"><button class="quiet" @click=${this.removeInk}>Remove ink</button></div>
     `;
+  }
+
+  /** What follows when a stock ink changes. */
+  private renderMixes() {
+    const mixes = mixesOf(this.store.project.drawer.inks, this.ink.id);
+    if (mixes.length === 0) return nothing;
+    const names = mixes.slice(0, 4).map(({ name }) => name).join(', ');
+    return html`<p class="soft small">Weighed into ${names}${mixes.length > 4 ? ` and ${mixes.length - 4} more` : ''}: what changes here changes there too, except where a mix was fitted to real prints.</p>`;
   }
 
   private renderMix(mix: NonNullable<Ink['mix']>) {

@@ -1,5 +1,6 @@
 import { css, html, LitElement } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { DEFAULT_SOLIDS } from '../../engine/ink/dry-film.ts';
 import { meshRatio } from '../../engine/ink/film-factor.ts';
 import { MESH_TABLE } from '../../engine/ink/mesh-table.ts';
 import { meshOpenArea, meshOpeningUm, meshVolumeCm3PerM2, type Mesh } from '../../engine/ink/mesh.ts';
@@ -12,13 +13,10 @@ import { filmFigures } from './film-figures.ts';
 import { meshName } from './mesh-choice.ts';
 import './mesh-select.ts';
 
-/** Of water-based acrylic ink 25–45 %; from memory. */
-const SOLIDS_PCT = 35;
-
 // As last looked at: the press is the same one for every ink.
-const last: { mesh: Mesh | null; strokes: number; solidsPct: number } = { mesh: null, strokes: 1, solidsPct: SOLIDS_PCT };
+const last: { mesh: Mesh | null; strokes: number } = { mesh: null, strokes: 1 };
 
-/** The mesh an ink was characterised on, and the film that a mesh and strokes leave. Sends `mesh`. */
+/** The mesh an ink was characterised on, and the film that a mesh and strokes leave. Sends `mesh` and `solids`. */
 @customElement('ink-film')
 export class InkFilm extends LitElement {
   static override styles = [
@@ -89,19 +87,18 @@ export class InkFilm extends LitElement {
   @property({ attribute: false }) ink!: Ink;
   @state() private mesh: Mesh | null = last.mesh;
   @state() private strokes = last.strokes;
-  @state() private solidsPct = last.solidsPct;
 
   protected override willUpdate(): void {
     last.mesh = this.mesh;
     last.strokes = this.strokes;
-    last.solidsPct = this.solidsPct;
   }
 
   override render() {
     const { drawer, press } = this.store.project;
     const own = this.ink.mesh ?? null;
+    const solids = this.ink.solids ?? DEFAULT_SOLIDS;
     const mesh = this.mesh ?? own ?? drawer.screens[0]?.mesh ?? MESH_TABLE[1]!.mesh;
-    const figures = filmFigures(mesh, this.strokes, drawer.strokeGain, press.transfer, this.solidsPct / 100);
+    const figures = filmFigures(mesh, this.strokes, drawer.strokeGain, press.transfer, solids);
     const ratio = meshRatio(mesh, own ?? undefined);
     return html`
       <mesh-select label="Its colour was found on mesh" none="not known" .mesh=${own} .screens=${drawer.screens} @pick=${(event: CustomEvent<Mesh | null>) => this.dispatchEvent(new CustomEvent<Mesh | null>('mesh', { detail: event.detail }))}></mesh-select>
@@ -110,7 +107,7 @@ export class InkFilm extends LitElement {
         <mesh-select label="Pulled through mesh" .mesh=${mesh} .screens=${drawer.screens} @pick=${(event: CustomEvent<Mesh | null>) => (this.mesh = event.detail)}></mesh-select>
         <ps-number label="Strokes" min="1" max="20" step="1" decimals="0" .value=${this.strokes} @pick=${(event: NumberPick) => (this.strokes = Math.round(event.detail))}></ps-number>
         <ps-number label="Reaches the paper" unit="%" min="10" max="100" step="5" decimals="0" .value=${press.transfer * 100} @pick=${(event: NumberPick) => this.store.dispatch({ kind: 'set-press', change: { transfer: event.detail / 100 } })}></ps-number>
-        <ps-number label="Solids by volume" unit="%" min="1" max="100" step="1" decimals="0" .value=${this.solidsPct} @pick=${(event: NumberPick) => (this.solidsPct = event.detail)}></ps-number>
+        <ps-number label="Solids by volume" unit="%" min="1" max="100" step="1" decimals="0" .value=${solids * 100} @pick=${(event: NumberPick) => this.dispatchEvent(new CustomEvent<number>('solids', { detail: event.detail / 100 }))}></ps-number>
       </div>
       <dl aria-label="Film">
         <dt>Opening, open area</dt>
@@ -123,7 +120,7 @@ export class InkFilm extends LitElement {
         <dd>${figures.dryUm.toFixed(1)} µm</dd>
         ${own === null ? '' : html`<dt>Against one stroke on ${meshName(own)}</dt><dd>× ${((ratio * figures.wetUm) / (figures.volumeCm3PerM2 * press.transfer)).toFixed(2)}</dd>`}
       </dl>
-      <p class="small soft">From memory: 50 to 100 % of a mesh's ink reaches the paper, 25 to 45 % of a water-based ink is solids. Change them to yours.</p>
+      <p class="small soft">From memory: 50 to 100 % of a mesh's ink reaches the paper, 25 to 45 % of a water-based ink is solids. Change them to yours: the share that reaches the paper is the studio's, the solids are this ink's.</p>
       <details>
         <summary>Mesh table</summary>
         <div class="wide">

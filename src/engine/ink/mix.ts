@@ -1,7 +1,8 @@
-import { stackMinutesOf } from './drying.ts';
 import { EngineError } from '../base/error.ts';
 import { CARD_BLACK, CARD_WHITE } from './card.ts';
 import { coloursOn } from './characterise.ts';
+import { DEFAULT_SOLIDS } from './dry-film.ts';
+import { stackMinutesOf } from './drying.ts';
 import { meshRatio } from './film-factor.ts';
 import type { Ink, InkBasis, MixPart } from './types.ts';
 
@@ -61,6 +62,7 @@ export function mixInks(stocks: readonly InkPart[], head: { id: string; name: st
     dryMinutes: Math.max(...used.map(({ ink }) => ink.dryMinutes)),
     ...(used.some(({ ink }) => ink.stackMinutes !== undefined) ? { stackMinutes: Math.max(...used.map(({ ink }) => stackMinutesOf(ink))) } : {}),
     densityGPerCm3: weight / volume,
+    ...(used.some(({ ink }) => ink.solids !== undefined) ? { solids: used.reduce((sum, { ink }, i) => sum + (volumes[i]! / volume) * (ink.solids ?? DEFAULT_SOLIDS), 0) } : {}),
     ...(mesh === undefined ? {} : { mesh }),
     mix: mixOf(used),
   };

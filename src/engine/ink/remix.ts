@@ -9,7 +9,7 @@ const SAME_SHARE = 1e-6;
  * inks gave it; one that was fitted to real prints, or named another mesh, keeps its own curves.
  * @param before all inks of a drawer before the change
  * @param after the same ids after it
- * @returns those mixes anew: curves, colours, basis, density and mesh; names and drying times stay
+ * @returns those mixes anew: curves, colours, basis, density, solids and mesh; names and drying times stay
  */
 export function remixed(before: readonly Ink[], after: readonly Ink[]): Ink[] {
   const old = new Map(before.map((ink) => [ink.id, ink]));
@@ -19,9 +19,9 @@ export function remixed(before: readonly Ink[], after: readonly Ink[]): Ink[] {
     if (ink.mix === undefined || changed !== true) return [];
     const [was, is] = [mixed(ink, old), mixed(ink, now)];
     if (was === null || is === null || !sameCurves(was, ink) || JSON.stringify(was.mesh) !== JSON.stringify(ink.mesh)) return [];
-    const { mesh: _, ...kept } = ink;
-    const { kx, sx, overWhite, overBlack, basis, densityGPerCm3, mesh } = is;
-    return [{ ...kept, kx, sx, overWhite, overBlack, basis, densityGPerCm3, ...(mesh === undefined ? {} : { mesh }) }];
+    const { mesh: _, solids: __, ...kept } = ink;
+    const { kx, sx, overWhite, overBlack, basis, densityGPerCm3, solids, mesh } = is;
+    return [{ ...kept, kx, sx, overWhite, overBlack, basis, densityGPerCm3, ...(solids === undefined ? {} : { solids }), ...(mesh === undefined ? {} : { mesh }) }];
   });
 }
 
@@ -44,6 +44,7 @@ function samePaint(a: Ink | undefined, b: Ink | undefined): boolean {
   if (a === b || a === undefined || b === undefined) return a === b;
   return (
     a.densityGPerCm3 === b.densityGPerCm3 &&
+    a.solids === b.solids &&
     a.basis === b.basis &&
     JSON.stringify(a.mesh) === JSON.stringify(b.mesh) &&
     a.kx.every((k, band) => k === b.kx[band]) &&

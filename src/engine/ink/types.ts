@@ -32,6 +32,8 @@ export interface Ink {
   stackMinutes?: number;
   /** Wet density, g/cm³; from memory 1.05–1.25, default 1.15. */
   densityGPerCm3: number;
+  /** Share of its volume that does not dry away, over 0–1; absent = 0.35, from memory. */
+  solids?: number;
   /** The mesh that its curves were found on; absent = not known, so they hold on every screen. */
   mesh?: Mesh;
   /** Set on stock inks: they are weighed into mixes and are no choice of colour by themselves. */

@@ -63,6 +63,7 @@ export const inkSchema = z.object({
   dryMinutes: z.number().min(0).max(10_080),
   stackMinutes: z.number().min(0).max(20_160).optional(),
   densityGPerCm3: z.number().min(0.5).max(3),
+  solids: z.number().positive().max(1).optional(),
   mesh: meshSchema.optional(),
   stock: z.literal(true).optional(),
   role: z.literal('base').optional(),

@@ -38,4 +38,13 @@ describe('a stock ink that changes', () => {
     const { project: next } = apply(project, { kind: 'change-ink', ink: { ...one, name: 'New name', dryMinutes: 5 } });
     expect(inkOf(next, 'mix')).toBe(inkOf(project, 'mix'));
   });
+
+  it('should give its solids by volume to its mixes, weighted by volume', () => {
+    const { project: next } = apply(project, { kind: 'change-ink', ink: { ...one, solids: 0.6 } });
+    const volumes = [60 / base.densityGPerCm3, 30 / one.densityGPerCm3, 10 / two.densityGPerCm3] as const;
+    // 0.35 from memory for inks that name none.
+    const wanted = (0.35 * (volumes[0] + volumes[2]) + 0.6 * volumes[1]) / (volumes[0] + volumes[1] + volumes[2]);
+    expect(inkOf(next, 'mix').solids).toBeCloseTo(wanted, 12);
+    expect(inkOf(next, 'other').solids).toBeUndefined();
+  });
 });
