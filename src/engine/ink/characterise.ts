@@ -92,10 +92,10 @@ export function twoBackground(
   const kx = new Float64Array(rw.length);
   const sx = new Float64Array(rw.length);
   const adjusted: number[] = [];
-  if (rb.length !== rw.length || gw.length !== rw.length || gb.length !== rw.length) {
+  if (rw.length === 0 || rb.length !== rw.length || gw.length !== rw.length || gb.length !== rw.length) {
     throw new EngineError(
       'ink.bands',
-      `The four curves must have as many bands each; they have ${rw.length}, ${rb.length}, ${gw.length} and ${gb.length}.`,
+      `The four curves must have as many bands each, one or more; they have ${rw.length}, ${rb.length}, ${gw.length} and ${gb.length}.`,
     );
   }
   for (let band = 0; band < rw.length; band++) {

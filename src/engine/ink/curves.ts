@@ -28,11 +28,14 @@ export interface PairCurves {
  * The smoothest reflectance curve that has a colour.
  * @param lab D50/2°
  * @returns 36 bands, 0–1, with exactly this colour; all 0 for black and all 1 for white
- * @throws EngineError 'colour.outside-solid' when no surface can have this colour; details.nearest
+ * @throws EngineError 'colour.not-a-colour'; 'colour.outside-solid' when no surface can have this colour; details.nearest
  *   is the nearest possible Lab of the same lightness and hue
  * Source: see leastSlopeShares; a guess of the spectrum, exact only in colour.
  */
 export function curveFromColour(lab: Readonly<Lab>): Float64Array {
+  if (lab.length !== 3 || !lab.every(Number.isFinite)) {
+    throw new EngineError('colour.not-a-colour', `A colour needs three numbers, L, a and b; this one is ${lab.join(', ')}.`);
+  }
   const grey = lab[1] === 0 && lab[2] === 0;
   if (grey && lab[0] === 0) return new Float64Array(BANDS);
   if (grey && lab[0] === 100) return new Float64Array(BANDS).fill(1);

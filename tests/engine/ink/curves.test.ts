@@ -51,8 +51,8 @@ describe('curveFromColour', () => {
       const nearest = error.details['nearest'] as Lab;
       labD50(curveFromColour(nearest)).forEach((v, i) => expect(v).toBeCloseTo(nearest[i]!, 3));
     }
-    expect(thrownBy(() => curveFromColour([NaN, 0, 0])).code).toBe('colour.outside-solid');
-    expect(thrownBy(() => curveFromColour([50, NaN, 0])).code).toBe('colour.outside-solid');
+    expect(thrownBy(() => curveFromColour([NaN, 0, 0])).code).toBe('colour.not-a-colour');
+    expect(thrownBy(() => curveFromColour([50, NaN, 0])).code).toBe('colour.not-a-colour');
   });
 });
 
