@@ -79,7 +79,7 @@ export const logPressStyle = css`
   figure .print {
     display: block;
     max-width: 100%;
-    max-height: 33vh;
+    max-height: 27vh;
     margin: 0;
     background: #fffdf9;
     box-shadow: var(--shadow);
@@ -112,6 +112,7 @@ export const logPressStyle = css`
   }
   .sheets li {
     display: grid;
+    grid-template-columns: minmax(0, 1fr);
   }
   .tick {
     min-height: 84px;
@@ -138,6 +139,8 @@ export const logPressStyle = css`
     text-decoration: line-through;
   }
   .more {
+    min-width: 0;
+    padding: 4px;
     min-height: 46px;
     border-radius: 0 0 3px 3px;
   }

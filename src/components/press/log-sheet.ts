@@ -32,7 +32,7 @@ export class LogSheet extends LitElement {
     css`
       fieldset {
         display: grid;
-        grid-template-columns: repeat(auto-fit, minmax(150px, 1fr));
+        grid-template-columns: repeat(auto-fit, minmax(190px, 1fr));
         gap: 14px;
         margin: 0;
         padding: 0;
@@ -49,6 +49,7 @@ export class LogSheet extends LitElement {
         min-height: 48px !important;
       }
       input[type='text'],
+      input[type='number'],
       select {
         width: 100%;
       }
