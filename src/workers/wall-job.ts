@@ -21,12 +21,12 @@ export async function runWall(
   explore: ExploreSettings,
   rows: number,
   onBatch: (batch: WallBatch) => void,
-  { kin, seen = [] }: WallFrom = {},
+  { kin, seen = [], relative = true }: WallFrom = {},
 ): Promise<WallEnd> {
   const input = { drawer: pictures.drawer, bench: [...bench], explore };
   const explorer = kin === undefined ? createExplorer(input, seen) : createKinExplorer(input, kin);
   const { asked } = explorer;
-  const painter = new WallPainter(pictures, rows, true);
+  const painter = new WallPainter(pictures, rows, relative);
   let found = 0;
   const cancelled = await jobs.run(job, steps(explorer), (variants) => {
     if (variants.length === 0) return;

@@ -62,6 +62,8 @@ export interface WallFrom {
   kin?: KinRequest | undefined;
   /** Prints that shall not come again, nor others much like them. */
   seen?: readonly SeenPrint[] | undefined;
+  /** White is the paper; true when left out. */
+  relative?: boolean | undefined;
 }
 
 export interface WallBatch {

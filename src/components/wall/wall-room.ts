@@ -80,10 +80,16 @@ export class WallRoom extends LitElement {
     this.run.stop();
   }
 
+  /** What a wall would be found from now. */
+  private get wish(): WallInputs {
+    const { drawer, bench, explore } = this.store.project;
+    return { drawer, bench, explore, relative: this.store.relative };
+  }
+
   /** True while the settings are other than those the wall was found from. */
   private get stale(): boolean {
     const { inputs } = this.run;
-    return inputs !== null && !sameInputs(inputs, this.store.project);
+    return inputs !== null && !sameInputs(inputs, this.wish);
   }
 
   /** True when the Bench holds another stack than the wall started from. */
@@ -99,7 +105,7 @@ export class WallRoom extends LitElement {
 
   protected override updated(): void {
     const { store } = this;
-    const { drawer, bench, explore } = store.project;
+    const { bench } = store.project;
     if (this.opened !== store.opened) {
       this.opened = store.opened;
       this.wanted = null;
@@ -108,9 +114,9 @@ export class WallRoom extends LitElement {
       this.view.clear();
       this.requestUpdate();
     }
-    if (this.wanted === null || !sameInputs(this.wanted, store.project)) {
+    if (this.wanted === null || !sameInputs(this.wanted, this.wish)) {
       const before = this.wanted;
-      this.wanted = { drawer, bench, explore };
+      this.wanted = this.wish;
       // Another stack on the Bench does not take down a wall one may still be choosing from.
       const kept = before !== null && !sameValue(before.bench, bench) && before.bench.length > 0;
       const find = before === null ? 'at once' : kept ? 'when asked' : 'soon';
@@ -150,8 +156,8 @@ export class WallRoom extends LitElement {
   private find(): void {
     clearTimeout(this.pause);
     if (this.problems.length > 0) return;
-    const { drawer, bench, explore } = this.store.project;
-    void this.run.start({ drawer, bench, explore }, null, seenBefore(this.store.project.seen ?? [], explore.seed));
+    const { seen = [], explore } = this.store.project;
+    void this.run.start(this.wish, null, seenBefore(seen, explore.seed));
   }
 
   /** Hangs prints that come from prints of this wall, by the settings that this wall came of. */
@@ -315,6 +321,7 @@ export class WallRoom extends LitElement {
         .found=${run.variants.length}
         .running=${run.state === 'running'}
         .drawer=${run.inputs?.drawer ?? null}
+        .relative=${run.inputs?.relative ?? true}
         .kept=${keptPrints(run.variants, recipes)}
         .note=${note}
         @keep-print=${(event: PrintEvent) => this.keep(event.detail.index)}

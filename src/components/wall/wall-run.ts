@@ -13,6 +13,8 @@ export interface WallInputs {
   drawer: Drawer;
   bench: readonly Pull[];
   explore: ExploreSettings;
+  /** Whether the prints are shown relative to the paper. */
+  relative: boolean;
 }
 
 /** Whether two plain values are alike. */
@@ -22,7 +24,7 @@ export function sameValue(a: unknown, b: unknown): boolean {
 
 /** Whether the same wall would come of both. */
 export function sameInputs(a: WallInputs, b: WallInputs): boolean {
-  return a.drawer === b.drawer && sameValue(a.bench, b.bench) && sameValue(a.explore, b.explore);
+  return a.drawer === b.drawer && a.relative === b.relative && sameValue(a.bench, b.bench) && sameValue(a.explore, b.explore);
 }
 
 /** Who hears of a run. */
@@ -109,7 +111,7 @@ export class WallRun {
           this.listener.batch(batch);
           this.listener.changed();
         }),
-        kin === null ? { seen } : { kin: kin.request },
+        { relative: inputs.relative, ...(kin === null ? { seen } : { kin: kin.request }) },
       );
       if (call !== this.call) return;
       begin();
