@@ -59,13 +59,13 @@ const engine: EngineApi = {
   overlaps(key, pulls, minDeltaE) {
     return overlapsOf({ pulls }, of(key).drawer, { toleranceMm: OVERLAP_TOLERANCE_MM, minDeltaE });
   },
-  lesson(key, pulls, minDeltaE, heightPx) {
+  lesson(key, pulls, minDeltaE, heightPx, relative) {
     const pictures = of(key);
     const found = groupOrders({ pulls }, pictures.drawer, { toleranceMm: OVERLAP_TOLERANCE_MM, minDeltaE });
     const drawn = pictures.reordered(
       found.orders.map((order) => order.map((at) => pulls[at]!)),
       heightPx,
-      true,
+      relative,
     );
     return Comlink.transfer(
       { ...found, pictures: drawn },

@@ -4,11 +4,6 @@ interface Thrown {
   value: unknown;
 }
 
-/** An engine error as it arrives on the page: its class is lost on the way, its code is not. */
-export interface WireError extends Error {
-  code?: string;
-}
-
 /**
  * Lets an error's own fields cross the worker boundary; comlink alone keeps only name, message and stack.
  * To be called once on the worker's side.

@@ -143,7 +143,7 @@ export interface EngineApi {
   /** A whole sheet at a height. */
   thumbnail(key: number, pulls: readonly Pull[], heightPx: number, relative: boolean): Picture;
   overlaps(key: number, pulls: readonly Pull[], minDeltaE: number): OverlapEdge[];
-  lesson(key: number, pulls: readonly Pull[], minDeltaE: number, heightPx: number): LessonResult;
+  lesson(key: number, pulls: readonly Pull[], minDeltaE: number, heightPx: number, relative: boolean): LessonResult;
   wall(
     key: number,
     job: string,

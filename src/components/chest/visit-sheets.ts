@@ -19,6 +19,7 @@ export class VisitSheets extends LitElement {
   private readonly pictures = new StatePictures(
     this,
     () => this.store.room !== 'chest',
+    () => this.store.relative,
     (sentence) => this.store.tell(sentence),
   );
 

@@ -91,7 +91,7 @@ export class GuessGame extends LitElement {
         pictures.key(question.drawer),
         order.map((at) => question.pulls[at]!),
         ROWS,
-        true,
+        question.relative,
       );
     },
     (picture, group) => {

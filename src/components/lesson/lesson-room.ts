@@ -123,12 +123,13 @@ export class LessonRoom extends LitElement {
       this.run.clear();
       return;
     }
+    const { relative } = this.store;
     const rows = ROWS[lesson.length] ?? DRAFT_ROWS;
     const heightPx = this.dragging && lesson.length >= DRAFT_FROM ? DRAFT_ROWS : rows;
-    this.run.ask({ drawer, pulls: lesson, minDeltaE: this.minDeltaE, heightPx });
+    this.run.ask({ drawer, pulls: lesson, minDeltaE: this.minDeltaE, heightPx, relative });
     const { answer } = this.run;
     if (answer !== null && this.shown >= answer.result.orders.length) this.shown = 0;
-    this.run.askSheet({ drawer, pulls: this.shownOrder.map((at) => lesson[at]!), heightPx: SHEET_ROWS });
+    this.run.askSheet({ drawer, pulls: this.shownOrder.map((at) => lesson[at]!), heightPx: SHEET_ROWS, relative });
   }
 
   /** The order that the sheet shows, as places in the lesson. */

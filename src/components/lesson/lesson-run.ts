@@ -11,6 +11,8 @@ export interface LessonQuestion {
   minDeltaE: number;
   /** Rows of each picture. */
   heightPx: number;
+  /** Whether the paper is shown white. */
+  relative: boolean;
 }
 
 export interface LessonAnswer {
@@ -20,11 +22,7 @@ export interface LessonAnswer {
   edges: OverlapEdge[];
 }
 
-interface SheetQuestion {
-  drawer: Drawer;
-  pulls: readonly Pull[];
-  heightPx: number;
-}
+type SheetQuestion = Omit<LessonQuestion, 'minDeltaE'>;
 
 function same<T extends { drawer: Drawer; pulls: readonly Pull[] }>(a: T | null, b: T): boolean {
   if (a === null) return false;
@@ -57,7 +55,7 @@ export class LessonRun implements ReactiveController {
         const lessons = desk('lesson');
         const key = lessons.key(question.drawer);
         const [result, edges] = await Promise.all([
-          lessons.engine.lesson(key, question.pulls, question.minDeltaE, question.heightPx),
+          lessons.engine.lesson(key, question.pulls, question.minDeltaE, question.heightPx, question.relative),
           lessons.engine.overlaps(key, question.pulls, 0),
         ]);
         return { question, result, edges };
@@ -69,9 +67,9 @@ export class LessonRun implements ReactiveController {
       fail,
     );
     this.sheets = new Latest(
-      ({ drawer, pulls, heightPx }) => {
+      ({ drawer, pulls, heightPx, relative }) => {
         const pictures = desk('picture');
-        return pictures.engine.thumbnail(pictures.key(drawer), pulls, heightPx, true);
+        return pictures.engine.thumbnail(pictures.key(drawer), pulls, heightPx, relative);
       },
       (picture) => {
         this.sheet = picture;

@@ -63,6 +63,7 @@ export class PressRoom extends LitElement {
   private readonly pictures = new StatePictures(
     this,
     () => this.store.room !== 'press',
+    () => this.store.relative,
     (sentence) => this.store.tell(sentence),
   );
 

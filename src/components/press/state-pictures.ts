@@ -24,6 +24,7 @@ interface Wanted {
   recipe: Recipe;
   pulls: readonly Pull[];
   key: string;
+  relative: boolean;
 }
 
 /**
@@ -33,6 +34,7 @@ interface Wanted {
 export class StatePictures implements ReactiveController {
   private readonly host: ReactiveControllerHost;
   private readonly paused: () => boolean;
+  private readonly relative: () => boolean;
   private readonly tell: (sentence: string) => void;
   private readonly made = new Map<Recipe, Map<string, string | null>>();
   private queue: Wanted[] = [];
@@ -41,11 +43,18 @@ export class StatePictures implements ReactiveController {
 
   /**
    * @param paused whether drawing shall wait, as while the room is not entered
+   * @param relative whether the paper is shown white
    * @param tell hears why a picture could not be drawn
    */
-  constructor(host: ReactiveControllerHost, paused: () => boolean, tell: (sentence: string) => void) {
+  constructor(
+    host: ReactiveControllerHost,
+    paused: () => boolean,
+    relative: () => boolean,
+    tell: (sentence: string) => void,
+  ) {
     this.host = host;
     this.paused = paused;
+    this.relative = relative;
     this.tell = tell;
     host.addController(this);
   }
@@ -61,11 +70,13 @@ export class StatePictures implements ReactiveController {
       known = new Map();
       this.made.set(recipe, known);
     }
-    const key = pulls.map((pull) => pull.id).join('\n');
+    const relative = this.relative();
+    // By all of the pulls: a sheet as it was pulled has their ids, but not always their inks and lays.
+    const key = `${relative} ${JSON.stringify(pulls)}`;
     const url = known.get(key);
     if (url !== undefined) return url;
     known.set(key, null);
-    this.queue.push({ recipe, pulls, key });
+    this.queue.push({ recipe, pulls, key, relative });
     // A child of the host asks after the host was updated.
     queueMicrotask(() => this.hostUpdated());
     return null;
@@ -94,11 +105,11 @@ export class StatePictures implements ReactiveController {
     if (this.busy) return;
     this.busy = true;
     while (this.queue.length > 0 && !this.paused()) {
-      const { recipe, pulls, key } = this.queue.shift()!;
+      const { recipe, pulls, key, relative } = this.queue.shift()!;
       let url = '';
       try {
         const pictures = desk('picture');
-        const picture = await pictures.engine.thumbnail(pictures.key(drawerOf(recipe)), pulls, ROWS, true);
+        const picture = await pictures.engine.thumbnail(pictures.key(drawerOf(recipe)), pulls, ROWS, relative);
         url = URL.createObjectURL(await imageOf(picture));
       } catch (error) {
         this.tell(`The picture of "${recipe.title}" could not be drawn: ${sentenceOf(error)}`);

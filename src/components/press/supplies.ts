@@ -1,6 +1,6 @@
 import { css, html, nothing } from 'lit';
 import type { PressPlan } from '../../engine/output/visit.ts';
-import { withOvers } from '../../engine/output/visit-needs.ts';
+import { REJECTS_A_PULL, withOvers, withRejects } from '../../engine/output/visit-needs.ts';
 import { stackMinutesOf } from '../../engine/ink/drying.ts';
 import type { VisitInk } from '../../engine/output/registry.ts';
 import '../ui/ink-chip.ts';
@@ -110,6 +110,7 @@ export function paperTable({ plan, recipes, input }: MadePlan) {
     title,
     paper: recipes[r]!.paper,
     good: sheets.length,
+    begun: withRejects(sheets.length, recipes[r]!.pulls.length),
     cut: withOvers(sheets.length, input.press.overs),
   }));
   const all = rows.reduce((sum, { cut }) => sum + cut, 0);
@@ -143,7 +144,11 @@ export function paperTable({ plan, recipes, input }: MadePlan) {
           </tr>`
         : nothing}
     </tbody>
-  </table>`;
+  </table>
+  <p class="soft small">
+    Rejects compound: at ${100 * REJECTS_A_PULL} % spoiled a pull,
+    ${rows.map(({ good, begun }, r) => `${r > 0 ? ', ' : ''}${recipeLetter(r)} takes ${counted(begun, 'sheet')} for ${good} good`)}. Raise the overs if that is more than you cut.
+  </p>`;
 }
 
 /** Frames to have at hand, in the order in which they are first mounted. */

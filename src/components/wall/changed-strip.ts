@@ -43,12 +43,13 @@ export class ChangedStrip extends LitElement {
 
   @property({ attribute: false }) pulls: readonly Pull[] = [];
   @property({ attribute: false }) drawer: Drawer | null = null;
+  @property({ attribute: false }) relative = true;
   @property({ attribute: false }) touched: readonly string[] = [];
   @state() private pictures: readonly Picture[] = [];
   private call = 0;
 
   override willUpdate(changed: PropertyValues<this>): void {
-    if (changed.has('pulls') || changed.has('drawer')) void this.draw();
+    if (changed.has('pulls') || changed.has('drawer') || changed.has('relative')) void this.draw();
   }
 
   private async draw(): Promise<void> {
@@ -57,7 +58,7 @@ export class ChangedStrip extends LitElement {
     if (this.drawer === null || this.pulls.length === 0) return;
     const picture = desk('picture');
     try {
-      const states = await picture.engine.states(picture.key(this.drawer), this.pulls, HEIGHT_PX, true);
+      const states = await picture.engine.states(picture.key(this.drawer), this.pulls, HEIGHT_PX, this.relative);
       if (call === this.call) this.pictures = states;
     } catch {
       // The sentence above the strip says all; a strip without pictures still marks the pulls.

@@ -16,6 +16,7 @@ export class WallActions extends LitElement {
 
   @property({ attribute: false }) variant: Variant | null = null;
   @property({ attribute: false }) drawer: Drawer | null = null;
+  @property({ attribute: false }) relative = true;
   @state() private open = false;
   /** The first of two prints from which more are found. */
   @state() private first: Variant | null = null;
@@ -36,7 +37,7 @@ export class WallActions extends LitElement {
     const { sentence, touched } = changesBetween(parent.pulls, variant.pulls, drawer);
     return html`
       <p><span class="soft">From ${parent.name}:</span> ${sentence}</p>
-      <changed-strip .pulls=${variant.pulls} .drawer=${drawer} .touched=${touched}></changed-strip>
+      <changed-strip .pulls=${variant.pulls} .drawer=${drawer} .relative=${this.relative} .touched=${touched}></changed-strip>
     `;
   }
 
@@ -90,7 +91,7 @@ export class WallActions extends LitElement {
     return html`<section id="panel" style="--rail:${this.parentElement?.offsetHeight ?? 50}px" aria-label="About print ${variant.index + 1}">
       <h3>What changed?</h3>
       ${parents.length === 0
-        ? html`<p class="soft">This print was made of the Drawer's screens alone.</p><changed-strip .pulls=${variant.pulls} .drawer=${drawer}></changed-strip>`
+        ? html`<p class="soft">This print was made of the Drawer's screens alone.</p><changed-strip .pulls=${variant.pulls} .drawer=${drawer} .relative=${this.relative}></changed-strip>`
         : parents.map((parent) => this.changed(variant, parent, drawer))}
       ${this.deeds(variant)} ${this.figures(variant)}
     </section>`;

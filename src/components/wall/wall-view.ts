@@ -439,7 +439,7 @@ export class WallView extends LitElement {
           <button ?disabled=${none || isKept} @click=${() => this.tell('keep-print', focused)}>${isKept ? 'Kept' : 'Keep'}</button>
           <button ?disabled=${none} @click=${() => this.tell('open-print', focused)}>Open on Bench</button>
         </div>
-        <wall-actions .variant=${this.variants[focused] ?? null} .drawer=${this.drawer}></wall-actions>
+        <wall-actions .variant=${this.variants[focused] ?? null} .drawer=${this.drawer} .relative=${this.relative}></wall-actions>
         <div class="stand" role="group" aria-label="Stand" ?data-moved=${this.moved}>
           <button class="step" @click=${() => this.scene?.zoomBy(1 / STEP)}>Further</button>
           <button class="step" @click=${() => this.scene?.zoomBy(STEP)}>Closer</button>

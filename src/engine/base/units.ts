@@ -1,8 +1,5 @@
-/** Offsets lie on this grid so that the same stack is the same numbers on every machine, mm. */
-export const OFFSET_GRID_MM = 0.1;
-
 /**
- * Puts a length on the offset grid.
+ * Puts a length on the 0.1 mm grid that offsets lie on, so that the same stack is the same numbers everywhere.
  * @param mm any finite length, mm
  * @returns the nearest multiple of 0.1 mm, free of binary dust (0.3, not 0.30000000000000004)
  */

@@ -128,18 +128,6 @@ export function infiniteReflectance(ks: number): number {
   return 1 / (1 + ks + Math.sqrt(ks * (ks + 2)));
 }
 
-/**
- * Whether two films give the same whichever lies on top: neither scatters, or K/S is equal.
- * @param tolerance largest entry of the matrices' commutator that still counts as none
- */
-export function commute(a: FilmBands, b: FilmBands, tolerance = 1e-12): boolean {
-  for (let band = 0; band < a.r0.length; band++) {
-    const gap = a.r0[band]! * (1 - b.q[band]!) - b.r0[band]! * (1 - a.q[band]!);
-    if (!(Math.abs(gap) <= tolerance)) return false;
-  }
-  return true;
-}
-
 /** Nearest below 1, because a film on a perfect white would otherwise divide 0 by 0. */
 const LARGEST_R0 = 1 - 2 ** -53;
 

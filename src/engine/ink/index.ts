@@ -1,6 +1,5 @@
 export type { Ink, InkBasis, Lab, MixPart, Paper } from './types.ts';
 export {
-  commute,
   filmBands,
   filmMatrix,
   infiniteReflectance,

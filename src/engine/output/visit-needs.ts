@@ -6,6 +6,7 @@ import { meshVolumeCm3PerM2 } from '../ink/mesh.ts';
 import { visitTimeline } from '../pullorder/timeline.ts';
 import type { DayPart, PullPlan } from '../pullorder/types.ts';
 import { inkGrams, stockGrams } from '../quantities/ink.ts';
+import { sheetsWithOvers } from '../quantities/sheets.ts';
 import type { InkRun } from '../quantities/types.ts';
 import type { Recipe } from '../recipe/types.ts';
 import { pullRings } from '../shapes/placed.ts';
@@ -76,6 +77,18 @@ function pullAreas(recipe: Recipe): number[] {
 /** Sheets to print of a run so that overs are there to spoil. */
 export function withOvers(sheets: number, overs: number): number {
   return Math.ceil(sheets * (1 + overs) - 1e-9);
+}
+
+/** Spoiled at each pull, share, to show how rejects compound; common practice, no source. */
+export const REJECTS_A_PULL = 0.02;
+
+/**
+ * Sheets to begin with when a share is spoiled at each pull, beside the flat share of overs.
+ * @param good sheets wanted
+ * @param pulls of the recipe: how often each sheet goes over the press
+ */
+export function withRejects(good: number, pulls: number): number {
+  return sheetsWithOvers(good, REJECTS_A_PULL, pulls);
 }
 
 /**
