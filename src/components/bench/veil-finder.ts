@@ -10,7 +10,7 @@ import '../ui/picture-view.ts';
 import { controls } from '../ui/styles.ts';
 import { counted } from '../ui/words.ts';
 import { dialogStyle } from './dialog-style.ts';
-import { VeilRun } from './veil-run.ts';
+import { JobRun } from '../ui/job-run.ts';
 import { veilStyle } from './veil-style.ts';
 import { busynessText, calmWords, placeWords, veilWords } from './veil-words.ts';
 
@@ -39,7 +39,7 @@ export class VeilFinder extends LitElement {
   @state() private chosen = 0;
   @state() private places: NonNullable<VeilOptions['places']> = 'end';
   @query('dialog') private dialog!: HTMLDialogElement;
-  private readonly run = new VeilRun(this);
+  private readonly run = new JobRun<VeilFind>(this, 'plan');
   private shown: VeilFind | null = null;
   /** What the proposals are for; they hold for no other stack. */
   private asked: { pulls: readonly Pull[]; drawer: Drawer } | null = null;
@@ -63,7 +63,8 @@ export class VeilFinder extends LitElement {
     const { drawer, pulls, relative, places } = this;
     this.chosen = 0;
     this.asked = { pulls, drawer };
-    void this.run.start({ pulls, drawer, relative, heightPx: HEIGHT_PX, options: { base: baseFor(drawer), places } });
+    const options = { base: baseFor(drawer), places };
+    void this.run.start((place, job, tell) => place.engine.veils(place.key(drawer), job, pulls, options, HEIGHT_PX, relative, tell));
   }
 
   private close(): void {
@@ -100,7 +101,7 @@ export class VeilFinder extends LitElement {
       ${run.running
         ? html`<div class="looking">
             <span role="status">Looking for veils…</span>
-            <progress max="1" .value=${run.share} aria-label="Looking for veils"></progress>
+            <progress max="1" .value=${run.progress} aria-label="Looking for veils"></progress>
             <button type="button" @click=${() => run.stop()}>Stop looking</button>
           </div>`
         : nothing}

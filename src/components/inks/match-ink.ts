@@ -3,7 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { labD50 } from '../../engine/colour/lab.ts';
 import { INK_MESH } from '../../engine/ink/film-factor.ts';
 import { labSwatch } from '../../engine/ink/lab-swatch.ts';
-import type { MatchAnswer } from '../../engine/ink/match.ts';
+import type { MatchAnswer, MatchResult } from '../../engine/ink/match.ts';
 import type { Mesh } from '../../engine/ink/mesh.ts';
 import { baseOf, mixInks, printInks, stockInks } from '../../engine/ink/mix.ts';
 import { swatchReflectance } from '../../engine/ink/swatch.ts';
@@ -11,6 +11,7 @@ import { filmThickness } from '../../engine/ink/thickness.ts';
 import type { Lab } from '../../engine/ink/types.ts';
 import { sentenceOf } from '../../workers/client.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
+import { JobRun } from '../ui/job-run.ts';
 import '../ui/number-field.ts';
 import type { NumberPick } from '../ui/number-field.ts';
 import { controls } from '../ui/styles.ts';
@@ -18,7 +19,6 @@ import { counted } from '../ui/words.ts';
 import './colour-field.ts';
 import { freeName } from './ink-draft.ts';
 import { swatchTemplate } from './marked-swatch.ts';
-import { MatchRun } from './match-run.ts';
 import { matchStyles } from './match-styles.ts';
 import { deltaWords, inkParts, mixName, weighLines } from './match-words.ts';
 import './mesh-select.ts';
@@ -43,16 +43,11 @@ export class MatchInk extends LitElement {
   @state() private maxInks = 4;
   /** What the answers on show were searched for. */
   private searched: { target: Lab; key: string } | null = null;
-  private readonly run = new MatchRun(() => this.requestUpdate());
+  private readonly run = new JobRun<MatchResult>(this, 'picture');
 
   override connectedCallback(): void {
     super.connectedCallback();
     new StoreController(this, this.store);
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.run.stop();
   }
 
   /** Reflectance of the paper, or of one stroke of an ink on it. */
@@ -78,13 +73,14 @@ export class MatchInk extends LitElement {
     if (target === null) return;
     const { inks, strokeGain } = this.store.project.drawer;
     this.searched = { target, key: this.key(target) };
-    void this.run.start(target, stockInks(inks), {
+    const options = {
       ground: Array.from(this.ground(this.over)),
       thickness: filmThickness(this.strokes, strokeGain),
       mesh: this.meshNow(),
       grams: this.grams,
       maxInks: this.maxInks,
-    });
+    };
+    void this.run.start(({ engine }, job, tell) => engine.matchInk(job, target, stockInks(inks), options, tell));
   }
 
   /** Names a search; when what is asked has changed since, the answers are of something else. */
@@ -113,7 +109,7 @@ export class MatchInk extends LitElement {
         <div class="row"><button class="main" @click=${() => this.dispatchEvent(new CustomEvent('stocks'))}>Bring in the demo stock inks</button></div>`;
     }
     const target = this.target();
-    const busy = this.run.progress !== null;
+    const busy = this.run.running;
     return html`
       <h2>Match a colour</h2>
       ${this.renderTarget(target)}
@@ -133,10 +129,10 @@ export class MatchInk extends LitElement {
       </div>
       <div class="row">
         ${busy
-          ? html`<button @click=${() => this.run.stop()}>Stop</button><progress aria-label="Searching" max="1" .value=${this.run.progress ?? 0}></progress>`
+          ? html`<button @click=${() => this.run.stop()}>Stop</button><progress aria-label="Searching" max="1" .value=${this.run.progress}></progress>`
           : html`<button class="main" ?disabled=${target === null} @click=${this.search}>Find mixes</button>`}
       </div>
-      ${this.run.problem === '' ? nothing : html`<p class="problem" role="alert">${this.run.problem}</p>`}
+      ${this.run.refusal === '' ? nothing : html`<p class="problem" role="alert">${this.run.refusal}</p>`}
       ${this.renderResult(target)}
     `;
   }
@@ -179,7 +175,7 @@ export class MatchInk extends LitElement {
   }
 
   private renderResult(target: Lab | null) {
-    const { result } = this.run;
+    const { found: result } = this.run;
     if (result === null || this.searched === null) return nothing;
     const stale = target === null || this.key(target) !== this.searched.key;
     const wanted = labSwatch(this.searched.target, this.white());

@@ -1,12 +1,13 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { deltaE2000 } from '../../engine/colour/delta-e.ts';
-import { checkSquares, fittedInk } from '../../engine/ink/fit-overprints.ts';
+import { checkSquares, fittedInk, type OverprintFit } from '../../engine/ink/fit-overprints.ts';
 import { labSwatch } from '../../engine/ink/lab-swatch.ts';
 import { type Swatch, swatchOf } from '../../engine/ink/swatch.ts';
-import type { Ink, Lab } from '../../engine/ink/types.ts';
+import type { Ink, Lab, Paper } from '../../engine/ink/types.ts';
 import type { MeasuredSquare, Target } from '../../engine/project/types.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
+import { JobRun } from '../ui/job-run.ts';
 import { controls } from '../ui/styles.ts';
 import { counted } from '../ui/words.ts';
 import './cgats-file.ts';
@@ -14,13 +15,19 @@ import type { Measurements } from './cgats-file.ts';
 import { markStyles, swatchTemplate } from './marked-swatch.ts';
 import { chartStyles, fitCharts } from './target-charts.ts';
 import { expectedSwatch } from './target-expected.ts';
-import { type FitInputs, FitRun } from './target-fit.ts';
 import './target-photo.ts';
 import { type TargetSquare, targetSquares } from './target-layout.ts';
 import { measureStyles } from './target-measure-style.ts';
 import { isOf, pastedLines, readingsOfSamples, readingText, targetOf, typedColour, withReadings } from './target-readings.ts';
 
 const MOST_NAMES = 8;
+
+/** What inks are fitted to. */
+interface FitInputs {
+  squares: readonly MeasuredSquare[];
+  inks: readonly Ink[];
+  paper: Paper;
+}
 
 /** Fields of measured squares, from a keyboard or a file; the fit to them, and taking it over. */
 @customElement('target-measure')
@@ -34,7 +41,7 @@ export class TargetMeasure extends LitElement {
   @state() private row: string | null = null;
   @state() private read: Measurements | null = null;
   @state() private remarks: readonly string[] = [];
-  private readonly run = new FitRun(this);
+  private readonly run = new JobRun<{ fit: OverprintFit; inputs: FitInputs }>(this, 'plan');
   @state() private fromPhoto = false;
   private squares: TargetSquare[] = [];
   private named: { of: unknown[]; list: { number: number; name: string }[] } = { of: [], list: [] };
@@ -174,7 +181,11 @@ export class TargetMeasure extends LitElement {
       this.run.refuse(problem.where === '' || at === undefined ? problem.message : problem.message.replace(/^Square \d+/, `Square ${at}`));
       return;
     }
-    void this.run.start({ squares, inks: drawer.inks, paper: drawer.paper });
+    const { inks, paper } = drawer;
+    void this.run.start(async ({ engine }, job, tell) => {
+      const fit = await engine.fitOverprints(job, squares, inks, paper, tell);
+      return fit === null ? null : { fit, inputs: { squares, inks, paper } };
+    });
   }
 
   private use(): void {
@@ -212,7 +223,7 @@ export class TargetMeasure extends LitElement {
       ${this.fromPhoto ? html`<target-photo .paper=${this.store.project.drawer.paper} .squares=${this.names()} @squares=${(event: CustomEvent<ReadonlyMap<number, Lab>>) => this.pickedSquares(event.detail)}></target-photo>` : nothing}
       <div class="row">
         ${run.running
-          ? html`<button @click=${() => run.stop()}>Stop</button><progress aria-label="Fitting"></progress><span class="small soft" role="status">Round ${run.rounds}</span>`
+          ? html`<button @click=${() => run.stop()}>Stop</button><progress aria-label="Fitting"></progress><span class="small soft" role="status">Round ${run.progress}</span>`
           : html`<button class=${run.found === null ? 'main' : ''} @click=${this.fit}>Fit the inks to it</button>
               <span class="small soft" role="status">${measured.length} of ${counted(this.squares.length, 'square')} measured</span>`}
       </div>
@@ -265,7 +276,7 @@ export class TargetMeasure extends LitElement {
     </div>`;
   }
 
-  private renderFound({ fit, inputs }: NonNullable<FitRun['found']>) {
+  private renderFound({ fit, inputs }: { fit: OverprintFit; inputs: FitInputs }) {
     const squares = inputs.squares.map((reading) => this.squares.find((square) => isOf(square, reading)));
     const names = squares.map((square, i) => (square === undefined ? `${i + 1}` : this.name(square)));
     const old = this.isOld(inputs);

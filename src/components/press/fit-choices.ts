@@ -1,7 +1,7 @@
 import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
-import { customElement, property, state } from 'lit/decorators.js';
+import { customElement, property } from 'lit/decorators.js';
 import type { FitChoice } from '../../engine/output/what-to-drop.ts';
-import { desk, newJob, onMessage, sentenceOf } from '../../workers/client.ts';
+import { JobRun } from '../ui/job-run.ts';
 import { controls } from '../ui/styles.ts';
 import { fitWords, fitWorth } from './fit-words.ts';
 import type { MadePlan } from './plan-run.ts';
@@ -45,65 +45,32 @@ export class FitChoices extends LitElement {
   ];
 
   @property({ attribute: false }) made!: MadePlan;
-  @state() private choices: FitChoice[] | null = null;
-  @state() private share = 0;
-  @state() private fault = '';
-  private job: string | null = null;
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.stop();
-  }
+  private readonly run = new JobRun<FitChoice[]>(this, 'plan');
 
   private get late(): boolean {
     return !('rest' in this.made.input) && this.made.plan.done && this.made.plan.times.some((time) => !time.fits);
   }
 
-  private stop(): void {
-    if (this.job !== null) void desk('plan').engine.cancel(this.job);
-    this.job = null;
-  }
-
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (!changed.has('made')) return;
-    this.stop();
-    this.choices = null;
-    this.fault = '';
-    if (this.late) void this.look();
-  }
-
-  private async look(): Promise<void> {
-    const job = newJob();
-    this.job = job;
-    this.share = 0;
-    try {
-      const choices = await desk('plan').engine.whatToDrop(
-        job,
-        this.made.input,
-        this.made.plan,
-        onMessage((share: number) => {
-          if (this.job === job) this.share = share;
-        }),
-      );
-      if (this.job === job) this.choices = choices;
-    } catch (error) {
-      if (this.job === job) this.fault = sentenceOf(error);
-    }
-    if (this.job === job) this.job = null;
+    const { input, plan } = this.made;
+    if (this.late) void this.run.start(({ engine }, job, tell) => engine.whatToDrop(job, input, plan, tell));
+    else this.run.clear();
   }
 
   override render() {
     if (!this.late) return nothing;
-    if (this.fault !== '') return html`<p class="soft">${this.fault}</p>`;
-    if (this.choices === null) {
-      return html`<p class="soft" role="status"><progress aria-label="Looking for what to leave out" .value=${this.share}></progress> Looking for what to leave out…</p>`;
+    const { found, refusal, progress } = this.run;
+    if (refusal !== '') return html`<p class="soft">${refusal}</p>`;
+    if (found === null) {
+      return html`<p class="soft" role="status"><progress aria-label="Looking for what to leave out" .value=${progress}></progress> Looking for what to leave out…</p>`;
     }
-    if (this.choices.length === 0) {
+    if (found.length === 0) {
       return html`<p class="soft">No single change was found that saves time: print fewer recipes.</p>`;
     }
     return html`<h3>What would help</h3>
       <ul>
-        ${this.choices.map((choice) => {
+        ${found.map((choice) => {
           const words = fitWords(choice, this.made);
           return html`<li>
             <div><b>${words}</b><br /><span class="soft small">${fitWorth(choice)}</span></div>
