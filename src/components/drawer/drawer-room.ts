@@ -8,6 +8,7 @@ import { type AppStore, StoreController } from '../app-store.ts';
 import { chooseFiles } from '../ui/download.ts';
 import { FileDrop, fileDropStyles } from '../ui/file-drop.ts';
 import { putOnBench } from '../ui/put-on-bench.ts';
+import { sideRoomStyles, WideScreen } from '../ui/side-room.ts';
 import { controls } from '../ui/styles.ts';
 import { drawerStyles } from './drawer-styles.ts';
 import { headOf, type Report, screensFor } from './files-report.ts';
@@ -20,7 +21,7 @@ import { sizeText } from './shape-tray.ts';
 /** The flat file: shapes above, the screens made of them below, one screen open beside. */
 @customElement('drawer-room')
 export class DrawerRoom extends LitElement {
-  static override styles = [controls, drawerStyles, fileDropStyles];
+  static override styles = [controls, sideRoomStyles, drawerStyles, fileDropStyles];
 
   @property({ attribute: false }) store!: AppStore;
   @state() private shape: string | null = null;
@@ -28,7 +29,7 @@ export class DrawerRoom extends LitElement {
   @state() private trueSize = true;
   @state() private reading = '';
   @state() private report: Report | null = null;
-  private readonly wide = matchMedia('(min-width: 1000px)');
+  private readonly wide = new WideScreen(this);
   private listTop = 0;
   /** Which of the projects opened so far the state above is of. */
   private opened = 0;
@@ -38,12 +39,6 @@ export class DrawerRoom extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     new StoreController(this, this.store);
-    this.wide.addEventListener('change', this.redraw);
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.wide.removeEventListener('change', this.redraw);
   }
 
   protected override shouldUpdate(): boolean {
@@ -57,8 +52,6 @@ export class DrawerRoom extends LitElement {
     this.shape = null;
     this.screen = null;
   }
-
-  private readonly redraw = (): void => this.requestUpdate();
 
   private drop(dropped: DataTransfer): void {
     void droppedFiles(dropped).then(

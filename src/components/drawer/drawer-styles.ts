@@ -1,29 +1,14 @@
 import { css } from 'lit';
 
 export const drawerStyles = css`
-  .room {
-    display: grid;
-    grid-template-columns: minmax(0, 1fr);
-    min-height: 100%;
-  }
   .left {
-    display: grid;
     gap: 40px;
-    align-content: start;
-    padding: 28px 32px 64px;
-    min-width: 0;
   }
   section {
     min-width: 0;
   }
   header {
     margin-bottom: 12px;
-  }
-  header h2 + .soft {
-    margin-left: -6px;
-  }
-  .fill {
-    flex: 1;
   }
   .reading:empty {
     display: none;
@@ -106,48 +91,13 @@ export const drawerStyles = css`
   .empty p {
     max-width: 46ch;
   }
-  .side {
-    min-width: 0;
-    padding: 20px 24px 40px;
-    background: var(--table);
-  }
-  @media (min-width: 1000px) {
-    .room {
-      height: 100%;
-      overflow: hidden;
-      grid-template-columns: minmax(0, 1fr);
-    }
-    .room.open {
-      grid-template-columns: minmax(0, 1fr) 420px;
-    }
-    .left,
-    .side {
-      overflow: auto;
-    }
-    .side {
-      border-left: 1px solid var(--line);
-    }
-    .back {
-      display: none;
-    }
-  }
   @media (max-width: 999px) {
-    .room.open .left {
-      display: none;
-    }
     .left {
       gap: 32px;
-      padding: 18px 16px 40px;
-    }
-    .side {
-      padding: 8px 16px 40px;
     }
     .sizes {
       order: 1;
       flex-basis: 100%;
-    }
-    .back {
-      margin: 0 0 8px -8px;
     }
     .tray {
       padding: 10px 10px 20px;

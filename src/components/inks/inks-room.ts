@@ -9,6 +9,7 @@ import type { Ink } from '../../engine/ink/types.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import '../ui/number-field.ts';
 import type { NumberPick } from '../ui/number-field.ts';
+import { sideRoomStyles, WideScreen } from '../ui/side-room.ts';
 import { controls } from '../ui/styles.ts';
 import './add-ink.ts';
 import type { Measurements } from './cgats-file.ts';
@@ -27,7 +28,7 @@ type Side = { kind: 'ink'; id: string } | { kind: 'add' } | { kind: 'match' };
 /** The ink shelf: drawdowns of every ink, stock inks to mix from, all inks over each other, the paper under them. */
 @customElement('inks-room')
 export class InksRoom extends LitElement {
-  static override styles = [controls, drawdownStyles, inksStyles];
+  static override styles = [controls, sideRoomStyles, drawdownStyles, inksStyles];
 
   @property({ attribute: false }) store!: AppStore;
   @state() private side: Side | null = null;
@@ -36,24 +37,16 @@ export class InksRoom extends LitElement {
   private listTop = 0;
   /** The inks to print with; the same array while the inks are, so that the chart is not made anew. */
   private shelf: { of: readonly Ink[]; inks: Ink[] } = { of: [], inks: [] };
-  private readonly wide = matchMedia('(min-width: 1000px)');
+  private readonly wide = new WideScreen(this);
 
   override connectedCallback(): void {
     super.connectedCallback();
     new StoreController(this, this.store);
-    this.wide.addEventListener('change', this.redraw);
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.wide.removeEventListener('change', this.redraw);
   }
 
   protected override shouldUpdate(): boolean {
     return this.store.room === 'inks';
   }
-
-  private readonly redraw = (): void => this.requestUpdate();
 
   /** On a phone what is open takes the place of the shelf, which is found again as it was left. */
   private open(side: Side | null): void {

@@ -1,26 +1,11 @@
 import { css } from 'lit';
 
 export const inksStyles = css`
-  .room {
-    display: grid;
-    grid-template-columns: minmax(0, 1fr);
-    min-height: 100%;
-  }
   .left {
-    display: grid;
     gap: 44px;
-    align-content: start;
-    padding: 28px 32px 64px;
-    min-width: 0;
   }
   header {
     margin-bottom: 14px;
-  }
-  header h2 + .soft {
-    margin-left: -6px;
-  }
-  .fill {
-    flex: 1;
   }
   .words {
     max-width: 62ch;
@@ -119,34 +104,7 @@ export const inksStyles = css`
   paper-form {
     margin-top: 12px;
   }
-  .side {
-    min-width: 0;
-    padding: 20px 24px 40px;
-    background: var(--table);
-  }
-  @media (min-width: 1000px) {
-    .room {
-      height: 100%;
-      overflow: hidden;
-    }
-    .room.open {
-      grid-template-columns: minmax(0, 1fr) 420px;
-    }
-    .left,
-    .side {
-      overflow: auto;
-    }
-    .side {
-      border-left: 1px solid var(--line);
-    }
-    .back {
-      display: none;
-    }
-  }
   @media (max-width: 999px) {
-    .room.open .left {
-      display: none;
-    }
     header.row {
       gap: 8px;
     }
@@ -155,17 +113,10 @@ export const inksStyles = css`
     }
     .left {
       gap: 34px;
-      padding: 18px 16px 40px;
     }
     .cards {
       grid-template-columns: repeat(auto-fill, minmax(150px, 1fr));
       gap: 20px 16px;
-    }
-    .side {
-      padding: 8px 16px 40px;
-    }
-    .back {
-      margin: 0 0 8px -8px;
     }
   }
 `;
