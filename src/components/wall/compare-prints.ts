@@ -95,6 +95,17 @@ export class ComparePrints extends LitElement {
           gap: 12px;
           padding: 12px;
         }
+        li,
+        li.both {
+          grid-template-rows: none;
+          align-content: start;
+        }
+        .hung {
+          container-type: inline-size;
+        }
+        ps-picture {
+          width: 100cqw;
+        }
         header {
           padding: 8px 12px;
         }

@@ -42,6 +42,12 @@ export class WallLine extends LitElement {
         hang-choice[data-long] {
           flex-basis: 100%;
         }
+        .deeds {
+          flex-wrap: wrap;
+        }
+        .deeds button {
+          padding: 4px 6px;
+        }
         .wide {
           display: none;
         }
@@ -66,7 +72,7 @@ export class WallLine extends LitElement {
     const { marked } = this;
     if (marked === 0) return nothing;
     const fits = marked >= 2 && marked <= MOST_COMPARED;
-    return html`<span class="soft small">${marked.toLocaleString('en')} marked</span>
+    return html`<span class="soft small wide">${marked.toLocaleString('en')} marked</span>
       <button class="quiet" ?disabled=${!fits} title=${fits ? '' : `Mark two to ${MOST_COMPARED} prints to compare them.`} @click=${() => this.tell('compare')}>Compare</button>
       <button class="quiet" @click=${() => this.tell('unmark')}>Unmark</button>`;
   }

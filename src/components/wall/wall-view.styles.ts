@@ -138,6 +138,7 @@ export const wallViewStyles = css`
       height: 48%;
     }
     .rail {
+      position: relative;
       padding: 4px 10px;
     }
     .rail .which {
@@ -162,7 +163,7 @@ export const wallViewStyles = css`
     }
     .stand {
       position: absolute;
-      top: 8px;
+      bottom: calc(100% + 8px);
       right: 8px;
       margin: 0;
       padding: 0;
