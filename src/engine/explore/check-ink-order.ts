@@ -5,7 +5,9 @@ import { arrange } from './arrange.ts';
 import { describeHold, holdConstraints } from './holds.ts';
 import { inkArcs } from './ink-arcs.ts';
 import type { ExploreSettings, Hold } from './types.ts';
+import { wishesOf } from './wishes.ts';
 
+const ORDER_WISHES: readonly string[] = ['neverOver', 'inkFirst', 'inkLast'];
 const ROWS = 256;
 /** Pulls that share less than this are taken as only touching, mm². */
 const MIN_AREA_MM2 = 1;
@@ -18,7 +20,7 @@ const MIN_AREA_MM2 = 1;
  */
 export function checkInkOrder(settings: ExploreSettings, drawer: Drawer, bench: readonly Pull[]): Problem[] {
   const { holds, recolour, leaveOut, mustScreens = [], notScreens = [] } = settings;
-  const wishes = wishesOf(settings, drawer);
+  const wishes = wishesOf({ ...settings, neverOver: settings.neverOver?.filter(([upper, lower]) => upper !== lower) }, drawer, bench).filter(({ field }) => ORDER_WISHES.includes(field));
   const has = (pull: Pull, kinds: readonly string[]): boolean => holds.some((hold) => hold.pull === pull.id && kinds.includes(hold.kind));
   const pulls = bench.filter((pull) => !has(pull, ['out']) && !notScreens.includes(pull.screen));
   if (wishes.length === 0 || pulls.length < 2) return [];
@@ -35,8 +37,8 @@ export function checkInkOrder(settings: ExploreSettings, drawer: Drawer, bench: 
     const keep = holdConstraints(pulls, pulls.length, some);
     return arrange(pulls.length, { ...keep, arcs: [...keep.arcs, ...arcs] }, pulls.map((_, i) => i)) !== null;
   };
-  for (const { wish, field, says } of wishes) {
-    const arcs = inkArcs(pulls, wish, shared).filter(([low, high]) => stays[low] && stays[high]);
+  for (const { only, field, says } of wishes) {
+    const arcs = inkArcs(pulls, only, shared).filter(([low, high]) => stays[low] && stays[high]);
     if (arcs.length === 0) continue;
     for (const hold of holds) {
       if (hold.kind === 'ink' || hold.kind === 'out' || !admits([hold], []) || admits([hold], arcs)) continue;
@@ -49,20 +51,4 @@ export function checkInkOrder(settings: ExploreSettings, drawer: Drawer, bench: 
     }
   }
   return problems;
-}
-
-interface Wish {
-  wish: Pick<ExploreSettings, 'neverOver' | 'inkFirst' | 'inkLast'>;
-  field: string;
-  says: string;
-}
-
-function wishesOf({ neverOver = [], inkFirst, inkLast }: ExploreSettings, drawer: Drawer): Wish[] {
-  const name = (id: string): string => drawer.inks.find((ink) => ink.id === id)?.name ?? id;
-  const wishes: Wish[] = neverOver
-    .filter(([upper, lower]) => upper !== lower)
-    .map((pair) => ({ wish: { neverOver: [pair] }, field: 'neverOver', says: `${name(pair[0])} never lies over ${name(pair[1])}` }));
-  if (inkFirst !== undefined) wishes.push({ wish: { inkFirst }, field: 'inkFirst', says: `${name(inkFirst)} goes down before all other inks` });
-  if (inkLast !== undefined) wishes.push({ wish: { inkLast }, field: 'inkLast', says: `${name(inkLast)} goes down after all other inks` });
-  return wishes;
 }

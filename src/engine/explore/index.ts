@@ -1,5 +1,6 @@
 export type { ExploreInput, ExploreSettings, Hold, KinKind, Lineage, Variant } from './types.ts';
 export { changesBetween, type Changes } from './changes.ts';
+export { type Clash, findClash } from './clash.ts';
 export { checkExplore, MAX_EXPLORE_PULLS, MAX_VARIANTS } from './check.ts';
 export { createExplorer, explore, type Explorer, type SeenPrint } from './explorer.ts';
 export { type Descriptor, descriptorDistance, descriptorText } from './descriptor.ts';

@@ -1,0 +1,59 @@
+import { Finder } from './finder.ts';
+import type { ExploreInput, ExploreSettings } from './types.ts';
+import { type Wish, wishesOf, wishing } from './wishes.ts';
+
+/** Draws after which some wishes count as kept by no print. */
+const DRAWS = 200;
+
+/** Wishes that no print was found to keep together, though it keeps all but any one of them. */
+export interface Clash {
+  /** In one sentence, with the mend. */
+  sentence: string;
+  /** One or more; what each says, and the change of the settings that drops it. */
+  wishes: { says: string; change: Partial<ExploreSettings> }[];
+}
+
+/**
+ * Looks for the fewest wishes that clash, when no print fits them all: leaves wishes out, halves first
+ * and then one by one, as long as still no print fits (a deletion filter; Chinneck 2008, from memory).
+ * Whether a print fits is tried in 200 draws, so a very rare print may be missed; what is told is
+ * therefore that none was found.
+ * @param input settings that checkExplore has nothing against
+ * @yields now and then, so that whoever runs it can stop it
+ * @returns null when prints fit all wishes, or when none fits even without them
+ */
+export function* findClash(input: ExploreInput): Generator<void, Clash | null> {
+  const { drawer, bench, explore } = input;
+  const all = wishesOf(explore, drawer, bench);
+  function* fit(wishes: readonly Wish[]): Generator<void, boolean> {
+    const finder = new Finder({ ...input, explore: { ...explore, ...wishing(wishes) } });
+    for (let draw = 0; draw < DRAWS; draw++) {
+      if (finder.draw(draw, 0) !== null) return true;
+      yield;
+    }
+    return false;
+  }
+  if (all.length === 0 || (yield* fit(all)) || !(yield* fit([]))) return null;
+  let clash = all;
+  for (let size = Math.ceil(clash.length / 2); ; size = Math.ceil(size / 2)) {
+    for (let at = 0; at < clash.length; ) {
+      const rest = [...clash.slice(0, at), ...clash.slice(at + size)];
+      // Without any wish prints do fit.
+      if (rest.length === 0 || (yield* fit(rest))) at += size;
+      else clash = rest;
+    }
+    if (size === 1) break;
+  }
+  return {
+    sentence: sentenceOf(clash),
+    wishes: clash.map((wish) => ({ says: wish.says, change: { [wish.field]: wishing(all.filter((other) => other !== wish))[wish.field] } })),
+  };
+}
+
+const NUMBERS = ['', '', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
+
+function sentenceOf(wishes: readonly Wish[]): string {
+  if (wishes.length === 1) return `No print was found in which ${wishes[0]!.says}; drop this, or let more change.`;
+  const many = NUMBERS[wishes.length] ?? wishes.length.toLocaleString('en');
+  return `No print was found that keeps these ${many} together: ${wishes.map(({ says }) => says).join('; ')}. Drop one of them, or let more change.`;
+}
