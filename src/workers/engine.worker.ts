@@ -1,6 +1,6 @@
 import * as Comlink from 'comlink';
 import { EngineError } from '../engine/base/error.ts';
-import { checkExplore } from '../engine/explore/index.ts';
+import { checkExplore, type Clash, findClash } from '../engine/explore/index.ts';
 import { printNotes } from '../engine/explore/notes.ts';
 import { countOrders } from '../engine/explore/order-count.ts';
 import type { OrderCount } from '../engine/explore/types.ts';
@@ -83,6 +83,15 @@ const engine: EngineApi = {
     }
     const stopped = await jobs.run(job, steps(), () => {});
     return stopped ? null : result;
+  },
+  async findClash(key, job, bench, explore) {
+    let clash: Clash | null = null;
+    const search = findClash({ drawer: of(key).drawer, bench, explore });
+    function* steps(): Generator<void, void> {
+      clash = yield* search;
+    }
+    const stopped = await jobs.run(job, steps(), () => {});
+    return stopped ? null : clash;
   },
   readShapeFile(text, fileName, id) {
     const { shapes, problems } = readShapes(text, fileName);

@@ -1,5 +1,5 @@
 import type { Problem } from '../engine/base/error.ts';
-import type { KinRequest, SeenPrint, VeilOptions, VeilResult } from '../engine/explore/index.ts';
+import type { Clash, KinRequest, SeenPrint, VeilOptions, VeilResult } from '../engine/explore/index.ts';
 import type { ExploreSettings, OrderCount, Variant } from '../engine/explore/types.ts';
 import type { VariantMeasures } from '../engine/explore/variant-measures.ts';
 import type { OverprintFit, PulledSquare } from '../engine/ink/fit-overprints.ts';
@@ -162,6 +162,11 @@ export interface EngineApi {
    * @returns null when the job was cancelled
    */
   countOrders(key: number, job: string, bench: readonly Pull[], explore: ExploreSettings): Promise<OrderCount | null>;
+  /**
+   * The fewest wishes that no print was found to keep together.
+   * @returns null when there are none, or when the job was cancelled
+   */
+  findClash(key: number, job: string, bench: readonly Pull[], explore: ExploreSettings): Promise<Clash | null>;
   readShapeFile(text: string, fileName: string, id: string): ReadShapeResult;
   inkCurves(overWhite: Lab, overBlack: Lab): InkCurvesResult;
   /** Samples of a CGATS text, with what is wrong or was assumed. */

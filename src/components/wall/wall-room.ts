@@ -10,6 +10,7 @@ import { putOnBench } from '../ui/put-on-bench.ts';
 import { controls } from '../ui/styles.ts';
 import type { KinAsk, KinEvent } from './kin-ask.ts';
 import { keptPrints } from './kept-prints.ts';
+import './wall-clash.ts';
 import './wall-holds.ts';
 import { sameInputs, sameValue, WallRun, type WallInputs } from './wall-run.ts';
 import './wall-seen.ts';
@@ -271,6 +272,7 @@ export class WallRoom extends LitElement {
       return html`<p class="told">These settings cannot be met, see below; the wall stays as it was.</p>`;
     }
     if (this.otherStack) return html`<p class="told">These prints came from the stack that was on the Bench before. Find prints starts from the one that is there now.</p>`;
+    if (run.clash !== null) return html`<wall-clash .store=${this.store} .clash=${run.clash}></wall-clash>`;
     if (run.state === 'stopped') return html`<p class="told">Stopped.</p>`;
     if (run.reason !== '') return html`<p class="told">${run.reason}</p>`;
     return nothing;
@@ -308,7 +310,7 @@ export class WallRoom extends LitElement {
     const note = bare
       ? 'The wall hangs prints made of your shapes. There are none yet: put some into the Drawer first.'
       : run.state === 'done'
-        ? 'No print came of these settings. Let more change, or lift a hold.'
+        ? run.clash === null || run.clash === 'looking' ? 'No print came of these settings. Let more change, or lift a hold.' : 'No print came of these settings, since some of the wishes clash.'
         : '';
     return html`
       <aside aria-label="What the wall is found from">

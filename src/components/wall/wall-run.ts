@@ -1,4 +1,4 @@
-import { MOST_SEEN_PRINTS, type SeenPrint } from '../../engine/explore/index.ts';
+import { type Clash, MOST_SEEN_PRINTS, type SeenPrint } from '../../engine/explore/index.ts';
 import type { ExploreSettings, Variant } from '../../engine/explore/types.ts';
 import type { Drawer, Pull } from '../../engine/stack/types.ts';
 import { desk, newJob, onMessage, sentenceOf } from '../../workers/client.ts';
@@ -49,6 +49,8 @@ export class WallRun {
   asked = 0;
   /** Why it ended with fewer than asked, or why it failed. */
   reason = '';
+  /** Wishes that clash, when no print came; 'looking' while they are looked for. */
+  clash: Clash | 'looking' | null = null;
   /** By their number on the wall. */
   variants: Variant[] = [];
   /** What hangs, as a later run is told of it. */
@@ -80,6 +82,7 @@ export class WallRun {
     this.found = 0;
     this.asked = kin === null ? inputs.explore.count : kin.request.count + (kin.request.kind === 'between' ? 2 : 0);
     this.reason = '';
+    this.clash = null;
     this.listener.changed();
     const base: Parent[] = inputs.bench.length === 0 ? [] : [{ name: 'the stack on the Bench', pulls: inputs.bench }];
     const parents = kin?.parents ?? base;
@@ -125,6 +128,24 @@ export class WallRun {
       this.reason = sentenceOf(error);
     }
     this.job = null;
+    if (this.state === 'done' && this.found === 0 && kin === null) void this.lookForClash(call, inputs);
+    this.listener.changed();
+  }
+
+  private async lookForClash(call: number, { drawer, bench, explore }: WallInputs): Promise<void> {
+    const wall = desk('wall');
+    const job = newJob();
+    this.job = job;
+    this.clash = 'looking';
+    let found: Clash | null = null;
+    try {
+      found = await wall.engine.findClash(wall.key(drawer), job, bench, explore);
+    } catch (error) {
+      if (call === this.call) this.reason = sentenceOf(error);
+    }
+    if (call !== this.call) return;
+    this.job = null;
+    this.clash = found;
     this.listener.changed();
   }
 
@@ -139,6 +160,7 @@ export class WallRun {
     this.found = 0;
     this.asked = 0;
     this.reason = '';
+    this.clash = null;
     this.variants = [];
   }
 

@@ -7,8 +7,9 @@ const DRAWS = 200;
 
 /** Wishes that no print was found to keep together, though it keeps all but any one of them. */
 export interface Clash {
-  /** In one sentence, with the mend. */
+  /** What is wrong and the mend, with the wishes and without. */
   sentence: string;
+  lead: string;
   /** One or more; what each says, and the change of the settings that drops it. */
   wishes: { says: string; change: Partial<ExploreSettings> }[];
 }
@@ -45,15 +46,16 @@ export function* findClash(input: ExploreInput): Generator<void, Clash | null> {
     if (size === 1) break;
   }
   return {
-    sentence: sentenceOf(clash),
+    ...wordsOf(clash),
     wishes: clash.map((wish) => ({ says: wish.says, change: { [wish.field]: wishing(all.filter((other) => other !== wish))[wish.field] } })),
   };
 }
 
 const NUMBERS = ['', '', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
 
-function sentenceOf(wishes: readonly Wish[]): string {
-  if (wishes.length === 1) return `No print was found in which ${wishes[0]!.says}; drop this, or let more change.`;
-  const many = NUMBERS[wishes.length] ?? wishes.length.toLocaleString('en');
-  return `No print was found that keeps these ${many} together: ${wishes.map(({ says }) => says).join('; ')}. Drop one of them, or let more change.`;
+function wordsOf(wishes: readonly Wish[]): Pick<Clash, 'sentence' | 'lead'> {
+  const one = wishes.length === 1;
+  const begin = one ? 'No print was found that keeps this' : `No print was found that keeps these ${NUMBERS[wishes.length] ?? wishes.length.toLocaleString('en')} together`;
+  const mend = one ? 'Drop it, or let more change.' : 'Drop one of them, or let more change.';
+  return { sentence: `${begin}: ${wishes.map(({ says }) => says).join('; ')}. ${mend}`, lead: `${begin}. ${mend}` };
 }

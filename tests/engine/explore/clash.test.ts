@@ -61,7 +61,8 @@ describe('findClash', () => {
   it('should name a wish that no print keeps by itself', () => {
     const { clash } = clashOf(inputOf({ apart: [['tar', 'weed']], maxPulls: 5 }));
     expect(clash!.wishes.map(({ says }) => says)).toEqual(['tar never touches weed']);
-    expect(clash!.sentence).toBe('No print was found in which tar never touches weed; drop this, or let more change.');
+    expect(clash!.sentence).toBe('No print was found that keeps this: tar never touches weed. Drop it, or let more change.');
+    expect(clash!.lead).toBe('No print was found that keeps this. Drop it, or let more change.');
     expect(clash!.wishes[0]!.change).toEqual({ apart: undefined });
   });
 
