@@ -38,6 +38,8 @@ export class AutoSaver extends EventTarget implements Saver {
     for (const [section, value] of Object.entries(project)) {
       if (before?.[section as keyof Project] !== value) this.pending[section] = value;
     }
+    // What the project before had and this one lacks, as after an undo, must not come back.
+    for (const section of Object.keys(before ?? {})) if (!(section in project)) this.pending[section] = undefined;
     void this.write();
   }
 
