@@ -82,12 +82,30 @@ export {
   type VeilResult,
   veils,
 } from './explore/index.ts';
+export { type Family, recipeFamilies } from './recipe/family.ts';
 export { readRecipe } from './recipe/read.ts';
 export type { Recipe } from './recipe/types.ts';
 export { drawerOfRecipe, recipeOf, writeRecipe } from './recipe/write.ts';
 export { checkPlan, planPulls } from './pullorder/index.ts';
 export type { PlanOptions } from './pullorder/planner.ts';
 export type { PlanProblem, PlanPull, PlanSheet, PullPlan, SetUp } from './pullorder/types.ts';
+export { recipeAsPulled, recipesAsPulled, type SheetAsPulled, sheetAsPulled, sheetsAsPulled } from './log/as-pulled.ts';
+export { checkLog } from './log/check.ts';
+export {
+  checkEdition,
+  type Edition,
+  type EditionCounts,
+  editionFacts,
+  type EditionFacts,
+  editionMarks,
+  newEdition,
+} from './log/edition.ts';
+export { type EditionRecord, editionRecord, type EditionSheet, numberSheets } from './log/edition-sheets.ts';
+export { inOrder, standing } from './log/events.ts';
+export { readLog, writeLog } from './log/log-file.ts';
+export { mergeLogs } from './log/merge.ts';
+export { planRest, type RestInput } from './log/rest.ts';
+export type { Deviation, LogEvent, LoggedSheet, VisitHead, VisitLog } from './log/types.ts';
 export { planVisit, type PressPlan, type VisitInput } from './output/visit.ts';
 export { demoProject } from './project/demo.ts';
 export { readProject, writeProject } from './project/read.ts';

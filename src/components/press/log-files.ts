@@ -51,7 +51,7 @@ export function keepSheet(store: AppStore, recipe: Recipe, sheet: SheetAsPulled)
   const title = `${recipe.title}, sheet ${sheet.number} as pulled`;
   const note = sheet.events.filter((event) => event.kind === 'otherwise' || event.kind === 'lucky').map((event) => eventWords(event, recipe)).join('. ');
   try {
-    const kept = recipeAsPulled(recipe, sheet, { id: crypto.randomUUID(), title, note: note.slice(0, 4000) });
+    const kept = recipeAsPulled(recipe, sheet, { id: crypto.randomUUID(), title, note: note.slice(0, 4000), parent: recipe.id });
     if (store.dispatch({ kind: 'keep-recipe', recipe: kept })) store.tell(`${title} is in the Chest.`, 'news');
   } catch (error) {
     store.tell(sentenceOf(error));

@@ -213,6 +213,7 @@ export class PressRoom extends LitElement {
       id: crypto.randomUUID(),
       title: this.store.project.title,
       begunMs: Date.now(),
+      minDeltaE: this.store.project.explore.minDeltaE,
       recipes,
       sheets: plan.sheets.map(({ number, recipe }) => ({ number, recipe })),
     };

@@ -5,6 +5,7 @@ import type { Recipe } from '../recipe/types.ts';
 import { drawerOfRecipe, recipeOf, type RecipeHead } from '../recipe/write.ts';
 import type { Pull } from '../stack/types.ts';
 import { standing } from './events.ts';
+import { MIN_DELTA_E, outOfTurn } from './turns.ts';
 import type { LogEvent, VisitHead } from './types.ts';
 
 /** One sheet as it really is. */
@@ -46,8 +47,9 @@ function inkId(ink: Ink, inks: readonly Ink[]): { id: string; known: boolean } {
 
 /**
  * The visit's recipes with the inks that were pulled instead of theirs, so that every sheet can be
- * drawn and kept. A recipe without such an ink is the same object. An ink that came from another
- * recipe counts as an ink by itself: the stocks that it was weighed from stay with that recipe.
+ * drawn, weighed out and kept. A recipe without such an ink is the same object. An ink that came
+ * from another recipe of the visit brings the stocks that it is weighed from; one whose stocks no
+ * recipe has counts as an ink by itself.
  */
 export function recipesAsPulled(head: VisitHead, events: readonly LogEvent[]): Recipe[] {
   const recipes = [...head.recipes];
@@ -57,12 +59,39 @@ export function recipesAsPulled(head: VisitHead, events: readonly LogEvent[]): R
     const at = recipeOfSheet.get(event.sheet);
     const recipe = at === undefined ? undefined : recipes[at];
     if (recipe === undefined) continue;
-    const { id, known } = inkId(event.how.ink, recipe.inks);
-    if (known) continue;
-    const { mix: _, ...ink } = event.how.ink;
-    recipes[at!] = { ...recipe, inks: [...recipe.inks, { ...ink, id }] };
+    recipes[at!] = { ...recipe, inks: withInk(recipe.inks, event.how.ink, stocksOf(event.how.ink, head.recipes)) };
   }
-  return recipes;
+  return recipes.map((recipe, at) => (recipe.inks.length === head.recipes[at]!.inks.length ? head.recipes[at]! : recipe));
+}
+
+/** The stock inks of a mix, from a recipe that has it; null when none has it with all of them. */
+function stocksOf({ mix, ...ink }: Ink, recipes: readonly Recipe[]): Map<string, Ink> | null {
+  if (mix === undefined) return null;
+  const text = inkText(ink);
+  const parts = JSON.stringify(mix);
+  for (const { inks } of recipes) {
+    if (!inks.some((entry) => inkText(entry) === text && JSON.stringify(entry.mix) === parts)) continue;
+    const stocks = new Map(inks.map((entry) => [entry.id, entry]));
+    if (mix.every((part) => stocks.has(part.ink))) return stocks;
+  }
+  return null;
+}
+
+function withInk(inks: readonly Ink[], borrowed: Ink, stocks: Map<string, Ink> | null): Ink[] {
+  const all = [...inks];
+  const add = (ink: Ink): string => {
+    const { id, known } = inkId(ink, all);
+    if (!known) all.push({ ...ink, id });
+    return id;
+  };
+  const { mix, ...bare } = borrowed;
+  if (inkId(borrowed, all).known) return all;
+  if (mix === undefined || stocks === null) add(bare);
+  else {
+    const parts = mix.map((part) => ({ ...part, ink: add(stocks.get(part.ink)!) }));
+    add({ ...bare, mix: parts });
+  }
+  return all;
 }
 
 /**
@@ -70,11 +99,13 @@ export function recipesAsPulled(head: VisitHead, events: readonly LogEvent[]): R
  * once, the first time; one that the recipe does not have counts not at all: `checkLog` names both.
  * @param recipe of `recipesAsPulled`, so that the inks are there
  * @param events of the whole visit or of the sheet alone
+ * @param minDeltaE pulls whose order shows less than this count as in turn, ΔE00
  */
 export function sheetAsPulled(
   recipe: Recipe,
   sheet: { number: number; recipe: number },
   events: readonly LogEvent[],
+  minDeltaE = MIN_DELTA_E,
 ): SheetAsPulled {
   const own = standing(events.filter((event) => event.sheet === sheet.number));
   const state: SheetAsPulled = {
@@ -95,8 +126,8 @@ export function sheetAsPulled(
     else if (event.kind === 'placed') state.box = event.box;
     else print(state, recipe, event);
   }
-  // Pulls out of turn can show as much as a wrong ink.
-  state.otherwise ||= state.done.some((at, i) => i > 0 && state.done[i - 1]! > at);
+  // Pulls out of turn can show as much as a wrong ink; free swaps, which a pull order makes, do not.
+  state.otherwise ||= outOfTurn(recipe, state.done, minDeltaE).length > 0;
   return state;
 }
 
@@ -133,7 +164,7 @@ export function sheetsAsPulled(head: VisitHead, events: readonly LogEvent[]): Sh
     if (list === undefined) bySheet.set(event.sheet, [event]);
     else list.push(event);
   }
-  return head.sheets.map((sheet) => sheetAsPulled(recipes[sheet.recipe]!, sheet, bySheet.get(sheet.number) ?? []));
+  return head.sheets.map((sheet) => sheetAsPulled(recipes[sheet.recipe]!, sheet, bySheet.get(sheet.number) ?? [], head.minDeltaE));
 }
 
 /**

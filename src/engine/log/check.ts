@@ -1,12 +1,19 @@
 import type { Problem } from '../base/error.ts';
+import { inkText } from '../output/registry.ts';
+import type { Recipe } from '../recipe/types.ts';
 import { standing } from './events.ts';
+import { MIN_DELTA_E, outOfTurn } from './turns.ts';
 import type { LogEvent, VisitHead } from './types.ts';
 
+type Printed = Extract<LogEvent, { pulls: string[] }>;
+
 /**
- * What in a log cannot all be true.
+ * What in a log cannot all be true, or not without showing on the sheet.
  * @returns a problem each: 'log.sheet' (no such sheet), 'log.pull' (no such pull, so no screen for
- *   it), 'log.twice', 'log.spoiled' (pulled after it was spoiled), 'log.early' (before the visit
- *   began), 'log.undone' (takes back what is not there); `where` names the event
+ *   it), 'log.ink' (an ink that no recipe of the visit has), 'log.twice', 'log.order' (against an
+ *   overlap), 'log.spoiled' (pulled after it was spoiled), 'log.early' (before the visit began),
+ *   'log.undone' (takes back what is not there, or is of another sheet); `where` names the event
+ * Cost: overlaps of a recipe are measured only when one of its sheets was pulled out of turn, once.
  */
 export function checkLog(head: VisitHead, events: readonly LogEvent[]): Problem[] {
   const problems: Problem[] = [];
@@ -14,13 +21,9 @@ export function checkLog(head: VisitHead, events: readonly LogEvent[]): Problem[
     problems.push({ code, message, where: `event ${event.id}` });
   };
   const sheets = new Map(head.sheets.map((sheet) => [sheet.number, head.recipes[sheet.recipe]]));
-  const ids = new Set(events.map((event) => event.id));
-  for (const event of events) {
-    if (event.kind === 'undone' && !ids.has(event.event)) {
-      fault(event, 'log.undone', `Sheet ${event.sheet}: something is undone that is not in the log; bring in the log of the device that wrote it.`);
-    }
-  }
-  const printed = new Set<string>();
+  checkUndone(events, fault);
+  const inks = new Set(head.recipes.flatMap((recipe) => recipe.inks.map(inkText)));
+  const printed = new Map<number, Map<number, Printed>>();
   const spoiled = new Set<number>();
   for (const event of standing(events)) {
     const recipe = sheets.get(event.sheet);
@@ -36,18 +39,55 @@ export function checkLog(head: VisitHead, events: readonly LogEvent[]): Problem[
     if (spoiled.has(event.sheet)) {
       fault(event, 'log.spoiled', `Sheet ${event.sheet} was pulled after it was marked spoiled; undo one of the two.`);
     }
+    if (event.kind === 'otherwise' && event.how.ink !== undefined && !inks.has(inkText(event.how.ink))) {
+      fault(event, 'log.ink', `Sheet ${event.sheet} is said to be pulled in ${event.how.ink.name}, but no recipe of this visit has that ink; if it was another bucket, undo the entry and choose the ink that was in the screen.`);
+    }
     for (const id of event.pulls) {
       const at = recipe.pulls.findIndex((pull) => pull.id === id);
       if (at < 0) {
         fault(event, 'log.pull', `Sheet ${event.sheet} is said to be pulled with "${id}", but ${recipe.title} has no such pull, so no screen for it was there; undo the entry.`);
         continue;
       }
-      const key = JSON.stringify([event.sheet, at]);
-      if (printed.has(key)) {
+      let own = printed.get(event.sheet);
+      if (own === undefined) printed.set(event.sheet, (own = new Map()));
+      if (own.has(at)) {
         fault(event, 'log.twice', `Sheet ${event.sheet}: pull ${at + 1} of ${recipe.title} is logged twice; look at the sheet and undo one, or note a further stroke.`);
-      }
-      printed.add(key);
+      } else own.set(at, event);
     }
   }
+  for (const [number, own] of printed) checkTurns(number, sheets.get(number)!, own, head.minDeltaE ?? MIN_DELTA_E, fault);
   return problems;
+}
+
+type Fault = (event: LogEvent, code: string, message: string) => void;
+
+function checkUndone(events: readonly LogEvent[], fault: Fault): void {
+  const known = new Map(events.map((event) => [event.id, event]));
+  for (const event of events) {
+    if (event.kind !== 'undone') continue;
+    const undone = known.get(event.event);
+    if (undone === undefined) {
+      fault(event, 'log.undone', `Sheet ${event.sheet}: something is undone that is not in the log; bring in the log of the device that wrote it.`);
+    } else if (undone.sheet !== event.sheet) {
+      fault(event, 'log.undone', `Sheet ${event.sheet}: what is undone happened to sheet ${undone.sheet}; look at both sheets and note on each what is on it.`);
+    }
+  }
+}
+
+/** Names the pulls that lie over what they should lie under; at most one sentence for each pull. */
+function checkTurns(number: number, recipe: Recipe, own: ReadonlyMap<number, Printed>, minDeltaE: number, fault: Fault): void {
+  for (const { at, over } of outOfTurn(recipe, [...own.keys()], minDeltaE)) {
+    fault(
+      own.get(at)!,
+      'log.order',
+      `Sheet ${number}: ${pullWords(recipe, at)} is logged after ${pullWords(recipe, over)}, but lies under it in ${recipe.title}, and where they overlap it shows; if the sheet looks so, keep it as it is, else undo the entry.`,
+    );
+  }
+}
+
+function pullWords(recipe: Recipe, at: number): string {
+  const pull = recipe.pulls[at]!;
+  const screen = recipe.screens.find((entry) => entry.id === pull.screen);
+  const ink = recipe.inks.find((entry) => entry.id === pull.ink);
+  return `screen ${screen?.number ?? '?'} in ${ink?.name ?? '?'}`;
 }

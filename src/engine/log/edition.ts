@@ -16,6 +16,60 @@ export interface EditionCounts {
   variable: boolean;
 }
 
+/** What only the artist can say of an edition. */
+export interface EditionWords {
+  artist: string;
+  title: string;
+  year: string;
+  workshop: string;
+  /** Of printing; what the log says of each pull stands beside it. */
+  dates: string;
+  approved: string;
+  other: string;
+}
+
+/** What became of a screen after the edition. */
+export const FATES = ['kept', 'cancelled', 'destroyed'] as const;
+
+/** The fate of one screen, as it was typed. */
+export interface ScreenFate {
+  /** Id of the recipe's screen. */
+  screen: string;
+  fate: (typeof FATES)[number];
+  by: string;
+  when: string;
+}
+
+/** A mark that was given to a sheet by hand; '' keeps the sheet out of the edition. */
+export interface ChosenMark {
+  sheet: number;
+  mark: string;
+}
+
+/** An edition of a kept recipe, as far as somebody has said something of it. */
+export interface Edition {
+  /** Id of the recipe; it has one edition. */
+  recipe: string;
+  counts: EditionCounts;
+  words: EditionWords;
+  fates: ScreenFate[];
+  /** Id of the logged visit in which it was printed; absent until one is chosen. */
+  visit?: string;
+  /** Of that visit's sheets. */
+  marks: ChosenMark[];
+}
+
+/** An edition of which nothing was said yet. */
+export function newEdition(recipe: Pick<Recipe, 'id' | 'title'>): Edition {
+  return {
+    recipe: recipe.id,
+    counts: { impressions: 20, ap: 2, pp: 1, hc: 0, bat: true, variable: false },
+    words: { artist: '', title: recipe.title, year: '', workshop: '', dates: '', approved: '', other: '' },
+    fates: [],
+    marks: [],
+  };
+}
+
 /** Share of artist's proofs that sources name as usual; a warning, never a rule. */
 const AP_SHARE = { least: 0.05, most: 0.2 };
 const MOST_SHEETS = 500;

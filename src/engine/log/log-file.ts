@@ -32,6 +32,7 @@ const headSchema = z
     id,
     title: z.string(),
     begunMs: z.number().min(0),
+    minDeltaE: z.number().min(0).max(100).optional(),
     recipes: z.array(recipeSchema).min(1).max(500),
     sheets: z.array(z.object({ number: z.int().min(1).max(100_000), recipe: z.int().min(0) })).min(1).max(500),
   })

@@ -10,6 +10,8 @@ export interface VisitHead {
   title: string;
   /** When the visit began, ms since 1970 UTC, by the clock of the device. */
   begunMs: number;
+  /** Pulls whose order differs by less than this may change places, ΔE00; absent in logs from before it was kept. */
+  minDeltaE?: number;
   recipes: Recipe[];
   /** All sheets, also those that are spoiled later. */
   sheets: LoggedSheet[];

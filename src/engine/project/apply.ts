@@ -4,6 +4,8 @@ import { toOffsetGrid } from '../base/units.ts';
 import { printInks } from '../ink/mix.ts';
 import { remixed } from '../ink/remix.ts';
 import type { Ink } from '../ink/types.ts';
+import type { Edition } from '../log/edition.ts';
+import { editionSchema } from '../log/edition-schema.ts';
 import { pullSchema } from '../recipe/schema.ts';
 import type { Pull } from '../stack/types.ts';
 import { fieldName } from '../recipe/explain.ts';
@@ -147,6 +149,7 @@ function change(draft: Draft<Project>, command: Command): void {
     case 'remove-recipe':
       removeById(draft.recipes, command.recipe, 'recipe');
       draft.visit = draft.visit.filter((run) => run.recipe !== command.recipe);
+      if (draft.editions !== undefined) draft.editions = draft.editions.filter((edition) => edition.recipe !== command.recipe);
       return;
     case 'open-recipe':
       setBench(draft, adoptRecipe(drawer, find(draft.recipes, command.recipe, 'recipe')));
@@ -178,7 +181,23 @@ function change(draft: Draft<Project>, command: Command): void {
       for (const id of namedInks(command.target)) find(drawer.inks, id, 'ink');
       draft.target = command.target;
       return;
+    case 'set-edition':
+      setEdition(draft, command.edition);
+      return;
   }
+}
+
+function setEdition(draft: Draft<Project>, edition: Edition): void {
+  find(draft.recipes, edition.recipe, 'recipe');
+  const parsed = editionSchema.safeParse(edition);
+  if (!parsed.success) {
+    const issue = parsed.error.issues[0]!;
+    throw new EngineError('command.edition', `The edition's ${fieldName(issue.path)} cannot be so: ${issue.message}.`);
+  }
+  const editions = (draft.editions ??= []);
+  const at = editions.findIndex((other) => other.recipe === edition.recipe);
+  if (at < 0) editions.push(edition);
+  else editions[at] = edition;
 }
 
 function setBench(draft: Draft<Project>, pulls: readonly Pull[]): void {

@@ -1,5 +1,6 @@
 import type { ExploreSettings, Hold } from '../explore/types.ts';
 import type { Ink, Paper } from '../ink/types.ts';
+import type { Edition } from '../log/edition.ts';
 import type { Recipe } from '../recipe/types.ts';
 import type { PlacedShape, Screen, Shape } from '../shapes/types.ts';
 import type { Pull } from '../stack/types.ts';
@@ -40,7 +41,8 @@ export type Command =
   | { kind: 'thin-visit'; recipe: Recipe | null; runs: VisitRun[] }
   | { kind: 'set-press'; change: Partial<PressSettings> }
   | { kind: 'set-lesson'; pulls: Pull[] }
-  | { kind: 'set-target'; target: Target };
+  | { kind: 'set-target'; target: Target }
+  | { kind: 'set-edition'; edition: Edition };
 
 /** What undo and redo say they would take back or do again. */
 export function commandLabel(command: Command): string {
@@ -65,6 +67,8 @@ export function coalesceKey(command: Command): string | null {
       return `${command.kind}:${command.pulls.map((pull) => pull.id).join()}`;
     case 'set-visit':
       return `${command.kind}:${command.runs.map((run) => run.recipe).join()}`;
+    case 'set-edition':
+      return `${command.kind}:${command.edition.recipe}`;
     case 'rename':
     case 'set-target':
     case 'set-stroke-gain':
@@ -106,4 +110,5 @@ const LABELS: Record<Command['kind'], string> = {
   'set-press': 'change the studio figures',
   'set-lesson': 'change the lesson',
   'set-target': 'change the target',
+  'set-edition': 'change an edition',
 };

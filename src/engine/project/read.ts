@@ -2,6 +2,7 @@ import { z } from 'zod';
 import type { Problem } from '../base/error.ts';
 import { explainIssues } from '../recipe/explain.ts';
 import { checkHolder, checkPulls } from '../recipe/references.ts';
+import { editionSchema } from '../log/edition-schema.ts';
 import { readEnvelope, type ReadResult } from '../recipe/read.ts';
 import { inkSchema, paperSchema, pullSchema, recipeSchema, screenSchema, shapeSchema, strokeGainSchema } from '../recipe/schema.ts';
 import { checkHolds } from '../explore/holds.ts';
@@ -84,6 +85,7 @@ const projectSchema = z.object({
     .array(z.object({ seed: z.string(), prints: z.array(z.object({ key: z.string(), look: z.string() })).max(MOST_SEEN_PRINTS) }))
     .max(MOST_SEEN_RUNS)
     .optional(),
+  editions: z.array(editionSchema).max(10_000).optional(),
   target: z
     .object({
       inks: z.array(id).refine((ids) => new Set(ids).size === ids.length, 'each ink once'),
@@ -127,6 +129,7 @@ export function checkProject(raw: unknown, fileName: string): ReadResult<Project
     ...checkPulls(project.bench, project.drawer, 'bench', fileName),
     ...checkPulls(project.lesson, project.drawer, 'lesson', fileName),
     ...checkTarget(project, fileName),
+    ...checkEditions(project, fileName),
     ...project.recipes.flatMap((recipe, i) => [
       ...checkHolder(recipe, fileName),
       ...checkPulls(recipe.pulls, recipe, `recipes[${i}].pulls`, fileName),
@@ -144,6 +147,17 @@ function checkTarget({ target, drawer }: Project, fileName: string): Problem[] {
   const gone = namedInks(target).find((named) => !drawer.inks.some((ink) => ink.id === named));
   if (gone === undefined) return [];
   return [{ code: 'project.target', message: `${fileName}: target names the ink "${gone}", which is not in drawer.inks; add that ink or take it off the target.`, where: 'target' }];
+}
+
+function checkEditions({ editions = [], recipes }: Project, fileName: string): Problem[] {
+  return editions.flatMap(({ recipe }, i): Problem[] => {
+    const where = `editions[${i}].recipe`;
+    if (!recipes.some((entry) => entry.id === recipe)) {
+      return [{ code: 'project.edition', message: `${fileName}: ${where} names "${recipe}", which is not among the recipes of the file; add it or take the edition out.`, where }];
+    }
+    if (editions.findIndex((other) => other.recipe === recipe) === i) return [];
+    return [{ code: 'project.edition', message: `${fileName}: ${where} is "${recipe}", which an edition before it already is of; take one of the two out.`, where }];
+  });
 }
 
 /** The text of a project file. */

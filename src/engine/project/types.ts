@@ -1,6 +1,7 @@
 import type { SeenRun } from '../explore/seen.ts';
 import type { ExploreSettings } from '../explore/types.ts';
 import type { Lab } from '../ink/types.ts';
+import type { Edition } from '../log/edition.ts';
 import type { VisitFigures } from '../output/visit-figures.ts';
 import type { Recipe } from '../recipe/types.ts';
 import type { Drawer, Pull } from '../stack/types.ts';
@@ -54,6 +55,8 @@ export interface Project {
   lesson: Pull[];
   /** Absent until a target is printed or measured. */
   target?: Target;
+  /** What was said of the editions of its recipes, at most one each; absent until there is one. */
+  editions?: Edition[];
   /** What its walls have shown, seed by seed; absent until one hung. */
   seen?: readonly SeenRun[] | undefined;
 }

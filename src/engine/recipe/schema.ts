@@ -111,6 +111,7 @@ export const recipeSchema = z.object({
   note: z.string(),
   seed: z.string(),
   index: z.int().min(-1),
+  parent: id.optional(),
   paper: paperSchema,
   strokeGain: strokeGainSchema,
   shapes: z.array(shapeSchema),

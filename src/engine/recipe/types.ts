@@ -15,6 +15,8 @@ export interface Recipe {
   /** What finds the variant again: its wall seed and number; '' and −1 for a stack made by hand. */
   seed: string;
   index: number;
+  /** Id of the recipe of which this is a sheet as it was really pulled, or a change; absent when it is of none. */
+  parent?: string;
   paper: Paper;
   strokeGain: number;
   /** Only those that the pulls use. */

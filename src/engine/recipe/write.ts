@@ -9,6 +9,7 @@ export interface RecipeHead {
   note?: string;
   seed?: string;
   index?: number;
+  parent?: string;
 }
 
 function named<T extends { id: string }>(all: readonly T[], wanted: ReadonlySet<string>, list: string): T[] {
@@ -48,6 +49,7 @@ export function recipeOf(pulls: readonly Pull[], drawer: Drawer, head: RecipeHea
     note: head.note ?? '',
     seed: head.seed ?? '',
     index: head.index ?? -1,
+    ...(head.parent === undefined ? {} : { parent: head.parent }),
     paper: drawer.paper,
     strokeGain: drawer.strokeGain,
     shapes,

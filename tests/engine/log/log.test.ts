@@ -48,6 +48,11 @@ describe('sheetAsPulled', () => {
   it('should tell pulls out of turn as otherwise', () => {
     expect(sheetAsPulled(recipe, head.sheets[0]!, [pulled(1, 'p2'), pulled(1, 'p1')]).otherwise).toBe(true);
   });
+  it('should not call a free swap otherwise, since pull orders make them', () => {
+    const swapped = [pulled(1, 'p2'), pulled(1, 'p1')];
+    expect(sheetAsPulled(recipe, head.sheets[0]!, swapped, 100).otherwise).toBe(false);
+    expect(sheetsAsPulled({ ...head, minDeltaE: 100 }, swapped)[0]!.otherwise).toBe(false);
+  });
   it('should take back what was undone, also a spoiled sheet', () => {
     const tick = pulled(1, 'p1');
     const spoiled = event({ kind: 'spoiled', sheet: 1, note: 'torn' });
@@ -75,6 +80,22 @@ describe('recipeAsPulled', () => {
     ]);
     expect(recipe.inks.some((ink) => ink.name === 'Cold foam')).toBe(false);
   });
+  it('should bring the stocks of a mix that was borrowed from another recipe', () => {
+    const stock = { ...project.drawer.inks[3]!, id: 'stock', name: 'Stock black', stock: true as const };
+    const base = { ...project.drawer.inks[4]!, id: 'rust', name: 'Base' };
+    const mixed = { ...project.drawer.inks[1]!, id: 'mixed', name: 'Wet grey', mix: [{ ink: 'stock', parts: 1 }, { ink: 'rust', parts: 4 }] };
+    const second = recipeOf([{ ...project.bench[0]!, ink: 'mixed' }], { ...project.drawer, inks: [stock, base, mixed] }, { id: 'b', title: 'Second' });
+    const both = { ...head, recipes: [recipe, second] };
+    const events = [pulled(1, 'p1'), event({ kind: 'otherwise', sheet: 1, pulls: ['p3'], how: { ink: mixed, dxMm: 0, dyMm: 0 }, note: '' })];
+    expect(checkLog(both, events)).toEqual([]);
+    const [own] = recipesAsPulled(both, events);
+    const kept = readRecipe(writeRecipe(recipeAsPulled(own!, sheetsAsPulled(both, events)[0]!, { id: 'n', title: 'Lucky', parent: 'a' })), 'x.json');
+    expect(kept.problems).toEqual([]);
+    const ink = kept.value!.inks.find((entry) => entry.name === 'Wet grey')!;
+    // The recipe has a rust of its own, so the base that is called so goes by another id.
+    expect(ink.mix!.map((part) => [kept.value!.inks.find((entry) => entry.id === part.ink)!.name, part.parts])).toEqual([['Stock black', 1], ['Base', 4]]);
+    expect(kept.value!.parent).toBe('a');
+  });
   it('should refuse a bare sheet in a sentence', () => {
     expect(() => recipeAsPulled(recipe, sheetsAsPulled(head, [])[0]!, { id: 'n', title: 'Bare' })).toThrow(/Sheet 1 has no pull/);
   });
@@ -91,7 +112,34 @@ describe('checkLog', () => {
     expect(codes(event({ kind: 'spoiled', sheet: 1, note: '' }), pulled(1, 'p1'))).toEqual(['log.spoiled']);
     expect(codes(event({ kind: 'pulled', sheet: 1, pulls: ['p1'] }, 10))).toEqual(['log.early']);
     expect(codes(event({ kind: 'undone', sheet: 1, event: 'nowhere' }))).toEqual(['log.undone']);
+    const stranger = { ...project.drawer.inks[0]!, name: 'Nowhere blue' };
+    expect(codes(event({ kind: 'otherwise', sheet: 1, pulls: ['p1'], how: { ink: stranger, dxMm: 0, dyMm: 0 }, note: '' }))).toEqual(['log.ink']);
+    const tick = pulled(1, 'p1');
+    expect(codes(tick, event({ kind: 'undone', sheet: 2, event: tick.id }))).toEqual(['log.undone']);
     for (const problem of checkLog(head, [pulled(9, 'p1'), pulled(1, 'p9')])) expect(problem.message).toMatch(/^Sheet \d.*\.$/);
+  });
+});
+
+describe('checkLog against the overlaps', () => {
+  // In the small project all three rectangles overlap, and no two inks commute.
+  it('should name a pull that is logged over what should lie on it', () => {
+    const [problem, ...more] = checkLog(head, [pulled(1, 'p2'), pulled(1, 'p1'), pulled(2, 'p1', 'p2', 'p3')]);
+    expect(more).toEqual([]);
+    expect(problem!.code).toBe('log.order');
+    expect(problem!.message).toMatch(/^Sheet 1: screen 1 in Rust is logged after screen 2 in \w+, but lies under it in First/);
+    expect(codes(pulled(1, 'p3', 'p2', 'p1'))).toEqual(['log.order', 'log.order']);
+  });
+  it('should let free swaps and pulls that do not touch come in any order', () => {
+    const tolerant = { ...head, minDeltaE: 100 };
+    expect(checkLog(tolerant, [pulled(1, 'p2'), pulled(1, 'p1')])).toEqual([]);
+    const apart = recipeOf([{ ...project.bench[0]!, dxMm: -300 }, { ...project.bench[1]!, dxMm: 300 }], project.drawer, { id: 'c', title: 'Apart' });
+    expect(checkLog({ ...head, recipes: [apart] }, [pulled(1, 'p2'), pulled(1, 'p1')])).toEqual([]);
+  });
+  it('should go by the clock and by what still stands', () => {
+    const slip = event({ kind: 'pulled', sheet: 1, pulls: ['p2'] }, 1500);
+    const after = event({ kind: 'pulled', sheet: 1, pulls: ['p1'] }, 1600);
+    expect(codes(after, slip)).toEqual(['log.order']);
+    expect(codes(after, slip, event({ kind: 'undone', sheet: 1, event: slip.id }), pulled(1, 'p2'))).toEqual([]);
   });
 });
 

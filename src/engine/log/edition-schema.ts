@@ -1,0 +1,32 @@
+import { z } from 'zod';
+import { FATES } from './edition.ts';
+
+const id = z.string().min(1).max(200);
+const words = z.string().max(1000);
+// 'edition.count' of checkEdition says in words what is wrong; here only what could not be read.
+const count = z.int().min(0).max(500);
+
+/** An edition as a project keeps it. */
+export const editionSchema = z.object({
+  recipe: id,
+  counts: z.object({
+    impressions: z.int().min(1).max(500),
+    ap: count,
+    pp: count,
+    hc: count,
+    bat: z.boolean(),
+    variable: z.boolean(),
+  }),
+  words: z.object({
+    artist: words,
+    title: words,
+    year: words,
+    workshop: words,
+    dates: words,
+    approved: words,
+    other: words,
+  }),
+  fates: z.array(z.object({ screen: id, fate: z.enum(FATES), by: words, when: words })).max(200),
+  visit: id.optional(),
+  marks: z.array(z.object({ sheet: z.int().min(1).max(100_000), mark: z.string().max(40) })).max(500),
+});
