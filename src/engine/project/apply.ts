@@ -11,6 +11,7 @@ import type { Pull } from '../stack/types.ts';
 import { fieldName } from '../recipe/explain.ts';
 import type { Command } from './commands.ts';
 import { adoptRecipe } from './adopt.ts';
+import { forgetInk, forgetScreen } from './forget.ts';
 import { namedInks } from './target.ts';
 import type { Project, Target } from './types.ts';
 
@@ -70,6 +71,7 @@ function change(draft: Draft<Project>, command: Command): void {
     case 'remove-screen':
       refuseInUse(draft, (pull) => pull.screen === command.screen, 'screen');
       removeById(drawer.screens, command.screen, 'screen');
+      forgetScreen(draft.explore, command.screen);
       return;
     case 'add-ink':
       addInk(draft, command.ink);
@@ -90,7 +92,7 @@ function change(draft: Draft<Project>, command: Command): void {
         throw new EngineError('command.in-use', `The ink is weighed into the mix “${mixed.name}”; remove that mix first.`);
       }
       removeById(drawer.inks, command.ink, 'ink');
-      draft.explore.palette = draft.explore.palette.filter((id) => id !== command.ink);
+      forgetInk(draft.explore, command.ink);
       if (draft.target !== undefined) draft.target = withoutInk(draft.target, command.ink);
       return;
     }

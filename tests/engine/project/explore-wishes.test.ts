@@ -1,7 +1,9 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { apply } from '../../../src/engine/project/apply.ts';
 import { demoProject } from '../../../src/engine/project/demo.ts';
 import { readProject, writeProject } from '../../../src/engine/project/read.ts';
+import { perform, startHistory, undo } from '../../../src/engine/project/history.ts';
 import type { ExploreSettings } from '../../../src/engine/explore/types.ts';
 
 const SHAPES = new URL('../../../shapes/', import.meta.url);
@@ -33,5 +35,41 @@ describe('readProject on what may change', () => {
     const { value, problems } = read(wish);
     expect(value).toBeNull();
     expect(problems[0]!.message).toContain(`explore.${Object.keys(wish)[0]!}`);
+  });
+});
+
+describe('apply on wishes about what goes', () => {
+  const bare = { ...project, bench: [], lesson: [] };
+  const [first, second] = project.drawer.screens.map(({ id }) => id);
+
+  it('should take an ink out of every wish with the ink, and undo bring all back', () => {
+    const explore: ExploreSettings = {
+      ...project.explore, apart: [['tar', 'rust'], ['foam', 'rust']], neverOver: [['foam', 'tar']], inkFirst: 'tar', inkLast: 'foam', maxInks: 3,
+    };
+    const before = startHistory({ ...bare, explore });
+    const after = perform(before, { kind: 'remove-ink', ink: 'tar' });
+    expect(after.project.explore).toEqual({
+      ...explore, palette: explore.palette.filter((id) => id !== 'tar'), apart: [['foam', 'rust']], neverOver: undefined, inkFirst: undefined,
+    });
+    expect(JSON.stringify(after.project.explore)).not.toContain('"tar"');
+    expect(after.past).toHaveLength(1);
+    expect(undo(after).project).toEqual(before.project);
+  });
+
+  it('should take a screen out of what must and must not be there, and undo bring it back', () => {
+    const explore: ExploreSettings = { ...project.explore, mustScreens: [first!], notScreens: [second!] };
+    const before = startHistory({ ...bare, explore });
+    const one = perform(before, { kind: 'remove-screen', screen: first! });
+    expect(one.project.explore).toEqual({ ...explore, mustScreens: undefined });
+    const both = perform(one, { kind: 'remove-screen', screen: second! });
+    expect(both.project.explore).toEqual({ ...explore, mustScreens: undefined, notScreens: undefined });
+    expect(undo(undo(both)).project).toEqual(before.project);
+  });
+
+  it('should leave wishes about others untouched', () => {
+    const explore: ExploreSettings = { ...project.explore, apart: [['tar', 'rust']], mustScreens: [first!] };
+    const { project: next } = apply({ ...bare, explore }, { kind: 'remove-ink', ink: 'clay' });
+    expect(next.explore.apart).toBe(explore.apart);
+    expect(apply({ ...bare, explore }, { kind: 'remove-screen', screen: second! }).project.explore).toBe(explore);
   });
 });
