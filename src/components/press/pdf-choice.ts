@@ -2,7 +2,9 @@ import { css, html, LitElement } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Pull } from '../../engine/stack/types.ts';
 import { download, fileNameOf } from '../ui/download.ts';
+import { sentenceOf } from '../../workers/client.ts';
 import { controls } from '../ui/styles.ts';
+import { missingWords } from './pdf/missing-words.ts';
 import type { PageName } from './pdf/page-writer.ts';
 import type { MadePlan } from './plan-run.ts';
 import type { StatePictures } from './state-pictures.ts';
@@ -33,7 +35,7 @@ export class PdfChoice extends LitElement {
     this.busy = true;
     const { made, pictures, heading, size } = this;
     try {
-      const { pullSheetPdf } = await import('./pdf/pull-sheet-pdf.ts');
+      const [{ pullSheetPdf }, { pageFonts }] = await Promise.all([import('./pdf/pull-sheet-pdf.ts'), import('./pdf/page-fonts.ts')]);
       for (const card of made.plan.cards) {
         for (const { recipe, before, after } of card.states) {
           if (before.length > 0) pictures.of(made.recipes[recipe]!, before);
@@ -46,10 +48,11 @@ export class PdfChoice extends LitElement {
         const url = pictures.of(made.recipes[recipe]!, pulls);
         return url === null || url === '' ? null : new Uint8Array(await (await fetch(url)).arrayBuffer());
       };
-      const bytes = await pullSheetPdf(made, { size, heading, picture });
+      const { bytes, missing } = await pullSheetPdf(made, { size, heading, picture, fonts: await pageFonts() });
       download(fileNameOf(`${heading} pull sheet`, 'pdf'), bytes as Uint8Array<ArrayBuffer>, 'application/pdf');
-    } catch {
-      this.tell('The PDF could not be made; print the pull sheet from the browser instead.');
+      if (missing.length > 0) this.tell(missingWords(missing));
+    } catch (error) {
+      this.tell(`The PDF could not be made (${sentenceOf(error)}); print the pull sheet from the browser instead.`);
     } finally {
       this.busy = false;
     }

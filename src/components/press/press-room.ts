@@ -159,7 +159,7 @@ export class PressRoom extends LitElement {
   private fit(choice: FitChoice): void {
     const { change, press, runs } = choice;
     if ('run' in change) {
-      const made = change.kind === 'screen' ? { ...runs[change.run]!.recipe, id: crypto.randomUUID() } : null;
+      const made = change.kind === 'screen' ? { ...runs[change.run]!.recipe, id: crypto.randomUUID(), parent: runs[change.run]!.recipe.id } : null;
       this.store.dispatch({
         kind: 'thin-visit',
         recipe: made,

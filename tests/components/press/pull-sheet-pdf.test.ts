@@ -1,3 +1,4 @@
+import fontkit from '@pdf-lib/fontkit';
 import { PDFDocument } from 'pdf-lib';
 import { describe, expect, it } from 'vitest';
 import { PAGE_SIZES, PageWriter, PT_PER_MM } from '../../../src/components/press/pdf/page-writer.ts';
@@ -7,6 +8,8 @@ import type { MadePlan } from '../../../src/components/press/plan-run.ts';
 import { screensToMake } from '../../../src/components/press/supply-figures.ts';
 import { planVisit, type PressPlan } from '../../../src/engine/output/visit.ts';
 import { recipeOf } from '../../../src/engine/recipe/write.ts';
+import { pageFonts as fonts } from '../../helpers/page-fonts.ts';
+import { pdfPages, pdfTexts } from '../../helpers/pdf-text.ts';
 import { smallProject } from '../../helpers/small-project.ts';
 
 /** A PNG of one pixel, 8-bit grey. */
@@ -15,7 +18,7 @@ const PIXEL = Uint8Array.from(
 );
 
 const project = smallProject();
-const first = recipeOf(project.bench, project.drawer, { id: 'a', title: 'Ebb → “flood” Ωλ' });
+const first = recipeOf(project.bench, project.drawer, { id: 'a', title: 'Ebb → “flood” Żółw Ωλ' });
 const turned = recipeOf([...project.bench].reverse(), project.drawer, { id: 'b', title: 'Turned' });
 
 function made(sheets: number): MadePlan {
@@ -29,14 +32,16 @@ describe('pullSheetPdf', () => {
   it('should give pages of the size that was asked for, which another reader opens', async () => {
     for (const size of ['A4', 'Letter'] as const) {
       const asked: string[] = [];
-      const bytes = await pullSheetPdf(made(3), {
+      const { bytes, missing } = await pullSheetPdf(made(3), {
         size,
+        fonts,
         heading: 'Slack tide',
         picture: (recipe, pulls) => {
           asked.push(`${recipe}:${pulls.map((pull) => pull.id).join()}`);
           return Promise.resolve(PIXEL);
         },
       });
+      expect(missing).toEqual([]);
       const read = await PDFDocument.load(bytes);
       expect(read.getTitle()).toBe('Pull sheet: Slack tide');
       expect(read.getPageCount()).toBeGreaterThanOrEqual(5);
@@ -52,18 +57,73 @@ describe('pullSheetPdf', () => {
 
   it('should need more pages for more sheets and survive pictures that are missing', async () => {
     const pages = async (sheets: number): Promise<number> => {
-      const bytes = await pullSheetPdf(made(sheets), { size: 'A4', heading: 'x', picture: () => Promise.resolve(null) });
+      const { bytes } = await pullSheetPdf(made(sheets), { size: 'A4', fonts, heading: 'x', picture: () => Promise.resolve(null) });
       return (await PDFDocument.load(bytes)).getPageCount();
     };
     expect(await pages(450)).toBeGreaterThanOrEqual(await pages(2));
   });
 });
 
+describe('gridPages', () => {
+  it('should show the whole visit at a glance: every set-up a row, every sheet a column', async () => {
+    const visit = made(4);
+    const pages = await pdfPages((await pullSheetPdf(visit, { size: 'A4', fonts, heading: 'x', picture: () => Promise.resolve(null) })).bytes);
+    const grid = pages.filter((page) => page.startsWith('Set-up grid'));
+    expect(grid).toHaveLength(1);
+    const lines = grid[0]!.split('\n');
+    for (const { number } of visit.plan.sheets) expect(lines).toContain(String(number));
+    for (const card of visit.plan.cards) expect(lines).toContain(`${card.screen.key} ${card.screen.name}`);
+    expect(lines.filter((line) => visit.plan.cards.some((card) => line.startsWith(card.ink.key))).length).toBe(visit.plan.cards.length);
+  });
+  it('should lay the page on its long side for many sheets, and leave the next one upright', async () => {
+    const runs = Array.from({ length: 20 }, (_, i) => recipeOf(i % 2 === 0 ? project.bench : [...project.bench].reverse(), project.drawer, { id: `r${i}`, title: `R${i}` }));
+    const input = { runs: runs.map((recipe) => ({ recipe, sheets: 3 })), minDeltaE: 1, press: project.press, seed: 'x' };
+    let plan: PressPlan | null = null;
+    for (const step of planVisit(input, 50)) plan = step;
+    const { bytes } = await pullSheetPdf({ plan: plan!, input, recipes: runs }, { size: 'A4', fonts, heading: 'x', picture: () => Promise.resolve(null) });
+    const turned = (await PDFDocument.load(bytes)).getPages().map((page) => page.getWidth() > page.getHeight());
+    const pages = await pdfPages(bytes);
+    expect(turned.some(Boolean)).toBe(true);
+    expect(turned).toEqual(pages.map((page) => page.startsWith('Set-up grid')));
+  });
+});
+
 describe('PageWriter', () => {
-  it('should write what the fonts have and replace what they lack', async () => {
-    const out = await PageWriter.open('A4', 'x');
-    expect(out.written('12 × 4 mm, “Ebb”, µm, m²')).toBe('12 × 4 mm, “Ebb”, µm, m²');
-    expect(out.written('→ −3\tŭ Ω')).toBe('> -3 u ?');
+  it('should write names of other scripts with the glyphs of the font, found again by any reader', async () => {
+    // Polish, Czech, Greek, Cyrillic, Vietnamese and signs that a pull sheet uses.
+    const names = ['Łucja Wiśniewska-Żółć', 'Žižková Ďáblice', 'Ευγενία Παπαδοπούλου', 'Екатерина Щёголева', 'Nguyễn Thị Ánh', '→ 12.5 ↑ −3 mm, µm, m², ≤ “Ebb” □'];
+    const out = await PageWriter.open('A4', 'x', fonts);
+    for (const [i, name] of names.entries()) out.line(name, 40, 40 + 20 * i, { bold: i % 2 === 1 });
+    expect(out.missing).toEqual([]);
+    const [page] = await pdfTexts(await out.close(''));
+    expect(page!.slice(0, names.length).map(({ text }) => text)).toEqual(names);
+    const known = { plain: fontkit.create(fonts.plain), bold: fontkit.create(fonts.bold) };
+    for (const [i, { glyphs, text, program }] of page!.slice(0, names.length).entries()) {
+      const put = fontkit.create(program);
+      const whole = i % 2 === 1 ? known.bold : known.plain;
+      for (const [at, sign] of [...text].entries()) {
+        // The outline that the file draws is the outline that the typeface has for the sign.
+        const outline = put.getGlyph(glyphs[at]!).path.toSVG();
+        expect(outline).toBe(whole.glyphForCodePoint(sign.codePointAt(0)!).path.toSVG());
+        expect(outline === '').toBe(sign === ' ');
+      }
+    }
+  });
+  it('should put a box for what the fonts lack, and say so', async () => {
+    const out = await PageWriter.open('A4', 'x', fonts);
+    expect(out.written('潮 tide\t潮')).toBe('□ tide □');
+    expect(out.missing).toEqual(['潮']);
+    expect(out.written('e\u0301')).toBe('é');
+  });
+  it('should break a word that is wider than its place', async () => {
+    const out = await PageWriter.open('A4', 'x', fonts);
+    const lines = out.lines(`a ${'w'.repeat(60)} b`, 100);
+    expect(lines.length).toBeGreaterThan(3);
+    for (const line of lines) expect(out.widthOf(line)).toBeLessThanOrEqual(100);
+    expect(lines.join('').replaceAll(' ', '')).toBe(`a${'w'.repeat(60)}b`);
+  });
+  it('should be as wide as its paper', async () => {
+    const out = await PageWriter.open('A4', 'x', fonts);
     expect(out.width).toBeCloseTo(PAGE_SIZES.A4[0] * PT_PER_MM, 9);
   });
 });

@@ -1,4 +1,5 @@
-import { PDFDocument, type PDFFont, type PDFImage, type PDFPage, rgb, StandardFonts } from 'pdf-lib';
+import fontkit from '@pdf-lib/fontkit';
+import { degrees, PDFDocument, type PDFFont, type PDFImage, type PDFPage, rgb } from 'pdf-lib';
 import type { Pull } from '../../../engine/stack/types.ts';
 
 /** Points a millimetre. */
@@ -13,8 +14,11 @@ const BLACK = rgb(0.08, 0.07, 0.06);
 const SOFT = rgb(0.38, 0.36, 0.33);
 const LINE = rgb(0.72, 0.7, 0.66);
 
-/** Signs that the standard fonts lack, in signs that they have. */
-const INSTEAD: Readonly<Record<string, string>> = { '−': '-', '→': '>', '←': '<', '↑': '^', '↓': 'v', '≤': '<=', '≥': '>=', 'Δ': 'd', '✓': 'x', '⌈': '', '⌉': '' };
+/** The two TrueType fonts that a PDF is written in. */
+export interface PageFonts {
+  plain: Uint8Array;
+  bold: Uint8Array;
+}
 
 /** Draws one state of a recipe's sheet into a box, and gives how wide it is. */
 export type DrawState = (recipe: number, pulls: readonly Pull[], x: number, top: number, height: number) => Promise<number>;
@@ -23,34 +27,48 @@ export interface TextStyle {
   size?: number;
   bold?: boolean;
   soft?: boolean;
+  /** White, on a dark ground. */
+  light?: boolean;
 }
 
 /** Writes down a page from the top, with new pages as they are needed. Lengths in points, y from the top. */
 export class PageWriter {
   readonly doc: PDFDocument;
-  readonly width: number;
-  readonly height: number;
+  /** Of the page that is written on. */
+  width = 0;
+  height = 0;
+  private readonly size: PageName;
+  private landscape = false;
   private readonly plain: PDFFont;
   private readonly bold: PDFFont;
   private readonly known = new Set<number>();
+  private readonly lacking = new Set<string>();
   private page!: PDFPage;
   /** Where the next line begins. */
   y = 0;
 
   private constructor(doc: PDFDocument, size: PageName, plain: PDFFont, bold: PDFFont) {
     this.doc = doc;
-    this.width = PAGE_SIZES[size][0] * PT_PER_MM;
-    this.height = PAGE_SIZES[size][1] * PT_PER_MM;
+    this.size = size;
     this.plain = plain;
     this.bold = bold;
     for (const code of plain.getCharacterSet()) this.known.add(code);
     this.newPage();
   }
 
-  static async open(size: PageName, title: string): Promise<PageWriter> {
+  /** @param fonts put into the file with those of their letters that it uses */
+  static async open(size: PageName, title: string, fonts: PageFonts): Promise<PageWriter> {
     const doc = await PDFDocument.create();
+    doc.registerFontkit(fontkit);
     doc.setTitle(title);
-    return new PageWriter(doc, size, await doc.embedFont(StandardFonts.Helvetica), await doc.embedFont(StandardFonts.HelveticaBold));
+    // Ligatures would be read back as one sign by programs that search the text.
+    const options = { subset: true, features: { liga: false } };
+    return new PageWriter(doc, size, await doc.embedFont(fonts.plain, options), await doc.embedFont(fonts.bold, options));
+  }
+
+  /** Signs that were to be written and are in no font, as they were found. */
+  get missing(): readonly string[] {
+    return [...this.lacking];
   }
 
   get left(): number {
@@ -65,24 +83,29 @@ export class PageWriter {
     return this.height - MARGIN_PT - this.y;
   }
 
-  newPage(): void {
+  /** @param landscape whether it and the pages that it runs on to lie on their long side */
+  newPage(landscape = false): void {
+    const [short, long] = PAGE_SIZES[this.size].map((mm) => mm * PT_PER_MM) as [number, number];
+    this.landscape = landscape;
+    [this.width, this.height] = landscape ? [long, short] : [short, long];
     this.page = this.doc.addPage([this.width, this.height]);
     this.y = MARGIN_PT;
   }
 
   /** Begins a new page when so much does not fit on this one. */
   need(height: number): void {
-    if (this.room < height && this.y > MARGIN_PT) this.newPage();
+    if (this.room < height && this.y > MARGIN_PT) this.newPage(this.landscape);
   }
 
-  /** Text in signs that the fonts have: accents are taken off where need be, else a question mark. */
+  /** Text in signs that the fonts have: accents are taken off where need be, else a box. */
   written(text: string): string {
-    return [...text.replace(/\s/gu, ' ')]
+    return [...text.normalize('NFC').replace(/\s/gu, ' ')]
       .map((sign) => {
         if (this.known.has(sign.codePointAt(0)!)) return sign;
-        if (sign in INSTEAD) return INSTEAD[sign]!;
         const bare = sign.normalize('NFKD').replace(/\p{M}/gu, '');
-        return [...bare].every((each) => this.known.has(each.codePointAt(0)!)) ? bare : '?';
+        if (bare !== '' && [...bare].every((each) => this.known.has(each.codePointAt(0)!))) return bare;
+        this.lacking.add(sign);
+        return '□';
       })
       .join('');
   }
@@ -104,7 +127,19 @@ export class PageWriter {
       while (shown.length > 1 && font.widthOfTextAtSize(`${shown}…`, size) > most) shown = shown.slice(0, -1);
       shown = `${shown.trimEnd()}…`;
     }
-    this.page.drawText(shown, { x, y: this.height - top - size, size, font, color: style.soft === true ? SOFT : BLACK });
+    this.page.drawText(shown, { x, y: this.height - top - size, size, font, color: colourOfText(style) });
+  }
+
+  /** One line that runs upwards from `bottom`, its left side turned down. @param x where its letters' feet stand */
+  upright(text: string, x: number, bottom: number, style: TextStyle = {}): void {
+    this.page.drawText(this.written(text), {
+      x,
+      y: this.height - bottom,
+      size: style.size ?? 12,
+      font: this.fontOf(style),
+      color: colourOfText(style),
+      rotate: degrees(90),
+    });
   }
 
   lines(text: string, most: number, style: TextStyle = {}): string[] {
@@ -116,6 +151,13 @@ export class PageWriter {
         out.push(now);
         now = word;
       } else now = longer;
+      // A word that is wider than its place goes on in the next line.
+      while (now.length > 1 && this.widthOf(now, style) > most) {
+        let fits = now.length - 1;
+        while (fits > 1 && this.widthOf(now.slice(0, fits), style) > most) fits--;
+        out.push(now.slice(0, fits));
+        now = now.slice(fits);
+      }
     }
     out.push(now);
     return out;
@@ -184,12 +226,18 @@ export class PageWriter {
     const pages = this.doc.getPages();
     for (const [at, page] of pages.entries()) {
       this.page = page;
+      ({ width: this.width, height: this.height } = page.getSize());
       const number = `${at + 1} of ${pages.length}`;
       this.line(number, this.right - this.widthOf(number, { size: 10 }), this.height - 26, { size: 10, soft: true });
       this.line(foot, this.left, this.height - 26, { size: 10, soft: true }, this.right - this.left - 80);
     }
     return this.doc.save();
   }
+}
+
+function colourOfText({ soft, light }: TextStyle) {
+  if (light === true) return rgb(1, 1, 1);
+  return soft === true ? SOFT : BLACK;
 }
 
 function colourOf(hex: string) {

@@ -10,7 +10,8 @@ import type { MadePlan } from '../plan-run.ts';
 import { boundWords, capital, freeSwapWords, layWords, needsWords, planHeadline, rangesText, recipeLetter, setUpTags, timeWords } from '../plan-words.ts';
 import { tickGroups } from '../ticks.ts';
 import { dayPlanPages } from './day-plan.ts';
-import { type DrawState, type PageName, PageWriter } from './page-writer.ts';
+import { gridPages } from './grid-pages.ts';
+import { type DrawState, type PageFonts, type PageName, PageWriter } from './page-writer.ts';
 import { passportPages } from './passports.ts';
 import { supplyPages } from './supply-pages.ts';
 
@@ -21,26 +22,35 @@ export interface PullSheetOptions {
   size: PageName;
   heading: string;
   picture: PictureOf;
+  fonts: PageFonts;
+}
+
+/** A file, and the signs that its fonts lack: they stand in it as boxes. */
+export interface PdfFile {
+  bytes: Uint8Array;
+  missing: readonly string[];
 }
 
 const STATE_PT = 118;
 
 /**
- * The pull sheet as a PDF, one column: summary and cautions, the days, what to have ready, a card
- * for each set-up, a passport for each kind of sheet. Diagrams are vectors, states are pictures.
- * @returns the bytes of the file
+ * The pull sheet as a PDF, one column: summary and cautions, the visit at a glance, the days, what
+ * to have ready, a card for each set-up, a passport for each kind of sheet. Diagrams are vectors,
+ * states are pictures.
  */
-export async function pullSheetPdf(made: MadePlan, options: PullSheetOptions): Promise<Uint8Array> {
-  const out = await PageWriter.open(options.size, `Pull sheet: ${options.heading}`);
+export async function pullSheetPdf(made: MadePlan, options: PullSheetOptions): Promise<PdfFile> {
+  const out = await PageWriter.open(options.size, `Pull sheet: ${options.heading}`, options.fonts);
   const draw = stateDrawer(out, made, options.picture);
   await cover(out, made, options.heading, draw);
+  gridPages(out, made.plan);
   dayPlanPages(out, made.plan);
   supplyPages(out, made);
   out.newPage();
   out.heading('Set-ups');
   for (const [at, card] of made.plan.cards.entries()) await cardBlock(out, made, card, at, draw);
   await passportPages(out, made, draw);
-  return out.close(`Pull sheet: ${options.heading}`);
+  const bytes = await out.close(`Pull sheet: ${options.heading}`);
+  return { bytes, missing: out.missing };
 }
 
 function stateDrawer(out: PageWriter, made: MadePlan, picture: PictureOf): DrawState {
