@@ -3,6 +3,7 @@ import type { Command } from '../engine/project/commands.ts';
 import { type History, perform, redo, startHistory, undo } from '../engine/project/history.ts';
 import type { LogEvent, VisitHead } from '../engine/log/types.ts';
 import type { SeenRun } from '../engine/explore/index.ts';
+import type { PrintLineage } from '../engine/recipe/lineage.ts';
 import type { Project } from '../engine/project/types.ts';
 import type { Problem } from '../engine/base/error.ts';
 import { sentenceOf } from '../workers/client.ts';
@@ -45,8 +46,8 @@ export class AppStore extends EventTarget {
   /** Pictures are shown relative to the paper. */
   relative = true;
   notices: readonly Notice[] = [];
-  /** Where the stack on the Bench came from: its wall seed and number. */
-  origin: { seed: string; index: number } | null = null;
+  /** Which print of a wall the stack on the Bench was. */
+  origin: PrintLineage | null = null;
   /** Title of the recipe that was opened last. */
   recipeTitle: string | null = null;
   readonly saver: Saver;

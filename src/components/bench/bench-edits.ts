@@ -78,7 +78,9 @@ export class BenchEdits {
     let id = `recipe-${Date.now().toString(36)}`;
     while (taken.has(id)) id += 'x';
     try {
-      const recipe = recipeOf(this.pulls, store.project.drawer, { id, title, note, ...this.opened.wallPrint });
+      const print = this.opened.wallPrint;
+      const found = print === null ? {} : { seed: print.seed, index: print.index, lineage: print };
+      const recipe = recipeOf(this.pulls, store.project.drawer, { id, title, note, ...found });
       if (store.dispatch({ kind: 'keep-recipe', recipe })) store.tell(`Kept in the Chest: ${title}.`, 'news');
     } catch (error) {
       store.tell(sentenceOf(error));

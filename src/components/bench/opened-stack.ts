@@ -1,4 +1,5 @@
 import { commandLabel } from '../../engine/project/commands.ts';
+import { type PrintLineage, printName } from '../../engine/recipe/lineage.ts';
 import type { Drawer, Pull } from '../../engine/stack/types.ts';
 import type { AppStore } from '../app-store.ts';
 
@@ -41,14 +42,14 @@ export class OpenedStack {
   }
 
   /** The wall print that the stack on the Bench still is, if it is one. */
-  get wallPrint(): { seed: string; index: number } | null {
+  get wallPrint(): PrintLineage | null {
     return this.fromWall && !this.changed ? this.store.origin : null;
   }
 
   /** What the stack is called until the user names it. */
   get name(): string {
     const { origin, project } = this.store;
-    const from = this.recipeTitle ?? (this.fromWall && origin !== null ? `${origin.seed} ${origin.index + 1}` : null);
+    const from = this.recipeTitle ?? (this.fromWall && origin !== null ? (origin.way === undefined ? `${origin.seed} ${origin.index + 1}` : printName(origin)) : null);
     if (from === null) return project.title;
     return this.changed ? `${from}, changed` : from;
   }

@@ -1,5 +1,6 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { lineageSentence } from '../../engine/recipe/lineage.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
 import { writeRecipe } from '../../engine/recipe/write.ts';
 import { sentenceOf } from '../../workers/client.ts';
@@ -124,7 +125,7 @@ export class RecipePrint extends LitElement {
           <span class="visually-hidden">Note</span>
           <textarea class="note small" rows="1" placeholder="Add a note" .value=${recipe.note} @change=${(event: Event) => this.describe({ note: (event.target as HTMLTextAreaElement).value.trim() })}></textarea>
         </label>
-        <p class="soft small">${recipe.index < 0 ? 'Made by hand on the Bench.' : `From the wall of seed ‘${recipe.seed}’, print ${recipe.index + 1}.`}</p>
+        <p class="soft small">${recipe.index < 0 ? 'Made by hand on the Bench.' : lineageSentence(recipe.lineage ?? { seed: recipe.seed, index: recipe.index })}</p>
         <div class="row actions">
           <button class="first" @click=${this.open}>Open on Bench</button>
           ${run === undefined

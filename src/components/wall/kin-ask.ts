@@ -1,11 +1,13 @@
 import type { KinRequest } from '../../engine/explore/index.ts';
 import type { KinKind, Variant } from '../../engine/explore/types.ts';
-import type { Parent } from './wall-origins.ts';
+import { printName } from '../../engine/recipe/lineage.ts';
+import { lineageOf, type Parent } from './wall-origins.ts';
 
 /** Prints of a wall that are found from others. */
 const PRINTS = 60;
 /** Steps between two prints unless the user says otherwise. */
-export const STEPS = 10;
+const STEPS = 10;
+export const MOST_STEPS = 60;
 
 /** A wall that is found from prints of another, and what it is called. */
 export interface KinAsk {
@@ -22,18 +24,27 @@ export type KinEvent = CustomEvent<KinAsk>;
  * Words and numbers of a wall that is found from prints.
  * @param prints one, or two for 'between' and 'cross'
  */
-export function kinAsk(kind: KinKind, prints: readonly Variant[], steps = STEPS): KinAsk {
-  const names = prints.map(({ index, seed }) => `print ${index + 1} of “${seed}”`);
+export function kinAsk(kind: KinKind, prints: readonly Variant[]): KinAsk {
+  const parents = prints.map((print) => {
+    const lineage = lineageOf(print);
+    return { name: printName(lineage), pulls: print.pulls, lineage };
+  });
+  const names = parents.map(({ name }) => name);
   const sentences: Record<KinKind, string> = {
     nearer: `Prints near ${names[0]}, the nearest first.`,
     away: `Prints unlike ${names[0]}.`,
-    between: `The way from ${names[0]} to ${names[1]}, ${steps} ${steps === 1 ? 'step' : 'steps'} between.`,
+    between: `The way from ${names[0]} to ${names[1]}.`,
     cross: `${names[0]} crossed with ${names[1]}.`,
   };
   const sentence = sentences[kind];
   return {
-    request: { kind, parents: prints.map(({ id, pulls }) => ({ id, pulls })), count: kind === 'between' ? steps : PRINTS },
-    parents: prints.map(({ pulls }, i) => ({ name: names[i]!, pulls })),
+    request: { kind, parents: prints.map(({ id, pulls }) => ({ id, pulls })), count: kind === 'between' ? STEPS : PRINTS },
+    parents,
     sentence: sentence.charAt(0).toUpperCase() + sentence.slice(1),
   };
+}
+
+/** The same wall with another number of steps between its two prints. */
+export function withSteps(ask: KinAsk, steps: number): KinAsk {
+  return { ...ask, request: { ...ask.request, count: Math.max(1, Math.min(MOST_STEPS, Math.round(steps))) } };
 }

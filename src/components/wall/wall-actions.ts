@@ -2,12 +2,13 @@ import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { changesBetween, MEASURES } from '../../engine/explore/index.ts';
 import type { KinKind, Variant } from '../../engine/explore/types.ts';
+import { lineageSentence } from '../../engine/recipe/lineage.ts';
 import type { Drawer } from '../../engine/stack/types.ts';
 import { controls } from '../ui/styles.ts';
 import './changed-strip.ts';
-import { kinAsk, STEPS } from './kin-ask.ts';
+import { kinAsk } from './kin-ask.ts';
 import { wallActionsStyles } from './wall-actions.styles.ts';
-import { originOf, type Parent } from './wall-origins.ts';
+import { lineageOf, originOf, type Parent } from './wall-origins.ts';
 
 /** What the print in focus is, what changed in it, and what can be found from it. */
 @customElement('wall-actions')
@@ -18,9 +19,6 @@ export class WallActions extends LitElement {
   @property({ attribute: false }) drawer: Drawer | null = null;
   @property({ attribute: false }) relative = true;
   @state() private open = false;
-  /** The first of two prints from which more are found. */
-  @state() private first: Variant | null = null;
-  @state() private steps = STEPS;
 
   private toggle(): void {
     this.open = !this.open;
@@ -41,42 +39,17 @@ export class WallActions extends LitElement {
     `;
   }
 
-  private find(kind: KinKind, prints: readonly Variant[]): void {
-    this.first = null;
-    this.dispatchEvent(new CustomEvent('print-kin', { detail: kinAsk(kind, prints, this.steps), bubbles: true, composed: true }));
+  private find(kind: KinKind, variant: Variant): void {
+    this.dispatchEvent(new CustomEvent('print-kin', { detail: kinAsk(kind, [variant]), bubbles: true, composed: true }));
   }
 
   private deeds(variant: Variant) {
-    const { first } = this;
-    const name = first === null ? '' : `print ${first.index + 1}${first.seed === variant.seed ? '' : ' of the other wall'}`;
     return html`<div class="deeds" role="group" aria-label="Find prints from this one">
-        <button @click=${() => this.find('nearer', [variant])}>Nearer to this</button>
-        <button @click=${() => this.find('away', [variant])}>Away from this</button>
-        <button
-          aria-pressed=${first === variant}
-          @click=${() => {
-            this.first = first === variant ? null : variant;
-          }}
-        >
-          First of two
-        </button>
+        <button @click=${() => this.find('nearer', variant)}>Nearer to this</button>
+        <button @click=${() => this.find('away', variant)}>Away from this</button>
       </div>
-      ${first === null
-        ? nothing
-        : first === variant
-          ? html`<p class="soft small">Now choose another print: walk from this one to it, or cross the two.</p>`
-          : html`<div class="deeds" role="group" aria-label="Find prints from two">
-              <button @click=${() => this.find('between', [first, variant])}>Between ${name} and this</button>
-              <label>in <input type="number" min="1" max="60" .value=${String(this.steps)} @change=${this.setSteps} /> steps</label>
-              <button @click=${() => this.find('cross', [first, variant])}>Cross ${name} with this</button>
-            </div>`}`;
+      <p class="soft small">Mark two prints to find what lies between them, or to cross them.</p>`;
   }
-
-  private readonly setSteps = (event: Event): void => {
-    const wanted = Math.round(Number((event.target as HTMLInputElement).value));
-    this.steps = Number.isFinite(wanted) ? Math.max(1, Math.min(60, wanted)) : STEPS;
-    (event.target as HTMLInputElement).value = String(this.steps);
-  };
 
   private figures(variant: Variant) {
     const measures = originOf(variant)?.measures;
@@ -90,6 +63,7 @@ export class WallActions extends LitElement {
     const parents = originOf(variant)?.parents ?? [];
     return html`<section id="panel" style="--rail:${this.parentElement?.offsetHeight ?? 50}px" aria-label="About print ${variant.index + 1}">
       <h3>What changed?</h3>
+      <p>${lineageSentence(lineageOf(variant))}</p>
       ${parents.length === 0
         ? html`<p class="soft">This print was made of the Drawer's screens alone.</p><changed-strip .pulls=${variant.pulls} .drawer=${drawer} .relative=${this.relative}></changed-strip>`
         : parents.map((parent) => this.changed(variant, parent, drawer))}

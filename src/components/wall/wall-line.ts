@@ -6,7 +6,7 @@ import { MOST_COMPARED } from './compare-prints.ts';
 import './hang-choice.ts';
 import { BY_NUMBER, type HangChoice } from './hanging.ts';
 
-export type LineDeed = 'filter' | 'compare' | 'unmark' | 'sheet' | 'keys';
+export type LineDeed = 'filter' | 'compare' | 'between' | 'cross' | 'unmark' | 'sheet' | 'keys';
 
 /** The line above the wall: how it hangs, what is hidden, what is marked. */
 @customElement('wall-line')
@@ -74,6 +74,10 @@ export class WallLine extends LitElement {
     const fits = marked >= 2 && marked <= MOST_COMPARED;
     return html`<span class="soft small wide">${marked.toLocaleString('en')} marked</span>
       <button class="quiet" ?disabled=${!fits} title=${fits ? '' : `Mark two to ${MOST_COMPARED} prints to compare them.`} @click=${() => this.tell('compare')}>Compare</button>
+      ${marked === 2
+        ? html`<button class="quiet" @click=${() => this.tell('between')}>Between<span class="wide"> these two</span></button>
+            <button class="quiet" @click=${() => this.tell('cross')}>Cross</button>`
+        : nothing}
       <button class="quiet" @click=${() => this.tell('unmark')}>Unmark</button>`;
   }
 

@@ -62,6 +62,14 @@ export const wallRoomStyles = css`
     font-size: 14px;
     color: var(--ink-soft);
   }
+  .steps {
+    display: flex;
+    align-items: center;
+    gap: 8px;
+  }
+  .steps input {
+    width: 4.8em;
+  }
   section .small {
     margin: 2px 0 8px;
   }

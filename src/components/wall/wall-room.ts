@@ -3,12 +3,13 @@ import { customElement, property, query, state } from 'lit/decorators.js';
 import type { Problem } from '../../engine/base/error.ts';
 import { MAX_VARIANTS } from '../../engine/explore/index.ts';
 import { rememberSeen, seenBefore } from '../../engine/explore/index.ts';
+import { printName } from '../../engine/recipe/lineage.ts';
 import { recipeOf } from '../../engine/recipe/write.ts';
 import { desk, sentenceOf } from '../../workers/client.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import { putOnBench } from '../ui/put-on-bench.ts';
 import { controls } from '../ui/styles.ts';
-import type { KinAsk, KinEvent } from './kin-ask.ts';
+import { type KinAsk, type KinEvent, MOST_STEPS, withSteps } from './kin-ask.ts';
 import { keptPrints } from './kept-prints.ts';
 import './wall-clash.ts';
 import './wall-holds.ts';
@@ -17,6 +18,7 @@ import './wall-seen.ts';
 import './wall-settings.ts';
 import type { PrintEvent, WallView } from './wall-view.ts';
 import './wall-view.ts';
+import { lineageOf } from './wall-origins.ts';
 import { wallRoomStyles } from './wall-room.styles.ts';
 
 const PAUSE_MS = 600;
@@ -206,9 +208,10 @@ export class WallRoom extends LitElement {
     try {
       const recipe = recipeOf(variant.pulls, inputs.drawer, {
         id: crypto.randomUUID(),
-        title: `Print ${index + 1} of “${variant.seed}”`,
+        title: variant.lineage === undefined ? `Print ${index + 1} of “${variant.seed}”` : capital(printName(lineageOf(variant))),
         seed: variant.seed,
         index,
+        lineage: lineageOf(variant),
       });
       this.store.dispatch({ kind: 'keep-recipe', recipe });
     } catch (error) {
@@ -220,7 +223,7 @@ export class WallRoom extends LitElement {
     const variant = this.run.variants[index];
     if (variant === undefined) return;
     if (!this.store.dispatch({ kind: 'open-stack', pulls: variant.pulls })) return;
-    this.store.origin = { seed: variant.seed, index };
+    this.store.origin = lineageOf(variant);
     this.store.go('bench');
   }
 
@@ -256,10 +259,32 @@ export class WallRoom extends LitElement {
               ${run.kin === null ? 'Find prints' : 'Back to all'}
             </button>`}
       </div>
-      ${this.run.kin === null ? nothing : html`<p class="told" role="status">${this.run.kin.sentence}</p>`}
+      ${this.kinTold()}
       ${this.told()}
       <div class="line" role="progressbar" aria-label="Prints found" aria-valuemin="0" aria-valuemax=${run.asked} aria-valuenow=${run.found}><i style="transform:scaleX(${share})" ?data-running=${running}></i></div>
     `;
+  }
+
+  /** Which prints the wall comes from, when it comes from prints. */
+  private kinTold() {
+    const { kin } = this.run;
+    if (kin === null) return nothing;
+    return html`<p class="told" role="status">${kin.sentence}</p>
+      ${kin.request.kind === 'between'
+        ? html`<label class="told steps">
+            In steps, at most
+            <input
+              type="number"
+              min="1"
+              max=${MOST_STEPS}
+              .value=${String(kin.request.count)}
+              @change=${(event: Event) => {
+                const { valueAsNumber } = event.target as HTMLInputElement;
+                if (valueAsNumber >= 1) this.findKin(withSteps(kin, valueAsNumber));
+              }}
+            />
+          </label>`
+        : nothing}`;
   }
 
   private told() {
@@ -335,6 +360,10 @@ export class WallRoom extends LitElement {
       </wall-view>
     `;
   }
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 declare global {

@@ -14,6 +14,7 @@ import './compare-prints.ts';
 import { type ComparePrints, MOST_COMPARED } from './compare-prints.ts';
 import type { HangEvent } from './hang-choice.ts';
 import { Hanging } from './hanging.ts';
+import { kinAsk } from './kin-ask.ts';
 import './print-out.ts';
 import type { PrintOut } from './print-out.ts';
 import './small-map.ts';
@@ -181,7 +182,6 @@ export class WallView extends LitElement {
     if (changed.has('kept')) this.withScene((scene) => scene.setKept(this.kept));
     if (changed.has('marked')) this.withScene((scene) => scene.setMarked(this.marked));
     if (changed.has('running') && !this.running && this.found > 0) {
-      this.hanging.facts.settle();
       if (!this.hanging.plain) void this.rehang();
     }
     if (changed.has('focused')) this.ring();
@@ -236,6 +236,12 @@ export class WallView extends LitElement {
     else this.problem(`Mark two to ${MOST_COMPARED} prints with M to compare them.`);
   }
 
+  /** A wall from the two marked prints, the first marked first. */
+  private fromTwo(kind: 'between' | 'cross'): void {
+    const prints = [...this.marked].flatMap((index) => this.variants[index] ?? []);
+    if (prints.length === 2) this.dispatchEvent(new CustomEvent('print-kin', { detail: kinAsk(kind, prints), bubbles: true, composed: true }));
+  }
+
   private sheet(): void {
     if (this.drawer === null) return;
     if (this.marked.size > 0) {
@@ -254,6 +260,7 @@ export class WallView extends LitElement {
   private onLine(deed: LineDeed): void {
     if (deed === 'filter') this.filtering = !this.filtering;
     else if (deed === 'compare') this.compare();
+    else if (deed === 'between' || deed === 'cross') this.fromTwo(deed);
     else if (deed === 'unmark') this.marked = new Set();
     else if (deed === 'sheet') this.sheet();
     else this.keys.show();

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { MOST_GENERATIONS, type PrintLineage } from './lineage.ts';
 
 const finite = z.number();
 const bands = (max: number) => z.array(z.number().min(0).max(max)).length(36);
@@ -102,6 +103,15 @@ export const pullSchema = z.object({
 /** Share of the first stroke's film that each further stroke adds. */
 export const strokeGainSchema = z.number().min(0).max(1);
 
+/** Where a print comes from; of a fixed depth, so that no file makes the reading endless. */
+export const lineageSchema = lineageOf(MOST_GENERATIONS);
+
+function lineageOf(generations: number): z.ZodType<PrintLineage> {
+  const own = { seed: z.string(), index: z.int().min(0), way: z.enum(['nearer', 'away', 'between', 'cross']).optional() };
+  if (generations === 0) return z.object(own);
+  return z.object({ ...own, parents: z.array(lineageOf(generations - 1)).min(1).max(2).optional() });
+}
+
 /** A recipe of the present version. */
 export const recipeSchema = z.object({
   format: z.literal('pullstack-recipe'),
@@ -112,6 +122,7 @@ export const recipeSchema = z.object({
   seed: z.string(),
   index: z.int().min(-1),
   parent: id.optional(),
+  lineage: lineageSchema.optional(),
   paper: paperSchema,
   strokeGain: strokeGainSchema,
   shapes: z.array(shapeSchema),

@@ -1,6 +1,7 @@
 import type { Ink, Paper } from '../ink/types.ts';
 import type { Screen, Shape } from '../shapes/types.ts';
 import type { Pull } from '../stack/types.ts';
+import type { PrintLineage } from './lineage.ts';
 
 export const RECIPE_FORMAT = 'pullstack-recipe';
 export const RECIPE_VERSION = 1;
@@ -17,6 +18,8 @@ export interface Recipe {
   index: number;
   /** Id of the recipe of which this is a sheet as it was really pulled, or a change; absent when it is of none. */
   parent?: string;
+  /** Which prints it was found from on the wall; absent on stacks made by hand and in older recipes. */
+  lineage?: PrintLineage;
   paper: Paper;
   strokeGain: number;
   /** Only those that the pulls use. */

@@ -1,5 +1,6 @@
 import { EngineError } from '../base/error.ts';
 import type { Drawer, Pull } from '../stack/types.ts';
+import { cutLineage, type PrintLineage } from './lineage.ts';
 import { RECIPE_FORMAT, RECIPE_VERSION, type Recipe } from './types.ts';
 
 /** What a recipe carries beside its stack. */
@@ -10,6 +11,7 @@ export interface RecipeHead {
   seed?: string;
   index?: number;
   parent?: string;
+  lineage?: PrintLineage;
 }
 
 function named<T extends { id: string }>(all: readonly T[], wanted: ReadonlySet<string>, list: string): T[] {
@@ -50,6 +52,7 @@ export function recipeOf(pulls: readonly Pull[], drawer: Drawer, head: RecipeHea
     seed: head.seed ?? '',
     index: head.index ?? -1,
     ...(head.parent === undefined ? {} : { parent: head.parent }),
+    ...(head.lineage === undefined ? {} : { lineage: cutLineage(head.lineage) }),
     paper: drawer.paper,
     strokeGain: drawer.strokeGain,
     shapes,
