@@ -1,11 +1,13 @@
+import { hash128 } from '../engine/explore/picture-key.ts';
 import { VariantMeter } from '../engine/explore/variant-measures.ts';
 import { colourCells, createCellColours, stateColours, type CellColours } from '../engine/stack/appearance.ts';
 import { CellMapBuilder, type PlacedSpans } from '../engine/stack/cell-map.ts';
-import { rasterCells } from '../engine/stack/cell-raster.ts';
+import { type CellRaster, rasterCells } from '../engine/stack/cell-raster.ts';
 import { stackLayers } from '../engine/stack/layers.ts';
 import { paintThumbnail } from '../engine/stack/paint.ts';
 import { placementKey } from '../engine/stack/placement.ts';
 import { SpanCache } from '../engine/stack/screen-spans.ts';
+import { smallPicture } from '../engine/stack/small-picture.ts';
 import type { CellMap, Drawer, Pull, Stack } from '../engine/stack/types.ts';
 import { paintView, ViewCache } from '../engine/stack/view.ts';
 import type { Picture, ViewRequest, WallMap, WallTile } from './wire.ts';
@@ -85,16 +87,18 @@ function columnsOf(drawer: Drawer, rows: number): number {
   return Math.max(1, Math.round((rows * drawer.paper.widthMm) / drawer.paper.heightMm));
 }
 
+/** Columns and rows of a map that make one field of the picture seen from far. */
+const SMALLER = 4;
+
 /** Turns the stacks of one wall into maps and colour rows; screens that lie alike share a map. */
 export class WallPainter {
   private readonly pictures: DrawerPictures;
   private readonly meter: VariantMeter;
   private readonly rows: number;
   private readonly relative: boolean;
-  private readonly known = new Map<string, { id: number; cells: Uint32Array }>();
+  private readonly known = new Map<string, number>();
+  private last: { key: string; map: CellMap; raster: CellRaster } | null = null;
   private readonly colours = createCellColours();
-  private lastKey = '';
-  private lastMap: CellMap | null = null;
 
   constructor(pictures: DrawerPictures, rows: number, relative: boolean) {
     this.pictures = pictures;
@@ -108,26 +112,34 @@ export class WallPainter {
     const { drawer } = this.pictures;
     // In one order for all orders, so that the same placed screens give the same cell numbers.
     const base: Stack = { pulls: [...pulls].sort((a, b) => (a.id < b.id ? -1 : 1)) };
-    const key = placementKey(base);
-    const map = this.lastMap !== null && key === this.lastKey ? this.lastMap : this.pictures.map(base, this.rows);
-    this.lastMap = map;
-    this.lastKey = key;
-    let known = this.known.get(key);
+    const key = hash128(placementKey(base));
+    const { map, raster } = this.mapOf(key, base);
+    let id = this.known.get(key);
     let fresh: WallMap | null = null;
-    if (known === undefined) {
-      const raster = rasterCells(map, columnsOf(drawer, this.rows));
-      known = { id: this.known.size, cells: raster.cells };
-      this.known.set(key, known);
-      fresh = { id: known.id, columns: raster.columns, rows: raster.rows, cells: raster.indexes };
+    if (id === undefined) {
+      id = this.known.size;
+      this.known.set(key, id);
+      // A copy: the map goes to the page, the raster stays for the next stack.
+      fresh = { id, columns: raster.columns, rows: raster.rows, cells: raster.indexes.slice() };
     }
     const layers = stackLayers({ pulls }, drawer, base);
     colourCells(map, layers, drawer.paper.reflectance, this.colours, this.relative);
     const { packed } = this.colours;
+    const colours = Uint32Array.from(raster.cells, (cell) => packed[cell]!);
     return {
-      map: known.id,
+      map: id,
       fresh,
-      colours: Uint32Array.from(known.cells, (cell) => packed[cell]!),
+      colours,
+      small: smallPicture({ ...raster, cells: raster.indexes }, colours, SMALLER),
       measures: this.meter.measure(map, layers, pulls, key),
     };
+  }
+
+  private mapOf(key: string, base: Stack): { map: CellMap; raster: CellRaster } {
+    if (this.last === null || this.last.key !== key) {
+      const map = this.pictures.map(base, this.rows);
+      this.last = { key, map, raster: rasterCells(map, columnsOf(this.pictures.drawer, this.rows)) };
+    }
+    return this.last;
   }
 }

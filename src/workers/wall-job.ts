@@ -6,8 +6,10 @@ import type { Jobs } from './jobs.ts';
 import { type DrawerPictures, WallPainter } from './pictures.ts';
 import type { WallBatch, WallEnd, WallFrom } from './wire.ts';
 
-/** Draws a step; few, so that the first prints stand at once and a stop is heard. */
-const BATCH = 8;
+/** Draws a step; few, so that a stop is heard. */
+const DRAWS = 8;
+/** Prints are handed over so often, ms: each batch costs the page a drawing of the wall. */
+const BATCH_MS = 80;
 
 /**
  * Explores and hands over prints as they are found.
@@ -28,25 +30,33 @@ export async function runWall(
   const { asked } = explorer;
   const painter = new WallPainter(pictures, rows, relative);
   let found = 0;
+  let batch: WallBatch = { maps: [], tiles: [], found, asked };
+  // The first prints go at once.
+  let sentAt = -Infinity;
+  const send = (): void => {
+    if (batch.tiles.length === 0) return;
+    const buffers = [
+      ...batch.maps.map((map) => map.cells.buffer),
+      ...batch.tiles.flatMap((tile) => [tile.colours.buffer, tile.small.words.buffer]),
+    ];
+    onBatch(Comlink.transfer(batch, buffers));
+    batch = { maps: [], tiles: [], found, asked };
+    sentAt = performance.now();
+  };
   const cancelled = await jobs.run(job, steps(explorer), (variants) => {
-    if (variants.length === 0) return;
-    const batch: WallBatch = { maps: [], tiles: [], found: (found += variants.length), asked };
     for (const variant of variants) {
       const { fresh, ...tile } = painter.tile(variant.pulls);
       if (fresh !== null) batch.maps.push(fresh);
       const look = explorer.lookOf(variant.index);
       batch.tiles.push({ variant, ...tile, look: look === null ? '' : descriptorText(look) });
     }
-    onBatch(
-      Comlink.transfer(batch, [
-        ...batch.maps.map((map) => map.cells.buffer),
-        ...batch.tiles.map((tile) => tile.colours.buffer),
-      ]),
-    );
+    batch.found = found += variants.length;
+    if (performance.now() - sentAt >= BATCH_MS) send();
   });
+  send();
   return { found, asked, cancelled, reason: cancelled ? '' : explorer.reason };
 }
 
 function* steps(explorer: Explorer): Generator<Variant[], void> {
-  while (!explorer.done) yield explorer.step(BATCH);
+  while (!explorer.done) yield explorer.step(DRAWS);
 }

@@ -12,6 +12,7 @@ import type { PressPlan, VisitInput } from '../engine/output/visit.ts';
 import type { FitChoice } from '../engine/output/what-to-drop.ts';
 import type { PageSize } from '../engine/shapes/lay-out.ts';
 import type { Shape } from '../engine/shapes/types.ts';
+import type { SmallPicture } from '../engine/stack/small-picture.ts';
 import type { Drawer, Pull } from '../engine/stack/types.ts';
 
 /** A picture as it goes to a canvas. */
@@ -40,8 +41,8 @@ export interface WallMap {
   id: number;
   columns: number;
   rows: number;
-  /** Row by row; indexes into a tile's colours. */
-  cells: Uint16Array<ArrayBuffer>;
+  /** Row by row; indexes into a tile's colours, in bytes where these can name them all. */
+  cells: Uint8Array<ArrayBuffer> | Uint16Array<ArrayBuffer>;
 }
 
 /** A variant with what draws it: a map and a colour for each of its cells. */
@@ -50,6 +51,8 @@ export interface WallTile {
   map: number;
   /** RGBA packed as ImageData packs it (little endian: 0xAABBGGRR). */
   colours: Uint32Array<ArrayBuffer>;
+  /** The print as it is seen from far. */
+  small: SmallPicture;
   /** What the print is like; MEASURES of the engine's explore module names them. */
   measures: VariantMeasures;
   /** What it looks like, as text that a later run is told what was seen by. */

@@ -37,6 +37,29 @@ describe('WallPainter', () => {
   });
 });
 
+describe('the small picture of a tile', () => {
+  it('should be the mean of the thumbnail, field by field', () => {
+    const pictures = new DrawerPictures(drawer);
+    const { small } = new WallPainter(pictures, ROWS, true).tile(bench);
+    const thumbnail = pictures.thumbnail(bench, ROWS, true);
+    const codes = words(thumbnail.pixels);
+    expect(small.rows).toBe(ROWS / 4);
+    let far = 0;
+    for (let row = 0; row < small.rows; row++) {
+      for (let column = 0; column < small.columns; column++) {
+        // The fields' own edges may lie a column aside; the mean over a little more is compared.
+        const [from, to] = [column, column + 1].map((at) => Math.ceil((at * thumbnail.widthPx) / small.columns));
+        let sum = 0;
+        for (let y = row * 4; y < row * 4 + 4; y++) for (let x = from!; x < to!; x++) sum += (codes[y * thumbnail.widthPx + x]! & 255) ** 2;
+        const mean = Math.sqrt(sum / (4 * (to! - from!)));
+        if (Math.abs(mean - (small.words[row * small.columns + column]! & 255)) > 2) far++;
+      }
+    }
+    // The thumbnail blends its edges: fields that one goes through may differ.
+    expect(far).toBeLessThan(small.words.length * 0.12);
+  });
+});
+
 describe('DrawerPictures', () => {
   it('should end its states with the whole stack and begin them with bare paper', () => {
     const pictures = new DrawerPictures(drawer);

@@ -7,13 +7,13 @@ const CAPACITY = COLOUR_WIDTH * COLOUR_HEIGHT;
 
 /** Where a print's colours lie: a page, and the texel of its cell 0. */
 export interface ColourPlace {
-  page: number;
+  page: BufferImageSource;
   offset: number;
 }
 
 /** The colours of every print's cells, one after another. */
 export class ColourPages {
-  readonly pages: BufferImageSource[] = [];
+  private readonly pages: BufferImageSource[] = [];
   private used = 0;
   private dirtyFrom = 0;
 
@@ -25,9 +25,9 @@ export class ColourPages {
       this.used = 0;
       this.dirtyFrom = 0;
     }
-    const page = this.pages.length - 1;
+    const page = this.pages.at(-1)!;
     const offset = this.used;
-    const bytes = this.pages[page]!.resource as Uint8Array;
+    const bytes = page.resource as Uint8Array;
     bytes.set(new Uint8Array(colours.buffer, colours.byteOffset, colours.byteLength), offset * 4);
     this.used += colours.length;
     return { page, offset };

@@ -1,23 +1,64 @@
-import { Container } from 'pixi.js';
-import type { WallBatch } from '../../workers/wire.ts';
+import { type BufferImageSource, Container, type Shader } from 'pixi.js';
+import type { WallBatch, WallMap } from '../../workers/wire.ts';
 import { ColourPages, type ColourPlace } from './colour-pages.ts';
-import { MapPages, type MapPlace } from './map-pages.ts';
+import { GridPages, type GridPlace } from './grid-pages.ts';
 import { Sheaf } from './sheaf.ts';
-import type { WallUniforms } from './wall-shader.ts';
+import { farShader, nearShader, type WallUniforms } from './wall-shader.ts';
 
 interface Hung {
-  map: MapPlace;
+  map: GridPlace;
   colours: ColourPlace;
-  sheaf: Sheaf;
+  small: GridPlace;
 }
 
-/** The prints of a wall: their maps and colours on the graphics card, and what draws them. */
+/** Pages of all that a wall's prints are drawn from. */
+class Pages {
+  readonly rows: number;
+  readonly smallRows: number;
+  private readonly bytes: GridPages;
+  private readonly words: GridPages;
+  private readonly smalls: GridPages;
+  private readonly colours = new ColourPages();
+  private readonly maps = new Map<number, GridPlace>();
+
+  constructor(map: WallMap, small: { columns: number; rows: number }) {
+    this.rows = map.rows;
+    this.smallRows = small.rows;
+    this.bytes = new GridPages(map.columns, map.rows, 'byte');
+    this.words = new GridPages(map.columns, map.rows, 'word');
+    this.smalls = new GridPages(small.columns, small.rows, 'colour');
+  }
+
+  add({ maps, tiles }: WallBatch, hang: (index: number, hung: Hung) => void): void {
+    for (const map of maps) {
+      if (this.maps.has(map.id)) continue;
+      this.maps.set(map.id, (map.cells instanceof Uint8Array ? this.bytes : this.words).add(map.cells));
+    }
+    for (const tile of tiles) {
+      const map = this.maps.get(tile.map);
+      if (map === undefined) continue;
+      hang(tile.variant.index, { map, colours: this.colours.add(tile.colours), small: this.smalls.add(tile.small.words) });
+    }
+    for (const pages of [this.bytes, this.words, this.smalls, this.colours]) pages.upload();
+  }
+
+  destroy(): void {
+    for (const pages of [this.bytes, this.words, this.smalls, this.colours]) pages.destroy();
+  }
+}
+
+/**
+ * The prints of a wall, on the graphics card. Near by, each is drawn from its map of cells and their
+ * colours; from far, where many cells fall on one pixel, from its small picture, which costs a look-up
+ * or a few a pixel instead of dozens and a draw call for thousands of prints.
+ */
 export class HungPrints {
   readonly container = new Container();
   private readonly uniforms: WallUniforms;
-  private maps: MapPages | null = null;
-  private colours = new ColourPages();
-  private readonly sheaves = new Map<string, Sheaf>();
+  private pages: Pages | null = null;
+  /** By the pages that they are drawn from. */
+  private readonly near = new Map<BufferImageSource, Map<BufferImageSource, Sheaf>>();
+  private readonly far = new Map<BufferImageSource, Sheaf>();
   private readonly hung = new Map<number, Hung>();
 
   constructor(uniforms: WallUniforms) {
@@ -26,7 +67,12 @@ export class HungPrints {
 
   /** Rows of the maps, 0 before any came. */
   get mapRows(): number {
-    return this.maps?.rows ?? 0;
+    return this.pages?.rows ?? 0;
+  }
+
+  /** Rows of the small pictures, 0 before any came. */
+  get smallRows(): number {
+    return this.pages?.smallRows ?? 0;
   }
 
   has(index: number): boolean {
@@ -35,55 +81,65 @@ export class HungPrints {
 
   /** Hangs the prints of a batch at their numbers. */
   add(batch: WallBatch): void {
-    const first = batch.maps[0];
-    if (this.maps === null && first !== undefined) {
-      this.maps = new MapPages(first.columns, first.rows);
-      this.uniforms.uniforms.uMapSize[0] = first.columns;
-      this.uniforms.uniforms.uMapSize[1] = first.rows;
+    const [map] = batch.maps;
+    const [tile] = batch.tiles;
+    if (this.pages === null && map !== undefined && tile !== undefined) {
+      this.pages = new Pages(map, tile.small);
+      const { uniforms } = this.uniforms;
+      uniforms.uMapSize.set([map.columns, map.rows]);
+      uniforms.uSmallSize.set([tile.small.columns, tile.small.rows]);
     }
-    this.maps?.add(batch.maps);
-    for (const tile of batch.tiles) {
-      const map = this.maps?.find(tile.map);
-      if (map === undefined) continue;
-      const colours = this.colours.add(tile.colours);
-      this.hung.set(tile.variant.index, { map, colours, sheaf: this.sheafFor(map, colours) });
-    }
-    this.colours.upload();
+    this.pages?.add(batch, (index, hung) => this.hung.set(index, hung));
   }
 
-  private sheafFor(map: MapPlace, colours: ColourPlace): Sheaf {
-    const key = `${map.page}/${colours.page}`;
-    let sheaf = this.sheaves.get(key);
+  private nearSheaf({ map, colours }: Hung): Sheaf {
+    let sheaves = this.near.get(map.page);
+    if (sheaves === undefined) this.near.set(map.page, (sheaves = new Map()));
+    return this.sheafIn(sheaves, colours.page, () => nearShader(map.page, colours.page, this.uniforms));
+  }
+
+  private farSheaf({ small }: Hung): Sheaf {
+    return this.sheafIn(this.far, small.page, () => farShader(small.page, this.uniforms));
+  }
+
+  private sheafIn(sheaves: Map<BufferImageSource, Sheaf>, page: BufferImageSource, shader: () => Shader): Sheaf {
+    let sheaf = sheaves.get(page);
     if (sheaf === undefined) {
-      sheaf = new Sheaf(this.maps!.pages[map.page]!, this.colours.pages[colours.page]!, this.uniforms);
-      this.sheaves.set(key, sheaf);
+      sheaf = new Sheaf(shader());
+      sheaves.set(page, sheaf);
       this.container.addChild(sheaf.mesh);
     }
     return sheaf;
+  }
+
+  private *sheaves(): Generator<Sheaf> {
+    yield* this.far.values();
+    for (const each of this.near.values()) yield* each.values();
   }
 
   /**
    * Puts the prints in view, and no others, up to be drawn.
    * @param at left and top of each print by its number, wall units
    * @param lookOf the look bits of a print
+   * @param far from their small pictures
    */
-  show(inView: readonly number[], at: Float32Array, lookOf: (index: number) => number): void {
-    for (const sheaf of this.sheaves.values()) sheaf.begin();
+  show(inView: readonly number[], at: Float32Array, lookOf: (index: number) => number, far: boolean): void {
+    for (const sheaf of this.sheaves()) sheaf.begin();
     for (const index of inView) {
-      const { map, colours, sheaf } = this.hung.get(index)!;
-      sheaf.push(at[index * 2]!, at[index * 2 + 1]!, map.x, map.y, colours.offset, lookOf(index));
+      const hung = this.hung.get(index)!;
+      const { x, y } = far ? hung.small : hung.map;
+      (far ? this.farSheaf(hung) : this.nearSheaf(hung)).push(at[index * 2]!, at[index * 2 + 1]!, x, y, hung.colours.offset, lookOf(index));
     }
-    for (const sheaf of this.sheaves.values()) sheaf.end();
+    for (const sheaf of this.sheaves()) sheaf.end();
   }
 
   /** Takes all prints down. */
   clear(): void {
-    for (const sheaf of this.sheaves.values()) sheaf.destroy();
-    this.sheaves.clear();
+    for (const sheaf of this.sheaves()) sheaf.destroy();
+    this.near.clear();
+    this.far.clear();
     this.hung.clear();
-    this.maps?.destroy();
-    this.maps = null;
-    this.colours.destroy();
-    this.colours = new ColourPages();
+    this.pages?.destroy();
+    this.pages = null;
   }
 }

@@ -1,11 +1,10 @@
-import { Buffer, type BufferImageSource, BufferUsage, Geometry, Mesh, type Shader } from 'pixi.js';
-import { wallShader, type WallUniforms } from './wall-shader.ts';
+import { Buffer, BufferUsage, Geometry, Mesh, type Shader } from 'pixi.js';
 
 const FLOATS = 6;
 const CORNERS = new Float32Array([0, 0, 1, 0, 1, 1, 0, 1]);
 const TRIANGLES = new Uint32Array([0, 1, 2, 0, 2, 3]);
 
-/** The prints that share a page of maps and a page of colours: one instanced draw call. */
+/** The prints that are drawn from the same pages: one instanced draw call. */
 export class Sheaf {
   readonly mesh: Mesh<Geometry, Shader>;
   private readonly geometry: Geometry;
@@ -13,7 +12,7 @@ export class Sheaf {
   private data = new Float32Array(64 * FLOATS);
   private count = 0;
 
-  constructor(maps: BufferImageSource, colours: BufferImageSource, uniforms: WallUniforms) {
+  constructor(shader: Shader) {
     this.buffer = new Buffer({
       data: this.data,
       usage: BufferUsage.VERTEX | BufferUsage.COPY_DST,
@@ -25,13 +24,13 @@ export class Sheaf {
       attributes: {
         aCorner: { buffer: new Buffer({ data: CORNERS.slice(), usage: BufferUsage.VERTEX }), format: 'float32x2' },
         aPlace: { ...perPrint, offset: 0 },
-        aMap: { ...perPrint, offset: 8 },
+        aGrid: { ...perPrint, offset: 8 },
         aLook: { ...perPrint, offset: 16 },
       },
       indexBuffer: TRIANGLES.slice(),
       instanceCount: 0,
     });
-    this.mesh = new Mesh({ geometry: this.geometry, shader: wallShader(maps, colours, uniforms) });
+    this.mesh = new Mesh({ geometry: this.geometry, shader });
     this.mesh.visible = false;
   }
 
@@ -40,8 +39,8 @@ export class Sheaf {
     this.count = 0;
   }
 
-  /** Adds a print in view: its top left in wall units, its map's corner, its colours, its look bits. */
-  push(left: number, top: number, mapX: number, mapY: number, colours: number, look: number): void {
+  /** Adds a print in view: its top left in wall units, the corner of its map or small picture, its colours, its look bits. */
+  push(left: number, top: number, gridX: number, gridY: number, colours: number, look: number): void {
     const at = this.count * FLOATS;
     if (at + FLOATS > this.data.length) {
       const grown = new Float32Array(this.data.length * 2);
@@ -51,8 +50,8 @@ export class Sheaf {
     const { data } = this;
     data[at] = left;
     data[at + 1] = top;
-    data[at + 2] = mapX;
-    data[at + 3] = mapY;
+    data[at + 2] = gridX;
+    data[at + 3] = gridY;
     data[at + 4] = colours;
     data[at + 5] = look;
     this.count++;

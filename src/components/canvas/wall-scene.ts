@@ -21,6 +21,8 @@ const REHANG_MS = 420;
 const NUMBER_ROOM = 24;
 const SEED_ORDER: PlanSpec = { kind: 'rows', sequence: null };
 const MOST_DENSITY = 2;
+/** So much larger than its texels a small picture may be drawn before its softness shows. */
+const MOST_ENLARGED = 1.05;
 /** Slower frames than this are drawn with fewer look-ups as long as the wall moves. */
 const SLOW_MS = 36;
 const REST_MS = 160;
@@ -489,7 +491,8 @@ export class WallScene {
   /** Puts the prints in view into their sheaves. */
   private gather(): void {
     const range = this.range();
-    const key = `${range.firstColumn},${range.endColumn},${range.firstRow},${range.endRow}`;
+    const far = this.printPx <= this.prints.smallRows * MOST_ENLARGED;
+    const key = `${range.firstColumn},${range.endColumn},${range.firstRow},${range.endRow},${far}`;
     if (!this.stale && key === this.inView) return;
     this.stale = false;
     this.inView = key;
@@ -498,6 +501,7 @@ export class WallScene {
       this.inBins,
       this.now,
       (index) => (this.kept.has(index) ? KEPT : 0) | (index === this.focus ? FOCUSED : 0) | (this.marked.has(index) ? MARKED : 0),
+      far,
     );
   }
 

@@ -3,7 +3,7 @@ import { type BufferImageSource, GlProgram, Shader, UniformGroup } from 'pixi.js
 const VERTEX = /* glsl */ `#version 300 es
 in vec2 aCorner;
 in vec2 aPlace;
-in vec2 aMap;
+in vec2 aGrid;
 in vec2 aLook;
 uniform vec3 uCamera;
 uniform vec2 uScreen;
@@ -11,7 +11,7 @@ uniform vec2 uPrint;
 uniform vec2 uMargin;
 uniform float uDensity;
 out vec2 vAt;
-flat out vec2 vMap;
+flat out vec2 vGrid;
 flat out vec2 vLook;
 
 void main() {
@@ -20,7 +20,7 @@ void main() {
   // Room for the shadow all round, and below for the mark of a kept print.
   vAt = mix(-uMargin.xx, uPrint + uMargin, aCorner);
   vec2 at = origin + vAt * uCamera.x;
-  vMap = aMap;
+  vGrid = aGrid;
   vLook = aLook;
   gl_Position = vec4(at.x / uScreen.x * 2.0 - 1.0, 1.0 - at.y / uScreen.y * 2.0, 0.0, 1.0);
 }
@@ -31,30 +31,18 @@ void main() {
  * averages their colours by area, in about linear light (squares), which is what keeps small
  * prints free of shimmer. From 2.6 texels a pixel on, sixteen even taps stand for them all.
  */
-const FRAGMENT = /* glsl */ `#version 300 es
-precision highp float;
-precision highp int;
-in vec2 vAt;
-flat in vec2 vMap;
-flat in vec2 vLook;
+const NEAR = /* glsl */ `
 uniform sampler2D uMaps;
 uniform sampler2D uColours;
-uniform vec3 uCamera;
-uniform vec2 uPrint;
 uniform vec2 uMapSize;
-uniform float uDensity;
 uniform float uTaps;
-uniform vec4 uShadow;
-uniform vec4 uAccent;
-uniform vec4 uRing;
-out vec4 outColour;
 
 // Most neighbours are of one cell: its colour is looked up once.
 vec2 lastBytes = vec2(-1.0);
 vec3 lastColour = vec3(0.0);
 
 vec3 colourAt(ivec2 texel) {
-  vec2 bytes = texelFetch(uMaps, ivec2(vMap) + texel, 0).rg;
+  vec2 bytes = texelFetch(uMaps, ivec2(vGrid) + texel, 0).rg;
   if (bytes != lastBytes) {
     lastBytes = bytes;
     bytes = bytes * 255.0 + 0.5;
@@ -65,7 +53,9 @@ vec3 colourAt(ivec2 texel) {
   return lastColour;
 }
 
-vec3 printAt(vec2 texel, float covered) {
+vec3 printAt(vec2 share, float printPx) {
+  vec2 texel = share * uMapSize;
+  float covered = uMapSize.y / printPx;
   vec3 sum = vec3(0.0);
   vec2 most = uMapSize - 1.0;
   if (covered <= 2.6 && uTaps > 2.5 || covered <= 1.0) {
@@ -95,7 +85,48 @@ vec3 printAt(vec2 texel, float covered) {
   }
   return sqrt(sum / (uTaps * uTaps));
 }
+`;
 
+/* The small picture's texels are blended by the graphics card; a tap stands for two by two of them. */
+const FAR = /* glsl */ `
+uniform sampler2D uSmalls;
+uniform vec2 uSmallSize;
+
+vec3 printAt(vec2 share, float printPx) {
+  float covered = uSmallSize.y / printPx;
+  float taps = clamp(ceil(0.5 * covered), 1.0, 3.0);
+  float apart = covered / taps;
+  vec2 low = share * uSmallSize - 0.5 * covered + 0.5 * apart;
+  vec2 page = vec2(textureSize(uSmalls, 0));
+  vec3 sum = vec3(0.0);
+  for (float y = 0.0; y < taps; y += 1.0) {
+    for (float x = 0.0; x < taps; x += 1.0) {
+      // No nearer to the edge than half a texel: beyond lies another print.
+      vec2 at = clamp(low + apart * vec2(x, y), vec2(0.5), uSmallSize - 0.5);
+      vec3 colour = textureLod(uSmalls, (vGrid + at) / page, 0.0).rgb;
+      sum += colour * colour;
+    }
+  }
+  return sqrt(sum / (taps * taps));
+}
+`;
+
+const HEAD = /* glsl */ `#version 300 es
+precision highp float;
+precision highp int;
+in vec2 vAt;
+flat in vec2 vGrid;
+flat in vec2 vLook;
+uniform vec3 uCamera;
+uniform vec2 uPrint;
+uniform float uDensity;
+uniform vec4 uShadow;
+uniform vec4 uAccent;
+uniform vec4 uRing;
+out vec4 outColour;
+`;
+
+const SHEET = /* glsl */ `
 float boxDistance(vec2 at, vec2 halfSize) {
   vec2 d = abs(at) - halfSize;
   return length(max(d, 0.0)) + min(max(d.x, d.y), 0.0);
@@ -139,8 +170,7 @@ void main() {
     }
   }
   if (sheet > 0.0) {
-    vec2 texel = clamp(vAt / uPrint, 0.0, 1.0) * uMapSize;
-    over(colour, printAt(texel, uMapSize.y / (uPrint.y * pixels)), sheet);
+    over(colour, printAt(clamp(vAt / uPrint, 0.0, 1.0), uPrint.y * pixels), sheet);
     if ((int(vLook.y + 0.5) & 4) != 0) {
       // A corner of the accent colour with a thin edge of paper, so that it shows on any print.
       float corner = clamp(22.0 * uCamera.x, 9.0, 26.0) / uCamera.x;
@@ -168,6 +198,7 @@ export function wallUniforms() {
     uScreen: { value: new Float32Array(2), type: 'vec2<f32>' },
     uPrint: { value: new Float32Array(2), type: 'vec2<f32>' },
     uMapSize: { value: new Float32Array(2), type: 'vec2<f32>' },
+    uSmallSize: { value: new Float32Array(2), type: 'vec2<f32>' },
     uMargin: { value: new Float32Array([8, 20]), type: 'vec2<f32>' },
     uDensity: { value: 1, type: 'f32' },
     /** Look-ups a pixel, across and down, where prints are small: 4, or 2 while a slow screen moves. */
@@ -181,10 +212,17 @@ export function wallUniforms() {
 
 export type WallUniforms = ReturnType<typeof wallUniforms>;
 
-let program: GlProgram | undefined;
+let near: GlProgram | undefined;
+let far: GlProgram | undefined;
 
 /** The shader for prints whose maps and colours lie on a pair of pages. */
-export function wallShader(maps: BufferImageSource, colours: BufferImageSource, uniforms: WallUniforms): Shader {
-  program ??= GlProgram.from({ vertex: VERTEX, fragment: FRAGMENT, name: 'wall' });
-  return new Shader({ glProgram: program, resources: { uMaps: maps, uColours: colours, wall: uniforms } });
+export function nearShader(maps: BufferImageSource, colours: BufferImageSource, uniforms: WallUniforms): Shader {
+  near ??= GlProgram.from({ vertex: VERTEX, fragment: HEAD + NEAR + SHEET, name: 'near' });
+  return new Shader({ glProgram: near, resources: { uMaps: maps, uColours: colours, wall: uniforms } });
+}
+
+/** The shader for prints whose small pictures lie on a page. */
+export function farShader(smalls: BufferImageSource, uniforms: WallUniforms): Shader {
+  far ??= GlProgram.from({ vertex: VERTEX, fragment: HEAD + FAR + SHEET, name: 'far' });
+  return new Shader({ glProgram: far, resources: { uSmalls: smalls, wall: uniforms } });
 }

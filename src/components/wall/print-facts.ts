@@ -1,6 +1,7 @@
 import { SKETCH_LENGTH, sketchOf } from '../../engine/explore/sketch.ts';
 import { MEASURES, type MeasureWords, type VariantMeasures } from '../../engine/explore/index.ts';
-import type { WallBatch, WallMap } from '../../workers/wire.ts';
+import type { SmallPicture } from '../../engine/stack/small-picture.ts';
+import type { WallBatch } from '../../workers/wire.ts';
 
 export type MeasureKey = keyof VariantMeasures;
 
@@ -11,17 +12,13 @@ export class PrintFacts {
   readonly measures: (VariantMeasures | undefined)[] = [];
   private readonly sketches: (Float32Array | undefined)[] = [];
   private readonly tints: (readonly [number, number, number] | undefined)[] = [];
-  private readonly maps = new Map<number, ThinMap>();
 
   add(batch: WallBatch): void {
-    for (const map of batch.maps) this.maps.set(map.id, thinned(map));
-    for (const { variant, map, colours, measures } of batch.tiles) {
+    for (const { variant, small, measures } of batch.tiles) {
       this.keys[variant.index] = variant.key;
       this.measures[variant.index] = measures;
-      const cells = this.maps.get(map);
-      if (cells === undefined) continue;
-      this.sketches[variant.index] = sketchOf(cells, colours);
-      this.tints[variant.index] = tintOf(cells, colours);
+      this.sketches[variant.index] = sketchOf(small);
+      this.tints[variant.index] = tintOf(small);
     }
   }
 
@@ -30,12 +27,6 @@ export class PrintFacts {
     this.measures.length = 0;
     this.sketches.length = 0;
     this.tints.length = 0;
-    this.maps.clear();
-  }
-
-  /** Maps are needed only while prints arrive. */
-  settle(): void {
-    this.maps.clear();
   }
 
   /** Measures by which the prints differ at all. */
@@ -67,35 +58,12 @@ export class PrintFacts {
   }
 }
 
-/** What is kept of a map, for thousands of prints: enough points for what is seen from far. */
-interface ThinMap {
-  columns: number;
-  rows: number;
-  cells: Uint16Array;
-}
-
-const THIN = { columns: 30, rows: 36 };
-
-function thinned(map: WallMap): ThinMap {
-  const cells = new Uint16Array(THIN.columns * THIN.rows);
-  for (let row = 0, at = 0; row < THIN.rows; row++) {
-    const from = Math.floor(((row + 0.5) * map.rows) / THIN.rows) * map.columns;
-    for (let column = 0; column < THIN.columns; column++, at++) {
-      cells[at] = map.cells[from + Math.floor(((column + 0.5) * map.columns) / THIN.columns)]!;
-    }
-  }
-  return { ...THIN, cells };
-}
-
-const SAMPLES = 60;
-
-/** The mean of some points of a print, in about linear light. */
-function tintOf({ cells }: ThinMap, colours: Uint32Array): [number, number, number] {
+/** The mean colour of a print, in about linear light. */
+function tintOf({ words }: SmallPicture): [number, number, number] {
   const sums = [0, 0, 0];
-  for (let k = 0; k < SAMPLES; k++) {
-    const word = colours[cells[Math.floor(((k + 0.5) * cells.length) / SAMPLES)]!]!;
+  for (const word of words) {
     for (let i = 0; i < 3; i++) sums[i]! += ((word >> (8 * i)) & 255) ** 2;
   }
-  const [r, g, b] = sums.map((sum) => Math.round(Math.sqrt(sum / SAMPLES)));
+  const [r, g, b] = sums.map((sum) => Math.round(Math.sqrt(sum / words.length)));
   return [r!, g!, b!];
 }

@@ -1,4 +1,5 @@
 import { linearFromSrgb, oklabFromLinearSrgb } from '../colour/index.ts';
+import type { SmallPicture } from '../stack/small-picture.ts';
 
 const ACROSS = 5;
 const DOWN = 6;
@@ -10,32 +11,20 @@ export const SKETCH_LENGTH = ACROSS * DOWN * 3;
 /**
  * A print seen with eyes half shut: the mean colours of 5 × 6 fields of its sheet, in linear light,
  * as Oklab. Sketches of prints that look alike lie near each other.
- * @param map cell numbers of the sheet, row by row
- * @param colours a word for each number: 0xAABBGGRR, sRGB
+ * @param picture of at least 5 × 6 fields
  * @returns 5 × 6 × 3 numbers, row by row: L 0–1, a, b
  */
-export function sketchOf(
-  map: { columns: number; rows: number; cells: ArrayLike<number> },
-  colours: ArrayLike<number>,
-): Float32Array {
-  const { columns, rows, cells } = map;
-  const linear = new Float64Array(colours.length * 3);
-  for (let i = 0; i < colours.length; i++) {
-    const word = colours[i]!;
-    linear[i * 3] = LINEAR[word & 255]!;
-    linear[i * 3 + 1] = LINEAR[(word >> 8) & 255]!;
-    linear[i * 3 + 2] = LINEAR[(word >> 16) & 255]!;
-  }
+export function sketchOf({ columns, rows, words }: SmallPicture): Float32Array {
   const sums = new Float64Array(SKETCH_LENGTH);
   const counts = new Uint32Array(ACROSS * DOWN);
-  for (let row = 0; row < rows; row++) {
+  for (let row = 0, at = 0; row < rows; row++) {
     const band = Math.floor((row * DOWN) / rows) * ACROSS;
-    for (let column = 0; column < columns; column++) {
+    for (let column = 0; column < columns; column++, at++) {
       const field = band + Math.floor((column * ACROSS) / columns);
-      const cell = cells[row * columns + column]! * 3;
-      sums[field * 3]! += linear[cell]!;
-      sums[field * 3 + 1]! += linear[cell + 1]!;
-      sums[field * 3 + 2]! += linear[cell + 2]!;
+      const word = words[at]!;
+      sums[field * 3]! += LINEAR[word & 255]!;
+      sums[field * 3 + 1]! += LINEAR[(word >> 8) & 255]!;
+      sums[field * 3 + 2]! += LINEAR[(word >> 16) & 255]!;
       counts[field]!++;
     }
   }

@@ -4,8 +4,8 @@ import type { CellMap } from './types.ts';
 export interface CellRaster {
   columns: number;
   rows: number;
-  /** rows × columns; indexes into `cells`. */
-  indexes: Uint16Array<ArrayBuffer>;
+  /** rows × columns; indexes into `cells`, in bytes where these can name them all. */
+  indexes: Uint8Array<ArrayBuffer> | Uint16Array<ArrayBuffer>;
   /** The map's cells that are seen, in order of first sight. */
   cells: Uint32Array<ArrayBuffer>;
 }
@@ -37,5 +37,6 @@ export function rasterCells(map: CellMap, columns: number): CellRaster {
       indexes[at] = index;
     }
   }
-  return { columns, rows: map.rows, indexes, cells: Uint32Array.from(seen.keys()) };
+  const least = seen.size <= 256 ? Uint8Array.from(indexes) : indexes;
+  return { columns, rows: map.rows, indexes: least, cells: Uint32Array.from(seen.keys()) };
 }

@@ -52,7 +52,7 @@ describe('differenceOf', () => {
 
 describe('sketchOf', () => {
   it('should give one colour everywhere for a plain sheet', () => {
-    const sketch = sketchOf({ columns: 10, rows: 12, cells: new Uint16Array(120) }, [0xffffffff]);
+    const sketch = sketchOf({ columns: 10, rows: 12, words: new Uint32Array(120).fill(0xffffffff) });
     // White is L = 1, a = b = 0 (Ottosson 2020).
     for (let i = 0; i < sketch.length; i += 3) {
       expect(sketch[i]).toBeCloseTo(1, 4);
@@ -61,8 +61,8 @@ describe('sketchOf', () => {
   });
 
   it('should tell top from bottom', () => {
-    const cells = Uint16Array.from({ length: 120 }, (_, i) => (i < 60 ? 0 : 1));
-    const sketch = sketchOf({ columns: 10, rows: 12, cells }, [0xff000000, 0xffffffff]);
+    const words = Uint32Array.from({ length: 120 }, (_, i) => (i < 60 ? 0xff000000 : 0xffffffff));
+    const sketch = sketchOf({ columns: 10, rows: 12, words });
     expect(sketch[0]).toBeCloseTo(0, 4);
     expect(sketch.at(-3)).toBeCloseTo(1, 4);
   });
