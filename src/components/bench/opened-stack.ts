@@ -1,5 +1,5 @@
 import { commandLabel } from '../../engine/project/commands.ts';
-import { type PrintLineage, printName } from '../../engine/recipe/lineage.ts';
+import { type PrintLineage, printTitle } from '../../engine/recipe/lineage.ts';
 import type { Drawer, Pull } from '../../engine/stack/types.ts';
 import type { AppStore } from '../app-store.ts';
 
@@ -49,7 +49,7 @@ export class OpenedStack {
   /** What the stack is called until the user names it. */
   get name(): string {
     const { origin, project } = this.store;
-    const from = this.recipeTitle ?? (this.fromWall && origin !== null ? (origin.way === undefined ? `${origin.seed} ${origin.index + 1}` : printName(origin)) : null);
+    const from = this.recipeTitle ?? (this.fromWall && origin !== null ? (origin.way === undefined ? `${origin.seed} ${origin.index + 1}` : printTitle(origin)) : null);
     if (from === null) return project.title;
     return this.changed ? `${from}, changed` : from;
   }

@@ -1,6 +1,6 @@
 import type { KinRequest } from '../../engine/explore/index.ts';
 import type { KinKind, Variant } from '../../engine/explore/types.ts';
-import { printName } from '../../engine/recipe/lineage.ts';
+import { pairName, printName } from '../../engine/recipe/lineage.ts';
 import { lineageOf, type Parent } from './wall-origins.ts';
 
 /** Prints of a wall that are found from others. */
@@ -30,13 +30,14 @@ export function kinAsk(kind: KinKind, prints: readonly Variant[]): KinAsk {
     return { name: printName(lineage), pulls: print.pulls, lineage };
   });
   const names = parents.map(({ name }) => name);
-  const sentences: Record<KinKind, string> = {
-    nearer: `Prints near ${names[0]}, the nearest first.`,
-    away: `Prints unlike ${names[0]}.`,
-    between: `The way from ${names[0]} to ${names[1]}.`,
-    cross: `${names[0]} crossed with ${names[1]}.`,
+  const pair = (word: string): string => pairName(parents.map(({ lineage }) => lineage), word);
+  const sentences: Record<KinKind, () => string> = {
+    nearer: () => `Prints near ${names[0]}, the nearest first.`,
+    away: () => `Prints unlike ${names[0]}.`,
+    between: () => `The way from ${pair('to')}.`,
+    cross: () => `${pair('crossed with')}.`,
   };
-  const sentence = sentences[kind];
+  const sentence = sentences[kind]();
   return {
     request: { kind, parents: prints.map(({ id, pulls }) => ({ id, pulls })), count: kind === 'between' ? STEPS : PRINTS },
     parents,

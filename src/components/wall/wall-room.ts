@@ -3,7 +3,7 @@ import { customElement, property, query, state } from 'lit/decorators.js';
 import type { Problem } from '../../engine/base/error.ts';
 import { MAX_VARIANTS } from '../../engine/explore/index.ts';
 import { rememberSeen, seenBefore } from '../../engine/explore/index.ts';
-import { printName } from '../../engine/recipe/lineage.ts';
+import { printTitle } from '../../engine/recipe/lineage.ts';
 import { recipeOf } from '../../engine/recipe/write.ts';
 import { desk, sentenceOf } from '../../workers/client.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
@@ -208,7 +208,7 @@ export class WallRoom extends LitElement {
     try {
       const recipe = recipeOf(variant.pulls, inputs.drawer, {
         id: crypto.randomUUID(),
-        title: variant.lineage === undefined ? `Print ${index + 1} of “${variant.seed}”` : capital(printName(lineageOf(variant))),
+        title: printTitle(lineageOf(variant)),
         seed: variant.seed,
         index,
         lineage: lineageOf(variant),
@@ -360,10 +360,6 @@ export class WallRoom extends LitElement {
       </wall-view>
     `;
   }
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 declare global {

@@ -55,8 +55,25 @@ export function lineageSentence(lineage: PrintLineage): string {
   }
 }
 
-/** Two prints; one wall that both hang on is named once. */
-function pairName([first, second]: readonly PrintLineage[], word: string): string {
+/** What a kept print is called until it gets a title: short, without the names of walls before its own. */
+export function printTitle({ seed, index, way, parents }: PrintLineage): string {
+  const print = `Print ${index + 1}`;
+  if (way === undefined || parents === undefined) return `${print} of “${seed}”`;
+  const [first, second = first] = parents.map((parent) => `no. ${parent.index + 1}`);
+  switch (way) {
+    case 'nearer':
+      return `${print} near ${first}`;
+    case 'away':
+      return `${print} unlike ${first}`;
+    case 'between':
+      return `${print} between ${first} and ${second}`;
+    case 'cross':
+      return `${print} crossed of ${first} and ${second}`;
+  }
+}
+
+/** Two prints with a word between; one wall that both hang on is named once. */
+export function pairName([first, second]: readonly PrintLineage[], word: string): string {
   if (second === undefined) return printName(first!);
   const together = first!.seed === second.seed && first!.way === undefined && second.way === undefined;
   return together ? `no. ${first!.index + 1} ${word} ${printName(second)}` : `${printName(first!)} ${word} ${printName(second)}`;

@@ -8,7 +8,7 @@ const print = (index: number, seed = 'tide-3'): Variant => ({ id: `${seed}:${ind
 describe('kinAsk', () => {
   it('should name the prints, in the order in which they were marked', () => {
     const ask = kinAsk('between', [print(4), print(1)]);
-    expect(ask.sentence).toBe('The way from no. 5 of wall “tide-3” to no. 2 of wall “tide-3”.');
+    expect(ask.sentence).toBe('The way from no. 5 to no. 2 of wall “tide-3”.');
     expect(ask.request.parents.map(({ id }) => id)).toEqual(['tide-3:4', 'tide-3:1']);
   });
 

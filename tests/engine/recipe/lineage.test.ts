@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { cutLineage, lineageSentence, MOST_GENERATIONS, printName, type PrintLineage } from '../../../src/engine/recipe/lineage.ts';
+import { cutLineage, lineageSentence, MOST_GENERATIONS, printName, printTitle, type PrintLineage } from '../../../src/engine/recipe/lineage.ts';
 import { readRecipe } from '../../../src/engine/recipe/read.ts';
 import { recipeOf, writeRecipe } from '../../../src/engine/recipe/write.ts';
 import { checkProject } from '../../../src/engine/project/read.ts';
@@ -33,6 +33,9 @@ describe('lineageSentence', () => {
   });
 
   it('should call a print by its number on its wall', () => {
+    expect(printTitle(twelve)).toBe('Print 12 of “tide-3”');
+    expect(printTitle(near)).toBe('Print 2 near no. 12');
+    expect(printTitle({ seed: 's', index: 6, way: 'cross', parents: [near, five] })).toBe('Print 7 crossed of no. 2 and no. 5');
     expect(printName(near)).toBe('no. 2 of the prints near no. 12 of wall “tide-3”');
   });
 });
