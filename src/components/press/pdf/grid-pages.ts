@@ -45,7 +45,11 @@ function bandPages(out: PageWriter, plan: PressPlan, grid: SheetGrid, band: Band
   const end = (): void => edges(out, band, top);
   for (const [index, card] of plan.cards.entries()) {
     const gap = gapWords(plan, index);
-    if (out.room < band.rowPt * (gap === null ? 1 : 2) + 14) {
+    const day = plan.times[index]?.day;
+    const begins = index > 0 && day !== plan.times[index - 1]?.day;
+    const rows = begins ? 1 + plan.times.filter((time) => time.day === day).length : gap === null ? 1 : 2;
+    // A day is not cut where a page of its own holds it.
+    if (out.room < band.rowPt * rows && (rows * band.rowPt < out.height - 160 || out.room < band.rowPt * 3)) {
       end();
       out.newPage(out.width > out.height);
       top = columnHeads(out, band);
@@ -92,7 +96,7 @@ function rowHead(out: PageWriter, plan: PressPlan, index: number, { rowPt }: Ban
   const card = plan.cards[index]!;
   const size = Math.min(10.5, rowPt * 0.6);
   const text = out.y + (rowPt - size) / 2 - 1;
-  const small = { size: size * 0.85, soft: true };
+  const small = { size: size * 0.92, soft: true };
   out.line(`${card.number}`, out.left, text, { size, bold: true });
   out.fill(out.left + 22, out.y + (rowPt - 8) / 2, 13, 8, srgbHexFromLab(card.ink.ink.overWhite), true);
   out.line(`${card.screen.key} ${card.screen.name}`, out.left + 40, text, { size, bold: card.mount }, 82);

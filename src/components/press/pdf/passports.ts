@@ -1,3 +1,4 @@
+import type { SetUpCard } from '../../../engine/output/set-up-cards.ts';
 import { counted } from '../../ui/words.ts';
 import type { MadePlan } from '../plan-run.ts';
 import { layWords, rangesText, recipeLetter } from '../plan-words.ts';
@@ -25,6 +26,12 @@ export function passportsOf({ plan }: Pick<MadePlan, 'plan'>): Passport[] {
   return [...found.values()];
 }
 
+/** 'Rust', and only what is not as usual: '; 2.0 mm left; 2 strokes'. */
+function howWords(card: SetUpCard): string {
+  const lay = layWords(card);
+  return [card.ink.key, ...(lay === 'no offset' ? [] : [lay]), ...(card.strokes === 1 ? [] : [counted(card.strokes, 'stroke')])].join('; ');
+}
+
 /** For each kind of sheet its whole stack, first down first. */
 export async function passportPages(out: PageWriter, made: MadePlan, draw: DrawState): Promise<void> {
   const { plan } = made;
@@ -32,7 +39,8 @@ export async function passportPages(out: PageWriter, made: MadePlan, draw: DrawS
   out.heading('Sheets');
   for (const { recipe, sheets, setUps } of passportsOf(made)) {
     const picture = 110;
-    out.need(Math.min(picture, 60 + setUps.length * 20) + 60);
+    // A passport stands on one page where one can hold it.
+    out.need(Math.min(out.height - 140, Math.max(picture, 46 + setUps.length * 19) + 24));
     out.rule();
     out.y += 8;
     const top = out.y;
@@ -49,7 +57,7 @@ export async function passportPages(out: PageWriter, made: MadePlan, draw: DrawS
       out.box(from, out.y + 1, 11);
       out.line(`${card.number}`, from + 18, out.y, { bold: true });
       out.line(`${card.screen.key} ${card.screen.name}`, from + 42, out.y, { bold: true }, 130);
-      out.line(`${card.ink.key}; ${layWords(card)}; ${counted(card.strokes, 'stroke')}`, from + 178, out.y, { size: 11 }, out.right - from - 178);
+      out.line(howWords(card), from + 178, out.y, { size: 11 }, out.right - from - 178);
       out.y += 19;
     }
     if (out.doc.getPageCount() === page) out.y = Math.max(out.y, top + picture);

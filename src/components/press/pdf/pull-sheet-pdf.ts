@@ -31,7 +31,11 @@ export interface PdfFile {
   missing: readonly string[];
 }
 
-const STATE_PT = 118;
+/** Height of the pictures of a state: of a card with one, and of one with several. */
+const ONE_STATE_PT = 120;
+const STATE_PT = 96;
+/** Two cards with one state each stand on a page of either size. */
+const CARD_PT = 188;
 
 /**
  * The pull sheet as a PDF, one column: summary and cautions, the visit at a glance, the days, what
@@ -45,8 +49,8 @@ export async function pullSheetPdf(made: MadePlan, options: PullSheetOptions): P
   gridPages(out, made.plan);
   dayPlanPages(out, made.plan);
   supplyPages(out, made);
+  // Without a heading, two cards stand on the first page as on the others.
   out.newPage();
-  out.heading('Set-ups');
   for (const [at, card] of made.plan.cards.entries()) await cardBlock(out, made, card, at, draw);
   await passportPages(out, made, draw);
   const bytes = await out.close(`Pull sheet: ${options.heading}`);
@@ -91,30 +95,40 @@ async function cover(out: PageWriter, made: MadePlan, heading: string, draw: Dra
   }
   out.y += 34;
   let x = out.left;
-  const height = 130;
+  const height = made.recipes.length > 4 ? 88 : 130;
   for (const [r, recipe] of plan.recipes.entries()) {
     const { widthMm, heightMm } = made.recipes[r]!.paper;
     const width = (height * widthMm) / heightMm;
     if (x + width > out.right) {
       x = out.left;
-      out.y += height + 44;
+      out.y += height + 50;
     }
-    if (x === out.left) out.need(height + 44);
+    if (x === out.left) out.need(height + 50);
     await draw(r, made.recipes[r]!.pulls, x, out.y, height);
-    const cell = Math.max(width, 96);
-    out.line(`${recipeLetter(r)} ${recipe.title}`, x, out.y + height + 4, { bold: true, size: 11 }, cell);
-    out.line(`${counted(recipe.sheets.length, 'sheet')}: ${rangesText(recipe.sheets)}`, x, out.y + height + 18, { size: 11 }, cell);
+    const cell = Math.max(width, 112);
+    const name = out.lines(`${recipeLetter(r)} ${recipe.title}`, cell, { bold: true, size: 10.5 });
+    for (const [i, line] of name.slice(0, 2).entries()) {
+      out.line(i === 1 && name.length > 2 ? `${line}…` : line, x, out.y + height + 4 + 13 * i, { bold: true, size: 10.5 }, cell);
+    }
+    out.line(`${counted(recipe.sheets.length, 'sheet')}: ${rangesText(recipe.sheets)}`, x, out.y + height + 4 + 13 * Math.min(2, name.length), { size: 10.5 }, cell);
     x += cell + 16;
   }
-  out.y += height + 44;
-  out.need(150);
+  out.y += height + 48;
+  cautions(out);
+}
+
+/** What can hurt stands together on one page. */
+function cautions(out: PageWriter): void {
+  const style = { size: 11 };
+  const lines = [...CAUTIONS, CAUTIONS_DEFER].reduce((sum, text) => sum + out.lines(text, out.right - out.left - 18, style).length, 0);
+  out.need(40 + lines * style.size * 1.35 + CAUTIONS.length * 2);
   out.heading('Before you start');
   for (const caution of CAUTIONS) {
     out.box(out.left, out.y + 2, 9);
-    out.paragraph(caution, {}, out.left + 18);
+    out.paragraph(caution, style, out.left + 18);
     out.y += 2;
   }
-  out.paragraph(CAUTIONS_DEFER, { bold: true });
+  out.paragraph(CAUTIONS_DEFER, { ...style, bold: true });
 }
 
 /** Two lays on the long edge, one round the corner; what the screen prints where it lies; the way it is moved. */
@@ -164,7 +178,8 @@ async function cardBlock(out: PageWriter, made: MadePlan, card: SetUpCard, at: n
   const { plan } = made;
   const time = plan.times[at];
   const box = 118;
-  out.need(60 + box + 40 + STATE_PT + 30);
+  const height = card.states.length > 1 ? STATE_PT : ONE_STATE_PT;
+  out.need(CARD_PT + height + 34);
   out.y += 8;
   out.stroke(out.left, out.y, out.right, out.y, 1.6, '#14120f');
   out.y += 8;
@@ -191,18 +206,18 @@ async function cardBlock(out: PageWriter, made: MadePlan, card: SetUpCard, at: n
     out.paragraph(dryWords(plan, at), {}, x);
   }
   out.y = Math.max(out.y, top + box) + 8;
-  for (const state of card.states) await stateBlock(out, made, state, draw);
+  for (const state of card.states) await stateBlock(out, made, state, height, draw);
 }
 
-async function stateBlock(out: PageWriter, made: MadePlan, state: CardState, draw: DrawState): Promise<void> {
+async function stateBlock(out: PageWriter, made: MadePlan, state: CardState, height: number, draw: DrawState): Promise<void> {
   const title = made.plan.recipes[state.recipe]?.title ?? '';
-  out.need(STATE_PT + 26);
+  out.need(height + 34);
   out.paragraph(`${recipeLetter(state.recipe)} ${title}${state.prints.length > 1 ? `, ${state.prints.length} pulls each` : ''}`, { bold: true });
   const top = out.y + 2;
-  const first = await draw(state.recipe, state.before, out.left, top, STATE_PT - 18);
-  const second = await draw(state.recipe, state.after, out.left + first + 14, top, STATE_PT - 18);
-  out.line('now', out.left, top + STATE_PT - 16, { size: 10, soft: true });
-  out.line('then', out.left + first + 14, top + STATE_PT - 16, { size: 10, soft: true });
+  const first = await draw(state.recipe, state.before, out.left, top, height);
+  const second = await draw(state.recipe, state.after, out.left + first + 14, top, height);
+  out.line(state.before.length === 0 ? 'now: bare' : 'now', out.left, top + height + 2, { size: 10, soft: true });
+  out.line('then', out.left + first + 14, top + height + 2, { size: 10, soft: true });
   const from = out.left + first + second + 34;
   let x = from;
   let y = top;
@@ -221,5 +236,5 @@ async function stateBlock(out: PageWriter, made: MadePlan, state: CardState, dra
     out.line(words, x + 21, y, { size: 13 });
     x += width;
   }
-  out.y = Math.max(y + 26, out.y > top ? out.y : top + STATE_PT + 2);
+  out.y = Math.max(y + 26, out.y > top ? out.y : top + height + 16);
 }
