@@ -7,13 +7,14 @@ import type { Ink } from '../ink/types.ts';
 import type { Edition } from '../log/edition.ts';
 import { editionSchema } from '../log/edition-schema.ts';
 import { pullSchema } from '../recipe/schema.ts';
+import { cutLineage } from '../recipe/lineage.ts';
 import type { Pull } from '../stack/types.ts';
 import { fieldName } from '../recipe/explain.ts';
 import type { Command } from './commands.ts';
 import { adoptRecipe } from './adopt.ts';
 import { forgetInk, forgetScreen } from './forget.ts';
 import { namedInks } from './target.ts';
-import type { Project, Target } from './types.ts';
+import { MOST_PINS, type Project, type Target } from './types.ts';
 
 enablePatches();
 
@@ -72,6 +73,7 @@ function change(draft: Draft<Project>, command: Command): void {
       refuseInUse(draft, (pull) => pull.screen === command.screen, 'screen');
       removeById(drawer.screens, command.screen, 'screen');
       forgetScreen(draft.explore, command.screen);
+      unpin(draft, (pull) => pull.screen === command.screen);
       return;
     case 'add-ink':
       addInk(draft, command.ink);
@@ -93,6 +95,7 @@ function change(draft: Draft<Project>, command: Command): void {
       }
       removeById(drawer.inks, command.ink, 'ink');
       forgetInk(draft.explore, command.ink);
+      unpin(draft, (pull) => pull.ink === command.ink);
       if (draft.target !== undefined) draft.target = withoutInk(draft.target, command.ink);
       return;
     }
@@ -137,6 +140,12 @@ function change(draft: Draft<Project>, command: Command): void {
       return;
     case 'set-holds':
       draft.explore.holds = command.holds;
+      return;
+    case 'set-pins':
+      if (command.pins.length > MOST_PINS) {
+        throw new EngineError('command.pins', `At most ${MOST_PINS} prints stay pinned; take a pin off, or keep some in the Chest.`);
+      }
+      draft.pins = command.pins.map((pin) => ({ ...pin, pulls: pin.pulls.map((pull) => checked(draft, pull)), lineage: cutLineage(pin.lineage) }));
       return;
     case 'keep-recipe':
       requireFree(draft.recipes, command.recipe, 'recipe');
@@ -187,6 +196,11 @@ function change(draft: Draft<Project>, command: Command): void {
       setEdition(draft, command.edition);
       return;
   }
+}
+
+/** A pinned print cannot be drawn without its screens and inks. */
+function unpin(draft: Draft<Project>, uses: (pull: Pull) => boolean): void {
+  if (draft.pins?.some((pin) => pin.pulls.some(uses)) === true) draft.pins = draft.pins.filter((pin) => !pin.pulls.some(uses));
 }
 
 function setEdition(draft: Draft<Project>, edition: Edition): void {

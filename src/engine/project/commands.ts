@@ -4,7 +4,7 @@ import type { Edition } from '../log/edition.ts';
 import type { Recipe } from '../recipe/types.ts';
 import type { PlacedShape, Screen, Shape } from '../shapes/types.ts';
 import type { Pull } from '../stack/types.ts';
-import type { PressSettings, Target, VisitRun } from './types.ts';
+import type { Pin, PressSettings, Target, VisitRun } from './types.ts';
 
 /** What of a pull can be changed in place. */
 export type PullChange = Partial<Omit<Pull, 'id' | 'screen'>>;
@@ -33,6 +33,7 @@ export type Command =
   | { kind: 'remove-pull'; pull: string }
   | { kind: 'set-explore'; change: Partial<Omit<ExploreSettings, 'holds'>> }
   | { kind: 'set-holds'; holds: Hold[] }
+  | { kind: 'set-pins'; pins: Pin[] }
   | { kind: 'keep-recipe'; recipe: Recipe }
   | { kind: 'change-recipe'; recipe: string; title?: string; note?: string }
   | { kind: 'remove-recipe'; recipe: string }
@@ -101,6 +102,7 @@ const LABELS: Record<Command['kind'], string> = {
   'remove-pull': 'remove a pull',
   'set-explore': 'change what may vary',
   'set-holds': 'change the holds',
+  'set-pins': 'change what is pinned',
   'keep-recipe': 'keep a recipe',
   'change-recipe': 'describe a recipe',
   'remove-recipe': 'remove a recipe',

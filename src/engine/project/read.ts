@@ -4,11 +4,11 @@ import { explainIssues } from '../recipe/explain.ts';
 import { checkHolder, checkPulls } from '../recipe/references.ts';
 import { editionSchema } from '../log/edition-schema.ts';
 import { readEnvelope, type ReadResult } from '../recipe/read.ts';
-import { inkSchema, paperSchema, pullSchema, recipeSchema, screenSchema, shapeSchema, strokeGainSchema } from '../recipe/schema.ts';
+import { inkSchema, lineageSchema, paperSchema, pullSchema, recipeSchema, screenSchema, shapeSchema, strokeGainSchema } from '../recipe/schema.ts';
 import { checkHolds } from '../explore/holds.ts';
 import { MOST_SEEN_PRINTS, MOST_SEEN_RUNS } from '../explore/seen.ts';
 import { namedInks } from './target.ts';
-import { PROJECT_FORMAT, PROJECT_VERSION, type Project } from './types.ts';
+import { MOST_PINS, PROJECT_FORMAT, PROJECT_VERSION, type Project } from './types.ts';
 
 const id = z.string().min(1);
 const most = z.int().min(1).max(200);
@@ -81,6 +81,10 @@ const projectSchema = z.object({
     beds: z.int().min(1).max(2).optional(),
   }),
   lesson: z.array(pullSchema).max(5),
+  pins: z
+    .array(z.object({ key: z.string(), pulls: z.array(pullSchema).min(1).max(200), lineage: lineageSchema }))
+    .max(MOST_PINS)
+    .optional(),
   seen: z
     .array(z.object({ seed: z.string(), prints: z.array(z.object({ key: z.string(), look: z.string() })).max(MOST_SEEN_PRINTS) }))
     .max(MOST_SEEN_RUNS)
@@ -128,6 +132,7 @@ export function checkProject(raw: unknown, fileName: string): ReadResult<Project
     ...checkHolder(project.drawer, fileName),
     ...checkPulls(project.bench, project.drawer, 'bench', fileName),
     ...checkPulls(project.lesson, project.drawer, 'lesson', fileName),
+    ...(project.pins ?? []).flatMap((pin, i) => checkPulls(pin.pulls, project.drawer, `pins[${i}].pulls`, fileName)),
     ...checkTarget(project, fileName),
     ...checkEditions(project, fileName),
     ...project.recipes.flatMap((recipe, i) => [

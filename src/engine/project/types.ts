@@ -3,6 +3,7 @@ import type { ExploreSettings } from '../explore/types.ts';
 import type { Lab } from '../ink/types.ts';
 import type { Edition } from '../log/edition.ts';
 import type { VisitFigures } from '../output/visit-figures.ts';
+import type { PrintLineage } from '../recipe/lineage.ts';
 import type { Recipe } from '../recipe/types.ts';
 import type { Drawer, Pull } from '../stack/types.ts';
 
@@ -39,6 +40,17 @@ export interface Target {
   squares: MeasuredSquare[];
 }
 
+/** A print that stays on the wall whatever hangs beside it. */
+export interface Pin {
+  /** Names its picture, as the explorer does. */
+  key: string;
+  pulls: Pull[];
+  lineage: PrintLineage;
+}
+
+/** More pins than this would be a wall of their own. */
+export const MOST_PINS = 100;
+
 /** One project: plain, serialisable, versioned. */
 export interface Project {
   format: typeof PROJECT_FORMAT;
@@ -57,6 +69,8 @@ export interface Project {
   target?: Target;
   /** What was said of the editions of its recipes, at most one each; absent until there is one. */
   editions?: Edition[];
+  /** Prints pinned to the wall, in their order; absent until one is. */
+  pins?: Pin[] | undefined;
   /** What its walls have shown, seed by seed; absent until one hung. */
   seen?: readonly SeenRun[] | undefined;
 }
