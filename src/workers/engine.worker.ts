@@ -16,6 +16,7 @@ import type { Drawer } from '../engine/stack/types.ts';
 import { keepErrorFields } from './errors.ts';
 import { Jobs } from './jobs.ts';
 import { DrawerPictures } from './pictures.ts';
+import { pinTiles } from './pin-tiles.ts';
 import { runVeils } from './veil-job.ts';
 import { runWall } from './wall-job.ts';
 import type { EngineApi, Picture } from './wire.ts';
@@ -73,6 +74,7 @@ const engine: EngineApi = {
     );
   },
   wall: (key, job, bench, explore, rows, onBatch, from) => runWall(jobs, job, of(key), bench, explore, rows, onBatch, from),
+  pinTiles: (key, pins, at, rows, relative) => pinTiles(of(key), pins, at, rows, relative),
   checkExplore: (key, bench, explore) => checkExplore(explore, of(key).drawer, bench),
   printNotes: (key, bench) => printNotes(of(key).drawer, bench),
   async countOrders(key, job, bench, explore) {

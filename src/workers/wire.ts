@@ -10,6 +10,7 @@ import type { RestInput } from '../engine/log/rest.ts';
 import type { LogEvent, VisitHead } from '../engine/log/types.ts';
 import type { PressPlan, VisitInput } from '../engine/output/visit.ts';
 import type { FitChoice } from '../engine/output/what-to-drop.ts';
+import type { Pin } from '../engine/project/types.ts';
 import type { PageSize } from '../engine/shapes/lay-out.ts';
 import type { Shape } from '../engine/shapes/types.ts';
 import type { SmallPicture } from '../engine/stack/small-picture.ts';
@@ -156,6 +157,8 @@ export interface EngineApi {
     onBatch: (batch: WallBatch) => void,
     from?: WallFrom,
   ): Promise<WallEnd>;
+  /** Pinned prints, drawn for a wall whose prints are so many rows high; the first hangs under the number `at`. */
+  pinTiles(key: number, pins: readonly Pin[], at: number, rows: number, relative: boolean): WallBatch;
   /** Checks of what may change and what must hold; empty when the wall can be made. */
   checkExplore(key: number, bench: readonly Pull[], explore: ExploreSettings): Problem[];
   /** What of a stack hardly prints as it is meant; a wall can be made all the same. */

@@ -13,6 +13,8 @@ export class NumberLabels {
   blank = true;
   colour = '#000';
   strong = '#000';
+  /** What prints are called that have no number on this wall. */
+  names: ReadonlyMap<number, string> = new Map();
   /** The wall behind, as a rim about letters. */
   wall = '#ddd';
   font = 'sans-serif';
@@ -48,7 +50,7 @@ export class NumberLabels {
       const focused = index === focus;
       context.font = `${focused ? 650 : 400} ${size}px ${this.font}`;
       context.fillStyle = focused ? this.strong : this.colour;
-      context.fillText(String(index + 1), Math.round(x), Math.round(y + size * 0.6 + Math.min(9, 7 * view.scale + 2)));
+      context.fillText(this.names.get(index) ?? String(index + 1), Math.round(x), Math.round(y + size * 0.6 + Math.min(9, 7 * view.scale + 2)));
     }
     context.setTransform(1, 0, 0, 1, 0, 0);
   }

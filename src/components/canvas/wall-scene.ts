@@ -242,6 +242,12 @@ export class WallScene {
     this.refresh();
   }
 
+  /** Calls prints by a word in the place of their number. */
+  setNames(names: ReadonlyMap<number, string>): void {
+    this.labels.names = names;
+    this.refresh();
+  }
+
   /** Marks the prints that are in the Chest. */
   setKept(kept: ReadonlySet<number>): void {
     this.kept = kept;
