@@ -75,10 +75,10 @@ export class Hanging {
     const { choice } = this;
     if (this.plain) return { kind: 'rows', sequence: null };
     const shown = this.shown(variants.length);
-    const pinnedFirst = [...shown.filter((index) => this.pinned.has(index)), ...shown.filter((index) => !this.pinned.has(index))];
+    const pinnedFirst = [...this.pinned, ...shown.filter((index) => !this.pinned.has(index))];
     if (choice.way === 'number') return { kind: 'rows', sequence: pinnedFirst };
     if (choice.way === 'pulls' || choice.way === 'inks') return { kind: 'groups', groups: this.groups(pinnedFirst, choice.way) };
-    if (choice.way === 'family') return { kind: 'groups', groups: familiesOf(pinnedFirst.map((index) => variants[index]!), drawer) };
+    if (choice.way === 'family') return { kind: 'groups', groups: familiesOf(pinnedFirst.map((index) => variants[index]!), drawer, pinnedFirst) };
     if (choice.way === 'measures') return this.byMeasures(variants.length, shown);
     const places = await this.alike(variants, onProgress);
     if (places === null) return null;

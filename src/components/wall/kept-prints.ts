@@ -6,15 +6,16 @@ let last: { variants: readonly Variant[]; length: number; recipes: readonly Reci
 /**
  * The prints of a wall that are in the Chest: those whose pulls are a recipe's, pull by pull. A seed
  * and a number alone do not name a print, since the stack and the settings may have changed since.
- * @returns numbers on the wall; the same set as long as nothing changed
+ * @returns places on the wall; the same set as long as nothing changed
  */
 export function keptPrints(variants: readonly Variant[], recipes: readonly Recipe[]): ReadonlySet<number> {
   if (last !== null && last.variants === variants && last.length === variants.length && last.recipes === recipes) return last.kept;
   const found = new Set<number>();
-  for (const recipe of recipes) {
-    const variant = variants[recipe.index];
-    if (variant?.seed === recipe.seed && JSON.stringify(variant.pulls) === JSON.stringify(recipe.pulls)) found.add(recipe.index);
-  }
+  const bySeed = new Map(recipes.map((recipe) => [`${recipe.seed}:${recipe.index}`, recipe]));
+  variants.forEach((variant, place) => {
+    const recipe = bySeed.get(`${variant.seed}:${variant.index}`);
+    if (recipe !== undefined && JSON.stringify(variant.pulls) === JSON.stringify(recipe.pulls)) found.add(place);
+  });
   const before = last?.kept;
   const same = before !== undefined && before.size === found.size && [...found].every((index) => before.has(index));
   last = { variants, length: variants.length, recipes, kept: same ? before : found };

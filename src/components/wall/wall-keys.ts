@@ -9,7 +9,7 @@ const KEYS: readonly (readonly [string, string])[] = [
   ['B', 'build up'],
   ['K', 'keep in the Chest'],
   ['M', 'mark, or take the mark off'],
-  ['P', 'pin: first on the wall, never filtered away'],
+  ['P', 'pin: first on this wall and the next, never filtered away'],
   ['C', 'compare the marked prints'],
   ['F', 'filter'],
   ['S', 'save this print as a picture'],

@@ -15,6 +15,8 @@ export interface Parent {
 export interface Origin {
   measures: VariantMeasures;
   parents: readonly Parent[];
+  /** Of a pinned print of another wall, whose parents' stacks are no longer at hand. */
+  lineage?: PrintLineage | undefined;
 }
 
 const origins = new WeakMap<Variant, Origin>();
@@ -31,6 +33,8 @@ export function originOf(variant: Variant): Origin | undefined {
 
 /** Where a print comes from, through all the prints before it. */
 export function lineageOf(variant: Variant): PrintLineage {
+  const known = originOf(variant)?.lineage;
+  if (known !== undefined) return known;
   const { seed, index, lineage } = variant;
   if (lineage === undefined) return { seed, index };
   const parents = (originOf(variant)?.parents ?? []).flatMap((parent) => parent.lineage ?? []);

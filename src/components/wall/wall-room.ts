@@ -5,12 +5,14 @@ import { MAX_VARIANTS } from '../../engine/explore/index.ts';
 import { rememberSeen, seenBefore } from '../../engine/explore/index.ts';
 import { printTitle } from '../../engine/recipe/lineage.ts';
 import { recipeOf } from '../../engine/recipe/write.ts';
+import type { Pin } from '../../engine/project/types.ts';
 import { desk, sentenceOf } from '../../workers/client.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import { putOnBench } from '../ui/put-on-bench.ts';
 import { controls } from '../ui/styles.ts';
 import { type KinAsk, type KinEvent, MOST_STEPS, withSteps } from './kin-ask.ts';
 import { keptPrints } from './kept-prints.ts';
+import { togglePin } from './pinned-prints.ts';
 import './wall-clash.ts';
 import './wall-holds.ts';
 import { sameInputs, sameValue, WallRun, type WallInputs } from './wall-run.ts';
@@ -21,6 +23,7 @@ import './wall-view.ts';
 import { lineageOf } from './wall-origins.ts';
 import { wallRoomStyles } from './wall-room.styles.ts';
 
+const NO_PINS: readonly Pin[] = [];
 const PAUSE_MS = 600;
 /** How many more are found at a time. */
 const MORE = 200;
@@ -54,6 +57,7 @@ export class WallRoom extends LitElement {
       this.hung = null;
       this.find();
     },
+    pinned: (batch) => this.view.addPins(batch),
     changed: () => this.runChanged(),
   });
   /** What the next run was asked from; the same until the user changes something. */
@@ -125,6 +129,7 @@ export class WallRoom extends LitElement {
       const find = before === null ? 'at once' : kept ? 'when asked' : 'soon';
       void this.settingsChanged(find);
     }
+    void this.run.hangPins(store.project.pins ?? []);
     this.dataset.state = this.standing;
     this.dataset.found = String(this.run.found);
     this.dataset.asked = String(this.run.asked);
@@ -194,15 +199,21 @@ export class WallRoom extends LitElement {
     const ended = run.state === 'done' || run.state === 'stopped';
     if (ended && run.kin === null && run.inputs !== null) this.store.setSeen(rememberSeen(this.store.project.seen ?? [], run.inputs.explore.seed, run.shown));
     if ((run.state === 'done' || run.state === 'stopped') && run.found < run.asked) this.view.settle(run.found);
+    if (ended) void run.hangPins(this.store.project.pins ?? []);
     this.requestUpdate();
   }
 
-  private keep(index: number): void {
-    const variant = this.run.variants[index];
+  private pin(place: number): void {
+    const variant = this.run.variants[place];
+    if (variant !== undefined) this.store.dispatch({ kind: 'set-pins', pins: togglePin(this.store.project.pins ?? [], variant) });
+  }
+
+  private keep(place: number): void {
+    const variant = this.run.variants[place];
     const { inputs } = this.run;
     if (variant === undefined || inputs === null) return;
-    if (keptPrints(this.run.variants, this.store.project.recipes).has(index)) {
-      this.store.tell(`Print ${index + 1} is in the Chest already.`, 'news');
+    if (keptPrints(this.run.variants, this.store.project.recipes).has(place)) {
+      this.store.tell(`Print ${variant.index + 1} is in the Chest already.`, 'news');
       return;
     }
     try {
@@ -210,7 +221,7 @@ export class WallRoom extends LitElement {
         id: crypto.randomUUID(),
         title: printTitle(lineageOf(variant)),
         seed: variant.seed,
-        index,
+        index: variant.index,
         lineage: lineageOf(variant),
       });
       this.store.dispatch({ kind: 'keep-recipe', recipe });
@@ -350,9 +361,11 @@ export class WallRoom extends LitElement {
         .drawer=${run.inputs?.drawer ?? null}
         .relative=${run.inputs?.relative ?? true}
         .kept=${keptPrints(run.variants, recipes)}
+        .pins=${store.project.pins ?? NO_PINS}
         .note=${note}
         @keep-print=${(event: PrintEvent) => this.keep(event.detail.index)}
         @open-print=${(event: PrintEvent) => this.open(event.detail.index)}
+        @pin-print=${(event: PrintEvent) => this.pin(event.detail.index)}
         @print-kin=${(event: KinEvent) => this.findKin(event.detail)}
         @wall-problem=${(event: CustomEvent<string>) => store.tell(event.detail)}
       >

@@ -1,10 +1,14 @@
 import { type Clash, MOST_SEEN_PRINTS, type SeenPrint } from '../../engine/explore/index.ts';
 import type { ExploreSettings, Variant } from '../../engine/explore/types.ts';
+import type { Pin } from '../../engine/project/types.ts';
 import type { Drawer, Pull } from '../../engine/stack/types.ts';
 import { desk, newJob, onMessage, sentenceOf } from '../../workers/client.ts';
 import type { WallBatch } from '../../workers/wire.ts';
 import type { KinAsk } from './kin-ask.ts';
+import { missingPins, pinnedVariant } from './pinned-prints.ts';
 import { type Parent, rememberOrigin } from './wall-origins.ts';
+
+const BENCH_NAME = 'the stack on the Bench';
 
 export type RunState = 'idle' | 'running' | 'done' | 'stopped' | 'failed';
 
@@ -32,6 +36,8 @@ export interface RunListener {
   /** The first prints of a run are here: the wall before it can come down. */
   begin(inputs: WallInputs): void;
   batch(batch: WallBatch): void;
+  /** Pinned prints of other walls hang after the wall's own. */
+  pinned(batch: WallBatch): void;
   /** State or counts changed. */
   changed(): void;
 }
@@ -62,6 +68,8 @@ export class WallRun {
   private readonly listener: RunListener;
   private job: string | null = null;
   private call = 0;
+  /** True while pinned prints are drawn. */
+  private pinning = false;
 
   constructor(listener: RunListener) {
     this.listener = listener;
@@ -84,7 +92,7 @@ export class WallRun {
     this.reason = '';
     this.clash = null;
     this.listener.changed();
-    const base: Parent[] = inputs.bench.length === 0 ? [] : [{ name: 'the stack on the Bench', pulls: inputs.bench }];
+    const base: Parent[] = inputs.bench.length === 0 ? [] : [{ name: BENCH_NAME, pulls: inputs.bench }];
     const parents = kin?.parents ?? base;
     let begun = false;
     const begin = (): void => {
@@ -130,6 +138,31 @@ export class WallRun {
     this.job = null;
     if (this.state === 'done' && this.found === 0 && kin === null) void this.lookForClash(call, inputs);
     this.listener.changed();
+  }
+
+  /** Hangs pinned prints that are not of this wall, once it stands. */
+  async hangPins(pins: readonly Pin[]): Promise<void> {
+    const { inputs, call, state } = this;
+    if (pins.length === 0 || inputs === null || this.pinning || (state !== 'done' && state !== 'stopped')) return;
+    const missing = missingPins(pins, this.variants, inputs.drawer);
+    if (missing.length === 0) return;
+    const at = this.variants.length;
+    const wall = desk('wall');
+    this.pinning = true;
+    try {
+      const batch = await wall.engine.pinTiles(wall.key(inputs.drawer), missing, at, rowsFor(this.asked), inputs.relative);
+      if (call !== this.call || this.variants.length !== at) return;
+      const parents: Parent[] = inputs.bench.length === 0 ? [] : [{ name: BENCH_NAME, pulls: inputs.bench }];
+      const variants = missing.map(pinnedVariant);
+      variants.forEach((variant, i) => rememberOrigin(variant, { measures: batch.tiles[i]!.measures, parents, lineage: missing[i]!.lineage }));
+      this.variants = [...this.variants, ...variants];
+      this.listener.pinned(batch);
+      this.listener.changed();
+    } catch (error) {
+      if (call === this.call) this.reason = sentenceOf(error);
+    } finally {
+      this.pinning = false;
+    }
   }
 
   private async lookForClash(call: number, { drawer, bench, explore }: WallInputs): Promise<void> {

@@ -1,6 +1,8 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import type { Variant } from '../../engine/explore/types.ts';
+import type { Pin } from '../../engine/project/types.ts';
+import { printName } from '../../engine/recipe/lineage.ts';
 import type { Drawer } from '../../engine/stack/types.ts';
 import { sentenceOf } from '../../workers/client.ts';
 import type { WallBatch } from '../../workers/wire.ts';
@@ -15,6 +17,7 @@ import { type ComparePrints, MOST_COMPARED } from './compare-prints.ts';
 import type { HangEvent } from './hang-choice.ts';
 import { Hanging } from './hanging.ts';
 import { kinAsk } from './kin-ask.ts';
+import { pinnedPlaces } from './pinned-prints.ts';
 import './print-out.ts';
 import type { PrintOut } from './print-out.ts';
 import './small-map.ts';
@@ -26,13 +29,14 @@ import './wall-keys.ts';
 import type { WallKeys } from './wall-keys.ts';
 import './wall-line.ts';
 import type { LineDeed } from './wall-line.ts';
+import { lineageOf } from './wall-origins.ts';
 import { themeOf } from './wall-theme.ts';
 import { wallViewStyles } from './wall-view.styles.ts';
 
 const STEP = 1.5;
 const MOVES = ['ArrowLeft', 'ArrowRight', 'ArrowUp', 'ArrowDown', 'Home', 'End', 'PageUp', 'PageDown'];
 
-/** What is done with a print of the wall: `keep-print`, `open-print`. */
+/** What is done with a print of the wall: `keep-print`, `open-print`, `pin-print`. */
 export type PrintEvent = CustomEvent<{ index: number }>;
 
 /** The wall as one stands before it: prints, the one in focus, and how to come closer. */
@@ -44,6 +48,8 @@ export class WallView extends LitElement {
   /** What the prints were found from. */
   @property({ attribute: false }) drawer: Drawer | null = null;
   @property({ attribute: false }) kept: ReadonlySet<number> = new Set();
+  /** Prints that hang first, on whichever wall. */
+  @property({ attribute: false }) pins: readonly Pin[] = [];
   @property({ type: Number }) found = 0;
   /** Said in the middle of an empty wall. */
   @property() note = '';
@@ -66,6 +72,8 @@ export class WallView extends LitElement {
   @query('small-map') private smallMap!: SmallMap;
   @query('wall-keys') private keys!: WallKeys;
   @query('.box') private box!: HTMLElement;
+  /** From here on hang pinned prints of other walls; −1 when none do. */
+  private pinsFrom = -1;
   private readonly hanging = new Hanging();
   private scene: WallScene | null = null;
   /** True from a key to the next pointer: the ring is strong for those who steer by keys. */
@@ -146,6 +154,7 @@ export class WallView extends LitElement {
   begin(places: number, aspect: number): void {
     this.buildUp.hide();
     this.hanging.clear();
+    this.forgetPins();
     this.marked = new Set();
     this.withScene((scene) => scene.begin(places, aspect));
   }
@@ -153,6 +162,7 @@ export class WallView extends LitElement {
   /** Makes room for more prints; those that hang stay. */
   extend(places: number): void {
     this.buildUp.hide();
+    this.forgetPins();
     this.withScene((scene) => scene.extend(places));
   }
 
@@ -172,6 +182,51 @@ export class WallView extends LitElement {
     return true;
   }
 
+  /** Hangs pinned prints of other walls after the wall's own. */
+  addPins(batch: WallBatch): void {
+    const [first] = batch.tiles;
+    if (first === undefined) return;
+    if (this.pinsFrom < 0) this.pinsFrom = first.variant.index;
+    this.hanging.facts.add(batch);
+    this.withScene((scene) => {
+      scene.add(batch);
+      scene.lay(batch.found);
+    });
+  }
+
+  /** Makes room where pinned prints of other walls hang; they are hung again when the wall stands. */
+  private forgetPins(): void {
+    this.hanging.pinned = new Set();
+    if (this.pinsFrom < 0) return;
+    const { facts } = this.hanging;
+    facts.keys.length = Math.min(facts.keys.length, this.pinsFrom);
+    facts.measures.length = Math.min(facts.measures.length, this.pinsFrom);
+    this.pinsFrom = -1;
+    this.withScene((scene) => scene.setNames(new Map()));
+  }
+
+  /** Sees which prints are pinned, and hangs them first. */
+  private followPins(): void {
+    if (this.running) return;
+    const pinned = pinnedPlaces(this.pins, this.variants);
+    if ([...pinned].join() === [...this.hanging.pinned].join()) return;
+    this.hanging.pinned = pinned;
+    this.nameOthers();
+    void this.rehang();
+  }
+
+  /** Prints of other walls have numbers of other walls. */
+  private nameOthers(): void {
+    const others = this.pinsFrom < 0 ? [] : this.variants.slice(this.pinsFrom);
+    const names = new Map(others.map((_, i): [number, string] => [this.pinsFrom + i, this.hanging.pinned.has(this.pinsFrom + i) ? 'pinned' : 'other wall']));
+    this.withScene((scene) => scene.setNames(names));
+  }
+
+  /** Whether a print was found on another wall and is only pinned to this one. */
+  private isOther(place: number): boolean {
+    return this.pinsFrom >= 0 && place >= this.pinsFrom;
+  }
+
   /** Closes up a wall that stayed smaller than asked. */
   settle(places: number): void {
     if (this.focused >= places) this.focused = places - 1;
@@ -185,6 +240,7 @@ export class WallView extends LitElement {
       if (!this.hanging.plain) void this.rehang();
     }
     if (changed.has('focused')) this.ring();
+    if (changed.has('running') || changed.has('pins') || changed.has('variants')) this.followPins();
   }
 
   /** Hangs the prints as they are now to hang. */
@@ -218,10 +274,7 @@ export class WallView extends LitElement {
 
   private pin(index: number): void {
     if (this.variants[index] === undefined) return;
-    const next = new Set(this.hanging.pinned);
-    if (!next.delete(index)) next.add(index);
-    this.hanging.pinned = next;
-    void this.rehang();
+    this.tell('pin-print', index);
   }
 
   private showBox(box: { left: number; top: number; width: number; height: number } | null): void {
@@ -282,7 +335,7 @@ export class WallView extends LitElement {
     this.focused = index;
   }
 
-  private tell(type: 'keep-print' | 'open-print', index: number): void {
+  private tell(type: 'keep-print' | 'open-print' | 'pin-print', index: number): void {
     if (this.variants[index] === undefined) return;
     this.focused = index;
     this.buildUp.hide();
@@ -350,7 +403,8 @@ export class WallView extends LitElement {
     const variant = this.variants[index];
     if (variant === undefined) return '';
     const pulls = variant.pulls.length;
-    return `Print ${index + 1} of ${this.found}, ${pulls} ${pulls === 1 ? 'pull' : 'pulls'}`;
+    const name = this.isOther(index) ? printName(lineageOf(variant)).replace('no.', 'No.') : `Print ${index + 1} of ${this.pinsFrom < 0 ? this.found : this.pinsFrom}`;
+    return `${name}, ${pulls} ${pulls === 1 ? 'pull' : 'pulls'}`;
   }
 
   /** The focused print's row as buttons, for those who walk the page by its controls. */
@@ -443,6 +497,7 @@ export class WallView extends LitElement {
         <div class="deeds">
           <button ?disabled=${none} @click=${() => void this.build(focused)}>Build up</button>
           <button ?disabled=${none} aria-pressed=${this.marked.has(focused)} @click=${() => this.mark(focused)}>Mark</button>
+          <button ?disabled=${none} aria-pressed=${hanging.pinned.has(focused)} title="Hangs first, on this wall and the next" @click=${() => this.pin(focused)}>Pin</button>
           <button ?disabled=${none || isKept} @click=${() => this.tell('keep-print', focused)}>${isKept ? 'Kept' : 'Keep'}</button>
           <button ?disabled=${none} @click=${() => this.tell('open-print', focused)}>Open on Bench</button>
         </div>
