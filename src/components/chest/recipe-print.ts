@@ -101,6 +101,13 @@ export class RecipePrint extends LitElement {
     this.store.dispatch({ kind: 'change-recipe', recipe: this.recipe.id, ...change });
   }
 
+  private madeWords(): string {
+    const { parent } = this.recipe;
+    if (parent === undefined) return 'Made by hand on the Bench.';
+    const from = this.store.project.recipes.find((entry) => entry.id === parent);
+    return from === undefined ? 'Came from another recipe, which is not in this Chest.' : `Came from ${from.title}.`;
+  }
+
   override render() {
     const { recipe } = this;
     const { paper } = recipe;
@@ -125,7 +132,7 @@ export class RecipePrint extends LitElement {
           <span class="visually-hidden">Note</span>
           <textarea class="note small" rows="1" placeholder="Add a note" .value=${recipe.note} @change=${(event: Event) => this.describe({ note: (event.target as HTMLTextAreaElement).value.trim() })}></textarea>
         </label>
-        <p class="soft small">${recipe.index < 0 ? 'Made by hand on the Bench.' : lineageSentence(recipe.lineage ?? { seed: recipe.seed, index: recipe.index })}</p>
+        <p class="soft small">${recipe.index < 0 ? this.madeWords() : lineageSentence(recipe.lineage ?? { seed: recipe.seed, index: recipe.index })}</p>
         <div class="row actions">
           <button class="first" @click=${this.open}>Open on Bench</button>
           ${run === undefined

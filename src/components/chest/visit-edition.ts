@@ -1,12 +1,15 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
-import { checkEdition, type EditionCounts, editionMarks } from '../../engine/log/edition.ts';
+import { type ChosenMark, checkEdition, type Edition, type EditionCounts, editionMarks, newEdition } from '../../engine/log/edition.ts';
+import { withOvers } from '../../engine/output/visit-needs.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
-import type { AppStore } from '../app-store.ts';
+import { type AppStore, StoreController } from '../app-store.ts';
 import { dialogStyle } from '../bench/dialog-style.ts';
 import { controls } from '../ui/styles.ts';
 import { counted } from '../ui/words.ts';
-import { type EditionWords, printEdition } from './visit-edition-sheet.ts';
+import { dayOf } from './edition-papers.ts';
+import './edition-sheets.ts';
+import { EditionVisits } from './edition-visits.ts';
 
 const NUMBERS = [
   ['impressions', 'Impressions'],
@@ -14,17 +17,8 @@ const NUMBERS = [
   ['pp', 'Printer’s proofs (PP)'],
   ['hc', 'Hors commerce (HC)'],
 ] as const;
-const WORDS = [
-  ['artist', 'Artist'],
-  ['title', 'Title'],
-  ['year', 'Year of printing'],
-  ['workshop', 'Workshop and printer'],
-  ['dates', 'Dates of printing'],
-  ['screens', 'Fate of the screens'],
-  ['other', 'Other editions or states'],
-] as const;
 
-/** An edition of a recipe: its numbers, its sheets for the Press, its documentation sheet. */
+/** An edition of a recipe: its numbers, its sheets for the Press and from its log, its documentation. */
 @customElement('visit-edition')
 export class VisitEdition extends LitElement {
   static override styles = [
@@ -34,102 +28,219 @@ export class VisitEdition extends LitElement {
       :host {
         display: contents;
       }
+      dialog {
+        width: min(820px, calc(100vw - 24px));
+      }
+      header {
+        display: flex;
+        align-items: start;
+        justify-content: space-between;
+        gap: 16px;
+        margin-bottom: 18px;
+      }
+      section + section {
+        margin-top: 26px;
+        padding-top: 20px;
+        border-top: 1px solid var(--line);
+      }
+      h3 {
+        margin-bottom: 10px;
+      }
       .fields {
         display: grid;
-        grid-template-columns: repeat(auto-fit, minmax(200px, 1fr));
+        grid-template-columns: repeat(auto-fill, minmax(150px, 1fr));
+        align-items: end;
         gap: 12px 16px;
       }
       .fields input {
         width: 100%;
       }
       .warn {
+        margin-top: 10px;
         padding-left: 12px;
         border-left: 3px solid var(--accent);
         font-weight: 600;
       }
       .marks {
         max-height: 7em;
+        margin-top: 12px;
         overflow-y: auto;
+      }
+      section > .row {
+        margin-top: 12px;
       }
     `,
   ];
 
   @property({ attribute: false }) store!: AppStore;
   @property({ attribute: false }) recipe!: Recipe;
-  @state() private counts: EditionCounts = { impressions: 20, ap: 2, pp: 1, hc: 0, bat: true, variable: false };
+  /** Counts as they are typed, while they are no edition. */
+  @state() private typed: EditionCounts | null = null;
   @state() private open = false;
+  /** Whether the other recipes stay out of the visit. */
+  @state() private alone = true;
   @query('dialog') private dialog!: HTMLDialogElement;
+  private readonly visits = new EditionVisits(this, () => this.store);
+  private fresh: Edition | null = null;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    new StoreController(this, this.store);
+  }
 
   show(): void {
     this.open = true;
+    this.typed = null;
+    void this.visits.read(this.recipe.id, this.edition.visit);
     void this.updateComplete.then(() => this.dialog.showModal());
+  }
+
+  private get edition(): Edition {
+    const kept = this.store.project.editions?.find((edition) => edition.recipe === this.recipe.id);
+    if (kept !== undefined) return kept;
+    if (this.fresh?.recipe !== this.recipe.id) this.fresh = newEdition(this.recipe);
+    return this.fresh;
+  }
+
+  /** Kept as it is said, so that closing the window loses nothing; undo takes it back. */
+  private say(edition: Edition): void {
+    this.store.dispatch({ kind: 'set-edition', edition });
+  }
+
+  private count(change: Partial<EditionCounts>): void {
+    const counts = { ...(this.typed ?? this.edition.counts), ...change };
+    const impossible = checkEdition(counts).some((problem) => problem.code !== 'edition.ap');
+    this.typed = impossible ? counts : null;
+    if (!impossible) this.say({ ...this.edition, counts });
+  }
+
+  /** Sheets beside those with a mark: as many as the studio's overs, unless somebody said. */
+  private sparesFor(marks: number): number {
+    return this.edition.spares ?? withOvers(marks, this.store.project.press.overs) - marks;
   }
 
   private take(sheets: number): void {
     const { id, title } = this.recipe;
-    const runs = this.store.project.visit.filter((run) => run.recipe !== id);
-    if (!this.store.dispatch({ kind: 'set-visit', runs: [...runs, { recipe: id, sheets }] })) return;
+    const others = this.alone ? [] : this.store.project.visit.filter((run) => run.recipe !== id);
+    if (!this.store.dispatch({ kind: 'set-visit', runs: [...others, { recipe: id, sheets }] })) return;
     this.dialog.close();
-    this.store.tell(`${title} is at the Press with ${counted(sheets, 'sheet')}: the edition and its proofs. Overs come on top, as your studio figures say.`, 'news');
+    this.store.tell(`${title} is at the Press with ${counted(sheets, 'sheet')}. Find its pull order, then log each sheet: come back here for its number.`, 'news');
     this.store.go('press');
   }
 
-  private print(): void {
-    const words = Object.fromEntries(WORDS.map(([name]) => [name, this.renderRoot.querySelector<HTMLInputElement>(`[name=${name}]`)!.value.trim()])) as EditionWords;
-    const { impressions, ap, pp, hc, bat, variable } = this.counts;
-    printEdition(this.renderRoot, this.recipe, words, [
-      ['Edition', `${impressions}${variable ? ', variable edition (EV)' : ''}`],
-      ['Artist’s proofs (AP)', String(ap)],
-      ['Printer’s proofs (PP)', String(pp)],
-      ['Hors commerce (HC)', String(hc)],
-      ['Approved standard (BAT)', bat ? '1' : 'none'],
-    ]);
+  private chooseVisit(visit: string): void {
+    // Marks are of the sheets of a visit.
+    this.say({ ...this.edition, visit, marks: [] });
+    void this.visits.read(this.recipe.id, visit);
   }
 
-  private box(name: 'bat' | 'variable', words: string) {
-    return html`<label
-      ><input type="checkbox" .checked=${this.counts[name]} @change=${(event: Event) => (this.counts = { ...this.counts, [name]: (event.target as HTMLInputElement).checked })} />${words}</label
-    >`;
+  private renderCounts(counts: EditionCounts, marks: readonly string[]) {
+    const problems = checkEdition(counts);
+    const box = (name: 'bat' | 'variable', words: string) =>
+      html`<label><input type="checkbox" .checked=${counts[name]} @change=${(event: Event) => this.count({ [name]: (event.target as HTMLInputElement).checked })} />${words}</label>`;
+    return html`<section>
+      <div class="fields">
+        ${NUMBERS.map(
+          ([name, label]) => html`<label class="stacked"
+            >${label}
+            <input
+              type="number"
+              inputmode="numeric"
+              min=${name === 'impressions' ? 1 : 0}
+              max="500"
+              step="1"
+              .value=${Number.isNaN(counts[name]) ? '' : String(counts[name])}
+              @input=${(event: Event) => this.count({ [name]: (event.target as HTMLInputElement).valueAsNumber })}
+          /></label>`,
+        )}
+      </div>
+      <div class="row">${box('bat', 'One approved standard (BAT)')} ${box('variable', 'Variable edition (EV)')}</div>
+      ${problems.map((problem) => html`<p class="warn">${problem.message}</p>`)}
+      <p class="marks small" aria-label="Numbering">${marks.join(' · ')}</p>
+      <p class="soft small">Pencil these below the image, left. The numerator is not the order of printing.</p>
+    </section>`;
+  }
+
+  private renderPress(marks: number, impossible: boolean) {
+    const spares = this.sparesFor(marks);
+    const others = this.store.project.visit.filter((run) => run.recipe !== this.recipe.id).length;
+    return html`<section aria-label="To the Press">
+      <h3>To the Press</h3>
+      <div class="row">
+        <label
+          >Spare sheets
+          <input
+            type="number"
+            inputmode="numeric"
+            min="0"
+            max="500"
+            step="1"
+            .value=${String(spares)}
+            @change=${(event: Event) => {
+              const spares = (event.target as HTMLInputElement).valueAsNumber;
+              if (Number.isInteger(spares) && spares >= 0 && spares <= 500) this.say({ ...this.edition, spares });
+              this.requestUpdate();
+            }}
+        /></label>
+        ${others === 0
+          ? nothing
+          : html`<label><input type="checkbox" .checked=${this.alone} @change=${(event: Event) => (this.alone = (event.target as HTMLInputElement).checked)} />By itself: leave ${counted(others, 'other recipe')} out of the visit</label>`}
+        <button type="button" class="main" ?disabled=${impossible || marks + spares > 500} @click=${() => this.take(marks + spares)}>Take ${counted(marks + spares, 'sheet')} to the Press</button>
+      </div>
+      <p class="soft small" style="margin-top: 8px">Spare sheets are pulled and logged like the others, and take the marks of those that are spoiled.</p>
+    </section>`;
+  }
+
+  private renderSheets(edition: Edition) {
+    const { heads, head } = this.visits;
+    const record = this.visits.recordOf(edition);
+    if (head === null || record === null) {
+      return html`<section><h3>Sheets</h3><p class="soft">Nothing of this print was logged yet. Tick its sheets at the Press, and each gets its number here.</p></section>`;
+    }
+    return html`<section aria-label="Sheets of the edition">
+      <h3>Sheets</h3>
+      <p style="margin-bottom: 10px">
+        ${heads.length === 1
+          ? html`Printed in ${head.title}, ${dayOf(head.begunMs)}.`
+          : html`<label
+              >Printed in
+              <select @change=${(event: Event) => this.chooseVisit((event.target as HTMLSelectElement).value)}>
+                ${heads.map((each) => html`<option value=${each.id} ?selected=${each.id === head.id}>${each.title}, ${dayOf(each.begunMs)}</option>`)}
+              </select></label
+            >`}
+      </p>
+      <edition-sheets .edition=${edition} .record=${record} @marks=${(event: CustomEvent<ChosenMark[]>) => this.say({ ...edition, visit: head.id, marks: event.detail })}></edition-sheets>
+    </section>`;
+  }
+
+  private renderAll() {
+    const { edition } = this;
+    const counts = this.typed ?? edition.counts;
+    const impossible = this.typed !== null;
+    const marks = impossible ? [] : editionMarks(counts);
+    const { head } = this.visits;
+    const record = this.visits.recordOf(edition);
+    return html`<header>
+        <h2>Edition of ${this.recipe.title}</h2>
+        <button type="button" @click=${() => this.dialog.close()}>Close</button>
+      </header>
+      ${this.renderCounts(counts, marks)} ${this.renderPress(marks.length, impossible)} ${this.renderSheets(edition)}
+      <section aria-label="Documentation">
+        <h3>Documentation</h3>
+        <edition-papers
+          .recipe=${this.recipe}
+          .edition=${edition}
+          .visit=${head === null || record === null ? null : { title: head.title, record }}
+          .relative=${this.store.relative}
+          .disabled=${impossible}
+          .tell=${(sentence: string) => this.store.tell(sentence)}
+          @said=${(event: CustomEvent<Edition>) => this.say(event.detail)}
+        ></edition-papers>
+      </section>`;
   }
 
   override render() {
-    const problems = checkEdition(this.counts);
-    const impossible = problems.some((problem) => problem.code !== 'edition.ap');
-    const marks = problems.some((problem) => problem.code === 'edition.count') ? [] : editionMarks(this.counts);
-    return html`<dialog aria-label="Edition of ${this.recipe.title}" @close=${() => (this.open = false)}>
-      ${!this.open
-        ? nothing
-        : html`<form @submit=${(event: Event) => event.preventDefault()}>
-            <h2>Edition of ${this.recipe.title}</h2>
-            <div class="fields">
-              ${NUMBERS.map(
-                ([name, label]) => html`<label class="stacked"
-                  >${label}
-                  <input
-                    type="number"
-                    min=${name === 'impressions' ? 1 : 0}
-                    max="500"
-                    step="1"
-                    .value=${String(this.counts[name])}
-                    @input=${(event: Event) => (this.counts = { ...this.counts, [name]: (event.target as HTMLInputElement).valueAsNumber })}
-                /></label>`,
-              )}
-            </div>
-            <div class="row">${this.box('bat', 'One approved standard (BAT)')} ${this.box('variable', 'Variable edition (EV)')}</div>
-            ${problems.map((problem) => html`<p class="warn">${problem.message}</p>`)}
-            <p class="marks small" aria-label="Numbering">${marks.join(' · ')}</p>
-            <p class="soft small">Pencil these below the image, left. The numerator is not the order of printing.</p>
-            <div class="fields">
-              ${WORDS.map(([name, label]) => html`<label class="stacked">${label} <input type="text" name=${name} maxlength="300" value=${name === 'title' ? this.recipe.title : ''} /></label>`)}
-            </div>
-            <div class="buttons" style="flex-wrap: wrap">
-              <button type="button" @click=${() => this.dialog.close()}>Close</button>
-              <button type="button" ?disabled=${impossible} @click=${this.print}>Print the documentation sheet</button>
-              <button type="button" class="main" ?disabled=${impossible} @click=${() => this.take(marks.length)}>Take ${counted(marks.length, 'sheet')} to the Press</button>
-            </div>
-            <p class="soft small">Not legal advice: what must be disclosed depends on where a print is sold.</p>
-          </form>`}
-    </dialog>`;
+    return html`<dialog aria-label="Edition of ${this.recipe.title}" @close=${() => (this.open = false)}>${this.open ? this.renderAll() : nothing}</dialog>`;
   }
 }
 

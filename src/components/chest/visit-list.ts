@@ -2,6 +2,7 @@ import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { VisitHead } from '../../engine/log/types.ts';
+import { type Family, recipeFamilies } from '../../engine/recipe/family.ts';
 import { sentenceOf } from '../../workers/client.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import { controls } from '../ui/styles.ts';
@@ -39,7 +40,7 @@ export class VisitList extends LitElement {
   @property({ attribute: false }) store!: AppStore;
   @state() private visits: readonly VisitHead[] = [];
   @state() private opened: ReadonlySet<string> = new Set();
-  /** The print whose sheets are followed through the visits, by the id of its recipe. */
+  /** The print whose sheets are followed through the visits, by the id of its family. */
   @state() private only = '';
   private inside = false;
 
@@ -71,16 +72,26 @@ export class VisitList extends LitElement {
     this.opened = opened;
   }
 
+  private get families(): Family[] {
+    const printed = new Set(this.visits.flatMap((visit) => visit.recipes.map((recipe) => recipe.id)));
+    // What a visit printed can come from a recipe that only the Chest knows, and the other way round.
+    return recipeFamilies([...this.visits.flatMap((visit) => visit.recipes), ...this.store.project.recipes]).filter((family) =>
+      [...family.members].some((id) => printed.has(id)),
+    );
+  }
+
   private follow(id: string): void {
     this.only = id;
+    const family = this.families.find((entry) => entry.id === id);
     // A family is looked at side by side.
-    if (id !== '') this.opened = new Set(this.visits.filter((visit) => visit.recipes.some((recipe) => recipe.id === id)).map((visit) => visit.id));
+    if (family !== undefined) this.opened = new Set(this.visits.filter((visit) => prints(visit, family)).map((visit) => visit.id));
   }
 
   override render() {
     if (this.visits.length === 0) return nothing;
-    const prints = new Map(this.visits.flatMap((visit) => visit.recipes.map((recipe) => [recipe.id, recipe.title])));
-    const visits = this.visits.filter((visit) => this.only === '' || visit.recipes.some((recipe) => recipe.id === this.only));
+    const { families } = this;
+    const family = families.find((entry) => entry.id === this.only);
+    const visits = this.visits.filter((visit) => family === undefined || prints(visit, family));
     return html`<section aria-labelledby="visits">
       <header class="row">
         <h2 id="visits">Visits</h2>
@@ -88,7 +99,7 @@ export class VisitList extends LitElement {
           >Sheets of
           <select @change=${(event: Event) => this.follow((event.target as HTMLSelectElement).value)}>
             <option value="">every print</option>
-            ${[...prints].map(([id, title]) => html`<option value=${id} ?selected=${id === this.only}>${title}</option>`)}
+            ${families.map(({ id, title, members }) => html`<option value=${id} ?selected=${id === this.only}>${title}${members.size > 1 ? ' and what came of it' : ''}</option>`)}
           </select></label
         >
       </header>
@@ -100,11 +111,15 @@ export class VisitList extends LitElement {
             <strong>${visit.title}</strong>, ${new Date(visit.begunMs).toLocaleDateString('en', { day: 'numeric', month: 'long', year: 'numeric' })}
             <span class="soft">${counted(visit.sheets.length, 'sheet')}</span>
           </summary>
-          ${this.opened.has(visit.id) ? html`<visit-sheets .store=${this.store} .head=${visit} .only=${this.only}></visit-sheets>` : nothing}
+          ${this.opened.has(visit.id) ? html`<visit-sheets .store=${this.store} .head=${visit} .only=${family?.members ?? null}></visit-sheets>` : nothing}
         </details>`,
       )}
     </section>`;
   }
+}
+
+function prints(visit: VisitHead, family: Family): boolean {
+  return visit.recipes.some((recipe) => family.members.has(recipe.id));
 }
 
 declare global {

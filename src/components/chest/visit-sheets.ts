@@ -12,8 +12,8 @@ import { StatePictures } from '../press/state-pictures.ts';
 export class VisitSheets extends LitElement {
   @property({ attribute: false }) store!: AppStore;
   @property({ attribute: false }) head!: VisitHead;
-  /** Only sheets of this recipe; '' shows all. */
-  @property() only = '';
+  /** Only sheets of these recipes; null shows all. */
+  @property({ attribute: false }) only: ReadonlySet<string> | null = null;
   private drawn = 0;
   private readonly log = new LogKeeper(this, () => this.store);
   private readonly pictures = new StatePictures(

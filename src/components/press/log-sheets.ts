@@ -3,6 +3,7 @@ import { customElement, property } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { SheetAsPulled } from '../../engine/log/as-pulled.ts';
 import { checkLog } from '../../engine/log/check.ts';
+import { numberSheets } from '../../engine/log/edition-sheets.ts';
 import { controls } from '../ui/styles.ts';
 import { counted } from '../ui/words.ts';
 import type { Happening, LogKeeper } from './log-keeper.ts';
@@ -92,8 +93,8 @@ export class LogSheets extends LitElement {
   @property({ attribute: false }) pictures!: StatePictures;
   /** Changes when a picture has arrived or something was logged. */
   @property({ type: Number }) drawn = 0;
-  /** Only sheets of this recipe; '' shows all. */
-  @property() only = '';
+  /** Only sheets of these recipes; null shows all. */
+  @property({ attribute: false }) only: ReadonlySet<string> | null = null;
 
   private async add(happenings: Happening[]): Promise<void> {
     await this.log.add(happenings);
@@ -108,12 +109,26 @@ export class LogSheets extends LitElement {
     ${rest > 0 ? html`<p class="warn">And ${counted(rest, 'more contradiction')} in the log.</p>` : nothing}`;
   }
 
-  private renderSheet(sheet: SheetAsPulled) {
+  /** What is to be pencilled on the sheets of editions, by sheet number. */
+  private get marks(): ReadonlyMap<number, string> {
+    const { head, sheets } = this.log;
+    const marks = new Map<number, string>();
+    for (const edition of this.store.project.editions ?? []) {
+      // While no visit was chosen, the numbers are those of the visit at the Press.
+      if (edition.visit === undefined ? this.store.room !== 'press' : edition.visit !== head!.id) continue;
+      const at = head!.recipes.findIndex((recipe) => recipe.id === edition.recipe);
+      const own = sheets.filter((sheet) => sheet.recipe === at);
+      for (const { number, mark } of numberSheets(edition, own, head!.recipes[at]?.pulls.length ?? 0)) if (mark !== null) marks.set(number, mark);
+    }
+    return marks;
+  }
+
+  private renderSheet(sheet: SheetAsPulled, mark: string | undefined) {
     const recipe = this.log.recipes[sheet.recipe]!;
     const words = `Sheet ${sheet.number}`;
     return html`<li class=${sheet.spoiled ? 'spoiled' : ''} aria-label=${words}>
       ${printImage(this.pictures.of(recipe, sheet.pulls), `${words} as pulled`, recipe.paper.widthMm / recipe.paper.heightMm)}
-      <p><span class="number">${sheet.number}</span> ${recipeLetter(sheet.recipe)} ${recipe.title}</p>
+      <p><span class="number">${sheet.number}</span>${mark === undefined ? nothing : html` <b>${mark}</b>`} ${recipeLetter(sheet.recipe)} ${recipe.title}</p>
       <p class="soft small">${sheetWords(sheet, recipe)}</p>
       ${sheet.notes.map((note) => html`<p class="small">${note}</p>`)}
       <label class="small"
@@ -143,7 +158,8 @@ export class LogSheets extends LitElement {
   override render() {
     const { head, events, sheets } = this.log;
     if (head === null) return nothing;
-    const shown = sheets.filter((sheet) => this.only === '' || head.recipes[sheet.recipe]!.id === this.only);
+    const shown = sheets.filter((sheet) => this.only === null || this.only.has(head.recipes[sheet.recipe]!.id));
+    const { marks } = this;
     const bare = shown.filter((sheet) => sheet.events.length === 0).map((sheet) => sheet.number);
     return html`<div class="row tools">
         <button @click=${() => saveLog(head, events)}>Save the log as a file</button>
@@ -154,7 +170,7 @@ export class LogSheets extends LitElement {
         ${repeat(
           shown.filter((sheet) => sheet.events.length > 0),
           (sheet) => sheet.number,
-          (sheet) => this.renderSheet(sheet),
+          (sheet) => this.renderSheet(sheet, marks.get(sheet.number)),
         )}
       </ul>
       ${bare.length === 0 ? nothing : html`<p class="soft bare">Still bare paper: ${bare.length === 1 ? 'sheet' : 'sheets'} ${rangesText(bare)}.</p>`}`;

@@ -122,7 +122,8 @@ export class StatePictures implements ReactiveController {
   }
 }
 
-async function imageOf({ widthPx, heightPx, pixels }: Picture): Promise<Blob> {
+/** A picture as a PNG. */
+export async function imageOf({ widthPx, heightPx, pixels }: Picture): Promise<Blob> {
   const canvas = new OffscreenCanvas(widthPx, heightPx);
   const context = canvas.getContext('2d');
   if (context === null) throw new Error('this browser gave no canvas');

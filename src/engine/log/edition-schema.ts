@@ -23,10 +23,12 @@ export const editionSchema = z.object({
     year: words,
     workshop: words,
     dates: words,
+    rejects: words,
     approved: words,
     other: words,
   }),
   fates: z.array(z.object({ screen: id, fate: z.enum(FATES), by: words, when: words })).max(200),
+  spares: count.optional(),
   visit: id.optional(),
   marks: z.array(z.object({ sheet: z.int().min(1).max(100_000), mark: z.string().max(40) })).max(500),
 });

@@ -24,6 +24,8 @@ export interface EditionWords {
   workshop: string;
   /** Of printing; what the log says of each pull stands beside it. */
   dates: string;
+  /** What was spoiled where no log says it, and how it was done away with. */
+  rejects: string;
   approved: string;
   other: string;
 }
@@ -53,6 +55,8 @@ export interface Edition {
   counts: EditionCounts;
   words: EditionWords;
   fates: ScreenFate[];
+  /** Sheets to print beside those that get a mark, to take the place of spoiled ones; absent until somebody says. */
+  spares?: number;
   /** Id of the logged visit in which it was printed; absent until one is chosen. */
   visit?: string;
   /** Of that visit's sheets. */
@@ -64,7 +68,7 @@ export function newEdition(recipe: Pick<Recipe, 'id' | 'title'>): Edition {
   return {
     recipe: recipe.id,
     counts: { impressions: 20, ap: 2, pp: 1, hc: 0, bat: true, variable: false },
-    words: { artist: '', title: recipe.title, year: '', workshop: '', dates: '', approved: '', other: '' },
+    words: { artist: '', title: recipe.title, year: '', workshop: '', dates: '', rejects: '', approved: '', other: '' },
     fates: [],
     marks: [],
   };

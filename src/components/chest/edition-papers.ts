@@ -1,0 +1,179 @@
+import { css, html, LitElement } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { type Edition, type EditionWords, FATES, type ScreenFate } from '../../engine/log/edition.ts';
+import type { EditionRecord } from '../../engine/log/edition-sheets.ts';
+import type { Recipe } from '../../engine/recipe/types.ts';
+import { sentenceOf } from '../../workers/client.ts';
+import type { PageName } from '../press/pdf/page-writer.ts';
+import { missingWords } from '../press/pdf/missing-words.ts';
+import { imageOf } from '../press/state-pictures.ts';
+import { download, fileNameOf } from '../ui/download.ts';
+import { controls } from '../ui/styles.ts';
+import { recipePicture } from './recipe-pictures.ts';
+
+const WORDS: readonly [keyof EditionWords, string][] = [
+  ['artist', 'Artist'],
+  ['title', 'Title'],
+  ['year', 'Year of printing'],
+  ['workshop', 'Workshop and printer'],
+  ['dates', 'Dates of printing'],
+  ['approved', 'Approved (BAT) by'],
+  ['rejects', 'Rejects, beside those in the log'],
+  ['other', 'Other editions or states'],
+];
+const PICTURE_ROWS = 1000;
+
+/** A day as it is written on paper. */
+export function dayOf(atMs: number): string {
+  return new Date(atMs).toLocaleDateString('en', { day: 'numeric', month: 'long', year: 'numeric' });
+}
+
+/**
+ * What only the artist can say of an edition, and its documentation sheet.
+ * @fires said CustomEvent<Edition>: with what was said
+ */
+@customElement('edition-papers')
+export class EditionPapers extends LitElement {
+  static override styles = [
+    controls,
+    css`
+      :host {
+        display: grid;
+        gap: 18px;
+      }
+      .fields {
+        display: grid;
+        grid-template-columns: repeat(auto-fit, minmax(210px, 1fr));
+        gap: 12px 16px;
+      }
+      .stacked {
+        display: grid;
+        gap: 4px;
+      }
+      input,
+      .fields select {
+        width: 100%;
+      }
+      fieldset {
+        margin: 0;
+        padding: 0;
+        border: 0;
+      }
+      legend {
+        margin-bottom: 4px;
+        padding: 0;
+        font-weight: 650;
+      }
+      .fate {
+        display: grid;
+        grid-template-columns: minmax(110px, 1.2fr) 120px minmax(0, 1fr) minmax(0, 1fr);
+        gap: 6px 12px;
+        align-items: center;
+        padding: 6px 0;
+        border-top: 1px solid var(--line);
+      }
+      @media (max-width: 620px) {
+        .fate {
+          grid-template-columns: 1fr 1fr;
+        }
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) recipe!: Recipe;
+  @property({ attribute: false }) edition!: Edition;
+  @property({ attribute: false }) visit: { title: string; record: EditionRecord } | null = null;
+  @property({ attribute: false }) relative = true;
+  @property({ type: Boolean }) disabled = false;
+  @property({ attribute: false }) tell!: (sentence: string) => void;
+  @state() private busy = false;
+  @state() private size: PageName = 'A4';
+
+  private say(change: Partial<Edition>): void {
+    this.dispatchEvent(new CustomEvent<Edition>('said', { detail: { ...this.edition, ...change } }));
+  }
+
+  private sayFate(screen: string, change: Partial<ScreenFate>): void {
+    const known = this.edition.fates.find((fate) => fate.screen === screen) ?? { screen, fate: FATES[0], by: '', when: '' };
+    this.say({ fates: [...this.edition.fates.filter((fate) => fate.screen !== screen), { ...known, ...change }] });
+  }
+
+  private async save(): Promise<void> {
+    this.busy = true;
+    const { recipe, edition, size, visit } = this;
+    try {
+      const [{ editionPdf }, { pageFonts }] = await Promise.all([import('./edition-pdf.ts'), import('../press/pdf/page-fonts.ts')]);
+      const png = await imageOf(await recipePicture(recipe, PICTURE_ROWS, this.relative));
+      const picture = new Uint8Array(await png.arrayBuffer());
+      const { bytes, missing } = await editionPdf(recipe, edition, { size, picture, fonts: await pageFonts(), visit, dayOf });
+      download(fileNameOf(`${edition.words.title || recipe.title} edition`, 'pdf'), bytes as Uint8Array<ArrayBuffer>, 'application/pdf');
+      if (missing.length > 0) this.tell(missingWords(missing));
+    } catch (error) {
+      this.tell(`The documentation sheet could not be made: ${sentenceOf(error)}`);
+    } finally {
+      this.busy = false;
+    }
+  }
+
+  private fate({ id, number, name }: Recipe['screens'][number]) {
+    const fate = this.edition.fates.find((entry) => entry.screen === id);
+    const field = (key: 'by' | 'when', words: string) => html`<input
+      type="text"
+      maxlength="300"
+      aria-label="Screen ${number}: ${words}"
+      placeholder=${words}
+      .value=${fate?.[key] ?? ''}
+      @change=${(event: Event) => this.sayFate(id, { [key]: (event.target as HTMLInputElement).value.trim() })}
+    />`;
+    return html`<div class="fate">
+      <span><b>${number}</b> ${name}</span>
+      <select
+        aria-label="Fate of screen ${number}"
+        @change=${(event: Event) => {
+          const { value } = event.target as HTMLSelectElement;
+          if (value === '') this.say({ fates: this.edition.fates.filter((entry) => entry.screen !== id) });
+          else this.sayFate(id, { fate: value as ScreenFate['fate'] });
+        }}
+      >
+        <option value="" ?selected=${fate === undefined}>not told</option>
+        ${FATES.map((each) => html`<option value=${each} ?selected=${fate?.fate === each}>${each}</option>`)}
+      </select>
+      ${field('by', 'by whom')} ${field('when', 'when')}
+    </div>`;
+  }
+
+  override render() {
+    const { words } = this.edition;
+    return html`<div class="fields">
+        ${WORDS.map(
+          ([name, label]) => html`<label class="stacked"
+            >${label}
+            <input
+              type="text"
+              name=${name}
+              maxlength="1000"
+              .value=${words[name]}
+              @change=${(event: Event) => this.say({ words: { ...words, [name]: (event.target as HTMLInputElement).value.trim() } })}
+          /></label>`,
+        )}
+      </div>
+      <fieldset>
+        <legend>What became of the screens</legend>
+        ${this.recipe.screens.map((screen) => this.fate(screen))}
+      </fieldset>
+      <div class="row">
+        <button type="button" ?disabled=${this.disabled || this.busy} @click=${() => void this.save()}>${this.busy ? 'Making the PDF…' : 'Save the documentation as PDF'}</button>
+        <select aria-label="Page size of the documentation" @change=${(event: Event) => (this.size = (event.target as HTMLSelectElement).value as PageName)}>
+          <option value="A4">A4</option>
+          <option value="Letter">Letter</option>
+        </select>
+        <span class="soft small">Not legal advice: what must be disclosed depends on where a print is sold.</span>
+      </div>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'edition-papers': EditionPapers;
+  }
+}

@@ -1,0 +1,61 @@
+import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import type { Edition } from '../../engine/log/edition.ts';
+import { editionRecord, type EditionRecord } from '../../engine/log/edition-sheets.ts';
+import type { LogEvent, VisitHead } from '../../engine/log/types.ts';
+import { sentenceOf } from '../../workers/client.ts';
+import type { AppStore } from '../app-store.ts';
+
+/** The logged visits that print a recipe, and what the log of the chosen one makes of its edition. */
+export class EditionVisits implements ReactiveController {
+  private readonly host: ReactiveControllerHost;
+  private readonly store: () => AppStore;
+  private events: { visit: string; list: readonly LogEvent[] } | null = null;
+  private asked = 0;
+  private found: { edition: Edition; events: readonly LogEvent[]; record: EditionRecord } | null = null;
+  /** First to last. */
+  heads: readonly VisitHead[] = [];
+
+  constructor(host: ReactiveControllerHost, store: () => AppStore) {
+    this.host = host;
+    this.store = store;
+    host.addController(this);
+  }
+
+  hostConnected(): void {}
+
+  /** Reads anew what was logged of a recipe. */
+  async read(recipe: string, visit: string | undefined): Promise<void> {
+    const asked = ++this.asked;
+    const { saver } = this.store();
+    try {
+      const all = (await saver.readVisits?.()) ?? [];
+      const heads = all
+        .filter((head) => head.recipes.some((entry) => entry.id === recipe))
+        .sort((a, b) => a.begunMs - b.begunMs || (a.id < b.id ? -1 : 1));
+      const chosen = heads.find((head) => head.id === visit) ?? heads.at(-1);
+      const list = chosen === undefined ? [] : ((await saver.readEvents?.(chosen.id)) ?? []);
+      if (asked !== this.asked) return;
+      this.heads = heads;
+      this.events = chosen === undefined ? null : { visit: chosen.id, list };
+      this.found = null;
+      this.host.requestUpdate();
+    } catch (error) {
+      this.store().tell(`The log could not be read (${sentenceOf(error)}); close the edition and open it again.`);
+    }
+  }
+
+  /** The visit that the edition is told from: the chosen one, else the last. */
+  get head(): VisitHead | null {
+    return this.heads.find((head) => head.id === this.events?.visit) ?? null;
+  }
+
+  /** What the visit's log says of the edition; null while nothing of its recipe was logged. */
+  recordOf(edition: Edition): EditionRecord | null {
+    const { head, events } = this;
+    if (head === null || events === null) return null;
+    if (this.found?.edition !== edition || this.found.events !== events.list) {
+      this.found = { edition, events: events.list, record: editionRecord(edition, head, events.list) };
+    }
+    return this.found.record;
+  }
+}
