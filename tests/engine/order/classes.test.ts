@@ -5,7 +5,7 @@ import { canonicalOrder } from '../../../src/engine/order/canonical.ts';
 import { countOrderClasses } from '../../../src/engine/order/count.ts';
 import { orderClasses } from '../../../src/engine/order/enumerate.ts';
 import { graphOf } from '../../../src/engine/order/graph.ts';
-import { sampleOrder } from '../../../src/engine/order/sample.ts';
+import { drawOrder, sampleOrder } from '../../../src/engine/order/sample.ts';
 import { walkOrientation } from '../../../src/engine/order/walk.ts';
 import { bipartite, boxGraph, complete, cycle, grid, orientationKey, type Pairs, randomGraph } from './graphs.ts';
 
@@ -155,3 +155,74 @@ function permutations(n: number): number[][] {
     Array.from({ length: n }, (_, i) => [...rest.slice(0, i), n - 1, ...rest.slice(i)]),
   );
 }
+
+/** The steps that a wall gives the walk in parts too large for the exact way. */
+const WALL_STEPS = 6;
+
+/** Parts that no clique cuts, small enough to know all their classes. */
+const PARTS: [string, number, Pairs][] = [
+  ['a cycle of 6', 6, cycle(6)],
+  ['K3,3', 6, bipartite(3, 3)],
+  ['a cycle of 4 with a roof', 5, [[0, 1], [1, 2], [2, 3], [3, 0], [0, 4], [1, 4]]],
+  ['an octahedron', 6, complete(6).filter(([a, b]) => a + b !== 5)],
+  ['a grid of 3 by 3', 9, grid(3, 3)],
+];
+
+/**
+ * How likely each class is after so many steps of the walk, worked out class by class from its
+ * definition and not drawn: from the class of a random order, an overlap is turned with probability one half
+ * unless that closes a circle.
+ */
+function spreadAfter(n: number, pairs: Pairs, steps: number): Map<string, number> {
+  let now = new Map<string, number>();
+  let orders = 0;
+  for (const order of permutations(n)) {
+    const key = orientationKey(order, pairs);
+    now.set(key, (now.get(key) ?? 0) + 1);
+    orders++;
+  }
+  for (const [key, count] of now) now.set(key, count / orders);
+  // Every class has an order, so a turned class that none has closes a circle.
+  const classes = new Set(now.keys());
+  for (let step = 0; step < steps; step++) {
+    const next = new Map<string, number>();
+    for (const [key, share] of now) {
+      let stays = share;
+      pairs.forEach((_, i) => {
+        const turned = `${key.slice(0, i)}${key[i] === '<' ? '>' : '<'}${key.slice(i + 1)}`;
+        if (!classes.has(turned)) return;
+        const goes = share / (2 * pairs.length);
+        stays -= goes;
+        next.set(turned, (next.get(turned) ?? 0) + goes);
+      });
+      next.set(key, (next.get(key) ?? 0) + stays);
+    }
+    now = next;
+  }
+  return now;
+}
+
+describe('the walk by itself, with the steps of a wall', () => {
+  it.each(PARTS)('should be uniform over the classes of %s as far as a chi-square test sees', (_, n, pairs) => {
+    const classes = Number(countOrderClasses(n, pairs));
+    const graph = graphOf(n, pairs);
+    // At least 5 in each class, as Cochran (1954) asks.
+    const draws = classes * (classes > 1000 ? 10 : 40);
+    const counts = new Map<string, number>();
+    for (let i = 0; i < draws; i++) {
+      const order = drawOrder(graph, randomFrom(`forced ${i}`), { exactPulls: 0, walkSteps: (m) => WALL_STEPS * m });
+      const key = orientationKey(order, pairs);
+      counts.set(key, (counts.get(key) ?? 0) + 1);
+    }
+    expect(chiSquare(counts, classes, draws)).toBeLessThan(limit(classes - 1));
+  });
+
+  it.each(PARTS)('should be near uniform in total variation over the classes of %s', (_, n, pairs) => {
+    const shares = spreadAfter(n, pairs, WALL_STEPS * pairs.length);
+    const even = 1 / Number(countOrderClasses(n, pairs));
+    let away = 0;
+    for (const share of shares.values()) away += Math.abs(share - even) / 2;
+    // Found: at most 0.6 % (the octahedron), 0.01 % on the grid.
+    expect(away).toBeLessThan(0.01);
+  });
+});
