@@ -79,10 +79,14 @@ export function* bestDispatch(
   const memory = Array.from({ length: Math.max(1, Math.round(rounds / MEMORY_SHARE)) }, () => least);
   for (let round = 0; round < rounds && problem.enough?.(least) !== true; round++) {
     const next = { order: [...now.order], places: [...now.places] };
-    if (places > 1 && (count < 2 || random.chance(1, 3))) {
-      const task = random.int(count);
-      next.places[task] = (next.places[task]! + 1 + random.int(places - 1)) % places;
-    } else if (!move(next.order, waits, random.int(count), random.int(count))) continue;
+    // A task, its place, or both: a frame that changes beds is often better off earlier or later too.
+    const kind = places > 1 ? random.int(3) : 0;
+    const task = random.int(count);
+    if (kind > 0) next.places[task] = (next.places[task]! + 1 + random.int(places - 1)) % places;
+    if (kind < 2) {
+      const moved = count > 1 && move(next.order, waits, next.order.indexOf(task), random.int(count));
+      if (!moved && kind === 0) continue;
+    }
     const cost = problem.cost(next);
     const slot = round % memory.length;
     if (compareCosts(cost, memory[slot]!) <= 0 || compareCosts(cost, nowCost) <= 0) [now, nowCost] = [next, cost];

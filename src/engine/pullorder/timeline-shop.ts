@@ -68,7 +68,8 @@ function oneMachine(work: { head: number; minutes: number; tail: number }[]): nu
     const until = next < byHead.length ? Math.min(now + job.left, byHead[next]!.head) : now + job.left;
     job.left -= until - now;
     now = until;
-    if (job.left <= 0) {
+    // A remainder of rounding would never be worked off.
+    if (job.left <= 1e-9) {
       most = Math.max(most, now + job.tail);
       waiting.splice(longest, 1);
     }

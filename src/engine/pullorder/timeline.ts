@@ -1,7 +1,9 @@
 import { EngineError, type Problem } from '../base/error.ts';
 import { checkTimes } from './check-times.ts';
 import { DAY_MINUTES, dayClock } from './day-clock.ts';
-import type { DayPart, PartKind, PlanProblem, PressTimes, PullPlan, SetUp, SetUpTime, VisitDays, VisitTimeline } from './types.ts';
+import type { LaidOut, TimelineInput } from './timeline-input.ts';
+import { lateProblems, rackProblems } from './timeline-problems.ts';
+import type { DayPart, PartKind, PlanProblem, PressTimes, PullPlan, SetUp, SetUpTime, VisitDays } from './types.ts';
 
 /** Common practice, no source: from memory, paper by hand 30–80 pulls/h, mount 10–20 min, wash-up 10–20 min. */
 export const DEFAULT_PRESS_TIMES: Required<PressTimes> = {
@@ -11,6 +13,8 @@ export const DEFAULT_PRESS_TIMES: Required<PressTimes> = {
   registerMinutes: 5,
   mixMinutes: 10,
 };
+
+const AT_REST: { minute: number; ink: string | null } = { minute: 0, ink: null };
 
 interface Bed {
   /** Free from here on, minutes from the first day's start. */
@@ -34,34 +38,17 @@ interface Trial {
 }
 
 /**
- * Lays a plan out over the days of a visit, one set-up after another, each as soon as it can and on
- * the bed that is done with it first. Within a set-up the sheets that dry first go first; a pull
- * waits until every film it touches is dry, the sheet is off the other bed and a place in the racks
- * is free; lunch and nights dry too. A set-up that does not end within its day, washed up, begins
- * the next morning; every morning the screen is mounted anew.
- *
- * This is no job shop and cannot be checked on FT06 (Fisher and Thompson, 1963): there every
- * operation is bound to one of six machines and moves on whole; here a set-up may take any bed, its
- * sheets flow on one by one with a drying time between, and a screen is mounted once for them all.
- * What holds for both is checked instead: no bed and no sheet is in two places at once.
- * @param dryMinutesByInk minutes until another film can go over an ink; common practice, no source
- * @param touching for each sheet the pairs of pulls that touch, whichever comes first; absent =
- *   the problem's overlaps. Free swaps touch too, so give them here.
- * @param stackMinutesByInk minutes until sheets can be stacked and leave the racks; absent = as
- *   soon as they can be printed on
- * @returns the times, and problems 'visit.too-long', 'visit.long-set-up', 'visit.racks'
- * @throws EngineError 'visit.bad-number' for figures that are none, 'visit.unknown-ink' when a
- *   drying time is missing
+ * A function that lays set-ups out over the days of a visit, one after another, each as soon as it
+ * can, on the bed named for it or on the one that is done with it first. Within a set-up the sheets
+ * that dry first go first; a pull waits until every film it touches is dry, the sheet is off the
+ * other bed and a place in the racks is free; lunch and nights dry too. A set-up that does not end
+ * within its day, washed up, begins the next morning; every morning the screen is mounted anew.
+ * Problems are 'visit.too-long', 'visit.long-set-up', 'visit.racks'.
+ * @throws EngineError 'visit.bad-number' for figures that are none, and when laying out
+ *   'visit.unknown-ink' when a drying time is missing
  */
-export function visitTimeline(
-  problem: PlanProblem,
-  plan: Pick<PullPlan, 'setUps'>,
-  times: PressTimes,
-  dryMinutesByInk: Readonly<Record<string, number>>,
-  visit: VisitDays,
-  touching?: readonly (readonly (readonly [number, number])[])[],
-  stackMinutesByInk: Readonly<Record<string, number>> = dryMinutesByInk,
-): { timeline: VisitTimeline; problems: Problem[] } {
+export function timelineOf(input: TimelineInput): (setUps: readonly SetUp[], bedOf?: readonly number[]) => LaidOut {
+  const { problem, times, dryMinutesByInk, visit, touching, stackMinutesByInk = dryMinutesByInk, start: begin = {} } = input;
   checkTimes(times, dryMinutesByInk, visit);
   const { pullsPerHour, mountMinutes, washUpMinutes } = times;
   const registerMinutes = times.registerMinutes ?? DEFAULT_PRESS_TIMES.registerMinutes;
@@ -76,151 +63,173 @@ export function visitTimeline(
     }
     return lists;
   });
-  const dryAt = problem.sheets.map((sheet) => new Float64Array(sheet.pulls.length).fill(-1));
-  const stackAt = new Float64Array(problem.sheets.length);
-  const freeAt = new Float64Array(problem.sheets.length);
-  const beds: Bed[] = Array.from({ length: visit.beds ?? 1 }, () => ({ clock: 0, previous: null }));
-  const screenFree = new Map<string, { bed: number; at: number }>();
-  const mixed = new Set<string>();
-  const out: SetUpTime[] = [];
-  const parts: DayPart[] = [];
-  const problems: Problem[] = [];
+  return (setUps, bedOf) => {
+    const dryAt = problem.sheets.map((sheet) => new Float64Array(sheet.pulls.length).fill(-1));
+    const stackAt = begin.stackAt === undefined ? new Float64Array(problem.sheets.length) : Float64Array.from(begin.stackAt);
+    const freeAt = new Float64Array(problem.sheets.length);
+    const beds: Bed[] = Array.from({ length: visit.beds ?? 1 }, () => ({ clock: begin.minute ?? 0, previous: null }));
+    if (begin.onPress !== undefined) beds[0]!.previous = { ...begin.onPress, pulls: [] };
+    const screenFree = new Map<string, { bed: number; at: number }>();
+    const mixed = new Set<string>(begin.mixed);
+    const out: SetUpTime[] = [];
+    const parts: DayPart[] = [];
+    const problems: Problem[] = [];
 
-  const tryOn = (bed: number, setUp: SetUp, stack: number): Trial => {
-    const { previous } = beds[bed]!;
-    const queue = queueOf(setUp);
-    const lastReady = queue.length > 0 ? queue[queue.length - 1]!.ready : 0;
-    const elsewhere = screenFree.get(setUp.screen);
-    const screenAt = elsewhere !== undefined && elsewhere.bed !== bed ? elsewhere.at + washUpMinutes : 0;
-    const layOut = (start: number, day: number, fresh: boolean): Trial => {
-      const trial: Trial = { bed, day, start, first: -1, end: start, ends: [], parts: [], wait: 0, rackWait: 0, waitFor: new Map(), inDay: false };
-      const work = (kind: PartKind, minutes: number): void => {
-        if (minutes <= 0) return;
-        const from = clock.afterLunch(trial.end);
-        trial.end = clock.workEnd(from, minutes);
-        trial.parts.push({ kind, from, to: trial.end });
-      };
-      if (!fresh && (previous!.screen !== setUp.screen || previous!.ink !== setUp.ink)) work('wash', washUpMinutes);
-      if (!mixed.has(setUp.ink)) work('mix', times.mixMinutes ?? 0);
-      if (fresh || previous!.screen !== setUp.screen) work('mount', mountMinutes);
-      else if (previous!.offset !== setUp.offset) work('register', registerMinutes);
-      const wet = places < Infinity ? Float64Array.from(stackAt) : stackAt;
-      for (const { s, ready, ink } of queue) {
-        const now = trial.end;
-        const racked = places < Infinity ? rackFree(wet, s, Math.max(now, ready), places) : 0;
-        const until = Math.max(now, ready, racked);
-        if (until > now) {
-          const minutes = until - now - clock.lunchBetween(now, until);
-          const forRacks = racked > Math.max(now, ready) ? racked - Math.max(now, ready) : 0;
-          trial.wait += minutes;
-          trial.rackWait += Math.min(minutes, forRacks);
-          if (ready > now && ink !== null) trial.waitFor.set(ink, (trial.waitFor.get(ink) ?? 0) + ready - now);
-          trial.parts.push({ kind: 'wait', from: now, to: until });
+    const tryOn = (bed: number, setUp: SetUp, stack: number): Trial => {
+      const { previous } = beds[bed]!;
+      const queue = queueOf(setUp);
+      const lastReady = queue.length > 0 ? queue[queue.length - 1]!.ready : 0;
+      const elsewhere = screenFree.get(setUp.screen);
+      const screenAt = elsewhere !== undefined && elsewhere.bed !== bed ? elsewhere.at + washUpMinutes : 0;
+      const layOut = (start: number, day: number, fresh: boolean): Trial => {
+        const trial: Trial = { bed, day, start, first: -1, end: start, ends: [], parts: [], wait: 0, rackWait: 0, waitFor: new Map(), inDay: false };
+        const work = (kind: PartKind, minutes: number): void => {
+          if (minutes <= 0) return;
+          const from = clock.afterLunch(trial.end);
+          trial.end = clock.workEnd(from, minutes);
+          trial.parts.push({ kind, from, to: trial.end });
+        };
+        if (!fresh && (previous!.screen !== setUp.screen || previous!.ink !== setUp.ink)) work('wash', washUpMinutes);
+        if (!mixed.has(setUp.ink)) work('mix', times.mixMinutes ?? 0);
+        if (fresh || previous!.screen !== setUp.screen) work('mount', mountMinutes);
+        else if (previous!.offset !== setUp.offset) work('register', registerMinutes);
+        const wet = places < Infinity ? Float64Array.from(stackAt) : stackAt;
+        for (const { s, ready, ink } of queue) {
+          const now = trial.end;
+          const racked = places < Infinity ? rackFree(wet, s, Math.max(now, ready), places) : 0;
+          const until = Math.max(now, ready, racked);
+          if (until > now) {
+            const minutes = until - now - clock.lunchBetween(now, until);
+            const forRacks = racked > Math.max(now, ready) ? racked - Math.max(now, ready) : 0;
+            trial.wait += minutes;
+            trial.rackWait += Math.min(minutes, forRacks);
+            if (ready > now && ink !== null) trial.waitFor.set(ink, (trial.waitFor.get(ink) ?? 0) + ready - now);
+            trial.parts.push({ kind: 'wait', from: now, to: until });
+          }
+          const at = clock.pieceStart(until, pullMinutes);
+          if (trial.first < 0) trial.first = at;
+          trial.end = at + pullMinutes;
+          trial.ends.push(trial.end);
+          wet[s] = Math.max(wet[s]!, places < Infinity ? trial.end + stack : 0);
+          const last = trial.parts.at(-1);
+          if (last?.kind === 'print') last.to = trial.end;
+          else trial.parts.push({ kind: 'print', from: at, to: trial.end });
         }
-        const at = clock.pieceStart(until, pullMinutes);
-        if (trial.first < 0) trial.first = at;
-        trial.end = at + pullMinutes;
-        trial.ends.push(trial.end);
-        wet[s] = Math.max(wet[s]!, places < Infinity ? trial.end + stack : 0);
-        const last = trial.parts.at(-1);
-        if (last?.kind === 'print') last.to = trial.end;
-        else trial.parts.push({ kind: 'print', from: at, to: trial.end });
-      }
-      if (trial.first < 0) trial.first = trial.end;
-      trial.inDay = clock.workEnd(trial.end, washUpMinutes) <= clock.closes(day) + 1e-9;
+        if (trial.first < 0) trial.first = trial.end;
+        trial.inDay = clock.workEnd(trial.end, washUpMinutes) <= clock.closes(day) + 1e-9;
+        return trial;
+      };
+      const from = Math.max(beds[bed]!.clock, screenAt);
+      let day = Math.floor(from / DAY_MINUTES);
+      const newDay = previous === null || day > Math.floor(Math.max(0, beds[bed]!.clock - 1e-9) / DAY_MINUTES);
+      let trial = layOut(from, day, newDay);
+      const next = (): void => {
+        day++;
+        trial = layOut(Math.max(day * DAY_MINUTES, screenAt), day, true);
+      };
+      if (!trial.inDay && from > day * DAY_MINUTES) next();
+      // Sheets that dry overnight may hold a morning up; later mornings find them dry.
+      while (!trial.inDay && trial.start < Math.max(lastReady, trial.rackWait > 0 ? mostOf(stackAt) : 0)) next();
       return trial;
     };
-    const from = Math.max(beds[bed]!.clock, screenAt);
-    let day = Math.floor(from / DAY_MINUTES);
-    const newDay = previous === null || day > Math.floor(Math.max(0, beds[bed]!.clock - 1e-9) / DAY_MINUTES);
-    let trial = layOut(from, day, newDay);
-    const next = (): void => {
-      day++;
-      trial = layOut(Math.max(day * DAY_MINUTES, screenAt), day, true);
-    };
-    if (!trial.inDay && from > day * DAY_MINUTES) next();
-    // Sheets that dry overnight may hold a morning up; later mornings find them dry.
-    while (!trial.inDay && trial.start < Math.max(lastReady, trial.rackWait > 0 ? mostOf(stackAt) : 0)) next();
-    return trial;
-  };
 
-  const queueOf = (setUp: SetUp): { s: number; p: number; ready: number; ink: string | null }[] =>
-    setUp.pulls
-      .map(([s, p]) => {
-        let ready = 0;
-        let ink: string | null = null;
-        for (const q of neighbours[s]![p]!) {
-          if (dryAt[s]![q]! <= ready) continue;
-          ready = dryAt[s]![q]!;
-          ink = problem.sheets[s]!.pulls[q]!.ink;
-        }
-        if (freeAt[s]! > ready) return { s, p, ready: freeAt[s]!, ink: null };
-        return { s, p, ready, ink };
-      })
-      .sort((a, b) => a.ready - b.ready || a.s - b.s || a.p - b.p);
+    const queueOf = (setUp: SetUp): { s: number; p: number; ready: number; ink: string | null }[] =>
+      setUp.pulls
+        .map(([s, p]) => {
+          let { minute: ready, ink } = begin.readyAt?.[s]?.[p] ?? AT_REST;
+          for (const q of neighbours[s]![p]!) {
+            if (dryAt[s]![q]! <= ready) continue;
+            ready = dryAt[s]![q]!;
+            ink = problem.sheets[s]!.pulls[q]!.ink;
+          }
+          if (freeAt[s]! > ready) return { s, p, ready: freeAt[s]!, ink: null };
+          return { s, p, ready, ink };
+        })
+        .sort((a, b) => a.ready - b.ready || a.s - b.s || a.p - b.p);
 
-  plan.setUps.forEach((setUp, i) => {
-    const dry = dryMinutesByInk[setUp.ink];
-    if (dry === undefined) {
-      throw new EngineError('visit.unknown-ink', `Ink ${setUp.ink} has no drying time: give it one.`, { path: ['dryMinutesByInk', setUp.ink] });
-    }
-    const stack = stackMinutesByInk[setUp.ink] ?? dry;
-    let best = tryOn(0, setUp, stack);
-    for (let bed = 1; bed < beds.length; bed++) {
-      const other = tryOn(bed, setUp, stack);
-      if (other.end < best.end - 1e-9) best = other;
-    }
-    if (!best.inDay) {
-      problems.push({
-        code: 'visit.long-set-up',
-        message: `Set-up ${i + 1} takes ${Math.ceil(best.end - best.start + washUpMinutes)} minutes with washing up, more than a day of ${visit.hoursPerDay} h: print fewer sheets in it or make the day longer.`,
-        where: `set-up ${i + 1}`,
+    setUps.forEach((setUp, i) => {
+      const dry = dryMinutesByInk[setUp.ink];
+      if (dry === undefined) {
+        throw new EngineError('visit.unknown-ink', `Ink ${setUp.ink} has no drying time: give it one.`, { path: ['dryMinutesByInk', setUp.ink] });
+      }
+      const stack = stackMinutesByInk[setUp.ink] ?? dry;
+      const named = bedOf?.[i];
+      let best = tryOn(named ?? 0, setUp, stack);
+      for (let bed = 1; bed < beds.length && named === undefined; bed++) {
+        const other = tryOn(bed, setUp, stack);
+        if (other.end < best.end - 1e-9) best = other;
+      }
+      if (!best.inDay) {
+        problems.push({
+          code: 'visit.long-set-up',
+          message: `Set-up ${i + 1} takes ${Math.ceil(best.end - best.start + washUpMinutes)} minutes with washing up, more than a day of ${visit.hoursPerDay} h: print fewer sheets in it or make the day longer.`,
+          where: `set-up ${i + 1}`,
+        });
+      }
+      for (const [k, { s, p }] of queueOf(setUp).entries()) {
+        dryAt[s]![p] = best.ends[k]! + dry;
+        stackAt[s] = Math.max(stackAt[s]!, best.ends[k]! + stack);
+        freeAt[s] = Math.max(freeAt[s]!, best.ends[k]!);
+      }
+      const from = best.day * DAY_MINUTES;
+      const place = { setUp: i, day: best.day + 1, bed: best.bed };
+      out.push({
+        ...place,
+        startMinute: best.start - from,
+        firstPullMinute: best.first - from,
+        endMinute: best.end - from,
+        waitMinutes: best.wait,
+        waitFor: [...best.waitFor].sort((a, b) => b[1] - a[1]).map(([ink]) => ink),
+        rackWaitMinutes: best.rackWait,
+        wetSheets: stackAt.reduce((n, until) => n + (until > best.end ? 1 : 0), 0),
+        fits: best.day < visit.days && best.inDay,
       });
-    }
-    for (const [k, { s, p }] of queueOf(setUp).entries()) {
-      dryAt[s]![p] = best.ends[k]! + dry;
-      stackAt[s] = Math.max(stackAt[s]!, best.ends[k]! + stack);
-      freeAt[s] = Math.max(freeAt[s]!, best.ends[k]!);
-    }
-    const from = best.day * DAY_MINUTES;
-    const place = { setUp: i, day: best.day + 1, bed: best.bed };
-    out.push({
-      ...place,
-      startMinute: best.start - from,
-      firstPullMinute: best.first - from,
-      endMinute: best.end - from,
-      waitMinutes: best.wait,
-      waitFor: [...best.waitFor].sort((a, b) => b[1] - a[1]).map(([ink]) => ink),
-      rackWaitMinutes: best.rackWait,
-      wetSheets: stackAt.reduce((n, until) => n + (until > best.end ? 1 : 0), 0),
-      fits: best.day < visit.days && best.inDay,
+      for (const part of best.parts) parts.push({ ...place, kind: part.kind, fromMinute: part.from - from, toMinute: part.to - from });
+      mixed.add(setUp.ink);
+      screenFree.set(setUp.screen, { bed: best.bed, at: best.end });
+      // A set-up that overran its day pushes the next one to the morning after.
+      beds[best.bed] = { clock: best.end, previous: setUp };
+      // A frame that went to another bed is to be mounted again where it was.
+      for (const [b, { previous }] of beds.entries()) {
+        if (b !== best.bed && previous?.screen === setUp.screen) beds[b]!.previous = { ...previous, screen: '' };
+      }
     });
-    for (const part of best.parts) parts.push({ ...place, kind: part.kind, fromMinute: part.from - from, toMinute: part.to - from });
-    mixed.add(setUp.ink);
-    screenFree.set(setUp.screen, { bed: best.bed, at: best.end });
-    // A set-up that overran its day pushes the next one to the morning after.
-    beds[best.bed] = { clock: best.end, previous: setUp };
-  });
 
-  for (const [k, time] of out.entries()) {
-    if (washUpMinutes <= 0 || out.slice(k + 1).some(({ bed, day }) => bed === time.bed && day === time.day)) continue;
-    const { setUp, day, bed, endMinute } = time;
-    const fromMinute = clock.afterLunch(endMinute);
-    parts.push({ kind: 'wash', setUp, day, bed, fromMinute, toMinute: clock.workEnd(fromMinute, washUpMinutes) });
-  }
-  parts.sort((a, b) => a.day - b.day || a.bed - b.bed || a.fromMinute - b.fromMinute);
-  const daysNeeded = out.reduce((most, t) => Math.max(most, t.day), 0);
-  problems.push(...rackProblems(out, places), ...lateProblems(out, daysNeeded, visit));
-  return {
-    timeline: {
-      times: out,
-      parts,
-      daysNeeded,
-      waitMinutes: out.reduce((sum, t) => sum + t.waitMinutes, 0),
-      racksNeeded: out.reduce((most, t) => Math.max(most, t.wetSheets), 0),
-    },
-    problems,
+    for (const [k, time] of out.entries()) {
+      if (washUpMinutes <= 0 || out.slice(k + 1).some(({ bed, day }) => bed === time.bed && day === time.day)) continue;
+      const { setUp, day, bed, endMinute } = time;
+      const fromMinute = clock.afterLunch(endMinute);
+      parts.push({ kind: 'wash', setUp, day, bed, fromMinute, toMinute: clock.workEnd(fromMinute, washUpMinutes) });
+    }
+    parts.sort((a, b) => a.day - b.day || a.bed - b.bed || a.fromMinute - b.fromMinute);
+    const daysNeeded = out.reduce((most, t) => Math.max(most, t.day), 0);
+    problems.push(...rackProblems(out, places), ...lateProblems(out, daysNeeded, visit));
+    return {
+      timeline: {
+        times: out,
+        parts,
+        daysNeeded,
+        waitMinutes: out.reduce((sum, t) => sum + t.waitMinutes, 0),
+        racksNeeded: out.reduce((most, t) => Math.max(most, t.wetSheets), 0),
+      },
+      problems,
+    };
   };
+}
+
+/**
+ * Lays a plan out as `timelineOf` says.
+ */
+export function visitTimeline(
+  problem: PlanProblem,
+  plan: Pick<PullPlan, 'setUps'>,
+  times: PressTimes,
+  dryMinutesByInk: Readonly<Record<string, number>>,
+  visit: VisitDays,
+  touching?: TimelineInput['touching'],
+  stackMinutesByInk?: TimelineInput['stackMinutesByInk'],
+): LaidOut {
+  return timelineOf({ problem, times, dryMinutesByInk, visit, touching, stackMinutesByInk })(plan.setUps);
 }
 
 /** When a sheet finds a place: the first moment from `at` when fewer than `places` others are wet. */
@@ -234,31 +243,4 @@ function rackFree(wet: Float64Array, sheet: number, at: number, places: number):
 
 function mostOf(values: Float64Array): number {
   return values.reduce((most, value) => Math.max(most, value), 0);
-}
-
-function rackProblems(times: readonly SetUpTime[], places: number): Problem[] {
-  const held = times.filter((time) => time.rackWaitMinutes >= 1);
-  if (held.length === 0) return [];
-  const minutes = Math.round(held.reduce((sum, time) => sum + time.rackWaitMinutes, 0));
-  return [
-    {
-      code: 'visit.racks',
-      message: `The racks hold ${places} wet ${places === 1 ? 'sheet' : 'sheets'}, too few for set-up ${held.map((time) => time.setUp + 1).join(', ')}: the press waits ${minutes} min for sheets that can be stacked; find more places or print fewer sheets.`,
-      where: `set-up ${held[0]!.setUp + 1}`,
-    },
-  ];
-}
-
-function lateProblems(times: readonly SetUpTime[], daysNeeded: number, visit: VisitDays): Problem[] {
-  if (daysNeeded <= visit.days) return [];
-  const late = times.filter((time) => time.day > visit.days).map((time) => time.setUp + 1);
-  const straight = late.at(-1)! - late[0]! === late.length - 1;
-  const which = late.length === 1 ? `set-up ${late[0]} does` : `set-ups ${straight ? `${late[0]} to ${late.at(-1)}` : late.join(', ')} do`;
-  return [
-    {
-      code: 'visit.too-long',
-      message: `The pull order needs ${daysNeeded} days of ${visit.hoursPerDay} h and the visit has ${visit.days}: ${which} not fit; leave out recipes or sheets, or lengthen the visit.`,
-      where: 'visit',
-    },
-  ];
 }
