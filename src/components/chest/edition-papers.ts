@@ -1,4 +1,4 @@
-import { css, html, LitElement } from 'lit';
+import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { type Edition, type EditionWords, FATES, type ScreenFate } from '../../engine/log/edition.ts';
 import type { EditionRecord } from '../../engine/log/edition-sheets.ts';
@@ -25,7 +25,7 @@ const PICTURE_ROWS = 1000;
 
 /** A day as it is written on paper. */
 export function dayOf(atMs: number): string {
-  return new Date(atMs).toLocaleDateString('en', { day: 'numeric', month: 'long', year: 'numeric' });
+  return new Date(atMs).toLocaleDateString('en-GB', { day: 'numeric', month: 'short', year: 'numeric' });
 }
 
 /**
@@ -115,6 +115,13 @@ export class EditionPapers extends LitElement {
     }
   }
 
+  /** Says of every screen what was said of the first, as when all are washed out in one go. */
+  private sayOfAll(): void {
+    const { screens } = this.recipe;
+    const first = this.edition.fates.find((fate) => fate.screen === screens[0]!.id);
+    if (first !== undefined) this.say({ fates: screens.map(({ id }) => ({ ...first, screen: id })) });
+  }
+
   private fate({ id, number, name }: Recipe['screens'][number]) {
     const fate = this.edition.fates.find((entry) => entry.screen === id);
     const field = (key: 'by' | 'when', words: string) => html`<input
@@ -160,6 +167,9 @@ export class EditionPapers extends LitElement {
       <fieldset>
         <legend>What became of the screens</legend>
         ${this.recipe.screens.map((screen) => this.fate(screen))}
+        ${this.recipe.screens.length > 1 && this.edition.fates.some((fate) => fate.screen === this.recipe.screens[0]!.id)
+          ? html`<button type="button" class="quiet" style="margin-left: -8px" @click=${this.sayOfAll}>Say the same of all screens</button>`
+          : nothing}
       </fieldset>
       <div class="row">
         <button type="button" ?disabled=${this.disabled || this.busy} @click=${() => void this.save()}>${this.busy ? 'Making the PDF…' : 'Save the documentation as PDF'}</button>

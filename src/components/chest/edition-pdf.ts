@@ -1,7 +1,6 @@
 import { type Edition, editionFacts, type EditionFacts } from '../../engine/log/edition.ts';
 import type { EditionRecord } from '../../engine/log/edition-sheets.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
-import { eventWords } from '../press/log-words.ts';
 import { type PageFonts, type PageName, PageWriter } from '../press/pdf/page-writer.ts';
 import type { PdfFile } from '../press/pdf/pull-sheet-pdf.ts';
 import { wrappedTable } from '../press/pdf/tables.ts';
@@ -36,7 +35,7 @@ export async function editionPdf(recipe: Recipe, edition: Edition, options: Edit
   screens(out, recipe, edition, options);
   sequence(out, facts, options);
   sheets(out, edition, options);
-  rejects(out, recipe, edition, options);
+  rejects(out, edition, options);
   if (recipe.note !== '') {
     out.heading('Note');
     out.paragraph(recipe.note, { size: 10.5 });
@@ -108,11 +107,11 @@ function sequence(out: PageWriter, facts: EditionFacts, { visit, dayOf }: Editio
   out.heading('Sequence, first down first');
   wrappedTable(
     out,
-    [{ head: 'Pull', width: 34, bold: true }, { head: 'Screen', width: 46 }, { head: 'Ink', width: 106 }, { head: 'Lay', width: 140 }, { head: 'Strokes', width: 48 }, { head: 'Date', width: 0 }],
+    [{ head: 'Pull', width: 34, bold: true }, { head: 'Screen', width: 46 }, { head: 'Ink', width: 106 }, { head: 'Lay', width: 140 }, { head: 'Strokes', width: 48 }, { head: 'Sheets', width: 42 }, { head: 'Date', width: 0 }],
     facts.sequence.map((pull, at) => {
       const dates = visit?.record.dates[at];
-      const when = dates === undefined || dates.atMs.length === 0 ? '–' : `${datesOf(dates.atMs, dayOf)}, ${counted(dates.sheets, 'sheet')}`;
-      return [`${at + 1}`, `${pull.screen}`, pull.ink, layText(pull), `${pull.strokes}`, when];
+      const when = dates === undefined || dates.atMs.length === 0 ? ['–', '–'] : [`${dates.sheets}`, datesOf(dates.atMs, dayOf)];
+      return [`${at + 1}`, `${pull.screen}`, pull.ink, layText(pull), `${pull.strokes}`, ...when];
     }),
   );
 }
@@ -135,14 +134,14 @@ function sheets(out: PageWriter, edition: Edition, { visit }: EditionPdfOptions)
   for (const { message } of visit.record.problems) out.paragraph(message, { size: 10.5, bold: true });
 }
 
-function rejects(out: PageWriter, recipe: Recipe, { words }: Edition, { visit }: EditionPdfOptions): void {
+function rejects(out: PageWriter, { words }: Edition, { visit }: EditionPdfOptions): void {
   out.heading('Rejects');
   const spoiled = visit === null ? null : visit.record.sheets.filter((sheet) => sheet.fate === 'reject');
   if (spoiled !== null) {
     out.paragraph(`${counted(spoiled.length, 'sheet')} spoiled and taken out${spoiled.length === 0 ? '.' : ':'}`, { size: 10.5 });
     for (const { number, sheet } of spoiled) {
-      const why = sheet.events.filter((event) => event.kind === 'spoiled').map((event) => eventWords(event, recipe)).join('; ');
-      out.paragraph(`Sheet ${number}, after ${counted(sheet.pulls.length, 'pull')}: ${why}.`, { size: 10.5 }, out.left + 14);
+      const why = sheet.events.filter((event) => event.kind === 'spoiled').map((event) => (event.note === '' ? 'spoiled' : `spoiled: ${event.note}`)).join('; ');
+      out.paragraph(`Sheet ${number}, ${sheet.pulls.length === 0 ? 'before its first pull' : `after ${counted(sheet.pulls.length, 'pull')}`}, ${why}.`, { size: 10.5 }, out.left + 14);
     }
   }
   if (words.rejects !== '' || spoiled === null) out.paragraph(words.rejects === '' ? 'Not told.' : words.rejects, { size: 10.5 });

@@ -48,7 +48,7 @@ export class VisitEdition extends LitElement {
       }
       .fields {
         display: grid;
-        grid-template-columns: repeat(auto-fill, minmax(150px, 1fr));
+        grid-template-columns: repeat(auto-fill, minmax(min(150px, 42%), 1fr));
         align-items: end;
         gap: 12px 16px;
       }

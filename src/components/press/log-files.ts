@@ -52,7 +52,7 @@ export function keepSheet(store: AppStore, recipe: Recipe, sheet: SheetAsPulled)
   const note = sheet.events.filter((event) => event.kind === 'otherwise' || event.kind === 'lucky').map((event) => eventWords(event, recipe)).join('. ');
   try {
     const kept = recipeAsPulled(recipe, sheet, { id: crypto.randomUUID(), title, note: note.slice(0, 4000), parent: recipe.id });
-    if (store.dispatch({ kind: 'keep-recipe', recipe: kept })) store.tell(`${title} is in the Chest.`, 'news');
+    if (store.dispatch({ kind: 'keep-recipe', recipe: kept })) store.tell(`${title} is in the Chest; make an edition of it there, or take it to another visit.`, 'news');
   } catch (error) {
     store.tell(sentenceOf(error));
   }

@@ -59,9 +59,19 @@ export class LogSheets extends LitElement {
       .spoiled .print {
         opacity: 0.35;
       }
+      .head {
+        display: flex;
+        align-items: baseline;
+        justify-content: space-between;
+        margin-top: 4px;
+        font-weight: 650;
+        font-variant-numeric: tabular-nums;
+      }
       .number {
         font-size: 20px;
-        font-weight: 650;
+      }
+      .title {
+        overflow-wrap: anywhere;
       }
       label {
         display: grid;
@@ -128,7 +138,8 @@ export class LogSheets extends LitElement {
     const words = `Sheet ${sheet.number}`;
     return html`<li class=${sheet.spoiled ? 'spoiled' : ''} aria-label=${words}>
       ${printImage(this.pictures.of(recipe, sheet.pulls), `${words} as pulled`, recipe.paper.widthMm / recipe.paper.heightMm)}
-      <p><span class="number">${sheet.number}</span>${mark === undefined ? nothing : html` <b>${mark}</b>`} ${recipeLetter(sheet.recipe)} ${recipe.title}</p>
+      <p class="head"><span class="number">${sheet.number}</span>${mark === undefined ? nothing : html`<span class="mark">${mark}</span>`}</p>
+      <p class="small title" title=${recipe.title}>${recipeLetter(sheet.recipe)} ${recipe.title}</p>
       <p class="soft small">${sheetWords(sheet, recipe)}</p>
       ${sheet.notes.map((note) => html`<p class="small">${note}</p>`)}
       <label class="small"
@@ -164,6 +175,7 @@ export class LogSheets extends LitElement {
     return html`<div class="row tools">
         <button @click=${() => saveLog(head, events)}>Save the log as a file</button>
         <button @click=${() => void bringInLog(this.store, this.log).then(() => this.requestUpdate())}>Bring in another device’s log…</button>
+        ${marks.size > 0 && this.store.room === 'press' ? html`<button @click=${() => this.store.go('chest')}>Numbers and documentation, in the Chest</button>` : nothing}
       </div>
       ${this.renderConflicts()}
       <ul class="sheets" aria-label="Sheets as pulled">

@@ -44,7 +44,7 @@ describe('editionPdf', () => {
     expect(after('Rust', 1)).toEqual(['1 Tar (25.0 %), 3 Clay (75.0 %)']);
     // Mesh, days on which it was printed, what became of it.
     expect(after('2 s2', 3)).toEqual(['90/cm, thread 48 µm', 'day 2', 'destroyed, by M. Sand, 6 May']);
-    expect(lines.join(' ')).toContain('2 Weed 1.5 mm left 2 day 2, 6 sheets');
+    expect(lines.join(' ')).toContain('2 Weed 1.5 mm left 2 6 day 2');
     expect(lines.join(' ')).toContain('by the log of May: day 1 to day 3');
     // The spoiled sheet is listed as a reject, and its number went to the next.
     expect(after('1/3', 1)).toEqual(['1']);
@@ -52,7 +52,7 @@ describe('editionPdf', () => {
     expect(after('3/3', 2)).toEqual(['4', 'Box 4']);
     expect(after('BAT', 1)).toEqual(['5']);
     expect(lines).toContain('1 sheet spoiled and taken out:');
-    expect(lines.join(' ')).toContain('Sheet 2, after 3 pulls: Spoiled: ink on the margin.');
+    expect(lines.join(' ')).toContain('Sheet 2, after 3 pulls, spoiled: ink on the margin.');
     for (const line of ['Signature of the artist', 'Printer', 'Approved', 'Place and date']) expect(lines).toContain(line);
     expect(lines.join(' ')).toMatch(/not legal advice/);
   });
