@@ -2,6 +2,7 @@ import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import type { Problem } from '../../engine/base/error.ts';
+import { MAX_EXPLORE_PULLS } from '../../engine/explore/index.ts';
 import type { ExploreSettings } from '../../engine/explore/types.ts';
 import { printInks } from '../../engine/ink/mix.ts';
 import type { Project } from '../../engine/project/types.ts';
@@ -220,8 +221,8 @@ export class WallSettings extends LitElement {
       </div>
       ${this.number({ key: 'offsetRangeMm', label: 'Shift up to', after: 'mm', min: 0, max: 100, step: 0.1 })}
       <wall-lays class="more" .store=${this.store} .project=${this.project} .problems=${this.problems}></wall-lays>
-      ${this.number({ key: 'leaveOut', label: 'Leave out up to', after: 'pulls', min: 0, max: Math.max(0, bench.length - 1), step: 1 })}
-      ${this.number({ key: 'bringIn', label: 'Bring in up to', after: 'screens', min: 0, max: Math.max(explore.bringIn, left), step: 1 })}
+      ${this.number({ key: 'leaveOut', label: 'Leave out up to', after: 'pulls', min: 0, max: Math.min(MAX_EXPLORE_PULLS, Math.max(0, bench.length - 1)), step: 1 })}
+      ${this.number({ key: 'bringIn', label: 'Bring in up to', after: 'screens', min: 0, max: Math.min(MAX_EXPLORE_PULLS, Math.max(explore.bringIn, left)), step: 1 })}
       <div class="more">
         <wall-screens .store=${this.store} .project=${this.project} .problems=${this.problems}></wall-screens>
         <wall-caps .store=${this.store} .project=${this.project} .problems=${this.problems}></wall-caps>

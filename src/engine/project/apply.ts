@@ -1,6 +1,7 @@
 import { current, type Draft, enablePatches, type Patch, produceWithPatches } from 'immer';
 import { EngineError } from '../base/error.ts';
 import { toOffsetGrid } from '../base/units.ts';
+import { MAX_EXPLORE_PULLS } from '../explore/check.ts';
 import { printInks } from '../ink/mix.ts';
 import { remixed } from '../ink/remix.ts';
 import type { Ink } from '../ink/types.ts';
@@ -113,6 +114,7 @@ function change(draft: Draft<Project>, command: Command): void {
       return;
     case 'add-pull':
       requireFree(draft.bench, command.pull, 'pull');
+      requireFew(draft.bench.length + 1);
       draft.bench.splice(clampIndex(command.at, draft.bench.length + 1), 0, checked(draft, command.pull));
       return;
     case 'lay-veil':
@@ -145,10 +147,12 @@ function change(draft: Draft<Project>, command: Command): void {
       if (command.pins.length > MOST_PINS) {
         throw new EngineError('command.pins', `At most ${MOST_PINS} prints stay pinned; take a pin off, or keep some in the Chest.`);
       }
+      for (const { pulls } of command.pins) requireFew(pulls.length);
       draft.pins = command.pins.map((pin) => ({ ...pin, pulls: pin.pulls.map((pull) => checked(draft, pull)), lineage: cutLineage(pin.lineage) }));
       return;
     case 'keep-recipe':
       requireFree(draft.recipes, command.recipe, 'recipe');
+      requireFew(command.recipe.pulls.length);
       draft.recipes.push(command.recipe);
       return;
     case 'change-recipe': {
@@ -216,7 +220,15 @@ function setEdition(draft: Draft<Project>, edition: Edition): void {
   else editions[at] = edition;
 }
 
+/** A longer stack could be kept, but its project not be read again. */
+function requireFew(pulls: number): void {
+  if (pulls > MAX_EXPLORE_PULLS) {
+    throw new EngineError('command.pulls', `A stack has at most ${MAX_EXPLORE_PULLS} pulls, and this one would have ${pulls.toLocaleString('en')}; leave some out.`);
+  }
+}
+
 function setBench(draft: Draft<Project>, pulls: readonly Pull[]): void {
+  requireFew(pulls.length);
   draft.bench = pulls.map((pull) => checked(draft, pull));
   dropLooseHolds(draft);
 }
