@@ -53,6 +53,16 @@ export function freeSwapWords(plan: PressPlan): string {
     : `${counted(plan.freeSwaps, 'free swap')}, but here ${plan.freeSwaps === 1 ? 'it saves' : 'they save'} no set-up.`;
 }
 
+/** When the last bed is washed up, and how much sooner any order could be; '' for an order kept from before that was worked out. */
+export function endWords(plan: PressPlan): string {
+  const { ends, endsAtLeast } = plan as Partial<PressPlan>;
+  if (ends === undefined || endsAtLeast === undefined || endsAtLeast === null) return '';
+  const at = `It ends on day ${ends.day} at ${wallClock(plan, ends.minute)}, washed up`;
+  if (endsAtLeast.day === ends.day && endsAtLeast.minute >= ends.minute) return `${at}: no order of these pulls ends sooner.`;
+  const least = `${endsAtLeast.day === ends.day ? '' : `day ${endsAtLeast.day}, `}${wallClock(plan, endsAtLeast.minute)}`;
+  return `${at}; no order of these pulls can end before ${least}.`;
+}
+
 /** 'Takes 2 days, and a rack for 12 sheets.' */
 export function needsWords(plan: PressPlan): string {
   return `Takes ${counted(plan.daysNeeded, 'day')}, and a rack for ${counted(plan.racksNeeded, 'wet sheet')}.`;
@@ -64,7 +74,9 @@ export function needsWords(plan: PressPlan): string {
  */
 export function setUpTags(plan: Pick<PressPlan, 'cards' | 'times'>, index: number): string[] {
   const card = plan.cards[index]!;
-  const morning = index > 0 && plan.times[index]?.day !== plan.times[index - 1]?.day;
+  const bed = plan.times[index]?.bed;
+  const before = plan.times.slice(0, index).findLast((time) => time.bed === bed);
+  const morning = before !== undefined && plan.times[index]?.day !== before.day;
   const tags: string[] = [];
   if (card.mount) tags.push('mount');
   else if (morning) tags.push('mount again');

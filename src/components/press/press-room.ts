@@ -20,7 +20,7 @@ import './log-press.ts';
 import './log-sheets.ts';
 import type { LogPress } from './log-press.ts';
 import { tickedOff, tickedOn, ticksOf } from './log-ticks.ts';
-import { boundWords, freeSwapWords, needsWords, planHeadline } from './plan-words.ts';
+import { boundWords, endWords, freeSwapWords, needsWords, planHeadline } from './plan-words.ts';
 import { type MadePlan, PlanRun } from './plan-run.ts';
 import { PressKeeper } from './press-record.ts';
 import './pdf-choice.ts';
@@ -313,6 +313,7 @@ export class PressRoom extends LitElement {
             <h2 id="order">Pull order</h2>
             <p class="headline" role="status">${planHeadline(plan)}</p>
             <p>${boundWords(plan)}</p>
+            ${running || endWords(plan) === '' ? nothing : html`<p>${endWords(plan)}</p>`}
             <p>${running ? html`<span class="soft">Looking for a better order…</span>` : `${freeSwapWords(plan)} ${needsWords(plan)}`}</p>
             ${this.run.stopped && !running
               ? html`<p class="soft">The search was stopped: a longer one may find a shorter order.</p>`

@@ -30,6 +30,8 @@ const FIGURES: readonly Figure[] = [
   { key: 'transfer', label: 'Ink that reaches the paper', unit: '%', min: 10, max: 100, step: 1, scale: 100 },
   { key: 'lossMl', label: 'Left in screen and bucket', unit: 'mL a colour', min: 0, max: 2000, step: 5 },
   { key: 'overs', label: 'Overs', unit: '%', min: 0, max: 100, step: 1, scale: 100 },
+  { key: 'proofs', label: 'Proofs of each recipe', unit: 'sheets', min: 0, max: 100, step: 1 },
+  { key: 'safety', label: 'More ink, for safety', unit: '%', min: 0, max: 200, step: 1, scale: 100 },
   { key: 'registrationMm', label: 'Register the table holds', unit: 'mm', min: 0, max: 10, step: 0.1 },
 ];
 

@@ -1,12 +1,12 @@
 import { css, html, nothing } from 'lit';
 import type { PressPlan } from '../../engine/output/visit.ts';
-import { REJECTS_A_PULL, withOvers, withRejects } from '../../engine/output/visit-needs.ts';
+import { paperToCut, REJECTS_A_PULL, withRejects } from '../../engine/output/visit-needs.ts';
 import { stackMinutesOf } from '../../engine/ink/drying.ts';
 import type { VisitInk } from '../../engine/output/registry.ts';
 import '../ui/ink-chip.ts';
 import { counted } from '../ui/words.ts';
 import type { MadePlan } from './plan-run.ts';
-import { screensToMake } from './supply-figures.ts';
+import { inkSplit, screensToMake } from './supply-figures.ts';
 import { gramsText, minutesText, recipeLetter } from './plan-words.ts';
 
 export const supplyStyles = css`
@@ -36,6 +36,13 @@ export const supplyStyles = css`
   .supplies ps-ink-chip {
     vertical-align: -4px;
     margin-right: 10px;
+  }
+  .supplies .split {
+    display: block;
+    margin-top: 2px;
+    font-weight: 400;
+    font-size: 13px;
+    color: var(--ink-soft);
   }
   .supplies tr > :last-child {
     padding-right: 0;
@@ -67,8 +74,9 @@ export function inkTable(plan: PressPlan) {
     <tbody>
       ${plan.inks.map((need) => {
         const ink: VisitInk | undefined = inks.get(need.key);
+        const split = inkSplit(need);
         return html`<tr>
-          <th scope="row"><ps-ink-chip .ink=${ink?.ink}></ps-ink-chip>${need.name}</th>
+          <th scope="row"><ps-ink-chip .ink=${ink?.ink}></ps-ink-chip>${need.name}${split === '' ? nothing : html`<span class="split">${split}</span>`}</th>
           <td class="number">${need.areaM2.toFixed(2)} m²</td>
           <td class="number">${ink === undefined ? '' : minutesText(ink.ink.dryMinutes)}</td>
           <td class="number">${ink === undefined ? '' : minutesText(stackMinutesOf(ink.ink))}</td>
@@ -104,14 +112,13 @@ export function stockTable(plan: PressPlan) {
   </table>`;
 }
 
-/** Paper to cut, by recipe, with overs. */
+/** Paper to cut, by recipe, with overs and proofs. */
 export function paperTable({ plan, recipes, input }: MadePlan) {
   const rows = plan.recipes.map(({ title, sheets }, r) => ({
     title,
     paper: recipes[r]!.paper,
-    good: sheets.length,
+    ...paperToCut(sheets.length, input.press),
     begun: withRejects(sheets.length, recipes[r]!.pulls.length),
-    cut: withOvers(sheets.length, input.press.overs),
   }));
   const all = rows.reduce((sum, { cut }) => sum + cut, 0);
   return html`<table class="supplies">
@@ -124,22 +131,24 @@ export function paperTable({ plan, recipes, input }: MadePlan) {
         <th scope="col">Paper</th>
         <th scope="col" class="number">Sheets</th>
         <th scope="col" class="number">Overs</th>
+        <th scope="col" class="number">Proofs</th>
         <th scope="col" class="number">Cut</th>
       </tr>
     </thead>
     <tbody>
       ${rows.map(
-        ({ title, paper, good, cut }, r) => html`<tr>
+        ({ title, paper, good, overs, proofs, cut }, r) => html`<tr>
           <th scope="row">${recipeLetter(r)} ${title}</th>
           <td>${paper.name}, <span style="white-space: nowrap">${paper.widthMm} × ${paper.heightMm} mm</span></td>
           <td class="number">${good}</td>
-          <td class="number">${cut - good}</td>
+          <td class="number">${overs}</td>
+          <td class="number">${proofs}</td>
           <td class="number"><b>${cut}</b></td>
         </tr>`,
       )}
       ${rows.length > 1
         ? html`<tr>
-            <th scope="row" colspan="4">In all</th>
+            <th scope="row" colspan="5">In all</th>
             <td class="number"><b>${all}</b></td>
           </tr>`
         : nothing}

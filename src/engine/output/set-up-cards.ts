@@ -1,4 +1,4 @@
-import type { PullPlan } from '../pullorder/types.ts';
+import type { PullPlan, SetUp } from '../pullorder/types.ts';
 import type { Pull } from '../stack/types.ts';
 import type { VisitInk, VisitScreen } from './registry.ts';
 import { layOfText, type VisitProblem } from './visit-problem.ts';
@@ -39,13 +39,24 @@ export interface SetUpCard {
 /**
  * Reads a plan back into the studio's words.
  * @param plan a plan of `visit.problem`
+ * @param beds the bed of each set-up: what changes is told against the set-up before on its bed
+ * @param onPress what is on the first bed already
  */
-export function setUpCards(plan: PullPlan, visit: VisitProblem): SetUpCard[] {
+export function setUpCards(
+  plan: Pick<PullPlan, 'setUps'>,
+  visit: VisitProblem,
+  beds: readonly number[] = [],
+  onPress?: Pick<SetUp, 'screen' | 'ink' | 'offset'>,
+): SetUpCard[] {
   const screens = new Map(visit.registry.screens.map((screen) => [screen.key, screen]));
   const inks = new Map(visit.registry.inks.map((ink) => [ink.key, ink]));
   const printed: number[][] = visit.sheets.map(() => []);
+  const last = new Map<number, Pick<SetUp, 'screen' | 'ink' | 'offset'>>(onPress === undefined ? [] : [[0, onPress]]);
   return plan.setUps.map((setUp, at) => {
-    const before = plan.setUps[at - 1];
+    const bed = beds[at] ?? 0;
+    const before = last.get(bed);
+    for (const [other, setUpThere] of last) if (setUpThere.screen === setUp.screen) last.set(other, { ...setUpThere, screen: '' });
+    last.set(bed, setUp);
     const mount = before?.screen !== setUp.screen;
     const bySheet = new Map<number, number[]>();
     for (const [sheet, pull] of setUp.pulls) {

@@ -25,6 +25,10 @@ export interface VisitFigures {
   rackPlaces?: number;
   /** Press beds, each with a printer. */
   beds?: number;
+  /** More ink than was worked out, share of it, so that no colour runs out. */
+  safety?: number;
+  /** Sheets of each recipe pulled as proofs, through all of its set-ups. */
+  proofs?: number;
 }
 
 /** What a visit takes where the studio has said nothing; common practice, no source. */
@@ -35,6 +39,8 @@ const DEFAULTS = {
   mixMinutes: 10,
   rackPlaces: 0,
   beds: 1,
+  safety: 0.1,
+  proofs: 1,
 };
 
 /** A studio's figures with none left open. */

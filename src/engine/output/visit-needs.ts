@@ -3,8 +3,11 @@ import { intersectionArea } from '../geometry/booleans.ts';
 import { stackMinutesOf } from '../ink/drying.ts';
 import type { Ink } from '../ink/types.ts';
 import { meshVolumeCm3PerM2 } from '../ink/mesh.ts';
-import { visitTimeline } from '../pullorder/timeline.ts';
-import type { DayPart, PullPlan } from '../pullorder/types.ts';
+import { DAY_MINUTES } from '../pullorder/day-clock.ts';
+import { endOf } from '../pullorder/timeline-beds.ts';
+import type { TimelineInput, TimelineStart } from '../pullorder/timeline-input.ts';
+import { timelineOf } from '../pullorder/timeline.ts';
+import type { DayPart, SetUp } from '../pullorder/types.ts';
 import { inkGrams, stockGrams } from '../quantities/ink.ts';
 import { sheetsWithOvers } from '../quantities/sheets.ts';
 import type { InkRun } from '../quantities/types.ts';
@@ -18,10 +21,15 @@ import type { VisitProblem } from './visit-problem.ts';
 export interface InkNeed {
   key: string;
   name: string;
-  /** Area printed, all pulls on all sheets with overs, m². */
+  /** Area printed, all pulls on all sheets with overs and proofs, m². */
   areaM2: number;
-  /** Wet ink to mix, with what stays in screen and bucket, g. */
+  /** Wet ink to mix, g: what the four below come to. */
   grams: number;
+  /** On sheets and overs, on proofs, left in screen and bucket, and for safety, g. */
+  printedG: number;
+  proofsG: number;
+  lossG: number;
+  safetyG: number;
 }
 
 /** What to have of one stock ink over the whole visit. */
@@ -52,6 +60,12 @@ export interface CardTime {
   fits: boolean;
 }
 
+/** A moment of the visit: days from 1, minutes from the day's start. */
+export interface Moment {
+  day: number;
+  minute: number;
+}
+
 /** The visit in time. */
 export interface VisitTimes {
   times: CardTime[];
@@ -60,6 +74,8 @@ export interface VisitTimes {
   /** The day's clock: minutes after midnight at which it begins, minutes from then on. */
   clock: { startMinute: number; workMinutes: number; lunch: { fromMinute: number; minutes: number } | null };
   daysNeeded: number;
+  /** When all is washed up, minutes from the start of its day. */
+  ends: Moment;
   /** Most sheets that lie wet at once. */
   racksNeeded: number;
   /** What does not fit, a sentence each. */
@@ -79,6 +95,13 @@ export function withOvers(sheets: number, overs: number): number {
   return Math.ceil(sheets * (1 + overs) - 1e-9);
 }
 
+/** Paper to cut for a run: good sheets, overs and proofs. */
+export function paperToCut(good: number, given: VisitFigures): { good: number; overs: number; proofs: number; cut: number } {
+  const { overs: share, proofs } = wholeFigures(given);
+  const overs = withOvers(good, share) - good;
+  return { good, overs, proofs, cut: good + overs + proofs };
+}
+
 /** Spoiled at each pull, share, to show how rejects compound; common practice, no source. */
 export const REJECTS_A_PULL = 0.02;
 
@@ -95,29 +118,35 @@ export function withRejects(good: number, pulls: number): number {
  * Wet ink to mix for a visit, by ink.
  * @throws EngineError 'quantities.bad-number', 'ink.bad-mesh' with a sentence
  */
-export function visitInks(visit: VisitProblem, figures: VisitFigures): InkNeed[] {
+export function visitInks(visit: VisitProblem, given: VisitFigures): InkNeed[] {
+  const { transfer, lossMl, overs, proofs, safety } = wholeFigures(given);
   const { registry } = visit;
   const densityGPerCm3 = Object.fromEntries(registry.inks.map(({ key, ink }) => [key, ink.densityGPerCm3]));
-  const needs = new Map<string, InkNeed>(registry.inks.map(({ key, ink }) => [key, { key, name: ink.name, areaM2: 0, grams: 0 }]));
-  const losses = new Set<string>();
+  const nothing = { areaM2: 0, grams: 0, printedG: 0, proofsG: 0, lossG: 0, safetyG: 0 };
+  const needs = new Map<string, InkNeed>(registry.inks.map(({ key, ink }) => [key, { key, name: ink.name, ...nothing }]));
   for (const [r, recipe] of visit.recipes.entries()) {
     const areas = pullAreas(recipe);
-    const sheets = withOvers(visit.sheets.filter((sheet) => sheet.recipe === r).length, figures.overs);
+    const sheets = withOvers(visit.sheets.filter((sheet) => sheet.recipe === r).length, overs);
     const meshes = new Map(recipe.screens.map((screen) => [screen.id, screen.mesh]));
     const runs: InkRun[] = recipe.pulls.map((pull, p) => ({
       ink: registry.inkKey[r]!.get(pull.ink)!,
       areaMm2: areas[p]!,
       sheets,
+      proofs,
       strokes: pull.strokes,
       volumeCm3PerM2: meshVolumeCm3PerM2(meshes.get(pull.screen)!),
     }));
     // Each recipe has its own stroke gain; what stays in screen and bucket is counted once an ink.
     const { strokeGain } = recipe;
-    for (const need of inkGrams(runs, { transfer: figures.transfer, lossMl: figures.lossMl, strokeGain, densityGPerCm3 })) {
+    for (const need of inkGrams(runs, { transfer, lossMl, strokeGain, densityGPerCm3, safety })) {
       const sum = needs.get(need.ink)!;
       sum.areaM2 += need.areaM2;
-      sum.grams += need.printedG + (losses.has(need.ink) ? 0 : need.lossG);
-      losses.add(need.ink);
+      sum.printedG += need.printedG;
+      sum.proofsG += need.proofsG;
+      sum.lossG = need.lossG;
+      const wanted = sum.printedG + sum.proofsG + sum.lossG;
+      sum.safetyG = wanted * safety;
+      sum.grams = wanted + sum.safetyG;
     }
   }
   return [...needs.values()];
@@ -141,38 +170,61 @@ export function visitStocks(visit: VisitProblem, needs: readonly InkNeed[]): Sto
       }),
     ]),
   );
-  const wet = needs.map(({ key, areaM2, grams }) => ({ ink: key, areaM2, printedG: grams, lossG: 0, totalG: grams }));
+  const wet = needs.map(({ key, grams }) => ({ ink: key, totalG: grams }));
   return [...stockGrams(wet, mixes)].map(([stock, grams]) => ({ name: names.get(stock)!, grams }));
 }
 
-/**
- * Lays a plan out over the days of a visit, with drying.
- * @throws EngineError 'visit.bad-number' with a sentence when a figure is none
- */
-export function visitTimes(plan: Pick<PullPlan, 'setUps'>, visit: VisitProblem, given: VisitFigures): VisitTimes {
+/** A moment of so many minutes from the first day's start. */
+export function momentOf(minutes: number): Moment {
+  const day = Math.floor(minutes / DAY_MINUTES);
+  return { day: day + 1, minute: Math.round(minutes - day * DAY_MINUTES) };
+}
+
+/** What the timeline of a visit is laid out from. */
+export function timelineInput(visit: VisitProblem, given: VisitFigures, start?: TimelineStart): TimelineInput {
   const figures = wholeFigures(given);
-  const { dayStartMinute, lunchStartMinute, lunchMinutes, hoursPerDay } = figures;
-  const fromMinute = lunchStartMinute - dayStartMinute;
-  const lunch = lunchMinutes > 0 && fromMinute > 0 && fromMinute < hoursPerDay * 60 ? { fromMinute, minutes: lunchMinutes } : null;
-  const byInk = (minutes: (ink: Ink) => number): Record<string, number> =>
-    Object.fromEntries(visit.registry.inks.map(({ key, ink }) => [key, minutes(ink)]));
-  const dry = byInk((ink) => ink.dryMinutes);
-  const stack = byInk(stackMinutesOf);
-  const { timeline, problems } = visitTimeline(
-    visit.problem,
-    plan,
-    figures,
-    dry,
-    {
+  const { lunch } = clockOf(figures);
+  return {
+    problem: visit.problem,
+    times: figures,
+    dryMinutesByInk: byInk(visit, (ink) => ink.dryMinutes),
+    visit: {
       days: figures.days,
-      hoursPerDay,
+      hoursPerDay: figures.hoursPerDay,
       beds: figures.beds,
       ...(lunch === null ? {} : { lunch }),
       ...(figures.rackPlaces > 0 ? { rackPlaces: figures.rackPlaces } : {}),
     },
-    visit.sheets.map((sheet) => visit.drying[sheet.recipe]!),
-    stack,
-  );
+    touching: visit.sheets.map((sheet) => visit.drying[sheet.recipe]!),
+    stackMinutesByInk: byInk(visit, stackMinutesOf),
+    start,
+  };
+}
+
+function byInk(visit: VisitProblem, minutes: (ink: Ink) => number): Record<string, number> {
+  return Object.fromEntries(visit.registry.inks.map(({ key, ink }) => [key, minutes(ink)]));
+}
+
+function clockOf({ dayStartMinute, lunchStartMinute, lunchMinutes, hoursPerDay }: Required<VisitFigures>): VisitTimes['clock'] {
+  const fromMinute = lunchStartMinute - dayStartMinute;
+  const lunch = lunchMinutes > 0 && fromMinute > 0 && fromMinute < hoursPerDay * 60 ? { fromMinute, minutes: lunchMinutes } : null;
+  return { startMinute: dayStartMinute, workMinutes: hoursPerDay * 60, lunch };
+}
+
+/**
+ * Lays a plan out over the days of a visit, with drying.
+ * @param plan with the bed of each set-up; without, each takes the bed that is done with it first
+ * @throws EngineError 'visit.bad-number' with a sentence when a figure is none
+ */
+export function visitTimes(
+  plan: { setUps: readonly SetUp[]; beds?: readonly number[] },
+  visit: VisitProblem,
+  given: VisitFigures,
+  start?: TimelineStart,
+): VisitTimes {
+  const input = timelineInput(visit, given, start);
+  const { timeline, problems } = timelineOf(input)(plan.setUps, plan.beds);
+  const { dryMinutesByInk: dry, stackMinutesByInk: stack = dry } = input;
   return {
     times: timeline.times.map(({ setUp, day, bed, startMinute, endMinute, waitMinutes, waitFor, rackWaitMinutes, fits }) => ({
       day,
@@ -187,8 +239,9 @@ export function visitTimes(plan: Pick<PullPlan, 'setUps'>, visit: VisitProblem, 
       fits,
     })),
     parts: timeline.parts,
-    clock: { startMinute: dayStartMinute, workMinutes: hoursPerDay * 60, lunch },
+    clock: clockOf(wholeFigures(given)),
     daysNeeded: timeline.daysNeeded,
+    ends: momentOf(endOf(timeline)),
     racksNeeded: timeline.racksNeeded,
     problems,
   };

@@ -1,11 +1,14 @@
 import { createPlanner, UNITS_PER_MS } from '../pullorder/planner.ts';
+import { type Arrangement, arrangeSetUps, changesOnBeds } from '../pullorder/timeline-beds.ts';
+import { earliestEnd } from '../pullorder/timeline-bound.ts';
+import type { TimelineStart } from '../pullorder/timeline-input.ts';
 import type { PullPlan } from '../pullorder/types.ts';
 import { type SetUpCard, setUpCards } from './set-up-cards.ts';
-import type { VisitFigures } from './visit-figures.ts';
-import { type InkNeed, type StockNeed, type VisitTimes, visitInks, visitStocks, visitTimes } from './visit-needs.ts';
+import { type VisitFigures, wholeFigures } from './visit-figures.ts';
+import { type InkNeed, type Moment, momentOf, type StockNeed, timelineInput, type VisitTimes, visitInks, visitStocks, visitTimes } from './visit-needs.ts';
 import { visitProblem, type VisitProblem, type VisitRunInput, type VisitSheet } from './visit-problem.ts';
 
-export type { CardTime, InkNeed, StockNeed } from './visit-needs.ts';
+export type { CardTime, InkNeed, Moment, StockNeed } from './visit-needs.ts';
 
 /** What a visit is planned from. */
 export interface VisitInput {
@@ -28,8 +31,10 @@ export interface PressPlan extends VisitTimes {
   mounts: number;
   inkChanges: number;
   registerMoves: number;
-  /** No order has fewer. */
+  /** No order has fewer; on several beds a frame that stays counts once. */
   bound: { setUps: number; mounts: number };
+  /** No order of these pulls is washed up sooner; null while unknown or when a set-up runs past its day, absent in orders kept from before. */
+  endsAtLeast?: Moment | null;
   /** Overlapping pairs that may change places, over all recipes. */
   freeSwaps: number;
   /** How many more set-ups the order would need if no pair might change places; null while unknown. */
@@ -39,32 +44,51 @@ export interface PressPlan extends VisitTimes {
   done: boolean;
 }
 
+/** Arrangements tried between two steps. */
+const TRIED_A_STEP = 20;
 /** Steps are short, so that a worker can be stopped between two of them. */
 const STEP_UNITS = 20 * UNITS_PER_MS;
 
+/** A visit that is planned, and how it stands when its plan begins. */
+interface Planned {
+  visit: VisitProblem;
+  inks: InkNeed[];
+  press: VisitFigures;
+  start: TimelineStart | undefined;
+}
+
 function describe(
-  plan: PullPlan,
-  visit: VisitProblem,
-  inks: InkNeed[],
-  press: VisitFigures,
+  plan: Pick<PullPlan, 'setUps' | 'bound'> & { beds?: number[] },
+  { visit, inks, press, start }: Planned,
 ): Omit<PressPlan, 'savedSetUps' | 'savedMounts' | 'done'> {
+  const times = visitTimes(plan, visit, press, start);
+  const beds = plan.beds ?? times.times.map(({ bed }) => bed);
+  const late = times.problems.some(({ code }) => code === 'visit.long-set-up');
+  const input = timelineInput(visit, press, start);
+  const arranged = plan.beds !== undefined;
   return {
-    ...visitTimes(plan, visit, press),
+    ...times,
     sheets: visit.sheets,
     recipes: visit.recipes.map((recipe, r) => ({
       id: recipe.id,
       title: recipe.title,
       sheets: visit.sheets.filter((sheet) => sheet.recipe === r).map((sheet) => sheet.number),
     })),
-    cards: setUpCards(plan, visit),
+    cards: setUpCards(plan, visit, beds, start?.onPress),
     inks,
     stocks: visitStocks(visit, inks),
-    mounts: plan.mounts,
-    inkChanges: plan.inkChanges,
-    registerMoves: plan.registerMoves,
-    bound: plan.bound,
+    ...changesOnBeds(plan.setUps, beds, start?.onPress),
+    bound: { setUps: plan.bound.setUps, mounts: leastMounts(plan, visit, press, start) },
+    endsAtLeast: arranged && !late ? momentOf(earliestEnd(input, plan.bound.mounts)) : null,
     freeSwaps: visit.freeSwaps.reduce((sum, count) => sum + count, 0),
   };
+}
+
+/** On one bed what the planner proves; on several each frame may stay where it is. */
+function leastMounts({ bound }: Pick<PullPlan, 'bound'>, visit: VisitProblem, press: VisitFigures, start?: TimelineStart): number {
+  const there = start?.onPress === undefined ? 0 : 1;
+  const frames = new Set(visit.problem.sheets.flatMap((sheet) => sheet.pulls.map((pull) => pull.screen)));
+  return Math.max(0, (wholeFigures(press).beds > 1 ? frames.size : bound.mounts) - there);
 }
 
 function cost(plan: PullPlan): number[] {
@@ -82,13 +106,19 @@ function better(a: PullPlan, b: PullPlan): boolean {
  * @param budgetMs work allowed for the order itself; a quarter of it goes to what free swaps save
  * @param now a clock, ms, for slow machines: planning also ends when twice the budget has gone by
  *   on it; the order then depends on the machine
+ * @param startOf how the visit stands when its plan begins; absent = at rest
  * @yields the best order so far, after each step
  * @throws EngineError as `visitProblem` and the planner do
  */
-export function* planVisit(input: VisitInput, budgetMs: number, now: () => number = () => 0): Generator<PressPlan, void> {
+export function* planVisit(
+  input: VisitInput,
+  budgetMs: number,
+  now: () => number = () => 0,
+  startOf?: (visit: VisitProblem) => TimelineStart,
+): Generator<PressPlan, void> {
   const late = now() + 2 * budgetMs;
   const visit = visitProblem(input.runs, input.minDeltaE);
-  const inks = visitInks(visit, input.press);
+  const planned: Planned = { visit, inks: visitInks(visit, input.press), press: input.press, start: startOf?.(visit) };
   const allowed = budgetMs * UNITS_PER_MS;
   const search = createPlanner(visit.problem, { seed: input.seed, units: allowed });
   let best: PullPlan | null = null;
@@ -97,7 +127,7 @@ export function* planVisit(input: VisitInput, budgetMs: number, now: () => numbe
     const step = search.step(Math.min(STEP_UNITS, units));
     best = step.best;
     done = step.done;
-    yield { ...describe(best, visit, inks, input.press), savedSetUps: null, savedMounts: null, done: false };
+    yield { ...describe(best, planned), savedSetUps: null, savedMounts: null, done: false };
   }
   if (best === null) return;
   let rigid: PullPlan | null = null;
@@ -108,15 +138,29 @@ export function* planVisit(input: VisitInput, budgetMs: number, now: () => numbe
       const step = search.step(Math.min(STEP_UNITS, units));
       rigid = step.best;
       ended = step.done;
-      yield { ...describe(best, visit, inks, input.press), savedSetUps: null, savedMounts: null, done: false };
+      yield { ...describe(best, planned), savedSetUps: null, savedMounts: null, done: false };
     }
     // An order that obeys more is also an order of the freer problem.
     if (rigid !== null && better(rigid, best)) best = { ...rigid, bound: best.bound };
   }
+  const arranged = yield* arrange(best, planned, input.seed);
   yield {
-    ...describe(best, visit, inks, input.press),
+    ...describe({ ...arranged, bound: best.bound }, planned),
     savedSetUps: rigid === null ? 0 : rigid.setUps.length - best.setUps.length,
-    savedMounts: rigid === null ? 0 : rigid.mounts - best.mounts,
+    // On several beds a frame stays, and what the planner counts on one says little.
+    savedMounts: rigid === null || wholeFigures(input.press).beds > 1 ? 0 : rigid.mounts - best.mounts,
     done: true,
   };
+}
+
+/** Puts an order on the beds, in steps. */
+function* arrange(best: PullPlan, planned: Planned, seed: string): Generator<PressPlan, Arrangement> {
+  const input = timelineInput(planned.visit, planned.press, planned.start);
+  const steps = arrangeSetUps(input, best.setUps, { seed, enough: earliestEnd(input, best.bound.mounts) });
+  const waiting = { ...describe(best, planned), savedSetUps: null, savedMounts: null, done: false };
+  for (let tried = 1; ; tried++) {
+    const next = steps.next();
+    if (next.done === true) return next.value;
+    if (tried % TRIED_A_STEP === 0) yield waiting;
+  }
 }

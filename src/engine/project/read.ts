@@ -79,6 +79,8 @@ const projectSchema = z.object({
     mixMinutes: z.number().min(0).max(600).optional(),
     rackPlaces: z.int().min(0).max(10_000).optional(),
     beds: z.int().min(1).max(2).optional(),
+    safety: z.number().min(0).max(2).optional(),
+    proofs: z.int().min(0).max(100).optional(),
   }),
   lesson: z.array(pullSchema).max(5),
   pins: z

@@ -4,6 +4,8 @@ export interface InkRun {
   /** Printed area of one pull on one sheet, mm². */
   areaMm2: number;
   sheets: number;
+  /** Proofs beside the sheets, pulled alike; absent = none. */
+  proofs?: number;
   strokes: number;
   /** What the screen's mesh carries, cm³/m². */
   volumeCm3PerM2: number;
@@ -18,16 +20,22 @@ export interface InkSettings {
   lossMl: number;
   /** Wet density by ink, g/cm³; absent inks take 1.15, from memory. */
   densityGPerCm3: Readonly<Record<string, number>>;
+  /** More than was worked out, share of it; absent = none. */
+  safety?: number;
 }
 
 export interface InkNeed {
   ink: string;
-  /** All pulls together, m². */
+  /** All pulls together, proofs too, m². */
   areaM2: number;
   /** On the sheets, g. */
   printedG: number;
+  /** On the proofs, g. */
+  proofsG: number;
   /** In screen and bucket, g. */
   lossG: number;
+  /** To be on the safe side, g. */
+  safetyG: number;
   /** To mix, g. */
   totalG: number;
 }

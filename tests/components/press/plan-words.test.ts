@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import type { PressPlan } from '../../../src/engine/output/visit.ts';
 import { waitWords } from '../../../src/components/press/drying-words.ts';
+import { inkSplit } from '../../../src/components/press/supply-figures.ts';
 import {
   boundWords,
   clockText,
+  endWords,
   freeSwapWords,
   layShort,
   layWords,
@@ -26,6 +28,7 @@ function plan(change: Partial<PressPlan> & { setUps?: number }): PressPlan {
     parts: [],
     clock: { startMinute: 570, workMinutes: 420, lunch: null },
     daysNeeded: 1,
+    ends: { day: 2, minute: 350 },
     racksNeeded: 4,
     problems: [],
     inks: [],
@@ -53,7 +56,35 @@ describe('planHeadline', () => {
   });
 });
 
+describe('endWords', () => {
+  it('should tell the end and what no order beats', () => {
+    expect(endWords(plan({ endsAtLeast: { day: 2, minute: 90 } }))).toBe('It ends on day 2 at 15:20, washed up; no order of these pulls can end before 11:00.');
+    expect(endWords(plan({ endsAtLeast: { day: 1, minute: 390 } }))).toContain('can end before day 1, 16:00.');
+    expect(endWords(plan({ endsAtLeast: { day: 2, minute: 350 } }))).toBe('It ends on day 2 at 15:20, washed up: no order of these pulls ends sooner.');
+  });
+  it('should keep silent where that is not known', () => {
+    expect(endWords(plan({}))).toBe('');
+    expect(endWords(plan({ endsAtLeast: null }))).toBe('');
+  });
+});
+
+describe('inkSplit', () => {
+  it('should say what the grams are for, and nothing of an order kept from before', () => {
+    expect(inkSplit({ printedG: 24.4, proofsG: 1.25, lossG: 115, safetyG: 0 })).toBe('sheets 24 g, proofs 1.3 g, left behind 115 g');
+    expect(inkSplit({ grams: 12 })).toBe('');
+  });
+});
+
 describe('setUpTags', () => {
+  it('should look to the set-up before on the same bed', () => {
+    const card = { mount: false, inkChange: false, registerMove: false };
+    const visit = {
+      cards: [{ ...card, mount: true }, { ...card, mount: true }, card],
+      times: [{ day: 1, bed: 0 }, { day: 2, bed: 1 }, { day: 1, bed: 0 }],
+    } as unknown as PressPlan;
+    expect([0, 1, 2].map((at) => setUpTags(visit, at))).toEqual([['mount'], ['mount'], []]);
+  });
+
   it('should mount again in the morning what was washed up overnight', () => {
     const card = { mount: false, inkChange: true, registerMove: false };
     const visit = {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { demoStocks, mixInks } from '../../../src/engine/ink/index.ts';
 import { planVisit, type PressPlan } from '../../../src/engine/output/visit.ts';
+import { paperToCut } from '../../../src/engine/output/visit-needs.ts';
 import { visitProblem } from '../../../src/engine/output/visit-problem.ts';
 import { checkPlan } from '../../../src/engine/pullorder/check-plan.ts';
 import { recipeOf } from '../../../src/engine/recipe/write.ts';
@@ -69,13 +70,31 @@ describe('planVisit', () => {
   });
 
   it('should weigh ink by area, mesh and sheets', () => {
-    // By hand: 200 × 100 mm on 2 sheets and their over (⌈2 × 1.12⌉ = 3): 0.06 m². Mesh 90-48:
-    // (63.11 / 111.11)² × 1.55 × 48 µm = 24.0 cm³/m²; × 0.8 transfer × 1.15 g/cm³ = 1.325 g,
-    // and 100 mL that stay behind = 115 g.
+    // By hand: 200 × 100 mm on 2 sheets, their over (⌈2 × 1.12⌉ = 3) and a proof: 0.08 m². Mesh 90-48:
+    // (63.11 / 111.11)² × 1.55 × 48 µm = 24.0 cm³/m²; × 0.8 transfer × 1.15 g/cm³ = 1.325 g on three
+    // sheets, 0.442 g on the proof, 100 mL that stay behind = 115 g, and a tenth of it all for safety.
     const one = recipeOf([pullOf('x', 's1', 'rust')], drawer, { id: 'o', title: 'One' });
     const [need] = plan([{ recipe: one, sheets: 2 }]).inks;
-    expect(need!.areaM2).toBeCloseTo(0.06, 6);
-    expect(need!.grams).toBeCloseTo(116.325, 2);
+    expect(need!.areaM2).toBeCloseTo(0.08, 6);
+    expect(need!.printedG).toBeCloseTo(1.325, 2);
+    expect(need!.proofsG).toBeCloseTo(0.442, 2);
+    expect(need!.lossG).toBeCloseTo(115, 6);
+    expect(need!.safetyG).toBeCloseTo(11.677, 2);
+    expect(need!.grams).toBeCloseTo(128.443, 2);
+  });
+
+  it('should take the margin and the proofs that the studio gives', () => {
+    const one = recipeOf([pullOf('x', 's1', 'rust')], drawer, { id: 'o', title: 'One' });
+    const given = (change: object): PressPlan => {
+      let last: PressPlan | null = null;
+      for (const step of planVisit({ runs: [{ recipe: one, sheets: 2 }], minDeltaE: 1, press: { ...press, ...change }, seed: 'x' }, 20)) last = step;
+      return last!;
+    };
+    const [bare] = given({ safety: 0, proofs: 0 }).inks;
+    expect(bare!.grams).toBeCloseTo(116.325, 2);
+    const [much] = given({ safety: 0.5, proofs: 3 }).inks;
+    expect(much!.grams).toBeCloseTo(1.5 * (2 * 1.325 + 115), 2);
+    expect(paperToCut(10, { ...press, overs: 0.12, proofs: 3 })).toEqual({ good: 10, overs: 2, proofs: 3, cut: 15 });
   });
 
   it('should split mixed inks into grams of stock ink, one bucket of each over all recipes', () => {
@@ -103,5 +122,30 @@ describe('planVisit', () => {
   it('should give the same order for the same seed', () => {
     const runs = [{ recipe: first, sheets: 3 }, { recipe: turned, sheets: 2 }];
     expect(plan(runs)).toEqual(plan(runs));
+  });
+});
+
+describe('a visit on the clock', () => {
+  it('should tell when it ends and that nothing ends sooner than its bound', () => {
+    for (const beds of [1, 2]) {
+      let last: PressPlan | null = null;
+      for (const step of planVisit({ runs: [{ recipe: first, sheets: 4 }, { recipe: turned, sheets: 3 }], minDeltaE: 1, press: { ...press, beds }, seed: 'x' }, 50)) last = step;
+      const { ends, endsAtLeast, cards, times, mounts } = last!;
+      expect(endsAtLeast!.day * 1440 + endsAtLeast!.minute).toBeLessThanOrEqual(ends.day * 1440 + ends.minute);
+      expect(mounts).toBe(cards.filter((card) => card.mount).length);
+      expect(new Set(times.map((time) => time.bed)).size).toBe(beds);
+    }
+  });
+
+  it('should say in a sentence what no visit can be laid out with', () => {
+    const runs = [{ recipe: first, sheets: 3 }];
+    const run = (change: object, of: typeof runs = runs) => () => [...planVisit({ runs: of, minDeltaE: 1, press: { ...press, ...change }, seed: 'x' }, 20)];
+    expect(run({ hoursPerDay: 0 })).toThrow('The length of a day is 0: give more than 0 and at most 24 hours.');
+    expect(run({ proofs: 0.5 })).toThrow('number of proofs of ink');
+    expect(run({ safety: -1 })).toThrow('safety margin is -1: give 0 or more');
+    expect(run({}, [{ recipe: first, sheets: 10_000 }])).toThrow('10000 sheets are more than the 500 that one visit can hold; split them over visits.');
+    // One rack place: only one sheet can lie wet, so a set-up of three waits for each.
+    const held = run({ rackPlaces: 1 })().at(-1)!;
+    expect(held.problems.map(({ message }) => message).join(' ')).toMatch(/The racks hold 1 wet sheet, too few for set-up 1/);
   });
 });

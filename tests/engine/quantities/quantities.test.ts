@@ -16,6 +16,16 @@ describe('inkGrams', () => {
     expect(need!.totalG).toBeCloseTo(252.48, 9);
   });
 
+  it('should weigh proofs like sheets and take a share of all for safety', () => {
+    const run = { ink: 'tar', areaMm2: 100_000, sheets: 30, proofs: 5, strokes: 1, volumeCm3PerM2: 20 };
+    // By hand: 57.6 g on thirty sheets, a sixth of it, 9.6 g, on five proofs, 120 g left; a tenth of 187.2 g.
+    const [need] = inkGrams([run], { ...settings, safety: 0.1 });
+    expect(need!.areaM2).toBeCloseTo(3.5, 9);
+    expect([need!.printedG, need!.proofsG, need!.lossG, need!.safetyG, need!.totalG].map((g) => g.toFixed(3))).toEqual(['57.600', '9.600', '120.000', '18.720', '205.920']);
+    expect(() => inkGrams([{ ...run, proofs: 0.5 }], settings)).toThrow('number of proofs of ink tar is 0.5: give a whole number.');
+    expect(() => inkGrams([run], { ...settings, safety: -0.1 })).toThrow('safety margin is -0.1: give 0 or more.');
+  });
+
   it('should take 1.15 g/cm³ for an ink without a density', () => {
     const [need] = inkGrams([{ ink: 'foam', areaMm2: 1e6, sheets: 1, strokes: 1, volumeCm3PerM2: 10 }], settings);
     expect(need!.printedG).toBeCloseTo(9.2, 9);
@@ -31,7 +41,7 @@ describe('inkGrams', () => {
 
 describe('stockGrams', () => {
   it('should split by weight and keep the whole', () => {
-    const need = (ink: string, totalG: number) => ({ ink, areaM2: 1, printedG: totalG, lossG: 0, totalG });
+    const need = (ink: string, totalG: number) => ({ ink, totalG });
     const grams = stockGrams([need('dusk', 300), need('base', 50)], {
       dusk: [{ stock: 'blue', parts: 1 }, { stock: 'base', parts: 2 }],
     });

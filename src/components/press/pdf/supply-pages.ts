@@ -1,5 +1,5 @@
 import { stackMinutesOf } from '../../../engine/ink/drying.ts';
-import { withOvers } from '../../../engine/output/visit-needs.ts';
+import { paperToCut } from '../../../engine/output/visit-needs.ts';
 import { counted } from '../../ui/words.ts';
 import type { MadePlan } from '../plan-run.ts';
 import { gramsText, minutesText, recipeLetter } from '../plan-words.ts';
@@ -76,12 +76,12 @@ export function supplyPages(out: PageWriter, made: MadePlan): void {
   out.heading('Paper');
   rows(
     out,
-    ['Recipe', 'Paper', 'Sheets', 'Overs', 'Cut'],
-    [250, 46, 42, 36],
+    ['Recipe', 'Paper', 'Sheets', 'Overs', 'Proofs', 'Cut'],
+    [216, 46, 42, 46, 36],
     plan.recipes.map(({ title, sheets }, r) => {
       const { paper } = recipes[r]!;
-      const cut = withOvers(sheets.length, input.press.overs);
-      return [`${recipeLetter(r)} ${title}`, `${paper.name}, ${paper.widthMm} × ${paper.heightMm} mm`, `${sheets.length}`, `${cut - sheets.length}`, `${cut}`];
+      const { good, overs, proofs, cut } = paperToCut(sheets.length, input.press);
+      return [`${recipeLetter(r)} ${title}`, `${paper.name}, ${paper.widthMm} × ${paper.heightMm} mm`, `${good}`, `${overs}`, `${proofs}`, `${cut}`];
     }),
   );
   out.paragraph(OVERS_NOTE, { size: 10, soft: true });
