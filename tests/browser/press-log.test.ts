@@ -1,7 +1,9 @@
 import { readFileSync } from 'node:fs';
-import type { Page } from 'playwright-core';
+import { PDFDocument } from 'pdf-lib';
+import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { enter, openPage, openStudio, type Studio, watch } from './harness.ts';
+import { pdfPages } from '../helpers/pdf-text.ts';
 
 let studio: Studio;
 
@@ -145,28 +147,144 @@ describe('what is left of a visit', () => {
   });
 });
 
-describe('an edition', () => {
-  it('should be numbered, documented and taken to the Press with its proofs', async () => {
+/** Pulls all that is left in the press mode, set-up by set-up. */
+async function pullAll(page: Page): Promise<void> {
+  const press = page.getByRole('dialog', { name: 'At the press' });
+  for (;;) {
+    const left = press.locator('button.tick[aria-checked=false]:not([disabled])');
+    while ((await left.count()) > 0) {
+      const count = await left.count();
+      await left.first().click();
+      await expect.poll(() => left.count()).toBeLessThan(count);
+    }
+    const next = press.getByRole('button', { name: /^To set-up/ });
+    if ((await next.count()) === 0) break;
+    await next.click();
+  }
+  await press.getByText('All set-ups are done.').waitFor();
+  await press.getByRole('button', { name: 'Leave the press' }).click();
+}
+
+async function saved(page: Page, button: Locator): Promise<Buffer> {
+  const [file] = await Promise.all([page.waitForEvent('download', { timeout: 60_000 }), button.click()]);
+  return readFileSync(await file.path());
+}
+
+describe('logs of two devices', () => {
+  it('should show a tick in the other tab at once, and contradictions when a file is brought in', async () => {
     const { page, context, errors } = await openPage(studio);
-    await page.goto(studio.url);
-    await enter(page, 'Wall');
-    await expect.poll(() => page.locator('wall-room').getAttribute('data-state'), { timeout: 30_000 }).toBe('done');
-    await page.getByRole('application', { name: /wall/i }).focus();
-    await page.keyboard.press('ArrowRight');
-    await page.keyboard.press('k');
+    await planned(page, 3);
+    const first = page.getByRole('checkbox', { name: /^Sheet 1 pulled/ }).first();
+    const other = await context.newPage();
+    watch(other, studio, errors);
+    await other.goto(studio.url);
+    await enter(other, 'Press');
+    const there = other.getByRole('checkbox', { name: /^Sheet 1 pulled/ }).first();
+    await there.waitFor();
+    expect(await there.isChecked()).toBe(false);
+    await first.click();
+    await expect.poll(() => there.isChecked()).toBe(true);
+    await other.close();
+
+    // A tablet that lay beside the press ticked the same pull, and one that no sheet of the visit has.
+    const log = JSON.parse((await saved(page, page.getByRole('button', { name: 'Save the log as a file' }))).toString()) as { events: { id: string; device: string; sheet: number }[] };
+    expect(log.events).toHaveLength(1);
+    const [event] = log.events;
+    log.events = [{ ...event!, id: 'tablet-1', device: 'tablet' }, { ...event!, id: 'tablet-2', device: 'tablet', sheet: 77 }];
+    const [chooser] = await Promise.all([page.waitForEvent('filechooser'), page.getByRole('button', { name: 'Bring in another device’s log…' }).click()]);
+    await chooser.setFiles({ name: 'tablet.json', mimeType: 'application/json', buffer: Buffer.from(JSON.stringify(log)) });
+    await page.getByText('tablet.json: 2 entries brought in; 2 contradictions, shown with the sheets.').waitFor();
+    await page.getByText(/^Sheet 1: pull \d+ of .* is logged twice; look at the sheet and undo one/).waitFor();
+    await page.getByText(/^Sheet 77 is in the log, but the visit has no sheet of that number/).waitFor();
+    expect(errors).toEqual([]);
+    await context.close();
+  });
+});
+
+describe('an edition', () => {
+  it('should come of a sheet that went otherwise, be numbered by its sheets, and be documented', async () => {
+    const { page, context, errors } = await openPage(studio);
+    await planned(page, 2);
+    await page.getByRole('button', { name: 'At the press' }).click();
+    const press = page.getByRole('dialog', { name: 'At the press' });
+    await press.getByRole('button', { name: 'Otherwise, sheet 2' }).click();
+    const talk = page.getByRole('dialog', { name: 'Sheet 2' });
+    await talk.getByLabel('Strokes').fill('3');
+    await talk.getByLabel('A lucky accident: keep it').check();
+    await talk.getByRole('button', { name: 'Pulled like this' }).click();
+    await pullAll(page);
+    await page.getByRole('button', { name: 'Keep sheet 2 as a recipe' }).click();
+
     await enter(page, 'Chest');
-    await page.getByRole('button', { name: 'Edition…' }).click();
+    const kept = page.getByRole('listitem', { name: /sheet 2 as pulled/ });
+    await kept.getByText(/^Came from /).waitFor();
+    await kept.getByRole('button', { name: 'Edition…' }).click();
     const dialog = page.getByRole('dialog', { name: /^Edition of/ });
     await dialog.getByLabel('Artist’s proofs (AP)').fill('9');
     await dialog.getByText(/9 artist’s proofs are 45 % of the edition/).waitFor();
-    await dialog.getByLabel('Artist’s proofs (AP)').fill('2');
-    expect(await dialog.getByLabel('Numbering').textContent()).toMatch(/1\/20 .* 20\/20 · BAT · AP 1\/2 · AP 2\/2 · PP 1\/1$/);
-    await dialog.getByLabel('Dates of printing').fill('3 to 5 May');
-    await dialog.getByRole('button', { name: 'Print the documentation sheet' }).click();
-    const sheet = page.frameLocator('iframe[title="Documentation sheet"]').locator('body');
-    await expect.poll(() => sheet.textContent()).toMatch(/3 to 5 May[\s\S]*threads\/cm[\s\S]*1 stroke[\s\S]*not legal advice/);
-    await dialog.getByRole('button', { name: 'Take 24 sheets to the Press' }).click();
-    await page.getByText('24 sheets in all').waitFor();
+    await dialog.getByLabel('Impressions').fill('3');
+    await dialog.getByLabel('Artist’s proofs (AP)').fill('1');
+    await dialog.getByLabel('Printer’s proofs (PP)').fill('0');
+    expect(await dialog.getByLabel('Numbering').textContent()).toBe('1/3 · 2/3 · 3/3 · BAT · AP 1/1');
+    await dialog.getByText('Nothing of this print was logged yet.', { exact: false }).waitFor();
+    await dialog.getByLabel('Spare sheets').fill('1');
+    await dialog.getByLabel('Spare sheets').press('Tab');
+    await dialog.getByLabel(/^By itself/).waitFor();
+    await dialog.getByRole('button', { name: 'Take 6 sheets to the Press' }).click();
+    // The edition has a pull order of its own.
+    await page.getByText('6 sheets in all').waitFor();
+    await page.getByRole('button', { name: /^(Find the pull order|Plan again)$/ }).first().click();
+    const anew = page.getByRole('button', { name: 'Find anew' });
+    if ((await anew.count()) > 0) await anew.click();
+    await expect.poll(() => page.getByRole('button', { name: 'Print the pull sheet' }).isEnabled().catch(() => false), { timeout: 60_000 }).toBe(true);
+    await page.getByRole('button', { name: 'At the press' }).click();
+    await press.getByRole('button', { name: 'Otherwise, sheet 2' }).click();
+    await talk.getByLabel('Note').fill('ink on the margin');
+    await talk.getByRole('button', { name: 'Spoiled' }).click();
+    await expect.poll(() => press.getByRole('checkbox', { name: 'Sheet 2 pulled' }).isDisabled()).toBe(true);
+    await pullAll(page);
+    await page.getByRole('button', { name: 'Numbers and documentation, in the Chest' }).click();
+
+    await kept.getByRole('button', { name: 'Edition…' }).click();
+    const marks = dialog.getByRole('list', { name: 'Marks of the sheets' });
+    await expect.poll(() => marks.getByRole('listitem').count()).toBe(6);
+    const chosen = (sheet: number): Promise<string | null> =>
+      marks.getByLabel(`Mark of sheet ${sheet}`, { exact: true }).evaluate((select) => (select as HTMLSelectElement).selectedOptions[0]!.textContent);
+    expect(await Promise.all([1, 3, 4, 5, 6].map(chosen))).toEqual(['1/3', '2/3', '3/3', 'BAT', 'AP 1/1']);
+    expect(await marks.getByRole('listitem', { name: 'Sheet 2', exact: true }).textContent()).toMatch(/reject\s*ink on the margin/);
+    await marks.getByLabel('Mark of sheet 1', { exact: true }).selectOption('BAT');
+    await expect.poll(async () => (await Promise.all([1, 3, 4, 5, 6].map(chosen))).join()).toBe('BAT,1/3,2/3,3/3,AP 1/1');
+
+    // What is typed outlives the window and the page.
+    await dialog.getByRole('textbox', { name: 'Artist', exact: true }).fill('Łucja Žižková');
+    await dialog.getByRole('textbox', { name: 'Workshop and printer' }).fill('Εργαστήριο Екатерина');
+    await dialog.getByLabel(/^Fate of screen/).first().selectOption('cancelled');
+    await dialog.getByLabel(/by whom$/).first().fill('M. Sand');
+    await dialog.getByLabel(/by whom$/).first().press('Tab');
+    await dialog.getByRole('button', { name: 'Close' }).click();
+    await page.reload();
+    await kept.getByRole('button', { name: 'Edition…' }).click();
+    await expect.poll(() => dialog.getByRole('textbox', { name: 'Artist', exact: true }).inputValue()).toBe('Łucja Žižková');
+    await expect.poll(async () => chosen(1)).toBe('BAT');
+
+    for (const [size, width] of [['A4', 210 / 25.4], ['Letter', 8.5]] as const) {
+      await dialog.getByLabel('Page size of the documentation').selectOption(size);
+      const bytes = await saved(page, dialog.getByRole('button', { name: 'Save the documentation as PDF' }));
+      expect((await PDFDocument.load(bytes)).getPage(0).getWidth() / 72).toBeCloseTo(width, 3);
+      const text = (await pdfPages(bytes)).join('\n');
+      for (const line of ['Łucja Žižková', 'Εργαστήριο Екатерина', 'cancelled, by M. Sand', '1 sheet spoiled and taken out:', 'Signature of the artist']) expect(text).toContain(line);
+      expect(text).toMatch(/\nBAT\n1\n/);
+      expect(text).toMatch(/\n1\/3\n3\n/);
+      expect(text).toMatch(/spoiled: ink on the margin/);
+      expect(text).toMatch(/\d+\/cm, thread \d+ µm/);
+    }
+    await dialog.getByRole('button', { name: 'Close' }).click();
+
+    // The family is followed through both visits, with the marks of this one.
+    const visits = page.getByRole('region', { name: 'Visits' });
+    await visits.getByLabel('Sheets of').selectOption({ index: 1 });
+    await expect.poll(() => visits.getByRole('listitem', { name: /^Sheet \d/ }).count(), { timeout: 20_000 }).toBe(8);
+    await visits.getByText('AP 1/1').waitFor();
     expect(errors).toEqual([]);
     await context.close();
   });

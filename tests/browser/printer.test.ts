@@ -1,5 +1,8 @@
+import { readFileSync } from 'node:fs';
+import { PDFDocument } from 'pdf-lib';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { enter, openPage, openStudio, type Studio } from './harness.ts';
+import { pdfPages } from '../helpers/pdf-text.ts';
 
 let studio: Studio;
 
@@ -74,8 +77,24 @@ describe('the printer', () => {
     // The state pictures are in it, so it is far larger than its text.
     expect(pdf.length).toBeGreaterThan(100_000);
 
-    // A visit takes days: after a reload the same order stands there, with what was ticked.
+    // The same as a file: the grid, the days, what to have ready, the cards, the passports.
     await page.emulateMedia({ media: 'screen' });
+    for (const [size, wide] of [['A4', 210 / 25.4], ['Letter', 8.5]] as const) {
+      await page.getByLabel('Page size of the PDF').selectOption(size);
+      const [file] = await Promise.all([page.waitForEvent('download', { timeout: 60_000 }), page.getByRole('button', { name: 'Save as PDF' }).click()]);
+      const bytes = readFileSync(await file.path());
+      expect((await PDFDocument.load(bytes)).getPage(0).getWidth() / 72).toBeCloseTo(wide, 3);
+      const pages = await pdfPages(bytes);
+      for (const first of ['Pull sheet', 'Set-up grid', 'Days', 'Screens', 'Set-up 1', 'Sheets']) {
+        expect(pages.filter((text) => text.startsWith(`${first}\n`)).length, first).toBeGreaterThan(0);
+      }
+      const all = pages.join('\n');
+      expect(all.match(/^Set-up \d+$/gm)).toHaveLength(setUps);
+      expect(all).toMatch(/dries \d+ min: print over the last sheet from/);
+      expect(all).toMatch(/safety data sheets/i);
+    }
+
+    // A visit takes days: after a reload the same order stands there, with what was ticked.
     const headline = await head.textContent();
     const boxes = page.getByRole('checkbox', { name: /^Sheet \d+ pulled/ });
     await boxes.first().check();
