@@ -1,9 +1,20 @@
 import type { Random } from '../base/random.ts';
 import { automataOf } from './beam.ts';
 import { coverBound, type CoverRow } from './cover.ts';
+import { coverLp } from './cover-lp.ts';
 import { exact } from './exact.ts';
+import { LetterGroups, MAX_FOR_TRIPLES } from './letter-groups.ts';
+import { LetterSets, MAX_SET } from './letter-sets.ts';
 import { distinctOrders, type Meter, type Model, type Order } from './model.ts';
 import { forcedCounts } from './multiplicity.ts';
+
+interface KnownRow extends CoverRow {
+  /** Whether `least` is exact; else it was found with so many states. */
+  finished: boolean;
+  nodes: number;
+  /** How much more than their own counts the letters need, per letter. */
+  excess: number;
+}
 
 /**
  * Lower bound on the length of any word that finishes a model, raised bit by bit.
@@ -20,7 +31,11 @@ export class BoundSearch {
   readonly #random: Random;
   readonly #meter: Meter;
   readonly #counts: number[];
-  readonly #rows = new Map<string, CoverRow>();
+  readonly #rows = new Map<string, KnownRow>();
+  readonly #sets: LetterSets;
+  /** Letters that come twice on some sheet. */
+  readonly #twice = new Set<number>();
+  #groups: LetterGroups | null = null;
   readonly #letters: number[];
   /** For each order the pulls of each letter, ascending. */
   readonly #pullsOf: Map<number, number[]>[];
@@ -47,6 +62,8 @@ export class BoundSearch {
       });
       return pulls;
     });
+    for (const pulls of this.#pullsOf) for (const [l, own] of pulls) if (own.length > 1) this.#twice.add(l);
+    this.#sets = new LetterSets(this.#model, meter);
     this.#tasks = this.#work();
   }
 
@@ -61,17 +78,31 @@ export class BoundSearch {
     return letters.reduce((sum, l) => sum + this.#counts[l]!, 0);
   }
 
-  /** Least number of times that these letters come together. */
+  /** Least number of times that these letters come together, or less when `maxNodes` ends the search. */
   #least(letters: readonly number[], maxNodes: number): number {
     const sorted = [...letters].sort((a, b) => a - b);
     const key = sorted.join();
     const known = this.#rows.get(key);
-    if (known) return known.least;
-    const part = this.#onLetters(sorted);
-    const { lower } = exact(part, automataOf(part, this.#meter), { below: Infinity, before: -1, after: -1, maxNodes, meter: this.#meter });
-    const least = Math.max(lower, this.#sumOf(sorted));
-    this.#rows.set(key, { letters: sorted, least });
+    if (known && (known.finished || known.nodes >= maxNodes)) return known.least;
+    let least = Math.max(known?.least ?? 0, this.#sumOf(sorted));
+    let finished = false;
+    if (sorted.length <= MAX_SET) {
+      const found = this.#sets.least(sorted, maxNodes);
+      least = Math.max(least, found.least);
+      finished = found.finished && !this.#repeats(sorted);
+    }
+    if (sorted.length > MAX_SET || this.#repeats(sorted)) {
+      const part = this.#onLetters(sorted);
+      const found = exact(part, automataOf(part, this.#meter), { below: Infinity, before: -1, after: -1, maxNodes, meter: this.#meter });
+      least = Math.max(least, found.lower);
+      finished ||= found.finished;
+    }
+    this.#rows.set(key, { letters: sorted, least, finished, nodes: maxNodes, excess: (least - this.#sumOf(sorted)) / sorted.length });
     return least;
+  }
+
+  #repeats(letters: readonly number[]): boolean {
+    return letters.some((l) => this.#twice.has(l));
   }
 
   /** The model with the pulls of these letters only. */
@@ -87,12 +118,16 @@ export class BoundSearch {
     return { ...this.#model, orders: distinctOrders(parts) };
   }
 
-  #cover(maxNodes: number): void {
-    const useful = [...this.#rows.values()].filter((row) => row.least > this.#sumOf(row.letters));
+  /** Draws the conclusion from all rows; also how often each letter comes in a cheapest mix of fractions. */
+  #cover(maxNodes: number): Float64Array {
+    const useful = [...this.#rows.values()].filter((row) => row.excess > 0);
     // The tightest rows first; a programme of thousands of rows would eat the time it saves.
-    const excess = (row: CoverRow): number => row.least - this.#sumOf(row.letters);
-    useful.sort((a, b) => excess(b) / b.letters.length - excess(a) / a.letters.length);
-    this.best = Math.max(this.best, coverBound(this.#counts, useful.slice(0, 1500), this.best, maxNodes, this.#meter));
+    useful.sort((a, b) => b.excess - a.excess);
+    this.#meter.units += this.#rows.size;
+    const { bound, counts } = coverLp(this.#counts, useful.slice(0, 200), 300, this.#meter);
+    this.best = Math.max(this.best, bound);
+    if (maxNodes > 0) this.best = Math.max(this.best, coverBound(this.#counts, useful.slice(0, 1500), this.best, maxNodes, this.#meter));
+    return counts;
   }
 
   *#work(): Generator<void, void> {
@@ -101,34 +136,72 @@ export class BoundSearch {
     yield* this.#pairs();
     this.#cover(200);
     yield;
-    // Few pairs of sheets say much about all: the longest ones, and some at random.
-    yield* this.#sheets(2, 6, 3000);
+    if (this.#letters.length > 2) this.#groups = yield* this.#triples();
+    let bySheets = Infinity;
     for (let round = 0; round < 40; round++) {
-      const size = 3 + Math.min(round, 9);
-      const nodes = Math.min(60_000, 1500 * 2 ** round);
-      for (let t = size <= 4 ? 6 : 2; t > 0; t--) {
-        let total = 0;
-        for (const group of this.split(size)) {
-          if (group.length === 1) {
-            total += this.#sumOf(group);
-            continue;
-          }
-          total += this.#least(group, nodes);
-          yield;
+      // Larger sets need more a letter, but cost more: by trial they pay after a few smaller ones.
+      const size = [4, 5, 6, 6, 7, 7, 7, 8, 7, 8][round] ?? 7 + (round % 3);
+      const nodes = Math.min(60_000, 4000 * 2 ** (round >> 1));
+      const groups = this.#groups?.split(size) ?? [this.#letters];
+      let guessed = 0;
+      let found = 0;
+      let total = 0;
+      for (const group of groups) {
+        const least = group.length === 1 ? this.#sumOf(group) : this.#least(group, nodes);
+        total += least;
+        if (this.#groups && group.length > 3) {
+          guessed += this.#groups.guessFor(group);
+          found += least;
         }
-        this.best = Math.max(this.best, total);
         yield;
       }
+      this.best = Math.max(this.best, total);
+      if (this.#groups && groups.length > 1 && found > 0) yield* this.#price(size, nodes, found / guessed, 6 + 6 * round);
       this.#cover(300 * (1 + round));
       yield;
-      yield* this.#sheets(2 + Math.min(round, 4), 4 + 2 * round, nodes);
+      // A few sheets with all their letters say most where there are few sheets.
+      if (bySheets >= this.best - 2 && round !== 1) bySheets = yield* this.#sheets(2 + Math.min(round >> 1, 4), 4 + round, nodes);
     }
+  }
+
+  /** Looks for sets that need more than the cheapest mix of fractions gives them, while it finds some. */
+  *#price(size: number, nodes: number, factor: number, tries: number): Generator<void, void> {
+    let given = this.#cover(0);
+    yield;
+    for (let vain = 0, t = 0; vain < 3 && t < tries; t++) {
+      const set = this.#groups!.wanting(size, given, factor);
+      const least = this.#least(set, nodes);
+      if (least <= set.reduce((sum, l) => sum + given[l]!, 0) + 1e-6) vain++;
+      else {
+        vain = 0;
+        given = this.#cover(0);
+      }
+      yield;
+    }
+  }
+
+  /** How much each two and three letters need; three only where letters are few. */
+  *#triples(): Generator<void, LetterGroups> {
+    const letters = this.#letters;
+    const groups = new LetterGroups(letters, this.#random, this.#meter);
+    for (let i = 0; i < letters.length; i++) {
+      for (let j = 0; j < i; j++) groups.setPair(i, j, this.#sumOf([letters[i]!, letters[j]!]) + (this.#clash.get(letters[i]!)?.get(letters[j]!) ?? 0));
+    }
+    if (letters.length > MAX_FOR_TRIPLES) return groups;
+    for (let i = 2; i < letters.length; i++) {
+      for (let j = 1; j < i; j++) {
+        for (let h = 0; h < j; h++) groups.setTriple(i, j, h, this.#least([letters[i]!, letters[j]!, letters[h]!], 2000));
+        yield;
+      }
+    }
+    groups.useTriples();
+    return groups;
   }
 
   /** Finds how much each two letters clash: what they need together beyond what each needs alone. */
   *#pairs(): Generator<void, void> {
     const letters = this.#letters;
-    if ((letters.length * (letters.length - 1)) / 2 > 3000) return;
+    if ((letters.length * (letters.length - 1)) / 2 > 4000) return;
     for (let i = 0; i < letters.length; i++) {
       for (let j = 0; j < i; j++) {
         const pair = [letters[j]!, letters[i]!];
@@ -143,9 +216,10 @@ export class BoundSearch {
     }
   }
 
-  /** Shortest words for a few sheets with all their letters. */
-  *#sheets(size: number, tries: number, maxNodes: number): Generator<void, void> {
+  /** Shortest words for a few sheets with all their letters. @returns the best bound that they gave */
+  *#sheets(size: number, tries: number, maxNodes: number): Generator<void, number> {
     const { orders } = this.#model;
+    let most = 0;
     const bySize = orders.map((_, c) => c).sort((a, b) => orders[b]!.letters.length - orders[a]!.letters.length);
     for (let t = 0; t < tries; t++) {
       const all = orders.length <= size;
@@ -157,10 +231,12 @@ export class BoundSearch {
       const counts = forcedCounts(part.orders, (l) => l, part.letterCount, part.cascade);
       this.#meter.units += part.orders.reduce((n, o) => n + o.letters.length ** 2, 0);
       const missing = this.#letters.filter((l) => counts[l] === 0);
-      this.best = Math.max(this.best, lower + this.#sumOf(missing));
+      most = Math.max(most, lower + this.#sumOf(missing));
+      this.best = Math.max(this.best, most);
       yield;
-      if (all) return;
+      if (all) break;
     }
+    return most;
   }
 
   /**

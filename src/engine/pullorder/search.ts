@@ -120,7 +120,7 @@ export function* search(compiled: Compiled, random: Random, meter: Meter, firstR
       if (found && found.length < screens.cost) screens.set(found);
       takeScreens();
       yield standing();
-      yield* sliced(0.12 * total, (units) => {
+      yield* sliced(0.2 * total, (units) => {
         const more = mountBound.run(units);
         if (mountBound.word && mountBound.word.length < screens.cost) screens.set(mountBound.word);
         takeScreens();
@@ -134,7 +134,7 @@ export function* search(compiled: Compiled, random: Random, meter: Meter, firstR
         yield standing();
       }
     }
-    yield* sliced(0.33 * total, (units) => {
+    yield* sliced(0.29 * total, (units) => {
       if (mountBound.best >= screens.cost) return false;
       screens.run(units);
       takeScreens();
@@ -142,7 +142,7 @@ export function* search(compiled: Compiled, random: Random, meter: Meter, firstR
     });
     if (!inkOfItsOwn) yield* sliced(0.02 * total, (units) => inkBound.run(units));
     if (!oneToOne) yield* sliced(0.06 * total, (units) => setUpBound.run(units));
-    yield* sliced(0.35 * total, (units) => {
+    yield* sliced(0.31 * total, (units) => {
       kinds.run(units);
       takeKinds();
       return !atBounds();

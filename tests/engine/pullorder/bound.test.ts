@@ -30,6 +30,33 @@ describe('BoundSearch', () => {
     expect(reached).toBeGreaterThan(270);
   });
 
+  it('should never rise above the fewest on more screens, some of them twice a sheet, stopped at any time', () => {
+    let reached = 0;
+    for (let i = 0; i < 100; i++) {
+      const random = randomFrom(`wide ${i}`);
+      const screens = 5 + random.int(2);
+      const sheets = Array.from({ length: 2 + random.int(2) }, () => {
+        const order = random.shuffle(Array.from({ length: screens }, (_, s) => s)).slice(0, 5);
+        if (random.chance(1, 3)) order.push(order[random.int(3)]!);
+        const pulls = order.map((s) => ({ screen: `S${s}`, ink: `I${random.int(2)}` }));
+        const overlaps = pulls.flatMap((_, b) => pulls.slice(0, b).flatMap((_, a): [number, number][] => (random.chance(7, 10) ? [[a, b]] : [])));
+        return { pulls, overlaps };
+      });
+      const truth = bruteForce({ sheets });
+      const { kindModel, screenModel } = compile({ sheets });
+      for (const [model, least] of [[kindModel, truth.setUps], [screenModel, truth.mounts]] as const) {
+        const search = new BoundSearch(model, randomFrom(`${i}`), { units: 0 });
+        for (let slice = 0; slice < 40; slice++) {
+          const more = search.run(4000);
+          expect(search.best, `case ${i}`).toBeLessThanOrEqual(least);
+          if (!more) break;
+        }
+        if (search.best === least) reached++;
+      }
+    }
+    expect(reached).toBeGreaterThan(165);
+  });
+
   it('should hold when every search in it is cut short', () => {
     for (let i = 0; i < 200; i++) {
       const problem = smallProblem(randomFrom(`short ${i}`));

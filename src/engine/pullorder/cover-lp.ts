@@ -1,0 +1,95 @@
+import type { CoverRow } from './cover.ts';
+import type { Meter } from './model.ts';
+
+/** Weights of rows are rounded down to this part of 1 before they are trusted. */
+const GRAIN = 1e6;
+const TINY = 1e-9;
+
+export interface CoverLp {
+  /** No choice of whole numbers that keeps all rows has a smaller total. */
+  bound: number;
+  /** A choice of fractions that keeps all rows with the least total, up to rounding; by letter. */
+  counts: Float64Array;
+}
+
+/**
+ * Lower bound of the covering programme (see `coverBound`) when counts may be fractions, by the
+ * simplex method on its dual: weights of rows, such that the weights over each letter sum to at
+ * most 1, that are worth most. Weights found in floating point are rounded down to whole
+ * millionths, and the bound is worked out from those in whole numbers, so it holds exactly.
+ * @param counts fewest times of each letter
+ * @param maxPivots steps after which the weights found so far are taken
+ */
+export function coverLp(counts: readonly number[], rows: readonly CoverRow[], maxPivots: number, meter: Meter): CoverLp {
+  const letters = counts.flatMap((n, l) => (n > 0 ? [l] : []));
+  const place = new Map(letters.map((l, i) => [l, i]));
+  const sumOf = (row: CoverRow): number => row.letters.reduce((n, l) => n + counts[l]!, 0);
+  const own = rows.filter((row) => row.least > sumOf(row) && row.letters.every((l) => place.has(l)));
+  const m = letters.length;
+  const n = own.length;
+  // Columns: rows of the programme, then slacks, then the right side. The last line is the worth.
+  const width = n + m + 1;
+  const tableau = new Float64Array((m + 1) * width);
+  own.forEach((row, j) => {
+    for (const l of row.letters) tableau[place.get(l)! * width + j] = 1;
+    tableau[m * width + j] = row.least - sumOf(row);
+  });
+  for (let i = 0; i < m; i++) {
+    tableau[i * width + n + i] = 1;
+    tableau[i * width + width - 1] = 1;
+  }
+  const basis = Array.from({ length: m }, (_, i) => n + i);
+  meter.units += (m * width) >> 6;
+  for (let pivot = 0; pivot < maxPivots; pivot++) {
+    let enter = -1;
+    let most = TINY;
+    // The steepest column first; after many steps the first one, which cannot go round in circles.
+    for (let j = 0; j < width - 1; j++) {
+      const worth = tableau[m * width + j]!;
+      if (worth <= most) continue;
+      enter = j;
+      if (pivot > maxPivots / 2) break;
+      most = worth;
+    }
+    if (enter < 0) break;
+    let leave = -1;
+    let least = Infinity;
+    for (let i = 0; i < m; i++) {
+      const value = tableau[i * width + enter]!;
+      if (value <= TINY) continue;
+      const ratio = tableau[i * width + width - 1]! / value;
+      if (ratio < least - TINY || (ratio < least + TINY && leave >= 0 && basis[i]! < basis[leave]!)) {
+        least = Math.min(least, ratio);
+        leave = i;
+      }
+    }
+    if (leave < 0) break;
+    const by = tableau[leave * width + enter]!;
+    for (let j = 0; j < width; j++) tableau[leave * width + j]! /= by;
+    for (let i = 0; i <= m; i++) {
+      const factor = tableau[i * width + enter]!;
+      if (i === leave || factor === 0) continue;
+      for (let j = 0; j < width; j++) tableau[i * width + j]! -= factor * tableau[leave * width + j]!;
+    }
+    basis[leave] = enter;
+    meter.units += (m * width) >> 5;
+  }
+  const weights = new Float64Array(n);
+  basis.forEach((j, i) => {
+    if (j < n) weights[j] = Math.max(0, Math.floor(tableau[i * width + width - 1]! * GRAIN));
+  });
+  const over = new Float64Array(m);
+  own.forEach((row, j) => row.letters.forEach((l) => (over[place.get(l)!]! += weights[j]!)));
+  const most = over.reduce((a, b) => Math.max(a, b), GRAIN);
+  let worth = 0;
+  own.forEach((row, j) => {
+    // Scaled down where rounding left a letter with more than 1.
+    const weight = most > GRAIN ? Math.floor((weights[j]! * GRAIN) / most) : weights[j]!;
+    worth += weight * (row.least - sumOf(row));
+  });
+  const base = counts.reduce((a, b) => a + b, 0);
+  const prices = Float64Array.from(counts);
+  letters.forEach((l, i) => (prices[l] = counts[l]! + Math.max(0, -tableau[m * width + n + i]!)));
+  // Rounded down, weights worth 3 show 2.99…; what is worth more than 2 still shows 3.
+  return { bound: base + Math.ceil(worth / GRAIN), counts: prices };
+}
