@@ -8,7 +8,7 @@ export const wallRoomStyles = css`
   }
   aside {
     display: grid;
-    grid-template-rows: auto minmax(0, 1fr);
+    grid-template: auto minmax(0, 1fr) / minmax(0, 1fr);
     min-height: 0;
     background: var(--table);
     border-right: 1px solid var(--line);
@@ -28,7 +28,8 @@ export const wallRoomStyles = css`
     display: flex;
     align-items: baseline;
     justify-content: space-between;
-    gap: 12px;
+    flex-wrap: wrap;
+    gap: 10px 12px;
   }
   .count {
     white-space: nowrap;
