@@ -30,12 +30,13 @@ const TEXELS = {
 export class GridPages {
   readonly columns: number;
   readonly rows: number;
+  /** Texels of a page. */
+  readonly width: number;
+  readonly height: number;
   private readonly texel: Texel;
   private readonly pages: BufferImageSource[] = [];
   private readonly across: number;
   private readonly perPage: number;
-  private readonly width: number;
-  private readonly height: number;
   private count = 0;
   private readonly touched = new Map<number, { from: number; to: number }>();
 

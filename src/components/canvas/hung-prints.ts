@@ -15,6 +15,8 @@ interface Hung {
 class Pages {
   readonly rows: number;
   readonly smallRows: number;
+  /** Texels of a page of small pictures, across and down. */
+  readonly smallPage: readonly [number, number];
   private readonly bytes: GridPages;
   private readonly words: GridPages;
   private readonly smalls: GridPages;
@@ -27,6 +29,7 @@ class Pages {
     this.bytes = new GridPages(map.columns, map.rows, 'byte');
     this.words = new GridPages(map.columns, map.rows, 'word');
     this.smalls = new GridPages(small.columns, small.rows, 'colour');
+    this.smallPage = [this.smalls.width, this.smalls.height];
   }
 
   add({ maps, tiles }: WallBatch, hang: (index: number, hung: Hung) => void): void {
@@ -88,6 +91,7 @@ export class HungPrints {
       const { uniforms } = this.uniforms;
       uniforms.uMapSize.set([map.columns, map.rows]);
       uniforms.uSmallSize.set([tile.small.columns, tile.small.rows]);
+      uniforms.uSmallPage.set(this.pages.smallPage);
     }
     this.pages?.add(batch, (index, hung) => this.hung.set(index, hung));
   }

@@ -9,6 +9,7 @@ uniform vec3 uCamera;
 uniform vec2 uScreen;
 uniform vec2 uPrint;
 uniform vec2 uMargin;
+uniform vec4 uShadowRoom;
 uniform float uDensity;
 out vec2 vAt;
 flat out vec2 vGrid;
@@ -17,8 +18,9 @@ flat out vec2 vLook;
 void main() {
   // A print's corner lies on a whole device pixel, so that panning never changes how it is sampled.
   vec2 origin = floor((aPlace * uCamera.x + uCamera.yz) * uDensity + 0.5) / uDensity;
-  // Room for the shadow all round, and below for the mark of a kept print.
-  vAt = mix(-uMargin.xx, uPrint + uMargin, aCorner);
+  // Room for the shadow all round; marks need more.
+  bool plain = aLook.y < 0.5;
+  vAt = mix(plain ? -uShadowRoom.xy : -uMargin.xx, uPrint + (plain ? uShadowRoom.zw : uMargin), aCorner);
   vec2 at = origin + vAt * uCamera.x;
   vGrid = aGrid;
   vLook = aLook;
@@ -91,19 +93,23 @@ vec3 printAt(vec2 share, float printPx) {
 const FAR = /* glsl */ `
 uniform sampler2D uSmalls;
 uniform vec2 uSmallSize;
+uniform vec2 uSmallPage;
 
 vec3 printAt(vec2 share, float printPx) {
   float covered = uSmallSize.y / printPx;
   float taps = clamp(ceil(0.5 * covered), 1.0, 3.0);
+  if (taps == 1.0) {
+    // No nearer to the edge than half a texel: beyond lies another print.
+    vec2 at = clamp(share * uSmallSize, vec2(0.5), uSmallSize - 0.5);
+    return textureLod(uSmalls, (vGrid + at) / uSmallPage, 0.0).rgb;
+  }
   float apart = covered / taps;
   vec2 low = share * uSmallSize - 0.5 * covered + 0.5 * apart;
-  vec2 page = vec2(textureSize(uSmalls, 0));
   vec3 sum = vec3(0.0);
   for (float y = 0.0; y < taps; y += 1.0) {
     for (float x = 0.0; x < taps; x += 1.0) {
-      // No nearer to the edge than half a texel: beyond lies another print.
       vec2 at = clamp(low + apart * vec2(x, y), vec2(0.5), uSmallSize - 0.5);
-      vec3 colour = textureLod(uSmalls, (vGrid + at) / page, 0.0).rgb;
+      vec3 colour = textureLod(uSmalls, (vGrid + at) / uSmallPage, 0.0).rgb;
       sum += colour * colour;
     }
   }
@@ -143,6 +149,13 @@ void over(inout vec4 below, vec3 colour, float alpha) {
 void main() {
   float pixels = uCamera.x * uDensity;
   vec2 halfSize = 0.5 * uPrint;
+  int flags = int(vLook.y + 0.5);
+  // Most pixels lie well inside a sheet without marks, and need nothing else.
+  vec2 inside = min(vAt, uPrint - vAt) * pixels;
+  if (min(inside.x, inside.y) >= 0.5 && (flags & 4) == 0) {
+    outColour = vec4(printAt(vAt / uPrint, uPrint.y * pixels), 1.0);
+    return;
+  }
   float distance = boxDistance(vAt - halfSize, halfSize);
   float sheet = clamp(0.5 - distance * pixels, 0.0, 1.0);
   vec4 colour = vec4(0.0);
@@ -158,7 +171,6 @@ void main() {
     over(colour, uShadow.rgb, uShadow.a * wide);
     over(colour, uShadow.rgb, uShadow.a * 0.75 * foot);
 
-    int flags = int(vLook.y + 0.5);
     if ((flags & 1) != 0) {
       float radius = clamp(1.8 * uCamera.x, 2.6, 5.5) / uCamera.x;
       vec2 dot = vec2(uPrint.x - radius, uPrint.y + clamp(10.0 * uCamera.x + 1.5, 7.0, 12.5) / uCamera.x);
@@ -171,7 +183,7 @@ void main() {
   }
   if (sheet > 0.0) {
     over(colour, printAt(clamp(vAt / uPrint, 0.0, 1.0), uPrint.y * pixels), sheet);
-    if ((int(vLook.y + 0.5) & 4) != 0) {
+    if ((flags & 4) != 0) {
       // A corner of the accent colour with a thin edge of paper, so that it shows on any print.
       float corner = clamp(22.0 * uCamera.x, 9.0, 26.0) / uCamera.x;
       float inside = corner - (uPrint.x - vAt.x) - vAt.y;
@@ -199,7 +211,10 @@ export function wallUniforms() {
     uPrint: { value: new Float32Array(2), type: 'vec2<f32>' },
     uMapSize: { value: new Float32Array(2), type: 'vec2<f32>' },
     uSmallSize: { value: new Float32Array(2), type: 'vec2<f32>' },
+    uSmallPage: { value: new Float32Array([1, 1]), type: 'vec2<f32>' },
     uMargin: { value: new Float32Array([8, 20]), type: 'vec2<f32>' },
+    /** Left, above, right and below a print without marks. */
+    uShadowRoom: { value: new Float32Array([4.5, 2, 4.5, 7]), type: 'vec4<f32>' },
     uDensity: { value: 1, type: 'f32' },
     /** Look-ups a pixel, across and down, where prints are small: 4, or 2 while a slow screen moves. */
     uTaps: { value: 4, type: 'f32' },
