@@ -1,5 +1,6 @@
 import type { Problem } from '../base/error.ts';
 import type { Drawer, Pull } from '../stack/types.ts';
+import { checkBlank } from './check-blank.ts';
 import { checkInkOrder } from './check-ink-order.ts';
 import { checkLimits } from './check-limits.ts';
 import { checkHolds } from './holds.ts';
@@ -31,6 +32,7 @@ export function checkExplore(
   if (!moves) add('no-moves', 'order', 'Nothing may change, so there is nothing to find; let the order, the inks, the lays or the screens change.');
   problems.push(...checkHolds(bench, settings.holds), ...checkLimits(settings, drawer, bench));
   // Looks at the sheet itself, so only where all that it names is there.
+  if (problems.length === 0) problems.push(...checkBlank(settings, drawer, bench));
   return problems.length > 0 ? problems : checkInkOrder(settings, drawer, bench);
 }
 

@@ -25,15 +25,22 @@ export function printNotes(drawer: Drawer, bench: readonly Pull[]): Problem[] {
   const builder = new CellMapBuilder();
   const nameOf = (id: string): string => `screen ${screens.get(id)!.number}, ${screens.get(id)!.name}`;
   const cut: number[] = [];
+  const outside: number[] = [];
   bench.forEach((pull, i) => {
     const screen = screens.get(pull.screen);
     if (screen === undefined) return;
     if (screen.placed.length === 0) {
       add('no-shapes', `bench[${i}]`, `Pull ${i + 1} prints nothing: ${nameOf(pull.screen)}, has no shapes; place one on it in the Drawer, or leave the pull out.`);
     } else if (!prints(pull, drawer, spans, builder)) {
-      add('outside', `bench[${i}]`, `Pull ${i + 1} prints nothing: ${nameOf(pull.screen)}, lies outside the sheet; move it onto the sheet, or leave the pull out.`);
+      outside.push(i);
     } else if (reachesOut(pull, drawer)) cut.push(i);
   });
+  if (outside.length === 1) {
+    const [i] = outside;
+    add('outside', `bench[${i}]`, `Pull ${i! + 1} prints nothing: ${nameOf(bench[i!]!.screen)}, lies outside the sheet; move it onto the sheet, or leave the pull out.`);
+  } else if (outside.length > 1) {
+    add('outside', `bench[${outside[0]}]`, `Pulls ${list(outside.map((i) => i + 1))} print nothing: their screens lie outside the sheet; move them onto the sheet, or leave the pulls out.`);
+  }
   if (cut.length > 0) {
     const many = cut.length > 1;
     add('cut', `bench[${cut[0]}]`, `${many ? 'Pulls' : 'Pull'} ${list(cut.map((i) => i + 1))} ${many ? 'reach' : 'reaches'} beyond the sheet and ${many ? 'are' : 'is'} cut off at its edge; move ${many ? 'them' : 'it'} in, or choose a larger sheet.`);
