@@ -1,10 +1,11 @@
 import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
 import type { FitChoice } from '../../engine/output/what-to-drop.ts';
 import { JobRun } from '../ui/job-run.ts';
 import { controls } from '../ui/styles.ts';
-import { fitWords, fitWorth } from './fit-words.ts';
+import { fitWords, fitWorth, stepWords, stepWorth } from './fit-words.ts';
 import type { MadePlan } from './plan-run.ts';
+import { capital } from './plan-words.ts';
 
 /**
  * What would make a visit fit that does not; nothing for one that does.
@@ -38,6 +39,27 @@ export class FitChoices extends LitElement {
       li > div {
         flex: 1 1 260px;
       }
+      ol {
+        margin: 0 0 6px;
+        padding: 0;
+        list-style: none;
+      }
+      ol li {
+        display: block;
+        padding: 0 0 6px;
+        border: 0;
+      }
+      summary {
+        margin-top: 12px;
+        cursor: pointer;
+        font-weight: 600;
+      }
+      .looking {
+        display: flex;
+        flex-wrap: wrap;
+        align-items: center;
+        gap: 8px 12px;
+      }
       p {
         margin-top: 8px;
       }
@@ -45,6 +67,7 @@ export class FitChoices extends LitElement {
   ];
 
   @property({ attribute: false }) made!: MadePlan;
+  @state() private stopped = false;
   private readonly run = new JobRun<FitChoice[]>(this, 'plan');
 
   private get late(): boolean {
@@ -53,31 +76,69 @@ export class FitChoices extends LitElement {
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (!changed.has('made')) return;
-    const { input, plan } = this.made;
-    if (this.late) void this.run.start(({ engine }, job, tell) => engine.whatToDrop(job, input, plan, tell));
+    if (this.late) this.look();
     else this.run.clear();
+  }
+
+  private look(): void {
+    const { input, plan } = this.made;
+    this.stopped = false;
+    void this.run.start(({ engine }, job, tell) => engine.whatToDrop(job, input, plan, tell));
+  }
+
+  private stop(): void {
+    this.run.clear();
+    this.stopped = true;
+  }
+
+  private choice(choice: FitChoice) {
+    const words = fitWords(choice, this.made);
+    return html`<li>
+      <div>
+        ${choice.steps.length === 1
+          ? html`<b>${words}</b>`
+          : html`<ol>
+              ${choice.steps.map((step) => {
+                const worth = stepWorth(step);
+                return html`<li><b>${stepWords(step, this.made)}</b>${worth === '' ? nothing : html`<br /><span class="soft small">${worth}</span>`}</li>`;
+              })}
+            </ol>`}
+        <span class="soft small">${capital(fitWorth(choice))}</span>
+      </div>
+      <button aria-label="${words}: do it" @click=${() => this.dispatchEvent(new CustomEvent<FitChoice>('fit', { detail: choice }))}>Do it</button>
+    </li>`;
   }
 
   override render() {
     if (!this.late) return nothing;
+    if (this.stopped) return html`<p class="soft">The search for what to leave out was stopped. <button @click=${() => this.look()}>Look again</button></p>`;
     const { found, refusal, progress } = this.run;
     if (refusal !== '') return html`<p class="soft">${refusal}</p>`;
     if (found === null) {
-      return html`<p class="soft" role="status"><progress aria-label="Looking for what to leave out" .value=${progress}></progress> Looking for what to leave out…</p>`;
+      return html`<p class="soft looking" role="status">
+        <progress aria-label="Looking for what to leave out" .value=${progress}></progress> Looking for what to leave out…
+        <button @click=${() => this.stop()}>Stop</button>
+      </p>`;
     }
     if (found.length === 0) {
-      return html`<p class="soft">No single change was found that saves time: print fewer recipes.</p>`;
+      return html`<p class="soft">Nothing was found that saves time: print fewer recipes.</p>`;
     }
-    return html`<h3>What would help</h3>
-      <ul>
-        ${found.map((choice) => {
-          const words = fitWords(choice, this.made);
-          return html`<li>
-            <div><b>${words}</b><br /><span class="soft small">${fitWorth(choice)}</span></div>
-            <button aria-label="${words}: do it" @click=${() => this.dispatchEvent(new CustomEvent<FitChoice>('fit', { detail: choice }))}>Do it</button>
-          </li>`;
-        })}
-      </ul>`;
+    const fitting = found.filter(({ fits }) => fits);
+    const helping = found.filter(({ fits }) => !fits);
+    return html`${fitting.length === 0
+      ? nothing
+      : html`<h3>What makes it fit</h3>
+          <ul>
+            ${fitting.map((choice) => this.choice(choice))}
+          </ul>`}
+    ${helping.length === 0
+      ? nothing
+      : html`<details ?open=${fitting.length === 0}>
+          <summary>${fitting.length === 0 ? 'What would help' : 'What helps, but not enough by itself'}</summary>
+          <ul>
+            ${helping.map((choice) => this.choice(choice))}
+          </ul>
+        </details>`}`;
   }
 }
 

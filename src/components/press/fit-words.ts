@@ -1,10 +1,12 @@
-import type { FitChoice } from '../../engine/output/what-to-drop.ts';
+import type { FitChoice, FitStep } from '../../engine/output/what-to-drop.ts';
 import { counted } from '../ui/words.ts';
 import type { MadePlan } from './plan-run.ts';
 import { listed, minutesText, rangesText } from './plan-words.ts';
 
-/** 'Leave out 7 Gull wing on sheets 12–18', 'Stay 4 days instead of 3'. */
-export function fitWords({ change, sheets }: FitChoice, { input }: Pick<MadePlan, 'input'>): string {
+type Of = Pick<MadePlan, 'input'>;
+
+/** 'Leave out screen 7 Gull wing on sheets 12–18', 'Stay 4 days instead of 3'. */
+export function stepWords({ change, sheets }: FitStep, { input }: Of): string {
   const on = `${sheets.length === 1 ? 'sheet' : 'sheets'} ${rangesText(sheets)}`;
   switch (change.kind) {
     case 'screen': {
@@ -16,20 +18,47 @@ export function fitWords({ change, sheets }: FitChoice, { input }: Pick<MadePlan
     case 'sheets':
       return `Print ${counted(change.fewer, 'sheet')} fewer of ${input.runs[change.run]!.recipe.title}`;
     case 'days':
-      return `Stay ${change.days} days instead of ${input.press.days}`;
+      return `Stay ${counted(change.days, 'day')} instead of ${input.press.days}`;
     case 'hours':
       return `Work ${change.hoursPerDay} h a day instead of ${input.press.hoursPerDay}`;
   }
 }
 
-/** 'saves 2 set-ups and 55 min; then it fits' */
-export function fitWorth({ change, savedSetUps, savedMinutes, fits, daysNeeded, deltaE }: FitChoice): string {
-  const saved: string[] = [];
-  if (savedSetUps > 0) saved.push(counted(savedSetUps, 'set-up'));
-  if (savedMinutes > 0) saved.push(minutesText(savedMinutes));
+/** All changes of a choice in one sentence. */
+export function fitWords({ steps }: FitChoice, made: Of): string {
+  return listed(steps.map((step, i) => (i === 0 ? stepWords(step, made) : lowered(stepWords(step, made)))));
+}
+
+function lowered(text: string): string {
+  return text.charAt(0).toLowerCase() + text.slice(1);
+}
+
+/** 'saves 2 set-ups and 55 min; changes these prints by ΔE 1.2 on average'; '' for more time. */
+export function stepWorth({ change, savedSetUps, savedMinutes, deltaE }: FitStep): string {
   const parts: string[] = [];
-  if ('run' in change && saved.length > 0) parts.push(`saves ${listed(saved)}`);
+  if ('run' in change) {
+    const saved = savedWords(savedSetUps, savedMinutes);
+    if (saved !== '') parts.push(saved);
+  }
   if (change.kind === 'screen') parts.push(`changes these prints by ΔE ${deltaE.toFixed(1)} on average`);
-  parts.push(fits ? 'then it fits' : `then it takes ${counted(daysNeeded, 'day')}`);
   return parts.join('; ');
+}
+
+function savedWords(setUps: number, minutes: number): string {
+  const saved: string[] = [];
+  if (setUps > 0) saved.push(counted(setUps, 'set-up'));
+  if (minutes > 0) saved.push(minutesText(minutes));
+  return saved.length > 0 ? `saves ${listed(saved)}` : '';
+}
+
+/** 'then it fits', with what all changes save together when there are several. */
+export function fitWorth({ steps, savedSetUps, savedMinutes, fits, daysNeeded }: FitChoice): string {
+  const parts: string[] = [];
+  if (steps.length === 1) parts.push(stepWorth(steps[0]!));
+  else {
+    const saved = savedWords(savedSetUps, savedMinutes);
+    if (saved !== '') parts.push(`together ${saved}`);
+  }
+  parts.push(fits ? 'then it fits' : `then it takes ${counted(daysNeeded, 'day')}`);
+  return parts.filter((part) => part !== '').join('; ');
 }

@@ -155,18 +155,27 @@ export class PressRoom extends LitElement {
     void this.run.start({ ...input, rest: { recipes, sheets } }).then(() => this.reveal());
   }
 
-  /** Takes up what makes the visit fit, as one step to undo, and plans it. */
-  private fit(choice: FitChoice): void {
-    const { change, press, runs } = choice;
-    if ('run' in change) {
-      const made = change.kind === 'screen' ? { ...runs[change.run]!.recipe, id: crypto.randomUUID(), parent: runs[change.run]!.recipe.id } : null;
-      this.store.dispatch({
-        kind: 'thin-visit',
-        recipe: made,
-        runs: runs.map(({ recipe, sheets }, at) => ({ recipe: made !== null && at === change.run ? made.id : recipe.id, sheets })),
-      });
-    } else this.store.dispatch({ kind: 'set-press', change: press });
-    this.find();
+  /** Takes up what makes the visit fit, as one step to undo, with the order that was made for it. */
+  private fit({ runs, press, plan }: FitChoice): void {
+    const { project } = this.store;
+    const thinned = new Map<string, Recipe>();
+    for (const { recipe } of runs) {
+      if (!project.recipes.some((kept) => kept.id === recipe.id)) thinned.set(recipe.id, { ...recipe, id: crypto.randomUUID() });
+    }
+    const idOf = (id: string): string => thinned.get(id)?.id ?? id;
+    this.store.dispatch({
+      kind: 'thin-visit',
+      recipes: [...thinned.values()],
+      runs: runs.map(({ recipe, sheets }) => ({ recipe: idOf(recipe.id), sheets })),
+      press,
+    });
+    const kept = new Map(this.store.project.recipes.map((recipe) => [recipe.id, recipe]));
+    if (plan === null) this.find();
+    else {
+      const recipes = plan.recipes.map(({ id }) => kept.get(idOf(id))!);
+      this.run.put({ plan: { ...plan, recipes: plan.recipes.map((of) => ({ ...of, id: idOf(of.id) })) }, input: this.input, recipes });
+      this.reveal();
+    }
   }
 
   /** Brings what was found into view when it lies below the window. */

@@ -35,12 +35,13 @@ function at(labs: Float64Array, cell: number): Lab {
 }
 
 /**
- * A recipe without the pulls of one screen, as a recipe of its own.
+ * A recipe without the pulls of some of its screens, as a recipe of its own.
  * @param id of the new recipe
  */
-export function recipeWithout(recipe: Recipe, screen: string, id: string): Recipe {
-  const left = recipe.screens.find((each) => each.id === screen)!;
-  const pulls = recipe.pulls.filter((pull) => pull.screen !== screen);
+export function recipeWithout(recipe: Recipe, gone: readonly string[], id: string): Recipe {
+  const left = recipe.screens.filter((screen) => gone.includes(screen.id)).map(({ number }) => number);
+  const names = left.length < 2 ? `${left[0]}` : `${left.slice(0, -1).join(', ')} and ${left.at(-1)}`;
+  const pulls = recipe.pulls.filter((pull) => !gone.includes(pull.screen));
   const screens = recipe.screens.filter((each) => pulls.some((pull) => pull.screen === each.id));
   const printed = recipe.inks.filter((ink) => pulls.some((pull) => pull.ink === ink.id));
   const inks = new Set(printed.flatMap((ink) => [ink.id, ...(ink.mix ?? []).map((part) => part.ink)]));
@@ -48,7 +49,7 @@ export function recipeWithout(recipe: Recipe, screen: string, id: string): Recip
   return {
     ...recipe,
     id,
-    title: `${recipe.title}, without ${left.number}`,
+    title: `${recipe.title}, without ${names}`,
     seed: '',
     index: -1,
     pulls,

@@ -103,7 +103,8 @@ function better(a: PullPlan, b: PullPlan): boolean {
 
 /**
  * Plans a visit in steps, best order first found, then better ones.
- * @param budgetMs work allowed for the order itself; a quarter of it goes to what free swaps save
+ * @param budgetMs work allowed for the order itself; a quarter of it goes to what free swaps
+ *   save, and a quarter to sharing it between the beds
  * @param now a clock, ms, for slow machines: planning also ends when twice the budget has gone by
  *   on it; the order then depends on the machine
  * @param startOf how the visit stands when its plan begins; absent = at rest
@@ -143,7 +144,7 @@ export function* planVisit(
     // An order that obeys more is also an order of the freer problem.
     if (rigid !== null && better(rigid, best)) best = { ...rigid, bound: best.bound };
   }
-  const arranged = yield* arrange(best, planned, input.seed);
+  const arranged = yield* arrange(best, planned, input.seed, budgetMs / 4);
   yield {
     ...describe({ ...arranged, bound: best.bound }, planned),
     savedSetUps: rigid === null ? 0 : rigid.setUps.length - best.setUps.length,
@@ -154,9 +155,9 @@ export function* planVisit(
 }
 
 /** Puts an order on the beds, in steps. */
-function* arrange(best: PullPlan, planned: Planned, seed: string): Generator<PressPlan, Arrangement> {
+function* arrange(best: PullPlan, planned: Planned, seed: string, budgetMs: number): Generator<PressPlan, Arrangement> {
   const input = timelineInput(planned.visit, planned.press, planned.start);
-  const steps = arrangeSetUps(input, best.setUps, { seed, enough: earliestEnd(input, best.bound.mounts) });
+  const steps = arrangeSetUps(input, best.setUps, { seed, budgetMs, enough: earliestEnd(input, best.bound.mounts) });
   const waiting = { ...describe(best, planned), savedSetUps: null, savedMounts: null, done: false };
   for (let tried = 1; ; tried++) {
     const next = steps.next();

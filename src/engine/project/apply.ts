@@ -180,8 +180,9 @@ function change(draft: Draft<Project>, command: Command): void {
       draft.visit = command.runs.filter((run) => run.sheets > 0);
       return;
     case 'thin-visit':
-      if (command.recipe !== null) change(draft, { kind: 'keep-recipe', recipe: command.recipe });
+      for (const recipe of command.recipes) change(draft, { kind: 'keep-recipe', recipe });
       change(draft, { kind: 'set-visit', runs: command.runs });
+      change(draft, { kind: 'set-press', change: command.press });
       return;
     case 'set-press':
       Object.assign(draft.press, command.change);

@@ -39,7 +39,7 @@ export type Command =
   | { kind: 'remove-recipe'; recipe: string }
   | { kind: 'open-recipe'; recipe: string }
   | { kind: 'set-visit'; runs: VisitRun[] }
-  | { kind: 'thin-visit'; recipe: Recipe | null; runs: VisitRun[] }
+  | { kind: 'thin-visit'; recipes: Recipe[]; runs: VisitRun[]; press: Partial<PressSettings> }
   | { kind: 'set-press'; change: Partial<PressSettings> }
   | { kind: 'set-lesson'; pulls: Pull[] }
   | { kind: 'set-target'; target: Target }
@@ -108,7 +108,7 @@ const LABELS: Record<Command['kind'], string> = {
   'remove-recipe': 'remove a recipe',
   'open-recipe': 'open a recipe',
   'set-visit': 'change the visit',
-  'thin-visit': 'leave something out of the visit',
+  'thin-visit': 'make the visit fit',
   'set-press': 'change the studio figures',
   'set-lesson': 'change the lesson',
   'set-target': 'change the target',

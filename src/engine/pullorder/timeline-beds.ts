@@ -14,8 +14,8 @@ export interface Arrangement {
   registerMoves: number;
 }
 
-/** Work for one search: pulls laid out over all arrangements tried. */
-const PULLS_LAID = 400_000;
+/** Pulls laid out in a millisecond of work, over all arrangements tried. */
+const PULLS_A_MS = 400;
 const MOST_ROUNDS = 2000;
 
 /** When the last bed is washed up, minutes from the first day's start. */
@@ -47,6 +47,7 @@ export function changesOnBeds(
  * Shares the set-ups of a plan between the beds and puts them in an order that ends soon: on several
  * beds the soonest end counts, on one the fewest mounts, ink changes and register moves and then the
  * soonest end. Pulls of a sheet that touch keep the order of the plan.
+ * @param budgetMs work allowed; at most some thousand arrangements are tried
  * @param enough an end that nothing can beat, minutes from the first day's start
  * @yields the share that is done, 0–1
  * @throws EngineError as `timelineOf`
@@ -54,7 +55,7 @@ export function changesOnBeds(
 export function* arrangeSetUps(
   input: TimelineInput,
   setUps: readonly SetUp[],
-  { seed, enough }: { seed: string; enough: number },
+  { seed, enough, budgetMs }: { seed: string; enough: number; budgetMs: number },
 ): Generator<number, Arrangement> {
   const lay = timelineOf(input);
   const bedCount = input.visit.beds ?? 1;
@@ -83,7 +84,7 @@ export function* arrangeSetUps(
     starts.push(dispatchOf(byTail), { order: inPlan, places: shared }, { order: byTail, places: shared });
   }
   const pulls = setUps.reduce((sum, setUp) => sum + setUp.pulls.length, 0);
-  const rounds = Math.min(MOST_ROUNDS, Math.round(PULLS_LAID / Math.max(1, pulls)));
+  const rounds = Math.min(MOST_ROUNDS, Math.round((PULLS_A_MS * budgetMs) / Math.max(1, pulls)));
   const least = Math.round(10 * enough);
   const { dispatch, cost: found } = yield* bestDispatch(
     { before, places: bedCount, cost, ...(bedCount > 1 ? { enough: ([end]: readonly number[]) => end! <= least } : {}) },

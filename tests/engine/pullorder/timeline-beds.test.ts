@@ -34,7 +34,7 @@ function inputOf(seed: string, beds: number, count: number, pulls: number, scree
 }
 
 function arrange(input: TimelineInput, setUps: SetUp[], enough = 0): Arrangement {
-  const search = arrangeSetUps(input, setUps, { seed: 's', enough });
+  const search = arrangeSetUps(input, setUps, { seed: 's', enough, budgetMs: 1000 });
   for (let next = search.next(); ; next = search.next()) if (next.done) return next.value;
 }
 
