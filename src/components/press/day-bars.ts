@@ -213,7 +213,9 @@ export class DayBars extends LitElement {
     const closes = plan.clock.workMinutes + (plan.clock.lunch?.minutes ?? 0);
     const length = plan.parts.reduce((most, part) => Math.max(most, part.toMinute), closes);
     const beds = plan.parts.reduce((most, part) => Math.max(most, part.bed + 1), 1);
-    const days = Array.from({ length: plan.daysNeeded }, (_, d) => d + 1);
+    // What is left of a visit begins on the day on which it is.
+    const first = plan.parts.reduce((least, part) => Math.min(least, part.day), plan.daysNeeded);
+    const days = Array.from({ length: plan.daysNeeded - first + 1 }, (_, d) => first + d);
     return html`${days.map((day) => Array.from({ length: beds }, (_, bed) => this.day(day, bed, beds, length)))}
       <ul class="key" aria-label="What the bars mean">
         <li><i class="print"></i>pull, in the ink's colour</li>

@@ -1,3 +1,4 @@
+import type { RestPlan } from '../../engine/log/rest.ts';
 import type { CardTime, PressPlan } from '../../engine/output/visit.ts';
 import type { SetUpCard } from '../../engine/output/set-up-cards.ts';
 import { counted, mmText } from '../ui/words.ts';
@@ -63,9 +64,19 @@ export function endWords(plan: PressPlan): string {
   return `${at}; no order of these pulls can end before ${least}.`;
 }
 
-/** 'Takes 2 days, and a rack for 12 sheets.' */
-export function needsWords(plan: PressPlan): string {
-  return `Takes ${counted(plan.daysNeeded, 'day')}, and a rack for ${counted(plan.racksNeeded, 'wet sheet')}.`;
+/** 'Takes 2 days, and a rack for 12 sheets.'; of what is left of a visit the day on which it is done. */
+export function needsWords(plan: RestPlan): string {
+  const takes = plan.begins === undefined ? `Takes ${counted(plan.daysNeeded, 'day')}` : `Done on day ${plan.daysNeeded}`;
+  return `${takes}, and a rack for ${counted(plan.racksNeeded, 'wet sheet')}.`;
+}
+
+/** Where the plan of what is left begins: 'From day 2, 14:05 on: 4 sheets are still wet; screen 7 stays on the press.' */
+export function beginWords(plan: RestPlan): string {
+  const { begins } = plan;
+  if (begins === undefined) return '';
+  const { day, minute, wetSheets, stays } = begins;
+  const wet = wetSheets === 0 ? 'everything is dry' : `${wetSheets === 1 ? '1 sheet is' : `${wetSheets} sheets are`} still wet`;
+  return `From day ${day}, ${wallClock(plan, minute)} on: ${wet}${stays === null ? '' : `; screen ${stays} stays on the press`}.`;
 }
 
 /**

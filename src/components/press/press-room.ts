@@ -20,7 +20,7 @@ import './log-press.ts';
 import './log-sheets.ts';
 import type { LogPress } from './log-press.ts';
 import { tickedOff, tickedOn, ticksOf } from './log-ticks.ts';
-import { boundWords, endWords, freeSwapWords, needsWords, planHeadline } from './plan-words.ts';
+import { beginWords, boundWords, endWords, freeSwapWords, needsWords, planHeadline } from './plan-words.ts';
 import { type MadePlan, PlanRun } from './plan-run.ts';
 import { PressKeeper } from './press-record.ts';
 import './pdf-choice.ts';
@@ -35,6 +35,7 @@ import './studio-figures.ts';
 import { inkTable, paperTable, screenTable, stockTable, supplyStyles } from './supplies.ts';
 import { GRAMS_NOTE, OVERS_NOTE } from './supply-figures.ts';
 import { nextSetUp, setUpsDone } from './ticks.ts';
+import { visitNow } from './visit-now.ts';
 import './visit-runs.ts';
 
 const PROBLEMS_TOLD = 2;
@@ -152,7 +153,7 @@ export class PressRoom extends LitElement {
     const { recipes, sheets } = this.log;
     // The visit stays what it was begun as: changed recipes are for the next one.
     const input = this.run.made!.input;
-    void this.run.start({ ...input, rest: { recipes, sheets } }).then(() => this.reveal());
+    void this.run.start({ ...input, rest: { recipes, sheets, now: visitNow(this.log.events, Date.now()) } }).then(() => this.reveal());
   }
 
   /** Takes up what makes the visit fit, as one step to undo, with the order that was made for it. */
@@ -322,7 +323,7 @@ export class PressRoom extends LitElement {
             <h2 id="order">Pull order</h2>
             <p class="headline" role="status">${planHeadline(plan)}</p>
             <p>${boundWords(plan)}</p>
-            ${running || endWords(plan) === '' ? nothing : html`<p>${endWords(plan)}</p>`}
+            ${running ? nothing : [beginWords(plan), endWords(plan)].map((words) => (words === '' ? nothing : html`<p>${words}</p>`))}
             <p>${running ? html`<span class="soft">Looking for a better order…</span>` : `${freeSwapWords(plan)} ${needsWords(plan)}`}</p>
             ${this.run.stopped && !running
               ? html`<p class="soft">The search was stopped: a longer one may find a shorter order.</p>`

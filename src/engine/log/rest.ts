@@ -1,16 +1,26 @@
 import { EngineError } from '../base/error.ts';
-import { type PressPlan, planVisit, type VisitInput } from '../output/visit.ts';
+import { momentOf } from '../output/visit-needs.ts';
+import type { VisitProblem } from '../output/visit-problem.ts';
+import { type Moment, type PressPlan, planVisit } from '../output/visit.ts';
+import type { TimelineStart } from '../pullorder/timeline-input.ts';
 import type { Recipe } from '../recipe/types.ts';
 import type { Pull } from '../stack/types.ts';
-import type { SheetAsPulled } from './as-pulled.ts';
+import type { RestInput } from './rest-input.ts';
+import { restStart } from './rest-start.ts';
 
-/** A visit of which something is done. */
-export interface RestInput extends VisitInput {
-  rest: {
-    /** Of `recipesAsPulled`. */
-    recipes: readonly Recipe[];
-    sheets: readonly Pick<SheetAsPulled, 'number' | 'recipe' | 'pulls' | 'done' | 'spoiled'>[];
-  };
+export type { RestInput } from './rest-input.ts';
+
+/** Where the plan of a rest begins, and what it found there. */
+export interface RestBegins extends Moment {
+  /** Sheets that are not dry enough yet for a pull that is left. */
+  wetSheets: number;
+  /** The frame that stays on the press, null when it is mounted anew. */
+  stays: string | null;
+}
+
+/** The plan of what is left of a visit. */
+export interface RestPlan extends PressPlan {
+  begins?: RestBegins;
 }
 
 /** Sheets that have the same on them and the same before them. */
@@ -69,13 +79,13 @@ function inWordsOfVisit(plan: PressPlan, groups: readonly Group[], recipes: read
 
 /**
  * Plans what is left of a visit around what is done: each sheet's remaining pulls in an order that
- * keeps its overlaps, spoiled sheets left out. What is done may still be wet; the times begin with
- * everything dry.
+ * keeps its overlaps, spoiled sheets left out. The times begin when it is planned: films that were
+ * pulled just now must dry first, and the frame that is on the press needs no mount if it stays.
  * @param budgetMs and `now` as `planVisit` takes them
  * @yields the best order so far, in the numbers of the whole visit: sheets, recipes and positions
  * @throws EngineError 'log.all-done' when nothing is left, and what `planVisit` throws
  */
-export function* planRest(input: RestInput, budgetMs: number, now?: () => number): Generator<PressPlan, void> {
+export function* planRest(input: RestInput, budgetMs: number, now?: () => number): Generator<RestPlan, void> {
   const groups = groupsOf(input.rest);
   if (groups.length === 0) {
     throw new EngineError('log.all-done', 'Nothing is left to pull: every sheet is finished or spoiled.');
@@ -85,5 +95,20 @@ export function* planRest(input: RestInput, budgetMs: number, now?: () => number
     return { recipe: { ...whole, pulls: left.map((at) => whole.pulls[at]!) }, sheets: numbers.length, numbers };
   });
   const { rest, ...visit } = input;
-  for (const plan of planVisit({ ...visit, runs }, budgetMs, now)) yield inWordsOfVisit(plan, groups, rest.recipes);
+  const leftOf = new Map(runs.flatMap(({ recipe, numbers }) => numbers.map((number) => [number, recipe.pulls] as const)));
+  let start: TimelineStart | undefined;
+  const startOf = (problem: VisitProblem): TimelineStart => (start = rest.now === undefined ? {} : restStart(input, rest.now, problem, leftOf));
+  for (const plan of planVisit({ ...visit, runs }, budgetMs, now, startOf)) {
+    const made = inWordsOfVisit(plan, groups, rest.recipes);
+    yield rest.now === undefined ? made : { ...made, begins: beginsOf(made, start!) };
+  }
+}
+
+function beginsOf(plan: PressPlan, { minute = 0, readyAt = [], onPress }: TimelineStart): RestBegins {
+  const first = plan.cards.find((_, i) => plan.times[i]!.bed === 0);
+  return {
+    ...momentOf(minute),
+    wetSheets: readyAt.filter((pulls) => pulls.some((pull) => pull.minute > minute)).length,
+    stays: onPress !== undefined && first !== undefined && !first.mount && plan.times[plan.cards.indexOf(first)]!.day === momentOf(minute).day ? onPress.screen : null,
+  };
 }

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { sheetsAsPulled } from '../../../src/engine/log/as-pulled.ts';
-import { planRest, type RestInput } from '../../../src/engine/log/rest.ts';
+import { planRest, type RestInput, type RestPlan } from '../../../src/engine/log/rest.ts';
 import type { LogEvent, VisitHead } from '../../../src/engine/log/types.ts';
-import { overlapsOf } from '../../../src/engine/order/index.ts';
+import { dryingPairs, overlapsOf } from '../../../src/engine/order/index.ts';
 import { type PressPlan, planVisit } from '../../../src/engine/output/visit.ts';
 import { drawerOfRecipe, recipeOf } from '../../../src/engine/recipe/write.ts';
 import { pullOf, smallProject } from '../../helpers/small-project.ts';
@@ -78,6 +78,59 @@ describe('planRest', () => {
     expect(strokes(1)).toEqual([3]);
     expect(strokes(2)).toEqual([1]);
   });
+  describe('amid a day', () => {
+    const noon = 12 * 60;
+    const nowMs = 1_000_000_000;
+    const [rust] = drawer.inks;
+    // Day 2, noon; the studio begins at 9:30, so it is minute 1440 + 150.
+    const at = (sheet: number, minutesAgo: number, ...pulls: string[]): LogEvent => ({ ...pulled(sheet, ...pulls), atMs: nowMs - minutesAgo * 60_000 });
+    const amid = (events: LogEvent[]): RestInput => {
+      const input = inputOf(events);
+      return { ...input, rest: { ...input.rest, now: { atMs: nowMs, day: 2, minuteOfDay: noon } } };
+    };
+    const absolute = (plan: PressPlan, i: number): number => (plan.times[i]!.day - 1) * 1440 + plan.times[i]!.startMinute;
+
+    it('should begin now, not on the first morning', () => {
+      const plan = last(planRest(amid([at(1, 600, 'p1')]), 100)) as RestPlan;
+      expect(plan.begins).toMatchObject({ day: 2, minute: 150, wetSheets: 0, stays: null });
+      for (const i of plan.cards.keys()) expect(absolute(plan, i)).toBeGreaterThanOrEqual(1440 + 150);
+    });
+
+    it('should let what was pulled just now dry before another film goes over it', () => {
+      const wait = rust!.dryMinutes;
+      expect(wait).toBeGreaterThan(0);
+      const events = [1, 2, 3].map((sheet) => at(sheet, 2, 'p1'));
+      const plan = last(planRest(amid(events), 100)) as RestPlan;
+      expect(plan.begins!.wetSheets).toBe(3);
+      const touching = dryingPairs({ pulls: bench }, drawer, { toleranceMm: 0.05 }).filter(({ a }) => a === 0).map(({ b }) => b);
+      expect(touching.length).toBeGreaterThan(0);
+      for (const [i, card] of plan.cards.entries()) {
+        const over = card.states.some((state) => state.recipe === 0 && state.prints.some((print) => touching.includes(print)));
+        if (!over) continue;
+        const own = plan.parts.filter((part) => part.setUp === i && part.kind === 'print').at(-1)!;
+        // The last pull of the set-up is one that waited.
+        expect((own.day - 1) * 1440 + own.toMinute).toBeGreaterThanOrEqual(1440 + 150 - 2 + wait);
+      }
+      const dry = last(planRest(amid([1, 2, 3].map((sheet) => at(sheet, 2 + wait, 'p1'))), 100)) as RestPlan;
+      expect(dry.begins!.wetSheets).toBe(0);
+    });
+
+    it('should keep the frame that is on the press when more is to be pulled with it', () => {
+      const plan = last(planRest(amid([at(1, 5, 'p1')]), 100)) as RestPlan;
+      const key = plan.begins!.stays;
+      expect(key).toBe('1');
+      expect(plan.cards[0]!.screen.key).toBe('1');
+      expect(plan.cards[0]!.mount).toBe(false);
+      const first = plan.parts.filter((part) => part.setUp === 0).map((part) => part.kind);
+      expect(first).not.toContain('mount');
+      expect(first).not.toContain('mix');
+      // Yesterday's frame was washed up overnight.
+      const morning = last(planRest(amid([at(1, 1000, 'p1')]), 100)) as RestPlan;
+      expect(morning.begins!.stays).toBeNull();
+      expect(morning.cards[0]!.mount).toBe(true);
+    });
+  });
+
   it('should say that nothing is left', () => {
     const one = recipeOf([pullOf('x', 's1', 'rust')], drawer, { id: 'o', title: 'One' });
     const input: RestInput = { ...visit, rest: { recipes: [one], sheets: [{ number: 1, recipe: 0, pulls: one.pulls, done: [0], spoiled: false }] } };

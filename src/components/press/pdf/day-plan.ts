@@ -14,7 +14,9 @@ export function dayPlanPages(out: PageWriter, plan: PressPlan): void {
   const closes = plan.clock.workMinutes + (plan.clock.lunch?.minutes ?? 0);
   const length = plan.parts.reduce((most, part) => Math.max(most, part.toMinute), closes);
   const beds = plan.parts.reduce((most, part) => Math.max(most, part.bed + 1), 1);
-  for (let day = 1; day <= plan.daysNeeded; day++) {
+  // What is left of a visit begins on the day on which it is.
+  const first = plan.parts.reduce((least, part) => Math.min(least, part.day), plan.daysNeeded);
+  for (let day = first; day <= plan.daysNeeded; day++) {
     for (let bed = 0; bed < beds; bed++) dayBlock(out, plan, day, bed, beds, length);
   }
 }
