@@ -1,6 +1,8 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
+import type { Ink } from '../../engine/ink/types.ts';
 import type { Deviation } from '../../engine/log/types.ts';
+import { inkText } from '../../engine/output/registry.ts';
 import type { CardState, SetUpCard } from '../../engine/output/set-up-cards.ts';
 import '../ui/ink-chip.ts';
 import { controls } from '../ui/styles.ts';
@@ -94,9 +96,18 @@ export class LogPress extends LitElement {
     const first = recipe.pulls[left[0] ?? -1];
     const pull =
       first === undefined ? null : { words: listed(left.map((at) => pullInWords(recipe.pulls[at]!, recipe))), strokes: first.strokes };
-    const inks = new Map(this.made.plan.cards.map((card) => [card.ink.key, card.ink.ink]));
-    inks.delete(this.card.ink.key);
-    return { sheet, recipe, pull, inks: [...inks.values()] };
+    return { sheet, recipe, pull, inks: this.otherInks };
+  }
+
+  /** Every ink that the visit prints, beside the one in the screen: also those whose set-ups are done. */
+  private get otherInks(): Ink[] {
+    const inks = new Map<string, Ink>();
+    for (const recipe of this.log.head?.recipes ?? []) {
+      const printed = new Set(recipe.pulls.map((pull) => pull.ink));
+      for (const ink of recipe.inks) if (printed.has(ink.id)) inks.set(inkText(ink), ink);
+    }
+    inks.delete(inkText(this.card.ink.ink));
+    return [...inks.values()];
   }
 
   private renderSheet(number: number, ticks: ReadonlySet<string>) {

@@ -124,7 +124,7 @@ export const pullSheetStyle = css`
   }
   .many .take > div {
     display: grid;
-    grid-template-columns: 17mm minmax(0, 1fr);
+    grid-template-columns: 31mm minmax(0, 1fr);
     gap: 3mm;
     align-items: start;
   }
@@ -193,10 +193,55 @@ export const pullSheetStyle = css`
     max-width: 90mm;
   }
   .states figure {
-    width: 37mm;
+    width: 66mm;
   }
   .several .states figure {
-    width: 27mm;
+    width: 42mm;
+  }
+  .pair {
+    display: grid;
+    grid-template-columns: 1fr 1fr;
+    gap: 2mm;
+    align-items: start;
+  }
+  .day {
+    width: 100%;
+    margin-bottom: 6mm;
+    border-collapse: collapse;
+  }
+  .day caption {
+    padding-bottom: 1.5mm;
+    font-size: 14pt;
+    font-weight: 650;
+    text-align: left;
+    break-after: avoid;
+  }
+  .day td,
+  .passport td {
+    padding: 1.1mm 3mm 1.1mm 0;
+    border-top: 0.2mm solid #bbb;
+    vertical-align: middle;
+  }
+  .day tr,
+  .passport tr {
+    break-inside: avoid;
+  }
+  .clock {
+    font-variant-numeric: tabular-nums;
+  }
+  .passport {
+    display: grid;
+    grid-template-columns: 34mm minmax(0, 1fr);
+    gap: 7mm;
+    align-items: start;
+    padding: 4mm 0 6mm;
+    border-top: 0.5mm solid #000;
+    break-inside: avoid;
+  }
+  .passport table {
+    width: 100%;
+    margin-top: 2mm;
+    border-collapse: collapse;
   }
   .states figcaption {
     padding-top: 1mm;
@@ -219,6 +264,7 @@ export const pullSheetStyle = css`
     gap: 1.6mm;
   }
   .box {
+    display: block;
     width: 5.5mm;
     height: 5.5mm;
     border: 0.35mm solid #000;

@@ -8,8 +8,10 @@ import { CAUTIONS, CAUTIONS_DEFER } from './cautions.ts';
 import { dryWords, waitWords } from './drying-words.ts';
 import { offsetDiagram } from './offset-diagram.ts';
 import { boundWords, capital, freeSwapWords, layWords, needsWords, planHeadline, rangesText, recipeLetter, setUpTags, timeWords } from './plan-words.ts';
+import { mixWords } from './mix-words.ts';
 import type { MadePlan } from './plan-run.ts';
 import { printImage } from './print-image.ts';
+import { dayTables, passportList } from './pull-sheet-parts.ts';
 import { pullSheetStyle } from './pull-sheet-style.ts';
 import './set-up-grid.ts';
 import type { StatePictures } from './state-pictures.ts';
@@ -71,6 +73,11 @@ export class PullSheet extends LitElement {
     );
   }
 
+  /** How sheets look before a set-up and after it. */
+  private pair({ recipe, before, after }: CardState) {
+    return html`<div class="pair">${this.image(recipe, before)}${this.image(recipe, after)}</div>`;
+  }
+
   private card(card: SetUpCard, index: number) {
     const { plan, recipes } = this.made;
     const time = plan.times[index];
@@ -87,6 +94,7 @@ export class PullSheet extends LitElement {
         ${offsetDiagram(card, recipes[card.states[0]?.recipe ?? 0]!.paper)}
         <div>
           <p class="ink"><ps-ink-chip .ink=${card.ink.ink}></ps-ink-chip>${card.ink.key}</p>
+          ${mixWords(card) === null ? nothing : html`<p>${mixWords(card)}</p>`}
           <p><b>${layWords(card)}</b>, ${card.strokes > 1 ? html`<b>${counted(card.strokes, 'stroke')}</b>` : '1 stroke'}</p>
           <p>Mesh ${card.screen.mesh.threadsPerCm}/cm, thread ${card.screen.mesh.threadUm} µm</p>
           ${time === undefined ? nothing : html`<p>${timeWords(plan, time)}</p>`}
@@ -96,7 +104,7 @@ export class PullSheet extends LitElement {
       <div class="take">
         ${card.states.map(
           (state) => html`<div>
-            ${many ? this.image(state.recipe, state.after) : nothing}
+            ${many ? this.pair(state) : nothing}
             <div>
               <p>
                 <b>${recipeLetter(state.recipe)} ${plan.recipes[state.recipe]?.title}</b>${state.prints.length > 1
@@ -115,8 +123,8 @@ export class PullSheet extends LitElement {
         : html`<div class="states">
             ${card.states.map(
               (state) => html`<figure>
-                ${this.image(state.recipe, state.after)}
-                <figcaption>${recipeLetter(state.recipe)} then: ${rangesText(state.sheets)}</figcaption>
+                ${this.pair(state)}
+                <figcaption>${recipeLetter(state.recipe)}: now and then</figcaption>
               </figure>`,
             )}
           </div>`}
@@ -161,6 +169,10 @@ export class PullSheet extends LitElement {
         <h2>Set-up grid</h2>
         <ps-set-up-grid printed .plan=${plan}></ps-set-up-grid>
       </section>
+      <section class="new-page">
+        <h2>Days</h2>
+        ${dayTables(this.made)}
+      </section>
       <section class="keep">
         <h2>Screens</h2>
         ${screenTable(this.made)}
@@ -178,6 +190,10 @@ export class PullSheet extends LitElement {
       <section class="new-page">
         <h2>Set-ups</h2>
         ${plan.cards.map((card, index) => this.card(card, index))}
+      </section>
+      <section class="new-page">
+        <h2>Sheets</h2>
+        ${passportList(this.made, (recipe) => this.image(recipe, recipes[recipe]!.pulls))}
       </section>
     `;
   }

@@ -8,6 +8,7 @@ import { counted } from '../ui/words.ts';
 import { dryWords, waitWords } from './drying-words.ts';
 import { offsetDiagram } from './offset-diagram.ts';
 import { capital, layWords, listed, rangesText, recipeLetter, setUpTags, timeWords } from './plan-words.ts';
+import { mixWords } from './mix-words.ts';
 import type { MadePlan } from './plan-run.ts';
 import { setUpCardStyle } from './set-up-card-style.ts';
 import { printImage } from './print-image.ts';
@@ -120,6 +121,7 @@ export class SetUpCardView extends LitElement {
         <div class="facts">
           <p class="screen">${card.screen.key} ${card.screen.name}</p>
           <p class="ink"><ps-ink-chip .ink=${card.ink.ink}></ps-ink-chip>${card.ink.key}</p>
+          ${mixWords(card) === null ? nothing : html`<p>${mixWords(card)}</p>`}
           <p class="lay-words">${capital(layWords(card))} · ${counted(card.strokes, 'stroke')}</p>
           <p class="soft">Mesh ${threadsPerCm} threads/cm, thread ${threadUm} µm</p>
           <p>

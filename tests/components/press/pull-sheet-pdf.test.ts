@@ -2,7 +2,7 @@ import fontkit from '@pdf-lib/fontkit';
 import { PDFDocument } from 'pdf-lib';
 import { describe, expect, it } from 'vitest';
 import { PAGE_SIZES, PageWriter, PT_PER_MM } from '../../../src/components/press/pdf/page-writer.ts';
-import { passportsOf } from '../../../src/components/press/pdf/passports.ts';
+import { passportsOf } from '../../../src/components/press/passports.ts';
 import { pullSheetPdf } from '../../../src/components/press/pdf/pull-sheet-pdf.ts';
 import type { MadePlan } from '../../../src/components/press/plan-run.ts';
 import { screensToMake } from '../../../src/components/press/supply-figures.ts';

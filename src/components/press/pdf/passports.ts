@@ -1,36 +1,9 @@
-import type { SetUpCard } from '../../../engine/output/set-up-cards.ts';
 import { counted } from '../../ui/words.ts';
+import { passportsOf } from '../passports.ts';
 import type { MadePlan } from '../plan-run.ts';
-import { layWords, rangesText, recipeLetter } from '../plan-words.ts';
+import { rangesText, recipeLetter } from '../plan-words.ts';
+import { howWords } from '../pull-sheet-parts.ts';
 import type { DrawState, PageWriter } from './page-writer.ts';
-
-interface Passport {
-  recipe: number;
-  sheets: number[];
-  /** Indices of the set-ups that print on these sheets, in time. */
-  setUps: number[];
-}
-
-/** Sheets that go through the same set-ups share a passport. */
-export function passportsOf({ plan }: Pick<MadePlan, 'plan'>): Passport[] {
-  const ways = new Map<number, number[]>(plan.sheets.map(({ number }) => [number, []]));
-  for (const [at, card] of plan.cards.entries()) for (const sheet of card.sheets) ways.get(sheet)!.push(at);
-  const found = new Map<string, Passport>();
-  for (const { number, recipe } of plan.sheets) {
-    const setUps = ways.get(number)!;
-    const key = JSON.stringify([recipe, setUps]);
-    const known = found.get(key);
-    if (known === undefined) found.set(key, { recipe, sheets: [number], setUps });
-    else known.sheets.push(number);
-  }
-  return [...found.values()];
-}
-
-/** 'Rust', and only what is not as usual: '; 2.0 mm left; 2 strokes'. */
-function howWords(card: SetUpCard): string {
-  const lay = layWords(card);
-  return [card.ink.key, ...(lay === 'no offset' ? [] : [lay]), ...(card.strokes === 1 ? [] : [counted(card.strokes, 'stroke')])].join('; ');
-}
 
 /** For each kind of sheet its whole stack, first down first. */
 export async function passportPages(out: PageWriter, made: MadePlan, draw: DrawState): Promise<void> {

@@ -6,6 +6,7 @@ import type { Pull } from '../../../engine/stack/types.ts';
 import { counted } from '../../ui/words.ts';
 import { CAUTIONS, CAUTIONS_DEFER } from '../cautions.ts';
 import { dryWords, waitWords } from '../drying-words.ts';
+import { mixWords } from '../mix-words.ts';
 import type { MadePlan } from '../plan-run.ts';
 import { boundWords, capital, freeSwapWords, layWords, needsWords, planHeadline, rangesText, recipeLetter, setUpTags, timeWords } from '../plan-words.ts';
 import { tickGroups } from '../ticks.ts';
@@ -165,13 +166,6 @@ function layDiagram(out: PageWriter, made: MadePlan, card: SetUpCard, x: number,
   out.stroke(cx, cy, tx, ty, 2.5, '#a63c20');
   out.stroke(tx, ty, tx - 7 * ux + 5 * uy, ty - 7 * uy - 5 * ux, 2.5, '#a63c20');
   out.stroke(tx, ty, tx - 7 * ux - 5 * uy, ty - 7 * uy + 5 * ux, 2.5, '#a63c20');
-}
-
-function mixWords(card: SetUpCard): string | null {
-  const { stocks } = card.ink;
-  if (stocks.length < 2) return null;
-  const all = stocks.reduce((sum, { parts }) => sum + parts, 0);
-  return `Mix per 100 g: ${stocks.map(({ ink, parts }) => `${((100 * parts) / all).toFixed(1)} g ${ink.name}`).join(', ')}`;
 }
 
 async function cardBlock(out: PageWriter, made: MadePlan, card: SetUpCard, at: number, draw: DrawState): Promise<void> {
