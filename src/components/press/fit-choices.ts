@@ -40,7 +40,7 @@ export class FitChoices extends LitElement {
         flex: 1 1 260px;
       }
       ol {
-        margin: 0 0 6px;
+        margin: 0;
         padding: 0;
         list-style: none;
       }
@@ -48,6 +48,12 @@ export class FitChoices extends LitElement {
         display: block;
         padding: 0 0 6px;
         border: 0;
+      }
+      .worth {
+        display: block;
+      }
+      progress {
+        accent-color: var(--accent);
       }
       summary {
         margin-top: 12px;
@@ -103,7 +109,7 @@ export class FitChoices extends LitElement {
                 return html`<li><b>${stepWords(step, this.made)}</b>${worth === '' ? nothing : html`<br /><span class="soft small">${worth}</span>`}</li>`;
               })}
             </ol>`}
-        <span class="soft small">${capital(fitWorth(choice))}</span>
+        <span class="soft small worth">${capital(fitWorth(choice))}</span>
       </div>
       <button aria-label="${words}: do it" @click=${() => this.dispatchEvent(new CustomEvent<FitChoice>('fit', { detail: choice }))}>Do it</button>
     </li>`;

@@ -34,9 +34,10 @@ export interface FitChoice {
   plan: PressPlan | null;
 }
 
-/** Work for the order of one single change, and for the plan that proves that a choice fits, ms. */
-const BUDGET_MS = 60;
-const PROOF_MS = 400;
+/** Work for the orders of all single changes, for one of them at most, and for the plan that proves that a choice fits, ms. */
+const SINGLES_MS = 1500;
+const SINGLE_MS = 60;
+const PROOF_MS = 300;
 /** Choices given at most: single ones that take something away, combinations, changes in a combination. */
 const MOST = 5;
 const MOST_COMBINATIONS = 3;
@@ -98,7 +99,7 @@ class Trials {
   searched(changes: readonly VisitChange[]): Tried {
     const less = smaller(this.whole, this.input, changes);
     const kept = this.onOrder(less, changes);
-    const units = BUDGET_MS * UNITS_PER_MS;
+    const units = Math.ceil(Math.min(SINGLE_MS, SINGLES_MS / takingsOf(this.input).length) * UNITS_PER_MS);
     const { best } = createPlanner(less.visit.problem, { seed: this.input.seed, units }).step(units);
     const other = this.measured(best.setUps.length, visitTimes(best, less.visit, this.figures(changes)));
     return (other.fits && !kept.fits) || (other.fits === kept.fits && other.minutes < kept.minutes) ? other : kept;
@@ -245,9 +246,16 @@ function* combination(
   return changes.filter((change) => change.kind !== 'sheets' || change.fewer === leftOf(changes, change.run).fewer);
 }
 
+/** Of combinations that take the same away only the one that gives least more time, which is the first; shortest first. */
 function withoutDoubles(combinations: readonly VisitChange[][]): VisitChange[][] {
-  const keyed = new Map(combinations.map((changes) => [changes.map((change) => JSON.stringify(change)).sort().join(), changes]));
-  return [...keyed.values()].sort((a, b) => a.length - b.length);
+  const known = new Map<string, VisitChange[]>();
+  for (const changes of combinations) {
+    const taken = changes.filter(takes).map((change) => JSON.stringify(change)).sort();
+    const days = changes.some((change) => change.kind === 'days');
+    const key = [days, ...taken].join();
+    if (!known.has(key)) known.set(key, changes);
+  }
+  return [...known.values()].sort((a, b) => a.length - b.length);
 }
 
 /** Plans the changed visit as it will be printed. */
