@@ -9,6 +9,7 @@ import { HungPrints } from './hung-prints.ts';
 import { NumberLabels } from './number-labels.ts';
 import { drawAxes } from './plan-axes.ts';
 import { PlanIndex } from './plan-index.ts';
+import { CACHE_PAD, WallCache } from './wall-cache.ts';
 import { planWall, type PlanSpec, type WallPlan } from './wall-plan.ts';
 import { FOCUSED, KEPT, MARKED, type Rgba, wallUniforms } from './wall-shader.ts';
 
@@ -57,6 +58,7 @@ export class WallScene {
   private readonly closeUps = new CloseUpPrints(this.uniforms);
   private readonly labels = new NumberLabels();
   private readonly camera = new Camera();
+  private cache: WallCache | null = null;
   private plan: WallPlan;
   private planned: PlanIndex;
   private spec: PlanSpec = SEED_ORDER;
@@ -78,6 +80,9 @@ export class WallScene {
   private inBins: number[] = [];
   private stale = true;
   private drawnAt = 0;
+  /** Whether the last frame drew all prints, and how large they were then. */
+  private drew = false;
+  private drawnScale = 0;
   private frameMs = 16;
   private fine: ReturnType<typeof setTimeout> | undefined;
   private arrival: ReturnType<typeof setTimeout> | undefined;
@@ -388,9 +393,10 @@ export class WallScene {
     return this.planned.after(from, key, (index) => this.prints.has(index));
   }
 
-  private range() {
+  private range(pad: number) {
     const { x, y, width, height } = this.seen;
-    return this.planned.bins(x, y, width, height);
+    const more = pad / this.camera.scale;
+    return this.planned.bins(x - more, y - more, width + 2 * more, height + 2 * more);
   }
 
   /** The prints that are in view, by number. */
@@ -405,6 +411,7 @@ export class WallScene {
   addCloseUp(index: number, picture: Picture): void {
     if (!this.prints.has(index)) return;
     this.closeUps.add(index, picture);
+    this.cache?.forget();
     this.requestDraw();
   }
 
@@ -415,6 +422,7 @@ export class WallScene {
 
   forgetCloseUps(but: ReadonlySet<number> = new Set()): void {
     this.closeUps.keepOnly(but);
+    this.cache?.forget();
   }
 
   private refresh(): void {
@@ -440,23 +448,55 @@ export class WallScene {
       if (part >= 1) this.move = null;
       else this.requestDraw();
     }
-    this.choosePace(now);
+    const moves = this.choosePace(now);
     this.rehangStep(now);
-    this.gather();
-    const { uniforms } = this.uniforms;
-    const { scale, x, y } = this.camera;
-    uniforms.uCamera[0] = scale;
-    uniforms.uCamera[1] = x;
-    uniforms.uCamera[2] = y;
-    uniforms.uScreen[0] = this.size.width;
-    uniforms.uScreen[1] = this.size.height;
-    uniforms.uDensity = this.density;
-    uniforms.uRing[0] = Math.min(5, 6.5 * scale);
-    this.closeUps.place((index) => this.snappedFrameOf(index));
-    this.renderer.render({ container: this.stage });
+    if (!this.showCached(moves)) this.drawAnew(0);
     this.labels.draw(this.plan, this.camera, this.rehang === null ? this.inBins : [], this.focus);
     if (this.rehang === null) drawAxes(this.labels, this.plan, this.camera, this.size);
     this.onDrawn();
+  }
+
+  /**
+   * Shows the wall as it was drawn before, when only where one stands changed.
+   * @param moves whether frames follow each other
+   * @returns false when it must be drawn anew
+   */
+  private showCached(moves: boolean): boolean {
+    const { camera, renderer } = this;
+    if (this.stale) this.cache?.forget();
+    if (this.stale || !moves) return false;
+    const screen = { ...this.size, density: this.density };
+    if (this.cache?.serves(screen) !== true) {
+      this.cache?.destroy();
+      this.cache = new WallCache(screen);
+    }
+    if (!this.cache.reaches(camera, this.slow)) {
+      // A quick screen is as soon drawn anew as copied while prints change their size.
+      if (!this.slow && this.drawnScale !== camera.scale) return false;
+      this.drawAnew(CACHE_PAD);
+    }
+    this.cache.show(renderer, camera);
+    if (!this.cache.exact(camera)) this.drawFineSoon();
+    return true;
+  }
+
+  /**
+   * Draws all prints in view.
+   * @param pad so much more on all sides, into the cache; 0: to the screen, CSS px
+   */
+  private drawAnew(pad: number): void {
+    this.gather(pad);
+    const { uniforms } = this.uniforms;
+    const { scale, x, y } = this.camera;
+    uniforms.uCamera.set([scale, x + pad, y + pad]);
+    uniforms.uScreen.set([this.size.width + 2 * pad, this.size.height + 2 * pad]);
+    uniforms.uDensity = this.density;
+    uniforms.uRing[0] = Math.min(5, 6.5 * scale);
+    this.closeUps.place((index) => this.snappedFrameOf(index, pad));
+    this.drawnScale = scale;
+    this.drew = true;
+    if (pad > 0) this.cache!.draw(this.renderer, this.stage, this.camera);
+    else this.renderer.render({ container: this.stage });
   }
 
   /** Moves prints on their way to where they hang now. */
@@ -477,16 +517,31 @@ export class WallScene {
     this.stale = true;
   }
 
-  /** Keeps a slow screen moving: coarse while frames follow each other, fine as soon as they rest. */
-  private choosePace(now: number): void {
+  /**
+   * Keeps a slow screen moving: coarse while frames follow each other, fine as soon as they rest.
+   * @returns whether frames follow each other
+   */
+  private choosePace(now: number): boolean {
     const moves = now - this.drawnAt < REST_MS * 2;
     this.drawnAt = now;
     // The browser calls back late when earlier frames still wait to be drawn.
-    this.frameMs += (Math.max(0, performance.now() - this.askedAt) - this.frameMs) * 0.3;
-    const coarse = moves && this.frameMs > SLOW_MS;
-    this.uniforms.uniforms.uTaps = coarse ? 2 : 4;
+    const late = Math.max(0, performance.now() - this.askedAt);
+    // Copies are quick and say nothing of how long a drawing takes.
+    if (this.drew) this.frameMs += (late - this.frameMs) * 0.3;
+    this.drew = false;
+    this.uniforms.uniforms.uTaps = moves && this.slow ? 2 : 4;
     clearTimeout(this.fine);
-    if (coarse) this.fine = setTimeout(() => this.drawFine(), REST_MS);
+    if (moves && this.slow) this.drawFineSoon();
+    return moves;
+  }
+
+  private get slow(): boolean {
+    return this.frameMs > SLOW_MS;
+  }
+
+  private drawFineSoon(): void {
+    clearTimeout(this.fine);
+    this.fine = setTimeout(() => this.drawFine(), REST_MS);
   }
 
   private drawFine(): void {
@@ -495,8 +550,8 @@ export class WallScene {
   }
 
   /** Puts the prints in view into their sheaves. */
-  private gather(): void {
-    const range = this.range();
+  private gather(pad: number): void {
+    const range = this.range(pad);
     const far = this.printPx <= this.prints.smallRows * MOST_ENLARGED;
     const key = `${range.firstColumn},${range.endColumn},${range.firstRow},${range.endRow},${far}`;
     if (!this.stale && key === this.inView) return;
@@ -512,16 +567,17 @@ export class WallScene {
   }
 
   /** Where a print is on the screen, on whole device pixels as the shader puts it. */
-  private snappedFrameOf(index: number): Frame {
+  private snappedFrameOf(index: number, pad: number): Frame {
     const frame = this.frameOf(index);
     const snap = (px: number) => Math.round(px * this.density) / this.density;
-    return { ...frame, left: snap(frame.left), top: snap(frame.top) };
+    return { ...frame, left: snap(frame.left + pad), top: snap(frame.top + pad) };
   }
 
   destroy(): void {
     clearTimeout(this.fine);
     clearTimeout(this.arrival);
     this.begin(0, 1);
+    this.cache?.destroy();
     cancelAnimationFrame(this.frame);
     this.renderer.destroy({ removeView: true });
   }
