@@ -79,7 +79,7 @@ export class BoundSearch {
   }
 
   /** Least number of times that these letters come together, or less when `maxNodes` ends the search. */
-  #least(letters: readonly number[], maxNodes: number): number {
+  *#least(letters: readonly number[], maxNodes: number): Generator<void, number> {
     const sorted = [...letters].sort((a, b) => a - b);
     const key = sorted.join();
     const known = this.#rows.get(key);
@@ -87,7 +87,7 @@ export class BoundSearch {
     let least = Math.max(known?.least ?? 0, this.#sumOf(sorted));
     let finished = false;
     if (sorted.length <= MAX_SET) {
-      const found = this.#sets.least(sorted, maxNodes);
+      const found = yield* this.#sets.steps(sorted, maxNodes);
       least = Math.max(least, found.least);
       finished = found.finished && !this.#repeats(sorted);
     }
@@ -141,13 +141,13 @@ export class BoundSearch {
     for (let round = 0; round < 40; round++) {
       // Larger sets need more a letter, but cost more: by trial they pay after a few smaller ones.
       const size = [4, 5, 6, 6, 7, 7, 7, 8, 7, 8][round] ?? 7 + (round % 3);
-      const nodes = Math.min(60_000, 4000 * 2 ** (round >> 1));
+      const nodes = Math.min(24_000, 4000 * 2 ** (round >> 1));
       const groups = this.#groups?.split(size) ?? [this.#letters];
       let guessed = 0;
       let found = 0;
       let total = 0;
       for (const group of groups) {
-        const least = group.length === 1 ? this.#sumOf(group) : this.#least(group, nodes);
+        const least = group.length === 1 ? this.#sumOf(group) : yield* this.#least(group, nodes);
         total += least;
         if (this.#groups && group.length > 3) {
           guessed += this.#groups.guessFor(group);
@@ -170,7 +170,7 @@ export class BoundSearch {
     yield;
     for (let vain = 0, t = 0; vain < 3 && t < tries; t++) {
       const set = this.#groups!.wanting(size, given, factor);
-      const least = this.#least(set, nodes);
+      const least = yield* this.#least(set, nodes);
       if (least <= set.reduce((sum, l) => sum + given[l]!, 0) + 1e-6) vain++;
       else {
         vain = 0;
@@ -190,7 +190,7 @@ export class BoundSearch {
     if (letters.length > MAX_FOR_TRIPLES) return groups;
     for (let i = 2; i < letters.length; i++) {
       for (let j = 1; j < i; j++) {
-        for (let h = 0; h < j; h++) groups.setTriple(i, j, h, this.#least([letters[i]!, letters[j]!, letters[h]!], 2000));
+        for (let h = 0; h < j; h++) groups.setTriple(i, j, h, yield* this.#least([letters[i]!, letters[j]!, letters[h]!], 2000));
         yield;
       }
     }
@@ -205,7 +205,7 @@ export class BoundSearch {
     for (let i = 0; i < letters.length; i++) {
       for (let j = 0; j < i; j++) {
         const pair = [letters[j]!, letters[i]!];
-        const excess = this.#least(pair, 2000) - this.#sumOf(pair);
+        const excess = (yield* this.#least(pair, 2000)) - this.#sumOf(pair);
         if (excess <= 0) continue;
         for (const [a, b] of [pair, [...pair].reverse()] as [number, number][]) {
           if (!this.#clash.has(a)) this.#clash.set(a, new Map());

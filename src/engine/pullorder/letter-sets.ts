@@ -1,10 +1,12 @@
 import type { Meter, Model } from './model.ts';
-import { codeOf, SmallSets } from './small-orders.ts';
+import { bitCount, codeOf, SmallSets } from './small-orders.ts';
 
 /** Most letters of a set; down-sets of an order then number at most 1024. */
 export const MAX_SET = 10;
 /** Ways to choose one pull of each letter of a sheet that are looked at. */
-const MAX_CHOICES = 12;
+const MAX_CHOICES = 6;
+/** Most orders that a search goes by; leaving some out keeps a lower bound one. */
+const MAX_ORDERS = 80;
 
 /** One order on a few letters: bits of its letters, and for each letter the bits of those before it. */
 interface FewLetters {
@@ -70,13 +72,17 @@ export class LetterSets {
         const key = `${present},${masks.join()}`;
         if (!found.has(key)) found.set(key, { present, preds: masks });
       }
-      this.#meter.units += Math.min(all, MAX_CHOICES) * k;
+      this.#meter.units += Math.min(all, MAX_CHOICES) * 2 * k;
     });
+    // Those that ask most come first.
+    const weight = (few: FewLetters): number => few.preds.reduce((n, mask) => n + bitCount(mask), 0);
     const list = [...found.values()];
-    this.#meter.units += (list.length * list.length) >> 4;
-    return list.filter(
+    if (list.length > 4 * MAX_ORDERS) list.length = 4 * MAX_ORDERS;
+    this.#meter.units += (list.length * list.length) >> 3;
+    const kept = list.filter(
       (a, i) => !list.some((b, j) => i !== j && (a.present & ~b.present) === 0 && a.preds.every((mask, l) => (mask & ~b.preds[l]!) === 0)),
     );
+    return kept.length > MAX_ORDERS ? kept.sort((a, b) => weight(b) - weight(a)).slice(0, MAX_ORDERS) : kept;
   }
 
   /** Exact, for at most four letters with one pull of each a sheet; else a lower bound. */
@@ -90,13 +96,22 @@ export class LetterSets {
     return sets.least(sets.setOf(mask));
   }
 
+  /** All of `steps` in one go. */
+  least(letters: readonly number[], maxNodes: number): { least: number; finished: boolean } {
+    const steps = this.steps(letters, maxNodes);
+    for (;;) {
+      const next = steps.next();
+      if (next.done) return next.value;
+    }
+  }
+
   /**
    * @param letters different letters, at most `MAX_SET`
    * @param maxNodes states after which the search ends with what it has shown
    * @returns `least`: no word has fewer of these letters together; `finished`: whether that is the
    *   least number exactly (when no letter comes twice on a sheet)
    */
-  least(letters: readonly number[], maxNodes: number): { least: number; finished: boolean } {
+  *steps(letters: readonly number[], maxNodes: number): Generator<void, { least: number; finished: boolean }> {
     const k = letters.length;
     if (k <= 4) return { least: this.#leastOfFour(letters), finished: true };
     const orders = this.#few(letters);
@@ -158,6 +173,7 @@ export class LetterSets {
     let guesses = new Uint8Array(room);
     let closed = new Uint8Array(room);
     let count = 0;
+    let looked = 0;
     let table = new Int32Array(4096).fill(-1);
     const buckets: number[][] = [];
     const hashOf = (at: number): number => {
@@ -238,6 +254,7 @@ export class LetterSets {
         const cost = costs[node]!;
         if (closed[node] || cost + guesses[node]! !== total) continue;
         closed[node] = 1;
+        if (++looked % 200 === 0) yield;
         let done = true;
         for (let c = 0; c < n && done; c++) done = states[node * n + c] === sizes[c];
         if (done) return { least: total, finished: true };

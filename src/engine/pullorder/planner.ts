@@ -7,7 +7,7 @@ import { search, type Standing } from './search.ts';
 import type { PlanProblem, PullPlan } from './types.ts';
 
 /** Units of work that stand for a millisecond: measured on one 2020s laptop-class core, then held fixed. */
-export const UNITS_PER_MS = 7_500;
+export const UNITS_PER_MS = 10_000;
 
 export interface PlanOptions {
   /** Work allowed, in milliseconds of a common machine. Same problem, seed and budget, same plan. */
@@ -23,6 +23,8 @@ export interface PlanOptions {
 export interface Planner {
   /** Works for about so many units; `done` when the plan is shown to be a cheapest one. */
   step(units: number): { best: PullPlan; done: boolean };
+  /** Units of work done so far; a step may do a little more than it was given. */
+  readonly spent: number;
 }
 
 /**
@@ -45,6 +47,9 @@ export function createPlanner(
   let best: PullPlan | null = null;
   let done = false;
   return {
+    get spent() {
+      return meter.units;
+    },
     step(units) {
       const until = meter.units + units;
       do {
@@ -82,13 +87,12 @@ export function planPulls(problem: PlanProblem, options: PlanOptions): PullPlan 
   const started = now?.() ?? 0;
   const planner = createPlanner(problem, { seed, units: budgetMs * UNITS_PER_MS });
   const slice = 50 * UNITS_PER_MS;
-  let left = budgetMs * UNITS_PER_MS;
+  const budget = budgetMs * UNITS_PER_MS;
   let best: PullPlan | null = null;
   for (;;) {
-    const result = planner.step(Math.min(slice, left));
+    const result = planner.step(Math.min(slice, budget - planner.spent));
     if (result.best !== best) onProgress?.(result.best);
     best = result.best;
-    left -= slice;
-    if (result.done || left <= 0 || shouldStop?.() || (now && now() - started >= budgetMs)) return best;
+    if (result.done || planner.spent >= budget || shouldStop?.() || (now && now() - started >= budgetMs)) return best;
   }
 }

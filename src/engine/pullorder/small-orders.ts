@@ -270,7 +270,8 @@ export class SmallSets {
   }
 }
 
-function bitCount(mask: number): number {
+/** How many bits are set. */
+export function bitCount(mask: number): number {
   let count = 0;
   for (let bits = mask; bits !== 0; bits &= bits - 1) count++;
   return count;
