@@ -4,7 +4,7 @@ export const wallActionsStyles = css`
   section {
     position: absolute;
     right: 0;
-    bottom: var(--rail);
+    bottom: 100%;
     z-index: 2;
     display: grid;
     gap: 12px;

@@ -61,7 +61,7 @@ export class WallActions extends LitElement {
 
   private panel(variant: Variant, drawer: Drawer) {
     const parents = originOf(variant)?.parents ?? [];
-    return html`<section id="panel" style="--rail:${this.parentElement?.offsetHeight ?? 50}px" aria-label="About print ${variant.index + 1}">
+    return html`<section id="panel" aria-label="About print ${variant.index + 1}">
       <h3>What changed?</h3>
       <p>${lineageSentence(lineageOf(variant))}</p>
       ${parents.length === 0

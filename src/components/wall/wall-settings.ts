@@ -16,6 +16,11 @@ import './wall-ink-wishes.ts';
 import './wall-lays.ts';
 import './wall-screens.ts';
 
+/** From more pulls than this on, fewer are offered; so many then. */
+const MANY_PULLS = 16;
+const FEW_PULLS = 10;
+const LEAST_PULLS = 4;
+
 type NumberKey = 'count' | 'offsetRangeMm' | 'leaveOut' | 'bringIn' | 'minDeltaE';
 
 interface NumberField {
@@ -57,6 +62,10 @@ export class WallSettings extends LitElement {
       }
       .more {
         margin-top: -8px;
+      }
+      .more button {
+        min-height: 30px;
+        margin-left: 4px;
       }
       .seed {
         display: grid;
@@ -183,6 +192,17 @@ export class WallSettings extends LitElement {
     </div>`;
   }
 
+  /** A whole drawer on the Bench makes prints of all of it, which hardly anyone pulls; here is the way to fewer. */
+  private fewer() {
+    const { explore, bench } = this.project;
+    const least = bench.length - explore.leaveOut;
+    if (explore.maxPulls !== undefined || least <= MANY_PULLS) return nothing;
+    return html`<p class="more soft small">
+      Each print has at least ${least} pulls.
+      <button type="button" @click=${() => this.change({ maxPulls: FEW_PULLS, leaveOut: bench.length - LEAST_PULLS })}>Make it ${LEAST_PULLS} to ${FEW_PULLS}</button>
+    </p>`;
+  }
+
   override render() {
     const { explore, bench, drawer } = this.project;
     const left = drawer.screens.filter((screen) => !bench.some((pull) => pull.screen === screen.id)).length;
@@ -221,7 +241,8 @@ export class WallSettings extends LitElement {
       </div>
       ${this.number({ key: 'offsetRangeMm', label: 'Shift up to', after: 'mm', min: 0, max: 100, step: 0.1 })}
       <wall-lays class="more" .store=${this.store} .project=${this.project} .problems=${this.problems}></wall-lays>
-      ${this.number({ key: 'leaveOut', label: 'Leave out up to', after: 'pulls', min: 0, max: Math.min(MAX_EXPLORE_PULLS, Math.max(0, bench.length - 1)), step: 1 })}
+      ${bench.length < 2 ? nothing : this.number({ key: 'leaveOut', label: 'Leave out up to', after: 'pulls', min: 0, max: Math.min(MAX_EXPLORE_PULLS, Math.max(0, bench.length - 1)), step: 1 })}
+      ${this.fewer()}
       ${this.number({ key: 'bringIn', label: 'Bring in up to', after: 'screens', min: 0, max: Math.min(MAX_EXPLORE_PULLS, Math.max(explore.bringIn, left)), step: 1 })}
       <div class="more">
         <wall-screens .store=${this.store} .project=${this.project} .problems=${this.problems}></wall-screens>

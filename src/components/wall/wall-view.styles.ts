@@ -96,6 +96,7 @@ export const wallViewStyles = css`
     pointer-events: auto;
   }
   .rail {
+    position: relative;
     display: flex;
     flex-wrap: wrap;
     align-items: center;
@@ -108,6 +109,8 @@ export const wallViewStyles = css`
   .rail .which {
     flex: 1 1 0;
     min-width: 0;
+    font-size: 14px;
+    line-height: 1.3;
   }
   .rail .deeds {
     display: flex;
@@ -138,7 +141,6 @@ export const wallViewStyles = css`
       height: 48%;
     }
     .rail {
-      position: relative;
       padding: 4px 10px;
     }
     .rail .which {

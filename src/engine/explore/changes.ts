@@ -11,6 +11,8 @@ export interface Changes {
 
 /** More of one kind than this are summed up. */
 const MOST_TOLD = 4;
+/** More screens than this are counted. */
+const MOST_NAMED = 8;
 
 /** A pull of the first stack (by number, from 1) with what it became. */
 interface Pair {
@@ -60,12 +62,12 @@ export function changesBetween(from: readonly Pull[], to: readonly Pull[], drawe
   const stroked = touch(pairs.filter(({ was, is }) => was.strokes !== is.strokes));
   parts.push(...tell(stroked, ({ number, was, is }) => `pull ${number} has ${count(is.strokes, 'stroke')} instead of ${was.strokes}`, 'have other strokes'));
   const gone = from.filter((pull) => !kept.has(pull));
-  if (gone.length > 0) parts.push(`${list(gone.map((pull) => screen(pull.screen)))} left out`);
-  for (const pull of to) {
-    if (known.has(pull)) continue;
-    touched.add(pull.id);
-    parts.push(`${screen(pull.screen)} brought in, in ${ink(pull.ink)}`);
-  }
+  if (gone.length > MOST_NAMED) parts.push(`${gone.length} screens left out`);
+  else if (gone.length > 0) parts.push(`${list(gone.map((pull) => screen(pull.screen)))} left out`);
+  const come = to.filter((pull) => !known.has(pull));
+  for (const { id } of come) touched.add(id);
+  if (come.length > MOST_NAMED) parts.push(`${come.length} screens brought in`);
+  else parts.push(...come.map((pull) => `${screen(pull.screen)} brought in, in ${ink(pull.ink)}`));
   const text = parts.join('; ');
   return {
     sentence: text === '' ? 'Nothing changed.' : `${text.charAt(0).toUpperCase()}${text.slice(1)}.`,

@@ -68,15 +68,14 @@ export function printTitle({ seed, index, way, parents }: PrintLineage): string 
     case 'between':
       return `${print} between ${first} and ${second}`;
     case 'cross':
-      return `${print} crossed of ${first} and ${second}`;
+      return `${print}, ${first} × ${second}`;
   }
 }
 
 /** Two prints with a word between; one wall that both hang on is named once. */
 export function pairName([first, second]: readonly PrintLineage[], word: string): string {
   if (second === undefined) return printName(first!);
-  const together = first!.seed === second.seed && first!.way === undefined && second.way === undefined;
-  return together ? `no. ${first!.index + 1} ${word} ${printName(second)}` : `${printName(first!)} ${word} ${printName(second)}`;
+  return first!.seed === second.seed ? `no. ${first!.index + 1} ${word} ${printName(second)}` : `${printName(first!)} ${word} ${printName(second)}`;
 }
 
 function capital(text: string): string {

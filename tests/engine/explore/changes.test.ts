@@ -25,6 +25,12 @@ describe('changesBetween', () => {
     expect(touched.sort()).toEqual(['p2', 'p4', 'p6']);
   });
 
+  it('should count screens where they would make a list too long to read', () => {
+    expect(told(() => []).sentence).toBe('9 screens left out.');
+    expect(changesBetween([], base, drawer)).toEqual({ sentence: '9 screens brought in.', touched: base.map(({ id }) => id) });
+    expect(told((pulls) => pulls.slice(8)).sentence).toBe('Screen 1, screen 2, screen 3, screen 4, screen 5, screen 6, screen 7 and screen 8 left out.');
+  });
+
   it('should tell a pull that moved by itself', () => {
     const moved = told((pulls) => [...pulls.slice(1, 5), pulls[0]!, ...pulls.slice(5)]);
     expect(moved).toEqual({ sentence: 'Pull 1 now goes down after pull 5.', touched: ['p0'] });

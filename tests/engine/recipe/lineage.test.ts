@@ -27,6 +27,7 @@ describe('lineageSentence', () => {
     [{ seed: 's', index: 0, way: 'between', parents: [five, twelve] }, 'On the way from no. 5 to no. 12 of wall “tide-3”.'],
     [{ seed: 's', index: 0, way: 'cross', parents: [five, { seed: 'ebb', index: 0 }] }, 'A cross of no. 5 of wall “tide-3” and no. 1 of wall “ebb”.'],
     [{ seed: 's', index: 6, way: 'cross', parents: [near, five] }, 'A cross of no. 2 of the prints near no. 12 of wall “tide-3” and no. 5 of wall “tide-3”.'],
+    [{ seed: 's', index: 6, way: 'cross', parents: [near, { ...near, index: 4 }] }, 'A cross of no. 2 and no. 5 of the prints near no. 12 of wall “tide-3”.'],
     [{ seed: 's', index: 6, way: 'cross' }, 'No. 7 of a wall found from earlier prints.'],
   ])('should tell %j', (lineage, sentence) => {
     expect(lineageSentence(lineage)).toBe(sentence);
@@ -35,7 +36,7 @@ describe('lineageSentence', () => {
   it('should call a print by its number on its wall', () => {
     expect(printTitle(twelve)).toBe('Print 12 of “tide-3”');
     expect(printTitle(near)).toBe('Print 2 near no. 12');
-    expect(printTitle({ seed: 's', index: 6, way: 'cross', parents: [near, five] })).toBe('Print 7 crossed of no. 2 and no. 5');
+    expect(printTitle({ seed: 's', index: 6, way: 'cross', parents: [near, five] })).toBe('Print 7, no. 2 × no. 5');
     expect(printName(near)).toBe('no. 2 of the prints near no. 12 of wall “tide-3”');
   });
 });
