@@ -105,6 +105,7 @@ export { inOrder, standing } from './log/events.ts';
 export { readLog, writeLog } from './log/log-file.ts';
 export { mergeLogs } from './log/merge.ts';
 export { planRest, type RestInput } from './log/rest.ts';
+export { measuredPairs, type OrderPairs, pairsOf } from './log/turns.ts';
 export type { Deviation, LogEvent, LoggedSheet, VisitHead, VisitLog } from './log/types.ts';
 export { planVisit, type PressPlan, type VisitInput } from './output/visit.ts';
 export { demoProject } from './project/demo.ts';

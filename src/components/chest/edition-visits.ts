@@ -1,15 +1,18 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import type { Edition } from '../../engine/log/edition.ts';
 import { editionRecord, type EditionRecord } from '../../engine/log/edition-sheets.ts';
+import type { OrderPairs } from '../../engine/log/turns.ts';
 import type { LogEvent, VisitHead } from '../../engine/log/types.ts';
 import { sentenceOf } from '../../workers/client.ts';
 import type { AppStore } from '../app-store.ts';
+import { workerPairs } from '../press/order-pairs.ts';
 
 /** The logged visits that print a recipe, and what the log of the chosen one makes of its edition. */
 export class EditionVisits implements ReactiveController {
   private readonly host: ReactiveControllerHost;
   private readonly store: () => AppStore;
   private events: { visit: string; list: readonly LogEvent[] } | null = null;
+  private pairs: OrderPairs = () => null;
   private asked = 0;
   private found: { edition: Edition; events: readonly LogEvent[]; record: EditionRecord } | null = null;
   /** First to last. */
@@ -37,11 +40,16 @@ export class EditionVisits implements ReactiveController {
       if (asked !== this.asked) return;
       this.heads = heads;
       this.events = chosen === undefined ? null : { visit: chosen.id, list };
-      this.found = null;
-      this.host.requestUpdate();
+      this.pairs = chosen === undefined ? () => null : workerPairs(chosen, () => this.changed());
+      this.changed();
     } catch (error) {
       this.store().tell(`The log could not be read (${sentenceOf(error)}); close the edition and open it again.`);
     }
+  }
+
+  private changed(): void {
+    this.found = null;
+    this.host.requestUpdate();
   }
 
   /** The visit that the edition is told from: the chosen one, else the last. */
@@ -54,7 +62,7 @@ export class EditionVisits implements ReactiveController {
     const { head, events } = this;
     if (head === null || events === null) return null;
     if (this.found?.edition !== edition || this.found.events !== events.list) {
-      this.found = { edition, events: events.list, record: editionRecord(edition, head, events.list) };
+      this.found = { edition, events: events.list, record: editionRecord(edition, head, events.list, this.pairs) };
     }
     return this.found.record;
   }

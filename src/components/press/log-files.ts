@@ -31,7 +31,7 @@ export async function bringInLog(store: AppStore, log: LogKeeper): Promise<void>
         continue;
       }
       const own: VisitLog = { format: LOG_FORMAT, version: LOG_VERSION, head: log.head, events: [...log.events] };
-      const merged = mergeLogs(own, read.value);
+      const merged = mergeLogs(own, read.value, log.pairs);
       const known = new Set(log.events.map((event) => event.id));
       const fresh = merged.log.events.filter((event) => !known.has(event.id));
       await log.bringIn(fresh);

@@ -1,9 +1,12 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { recipesAsPulled, type SheetAsPulled, sheetsAsPulled } from '../../engine/log/as-pulled.ts';
+import type { OrderPairs } from '../../engine/log/turns.ts';
 import type { LogEvent, VisitHead } from '../../engine/log/types.ts';
+import { inkText } from '../../engine/output/registry.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
 import { sentenceOf } from '../../workers/client.ts';
 import type { AppStore } from '../app-store.ts';
+import { workerPairs } from './order-pairs.ts';
 
 type Body<T> = T extends LogEvent ? Omit<T, 'id' | 'atMs' | 'device'> : never;
 /** What happened, before it is stamped. */
@@ -17,6 +20,12 @@ interface Message {
 /** Of this tab: two tabs are two devices. */
 const device = crypto.randomUUID();
 
+/** Whether a recipe as pulled is the one that was shown before. */
+function sameInks(recipe: Recipe, before: Recipe | undefined): boolean {
+  if (before === undefined || before.id !== recipe.id || before.pulls !== recipe.pulls || before.inks.length !== recipe.inks.length) return false;
+  return recipe.inks.every((ink, at) => ink === before.inks[at] || (ink.id === before.inks[at]!.id && inkText(ink) === inkText(before.inks[at]!)));
+}
+
 /**
  * The log of the visit at the press. Each event is on the disk before it shows; other tabs of the
  * same visit hear of it.
@@ -27,6 +36,8 @@ export class LogKeeper implements ReactiveController {
   private channel: BroadcastChannel | null = null;
   private lastMs = 0;
   head: VisitHead | null = null;
+  /** Which pulls must keep their order, as far as it is known. */
+  pairs: OrderPairs = () => null;
   events: readonly LogEvent[] = [];
   /** All sheets of the visit as they are. */
   sheets: readonly SheetAsPulled[] = [];
@@ -53,6 +64,7 @@ export class LogKeeper implements ReactiveController {
   /** Starts the log of another visit, or of none. */
   begin(head: VisitHead | null, events: readonly LogEvent[] = []): void {
     this.head = head;
+    this.pairs = head === null ? () => null : workerPairs(head, () => this.take([]));
     this.events = [];
     this.take(events);
   }
@@ -94,8 +106,10 @@ export class LogKeeper implements ReactiveController {
   private take(events: readonly LogEvent[]): void {
     const known = new Set(this.events.map((event) => event.id));
     this.events = [...this.events, ...events.filter((event) => !known.has(event.id))];
-    this.sheets = this.head === null ? [] : sheetsAsPulled(this.head, this.events);
-    this.recipes = this.head === null ? [] : recipesAsPulled(this.head, this.events);
+    this.sheets = this.head === null ? [] : sheetsAsPulled(this.head, this.events, this.pairs);
+    // A picture goes by its recipe, so one with a borrowed ink stays the object that it was.
+    const before = this.recipes;
+    this.recipes = this.head === null ? [] : recipesAsPulled(this.head, this.events).map((recipe, at) => (sameInks(recipe, before[at]) ? before[at]! : recipe));
     this.host.requestUpdate();
   }
 }

@@ -113,7 +113,7 @@ export class LogSheets extends LitElement {
 
   private renderConflicts() {
     const { head, events } = this.log;
-    const conflicts = checkLog(head!, events);
+    const conflicts = checkLog(head!, events, this.log.pairs);
     const rest = conflicts.length - CONFLICTS_TOLD;
     return html`${conflicts.slice(0, CONFLICTS_TOLD).map((problem) => html`<p class="warn">${problem.message}</p>`)}
     ${rest > 0 ? html`<p class="warn">And ${counted(rest, 'more contradiction')} in the log.</p>` : nothing}`;

@@ -5,7 +5,7 @@ import type { Recipe } from '../recipe/types.ts';
 import { drawerOfRecipe, recipeOf, type RecipeHead } from '../recipe/write.ts';
 import type { Pull } from '../stack/types.ts';
 import { standing } from './events.ts';
-import { MIN_DELTA_E, outOfTurn } from './turns.ts';
+import { measuredPairs, minDeltaEOf, type OrderPairs, outOfTurn } from './turns.ts';
 import type { LogEvent, VisitHead } from './types.ts';
 
 /** One sheet as it really is. */
@@ -99,13 +99,13 @@ function withInk(inks: readonly Ink[], borrowed: Ink, stocks: Map<string, Ink> |
  * once, the first time; one that the recipe does not have counts not at all: `checkLog` names both.
  * @param recipe of `recipesAsPulled`, so that the inks are there
  * @param events of the whole visit or of the sheet alone
- * @param minDeltaE pulls whose order shows less than this count as in turn, ΔE00
+ * @param pairs knows which pulls must keep their order
  */
 export function sheetAsPulled(
   recipe: Recipe,
   sheet: { number: number; recipe: number },
   events: readonly LogEvent[],
-  minDeltaE = MIN_DELTA_E,
+  pairs: OrderPairs = measuredPairs(),
 ): SheetAsPulled {
   const own = standing(events.filter((event) => event.sheet === sheet.number));
   const state: SheetAsPulled = {
@@ -127,7 +127,7 @@ export function sheetAsPulled(
     else print(state, recipe, event);
   }
   // Pulls out of turn can show as much as a wrong ink; free swaps, which a pull order makes, do not.
-  state.otherwise ||= outOfTurn(recipe, state.done, minDeltaE).length > 0;
+  state.otherwise ||= outOfTurn(recipe, state.done, pairs).length > 0;
   return state;
 }
 
@@ -156,7 +156,11 @@ function print(state: SheetAsPulled, recipe: Recipe, event: Extract<LogEvent, { 
 }
 
 /** All sheets of a visit as they are, in the order of their numbers. */
-export function sheetsAsPulled(head: VisitHead, events: readonly LogEvent[]): SheetAsPulled[] {
+export function sheetsAsPulled(
+  head: VisitHead,
+  events: readonly LogEvent[],
+  pairs: OrderPairs = measuredPairs(minDeltaEOf(head)),
+): SheetAsPulled[] {
   const recipes = recipesAsPulled(head, events);
   const bySheet = new Map<number, LogEvent[]>();
   for (const event of events) {
@@ -164,7 +168,7 @@ export function sheetsAsPulled(head: VisitHead, events: readonly LogEvent[]): Sh
     if (list === undefined) bySheet.set(event.sheet, [event]);
     else list.push(event);
   }
-  return head.sheets.map((sheet) => sheetAsPulled(recipes[sheet.recipe]!, sheet, bySheet.get(sheet.number) ?? [], head.minDeltaE));
+  return head.sheets.map((sheet) => sheetAsPulled(recipes[sheet.recipe]!, sheet, bySheet.get(sheet.number) ?? [], pairs));
 }
 
 /**

@@ -2,7 +2,7 @@ import type { Problem } from '../base/error.ts';
 import { inkText } from '../output/registry.ts';
 import type { Recipe } from '../recipe/types.ts';
 import { standing } from './events.ts';
-import { MIN_DELTA_E, outOfTurn } from './turns.ts';
+import { measuredPairs, minDeltaEOf, type OrderPairs, outOfTurn } from './turns.ts';
 import type { LogEvent, VisitHead } from './types.ts';
 
 type Printed = Extract<LogEvent, { pulls: string[] }>;
@@ -13,9 +13,13 @@ type Printed = Extract<LogEvent, { pulls: string[] }>;
  *   it), 'log.ink' (an ink that no recipe of the visit has), 'log.twice', 'log.order' (against an
  *   overlap), 'log.spoiled' (pulled after it was spoiled), 'log.early' (before the visit began),
  *   'log.undone' (takes back what is not there, or is of another sheet); `where` names the event
- * Cost: overlaps of a recipe are measured only when one of its sheets was pulled out of turn, once.
+ * @param pairs knows which pulls must keep their order; asked only when a sheet was pulled out of turn
  */
-export function checkLog(head: VisitHead, events: readonly LogEvent[]): Problem[] {
+export function checkLog(
+  head: VisitHead,
+  events: readonly LogEvent[],
+  pairs: OrderPairs = measuredPairs(minDeltaEOf(head)),
+): Problem[] {
   const problems: Problem[] = [];
   const fault = (event: LogEvent, code: string, message: string): void => {
     problems.push({ code, message, where: `event ${event.id}` });
@@ -55,7 +59,7 @@ export function checkLog(head: VisitHead, events: readonly LogEvent[]): Problem[
       } else own.set(at, event);
     }
   }
-  for (const [number, own] of printed) checkTurns(number, sheets.get(number)!, own, head.minDeltaE ?? MIN_DELTA_E, fault);
+  for (const [number, own] of printed) checkTurns(number, sheets.get(number)!, own, pairs, fault);
   return problems;
 }
 
@@ -75,8 +79,8 @@ function checkUndone(events: readonly LogEvent[], fault: Fault): void {
 }
 
 /** Names the pulls that lie over what they should lie under; at most one sentence for each pull. */
-function checkTurns(number: number, recipe: Recipe, own: ReadonlyMap<number, Printed>, minDeltaE: number, fault: Fault): void {
-  for (const { at, over } of outOfTurn(recipe, [...own.keys()], minDeltaE)) {
+function checkTurns(number: number, recipe: Recipe, own: ReadonlyMap<number, Printed>, pairs: OrderPairs, fault: Fault): void {
+  for (const { at, over } of outOfTurn(recipe, [...own.keys()], pairs)) {
     fault(
       own.get(at)!,
       'log.order',

@@ -1,6 +1,7 @@
 import { EngineError, type Problem } from '../base/error.ts';
 import { sheetsAsPulled, type SheetAsPulled } from './as-pulled.ts';
 import { type Edition, editionMarks } from './edition.ts';
+import type { OrderPairs } from './turns.ts';
 import type { LogEvent, VisitHead } from './types.ts';
 
 /** A sheet of an edition and what is pencilled on it. */
@@ -80,15 +81,16 @@ export function numberSheets(
 /**
  * Reads an edition out of the log of its visit: which sheet is 3/20, which AP 1, what was spoiled,
  * when each pull went down.
+ * @param pairs as `sheetsAsPulled` takes it
  * @throws EngineError 'edition.visit' when the visit does not print the edition's recipe
  */
-export function editionRecord(edition: Edition, head: VisitHead, events: readonly LogEvent[]): EditionRecord {
+export function editionRecord(edition: Edition, head: VisitHead, events: readonly LogEvent[], pairs?: OrderPairs): EditionRecord {
   const at = head.recipes.findIndex((recipe) => recipe.id === edition.recipe);
   const recipe = head.recipes[at];
   if (recipe === undefined) {
     throw new EngineError('edition.visit', `${head.title} does not print this recipe; choose a visit that does.`);
   }
-  const own = sheetsAsPulled(head, events).filter((sheet) => sheet.recipe === at);
+  const own = sheetsAsPulled(head, events, pairs).filter((sheet) => sheet.recipe === at);
   const sheets = numberSheets(edition, own, recipe.pulls.length);
   // Of sheets that were spoiled too: the day's work was done on them as well.
   const dates = recipe.pulls.map((pull): PullDates => {

@@ -1,15 +1,17 @@
 import { EngineError, type Problem } from '../base/error.ts';
 import { checkLog } from './check.ts';
 import { inOrder } from './events.ts';
+import type { OrderPairs } from './turns.ts';
 import type { LogEvent, VisitLog } from './types.ts';
 
 /**
  * Puts the logs of two devices together. Every event of both is kept; two different events under
  * one id stand side by side.
+ * @param pairs as `checkLog` takes it
  * @returns the log, the same whichever is named first, and what contradicts itself in it
  * @throws EngineError 'log.visit' when the logs are of two visits
  */
-export function mergeLogs(one: VisitLog, other: VisitLog): { log: VisitLog; conflicts: Problem[] } {
+export function mergeLogs(one: VisitLog, other: VisitLog, pairs?: OrderPairs): { log: VisitLog; conflicts: Problem[] } {
   if (one.head.id !== other.head.id) {
     throw new EngineError('log.visit', `This log is of another visit, ${other.head.title}; open that visit to bring it in.`);
   }
@@ -32,7 +34,7 @@ export function mergeLogs(one: VisitLog, other: VisitLog): { log: VisitLog; conf
     }
   }
   const events = inOrder([...kept.values()].map(({ event }) => event));
-  return { log: { ...one, events }, conflicts: [...conflicts, ...checkLog(one.head, events)] };
+  return { log: { ...one, events }, conflicts: [...conflicts, ...checkLog(one.head, events, pairs)] };
 }
 
 /** The same fields in the same order, however they were written. */

@@ -4,6 +4,7 @@ import { checkLog } from '../../../src/engine/log/check.ts';
 import { readLog, writeLog } from '../../../src/engine/log/log-file.ts';
 import { recipeAsPulled, recipesAsPulled, sheetAsPulled, sheetsAsPulled } from '../../../src/engine/log/as-pulled.ts';
 import { mergeLogs } from '../../../src/engine/log/merge.ts';
+import { measuredPairs } from '../../../src/engine/log/turns.ts';
 import type { LogEvent, VisitHead, VisitLog } from '../../../src/engine/log/types.ts';
 import { readRecipe } from '../../../src/engine/recipe/read.ts';
 import { recipeOf, writeRecipe } from '../../../src/engine/recipe/write.ts';
@@ -50,7 +51,9 @@ describe('sheetAsPulled', () => {
   });
   it('should not call a free swap otherwise, since pull orders make them', () => {
     const swapped = [pulled(1, 'p2'), pulled(1, 'p1')];
-    expect(sheetAsPulled(recipe, head.sheets[0]!, swapped, 100).otherwise).toBe(false);
+    expect(sheetAsPulled(recipe, head.sheets[0]!, swapped, measuredPairs(100)).otherwise).toBe(false);
+    expect(sheetAsPulled(recipe, head.sheets[0]!, swapped, () => null).otherwise).toBe(false);
+    expect(sheetAsPulled(recipe, head.sheets[0]!, swapped, () => new Set(['0 1'])).otherwise).toBe(true);
     expect(sheetsAsPulled({ ...head, minDeltaE: 100 }, swapped)[0]!.otherwise).toBe(false);
   });
   it('should take back what was undone, also a spoiled sheet', () => {
