@@ -4,7 +4,7 @@ import { coverBound, type CoverRow } from './cover.ts';
 import { coverLp } from './cover-lp.ts';
 import { exact } from './exact.ts';
 import { LetterGroups, MAX_FOR_TRIPLES } from './letter-groups.ts';
-import { LetterSets, MAX_SET } from './letter-sets.ts';
+import { holds, LetterSets, MAX_SET } from './letter-sets.ts';
 import { distinctOrders, type Meter, type Model, type Order } from './model.ts';
 import { forcedCounts } from './multiplicity.ts';
 
@@ -25,6 +25,16 @@ interface KnownRow extends CoverRow {
  * (2) A word for all sheets is one for some of them. (3) Counts are whole numbers, so the least
  * total that agrees with all such facts is a covering integer programme. Parts are solved by A*,
  * whose lower bound holds even when it is cut short.
+ *
+ * Which sets X: groups that split all letters and clash much, then sets that need more than the
+ * present cheapest mix of fractions gives them (`coverLp`). What was tried:
+ * - pairs and triples alone: no more than 7/3 a letter however the sheets are shuffled; sets of 6 or
+ *   7 letters show 2.5, larger ones would show more but rarely finish;
+ * - HiGHS on the same programmes (20 to 90 rows above three letters, up to 2400 in all): at most 1
+ *   of 36 to 138 mounts more than ours, in 0.1 to more than 10 s, where ours takes some
+ *   hundredths. It stays the outside check (tests/published/pullorder/covering.test.ts);
+ * - a guess for A* that follows letters instead of printed pulls: cheaper a step, but blind to what
+ *   letters outside the four hold back, so that sets of 5 took more states than sets of 7 do now.
  */
 export class BoundSearch {
   readonly #model: Model;
@@ -124,7 +134,7 @@ export class BoundSearch {
     // The tightest rows first; a programme of thousands of rows would eat the time it saves.
     useful.sort((a, b) => b.excess - a.excess);
     this.#meter.units += this.#rows.size;
-    const { bound, counts } = coverLp(this.#counts, useful.slice(0, 200), 300, this.#meter);
+    const { bound, counts } = coverLp(this.#counts, useful.slice(0, 250), 800, this.#meter);
     this.best = Math.max(this.best, bound);
     if (maxNodes > 0) this.best = Math.max(this.best, coverBound(this.#counts, useful.slice(0, 1500), this.best, maxNodes, this.#meter));
     return counts;
@@ -270,16 +280,4 @@ export class BoundSearch {
     }
     return groups;
   }
-}
-
-/** Whether an ascending list holds a number. */
-function holds(list: readonly number[], value: number): boolean {
-  let low = 0;
-  let high = list.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (list[middle]! < value) low = middle + 1;
-    else high = middle;
-  }
-  return list[low] === value;
 }

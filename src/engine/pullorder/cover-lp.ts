@@ -48,7 +48,7 @@ export function coverLp(counts: readonly number[], rows: readonly CoverRow[], ma
       const worth = tableau[m * width + j]!;
       if (worth <= most) continue;
       enter = j;
-      if (pivot > maxPivots / 2) break;
+      if (pivot > 0.8 * maxPivots) break;
       most = worth;
     }
     if (enter < 0) break;

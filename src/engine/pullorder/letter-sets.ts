@@ -1,5 +1,6 @@
 import type { Meter, Model } from './model.ts';
-import { bitCount, codeOf, SmallSets } from './small-orders.ts';
+import { bitCount, codeOf } from './small-orders.ts';
+import { SmallSets } from './small-sets.ts';
 
 /** Most letters of a set; down-sets of an order then number at most 1024. */
 export const MAX_SET = 10;
@@ -289,7 +290,7 @@ function foursOf(k: number): number[][] {
 }
 
 /** Whether an ascending list holds a number. */
-function holds(list: readonly number[], value: number): boolean {
+export function holds(list: readonly number[], value: number): boolean {
   let low = 0;
   let high = list.length;
   while (low < high) {
