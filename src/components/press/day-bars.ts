@@ -36,6 +36,9 @@ export class DayBars extends LitElement {
         align-items: start;
         gap: 0 14px;
       }
+      .beds {
+        grid-template-columns: 6.6em minmax(0, 1fr);
+      }
       .day + .day {
         margin-top: 10px;
       }
@@ -136,7 +139,8 @@ export class DayBars extends LitElement {
         background: var(--accent);
       }
       @media (max-width: 760px) {
-        .day {
+        .day,
+        .beds {
           grid-template-columns: minmax(0, 1fr);
         }
         .hours {
@@ -188,8 +192,8 @@ export class DayBars extends LitElement {
     const summary = `Day ${day}${beds > 1 ? `, bed ${bed + 1}` : ''}: set-ups ${numbers.join(', ') || 'none'}${waits >= 1 ? `, ${minutesText(waits)} waiting` : ''}`;
     const firstHour = Math.ceil(startMinute / 60) * 60 - startMinute;
     const hours = Array.from({ length: Math.max(0, Math.floor((length - firstHour) / 60) + 1) }, (_, i) => firstHour + 60 * i);
-    return html`<div class="day ${beyond ? 'beyond' : ''}" role="group" aria-label=${summary}>
-      <span class="name">Day ${day}${beds > 1 ? `, ${bed + 1}` : ''}</span>
+    return html`<div class="day ${beyond ? 'beyond' : ''} ${beds > 1 ? 'beds' : ''}" role="group" aria-label=${summary}>
+      <span class="name">Day ${day}${beds > 1 ? `, bed ${bed + 1}` : ''}</span>
       <div class="bar">
         ${parts.map((part) => this.stretch(part, length))}
         ${lunch === null

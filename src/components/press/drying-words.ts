@@ -12,10 +12,11 @@ function reason({ waitFor, waitMinutes, rackWaitMinutes }: PressPlan['times'][nu
   return parts.join(', and ');
 }
 
-/** 'wait 25 min: Rust dries' before a set-up. */
+/** 'wait 25 min: Rust dries' before a set-up, with the bed where there are several. */
 export function waitWords(plan: Pick<PressPlan, 'times'>, index: number): string {
   const time = plan.times[index]!;
-  return `wait ${minutesText(time.waitMinutes)}: ${reason(time)}`;
+  const bed = plan.times.some((other) => other.bed > 0) ? ` on bed ${time.bed + 1}` : '';
+  return `wait ${minutesText(time.waitMinutes)}${bed}: ${reason(time)}`;
 }
 
 /** Until when what was just printed dries: to print on it, and to stack it. */

@@ -37,10 +37,12 @@ export const supplyStyles = css`
     vertical-align: -4px;
     margin-right: 10px;
   }
+  .supplies .open > * {
+    padding-bottom: 0;
+    border-bottom: 0;
+  }
   .supplies .split {
-    display: block;
-    margin-top: 2px;
-    font-weight: 400;
+    padding-top: 2px;
     font-size: 13px;
     color: var(--ink-soft);
   }
@@ -75,13 +77,14 @@ export function inkTable(plan: PressPlan) {
       ${plan.inks.map((need) => {
         const ink: VisitInk | undefined = inks.get(need.key);
         const split = inkSplit(need);
-        return html`<tr>
-          <th scope="row"><ps-ink-chip .ink=${ink?.ink}></ps-ink-chip>${need.name}${split === '' ? nothing : html`<span class="split">${split}</span>`}</th>
+        return html`<tr class=${split === '' ? '' : 'open'}>
+          <th scope="row"><ps-ink-chip .ink=${ink?.ink}></ps-ink-chip>${need.name}</th>
           <td class="number">${need.areaM2.toFixed(2)} m²</td>
           <td class="number">${ink === undefined ? '' : minutesText(ink.ink.dryMinutes)}</td>
           <td class="number">${ink === undefined ? '' : minutesText(stackMinutesOf(ink.ink))}</td>
           <td class="number"><b>${gramsText(need.grams)} g</b></td>
-        </tr>`;
+        </tr>
+        ${split === '' ? nothing : html`<tr><td class="split" colspan="5">${split}</td></tr>`}`;
       })}
     </tbody>
   </table>`;

@@ -16,7 +16,7 @@ export function inkSplit(need: Partial<InkNeed>): string {
   const { printedG, proofsG = 0, lossG = 0, safetyG = 0 } = need;
   if (printedG === undefined) return '';
   const parts = [['sheets', printedG], ['proofs', proofsG], ['left behind', lossG], ['safety', safetyG]] as const;
-  return parts.filter(([, grams]) => grams > 0).map(([word, grams]) => `${word} ${gramsText(grams)} g`).join(', ');
+  return parts.filter(([, grams]) => grams > 0).map(([word, grams]) => `${word} ${gramsText(grams)}\u00a0g`).join(', ');
 }
 
 export interface ScreenToMake {

@@ -70,7 +70,7 @@ describe('endWords', () => {
 
 describe('inkSplit', () => {
   it('should say what the grams are for, and nothing of an order kept from before', () => {
-    expect(inkSplit({ printedG: 24.4, proofsG: 1.25, lossG: 115, safetyG: 0 })).toBe('sheets 24 g, proofs 1.3 g, left behind 115 g');
+    expect(inkSplit({ printedG: 24.4, proofsG: 1.25, lossG: 115, safetyG: 0 })).toBe('sheets 24\u00a0g, proofs 1.3\u00a0g, left behind 115\u00a0g');
     expect(inkSplit({ grams: 12 })).toBe('');
   });
 });
