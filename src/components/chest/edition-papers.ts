@@ -9,6 +9,7 @@ import { missingWords } from '../press/pdf/missing-words.ts';
 import { imageOf } from '../press/state-pictures.ts';
 import { download, fileNameOf } from '../ui/download.ts';
 import { controls } from '../ui/styles.ts';
+import { dayOf } from './edition-words.ts';
 import { recipePicture } from './recipe-pictures.ts';
 
 const WORDS: readonly [keyof EditionWords, string][] = [
@@ -22,11 +23,6 @@ const WORDS: readonly [keyof EditionWords, string][] = [
   ['other', 'Other editions or states'],
 ];
 const PICTURE_ROWS = 1000;
-
-/** A day as it is written on paper. */
-export function dayOf(atMs: number): string {
-  return new Date(atMs).toLocaleDateString('en-GB', { day: 'numeric', month: 'short', year: 'numeric' });
-}
 
 /**
  * What only the artist can say of an edition, and its documentation sheet.

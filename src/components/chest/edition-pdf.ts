@@ -20,6 +20,8 @@ export interface EditionPdfOptions {
 }
 
 const PICTURE_PT = 150;
+/** It is read at a table, not at arm's length. */
+const HEADING_PT = 13.5;
 
 /**
  * The documentation sheet of an edition: paper, inks with their mixes, screens and what became of
@@ -37,7 +39,7 @@ export async function editionPdf(recipe: Recipe, edition: Edition, options: Edit
   sheets(out, edition, options);
   rejects(out, edition, options);
   if (recipe.note !== '') {
-    out.heading('Note');
+    out.heading('Note', HEADING_PT);
     out.paragraph(recipe.note, { size: 10.5 });
   }
   sign(out);
@@ -76,7 +78,7 @@ async function head(out: PageWriter, recipe: Recipe, edition: Edition, facts: Ed
 }
 
 function inks(out: PageWriter, facts: EditionFacts): void {
-  out.heading('Inks');
+  out.heading('Inks', HEADING_PT);
   wrappedTable(
     out,
     [{ head: 'Ink', width: 138, bold: true }, { head: 'Mixed of, parts by weight', width: 0 }],
@@ -88,7 +90,7 @@ function inks(out: PageWriter, facts: EditionFacts): void {
 }
 
 function screens(out: PageWriter, recipe: Recipe, edition: Edition, { visit, dayOf }: EditionPdfOptions): void {
-  out.heading('Screens');
+  out.heading('Screens', HEADING_PT);
   const used = (id: string): string =>
     visit === null ? '' : datesOf(recipe.pulls.flatMap((pull, at) => (pull.screen === id ? (visit.record.dates[at]?.atMs ?? []) : [])), dayOf);
   wrappedTable(
@@ -104,7 +106,7 @@ function screens(out: PageWriter, recipe: Recipe, edition: Edition, { visit, day
 }
 
 function sequence(out: PageWriter, facts: EditionFacts, { visit, dayOf }: EditionPdfOptions): void {
-  out.heading('Sequence, first down first');
+  out.heading('Sequence, first down first', HEADING_PT);
   wrappedTable(
     out,
     [{ head: 'Pull', width: 34, bold: true }, { head: 'Screen', width: 46 }, { head: 'Ink', width: 106 }, { head: 'Lay', width: 140 }, { head: 'Strokes', width: 48 }, { head: 'Sheets', width: 42 }, { head: 'Date', width: 0 }],
@@ -117,7 +119,7 @@ function sequence(out: PageWriter, facts: EditionFacts, { visit, dayOf }: Editio
 }
 
 function sheets(out: PageWriter, edition: Edition, { visit }: EditionPdfOptions): void {
-  out.heading('Numbers and sheets');
+  out.heading('Numbers and sheets', HEADING_PT);
   if (visit === null) {
     wrappedTable(out, [{ head: '', width: 138 }, { head: '', width: 0 }], countFacts(edition.counts).map((line) => [line, 'signed and numbered on ____________']));
     return;
@@ -135,7 +137,7 @@ function sheets(out: PageWriter, edition: Edition, { visit }: EditionPdfOptions)
 }
 
 function rejects(out: PageWriter, { words }: Edition, { visit }: EditionPdfOptions): void {
-  out.heading('Rejects');
+  out.heading('Rejects', HEADING_PT);
   const spoiled = visit === null ? null : visit.record.sheets.filter((sheet) => sheet.fate === 'reject');
   if (spoiled !== null) {
     out.paragraph(`${counted(spoiled.length, 'sheet')} spoiled and taken out${spoiled.length === 0 ? '.' : ':'}`, { size: 10.5 });

@@ -1,5 +1,6 @@
 import type { EditionCounts, ScreenFate } from '../../engine/log/edition.ts';
 import type { EditionSheet } from '../../engine/log/edition-sheets.ts';
+import type { VisitHead } from '../../engine/log/types.ts';
 import { deviationWords } from '../press/log-words.ts';
 import { rangesText } from '../press/plan-words.ts';
 import { counted } from '../ui/words.ts';
@@ -15,6 +16,16 @@ export function countFacts({ impressions, ap, pp, hc, bat, variable }: EditionCo
     ...proofs(pp, 'printer’s proof', 'PP'),
     ...(hc === 0 ? [] : [`${hc} hors commerce, HC 1/${hc}${hc > 1 ? ` to ${hc}/${hc}` : ''}`]),
   ];
+}
+
+/** A day as it is written on paper: '4 May 2026'. */
+export function dayOf(atMs: number): string {
+  return new Date(atMs).toLocaleDateString('en-GB', { day: 'numeric', month: 'short', year: 'numeric' });
+}
+
+/** '4 May 2026, 9:41': a day can have two visits. */
+export function beganWords({ begunMs }: Pick<VisitHead, 'begunMs'>): string {
+  return `${dayOf(begunMs)}, ${new Date(begunMs).toLocaleTimeString('en-GB', { hour: 'numeric', minute: '2-digit' })}`;
 }
 
 /** '4 May 2026, 6 May 2026': each day once. @param atMs in any order */

@@ -7,8 +7,9 @@ import { type AppStore, StoreController } from '../app-store.ts';
 import { dialogStyle } from '../bench/dialog-style.ts';
 import { controls } from '../ui/styles.ts';
 import { counted } from '../ui/words.ts';
-import { dayOf } from './edition-papers.ts';
+import './edition-papers.ts';
 import './edition-sheets.ts';
+import { beganWords } from './edition-words.ts';
 import { EditionVisits } from './edition-visits.ts';
 
 const NUMBERS = [
@@ -201,11 +202,11 @@ export class VisitEdition extends LitElement {
       <h3>Sheets</h3>
       <p style="margin-bottom: 10px">
         ${heads.length === 1
-          ? html`Printed in ${head.title}, ${dayOf(head.begunMs)}.`
+          ? html`Printed in ${head.title}, ${beganWords(head)}.`
           : html`<label
               >Printed in
               <select @change=${(event: Event) => this.chooseVisit((event.target as HTMLSelectElement).value)}>
-                ${heads.map((each) => html`<option value=${each.id} ?selected=${each.id === head.id}>${each.title}, ${dayOf(each.begunMs)}</option>`)}
+                ${heads.map((each) => html`<option value=${each.id} ?selected=${each.id === head.id}>${each.title}, ${beganWords(each)}</option>`)}
               </select></label
             >`}
       </p>

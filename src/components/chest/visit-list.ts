@@ -7,6 +7,7 @@ import { sentenceOf } from '../../workers/client.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import { controls } from '../ui/styles.ts';
 import { counted } from '../ui/words.ts';
+import { beganWords } from './edition-words.ts';
 import './visit-sheets.ts';
 
 /** The visits in which something was pulled, first to last, also those of other projects. */
@@ -21,6 +22,15 @@ export class VisitList extends LitElement {
       header {
         margin-bottom: 18px;
         justify-content: space-between;
+      }
+      header label {
+        min-width: 0;
+        max-width: 100%;
+        white-space: nowrap;
+      }
+      header select {
+        min-width: 0;
+        text-overflow: ellipsis;
       }
       details {
         border-top: 1px solid var(--line);
@@ -108,7 +118,7 @@ export class VisitList extends LitElement {
         (visit) => visit.id,
         (visit) => html`<details .open=${this.opened.has(visit.id)} @toggle=${(event: Event) => this.toggle(visit.id, (event.target as HTMLDetailsElement).open)}>
           <summary>
-            <strong>${visit.title}</strong>, ${new Date(visit.begunMs).toLocaleDateString('en', { day: 'numeric', month: 'long', year: 'numeric' })}
+            <strong>${visit.title}</strong>, ${beganWords(visit)}
             <span class="soft">${counted(visit.sheets.length, 'sheet')}</span>
           </summary>
           ${this.opened.has(visit.id) ? html`<visit-sheets .store=${this.store} .head=${visit} .only=${family?.members ?? null}></visit-sheets>` : nothing}

@@ -173,10 +173,10 @@ export class PageWriter {
     }
   }
 
-  heading(text: string): void {
+  heading(text: string, size = 18): void {
     this.need(70);
-    this.y += 12;
-    this.paragraph(text, { size: 18, bold: true });
+    this.y += (size * 2) / 3;
+    this.paragraph(text, { size, bold: true });
     this.y += 4;
   }
 
