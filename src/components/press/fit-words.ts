@@ -51,11 +51,11 @@ function savedWords(setUps: number, minutes: number): string {
   return saved.length > 0 ? `saves ${listed(saved)}` : '';
 }
 
-/** 'then it fits', with what all changes save together when there are several. */
+/** 'then it fits', with what all changes save together when several take something away. */
 export function fitWorth({ steps, savedSetUps, savedMinutes, fits, daysNeeded }: FitChoice): string {
   const parts: string[] = [];
   if (steps.length === 1) parts.push(stepWorth(steps[0]!));
-  else {
+  else if (steps.filter(({ change }) => 'run' in change).length > 1) {
     const saved = savedWords(savedSetUps, savedMinutes);
     if (saved !== '') parts.push(`together ${saved}`);
   }

@@ -46,6 +46,10 @@ export const supplyStyles = css`
     font-size: 13px;
     color: var(--ink-soft);
   }
+  .supplies .split span {
+    display: block;
+    max-width: calc(100vw - 40px);
+  }
   .supplies tr > :last-child {
     padding-right: 0;
   }
@@ -67,10 +71,10 @@ export function inkTable(plan: PressPlan) {
     <thead>
       <tr>
         <th scope="col">Ink</th>
+        <th scope="col" class="number">Mix</th>
         <th scope="col" class="number">Printed area</th>
         <th scope="col" class="number">Print on after</th>
         <th scope="col" class="number">Stack after</th>
-        <th scope="col" class="number">Mix</th>
       </tr>
     </thead>
     <tbody>
@@ -79,12 +83,12 @@ export function inkTable(plan: PressPlan) {
         const split = inkSplit(need);
         return html`<tr class=${split === '' ? '' : 'open'}>
           <th scope="row"><ps-ink-chip .ink=${ink?.ink}></ps-ink-chip>${need.name}</th>
+          <td class="number"><b>${gramsText(need.grams)} g</b></td>
           <td class="number">${need.areaM2.toFixed(2)} m²</td>
           <td class="number">${ink === undefined ? '' : minutesText(ink.ink.dryMinutes)}</td>
           <td class="number">${ink === undefined ? '' : minutesText(stackMinutesOf(ink.ink))}</td>
-          <td class="number"><b>${gramsText(need.grams)} g</b></td>
         </tr>
-        ${split === '' ? nothing : html`<tr><td class="split" colspan="5">${split}</td></tr>`}`;
+        ${split === '' ? nothing : html`<tr><td class="split" colspan="5"><span>${split}</span></td></tr>`}`;
       })}
     </tbody>
   </table>`;
