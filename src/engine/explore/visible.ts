@@ -1,4 +1,4 @@
-import { deltaE2000, labD50, WEIGHTS_D50 } from '../colour/index.ts';
+import { BANDS, deltaE2000, labD50, WEIGHTS_D50 } from '../colour/index.ts';
 import type { FilmBands } from '../ink/index.ts';
 import type { CellMap } from '../stack/types.ts';
 
@@ -17,12 +17,22 @@ const LEAST_L_SLOPE = 116 / 3;
 /** S_L is never above this (CIE 142-2001), so ΔE00 is at least ΔL over it. */
 const MOST_SL = 1.748;
 
+const Y_WEIGHTS = Float64Array.from(WEIGHTS_D50.y, (weight) => weight / 100);
+/** Below this L is linear in Y, and steeper than anywhere above (CIE 1976). */
+const Y_OF_LINEAR_L = (6 / 29) ** 3;
+const GROUPS = WEIGHTS_D50.y.length / GROUP;
+/** Share of Y that each group of bands has. */
+const Y_SHARES = Float64Array.from({ length: GROUPS }, (_, group) =>
+  WEIGHTS_D50.y.slice(group * GROUP, (group + 1) * GROUP).reduce((sum, weight) => sum + weight / 100, 0),
+);
+
 /** Asks which films can be seen. */
 export class Sight {
   private readonly film: (id: number) => FilmBands;
   private readonly leastDeltaE: number;
   private readonly least = new Map<number, Float64Array>();
   private readonly pile = new Pile();
+  private cells = new Uint32Array(0);
 
   /**
    * @param film the film of a number
@@ -34,36 +44,51 @@ export class Sight {
   }
 
   /**
-   * What of a stack can be seen.
+   * What of a stack can be seen. Cells are parted by the topmost pull, then each part by the next, so
+   * that films over many cells are looked at once.
    * @param films number of the film of each pull, first down first
    * @param bits placed screen of the map that each pull prints, first down first
-   * Cost O(cells × pulls) and, in each cell, the pairs of pulls over it.
+   * Cost O(cells × pulls).
    */
   of(map: CellMap, films: readonly number[], bits: readonly number[]): Visible {
     const pulls = films.length;
     const areaMm2 = new Float64Array(pulls);
     const pairMm2 = new Float64Array(pulls * pulls);
-    const words = bits.map((bit) => bit >> 5);
-    const masks = bits.map((bit) => 1 << (bit & 31));
     const bands = films.map((film) => this.film(film));
     const shares = films.map((film) => this.leastShares(film));
+    const { words, cover } = map;
     const { pile, leastDeltaE } = this;
-    const over: number[] = [];
-    for (let cell = 1; cell < map.cells; cell++) {
-      const area = map.areaMm2[cell];
-      if (!(area > 0)) continue;
-      over.length = 0;
-      pile.clear();
-      let hidden = false;
-      for (let at = pulls - 1; at >= 0; at--) {
-        if ((map.cover[cell * map.words + words[at]] & masks[at]) === 0) continue;
+    if (this.cells.length < map.cells) this.cells = new Uint32Array(map.cells * 2);
+    const { cells } = this;
+    let count = 0;
+    for (let cell = 1; cell < map.cells; cell++) if (map.areaMm2[cell] > 0) cells[count++] = cell;
+
+    /** Looks at the pulls from `top` down in a range of cells, which all lie under the films of `over`. */
+    const look = (top: number, first: number, end: number, over: readonly number[], hidden: boolean): void => {
+      for (let at = top, from = first; at >= 0 && from < end; at--) {
+        const word = bits[at] >> 5;
+        const mask = 1 << (bits[at] & 31);
+        let under = from;
+        let area = 0;
+        for (let i = from; i < end; i++) {
+          const cell = cells[i];
+          if ((cover[cell * words + word] & mask) === 0) continue;
+          area += map.areaMm2[cell];
+          cells[i] = cells[under];
+          cells[under++] = cell;
+        }
+        if (under === from) continue;
         for (const upper of over) pairMm2[upper * pulls + at] += area;
-        if (hidden) continue;
-        areaMm2[at] += area;
-        over.push(at);
-        hidden = pile.hidesBelow(bands[at], shares[at], leastDeltaE);
+        if (hidden) look(at - 1, from, under, over, true);
+        else {
+          areaMm2[at] += area;
+          const hides = pile.hidesBelow(over.length, bands[at], shares[at], leastDeltaE);
+          look(at - 1, from, under, [...over, at], hides);
+        }
+        from = under;
       }
-    }
+    };
+    look(pulls - 1, 0, count, [], false);
     return { areaMm2, pairMm2 };
   }
 
@@ -73,81 +98,84 @@ export class Sight {
     return found;
   }
 }
-
-/** Films from the top down, and whether they hide what is below; used again for every cell. */
-class Pile {
-  private readonly films: FilmBands[] = [];
-  /** Films that are in the product below. */
-  private multiplied = 0;
-  /** Least share of a difference below that is left above, by groups of bands. */
-  private readonly left = new Float64Array(GROUPS);
-  /** The product of the films' matrices [a, b, c, d], a value a band. */
-  private a = new Float64Array(0);
-  private b = new Float64Array(0);
-  private c = new Float64Array(0);
-  private d = new Float64Array(0);
-  private white = new Float64Array(0);
-  private black = new Float64Array(0);
-
-  clear(): void {
-    this.films.length = 0;
-    this.multiplied = 0;
-    this.left.fill(1);
-  }
-
-  /** Lays one more film below the others. */
-  hidesBelow(film: FilmBands, shares: Float64Array, leastDeltaE: number): boolean {
-    this.films.push(film);
-    let leastY = 0;
-    for (let group = 0; group < GROUPS; group++) {
-      this.left[group] *= shares[group];
-      leastY += this.left[group] * Y_SHARES[group];
-    }
-    // Mostly it is plain that black and white can be told apart.
-    return LEAST_L_SLOPE * leastY <= MOST_SL * leastDeltaE && this.gap() < leastDeltaE;
-  }
-
-  /** ΔE00 between the films over perfect white and over perfect black. */
-  private gap(): number {
-    const bands = this.films[0].r0.length;
-    if (this.a.length !== bands) {
-      this.a = new Float64Array(bands);
-      this.b = new Float64Array(bands);
-      this.c = new Float64Array(bands);
-      this.d = new Float64Array(bands);
-      this.white = new Float64Array(bands);
-      this.black = new Float64Array(bands);
-    }
-    const { a, b, c, d, white, black } = this;
-    if (this.multiplied === 0) {
-      a.fill(1);
-      b.fill(0);
-      c.fill(0);
-      d.fill(1);
-    }
-    for (; this.multiplied < this.films.length; this.multiplied++) {
-      const { r0, q } = this.films[this.multiplied];
-      for (let band = 0; band < bands; band++) {
-        const [upA, upC] = [a[band], c[band]];
-        a[band] = upA * q[band] - b[band] * r0[band];
-        b[band] += upA * r0[band];
-        c[band] = upC * q[band] - d[band] * r0[band];
-        d[band] += upC * r0[band];
-      }
-    }
-    for (let band = 0; band < bands; band++) {
-      white[band] = (a[band] + b[band]) / (c[band] + d[band]);
-      black[band] = b[band] / d[band];
-    }
-    return deltaE2000(labD50(white), labD50(black));
-  }
+/** One film of a pile, with what is known of all from the topmost down to it. */
+class Level {
+  film: FilmBands | null = null;
+  /** Least difference in Y above that a difference of 1 below makes, by groups of bands. */
+  readonly left = Float64Array.from(Y_SHARES);
+  /** How much L rises with Y at least: white below yet more films is never lighter. */
+  slope = LEAST_L_SLOPE;
+  /** Whether the product of the films' matrices [a, b, c, d] is worked out. */
+  multiplied = true;
+  readonly a = new Float64Array(BANDS).fill(1);
+  readonly b = new Float64Array(BANDS);
+  readonly c = new Float64Array(BANDS);
+  readonly d = new Float64Array(BANDS).fill(1);
+  /** a · d − b · c. */
+  readonly determinant = new Float64Array(BANDS).fill(1);
 }
 
-const GROUPS = WEIGHTS_D50.y.length / GROUP;
-/** Share of Y that each group of bands has. */
-const Y_SHARES = Float64Array.from({ length: GROUPS }, (_, group) =>
-  WEIGHTS_D50.y.slice(group * GROUP, (group + 1) * GROUP).reduce((sum, weight) => sum + weight / 100, 0),
-);
+/** Films from the top down, and whether they hide what is below. */
+class Pile {
+  private readonly levels = [new Level()];
+  private readonly white = new Float64Array(BANDS);
+  private readonly black = new Float64Array(BANDS);
+
+  /**
+   * Lays a film below the topmost ones, in the place of what lay there.
+   * @param depth how many lie above it
+   */
+  hidesBelow(depth: number, film: FilmBands, shares: Float64Array, leastDeltaE: number): boolean {
+    const above = this.levels[depth];
+    const level = (this.levels[depth + 1] ??= new Level());
+    level.film = film;
+    level.slope = above.slope;
+    level.multiplied = false;
+    let leastY = 0;
+    for (let group = 0; group < GROUPS; group++) leastY += level.left[group] = above.left[group] * shares[group];
+    // Mostly it is plain that black and white can be told apart.
+    if (level.slope * leastY > MOST_SL * leastDeltaE) return false;
+    this.multiply(depth + 1);
+    return this.alike(level, leastDeltaE);
+  }
+
+  private multiply(depth: number): void {
+    const level = this.levels[depth];
+    if (level.multiplied) return;
+    this.multiply(depth - 1);
+    const above = this.levels[depth - 1];
+    const { r0, q } = level.film!;
+    for (let band = 0; band < BANDS; band++) {
+      level.a[band] = above.a[band] * q[band] - above.b[band] * r0[band];
+      level.b[band] = above.a[band] * r0[band] + above.b[band];
+      level.c[band] = above.c[band] * q[band] - above.d[band] * r0[band];
+      level.d[band] = above.c[band] * r0[band] + above.d[band];
+      level.determinant[band] = above.determinant[band] * (q[band] + r0[band] * r0[band]);
+    }
+    level.multiplied = true;
+  }
+
+  /** Whether perfect white and perfect black below the films look alike. */
+  private alike(level: Level, leastDeltaE: number): boolean {
+    const { white, black } = this;
+    const { a, b, c, d, determinant, left } = level;
+    let whiteY = 0;
+    let blackY = 0;
+    left.fill(0);
+    for (let band = 0; band < BANDS; band++) {
+      white[band] = (a[band] + b[band]) / (c[band] + d[band]);
+      black[band] = b[band] / d[band];
+      whiteY += Y_WEIGHTS[band] * white[band];
+      blackY += Y_WEIGHTS[band] * black[band];
+      // The films' map rises least over black.
+      left[(band / GROUP) | 0] += Y_WEIGHTS[band] * (determinant[band] / (d[band] * d[band]));
+    }
+    // Between two lightnesses L rises at least as fast as it does at the lighter one.
+    level.slope = LEAST_L_SLOPE / Math.max(Y_OF_LINEAR_L, whiteY) ** (2 / 3);
+    if (level.slope * (whiteY - blackY) > MOST_SL * leastDeltaE) return false;
+    return deltaE2000(labD50(white), labD50(black)) < leastDeltaE;
+  }
+}
 
 /**
  * The least share of a difference below a film that is left above it, by groups of bands: the film's

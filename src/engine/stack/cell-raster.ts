@@ -23,20 +23,22 @@ export function rasterCells(map: CellMap, columns: number): CellRaster {
     throw new RangeError(`a raster of ${columns} × ${map.rows} cells is over ${MAX_RASTER}`);
   }
   const indexes = new Uint16Array(columns * map.rows);
-  const seen = new Map<number, number>();
+  const numberOf = new Int32Array(map.cells).fill(-1);
+  const cells: number[] = [];
   const mmPerColumn = map.widthMm / columns;
-  for (let row = 0, at = 0; row < map.rows; row++) {
+  for (let row = 0; row < map.rows; row++) {
     let run = map.rowStart[row]!;
     const last = map.rowStart[row + 1]! - 1;
-    for (let column = 0; column < columns; column++, at++) {
-      const x = (column + 0.5) * mmPerColumn;
-      while (run < last && map.runEndMm[run]! <= x) run++;
+    for (let column = 0; column < columns; run++) {
+      // A column is of the run that ends right of its middle; the last run goes to the edge.
+      const to = run === last ? columns : Math.min(columns, Math.ceil(map.runEndMm[run]! / mmPerColumn - 0.5));
+      if (to <= column) continue;
       const cell = map.runCell[run]!;
-      let index = seen.get(cell);
-      if (index === undefined) seen.set(cell, (index = seen.size));
-      indexes[at] = index;
+      if (numberOf[cell]! < 0) numberOf[cell] = cells.push(cell) - 1;
+      indexes.fill(numberOf[cell]!, row * columns + column, row * columns + to);
+      column = to;
     }
   }
-  const least = seen.size <= 256 ? Uint8Array.from(indexes) : indexes;
-  return { columns, rows: map.rows, indexes: least, cells: Uint32Array.from(seen.keys()) };
+  const least = cells.length <= 256 ? Uint8Array.from(indexes) : indexes;
+  return { columns, rows: map.rows, indexes: least, cells: Uint32Array.from(cells) };
 }

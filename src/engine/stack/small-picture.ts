@@ -21,21 +21,31 @@ export function smallPicture(
 ): SmallPicture {
   const columns = Math.max(1, Math.round(map.columns / times));
   const rows = Math.max(1, Math.round(map.rows / times));
-  const squares = new Float64Array(colours.length * 3);
+  const squares = new Uint32Array(colours.length * 3);
   for (let i = 0; i < colours.length; i++) {
     for (let channel = 0; channel < 3; channel++) squares[i * 3 + channel] = ((colours[i]! >> (8 * channel)) & 255) ** 2;
   }
-  const fieldOf = Uint32Array.from({ length: map.columns }, (_, column) => Math.floor((column * columns) / map.columns));
+  /** The first column after each field. */
+  const ends = Uint32Array.from({ length: columns }, (_, field) => Math.ceil(((field + 1) * map.columns) / columns));
   const sums = new Float64Array(columns * rows * 4);
-  for (let row = 0, at = 0; row < map.rows; row++) {
+  for (let row = 0; row < map.rows; row++) {
     const band = Math.floor((row * rows) / map.rows) * columns;
-    for (let column = 0; column < map.columns; column++, at++) {
-      const field = (band + fieldOf[column]!) * 4;
-      const cell = map.cells[at]! * 3;
-      sums[field]! += squares[cell]!;
-      sums[field + 1]! += squares[cell + 1]!;
-      sums[field + 2]! += squares[cell + 2]!;
-      sums[field + 3]!++;
+    const first = row * map.columns;
+    for (let field = 0, column = 0; field < columns; field++) {
+      const at = (band + field) * 4;
+      const end = ends[field]!;
+      // Most neighbours are of one cell.
+      while (column < end) {
+        const from = column;
+        const cell = map.cells[first + column]!;
+        do column++;
+        while (column < end && map.cells[first + column] === cell);
+        const count = column - from;
+        sums[at]! += count * squares[cell * 3]!;
+        sums[at + 1]! += count * squares[cell * 3 + 1]!;
+        sums[at + 2]! += count * squares[cell * 3 + 2]!;
+        sums[at + 3]! += count;
+      }
     }
   }
   const words = new Uint32Array(columns * rows);
