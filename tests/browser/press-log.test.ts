@@ -170,6 +170,21 @@ async function saved(page: Page, button: Locator): Promise<Buffer> {
   return readFileSync(await file.path());
 }
 
+/** The section of editions as the browser keeps it. */
+function savedEditions(page: Page): Promise<string> {
+  return page.evaluate(
+    () =>
+      new Promise<string>((resolve) => {
+        const asked = indexedDB.open('pullstack');
+        asked.onsuccess = () => {
+          const got = asked.result.transaction('sections').objectStore('sections').get('editions');
+          got.onsuccess = () => resolve(got.result === undefined ? 'none' : JSON.stringify(got.result));
+          asked.result.close();
+        };
+      }),
+  );
+}
+
 describe('logs of two devices', () => {
   it('should show a tick in the other tab at once, and contradictions when a file is brought in', async () => {
     const { page, context, errors } = await openPage(studio);
@@ -220,6 +235,16 @@ describe('an edition', () => {
     await kept.getByText(/^Came from /).waitFor();
     await kept.getByRole('button', { name: 'Edition…' }).click();
     const dialog = page.getByRole('dialog', { name: /^Edition of/ });
+    // What an undo took away stays away, also after a reload.
+    await dialog.getByRole('textbox', { name: 'Artist', exact: true }).fill('nobody');
+    await dialog.getByRole('button', { name: 'Close' }).click();
+    await expect.poll(() => savedEditions(page)).toMatch(/nobody/);
+    await page.getByRole('button', { name: 'Undo: change an edition' }).click();
+    await expect.poll(() => savedEditions(page)).toBe('none');
+    await page.reload();
+    await kept.getByRole('button', { name: 'Edition…' }).click();
+    expect(await dialog.getByRole('textbox', { name: 'Artist', exact: true }).inputValue()).toBe('');
+
     await dialog.getByLabel('Artist’s proofs (AP)').fill('9');
     await dialog.getByText(/9 artist’s proofs are 45 % of the edition/).waitFor();
     await dialog.getByLabel('Impressions').fill('3');
@@ -287,5 +312,5 @@ describe('an edition', () => {
     await visits.getByText('AP 1/1').waitFor();
     expect(errors).toEqual([]);
     await context.close();
-  });
+  }, 240_000);
 });

@@ -104,15 +104,15 @@ export class VisitEdition extends LitElement {
   }
 
   /** Kept as it is said, so that closing the window loses nothing; undo takes it back. */
-  private say(edition: Edition): void {
-    this.store.dispatch({ kind: 'set-edition', edition });
+  private say(edition: Edition, part?: 'counts'): void {
+    this.store.dispatch({ kind: 'set-edition', edition, ...(part === undefined ? {} : { part }) });
   }
 
   private count(change: Partial<EditionCounts>): void {
     const counts = { ...(this.typed ?? this.edition.counts), ...change };
     const impossible = checkEdition(counts).some((problem) => problem.code !== 'edition.ap');
     this.typed = impossible ? counts : null;
-    if (!impossible) this.say({ ...this.edition, counts });
+    if (!impossible) this.say({ ...this.edition, counts }, 'counts');
   }
 
   /** Sheets beside those with a mark: as many as the studio's overs, unless somebody said. */

@@ -43,7 +43,7 @@ export type Command =
   | { kind: 'set-press'; change: Partial<PressSettings> }
   | { kind: 'set-lesson'; pulls: Pull[] }
   | { kind: 'set-target'; target: Target }
-  | { kind: 'set-edition'; edition: Edition };
+  | { kind: 'set-edition'; edition: Edition; /** What is typed digit by digit, to be undone as one. */ part?: 'counts' };
 
 /** What undo and redo say they would take back or do again. */
 export function commandLabel(command: Command): string {
@@ -69,7 +69,7 @@ export function coalesceKey(command: Command): string | null {
     case 'set-visit':
       return `${command.kind}:${command.runs.map((run) => run.recipe).join()}`;
     case 'set-edition':
-      return `${command.kind}:${command.edition.recipe}`;
+      return command.part === undefined ? null : `${command.kind}:${command.edition.recipe}:${command.part}`;
     case 'rename':
     case 'set-target':
     case 'set-stroke-gain':

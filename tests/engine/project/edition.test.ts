@@ -23,9 +23,16 @@ describe('set-edition', () => {
     const twice = perform(once, { kind: 'set-edition', edition: { ...edition, marks: [] } });
     expect(twice.project.editions).toEqual([{ ...edition, marks: [] }]);
     expect(readProject(writeProject(once.project), 'p.json').value!.editions).toEqual([edition]);
-    const back = undo(twice).project;
+    expect(undo(twice).project.editions).toEqual([edition]);
+    const back = undo(undo(twice)).project;
     expect('editions' in back).toBe(false);
     expect(back).toEqual(project);
+  });
+  it('should undo counts that were typed digit by digit as one', () => {
+    const typed = (impressions: number) => ({ kind: 'set-edition', part: 'counts', edition: { ...edition, counts: { ...edition.counts, impressions } } }) as const;
+    const history = [3, 30].reduce((before, impressions) => perform(before, typed(impressions)), perform(startHistory(project), { kind: 'set-edition', edition }));
+    expect(history.project.editions![0]!.counts.impressions).toBe(30);
+    expect(undo(history).project.editions).toEqual([edition]);
   });
   it('should go with its recipe, and need one', () => {
     const kept = apply(project, { kind: 'set-edition', edition }).project;
