@@ -151,7 +151,8 @@ export class WallRoom extends LitElement {
     try {
       const problems = await wall.engine.checkExplore(wall.key(drawer), bench, explore);
       if (check !== this.checks) return;
-      this.problems = problems;
+      // The same list stays the same, so that no field is drawn anew under someone who types.
+      if (!sameValue(problems, this.problems)) this.problems = problems;
     } catch (error) {
       if (check === this.checks) this.store.tell(sentenceOf(error));
       return;

@@ -1,0 +1,95 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { enter, openPage, openStudio, type Studio } from './harness.ts';
+
+let studio: Studio;
+
+beforeAll(async () => {
+  studio = await openStudio();
+});
+
+afterAll(async () => {
+  await studio?.close();
+});
+
+/** Seed and picture keys of the prints that hang, in their order. */
+function hung(page: Page): Promise<{ seed: string; keys: string[] }> {
+  return page.locator('wall-view').evaluate((view) => {
+    const { variants, scene } = view as unknown as { variants: { key: string; seed: string }[]; scene: { hanging: { sequence: number[] } } };
+    return { seed: variants[0]!.seed, keys: scene.hanging.sequence.map((at) => variants[at]?.key ?? '') };
+  });
+}
+
+describe('prints that stay and prints from prints', () => {
+  it('should hang a pinned print first on the next wall and after a reload, and cross two marked ones', async () => {
+    const { page, context, errors } = await openPage(studio);
+    await page.goto(studio.url);
+    await enter(page, 'Wall');
+    const wall = page.locator('wall-room');
+    await expect.poll(() => wall.getAttribute('data-state'), { timeout: 60_000 }).toBe('done');
+    const surface = page.getByRole('application', { name: 'Wall of prints' });
+    await surface.focus();
+    for (let i = 0; i < 3; i++) await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('p');
+    await expect.poll(() => page.getByRole('button', { name: 'Pin', exact: true }).getAttribute('aria-pressed')).toBe('true');
+    const pinned = (await hung(page)).keys[0]!;
+
+    await page.getByRole('button', { name: 'Another seed' }).click();
+    await expect.poll(async () => ({ ...(await hung(page)), first: (await hung(page)).keys[0] }), { timeout: 60_000 }).toMatchObject({ seed: 'slack tide 2', first: pinned });
+    const next = await hung(page);
+    expect(next.keys).toHaveLength(201);
+    await page.reload();
+    await enter(page, 'Wall');
+    await expect.poll(() => hung(page).catch(() => null), { timeout: 60_000 }).toEqual(next);
+
+    // The first marked comes first, and what is kept says where it comes from.
+    await surface.focus();
+    await page.keyboard.press('Home');
+    await page.keyboard.press('m');
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('m');
+    await page.getByRole('button', { name: 'Cross', exact: true }).click();
+    const told = wall.getByText(/^No\. \d+ of wall “slack tide” crossed with no\. 1 of wall “slack tide 2”\.$/u);
+    await expect.poll(() => told.count(), { timeout: 30_000 }).toBe(1);
+    await expect.poll(() => wall.getAttribute('data-state'), { timeout: 60_000 }).toBe('done');
+    await surface.focus();
+    await page.keyboard.press('End');
+    await page.keyboard.press('k');
+    await enter(page, 'Chest');
+    await expect.poll(() => page.getByText(/^A cross of no\. \d+ of wall “slack tide” and no\. 1 of wall “slack tide 2”\.$/u).count()).toBe(1);
+    expect(errors).toEqual([]);
+    await context.close();
+  });
+
+  it('should name three wishes that clash, and hang prints again when one is dropped', async () => {
+    const { page, context, errors } = await openPage(studio);
+    await page.goto(studio.url);
+    await enter(page, 'Wall');
+    const wall = page.locator('wall-room');
+    await expect.poll(() => wall.getAttribute('data-state'), { timeout: 60_000 }).toBe('done');
+    await page.getByRole('checkbox', { name: 'Inks', exact: true }).uncheck();
+    for (const field of ['Leave out up to', 'Bring in up to']) {
+      await expect
+        .poll(async () => {
+          await page.getByLabel(field).fill('0');
+          await page.getByLabel(field).press('Enter');
+          await page.waitForTimeout(100);
+          return page.getByLabel(field).inputValue();
+        })
+        .toBe('0');
+    }
+    await page.getByText('Which ink where').click();
+    for (const [upper, lower] of [['Tar', 'Foam'], ['Foam', 'Rust'], ['Rust', 'Tar'], ['Weed', 'Dusk']]) {
+      await page.getByLabel('Never over: one ink').selectOption(upper!);
+      await page.getByLabel('Never over: other ink').selectOption(lower!);
+    }
+    const clash = page.getByRole('list', { name: 'Wishes that clash' }).getByRole('listitem');
+    await expect.poll(() => clash.count(), { timeout: 60_000 }).toBe(3);
+    expect(await page.getByText('No print was found that keeps these three together. Drop one of them, or let more change.').count()).toBe(1);
+    await page.getByRole('button', { name: 'Drop: Foam never lies over Rust' }).click();
+    await expect.poll(async () => Number(await wall.getAttribute('data-found')), { timeout: 60_000 }).toBe(200);
+    expect(await clash.count()).toBe(0);
+    expect(errors).toEqual([]);
+    await context.close();
+  });
+});
