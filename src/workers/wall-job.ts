@@ -6,8 +6,9 @@ import type { Jobs } from './jobs.ts';
 import { type DrawerPictures, WallPainter } from './pictures.ts';
 import type { WallBatch, WallEnd, WallFrom } from './wire.ts';
 
-/** Draws a step; few, so that a stop is heard. */
-const DRAWS = 8;
+/** Draws a step at most; fewer when they take long, so that a stop is heard within a tenth of a second. */
+const MOST_DRAWS = 8;
+const LONG_MS = 40;
 /** Prints are handed over so often, ms: each batch costs the page a drawing of the wall. */
 const BATCH_MS = 80;
 
@@ -58,5 +59,13 @@ export async function runWall(
 }
 
 function* steps(explorer: Explorer): Generator<Variant[], void> {
-  while (!explorer.done) yield explorer.step(DRAWS);
+  let draws = MOST_DRAWS;
+  while (!explorer.done) {
+    const start = performance.now();
+    yield explorer.step(draws);
+    // Drawing the prints that were found is part of it. A wall is the same however it is cut up.
+    const took = performance.now() - start;
+    if (took > LONG_MS) draws = Math.max(1, draws >> 1);
+    else if (took < LONG_MS / 3) draws = Math.min(MOST_DRAWS, draws * 2);
+  }
 }
