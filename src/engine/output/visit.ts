@@ -144,7 +144,7 @@ export function* planVisit(
     // An order that obeys more is also an order of the freer problem.
     if (rigid !== null && better(rigid, best)) best = { ...rigid, bound: best.bound };
   }
-  const arranged = yield* arrange(best, planned, input.seed, budgetMs / 4);
+  const arranged = yield* arrange(best, planned, input.seed, budgetMs / 4, () => now() > late + budgetMs / 2);
   yield {
     ...describe({ ...arranged, bound: best.bound }, planned),
     savedSetUps: rigid === null ? 0 : rigid.setUps.length - best.setUps.length,
@@ -155,9 +155,9 @@ export function* planVisit(
 }
 
 /** Puts an order on the beds, in steps. */
-function* arrange(best: PullPlan, planned: Planned, seed: string, budgetMs: number): Generator<PressPlan, Arrangement> {
+function* arrange(best: PullPlan, planned: Planned, seed: string, budgetMs: number, late: () => boolean): Generator<PressPlan, Arrangement> {
   const input = timelineInput(planned.visit, planned.press, planned.start);
-  const steps = arrangeSetUps(input, best.setUps, { seed, budgetMs, enough: earliestEnd(input, best.bound.mounts) });
+  const steps = arrangeSetUps(input, best.setUps, { seed, budgetMs, late, enough: earliestEnd(input, best.bound.mounts) });
   const waiting = { ...describe(best, planned), savedSetUps: null, savedMounts: null, done: false };
   for (let tried = 1; ; tried++) {
     const next = steps.next();

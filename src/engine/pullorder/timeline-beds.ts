@@ -48,6 +48,7 @@ export function changesOnBeds(
  * beds the soonest end counts, on one the fewest mounts, ink changes and register moves and then the
  * soonest end. Pulls of a sheet that touch keep the order of the plan.
  * @param budgetMs work allowed; at most some thousand arrangements are tried
+ * @param late true when time is up on a clock; the arrangement then depends on the machine
  * @param enough an end that nothing can beat, minutes from the first day's start
  * @yields the share that is done, 0–1
  * @throws EngineError as `timelineOf`
@@ -55,7 +56,7 @@ export function changesOnBeds(
 export function* arrangeSetUps(
   input: TimelineInput,
   setUps: readonly SetUp[],
-  { seed, enough, budgetMs }: { seed: string; enough: number; budgetMs: number },
+  { seed, enough, budgetMs, late }: { seed: string; enough: number; budgetMs: number; late?: () => boolean },
 ): Generator<number, Arrangement> {
   const lay = timelineOf(input);
   const bedCount = input.visit.beds ?? 1;
@@ -87,7 +88,7 @@ export function* arrangeSetUps(
   const rounds = Math.min(MOST_ROUNDS, Math.round((PULLS_A_MS * budgetMs) / Math.max(1, pulls)));
   const least = Math.round(10 * enough);
   const { dispatch, cost: found } = yield* bestDispatch(
-    { before, places: bedCount, cost, ...(bedCount > 1 ? { enough: ([end]: readonly number[]) => end! <= least } : {}) },
+    { before, places: bedCount, cost, late, ...(bedCount > 1 ? { enough: ([end]: readonly number[]) => end! <= least } : {}) },
     starts,
     { seed, rounds },
   );

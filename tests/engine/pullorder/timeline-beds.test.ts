@@ -112,6 +112,17 @@ describe('arrangeSetUps', () => {
     expect(sooner).toBeGreaterThan(0);
   });
 
+  it('should take what it has when time is up', () => {
+    const input = inputOf('late', 2, 5, 6, 5);
+    const { setUps } = planPulls(input.problem, { budgetMs: 5, seed: 1 });
+    const search = arrangeSetUps(input, setUps, { seed: 's', enough: 0, budgetMs: 1000, late: () => true });
+    let steps = 0;
+    let next = search.next();
+    for (; !next.done; next = search.next()) steps++;
+    expect(steps).toBeLessThan(10);
+    expect(next.value.setUps).toHaveLength(setUps.length);
+  });
+
   it('should give the same arrangement again', () => {
     const input = inputOf('same', 2, 5, 6, 5);
     const { setUps } = planPulls(input.problem, { budgetMs: 5, seed: 1 });
