@@ -141,6 +141,7 @@ export const wallViewStyles = css`
       height: 48%;
     }
     .rail {
+      gap: 6px;
       padding: 4px 10px;
     }
     .rail .which {
@@ -156,10 +157,10 @@ export const wallViewStyles = css`
       display: none;
     }
     .rail .deeds {
-      flex: 1;
+      display: contents;
     }
     .rail .deeds button {
-      flex: 1;
+      flex: 1 0 auto;
       padding: 4px 8px;
       white-space: nowrap;
     }
