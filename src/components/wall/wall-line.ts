@@ -84,7 +84,7 @@ export class WallLine extends LitElement {
   override render() {
     const { shown, count, busy } = this;
     return html`
-      <hang-choice ?data-long=${this.choice.way === 'measures'} .choice=${this.choice} .measures=${this.measures}></hang-choice>
+      <hang-choice ?data-long=${this.choice.way === 'measures' || this.marked > 0} .choice=${this.choice} .measures=${this.measures}></hang-choice>
       ${busy === '' ? nothing : html`<span class="soft small" role="status">${busy}</span>`}
       <div class="deeds">
         ${this.marks()}
