@@ -11,9 +11,11 @@ let last: { variants: readonly Variant[]; length: number; recipes: readonly Reci
 export function keptPrints(variants: readonly Variant[], recipes: readonly Recipe[]): ReadonlySet<number> {
   if (last !== null && last.variants === variants && last.length === variants.length && last.recipes === recipes) return last.kept;
   const found = new Set<number>();
-  const bySeed = new Map(recipes.map((recipe) => [`${recipe.seed}:${recipe.index}`, recipe]));
+  // A wall of thousands grows many times a second: no text is made for each of its prints.
+  const byIndex = new Map<number, Recipe[]>();
+  for (const recipe of recipes) byIndex.set(recipe.index, [...(byIndex.get(recipe.index) ?? []), recipe]);
   variants.forEach((variant, place) => {
-    const recipe = bySeed.get(`${variant.seed}:${variant.index}`);
+    const recipe = byIndex.get(variant.index)?.findLast(({ seed }) => seed === variant.seed);
     if (recipe !== undefined && JSON.stringify(variant.pulls) === JSON.stringify(recipe.pulls)) found.add(place);
   });
   const before = last?.kept;
