@@ -45,7 +45,8 @@ export interface RunListener {
 /** Height of a print in map rows: the larger the wall, the less of each print can be seen at once. */
 function rowsFor(count: number): number {
   if (count <= 800) return 256;
-  return count <= 2500 ? 160 : 96;
+  if (count <= 2500) return 160;
+  return count <= 5000 ? 96 : 72;
 }
 
 /** One search for variants at a time; a new one takes the place of the one before. */
