@@ -1,5 +1,6 @@
 import { oklabFromLinearSrgb } from '../colour/index.ts';
-import { CellMapBuilder, colourCells, createCellColours, type Drawer, type Pull, type RowGrid, SpanCache, stackLayers, type CellMap } from '../stack/index.ts';
+import { CellMapBuilder, colourCells, createCellColours, type Drawer, type Pull, SpanCache, stackLayers, type CellMap } from '../stack/index.ts';
+import { imageName } from './image-name.ts';
 
 /** Areas in which lightness is compared, and coarser ones for colour: the eye sees colour less sharply. */
 const LIGHT = { columns: 6, rows: 8 };
@@ -21,6 +22,8 @@ const KINDS = L_MIDDLES.length * AB_MIDDLES.length ** 2;
 export const DESCRIPTOR_LENGTH = COLOURS * 2 + KINDS + LIGHTS;
 /** Rows of the map that a print is described from: a whole number to each row of areas. */
 const MAP_ROWS = 64;
+/** Rows at which images are told apart that are the same at MAP_ROWS. */
+const FINE_ROWS = 1024;
 
 /**
  * What a print looks like from across the room, as whole numbers 0–255 whose Euclidean distance ÷ 1024
@@ -40,12 +43,12 @@ export class Describer {
   private readonly spans: SpanCache;
   private readonly builder = new CellMapBuilder();
   private readonly colours = createCellColours();
-  private readonly grid: RowGrid;
+  /** Prints by their image at MAP_ROWS, with their images at FINE_ROWS where these were asked for. */
+  private readonly images = new Map<string, { pulls: readonly Pull[]; fine: Set<string> }>();
 
   constructor(drawer: Drawer) {
     this.drawer = drawer;
     this.spans = new SpanCache(drawer);
-    this.grid = { widthMm: drawer.paper.widthMm, heightMm: drawer.paper.heightMm, rows: MAP_ROWS };
   }
 
   /**
@@ -54,10 +57,40 @@ export class Describer {
    * @throws EngineError as stackLayers, when a pull names what is not in the drawer
    */
   describe(pulls: readonly Pull[]): Descriptor {
-    const stack = { pulls };
-    const map = this.builder.build(this.spans.place(stack, this.grid), this.grid);
-    const { linear } = colourCells(map, stackLayers(stack, this.drawer), this.drawer.paper.reflectance, this.colours);
+    const [map, linear] = this.coloured(pulls, MAP_ROWS);
     return describeCells(map, linear);
+  }
+
+  /**
+   * The same, or null when a print given before shows the same image: lays may differ only where other
+   * films or the sheet's edge hide it.
+   */
+  describeNew(pulls: readonly Pull[]): Descriptor | null {
+    const [map, linear, packed] = this.coloured(pulls, MAP_ROWS);
+    const name = imageName(map, packed);
+    const at = describeCells(map, linear);
+    const known = this.images.get(name);
+    if (known === undefined) this.images.set(name, { pulls: [...pulls], fine: new Set() });
+    else {
+      if (known.fine.size === 0) known.fine.add(this.fineName(known.pulls));
+      const fine = this.fineName(pulls);
+      if (known.fine.has(fine)) return null;
+      known.fine.add(fine);
+    }
+    return at;
+  }
+
+  private fineName(pulls: readonly Pull[]): string {
+    const [map, , packed] = this.coloured(pulls, FINE_ROWS);
+    return imageName(map, packed);
+  }
+
+  private coloured(pulls: readonly Pull[], rows: number): [CellMap, Float64Array, Uint32Array] {
+    const { widthMm, heightMm, reflectance } = this.drawer.paper;
+    const grid = { widthMm, heightMm, rows };
+    const map = this.builder.build(this.spans.place({ pulls }, grid), grid);
+    const { linear, packed } = colourCells(map, stackLayers({ pulls }, this.drawer), reflectance, this.colours);
+    return [map, linear, packed];
   }
 }
 

@@ -82,7 +82,10 @@ export function createExplorer(input: ExploreInput, alreadySeen: Iterable<string
     const variant = list === null ? finder.draw(candidates, attempt++) : list[listed++](candidates);
     if (variant === null || seen.has(variant.key)) return;
     seen.add(variant.key);
-    pool.offer(variant, describer.describe(variant.pulls));
+    // Lays that differ only where they are hidden have keys of their own.
+    const at = describer.describeNew(variant.pulls);
+    if (at === null) return;
+    pool.offer(variant, at);
     candidates++;
     attempt = 0;
   };

@@ -100,7 +100,7 @@ class Draws extends Kin {
   constructor(input: ExploreInput, request: KinRequest) {
     super(input, request);
     this.asked = request.count;
-    this.parentLooks = request.parents.map(({ pulls }) => this.describer.describe(pulls));
+    this.parentLooks = request.parents.map(({ pulls }) => this.describer.describeNew(pulls) ?? this.describer.describe(pulls));
     request.parents.forEach(({ pulls }, i) => {
       const known = this.finder.fit(pulls, 0);
       if (known !== null) this.seen.add(known.key);
@@ -139,9 +139,10 @@ class Draws extends Kin {
     this.attempt++;
     if (variant === null || this.seen.has(variant.key)) return;
     this.seen.add(variant.key);
+    const at = this.describer.describeNew(variant.pulls);
+    if (at === null) return;
     this.candidates++;
     this.attempt = 0;
-    const at = this.describer.describe(variant.pulls);
     const distance = descriptorDistance(at, this.parentLooks[0]);
     if (kind === 'nearer') this.near.push({ variant, at, distance });
     else if (kind === 'cross') this.pool.offer(variant, at);
@@ -198,7 +199,9 @@ class Walk extends Kin {
     const variant = this.finder.fit(pulls, this.fitting.length);
     if (variant === null || this.seen.has(variant.key)) return;
     this.seen.add(variant.key);
-    this.fitting.push({ variant, at: this.describer.describe(pulls) });
+    const at = this.describer.describeNew(pulls);
+    if (at === null) return;
+    this.fitting.push({ variant, at });
   }
 
   /** Both ends, and those nearest to even steps of the way walked. */

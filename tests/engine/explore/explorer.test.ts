@@ -149,6 +149,17 @@ describe('createExplorer', () => {
     expect(reason).toContain('Only 1 different picture of 3');
   });
 
+  it('should hang a ground that bleeds off the sheet once, however it is shifted', () => {
+    const { widthMm, heightMm } = rectDrawer([]).paper;
+    const drawer = rectDrawer([[-50, -50, widthMm + 100, heightMm + 100], [40, 40, 30, 30]]);
+    const bench = [pull(0, 'rust'), pull(1, 'weed')];
+    const { variants, reason } = all({ drawer, bench, explore: { ...QUIET, offsetRangeMm: 0.1, count: 40 } });
+    // The block alone is seen to move: to the 9 places within 0.1 mm, upwards and sideways.
+    expect(variants.length).toBeGreaterThan(3);
+    expect(variants.length).toBeLessThanOrEqual(9);
+    expect(reason).toContain('different pictures of 40');
+  });
+
   it('should say so when the space is exhausted', () => {
     const { variants, reason } = all(input(2, 0, { recolour: true, palette: ['tar', 'foam'], count: 50 }));
     expect(variants.length).toBeLessThan(5);
