@@ -23,41 +23,50 @@ export function earliestEnd(input: TimelineInput, mounts: number): number {
   const kinds = kindsOf(problem.sheets);
   const stays = (screen: string): number => (start.onPress?.screen === screen ? mountMinutes : 0);
 
-  /** When so much work that begins at `from` is done; each further day costs `daily` more. */
-  const workDone = (minutes: number, daily: number): number => {
-    let left = minutes;
-    for (let at = clock.afterLunch(from), day = Math.floor(from / DAY_MINUTES); ; ) {
-      const room = Math.max(0, clock.closes(day) - at - clock.lunchBetween(at, clock.closes(day)));
+  /**
+   * When work that begins at `from` is done. A day on which any is done costs `daily` before the
+   * first minute of it; what is left may depend on how many days, from 1, it is spread over.
+   */
+  const workDone = (minutesOver: (days: number) => number, daily: (days: number) => number): number => {
+    const first = Math.floor(from / DAY_MINUTES);
+    let done = 0;
+    for (let days = 1; ; days++) {
+      const day = first + days - 1;
+      const at = days === 1 ? clock.afterLunch(from) : day * DAY_MINUTES;
+      const room = clock.closes(day) - at - clock.lunchBetween(at, clock.closes(day)) - daily(days);
+      const left = Math.max(0, minutesOver(days) - done);
       // Rounding must not add a day.
-      if (left <= room + 1e-6) return clock.workEnd(at, left);
-      left += daily - room;
-      if (daily >= room && day > from / DAY_MINUTES) return from;
-      day++;
-      at = day * DAY_MINUTES;
+      if (left <= room + 1e-6) return clock.workEnd(at, daily(days) + left);
+      // Days too short for anything say nothing.
+      if (room <= 0 && days > 1) return from;
+      done += Math.max(0, room);
     }
   };
 
   let latest = from;
   let pulls = 0;
   let washes = 0;
-  let moves = 0;
+  let lays = 0;
   for (const [screen, kind] of kinds) {
     pulls += kind.pulls;
     washes += kind.inks.size;
-    moves += kind.offsets.size - 1;
-    const own = kind.pulls * pullMinutes + kind.inks.size * washUpMinutes + mountMinutes - stays(screen);
-    latest = Math.max(latest, workDone(own, mountMinutes + washUpMinutes));
+    lays += kind.offsets.size;
+    // Each ink and each day ends with a wash; the last ink of a day and its end share one.
+    const own = (days: number): number => kind.pulls * pullMinutes + Math.max(0, kind.inks.size - days) * washUpMinutes;
+    latest = Math.max(latest, workDone(own, (days) => mountMinutes + washUpMinutes - (days === 1 ? stays(screen) : 0)));
   }
   const inks = new Set([...kinds.values()].flatMap(({ inks: own }) => [...own]));
   for (const ink of start.mixed ?? []) inks.delete(ink);
   const least = beds === 1 ? Math.max(mounts, kinds.size) : kinds.size;
+  const there = start.onPress === undefined ? 0 : 1;
   const work =
     pulls * pullMinutes +
-    (least - (start.onPress === undefined ? 0 : 1)) * mountMinutes +
-    Math.max(washes, beds === 1 ? least - (start.onPress === undefined ? 0 : 1) : 0) * washUpMinutes +
-    moves * Math.min(times.registerMinutes ?? DEFAULT_PRESS_TIMES.registerMinutes, mountMinutes) +
+    (least - there) * mountMinutes +
+    Math.max(washes, beds === 1 ? least - there : 0) * washUpMinutes +
+    // A frame that is mounted twice may stand at another offset each time.
+    Math.max(0, lays - least) * Math.min(times.registerMinutes ?? DEFAULT_PRESS_TIMES.registerMinutes, mountMinutes) +
     inks.size * (times.mixMinutes ?? 0);
-  latest = Math.max(latest, workDone(Math.max(0, work) / beds, 0));
+  latest = Math.max(latest, workDone(() => Math.max(0, work) / beds, () => 0));
 
   const firstMount = start.onPress === undefined ? mountMinutes : 0;
   for (const sheet of new Set(problem.sheets)) latest = Math.max(latest, chainEnd(sheet, input, firstMount));

@@ -80,7 +80,7 @@ export function timelineOf(input: TimelineInput): (setUps: readonly SetUp[], bed
       const queue = queueOf(setUp);
       const lastReady = queue.length > 0 ? queue[queue.length - 1]!.ready : 0;
       const elsewhere = screenFree.get(setUp.screen);
-      const screenAt = elsewhere !== undefined && elsewhere.bed !== bed ? elsewhere.at + washUpMinutes : 0;
+      const screenAt = elsewhere !== undefined && elsewhere.bed !== bed ? clock.workEnd(elsewhere.at, washUpMinutes) : 0;
       const layOut = (start: number, day: number, fresh: boolean): Trial => {
         const trial: Trial = { bed, day, start, first: -1, end: start, ends: [], parts: [], wait: 0, rackWait: 0, waitFor: new Map(), inDay: false };
         const work = (kind: PartKind, minutes: number): void => {

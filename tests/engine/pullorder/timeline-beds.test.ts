@@ -2,7 +2,6 @@ import { describe, expect, it } from 'vitest';
 import { randomFrom } from '../../../src/engine/base/random.ts';
 import { planPulls } from '../../../src/engine/pullorder/planner.ts';
 import { arrangeSetUps, type Arrangement, changesOnBeds, endOf } from '../../../src/engine/pullorder/timeline-beds.ts';
-import { earliestEnd } from '../../../src/engine/pullorder/timeline-bound.ts';
 import type { TimelineInput } from '../../../src/engine/pullorder/timeline-input.ts';
 import { timelineOf } from '../../../src/engine/pullorder/timeline.ts';
 import type { PlanSheet, SetUp } from '../../../src/engine/pullorder/types.ts';
@@ -130,6 +129,18 @@ describe('arrangeSetUps', () => {
   });
 });
 
+describe('timelineOf', () => {
+  it('should wash a frame that goes to the other bed outside lunch', () => {
+    const sheets = Array.from({ length: 16 }, (_, s): PlanSheet => ({ pulls: [{ screen: 'a', ink: 'x', offset: s < 15 ? '' : '1' }], overlaps: [] }));
+    const visit = { days: 1, hoursPerDay: 8, beds: 2, lunch: { fromMinute: 30, minutes: 30 } };
+    const input: TimelineInput = { problem: { sheets }, times, dryMinutesByInk: { x: 0 }, visit, start: { mixed: ['x'] } };
+    const frame = { screen: 'a', ink: 'x' };
+    const setUps: SetUp[] = [{ ...frame, offset: '', pulls: sheets.slice(1).map((_, s) => [s, 0]) }, { ...frame, offset: '1', pulls: [[15, 0]] }];
+    // By hand: mount 10 and 15 pulls to 25; of the wash 5 before lunch and 7 after it; mount 10 from 67.
+    expect(timelineOf(input)(setUps, [0, 1]).timeline.times[1]!.firstPullMinute).toBe(77);
+  });
+});
+
 describe('changesOnBeds', () => {
   const setUp = (screen: string, ink: string): SetUp => ({ screen, ink, offset: '', pulls: [] });
 
@@ -143,37 +154,5 @@ describe('changesOnBeds', () => {
     const setUps = [setUp('a', 'x'), setUp('a', 'x'), setUp('a', 'x')];
     expect(changesOnBeds(setUps, [0, 1, 0]).mounts).toBe(3);
     expect(changesOnBeds(setUps, [0, 0, 0], setUp('a', 'x'))).toEqual({ mounts: 0, inkChanges: 0, registerMoves: 0 });
-  });
-});
-
-describe('earliestEnd', () => {
-  it('should be the end itself where nothing can be saved', () => {
-    // By hand: mix 4, mount 10, five pulls, wash 12.
-    const sheets = Array.from({ length: 5 }, (): PlanSheet => ({ pulls: [{ screen: 'a', ink: 'x' }], overlaps: [] }));
-    const input: TimelineInput = { problem: { sheets }, times, dryMinutesByInk: { x: 30 }, visit: { days: 1, hoursPerDay: 8 } };
-    const { setUps } = planPulls({ sheets }, { budgetMs: 2, seed: 0 });
-    expect(endOf(timelineOf(input)(setUps).timeline)).toBe(31);
-    expect(earliestEnd(input, 1)).toBe(31);
-  });
-
-  it('should see a chain of films that a night must dry', () => {
-    const sheets: PlanSheet[] = [{ pulls: [{ screen: 'a', ink: 'x' }, { screen: 'b', ink: 'x' }], overlaps: [[0, 1]] }];
-    const input: TimelineInput = { problem: { sheets }, times, dryMinutesByInk: { x: 300 }, visit: { days: 2, hoursPerDay: 4 } };
-    const { setUps } = planPulls({ sheets }, { budgetMs: 2, seed: 0 });
-    // By hand: dry at 315, past the day's 240; next morning mount 10, pull 1, wash 12.
-    expect(earliestEnd(input, 2)).toBe(1440 + 23);
-    expect(endOf(timelineOf(input)(setUps).timeline)).toBe(1440 + 23);
-  });
-
-  it('should never be later than an arrangement that exists', () => {
-    for (let i = 0; i < 120; i++) {
-      const random = randomFrom(`bound ${i}`);
-      const beds = 1 + random.int(2);
-      const input = inputOf(`bound ${i}`, beds, 1 + random.int(6), 1 + random.int(7), 1 + random.int(6));
-      const plan = planPulls(input.problem, { budgetMs: 2, seed: i });
-      const { timeline, problems } = timelineOf(input)(plan.setUps);
-      if (problems.some(({ code }) => code === 'visit.long-set-up')) continue;
-      expect(earliestEnd(input, plan.bound.mounts)).toBeLessThanOrEqual(endOf(timeline) + 1e-6);
-    }
   });
 });
