@@ -17,7 +17,7 @@ export function mergeLogs(one: VisitLog, other: VisitLog, pairs?: OrderPairs): {
   }
   const conflicts: Problem[] = [];
   const kept = new Map<string, { event: LogEvent; text: string }>();
-  for (const event of [...one.events, ...other.events]) {
+  const put = (event: LogEvent): void => {
     const text = JSON.stringify(sorted(event));
     const there = kept.get(event.id);
     if (there === undefined) kept.set(event.id, { event, text });
@@ -29,10 +29,11 @@ export function mergeLogs(one: VisitLog, other: VisitLog, pairs?: OrderPairs): {
       });
       const [first, second] = there.text < text ? [there.event, event] : [event, there.event];
       kept.set(event.id, { event: first, text: JSON.stringify(sorted(first)) });
-      const id = `${event.id} b`;
-      kept.set(id, { event: { ...second, id }, text: JSON.stringify(sorted({ ...second, id })) });
+      // The next name may be taken as well, by what an earlier merge put there.
+      put({ ...second, id: `${event.id} b` });
     }
-  }
+  };
+  for (const event of [...one.events, ...other.events]) put(event);
   const events = inOrder([...kept.values()].map(({ event }) => event));
   return { log: { ...one, events }, conflicts: [...conflicts, ...checkLog(one.head, events, pairs)] };
 }

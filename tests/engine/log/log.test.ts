@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { checkLog } from '../../../src/engine/log/check.ts';
+import { standing } from '../../../src/engine/log/events.ts';
 import { readLog, writeLog } from '../../../src/engine/log/log-file.ts';
 import { recipeAsPulled, recipesAsPulled, sheetAsPulled, sheetsAsPulled } from '../../../src/engine/log/as-pulled.ts';
 import { mergeLogs } from '../../../src/engine/log/merge.ts';
@@ -65,6 +66,27 @@ describe('sheetAsPulled', () => {
     expect(sheetAsPulled(recipe, head.sheets[0]!, events)).toMatchObject({ spoiled: false, pulls: [], notes: [] });
     events.push(pulled(1, 'p1'));
     expect(sheetAsPulled(recipe, head.sheets[0]!, events).done).toEqual([0]);
+  });
+});
+
+describe('standing', () => {
+  it('should bring back what was undone when the undoing is undone', () => {
+    const tick = pulled(1, 'p1');
+    const undo = event({ kind: 'undone', sheet: 1, event: tick.id });
+    const redo = event({ kind: 'undone', sheet: 1, event: undo.id });
+    const again = event({ kind: 'undone', sheet: 1, event: redo.id });
+    expect(standing([tick, undo])).toEqual([]);
+    expect(standing([redo, tick, undo])).toEqual([tick]);
+    expect(standing([tick, undo, redo, again])).toEqual([]);
+    // Another undoing of the same entry still stands.
+    expect(standing([tick, undo, redo, event({ kind: 'undone', sheet: 1, event: tick.id })])).toEqual([]);
+  });
+  it('should come to an end when undoings name each other', () => {
+    const tick = pulled(1, 'p1');
+    const circle = [event({ kind: 'undone', sheet: 1, event: `e${next + 1}` }), event({ kind: 'undone', sheet: 1, event: `e${next - 1}` })];
+    expect(standing([tick, ...circle])).toEqual([tick]);
+    const own = `e${next}`;
+    expect(standing([tick, event({ kind: 'undone', sheet: 1, event: own })])).toEqual([tick]);
   });
 });
 
@@ -164,6 +186,21 @@ describe('mergeLogs', () => {
         expect(merged).toHaveLength(a.events.length + b.events.length);
         // Bringing the same file in again changes nothing.
         expect(mergeLogs(a, a).log.events).toHaveLength(a.events.length);
+      }),
+    );
+  });
+  it('should keep entries of one name from three devices, however they are brought together', () => {
+    fc.assert(
+      fc.property(arbitrary, arbitrary, arbitrary, (...lists) => {
+        const [a, b, c] = lists.map((list, i) =>
+          logOf(...[...new Map(list.map((entry) => [entry.id, entry])).values()].map(({ id, atMs, sheet, pull }): LogEvent => ({ id, atMs, device: 'xyz'[i]!, sheet, kind: 'pulled', pulls: [pull] }))),
+        );
+        const ab = mergeLogs(a!, b!).log;
+        const all = mergeLogs(ab, c!).log.events;
+        const happened = (list: readonly LogEvent[]): string[] => list.map(({ id: _, ...rest }) => JSON.stringify(rest)).sort();
+        expect(happened(all)).toEqual(happened([a!, b!, c!].flatMap(({ events }) => events)));
+        expect(mergeLogs(a!, mergeLogs(c!, b!).log).log.events).toEqual(all);
+        expect(mergeLogs({ ...ab, events: all }, mergeLogs(b!, c!).log).log.events).toEqual(all);
       }),
     );
   });
