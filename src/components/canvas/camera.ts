@@ -77,6 +77,24 @@ export class Camera implements View {
     return { scale, x: atX - (atX - this.x) * ratio, y: atY - (atY - this.y) * ratio };
   }
 
+  /**
+   * The view after stepping closer to a rectangle of the wall or further from it. It stays whole in
+   * view as long as it fits, and in the middle from then on.
+   */
+  zoomedOnto(factor: number, left: number, top: number, width: number, height: number): View {
+    const { view } = this;
+    const atX = (left + width / 2) * this.scale + this.x;
+    const atY = (top + height / 2) * this.scale + this.y;
+    const { scale, x, y } = this.zoomed(factor, atX, atY);
+    if (factor <= 1) return { scale, x, y };
+    const shift = (start: number, length: number, room: number): number => (length > room ? (room - length) / 2 - start : intoView(start, length, room));
+    return {
+      scale,
+      x: x + shift(left * scale + x, width * scale, view.width),
+      y: y + shift(top * scale + y, height * scale, view.height),
+    };
+  }
+
   /** The least shift that brings a rectangle of the wall into view, with some air. */
   revealing(left: number, top: number, width: number, height: number): View {
     return {

@@ -1,15 +1,17 @@
 import { Buffer, BufferImageSource, BufferUsage, Container, Geometry, GlProgram, Mesh, Shader, UniformGroup } from 'pixi.js';
 import type { Picture } from '../../workers/wire.ts';
-import type { WallUniforms } from './wall-shader.ts';
+import { MARKED, TURNED_CORNER, type WallUniforms } from './wall-shader.ts';
 
 const VERTEX = /* glsl */ `#version 300 es
 in vec2 aCorner;
 uniform vec4 uFrame;
 uniform vec2 uScreen;
 out vec2 vAt;
+out vec2 vFromEdges;
 
 void main() {
   vAt = aCorner;
+  vFromEdges = vec2(1.0 - aCorner.x, aCorner.y) * uFrame.zw;
   vec2 at = uFrame.xy + aCorner * uFrame.zw;
   gl_Position = vec4(at.x / uScreen.x * 2.0 - 1.0, 1.0 - at.y / uScreen.y * 2.0, 0.0, 1.0);
 }
@@ -18,18 +20,26 @@ void main() {
 const FRAGMENT = /* glsl */ `#version 300 es
 precision highp float;
 in vec2 vAt;
+in vec2 vFromEdges;
 uniform sampler2D uPicture;
+uniform vec3 uCamera;
+uniform float uDensity;
+uniform vec4 uAccent;
+uniform float uMarked;
 out vec4 outColour;
-
+${TURNED_CORNER}
 void main() {
-  outColour = vec4(texture(uPicture, vAt).rgb, 1.0);
+  vec3 colour = texture(uPicture, vAt).rgb;
+  vec2 corner = uMarked * turnedCorner(vFromEdges, uCamera.x, uDensity);
+  colour = mix(mix(colour, vec3(1.0), corner.x), uAccent.rgb, corner.y);
+  outColour = vec4(colour, 1.0);
 }
 `;
 
 interface CloseUp {
   mesh: Mesh<Geometry, Shader>;
   source: BufferImageSource;
-  frame: UniformGroup<{ uFrame: { value: Float32Array; type: 'vec4<f32>' } }>;
+  frame: UniformGroup<{ uFrame: { value: Float32Array; type: 'vec4<f32>' }; uMarked: { value: number; type: 'f32' } }>;
 }
 
 /**
@@ -78,7 +88,10 @@ export class CloseUpPrints {
       autoGarbageCollect: false,
     });
     this.program ??= GlProgram.from({ vertex: VERTEX, fragment: FRAGMENT, name: 'close-up' });
-    const frame = new UniformGroup({ uFrame: { value: new Float32Array(4), type: 'vec4<f32>' as const } });
+    const frame = new UniformGroup({
+      uFrame: { value: new Float32Array(4), type: 'vec4<f32>' as const },
+      uMarked: { value: 0, type: 'f32' as const },
+    });
     const shader = new Shader({
       glProgram: this.program,
       resources: { uPicture: source, wall: this.uniforms, closeUp: frame },
@@ -93,11 +106,12 @@ export class CloseUpPrints {
     return this.laid.get(index)?.source.height ?? 0;
   }
 
-  /** Lays each picture where its print now is, CSS px. */
-  place(frameOf: (index: number) => { left: number; top: number; width: number; height: number }): void {
+  /** Lays each picture where its print now is, CSS px, with the print's look bits. */
+  place(frameOf: (index: number) => { left: number; top: number; width: number; height: number }, lookOf: (index: number) => number): void {
     for (const [index, { frame }] of this.laid) {
       const { left, top, width, height } = frameOf(index);
       frame.uniforms.uFrame.set([left, top, width, height]);
+      frame.uniforms.uMarked = (lookOf(index) & MARKED) === 0 ? 0 : 1;
     }
   }
 

@@ -31,8 +31,8 @@ export class NumberLabels {
     this.blank = true;
   }
 
-  /** @param prints those in view, by number */
-  draw(plan: WallPlan, view: View, prints: readonly number[], focus: number): void {
+  /** @param inView gives the prints in view, by number; asked only when they are large enough for numbers */
+  draw(plan: WallPlan, view: View, inView: () => readonly number[], focus: number): void {
     const { context } = this;
     if (context === null) return;
     const height = plan.printHeight * view.scale;
@@ -44,7 +44,7 @@ export class NumberLabels {
     context.setTransform(this.density, 0, 0, this.density, 0, 0);
     context.textBaseline = 'alphabetic';
     context.textAlign = 'left';
-    for (const index of prints) {
+    for (const index of inView()) {
       const x = plan.at[index * 2]! * view.scale + view.x;
       const y = (plan.at[index * 2 + 1]! + plan.printHeight) * view.scale + view.y;
       const focused = index === focus;

@@ -49,6 +49,7 @@ export class WallCache {
     uRatio: { value: 1, type: 'f32' as const },
   });
   private view: View | null = null;
+  private coarse = false;
 
   constructor(screen: Screen) {
     this.screen = screen;
@@ -97,17 +98,21 @@ export class WallCache {
     return left >= 0 && top >= 0 && left + width * ratio <= all.width && top + height * ratio <= all.height;
   }
 
-  /** Whether a view would be shown just as it would be drawn. */
+  /** Whether a view would be shown just as it would be drawn at rest. */
   exact(view: View): boolean {
-    if (this.view === null || this.view.scale !== view.scale) return false;
+    if (this.view === null || this.coarse || this.view.scale !== view.scale) return false;
     const { density } = this.screen;
     return [(view.x - this.view.x) * density, (view.y - this.view.y) * density].every((shift) => Math.abs(shift - Math.round(shift)) < 1e-6);
   }
 
-  /** Draws the wall, which must be placed for the padded screen. */
-  draw(renderer: WebGLRenderer, wall: Container, view: View): void {
+  /**
+   * Draws the wall, which must be placed for the padded screen.
+   * @param coarse whether it is drawn with fewer look-ups than at rest
+   */
+  draw(renderer: WebGLRenderer, wall: Container, view: View, coarse: boolean): void {
     renderer.render({ container: wall, target: this.drawn, clear: true, clearColor: [0, 0, 0, 0] });
     this.view = { scale: view.scale, x: view.x, y: view.y };
+    this.coarse = coarse;
   }
 
   /** Shows a view of what was drawn. */

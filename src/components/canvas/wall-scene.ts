@@ -77,7 +77,6 @@ export class WallScene {
   private move: { from: View; to: View; start: number } | null = null;
   /** The prints in view, so that they are gathered again only when others come into view. */
   private inView = '';
-  private inBins: number[] = [];
   private stale = true;
   private drawnAt = 0;
   /** Whether the last frame drew all prints, and how large they were then. */
@@ -317,11 +316,13 @@ export class WallScene {
 
   private zoomedView(factor: number): View {
     this.camera.keeps = 'place';
-    const frame = this.focus >= 0 ? this.frameOf(this.focus) : null;
+    const { focus, plan } = this;
+    const frame = focus >= 0 && this.planned.hangs(focus) ? this.frameOf(focus) : null;
     const x = frame === null ? 0 : frame.left + frame.width / 2;
     const y = frame === null ? 0 : frame.top + frame.height / 2;
     const seen = frame !== null && x > 0 && y > 0 && x < this.size.width && y < this.size.height;
-    return seen ? this.camera.zoomed(factor, x, y) : this.camera.zoomed(factor);
+    if (!seen) return this.camera.zoomed(factor);
+    return this.camera.zoomedOnto(factor, plan.at[focus * 2]!, plan.at[focus * 2 + 1]!, plan.printWidth, plan.printHeight);
   }
 
   /** Whether one stands where one came in. */
@@ -451,7 +452,7 @@ export class WallScene {
     const moves = this.choosePace(now);
     this.rehangStep(now);
     if (!this.showCached(moves)) this.drawAnew(0);
-    this.labels.draw(this.plan, this.camera, this.rehang === null ? this.inBins : [], this.focus);
+    this.labels.draw(this.plan, this.camera, () => (this.rehang === null ? this.visible() : []), this.focus);
     if (this.rehang === null) drawAxes(this.labels, this.plan, this.camera, this.size);
     this.onDrawn();
   }
@@ -492,10 +493,10 @@ export class WallScene {
     uniforms.uScreen.set([this.size.width + 2 * pad, this.size.height + 2 * pad]);
     uniforms.uDensity = this.density;
     uniforms.uRing[0] = Math.min(5, 6.5 * scale);
-    this.closeUps.place((index) => this.snappedFrameOf(index, pad));
+    this.closeUps.place((index) => this.snappedFrameOf(index, pad), this.lookOf);
     this.drawnScale = scale;
     this.drew = true;
-    if (pad > 0) this.cache!.draw(this.renderer, this.stage, this.camera);
+    if (pad > 0) this.cache!.draw(this.renderer, this.stage, this.camera, uniforms.uTaps < 4);
     else this.renderer.render({ container: this.stage });
   }
 
@@ -557,14 +558,12 @@ export class WallScene {
     if (!this.stale && key === this.inView) return;
     this.stale = false;
     this.inView = key;
-    this.inBins = (this.rehang === null ? this.planned.in(range) : [...this.plan.sequence]).filter((index) => this.prints.has(index));
-    this.prints.show(
-      this.inBins,
-      this.now,
-      (index) => (this.kept.has(index) ? KEPT : 0) | (index === this.focus ? FOCUSED : 0) | (this.marked.has(index) ? MARKED : 0),
-      far,
-    );
+    const hung = (this.rehang === null ? this.planned.in(range) : [...this.plan.sequence]).filter((index) => this.prints.has(index));
+    this.prints.show(hung, this.now, this.lookOf, far);
   }
+
+  private readonly lookOf = (index: number): number =>
+    (this.kept.has(index) ? KEPT : 0) | (index === this.focus ? FOCUSED : 0) | (this.marked.has(index) ? MARKED : 0);
 
   /** Where a print is on the screen, on whole device pixels as the shader puts it. */
   private snappedFrameOf(index: number, pad: number): Frame {

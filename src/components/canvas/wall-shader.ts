@@ -117,6 +117,15 @@ vec3 printAt(vec2 share, float printPx) {
 }
 `;
 
+/* How much of a pixel a turned down corner's thin paper edge and its accent take. */
+export const TURNED_CORNER = /* glsl */ `
+// fromEdges: from a sheet's right and top edges, CSS px
+vec2 turnedCorner(vec2 fromEdges, float scale, float density) {
+  float inside = clamp(22.0 * scale, 9.0, 26.0) - fromEdges.x - fromEdges.y;
+  return clamp(0.5 + (inside + vec2(1.5, 0.0)) * density * 0.7, 0.0, 1.0);
+}
+`;
+
 const HEAD = /* glsl */ `#version 300 es
 precision highp float;
 precision highp int;
@@ -185,10 +194,9 @@ void main() {
     over(colour, printAt(clamp(vAt / uPrint, 0.0, 1.0), uPrint.y * pixels), sheet);
     if ((flags & 4) != 0) {
       // A corner of the accent colour with a thin edge of paper, so that it shows on any print.
-      float corner = clamp(22.0 * uCamera.x, 9.0, 26.0) / uCamera.x;
-      float inside = corner - (uPrint.x - vAt.x) - vAt.y;
-      over(colour, vec3(1.0), sheet * clamp(0.5 + (inside + 1.5 / uCamera.x) * pixels * 0.7, 0.0, 1.0));
-      over(colour, uAccent.rgb, sheet * clamp(0.5 + inside * pixels * 0.7, 0.0, 1.0));
+      vec2 corner = turnedCorner(vec2(uPrint.x - vAt.x, vAt.y) * uCamera.x, uCamera.x, uDensity);
+      over(colour, vec3(1.0), sheet * corner.x);
+      over(colour, uAccent.rgb, sheet * corner.y);
     }
   }
   outColour = colour;
@@ -232,12 +240,12 @@ let far: GlProgram | undefined;
 
 /** The shader for prints whose maps and colours lie on a pair of pages. */
 export function nearShader(maps: BufferImageSource, colours: BufferImageSource, uniforms: WallUniforms): Shader {
-  near ??= GlProgram.from({ vertex: VERTEX, fragment: HEAD + NEAR + SHEET, name: 'near' });
+  near ??= GlProgram.from({ vertex: VERTEX, fragment: HEAD + NEAR + TURNED_CORNER + SHEET, name: 'near' });
   return new Shader({ glProgram: near, resources: { uMaps: maps, uColours: colours, wall: uniforms } });
 }
 
 /** The shader for prints whose small pictures lie on a page. */
 export function farShader(smalls: BufferImageSource, uniforms: WallUniforms): Shader {
-  far ??= GlProgram.from({ vertex: VERTEX, fragment: HEAD + FAR + SHEET, name: 'far' });
+  far ??= GlProgram.from({ vertex: VERTEX, fragment: HEAD + FAR + TURNED_CORNER + SHEET, name: 'far' });
   return new Shader({ glProgram: far, resources: { uSmalls: smalls, wall: uniforms } });
 }

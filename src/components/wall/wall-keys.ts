@@ -26,7 +26,7 @@ export class WallKeys extends LitElement {
     controls,
     css`
       dialog {
-        width: min(480px, calc(100vw - 24px));
+        width: min(560px, calc(100vw - 24px));
         padding: 20px 24px;
         border: 1px solid var(--line);
         background: var(--table);

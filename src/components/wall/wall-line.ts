@@ -16,17 +16,19 @@ export class WallLine extends LitElement {
     css`
       :host {
         display: flex;
+        flex-wrap: wrap;
         align-items: center;
-        gap: 4px 12px;
+        gap: 0 12px;
         min-height: 44px;
         padding: 3px 16px 3px 12px;
         background: var(--wall);
       }
       hang-choice {
-        flex: 1;
+        flex: 1 1 auto;
       }
       .deeds {
         display: flex;
+        margin-left: auto;
         align-items: center;
         gap: 2px;
         white-space: nowrap;
@@ -36,7 +38,7 @@ export class WallLine extends LitElement {
       }
       @media (max-width: 760px) {
         :host {
-          flex-wrap: wrap;
+          gap: 4px 12px;
           padding: 2px 6px;
         }
         hang-choice[data-long] {

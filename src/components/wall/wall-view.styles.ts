@@ -102,15 +102,16 @@ export const wallViewStyles = css`
     align-items: center;
     gap: 4px 10px;
     padding: 6px 16px;
-    min-height: 50px;
+    /* Room for the longest words: the wall must not jump from print to print. */
+    min-height: 62px;
     background: var(--table);
     border-top: 1px solid var(--line);
   }
   .rail .which {
     flex: 1 1 0;
     min-width: 0;
-    font-size: 14px;
-    line-height: 1.3;
+    font-size: 13px;
+    line-height: 1.25;
   }
   .rail .deeds {
     display: flex;
@@ -143,6 +144,7 @@ export const wallViewStyles = css`
     .rail {
       gap: 6px;
       padding: 4px 10px;
+      min-height: 0;
     }
     .rail .which {
       flex-basis: 100%;

@@ -82,6 +82,12 @@ export class WallView extends LitElement {
   private gestures: WallGestures | null = null;
   private readonly sizes = new ResizeObserver(() => this.measure());
   private readonly dark = matchMedia('(prefers-color-scheme: dark)');
+  /** Another screen may be finer though the room's size stays. */
+  private fineness: MediaQueryList | null = null;
+  private readonly onFineness = (): void => {
+    this.watchFineness();
+    this.measure();
+  };
   private readonly onTheme = (): void => this.scene?.setTheme(themeOf(this));
   /** What came before the canvas stood. */
   private readonly waiting: ((scene: WallScene) => void)[] = [];
@@ -89,10 +95,18 @@ export class WallView extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     this.dark.addEventListener('change', this.onTheme);
+    this.watchFineness();
+  }
+
+  private watchFineness(): void {
+    this.fineness?.removeEventListener('change', this.onFineness);
+    this.fineness = matchMedia(`(resolution: ${devicePixelRatio}dppx)`);
+    this.fineness.addEventListener('change', this.onFineness);
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
+    this.fineness?.removeEventListener('change', this.onFineness);
     this.dark.removeEventListener('change', this.onTheme);
     this.sizes.disconnect();
     this.gestures?.destroy();
@@ -119,7 +133,7 @@ export class WallView extends LitElement {
     scene.onDrawn = () => {
       this.moved = !scene.atStart;
       this.smallMap.follow(scene, this.hanging.facts);
-      if (this.drawer !== null) this.closeUps?.viewChanged(this.drawer, true, (index) => this.variants[index]);
+      if (this.drawer !== null) this.closeUps?.viewChanged(this.drawer, this.relative, (index) => this.variants[index]);
     };
     scene.setTheme(themeOf(this));
     this.measure();
@@ -156,6 +170,7 @@ export class WallView extends LitElement {
     this.hanging.clear();
     this.forgetPins();
     this.marked = new Set();
+    this.closeUps?.stop();
     this.withScene((scene) => scene.begin(places, aspect));
   }
 

@@ -49,6 +49,24 @@ describe('Camera', () => {
     expect(after[1]).toBeCloseTo(before[1], 6);
   });
 
+  it('should keep a print whole in view while one steps closer to it, and in the middle when it no longer fits', () => {
+    const camera = standing();
+    // In the top left corner of the wall.
+    const print = [0, 0, 75, 100] as const;
+    for (let i = 0; i < 12; i++) {
+      const view = camera.zoomedOnto(1.5, ...print);
+      camera.set(view);
+      const [width, height] = [print[2] * camera.scale, print[3] * camera.scale];
+      for (const [start, length, room] of [[camera.x, width, VIEW.width], [camera.y, height, VIEW.height]] as const) {
+        if (length <= room) {
+          expect(start).toBeGreaterThanOrEqual(-1e-6);
+          expect(start + length).toBeLessThanOrEqual(room + 1e-6);
+        } else expect(start + length / 2).toBeCloseTo(room / 2, 6);
+      }
+    }
+    expect(print[3] * camera.scale).toBeGreaterThan(VIEW.height);
+  });
+
   it('should never lose the wall out of sight', () => {
     const camera = standing();
     for (const [dx, dy] of [[9e4, 9e4], [-9e5, 0], [0, -9e5]] as const) {

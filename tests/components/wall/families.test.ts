@@ -23,4 +23,34 @@ describe('familiesOf', () => {
   it('should name the screens of prints that have no parent', () => {
     expect(familiesOf([variant(0, bench)], drawer)[0]!.title).toBe('Of s1, s2, s3');
   });
+
+  it('should share one telling screen where hardly two prints have the same', () => {
+    const many = Array.from({ length: 12 }, (_, i) => ({ ...bench[0]!, id: `m${i}`, screen: `m${i}` }));
+    // Every three of twelve in a row and every third: 22 prints, no two of the same screens.
+    const all = many.flatMap((_, i) => [[i, (i + 1) % 12, (i + 2) % 12], ...(i < 10 ? [[i, (i + 3) % 12, (i + 7) % 12]] : [])]).map((of, index) => {
+      const each = variant(index, of.map((at) => many[at]!));
+      rememberOrigin(each, { parents: [{ name: 'the stack on the Bench', pulls: many }] } as never);
+      return each;
+    });
+    const families = familiesOf(all, drawer);
+    expect(families.length).toBeLessThan(12);
+    expect(families.flatMap(({ prints }) => prints).sort((a, b) => a - b)).toEqual(all.map((_, i) => i));
+    for (const { title, prints } of families) {
+      const screen = /^From the stack on the Bench, with (m\d+)$/u.exec(title)![1];
+      for (const print of prints) expect(all[print]!.pulls.map((pull) => pull.screen)).toContain(screen);
+    }
+    for (let i = 1; i < families.length; i++) expect(families[i]!.prints.length).toBeLessThanOrEqual(families[i - 1]!.prints.length);
+  });
+
+  it('should share what is left out where most screens are in every print', () => {
+    const many = Array.from({ length: 8 }, (_, i) => ({ ...bench[0]!, id: `m${i}`, screen: `m${i}` }));
+    const all = many.flatMap((_, a) => many.slice(a + 1).map((__, b) => [a, a + 1 + b])).map((lost, index) => {
+      const each = variant(index, many.filter((___, i) => !lost.includes(i)));
+      rememberOrigin(each, { parents: [{ name: 'the stack on the Bench', pulls: many }] } as never);
+      return each;
+    });
+    const families = familiesOf(all, drawer);
+    expect(families.map(({ prints }) => prints.length)).toEqual([7, 6, 5, 4, 3, 2, 1]);
+    expect(families[0]!.title).toBe('From the stack on the Bench, without m0');
+  });
 });
