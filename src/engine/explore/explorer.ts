@@ -140,13 +140,21 @@ function exhaustedReason(found: number, asked: number, someSeen: boolean, all: b
  * @param project anything with a drawer, a bench and explore settings
  * @param options the seed and how many; both take the place of the project's own
  * @returns variants one by one; fewer when no more can be found
- * @throws EngineError as createExplorer, at the first variant
+ * @throws EngineError 'explore.project', 'explore.seed' and as createExplorer, at the first variant
  */
 export function* explore(
   project: ExploreInput,
-  options: { seed: string; count: number },
+  options: { seed: string | number; count: number },
 ): Generator<Variant> {
+  const lists = [project?.bench, project?.drawer?.shapes, project?.drawer?.screens, project?.drawer?.inks];
+  if (!lists.every(Array.isArray) || !project.drawer.paper || !project.explore) {
+    throw new EngineError('explore.project', 'A project needs a drawer of shapes, screens, inks and paper, a bench of pulls and settings to explore with; read one with readProject.');
+  }
   const { drawer, bench } = project;
-  const explorer = createExplorer({ drawer, bench, explore: { ...project.explore, ...options } });
+  const { seed, ...rest } = { ...project.explore, ...options };
+  if (typeof seed !== 'string' && !Number.isFinite(seed)) {
+    throw new EngineError('explore.seed', `The seed is ${String(seed)}; give a text or a number.`, { path: ['seed'] });
+  }
+  const explorer = createExplorer({ drawer, bench, explore: { ...rest, seed: String(seed) } });
   while (!explorer.done) yield* explorer.step(1);
 }

@@ -89,15 +89,16 @@ export function twoBackground(
   gw: ArrayLike<number>,
   gb: ArrayLike<number>,
 ): FoundCurves {
+  const bands = [rw, rb, gw, gb].map((curve) => curve?.length ?? 0);
+  if (bands[0] === 0 || bands.some((count) => count !== bands[0])) {
+    throw new EngineError(
+      'ink.bands',
+      `The four curves must have as many bands each, one or more; they have ${bands.slice(0, 3).join(', ')} and ${bands[3]}.`,
+    );
+  }
   const kx = new Float64Array(rw.length);
   const sx = new Float64Array(rw.length);
   const adjusted: number[] = [];
-  if (rw.length === 0 || rb.length !== rw.length || gw.length !== rw.length || gb.length !== rw.length) {
-    throw new EngineError(
-      'ink.bands',
-      `The four curves must have as many bands each, one or more; they have ${rw.length}, ${rb.length}, ${gw.length} and ${gb.length}.`,
-    );
-  }
   for (let band = 0; band < rw.length; band++) {
     const values = [rw[band]!, rb[band]!, gw[band]!, gb[band]!];
     // A reading above 1 is brightener or gloss, which no film of this theory has.

@@ -33,8 +33,8 @@ export interface PairCurves {
  * Source: see leastSlopeShares; a guess of the spectrum, exact only in colour.
  */
 export function curveFromColour(lab: Readonly<Lab>): Float64Array {
-  if (lab.length !== 3 || !lab.every(Number.isFinite)) {
-    throw new EngineError('colour.not-a-colour', `A colour needs three numbers, L, a and b; this one is ${lab.join(', ')}.`);
+  if (lab?.length !== 3 || !Array.from(lab).every(Number.isFinite)) {
+    throw new EngineError('colour.not-a-colour', `A colour needs three numbers, L, a and b; this one is ${Array.isArray(lab) ? lab.join(', ') : String(lab)}.`);
   }
   const grey = lab[1] === 0 && lab[2] === 0;
   if (grey && lab[0] === 0) return new Float64Array(BANDS);

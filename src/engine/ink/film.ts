@@ -95,6 +95,8 @@ export function stackReflectance(
   films: readonly FilmCurves[],
   paper: ArrayLike<number>,
 ): Float64Array {
+  if (!Array.isArray(films)) throw new EngineError('ink.bad-film', 'The films must be a list of { kx, sx }, first down first; give [] for the bare paper.');
+  if (paper?.length === undefined) throw new EngineError('ink.bad-ground', "The paper's reflectance must be a list of numbers, one a band.");
   const out = Float64Array.from(paper);
   out.forEach((r, band) => {
     if (!(r >= 0 && r < Infinity)) {
@@ -105,11 +107,12 @@ export function stackReflectance(
       );
     }
   });
-  films.forEach(({ kx, sx }, i) => {
-    if (kx.length !== paper.length) {
+  films.forEach((film: FilmCurves, i) => {
+    const { kx, sx } = film ?? {};
+    if (kx?.length !== paper.length || sx?.length !== paper.length) {
       throw new EngineError(
         'ink.bad-film',
-        `Film ${i + 1} has ${kx.length} bands but the paper has ${paper.length}.`,
+        `Film ${i + 1} has ${kx?.length ?? 'no'} bands of kx and ${sx?.length ?? 'no'} of sx but the paper has ${paper.length}.`,
         { path: [i] },
       );
     }

@@ -61,6 +61,7 @@ export function readCgats(text: string, fileName: string): { samples: CgatsSampl
 }
 
 function refusalOf(text: string): [string, Place, string] | null {
+  if (typeof text !== 'string') return ['cgats.binary', START, 'The file is not text; export the measurements as CGATS text.'];
   if (text.length > MOST_CGATS_CHARACTERS) {
     return ['cgats.too-large', START, `The file has ${Math.round(text.length / 1e6)} million characters and at most ${MOST_CGATS_CHARACTERS / 1e6} million are read; export fewer patches.`];
   }

@@ -31,12 +31,13 @@ export interface OverlapOptions {
  * under both, a swap can show more than that: of random free swaps in piles of up to five films
  * about one in eighteen exceeded the threshold.
  * @returns sorted by a, then b; areaMm2 is all that they share on the sheet, by exact clipping
- * @throws EngineError 'order.tolerance' | 'order.min-delta-e', 'stack.unknown-screen',
- * 'stack.unknown-ink', 'screen.unknown-shape'
+ * @throws EngineError 'order.stack', 'order.drawer', 'order.tolerance', 'order.min-delta-e',
+ * 'stack.unknown-screen', 'stack.unknown-ink', 'screen.unknown-shape'
  * Cost: a clipping for each pair whose boxes meet.
  */
 export function overlapsOf(stack: Stack, drawer: Drawer, options: OverlapOptions): Overlap[] {
-  checkMinDeltaE(options.minDeltaE);
+  checkInput(stack, drawer);
+  checkMinDeltaE(options?.minDeltaE);
   return allOverlaps(stack, drawer, options.toleranceMm).filter(
     ({ deltaE }) => deltaE >= options.minDeltaE,
   );
@@ -44,7 +45,8 @@ export function overlapsOf(stack: Stack, drawer: Drawer, options: OverlapOptions
 
 /** The pairs that share area but may change places: the complement of overlapsOf. */
 export function freeSwaps(stack: Stack, drawer: Drawer, options: OverlapOptions): Overlap[] {
-  checkMinDeltaE(options.minDeltaE);
+  checkInput(stack, drawer);
+  checkMinDeltaE(options?.minDeltaE);
   return allOverlaps(stack, drawer, options.toleranceMm).filter(
     ({ deltaE }) => deltaE < options.minDeltaE,
   );
@@ -54,14 +56,16 @@ export function freeSwaps(stack: Stack, drawer: Drawer, options: OverlapOptions)
  * All pairs of pulls that share area, whatever the inks: one must dry before the other goes down,
  * also where the order makes no difference to the eye.
  * @returns sorted by a, then b
- * @throws EngineError 'order.tolerance', 'stack.unknown-screen', 'screen.unknown-shape'
+ * @throws EngineError 'order.stack', 'order.drawer', 'order.tolerance', 'stack.unknown-screen',
+ * 'screen.unknown-shape'
  */
 export function dryingPairs(
   stack: Stack,
   drawer: Drawer,
   options: { toleranceMm: number },
 ): SharedPair[] {
-  const { toleranceMm } = options;
+  checkInput(stack, drawer);
+  const toleranceMm = options?.toleranceMm;
   if (!(toleranceMm >= 0 && toleranceMm < Infinity)) {
     throw new EngineError(
       'order.tolerance',
@@ -120,6 +124,15 @@ function prepareStack(stack: Stack, drawer: Drawer): Prepared[] {
     }
     return prepareOutline(screenOutline(outline, pull, drawer.paper));
   });
+}
+
+function checkInput(stack: Stack, drawer: Drawer): void {
+  if (!Array.isArray(stack?.pulls)) {
+    throw new EngineError('order.stack', 'The stack must have a list of pulls, first down first: { pulls }.', { path: ['pulls'] });
+  }
+  if (![drawer?.shapes, drawer?.screens, drawer?.inks].every(Array.isArray) || !drawer.paper) {
+    throw new EngineError('order.drawer', 'The drawer must have lists of shapes, screens and inks, and a paper.');
+  }
 }
 
 function checkMinDeltaE(minDeltaE: number): void {
