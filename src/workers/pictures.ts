@@ -101,7 +101,9 @@ export class WallPainter {
   private readonly colours = createCellColours();
 
   constructor(pictures: DrawerPictures, rows: number, relative: boolean) {
-    this.pictures = pictures;
+    // Pictures of its own with the same outlines: other pictures that are asked for while a wall is
+    // hung would write over the map that is kept for the next stack.
+    this.pictures = new DrawerPictures(pictures.drawer, pictures);
     this.meter = new VariantMeter(pictures.drawer);
     this.rows = rows;
     this.relative = relative;
