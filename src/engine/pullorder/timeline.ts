@@ -3,7 +3,7 @@ import { checkTimes } from './check-times.ts';
 import { DAY_MINUTES, dayClock } from './day-clock.ts';
 import type { LaidOut, TimelineInput } from './timeline-input.ts';
 import { lateProblems, rackProblems } from './timeline-problems.ts';
-import type { DayPart, PartKind, PlanProblem, PressTimes, PullPlan, SetUp, SetUpTime, VisitDays } from './types.ts';
+import type { DayPart, PartKind, PressTimes, SetUp, SetUpTime } from './types.ts';
 
 /** Common practice, no source: from memory, paper by hand 30–80 pulls/h, mount 10–20 min, wash-up 10–20 min. */
 export const DEFAULT_PRESS_TIMES: Required<PressTimes> = {
@@ -215,21 +215,6 @@ export function timelineOf(input: TimelineInput): (setUps: readonly SetUp[], bed
       problems,
     };
   };
-}
-
-/**
- * Lays a plan out as `timelineOf` says.
- */
-export function visitTimeline(
-  problem: PlanProblem,
-  plan: Pick<PullPlan, 'setUps'>,
-  times: PressTimes,
-  dryMinutesByInk: Readonly<Record<string, number>>,
-  visit: VisitDays,
-  touching?: TimelineInput['touching'],
-  stackMinutesByInk?: TimelineInput['stackMinutesByInk'],
-): LaidOut {
-  return timelineOf({ problem, times, dryMinutesByInk, visit, touching, stackMinutesByInk })(plan.setUps);
 }
 
 /** When a sheet finds a place: the first moment from `at` when fewer than `places` others are wet. */

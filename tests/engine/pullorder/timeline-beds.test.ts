@@ -3,6 +3,7 @@ import { randomFrom } from '../../../src/engine/base/random.ts';
 import { planPulls } from '../../../src/engine/pullorder/planner.ts';
 import { arrangeSetUps, type Arrangement, changesOnBeds, endOf } from '../../../src/engine/pullorder/timeline-beds.ts';
 import type { TimelineInput } from '../../../src/engine/pullorder/timeline-input.ts';
+import { compareCosts } from '../../../src/engine/pullorder/timeline-dispatch.ts';
 import { timelineOf } from '../../../src/engine/pullorder/timeline.ts';
 import type { PlanSheet, SetUp } from '../../../src/engine/pullorder/types.ts';
 
@@ -65,6 +66,7 @@ function bestOfAll(input: TimelineInput, setUps: readonly SetUp[], beds: number)
 
 describe('arrangeSetUps', () => {
   it('should find the soonest end of all on small visits with two beds', () => {
+    let tried = 0;
     for (let i = 0; i < 12; i++) {
       const input = inputOf(`small ${i}`, 2, 2, 3, 3);
       const { setUps } = planPulls(input.problem, { budgetMs: 3, seed: i });
@@ -72,7 +74,9 @@ describe('arrangeSetUps', () => {
       const { setUps: order, beds } = arrange(input, setUps);
       const end = endOf(timelineOf(input)(order, beds).timeline);
       expect(Math.round(end * 10)).toBe(Math.round(bestOfAll(input, setUps, 2) * 10));
+      tried++;
     }
+    expect(tried).toBeGreaterThan(6);
   });
 
   it('should never end later than taking the plan as it is, and keep what touches in order', () => {
@@ -102,7 +106,7 @@ describe('arrangeSetUps', () => {
       const plan = planPulls(input.problem, { budgetMs: 5, seed: i });
       const found = arrange(input, plan.setUps);
       const [before, after] = [plan, found].map((of) => [of.mounts, of.inkChanges, of.registerMoves]);
-      expect(after! <= before!).toBe(true);
+      expect(compareCosts(after!, before!)).toBeLessThanOrEqual(0);
       const one = endOf(timelineOf(input)(plan.setUps).timeline);
       const other = endOf(timelineOf(input)(found.setUps, found.beds).timeline);
       if (String(before) === String(after)) expect(other).toBeLessThanOrEqual(one + 0.1);

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { randomFrom } from '../../../src/engine/base/random.ts';
 import { planPulls } from '../../../src/engine/pullorder/planner.ts';
-import { visitTimeline } from '../../../src/engine/pullorder/timeline.ts';
-import type { PlanProblem } from '../../../src/engine/pullorder/types.ts';
+import { timelineOf } from '../../../src/engine/pullorder/timeline.ts';
+import type { LaidOut, TimelineInput } from '../../../src/engine/pullorder/timeline-input.ts';
+import type { PlanProblem, PressTimes, PullPlan, VisitDays } from '../../../src/engine/pullorder/types.ts';
 
 const times = { pullsPerHour: 60, mountMinutes: 10, washUpMinutes: 20, registerMinutes: 5 };
 const dry = { x: 30, y: 45 };
@@ -13,13 +14,25 @@ const oneEach = (problem: PlanProblem) => ({
   setUps: problem.sheets[0]!.pulls.map((pull, p) => ({ offset: '', ...pull, pulls: [[0, p] as [number, number]] })),
 });
 
-describe('visitTimeline', () => {
+function layOut(
+  problem: PlanProblem,
+  { setUps }: Pick<PullPlan, 'setUps'>,
+  pressTimes: PressTimes,
+  dryMinutesByInk: Record<string, number>,
+  visit: VisitDays,
+  touching?: TimelineInput['touching'],
+  stackMinutesByInk?: Record<string, number>,
+): LaidOut {
+  return timelineOf({ problem, times: pressTimes, dryMinutesByInk, visit, touching, stackMinutesByInk })(setUps);
+}
+
+describe('timelineOf', () => {
   it('should count mounts, wash-ups, register moves and drying by the clock', () => {
     const problem = lone(
       [{ screen: 'a', ink: 'x' }, { screen: 'b', ink: 'y' }, { screen: 'b', ink: 'y', offset: '1' }],
       [[0, 1]],
     );
-    const { timeline, problems } = visitTimeline(problem, oneEach(problem), times, dry, { days: 1, hoursPerDay: 8 });
+    const { timeline, problems } = layOut(problem, oneEach(problem), times, dry, { days: 1, hoursPerDay: 8 });
     // By hand: mount 10, pull 1 → 11, dry at 41. Wash 20, mount 10 → 41, no wait, pull → 42. Move 5, pull → 48.
     expect(problems).toEqual([]);
     expect(timeline.times.map((t) => [t.startMinute, t.firstPullMinute, t.endMinute, t.waitMinutes])).toEqual([
@@ -27,7 +40,7 @@ describe('visitTimeline', () => {
       [11, 41, 42, 0],
       [42, 47, 48, 0],
     ]);
-    const slow = visitTimeline(problem, oneEach(problem), times, { ...dry, x: 50 }, { days: 1, hoursPerDay: 8 }).timeline;
+    const slow = layOut(problem, oneEach(problem), times, { ...dry, x: 50 }, { days: 1, hoursPerDay: 8 }).timeline;
     expect(slow.times[1]!.waitMinutes).toBe(20);
     expect(slow.waitMinutes).toBe(20);
     expect(slow.racksNeeded).toBe(1);
@@ -35,15 +48,15 @@ describe('visitTimeline', () => {
 
   it('should make pulls that may change places dry all the same', () => {
     const problem = lone([{ screen: 'a', ink: 'x' }, { screen: 'b', ink: 'x' }], []);
-    const free = visitTimeline(problem, oneEach(problem), times, { x: 90 }, { days: 1, hoursPerDay: 8 });
-    const touch = visitTimeline(problem, oneEach(problem), times, { x: 90 }, { days: 1, hoursPerDay: 8 }, [[[0, 1]]]);
+    const free = layOut(problem, oneEach(problem), times, { x: 90 }, { days: 1, hoursPerDay: 8 });
+    const touch = layOut(problem, oneEach(problem), times, { x: 90 }, { days: 1, hoursPerDay: 8 }, [[[0, 1]]]);
     expect(free.timeline.waitMinutes).toBe(0);
     expect(touch.timeline.waitMinutes).toBe(60);
   });
 
   it('should let the night dry, mount anew in the morning and name what does not fit', () => {
     const problem = lone([{ screen: 'a', ink: 'x' }, { screen: 'a', ink: 'x' }], [[0, 1]]);
-    const { timeline, problems } = visitTimeline(problem, oneEach(problem), times, { x: 300 }, { days: 1, hoursPerDay: 2 });
+    const { timeline, problems } = layOut(problem, oneEach(problem), times, { x: 300 }, { days: 1, hoursPerDay: 2 });
     expect(timeline.times[1]).toMatchObject({ day: 2, startMinute: 0, firstPullMinute: 10, waitMinutes: 0, fits: false });
     expect(problems).toHaveLength(1);
     expect(problems[0]!.message).toContain('needs 2 days of 2 h and the visit has 1: set-up 2 does not fit');
@@ -52,7 +65,7 @@ describe('visitTimeline', () => {
   it('should say when a set-up is longer than a day', () => {
     const sheets = Array.from({ length: 100 }, () => ({ pulls: [{ screen: 'a', ink: 'x' }], overlaps: [] }));
     const plan = planPulls({ sheets }, { budgetMs: 5, seed: 1 });
-    const { problems } = visitTimeline({ sheets }, plan, times, dry, { days: 1, hoursPerDay: 1 });
+    const { problems } = layOut({ sheets }, plan, times, dry, { days: 1, hoursPerDay: 1 });
     expect(problems.map((p) => p.code)).toEqual(['visit.long-set-up']);
   });
 
@@ -67,7 +80,7 @@ describe('visitTimeline', () => {
       });
       const plan = planPulls({ sheets }, { budgetMs: 3, seed: i });
       const long = { x: 10 + random.int(400), y: 10 + random.int(90) };
-      const { timeline } = visitTimeline({ sheets }, plan, times, long, { days: 9, hoursPerDay: 3 });
+      const { timeline } = layOut({ sheets }, plan, times, long, { days: 9, hoursPerDay: 3 });
       const at = (t: (typeof timeline.times)[number], minute: number) => (t.day - 1) * 1440 + minute;
       timeline.times.forEach((t, k) => {
         const before = timeline.times[k - 1];
@@ -91,7 +104,7 @@ describe('visitTimeline', () => {
 
   it('should mix a new ink once and let lunch pass between pulls', () => {
     const problem = lone([{ screen: 'a', ink: 'x' }, { screen: 'b', ink: 'x' }], []);
-    const { timeline } = visitTimeline(problem, oneEach(problem), { ...times, mixMinutes: 8 }, dry, {
+    const { timeline } = layOut(problem, oneEach(problem), { ...times, mixMinutes: 8 }, dry, {
       days: 1,
       hoursPerDay: 8,
       lunch: { fromMinute: 30, minutes: 40 },
@@ -107,7 +120,7 @@ describe('visitTimeline', () => {
     const sheets = Array.from({ length: 4 }, () => ({ pulls: [{ screen: 'a', ink: 'x' }], overlaps: [] }));
     const setUps = [{ screen: 'a', ink: 'x', offset: '', pulls: sheets.map((_, s): [number, number] => [s, 0]) }];
     const visit = { days: 1, hoursPerDay: 8, rackPlaces: 2 };
-    const { timeline, problems } = visitTimeline({ sheets }, { setUps }, times, dry, visit, undefined, { x: 60 });
+    const { timeline, problems } = layOut({ sheets }, { setUps }, times, dry, visit, undefined, { x: 60 });
     // By hand: mount 10, pulls end at 11 and 12; the racks free at 71 and 72: pulls end at 72 and 73.
     expect(timeline.times[0]).toMatchObject({ endMinute: 73, waitMinutes: 59, rackWaitMinutes: 59, wetSheets: 2 });
     expect(problems.map((p) => p.code)).toEqual(['visit.racks']);
@@ -116,7 +129,7 @@ describe('visitTimeline', () => {
 
   it('should name the ink that is waited for', () => {
     const problem = lone([{ screen: 'a', ink: 'x' }, { screen: 'b', ink: 'y' }], [[0, 1]]);
-    const { timeline } = visitTimeline(problem, oneEach(problem), times, { x: 50, y: 0 }, { days: 1, hoursPerDay: 8 });
+    const { timeline } = layOut(problem, oneEach(problem), times, { x: 50, y: 0 }, { days: 1, hoursPerDay: 8 });
     expect(timeline.times[1]).toMatchObject({ waitMinutes: 20, waitFor: ['x'], rackWaitMinutes: 0 });
   });
 
@@ -131,7 +144,7 @@ describe('visitTimeline', () => {
       });
       const plan = planPulls({ sheets }, { budgetMs: 3, seed: i });
       const days = { days: 9, hoursPerDay: 3, lunch: { fromMinute: 90, minutes: 30 } };
-      const { timeline } = visitTimeline({ sheets }, plan, times, dry, { ...days, beds: 2 });
+      const { timeline } = layOut({ sheets }, plan, times, dry, { ...days, beds: 2 });
       const at = (part: (typeof timeline.parts)[number], minute: number) => (part.day - 1) * 1440 + minute;
       for (const bed of [0, 1]) {
         const own = timeline.parts.filter((part) => part.bed === bed);
@@ -163,10 +176,10 @@ describe('visitTimeline', () => {
   it('should refuse figures that are none', () => {
     const problem = lone([{ screen: 'a', ink: 'x' }], []);
     const run = (change: object, visit = { days: 1, hoursPerDay: 8 }) => () =>
-      visitTimeline(problem, oneEach(problem), { ...times, ...change }, dry, visit);
+      layOut(problem, oneEach(problem), { ...times, ...change }, dry, visit);
     expect(run({ pullsPerHour: 0 })).toThrow('pulls per hour is 0');
     expect(run({ mountMinutes: Number.NaN })).toThrow('mount time is NaN');
     expect(run({}, { days: 1, hoursPerDay: 0 })).toThrow('length of a day is 0');
-    expect(() => visitTimeline(problem, oneEach(problem), times, {}, { days: 1, hoursPerDay: 8 })).toThrow('Ink x has no drying time');
+    expect(() => layOut(problem, oneEach(problem), times, {}, { days: 1, hoursPerDay: 8 })).toThrow('Ink x has no drying time');
   });
 });
