@@ -39,8 +39,9 @@ export interface EditionRecord {
 /**
  * Gives each good sheet its mark. Marks that were chosen by hand stay; the others go to the sheets
  * in the order of their numbers, in an edition of like impressions first to those that went as the
- * recipe says. Spoiled sheets drop out, and their marks go to others.
- * @param marks as `editionMarks` gives them
+ * recipe says. Spoiled sheets drop out, and their marks go to others; of two marks for one sheet the
+ * first counts.
+ * @param sheets those of the edition's recipe
  * @param pulls how many pulls make a finished sheet
  */
 export function numberSheets(
@@ -53,7 +54,7 @@ export function numberSheets(
   const chosen = new Map<number, string>();
   for (const { sheet: number, mark } of edition.marks) {
     const sheet = sheets.find((entry) => entry.number === number);
-    if (sheet === undefined || sheet.spoiled || (mark !== '' && !left.has(mark))) continue;
+    if (sheet === undefined || sheet.spoiled || chosen.has(number) || (mark !== '' && !left.has(mark))) continue;
     chosen.set(number, mark);
     left.delete(mark);
   }

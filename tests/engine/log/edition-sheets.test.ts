@@ -42,6 +42,13 @@ describe('editionRecord', () => {
     expect(sheets[1]!.fate).toBe('out');
   });
 
+  it('should lose no mark where a sheet is named twice', () => {
+    const chosen: Edition = { ...edition, marks: [{ sheet: 3, mark: 'BAT' }, { sheet: 3, mark: '2/3' }] };
+    const { sheets, problems } = editionRecord(chosen, head, [3, 4, 5, 6, 7, 8].flatMap((sheet) => whole(sheet, 0)));
+    expect(marks(sheets)).toEqual({ 3: 'BAT', 4: '1/3', 5: '2/3', 6: '3/3', 7: 'AP 1/1', 8: null });
+    expect(problems).toEqual([]);
+  });
+
   it('should use sheets that went otherwise last, unless the edition is variable', () => {
     const how = { strokes: 2, dxMm: 0, dyMm: 0 };
     const events = [
