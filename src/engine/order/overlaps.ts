@@ -17,6 +17,7 @@ export interface Overlap extends SharedPair {
   deltaE: number;
 }
 
+/** From where on two pulls meet, and from where on their order shows. */
 export interface OverlapOptions {
   /** An area nowhere wider than this counts as touching, mm. */
   toleranceMm: number;

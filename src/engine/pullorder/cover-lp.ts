@@ -5,6 +5,7 @@ import type { Meter } from './model.ts';
 const GRAIN = 1e6;
 const TINY = 1e-9;
 
+/** What a covering programme of fractions shows. */
 export interface CoverLp {
   /** No choice of whole numbers that keeps all rows has a smaller total. */
   bound: number;

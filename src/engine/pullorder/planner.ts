@@ -9,6 +9,7 @@ import type { PlanProblem, PullPlan } from './types.ts';
 /** Units of work that stand for a millisecond: measured on one 2020s laptop-class core, then held fixed. */
 export const UNITS_PER_MS = 10_000;
 
+/** How long and with what luck a pull order is looked for. */
 export interface PlanOptions {
   /** Work allowed, in milliseconds of a common machine. Same problem, seed and budget, same plan. */
   budgetMs: number;
@@ -20,6 +21,7 @@ export interface PlanOptions {
   shouldStop?: () => boolean;
 }
 
+/** A search for a pull order that goes on in steps. */
 export interface Planner {
   /** Works for about so many units; `done` when the plan is shown to be a cheapest one. */
   step(units: number): { best: PullPlan; done: boolean };
