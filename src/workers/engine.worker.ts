@@ -18,6 +18,7 @@ import { Jobs } from './jobs.ts';
 import { DrawerPictures } from './pictures.ts';
 import { pinTiles } from './pin-tiles.ts';
 import { runVeils } from './veil-job.ts';
+import { wallHands } from './wall-hand-workers.ts';
 import { runWall } from './wall-job.ts';
 import type { EngineApi, Picture } from './wire.ts';
 
@@ -73,7 +74,7 @@ const engine: EngineApi = {
       drawn.map((picture) => picture.pixels.buffer),
     );
   },
-  wall: (key, job, bench, explore, rows, onBatch, from) => runWall(jobs, job, of(key), bench, explore, rows, onBatch, from),
+  wall: (key, job, bench, explore, rows, onBatch, from) => runWall(jobs, job, of(key), bench, explore, rows, onBatch, from, () => wallHands(from?.cores ?? 1)),
   pinTiles: (key, pins, at, rows, relative) => pinTiles(of(key), pins, at, rows, relative),
   checkExplore: (key, bench, explore) => checkExplore(explore, of(key).drawer, bench),
   printNotes: (key, bench) => printNotes(of(key).drawer, bench),

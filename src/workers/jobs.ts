@@ -4,7 +4,8 @@ const waiting: (() => void)[] = [];
 channel.port1.addEventListener('message', () => waiting.shift()?.());
 channel.port1.start();
 
-function breathe(): Promise<void> {
+/** Goes on when the messages that wait now were heard. */
+export function breathe(): Promise<void> {
   return new Promise((resolve) => {
     waiting.push(resolve);
     channel.port2.postMessage(null);
@@ -25,14 +26,14 @@ export class Jobs {
    * @param onStep gets what each step gives
    * @returns true when the job was cancelled
    */
-  async run<T>(job: string, steps: Iterator<T, void>, onStep: (value: T) => void): Promise<boolean> {
+  async run<T>(job: string, steps: Iterator<T, void> | AsyncIterator<T, void>, onStep: (value: T) => void): Promise<boolean> {
     const state = { cancelled: false };
     this.running.set(job, state);
     try {
       // A stop that was sent right after the start is heard before the first step.
       await breathe();
       while (!state.cancelled) {
-        const step = steps.next();
+        const step = await steps.next();
         if (step.done === true) return false;
         onStep(step.value);
         await breathe();

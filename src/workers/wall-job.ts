@@ -1,9 +1,11 @@
 import * as Comlink from 'comlink';
-import { createExplorer, createKinExplorer, descriptorText, type Explorer } from '../engine/explore/index.ts';
+import { createExplorer, createKinExplorer, descriptorText } from '../engine/explore/index.ts';
 import type { ExploreSettings, Variant } from '../engine/explore/types.ts';
 import type { Pull } from '../engine/stack/types.ts';
 import type { Jobs } from './jobs.ts';
 import { type DrawerPictures, WallPainter } from './pictures.ts';
+import type { DrawnTile } from './wall-hand.ts';
+import { type RemoteHand, WallHands } from './wall-hands.ts';
 import type { WallBatch, WallEnd, WallFrom } from './wire.ts';
 
 /** Draws a step at most; fewer when they take long, so that a stop is heard within a tenth of a second. */
@@ -12,9 +14,14 @@ const LONG_MS = 40;
 /** Prints are handed over so often, ms: each batch costs the page a drawing of the wall. */
 const BATCH_MS = 80;
 
+/** Steps whose prints wait to be painted at most. */
+const MOST_WAITING = 12;
+const WAIT_MS = 2;
+
 /**
- * Explores and hands over prints as they are found.
+ * Explores and hands over prints as they are found, in their order.
  * @param rows height of a print, pixels
+ * @param makeHands makes the hands that this machine has to spare; the wall is the same without
  */
 export async function runWall(
   jobs: Jobs,
@@ -25,9 +32,12 @@ export async function runWall(
   rows: number,
   onBatch: (batch: WallBatch) => void,
   { kin, seen = [], relative = true }: WallFrom = {},
+  makeHands: () => RemoteHand[] = () => [],
 ): Promise<WallEnd> {
   const input = { drawer: pictures.drawer, bench: [...bench], explore };
-  const explorer = kin === undefined ? createExplorer(input, seen) : createKinExplorer(input, kin);
+  const hands = new WallHands(makeHands(), input, rows, relative);
+  const fromBase = kin === undefined ? createExplorer(input, seen, hands.first) : null;
+  const explorer = fromBase ?? createKinExplorer(input, kin!);
   const { asked } = explorer;
   const painter = new WallPainter(pictures, rows, relative);
   let found = 0;
@@ -44,28 +54,52 @@ export async function runWall(
     batch = { maps: [], tiles: [], found, asked };
     sentAt = performance.now();
   };
-  const cancelled = await jobs.run(job, steps(explorer), (variants) => {
-    for (const variant of variants) {
-      const { fresh, ...tile } = painter.tile(variant.pulls);
-      if (fresh !== null) batch.maps.push(fresh);
-      const look = explorer.lookOf(variant.index);
-      batch.tiles.push({ variant, ...tile, look: look === null ? '' : descriptorText(look) });
+  const waiting: { variants: Variant[]; tiles: DrawnTile[] | null }[] = [];
+  const paintHere = (variants: readonly Variant[]): DrawnTile[] => variants.map(({ pulls }) => painter.tile(pulls));
+  const paint = (variants: Variant[]): void => {
+    const entry: (typeof waiting)[number] = { variants, tiles: null };
+    waiting.push(entry);
+    if (!hands.any) entry.tiles = paintHere(variants);
+    else
+      void hands.paint(variants).then((tiles) => {
+        entry.tiles = tiles ?? paintHere(variants);
+      });
+  };
+  const deliver = (): void => {
+    for (; waiting[0]?.tiles != null; waiting.shift()) {
+      const { variants, tiles } = waiting[0];
+      tiles.forEach(({ fresh, ...tile }, i) => {
+        if (fresh !== null) batch.maps.push(fresh);
+        const look = explorer.lookOf(variants[i]!.index);
+        batch.tiles.push({ variant: variants[i]!, ...tile, look: look === null ? '' : descriptorText(look) });
+      });
+      batch.found = found += variants.length;
     }
-    batch.found = found += variants.length;
     if (performance.now() - sentAt >= BATCH_MS) send();
+  };
+  const rest = (): Promise<void> => new Promise((done) => setTimeout(done, WAIT_MS));
+  /** Goes on where nothing need be waited for; each step is short, so that a stop is heard. */
+  async function* steps(): AsyncGenerator<Variant[], void> {
+    let draws = MOST_DRAWS;
+    while (!explorer.done || waiting.length > 0) {
+      const next = fromBase?.next ?? null;
+      if (explorer.done || waiting.length > MOST_WAITING || (next !== null && !hands.ahead(next, draws))) {
+        await rest();
+        yield [];
+        continue;
+      }
+      const start = performance.now();
+      yield explorer.step(draws);
+      // Painting here is part of it. A wall is the same however it is cut up.
+      const took = performance.now() - start;
+      if (took > LONG_MS) draws = Math.max(1, draws >> 1);
+      else if (took < LONG_MS / 3) draws = Math.min(MOST_DRAWS, draws * 2);
+    }
+  }
+  const cancelled = await jobs.run(job, steps(), (variants) => {
+    if (variants.length > 0) paint(variants);
+    deliver();
   });
   send();
   return { found, asked, cancelled, reason: cancelled ? '' : explorer.reason };
-}
-
-function* steps(explorer: Explorer): Generator<Variant[], void> {
-  let draws = MOST_DRAWS;
-  while (!explorer.done) {
-    const start = performance.now();
-    yield explorer.step(draws);
-    // Drawing the prints that were found is part of it. A wall is the same however it is cut up.
-    const took = performance.now() - start;
-    if (took > LONG_MS) draws = Math.max(1, draws >> 1);
-    else if (took < LONG_MS / 3) draws = Math.min(MOST_DRAWS, draws * 2);
-  }
 }

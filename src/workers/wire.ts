@@ -68,6 +68,8 @@ export interface WallFrom {
   seen?: readonly SeenPrint[] | undefined;
   /** White is the paper; true when left out. */
   relative?: boolean | undefined;
+  /** Cores of the machine, for workers that help; 1 when left out. */
+  cores?: number | undefined;
 }
 
 export interface WallBatch {

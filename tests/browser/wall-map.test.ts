@@ -52,6 +52,22 @@ describe('the wall as a map', () => {
     await context.close();
   });
 
+  it('should hang the same wall on a machine of more cores, whose workers help', async () => {
+    const walls: string[][] = [];
+    for (const cores of [1, 5]) {
+      const { page, context, errors } = await openPage(studio);
+      const scripts: string[] = [];
+      page.context().on('request', (request) => scripts.push(request.url()));
+      await page.addInitScript((count) => Object.defineProperty(navigator, 'hardwareConcurrency', { value: count }), cores);
+      await wallOf(page);
+      walls.push(await keys(page));
+      expect(scripts.filter((url) => url.includes('wall-hand')).length).toBe(cores === 1 ? 0 : 3);
+      expect(errors).toEqual([]);
+      await context.close();
+    }
+    expect(walls[1]).toEqual(walls[0]);
+  });
+
   it('should filter, hang by measures and likeness, mark by keys and compare', async () => {
     const { page, context, errors } = await openPage(studio);
     await wallOf(page);

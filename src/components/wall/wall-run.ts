@@ -123,7 +123,7 @@ export class WallRun {
           this.listener.batch(batch);
           this.listener.changed();
         }),
-        { relative: inputs.relative, ...(kin === null ? { seen } : { kin: kin.request }) },
+        { relative: inputs.relative, cores: navigator.hardwareConcurrency, ...(kin === null ? { seen } : { kin: kin.request }) },
       );
       if (call !== this.call) return;
       begin();

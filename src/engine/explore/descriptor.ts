@@ -37,6 +37,12 @@ const FINE_ROWS = 1024;
  */
 export type Descriptor = Uint8Array;
 
+/** What a print looks like: its descriptor, and a name for its image at MAP_ROWS rows (imageName). */
+export interface Look {
+  at: Descriptor;
+  image: string;
+}
+
 /** Describes the prints of one drawer. */
 export class Describer {
   private readonly drawer: Drawer;
@@ -57,27 +63,30 @@ export class Describer {
    * @throws EngineError as stackLayers, when a pull names what is not in the drawer
    */
   describe(pulls: readonly Pull[]): Descriptor {
-    const [map, linear] = this.coloured(pulls, MAP_ROWS);
-    return describeCells(map, linear);
+    return this.look(pulls).at;
+  }
+
+  /** The same, with a name for the image. */
+  look(pulls: readonly Pull[]): Look {
+    const [map, linear, packed] = this.coloured(pulls, MAP_ROWS);
+    return { at: describeCells(map, linear), image: imageName(map, packed) };
   }
 
   /**
-   * The same, or null when a print given before shows the same image: lays may differ only where other
-   * films or the sheet's edge hide it.
+   * False when a print asked of before shows the same image: lays may differ only where other films
+   * or the sheet's edge hide them.
    */
-  describeNew(pulls: readonly Pull[]): Descriptor | null {
-    const [map, linear, packed] = this.coloured(pulls, MAP_ROWS);
-    const name = imageName(map, packed);
-    const at = describeCells(map, linear);
-    const known = this.images.get(name);
-    if (known === undefined) this.images.set(name, { pulls: [...pulls], fine: new Set() });
-    else {
-      if (known.fine.size === 0) known.fine.add(this.fineName(known.pulls));
-      const fine = this.fineName(pulls);
-      if (known.fine.has(fine)) return null;
-      known.fine.add(fine);
+  isNew(pulls: readonly Pull[], { image }: Look): boolean {
+    const known = this.images.get(image);
+    if (known === undefined) {
+      this.images.set(image, { pulls: [...pulls], fine: new Set() });
+      return true;
     }
-    return at;
+    if (known.fine.size === 0) known.fine.add(this.fineName(known.pulls));
+    const fine = this.fineName(pulls);
+    if (known.fine.has(fine)) return false;
+    known.fine.add(fine);
+    return true;
   }
 
   private fineName(pulls: readonly Pull[]): string {

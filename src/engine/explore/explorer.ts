@@ -2,6 +2,7 @@ import { EngineError } from '../base/error.ts';
 import { checkExplore } from './check.ts';
 import { Describer, descriptorOfText, type Descriptor } from './descriptor.ts';
 import { Finder } from './finder.ts';
+import type { FirstDraw } from './first-draw.ts';
 import { Spread } from './spread.ts';
 import type { ExploreInput, Variant } from './types.ts';
 
@@ -39,6 +40,12 @@ export interface Explorer {
   readonly reason: string;
 }
 
+/** A search from a base stack. */
+export interface WallExplorer extends Explorer {
+  /** The candidate that is drawn next; null when all are listed and none is drawn. */
+  readonly next: number | null;
+}
+
 /**
  * Finds stacks that print different pictures, from a seed, the most different first.
  * Candidate c is the first draw of `seed:c:attempt` whose picture no candidate before it has. The
@@ -50,9 +57,15 @@ export interface Explorer {
  * @param input drawer, base stack and what may change; a project is one
  * @param alreadySeen prints that shall not come again: picture keys, or with what they look like;
  *   changes which variants are found
+ * @param first what FirstDraws gives for a candidate, where it was drawn elsewhere already; changes
+ *   nothing but the time it takes
  * @throws EngineError with the code and sentence of the first problem of checkExplore
  */
-export function createExplorer(input: ExploreInput, alreadySeen: Iterable<string | SeenPrint> = []): Explorer {
+export function createExplorer(
+  input: ExploreInput,
+  alreadySeen: Iterable<string | SeenPrint> = [],
+  first: (candidate: number) => FirstDraw | null | undefined = () => undefined,
+): WallExplorer {
   const [problem] = checkExplore(input.explore, input.drawer, input.bench);
   if (problem !== undefined) {
     throw new EngineError(problem.code, problem.message, { path: [problem.where] });
@@ -79,13 +92,16 @@ export function createExplorer(input: ExploreInput, alreadySeen: Iterable<string
 
   const exhausted = (): boolean => (list === null ? attempt >= MAX_ATTEMPTS : listed >= list.length);
   const draw = (): void => {
-    const variant = list === null ? finder.draw(candidates, attempt++) : list[listed++](candidates);
+    // Drawn elsewhere: null when it came to nothing, undefined when it was not.
+    const drawn = list === null && attempt === 0 ? first(candidates) : undefined;
+    const variant = drawn === undefined ? (list === null ? finder.draw(candidates, attempt) : list[listed++](candidates)) : (drawn?.variant ?? null);
+    attempt++;
     if (variant === null || seen.has(variant.key)) return;
     seen.add(variant.key);
     // Lays that differ only where they are hidden have keys of their own.
-    const at = describer.describeNew(variant.pulls);
-    if (at === null) return;
-    pool.offer(variant, at);
+    const look = drawn?.look ?? describer.look(variant.pulls);
+    if (!describer.isNew(variant.pulls, look)) return;
+    pool.offer(variant, look.at);
     candidates++;
     attempt = 0;
   };
@@ -110,6 +126,9 @@ export function createExplorer(input: ExploreInput, alreadySeen: Iterable<string
       return fresh;
     },
     lookOf: (index) => descriptors[index] ?? null,
+    get next() {
+      return list === null ? candidates : null;
+    },
     get found() {
       return found;
     },

@@ -2,7 +2,8 @@ export type { ExploreInput, ExploreSettings, Hold, KinKind, Lineage, Variant } f
 export { changesBetween, type Changes } from './changes.ts';
 export { type Clash, findClash } from './clash.ts';
 export { checkExplore, MAX_EXPLORE_PULLS, MAX_VARIANTS } from './check.ts';
-export { createExplorer, explore, type Explorer, type SeenPrint } from './explorer.ts';
+export { createExplorer, explore, type Explorer, type SeenPrint, type WallExplorer } from './explorer.ts';
+export { type FirstDraw, FirstDraws } from './first-draw.ts';
 export { type Descriptor, descriptorDistance, descriptorText } from './descriptor.ts';
 export { checkHolds } from './holds.ts';
 export { type ColourArea, type Measures, measureVariant } from './measures.ts';

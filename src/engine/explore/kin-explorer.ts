@@ -6,6 +6,7 @@ import { Describer, type Descriptor, descriptorDistance } from './descriptor.ts'
 import { type Explorer, MAX_ATTEMPTS } from './explorer.ts';
 import { Finder } from './finder.ts';
 import { crossStacks, nearStack, walkStacks } from './kin.ts';
+import { NearPool } from './near-pool.ts';
 import { Spread } from './spread.ts';
 import type { ExploreInput, KinKind, Lineage, Variant } from './types.ts';
 
@@ -21,6 +22,8 @@ export interface KinRequest {
 /** Candidates from which the first print is taken, and more for each further one. */
 const FIRST_POOL = 24;
 const DRAWS_EACH = 3;
+/** Most small edits do not show: of so many, enough do. */
+const FIRST_NEAR = 96;
 
 /**
  * Finds prints from other prints, in steps: nearest first, farthest first, along a walk, or crossed and
@@ -90,7 +93,7 @@ abstract class Kin implements Explorer {
 class Draws extends Kin {
   readonly asked: number;
   private readonly pool = new Spread<Variant>();
-  private near: { variant: Variant; at: Descriptor; distance: number }[] = [];
+  private readonly near: NearPool<Variant>;
   private readonly parentLooks: Descriptor[];
   /** The farthest of the candidates drawn since the last was put into the pool. */
   private far: { variant: Variant; at: Descriptor; distance: number } | null = null;
@@ -100,7 +103,13 @@ class Draws extends Kin {
   constructor(input: ExploreInput, request: KinRequest) {
     super(input, request);
     this.asked = request.count;
-    this.parentLooks = request.parents.map(({ pulls }) => this.describer.describeNew(pulls) ?? this.describer.describe(pulls));
+    this.parentLooks = request.parents.map(({ pulls }) => {
+      const look = this.describer.look(pulls);
+      // From here on it has been seen.
+      this.describer.isNew(pulls, look);
+      return look.at;
+    });
+    this.near = new NearPool(this.parentLooks[0]);
     request.parents.forEach(({ pulls }, i) => {
       const known = this.finder.fit(pulls, 0);
       if (known !== null) this.seen.add(known.key);
@@ -110,13 +119,14 @@ class Draws extends Kin {
 
   step(draws: number): Variant[] {
     const fresh: Variant[] = [];
+    const first = this.request.kind === 'nearer' ? FIRST_NEAR : FIRST_POOL;
     for (let left = draws; left > 0 && !this.done; left--) {
-      if (this.attempt < MAX_ATTEMPTS && this.candidates < FIRST_POOL + DRAWS_EACH * this.found) {
+      if (this.attempt < MAX_ATTEMPTS && this.candidates < first + DRAWS_EACH * this.found) {
         this.draw();
         continue;
       }
       if (this.far !== null && this.pool.size === 0) this.offerFar();
-      const taken = this.request.kind === 'nearer' ? this.nearest() : this.pool.take();
+      const taken = this.request.kind === 'nearer' ? this.near.take() : this.pool.take();
       if (taken === null) {
         this.reason = `Only ${this.found} ${this.found === 1 ? 'print' : 'prints'} of ${this.asked} came of this; let more change, or loosen a hold.`;
         break;
@@ -139,14 +149,15 @@ class Draws extends Kin {
     this.attempt++;
     if (variant === null || this.seen.has(variant.key)) return;
     this.seen.add(variant.key);
-    const at = this.describer.describeNew(variant.pulls);
-    if (at === null) return;
+    const look = this.describer.look(variant.pulls);
+    if (!this.describer.isNew(variant.pulls, look)) return;
+    const { at } = look;
     this.candidates++;
     this.attempt = 0;
-    const distance = descriptorDistance(at, this.parentLooks[0]);
-    if (kind === 'nearer') this.near.push({ variant, at, distance });
+    if (kind === 'nearer') this.near.offer(variant, at);
     else if (kind === 'cross') this.pool.offer(variant, at);
     else {
+      const distance = descriptorDistance(at, this.parentLooks[0]);
       if (this.far === null || distance > this.far.distance) this.far = { variant, at, distance };
       // Of so many drawn, the one farthest from the parent.
       if (this.candidates % DRAWS_EACH === 0) this.offerFar();
@@ -156,16 +167,6 @@ class Draws extends Kin {
   private offerFar(): void {
     if (this.far !== null) this.pool.offer(this.far.variant, this.far.at);
     this.far = null;
-  }
-
-  private nearest(): { item: Variant; at: Descriptor } | null {
-    let best = -1;
-    this.near.forEach(({ distance }, i) => {
-      if (best < 0 || distance < this.near[best].distance) best = i;
-    });
-    if (best < 0) return null;
-    const [{ variant, at }] = this.near.splice(best, 1);
-    return { item: variant, at };
   }
 }
 
@@ -199,9 +200,8 @@ class Walk extends Kin {
     const variant = this.finder.fit(pulls, this.fitting.length);
     if (variant === null || this.seen.has(variant.key)) return;
     this.seen.add(variant.key);
-    const at = this.describer.describeNew(pulls);
-    if (at === null) return;
-    this.fitting.push({ variant, at });
+    const look = this.describer.look(pulls);
+    if (this.describer.isNew(pulls, look)) this.fitting.push({ variant, at: look.at });
   }
 
   /** Both ends, and those nearest to even steps of the way walked. */

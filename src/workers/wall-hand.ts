@@ -1,0 +1,42 @@
+import { type FirstDraw, FirstDraws } from '../engine/explore/index.ts';
+import type { ExploreInput, Variant } from '../engine/explore/types.ts';
+import { DrawerPictures, WallPainter } from './pictures.ts';
+import type { WallMap, WallTile } from './wire.ts';
+
+/** A print as drawn for the wall. */
+export type DrawnTile = Omit<WallTile, 'variant' | 'look'> & { fresh: WallMap | null };
+
+/** What a hand is told before a wall. */
+export interface HandOrder {
+  input: ExploreInput;
+  /** Height of a print, pixels. */
+  rows: number;
+  relative: boolean;
+  /** Added to the numbers of its maps, so that no two hands give the same. */
+  firstMap: number;
+}
+
+/** Draws candidates and prints of one wall after another, for the search that hands it work. */
+export class WallHand {
+  private first: FirstDraws | null = null;
+  private painter: WallPainter | null = null;
+  private firstMap = 0;
+
+  begin({ input, rows, relative, firstMap }: HandOrder): void {
+    this.first = new FirstDraws(input);
+    this.painter = new WallPainter(new DrawerPictures(input.drawer), rows, relative);
+    this.firstMap = firstMap;
+  }
+
+  /** First attempts at candidates from a number on. */
+  draw(from: number, count: number): (FirstDraw | null)[] {
+    return Array.from({ length: count }, (_, i) => this.first!.of(from + i));
+  }
+
+  paint(variants: readonly Variant[]): DrawnTile[] {
+    return variants.map(({ pulls }) => {
+      const { fresh, map, ...tile } = this.painter!.tile(pulls);
+      return { ...tile, map: map + this.firstMap, fresh: fresh === null ? null : { ...fresh, id: fresh.id + this.firstMap } };
+    });
+  }
+}

@@ -1,0 +1,89 @@
+import { describe, expect, it } from 'vitest';
+import type { ExploreSettings } from '../../src/engine/explore/types.ts';
+import { breathe, Jobs } from '../../src/workers/jobs.ts';
+import { DrawerPictures } from '../../src/workers/pictures.ts';
+import { type DrawnTile, WallHand } from '../../src/workers/wall-hand.ts';
+import { handsFor, type RemoteHand } from '../../src/workers/wall-hands.ts';
+import { runWall } from '../../src/workers/wall-job.ts';
+import type { WallBatch, WallFrom } from '../../src/workers/wire.ts';
+import { smallProject } from '../helpers/small-project.ts';
+
+const { drawer, bench, explore } = smallProject();
+const ROWS = 96;
+const settings: ExploreSettings = { ...explore, count: 150, offsetRangeMm: 5 };
+
+/** A hand in this thread that answers after some steps of the search, each time others. */
+function slowHand(delays: readonly number[], broken = false): RemoteHand & { calls: number } {
+  const hand = new WallHand();
+  let at = 0;
+  const later = async <T>(deed: () => T): Promise<T> => {
+    for (let wait = delays[at++ % delays.length]!; wait > 0; wait--) await breathe();
+    remote.calls++;
+    if (broken && remote.calls > 2) throw new Error('the hand is gone');
+    return structuredClone(deed());
+  };
+  const remote = {
+    calls: 0,
+    begin: (order: Parameters<WallHand['begin']>[0]) => later(() => hand.begin(order)),
+    draw: (from: number, count: number) => later(() => hand.draw(from, count)),
+    paint: (variants: Parameters<WallHand['paint']>[0]) => later((): DrawnTile[] => hand.paint(variants)),
+  };
+  return remote;
+}
+
+/** A wall as its page would see it: for each print its pulls and every pixel of its map. */
+async function wall(hands: RemoteHand[], from: WallFrom = {}): Promise<{ prints: unknown[]; reason: string }> {
+  const maps = new Map<number, WallBatch['maps'][number]>();
+  const prints: unknown[] = [];
+  const end = await runWall(
+    new Jobs(), 'wall', new DrawerPictures(drawer), bench, settings, ROWS,
+    (batch) => {
+      for (const map of batch.maps) maps.set(map.id, map);
+      for (const { variant, map, colours, measures, look, small } of batch.tiles) {
+        expect(variant.index).toBe(prints.length);
+        prints.push({ variant, measures, look, small, pixels: Array.from(maps.get(map)!.cells, (cell) => colours[cell]) });
+      }
+      expect(batch.found).toBe(prints.length);
+    },
+    from,
+    () => hands,
+  );
+  return { prints, reason: end.reason };
+}
+
+describe('runWall', () => {
+  it('should hang the same wall with any number of hands, quick or slow', async () => {
+    const alone = await wall([]);
+    expect(alone.prints).toHaveLength(settings.count);
+    const hands = [slowHand([0]), slowHand([9, 0, 3]), slowHand([1, 25])];
+    expect(await wall(hands)).toEqual(alone);
+    expect(await wall([slowHand([4, 1])])).toEqual(alone);
+    expect(hands.reduce((sum, { calls }) => sum + calls, 0)).toBeGreaterThan(20);
+  });
+
+  it('should hang it all the same when a hand breaks', async () => {
+    const broken = slowHand([1], true);
+    expect(await wall([broken, slowHand([2])])).toEqual(await wall([]));
+    expect(broken.calls).toBeGreaterThan(2);
+  });
+
+  it('should hang the same prints from a print', async () => {
+    const kin: WallFrom = { kin: { kind: 'nearer', parents: [{ name: 'a', pulls: bench }], seed: 'a', count: 20 } as never };
+    expect(await wall([slowHand([3, 0])], kin)).toEqual(await wall([], kin));
+  });
+
+  it('should be stopped while it waits for a hand', async () => {
+    const jobs = new Jobs();
+    const never: RemoteHand = { begin: async () => {}, draw: () => new Promise(() => {}), paint: () => new Promise(() => {}) };
+    const run = runWall(jobs, 'wall', new DrawerPictures(drawer), bench, settings, ROWS, () => {}, {}, () => [never]);
+    await new Promise((done) => setTimeout(done, 100));
+    jobs.cancel('wall');
+    expect((await run).cancelled).toBe(true);
+  });
+});
+
+describe('handsFor', () => {
+  it('should leave the page and the search a core each, and be few', () => {
+    expect([1, 2, 3, 4, 8, 64].map(handsFor)).toEqual([0, 0, 1, 2, 6, 6]);
+  });
+});
