@@ -19,11 +19,9 @@ export interface KinRequest {
   count: number;
 }
 
-/** Candidates from which the first print is taken, and more for each further one. */
+/** Candidates from which the first print is taken, and more for each further one; near prints are all drawn first, to hang the nearest first. */
 const FIRST_POOL = 24;
 const DRAWS_EACH = 3;
-/** Most small edits do not show: of so many, enough do. */
-const FIRST_NEAR = 96;
 
 /**
  * Finds prints from other prints, in steps: nearest first, farthest first, along a walk, or crossed and
@@ -119,14 +117,14 @@ class Draws extends Kin {
 
   step(draws: number): Variant[] {
     const fresh: Variant[] = [];
-    const first = this.request.kind === 'nearer' ? FIRST_NEAR : FIRST_POOL;
+    const nearer = this.request.kind === 'nearer';
     for (let left = draws; left > 0 && !this.done; left--) {
-      if (this.attempt < MAX_ATTEMPTS && this.candidates < first + DRAWS_EACH * this.found) {
+      if (this.attempt < MAX_ATTEMPTS && this.candidates < FIRST_POOL + DRAWS_EACH * (nearer ? this.asked : this.found)) {
         this.draw();
         continue;
       }
       if (this.far !== null && this.pool.size === 0) this.offerFar();
-      const taken = this.request.kind === 'nearer' ? this.near.take() : this.pool.take();
+      const taken = nearer ? this.near.take() : this.pool.take();
       if (taken === null) {
         this.reason = `Only ${this.found} ${this.found === 1 ? 'print' : 'prints'} of ${this.asked} came of this; let more change, or loosen a hold.`;
         break;

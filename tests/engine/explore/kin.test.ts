@@ -122,6 +122,19 @@ describe('createKinExplorer', () => {
     expect(mean(find('away').map(from))).toBeGreaterThan(plain);
   });
 
+  it('should hang near prints that show to be others, the nearest of them first', () => {
+    const found = find('nearer', 12);
+    const looks = found.map(({ pulls }) => describer.describe(pulls));
+    const away = found.map(from);
+    for (let i = 0; i < 12; i++) {
+      expect(away[i]).toBeGreaterThan(0.011);
+      for (let k = 0; k < i; k++) {
+        expect(descriptorDistance(looks[i]!, looks[k]!)).toBeGreaterThan(0.011);
+        expect(away[i]).toBeGreaterThanOrEqual(away[k]!);
+      }
+    }
+  });
+
   it('should begin and end a walk at its two prints, in steps that look even', () => {
     const found = find('between', 6);
     expect(found[0]!.key).toBe(a.key);
