@@ -64,9 +64,12 @@ function check(prints: readonly SheetPrint[]): void {
   }
 }
 
-/** The fonts of every PDF reader know the letters of western Europe only. */
-function plainText(text: string): string {
-  return text.normalize('NFC').replace(/[^\u0020-\u007e\u00a0-\u00ff]/gu, '?');
+/**
+ * A text in the letters that the fonts of every PDF reader know: those of western Europe, with its
+ * quotation marks and dashes (WinAnsiEncoding, ISO 32000-1 annex D, from memory). '?' for all others.
+ */
+export function plainText(text: string): string {
+  return text.normalize('NFC').replace(/[^\u0020-\u007e\u00a0-\u00ff\u2013\u2014\u2018-\u201a\u201c-\u201e\u2022\u2026\u20ac\u0152\u0153\u0160\u0161\u0178\u017d\u017e]/gu, '?');
 }
 
 function caption({ index, seed }: SheetPrint): string {

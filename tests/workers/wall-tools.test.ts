@@ -1,9 +1,9 @@
 import { loadImage, createCanvas } from '@napi-rs/canvas';
-import { PDFDocument } from 'pdf-lib';
+import { PDFDocument, StandardFonts } from 'pdf-lib';
 import { describe, expect, it } from 'vitest';
 import { smallProject } from '../helpers/small-project.ts';
 
-import { layOutSheet, sheetPdf } from '../../src/workers/contact-sheet.ts';
+import { layOutSheet, plainText, sheetPdf } from '../../src/workers/contact-sheet.ts';
 import { embedSteps } from '../../src/workers/embed.ts';
 import { DrawerPictures } from '../../src/workers/pictures.ts';
 import { printPng, printSize } from '../../src/workers/print-png.ts';
@@ -102,6 +102,14 @@ describe('sheetPdf', () => {
     expect(doc.getPage(0).getHeight()).toBeCloseTo(841.89, 1);
     const images = doc.context.enumerateIndirectObjects().filter(([, object]) => String(object).includes('/Subtype /Image'));
     expect(images.length).toBe(23);
+  });
+
+  it('should write quotation marks and dashes, which the plain fonts have', async () => {
+    expect(plainText('“Ebb” – neap’s … × ≈ 潮')).toBe('“Ebb” – neap’s … × ? ?');
+    // pdf-lib's own table of the encoding throws for a letter that is not in it.
+    const font = await (await PDFDocument.create()).embedFont(StandardFonts.Helvetica);
+    const all = plainText(Array.from({ length: 0x3000 }, (_, code) => String.fromCharCode(code)).join(' '));
+    expect(() => font.encodeText(all)).not.toThrow();
   });
 
   it('should keep every print within its page', () => {

@@ -21,15 +21,17 @@ export class ChangedStrip extends LitElement {
       scrollbar-width: thin;
     }
     li {
-      flex: none;
-      width: max-content;
+      /* Ten states fit beside each other; of more, the rest is scrolled to. */
+      flex: 1 1 56px;
+      min-width: 46px;
+      max-width: 56px;
       font-size: 12px;
       text-align: center;
       color: var(--ink-soft);
     }
     ps-picture {
       display: block;
-      width: 56px;
+      width: 100%;
       outline: 1px solid var(--line);
     }
     li[data-changed] {

@@ -170,6 +170,8 @@ export class WallView extends LitElement {
     this.hanging.clear();
     this.forgetPins();
     this.marked = new Set();
+    // Its number means another print from here on.
+    this.focused = -1;
     this.closeUps?.stop();
     this.withScene((scene) => scene.begin(places, aspect));
   }
@@ -183,7 +185,6 @@ export class WallView extends LitElement {
 
   /** Takes the prints down and leaves the wall bare. */
   clear(): void {
-    this.focused = -1;
     this.begin(0, 1);
   }
 
