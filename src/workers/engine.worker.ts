@@ -1,15 +1,14 @@
 import * as Comlink from 'comlink';
 import { EngineError } from '../engine/base/error.ts';
-import { checkExplore, type Clash, findClash } from '../engine/explore/index.ts';
+import { checkExplore, findClash } from '../engine/explore/index.ts';
 import { printNotes } from '../engine/explore/notes.ts';
 import { countOrders } from '../engine/explore/order-count.ts';
-import type { OrderCount } from '../engine/explore/types.ts';
-import { CARD_BLACK, CARD_WHITE, type MatchResult, type OverprintFit, checkInk, fitOverprintSteps, inkCurvesFromColours, matchInkSteps, readCgats } from '../engine/ink/index.ts';
+import { CARD_BLACK, CARD_WHITE, checkInk, fitOverprintSteps, inkCurvesFromColours, matchInkSteps, readCgats } from '../engine/ink/index.ts';
 import { planRest } from '../engine/log/rest.ts';
 import { groupOrders, overlapsOf } from '../engine/order/index.ts';
 import { OVERLAP_TOLERANCE_MM } from '../engine/output/visit-problem.ts';
 import { planVisit, type PressPlan } from '../engine/output/visit.ts';
-import { type FitChoice, whatToDrop } from '../engine/output/what-to-drop.ts';
+import { whatToDrop } from '../engine/output/what-to-drop.ts';
 import { drawerShape } from '../engine/shapes/drawer-shape.ts';
 import { readShapes } from '../engine/shapes/read-shapes.ts';
 import type { Drawer } from '../engine/stack/types.ts';
@@ -78,24 +77,8 @@ const engine: EngineApi = {
   pinTiles: (key, pins, at, rows, relative) => pinTiles(of(key), pins, at, rows, relative),
   checkExplore: (key, bench, explore) => checkExplore(explore, of(key).drawer, bench),
   printNotes: (key, bench) => printNotes(of(key).drawer, bench),
-  async countOrders(key, job, bench, explore) {
-    let result: OrderCount | null = null;
-    const search = countOrders({ drawer: of(key).drawer, bench, explore });
-    function* steps(): Generator<void, void> {
-      result = yield* search;
-    }
-    const stopped = await jobs.run(job, steps(), () => {});
-    return stopped ? null : result;
-  },
-  async findClash(key, job, bench, explore) {
-    let clash: Clash | null = null;
-    const search = findClash({ drawer: of(key).drawer, bench, explore });
-    function* steps(): Generator<void, void> {
-      clash = yield* search;
-    }
-    const stopped = await jobs.run(job, steps(), () => {});
-    return stopped ? null : clash;
-  },
+  countOrders: (key, job, bench, explore) => jobs.find(job, countOrders({ drawer: of(key).drawer, bench, explore })),
+  findClash: (key, job, bench, explore) => jobs.find(job, findClash({ drawer: of(key).drawer, bench, explore })),
   readShapeFile(text, fileName, id) {
     const { shapes, problems } = readShapes(text, fileName);
     const [read] = shapes;
@@ -108,41 +91,11 @@ const engine: EngineApi = {
     return { kx: [...kx], sx: [...sx], adjusted: [...adjusted], problems };
   },
   readMeasurements: (text, fileName) => readCgats(text, fileName),
-  async matchInk(job, target, stocks, options, onProgress) {
-    let result: MatchResult | null = null;
-    const search = matchInkSteps(target, stocks, options);
-    function* steps(): Generator<number, void> {
-      result = yield* search;
-    }
-    const stopped = await jobs.run(job, steps(), onProgress);
-    return stopped ? null : result;
-  },
-  async fitOverprints(job, squares, inks, paper, onRound) {
-    let fit: OverprintFit | null = null;
-    const run = fitOverprintSteps(squares, inks, paper);
-    function* steps(): Generator<number, void> {
-      for (let next = run.next(); ; next = run.next()) {
-        if (next.done) {
-          fit = next.value;
-          return;
-        }
-        yield next.value.rounds;
-      }
-    }
-    const stopped = await jobs.run(job, steps(), onRound);
-    return stopped ? null : fit;
-  },
+  matchInk: (job, target, stocks, options, onProgress) => jobs.find(job, matchInkSteps(target, stocks, options), onProgress),
+  fitOverprints: (job, squares, inks, paper, onRound) => jobs.find(job, fitOverprintSteps(squares, inks, paper), ({ rounds }) => onRound(rounds)),
   veils: (key, job, pulls, options, heightPx, relative, onProgress) =>
     runVeils(jobs, job, of(key), pulls, options, heightPx, relative, onProgress),
-  async whatToDrop(job, input, plan, onProgress) {
-    let choices: FitChoice[] | null = null;
-    const search = whatToDrop(input, plan);
-    function* steps(): Generator<number, void> {
-      choices = yield* search;
-    }
-    const stopped = await jobs.run(job, steps(), onProgress);
-    return stopped ? null : choices;
-  },
+  whatToDrop: (job, input, plan, onProgress) => jobs.find(job, whatToDrop(input, plan), onProgress),
   async plan(job, input, budgetMs, onBest) {
     let last: PressPlan | null = null;
     const clock = (): number => performance.now();

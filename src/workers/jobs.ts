@@ -27,6 +27,15 @@ export class Jobs {
    * @returns true when the job was cancelled
    */
   async run<T>(job: string, steps: Iterator<T, void> | AsyncIterator<T, void>, onStep: (value: T) => void): Promise<boolean> {
+    return (await this.find(job, steps, onStep)) === null;
+  }
+
+  /**
+   * Takes steps to what they find at their end.
+   * @param onStep gets what each step gives
+   * @returns null when the job was cancelled
+   */
+  async find<T, R>(job: string, steps: Iterator<T, R> | AsyncIterator<T, R>, onStep: (value: T) => void = () => {}): Promise<R | null> {
     const state = { cancelled: false };
     this.running.set(job, state);
     try {
@@ -34,11 +43,11 @@ export class Jobs {
       await breathe();
       while (!state.cancelled) {
         const step = await steps.next();
-        if (step.done === true) return false;
+        if (step.done === true) return step.value;
         onStep(step.value);
         await breathe();
       }
-      return true;
+      return null;
     } finally {
       this.running.delete(job);
     }

@@ -32,14 +32,7 @@ const tools: WallToolsApi = {
     going.delete(job);
     jobs.cancel(job);
   },
-  async embed(job, points, dimensions, seed, onProgress) {
-    let places: Float32Array | null = null;
-    function* steps(): Generator<number, void> {
-      places = yield* embedSteps(points, dimensions, seed);
-    }
-    const cancelled = await jobs.run(job, steps(), onProgress);
-    return cancelled ? null : places;
-  },
+  embed: (job, points, dimensions, seed, onProgress) => jobs.find(job, embedSteps(points, dimensions, seed), onProgress),
   difference(drawer, a, b, heightPx, overDeltaE) {
     const found = differencePicture(drawer, a, b, heightPx, overDeltaE);
     return Comlink.transfer(found, [found.picture.pixels.buffer]);

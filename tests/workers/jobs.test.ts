@@ -37,6 +37,18 @@ describe('Jobs', () => {
     expect(seen).toEqual([]);
   });
 
+  it('should give what the steps find at their end, and nothing of a stopped job', async () => {
+    function* sum(): Generator<number, string> {
+      yield* numbers(3);
+      return 'found';
+    }
+    const jobs = new Jobs();
+    const seen: number[] = [];
+    expect(await jobs.find('a', sum(), (value) => seen.push(value))).toBe('found');
+    expect(seen).toEqual([0, 1, 2]);
+    expect(await jobs.find('a', sum(), () => jobs.cancel('a'))).toBeNull();
+  });
+
   it('should pass on what a step throws', async () => {
     const failing = {
       next: () => {
