@@ -104,13 +104,16 @@ describe('planRest', () => {
       expect(plan.begins!.wetSheets).toBe(3);
       const touching = dryingPairs({ pulls: bench }, drawer, { toleranceMm: 0.05 }).filter(({ a }) => a === 0).map(({ b }) => b);
       expect(touching.length).toBeGreaterThan(0);
+      let waited = 0;
       for (const [i, card] of plan.cards.entries()) {
         const over = card.states.some((state) => state.recipe === 0 && state.prints.some((print) => touching.includes(print)));
         if (!over) continue;
+        waited++;
         const own = plan.parts.filter((part) => part.setUp === i && part.kind === 'print').at(-1)!;
         // The last pull of the set-up is one that waited.
         expect((own.day - 1) * 1440 + own.toMinute).toBeGreaterThanOrEqual(1440 + 150 - 2 + wait);
       }
+      expect(waited).toBeGreaterThan(0);
       const dry = last(planRest(amid([1, 2, 3].map((sheet) => at(sheet, 2 + wait, 'p1'))), 100)) as RestPlan;
       expect(dry.begins!.wetSheets).toBe(0);
     });
