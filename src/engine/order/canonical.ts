@@ -28,3 +28,26 @@ export function canonicalOrder(
   }
   return least;
 }
+
+/**
+ * The lexicographically least order that keeps all arcs.
+ * @param arcs [lower, upper], in no circle
+ * @param n number of pulls
+ */
+export function leastOrder(arcs: readonly (readonly [number, number])[], n: number): number[] {
+  const over: number[][] = Array.from({ length: n }, () => []);
+  const waiting = new Int32Array(n);
+  for (const [low, high] of arcs) {
+    over[low].push(high);
+    waiting[high]++;
+  }
+  const order: number[] = [];
+  while (order.length < n) {
+    let pull = 0;
+    while (waiting[pull] !== 0) pull++;
+    waiting[pull] = -1;
+    order.push(pull);
+    for (const high of over[pull]) waiting[high]--;
+  }
+  return order;
+}

@@ -1,5 +1,6 @@
 import { type Random, randomFrom } from '../base/random.ts';
 import { atomsOf } from './atoms.ts';
+import { leastOrder } from './canonical.ts';
 import { drawExact, MAX_EXACT_PULLS } from './exact-draw.ts';
 import { type Graph, graphOf, stripSimplicial, subgraph } from './graph.ts';
 import { walkOrientation } from './walk.ts';
@@ -61,7 +62,7 @@ export function drawOrder(graph: Graph, random: Random, effort: DrawEffort = THO
       else under[other].add(pull);
     });
   }
-  return leastOrder(under);
+  return leastOrder(under.flatMap((lower, high) => Array.from(lower, (low): [number, number] => [low, high])), graph.pulls);
 }
 
 /** A clique has one order only. */
@@ -92,22 +93,4 @@ function placesOf(order: readonly number[]): Int32Array {
     place[pull] = index;
   });
   return place;
-}
-
-/** Lexicographically least order in which every pull comes after those under it. */
-function leastOrder(under: readonly ReadonlySet<number>[]): number[] {
-  const waiting = Int32Array.from(under, (set) => set.size);
-  const over: number[][] = under.map(() => []);
-  under.forEach((set, pull) => {
-    for (const low of set) over[low].push(pull);
-  });
-  const order: number[] = [];
-  while (order.length < under.length) {
-    let pull = 0;
-    while (waiting[pull] !== 0) pull++;
-    waiting[pull] = -1;
-    order.push(pull);
-    for (const other of over[pull]) waiting[other]--;
-  }
-  return order;
 }

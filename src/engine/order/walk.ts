@@ -1,4 +1,5 @@
 import type { Random } from '../base/random.ts';
+import { leastOrder } from './canonical.ts';
 import type { Graph } from './graph.ts';
 
 /**
@@ -52,7 +53,7 @@ export function walkOrientation(
     edge[0] = high;
     edge[1] = low;
   }
-  return topological([...fixed, ...turnable], n);
+  return leastOrder([...fixed, ...turnable], n);
 }
 
 /** Whether a way other than the direct one leads up from low to high. */
@@ -87,22 +88,4 @@ function longWay(
     word = first;
   }
   return false;
-}
-
-function topological(arcs: readonly (readonly [number, number])[], n: number): number[] {
-  const over: number[][] = Array.from({ length: n }, () => []);
-  const waiting = new Int32Array(n);
-  for (const [low, high] of arcs) {
-    over[low].push(high);
-    waiting[high]++;
-  }
-  const order: number[] = [];
-  while (order.length < n) {
-    let pull = 0;
-    while (waiting[pull] !== 0) pull++;
-    waiting[pull] = -1;
-    order.push(pull);
-    for (const high of over[pull]) waiting[high]--;
-  }
-  return order;
 }
