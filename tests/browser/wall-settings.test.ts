@@ -54,6 +54,13 @@ describe('what may change and what must hold', () => {
     await expect.poll(() => page.getByText('A veil goes down last, but pull 3 is held last down; take one of the two away.').count()).toBe(1);
     // What was being found when it was told goes on to its end.
     await expect.poll(() => wall.getAttribute('data-state'), { timeout: 30_000 }).toBe('held');
+    // The sentence may stand far down the settings: it can be brought into view.
+    await page.locator('wall-room .settings').evaluate((settings) => settings.scrollTo(0, settings.scrollHeight));
+    await page.getByRole('button', { name: 'Show where' }).click();
+    await expect.poll(async () => {
+      const told = await page.getByText('A veil goes down last, but pull 3 is held last down; take one of the two away.').boundingBox();
+      return told !== null && told.y > 0 && told.y + told.height < 900;
+    }).toBe(true);
     expect((await hung(page)).length).toBeGreaterThan(50);
     await page.getByRole('combobox', { name: /^Hold on pull 3/u }).selectOption({ label: 'free' });
     await done(page);

@@ -182,7 +182,7 @@ void main() {
 
     if ((flags & 1) != 0) {
       float radius = clamp(1.8 * uCamera.x, 2.6, 5.5) / uCamera.x;
-      vec2 dot = vec2(uPrint.x - radius, uPrint.y + clamp(10.0 * uCamera.x + 1.5, 7.0, 12.5) / uCamera.x);
+      vec2 dot = vec2(uPrint.x - radius, uPrint.y + clamp(10.0 * uCamera.x + 1.5, 4.5, 12.5) / uCamera.x);
       over(colour, uAccent.rgb, clamp(0.5 - (length(vAt - dot) - radius) * pixels, 0.0, 1.0));
     }
     if ((flags & 2) != 0) {

@@ -63,6 +63,14 @@ export const wallRoomStyles = css`
     font-size: 14px;
     color: var(--ink-soft);
   }
+  .where {
+    min-height: 28px;
+    padding: 0 4px;
+    margin-left: -4px;
+    color: var(--ink);
+    text-decoration: underline;
+    text-underline-offset: 3px;
+  }
   .steps {
     display: flex;
     align-items: center;

@@ -10,6 +10,7 @@ import { desk, sentenceOf } from '../../workers/client.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import { putOnBench } from '../ui/put-on-bench.ts';
 import { controls } from '../ui/styles.ts';
+import { deepFind } from './deep-find.ts';
 import { type KinAsk, type KinEvent, MOST_STEPS, withSteps } from './kin-ask.ts';
 import { keptPrints } from './kept-prints.ts';
 import { togglePin } from './pinned-prints.ts';
@@ -299,6 +300,16 @@ export class WallRoom extends LitElement {
         : nothing}`;
   }
 
+  /** Brings the first sentence of what cannot be met into view, which may stand far down. */
+  private async showProblem(): Promise<void> {
+    this.unfolded = true;
+    await this.updateComplete;
+    const settings = this.renderRoot.querySelector('.settings');
+    const told = settings === null ? null : deepFind(settings, '.problem');
+    for (let at: Node | null = told; at !== null; at = at instanceof ShadowRoot ? at.host : at.parentNode) if (at instanceof HTMLDetailsElement) at.open = true;
+    told?.scrollIntoView({ block: 'center' });
+  }
+
   private told() {
     const { run } = this;
     if (run.state === 'failed') return html`<p class="told" role="alert">${run.reason}</p>`;
@@ -306,7 +317,7 @@ export class WallRoom extends LitElement {
     if (this.problems.length > 0) {
       const away = this.problems.filter(({ where }) => where === 'drawer' || where.startsWith('bench'));
       if (away.length > 0) return html`<p class="told" role="alert">${away[0]!.message}</p>`;
-      return html`<p class="told">These settings cannot be met, see below; the wall stays as it was.</p>`;
+      return html`<p class="told">These settings cannot be met; the wall stays as it was. <button class="quiet where" @click=${() => void this.showProblem()}>Show where</button></p>`;
     }
     if (this.otherStack) return html`<p class="told">These prints came from the stack that was on the Bench before. Find prints starts from the one that is there now.</p>`;
     if (run.clash !== null) return html`<wall-clash .store=${this.store} .clash=${run.clash}></wall-clash>`;
