@@ -12,10 +12,10 @@ function reason({ waitFor, waitMinutes, rackWaitMinutes }: PressPlan['times'][nu
   return parts.join(', and ');
 }
 
-/** 'wait 25 min: Rust dries' before a set-up, with the bed where there are several. */
-export function waitWords(plan: Pick<PressPlan, 'times'>, index: number): string {
+/** 'wait 25 min: Rust dries' before a set-up, with the bed where there are several and it is not said beside. */
+export function waitWords(plan: Pick<PressPlan, 'times'>, index: number, withBed = true): string {
   const time = plan.times[index]!;
-  const bed = plan.times.some((other) => other.bed > 0) ? ` on bed ${time.bed + 1}` : '';
+  const bed = withBed && plan.times.some((other) => other.bed > 0) ? ` on bed ${time.bed + 1}` : '';
   return `wait ${minutesText(time.waitMinutes)}${bed}: ${reason(time)}`;
 }
 

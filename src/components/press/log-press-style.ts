@@ -70,7 +70,7 @@ export const logPressStyle = css`
     font-weight: 650;
   }
   .lay {
-    width: min(100%, 210px);
+    width: min(100%, 170px);
     margin: 4px 0;
   }
   figure {
@@ -150,6 +150,11 @@ export const logPressStyle = css`
     padding: 4px 26px;
     font-size: 19px;
   }
+  .wet {
+    font-size: 17px;
+    font-weight: 600;
+    font-variant-numeric: tabular-nums;
+  }
   .done {
     padding: 12px 16px;
     border-left: 4px solid var(--accent);
@@ -181,7 +186,7 @@ export const logPressStyle = css`
     }
     .frame .lay {
       grid-column: 2;
-      grid-row: 1 / 5;
+      grid-row: 1 / 6;
     }
     /* The sheets to tick come before the picture. */
     .take {

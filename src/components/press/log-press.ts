@@ -1,7 +1,9 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import type { Ink } from '../../engine/ink/types.ts';
-import type { Deviation } from '../../engine/log/types.ts';
+import type { Deviation, LogEvent } from '../../engine/log/types.ts';
+import { wetSheets } from '../../engine/log/wet.ts';
+import type { SheetAsPulled } from '../../engine/log/as-pulled.ts';
 import { inkText } from '../../engine/output/registry.ts';
 import type { CardState, SetUpCard } from '../../engine/output/set-up-cards.ts';
 import '../ui/ink-chip.ts';
@@ -13,13 +15,18 @@ import { logPressStyle } from './log-press-style.ts';
 import './log-sheet.ts';
 import type { LogSheet, SheetTalk } from './log-sheet.ts';
 import { printsOn, tickedOff, tickedOn, ticksOf } from './log-ticks.ts';
-import { pullInWords, sheetWords } from './log-words.ts';
+import { dryingWords, pullInWords, stillWetWords, stateWords } from './log-words.ts';
 import { offsetDiagram } from './offset-diagram.ts';
-import { capital, layWords, listed, recipeLetter, setUpTags } from './plan-words.ts';
+import { waitWords } from './drying-words.ts';
+import { mixWords } from './mix-words.ts';
+import { capital, layWords, listed, recipeLetter, setUpTags, timeWords } from './plan-words.ts';
 import type { MadePlan } from './plan-run.ts';
 import { printImage } from './print-image.ts';
 import type { StatePictures } from './state-pictures.ts';
 import { nextSetUp, setUpsDone, tickKey } from './ticks.ts';
+
+/** How often the times until sheets are dry are looked at anew. */
+const LOOK_MS = 20_000;
 
 /** The next set-up, as large as the screen: nothing is needed at the press but it and its sheets. */
 @customElement('ps-log-press')
@@ -39,6 +46,12 @@ export class LogPress extends LitElement {
   @query('dialog') private dialog!: HTMLDialogElement;
   @query('ps-log-sheet') private sheetDialog!: LogSheet;
   private readonly awake = new KeepAwake(this);
+  private clock: ReturnType<typeof setInterval> | undefined;
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    clearInterval(this.clock);
+  }
 
   /** Opens at the first set-up with something left to pull. */
   show(): void {
@@ -46,11 +59,14 @@ export class LogPress extends LitElement {
     this.shown = null;
     this.open = true;
     if (this.awake.possible) void this.awake.set(true);
+    clearInterval(this.clock);
+    this.clock = setInterval(() => this.requestUpdate(), LOOK_MS);
     void this.updateComplete.then(() => this.dialog.showModal());
   }
 
   private close(): void {
     this.open = false;
+    clearInterval(this.clock);
     void this.awake.set(false);
   }
 
@@ -93,10 +109,37 @@ export class LogPress extends LitElement {
     if (sheet === undefined) return null;
     const recipe = recipes[sheet.recipe]!;
     const left = printsOn(this.card, sheet.number).filter((at) => !sheet.done.includes(at));
-    const first = recipe.pulls[left[0] ?? -1];
+    const printed = left.length === 0 ? this.lastHere(sheet) : null;
+    const here = printed === null ? left : printed.pulls.map((id) => recipe.pulls.findIndex((pull) => pull.id === id));
+    const first = recipe.pulls[here[0] ?? -1];
     const pull =
-      first === undefined ? null : { words: listed(left.map((at) => pullInWords(recipe.pulls[at]!, recipe))), strokes: first.strokes };
+      first === undefined
+        ? null
+        : { words: listed(here.map((at) => pullInWords(recipe.pulls[at]!, recipe))), strokes: first.strokes, printed: printed !== null };
     return { sheet, recipe, pull, inks: this.otherInks };
+  }
+
+  /** What this set-up printed last on a sheet, as planned; null when another pull lies over it. */
+  private lastHere(sheet: SheetAsPulled): Extract<LogEvent, { kind: 'pulled' }> | null {
+    const last = sheet.events.findLast((event) => 'pulls' in event);
+    if (last?.kind !== 'pulled') return null;
+    const here = new Set(printsOn(this.card, sheet.number).map((at) => this.log.recipes[sheet.recipe]!.pulls[at]!.id));
+    return last.pulls.every((id) => here.has(id)) ? last : null;
+  }
+
+  private otherwise(how: Deviation, note: string): void {
+    const { sheets, recipes } = this.log;
+    const sheet = sheets.find((entry) => entry.number === this.talkOf)!;
+    const happenings = tickedOn(this.card, [sheet.number], sheets, recipes, { how, note });
+    const printed = happenings.length === 0 ? this.lastHere(sheet) : null;
+    if (printed === null) void this.add(happenings);
+    else {
+      // What was ticked as planned and looks otherwise is said anew: nothing is ever changed in a log.
+      void this.add([
+        { kind: 'undone', sheet: sheet.number, event: printed.id },
+        { kind: 'otherwise', sheet: sheet.number, pulls: printed.pulls, how, note },
+      ]);
+    }
   }
 
   /** Every ink that the visit prints, beside the one in the screen: also those whose set-ups are done. */
@@ -149,8 +192,21 @@ export class LogPress extends LitElement {
     const url = this.pictures.of(recipe, sheet.pulls);
     return html`<figure>
       ${printImage(url, `Sheet ${sheet.number} as it must look now`, recipe.paper.widthMm / recipe.paper.heightMm)}
-      <figcaption aria-live="polite">Sheet ${sheet.number} must look like this now: ${sheetWords(sheet, recipe)}.</figcaption>
+      <figcaption aria-live="polite">${stateWords(sheet, recipe)}</figcaption>
     </figure>`;
+  }
+
+  /** By the real clock, not the planned one: which sheets must wait, and until when the others dry. */
+  private renderDrying(ticks: ReadonlySet<string>) {
+    const own = this.log.sheets.filter((sheet) => !sheet.spoiled && this.card.sheets.includes(sheet.number));
+    const now = Date.now();
+    const wet = wetSheets(own, this.log.recipes, now);
+    const ticked = (number: number): boolean => ticks.has(tickKey(this.card.number, number));
+    const words = [
+      stillWetWords(wet.filter(({ number, dryMs }) => !ticked(number) && dryMs > now)),
+      dryingWords(wet.filter(({ number }) => ticked(number)), now),
+    ].filter((each) => each !== '');
+    return words.map((each) => html`<p class="wet">${each}</p>`);
   }
 
   private renderFace() {
@@ -162,6 +218,8 @@ export class LogPress extends LitElement {
     const tags = setUpTags(plan, index);
     const all = done.size === plan.cards.length;
     const next = nextSetUp(plan, ticks);
+    const time = plan.times[index];
+    const mix = mixWords(card);
     return html`<div class="face">
       <header>
         <h2>Set-up ${card.number} <span class="soft">of ${plan.cards.length}</span></h2>
@@ -174,6 +232,9 @@ export class LogPress extends LitElement {
         <p class="ink"><ps-ink-chip .ink=${card.ink.ink}></ps-ink-chip>${card.ink.key}</p>
         <p class="strokes">${counted(card.strokes, 'stroke')}${tags.length === 0 ? '' : `, ${listed(tags)}`}</p>
         <p class="lay-words">${capital(layWords(card))}</p>
+        ${mix === null ? nothing : html`<p>${mix}</p>`}
+        <p>Mesh ${card.screen.mesh.threadsPerCm}/cm, thread ${card.screen.mesh.threadUm} µm</p>
+        ${time === undefined ? nothing : html`<p>${timeWords(plan, time)}${time.waitMinutes >= 1 ? ` with a ${waitWords(plan, index, false)}` : ''}</p>`}
         ${offsetDiagram(card, recipes[card.states[0]?.recipe ?? 0]!.paper)}
       </div>
       ${this.renderPicture()}
@@ -183,7 +244,7 @@ export class LogPress extends LitElement {
           : done.has(index)
             ? html`<p class="done" role="status">Set-up ${card.number} is done. <button class="main" @click=${() => this.go(next)}>To set-up ${next + 1}</button></p>`
             : nothing}
-        ${card.states.map((state) => this.renderState(state, ticks))}
+        ${this.renderDrying(ticks)} ${card.states.map((state) => this.renderState(state, ticks))}
       </div>
     </div>`;
   }
@@ -195,10 +256,7 @@ export class LogPress extends LitElement {
       <ps-log-sheet
         .talk=${this.open ? this.talk : null}
         @happened=${(event: CustomEvent<Happening[]>) => void this.add(event.detail)}
-        @otherwise=${(event: CustomEvent<{ how: Deviation; note: string }>) => {
-          const { sheets, recipes } = this.log;
-          void this.add(tickedOn(this.card, [this.talkOf!], sheets, recipes, event.detail));
-        }}
+        @otherwise=${(event: CustomEvent<{ how: Deviation; note: string }>) => this.otherwise(event.detail.how, event.detail.note)}
       ></ps-log-sheet>`;
   }
 }

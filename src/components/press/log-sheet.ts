@@ -14,7 +14,7 @@ export interface SheetTalk {
   sheet: SheetAsPulled;
   recipe: Recipe;
   /** What the set-up prints on it; null when nothing is left to pull there. */
-  pull: { words: string; strokes: number } | null;
+  pull: { words: string; strokes: number; /** Whether it is on the sheet already, on top of all others, logged as planned. */ printed: boolean } | null;
   /** Inks that can be in the screen instead. */
   inks: readonly Ink[];
 }
@@ -124,9 +124,10 @@ export class LogSheet extends LitElement {
         ...(ink === undefined ? {} : { ink }),
         ...(strokes === pull.strokes ? {} : { strokes }),
       };
-      this.dispatchEvent(new CustomEvent('otherwise', { detail: { how, note } }));
+      const asPlanned = pull.printed && note === '' && ink === undefined && how.strokes === undefined && how.dxMm === 0 && how.dyMm === 0;
+      if (!asPlanned) this.dispatchEvent(new CustomEvent('otherwise', { detail: { how, note } }));
     }
-    if (this.lucky) this.happened([{ kind: 'lucky', sheet: sheet.number, note: pull === null ? note : '' }]);
+    if (pull === null || this.lucky) this.happened([{ kind: 'lucky', sheet: sheet.number, note: pull === null ? note : '' }]);
     else this.dialog.close();
   }
 
@@ -136,7 +137,7 @@ export class LogSheet extends LitElement {
       ${pull === null
         ? nothing
         : html`<fieldset>
-            <legend>How ${pull.words} was pulled</legend>
+            <legend>How ${pull.words} was${pull.printed ? ' really' : ''} pulled</legend>
             <label class="stacked"
               >Ink
               <select name="ink">
@@ -149,10 +150,10 @@ export class LogSheet extends LitElement {
             <label class="stacked">Off downwards, mm <input name="down" type="number" min="-100" max="100" step="0.1" required value="0" /></label>
           </fieldset>`}
       <label class="stacked">Note <input name="note" type="text" maxlength="4000" /></label>
-      <label><input name="lucky" type="checkbox" />A lucky accident: keep it</label>
+      ${pull === null ? nothing : html`<label><input name="lucky" type="checkbox" />A lucky accident: keep it</label>`}
       <div class="buttons">
         <button type="button" @click=${() => this.happened([{ kind: 'spoiled', sheet: sheet.number, note: this.value('note') }])}>Spoiled</button>
-        <button class="main" type="submit">${pull === null ? 'Note it' : 'Pulled like this'}</button>
+        <button class="main" type="submit">${pull === null ? 'A lucky accident: keep it' : 'Pulled like this'}</button>
       </div>
     </form>`;
   }
