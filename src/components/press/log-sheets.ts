@@ -2,6 +2,7 @@ import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { SheetAsPulled } from '../../engine/log/as-pulled.ts';
+import type { LogEvent } from '../../engine/log/types.ts';
 import { checkLog } from '../../engine/log/check.ts';
 import { numberSheets } from '../../engine/log/edition-sheets.ts';
 import { controls } from '../ui/styles.ts';
@@ -15,6 +16,8 @@ import type { StatePictures } from './state-pictures.ts';
 import type { AppStore } from '../app-store.ts';
 
 const CONFLICTS_TOLD = 3;
+/** Contradictions that end when the entry at which they were found is undone. */
+const MENDED_BY_UNDO: ReadonlySet<string> = new Set(['log.sheet', 'log.pull', 'log.ink', 'log.twice', 'log.spoiled', 'log.order']);
 
 /** Every sheet of a visit as it really is: number, picture, where it lies, what happened to it. */
 @customElement('ps-log-sheets')
@@ -111,11 +114,21 @@ export class LogSheets extends LitElement {
     this.requestUpdate();
   }
 
+  private undo(event: LogEvent): Promise<void> {
+    return this.add([{ kind: 'undone', sheet: event.sheet, event: event.id }]);
+  }
+
   private renderConflicts() {
     const { head, events } = this.log;
     const conflicts = checkLog(head!, events, this.log.pairs);
     const rest = conflicts.length - CONFLICTS_TOLD;
-    return html`${conflicts.slice(0, CONFLICTS_TOLD).map((problem) => html`<p class="warn">${problem.message}</p>`)}
+    const found = new Map(events.map((event) => [`event ${event.id}`, event]));
+    return html`${conflicts.slice(0, CONFLICTS_TOLD).map((problem) => {
+      const event = found.get(problem.where ?? '');
+      return html`<p class="warn">
+        ${problem.message} ${event === undefined || !MENDED_BY_UNDO.has(problem.code) ? nothing : html`<button @click=${() => void this.undo(event)}>Undo the entry of sheet ${event.sheet}</button>`}
+      </p>`;
+    })}
     ${rest > 0 ? html`<p class="warn">And ${counted(rest, 'more contradiction')} in the log.</p>` : nothing}`;
   }
 
@@ -160,7 +173,7 @@ export class LogSheets extends LitElement {
         : html`<details class="small">
             <summary>What happened</summary>
             <ol>
-              ${sheet.events.map((event) => html`<li style="display: list-item">${eventWords(event, recipe)}</li>`)}
+              ${sheet.events.map((event) => html`<li style="display: list-item">${eventWords(event, recipe)} <button class="quiet" @click=${() => void this.undo(event)}>Undo</button></li>`)}
             </ol>
           </details>`}
     </li>`;
