@@ -24,14 +24,14 @@ export function dayTables({ plan }: MadePlan) {
       ${rows.map((at) => {
         const card = plan.cards[at]!;
         const time = plan.times[at]!;
-        return html`<tr>
+        return html`${time.waitMinutes >= 1 ? html`<tr><td></td><td colspan="6" class="small">${waitWords(plan, at, false)}</td></tr>` : nothing}<tr>
           <td><span class="box"></span></td>
           <td class="clock">${wallClock(plan, time.startMinute)}</td>
           <td><b>${card.number}</b></td>
           <td><b>${card.screen.key} ${card.screen.name}</b></td>
           <td>${card.ink.key}</td>
           <td>${counted(card.sheets.length, 'sheet')}</td>
-          <td class="small">${time.waitMinutes >= 1 ? waitWords(plan, at) : setUpTags(plan, at).join(', ')}</td>
+          <td class="small">${setUpTags(plan, at).join(', ')}</td>
         </tr>`;
       })}
     </table>`;

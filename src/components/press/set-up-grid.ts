@@ -33,6 +33,10 @@ export class SetUpGrid extends LitElement {
   /** Laid out for a page instead of a screen. */
   @property({ type: Boolean, reflect: true }) printed = false;
 
+  private get beds(): boolean {
+    return this.plan.times.some((time) => time.bed > 0);
+  }
+
   private choose(index: number): void {
     if (!this.printed) this.dispatchEvent(new CustomEvent<number>('set-up-select', { detail: index }));
   }
@@ -57,8 +61,8 @@ export class SetUpGrid extends LitElement {
         <span class="name" style="display: block">${card.screen.key} ${card.screen.name}</span>
         <span class="how" style="display: block"
           >${this.printed
-            ? printedHow(card)
-            : html`${card.ink.key} · <span aria-hidden="true">${layShort(card)}</span
+            ? `${printedHow(card)}${this.beds ? ` · bed ${(this.plan.times[index]?.bed ?? 0) + 1}` : ''}`
+            : html`${card.ink.key}${this.beds ? ` · bed ${(this.plan.times[index]?.bed ?? 0) + 1}` : ''} · <span aria-hidden="true">${layShort(card)}</span
                 ><span class="visually-hidden">${layWords(card)}</span> · ${counted(card.strokes, 'stroke')}`}</span
         >
       </span>

@@ -75,6 +75,26 @@ describe('gridPages', () => {
     for (const card of visit.plan.cards) expect(lines).toContain(`${card.screen.key} ${card.screen.name}`);
     expect(lines.filter((line) => visit.plan.cards.some((card) => line.startsWith(card.ink.key))).length).toBe(visit.plan.cards.length);
   });
+  it('should say of a set-up that waits what to do as well, and when the visit ends', async () => {
+    const visit = made(3);
+    const plan = { ...visit.plan, times: visit.plan.times.map((time) => ({ ...time, waitMinutes: 12, waitFor: ['Rust'] })) };
+    const pages = await pdfPages((await pullSheetPdf({ ...visit, plan }, { size: 'A4', fonts, heading: 'x', picture: () => Promise.resolve(null) })).bytes);
+    const days = pages.filter((page) => page.startsWith('Days\n')).join('\n');
+    expect(days.match(/wait 12 min: Rust dries/g)).toHaveLength(plan.cards.length);
+    expect(days.match(/^(mount|mount again|new ink|register move)(, (new ink|register move))*$/gm)!.length).toBeGreaterThanOrEqual(plan.mounts);
+    expect(pages[0]!.replaceAll(/\s+/g, ' ')).toMatch(/It ends on day \d+ at \d+:\d\d/);
+  });
+
+  it('should tell long names in full where paper is cut', async () => {
+    const visit = made(3);
+    const title = 'A name so long that it takes more than one line of its column';
+    const plan = { ...visit.plan, recipes: visit.plan.recipes.map((recipe) => ({ ...recipe, title })) };
+    const pages = await pdfPages((await pullSheetPdf({ ...visit, plan }, { size: 'A4', fonts, heading: 'x', picture: () => Promise.resolve(null) })).bytes);
+    const supplies = pages.slice(pages.findIndex((page) => page.startsWith('Screens\n')), pages.findIndex((page) => page.startsWith('Set-up 1\n'))).join('\n');
+    expect(supplies.replaceAll(/\s+/g, ' ')).toContain('its column');
+    expect(supplies).not.toContain('…');
+  });
+
   it('should lay the page on its long side for many sheets, and leave the next one upright', async () => {
     const runs = Array.from({ length: 20 }, (_, i) => recipeOf(i % 2 === 0 ? project.bench : [...project.bench].reverse(), project.drawer, { id: `r${i}`, title: `R${i}` }));
     const input = { runs: runs.map((recipe) => ({ recipe, sheets: 3 })), minDeltaE: 1, press: project.press, seed: 'x' };

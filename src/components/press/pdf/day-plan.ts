@@ -46,14 +46,18 @@ function dayBlock(out: PageWriter, plan: PressPlan, day: number, bed: number, be
   for (const [index, time] of plan.times.entries()) {
     if (time.day !== day || time.bed !== bed) continue;
     const card = plan.cards[index]!;
-    out.need(22);
+    out.need(time.waitMinutes >= 1 ? 38 : 22);
+    if (time.waitMinutes >= 1) {
+      out.line(waitWords(plan, index, false), out.left + 20, out.y, { size: 10, soft: true }, out.right - out.left - 20);
+      out.y += 16;
+    }
     out.box(out.left, out.y + 1, 12);
     out.line(wallClock(plan, time.startMinute), out.left + 20, out.y);
     out.line(`${card.number}`, out.left + 62, out.y, { bold: true });
     out.line(`${card.screen.key} ${card.screen.name}`, out.left + 88, out.y, { bold: true }, 150);
     out.line(card.ink.key, out.left + 244, out.y, {}, 88);
     out.line(counted(card.sheets.length, 'sheet'), out.left + 338, out.y);
-    out.line(time.waitMinutes >= 1 ? waitWords(plan, index) : setUpTags(plan, index).join(', '), out.left + 396, out.y, { size: 10, soft: true }, out.right - out.left - 396);
+    out.line(setUpTags(plan, index).join(', '), out.left + 396, out.y, { size: 10, soft: true }, out.right - out.left - 396);
     out.y += 20;
   }
   out.y += 12;

@@ -101,7 +101,8 @@ function rowHead(out: PageWriter, plan: PressPlan, index: number, { rowPt }: Ban
   out.fill(out.left + 22, out.y + (rowPt - 8) / 2, 13, 8, srgbHexFromLab(card.ink.ink.overWhite), true);
   out.line(`${card.screen.key} ${card.screen.name}`, out.left + 40, text, { size, bold: card.mount }, 82);
   const lay = layWords(card) === 'no offset' ? '' : ` ${layShort(card)}`;
-  out.line(`${card.ink.key}${lay}${card.strokes > 1 ? ` ×${card.strokes}` : ''}`, out.left + 126, text + size * 0.08, small, HEAD_PT - 130);
+  const bed = plan.times.some((time) => time.bed > 0) ? `, bed ${plan.times[index]!.bed + 1}` : '';
+  out.line(`${card.ink.key}${lay}${card.strokes > 1 ? ` ×${card.strokes}` : ''}${bed}`, out.left + 126, text + size * 0.08, small, HEAD_PT - 130);
 }
 
 function square(out: PageWriter, x: number, { widthPt, rowPt }: Band, hex: string, lightness: number, prints: number): void {

@@ -8,7 +8,7 @@ import { CAUTIONS, CAUTIONS_DEFER } from '../cautions.ts';
 import { dryWords, waitWords } from '../drying-words.ts';
 import { mixWords } from '../mix-words.ts';
 import type { MadePlan } from '../plan-run.ts';
-import { boundWords, capital, freeSwapWords, layWords, needsWords, planHeadline, rangesText, recipeLetter, setUpTags, timeWords } from '../plan-words.ts';
+import { beginWords, boundWords, capital, endWords, freeSwapWords, layWords, needsWords, planHeadline, rangesText, recipeLetter, setUpTags, timeWords } from '../plan-words.ts';
 import { tickGroups } from '../ticks.ts';
 import { dayPlanPages } from './day-plan.ts';
 import { gridPages } from './grid-pages.ts';
@@ -86,7 +86,7 @@ async function cover(out: PageWriter, made: MadePlan, heading: string, draw: Dra
   out.paragraph(heading, { size: 28, bold: true });
   out.paragraph(`${counted(plan.sheets.length, 'sheet')}, ${planHeadline(plan)}`, { size: 15, bold: true });
   out.y += 4;
-  out.paragraph(`${boundWords(plan)} ${freeSwapWords(plan)} ${needsWords(plan)}`);
+  out.paragraph([boundWords(plan), beginWords(plan), endWords(plan), freeSwapWords(plan), needsWords(plan)].filter((words) => words !== '').join(' '));
   for (const problem of plan.problems.slice(0, 3)) out.paragraph(problem.message, { bold: true });
   out.y += 18;
   const third = (out.right - out.left) / 3;

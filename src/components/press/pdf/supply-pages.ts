@@ -6,27 +6,34 @@ import { gramsText, minutesText, recipeLetter } from '../plan-words.ts';
 import { GRAMS_NOTE, OVERS_NOTE, screensToMake } from '../supply-figures.ts';
 import type { PageWriter } from './page-writer.ts';
 
+/** From line to line where a cell takes several. */
+const LINE_PT = 14;
+
 /** Rows with a box to tick each; the first column takes what the others leave. */
 function rows(out: PageWriter, heads: readonly string[], widths: readonly number[], entries: readonly (readonly string[])[]): void {
   const first = out.right - out.left - 20 - widths.reduce((sum, width) => sum + width, 0);
   const all = [first, ...widths];
-  const put = (cells: readonly string[], head: boolean): void => {
+  const styleOf = (i: number): { bold: boolean } => ({ bold: i === 0 || i === all.length - 1 });
+  const wrapped = (entry: readonly string[]): string[][] => entry.map((cell, i) => out.lines(cell, all[i]! - 8, styleOf(i)));
+  const put = (cells: readonly (readonly string[])[], head: boolean): void => {
     let x = out.left + 20;
-    for (const [i, cell] of cells.entries()) {
-      out.line(cell, x, out.y, head ? { size: 10, soft: true } : { bold: i === 0 || i === cells.length - 1 }, all[i]! - 8);
+    for (const [i, lines] of cells.entries()) {
+      for (const [l, line] of lines.entries()) out.line(line, x, out.y + l * LINE_PT, head ? { size: 10, soft: true } : styleOf(i), all[i]! - 8);
       x += all[i]!;
     }
   };
   out.need(60);
-  put(heads, true);
+  put(heads.map((head) => [head]), true);
   out.y += 15;
   out.rule();
   for (const entry of entries) {
-    out.need(24);
+    const cells = wrapped(entry);
+    const more = (Math.max(...cells.map((lines) => lines.length)) - 1) * LINE_PT;
+    out.need(24 + more);
     out.y += 5;
     out.box(out.left, out.y + 1, 11);
-    put(entry, false);
-    out.y += 17;
+    put(cells, false);
+    out.y += 17 + more;
     out.rule();
   }
   out.y += 6;
