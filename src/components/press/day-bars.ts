@@ -70,6 +70,8 @@ export class DayBars extends LitElement {
       .print {
         inset-block: 4px 0;
         border-left: 1px solid var(--wall);
+        /* Black ink shows in the dark too. */
+        box-shadow: inset 0 0 0 1px color-mix(in srgb, var(--ink-soft) 45%, transparent);
       }
       .chosen {
         outline: 2px solid var(--ink);

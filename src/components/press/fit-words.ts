@@ -57,7 +57,7 @@ export function fitWorth({ steps, savedSetUps, savedMinutes, fits, daysNeeded }:
   if (steps.length === 1) parts.push(stepWorth(steps[0]!));
   else if (steps.filter(({ change }) => 'run' in change).length > 1) {
     const saved = savedWords(savedSetUps, savedMinutes);
-    if (saved !== '') parts.push(`together ${saved}`);
+    if (saved !== '') parts.push(`together they ${saved.replace('saves', 'save')}`);
   }
   parts.push(fits ? 'then it fits' : `then it takes ${counted(daysNeeded, 'day')}`);
   return parts.filter((part) => part !== '').join('; ');

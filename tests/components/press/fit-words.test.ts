@@ -23,7 +23,7 @@ describe('the words of what makes a visit fit', () => {
   });
   it('should put several into one sentence and add up what they save', () => {
     expect(fitWords(choice([hours, screen, fewer]), made)).toBe('Work 8 h a day instead of 7, leave out screen 7 Gull wing on sheets 12–14 and print 1 sheet fewer of Ebb');
-    expect(fitWorth(choice([hours, screen, fewer]))).toBe('together saves 2 set-ups and 1 h 4 min; then it fits');
+    expect(fitWorth(choice([hours, screen, fewer]))).toBe('together they save 2 set-ups and 1 h 4 min; then it fits');
     expect(fitWorth(choice([hours, screen]))).toBe('then it fits');
   });
 });
