@@ -1,3 +1,4 @@
+import { EngineError } from '../base/error.ts';
 import type { Lab } from './lab.ts';
 
 const DEG = Math.PI / 180;
@@ -8,11 +9,16 @@ const POW25_7 = 25 ** 7;
  * @param lab1 CIELAB
  * @param lab2 CIELAB with the same white
  * @returns ΔE00, ≥ 0, the same both ways round
+ * @throws EngineError 'colour.not-a-colour' when one of them is not three numbers
  * Source: Sharma, Wu, Dalal (2005), Color Res. Appl. 30(1), 21–30; check values in
  * tests/published/colour/ciede2000-sharma34.json
  */
 export function deltaE2000(lab1: Readonly<Lab>, lab2: Readonly<Lab>): number {
-  return deltaE2000Values(lab1[0], lab1[1], lab1[2], lab2[0], lab2[1], lab2[2]);
+  const deltaE = lab1 && lab2 ? deltaE2000Values(lab1[0], lab1[1], lab1[2], lab2[0], lab2[1], lab2[2]) : Number.NaN;
+  if (Number.isNaN(deltaE)) {
+    throw new EngineError('colour.not-a-colour', `Two colours of three numbers each, L, a and b, are needed; these are ${JSON.stringify(lab1)} and ${JSON.stringify(lab2)}.`);
+  }
+  return deltaE;
 }
 
 /**

@@ -8,10 +8,10 @@ export type Lab = [number, number, number];
 export type Xyz = [number, number, number];
 
 /** White of Lab: what the sums give for a reflectance of 1, never a rounded table value. */
-export const WHITE_D50: Readonly<Xyz> = xyzFromWeights(WEIGHTS_D50, null);
+export const WHITE_D50: Readonly<Xyz> = xyzFromWeights(WEIGHTS_D50, new Float64Array(BANDS).fill(1));
 
 /** What the D65 sums give for a reflectance of 1. */
-export const WHITE_D65: Readonly<Xyz> = xyzFromWeights(WEIGHTS_D65, null);
+export const WHITE_D65: Readonly<Xyz> = xyzFromWeights(WEIGHTS_D65, new Float64Array(BANDS).fill(1));
 
 // CIE 15:2004, 8.2.1: the exact rationals, so that the two branches meet without a step.
 const EPSILON = 216 / 24389;
@@ -21,7 +21,7 @@ const KAPPA = 24389 / 27;
  * Tristimulus values of a surface under D50.
  * @param reflectance 36 bands from 380 to 730 nm, 0–1
  * @returns [X, Y, Z], Y = 100 for a perfect white
- * @throws EngineError 'colour.bands' for another number of bands
+ * @throws EngineError 'colour.bands' for another number of bands, or one without a number
  */
 export function xyzD50(reflectance: ArrayLike<number>): Xyz {
   return xyzFromWeights(WEIGHTS_D50, reflectance);
@@ -31,7 +31,7 @@ export function xyzD50(reflectance: ArrayLike<number>): Xyz {
  * Tristimulus values of a surface under D65.
  * @param reflectance 36 bands from 380 to 730 nm, 0–1
  * @returns [X, Y, Z], Y = 100 for a perfect white
- * @throws EngineError 'colour.bands' for another number of bands
+ * @throws EngineError 'colour.bands' for another number of bands, or one without a number
  */
 export function xyzD65(reflectance: ArrayLike<number>): Xyz {
   return xyzFromWeights(WEIGHTS_D65, reflectance);
@@ -41,7 +41,7 @@ export function xyzD65(reflectance: ArrayLike<number>): Xyz {
  * CIELAB of a surface under D50, 2° observer.
  * @param reflectance 36 bands from 380 to 730 nm, 0–1
  * @returns [L, a, b], L 0–100, white = the sum of the same weights
- * @throws EngineError 'colour.bands' for another number of bands
+ * @throws EngineError 'colour.bands' for another number of bands, or one without a number
  */
 export function labD50(reflectance: ArrayLike<number>): Lab {
   const [x, y, z] = xyzD50(reflectance);
@@ -84,21 +84,26 @@ function inverseLabCurve(f: number): number {
   return cube > EPSILON ? cube : (116 * f - 16) / KAPPA;
 }
 
-function xyzFromWeights(weights: ObserverWeights, reflectance: ArrayLike<number> | null): Xyz {
-  if (reflectance !== null && reflectance.length !== BANDS) {
+function xyzFromWeights(weights: ObserverWeights, reflectance: ArrayLike<number>): Xyz {
+  if (reflectance?.length !== BANDS) {
     throw new EngineError(
       'colour.bands',
-      `A reflectance needs ${BANDS} bands, 380 to 730 nm by 10 nm; this one has ${reflectance.length}.`,
+      `A reflectance needs ${BANDS} bands, 380 to 730 nm by 10 nm; this one has ${reflectance?.length ?? 'none'}.`,
     );
   }
   let x = 0;
   let y = 0;
   let z = 0;
   for (let band = 0; band < BANDS; band++) {
-    const r = reflectance === null ? 1 : reflectance[band]!;
+    const r = reflectance[band]!;
     x += weights.x[band]! * r;
     y += weights.y[band]! * r;
     z += weights.z[band]! * r;
+  }
+  // One look at the sum finds what is no number in any band.
+  if (Number.isNaN(x + y + z)) {
+    const band = Array.from(reflectance).findIndex((r) => !Number.isFinite(r));
+    throw new EngineError('colour.bands', `A reflectance needs a number in each band; band ${band + 1} has ${reflectance[band]}.`);
   }
   return [x, y, z];
 }
