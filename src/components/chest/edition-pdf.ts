@@ -1,5 +1,5 @@
 import { type Edition, editionFacts, type EditionFacts } from '../../engine/log/edition.ts';
-import type { EditionRecord } from '../../engine/log/edition-sheets.ts';
+import { type EditionRecord, printedOrder } from '../../engine/log/edition-sheets.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
 import { type PageFonts, type PageName, PageWriter } from '../press/pdf/page-writer.ts';
 import type { PdfFile } from '../press/pdf/pull-sheet-pdf.ts';
@@ -36,6 +36,7 @@ export async function editionPdf(recipe: Recipe, edition: Edition, options: Edit
   inks(out, facts);
   screens(out, recipe, edition, options);
   sequence(out, facts, options);
+  pressOrder(out, options);
   sheets(out, edition, options);
   rejects(out, edition, options);
   if (recipe.note !== '') {
@@ -116,6 +117,12 @@ function sequence(out: PageWriter, facts: EditionFacts, { visit, dayOf }: Editio
       return [`${at + 1}`, `${pull.screen}`, pull.ink, layText(pull), `${pull.strokes}`, ...when];
     }),
   );
+}
+
+/** The order of the press, where it was not the recipe's. */
+function pressOrder(out: PageWriter, { visit }: EditionPdfOptions): void {
+  const order = visit === null ? null : printedOrder(visit.record.dates);
+  if (order !== null) out.paragraph(`By the log their printing began in the order ${order.map((pull) => pull + 1).join(', ')}.`, { size: 10.5 });
 }
 
 function sheets(out: PageWriter, edition: Edition, { visit }: EditionPdfOptions): void {

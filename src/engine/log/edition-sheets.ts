@@ -101,6 +101,18 @@ export function editionRecord(edition: Edition, head: VisitHead, events: readonl
   return { sheets, dates, problems: recordProblems(edition, sheets) };
 }
 
+/**
+ * The order in which the pulls of an edition began to go down, where a pull order made it another
+ * than the recipe's.
+ * @param dates by the recipe's pulls
+ * @returns positions of the recipe's pulls; null when it is the recipe's order, or when not all were logged
+ */
+export function printedOrder(dates: readonly PullDates[]): number[] | null {
+  if (dates.some(({ atMs }) => atMs.length === 0)) return null;
+  const order = dates.map((_, at) => at).sort((a, b) => dates[a]!.atMs[0]! - dates[b]!.atMs[0]! || a - b);
+  return order.every((pull, at) => pull === at) ? null : order;
+}
+
 function recordProblems({ counts, marks }: Edition, sheets: readonly EditionSheet[]): Problem[] {
   const problems: Problem[] = [];
   const used = new Set(sheets.map((sheet) => sheet.mark));

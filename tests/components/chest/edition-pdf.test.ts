@@ -56,6 +56,16 @@ describe('editionPdf', () => {
     for (const line of ['Signature of the artist', 'Printer', 'Approved', 'Place and date']) expect(lines).toContain(line);
     expect(lines.join(' ')).toMatch(/not legal advice/);
   });
+  it('should tell the order of the press where it was not the recipe’s', async () => {
+    const turned = events.map((event): LogEvent => ('pulls' in event && event.pulls[0] === bench[0]!.id ? { ...event, atMs: event.atMs + 1.5 * DAY } : event));
+    const pages = async (log: LogEvent[]): Promise<string> => {
+      const visit = { title: 'May', record: editionRecord(edition, head, log) };
+      return (await pdfPages((await editionPdf(recipe, edition, { size: 'A4', picture: null, fonts, visit, dayOf })).bytes)).join(' ');
+    };
+    expect(await pages(turned)).toContain('By the log their printing began in the order 2, 1, 3.');
+    expect(await pages(events)).not.toContain('their printing began');
+  });
+
   it('should leave room by hand for what no log says, on either size of page', async () => {
     for (const size of ['A4', 'Letter'] as const) {
       const text = await textOf(null, size);
