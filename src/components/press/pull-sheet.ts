@@ -7,7 +7,7 @@ import { counted } from '../ui/words.ts';
 import { CAUTIONS, CAUTIONS_DEFER } from './cautions.ts';
 import { dryWords, waitWords } from './drying-words.ts';
 import { offsetDiagram } from './offset-diagram.ts';
-import { boundWords, capital, freeSwapWords, layWords, needsWords, planHeadline, rangesText, recipeLetter, setUpTags, timeWords } from './plan-words.ts';
+import { beginWords, boundWords, capital, endWords, freeSwapWords, layWords, needsWords, planHeadline, rangesText, recipeLetter, setUpTags, timeWords } from './plan-words.ts';
 import { mixWords } from './mix-words.ts';
 import type { MadePlan } from './plan-run.ts';
 import { printImage } from './print-image.ts';
@@ -140,7 +140,7 @@ export class PullSheet extends LitElement {
         <h1>${this.heading}</h1>
         <p class="headline">${counted(sheets, 'sheet')}, ${planHeadline(plan)}</p>
         <p>${boundWords(plan)} ${freeSwapWords(plan)}</p>
-        <p>${needsWords(plan)}</p>
+        <p>${[beginWords(plan), endWords(plan), needsWords(plan)].filter((words) => words !== '').join(' ')}</p>
         ${plan.problems.slice(0, PROBLEMS_PRINTED).map((problem) => html`<p class="defer">${problem.message}</p>`)}
         ${plan.problems.length > PROBLEMS_PRINTED
           ? html`<p>And ${counted(plan.problems.length - PROBLEMS_PRINTED, 'more such warning')}.</p>`
