@@ -52,4 +52,18 @@ describe('the artist', () => {
     expect(errors).toEqual([]);
     await context.close();
   });
+
+  it('should see the order graph when it is opened below the picture', async () => {
+    const { page, context, errors } = await openPage(studio);
+    await page.goto(studio.url);
+    await enter(page, 'Bench');
+    await page.getByText('Order graph').click();
+    const graph = page.locator('ps-order-graph');
+    await expect.poll(async () => {
+      const box = await graph.boundingBox();
+      return box !== null && box.height > 50 && box.y + 100 < 900;
+    }, { timeout: 15_000 }).toBe(true);
+    expect(errors).toEqual([]);
+    await context.close();
+  });
 });

@@ -1,5 +1,5 @@
 import { readFile } from 'node:fs/promises';
-import { loadImage } from '@napi-rs/canvas';
+import { createCanvas, loadImage } from '@napi-rs/canvas';
 import type { Locator, Page } from 'playwright-core';
 import { PDFDocument } from 'pdf-lib';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -157,6 +157,50 @@ describe('the wall as a map', () => {
     await one.getByRole('spinbutton', { name: 'at' }).fill('600');
     await one.getByRole('button', { name: 'Save' }).click();
     await expect.poll(() => one.getByRole('alert').textContent()).toMatch(/up to \d+ dpi will do/);
+    expect(errors).toEqual([]);
+    await context.close();
+  });
+
+  it('should show marks on prints that are drawn finely, and compare three on a phone without overlaps', async () => {
+    const { page, context, errors } = await openPage(studio, { width: 390, height: 844 });
+    await wallOf(page);
+    const surface = page.getByRole('application', { name: 'Wall of prints' });
+    await surface.focus();
+    await page.keyboard.press('Home');
+    for (let i = 0; i < 3; i++) {
+      await page.keyboard.press('m');
+      await page.keyboard.press('ArrowRight');
+    }
+    await page.keyboard.press('Home');
+    for (let i = 0; i < 5; i++) await page.keyboard.press('+');
+    const stand = () =>
+      page.locator('wall-view').evaluate((view) => {
+        const { scene } = view as unknown as { scene: { frameOf(index: number): { left: number; top: number; width: number; height: number }; closeUpPx(index: number): number } };
+        return { ...scene.frameOf(0), fine: scene.closeUpPx(0) };
+      });
+    await expect.poll(async () => (await stand()).fine, { timeout: 30_000 }).toBeGreaterThan(100);
+    await page.waitForTimeout(1000);
+    const { left, top, width } = await stand();
+    expect(left).toBeGreaterThanOrEqual(0);
+    const picture = await loadImage(await surface.screenshot());
+    const canvas = createCanvas(picture.width, picture.height);
+    canvas.getContext('2d').drawImage(picture, 0, 0);
+    const [red, , blue] = canvas.getContext('2d').getImageData(Math.round(left + width) - 4, Math.round(top) + 4, 1, 1).data;
+    // The corner that is turned down is of the accent colour, an orange red.
+    expect(red! - blue!).toBeGreaterThan(60);
+
+    await page.getByRole('button', { name: 'Compare' }).click();
+    const dialog = page.getByRole('dialog', { name: 'Compare prints' });
+    await expect.poll(() => dialog.getByText(/ΔE00 [\d.]+ on average/).count(), { timeout: 30_000 }).toBe(2);
+    const boxes = await dialog.locator('ps-picture, .figures').evaluateAll((all) => all.map((each) => each.getBoundingClientRect()).map(({ x, y, right, bottom }) => [x, y, right, bottom]));
+    expect(boxes.length).toBe(8);
+    boxes.forEach(([x, y, right, bottom], i) => {
+      expect(right).toBeLessThanOrEqual(390);
+      for (const other of boxes.slice(i + 1)) {
+        const apart = other[0]! >= right! - 1 || other[2]! <= x! + 1 || other[1]! >= bottom! - 1 || other[3]! <= y! + 1;
+        expect(apart).toBe(true);
+      }
+    });
     expect(errors).toEqual([]);
     await context.close();
   });

@@ -334,12 +334,21 @@ export class BenchRoom extends LitElement {
     </aside>`;
   }
 
+  /** The graph opens below what is in view: it must be seen that it did. */
+  private async graphToggled(fold: HTMLDetailsElement): Promise<void> {
+    this.graphOpen = fold.open;
+    if (!fold.open) return;
+    await this.updateComplete;
+    await fold.querySelector('ps-order-graph')?.updateComplete;
+    fold.scrollIntoView({ block: 'nearest' });
+  }
+
   private graph() {
     const { project } = this.store;
     const { edges } = this.stripPictures;
     const { minDeltaE } = project.explore;
     const split = edges === null ? null : splitEdges(edges, minDeltaE);
-    return html`<details class="graph" @toggle=${(event: Event) => (this.graphOpen = (event.currentTarget as HTMLDetailsElement).open)}>
+    return html`<details class="graph" @toggle=${(event: Event) => void this.graphToggled(event.currentTarget as HTMLDetailsElement)}>
       <summary>
         <h3>Order graph</h3>
         <span class="soft small">

@@ -90,15 +90,22 @@ export class ComparePrints extends LitElement {
       }
       @media (max-width: 760px) {
         ul {
-          grid-auto-columns: minmax(46vw, 1fr);
-          overflow-x: auto;
+          grid-auto-flow: row;
+          grid-template-columns: repeat(2, minmax(0, 1fr));
+          grid-auto-rows: max-content;
+          align-content: start;
+          overflow-y: auto;
           gap: 12px;
           padding: 12px;
         }
         li,
         li.both {
           grid-template-rows: none;
+          grid-auto-rows: max-content;
           align-content: start;
+        }
+        li.between {
+          order: 1;
         }
         .hung {
           container-type: inline-size;
@@ -220,7 +227,7 @@ export class ComparePrints extends LitElement {
             ${below ? (i === 0 ? html`<span></span>` : html`<div class="hung" style=${shape}><ps-picture .picture=${this.differences[i]?.picture ?? null} .label=${`Where print ${variant.index + 1} differs from print ${variants[0]!.index + 1}`}></ps-picture></div>`) : nothing}
             <p class="figures">${this.figures(i)}</p>
           </li>
-          ${beside && i === 0 ? html`<li><div class="hung" style=${shape}><ps-picture .picture=${this.differences[1]?.picture ?? null} .label=${`Where print ${variants[1]!.index + 1} differs from print ${variants[0]!.index + 1}`}></ps-picture></div><p class="figures"><b>Difference</b></p></li>` : nothing}`,
+          ${beside && i === 0 ? html`<li class="between"><div class="hung" style=${shape}><ps-picture .picture=${this.differences[1]?.picture ?? null} .label=${`Where print ${variants[1]!.index + 1} differs from print ${variants[0]!.index + 1}`}></ps-picture></div><p class="figures"><b>Difference</b></p></li>` : nothing}`,
         )}
       </ul>
     </dialog>`;
