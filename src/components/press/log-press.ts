@@ -14,7 +14,7 @@ import type { Happening, LogKeeper } from './log-keeper.ts';
 import { logPressStyle } from './log-press-style.ts';
 import './log-sheet.ts';
 import type { LogSheet, SheetTalk } from './log-sheet.ts';
-import { printsOn, tickedOff, tickedOn, ticksOf } from './log-ticks.ts';
+import { printsOn, tickedAgain, tickedOff, tickedOn, ticksOf } from './log-ticks.ts';
 import { dryingWords, pullInWords, stillWetWords, stateWords } from './log-words.ts';
 import { offsetDiagram } from './offset-diagram.ts';
 import { waitWords } from './drying-words.ts';
@@ -92,8 +92,8 @@ export class LogPress extends LitElement {
 
   private tick(numbers: number[], on: boolean): void {
     this.shown = numbers.at(-1) ?? this.shown;
-    const { sheets, recipes } = this.log;
-    void this.add((on ? tickedOn : tickedOff)(this.card, numbers, sheets, recipes));
+    const { sheets, recipes, events } = this.log;
+    void this.add(on ? tickedAgain(this.card, numbers, sheets, recipes, events, Date.now()) : tickedOff(this.card, numbers, sheets, recipes));
   }
 
   private speak(sheet: number): void {

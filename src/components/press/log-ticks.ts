@@ -1,5 +1,5 @@
 import type { SheetAsPulled } from '../../engine/log/as-pulled.ts';
-import type { Deviation } from '../../engine/log/types.ts';
+import type { Deviation, LogEvent } from '../../engine/log/types.ts';
 import type { SetUpCard } from '../../engine/output/set-up-cards.ts';
 import type { PressPlan } from '../../engine/output/visit.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
@@ -43,6 +43,38 @@ export function tickedOn(
     if (pulls.length === 0) return [];
     return [otherwise === undefined ? { kind: 'pulled', sheet, pulls } : { kind: 'otherwise', sheet, pulls, ...otherwise }];
   });
+}
+
+/** A tick that comes back within so long was taken back by a slip of the finger. */
+const SLIP_MS = 120_000;
+
+/**
+ * What to log when sheets are ticked. A tick that was taken back a moment ago counts again as it
+ * was: logged anew it would lie over what was pulled since, and the sheet be otherwise than it is.
+ * @param events of the whole visit
+ */
+export function tickedAgain(
+  card: SetUpCard,
+  numbers: readonly number[],
+  sheets: readonly SheetAsPulled[],
+  recipes: readonly Recipe[],
+  events: readonly LogEvent[],
+  nowMs: number,
+): Happening[] {
+  return tickedOn(card, numbers, sheets, recipes).flatMap((happening): Happening[] => {
+    if (happening.kind !== 'pulled') return [happening];
+    const undoings = slipsOf(happening, events, nowMs);
+    return undoings.length === 0 ? [happening] : undoings.map((event) => ({ kind: 'undone', sheet: happening.sheet, event }));
+  });
+}
+
+/** Ids of what took the same pull back just now; none when it was taken back longer ago or never logged. */
+function slipsOf({ sheet, pulls }: { sheet: number; pulls: readonly string[] }, events: readonly LogEvent[], nowMs: number): string[] {
+  const own = events.filter((event) => event.sheet === sheet);
+  const takenBack = new Set(own.flatMap((event) => (event.kind === 'undone' ? [event.event] : [])));
+  const before = own.filter((event) => event.kind === 'pulled' && event.pulls.join() === pulls.join()).sort((a, b) => b.atMs - a.atMs)[0];
+  const undoings = own.filter((event) => event.kind === 'undone' && event.event === before?.id && !takenBack.has(event.id));
+  return undoings.every((event) => nowMs - event.atMs <= SLIP_MS) ? undoings.map((event) => event.id) : [];
 }
 
 /** What to log when ticks of a set-up are taken back. */

@@ -19,7 +19,7 @@ import { LogKeeper } from './log-keeper.ts';
 import './log-press.ts';
 import './log-sheets.ts';
 import type { LogPress } from './log-press.ts';
-import { tickedOff, tickedOn, ticksOf } from './log-ticks.ts';
+import { tickedAgain, tickedOff, ticksOf } from './log-ticks.ts';
 import { beginWords, boundWords, endWords, freeSwapWords, needsWords, planHeadline } from './plan-words.ts';
 import { type MadePlan, PlanRun } from './plan-run.ts';
 import { PressKeeper } from './press-record.ts';
@@ -214,7 +214,8 @@ export class PressRoom extends LitElement {
   private tick({ setUp, sheets, on }: Tick): void {
     const card = this.run.made?.plan.cards.find((entry) => entry.number === setUp);
     if (card === undefined) return;
-    void this.log.add((on ? tickedOn : tickedOff)(card, sheets, this.log.sheets, this.log.recipes));
+    const { sheets: states, recipes, events } = this.log;
+    void this.log.add(on ? tickedAgain(card, sheets, states, recipes, events, Date.now()) : tickedOff(card, sheets, states, recipes));
   }
 
   /** What is logged from now on is of a new visit; the log before it stays in the Chest. */
