@@ -58,6 +58,9 @@ export const supplyStyles = css`
     .supplies td {
       padding-right: 12px;
     }
+    .supplies thead .number {
+      white-space: normal;
+    }
   }
 `;
 
