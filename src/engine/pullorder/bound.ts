@@ -3,6 +3,7 @@ import { automataOf } from './beam.ts';
 import { coverBound, type CoverRow } from './cover.ts';
 import { coverLp } from './cover-lp.ts';
 import { exact } from './exact.ts';
+import { fewSheets, MAX_FEW_LETTERS, MAX_FEW_SHEETS, sharesOf, type Share } from './few-sheets.ts';
 import { LetterGroups, MAX_FOR_TRIPLES } from './letter-groups.ts';
 import { holds, LetterSets, MAX_SET } from './letter-sets.ts';
 import { distinctOrders, type Meter, type Model, type Order } from './model.ts';
@@ -55,6 +56,8 @@ export class BoundSearch {
   best: number;
   /** A shortest word of the whole model, when one was met on the way. */
   word: number[] | null = null;
+  /** Length of a word that is known: only shorter ones are looked for. */
+  below = Infinity;
 
   /** @param model letters count 1 each, whatever `kinds` says */
   constructor(model: Model, random: Random, meter: Meter) {
@@ -147,6 +150,7 @@ export class BoundSearch {
     this.#cover(200);
     yield;
     if (this.#letters.length > 2) this.#groups = yield* this.#triples();
+    yield* this.#few();
     let bySheets = Infinity;
     for (let round = 0; round < 40; round++) {
       // Larger sets need more a letter, but cost more: by trial they pay after a few smaller ones.
@@ -171,6 +175,30 @@ export class BoundSearch {
       yield;
       // A few sheets with all their letters say most where there are few sheets.
       if (bySheets >= this.best - 2 && round !== 1) bySheets = yield* this.#sheets(2 + Math.min(round >> 1, 4), 4 + round, nodes);
+    }
+  }
+
+  /** A shortest word outright, where there are few sheets. */
+  *#few(): Generator<void, void> {
+    const { orders } = this.#model;
+    if (!this.#groups || orders.length > MAX_FEW_SHEETS || this.#model.letterCount > MAX_FEW_LETTERS) return;
+    const automata = automataOf(this.#model, this.#meter);
+    const splits: Share[][] = [];
+    for (let size = 7; size > 2 && splits.length < 3; ) {
+      const split = yield* sharesOf(this.#model, automata, this.#groups.split(size), 3_000_000, this.#meter);
+      if (split) splits.push(split);
+      else size--;
+    }
+    if (splits.length === 0) return;
+    const search = fewSheets(this.#model, automata, splits, { below: () => this.below, maxNodes: 2_000_000, meter: this.#meter });
+    for (;;) {
+      const { value, done } = search.next();
+      this.best = Math.max(this.best, done ? value.lower : value);
+      if (!done) yield;
+      else {
+        this.word = value.word;
+        return;
+      }
     }
   }
 

@@ -4,6 +4,7 @@ import type { Automaton } from './automaton.ts';
 import { automataOf, beam } from './beam.ts';
 import { BoundSearch } from './bound.ts';
 import { exact } from './exact.ts';
+import { MAX_FEW_SHEETS } from './few-sheets.ts';
 import { Improver } from './improve.ts';
 import { distinctOrders, MAX_SET_UPS, unpackCost, wordCost, type Compiled, type Meter, type Model } from './model.ts';
 
@@ -120,7 +121,9 @@ export function* search(compiled: Compiled, random: Random, meter: Meter, firstR
       if (found && found.length < screens.cost) screens.set(found);
       takeScreens();
       yield standing();
-      yield* sliced(0.2 * total, (units) => {
+      // Where there are few sheets a shortest word is likely to be found on the way.
+      yield* sliced((screenModel.orders.length <= MAX_FEW_SHEETS ? 0.5 : 0.2) * total, (units) => {
+        mountBound.below = screens.cost;
         const more = mountBound.run(units);
         if (mountBound.word && mountBound.word.length < screens.cost) screens.set(mountBound.word);
         takeScreens();

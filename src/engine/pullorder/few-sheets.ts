@@ -1,0 +1,307 @@
+import type { Automaton } from './automaton.ts';
+import { GroupTable } from './group-table.ts';
+import type { Meter, Model } from './model.ts';
+
+/** Letters are bits of a number. */
+export const MAX_FEW_LETTERS = 31;
+/** More sheets leave groups too small to say much. */
+export const MAX_FEW_SHEETS = 7;
+/** States of one sheet that are told apart in 16 bits; a sheet of many free pulls has more. */
+const MAX_STATES = 65_535;
+
+/** A group of letters and how often it must come. */
+export interface Share {
+  letters: readonly number[];
+  table: GroupTable;
+}
+
+/** Tables of all groups, one a step; null when one would be longer than `most`. */
+export function* sharesOf(
+  model: Model,
+  automata: readonly Automaton[],
+  groups: readonly (readonly number[])[],
+  most: number,
+  meter: Meter,
+): Generator<void, Share[] | null> {
+  const shares: Share[] = [];
+  for (const letters of groups) {
+    const table = GroupTable.of(model, automata, letters, most, meter);
+    yield;
+    if (!table) return null;
+    shares.push({ letters, table });
+  }
+  return shares;
+}
+
+export interface FewSheetsResult {
+  /** No word is shorter; `below` when there is none shorter than that. */
+  lower: number;
+  /** A shortest word, when there is one shorter than `below`. */
+  word: number[] | null;
+  /** False when the search ended for lack of room; `lower` holds all the same. */
+  finished: boolean;
+}
+
+/**
+ * A shortest word for a few sheets, by A* over the tuples of what is printed on each. What is still
+ * to come is underestimated by tables of groups of letters (`GroupTable`): a split of the letters
+ * into groups gives the sum of its tables, several splits the largest sum.
+ *
+ * A letter that would be finished everywhere comes at once: any word for the rest has it somewhere,
+ * and may as well begin with it.
+ *
+ * What was tried on 5 sheets of 18 pulls, shuffled: one split into groups of 7 needs 0.2 to more than
+ * 4 million states, three splits 10,000 to 1.5 million; groups of 5 ten times as many, and groups of
+ * 10 fewer, but their tables of 20 to 70 million entries take longer than all the rest.
+ * @param automata those of the model, which counts letters as 1 each and has at most
+ *   `MAX_FEW_LETTERS` of them
+ * @param splits each has every letter of the model once
+ * @param options `below` is asked as the search goes on: only shorter words are looked for. The
+ *   search ends beyond `maxNodes` tuples, or `maxStates` (at most 65535) states of one sheet
+ * @returns yields what `lower` is so far
+ */
+export function* fewSheets(
+  model: Model,
+  automata: readonly Automaton[],
+  splits: readonly (readonly Share[])[],
+  options: { below: () => number; maxNodes: number; meter: Meter; maxStates?: number },
+): Generator<number, FewSheetsResult> {
+  const { below, maxNodes, meter, maxStates = MAX_STATES } = options;
+  const n = automata.length;
+  const letterCount = model.letterCount;
+  const shares = splits.flat();
+  const tables = shares.map((share) => share.table);
+  const least = tables.map((table) => table.least);
+  /** Which table has a letter, splits × letters. */
+  const tableOf = new Int32Array(splits.length * letterCount);
+  splits.forEach((split, s) => split.forEach((share) => share.letters.forEach((l) => (tableOf[s * letterCount + l] = shares.indexOf(share)))));
+  const sheets = automata.map((automaton, c) => new SheetRows(automaton, letterCount, tables, c));
+  const readyAt = letterCount + tables.length;
+
+  let room = 4096;
+  let states = new Uint16Array(room * n);
+  let parents = new Int32Array(room);
+  let letterOf = new Int8Array(room);
+  let costs = new Uint16Array(room);
+  let guesses = new Uint16Array(room);
+  let closed = new Uint8Array(room);
+  let count = 0;
+  let table = new Int32Array(8192).fill(-1);
+  const buckets: number[][] = [];
+  const now = new Int32Array(n);
+  let goal = -1;
+  let goalCost = below();
+
+  const slotOf = (): number => {
+    let h = 0;
+    for (let c = 0; c < n; c++) h = Math.imul(h ^ now[c]!, 0x9e3779b1) ^ (h >>> 15);
+    return (h ^ (h >>> 13)) & (table.length - 1);
+  };
+  /** Letters that would be finished everywhere. */
+  const forced = (): number => {
+    let need = 0;
+    let later = 0;
+    for (let c = 0; c < n; c++) {
+      need |= sheets[c]!.get(now[c]!, readyAt + 1);
+      later |= sheets[c]!.get(now[c]!, readyAt + 2);
+    }
+    return need & ~later;
+  };
+  const play = (letter: number): void => {
+    for (let c = 0; c < n; c++) now[c] = sheets[c]!.get(now[c]!, letter);
+  };
+  const leftOn = (t: number): number => {
+    let place = 0;
+    for (let c = 0; c < n; c++) place += sheets[c]!.get(now[c]!, letterCount + t);
+    return least[t]![place]!;
+  };
+  const guess = (): number => {
+    let most = 0;
+    for (let s = 0, t = 0; s < splits.length; s++) {
+      let sum = 0;
+      for (let i = splits[s]!.length; i > 0; i--, t++) sum += leftOn(t);
+      if (sum > most) most = sum;
+    }
+    meter.units += tables.length;
+    return most;
+  };
+  /** Enters the tuple `now`, of which `left` is known to be still to come at least. */
+  const enter = (before: number, left: number, parent: number, letter: number): void => {
+    let cost = before;
+    let h = left;
+    let all = forced();
+    if (all !== 0 || parent < 0) {
+      for (; all !== 0; all = forced()) {
+        play(lowest(all));
+        cost++;
+      }
+      h = guess();
+      if (cost + h >= goalCost) return;
+    }
+    let slot = slotOf();
+    let node = -1;
+    for (; table[slot]! >= 0; slot = (slot + 1) & (table.length - 1)) {
+      const other = table[slot]!;
+      let c = 0;
+      while (c < n && states[other * n + c] === now[c]) c++;
+      if (c < n) continue;
+      if (costs[other]! <= cost) return;
+      node = other;
+      break;
+    }
+    if (node < 0) {
+      node = count++;
+      table[slot] = node;
+      for (let c = 0; c < n; c++) states[node * n + c] = now[c]!;
+      guesses[node] = h;
+    }
+    costs[node] = cost;
+    parents[node] = parent;
+    letterOf[node] = letter;
+    closed[node] = 0;
+    (buckets[cost + h] ??= []).push(node);
+    if (sheets.every((sheet, c) => sheet.get(now[c]!, readyAt + 1) === 0)) {
+      goal = node;
+      goalCost = cost;
+    }
+    meter.units += 4;
+    if (count === room) {
+      room *= 2;
+      states = grown(states, room * n);
+      parents = grown(parents, room);
+      letterOf = grown(letterOf, room);
+      costs = grown(costs, room);
+      guesses = grown(guesses, room);
+      closed = grown(closed, room);
+    }
+    if (count * 2 > table.length) {
+      table = new Int32Array(table.length * 2).fill(-1);
+      for (let other = 0; other < count; other++) {
+        for (let c = 0; c < n; c++) now[c] = states[other * n + c]!;
+        let s = slotOf();
+        while (table[s]! >= 0) s = (s + 1) & (table.length - 1);
+        table[s] = other;
+      }
+    }
+  };
+  const wordTo = (node: number): number[] => {
+    const chosen: number[] = [];
+    for (let i = node; parents[i]! >= 0; i = parents[i]!) chosen.push(letterOf[i]!);
+    const word: number[] = [];
+    now.fill(0);
+    for (;;) {
+      const all = forced();
+      if (all === 0 && chosen.length === 0) return word;
+      const letter = all !== 0 ? lowest(all) : chosen.pop()!;
+      word.push(letter);
+      play(letter);
+    }
+  };
+  enter(0, 0, -1, -1);
+  const here = new Int32Array(tables.length);
+  const sums = new Int32Array(splits.length);
+  let looked = 0;
+  for (let total = 0; total < goalCost; total++) {
+    const bucket = (buckets[total] ??= []);
+    while (bucket.length > 0 && total < goalCost) {
+      const node = bucket.pop()!;
+      const cost = costs[node]!;
+      if (closed[node] || cost + guesses[node]! !== total) continue;
+      closed[node] = 1;
+      if (count >= maxNodes) return { lower: total, word: null, finished: false };
+      if (++looked % 256 === 0) {
+        yield total;
+        if (below() < goalCost) {
+          goalCost = below();
+          goal = -1;
+        }
+      }
+      let ready = 0;
+      for (let c = 0; c < n; c++) {
+        now[c] = states[node * n + c]!;
+        ready |= sheets[c]!.get(now[c]!, readyAt);
+      }
+      for (let s = 0, t = 0; s < splits.length; s++) {
+        sums[s] = 0;
+        for (let i = splits[s]!.length; i > 0; i--, t++) sums[s]! += here[t] = leftOn(t);
+      }
+      meter.units += tables.length;
+      for (let letters = ready; letters !== 0; letters &= letters - 1) {
+        const letter = lowest(letters);
+        for (let c = 0; c < n; c++) now[c] = sheets[c]!.get(states[node * n + c]!, letter);
+        let left = 0;
+        for (let s = 0; s < splits.length && cost + 1 + left < goalCost; s++) {
+          const t = tableOf[s * letterCount + letter]!;
+          left = Math.max(left, sums[s]! - here[t]! + leftOn(t));
+        }
+        meter.units += 2;
+        if (cost + 1 + left < goalCost) enter(cost + 1, left, node, letter);
+      }
+      if (automata.some((automaton) => automaton.states > maxStates)) return { lower: total, word: null, finished: false };
+    }
+  }
+  return { lower: goalCost, word: goal < 0 ? null : wordTo(goal), finished: true };
+}
+
+/** What a sheet's states lead to, worked out when first asked, a row a state. */
+class SheetRows {
+  /** Where each letter leads; place in each table; bits of letters: ready, needed, needed after they come once. */
+  #rows = new Int32Array(0);
+  readonly #width: number;
+  readonly #automaton: Automaton;
+  readonly #letterCount: number;
+  readonly #tables: readonly GroupTable[];
+  readonly #sheet: number;
+  #known = new Uint8Array(0);
+
+  constructor(automaton: Automaton, letterCount: number, tables: readonly GroupTable[], sheet: number) {
+    this.#automaton = automaton;
+    this.#letterCount = letterCount;
+    this.#tables = tables;
+    this.#sheet = sheet;
+    this.#width = letterCount + tables.length + 3;
+  }
+
+  /** One entry of a state's row. */
+  get(state: number, column: number): number {
+    if (this.#known[state] !== 1) this.#learn(state);
+    return this.#rows[state * this.#width + column]!;
+  }
+
+  #learn(state: number): void {
+    const automaton = this.#automaton;
+    const start = automaton.edgeStart(state);
+    const end = automaton.edgeEnd(state);
+    if (automaton.states > this.#known.length) {
+      this.#known = grown(this.#known, 2 * automaton.states);
+      this.#rows = grown(this.#rows, 2 * automaton.states * this.#width);
+    }
+    const at = state * this.#width;
+    this.#rows.fill(state, at, at + this.#letterCount);
+    let ready = 0;
+    let last = 0;
+    let need = 0;
+    automaton.order.letters.forEach((l, p) => {
+      if (!automaton.has(state, p)) need |= 1 << l;
+    });
+    for (let e = start; e < end; e++) {
+      const letter = automaton.edgeLetter[e]!;
+      this.#rows[at + letter] = automaton.edgeNext[e]!;
+      ready |= 1 << letter;
+      if (automaton.edgeLast[e]) last |= 1 << letter;
+    }
+    this.#tables.forEach((table, t) => (this.#rows[at + this.#letterCount + t] = table.placeOf(this.#sheet, state)));
+    this.#rows.set([ready, need, need & ~last], at + this.#letterCount + this.#tables.length);
+    this.#known[state] = 1;
+  }
+}
+
+function lowest(bits: number): number {
+  return 31 - Math.clz32(bits & -bits);
+}
+
+function grown<T extends Int32Array | Uint16Array | Uint8Array | Int8Array>(from: T, length: number): T {
+  const to = new (from.constructor as new (length: number) => T)(length);
+  to.set(from as never);
+  return to;
+}
