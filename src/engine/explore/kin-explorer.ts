@@ -19,9 +19,11 @@ export interface KinRequest {
   count: number;
 }
 
-/** Candidates from which the first print is taken, and more for each further one; near prints are all drawn first, to hang the nearest first. */
+/** Candidates from which the first print is taken, and more for each further one. */
 const FIRST_POOL = 24;
 const DRAWS_EACH = 3;
+/** Near prints are all drawn before the nearest hangs, and more of them: many small edits do not show. */
+const NEAR_DRAWS_EACH = 5;
 
 /**
  * Finds prints from other prints, in steps: nearest first, farthest first, along a walk, or crossed and
@@ -119,7 +121,7 @@ class Draws extends Kin {
     const fresh: Variant[] = [];
     const nearer = this.request.kind === 'nearer';
     for (let left = draws; left > 0 && !this.done; left--) {
-      if (this.attempt < MAX_ATTEMPTS && this.candidates < FIRST_POOL + DRAWS_EACH * (nearer ? this.asked : this.found)) {
+      if (this.attempt < MAX_ATTEMPTS && this.candidates < FIRST_POOL + (nearer ? NEAR_DRAWS_EACH * this.asked : DRAWS_EACH * this.found)) {
         this.draw();
         continue;
       }
