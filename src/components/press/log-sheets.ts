@@ -125,9 +125,8 @@ export class LogSheets extends LitElement {
     const found = new Map(events.map((event) => [`event ${event.id}`, event]));
     return html`${conflicts.slice(0, CONFLICTS_TOLD).map((problem) => {
       const event = found.get(problem.where ?? '');
-      return html`<p class="warn">
-        ${problem.message} ${event === undefined || !MENDED_BY_UNDO.has(problem.code) ? nothing : html`<button @click=${() => void this.undo(event)}>Undo the entry of sheet ${event.sheet}</button>`}
-      </p>`;
+      const mend = event !== undefined && MENDED_BY_UNDO.has(problem.code) ? html` <button @click=${() => void this.undo(event)}>Undo the entry of sheet ${event.sheet}</button>` : nothing;
+      return html`<p class="warn">${problem.message}${mend}</p>`;
     })}
     ${rest > 0 ? html`<p class="warn">And ${counted(rest, 'more contradiction')} in the log.</p>` : nothing}`;
   }

@@ -140,7 +140,7 @@ export class PullSheet extends LitElement {
         <h1>${this.heading}</h1>
         <p class="headline">${counted(sheets, 'sheet')}, ${planHeadline(plan)}</p>
         <p>${boundWords(plan)} ${freeSwapWords(plan)}</p>
-        <p>${[beginWords(plan), endWords(plan), needsWords(plan)].filter((words) => words !== '').join(' ')}</p>
+        <p>${[needsWords(plan), beginWords(plan), endWords(plan)].filter((words) => words !== '').join(' ')}</p>
         ${plan.problems.slice(0, PROBLEMS_PRINTED).map((problem) => html`<p class="defer">${problem.message}</p>`)}
         ${plan.problems.length > PROBLEMS_PRINTED
           ? html`<p>And ${counted(plan.problems.length - PROBLEMS_PRINTED, 'more such warning')}.</p>`
