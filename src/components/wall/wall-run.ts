@@ -71,6 +71,8 @@ export class WallRun {
   private call = 0;
   /** True while pinned prints are drawn. */
   private pinning = false;
+  /** Takes down the wall before the running search, if it still hangs. */
+  private takeDown: () => void = () => {};
 
   constructor(listener: RunListener) {
     this.listener = listener;
@@ -81,7 +83,7 @@ export class WallRun {
    * @param seen prints that the wall keeps away from
    */
   async start(inputs: WallInputs, kin: KinAsk | null = null, seen: readonly SeenPrint[] = []): Promise<void> {
-    this.stop();
+    this.cancel();
     const call = ++this.call;
     const job = newJob();
     this.job = job;
@@ -103,6 +105,7 @@ export class WallRun {
       this.shown = [];
       this.listener.begin(inputs);
     };
+    this.takeDown = begin;
     const wall = desk('wall');
     try {
       const end = await wall.engine.wall(
@@ -185,7 +188,7 @@ export class WallRun {
 
   /** Ends the search and forgets what it found. */
   clear(): void {
-    this.stop();
+    this.cancel();
     this.call++;
     this.job = null;
     this.inputs = null;
@@ -198,8 +201,18 @@ export class WallRun {
     this.variants = [];
   }
 
-  /** Asks the running search to end; what was found stays. */
+  /** Ends the running search at once, however long the worker takes to hear of it; what was found stays. */
   stop(): void {
+    this.cancel();
+    if (this.state !== 'running') return;
+    this.call++;
+    this.job = null;
+    this.takeDown();
+    this.state = 'stopped';
+    this.listener.changed();
+  }
+
+  private cancel(): void {
     if (this.job !== null) void desk('wall').engine.cancel(this.job);
   }
 }
