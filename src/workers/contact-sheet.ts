@@ -1,6 +1,8 @@
-import { concatTransformationMatrix, drawObject, PDFDocument, popGraphicsState, pushGraphicsState, rgb, StandardFonts } from 'pdf-lib';
+import fontkit from '@pdf-lib/fontkit';
+import { concatTransformationMatrix, drawObject, PDFDocument, popGraphicsState, pushGraphicsState, rgb } from 'pdf-lib';
 import { EngineError } from '../engine/base/error.ts';
 import type { Drawer, Pull } from '../engine/stack/types.ts';
+import { PdfSigns } from './pdf-signs.ts';
 import { DrawerPictures } from './pictures.ts';
 import { deflate } from './png-stream.ts';
 import type { Picture } from './wire.ts';
@@ -64,14 +66,6 @@ function check(prints: readonly SheetPrint[]): void {
   }
 }
 
-/**
- * A text in the letters that the fonts of every PDF reader know: those of western Europe, with its
- * quotation marks and dashes (WinAnsiEncoding, ISO 32000-1 annex D, from memory). '?' for all others.
- */
-export function plainText(text: string): string {
-  return text.normalize('NFC').replace(/[^\u0020-\u007e\u00a0-\u00ff\u2013\u2014\u2018-\u201a\u201c-\u201e\u2022\u2026\u20ac\u0152\u0153\u0160\u0161\u0178\u017d\u017e]/gu, '?');
-}
-
 function caption({ index, seed }: SheetPrint): string {
   return `${index + 1}  ${seed}`;
 }
@@ -88,6 +82,7 @@ function rgbOf({ pixels }: Picture): Uint8Array<ArrayBuffer> {
 
 /**
  * A contact sheet as PDF: numbers and seeds are text, pictures are not lossy.
+ * @param typeface a TrueType file, of which the letters that are used go into the PDF
  * @param onPrint gets how many are done; false stops
  * @returns null when stopped
  * @throws EngineError 'sheet.empty', 'sheet.too-many', and as the painting of thumbnails
@@ -96,6 +91,7 @@ export async function sheetPdf(
   drawer: Drawer,
   prints: readonly SheetPrint[],
   options: SheetOptions,
+  typeface: Uint8Array,
   onPrint: (done: number) => boolean | Promise<boolean>,
 ): Promise<Uint8Array<ArrayBuffer> | null> {
   check(prints);
@@ -104,7 +100,10 @@ export async function sheetPdf(
   const rows = Math.max(24, Math.round((lay.heightMm / MM_PER_INCH) * DPI));
   const doc = await PDFDocument.create();
   doc.setTitle(options.title);
-  const font = await doc.embedFont(StandardFonts.Helvetica);
+  doc.registerFontkit(fontkit);
+  // Ligatures would be read back as one sign by programs that search the text.
+  const font = await doc.embedFont(typeface, { subset: true, features: { liga: false } });
+  const signs = new PdfSigns(font);
   const perPage = lay.columns * lay.rowsPerPage;
   let page = doc.addPage();
   for (const [place, print] of prints.entries()) {
@@ -113,7 +112,7 @@ export async function sheetPdf(
       if (place > 0) page = doc.addPage();
       page.setSize(lay.page.widthMm * PT_PER_MM, lay.page.heightMm * PT_PER_MM);
       const y = page.getHeight() - (MARGIN_MM + 3) * PT_PER_MM;
-      page.drawText(plainText(options.title), { x: MARGIN_MM * PT_PER_MM, y, size: 10, font });
+      page.drawText(signs.written(options.title), { x: MARGIN_MM * PT_PER_MM, y, size: 10, font });
       const number = `${Math.floor(place / perPage) + 1} of ${lay.pages}`;
       page.drawText(number, { x: page.getWidth() - MARGIN_MM * PT_PER_MM - font.widthOfTextAtSize(number, 9), y, size: 9, font });
     }
@@ -140,7 +139,7 @@ export async function sheetPdf(
     );
     page.drawRectangle({ x: left, y: foot, width, height, borderWidth: 0.3, borderColor: rgb(0.75, 0.73, 0.7) });
     const size = Math.min(8, Math.max(3.5, (7 * width) / 90));
-    let text = plainText(caption(print));
+    let text = signs.written(caption(print));
     while (text.length > 4 && font.widthOfTextAtSize(text, size) > width + GAP_MM) text = text.slice(0, -1);
     page.drawText(text, { x: left, y: foot - size - 1.5, size, font });
     if (!(await onPrint(place + 1))) return null;

@@ -21,12 +21,15 @@ export interface WallToolsApi {
   /** @returns points × 2, 0 to 1; null when cancelled */
   embed(job: string, points: Float32Array, dimensions: number, seed: string, onProgress: (share: number) => void): Promise<Float32Array | null>;
   difference(drawer: Drawer, a: readonly Pull[], b: readonly Pull[], heightPx: number, overDeltaE: number): DifferencePicture;
-  /** @returns null when cancelled */
+  /**
+   * @param typeface a TrueType file for a PDF; null for a PNG
+   * @returns null when cancelled
+   */
   sheet(
     job: string,
     drawer: Drawer,
     prints: readonly SheetPrint[],
-    kind: 'pdf' | 'png',
+    typeface: Uint8Array | null,
     options: SheetOptions,
     onProgress: (share: number) => void,
   ): Promise<Blob | null>;

@@ -37,14 +37,14 @@ const tools: WallToolsApi = {
     const found = differencePicture(drawer, a, b, heightPx, overDeltaE);
     return Comlink.transfer(found, [found.picture.pixels.buffer]);
   },
-  sheet(job, drawer, prints, kind, options, onProgress) {
+  sheet(job, drawer, prints, typeface, options, onProgress) {
     return goOn(
       job,
       async (step) => {
         // The PDF library is large and seldom wanted.
         const { sheetPdf, sheetPng } = await import('./contact-sheet.ts');
-        if (kind === 'png') return sheetPng(drawer, prints, options, (done) => step(done / prints.length));
-        const bytes = await sheetPdf(drawer, prints, options, (done) => step(done / prints.length));
+        if (typeface === null) return sheetPng(drawer, prints, options, (done) => step(done / prints.length));
+        const bytes = await sheetPdf(drawer, prints, options, typeface, (done) => step(done / prints.length));
         return bytes === null ? null : new Blob([bytes], { type: 'application/pdf' });
       },
       onProgress,

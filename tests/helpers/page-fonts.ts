@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import type { PageFonts } from '../../src/components/press/pdf/page-writer.ts';
+import type { PageFonts } from '../../src/components/ui/page-fonts.ts';
 
 const file = (name: string): Uint8Array => new Uint8Array(readFileSync(fileURLToPath(new URL(`../../node_modules/dejavu-fonts-ttf/ttf/${name}.ttf`, import.meta.url))));
 

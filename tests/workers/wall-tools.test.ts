@@ -1,9 +1,12 @@
 import { loadImage, createCanvas } from '@napi-rs/canvas';
-import { PDFDocument, StandardFonts } from 'pdf-lib';
+import fontkit from '@pdf-lib/fontkit';
+import { PDFDocument } from 'pdf-lib';
 import { describe, expect, it } from 'vitest';
 import { smallProject } from '../helpers/small-project.ts';
 
-import { layOutSheet, plainText, sheetPdf } from '../../src/workers/contact-sheet.ts';
+import { PdfSigns } from '../../src/workers/pdf-signs.ts';
+import { pageFonts } from '../helpers/page-fonts.ts';
+import { layOutSheet, sheetPdf } from '../../src/workers/contact-sheet.ts';
 import { embedSteps } from '../../src/workers/embed.ts';
 import { DrawerPictures } from '../../src/workers/pictures.ts';
 import { printPng, printSize } from '../../src/workers/print-png.ts';
@@ -93,7 +96,7 @@ describe('sheetPdf', () => {
 
   it('should fill pages of the size asked for, with every print on one', async () => {
     const options = { paper: 'a4', columns: 4, title: 'Slack tide', relative: true } as const;
-    const bytes = await sheetPdf(drawer, prints, options, () => true);
+    const bytes = await sheetPdf(drawer, prints, options, pageFonts.plain, () => true);
     const doc = await PDFDocument.load(bytes!);
     const { pages } = layOutSheet(23, options, drawer.paper.widthMm / drawer.paper.heightMm);
     expect(doc.getPageCount()).toBe(pages);
@@ -104,12 +107,13 @@ describe('sheetPdf', () => {
     expect(images.length).toBe(23);
   });
 
-  it('should write quotation marks and dashes, which the plain fonts have', async () => {
-    expect(plainText('“Ebb” – neap’s … × ≈ 潮')).toBe('“Ebb” – neap’s … × ? ?');
-    // pdf-lib's own table of the encoding throws for a letter that is not in it.
-    const font = await (await PDFDocument.create()).embedFont(StandardFonts.Helvetica);
-    const all = plainText(Array.from({ length: 0x3000 }, (_, code) => String.fromCharCode(code)).join(' '));
-    expect(() => font.encodeText(all)).not.toThrow();
+  it('should write seeds in letters of any European script, and a box for others', async () => {
+    const doc = await PDFDocument.create();
+    doc.registerFontkit(fontkit);
+    const signs = new PdfSigns(await doc.embedFont(pageFonts.plain));
+    expect(signs.written('“Ebb” – ≈ Łódź Ψάρι Прилив')).toBe('“Ebb” – ≈ Łódź Ψάρι Прилив');
+    expect(signs.written('潮 3')).toBe('□ 3');
+    expect(signs.missing).toEqual(['潮']);
   });
 
   it('should keep every print within its page', () => {
@@ -121,6 +125,6 @@ describe('sheetPdf', () => {
   });
 
   it('should tell of an empty sheet', async () => {
-    await expect(sheetPdf(drawer, [], { paper: 'a4', columns: 4, title: '', relative: true }, () => true)).rejects.toThrow(/no print/);
+    await expect(sheetPdf(drawer, [], { paper: 'a4', columns: 4, title: '', relative: true }, pageFonts.plain, () => true)).rejects.toThrow(/no print/);
   });
 });

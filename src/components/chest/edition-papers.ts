@@ -98,7 +98,7 @@ export class EditionPapers extends LitElement {
     this.busy = true;
     const { recipe, edition, size, visit } = this;
     try {
-      const [{ editionPdf }, { pageFonts }] = await Promise.all([import('./edition-pdf.ts'), import('../press/pdf/page-fonts.ts')]);
+      const [{ editionPdf }, { pageFonts }] = await Promise.all([import('./edition-pdf.ts'), import('../ui/page-fonts.ts')]);
       const png = await imageOf(await recipePicture(recipe, PICTURE_ROWS, this.relative));
       const picture = new Uint8Array(await png.arrayBuffer());
       const { bytes, missing } = await editionPdf(recipe, edition, { size, picture, fonts: await pageFonts(), visit, dayOf });

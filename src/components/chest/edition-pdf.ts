@@ -1,7 +1,8 @@
 import { type Edition, editionFacts, type EditionFacts } from '../../engine/log/edition.ts';
 import { type EditionRecord, printedOrder } from '../../engine/log/edition-sheets.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
-import { type PageFonts, type PageName, PageWriter } from '../press/pdf/page-writer.ts';
+import type { PageFonts } from '../ui/page-fonts.ts';
+import { type PageName, PageWriter } from '../press/pdf/page-writer.ts';
 import type { PdfFile } from '../press/pdf/pull-sheet-pdf.ts';
 import { wrappedTable } from '../press/pdf/tables.ts';
 import { counted } from '../ui/words.ts';

@@ -35,7 +35,7 @@ export class PdfChoice extends LitElement {
     this.busy = true;
     const { made, pictures, heading, size } = this;
     try {
-      const [{ pullSheetPdf }, { pageFonts }] = await Promise.all([import('./pdf/pull-sheet-pdf.ts'), import('./pdf/page-fonts.ts')]);
+      const [{ pullSheetPdf }, { pageFonts }] = await Promise.all([import('./pdf/pull-sheet-pdf.ts'), import('../ui/page-fonts.ts')]);
       for (const card of made.plan.cards) {
         for (const { recipe, before, after } of card.states) {
           if (before.length > 0) pictures.of(made.recipes[recipe]!, before);

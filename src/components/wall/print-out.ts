@@ -4,6 +4,7 @@ import type { Variant } from '../../engine/explore/types.ts';
 import type { Drawer } from '../../engine/stack/types.ts';
 import { newJob, onMessage, sentenceOf, wallTools } from '../../workers/client.ts';
 import { download, fileNameOf } from '../ui/download.ts';
+import { pageFonts } from '../ui/page-fonts.ts';
 import { controls } from '../ui/styles.ts';
 
 const MM_PER_INCH = 25.4;
@@ -104,7 +105,7 @@ export class PrintOut extends LitElement {
       const title = `“${first.seed}”: ${this.which}`;
       const file = this.single
         ? await tools.print(job, drawer, first.pulls, { widthMm, dpi, relative }, onProgress)
-        : await tools.sheet(job, drawer, prints, kind, { paper, columns, title, relative }, onProgress);
+        : await tools.sheet(job, drawer, prints, kind === 'pdf' ? (await pageFonts()).plain : null, { paper, columns, title, relative }, onProgress);
       if (this.job !== job || file === null) return;
       const name = this.single ? `${first.seed} ${first.index + 1} ${widthMm} mm` : `${first.seed} contact sheet`;
       download(fileNameOf(name, this.single ? 'png' : kind), file, file.type);

@@ -131,9 +131,9 @@ describe('PageWriter', () => {
   });
   it('should put a box for what the fonts lack, and say so', async () => {
     const out = await PageWriter.open('A4', 'x', fonts);
-    expect(out.written('潮 tide\t潮')).toBe('□ tide □');
+    expect(out.signs.written('潮 tide\t潮')).toBe('□ tide □');
     expect(out.missing).toEqual(['潮']);
-    expect(out.written('e\u0301')).toBe('é');
+    expect(out.signs.written('e\u0301')).toBe('é');
   });
   it('should break a word that is wider than its place', async () => {
     const out = await PageWriter.open('A4', 'x', fonts);

@@ -1,6 +1,8 @@
 import fontkit from '@pdf-lib/fontkit';
 import { degrees, PDFDocument, type PDFFont, type PDFImage, type PDFPage, rgb } from 'pdf-lib';
 import type { Pull } from '../../../engine/stack/types.ts';
+import { PdfSigns } from '../../../workers/pdf-signs.ts';
+import type { PageFonts } from '../../ui/page-fonts.ts';
 
 /** Points a millimetre. */
 export const PT_PER_MM = 72 / 25.4;
@@ -13,12 +15,6 @@ const MARGIN_PT = 14 * PT_PER_MM;
 const BLACK = rgb(0.08, 0.07, 0.06);
 const SOFT = rgb(0.38, 0.36, 0.33);
 const LINE = rgb(0.72, 0.7, 0.66);
-
-/** The two TrueType fonts that a PDF is written in. */
-export interface PageFonts {
-  plain: Uint8Array;
-  bold: Uint8Array;
-}
 
 /** Draws one state of a recipe's sheet into a box, and gives how wide it is. */
 export type DrawState = (recipe: number, pulls: readonly Pull[], x: number, top: number, height: number) => Promise<number>;
@@ -41,8 +37,7 @@ export class PageWriter {
   private landscape = false;
   private readonly plain: PDFFont;
   private readonly bold: PDFFont;
-  private readonly known = new Set<number>();
-  private readonly lacking = new Set<string>();
+  readonly signs: PdfSigns;
   private page!: PDFPage;
   /** Where the next line begins. */
   y = 0;
@@ -52,7 +47,7 @@ export class PageWriter {
     this.size = size;
     this.plain = plain;
     this.bold = bold;
-    for (const code of plain.getCharacterSet()) this.known.add(code);
+    this.signs = new PdfSigns(plain);
     this.newPage();
   }
 
@@ -68,7 +63,7 @@ export class PageWriter {
 
   /** Signs that were to be written and are in no font, as they were found. */
   get missing(): readonly string[] {
-    return [...this.lacking];
+    return this.signs.missing;
   }
 
   get left(): number {
@@ -97,31 +92,18 @@ export class PageWriter {
     if (this.room < height && this.y > MARGIN_PT) this.newPage(this.landscape);
   }
 
-  /** Text in signs that the fonts have: accents are taken off where need be, else a box. */
-  written(text: string): string {
-    return [...text.normalize('NFC').replace(/\s/gu, ' ')]
-      .map((sign) => {
-        if (this.known.has(sign.codePointAt(0)!)) return sign;
-        const bare = sign.normalize('NFKD').replace(/\p{M}/gu, '');
-        if (bare !== '' && [...bare].every((each) => this.known.has(each.codePointAt(0)!))) return bare;
-        this.lacking.add(sign);
-        return '□';
-      })
-      .join('');
-  }
-
   private fontOf({ bold }: TextStyle): PDFFont {
     return bold === true ? this.bold : this.plain;
   }
 
   widthOf(text: string, style: TextStyle = {}): number {
-    return this.fontOf(style).widthOfTextAtSize(this.written(text), style.size ?? 12);
+    return this.fontOf(style).widthOfTextAtSize(this.signs.written(text), style.size ?? 12);
   }
 
   /** One line whose top is at `top`; cut with dots where it is wider than `most`. */
   line(text: string, x: number, top: number, style: TextStyle = {}, most = Infinity): void {
     const size = style.size ?? 12;
-    let shown = this.written(text);
+    let shown = this.signs.written(text);
     const font = this.fontOf(style);
     if (font.widthOfTextAtSize(shown, size) > most) {
       while (shown.length > 1 && font.widthOfTextAtSize(`${shown}…`, size) > most) shown = shown.slice(0, -1);
@@ -132,7 +114,7 @@ export class PageWriter {
 
   /** One line that runs upwards from `bottom`, its left side turned down. @param x where its letters' feet stand */
   upright(text: string, x: number, bottom: number, style: TextStyle = {}): void {
-    this.page.drawText(this.written(text), {
+    this.page.drawText(this.signs.written(text), {
       x,
       y: this.height - bottom,
       size: style.size ?? 12,

@@ -12,7 +12,8 @@ import { beginWords, boundWords, capital, endWords, freeSwapWords, layWords, nee
 import { tickGroups } from '../ticks.ts';
 import { dayPlanPages } from './day-plan.ts';
 import { gridPages } from './grid-pages.ts';
-import { type DrawState, type PageFonts, type PageName, PageWriter } from './page-writer.ts';
+import type { PageFonts } from '../../ui/page-fonts.ts';
+import { type DrawState, type PageName, PageWriter } from './page-writer.ts';
 import { passportPages } from './passports.ts';
 import { supplyPages } from './supply-pages.ts';
 

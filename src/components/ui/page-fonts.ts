@@ -1,6 +1,11 @@
 import boldUrl from 'dejavu-fonts-ttf/ttf/DejaVuSansCondensed-Bold.ttf?url';
 import plainUrl from 'dejavu-fonts-ttf/ttf/DejaVuSansCondensed.ttf?url';
-import type { PageFonts } from './page-writer.ts';
+
+/** The two TrueType fonts that a PDF is written in. */
+export interface PageFonts {
+  plain: Uint8Array;
+  bold: Uint8Array;
+}
 
 let fonts: Promise<PageFonts> | undefined;
 
