@@ -1,8 +1,8 @@
+import { rangesText } from '../../engine/base/words.ts';
 import type { EditionCounts, ScreenFate } from '../../engine/log/edition.ts';
 import type { EditionSheet } from '../../engine/log/edition-sheets.ts';
 import type { VisitHead } from '../../engine/log/types.ts';
 import { deviationWords } from '../press/log-words.ts';
-import { rangesText } from '../press/plan-words.ts';
 import { counted } from '../ui/words.ts';
 
 /** 'Variable edition (EV) of 20, numbered EV 1/20 to EV 20/20', then a line for each class of proof. */

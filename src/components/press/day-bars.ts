@@ -1,10 +1,11 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { minutesText } from '../../engine/base/words.ts';
 import type { DayPart, PartKind } from '../../engine/pullorder/types.ts';
 import type { PressPlan } from '../../engine/output/visit.ts';
 import { inkHexes } from '../ui/ink-chip.ts';
 import { controls } from '../ui/styles.ts';
-import { minutesText, wallClock } from './plan-words.ts';
+import { wallClock } from './plan-words.ts';
 import { waitWords } from './drying-words.ts';
 
 const KIND_WORDS: Record<PartKind, string> = {

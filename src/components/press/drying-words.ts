@@ -1,5 +1,6 @@
+import { minutesText } from '../../engine/base/words.ts';
 import type { PressPlan } from '../../engine/output/visit.ts';
-import { listed, minutesText, wallClock } from './plan-words.ts';
+import { listed, wallClock } from './plan-words.ts';
 
 type Timed = Pick<PressPlan, 'cards' | 'times' | 'clock'>;
 

@@ -1,7 +1,8 @@
+import { minutesText, rangesText } from '../../engine/base/words.ts';
 import type { FitChoice, FitStep } from '../../engine/output/what-to-drop.ts';
 import { counted } from '../ui/words.ts';
 import type { MadePlan } from './plan-run.ts';
-import { listed, minutesText, rangesText } from './plan-words.ts';
+import { listed } from './plan-words.ts';
 
 type Of = Pick<MadePlan, 'input'>;
 

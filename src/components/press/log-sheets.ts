@@ -1,6 +1,7 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
+import { rangesText } from '../../engine/base/words.ts';
 import type { SheetAsPulled } from '../../engine/log/as-pulled.ts';
 import type { LogEvent } from '../../engine/log/types.ts';
 import { checkLog } from '../../engine/log/check.ts';
@@ -10,7 +11,7 @@ import { counted } from '../ui/words.ts';
 import type { Happening, LogKeeper } from './log-keeper.ts';
 import { keepSheet, bringInLog, saveLog } from './log-files.ts';
 import { eventWords, sheetWords } from './log-words.ts';
-import { rangesText, recipeLetter } from './plan-words.ts';
+import { recipeLetter } from './plan-words.ts';
 import { printImage } from './print-image.ts';
 import type { StatePictures } from './state-pictures.ts';
 import type { AppStore } from '../app-store.ts';

@@ -117,15 +117,6 @@ export function layShort(card: Pick<SetUpCard, 'dxMm' | 'dyMm' | 'turnDeg'>): st
   return lay.length === 0 ? 'no offset' : lay.join(', ');
 }
 
-/** '25 min', '1 h 5 min', '2 h'. */
-export function minutesText(minutes: number): string {
-  const whole = Math.round(minutes);
-  const hours = Math.floor(whole / 60);
-  const rest = whole % 60;
-  if (hours === 0) return `${rest} min`;
-  return rest === 0 ? `${hours} h` : `${hours} h ${rest} min`;
-}
-
 /** '9:05' of minutes after midnight; past midnight it goes round. */
 export function clockText(minute: number): string {
   const whole = Math.round(minute) % (24 * 60);
@@ -141,19 +132,6 @@ export function wallClock(plan: Pick<PressPlan, 'clock'>, minute: number): strin
 export function timeWords(plan: Pick<PressPlan, 'clock' | 'times'>, time: CardTime): string {
   const bed = plan.times.some((other) => other.bed > 0) ? `, bed ${time.bed + 1}` : '';
   return `Day ${time.day}${bed}, ${wallClock(plan, time.startMinute)} to ${wallClock(plan, time.endMinute)}`;
-}
-
-/** '1–5, 8, 10–12' from ascending numbers. */
-export function rangesText(numbers: readonly number[]): string {
-  const parts: string[] = [];
-  for (let i = 0; i < numbers.length; ) {
-    let end = i;
-    while (numbers[end + 1] === numbers[end]! + 1) end++;
-    if (end - i >= 2) parts.push(`${numbers[i]}–${numbers[end]}`);
-    else for (let k = i; k <= end; k++) parts.push(String(numbers[k]));
-    i = end + 1;
-  }
-  return parts.join(', ');
 }
 
 /** Names a recipe in grids and on cards: A, B, … Z, AA. */

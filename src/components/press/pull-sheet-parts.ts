@@ -1,10 +1,11 @@
 import { html, nothing } from 'lit';
+import { rangesText } from '../../engine/base/words.ts';
 import type { SetUpCard } from '../../engine/output/set-up-cards.ts';
 import { counted } from '../ui/words.ts';
 import { waitWords } from './drying-words.ts';
 import { passportsOf } from './passports.ts';
 import type { MadePlan } from './plan-run.ts';
-import { layWords, rangesText, recipeLetter, setUpTags, wallClock } from './plan-words.ts';
+import { layWords, recipeLetter, setUpTags, wallClock } from './plan-words.ts';
 
 /** 'Rust', and only what is not as usual: '; 2.0 mm left; 2 strokes'. */
 export function howWords(card: SetUpCard): string {

@@ -1,5 +1,6 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { rangesText } from '../../engine/base/words.ts';
 import type { CardState, SetUpCard } from '../../engine/output/set-up-cards.ts';
 import '../ui/ink-chip.ts';
 import { controls } from '../ui/styles.ts';
@@ -7,7 +8,7 @@ import { counted } from '../ui/words.ts';
 import { CAUTIONS, CAUTIONS_DEFER } from './cautions.ts';
 import { dryWords, waitWords } from './drying-words.ts';
 import { offsetDiagram } from './offset-diagram.ts';
-import { beginWords, boundWords, capital, endWords, freeSwapWords, layWords, needsWords, planHeadline, rangesText, recipeLetter, setUpTags, timeWords } from './plan-words.ts';
+import { beginWords, boundWords, capital, endWords, freeSwapWords, layWords, needsWords, planHeadline, recipeLetter, setUpTags, timeWords } from './plan-words.ts';
 import { mixWords } from './mix-words.ts';
 import type { MadePlan } from './plan-run.ts';
 import { printImage } from './print-image.ts';

@@ -1,13 +1,14 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
+import { rangesText } from '../../engine/base/words.ts';
 import type { CardState } from '../../engine/output/set-up-cards.ts';
 import '../ui/ink-chip.ts';
 import { controls } from '../ui/styles.ts';
 import { counted } from '../ui/words.ts';
 import { dryWords, waitWords } from './drying-words.ts';
 import { offsetDiagram } from './offset-diagram.ts';
-import { capital, layWords, listed, rangesText, recipeLetter, setUpTags, timeWords } from './plan-words.ts';
+import { capital, layWords, listed, recipeLetter, setUpTags, timeWords } from './plan-words.ts';
 import { mixWords } from './mix-words.ts';
 import type { MadePlan } from './plan-run.ts';
 import { setUpCardStyle } from './set-up-card-style.ts';

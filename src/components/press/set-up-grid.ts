@@ -1,12 +1,13 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { minutesText, rangesText } from '../../engine/base/words.ts';
 import type { SetUpCard } from '../../engine/output/set-up-cards.ts';
 import type { PressPlan } from '../../engine/output/visit.ts';
 import '../ui/ink-chip.ts';
 import { inkHexes } from '../ui/ink-chip.ts';
 import { controls } from '../ui/styles.ts';
 import { counted } from '../ui/words.ts';
-import { layShort, layWords, minutesText, rangesText, recipeLetter, setUpTags } from './plan-words.ts';
+import { layShort, layWords, recipeLetter, setUpTags } from './plan-words.ts';
 import { waitWords } from './drying-words.ts';
 import { setUpGridStyle } from './set-up-grid-style.ts';
 import { type SheetColumn, sheetGrid } from './sheet-columns.ts';

@@ -1,4 +1,5 @@
 import { css, html, nothing } from 'lit';
+import { minutesText } from '../../engine/base/words.ts';
 import type { PressPlan } from '../../engine/output/visit.ts';
 import { paperToCut, REJECTS_A_PULL, withRejects } from '../../engine/output/visit-needs.ts';
 import { stackMinutesOf } from '../../engine/ink/drying.ts';
@@ -7,7 +8,7 @@ import '../ui/ink-chip.ts';
 import { counted } from '../ui/words.ts';
 import type { MadePlan } from './plan-run.ts';
 import { inkSplit, screensToMake } from './supply-figures.ts';
-import { gramsText, minutesText, recipeLetter } from './plan-words.ts';
+import { gramsText, recipeLetter } from './plan-words.ts';
 
 export const supplyStyles = css`
   table.supplies {

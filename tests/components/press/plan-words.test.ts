@@ -10,9 +10,7 @@ import {
   layShort,
   layWords,
   listed,
-  minutesText,
   planHeadline,
-  rangesText,
   recipeLetter,
   setUpTags,
   timeWords,
@@ -153,16 +151,8 @@ describe('waitWords', () => {
   });
 });
 
-describe('rangesText', () => {
-  it('should join runs of three and more and keep the rest apart', () => {
-    expect(rangesText([1, 2, 3, 4, 5, 8, 10, 11])).toBe('1–5, 8, 10, 11');
-    expect(rangesText([])).toBe('');
-  });
-});
-
 describe('small words', () => {
-  it('should write minutes, clock, lists and letters', () => {
-    expect([minutesText(25), minutesText(60), minutesText(65)]).toEqual(['25 min', '1 h', '1 h 5 min']);
+  it('should write clock, lists and letters', () => {
     expect([clockText(80), clockText(570), clockText(1500)]).toEqual(['1:20', '9:30', '1:00']);
     expect([listed([]), listed(['a']), listed(['a', 'b', 'c'])]).toEqual(['', 'a', 'a, b and c']);
     expect([0, 25, 26, 27, 51, 52, 701, 702].map(recipeLetter)).toEqual(['A', 'Z', 'AA', 'AB', 'AZ', 'BA', 'ZZ', 'AAA']);

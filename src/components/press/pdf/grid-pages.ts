@@ -1,8 +1,9 @@
+import { rangesText } from '../../../engine/base/words.ts';
 import { srgbHexFromLab } from '../../../engine/colour/screen-colour.ts';
 import type { PressPlan } from '../../../engine/output/visit.ts';
 import { counted } from '../../ui/words.ts';
 import { waitWords } from '../drying-words.ts';
-import { layShort, layWords, rangesText, recipeLetter } from '../plan-words.ts';
+import { layShort, layWords, recipeLetter } from '../plan-words.ts';
 import { type SheetColumn, type SheetGrid, sheetGrid } from '../sheet-columns.ts';
 import type { PageWriter } from './page-writer.ts';
 

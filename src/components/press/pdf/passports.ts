@@ -1,7 +1,8 @@
+import { rangesText } from '../../../engine/base/words.ts';
 import { counted } from '../../ui/words.ts';
 import { passportsOf } from '../passports.ts';
 import type { MadePlan } from '../plan-run.ts';
-import { rangesText, recipeLetter } from '../plan-words.ts';
+import { recipeLetter } from '../plan-words.ts';
 import { howWords } from '../pull-sheet-parts.ts';
 import type { DrawState, PageWriter } from './page-writer.ts';
 

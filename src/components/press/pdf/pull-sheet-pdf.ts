@@ -1,4 +1,5 @@
 import type { PDFImage } from 'pdf-lib';
+import { rangesText } from '../../../engine/base/words.ts';
 import { srgbHexFromLab } from '../../../engine/colour/screen-colour.ts';
 import type { CardState, SetUpCard } from '../../../engine/output/set-up-cards.ts';
 import { pullRings } from '../../../engine/shapes/placed.ts';
@@ -8,7 +9,7 @@ import { CAUTIONS, CAUTIONS_DEFER } from '../cautions.ts';
 import { dryWords, waitWords } from '../drying-words.ts';
 import { mixWords } from '../mix-words.ts';
 import type { MadePlan } from '../plan-run.ts';
-import { beginWords, boundWords, capital, endWords, freeSwapWords, layWords, needsWords, planHeadline, rangesText, recipeLetter, setUpTags, timeWords } from '../plan-words.ts';
+import { beginWords, boundWords, capital, endWords, freeSwapWords, layWords, needsWords, planHeadline, recipeLetter, setUpTags, timeWords } from '../plan-words.ts';
 import { tickGroups } from '../ticks.ts';
 import { dayPlanPages } from './day-plan.ts';
 import { gridPages } from './grid-pages.ts';

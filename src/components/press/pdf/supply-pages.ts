@@ -1,8 +1,9 @@
+import { minutesText } from '../../../engine/base/words.ts';
 import { stackMinutesOf } from '../../../engine/ink/drying.ts';
 import { paperToCut } from '../../../engine/output/visit-needs.ts';
 import { counted } from '../../ui/words.ts';
 import type { MadePlan } from '../plan-run.ts';
-import { gramsText, minutesText, recipeLetter } from '../plan-words.ts';
+import { gramsText, recipeLetter } from '../plan-words.ts';
 import { GRAMS_NOTE, OVERS_NOTE, screensToMake } from '../supply-figures.ts';
 import type { PageWriter } from './page-writer.ts';
 
