@@ -1,9 +1,9 @@
 import { html, nothing } from 'lit';
 import { rangesText } from '../../engine/base/words.ts';
+import { passportsOf } from '../../engine/output/passports.ts';
 import type { SetUpCard } from '../../engine/output/set-up-cards.ts';
 import { counted } from '../ui/words.ts';
 import { waitWords } from './drying-words.ts';
-import { passportsOf } from './passports.ts';
 import type { MadePlan } from './plan-run.ts';
 import { layWords, recipeLetter, setUpTags, wallClock } from './plan-words.ts';
 
@@ -41,7 +41,7 @@ export function dayTables({ plan }: MadePlan) {
 
 /** For each kind of sheet its whole stack, first down first. @param image draws a recipe's finished print */
 export function passportList(made: MadePlan, image: (recipe: number) => unknown) {
-  return passportsOf(made).map(
+  return passportsOf(made.plan).map(
     ({ recipe, sheets, setUps }) => html`<article class="passport">
       ${image(recipe)}
       <div>

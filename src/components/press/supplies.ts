@@ -1,5 +1,6 @@
 import { css, html, nothing } from 'lit';
 import { minutesText } from '../../engine/base/words.ts';
+import { screensToMake } from '../../engine/output/screens-to-make.ts';
 import type { PressPlan } from '../../engine/output/visit.ts';
 import { paperToCut, REJECTS_A_PULL, withRejects } from '../../engine/output/visit-needs.ts';
 import { stackMinutesOf } from '../../engine/ink/drying.ts';
@@ -7,7 +8,7 @@ import type { VisitInk } from '../../engine/output/registry.ts';
 import '../ui/ink-chip.ts';
 import { counted } from '../ui/words.ts';
 import type { MadePlan } from './plan-run.ts';
-import { inkSplit, screensToMake } from './supply-figures.ts';
+import { inkSplit } from './supply-figures.ts';
 import { gramsText, recipeLetter } from './plan-words.ts';
 
 export const supplyStyles = css`
@@ -172,8 +173,8 @@ export function paperTable({ plan, recipes, input }: MadePlan) {
 }
 
 /** Frames to have at hand, in the order in which they are first mounted. */
-export function screenTable(made: Pick<MadePlan, 'plan' | 'recipes'>) {
-  const { screens, filmM2 } = screensToMake(made);
+export function screenTable({ plan, recipes }: Pick<MadePlan, 'plan' | 'recipes'>) {
+  const { screens, filmM2 } = screensToMake(plan, recipes);
   return html`<table class="supplies">
     <caption class="visually-hidden">
       Screens

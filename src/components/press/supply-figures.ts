@@ -1,6 +1,4 @@
-import type { VisitScreen } from '../../engine/output/registry.ts';
 import type { InkNeed } from '../../engine/output/visit.ts';
-import type { MadePlan } from './plan-run.ts';
 import { gramsText } from './plan-words.ts';
 
 /** Where the grams come from, since most of it is from memory. */
@@ -17,26 +15,4 @@ export function inkSplit(need: Partial<InkNeed>): string {
   if (printedG === undefined) return '';
   const parts = [['sheets', printedG], ['proofs', proofsG], ['left behind', lossG], ['safety', safetyG]] as const;
   return parts.filter(([, grams]) => grams > 0).map(([word, grams]) => `${word} ${gramsText(grams)}\u00a0g`).join(', ');
-}
-
-export interface ScreenToMake {
-  screen: VisitScreen;
-  /** Number of the first set-up that it is in. */
-  first: number;
-  mounts: number;
-  /** Film for its stencil: as large as the sheet it prints on, m². */
-  areaM2: number;
-}
-
-/** Frames to have at hand, in the order in which they are first mounted, and the film they take. */
-export function screensToMake({ plan, recipes }: Pick<MadePlan, 'plan' | 'recipes'>): { screens: ScreenToMake[]; filmM2: number } {
-  const screens = new Map<string, ScreenToMake>();
-  for (const card of plan.cards) {
-    const known = screens.get(card.screen.key);
-    const { widthMm, heightMm } = recipes[card.states[0]!.recipe]!.paper;
-    if (known === undefined) screens.set(card.screen.key, { screen: card.screen, first: card.number, mounts: 1, areaM2: (widthMm * heightMm) / 1e6 });
-    else if (card.mount) known.mounts++;
-  }
-  const all = [...screens.values()];
-  return { screens: all, filmM2: all.reduce((sum, { areaM2 }) => sum + areaM2, 0) };
 }

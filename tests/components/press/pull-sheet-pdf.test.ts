@@ -2,10 +2,8 @@ import fontkit from '@pdf-lib/fontkit';
 import { PDFDocument } from 'pdf-lib';
 import { describe, expect, it } from 'vitest';
 import { PAGE_SIZES, PageWriter, PT_PER_MM } from '../../../src/components/press/pdf/page-writer.ts';
-import { passportsOf } from '../../../src/components/press/passports.ts';
 import { pullSheetPdf } from '../../../src/components/press/pdf/pull-sheet-pdf.ts';
 import type { MadePlan } from '../../../src/components/press/plan-run.ts';
-import { screensToMake } from '../../../src/components/press/supply-figures.ts';
 import { planVisit, type PressPlan } from '../../../src/engine/output/visit.ts';
 import { recipeOf } from '../../../src/engine/recipe/write.ts';
 import { pageFonts as fonts } from '../../helpers/page-fonts.ts';
@@ -145,29 +143,5 @@ describe('PageWriter', () => {
   it('should be as wide as its paper', async () => {
     const out = await PageWriter.open('A4', 'x', fonts);
     expect(out.width).toBeCloseTo(PAGE_SIZES.A4[0] * PT_PER_MM, 9);
-  });
-});
-
-describe('passportsOf', () => {
-  it('should hold every sheet once, with all the set-ups that it goes through', () => {
-    const visit = made(5);
-    const all = passportsOf(visit);
-    expect(all.flatMap(({ sheets }) => sheets).sort((a, b) => a - b)).toEqual([1, 2, 3, 4, 5, 6, 7]);
-    for (const { sheets, setUps } of all) {
-      for (const [at, card] of visit.plan.cards.entries()) {
-        for (const sheet of sheets) expect(card.sheets.includes(sheet)).toBe(setUps.includes(at));
-      }
-    }
-  });
-});
-
-describe('screensToMake', () => {
-  it('should count each frame once, with film as large as its sheet', () => {
-    const visit = made(2);
-    const { screens, filmM2 } = screensToMake(visit);
-    const { widthMm, heightMm } = first.paper;
-    expect(screens.map(({ screen }) => screen.key).sort()).toEqual(['1', '2', '3']);
-    expect(screens.reduce((sum, { mounts }) => sum + mounts, 0)).toBe(visit.plan.mounts);
-    expect(filmM2).toBeCloseTo((3 * widthMm * heightMm) / 1e6, 9);
   });
 });

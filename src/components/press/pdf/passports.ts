@@ -1,6 +1,6 @@
 import { rangesText } from '../../../engine/base/words.ts';
+import { passportsOf } from '../../../engine/output/passports.ts';
 import { counted } from '../../ui/words.ts';
-import { passportsOf } from '../passports.ts';
 import type { MadePlan } from '../plan-run.ts';
 import { recipeLetter } from '../plan-words.ts';
 import { howWords } from '../pull-sheet-parts.ts';
@@ -11,7 +11,7 @@ export async function passportPages(out: PageWriter, made: MadePlan, draw: DrawS
   const { plan } = made;
   out.newPage();
   out.heading('Sheets');
-  for (const { recipe, sheets, setUps } of passportsOf(made)) {
+  for (const { recipe, sheets, setUps } of passportsOf(plan)) {
     const picture = 110;
     // A passport stands on one page where one can hold it.
     out.need(Math.min(out.height - 140, Math.max(picture, 46 + setUps.length * 19) + 24));

@@ -1,10 +1,11 @@
 import { minutesText } from '../../../engine/base/words.ts';
 import { stackMinutesOf } from '../../../engine/ink/drying.ts';
+import { screensToMake } from '../../../engine/output/screens-to-make.ts';
 import { paperToCut } from '../../../engine/output/visit-needs.ts';
 import { counted } from '../../ui/words.ts';
 import type { MadePlan } from '../plan-run.ts';
 import { gramsText, recipeLetter } from '../plan-words.ts';
-import { GRAMS_NOTE, OVERS_NOTE, screensToMake } from '../supply-figures.ts';
+import { GRAMS_NOTE, OVERS_NOTE } from '../supply-figures.ts';
 import type { PageWriter } from './page-writer.ts';
 
 /** From line to line where a cell takes several. */
@@ -45,7 +46,7 @@ export function supplyPages(out: PageWriter, made: MadePlan): void {
   const { plan, recipes, input } = made;
   out.newPage();
   out.heading('Screens');
-  const { screens, filmM2 } = screensToMake(made);
+  const { screens, filmM2 } = screensToMake(plan, recipes);
   rows(
     out,
     ['Screen', 'Mesh', 'First in', 'Mounted', 'Film'],
