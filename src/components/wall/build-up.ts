@@ -3,7 +3,7 @@ import { customElement, property, query, state } from 'lit/decorators.js';
 import type { Drawer, Pull } from '../../engine/stack/types.ts';
 import { desk, sentenceOf } from '../../workers/client.ts';
 import type { Picture } from '../../workers/wire.ts';
-import type { Frame } from '../canvas/wall-scene.ts';
+import type { Frame } from '../canvas/print-frame.ts';
 
 const LEAST_PX = 320;
 const WHOLE_MS = 3600;
