@@ -1,4 +1,5 @@
-import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import { html, nothing, type ReactiveController, type ReactiveControllerHost } from 'lit';
+import { live } from 'lit/directives/live.js';
 
 /** Keeps the screen lit while hands are wet with ink; the browser lets go when the page is hidden. */
 export class KeepAwake implements ReactiveController {
@@ -45,4 +46,17 @@ export class KeepAwake implements ReactiveController {
       this.host.requestUpdate();
     }
   }
+}
+
+/** The box that asks for it; nothing where the browser cannot. */
+export function awakeBox(awake: KeepAwake) {
+  return awake.possible
+    ? html`<label
+        ><input
+          type="checkbox"
+          .checked=${live(awake.wanted)}
+          @change=${(event: Event) => void awake.set((event.target as HTMLInputElement).checked)}
+        />Keep this screen awake</label
+      >`
+    : nothing;
 }

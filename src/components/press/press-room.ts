@@ -1,26 +1,25 @@
 import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
-import { live } from 'lit/directives/live.js';
-import type { Problem } from '../../engine/base/error.ts';
 import type { VisitHead } from '../../engine/log/types.ts';
+import { visitHeadOf } from '../../engine/log/visit-head.ts';
 import type { VisitInput } from '../../engine/output/visit.ts';
 import type { FitChoice } from '../../engine/output/what-to-drop.ts';
-import type { PressSettings, VisitRun } from '../../engine/project/types.ts';
-import type { Recipe } from '../../engine/recipe/types.ts';
+import { takenFit } from '../../engine/project/take-fit.ts';
+import { sameVisitInput, visitInputOf } from '../../engine/project/visit-input.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import { sentenceOf } from '../../workers/client.ts';
 import { controls } from '../ui/styles.ts';
 import { counted } from '../ui/words.ts';
-import { CAUTIONS, CAUTIONS_DEFER } from './cautions.ts';
 import './day-bars.ts';
 import './fit-choices.ts';
-import { KeepAwake } from './keep-awake.ts';
+import { haveReady } from './have-ready.ts';
+import { awakeBox, KeepAwake } from './keep-awake.ts';
 import { LogKeeper } from './log-keeper.ts';
 import './log-press.ts';
 import './log-sheets.ts';
 import type { LogPress } from './log-press.ts';
 import { tickedAgain, tickedOff, ticksOf } from './log-ticks.ts';
-import { beginWords, boundWords, endWords, freeSwapWords, needsWords, planHeadline } from './plan-words.ts';
+import { planHead } from './plan-head.ts';
 import { type MadePlan, PlanRun } from './plan-run.ts';
 import { PressKeeper } from './press-record.ts';
 import './pdf-choice.ts';
@@ -31,14 +30,10 @@ import './set-up-card.ts';
 import type { Tick } from './set-up-card.ts';
 import './set-up-grid.ts';
 import { StatePictures } from './state-pictures.ts';
-import './studio-figures.ts';
-import { inkTable, paperTable, screenTable, stockTable, supplyStyles } from './supplies.ts';
-import { GRAMS_NOTE, OVERS_NOTE } from './supply-figures.ts';
+import { supplyStyles } from './supplies.ts';
 import { nextSetUp, setUpsDone } from './ticks.ts';
 import { visitNow } from './visit-now.ts';
-import './visit-runs.ts';
-
-const PROBLEMS_TOLD = 2;
+import { nothingKept, whatToPrint } from './what-to-print.ts';
 
 /** The printer's room: what to print, in which order, with what. */
 @customElement('press-room')
@@ -114,22 +109,13 @@ export class PressRoom extends LitElement {
     return !this.hasUpdated || this.store.room === 'press' || changed.size > 0;
   }
 
-  private get runs(): { recipe: Recipe; sheets: number }[] {
-    const { recipes, visit } = this.store.project;
-    return recipes.flatMap((recipe) => {
-      const sheets = visit.find((run) => run.recipe === recipe.id)?.sheets ?? 0;
-      return sheets > 0 ? [{ recipe, sheets }] : [];
-    });
-  }
-
   private get input(): VisitInput {
-    const { explore, press } = this.store.project;
-    return { runs: this.runs, press, minDeltaE: explore.minDeltaE, seed: explore.seed };
+    return visitInputOf(this.store.project);
   }
 
   private get outOfDate(): boolean {
     const made = this.run.made?.input;
-    return made !== undefined && !sameInput(made, this.input);
+    return made !== undefined && !sameVisitInput(made, this.input);
   }
 
   /** Numbers of the sheets that have left the visit. */
@@ -157,26 +143,16 @@ export class PressRoom extends LitElement {
   }
 
   /** Takes up what makes the visit fit, as one step to undo, with the order that was made for it. */
-  private fit({ runs, press, plan }: FitChoice): void {
-    const { project } = this.store;
-    const thinned = new Map<string, Recipe>();
-    for (const { recipe } of runs) {
-      if (!project.recipes.some((kept) => kept.id === recipe.id)) thinned.set(recipe.id, { ...recipe, id: crypto.randomUUID() });
+  private fit(choice: FitChoice): void {
+    const { command, plan } = takenFit(choice, this.store.project.recipes, () => crypto.randomUUID());
+    this.store.dispatch(command);
+    if (plan === null) {
+      this.find();
+      return;
     }
-    const idOf = (id: string): string => thinned.get(id)?.id ?? id;
-    this.store.dispatch({
-      kind: 'thin-visit',
-      recipes: [...thinned.values()],
-      runs: runs.map(({ recipe, sheets }) => ({ recipe: idOf(recipe.id), sheets })),
-      press,
-    });
     const kept = new Map(this.store.project.recipes.map((recipe) => [recipe.id, recipe]));
-    if (plan === null) this.find();
-    else {
-      const recipes = plan.recipes.map(({ id }) => kept.get(idOf(id))!);
-      this.run.put({ plan: { ...plan, recipes: plan.recipes.map((of) => ({ ...of, id: idOf(of.id) })) }, input: this.input, recipes });
-      this.reveal();
-    }
+    this.run.put({ plan, input: this.input, recipes: plan.recipes.map(({ id }) => kept.get(id)!) });
+    this.reveal();
   }
 
   /** Brings what was found into view when it lies below the window. */
@@ -220,14 +196,8 @@ export class PressRoom extends LitElement {
 
   /** What is logged from now on is of a new visit; the log before it stays in the Chest. */
   private newVisit({ plan, recipes }: MadePlan): VisitHead {
-    return {
-      id: crypto.randomUUID(),
-      title: this.store.project.title,
-      begunMs: Date.now(),
-      minDeltaE: this.store.project.explore.minDeltaE,
-      recipes,
-      sheets: plan.sheets.map(({ number, recipe }) => ({ number, recipe })),
-    };
+    const { title, explore } = this.store.project;
+    return visitHeadOf(plan, recipes, { id: crypto.randomUUID(), title, begunMs: Date.now(), minDeltaE: explore.minDeltaE });
   }
 
   protected override willUpdate(): void {
@@ -245,49 +215,6 @@ export class PressRoom extends LitElement {
     this.selected = Math.min(this.selected, made.plan.cards.length - 1);
   }
 
-  private renderEmpty() {
-    return html`<div class="empty">
-      <h2>Nothing kept yet</h2>
-      <p>A visit prints kept recipes. Keep a print you like on the Wall or the Bench, then come back and say how many sheets of it.</p>
-      <div class="row">
-        <button class="main" @click=${() => this.store.go('wall')}>Go to the Wall</button>
-        <button @click=${() => this.store.go('bench')}>Go to the Bench</button>
-      </div>
-    </div>`;
-  }
-
-  private renderWhat() {
-    const { recipes, visit, press } = this.store.project;
-    const { gone, most } = this.run.seconds;
-    const total = this.runs.reduce((sum, run) => sum + run.sheets, 0);
-    return html`<section aria-labelledby="what">
-      <h2 id="what">What to print</h2>
-      <ps-visit-runs
-        .recipes=${recipes}
-        .runs=${visit}
-        .pictures=${this.pictures}
-        .drawn=${this.drawn}
-        @runs=${(event: CustomEvent<VisitRun[]>) => this.store.dispatch({ kind: 'set-visit', runs: event.detail })}
-      ></ps-visit-runs>
-      <div class="start">
-        ${this.run.running
-          ? html`<button @click=${() => this.run.stop()}>Stop</button>
-              <label class="soft"
-                ><progress aria-label="Looking for an order" max=${most} value=${gone}></progress>${gone} s of at most ${most} s</label
-              >`
-          : html`<button class="main" @click=${this.find}>Find the pull order</button>`}
-        <p class="total">${counted(total, 'sheet')} in all</p>
-        ${total === 0 ? html`<p class="soft">Give at least one recipe a number of sheets.</p>` : nothing}
-        ${this.asking && !this.outOfDate ? this.renderAsking() : nothing}
-        ${total > 500 ? html`<p class="warn">One visit holds 500 sheets; split them over visits.</p>` : nothing}
-      </div>
-      <ps-studio-figures
-        .press=${press}
-        @figures=${(event: CustomEvent<Partial<PressSettings>>) => this.store.dispatch({ kind: 'set-press', change: event.detail })}
-      ></ps-studio-figures>
-    </section>`;
-  }
-
   private renderAsking() {
     return html`<p class="stale" role="alert">
       A new order starts a new visit without your ticks; what you logged stays in the Chest.
@@ -295,18 +222,6 @@ export class PressRoom extends LitElement {
       <button @click=${this.find}>Find anew</button>
       <button class="quiet" @click=${() => (this.asking = false)}>Keep this order</button>
     </p>`;
-  }
-
-  private renderProblems(problems: readonly Problem[]) {
-    const told = problems.slice(0, PROBLEMS_TOLD);
-    const rest = problems.slice(PROBLEMS_TOLD);
-    return html`${told.map((problem) => html`<p class="warn">${problem.message}</p>`)}
-    ${rest.length === 0
-      ? nothing
-      : html`<details>
-          <summary>${counted(rest.length, 'more such warning')}</summary>
-          ${rest.map((problem) => html`<p>${problem.message}</p>`)}
-        </details>`}`;
   }
 
   private renderPlan() {
@@ -321,15 +236,7 @@ export class PressRoom extends LitElement {
       <section aria-labelledby="order">
         <div class="result">
           <div>
-            <h2 id="order">Pull order</h2>
-            <p class="headline" role="status">${planHeadline(plan)}</p>
-            <p>${boundWords(plan)}</p>
-            ${running ? nothing : [beginWords(plan), endWords(plan)].map((words) => (words === '' ? nothing : html`<p>${words}</p>`))}
-            <p>${running ? html`<span class="soft">Looking for a better order…</span>` : `${freeSwapWords(plan)} ${needsWords(plan)}`}</p>
-            ${this.run.stopped && !running
-              ? html`<p class="soft">The search was stopped: a longer one may find a shorter order.</p>`
-              : nothing}
-            ${running ? nothing : this.renderProblems(plan.problems)}
+            ${planHead(plan, { running, stopped: this.run.stopped })}
             ${running || this.outOfDate || this.log.events.length > 0
               ? nothing
               : html`<ps-fit-choices
@@ -342,15 +249,7 @@ export class PressRoom extends LitElement {
               : nothing}
           </div>
           <div class="row">
-            ${this.awake.possible
-              ? html`<label
-                  ><input
-                    type="checkbox"
-                    .checked=${live(this.awake.wanted)}
-                    @change=${(event: Event) => void this.awake.set((event.target as HTMLInputElement).checked)}
-                  />Keep this screen awake</label
-                >`
-              : nothing}
+            ${awakeBox(this.awake)}
             <button class="main" ?disabled=${running} @click=${() => this.atPress?.show()}>At the press</button>
             <button ?disabled=${running || this.preparing} @click=${() => void this.print()}>
               ${this.preparing ? 'Drawing the pictures…' : 'Print the pull sheet'}
@@ -401,37 +300,20 @@ export class PressRoom extends LitElement {
             <h2 id="sheets">Sheets</h2>
             <ps-log-sheets .store=${this.store} .log=${this.log} .pictures=${this.pictures} .drawn=${this.drawn}></ps-log-sheets>
           </section>`}
-      <section class="supply">
-        <div>
-          <h2>Ink</h2>
-          <div class="scroll">${inkTable(plan)}</div>
-          <div class="scroll">${stockTable(plan)}</div>
-          <p class="soft small">${GRAMS_NOTE}</p>
-          <h2 class="next">Paper</h2>
-          <div class="scroll">${paperTable(made)}</div>
-          <p class="soft small">${OVERS_NOTE}</p>
-        </div>
-        <div>
-          <h2>Screens</h2>
-          <div class="scroll">${screenTable(made)}</div>
-        </div>
-      </section>
-      <section class="safe">
-        <h2>Before you start</h2>
-        <ul>
-          ${CAUTIONS.map((caution) => html`<li>${caution}</li>`)}
-        </ul>
-        <p><b>${CAUTIONS_DEFER}</b></p>
-      </section>
+      ${haveReady(made)}
     `;
   }
 
   override render() {
     const { made, running } = this.run;
     const empty = this.store.project.recipes.length === 0;
+    const asking = this.asking && !this.outOfDate ? this.renderAsking() : nothing;
     return html`
       <div class="room">
-        ${empty ? this.renderEmpty() : this.renderWhat()} ${empty && made === null ? nothing : this.renderPlan()}
+        ${empty
+          ? nothingKept(this.store)
+          : whatToPrint(this.store, { run: this.run, pictures: this.pictures, drawn: this.drawn, asking, find: () => this.find() })}
+        ${empty && made === null ? nothing : this.renderPlan()}
       </div>
       ${made === null || running
         ? nothing
@@ -449,17 +331,6 @@ export class PressRoom extends LitElement {
 
 function scrollTo(element: Element): void {
   element.scrollIntoView({ block: 'start', behavior: matchMedia('(prefers-reduced-motion: reduce)').matches ? 'auto' : 'smooth' });
-}
-
-/** Whether two visits would be planned alike; recipes are compared as objects, which no command changes in place. */
-function sameInput(one: VisitInput, other: VisitInput): boolean {
-  return (
-    one.minDeltaE === other.minDeltaE &&
-    one.seed === other.seed &&
-    JSON.stringify(one.press) === JSON.stringify(other.press) &&
-    one.runs.length === other.runs.length &&
-    one.runs.every((run, i) => run.recipe === other.runs[i]!.recipe && run.sheets === other.runs[i]!.sheets)
-  );
 }
 
 declare global {

@@ -1,0 +1,16 @@
+import type { PressPlan } from '../output/visit.ts';
+import type { Recipe } from '../recipe/types.ts';
+import type { VisitHead } from './types.ts';
+
+/**
+ * Begins the log of a visit: its recipes and numbered sheets as the order has them.
+ * @param recipes by the index that the order's sheets use
+ * @param stamp what the order does not know of itself
+ */
+export function visitHeadOf(
+  plan: Pick<PressPlan, 'sheets'>,
+  recipes: Recipe[],
+  stamp: Pick<VisitHead, 'id' | 'title' | 'begunMs' | 'minDeltaE'>,
+): VisitHead {
+  return { ...stamp, recipes, sheets: plan.sheets.map(({ number, recipe }) => ({ number, recipe })) };
+}
