@@ -3,7 +3,7 @@ import { automataOf } from './beam.ts';
 import { coverBound, type CoverRow } from './cover.ts';
 import { coverLp } from './cover-lp.ts';
 import { exact } from './exact.ts';
-import { fewSheets, MAX_FEW_LETTERS, MAX_FEW_SHEETS, sharesOf, type Share } from './few-sheets.ts';
+import { areFew, fewSheets, sharesOf, type Share } from './few-sheets.ts';
 import { LetterGroups, MAX_FOR_TRIPLES } from './letter-groups.ts';
 import { holds, LetterSets, MAX_SET } from './letter-sets.ts';
 import { distinctOrders, type Meter, type Model, type Order } from './model.ts';
@@ -150,7 +150,10 @@ export class BoundSearch {
     this.#cover(200);
     yield;
     if (this.#letters.length > 2) this.#groups = yield* this.#triples();
-    yield* this.#few();
+    // Triples all but settle mild orders, for which the search of all is long; not so shuffled ones.
+    this.#cover(200);
+    const few = this.#few();
+    if (this.below - this.best > 1) yield* few;
     let bySheets = Infinity;
     for (let round = 0; round < 40; round++) {
       // Larger sets need more a letter, but cost more: by trial they pay after a few smaller ones.
@@ -175,13 +178,13 @@ export class BoundSearch {
       yield;
       // A few sheets with all their letters say most where there are few sheets.
       if (bySheets >= this.best - 2 && round !== 1) bySheets = yield* this.#sheets(2 + Math.min(round >> 1, 4), 4 + round, nodes);
+      if (round > 2) yield* few;
     }
   }
 
   /** A shortest word outright, where there are few sheets. */
   *#few(): Generator<void, void> {
-    const { orders } = this.#model;
-    if (!this.#groups || orders.length > MAX_FEW_SHEETS || this.#model.letterCount > MAX_FEW_LETTERS) return;
+    if (!this.#groups || !areFew(this.#model)) return;
     const automata = automataOf(this.#model, this.#meter);
     const splits: Share[][] = [];
     for (let size = 7; size > 2 && splits.length < 3; ) {

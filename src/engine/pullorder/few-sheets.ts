@@ -1,11 +1,12 @@
 import type { Automaton } from './automaton.ts';
 import { GroupTable } from './group-table.ts';
 import type { Meter, Model } from './model.ts';
+import { grown, SheetRows } from './sheet-rows.ts';
 
 /** Letters are bits of a number. */
-export const MAX_FEW_LETTERS = 31;
-/** More sheets leave groups too small to say much. */
-export const MAX_FEW_SHEETS = 7;
+const MAX_FEW_LETTERS = 31;
+/** Most sheets; more leave groups too small to say much. */
+export const MAX_FEW_SHEETS = 6;
 /** States of one sheet that are told apart in 16 bits; a sheet of many free pulls has more. */
 const MAX_STATES = 65_535;
 
@@ -13,6 +14,11 @@ const MAX_STATES = 65_535;
 export interface Share {
   letters: readonly number[];
   table: GroupTable;
+}
+
+/** Whether a model is one for `fewSheets`: it has few sheets, and letters that fit into a number. */
+export function areFew(model: Model): boolean {
+  return model.orders.length <= MAX_FEW_SHEETS && model.letterCount <= MAX_FEW_LETTERS;
 }
 
 /** Tables of all groups, one a step; null when one would be longer than `most`. */
@@ -50,11 +56,14 @@ export interface FewSheetsResult {
  * A letter that would be finished everywhere comes at once: any word for the rest has it somewhere,
  * and may as well begin with it.
  *
- * What was tried on 5 sheets of 18 pulls, shuffled: one split into groups of 7 needs 0.2 to more than
- * 4 million states, three splits 10,000 to 1.5 million; groups of 5 ten times as many, and groups of
- * 10 fewer, but their tables of 20 to 70 million entries take longer than all the rest.
- * @param automata those of the model, which counts letters as 1 each and has at most
- *   `MAX_FEW_LETTERS` of them
+ * What was tried on 10 problems of 5 sheets of about 18 pulls, shuffled: one split at random into
+ * groups of 7 takes 0.1 to more than 4 million tuples, three such splits 10,000 to 1.6 million, three
+ * by `LetterGroups` less than half the work of these; groups of 5 take several times as many, and
+ * tables for groups of 10 (9 to 70 million entries) longer than all the rest. Leaving out x y where
+ * y x prints more saved a tenth to a quarter of the tuples, and no time. With 7 sheets the groups get
+ * too small: the bound was no better and the plan lost the time.
+ * @param automata those of the model, which counts letters as 1 each and is one of few sheets
+ *   (`areFew`)
  * @param splits each has every letter of the model once
  * @param options `below` is asked as the search goes on: only shorter words are looked for. The
  *   search ends beyond `maxNodes` tuples, or `maxStates` (at most 65535) states of one sheet
@@ -243,65 +252,6 @@ export function* fewSheets(
   return { lower: goalCost, word: goal < 0 ? null : wordTo(goal), finished: true };
 }
 
-/** What a sheet's states lead to, worked out when first asked, a row a state. */
-class SheetRows {
-  /** Where each letter leads; place in each table; bits of letters: ready, needed, needed after they come once. */
-  #rows = new Int32Array(0);
-  readonly #width: number;
-  readonly #automaton: Automaton;
-  readonly #letterCount: number;
-  readonly #tables: readonly GroupTable[];
-  readonly #sheet: number;
-  #known = new Uint8Array(0);
-
-  constructor(automaton: Automaton, letterCount: number, tables: readonly GroupTable[], sheet: number) {
-    this.#automaton = automaton;
-    this.#letterCount = letterCount;
-    this.#tables = tables;
-    this.#sheet = sheet;
-    this.#width = letterCount + tables.length + 3;
-  }
-
-  /** One entry of a state's row. */
-  get(state: number, column: number): number {
-    if (this.#known[state] !== 1) this.#learn(state);
-    return this.#rows[state * this.#width + column]!;
-  }
-
-  #learn(state: number): void {
-    const automaton = this.#automaton;
-    const start = automaton.edgeStart(state);
-    const end = automaton.edgeEnd(state);
-    if (automaton.states > this.#known.length) {
-      this.#known = grown(this.#known, 2 * automaton.states);
-      this.#rows = grown(this.#rows, 2 * automaton.states * this.#width);
-    }
-    const at = state * this.#width;
-    this.#rows.fill(state, at, at + this.#letterCount);
-    let ready = 0;
-    let last = 0;
-    let need = 0;
-    automaton.order.letters.forEach((l, p) => {
-      if (!automaton.has(state, p)) need |= 1 << l;
-    });
-    for (let e = start; e < end; e++) {
-      const letter = automaton.edgeLetter[e]!;
-      this.#rows[at + letter] = automaton.edgeNext[e]!;
-      ready |= 1 << letter;
-      if (automaton.edgeLast[e]) last |= 1 << letter;
-    }
-    this.#tables.forEach((table, t) => (this.#rows[at + this.#letterCount + t] = table.placeOf(this.#sheet, state)));
-    this.#rows.set([ready, need, need & ~last], at + this.#letterCount + this.#tables.length);
-    this.#known[state] = 1;
-  }
-}
-
 function lowest(bits: number): number {
   return 31 - Math.clz32(bits & -bits);
-}
-
-function grown<T extends Int32Array | Uint16Array | Uint8Array | Int8Array>(from: T, length: number): T {
-  const to = new (from.constructor as new (length: number) => T)(length);
-  to.set(from as never);
-  return to;
 }

@@ -4,7 +4,7 @@ import type { Automaton } from './automaton.ts';
 import { automataOf, beam } from './beam.ts';
 import { BoundSearch } from './bound.ts';
 import { exact } from './exact.ts';
-import { MAX_FEW_SHEETS } from './few-sheets.ts';
+import { areFew, MAX_FEW_SHEETS } from './few-sheets.ts';
 import { Improver } from './improve.ts';
 import { distinctOrders, MAX_SET_UPS, unpackCost, wordCost, type Compiled, type Meter, type Model } from './model.ts';
 
@@ -109,6 +109,9 @@ export function* search(compiled: Compiled, random: Random, meter: Meter, firstR
     proven = settle(result);
     yield standing();
   }
+  // Where there are few sheets a shortest word is likely to be found on the way to a bound.
+  const few = areFew(screenModel);
+  const boundShare = !few ? 0.2 : screenModel.orders.length < MAX_FEW_SHEETS ? 0.55 : 0.3;
   for (let round = 0; !proven; round++) {
     const total = firstRound * 2 ** Math.min(round, 8);
     if (!(mountBound.best >= screens.cost)) {
@@ -121,15 +124,14 @@ export function* search(compiled: Compiled, random: Random, meter: Meter, firstR
       if (found && found.length < screens.cost) screens.set(found);
       takeScreens();
       yield standing();
-      // Where there are few sheets a shortest word is likely to be found on the way.
-      yield* sliced((screenModel.orders.length <= MAX_FEW_SHEETS ? 0.5 : 0.2) * total, (units) => {
+      yield* sliced(boundShare * total, (units) => {
         mountBound.below = screens.cost;
         const more = mountBound.run(units);
         if (mountBound.word && mountBound.word.length < screens.cost) screens.set(mountBound.word);
         takeScreens();
         return more && mountBound.best < screens.cost;
       });
-      if (small(screenModel) && mountBound.best < screens.cost) {
+      if (small(screenModel) && !few && mountBound.best < screens.cost) {
         const result = cheapest(screenModel, screens.cost, 0.08 * total, round);
         mountBound.best = Math.max(mountBound.best, result.lower);
         if (result.word) screens.set(result.word);
@@ -137,7 +139,7 @@ export function* search(compiled: Compiled, random: Random, meter: Meter, firstR
         yield standing();
       }
     }
-    yield* sliced(0.29 * total, (units) => {
+    yield* sliced((boundShare > 0.5 ? 0.2 : 0.29) * total, (units) => {
       if (mountBound.best >= screens.cost) return false;
       screens.run(units);
       takeScreens();
