@@ -146,6 +146,6 @@ describe('a visit on the clock', () => {
     expect(run({}, [{ recipe: first, sheets: 10_000 }])).toThrow('10000 sheets are more than the 500 that one visit can hold; split them over visits.');
     // One rack place: only one sheet can lie wet, so a set-up of three waits for each.
     const held = run({ rackPlaces: 1 })().at(-1)!;
-    expect(held.problems.map(({ message }) => message).join(' ')).toMatch(/The racks hold 1 wet sheet, too few for set-up 1/);
+    expect(held.problems.map(({ message }) => message).join(' ')).toMatch(/The racks hold 1 wet sheet, too few for set-ups 1–3: the press waits/);
   });
 });
