@@ -90,46 +90,10 @@ export const benchRoomStyle = css`
     min-width: 0;
     border-top: 1px solid var(--line);
   }
-  .graph {
+  order-fold {
     grid-area: graph;
     min-width: 0;
     border-top: 1px solid var(--line);
-  }
-  summary {
-    display: flex;
-    align-items: center;
-    gap: 10px;
-    min-height: 44px;
-    padding: 0 20px;
-    cursor: pointer;
-    list-style: none;
-  }
-  details[open] summary .soft {
-    display: none;
-  }
-  summary::-webkit-details-marker {
-    display: none;
-  }
-  summary::before {
-    content: '';
-    width: 7px;
-    height: 7px;
-    flex: none;
-    border: solid var(--ink-soft);
-    border-width: 0 1.5px 1.5px 0;
-    transform: rotate(-45deg);
-  }
-  details[open] summary::before {
-    transform: rotate(45deg) translate(-1px, -1px);
-  }
-  summary .soft {
-    overflow: hidden;
-    text-overflow: ellipsis;
-    white-space: nowrap;
-  }
-  ps-order-graph {
-    padding: 8px 32px 40px;
-    max-width: 980px;
   }
   .side {
     grid-area: side;
@@ -233,9 +197,6 @@ export const benchRoomStyle = css`
       height: auto;
       border-left: 0;
       border-top: 1px solid var(--line);
-    }
-    ps-order-graph {
-      padding: 8px 20px 32px;
     }
   }
 `;

@@ -2,28 +2,29 @@ import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import type { VeilProposal } from '../../engine/explore/index.ts';
 import type { PullChange } from '../../engine/project/commands.ts';
-import { drawerOfRecipe } from '../../engine/recipe/write.ts';
-import type { Recipe } from '../../engine/recipe/types.ts';
 import { screenOutline } from '../../engine/shapes/placed.ts';
 import type { Drawer, Pull } from '../../engine/stack/types.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
-import '../ui/order-graph.ts';
-import { freeNeighbours, splitEdges } from '../ui/order-graph-layout.ts';
+import { freeNeighbours } from '../ui/order-graph-layout.ts';
 import { pathOf, restOutline } from '../ui/screen-outline.ts';
 import '../ui/state-strip.ts';
 import type { StateStrip } from '../ui/state-strip.ts';
-import { putOnBench } from '../ui/put-on-bench.ts';
 import { controls } from '../ui/styles.ts';
-import { counted, mmText } from '../ui/words.ts';
+import { counted } from '../ui/words.ts';
 import './add-pull.ts';
-import { BenchEdits } from './bench-edits.ts';
 import type { AddPull, NewPull } from './add-pull.ts';
+import { bareBench } from './bare-bench.ts';
+import { BenchEdits } from './bench-edits.ts';
+import { BenchKeys } from './bench-keys.ts';
 import './bench-picture.ts';
 import { benchRoomStyle } from './bench-room-style.ts';
+import { keysWords, readoutWords } from './bench-words.ts';
 import { BuildUp } from './build-up.ts';
+import { compareChoice, NONE, type OtherStack, otherStack } from './compare-with.ts';
 import './keep-recipe.ts';
 import type { KeepRecipe, RecipeWords } from './keep-recipe.ts';
 import { OpenedStack } from './opened-stack.ts';
+import './order-fold.ts';
 import './pull-panel.ts';
 import { SheetView } from './sheet-view.ts';
 import { StripPictures } from './strip-pictures.ts';
@@ -34,9 +35,6 @@ import { layVeil } from './veil-lay.ts';
 /** Longest side of a state in the strip, px. */
 const STATE_PX = 116;
 const STEP = 1.5;
-const AS_OPENED = 'opened';
-
-const recipeDrawers = new WeakMap<Recipe, Drawer>();
 
 /** One stack: large on its sheet, its states under it, the selected pull beside it. */
 @customElement('bench-room')
@@ -44,12 +42,11 @@ export class BenchRoom extends LitElement {
   static override styles = [controls, benchRoomStyle];
 
   @property({ attribute: false }) store!: AppStore;
-  /** '' or AS_OPENED or the id of a recipe. */
-  @state() private beside = '';
+  /** What is compared with, as `otherStack` takes it. */
+  @state() private beside = NONE;
   @state() private pointed: { xMm: number; yMm: number } | null = null;
   @state() private said = '';
   @state() private narrow = false;
-  @state() private graphOpen = false;
   @query('ps-state-strip') private strip!: StateStrip;
   @query('add-pull') private addDialog!: AddPull;
   @query('keep-recipe') private keepDialog!: KeepRecipe;
@@ -63,15 +60,24 @@ export class BenchRoom extends LitElement {
   private shownPulls: readonly Pull[] = [];
   private readonly narrowly = matchMedia('(max-width: 760px)');
 
+  constructor() {
+    super();
+    new BenchKeys(this, {
+      here: () => this.here,
+      closer: this.closer,
+      further: this.further,
+      whole: this.whole,
+      play: () => this.buildUp.play(this.pulls.length),
+      stop: () => this.buildUp.stop(),
+    });
+  }
+
   override connectedCallback(): void {
     super.connectedCallback();
     this.opened = new OpenedStack(this.store);
     this.edits = new BenchEdits(this.store, this.opened);
     new StoreController(this, this.store);
     this.store.addEventListener('change', this.onStore);
-    window.addEventListener('keydown', this.onKey);
-    window.addEventListener('keyup', this.onKeyUp);
-    window.addEventListener('blur', this.onKeyUp);
     this.narrowly.addEventListener('change', this.onNarrow);
     this.onNarrow();
   }
@@ -79,11 +85,12 @@ export class BenchRoom extends LitElement {
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.store.removeEventListener('change', this.onStore);
-    window.removeEventListener('keydown', this.onKey);
-    window.removeEventListener('keyup', this.onKeyUp);
-    window.removeEventListener('blur', this.onKeyUp);
     this.narrowly.removeEventListener('change', this.onNarrow);
   }
+
+  private readonly closer = (): void => this.view.zoom(STEP);
+  private readonly further = (): void => this.view.zoom(1 / STEP);
+  private readonly whole = (): void => this.view.showWhole();
 
   private readonly onNarrow = (): void => {
     this.narrow = this.narrowly.matches;
@@ -108,25 +115,6 @@ export class BenchRoom extends LitElement {
   private get selectedAt(): number {
     return this.pulls.findIndex((pull) => pull.id === this.store.selectedPull);
   }
-
-  private readonly onKey = (event: KeyboardEvent): void => {
-    if (!this.here || event.ctrlKey || event.metaKey || event.altKey || event.defaultPrevented) return;
-    const busy = event
-      .composedPath()
-      .some((target) => target instanceof Element && target.matches('textarea, select, dialog[open], input:not([type=radio], [type=checkbox])'));
-    if (busy) return;
-    if (event.key === '+' || event.key === '=') this.view.zoom(STEP);
-    else if (event.key === '-' || event.key === '−') this.view.zoom(1 / STEP);
-    else if (event.key === '0') this.view.showWhole();
-    else if (event.key.toLowerCase() === 'b') {
-      if (!event.repeat) this.buildUp.play(this.pulls.length);
-    } else return;
-    event.preventDefault();
-  };
-
-  private readonly onKeyUp = (event: Event): void => {
-    if (!(event instanceof KeyboardEvent) || event.key.toLowerCase() === 'b') this.buildUp.stop();
-  };
 
   private move(id: string, to: number): void {
     this.said = this.edits.move(id, to) ?? this.said;
@@ -159,17 +147,8 @@ export class BenchRoom extends LitElement {
     this.strip.focusSelected();
   }
 
-  /** The stack to compare with. */
-  private other(): { name: string; pulls: readonly Pull[]; drawer: Drawer } | null {
-    if (this.beside === AS_OPENED) return { name: 'As it was opened', pulls: this.opened.pulls, drawer: this.opened.drawer };
-    const recipe = this.store.project.recipes.find((entry) => entry.id === this.beside);
-    if (recipe === undefined) return null;
-    let drawer = recipeDrawers.get(recipe);
-    if (drawer === undefined) {
-      drawer = drawerOfRecipe(recipe);
-      recipeDrawers.set(recipe, drawer);
-    }
-    return { name: recipe.title, pulls: recipe.pulls, drawer };
+  private get other(): OtherStack | null {
+    return otherStack(this.beside, this.opened, this.store.project.recipes);
   }
 
   private outline(): string {
@@ -201,7 +180,7 @@ export class BenchRoom extends LitElement {
   protected override willUpdate(): void {
     const { project, relative } = this.store;
     const { paper } = project.drawer;
-    const other = this.other();
+    const other = this.other;
     this.view.setSheet(
       Math.max(paper.widthMm, other?.drawer.paper.widthMm ?? 0),
       Math.max(paper.heightMm, other?.drawer.paper.heightMm ?? 0),
@@ -219,21 +198,8 @@ export class BenchRoom extends LitElement {
     return { widthPx, heightPx: (widthPx * heightMm) / widthMm };
   }
 
-  private readout(): string {
-    const { widthMm, heightMm } = this.store.project.drawer.paper;
-    const { shown } = this.buildUp;
-    if (shown !== null) return shown === 0 ? 'Bare paper' : `After pull ${shown} of ${this.pulls.length}`;
-    if (this.pointed === null) return `Sheet ${widthMm} × ${heightMm} mm`;
-    const { xMm, yMm } = this.pointed;
-    const off = xMm < 0 || yMm < 0 || xMm > widthMm || yMm > heightMm;
-    return off ? 'Off the sheet' : `${mmText(xMm)} mm right, ${mmText(yMm)} mm down`;
-  }
-
   private picture(pulls: readonly Pull[], drawer: Drawer, name: string, own: boolean, captioned: boolean) {
-    const selected = this.selectedAt;
-    const hint = own
-      ? `Picture. ${selected < 0 ? 'Arrow keys move the sheet' : `Arrow keys shift pull ${selected + 1} by 0.1 mm, with Shift by 1 mm`}; plus, minus and 0 come closer, further, to the whole sheet; hold B to build it up.`
-      : `${name}, to compare`;
+    const hint = own ? keysWords(this.selectedAt) : `${name}, to compare`;
     return html`<figure>
       ${captioned ? html`<figcaption>${name}</figcaption>` : nothing}
       <bench-picture
@@ -254,22 +220,6 @@ export class BenchRoom extends LitElement {
 
   private addButton() {
     return html`<button @click=${() => this.addDialog.show()}>Add a pull</button>`;
-  }
-
-  private emptyBench() {
-    const { screens } = this.store.project.drawer;
-    const none = screens.length === 0;
-    return html`<div class="empty">
-      <p>
-        ${none
-          ? 'Bare paper, and no screens in the drawer yet. Put some shapes into it first.'
-          : 'Bare paper. Put down a first pull here, or choose a print on the Wall.'}
-      </p>
-      ${none
-        ? html`<button class="main" @click=${() => this.store.go('drawer')}>To the Drawer</button>`
-        : html`<button class="main" @click=${() => this.addDialog.show()}>Add a pull</button>
-            ${screens.length < 2 ? nothing : html`<button @click=${() => putOnBench(this.store, screens)}>Put all ${screens.length} down</button>`}`}
-    </div>`;
   }
 
   private selection() {
@@ -318,14 +268,7 @@ export class BenchRoom extends LitElement {
       </section>
       ${this.narrow ? nothing : this.selection()}
       <section class="looking">
-        <label class="wide">
-          Compare with
-          <select .value=${this.beside} @change=${(event: Event) => (this.beside = (event.target as HTMLSelectElement).value)}>
-            <option value="" ?selected=${this.beside === ''}>nothing</option>
-            <option value=${AS_OPENED} ?selected=${this.beside === AS_OPENED}>the stack as it was opened</option>
-            ${project.recipes.map((recipe) => html`<option value=${recipe.id} ?selected=${this.beside === recipe.id}>${recipe.title}</option>`)}
-          </select>
-        </label>
+        ${compareChoice(this.beside, project.recipes, (chosen) => (this.beside = chosen))}
         <label title="On: the paper is shown as white. Off: colours as measured.">
           <input type="checkbox" role="switch" .checked=${store.relative} @change=${(event: Event) => store.setRelative((event.target as HTMLInputElement).checked)} />
           Paper-relative
@@ -334,53 +277,15 @@ export class BenchRoom extends LitElement {
     </aside>`;
   }
 
-  /** The graph opens below what is in view: it must be seen that it did. */
-  private async graphToggled(fold: HTMLDetailsElement): Promise<void> {
-    this.graphOpen = fold.open;
-    if (!fold.open) return;
-    await this.updateComplete;
-    await fold.querySelector('ps-order-graph')?.updateComplete;
-    fold.scrollIntoView({ block: 'nearest' });
-  }
-
-  private graph() {
-    const { project } = this.store;
-    const { edges } = this.stripPictures;
-    const { minDeltaE } = project.explore;
-    const split = edges === null ? null : splitEdges(edges, minDeltaE);
-    return html`<details class="graph" @toggle=${(event: Event) => void this.graphToggled(event.currentTarget as HTMLDetailsElement)}>
-      <summary>
-        <h3>Order graph</h3>
-        <span class="soft small">
-          ${split === null
-            ? 'looking for overlaps…'
-            : split.overlapping === 0
-              ? 'no two pulls overlap'
-              : `${split.free} of ${split.overlapping} overlapping ${split.overlapping === 1 ? 'pair is a free swap' : 'pairs are free swaps'}`}
-        </span>
-      </summary>
-      ${this.graphOpen
-        ? html`<ps-order-graph
-            .pulls=${this.pulls}
-            .drawer=${project.drawer}
-            .edges=${edges ?? []}
-            .minDeltaE=${minDeltaE}
-            .selected=${this.store.selectedPull}
-            @pull-select=${(event: CustomEvent<string>) => this.store.select(event.detail)}
-          ></ps-order-graph>`
-        : nothing}
-    </details>`;
-  }
-
   override render() {
     const { store } = this;
     const { drawer, explore } = store.project;
-    const other = this.other();
+    const other = this.other;
     const { edges, pictures } = this.stripPictures;
     const looks: [string, string, () => void][] = [
-      ['Closer', '+', () => this.view.zoom(STEP)],
-      ['Further', '−', () => this.view.zoom(1 / STEP)],
-      ['Whole sheet', '0', () => this.view.showWhole()],
+      ['Closer', '+', this.closer],
+      ['Further', '−', this.further],
+      ['Whole sheet', '0', this.whole],
     ];
     return html`<div class="bench">
         <div class="table"><div class="light">
@@ -389,12 +294,12 @@ export class BenchRoom extends LitElement {
             ${other === null ? nothing : this.picture(other.pulls, other.drawer, other.name, false, true)}
           </div>
           <div class="under">
-            <p class="readout ${this.pointed === null && this.buildUp.shown === null ? 'idle' : ''}">${this.readout()}</p>
+            <p class="readout ${this.pointed === null && this.buildUp.shown === null ? 'idle' : ''}">${readoutWords(drawer.paper, this.pulls.length, this.buildUp.shown, this.pointed)}</p>
             <div class="looks">
               ${looks.map(([name, key, act]) => html`<button class="quiet" title="Key ${key}" @click=${act}>${name}</button>`)}
             </div>
           </div>
-          ${this.pulls.length === 0 ? this.emptyBench() : nothing}
+          ${this.pulls.length === 0 ? bareBench(store, () => this.addDialog.show()) : nothing}
         </div>
         <div class="strip">
           <ps-state-strip
@@ -412,7 +317,15 @@ export class BenchRoom extends LitElement {
             ${this.pulls.length === 0 || this.narrow ? nothing : this.addButton()}
           </ps-state-strip>
         </div></div>
-        ${this.side()} ${this.graph()}
+        ${this.side()}
+        <order-fold
+          .pulls=${this.pulls}
+          .drawer=${drawer}
+          .edges=${edges}
+          .minDeltaE=${explore.minDeltaE}
+          .selected=${store.selectedPull}
+          @pull-select=${(event: CustomEvent<string>) => store.select(event.detail)}
+        ></order-fold>
       </div>
       <p class="visually-hidden" role="status" aria-live="polite">${this.said}</p>
       <add-pull .drawer=${drawer} @add=${(event: CustomEvent<NewPull>) => this.add(event.detail)}></add-pull>

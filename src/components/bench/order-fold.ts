@@ -1,0 +1,113 @@
+import { css, html, LitElement, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { Drawer, Pull } from '../../engine/stack/types.ts';
+import type { OverlapEdge } from '../../workers/wire.ts';
+import '../ui/order-graph.ts';
+import { splitEdges } from '../ui/order-graph-layout.ts';
+import { controls } from '../ui/styles.ts';
+
+/**
+ * The order graph, folded away under a line that says what it holds.
+ * @fires pull-select CustomEvent<string>: the id of a pull
+ */
+@customElement('order-fold')
+export class OrderFold extends LitElement {
+  static override styles = [
+    controls,
+    css`
+      :host {
+        display: block;
+      }
+      summary {
+        display: flex;
+        align-items: center;
+        gap: 10px;
+        min-height: 44px;
+        padding: 0 20px;
+        cursor: pointer;
+        list-style: none;
+      }
+      details[open] summary .soft {
+        display: none;
+      }
+      summary::-webkit-details-marker {
+        display: none;
+      }
+      summary::before {
+        content: '';
+        width: 7px;
+        height: 7px;
+        flex: none;
+        border: solid var(--ink-soft);
+        border-width: 0 1.5px 1.5px 0;
+        transform: rotate(-45deg);
+      }
+      details[open] summary::before {
+        transform: rotate(45deg) translate(-1px, -1px);
+      }
+      summary .soft {
+        overflow: hidden;
+        text-overflow: ellipsis;
+        white-space: nowrap;
+      }
+      ps-order-graph {
+        padding: 8px 32px 40px;
+        max-width: 980px;
+      }
+      @media (max-width: 760px) {
+        ps-order-graph {
+          padding: 8px 20px 32px;
+        }
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) pulls: readonly Pull[] = [];
+  @property({ attribute: false }) drawer!: Drawer;
+  /** null while they are looked for. */
+  @property({ attribute: false }) edges: readonly OverlapEdge[] | null = null;
+  @property({ type: Number }) minDeltaE = 0;
+  @property({ attribute: false }) selected: string | null = null;
+  @state() private open = false;
+
+  /** The graph opens below what is in view: it must be seen that it did. */
+  private async toggled(fold: HTMLDetailsElement): Promise<void> {
+    this.open = fold.open;
+    if (!fold.open) return;
+    await this.updateComplete;
+    await fold.querySelector('ps-order-graph')?.updateComplete;
+    fold.scrollIntoView({ block: 'nearest' });
+  }
+
+  private get words(): string {
+    if (this.edges === null) return 'looking for overlaps…';
+    const { free, overlapping } = splitEdges(this.edges, this.minDeltaE);
+    if (overlapping === 0) return 'no two pulls overlap';
+    return `${free} of ${overlapping} overlapping ${overlapping === 1 ? 'pair is a free swap' : 'pairs are free swaps'}`;
+  }
+
+  override render() {
+    return html`<details @toggle=${(event: Event) => void this.toggled(event.currentTarget as HTMLDetailsElement)}>
+      <summary>
+        <h3>Order graph</h3>
+        <span class="soft small">${this.words}</span>
+      </summary>
+      ${this.open
+        ? html`<ps-order-graph
+            .pulls=${this.pulls}
+            .drawer=${this.drawer}
+            .edges=${this.edges ?? []}
+            .minDeltaE=${this.minDeltaE}
+            .selected=${this.selected}
+            @pull-select=${(event: CustomEvent<string>) => this.dispatchEvent(new CustomEvent<string>('pull-select', { detail: event.detail }))}
+          ></ps-order-graph>`
+        : nothing}
+    </details>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'order-fold': OrderFold;
+  }
+}
