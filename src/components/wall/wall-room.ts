@@ -8,13 +8,11 @@ import { recipeOf } from '../../engine/recipe/write.ts';
 import type { Pin } from '../../engine/project/types.ts';
 import { desk, sentenceOf } from '../../workers/client.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
-import { putOnBench } from '../ui/put-on-bench.ts';
 import { controls } from '../ui/styles.ts';
 import { deepFind } from './deep-find.ts';
-import { type KinAsk, type KinEvent, MOST_STEPS, withSteps } from './kin-ask.ts';
+import type { KinAsk, KinEvent } from './kin-ask.ts';
 import { keptPrints } from './kept-prints.ts';
 import { togglePin } from './pinned-prints.ts';
-import './wall-clash.ts';
 import './wall-holds.ts';
 import { sameInputs, sameValue, WallRun, type WallInputs } from './wall-run.ts';
 import './wall-seen.ts';
@@ -23,6 +21,7 @@ import type { PrintEvent, WallView } from './wall-view.ts';
 import './wall-view.ts';
 import { lineageOf } from './wall-origins.ts';
 import { wallRoomStyles } from './wall-room.styles.ts';
+import { emptyNote, holdsTold, kinTold, wallTold } from './wall-told.ts';
 
 const NO_PINS: readonly Pin[] = [];
 const PAUSE_MS = 600;
@@ -272,32 +271,10 @@ export class WallRoom extends LitElement {
               ${run.kin === null ? 'Find prints' : 'Back to all'}
             </button>`}
       </div>
-      ${this.kinTold()}
-      ${this.told()}
+      ${kinTold(run.kin, (ask) => this.findKin(ask))}
+      ${wallTold(run, this.store, this.problems, this.otherStack, () => void this.showProblem())}
       <div class="line" role="progressbar" aria-label="Prints found" aria-valuemin="0" aria-valuemax=${run.asked} aria-valuenow=${run.found}><i style="transform:scaleX(${share})" ?data-running=${running}></i></div>
     `;
-  }
-
-  /** Which prints the wall comes from, when it comes from prints. */
-  private kinTold() {
-    const { kin } = this.run;
-    if (kin === null) return nothing;
-    return html`<p class="told" role="status">${kin.sentence}</p>
-      ${kin.request.kind === 'between'
-        ? html`<label class="told steps">
-            In steps, at most
-            <input
-              type="number"
-              min="1"
-              max=${MOST_STEPS}
-              .value=${String(kin.request.count)}
-              @change=${(event: Event) => {
-                const { valueAsNumber } = event.target as HTMLInputElement;
-                if (valueAsNumber >= 1) this.findKin(withSteps(kin, valueAsNumber));
-              }}
-            />
-          </label>`
-        : nothing}`;
   }
 
   /** Brings the first sentence of what cannot be met into view, which may stand far down. */
@@ -310,33 +287,6 @@ export class WallRoom extends LitElement {
     told?.scrollIntoView({ block: 'center' });
   }
 
-  private told() {
-    const { run } = this;
-    if (run.state === 'failed') return html`<p class="told" role="alert">${run.reason}</p>`;
-    if (run.state === 'running') return nothing;
-    if (this.problems.length > 0) {
-      const away = this.problems.filter(({ where }) => where === 'drawer' || where.startsWith('bench'));
-      if (away.length > 0) return html`<p class="told" role="alert">${away[0]!.message}</p>`;
-      return html`<p class="told">These settings cannot be met; the wall stays as it was. <button class="quiet where" @click=${() => void this.showProblem()}>Show where</button></p>`;
-    }
-    if (this.otherStack) return html`<p class="told">These prints came from the stack that was on the Bench before. Find prints starts from the one that is there now.</p>`;
-    if (run.clash !== null) return html`<wall-clash .store=${this.store} .clash=${run.clash}></wall-clash>`;
-    if (run.state === 'stopped') return html`<p class="told">Stopped.</p>`;
-    if (run.reason !== '') return html`<p class="told">${run.reason}</p>`;
-    return nothing;
-  }
-
-  /** Without a stack there is nothing to hold, only screens to begin with. */
-  private holdsNote() {
-    const { drawer, bench, explore } = this.store.project;
-    const { length } = drawer.screens;
-    if (bench.length > 0) return html`<p class="soft small">The stack on the Bench, last down on top. Hold a pull, and every print keeps to it.</p>`;
-    if (length === 0) return html`<p class="soft small">Nothing to hold: the Bench is empty.</p>`;
-    const most = Math.min(explore.bringIn, length);
-    return html`<p class="soft small">Nothing to hold: the Bench is empty. Each print is made of up to ${most} of the ${length} screens in the Drawer.</p>
-      <button @click=${() => putOnBench(this.store, drawer.screens)}>${length === 1 ? 'Put the screen on the Bench' : `Put all ${length} on the Bench`}</button>`;
-  }
-
   private settings() {
     const { store } = this;
     const { project } = store;
@@ -345,7 +295,7 @@ export class WallRoom extends LitElement {
       <wall-seen .store=${store} .seen=${project.seen ?? []}></wall-seen>
       <section aria-labelledby="holds">
         <h3 id="holds">Holds</h3>
-        ${this.holdsNote()}
+        ${holdsTold(store)}
         <wall-holds .store=${store} .project=${project} .problems=${this.problems}></wall-holds>
       </section>
     `;
@@ -355,11 +305,6 @@ export class WallRoom extends LitElement {
     const { store, run } = this;
     const { drawer, recipes } = store.project;
     const bare = drawer.screens.length === 0;
-    const note = bare
-      ? 'The wall hangs prints made of your shapes. There are none yet: put some into the Drawer first.'
-      : run.state === 'done'
-        ? run.clash === null || run.clash === 'looking' ? 'No print came of these settings. Let more change, or lift a hold.' : 'No print came of these settings, since some of the wishes clash.'
-        : '';
     return html`
       <aside aria-label="What the wall is found from">
         <h2 class="visually-hidden">Wall</h2>
@@ -374,7 +319,7 @@ export class WallRoom extends LitElement {
         .relative=${run.inputs?.relative ?? true}
         .kept=${keptPrints(run.variants, recipes)}
         .pins=${store.project.pins ?? NO_PINS}
-        .note=${note}
+        .note=${emptyNote(run, bare)}
         @keep-print=${(event: PrintEvent) => this.keep(event.detail.index)}
         @open-print=${(event: PrintEvent) => this.open(event.detail.index)}
         @pin-print=${(event: PrintEvent) => this.pin(event.detail.index)}
