@@ -1,0 +1,68 @@
+import { css } from 'lit';
+
+export const wallSurfaceStyles = css`
+  :host {
+    display: grid;
+    grid-template: minmax(0, 1fr) / minmax(0, 1fr);
+    min-width: 0;
+    min-height: 0;
+  }
+  .surface {
+    position: relative;
+    min-height: 0;
+    overflow: hidden;
+    touch-action: none;
+    cursor: grab;
+    user-select: none;
+    -webkit-user-select: none;
+  }
+  .box {
+    position: absolute;
+    border: 1.5px solid var(--accent);
+    background: color-mix(in srgb, var(--accent) 10%, transparent);
+    pointer-events: none;
+  }
+  .box[hidden] {
+    display: none;
+  }
+  .surface[data-dragging] {
+    cursor: grabbing;
+  }
+  .surface:focus-visible {
+    outline: none;
+  }
+  /* Prints lie over an outline; the print in focus has its own ring. */
+  .surface:focus-visible:not([data-focused])::after {
+    content: '';
+    position: absolute;
+    inset: 0;
+    border: 2px solid var(--accent);
+    pointer-events: none;
+  }
+  .surface canvas {
+    position: absolute;
+    inset: 0;
+    width: 100%;
+    height: 100%;
+    pointer-events: none;
+  }
+  .note {
+    position: absolute;
+    inset: 0;
+    display: grid;
+    place-content: center;
+    justify-items: center;
+    gap: 16px;
+    padding: 32px;
+    text-align: center;
+    color: var(--ink-soft);
+    pointer-events: none;
+  }
+  .note p {
+    max-width: 38ch;
+    text-wrap: balance;
+  }
+  ::slotted(*) {
+    pointer-events: auto;
+  }
+`;
