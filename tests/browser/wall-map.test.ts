@@ -179,15 +179,17 @@ describe('the wall as a map', () => {
         return { ...scene.frameOf(0), fine: scene.closeUpPx(0) };
       });
     await expect.poll(async () => (await stand()).fine, { timeout: 30_000 }).toBeGreaterThan(100);
-    await page.waitForTimeout(1000);
-    const { left, top, width } = await stand();
-    expect(left).toBeGreaterThanOrEqual(0);
-    const picture = await loadImage(await surface.screenshot());
-    const canvas = createCanvas(picture.width, picture.height);
-    canvas.getContext('2d').drawImage(picture, 0, 0);
-    const [red, , blue] = canvas.getContext('2d').getImageData(Math.round(left + width) - 4, Math.round(top) + 4, 1, 1).data;
+    const corner = async (): Promise<number> => {
+      const { left, top, width } = await stand();
+      if (left < 0) return Number.NaN;
+      const picture = await loadImage(await surface.screenshot());
+      const canvas = createCanvas(picture.width, picture.height);
+      canvas.getContext('2d').drawImage(picture, 0, 0);
+      const [red, , blue] = canvas.getContext('2d').getImageData(Math.round(left + width) - 4, Math.round(top) + 4, 1, 1).data;
+      return red! - blue!;
+    };
     // The corner that is turned down is of the accent colour, an orange red.
-    expect(red! - blue!).toBeGreaterThan(60);
+    await expect.poll(corner, { timeout: 20_000 }).toBeGreaterThan(60);
 
     await page.getByRole('button', { name: 'Compare' }).click();
     const dialog = page.getByRole('dialog', { name: 'Compare prints' });

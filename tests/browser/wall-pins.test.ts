@@ -56,7 +56,7 @@ describe('prints that stay and prints from prints', () => {
     await page.keyboard.press('End');
     await page.keyboard.press('k');
     await enter(page, 'Chest');
-    await expect.poll(() => page.getByText(/^A cross of no\. \d+ of wall “slack tide” and no\. 1 of wall “slack tide 2”\.$/u).count()).toBe(1);
+    await expect.poll(() => page.getByText(/^A cross of no\. \d+ of wall “slack tide” and no\. 1 of wall “slack tide 2”\.$/u).count(), { timeout: 30_000 }).toBe(1);
     expect(errors).toEqual([]);
     await context.close();
   });
