@@ -46,7 +46,7 @@ export interface RunListener {
 function rowsFor(count: number): number {
   if (count <= 800) return 256;
   if (count <= 2500) return 160;
-  return count <= 5000 ? 96 : 72;
+  return count <= 5000 ? 96 : 64;
 }
 
 /** One search for variants at a time; a new one takes the place of the one before. */

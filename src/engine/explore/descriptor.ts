@@ -49,8 +49,8 @@ export class Describer {
   private readonly spans: SpanCache;
   private readonly builder = new CellMapBuilder();
   private readonly colours = createCellColours();
-  /** Prints by their image at MAP_ROWS, with their images at FINE_ROWS where these were asked for. */
-  private readonly images = new Map<string, { pulls: readonly Pull[]; fine: Set<string> }>();
+  /** By their image at MAP_ROWS: the one print that shows it, or the images at FINE_ROWS of several. */
+  private readonly images = new Map<string, readonly Pull[] | Set<string>>();
 
   constructor(drawer: Drawer) {
     this.drawer = drawer;
@@ -79,13 +79,14 @@ export class Describer {
   isNew(pulls: readonly Pull[], { image }: Look): boolean {
     const known = this.images.get(image);
     if (known === undefined) {
-      this.images.set(image, { pulls: [...pulls], fine: new Set() });
+      this.images.set(image, pulls);
       return true;
     }
-    if (known.fine.size === 0) known.fine.add(this.fineName(known.pulls));
+    const names = known instanceof Set ? known : new Set([this.fineName(known)]);
+    this.images.set(image, names);
     const fine = this.fineName(pulls);
-    if (known.fine.has(fine)) return false;
-    known.fine.add(fine);
+    if (names.has(fine)) return false;
+    names.add(fine);
     return true;
   }
 
