@@ -36,6 +36,17 @@ export class WallLine extends LitElement {
       button {
         min-height: 32px;
       }
+      @media (max-width: 1240px) {
+        .deeds {
+          flex-wrap: wrap;
+        }
+        .deeds button {
+          padding-inline: 6px;
+        }
+        .wide {
+          display: none;
+        }
+      }
       @media (max-width: 760px) {
         :host {
           gap: 4px 12px;
@@ -49,9 +60,6 @@ export class WallLine extends LitElement {
         }
         .deeds button {
           padding: 4px 6px;
-        }
-        .wide {
-          display: none;
         }
       }
     `,

@@ -51,6 +51,22 @@ export class WallRail extends LitElement {
         border-radius: 50%;
         background: var(--accent);
       }
+      /* A tablet's: the words first, then both groups of buttons in a line of their own. */
+      @media (max-width: 1240px) {
+        .which {
+          flex-basis: 100%;
+          min-height: 1.25em;
+        }
+        .deeds button,
+        .stand button {
+          padding-inline: 10px;
+        }
+        .stand {
+          margin-left: auto;
+          padding-left: 0;
+          border: 0;
+        }
+      }
       @media (max-width: 760px) {
         :host {
           gap: 6px;
