@@ -30,7 +30,7 @@ export async function runWall(
   bench: readonly Pull[],
   explore: ExploreSettings,
   rows: number,
-  onBatch: (batch: WallBatch) => void,
+  onBatch: (batch: WallBatch) => void | Promise<void>,
   { kin, seen = [], relative = true }: WallFrom = {},
   makeHands: () => RemoteHand[] = () => [],
 ): Promise<WallEnd> {
@@ -44,13 +44,14 @@ export async function runWall(
   let batch: WallBatch = { maps: [], tiles: [], found, asked };
   // The first prints go at once.
   let sentAt = -Infinity;
+  let taken: void | Promise<void> = undefined;
   const send = (): void => {
     if (batch.tiles.length === 0) return;
     const buffers = [
       ...batch.maps.map((map) => map.cells.buffer),
       ...batch.tiles.flatMap((tile) => [tile.colours.buffer, tile.small.words.buffer]),
     ];
-    onBatch(Comlink.transfer(batch, buffers));
+    taken = onBatch(Comlink.transfer(batch, buffers));
     batch = { maps: [], tiles: [], found, asked };
     sentAt = performance.now();
   };
@@ -101,5 +102,7 @@ export async function runWall(
     deliver();
   });
   send();
+  // Batches and the end go different ways: the end must not come before the last batch.
+  await taken;
   return { found, asked, cancelled, reason: cancelled ? '' : explorer.reason };
 }
