@@ -55,6 +55,8 @@ describe('prints that stay and prints from prints', () => {
     const told = wall.getByText(/^No\. \d+ of wall “slack tide” crossed with no\. 1 of wall “slack tide 2”\.$/u);
     await expect.poll(() => told.count(), { timeout: 30_000 }).toBe(1);
     await expect.poll(() => wall.getAttribute('data-state'), { timeout: 60_000 }).toBe('done');
+    // Pinned prints take their place at the beginning when the wall stands; then the last one is a cross.
+    await expect.poll(async () => (await hung(page)).keys[0], { timeout: 30_000 }).toBe(pinned);
     await surface.focus();
     await page.keyboard.press('End');
     await page.keyboard.press('k');

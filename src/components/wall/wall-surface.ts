@@ -162,7 +162,8 @@ export class WallSurface extends LitElement {
       this.hangBack();
       const last = this.variants.length - 1;
       let to = focused;
-      if (this.focused >= 0) to = scene?.after(focused, event.key) ?? Math.min(last, Math.max(0, focused + (event.key === 'ArrowLeft' ? -1 : 1)));
+      // The first key chooses the first print, but for the one that asks for the last.
+      if (this.focused >= 0 || event.key === 'End') to = scene?.after(focused, event.key) ?? Math.min(last, Math.max(0, focused + (event.key === 'ArrowLeft' ? -1 : 1)));
       this.tell('walk', to);
       scene?.reveal(to);
     }
@@ -171,7 +172,7 @@ export class WallSurface extends LitElement {
   private readonly onFocus = (): void => {
     // `:focus-visible` is settled only after the focus event; a click chooses for itself.
     requestAnimationFrame(() => {
-      if (this.focused < 0 && this.found > 0 && this.surface.matches(':focus-visible')) this.tell('walk', 0);
+      if (this.focused < 0 && this.found > 0 && this.surface.matches(':focus-visible')) this.tell('walk', this.holder.scene?.hanging.sequence[0] ?? 0);
       this.ring();
     });
   };
