@@ -1,12 +1,29 @@
+import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
 
+/**
+ * Vitest calls an imported function through a getter of its module, which costs the engine's inner
+ * loops a factor of eight. Binding the reads of `base/at.ts` to names of the file gives it back; a
+ * build does so by itself.
+ */
+const boundReads: Plugin = {
+  name: 'bound-reads',
+  enforce: 'pre',
+  transform(code, id) {
+    if (process.env['VITEST'] === undefined || !id.includes('/src/')) return null;
+    return code.replace(/^import \{ ([\w, ]+) \} from '([^']*base\/at\.ts)';/m, "import * as reads from '$2'; const { $1 } = reads;");
+  },
+};
+
 export default defineConfig({
+  plugins: [boundReads],
   base: './',
   build: { target: 'es2022', chunkSizeWarningLimit: 1500 },
   worker: { format: 'es' },
   test: {
     projects: [
       {
+        extends: true,
         test: {
           name: 'unit',
           environment: 'node',
@@ -16,6 +33,7 @@ export default defineConfig({
         },
       },
       {
+        extends: true,
         test: {
           name: 'browser',
           environment: 'node',
@@ -26,6 +44,7 @@ export default defineConfig({
         },
       },
       {
+        extends: true,
         test: {
           name: 'bench',
           environment: 'node',

@@ -20,7 +20,15 @@ const total = { passed: 0, failed: 0, skipped: 0 };
 let status = 0;
 for (const project of ['unit', 'browser']) {
   const file = join(reports, `${project}.json`);
-  const args = [bin('vitest/vitest.mjs'), 'run', '--project', project, '--reporter=default', '--reporter=json', `--outputFile.json=${file}`];
+  const args = [
+    bin('vitest/vitest.mjs'),
+    'run',
+    '--project',
+    project,
+    '--reporter=default',
+    '--reporter=json',
+    `--outputFile.json=${file}`,
+  ];
   console.log(`\n› vitest run --project ${project}`);
   const done = spawnSync(node, args, { cwd: ROOT, stdio: 'inherit' });
   status ||= done.status ?? 1;

@@ -12,13 +12,14 @@ const ENGINE_ORDER = [
   'shapes',
   'colour',
   'ink',
+  'studio',
   'stack',
   'order',
   'explore',
   'recipe',
   'pullorder',
-  'quantities',
-  'output',
+
+  'visit',
   'log',
   'project',
 ];
@@ -32,7 +33,7 @@ const ONLY: [RegExp, RegExp][] = [
   [/^(saxes|svgpath|css-tree|css-select)$/, /^engine\/shapes\//],
   [/^pixi\.js/, /^components\/canvas\//],
   [/^comlink$/, /^workers\//],
-  [/^idb$/, /^workers\/storage/],
+  [/^idb$/, /^workers\/(entry|jobs)\/storage/],
   [/^lit/, /^components\//],
 ];
 
@@ -51,15 +52,15 @@ interface Import {
 const sources = files(SRC).map((path) => ({ name: relative(SRC, path), text: readFileSync(path, 'utf8') }));
 
 const imports: Import[] = sources.flatMap(({ name, text }) =>
-  [...text.matchAll(/(?:^|\n)\s*(?:import|export)\b[^'";]*?from\s*'([^']+)'|(?:^|\n)\s*import\s*'([^']+)'|import\(\s*'([^']+)'/g)].map((match) => ({
-    from: name,
-    to: (match[1] ?? match[2] ?? match[3])!,
-  })),
+  [...text.matchAll(/(?:^|\n)\s*(?:import|export)\b[^'";]*?from\s*'([^']+)'|(?:^|\n)\s*import\s*'([^']+)'|import\(\s*'([^']+)'/g)].map(
+    (match) => ({
+      from: name,
+      to: (match[1] ?? match[2] ?? match[3])!,
+    }),
+  ),
 );
 
-const internal = imports
-  .filter(({ to }) => to.startsWith('.'))
-  .map(({ from, to }) => ({ from, to: normalize(join(dirname(from), to)) }));
+const internal = imports.filter(({ to }) => to.startsWith('.')).map(({ from, to }) => ({ from, to: normalize(join(dirname(from), to)) }));
 
 const layerOf = (name: string): number => LAYERS.indexOf(name.split('/')[0]!);
 const domainOf = (name: string): number => ENGINE_ORDER.indexOf(name.split('/')[1]!);
@@ -102,9 +103,7 @@ describe('imports', () => {
   });
 
   it('should keep each package in its one place', () => {
-    const strays = imports.filter(({ from, to }) =>
-      ONLY.some(([what, where]) => what.test(to) && !where.test(from)),
-    );
+    const strays = imports.filter(({ from, to }) => ONLY.some(([what, where]) => what.test(to) && !where.test(from)));
     expect(strays).toEqual([]);
   });
 });

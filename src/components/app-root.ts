@@ -11,7 +11,7 @@ import './lesson/lesson-room.ts';
 import './press/press-room.ts';
 import './project-menu.ts';
 import type { AutoSaver } from './saver.ts';
-import { controls } from './ui/styles.ts';
+import { controls } from './ui/controls-style.ts';
 import './wall/wall-room.ts';
 
 const ROOM_NAMES: Record<Room, string> = {
@@ -98,7 +98,12 @@ export class AppRoot extends LitElement {
 
   private readonly onKey = (event: KeyboardEvent): void => {
     if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
-    const inField = event.composedPath().some((target) => target instanceof HTMLElement && (target.matches('textarea') || (target instanceof HTMLInputElement && target.type === 'text')));
+    const inField = event
+      .composedPath()
+      .some(
+        (target) =>
+          target instanceof HTMLElement && (target.matches('textarea') || (target instanceof HTMLInputElement && target.type === 'text')),
+      );
     if (inField) return;
     const key = event.key.toLowerCase();
     if (key === 'z') {
@@ -151,9 +156,7 @@ export class AppRoot extends LitElement {
           Pullstack
         </div>
         <nav aria-label="Rooms">
-          ${ROOMS.map(
-            (room) => html`<a href="#${room}" aria-current=${store.room === room ? 'page' : nothing}>${ROOM_NAMES[room]}</a>`,
-          )}
+          ${ROOMS.map((room) => html`<a href="#${room}" aria-current=${store.room === room ? 'page' : nothing}>${ROOM_NAMES[room]}</a>`)}
         </nav>
         <div class="tools">
           <button

@@ -1,12 +1,12 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import type { Problem } from '../engine/base/error.ts';
+import type { SeenRun } from '../engine/explore/search/seen.ts';
+import type { LogEvent, VisitHead } from '../engine/log/types.ts';
 import type { Command } from '../engine/project/commands.ts';
 import { type History, perform, redo, startHistory, undo } from '../engine/project/history.ts';
-import type { LogEvent, VisitHead } from '../engine/log/types.ts';
-import type { SeenRun } from '../engine/explore/index.ts';
-import type { PrintLineage } from '../engine/recipe/lineage.ts';
 import type { Project } from '../engine/project/types.ts';
-import type { Problem } from '../engine/base/error.ts';
-import { sentenceOf } from '../workers/client.ts';
+import type { PrintLineage } from '../engine/recipe/lineage.ts';
+import { sentenceOf } from '../workers/client/client.ts';
 
 export const ROOMS = ['drawer', 'inks', 'wall', 'bench', 'chest', 'press', 'lesson'] as const;
 export type Room = (typeof ROOMS)[number];

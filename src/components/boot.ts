@@ -1,5 +1,6 @@
+import { entryAt } from '../engine/base/at.ts';
 import { checkProject } from '../engine/project/read.ts';
-import { sentenceOf } from '../workers/client.ts';
+import { sentenceOf } from '../workers/client/client.ts';
 import { AppStore } from './app-store.ts';
 import { AutoSaver } from './saver.ts';
 
@@ -16,7 +17,7 @@ export async function boot(): Promise<{ store: AppStore; saver: AutoSaver }> {
         if (!stored.writable) store.tell('This project is open in another tab; what you change here is not saved. Close one of the two.');
         return { store, saver };
       }
-      told = `${read.problems[0]!.message} It was put aside, not deleted, and the demo project was opened.`;
+      told = `${entryAt(read.problems, 0).message} It was put aside, not deleted, and the demo project was opened.`;
       if (stored.writable) await saver.setAside(told);
     }
   } catch (error) {

@@ -5,7 +5,5 @@ const SHAPE_FILES = import.meta.glob<string>('/shapes/*.svg', { query: '?raw', i
 
 /** The demo project, from the shape files that ship with the app. */
 export function demo(): Project {
-  return demoProject(
-    Object.entries(SHAPE_FILES).map(([path, text]) => ({ name: path.slice(path.lastIndexOf('/') + 1), text })),
-  );
+  return demoProject(Object.entries(SHAPE_FILES).map(([path, text]) => ({ name: path.slice(path.lastIndexOf('/') + 1), text })));
 }

@@ -5,8 +5,8 @@ import { readProject, writeProject } from '../engine/project/read.ts';
 import type { Project } from '../engine/project/types.ts';
 import { type AppStore, type Room, StoreController } from './app-store.ts';
 import type { SaveState } from './saver.ts';
+import { controls } from './ui/controls-style.ts';
 import { chooseFiles, download, fileNameOf } from './ui/download.ts';
-import { controls } from './ui/styles.ts';
 
 const SAVE_WORDS: Record<SaveState, string> = {
   saved: 'Saved in this browser.',

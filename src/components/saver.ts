@@ -1,7 +1,7 @@
 import type { LogEvent, VisitHead } from '../engine/log/types.ts';
 import type { Project } from '../engine/project/types.ts';
-import { openStorage, sentenceOf } from '../workers/client.ts';
-import type { StoredProject } from '../workers/wire.ts';
+import type { StoredProject } from '../workers/api/engine-api.ts';
+import { openStorage, sentenceOf } from '../workers/client/client.ts';
 import type { Saver } from './app-store.ts';
 
 /** Where saving stands. */

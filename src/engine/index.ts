@@ -3,90 +3,59 @@
  * DEVELOPERS.md, 'Engine door', says how to use it.
  */
 export { EngineError, type Problem } from './base/error.ts';
-export { BANDS, deltaE2000, labD50, srgbHexFromLab, WAVELENGTHS_NM, xyzD50 } from './colour/index.ts';
+export { BANDS, WAVELENGTHS_NM } from './colour/weights.ts';
+export { deltaE2000 } from './colour/delta-e.ts';
+export { labD50, xyzD50 } from './colour/lab.ts';
+export { srgbHexFromLab } from './colour/screen-colour.ts';
 export type { Lab } from './colour/lab.ts';
-export {
-  type CellMap,
-  type Drawer,
-  type Pull,
-  type RowGrid,
-  type Stack,
-} from './stack/types.ts';
-export {
-  buildCellMap,
-  cellLab,
-  colourCells,
-  paintThumbnail,
-  paintView,
-  placedSpans,
-  stackLayers,
-  stateColours,
-} from './stack/index.ts';
-export {
-  curveFromColour,
-  demoStocks,
-  dryFilmUm,
-  filmBands,
-  filmFactor,
-  filmMatrix,
-  infiniteReflectance,
-  inkCurvesFromColours,
-  letDown,
-  letdownFor,
-  type MatchAnswer,
-  matchInk,
-  matchInkSteps,
-  type MatchOptions,
-  type MatchResult,
-  MESH_TABLE,
-  mixInks,
-  checkReadings,
-  checkSquares,
-  coloursFromPhoto,
-  drawdownFromPhoto,
-  fitOverprints,
-  fittedInk,
-  measuredInk,
-  PAPER_PRESETS,
-  paperFromColour,
-  paperFromCurve,
-  readCgats,
-  stackReflectance,
-  twoBackground,
-} from './ink/index.ts';
-export type { FilmBands, FilmCurves } from './ink/film.ts';
+export { type CellMap, type Pull, type RowGrid, type Stack } from './stack/types.ts';
+export type { Studio, Studio as Drawer } from './studio/studio.ts';
+export { buildCellMap } from './stack/cell-map.ts';
+export { cellLab, colourCells, stateColours } from './stack/appearance.ts';
+export { paintThumbnail } from './stack/paint.ts';
+export { paintView } from './stack/view.ts';
+export { placedSpans } from './stack/screen-spans.ts';
+export { stackLayers } from './stack/layers.ts';
+export { curveFromColour } from './ink/film/curves.ts';
+export { demoStocks } from './ink/demo/demo-stocks.ts';
+export { dryFilmUm } from './ink/film/dry-film.ts';
+export { filmBands, filmMatrix, infiniteReflectance, stackReflectance } from './ink/film/film.ts';
+export { filmFactor } from './ink/film/film-factor.ts';
+export { inkCurvesFromColours, twoBackground } from './ink/characterise/characterise.ts';
+export { letDown, mixInks } from './ink/mix/mix.ts';
+export { letdownFor } from './ink/mix/letdown.ts';
+export { type MatchAnswer, matchInk, matchInkSteps, type MatchOptions, type MatchResult } from './ink/mix/match.ts';
+export { MESH_TABLE } from './ink/film/mesh-table.ts';
+export { checkReadings, measuredInk } from './ink/characterise/measured-ink.ts';
+export { checkSquares, fitOverprints, fittedInk } from './ink/fit/fit-overprints.ts';
+export { coloursFromPhoto, drawdownFromPhoto } from './ink/characterise/drawdown-photo.ts';
+export { PAPER_PRESETS } from './ink/paper/paper-presets.ts';
+export { paperFromColour, paperFromCurve } from './ink/paper/paper-from.ts';
+export { readCgats } from './ink/cgats/read-cgats.ts';
+export type { FilmBands, FilmCurves } from './ink/film/film.ts';
 export type { Ink, Paper } from './ink/types.ts';
-export { readShapes, type ReadShape } from './shapes/read-shapes.ts';
-export { drawerShape } from './shapes/drawer-shape.ts';
+export { readShapes, type ReadShape } from './shapes/read/read-shapes.ts';
+export { drawerShape } from './shapes/place/drawer-shape.ts';
 export type { Mesh, PlacedShape, Screen, Shape } from './shapes/types.ts';
-export {
-  canonicalOrder,
-  countOrderClasses,
-  dryingPairs,
-  freeSwaps,
-  groupOrders,
-  orderClasses,
-  overlapsOf,
-  sampleOrder,
-} from './order/index.ts';
+export { canonicalOrder } from './order/canonical.ts';
+export { countOrderClasses } from './order/count.ts';
+export { dryingPairs, freeSwaps, overlapsOf } from './order/overlaps.ts';
+export { groupOrders } from './order/group-orders.ts';
+export { orderClasses } from './order/enumerate.ts';
+export { sampleOrder } from './order/sample.ts';
 export type { Overlap, OverlapOptions, SharedPair } from './order/overlaps.ts';
-export {
-  checkExplore,
-  checkHolds,
-  explore,
-  type ExploreSettings,
-  type Hold,
-  type Variant,
-  type VeilOptions,
-  type VeilProposal,
-  type VeilResult,
-  veils,
-} from './explore/index.ts';
+export { checkExplore } from './explore/settings/check.ts';
+export { checkHolds } from './explore/settings/holds.ts';
+export { explore } from './explore/search/explorer.ts';
+export type { ExploreSettings, Hold, Variant } from './explore/types.ts';
+export type { VeilOptions, VeilProposal, VeilResult } from './explore/veil/veil-types.ts';
+export { veils } from './explore/veil/veil.ts';
 export { type Family, recipeFamilies } from './recipe/family.ts';
 export { readRecipe } from './recipe/read.ts';
 export type { Recipe } from './recipe/types.ts';
-export { drawerOfRecipe, recipeOf, writeRecipe } from './recipe/write.ts';
-export { checkPlan, planPulls } from './pullorder/index.ts';
+export { studioOfRecipe as drawerOfRecipe, recipeOf, writeRecipe } from './recipe/write.ts';
+export { checkPlan } from './pullorder/check-plan.ts';
+export { planPulls } from './pullorder/planner.ts';
 export type { PlanOptions } from './pullorder/planner.ts';
 export type { PlanProblem, PlanPull, PlanSheet, PullPlan, SetUp } from './pullorder/types.ts';
 export { recipeAsPulled, recipesAsPulled, type SheetAsPulled, sheetAsPulled, sheetsAsPulled } from './log/as-pulled.ts';
@@ -99,15 +68,15 @@ export {
   type EditionFacts,
   editionMarks,
   newEdition,
-} from './log/edition.ts';
-export { type EditionRecord, editionRecord, type EditionSheet, numberSheets } from './log/edition-sheets.ts';
+} from './log/edition/edition.ts';
+export { type EditionRecord, editionRecord, type EditionSheet, numberSheets } from './log/edition/edition-sheets.ts';
 export { inOrder, standing } from './log/events.ts';
 export { readLog, writeLog } from './log/log-file.ts';
 export { mergeLogs } from './log/merge.ts';
 export { planRest, type RestInput } from './log/rest.ts';
 export { measuredPairs, type OrderPairs, pairsOf } from './log/turns.ts';
 export type { Deviation, LogEvent, LoggedSheet, VisitHead, VisitLog } from './log/types.ts';
-export { planVisit, type PressPlan, type VisitInput } from './output/visit.ts';
+export { planVisit, type PressPlan, type VisitInput } from './visit/visit.ts';
 export { demoProject } from './project/demo.ts';
 export { readProject, writeProject } from './project/read.ts';
 export type { Project } from './project/types.ts';

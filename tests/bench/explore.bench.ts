@@ -1,6 +1,6 @@
 import { bench, describe } from 'vitest';
-import { Describer } from '../../src/engine/explore/descriptor.ts';
-import { VariantMeter } from '../../src/engine/explore/index.ts';
+import { Describer } from '../../src/engine/explore/look/descriptor.ts';
+import { VariantMeter } from '../../src/engine/explore/measure/variant-measures.ts';
 import { CellMapBuilder, type PlacedSpans } from '../../src/engine/stack/cell-map.ts';
 import { stackLayers, type Layer } from '../../src/engine/stack/layers.ts';
 import { SpanCache } from '../../src/engine/stack/screen-spans.ts';
@@ -68,9 +68,15 @@ function compare(pulls: number, rows: number): string {
   ]) as [number, number, number, number, number];
   const cell = (value: number, width = 9): string => value.toFixed(0).padStart(width);
   return [
-    String(pulls).padStart(5), cell(rows, 5), cell(map.cells, 7),
-    cell(own), cell(other), `${(own / other).toFixed(2)}×`.padStart(8),
-    cell(ownOffset), cell(otherOffset), `${(ownOffset / otherOffset).toFixed(2)}×`.padStart(8),
+    String(pulls).padStart(5),
+    cell(rows, 5),
+    cell(map.cells, 7),
+    cell(own),
+    cell(other),
+    `${(own / other).toFixed(2)}×`.padStart(8),
+    cell(ownOffset),
+    cell(otherOffset),
+    `${(ownOffset / otherOffset).toFixed(2)}×`.padStart(8),
     (1000 / described).toFixed(3).padStart(10),
   ].join('');
 }
@@ -78,12 +84,16 @@ function compare(pulls: number, rows: number): string {
 describe('variants evaluated a second', () => {
   let done = false;
   // The runner calls a bench several times; the races have rounds of their own.
-  bench('all measures against multiply thumbnails', () => {
-    if (done) return;
-    done = true;
-    const lines = ['pulls rows  cells reorders/s Skia/s   ratio offsets/s Skia/s   ratio describe ms'];
-    for (const pulls of [8, 20, 40, 80]) lines.push(compare(pulls, ROWS));
-    for (const rows of [64, 128, 512]) lines.push(compare(20, rows));
-    console.log(lines.join('\n'));
-  }, { iterations: 1, warmupIterations: 0, time: 0, warmupTime: 0 });
+  bench(
+    'all measures against multiply thumbnails',
+    () => {
+      if (done) return;
+      done = true;
+      const lines = ['pulls rows  cells reorders/s Skia/s   ratio offsets/s Skia/s   ratio describe ms'];
+      for (const pulls of [8, 20, 40, 80]) lines.push(compare(pulls, ROWS));
+      for (const rows of [64, 128, 512]) lines.push(compare(20, rows));
+      console.log(lines.join('\n'));
+    },
+    { iterations: 1, warmupIterations: 0, time: 0, warmupTime: 0 },
+  );
 });

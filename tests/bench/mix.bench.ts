@@ -1,7 +1,10 @@
-import { bench, describe } from 'vitest';
 import { Color, mix } from 'spectral.js';
+import { bench, describe } from 'vitest';
 import type { Lab } from '../../src/engine/colour/lab.ts';
-import { DEMO_PAPER, demoStocks, matchInk, mixInks } from '../../src/engine/ink/index.ts';
+import { DEMO_PAPER } from '../../src/engine/ink/demo/demo-paper.ts';
+import { demoStocks } from '../../src/engine/ink/demo/demo-stocks.ts';
+import { matchInk } from '../../src/engine/ink/mix/match.ts';
+import { mixInks } from '../../src/engine/ink/mix/mix.ts';
 import { coarseMatch } from '../engine/ink/coarse-match.ts';
 
 // Twelve stocks: a base and eleven inks. Targets within reach, at its edge and beyond.
@@ -43,7 +46,10 @@ console.table(rows);
 describe('a mix of four inks', () => {
   const inks = stocks.slice(1, 5);
   bench('mixInks, two constants, 36 bands, with its colours on the card', () => {
-    mixInks(inks.map((ink) => ({ ink, parts: 1 })), { id: 'm', name: 'm' });
+    mixInks(
+      inks.map((ink) => ({ ink, parts: 1 })),
+      { id: 'm', name: 'm' },
+    );
   });
   const colours = ['#a34522', '#20588c', '#d8c060', '#303030'].map((hex) => new Color(hex));
   bench('spectral.js mix, one constant, 38 bands', () => {

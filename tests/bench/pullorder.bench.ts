@@ -131,7 +131,9 @@ describe('pull order', () => {
           `against greedy merging ${sum.greedy.toFixed(1)} (${percent(sum.greedy - sum.mounts, sum.greedy)} saved), ` +
           `without free swaps ${sum.rigid.toFixed(1)} (${percent(sum.rigid - sum.mounts, sum.rigid)} saved); ` +
           `bound ${sum.bound.toFixed(1)}, gap ${percent(sum.mounts - sum.bound, sum.mounts)}, shown to be fewest in ${sum.closed} of ${seeds}` +
-          (longer > 0 ? `; with ten times the work ${sum.long.toFixed(1)} instead of ${sum.short.toFixed(1)}, mean of ${longer} (${percent(sum.short - sum.long, sum.long)} above)` : '') +
+          (longer > 0
+            ? `; with ten times the work ${sum.long.toFixed(1)} instead of ${sum.short.toFixed(1)}, mean of ${longer} (${percent(sum.short - sum.long, sum.long)} above)`
+            : '') +
           `; row took ${((performance.now() - started) / 1000).toFixed(0)} s`,
       );
     });

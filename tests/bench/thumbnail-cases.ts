@@ -4,12 +4,13 @@ import svgpath from 'svgpath';
 import { randomFrom } from '../../src/engine/base/random.ts';
 import { toOffsetGrid } from '../../src/engine/base/units.ts';
 import type { Shape } from '../../src/engine/shapes/types.ts';
-import type { Drawer, Pull, Stack } from '../../src/engine/stack/types.ts';
+import type { Pull, Stack } from '../../src/engine/stack/types.ts';
+import type { Studio } from '../../src/engine/studio/studio.ts';
 import { blobRing, numbersFrom, sheetShape, stackOf } from '../engine/stack/fixtures.ts';
 
 /** One placed stack and what is done to it. */
 export interface ThumbnailCase {
-  drawer: Drawer;
+  drawer: Studio;
   base: Stack;
   /** Other orders and inks of the same placed screens. */
   reorders: Stack[];
@@ -19,8 +20,22 @@ export interface ThumbnailCase {
 
 // Icons of a general icon set, for outlines with holes, corners and many parts.
 const ICONS = [
-  'anchor', 'bicycle', 'bug', 'camera', 'cloud-rain-heavy', 'compass', 'fan', 'feather',
-  'flower1', 'gear-fill', 'hurricane', 'key', 'life-preserver', 'lightbulb', 'moon-stars', 'water',
+  'anchor',
+  'bicycle',
+  'bug',
+  'camera',
+  'cloud-rain-heavy',
+  'compass',
+  'fan',
+  'feather',
+  'flower1',
+  'gear-fill',
+  'hurricane',
+  'key',
+  'life-preserver',
+  'lightbulb',
+  'moon-stars',
+  'water',
 ].filter((name) => hasIcon(name));
 
 /**
@@ -28,20 +43,16 @@ const ICONS = [
  * pieces), all over the printable area of a 560 × 760 mm sheet.
  * @param radiiMm least and greatest radius of the shapes
  */
-export function thumbnailCase(
-  seed: string,
-  pulls: number,
-  variants: number,
-  radiiMm: readonly [number, number],
-): ThumbnailCase {
+export function thumbnailCase(seed: string, pulls: number, variants: number, radiiMm: readonly [number, number]): ThumbnailCase {
   const next = numbersFrom(seed);
   const shapes: Shape[] = Array.from({ length: pulls }, (_, i) => {
     const x = 80 + next() * 400;
     const y = 80 + next() * 600;
     const radius = radiiMm[0] + next() * (radiiMm[1] - radiiMm[0]);
-    const rings = i % 3 === 2
-      ? iconRings(ICONS[(i / 3 | 0) % ICONS.length]!, x, y, radius * 2)
-      : [blobRing(next, x, y, radius, 80 + Math.floor(next() * 71))];
+    const rings =
+      i % 3 === 2
+        ? iconRings(ICONS[((i / 3) | 0) % ICONS.length]!, x, y, radius * 2)
+        : [blobRing(next, x, y, radius, 80 + Math.floor(next() * 71))];
     return sheetShape(`shape${i}`, rings);
   });
   const { drawer, pulls: basePulls } = stackOf(shapes, next);
@@ -78,7 +89,13 @@ function iconRings(name: string, x: number, y: number, size: number): number[][]
   const rings: number[][] = [];
   for (const [, d] of text.matchAll(/<path[^>]*? d="([^"]+)"/g)) {
     let ring: number[] = [];
-    const path = svgpath(d!).abs().unarc().unshort().translate(-8, -8).scale(size / 16).translate(x, y);
+    const path = svgpath(d!)
+      .abs()
+      .unarc()
+      .unshort()
+      .translate(-8, -8)
+      .scale(size / 16)
+      .translate(x, y);
     path.iterate((segment, _index, px, py) => {
       const [command, ...v] = segment as [string, ...number[]];
       if (command === 'M') {

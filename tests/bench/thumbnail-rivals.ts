@@ -1,14 +1,14 @@
 import { Path2D, createCanvas } from '@napi-rs/canvas';
-import { linearSrgbFromReflectance } from '../../src/engine/colour/srgb.ts';
 import { srgbHexFromLinear } from '../../src/engine/colour/screen-colour.ts';
-import { stackReflectance } from '../../src/engine/ink/film.ts';
-import { screenRings } from '../../src/engine/shapes/placed.ts';
+import { linearSrgbFromReflectance } from '../../src/engine/colour/srgb.ts';
+import { stackReflectance } from '../../src/engine/ink/film/film.ts';
+import { screenRings } from '../../src/engine/shapes/place/placed.ts';
 import { colourCells, createCellColours } from '../../src/engine/stack/appearance.ts';
 import { CellMapBuilder } from '../../src/engine/stack/cell-map.ts';
+import type { PlacedSpans } from '../../src/engine/stack/cell-map.ts';
 import { stackLayers } from '../../src/engine/stack/layers.ts';
 import type { Layer } from '../../src/engine/stack/layers.ts';
 import { paintThumbnail } from '../../src/engine/stack/paint.ts';
-import type { PlacedSpans } from '../../src/engine/stack/cell-map.ts';
 import { SpanCache } from '../../src/engine/stack/screen-spans.ts';
 import type { Stack } from '../../src/engine/stack/types.ts';
 import type { ThumbnailCase } from './thumbnail-cases.ts';
@@ -85,4 +85,3 @@ export function pullstackOffsets(test: ThumbnailCase, widthPx: number, rows: num
     return paintThumbnail(map, colours, widthPx, pixels);
   };
 }
-

@@ -63,11 +63,7 @@ function compare(pulls: number, rows: number, radiiMm: [number, number], variant
   const widthPx = Math.round((rows * 560) / 760);
   const test = thumbnailCase(`bench ${pulls}`, pulls, variants, radiiMm);
   const reorder = pullstackReorder(test, widthPx, rows);
-  const [skiaOrder, ownOrder] = race(
-    [skia(test, widthPx, rows), reorder],
-    [same(test.reorders), same(test.reorders)],
-    rounds,
-  );
+  const [skiaOrder, ownOrder] = race([skia(test, widthPx, rows), reorder], [same(test.reorders), same(test.reorders)], rounds);
   const [skiaOffset, ownOffset, ownUnseen] = race(
     [skia(test, widthPx, rows), pullstackOffsets(test, widthPx, rows), pullstackOffsets(test, widthPx, rows)],
     [same(test.offsets), same(test.offsets), (round) => unseen(test.offsets, round)],
@@ -103,10 +99,14 @@ describe('thumbnails against Skia', () => {
   const done = new Set<string>();
   // The runner calls a bench several times; the races have rounds of their own.
   const table = (name: string, run: () => void): void =>
-    bench(name, () => {
-      if (!done.has(name)) run();
-      done.add(name);
-    }, once);
+    bench(
+      name,
+      () => {
+        if (!done.has(name)) run();
+        done.add(name);
+      },
+      once,
+    );
   table('20 pulls, 256 rows', () => compare(20, 256, SMALL, 40, 15));
   table('20 large pulls, 256 rows', () => compare(20, 256, LARGE, 40, 15));
   table('20 huge pulls, 256 rows', () => compare(20, 256, HUGE, 40, 15));

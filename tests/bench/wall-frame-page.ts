@@ -5,8 +5,8 @@ import { demo } from '../../src/components/demo.ts';
 import { randomFrom } from '../../src/engine/base/random.ts';
 import { toOffsetGrid } from '../../src/engine/base/units.ts';
 import type { Pull } from '../../src/engine/stack/types.ts';
-import { DrawerPictures, WallPainter } from '../../src/workers/pictures.ts';
-import type { WallBatch } from '../../src/workers/wire.ts';
+import type { WallBatch } from '../../src/workers/api/engine-api.ts';
+import { StudioPictures, WallPainter } from '../../src/workers/jobs/pictures.ts';
 
 const ROWS = 160;
 const SIZE = { width: 1440, height: 900 };
@@ -32,7 +32,7 @@ async function wall(stacks: readonly Pull[][]): Promise<{ frame: Frame; gl: WebG
   const scene = await WallScene.create();
   const holder = document.body.appendChild(document.createElement('div'));
   holder.append(...scene.canvases);
-  const painter = new WallPainter(new DrawerPictures(drawer), ROWS, true);
+  const painter = new WallPainter(new StudioPictures(drawer), ROWS, true);
   const batch: WallBatch = { maps: [], tiles: [], found: stacks.length, asked: stacks.length };
   stacks.forEach((pulls, index) => {
     const { fresh, ...tile } = painter.tile(pulls);
@@ -57,14 +57,20 @@ async function sprites(stacks: readonly Pull[][]): Promise<{ frame: Frame; gl: W
   const renderer = new WebGLRenderer();
   await renderer.init({ ...SIZE, antialias: false, backgroundAlpha: 0, preferWebGLVersion: 2, gcActive: false });
   document.body.appendChild(document.createElement('div')).append(renderer.canvas);
-  const pictures = new DrawerPictures(drawer);
+  const pictures = new StudioPictures(drawer);
   const stage = new Container();
   const aspect = drawer.paper.widthMm / drawer.paper.heightMm;
   const columns = Math.ceil(Math.sqrt((stacks.length * SIZE.width) / SIZE.height / aspect));
   const width = SIZE.width / columns;
   stacks.forEach((pulls, index) => {
     const { widthPx, heightPx, pixels } = pictures.thumbnail(pulls, ROWS, true);
-    const source = new BufferImageSource({ resource: new Uint8Array(pixels.buffer), width: widthPx, height: heightPx, format: 'rgba8unorm', scaleMode: 'linear' });
+    const source = new BufferImageSource({
+      resource: new Uint8Array(pixels.buffer),
+      width: widthPx,
+      height: heightPx,
+      format: 'rgba8unorm',
+      scaleMode: 'linear',
+    });
     const sprite = new Sprite(new Texture({ source }));
     sprite.setSize(width * 0.85, (width * 0.85) / aspect);
     sprite.position.set((index % columns) * width, (Math.floor(index / columns) * width) / aspect);

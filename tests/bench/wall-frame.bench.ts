@@ -27,7 +27,9 @@ function processorMs(root: number): number {
   for (const name of readdirSync('/proc')) {
     if (!/^\d+$/.test(name)) continue;
     try {
-      const fields = readFileSync(`/proc/${name}/stat`, 'utf8').replace(/^.*\) /, '').split(' ');
+      const fields = readFileSync(`/proc/${name}/stat`, 'utf8')
+        .replace(/^.*\) /, '')
+        .split(' ');
       parents.set(Number(name), Number(fields[1]));
       // Ticks of a hundredth of a second.
       times.set(Number(name), (Number(fields[11]) + Number(fields[12])) * 10);
@@ -46,45 +48,62 @@ function median(values: number[]): number {
 describe('a frame of the wall', () => {
   let done = false;
   // The runner calls a bench several times; the race has rounds of its own.
-  bench('against one bitmap sprite each', async () => {
-    if (done) return;
-    done = true;
-    const site = await createServer({ root: ROOT, configFile: false, logLevel: 'error', server: { port: 0, host: '127.0.0.1', hmr: false } });
-    await site.listen();
-    const executablePath = process.env.CHROMIUM_PATH ?? (existsSync('/usr/bin/chromium') ? '/usr/bin/chromium' : undefined);
-    const server = await chromium.launchServer({
-      ...(executablePath === undefined ? {} : { executablePath }),
-      args: ['--no-sandbox', '--use-gl=angle', '--use-angle=swiftshader', '--enable-unsafe-swiftshader'],
-    });
-    const browser = await chromium.connect(server.wsEndpoint());
-    const lines = ['prints  page ms: wall  sprites   ratio   processor ms: wall  sprites   ratio'];
-    try {
-      for (const count of [200, 1000, 3000]) {
-        const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
-        await page.goto(`${site.resolvedUrls!.local[0]}tests/bench/wall-frame.html`);
-        await page.waitForFunction(() => 'prepare' in window);
-        await page.evaluate((n) => (window as unknown as Bench).prepare(n), count);
-        const times = { wall: { page: [] as number[], all: [] as number[] }, sprites: { page: [] as number[], all: [] as number[] } };
-        for (let round = 0; round <= ROUNDS; round++) {
-          for (const name of ['wall', 'sprites'] as const) {
-            const before = processorMs(server.process().pid!);
-            const own = await page.evaluate(([which, steps]) => (window as unknown as Bench).frames(which, steps), [name, FRAMES] as const);
-            if (round === 0) continue;
-            times[name].page.push(own);
-            times[name].all.push((processorMs(server.process().pid!) - before) / FRAMES);
+  bench(
+    'against one bitmap sprite each',
+    async () => {
+      if (done) return;
+      done = true;
+      const site = await createServer({
+        root: ROOT,
+        configFile: false,
+        logLevel: 'error',
+        server: { port: 0, host: '127.0.0.1', hmr: false },
+      });
+      await site.listen();
+      const executablePath = process.env.CHROMIUM_PATH ?? (existsSync('/usr/bin/chromium') ? '/usr/bin/chromium' : undefined);
+      const server = await chromium.launchServer({
+        ...(executablePath === undefined ? {} : { executablePath }),
+        args: ['--no-sandbox', '--use-gl=angle', '--use-angle=swiftshader', '--enable-unsafe-swiftshader'],
+      });
+      const browser = await chromium.connect(server.wsEndpoint());
+      const lines = ['prints  page ms: wall  sprites   ratio   processor ms: wall  sprites   ratio'];
+      try {
+        for (const count of [200, 1000, 3000]) {
+          const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
+          await page.goto(`${site.resolvedUrls!.local[0]}tests/bench/wall-frame.html`);
+          await page.waitForFunction(() => 'prepare' in window);
+          await page.evaluate((n) => (window as unknown as Bench).prepare(n), count);
+          const times = { wall: { page: [] as number[], all: [] as number[] }, sprites: { page: [] as number[], all: [] as number[] } };
+          for (let round = 0; round <= ROUNDS; round++) {
+            for (const name of ['wall', 'sprites'] as const) {
+              const before = processorMs(server.process().pid!);
+              const own = await page.evaluate(([which, steps]) => (window as unknown as Bench).frames(which, steps), [
+                name,
+                FRAMES,
+              ] as const);
+              if (round === 0) continue;
+              times[name].page.push(own);
+              times[name].all.push((processorMs(server.process().pid!) - before) / FRAMES);
+            }
           }
+          const [wall, sprites] = [times.wall, times.sprites].map(({ page: own, all }) => ({ page: median(own), all: median(all) })) as [
+            { page: number; all: number },
+            { page: number; all: number },
+          ];
+          const triple = (a: number, b: number, digits: number, widths: [number, number]): string =>
+            `${a.toFixed(digits).padStart(widths[0])}${b.toFixed(digits).padStart(widths[1])}${`${(b / a).toFixed(1)}×`.padStart(8)}`;
+          lines.push(
+            `${String(count).padStart(6)}${triple(wall.page, sprites.page, 2, [15, 9])}${triple(wall.all, sprites.all, 0, [21, 9])}`,
+          );
+          await page.close();
         }
-        const [wall, sprites] = [times.wall, times.sprites].map(({ page: own, all }) => ({ page: median(own), all: median(all) })) as [{ page: number; all: number }, { page: number; all: number }];
-        const triple = (a: number, b: number, digits: number, widths: [number, number]): string =>
-          `${a.toFixed(digits).padStart(widths[0])}${b.toFixed(digits).padStart(widths[1])}${`${(b / a).toFixed(1)}×`.padStart(8)}`;
-        lines.push(`${String(count).padStart(6)}${triple(wall.page, sprites.page, 2, [15, 9])}${triple(wall.all, sprites.all, 0, [21, 9])}`);
-        await page.close();
+      } finally {
+        await browser.close();
+        await server.close();
+        await site.close();
       }
-    } finally {
-      await browser.close();
-      await server.close();
-      await site.close();
-    }
-    console.log(lines.join('\n'));
-  }, { iterations: 1, warmupIterations: 0, time: 0, warmupTime: 0 });
+      console.log(lines.join('\n'));
+    },
+    { iterations: 1, warmupIterations: 0, time: 0, warmupTime: 0 },
+  );
 });

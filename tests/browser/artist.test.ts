@@ -59,10 +59,15 @@ describe('the artist', () => {
     await enter(page, 'Bench');
     await page.getByText('Order graph').click();
     const graph = page.locator('ps-order-graph');
-    await expect.poll(async () => {
-      const box = await graph.boundingBox();
-      return box !== null && box.height > 50 && box.y + 100 < 900;
-    }, { timeout: 15_000 }).toBe(true);
+    await expect
+      .poll(
+        async () => {
+          const box = await graph.boundingBox();
+          return box !== null && box.height > 50 && box.y + 100 < 900;
+        },
+        { timeout: 15_000 },
+      )
+      .toBe(true);
     expect(errors).toEqual([]);
     await context.close();
   });

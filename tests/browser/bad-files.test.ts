@@ -1,5 +1,5 @@
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { enter, openPage, openStudio, type Studio } from './harness.ts';
 
 let studio: Studio;
@@ -24,7 +24,10 @@ const svg = (name: string, content: string | Buffer): Upload => ({
   buffer: Buffer.from(content),
 });
 
-const GOOD = svg('plank.svg', '<svg xmlns="http://www.w3.org/2000/svg" width="120mm" height="40mm" viewBox="0 0 120 40"><path d="M0 0h120v40H0z"/></svg>');
+const GOOD = svg(
+  'plank.svg',
+  '<svg xmlns="http://www.w3.org/2000/svg" width="120mm" height="40mm" viewBox="0 0 120 40"><path d="M0 0h120v40H0z"/></svg>',
+);
 
 const BAD: Upload[] = [
   svg('empty.svg', ''),

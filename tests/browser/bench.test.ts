@@ -40,7 +40,11 @@ describe('the Bench', () => {
     await expect.poll(() => page.locator('bench-room figcaption').allTextContents()).toEqual(['On the Bench', 'As it was opened']);
     await page.getByText('Order graph').click();
     await page.locator('ps-order-graph .dot').nth(1).click();
-    await page.getByRole('region', { name: 'Selected pull' }).getByText(/Pull 2\b/).first().waitFor();
+    await page
+      .getByRole('region', { name: 'Selected pull' })
+      .getByText(/Pull 2\b/)
+      .first()
+      .waitFor();
     expect(await page.locator('ps-order-graph .dot.selected').count()).toBe(1);
     expect(errors).toEqual([]);
     await context.close();

@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { drawdownFromPhoto } from '../../src/engine/ink/drawdown-photo.ts';
-import { filmBands, overFilm } from '../../src/engine/ink/film.ts';
+import { drawdownFromPhoto } from '../../src/engine/ink/characterise/drawdown-photo.ts';
+import { filmBands, overFilm } from '../../src/engine/ink/film/film.ts';
 import { enter, openPage, openStudio, type Studio } from './harness.ts';
 
 let studio: Studio;
@@ -21,7 +21,14 @@ function measurements(value = (reflectance: number): string => (reflectance * 10
     bands.map((nm) => 0.05 + 1.6 * Math.exp(-(((nm - 520) / 60) ** 2))),
     bands.map(() => 0.25),
   );
-  const over = (ground: number): number[] => Array.from(overFilm(film, bands.map(() => ground), new Float64Array(36)));
+  const over = (ground: number): number[] =>
+    Array.from(
+      overFilm(
+        film,
+        bands.map(() => ground),
+        new Float64Array(36),
+      ),
+    );
   const rows: [string, number[]][] = [
     ['Card white', bands.map(() => 0.86)],
     ['Card black', bands.map(() => 0.04)],
@@ -59,8 +66,15 @@ describe('the inks', () => {
     await side.getByRole('button', { name: /^Measured/ }).click();
 
     // A file without one good reading says where it is wrong and changes nothing.
-    await side.getByLabel('Choose a CGATS file').setInputFiles(file('torn.txt', measurements(() => 'NaN')));
-    await expect.poll(() => side.getByRole('alert').allTextContents()).toEqual([expect.stringMatching(/torn\.txt, line 9, column \d+: .*NaN.*Nothing was changed\.$/s)]);
+    await side.getByLabel('Choose a CGATS file').setInputFiles(
+      file(
+        'torn.txt',
+        measurements(() => 'NaN'),
+      ),
+    );
+    await expect
+      .poll(() => side.getByRole('alert').allTextContents())
+      .toEqual([expect.stringMatching(/torn\.txt, line 9, column \d+: .*NaN.*Nothing was changed\.$/s)]);
     expect(await side.getByRole('button', { name: 'Add the ink' }).count()).toBe(0);
     expect(await shelf.getByRole('listitem').count()).toBe(8);
 
@@ -90,7 +104,9 @@ describe('the inks', () => {
     const mixes = side.getByRole('region', { name: 'Mixes' });
     await expect.poll(() => mixes.getByRole('listitem').count(), { timeout: 30_000 }).toBeGreaterThan(2);
     const first = mixes.getByRole('listitem').first();
-    const grams = (await first.getByRole('cell').allTextContents()).filter((text) => text.endsWith(' g')).map((text) => Number.parseFloat(text));
+    const grams = (await first.getByRole('cell').allTextContents())
+      .filter((text) => text.endsWith(' g'))
+      .map((text) => Number.parseFloat(text));
     expect(grams.reduce((sum, each) => sum + each, 0)).toBeCloseTo(100, 0);
     expect(Number(/ΔE (\d+\.\d)/.exec((await first.getAttribute('aria-label'))!)![1])).toBeLessThan(3);
     await first.getByRole('button', { name: /^Keep the mix/ }).click();
@@ -165,9 +181,15 @@ describe('the inks', () => {
     for (let step = 0; step < 5; step++) await page.keyboard.press('Shift+ArrowDown');
     await page.keyboard.press('Enter');
     await expect.poll(() => side.getByLabel('One stroke over white: hex').inputValue()).not.toBe(before);
-    const lightness = async (which: string): Promise<number> => Number(await side.getByRole('group', { name: which }).getByRole('spinbutton', { name: 'L', exact: true }).inputValue());
+    const lightness = async (which: string): Promise<number> =>
+      Number(await side.getByRole('group', { name: which }).getByRole('spinbutton', { name: 'L', exact: true }).inputValue());
     // Flat patches are their own averages, so the room must show what the engine makes of the colours painted above.
-    const { colours } = drawdownFromPhoto({ white: [0xe6, 0xe0, 0xd2], black: [0x26, 0x24, 0x1f], overWhite: [0xb8, 0x60, 0x4a], overBlack: [0x4a, 0x2f, 0x26] });
+    const { colours } = drawdownFromPhoto({
+      white: [0xe6, 0xe0, 0xd2],
+      black: [0x26, 0x24, 0x1f],
+      overWhite: [0xb8, 0x60, 0x4a],
+      overBlack: [0x4a, 0x2f, 0x26],
+    });
     expect(await lightness('One stroke over white')).toBeCloseTo(colours!.overWhite[0], 0);
     expect(await lightness('One stroke over black')).toBeCloseTo(colours!.overBlack[0], 0);
     expect(await side.getByRole('button', { name: 'Add the ink' }).isEnabled()).toBe(true);

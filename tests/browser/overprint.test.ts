@@ -1,9 +1,11 @@
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { targetSquares } from '../../src/components/inks/target/target-layout.ts';
 import { WAVELENGTHS_NM } from '../../src/engine/colour/weights.ts';
-import { targetSquares } from '../../src/components/inks/target-layout.ts';
-import { coloursFromPhoto, demoInks, DEMO_PAPER } from '../../src/engine/ink/index.ts';
-import { stackReflectance } from '../../src/engine/ink/film.ts';
+import { coloursFromPhoto } from '../../src/engine/ink/characterise/drawdown-photo.ts';
+import { demoInks } from '../../src/engine/ink/demo/demo-inks.ts';
+import { DEMO_PAPER } from '../../src/engine/ink/demo/demo-paper.ts';
+import { stackReflectance } from '../../src/engine/ink/film/film.ts';
 import { enter, openPage, openStudio, type Studio } from './harness.ts';
 
 let studio: Studio;
@@ -58,7 +60,11 @@ describe('the overprint chart', () => {
     await page.keyboard.press('Enter');
     expect(await here.getAttribute('aria-selected')).toBe('true');
     await expect.poll(() => page.getByRole('heading', { name: 'Rust over Weed' }).count()).toBe(1);
-    expect(await page.getByRole('img', { name: /^Reflectance from 380 to 730 nm of Rust over Weed, Weed over Rust, Weed alone, Rust alone/ }).count()).toBe(1);
+    expect(
+      await page
+        .getByRole('img', { name: /^Reflectance from 380 to 730 nm of Rust over Weed, Weed over Rust, Weed alone, Rust alone/ })
+        .count(),
+    ).toBe(1);
     await page.keyboard.press('End');
     expect(await grid.locator('td:focus').getAttribute('aria-label')).toMatch(/^Clay over Weed/);
 
@@ -83,7 +89,8 @@ describe('the overprint chart', () => {
     // Two inks: the others come off the target.
     await page.getByText('All 8 inks on the target').click();
     const inks = page.getByRole('group', { name: 'Inks on the target' });
-    for (const name of ['Tar', 'Shoal', 'Foam', 'Signal', 'Dusk', 'Clay']) await inks.getByRole('checkbox', { name, exact: true }).uncheck();
+    for (const name of ['Tar', 'Shoal', 'Foam', 'Signal', 'Dusk', 'Clay'])
+      await inks.getByRole('checkbox', { name, exact: true }).uncheck();
     await expect.poll(() => page.getByText('6 squares of').count()).toBe(1);
 
     await page.evaluate(() => {
@@ -119,7 +126,14 @@ describe('the overprint chart', () => {
     await first.press('Enter');
     await expect.poll(() => page.getByRole('alert').filter({ hasText: '“52 apples” is no colour' }).count()).toBe(1);
     await page.getByRole('button', { name: 'Fit the inks to it' }).click();
-    await expect.poll(() => page.getByRole('alert').filter({ hasText: /^Square 1: .*No ink was changed/ }).count()).toBe(1);
+    await expect
+      .poll(() =>
+        page
+          .getByRole('alert')
+          .filter({ hasText: /^Square 1: .*No ink was changed/ })
+          .count(),
+      )
+      .toBe(1);
     await first.fill('50,5 30 31');
     await first.press('Enter');
     await expect.poll(() => page.getByText('1 of 6 squares measured').count()).toBe(1);
@@ -133,7 +147,9 @@ describe('the overprint chart', () => {
     const found = page.getByRole('region', { name: 'What the fit gives' });
     await expect.poll(() => found.count(), { timeout: 60_000 }).toBe(1);
     const mean = async (title: string): Promise<number> =>
-      Number(/ΔE ([\d.]+) in the mean/.exec((await found.getByRole('img', { name: new RegExp(`^${title}:`) }).getAttribute('aria-label'))!)![1]);
+      Number(
+        /ΔE ([\d.]+) in the mean/.exec((await found.getByRole('img', { name: new RegExp(`^${title}:`) }).getAttribute('aria-label'))!)![1],
+      );
     expect(await mean('Before')).toBeGreaterThan(2);
     expect(await mean('After')).toBeLessThanOrEqual(0.2);
 
@@ -163,7 +179,9 @@ describe('calming the stack', () => {
     const veils = dialog.getByRole('radio');
     await expect.poll(() => veils.count(), { timeout: 60_000 }).toBeGreaterThan(1);
     const told = async (): Promise<[number, number]> => {
-      const [, before, after] = /busyness ([\d.]+) → ([\d.]+)/.exec((await dialog.getByRole('status').filter({ hasText: 'After' }).textContent())!)!;
+      const [, before, after] = /busyness ([\d.]+) → ([\d.]+)/.exec(
+        (await dialog.getByRole('status').filter({ hasText: 'After' }).textContent())!,
+      )!;
       return [Number(before), Number(after)];
     };
     const [before, calmest] = await told();

@@ -40,7 +40,16 @@ async function figure(page: Page, label: string, value: string): Promise<void> {
 
 async function plan(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Find the pull order' }).click();
-  await expect.poll(() => page.getByRole('button', { name: 'Print the pull sheet' }).isEnabled().catch(() => false), { timeout: 90_000 }).toBe(true);
+  await expect
+    .poll(
+      () =>
+        page
+          .getByRole('button', { name: 'Print the pull sheet' })
+          .isEnabled()
+          .catch(() => false),
+      { timeout: 90_000 },
+    )
+    .toBe(true);
 }
 
 describe('a visit that does not fit', () => {
@@ -70,7 +79,9 @@ describe('a visit that does not fit', () => {
     await figure(page, 'Press beds, each with a printer', '2');
     await plan(page);
     const bars = page.locator('ps-day-bars').getByRole('group');
-    await expect.poll(() => bars.evaluateAll((groups) => groups.map((group) => group.getAttribute('aria-label')).join(';'))).toMatch(/bed 1: set-ups \d.*bed 2: set-ups \d/);
+    await expect
+      .poll(() => bars.evaluateAll((groups) => groups.map((group) => group.getAttribute('aria-label')).join(';')))
+      .toMatch(/bed 1: set-ups \d.*bed 2: set-ups \d/);
     const ends = await page.getByText(/^It ends on day/).innerText();
     expect(ends).toMatch(/no order of these pulls (can end before|ends sooner)/);
     // Two printers need less than the four days or so that one needs.

@@ -2,8 +2,8 @@ import { readFileSync } from 'node:fs';
 import { PDFDocument } from 'pdf-lib';
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { enter, openPage, openStudio, type Studio, watch } from './harness.ts';
 import { pdfPages } from '../helpers/pdf-text.ts';
+import { enter, openPage, openStudio, type Studio, watch } from './harness.ts';
 
 let studio: Studio;
 
@@ -29,7 +29,16 @@ async function planned(page: Page, sheets: number): Promise<void> {
   await count.fill(String(sheets));
   await count.press('Tab');
   await page.getByRole('button', { name: 'Find the pull order' }).click();
-  await expect.poll(() => page.getByRole('button', { name: 'Print the pull sheet' }).isEnabled().catch(() => false), { timeout: 60_000 }).toBe(true);
+  await expect
+    .poll(
+      () =>
+        page
+          .getByRole('button', { name: 'Print the pull sheet' })
+          .isEnabled()
+          .catch(() => false),
+      { timeout: 60_000 },
+    )
+    .toBe(true);
 }
 
 describe('the log at the press', () => {
@@ -112,7 +121,10 @@ describe('what is left of a visit', () => {
   it('should be planned anew, and a sheet as pulled be kept', async () => {
     const { page, context, errors } = await openPage(studio);
     await planned(page, 3);
-    const headline = page.getByRole('status').filter({ hasText: /set-ups/ }).first();
+    const headline = page
+      .getByRole('status')
+      .filter({ hasText: /set-ups/ })
+      .first();
     const before = Number(/(\d+) set-ups/.exec((await headline.textContent())!)![1]);
     const boxes = page.getByRole('checkbox', { name: /^Sheet \d+ pulled/ });
     for (const at of [0, 1, 2]) {
@@ -123,7 +135,16 @@ describe('what is left of a visit', () => {
     await expect
       .poll(async () => Number(/(\d+) set-ups/.exec((await headline.textContent().catch(() => '')) ?? '')?.[1]), { timeout: 60_000 })
       .toBe(before - 1);
-    await expect.poll(() => page.getByRole('button', { name: 'Print the pull sheet' }).isEnabled().catch(() => false), { timeout: 60_000 }).toBe(true);
+    await expect
+      .poll(
+        () =>
+          page
+            .getByRole('button', { name: 'Print the pull sheet' })
+            .isEnabled()
+            .catch(() => false),
+        { timeout: 60_000 },
+      )
+      .toBe(true);
 
     const sheets = page.getByRole('list', { name: 'Sheets as pulled' });
     await page.getByRole('textbox', { name: 'Where sheet 2 lies' }).fill('Box 4');
@@ -132,21 +153,42 @@ describe('what is left of a visit', () => {
 
     // The rest and the log are still there after a reload, and the recipe in the Chest.
     await page.reload();
-    await expect.poll(() => sheets.getByText(/1 of \d+ pulls/).count().catch(() => 0), { timeout: 30_000 }).toBe(3);
+    await expect
+      .poll(
+        () =>
+          sheets
+            .getByText(/1 of \d+ pulls/)
+            .count()
+            .catch(() => 0),
+        { timeout: 30_000 },
+      )
+      .toBe(3);
     expect(await page.getByRole('textbox', { name: 'Where sheet 2 lies' }).inputValue()).toBe('Box 4');
     expect(Number(/(\d+) set-ups/.exec((await headline.textContent())!)![1])).toBe(before - 1);
 
     // The log goes out as a file and comes back without doubling anything.
-    const [saved] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'Save the log as a file' }).click()]);
+    const [saved] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Save the log as a file' }).click(),
+    ]);
     const path = await saved.path();
-    const [chooser] = await Promise.all([page.waitForEvent('filechooser'), page.getByRole('button', { name: 'Bring in another device’s log…' }).click()]);
+    const [chooser] = await Promise.all([
+      page.waitForEvent('filechooser'),
+      page.getByRole('button', { name: 'Bring in another device’s log…' }).click(),
+    ]);
     await chooser.setFiles({ name: 'tablet.log.json', mimeType: 'application/json', buffer: readFileSync(path) });
     await page.getByText('tablet.log.json: nothing new.').waitFor();
 
     // What cannot be true is told, and mended there: no set-up has such a sheet.
     const log = JSON.parse(readFileSync(path, 'utf8')) as { events: { sheet: number; kind: string; id: string }[] };
-    log.events = log.events.filter((event) => event.kind === 'pulled').slice(0, 1).map((event) => ({ ...event, sheet: 99, id: 'other' }));
-    const [again] = await Promise.all([page.waitForEvent('filechooser'), page.getByRole('button', { name: 'Bring in another device’s log…' }).click()]);
+    log.events = log.events
+      .filter((event) => event.kind === 'pulled')
+      .slice(0, 1)
+      .map((event) => ({ ...event, sheet: 99, id: 'other' }));
+    const [again] = await Promise.all([
+      page.waitForEvent('filechooser'),
+      page.getByRole('button', { name: 'Bring in another device’s log…' }).click(),
+    ]);
     await again.setFiles({ name: 'phone.log.json', mimeType: 'application/json', buffer: Buffer.from(JSON.stringify(log)) });
     const contradiction = page.getByText(/Sheet 99 is in the log, but the visit has no sheet of that number/);
     await contradiction.waitFor();
@@ -221,11 +263,19 @@ describe('logs of two devices', () => {
     await other.close();
 
     // A tablet that lay beside the press ticked the same pull, and one that no sheet of the visit has.
-    const log = JSON.parse((await saved(page, page.getByRole('button', { name: 'Save the log as a file' }))).toString()) as { events: { id: string; device: string; sheet: number }[] };
+    const log = JSON.parse((await saved(page, page.getByRole('button', { name: 'Save the log as a file' }))).toString()) as {
+      events: { id: string; device: string; sheet: number }[];
+    };
     expect(log.events).toHaveLength(1);
     const [event] = log.events;
-    log.events = [{ ...event!, id: 'tablet-1', device: 'tablet' }, { ...event!, id: 'tablet-2', device: 'tablet', sheet: 77 }];
-    const [chooser] = await Promise.all([page.waitForEvent('filechooser'), page.getByRole('button', { name: 'Bring in another device’s log…' }).click()]);
+    log.events = [
+      { ...event!, id: 'tablet-1', device: 'tablet' },
+      { ...event!, id: 'tablet-2', device: 'tablet', sheet: 77 },
+    ];
+    const [chooser] = await Promise.all([
+      page.waitForEvent('filechooser'),
+      page.getByRole('button', { name: 'Bring in another device’s log…' }).click(),
+    ]);
     await chooser.setFiles({ name: 'tablet.json', mimeType: 'application/json', buffer: Buffer.from(JSON.stringify(log)) });
     await page.getByText('tablet.json: 2 entries brought in; 2 contradictions, shown with the sheets.').waitFor();
     await page.getByText(/^Sheet 1: pull \d+ of .* is logged twice; look at the sheet and undo one/).waitFor();
@@ -277,10 +327,22 @@ describe('an edition', () => {
     await dialog.getByRole('button', { name: 'Take 6 sheets to the Press' }).click();
     // The edition has a pull order of its own.
     await page.getByText('6 sheets in all').waitFor();
-    await page.getByRole('button', { name: /^(Find the pull order|Plan again)$/ }).first().click();
+    await page
+      .getByRole('button', { name: /^(Find the pull order|Plan again)$/ })
+      .first()
+      .click();
     const anew = page.getByRole('button', { name: 'Find anew' });
     if ((await anew.count()) > 0) await anew.click();
-    await expect.poll(() => page.getByRole('button', { name: 'Print the pull sheet' }).isEnabled().catch(() => false), { timeout: 60_000 }).toBe(true);
+    await expect
+      .poll(
+        () =>
+          page
+            .getByRole('button', { name: 'Print the pull sheet' })
+            .isEnabled()
+            .catch(() => false),
+        { timeout: 60_000 },
+      )
+      .toBe(true);
     await page.getByRole('button', { name: 'At the press' }).click();
     await press.getByRole('button', { name: 'Otherwise, sheet 2' }).click();
     await talk.getByLabel('Note').fill('ink on the margin');
@@ -293,7 +355,9 @@ describe('an edition', () => {
     const marks = dialog.getByRole('list', { name: 'Marks of the sheets' });
     await expect.poll(() => marks.getByRole('listitem').count()).toBe(6);
     const chosen = (sheet: number): Promise<string | null> =>
-      marks.getByLabel(`Mark of sheet ${sheet}`, { exact: true }).evaluate((select) => (select as HTMLSelectElement).selectedOptions[0]!.textContent);
+      marks
+        .getByLabel(`Mark of sheet ${sheet}`, { exact: true })
+        .evaluate((select) => (select as HTMLSelectElement).selectedOptions[0]!.textContent);
     expect(await Promise.all([1, 3, 4, 5, 6].map(chosen))).toEqual(['1/3', '2/3', '3/3', 'BAT', 'AP 1/1']);
     expect(await marks.getByRole('listitem', { name: 'Sheet 2', exact: true }).textContent()).toMatch(/reject\s*ink on the margin/);
     await marks.getByLabel('Mark of sheet 1', { exact: true }).selectOption('BAT');
@@ -302,21 +366,40 @@ describe('an edition', () => {
     // What is typed outlives the window and the page.
     await dialog.getByRole('textbox', { name: 'Artist', exact: true }).fill('Łucja Žižková');
     await dialog.getByRole('textbox', { name: 'Workshop and printer' }).fill('Εργαστήριο Екатерина');
-    await dialog.getByLabel(/^Fate of screen/).first().selectOption('cancelled');
-    await dialog.getByLabel(/by whom$/).first().fill('M. Sand');
-    await dialog.getByLabel(/by whom$/).first().press('Tab');
+    await dialog
+      .getByLabel(/^Fate of screen/)
+      .first()
+      .selectOption('cancelled');
+    await dialog
+      .getByLabel(/by whom$/)
+      .first()
+      .fill('M. Sand');
+    await dialog
+      .getByLabel(/by whom$/)
+      .first()
+      .press('Tab');
     await dialog.getByRole('button', { name: 'Close' }).click();
     await page.reload();
     await kept.getByRole('button', { name: 'Edition…' }).click();
     await expect.poll(() => dialog.getByRole('textbox', { name: 'Artist', exact: true }).inputValue()).toBe('Łucja Žižková');
     await expect.poll(async () => chosen(1)).toBe('BAT');
 
-    for (const [size, width] of [['A4', 210 / 25.4], ['Letter', 8.5]] as const) {
+    for (const [size, width] of [
+      ['A4', 210 / 25.4],
+      ['Letter', 8.5],
+    ] as const) {
       await dialog.getByLabel('Page size of the documentation').selectOption(size);
       const bytes = await saved(page, dialog.getByRole('button', { name: 'Save the documentation as PDF' }));
       expect((await PDFDocument.load(bytes)).getPage(0).getWidth() / 72).toBeCloseTo(width, 3);
       const text = (await pdfPages(bytes)).join('\n');
-      for (const line of ['Łucja Žižková', 'Εργαστήριο Екатерина', 'cancelled, by M. Sand', '1 sheet spoiled and taken out:', 'Signature of the artist']) expect(text).toContain(line);
+      for (const line of [
+        'Łucja Žižková',
+        'Εργαστήριο Екатерина',
+        'cancelled, by M. Sand',
+        '1 sheet spoiled and taken out:',
+        'Signature of the artist',
+      ])
+        expect(text).toContain(line);
       expect(text).toMatch(/\nBAT\n1\n/);
       expect(text).toMatch(/\n1\/3\n3\n/);
       expect(text).toMatch(/spoiled: ink on the margin/);

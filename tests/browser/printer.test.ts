@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { PDFDocument } from 'pdf-lib';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { enter, openPage, openStudio, type Studio } from './harness.ts';
 import { pdfPages } from '../helpers/pdf-text.ts';
+import { enter, openPage, openStudio, type Studio } from './harness.ts';
 
 let studio: Studio;
 
@@ -41,7 +41,10 @@ describe('the printer', () => {
 
     // The grid is a real table: a column for each sheet, a row for each set-up.
     const grid = page.getByRole('region', { name: 'Set-up grid' }).getByRole('table');
-    const head = page.getByRole('status').filter({ hasText: /set-ups/ }).first();
+    const head = page
+      .getByRole('status')
+      .filter({ hasText: /set-ups/ })
+      .first();
     const setUps = Number(/(\d+) set-ups/.exec((await head.textContent())!)![1]);
     expect(setUps).toBeGreaterThan(10);
     await expect.poll(() => grid.getByRole('rowheader').count()).toBeGreaterThanOrEqual(setUps);
@@ -79,9 +82,15 @@ describe('the printer', () => {
 
     // The same as a file: the grid, the days, what to have ready, the cards, the passports.
     await page.emulateMedia({ media: 'screen' });
-    for (const [size, wide] of [['A4', 210 / 25.4], ['Letter', 8.5]] as const) {
+    for (const [size, wide] of [
+      ['A4', 210 / 25.4],
+      ['Letter', 8.5],
+    ] as const) {
       await page.getByLabel('Page size of the PDF').selectOption(size);
-      const [file] = await Promise.all([page.waitForEvent('download', { timeout: 60_000 }), page.getByRole('button', { name: 'Save as PDF' }).click()]);
+      const [file] = await Promise.all([
+        page.waitForEvent('download', { timeout: 60_000 }),
+        page.getByRole('button', { name: 'Save as PDF' }).click(),
+      ]);
       const bytes = readFileSync(await file.path());
       expect((await PDFDocument.load(bytes)).getPage(0).getWidth() / 72).toBeCloseTo(wide, 3);
       const pages = await pdfPages(bytes);

@@ -38,7 +38,10 @@ describe('someone with shapes of their own and nothing else', () => {
     await page.getByRole('button', { name: 'To the Drawer' }).click();
 
     const chooser = page.waitForEvent('filechooser');
-    await page.getByRole('button', { name: /Choose SVG files/ }).first().click();
+    await page
+      .getByRole('button', { name: /Choose SVG files/ })
+      .first()
+      .click();
     await (await chooser).setFiles(LAYERS);
     const report = page.getByRole('status', { name: 'What the files came to' });
     await expect.poll(() => report.getByText('drawn on a page of 400 × 500 mm').count()).toBe(1);
@@ -54,7 +57,14 @@ describe('someone with shapes of their own and nothing else', () => {
     await page.getByRole('application', { name: 'Wall of prints' }).focus();
     await page.keyboard.press('ArrowRight');
     await page.keyboard.press('Enter');
-    await expect.poll(() => page.getByRole('listbox', { name: /State strip/ }).getByRole('option').count()).toBeGreaterThan(0);
+    await expect
+      .poll(() =>
+        page
+          .getByRole('listbox', { name: /State strip/ })
+          .getByRole('option')
+          .count(),
+      )
+      .toBeGreaterThan(0);
     expect(errors).toEqual([]);
     await context.close();
   });

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { createCanvas, loadImage } from '@napi-rs/canvas';
-import type { Locator, Page } from 'playwright-core';
 import { PDFDocument } from 'pdf-lib';
+import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { enter, openPage, openStudio, type Studio } from './harness.ts';
 
@@ -38,7 +38,9 @@ describe('the wall as a map', () => {
     expect(new Set(first).size).toBe(200);
 
     await page.getByRole('button', { name: 'Find 200 more' }).click();
-    await expect.poll(async () => [await wall.getAttribute('data-state'), await wall.getAttribute('data-found')], { timeout: 90_000 }).toEqual(['done', '400']);
+    await expect
+      .poll(async () => [await wall.getAttribute('data-state'), await wall.getAttribute('data-found')], { timeout: 90_000 })
+      .toEqual(['done', '400']);
     const more = await keys(page);
     expect(more.slice(0, 200)).toEqual(first);
     expect(new Set(more).size).toBe(400);
@@ -46,7 +48,9 @@ describe('the wall as a map', () => {
     // Saving follows each command; the reloaded project says 400 by itself.
     await page.reload();
     await enter(page, 'Wall');
-    await expect.poll(async () => [await wall.getAttribute('data-state'), await wall.getAttribute('data-found')], { timeout: 90_000 }).toEqual(['done', '400']);
+    await expect
+      .poll(async () => [await wall.getAttribute('data-state'), await wall.getAttribute('data-found')], { timeout: 90_000 })
+      .toEqual(['done', '400']);
     expect(await keys(page)).toEqual(more);
     expect(errors).toEqual([]);
     await context.close();
@@ -132,14 +136,20 @@ describe('the wall as a map', () => {
     }
     await page.getByRole('button', { name: 'Contact sheet' }).click();
     const sheet = page.getByRole('dialog', { name: 'Contact sheet' });
-    const [pdf] = await Promise.all([page.waitForEvent('download', { timeout: 60_000 }), sheet.getByRole('button', { name: 'Save' }).click()]);
+    const [pdf] = await Promise.all([
+      page.waitForEvent('download', { timeout: 60_000 }),
+      sheet.getByRole('button', { name: 'Save' }).click(),
+    ]);
     expect(pdf.suggestedFilename()).toMatch(/contact-sheet\.pdf$/);
     const doc = await PDFDocument.load(await readFile(await pdf.path()));
     expect(doc.getPageCount()).toBe(1);
 
     await page.getByRole('button', { name: 'Contact sheet' }).click();
     await sheet.getByRole('combobox', { name: 'File' }).selectOption('png');
-    const [png] = await Promise.all([page.waitForEvent('download', { timeout: 60_000 }), sheet.getByRole('button', { name: 'Save' }).click()]);
+    const [png] = await Promise.all([
+      page.waitForEvent('download', { timeout: 60_000 }),
+      sheet.getByRole('button', { name: 'Save' }).click(),
+    ]);
     // A4 is 210 mm wide: 1654 pixels at 200 an inch.
     expect((await loadImage(await readFile(await png.path()))).width).toBe(1654);
 
@@ -148,7 +158,10 @@ describe('the wall as a map', () => {
     const one = page.getByRole('dialog', { name: /as a picture$/ });
     await one.getByRole('spinbutton', { name: 'Width' }).fill('100');
     await one.getByRole('spinbutton', { name: 'at' }).fill('254');
-    const [print] = await Promise.all([page.waitForEvent('download', { timeout: 60_000 }), one.getByRole('button', { name: 'Save' }).click()]);
+    const [print] = await Promise.all([
+      page.waitForEvent('download', { timeout: 60_000 }),
+      one.getByRole('button', { name: 'Save' }).click(),
+    ]);
     expect((await loadImage(await readFile(await print.path()))).width).toBe(1000);
 
     // What is too large is told, and the wall goes on.
@@ -175,7 +188,9 @@ describe('the wall as a map', () => {
     for (let i = 0; i < 5; i++) await page.keyboard.press('+');
     const stand = () =>
       page.locator('wall-view').evaluate((view) => {
-        const { scene } = view as unknown as { scene: { frameOf(index: number): { left: number; top: number; width: number; height: number }; closeUpPx(index: number): number } };
+        const { scene } = view as unknown as {
+          scene: { frameOf(index: number): { left: number; top: number; width: number; height: number }; closeUpPx(index: number): number };
+        };
         return { ...scene.frameOf(0), fine: scene.closeUpPx(0) };
       });
     await expect.poll(async () => (await stand()).fine, { timeout: 30_000 }).toBeGreaterThan(100);
@@ -194,7 +209,9 @@ describe('the wall as a map', () => {
     await page.getByRole('button', { name: 'Compare' }).click();
     const dialog = page.getByRole('dialog', { name: 'Compare prints' });
     await expect.poll(() => dialog.getByText(/ΔE00 [\d.]+ on average/).count(), { timeout: 30_000 }).toBe(2);
-    const boxes = await dialog.locator('ps-picture, .figures').evaluateAll((all) => all.map((each) => each.getBoundingClientRect()).map(({ x, y, right, bottom }) => [x, y, right, bottom]));
+    const boxes = await dialog
+      .locator('ps-picture, .figures')
+      .evaluateAll((all) => all.map((each) => each.getBoundingClientRect()).map(({ x, y, right, bottom }) => [x, y, right, bottom]));
     expect(boxes.length).toBe(8);
     boxes.forEach(([x, y, right, bottom], i) => {
       expect(right).toBeLessThanOrEqual(390);

@@ -15,7 +15,10 @@ afterAll(async () => {
 /** Seed and picture keys of the prints that hang, in their order. */
 function hung(page: Page): Promise<{ seed: string; keys: string[] }> {
   return page.locator('wall-view').evaluate((view) => {
-    const { variants, scene } = view as unknown as { variants: { key: string; seed: string }[]; scene: { hanging: { sequence: number[] } } };
+    const { variants, scene } = view as unknown as {
+      variants: { key: string; seed: string }[];
+      scene: { hanging: { sequence: number[] } };
+    };
     return { seed: variants[0]!.seed, keys: scene.hanging.sequence.map((at) => variants[at]?.key ?? '') };
   });
 }
@@ -33,12 +36,16 @@ describe('prints that stay and prints from prints', () => {
     await page.keyboard.press('p');
     await expect.poll(() => page.getByRole('button', { name: 'Pin', exact: true }).getAttribute('aria-pressed')).toBe('true');
     // It is the fourth that was found, or the third; the wall hangs anew a little after.
-    const found = await page.locator('wall-view').evaluate((view) => (view as unknown as { variants: { key: string }[] }).variants.map(({ key }) => key));
+    const found = await page
+      .locator('wall-view')
+      .evaluate((view) => (view as unknown as { variants: { key: string }[] }).variants.map(({ key }) => key));
     await expect.poll(async () => found.indexOf((await hung(page)).keys[0]!), { timeout: 30_000 }).toBeGreaterThan(1);
     const pinned = (await hung(page)).keys[0]!;
 
     await page.getByRole('button', { name: 'Another seed' }).click();
-    await expect.poll(async () => ({ ...(await hung(page)), first: (await hung(page)).keys[0] }), { timeout: 60_000 }).toMatchObject({ seed: 'slack tide 2', first: pinned });
+    await expect
+      .poll(async () => ({ ...(await hung(page)), first: (await hung(page)).keys[0] }), { timeout: 60_000 })
+      .toMatchObject({ seed: 'slack tide 2', first: pinned });
     const next = await hung(page);
     expect(next.keys).toHaveLength(201);
     await page.reload();
@@ -61,12 +68,16 @@ describe('prints that stay and prints from prints', () => {
     await page.keyboard.press('End');
     await page.keyboard.press('k');
     await enter(page, 'Chest');
-    await expect.poll(() => page.getByText(/^A cross of no\. \d+ of wall “slack tide” and no\. 1 of wall “slack tide 2”\.$/u).count(), { timeout: 30_000 }).toBe(1);
+    await expect
+      .poll(() => page.getByText(/^A cross of no\. \d+ of wall “slack tide” and no\. 1 of wall “slack tide 2”\.$/u).count(), {
+        timeout: 30_000,
+      })
+      .toBe(1);
     expect(errors).toEqual([]);
     await context.close();
   });
 
-  it('should name three wishes that clash, and hang prints again when one is dropped', async () => {
+  it('should name three conditions that clash, and hang prints again when one is dropped', async () => {
     const { page, context, errors } = await openPage(studio);
     await page.goto(studio.url);
     await enter(page, 'Wall');
@@ -84,13 +95,20 @@ describe('prints that stay and prints from prints', () => {
         .toBe('0');
     }
     await page.getByText('Which ink where').click();
-    for (const [upper, lower] of [['Tar', 'Foam'], ['Foam', 'Rust'], ['Rust', 'Tar'], ['Weed', 'Dusk']]) {
+    for (const [upper, lower] of [
+      ['Tar', 'Foam'],
+      ['Foam', 'Rust'],
+      ['Rust', 'Tar'],
+      ['Weed', 'Dusk'],
+    ]) {
       await page.getByLabel('Never over: one ink').selectOption(upper!);
       await page.getByLabel('Never over: other ink').selectOption(lower!);
     }
-    const clash = page.getByRole('list', { name: 'Wishes that clash' }).getByRole('listitem');
+    const clash = page.getByRole('list', { name: 'Conditions that clash' }).getByRole('listitem');
     await expect.poll(() => clash.count(), { timeout: 60_000 }).toBe(3);
-    expect(await page.getByText('No print was found that keeps these three together. Drop one of them, or let more change.').count()).toBe(1);
+    expect(await page.getByText('No print was found that keeps these three together. Drop one of them, or let more change.').count()).toBe(
+      1,
+    );
     await page.getByRole('button', { name: 'Drop: Foam never lies over Rust' }).click();
     await expect.poll(async () => Number(await wall.getAttribute('data-found')), { timeout: 60_000 }).toBe(200);
     expect(await clash.count()).toBe(0);

@@ -34,7 +34,9 @@ describe('what may change and what must hold', () => {
     await enter(page, 'Wall');
     const wall = page.locator('wall-room');
     await done(page);
-    await expect.poll(() => page.locator('order-count').getByRole('status').textContent()).toMatch(/^[\d,]+ different images from these 12 pulls\./u);
+    await expect
+      .poll(() => page.locator('order-count').getByRole('status').textContent())
+      .toMatch(/^[\d,]+ different images from these 12 pulls\./u);
 
     await page.getByText('Which ink where').click();
     await page.getByLabel('In one print at most').fill('2');
@@ -51,16 +53,20 @@ describe('what may change and what must hold', () => {
     await page.getByRole('combobox', { name: /^Hold on pull 3/u }).selectOption({ label: 'last down' });
     await page.getByText('How pulls lie').click();
     await page.getByLabel('A veil may go over all, last down').check();
-    await expect.poll(() => page.getByText('A veil goes down last, but pull 3 is held last down; take one of the two away.').count()).toBe(1);
+    await expect
+      .poll(() => page.getByText('A veil goes down last, but pull 3 is held last down; take one of the two away.').count())
+      .toBe(1);
     // What was being found when it was told goes on to its end.
     await expect.poll(() => wall.getAttribute('data-state'), { timeout: 30_000 }).toBe('held');
     // The sentence may stand far down the settings: it can be brought into view.
     await page.locator('wall-room .settings').evaluate((settings) => settings.scrollTo(0, settings.scrollHeight));
     await page.getByRole('button', { name: 'Show where' }).click();
-    await expect.poll(async () => {
-      const told = await page.getByText('A veil goes down last, but pull 3 is held last down; take one of the two away.').boundingBox();
-      return told !== null && told.y > 0 && told.y + told.height < 900;
-    }).toBe(true);
+    await expect
+      .poll(async () => {
+        const told = await page.getByText('A veil goes down last, but pull 3 is held last down; take one of the two away.').boundingBox();
+        return told !== null && told.y > 0 && told.y + told.height < 900;
+      })
+      .toBe(true);
     expect((await hung(page)).length).toBeGreaterThan(50);
     await page.getByRole('combobox', { name: /^Hold on pull 3/u }).selectOption({ label: 'free' });
     await done(page);
@@ -82,7 +88,8 @@ describe('what may change and what must hold', () => {
     await page.goto(studio.url);
     await enter(page, 'Wall');
     await page.getByRole('button', { name: 'Seed and holds' }).click();
-    for (const fold of ['Which ink where', 'How pulls lie', 'Which screens', 'At most']) await page.locator('summary').filter({ hasText: fold }).click();
+    for (const fold of ['Which ink where', 'How pulls lie', 'Which screens', 'At most'])
+      await page.locator('summary').filter({ hasText: fold }).click();
     expect(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth)).toBe(true);
     const wide = await page.locator('wall-settings').evaluate((settings) => settings.scrollWidth <= settings.clientWidth);
     expect(wide).toBe(true);

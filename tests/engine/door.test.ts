@@ -20,15 +20,25 @@ function call(name: string, ...args: unknown[]): unknown {
 describe('the engine door', () => {
   it('should do in a script what it says', () => {
     // A triangle has 3! acyclic orientations, a path of three 2² (Stanley 1973).
-    const triangle: [number, number][] = [[0, 1], [1, 2], [0, 2]];
+    const triangle: [number, number][] = [
+      [0, 1],
+      [1, 2],
+      [0, 2],
+    ];
     expect(door.countOrderClasses(3, triangle)).toBe(6n);
     expect([...door.orderClasses(3, triangle.slice(0, 2))]).toHaveLength(4);
     expect([...door.sampleOrder(3, triangle, 'a')].sort()).toEqual([0, 1, 2]);
     const found = [...door.explore(project, { seed: 'a', count: 3 })];
     expect(new Set(found.map(({ pulls }) => JSON.stringify(pulls))).size).toBe(3);
-    const sheet = (...screens: string[]) => ({ pulls: screens.map((screen) => ({ screen, ink: screen })), overlaps: [[0, 1]] as [number, number][] });
+    const sheet = (...screens: string[]) => ({
+      pulls: screens.map((screen) => ({ screen, ink: screen })),
+      overlaps: [[0, 1]] as [number, number][],
+    });
     // |a| + |b| − LCS: two sheets in opposite orders need 3.
-    expect(door.planPulls({ sheets: [sheet('a', 'b'), sheet('b', 'a')] }, { budgetMs: 5, seed: 1 })).toMatchObject({ mounts: 3, bound: { setUps: 3, mounts: 3 } });
+    expect(door.planPulls({ sheets: [sheet('a', 'b'), sheet('b', 'a')] }, { budgetMs: 5, seed: 1 })).toMatchObject({
+      mounts: 3,
+      bound: { setUps: 3, mounts: 3 },
+    });
     expect(door.overlapsOf(stack, drawer, { toleranceMm: 0.1, minDeltaE: 1 }).length).toBeGreaterThan(0);
     expect([...door.stackReflectance([], flat(0.5))]).toEqual(flat(0.5));
   });

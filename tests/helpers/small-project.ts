@@ -1,4 +1,5 @@
-import { demoInks, DEMO_PAPER } from '../../src/engine/ink/index.ts';
+import { demoInks } from '../../src/engine/ink/demo/demo-inks.ts';
+import { DEMO_PAPER } from '../../src/engine/ink/demo/demo-paper.ts';
 import type { Project } from '../../src/engine/project/types.ts';
 import type { Screen, Shape } from '../../src/engine/shapes/types.ts';
 import type { Pull } from '../../src/engine/stack/types.ts';
@@ -59,7 +60,18 @@ export function smallProject(): Project {
     },
     recipes: [],
     visit: [],
-    press: { pullsPerHour: 40, mountMinutes: 15, washUpMinutes: 15, registerMinutes: 5, days: 3, hoursPerDay: 7, transfer: 0.8, lossMl: 100, overs: 0.12, registrationMm: 0.5 },
+    press: {
+      pullsPerHour: 40,
+      mountMinutes: 15,
+      washUpMinutes: 15,
+      registerMinutes: 5,
+      days: 3,
+      hoursPerDay: 7,
+      transfer: 0.8,
+      lossMl: 100,
+      overs: 0.12,
+      registrationMm: 0.5,
+    },
     lesson: [],
   };
 }

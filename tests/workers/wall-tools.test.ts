@@ -2,14 +2,13 @@ import { loadImage, createCanvas } from '@napi-rs/canvas';
 import fontkit from '@pdf-lib/fontkit';
 import { PDFDocument } from 'pdf-lib';
 import { describe, expect, it } from 'vitest';
-import { smallProject } from '../helpers/small-project.ts';
-
-import { PdfSigns } from '../../src/workers/pdf-signs.ts';
+import { layOutSheet, sheetPdf } from '../../src/workers/jobs/contact-sheet.ts';
+import { embedSteps } from '../../src/workers/jobs/embed.ts';
+import { PdfSigns } from '../../src/workers/jobs/pdf-signs.ts';
+import { StudioPictures } from '../../src/workers/jobs/pictures.ts';
+import { printPng, printSize } from '../../src/workers/jobs/print-png.ts';
 import { pageFonts } from '../helpers/page-fonts.ts';
-import { layOutSheet, sheetPdf } from '../../src/workers/contact-sheet.ts';
-import { embedSteps } from '../../src/workers/embed.ts';
-import { DrawerPictures } from '../../src/workers/pictures.ts';
-import { printPng, printSize } from '../../src/workers/print-png.ts';
+import { smallProject } from '../helpers/small-project.ts';
 
 const project = smallProject();
 const { drawer, bench } = project;
@@ -26,7 +25,7 @@ function embed(points: Float32Array, dimensions: number, seed: string): Float32A
 function heaps(count: number): Float32Array {
   return Float32Array.from({ length: count * 6 }, (_, i) => {
     const point = Math.floor(i / 6);
-    return (point % 2) * 40 + (((point + 3) * (i % 6 + 7) * 31) % 17) / 4;
+    return (point % 2) * 40 + (((point + 3) * ((i % 6) + 7) * 31) % 17) / 4;
   });
 }
 
@@ -71,7 +70,7 @@ describe('printPng', () => {
     context.drawImage(image, 0, 0);
     const { data } = context.getImageData(0, 0, widthPx, heightPx);
     // The same sheet painted at once, one row of crossings a pixel: alike but for edges.
-    const whole = new DrawerPictures(drawer).thumbnail(bench, heightPx, true);
+    const whole = new StudioPictures(drawer).thumbnail(bench, heightPx, true);
     expect(whole.widthPx).toBe(widthPx);
     let far = 0;
     for (let i = 0; i < data.length; i += 4) if (Math.abs(data[i]! - whole.pixels[i]!) > 24) far++;
@@ -125,6 +124,8 @@ describe('sheetPdf', () => {
   });
 
   it('should tell of an empty sheet', async () => {
-    await expect(sheetPdf(drawer, [], { paper: 'a4', columns: 4, title: '', relative: true }, pageFonts.plain, () => true)).rejects.toThrow(/no print/);
+    await expect(sheetPdf(drawer, [], { paper: 'a4', columns: 4, title: '', relative: true }, pageFonts.plain, () => true)).rejects.toThrow(
+      /no print/,
+    );
   });
 });

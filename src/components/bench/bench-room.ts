@@ -1,36 +1,37 @@
 import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
-import type { VeilProposal } from '../../engine/explore/index.ts';
+import type { VeilProposal } from '../../engine/explore/veil/veil-types.ts';
 import type { PullChange } from '../../engine/project/commands.ts';
-import { screenOutline } from '../../engine/shapes/placed.ts';
-import type { Drawer, Pull } from '../../engine/stack/types.ts';
+import { screenOutline } from '../../engine/shapes/place/placed.ts';
+import type { Pull } from '../../engine/stack/types.ts';
+import type { Studio } from '../../engine/studio/studio.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
-import { freeNeighbours } from '../ui/order-graph-layout.ts';
-import { pathOf, restOutline } from '../ui/screen-outline.ts';
-import '../ui/state-strip.ts';
-import type { StateStrip } from '../ui/state-strip.ts';
-import { controls } from '../ui/styles.ts';
+import { controls } from '../ui/controls-style.ts';
+import { freeNeighbours } from '../ui/print/order-graph-layout.ts';
+import '../ui/print/state-strip.ts';
+import { pathOf, restOutline } from '../ui/print/screen-outline.ts';
+import type { StateStrip } from '../ui/print/state-strip.ts';
 import { counted } from '../ui/words.ts';
-import './add-pull.ts';
-import type { AddPull, NewPull } from './add-pull.ts';
+import './pull/add-pull.ts';
 import { bareBench } from './bare-bench.ts';
-import { BenchEdits } from './bench-edits.ts';
-import { BenchKeys } from './bench-keys.ts';
-import './bench-picture.ts';
 import { benchRoomStyle } from './bench-room-style.ts';
 import { keysWords, readoutWords } from './bench-words.ts';
-import { BuildUp } from './build-up.ts';
-import { compareChoice, NONE, type OtherStack, otherStack } from './compare-with.ts';
-import './keep-recipe.ts';
-import type { KeepRecipe, RecipeWords } from './keep-recipe.ts';
-import { OpenedStack } from './opened-stack.ts';
+import { BuildUp } from './picture/build-up.ts';
+import './picture/bench-picture.ts';
+import { compareChoice, NONE, type OtherStack, otherStack } from './picture/compare-with.ts';
+import { OpenedStack } from './picture/opened-stack.ts';
+import { SheetView } from './picture/sheet-view.ts';
+import { StripPictures } from './picture/strip-pictures.ts';
+import './pull/keep-recipe.ts';
+import type { AddPull, NewPull } from './pull/add-pull.ts';
+import { BenchEdits } from './pull/bench-edits.ts';
 import './order-fold.ts';
-import './pull-panel.ts';
-import { SheetView } from './sheet-view.ts';
-import { StripPictures } from './strip-pictures.ts';
-import './veil-finder.ts';
-import type { VeilFinder } from './veil-finder.ts';
-import { layVeil } from './veil-lay.ts';
+import './pull/pull-panel.ts';
+import { BenchKeys } from './pull/bench-keys.ts';
+import type { KeepRecipe, RecipeWords } from './pull/keep-recipe.ts';
+import './veil/veil-finder.ts';
+import type { VeilFinder } from './veil/veil-finder.ts';
+import { layVeil } from './veil/veil-offset.ts';
 
 /** Longest side of a state in the strip, px. */
 const STATE_PX = 116;
@@ -168,7 +169,8 @@ export class BenchRoom extends LitElement {
   private pullsShown(): readonly Pull[] {
     const { shown } = this.buildUp;
     if (shown === null) return this.pulls;
-    if (this.shownPulls.length !== shown || this.shownPulls.some((pull, i) => pull !== this.pulls[i])) this.shownPulls = this.pulls.slice(0, shown);
+    if (this.shownPulls.length !== shown || this.shownPulls.some((pull, i) => pull !== this.pulls[i]))
+      this.shownPulls = this.pulls.slice(0, shown);
     return this.shownPulls;
   }
 
@@ -198,7 +200,7 @@ export class BenchRoom extends LitElement {
     return { widthPx, heightPx: (widthPx * heightMm) / widthMm };
   }
 
-  private picture(pulls: readonly Pull[], drawer: Drawer, name: string, own: boolean, captioned: boolean) {
+  private picture(pulls: readonly Pull[], drawer: Studio, name: string, own: boolean, captioned: boolean) {
     const hint = own ? keysWords(this.selectedAt) : `${name}, to compare`;
     return html`<figure>
       ${captioned ? html`<figcaption>${name}</figcaption>` : nothing}

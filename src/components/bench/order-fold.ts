@@ -1,10 +1,11 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import type { Drawer, Pull } from '../../engine/stack/types.ts';
-import type { OverlapEdge } from '../../workers/wire.ts';
-import '../ui/order-graph.ts';
-import { splitEdges } from '../ui/order-graph-layout.ts';
-import { controls } from '../ui/styles.ts';
+import type { Pull } from '../../engine/stack/types.ts';
+import type { Studio } from '../../engine/studio/studio.ts';
+import type { OverlapEdge } from '../../workers/api/engine-api.ts';
+import '../ui/print/order-graph.ts';
+import { controls } from '../ui/controls-style.ts';
+import { splitEdges } from '../ui/print/order-graph-layout.ts';
 
 /**
  * The order graph, folded away under a line that says what it holds.
@@ -63,7 +64,7 @@ export class OrderFold extends LitElement {
   ];
 
   @property({ attribute: false }) pulls: readonly Pull[] = [];
-  @property({ attribute: false }) drawer!: Drawer;
+  @property({ attribute: false }) drawer!: Studio;
   /** null while they are looked for. */
   @property({ attribute: false }) edges: readonly OverlapEdge[] | null = null;
   @property({ type: Number }) minDeltaE = 0;
@@ -92,8 +93,9 @@ export class OrderFold extends LitElement {
         <h3>Order graph</h3>
         <span class="soft small">${this.words}</span>
       </summary>
-      ${this.open
-        ? html`<ps-order-graph
+      ${
+        this.open
+          ? html`<ps-order-graph
             .pulls=${this.pulls}
             .drawer=${this.drawer}
             .edges=${this.edges ?? []}
@@ -101,7 +103,8 @@ export class OrderFold extends LitElement {
             .selected=${this.selected}
             @pull-select=${(event: CustomEvent<string>) => this.dispatchEvent(new CustomEvent<string>('pull-select', { detail: event.detail }))}
           ></ps-order-graph>`
-        : nothing}
+          : nothing
+      }
     </details>`;
   }
 }

@@ -1,17 +1,18 @@
 import type { WebGLRenderer } from 'pixi.js';
-import type { Picture, WallBatch } from '../../workers/wire.ts';
-import { Camera, type View } from './camera.ts';
-import { CameraMoves } from './camera-moves.ts';
-import { NumberLabels } from './number-labels.ts';
-import { drawAxes } from './plan-axes.ts';
-import { PlanIndex } from './plan-index.ts';
-import { type Frame, frameOf } from './print-frame.ts';
-import { Rehang } from './rehang.ts';
-import { WallDrawing } from './wall-drawing.ts';
-import { WallPace } from './wall-pace.ts';
-import { planWall, type PlanSpec, type WallPlan } from './wall-plan.ts';
-import { wallRenderer } from './wall-renderer.ts';
-import type { Rgba } from './wall-shader.ts';
+import { num } from '../../engine/base/at.ts';
+import type { Picture, WallBatch } from '../../workers/api/engine-api.ts';
+import { CameraMoves } from './camera/camera-moves.ts';
+import { Camera, type View } from './camera/camera.ts';
+import { WallPace } from './camera/wall-pace.ts';
+import { NumberLabels } from './draw/number-labels.ts';
+import { type Frame, frameOf } from './draw/print-frame.ts';
+import { WallDrawing } from './draw/wall-drawing.ts';
+import { wallRenderer } from './draw/wall-renderer.ts';
+import type { Rgba } from './draw/wall-shader.ts';
+import { drawAxes } from './plan/plan-axes.ts';
+import { PlanIndex } from './plan/plan-index.ts';
+import { Rehang } from './plan/rehang.ts';
+import { planWall, type PlanSpec, type WallPlan } from './plan/wall-plan.ts';
 
 /** Room under a print for its number, wall units. */
 const NUMBER_ROOM = 24;
@@ -232,7 +233,7 @@ export class WallScene {
     const y = frame === null ? 0 : frame.top + frame.height / 2;
     const seen = frame !== null && x > 0 && y > 0 && x < this.size.width && y < this.size.height;
     if (!seen) return this.camera.zoomed(factor);
-    return this.camera.zoomedOnto(factor, plan.at[focus * 2]!, plan.at[focus * 2 + 1]!, plan.printWidth, plan.printHeight);
+    return this.camera.zoomedOnto(factor, num(plan.at, focus * 2), num(plan.at, focus * 2 + 1), plan.printWidth, plan.printHeight);
   }
 
   /** Whether one stands where one came in. */
@@ -252,7 +253,7 @@ export class WallScene {
   reveal(index: number): void {
     const { plan } = this;
     if (!this.planned.hangs(index)) return;
-    this.moves.reveal(plan.at[index * 2]!, plan.at[index * 2 + 1]!, plan.printWidth, plan.printHeight + NUMBER_ROOM);
+    this.moves.reveal(num(plan.at, index * 2), num(plan.at, index * 2 + 1), plan.printWidth, plan.printHeight + NUMBER_ROOM);
   }
 
   /** The print at a point of the element, −1 when there is none. */

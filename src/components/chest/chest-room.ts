@@ -2,9 +2,9 @@ import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { type AppStore, StoreController } from '../app-store.ts';
+import { controls } from '../ui/controls-style.ts';
 import { chooseFiles } from '../ui/download.ts';
 import { FileDrop, fileDropStyles } from '../ui/file-drop.ts';
-import { controls } from '../ui/styles.ts';
 import { importRecipe } from './import-recipes.ts';
 import './recipe-print.ts';
 import './visit-list.ts';
@@ -122,14 +122,15 @@ export class ChestRoom extends LitElement {
           <span class="fill"></span>
           <button @click=${() => void this.choose()}>Bring in recipe files…</button>
         </header>
-        ${recipes.length === 0
-          ? html`<div class="empty">
+        ${
+          recipes.length === 0
+            ? html`<div class="empty">
               <div class="ghosts" aria-hidden="true"><i></i><i></i><i></i></div>
               <h3>Nothing kept yet</h3>
               <p class="soft">A recipe holds everything it takes to build a print: its screens, inks, paper and pulls. Keep one from the Wall or the Bench, or drop a recipe file here.</p>
               <button class="main" @click=${() => this.store.go('wall')}>Go to the Wall</button>
             </div>`
-          : html`<ul class="prints" aria-label="Kept recipes">
+            : html`<ul class="prints" aria-label="Kept recipes">
               ${repeat(
                 recipes,
                 (recipe) => recipe.id,
@@ -142,7 +143,8 @@ export class ChestRoom extends LitElement {
                   ></recipe-print>
                 </li>`,
               )}
-            </ul>`}
+            </ul>`
+        }
         <visit-list .store=${this.store}></visit-list>
       </div>
       ${this.fileDrop.veil('Drop recipe files to keep them')}

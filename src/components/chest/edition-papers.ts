@@ -1,14 +1,15 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { type Edition, type EditionWords, FATES, type ScreenFate } from '../../engine/log/edition.ts';
-import type { EditionRecord } from '../../engine/log/edition-sheets.ts';
+import { entryAt } from '../../engine/base/at.ts';
+import type { EditionRecord } from '../../engine/log/edition/edition-sheets.ts';
+import { type Edition, type EditionWords, FATES, type ScreenFate } from '../../engine/log/edition/edition.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
-import { sentenceOf } from '../../workers/client.ts';
-import type { PageName } from '../press/pdf/page-writer.ts';
-import { missingWords } from '../press/pdf/missing-words.ts';
-import { imageOf } from '../press/state-pictures.ts';
+import { sentenceOf } from '../../workers/client/client.ts';
+import { missingWords } from '../output/missing-words.ts';
+import type { PageName } from '../output/page-writer.ts';
+import { imageOf } from '../press/sheet/state-pictures.ts';
+import { controls } from '../ui/controls-style.ts';
 import { download, fileNameOf } from '../ui/download.ts';
-import { controls } from '../ui/styles.ts';
 import { dayOf } from './edition-words.ts';
 import { recipePicture } from './recipe-pictures.ts';
 
@@ -98,7 +99,7 @@ export class EditionPapers extends LitElement {
     this.busy = true;
     const { recipe, edition, size, visit } = this;
     try {
-      const [{ editionPdf }, { pageFonts }] = await Promise.all([import('./edition-pdf.ts'), import('../ui/page-fonts.ts')]);
+      const [{ editionPdf }, { pageFonts }] = await Promise.all([import('../output/edition-pdf.ts'), import('../ui/page-fonts.ts')]);
       const png = await imageOf(await recipePicture(recipe, PICTURE_ROWS, this.relative));
       const picture = new Uint8Array(await png.arrayBuffer());
       const { bytes, missing } = await editionPdf(recipe, edition, { size, picture, fonts: await pageFonts(), visit, dayOf });
@@ -114,7 +115,7 @@ export class EditionPapers extends LitElement {
   /** Says of every screen what was said of the first, as when all are washed out in one go. */
   private sayOfAll(): void {
     const { screens } = this.recipe;
-    const first = this.edition.fates.find((fate) => fate.screen === screens[0]!.id);
+    const first = this.edition.fates.find((fate) => fate.screen === entryAt(screens, 0).id);
     if (first !== undefined) this.say({ fates: screens.map(({ id }) => ({ ...first, screen: id })) });
   }
 
@@ -163,9 +164,11 @@ export class EditionPapers extends LitElement {
       <fieldset>
         <legend>What became of the screens</legend>
         ${this.recipe.screens.map((screen) => this.fate(screen))}
-        ${this.recipe.screens.length > 1 && this.edition.fates.some((fate) => fate.screen === this.recipe.screens[0]!.id)
-          ? html`<button type="button" class="quiet" style="margin-left: -8px" @click=${this.sayOfAll}>Say the same of all screens</button>`
-          : nothing}
+        ${
+          this.recipe.screens.length > 1 && this.edition.fates.some((fate) => fate.screen === entryAt(this.recipe.screens, 0).id)
+            ? html`<button type="button" class="quiet" style="margin-left: -8px" @click=${this.sayOfAll}>Say the same of all screens</button>`
+            : nothing
+        }
       </fieldset>
       <div class="row">
         <button type="button" ?disabled=${this.disabled || this.busy} @click=${() => void this.save()}>${this.busy ? 'Making the PDF…' : 'Save the documentation as PDF'}</button>

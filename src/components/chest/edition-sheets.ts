@@ -1,10 +1,10 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { repeat } from 'lit/directives/repeat.js';
 import { live } from 'lit/directives/live.js';
-import { type ChosenMark, type Edition, editionMarks } from '../../engine/log/edition.ts';
-import type { EditionRecord, EditionSheet } from '../../engine/log/edition-sheets.ts';
-import { controls } from '../ui/styles.ts';
+import { repeat } from 'lit/directives/repeat.js';
+import type { EditionRecord, EditionSheet } from '../../engine/log/edition/edition-sheets.ts';
+import { type ChosenMark, type Edition, editionMarks } from '../../engine/log/edition/edition.ts';
+import { controls } from '../ui/controls-style.ts';
 import { counted } from '../ui/words.ts';
 import { pulledWords } from './edition-words.ts';
 
@@ -74,7 +74,11 @@ export class EditionSheets extends LitElement {
   }
 
   private keepAll(): void {
-    this.tell(this.record.sheets.flatMap(({ number, mark, fate }) => (fate === 'reject' || fate === 'spare' ? [] : [{ sheet: number, mark: mark ?? '' }])));
+    this.tell(
+      this.record.sheets.flatMap(({ number, mark, fate }) =>
+        fate === 'reject' || fate === 'spare' ? [] : [{ sheet: number, mark: mark ?? '' }],
+      ),
+    );
   }
 
   private item(entry: EditionSheet, marks: readonly string[]) {

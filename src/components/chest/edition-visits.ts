@@ -1,11 +1,11 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
-import type { Edition } from '../../engine/log/edition.ts';
-import { editionRecord, type EditionRecord } from '../../engine/log/edition-sheets.ts';
+import { editionRecord, type EditionRecord } from '../../engine/log/edition/edition-sheets.ts';
+import type { Edition } from '../../engine/log/edition/edition.ts';
 import type { OrderPairs } from '../../engine/log/turns.ts';
 import type { LogEvent, VisitHead } from '../../engine/log/types.ts';
-import { sentenceOf } from '../../workers/client.ts';
+import { sentenceOf } from '../../workers/client/client.ts';
 import type { AppStore } from '../app-store.ts';
-import { workerPairs } from '../press/order-pairs.ts';
+import { workerPairs } from '../press/plan/order-pairs.ts';
 
 /** The logged visits that print a recipe, and what the log of the chosen one makes of its edition. */
 export class EditionVisits implements ReactiveController {

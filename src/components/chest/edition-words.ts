@@ -1,14 +1,16 @@
+import { defined } from '../../engine/base/at.ts';
 import { rangesText } from '../../engine/base/words.ts';
-import type { EditionCounts, ScreenFate } from '../../engine/log/edition.ts';
-import type { EditionSheet } from '../../engine/log/edition-sheets.ts';
+import type { EditionSheet } from '../../engine/log/edition/edition-sheets.ts';
+import type { EditionCounts, ScreenFate } from '../../engine/log/edition/edition.ts';
 import type { VisitHead } from '../../engine/log/types.ts';
-import { deviationWords } from '../press/log-words.ts';
+import { deviationWords } from '../press/log/log-words.ts';
 import { counted } from '../ui/words.ts';
 
 /** 'Variable edition (EV) of 20, numbered EV 1/20 to EV 20/20', then a line for each class of proof. */
 export function countFacts({ impressions, ap, pp, hc, bat, variable }: EditionCounts): string[] {
   const mark = variable ? 'EV ' : '';
-  const proofs = (count: number, one: string, mark: string): string[] => (count === 0 ? [] : [`${counted(count, one)}, ${mark} 1/${count}${count > 1 ? ` to ${count}/${count}` : ''}`]);
+  const proofs = (count: number, one: string, mark: string): string[] =>
+    count === 0 ? [] : [`${counted(count, one)}, ${mark} 1/${count}${count > 1 ? ` to ${count}/${count}` : ''}`];
   return [
     `${variable ? 'Variable edition (EV)' : 'Edition'} of ${impressions}, numbered ${mark}1/${impressions} to ${mark}${impressions}/${impressions}`,
     ...(bat ? ['1 approved standard, BAT'] : []),
@@ -49,18 +51,21 @@ export function fateOf(fate: ScreenFate | undefined): string {
 /** 'as the recipe says', or what of its pulls went otherwise. */
 export function pulledWords({ sheet, finished }: EditionSheet): string {
   const how = sheet.events.flatMap((event) => {
-    if (event.kind === 'otherwise') return [[deviationWords(event.how), event.note].filter((part) => part !== '').join('; ') || 'otherwise, as noted'];
+    if (event.kind === 'otherwise')
+      return [[deviationWords(event.how), event.note].filter((part) => part !== '').join('; ') || 'otherwise, as noted'];
     if (event.kind === 'lucky') return [event.note === '' ? 'a lucky accident' : `a lucky accident: ${event.note}`];
     return [];
   });
   const said = how.length > 0 ? how.join('; ') : sheet.otherwise ? 'pulls out of turn' : 'as the recipe says';
-  return finished ? said : `${sheet.pulls.length === 0 ? 'not pulled yet' : 'not finished'}${said === 'as the recipe says' ? '' : `; ${said}`}`;
+  return finished
+    ? said
+    : `${sheet.pulls.length === 0 ? 'not pulled yet' : 'not finished'}${said === 'as the recipe says' ? '' : `; ${said}`}`;
 }
 
 /** A row for each mark in the order of the marks: mark, sheet, place, how it was pulled; and what got none. */
 export function markRows(sheets: readonly EditionSheet[]): { rows: string[][]; spare: string[] } {
-  const numbered = sheets.filter((sheet) => sheet.mark !== null).sort((a, b) => rank(a.mark!) - rank(b.mark!));
-  const rows = numbered.map((sheet) => [sheet.mark!, `${sheet.number}`, sheet.sheet.box || '–', pulledWords(sheet)]);
+  const numbered = sheets.filter((sheet) => sheet.mark !== null).sort((a, b) => rank(defined(a.mark)) - rank(defined(b.mark)));
+  const rows = numbered.map((sheet) => [defined(sheet.mark), `${sheet.number}`, sheet.sheet.box || '–', pulledWords(sheet)]);
   const named = (fate: EditionSheet['fate'], words: string): string[] => {
     const found = sheets.filter((sheet) => sheet.fate === fate).map((sheet) => sheet.number);
     return found.length === 0 ? [] : [`${words}: ${found.length === 1 ? 'sheet' : 'sheets'} ${rangesText(found)}.`];

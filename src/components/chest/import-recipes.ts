@@ -1,13 +1,10 @@
 import { MAX_DOCUMENT_CHARS, readRecipe } from '../../engine/recipe/read.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
 import { writeRecipe } from '../../engine/recipe/write.ts';
-import { sentenceOf } from '../../workers/client.ts';
+import { sentenceOf } from '../../workers/client/client.ts';
 
 /** What came of one recipe file. */
-export type Import =
-  | { kind: 'new'; recipe: Recipe }
-  | { kind: 'there'; title: string }
-  | { kind: 'refused'; sentences: string[] };
+export type Import = { kind: 'new'; recipe: Recipe } | { kind: 'there'; title: string } | { kind: 'refused'; sentences: string[] };
 
 /**
  * Reads a recipe file.
@@ -17,13 +14,21 @@ export type Import =
 export async function importRecipe(file: File, kept: readonly Recipe[]): Promise<Import> {
   // A character is at least a byte, so a file within the limit may still be refused by the reader, never the reverse.
   if (file.size > MAX_DOCUMENT_CHARS * 4) {
-    return { kind: 'refused', sentences: [`${file.name}: the file has ${(file.size / 1e6).toFixed(0)} MB, far more than a recipe; choose a recipe file that was saved here.`] };
+    return {
+      kind: 'refused',
+      sentences: [
+        `${file.name}: the file has ${(file.size / 1e6).toFixed(0)} MB, far more than a recipe; choose a recipe file that was saved here.`,
+      ],
+    };
   }
   let text: string;
   try {
     text = await file.text();
   } catch (error) {
-    return { kind: 'refused', sentences: [`${file.name}: the file could not be read (${sentenceOf(error)}); choose a recipe file, not a folder.`] };
+    return {
+      kind: 'refused',
+      sentences: [`${file.name}: the file could not be read (${sentenceOf(error)}); choose a recipe file, not a folder.`],
+    };
   }
   const read = readRecipe(text, file.name);
   if (read.value === null) return { kind: 'refused', sentences: read.problems.slice(0, 1).map((problem) => problem.message) };

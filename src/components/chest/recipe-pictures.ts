@@ -1,18 +1,18 @@
-import { drawerOfRecipe } from '../../engine/recipe/write.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
-import type { Drawer } from '../../engine/stack/types.ts';
-import { desk } from '../../workers/client.ts';
-import type { Picture } from '../../workers/wire.ts';
+import { studioOfRecipe } from '../../engine/recipe/write.ts';
+import type { Studio } from '../../engine/studio/studio.ts';
+import type { Picture } from '../../workers/api/engine-api.ts';
+import { desk } from '../../workers/client/client.ts';
 
 // A recipe is a new object when its title changes, but its pulls are the same list: it names the picture.
-const drawers = new WeakMap<Recipe['pulls'], Drawer>();
+const drawers = new WeakMap<Recipe['pulls'], Studio>();
 const pictures = new WeakMap<Recipe['pulls'], Map<string, Promise<Picture>>>();
 let last: Promise<unknown> = Promise.resolve();
 
 /** The one drawer of a recipe, so that a worker is told about it only once. */
-export function recipeDrawer(recipe: Recipe): Drawer {
+export function recipeStudio(recipe: Recipe): Studio {
   let drawer = drawers.get(recipe.pulls);
-  if (drawer === undefined) drawers.set(recipe.pulls, (drawer = drawerOfRecipe(recipe)));
+  if (drawer === undefined) drawers.set(recipe.pulls, (drawer = studioOfRecipe(recipe)));
   return drawer;
 }
 
@@ -29,7 +29,7 @@ export function recipePicture(recipe: Recipe, heightPx: number, relative: boolea
   if (picture === undefined) {
     const draw = (): Promise<Picture> => {
       const { engine } = desk('picture');
-      return engine.thumbnail(desk('picture').key(recipeDrawer(recipe)), recipe.pulls, heightPx, relative);
+      return engine.thumbnail(desk('picture').key(recipeStudio(recipe)), recipe.pulls, heightPx, relative);
     };
     picture = last.then(draw, draw);
     last = picture;

@@ -1,20 +1,21 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { defined } from '../../engine/base/at.ts';
 import { lineageSentence } from '../../engine/recipe/lineage.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
 import { writeRecipe } from '../../engine/recipe/write.ts';
-import { sentenceOf } from '../../workers/client.ts';
-import type { Picture } from '../../workers/wire.ts';
+import type { Picture } from '../../workers/api/engine-api.ts';
+import { sentenceOf } from '../../workers/client/client.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
+import { controls } from '../ui/controls-style.ts';
+import '../ui/print/ink-chip.ts';
+import '../ui/print/picture-view.ts';
 import { download, fileNameOf } from '../ui/download.ts';
-import '../ui/ink-chip.ts';
-import '../ui/picture-view.ts';
-import { controls } from '../ui/styles.ts';
-import { printStyles } from './print-styles.ts';
+import { printStyles } from './print-style.ts';
 import { recipePicture } from './recipe-pictures.ts';
 import './visit-edition.ts';
-import type { VisitEdition } from './visit-edition.ts';
 import { ticketTable } from './ticket-table.ts';
+import type { VisitEdition } from './visit-edition.ts';
 
 const HEIGHT_PX = 760;
 const FIRST_SHEETS = 5;
@@ -39,7 +40,7 @@ export class RecipePrint extends LitElement {
     new StoreController(this, this.store);
     this.watcher = new IntersectionObserver(
       (entries) => {
-        this.inSight = entries.at(-1)!.isIntersecting;
+        this.inSight = defined(entries.at(-1)).isIntersecting;
         this.draw();
       },
       { rootMargin: '400px' },
@@ -94,7 +95,8 @@ export class RecipePrint extends LitElement {
 
   private removeRecipe(): void {
     const { id, title } = this.recipe;
-    if (this.store.dispatch({ kind: 'remove-recipe', recipe: id })) this.store.tell(`${title} is out of the chest; undo brings it back.`, 'news');
+    if (this.store.dispatch({ kind: 'remove-recipe', recipe: id }))
+      this.store.tell(`${title} is out of the chest; undo brings it back.`, 'news');
   }
 
   private describe(change: { title?: string; note?: string }): void {
@@ -135,13 +137,15 @@ export class RecipePrint extends LitElement {
         <p class="soft small">${recipe.index < 0 ? this.madeWords() : lineageSentence(recipe.lineage ?? { seed: recipe.seed, index: recipe.index })}</p>
         <div class="row actions">
           <button class="first" @click=${this.open}>Open on Bench</button>
-          ${run === undefined
-            ? html`<button @click=${this.take}>Take to Press</button>`
-            : html`<button @click=${() => this.store.go('press')}>At the Press: ${count(run.sheets, 'sheet', 'sheets')}</button>`}
+          ${
+            run === undefined
+              ? html`<button @click=${this.take}>Take to Press</button>`
+              : html`<button @click=${() => this.store.go('press')}>At the Press: ${count(run.sheets, 'sheet', 'sheets')}</button>`
+          }
         </div>
         <div class="row quiet-actions small">
           <button class="quiet" aria-expanded=${this.opened} @click=${() => this.dispatchEvent(new CustomEvent('unfold'))}>How it is built</button>
-          <button class="quiet" @click=${() => this.renderRoot.querySelector<VisitEdition>('visit-edition')!.show()}>Edition…</button>
+          <button class="quiet" @click=${() => defined(this.renderRoot.querySelector<VisitEdition>('visit-edition')).show()}>Edition…</button>
           <button class="quiet" @click=${() => download(fileNameOf(recipe.title, 'recipe.json'), writeRecipe(recipe), 'application/json')}>Save as a file</button>
           <button class="quiet" @click=${this.removeRecipe}>Remove</button>
         </div>

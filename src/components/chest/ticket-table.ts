@@ -1,9 +1,9 @@
 import { html } from 'lit';
 import type { Recipe } from '../../engine/recipe/types.ts';
 import type { Pull } from '../../engine/stack/types.ts';
-import '../ui/ink-chip.ts';
-import { screenGlyph } from '../ui/screen-outline.ts';
-import { recipeDrawer } from './recipe-pictures.ts';
+import '../ui/print/ink-chip.ts';
+import { screenGlyph } from '../ui/print/screen-outline.ts';
+import { recipeStudio } from './recipe-pictures.ts';
 
 /** `0.4 mm right, 1.2 mm up, turned 3°`; `in register` when it lies as drawn. */
 export function layText(pull: Pick<Pull, 'dxMm' | 'dyMm' | 'turnDeg'>): string {
@@ -16,7 +16,7 @@ export function layText(pull: Pick<Pull, 'dxMm' | 'dyMm' | 'turnDeg'>): string {
 
 /** The pulls of a recipe as tickets, first down first. */
 export function ticketTable(recipe: Recipe) {
-  const drawer = recipeDrawer(recipe);
+  const drawer = recipeStudio(recipe);
   return html`<table>
     <caption class="visually-hidden">How ${recipe.title} is built, first down first</caption>
     <thead>

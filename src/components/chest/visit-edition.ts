@@ -1,16 +1,23 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
-import { type ChosenMark, checkEdition, type Edition, type EditionCounts, editionMarks, newEdition } from '../../engine/log/edition.ts';
-import { withOvers } from '../../engine/output/visit-needs.ts';
+import {
+  type ChosenMark,
+  checkEdition,
+  type Edition,
+  type EditionCounts,
+  editionMarks,
+  newEdition,
+} from '../../engine/log/edition/edition.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
+import { withOvers } from '../../engine/visit/visit-needs.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
-import { dialogStyle } from '../bench/dialog-style.ts';
-import { controls } from '../ui/styles.ts';
+import { dialogStyle } from '../bench/pull/dialog-style.ts';
+import { controls } from '../ui/controls-style.ts';
 import { counted } from '../ui/words.ts';
 import './edition-papers.ts';
 import './edition-sheets.ts';
-import { beganWords } from './edition-words.ts';
 import { EditionVisits } from './edition-visits.ts';
+import { beganWords } from './edition-words.ts';
 
 const NUMBERS = [
   ['impressions', 'Impressions'],
@@ -125,7 +132,10 @@ export class VisitEdition extends LitElement {
     const others = this.alone ? [] : this.store.project.visit.filter((run) => run.recipe !== id);
     if (!this.store.dispatch({ kind: 'set-visit', runs: [...others, { recipe: id, sheets }] })) return;
     this.dialog.close();
-    this.store.tell(`${title} is at the Press with ${counted(sheets, 'sheet')}. Find its pull order, then log each sheet: come back here for its number.`, 'news');
+    this.store.tell(
+      `${title} is at the Press with ${counted(sheets, 'sheet')}. Find its pull order, then log each sheet: come back here for its number.`,
+      'news',
+    );
     this.store.go('press');
   }
 
@@ -183,9 +193,11 @@ export class VisitEdition extends LitElement {
               this.requestUpdate();
             }}
         /></label>
-        ${others === 0
-          ? nothing
-          : html`<label><input type="checkbox" .checked=${this.alone} @change=${(event: Event) => (this.alone = (event.target as HTMLInputElement).checked)} />By itself: leave ${counted(others, 'other recipe')} out of the visit</label>`}
+        ${
+          others === 0
+            ? nothing
+            : html`<label><input type="checkbox" .checked=${this.alone} @change=${(event: Event) => (this.alone = (event.target as HTMLInputElement).checked)} />By itself: leave ${counted(others, 'other recipe')} out of the visit</label>`
+        }
         <button type="button" class="main" ?disabled=${impossible || marks + spares > 500} @click=${() => this.take(marks + spares)}>Take ${counted(marks + spares, 'sheet')} to the Press</button>
       </div>
       <p class="soft small" style="margin-top: 8px">Spare sheets are pulled and logged like the others, and take the marks of those that are spoiled.</p>
@@ -201,14 +213,16 @@ export class VisitEdition extends LitElement {
     return html`<section aria-label="Sheets of the edition">
       <h3>Sheets</h3>
       <p style="margin-bottom: 10px">
-        ${heads.length === 1
-          ? html`Printed in ${head.title}, ${beganWords(head)}.`
-          : html`<label
+        ${
+          heads.length === 1
+            ? html`Printed in ${head.title}, ${beganWords(head)}.`
+            : html`<label
               >Printed in
               <select @change=${(event: Event) => this.chooseVisit((event.target as HTMLSelectElement).value)}>
                 ${heads.map((each) => html`<option value=${each.id} ?selected=${each.id === head.id}>${each.title}, ${beganWords(each)}</option>`)}
               </select></label
-            >`}
+            >`
+        }
       </p>
       <edition-sheets .edition=${edition} .record=${record} @marks=${(event: CustomEvent<ChosenMark[]>) => this.say({ ...edition, visit: head.id, marks: event.detail })}></edition-sheets>
     </section>`;

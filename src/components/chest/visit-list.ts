@@ -3,9 +3,9 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { VisitHead } from '../../engine/log/types.ts';
 import { type Family, recipeFamilies } from '../../engine/recipe/family.ts';
-import { sentenceOf } from '../../workers/client.ts';
+import { sentenceOf } from '../../workers/client/client.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
-import { controls } from '../ui/styles.ts';
+import { controls } from '../ui/controls-style.ts';
 import { counted } from '../ui/words.ts';
 import { beganWords } from './edition-words.ts';
 import './visit-sheets.ts';
@@ -116,7 +116,9 @@ export class VisitList extends LitElement {
       ${repeat(
         visits,
         (visit) => visit.id,
-        (visit) => html`<details .open=${this.opened.has(visit.id)} @toggle=${(event: Event) => this.toggle(visit.id, (event.target as HTMLDetailsElement).open)}>
+        (
+          visit,
+        ) => html`<details .open=${this.opened.has(visit.id)} @toggle=${(event: Event) => this.toggle(visit.id, (event.target as HTMLDetailsElement).open)}>
           <summary>
             <strong>${visit.title}</strong>, ${beganWords(visit)}
             <span class="soft">${counted(visit.sheets.length, 'sheet')}</span>

@@ -1,11 +1,11 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { VisitHead } from '../../engine/log/types.ts';
-import { sentenceOf } from '../../workers/client.ts';
+import { sentenceOf } from '../../workers/client/client.ts';
 import type { AppStore } from '../app-store.ts';
-import { LogKeeper } from '../press/log-keeper.ts';
-import '../press/log-sheets.ts';
-import { StatePictures } from '../press/state-pictures.ts';
+import { LogKeeper } from '../press/log/log-keeper.ts';
+import '../press/log/log-sheets.ts';
+import { StatePictures } from '../press/sheet/state-pictures.ts';
 
 /** The sheets of one past visit, read when it is opened. */
 @customElement('visit-sheets')
@@ -25,7 +25,9 @@ export class VisitSheets extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    this.log.resume(this.head).catch((error: unknown) => this.store.tell(`The log of ${this.head.title} could not be read: ${sentenceOf(error)}`));
+    this.log
+      .resume(this.head)
+      .catch((error: unknown) => this.store.tell(`The log of ${this.head.title} could not be read: ${sentenceOf(error)}`));
   }
 
   override disconnectedCallback(): void {

@@ -1,16 +1,17 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { spreadOver } from '../../engine/shapes/lay-out.ts';
-import { nextScreenNumber, screenOfShape } from '../../engine/shapes/new-screen.ts';
+import { entryAt } from '../../engine/base/at.ts';
+import { spreadOver } from '../../engine/shapes/place/lay-out.ts';
+import { nextScreenNumber, screenOfShape } from '../../engine/shapes/place/new-screen.ts';
 import type { Screen, Shape } from '../../engine/shapes/types.ts';
-import { sentenceOf } from '../../workers/client.ts';
+import { sentenceOf } from '../../workers/client/client.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
+import { controls } from '../ui/controls-style.ts';
 import { chooseFiles } from '../ui/download.ts';
 import { FileDrop, fileDropStyles } from '../ui/file-drop.ts';
 import { putOnBench } from '../ui/put-on-bench.ts';
 import { sideRoomStyles, WideScreen } from '../ui/side-room.ts';
-import { controls } from '../ui/styles.ts';
-import { drawerStyles } from './drawer-styles.ts';
+import { drawerStyles } from './drawer-style.ts';
 import { headOf, type Report, screensFor } from './files-report.ts';
 import { droppedFiles, readShapeFiles } from './read-files.ts';
 import './screen-editor.ts';
@@ -74,14 +75,14 @@ export class DrawerRoom extends LitElement {
 
   private async read(files: readonly File[]): Promise<void> {
     const read = await readShapeFiles(files, (done) => {
-      this.reading = files.length === 1 ? `Reading ${files[0]!.name}…` : `Reading ${done + 1} of ${files.length}…`;
+      this.reading = files.length === 1 ? `Reading ${entryAt(files, 0).name}…` : `Reading ${done + 1} of ${files.length}…`;
     });
     this.reading = '';
     const { screens, register, remarks } = screensFor(read, this.store.project.drawer);
     const added = read.shapes.length > 0 && this.store.dispatch({ kind: 'add-shapes', shapes: read.shapes, screens });
     if (added) {
-      this.shape = read.shapes[0]!.id;
-      if (this.wide.matches) this.screen = screens[0]!.id;
+      this.shape = entryAt(read.shapes, 0).id;
+      if (this.wide.matches) this.screen = entryAt(screens, 0).id;
     }
     this.report = {
       head: headOf(added ? read.shapes : [], files.length - read.shapes.length, screens),
@@ -97,7 +98,7 @@ export class DrawerRoom extends LitElement {
     const shapes = screens.map((screen) => drawer.shapes.find((shape) => shape.id === screen.placed[0]?.shape));
     if (shapes.includes(undefined)) return;
     const places = spreadOver(shapes as Shape[], drawer.paper.printable);
-    this.store.dispatch({ kind: 'lay-out', places: screens.map((screen, i) => ({ screen: screen.id, placed: [places[i]!] })) });
+    this.store.dispatch({ kind: 'lay-out', places: screens.map((screen, i) => ({ screen: screen.id, placed: [entryAt(places, i)] })) });
   }
 
   private newScreen(shape: Shape): void {
@@ -119,7 +120,10 @@ export class DrawerRoom extends LitElement {
     const { screens } = this.store.project.drawer;
     const open = screens.find((screen) => screen.id === this.screen);
     if (open !== undefined || !this.wide.matches) return open;
-    return screens.reduce<Screen | undefined>((first, screen) => (first === undefined || screen.number < first.number ? screen : first), undefined);
+    return screens.reduce<Screen | undefined>(
+      (first, screen) => (first === undefined || screen.number < first.number ? screen : first),
+      undefined,
+    );
   }
 
   override render() {
@@ -137,40 +141,48 @@ export class DrawerRoom extends LitElement {
               <button class=${drawer.shapes.length === 0 ? 'main' : ''} ?disabled=${this.reading !== ''} @click=${() => void this.chooseFiles()}>Choose SVG files…</button>
             </header>
             <p class="soft reading" role="status">${this.reading}</p>
-            ${drawer.shapes.length === 0
-              ? html`<div class="empty">
+            ${
+              drawer.shapes.length === 0
+                ? html`<div class="empty">
                   <p>The drawer is empty.</p>
                   <p class="soft">Drop SVG files or a folder of them anywhere here, or choose them. Filled outlines become shapes at the size they have in the file; each gets a screen of its own. Files drawn on one page size stay in register.</p>
                 </div>`
-              : html`<div class="tray">
+                : html`<div class="tray">
                   <shape-tray .shapes=${drawer.shapes} .chosen=${this.shape} .trueSize=${this.trueSize} @choose=${(event: CustomEvent<string>) => (this.shape = event.detail)}></shape-tray>
-                </div>`}
+                </div>`
+            }
             ${this.renderChosen()} ${this.renderReport()}
           </section>
-          ${drawer.screens.length === 0 && drawer.shapes.length === 0
-            ? nothing
-            : html`<section aria-labelledby="screens-head">
+          ${
+            drawer.screens.length === 0 && drawer.shapes.length === 0
+              ? nothing
+              : html`<section aria-labelledby="screens-head">
                 <header class="row">
                   <h2 id="screens-head">Screens</h2>
                   <span class="soft">${drawer.screens.length}</span>
                 </header>
-                ${drawer.screens.length === 0
-                  ? html`<p class="soft">No screens yet: choose a shape above and make a screen of it.</p>`
-                  : html`<screen-rack
+                ${
+                  drawer.screens.length === 0
+                    ? html`<p class="soft">No screens yet: choose a shape above and make a screen of it.</p>`
+                    : html`<screen-rack
                       .screens=${drawer.screens}
                       .shapes=${drawer.shapes}
                       .paper=${drawer.paper}
                       .chosen=${open?.id ?? null}
                       @choose=${(event: CustomEvent<string>) => this.choose(event.detail)}
-                    ></screen-rack>`}
-              </section>`}
+                    ></screen-rack>`
+                }
+              </section>`
+          }
         </div>
-        ${open === undefined
-          ? nothing
-          : html`<aside class="side" aria-label="Screen ${open.number}">
+        ${
+          open === undefined
+            ? nothing
+            : html`<aside class="side" aria-label="Screen ${open.number}">
               <button class="quiet back" @click=${() => this.choose(null)}>← All screens</button>
               <screen-editor .store=${this.store} .screen=${open}></screen-editor>
-            </aside>`}
+            </aside>`
+        }
       </div>
       ${this.fileDrop.veil('Drop SVG files to add them to the drawer')}
     `;
@@ -208,17 +220,21 @@ export class DrawerRoom extends LitElement {
         <h3>${report.head}</h3>
         <button class="quiet" @click=${() => (this.report = null)}>Put away</button>
       </div>
-      ${made.length < 2
-        ? nothing
-        : html`<div class="row">
+      ${
+        made.length < 2
+          ? nothing
+          : html`<div class="row">
             ${waiting.length < 2 ? nothing : html`<button class="main" @click=${() => putOnBench(this.store, waiting)}>Put all ${waiting.length} on the Bench</button>`}
             ${report.register || made.some(({ placed }) => placed.length !== 1) ? nothing : html`<button @click=${() => this.spread(made)}>Spread over the sheet</button>`}
-          </div>`}
-      ${report.remarks.length === 0
-        ? nothing
-        : html`<ul>
+          </div>`
+      }
+      ${
+        report.remarks.length === 0
+          ? nothing
+          : html`<ul>
             ${report.remarks.map((remark) => html`<li class=${remark.kept ? '' : 'refused'}>${remark.text}</li>`)}
-          </ul>`}
+          </ul>`
+      }
     </div>`;
   }
 }

@@ -1,3 +1,4 @@
+import { num } from '../../engine/base/at.ts';
 import { shapeBounds } from '../../engine/geometry/rings.ts';
 import type { Shape } from '../../engine/shapes/types.ts';
 
@@ -36,8 +37,8 @@ function ringPath(ring: readonly number[], finest: number): string {
   let lastX = Infinity;
   let lastY = Infinity;
   for (let i = 0; i + 1 < ring.length; i += 2) {
-    const x = ring[i]!;
-    const y = ring[i + 1]!;
+    const x = num(ring, i);
+    const y = num(ring, i + 1);
     if (Math.abs(x - lastX) < finest && Math.abs(y - lastY) < finest) continue;
     d += `${d === '' ? 'M' : 'L'}${+x.toFixed(3)} ${+y.toFixed(3)}`;
     lastX = x;

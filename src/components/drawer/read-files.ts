@@ -1,7 +1,7 @@
 import type { Problem } from '../../engine/base/error.ts';
-import type { PageSize } from '../../engine/shapes/lay-out.ts';
+import type { PageSize } from '../../engine/shapes/place/lay-out.ts';
 import type { Shape } from '../../engine/shapes/types.ts';
-import { desk, sentenceOf } from '../../workers/client.ts';
+import { desk, sentenceOf } from '../../workers/client/client.ts';
 
 /** Larger files are refused before they are read. */
 export const MAX_FILE_BYTES = 20_000_000;
@@ -40,7 +40,10 @@ export async function readShapeFiles(files: readonly File[], onNext: (done: numb
       }
       for (const text of told(problems)) read.remarks.push({ text, kept: shape !== null });
     } catch (error) {
-      read.remarks.push({ text: `${file.name}: the file could not be read (${sentenceOf(error)}); choose an SVG file, not a folder.`, kept: false });
+      read.remarks.push({
+        text: `${file.name}: the file could not be read (${sentenceOf(error)}); choose an SVG file, not a folder.`,
+        kept: false,
+      });
     }
   }
   return read;

@@ -1,15 +1,15 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { roundTo } from '../../engine/base/units.ts';
-import { checkMesh, openingUm } from '../../engine/shapes/mesh.ts';
-import { placeInMiddle, reachBeyondMm } from '../../engine/shapes/new-screen.ts';
+import { checkMesh, openingUm } from '../../engine/shapes/place/mesh-size.ts';
+import { placeInMiddle, reachBeyondMm } from '../../engine/shapes/place/new-screen.ts';
 import type { Mesh, PlacedShape, Screen } from '../../engine/shapes/types.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import '../ui/number-field.ts';
+import { controls } from '../ui/controls-style.ts';
 import type { NumberPick } from '../ui/number-field.ts';
 import { putOnBench } from '../ui/put-on-bench.ts';
-import { controls } from '../ui/styles.ts';
-import { editorStyles } from './editor-styles.ts';
+import { editorStyles } from './editor-style.ts';
 import './sheet-preview.ts';
 import type { Move } from './sheet-preview.ts';
 
@@ -148,13 +148,15 @@ export class ScreenEditor extends LitElement {
     const nameOf = (id: string): string => drawer.shapes.find((entry) => entry.id === id)?.name ?? id;
     const beyond = shape === undefined ? 0 : reachBeyondMm(shape, one, drawer.paper.printable);
     return html`<section aria-label="Place">
-      ${placed.length === 1
-        ? html`<h3>${nameOf(one.shape)}</h3>`
-        : html`<div class="row pieces" role="group" aria-label="Shapes on this screen">
+      ${
+        placed.length === 1
+          ? html`<h3>${nameOf(one.shape)}</h3>`
+          : html`<div class="row pieces" role="group" aria-label="Shapes on this screen">
             ${placed.map(
               (entry, i) => html`<button aria-pressed=${i === index} @click=${() => (this.chosen = i)}>${nameOf(entry.shape)}</button>`,
             )}
-          </div>`}
+          </div>`
+      }
       <div class="fields">
         <ps-number label="From left" unit="mm" step="0.1" min="-5000" max="5000" .value=${one.xMm} @pick=${(event: NumberPick) => this.place(index, { xMm: event.detail })}></ps-number>
         <ps-number label="From top" unit="mm" step="0.1" min="-5000" max="5000" .value=${one.yMm} @pick=${(event: NumberPick) => this.place(index, { yMm: event.detail })}></ps-number>

@@ -3,7 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { Paper } from '../../engine/ink/types.ts';
 import type { PlacedShape, Screen, Shape } from '../../engine/shapes/types.ts';
-import { controls } from '../ui/styles.ts';
+import { controls } from '../ui/controls-style.ts';
 import { film } from './film.ts';
 import { outlinePath } from './outline-path.ts';
 
@@ -132,9 +132,10 @@ export class ScreenRack extends LitElement {
     const found = this.found();
     const { widthMm, heightMm, printable } = this.paper;
     return html`
-      ${this.screens.length < SEARCH_FROM
-        ? nothing
-        : html`<p class="search row">
+      ${
+        this.screens.length < SEARCH_FROM
+          ? nothing
+          : html`<p class="search row">
             <input
               type="search"
               aria-label="Find a screen"
@@ -143,7 +144,8 @@ export class ScreenRack extends LitElement {
               @input=${(event: Event) => (this.sought = (event.target as HTMLInputElement).value)}
             />
             <span class="soft" role="status">${found.length} of ${this.screens.length}</span>
-          </p>`}
+          </p>`
+      }
       <ul aria-label="Screens">
         ${repeat(
           found,

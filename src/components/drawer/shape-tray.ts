@@ -2,7 +2,7 @@ import { css, html, LitElement, svg } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { Shape } from '../../engine/shapes/types.ts';
-import { controls } from '../ui/styles.ts';
+import { controls } from '../ui/controls-style.ts';
 import { film } from './film.ts';
 import { outlinePath } from './outline-path.ts';
 

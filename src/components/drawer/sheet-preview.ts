@@ -1,5 +1,6 @@
 import { css, html, LitElement, nothing, svg } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
+import { defined, entryAt } from '../../engine/base/at.ts';
 import { toOffsetGrid } from '../../engine/base/units.ts';
 import type { Paper } from '../../engine/ink/types.ts';
 import type { PlacedShape, Shape } from '../../engine/shapes/types.ts';
@@ -83,7 +84,7 @@ export class SheetPreview extends LitElement {
   @query('svg') private sheet!: SVGSVGElement;
 
   private at(event: PointerEvent): { xMm: number; yMm: number } {
-    const inverse = this.sheet.getScreenCTM()!.inverse();
+    const inverse = defined(this.sheet.getScreenCTM()).inverse();
     const point = new DOMPoint(event.clientX, event.clientY).matrixTransform(inverse);
     return { xMm: point.x, yMm: point.y };
   }
@@ -95,7 +96,7 @@ export class SheetPreview extends LitElement {
   private take(event: PointerEvent, index: number): void {
     if (event.button !== 0) return;
     const at = this.at(event);
-    const placed = this.placed[index]!;
+    const placed = entryAt(this.placed, index);
     this.moving = { index, pointer: event.pointerId, xMm: placed.xMm - at.xMm, yMm: placed.yMm - at.yMm };
     (event.currentTarget as Element).setPointerCapture(event.pointerId);
     this.dispatchEvent(new CustomEvent<number>('choose', { detail: index }));
@@ -116,7 +117,7 @@ export class SheetPreview extends LitElement {
     if (arrow === undefined || event.ctrlKey || event.metaKey || event.altKey) return;
     event.preventDefault();
     const step = event.shiftKey ? 10 : 1;
-    const { xMm, yMm } = this.placed[index]!;
+    const { xMm, yMm } = entryAt(this.placed, index);
     this.send({ index, xMm: toOffsetGrid(xMm + arrow[0] * step), yMm: toOffsetGrid(yMm + arrow[1] * step), done: true });
   }
 

@@ -1,26 +1,27 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
-import { demoStocks } from '../../engine/ink/demo-stocks.ts';
-import { printInks, stockInks } from '../../engine/ink/mix.ts';
-import { CARD_WHITE } from '../../engine/ink/card.ts';
-import { swatchOf, swatchReflectance } from '../../engine/ink/swatch.ts';
+import { defined } from '../../engine/base/at.ts';
+import { CARD_WHITE } from '../../engine/ink/characterise/card.ts';
+import { demoStocks } from '../../engine/ink/demo/demo-stocks.ts';
+import { swatchOf, swatchReflectance } from '../../engine/ink/film/swatch.ts';
+import { printInks, stockInks } from '../../engine/ink/mix/mix.ts';
 import type { Ink } from '../../engine/ink/types.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import '../ui/number-field.ts';
+import { controls } from '../ui/controls-style.ts';
 import type { NumberPick } from '../ui/number-field.ts';
 import { sideRoomStyles, WideScreen } from '../ui/side-room.ts';
-import { controls } from '../ui/styles.ts';
-import './add-ink.ts';
-import type { Measurements } from './cgats-file.ts';
-import { drawdownCard, drawdownStyles } from './drawdown.ts';
-import './ink-editor.ts';
-import { BASIS_SHORT } from './ink-words.ts';
-import { inksStyles } from './inks-styles.ts';
-import { swatchTemplate } from './marked-swatch.ts';
-import './match-ink.ts';
-import './overprint-chart.ts';
-import './paper-form.ts';
+import './add/add-ink.ts';
+import type { Measurements } from './add/cgats-file.ts';
+import { drawdownCard, drawdownStyles } from './add/drawdown.ts';
+import './shelf/ink-editor.ts';
+import { inksStyles } from './inks-style.ts';
+import { swatchTemplate } from './overprint/marked-swatch.ts';
+import { BASIS_SHORT } from './shelf/ink-words.ts';
+import './match/match-ink.ts';
+import './overprint/overprint-chart.ts';
+import './paper/paper-form.ts';
 
 /** What lies open beside the shelf: an ink of it, a new one, or a search for a mix. */
 type Side = { kind: 'ink'; id: string } | { kind: 'add' } | { kind: 'match' };
@@ -91,9 +92,10 @@ export class InksRoom extends LitElement {
               <button aria-pressed=${shown?.kind === 'match'} @click=${() => this.open({ kind: 'match' })}>Match a colour</button>
               <button aria-pressed=${shown?.kind === 'add'} @click=${() => this.open({ kind: 'add' })}>Add an ink</button>
             </header>
-            ${inks.length === 0
-              ? html`<p class="soft">No inks yet: add one from its colour over white and over black.</p>`
-              : html`<ul class="cards" aria-label="Inks">
+            ${
+              inks.length === 0
+                ? html`<p class="soft">No inks yet: add one from its colour over white and over black.</p>`
+                : html`<ul class="cards" aria-label="Inks">
                   ${repeat(
                     inks,
                     (ink) => ink.id,
@@ -104,7 +106,8 @@ export class InksRoom extends LitElement {
                       </button>
                     </li>`,
                   )}
-                </ul>`}
+                </ul>`
+            }
           </section>
           ${this.renderStocks(openId)}
           <section class="overprints" aria-labelledby="over-head">
@@ -136,12 +139,14 @@ export class InksRoom extends LitElement {
             <paper-form .store=${this.store} .paper=${drawer.paper}></paper-form>
           </section>
         </div>
-        ${shown === null
-          ? nothing
-          : html`<aside class="side" aria-label=${this.sideLabel(shown)}>
+        ${
+          shown === null
+            ? nothing
+            : html`<aside class="side" aria-label=${this.sideLabel(shown)}>
               <button class="quiet back" @click=${() => this.open(null)}>← All inks</button>
               ${this.renderSide(shown)}
-            </aside>`}
+            </aside>`
+        }
       </div>
     `;
   }
@@ -149,7 +154,7 @@ export class InksRoom extends LitElement {
   private sideLabel(side: Side): string {
     if (side.kind === 'add') return 'A new ink';
     if (side.kind === 'match') return 'Match a colour';
-    return `Ink ${this.store.project.drawer.inks.find(({ id }) => id === side.id)!.name}`;
+    return `Ink ${defined(this.store.project.drawer.inks.find(({ id }) => id === side.id)).name}`;
   }
 
   private renderSide(side: Side) {
@@ -166,7 +171,7 @@ export class InksRoom extends LitElement {
       case 'match':
         return html`<match-ink .store=${this.store} @added=${openInk} @stocks=${this.bringInStocks}></match-ink>`;
       case 'ink':
-        return html`<ink-editor .store=${this.store} .ink=${this.store.project.drawer.inks.find(({ id }) => id === side.id)!} @added=${openInk}></ink-editor>`;
+        return html`<ink-editor .store=${this.store} .ink=${defined(this.store.project.drawer.inks.find(({ id }) => id === side.id))} @added=${openInk}></ink-editor>`;
     }
   }
 

@@ -1,8 +1,9 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
-import '../ui/picture-view.ts';
-import { controls } from '../ui/styles.ts';
+import { entryAt, num } from '../../engine/base/at.ts';
+import '../ui/print/picture-view.ts';
+import { controls } from '../ui/controls-style.ts';
 import { counted } from '../ui/words.ts';
 import type { LessonAnswer } from './lesson-run.ts';
 import { orderWords } from './lesson-words.ts';
@@ -78,7 +79,7 @@ export class ContactSheet extends LitElement {
   private orders(indexes: readonly number[]) {
     const { question, result } = this.answer;
     return html`<div class="orders">
-      ${indexes.map((index) => orderChips(result.orders[index]!, question.pulls, question.drawer))}
+      ${indexes.map((index) => orderChips(entryAt(result.orders, index), question.pulls, question.drawer))}
     </div>`;
   }
 
@@ -90,28 +91,30 @@ export class ContactSheet extends LitElement {
         result.groups,
         (group) => group[0],
         (group) => {
-          const first = group[0]!;
+          const first = num(group, 0);
           return html`<li>
             <button
               class="print"
               aria-pressed=${group.includes(this.shown)}
-              aria-label="Show ${orderWords(result.orders[first]!)} on the sheet"
+              aria-label="Show ${orderWords(entryAt(result.orders, first))} on the sheet"
               @click=${() => this.dispatchEvent(new CustomEvent<number>('order-select', { detail: first }))}
             >
               <ps-picture
-                .picture=${result.pictures[first]!}
-                label="Print of ${orderWords(result.orders[first]!)}"
+                .picture=${entryAt(result.pictures, first)}
+                label="Print of ${orderWords(entryAt(result.orders, first))}"
                 style="width: 100%; aspect-ratio: ${question.drawer.paper.widthMm} / ${question.drawer.paper.heightMm}"
               ></ps-picture>
             </button>
             <span class="how-many">${counted(group.length, 'order')}${small ? nothing : group.length === 1 ? ' prints this' : ' print this'}</span>
             ${this.orders(group.slice(0, LISTED))}
-            ${group.length > LISTED
-              ? html`<details>
+            ${
+              group.length > LISTED
+                ? html`<details>
                   <summary>${group.length - LISTED} more</summary>
                   ${this.orders(group.slice(LISTED))}
                 </details>`
-              : nothing}
+                : nothing
+            }
           </li>`;
         },
       )}

@@ -1,11 +1,12 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { desk, sentenceOf } from '../../workers/client.ts';
-import type { Picture } from '../../workers/wire.ts';
+import { entryAt, num } from '../../engine/base/at.ts';
+import type { Picture } from '../../workers/api/engine-api.ts';
+import { desk, sentenceOf } from '../../workers/client/client.ts';
 import { Latest } from '../bench/latest.ts';
-import '../ui/ink-chip.ts';
-import '../ui/picture-view.ts';
-import { controls } from '../ui/styles.ts';
+import '../ui/print/ink-chip.ts';
+import '../ui/print/picture-view.ts';
+import { controls } from '../ui/controls-style.ts';
 import type { LessonAnswer } from './lesson-run.ts';
 import { possibleFirsts } from './lesson-words.ts';
 import { chipStyles, orderChips, pullChip } from './order-chips.ts';
@@ -86,10 +87,10 @@ export class GuessGame extends LitElement {
     (group) => {
       const { question, result } = this.answer;
       const pictures = desk('picture');
-      const order = result.orders[result.groups[group]![0]!]!;
+      const order = entryAt(result.orders, num(entryAt(result.groups, group), 0));
       return pictures.engine.thumbnail(
         pictures.key(question.drawer),
-        order.map((at) => question.pulls[at]!),
+        order.map((at) => entryAt(question.pulls, at)),
         ROWS,
         question.relative,
       );
@@ -116,8 +117,8 @@ export class GuessGame extends LitElement {
     const certain = all.filter((group) => possibleFirsts(result, group).length === 1);
     const open = certain.length > 0 ? certain : all;
     const fresh = open.length > 1 ? open.filter((group) => group !== this.group) : open;
-    this.group = fresh[Math.floor(Math.random() * fresh.length)]!;
-    this.picture = result.pictures[result.groups[this.group]![0]!] ?? null;
+    this.group = num(fresh, Math.floor(Math.random() * fresh.length));
+    this.picture = result.pictures[num(entryAt(result.groups, this.group), 0)] ?? null;
     this.pictures.ask(this.group);
   }
 
@@ -130,7 +131,7 @@ export class GuessGame extends LitElement {
 
   private nameOf(at: number): string {
     const { question } = this.answer;
-    const screen = question.drawer.screens.find((entry) => entry.id === question.pulls[at]!.screen);
+    const screen = question.drawer.screens.find((entry) => entry.id === entryAt(question.pulls, at).screen);
     return `${at + 1} ${screen?.name ?? ''}`.trim();
   }
 
@@ -172,15 +173,19 @@ export class GuessGame extends LitElement {
           )}
         </div>
         <p class="verdict" role="status">${this.verdict(firsts)}</p>
-        ${this.guess === null
-          ? nothing
-          : html`<div class="orders" aria-label="Orders that print this">
-                ${result.groups[this.group]!.slice(0, 6).map((order) => orderChips(result.orders[order]!, question.pulls, question.drawer))}
+        ${
+          this.guess === null
+            ? nothing
+            : html`<div class="orders" aria-label="Orders that print this">
+                ${entryAt(result.groups, this.group)
+                  .slice(0, 6)
+                  .map((order) => orderChips(entryAt(result.orders, order), question.pulls, question.drawer))}
               </div>
               <div class="row">
                 <button class="main" @click=${() => this.next()}>Next print</button>
                 <span class="soft">${this.right} of ${this.asked} right</span>
-              </div>`}
+              </div>`
+        }
       </div>
     `;
   }

@@ -1,17 +1,18 @@
 import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { defined, entryAt } from '../../engine/base/at.ts';
 import type { Pull } from '../../engine/stack/types.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import '../ui/number-field.ts';
-import '../ui/order-graph.ts';
-import { controls } from '../ui/styles.ts';
+import '../ui/print/order-graph.ts';
+import { controls } from '../ui/controls-style.ts';
 import { counted } from '../ui/words.ts';
 import './contact-sheet.ts';
 import './guess-game.ts';
 import { LessonRun } from './lesson-run.ts';
 import './lesson-sheet.ts';
 import type { Shift } from './lesson-sheet.ts';
-import { lessonStyles } from './lesson-styles.ts';
+import { lessonStyles } from './lesson-style.ts';
 import { countWords, orderWords, whyWords } from './lesson-words.ts';
 import { chipStyles, pullChip } from './order-chips.ts';
 import './pull-picker.ts';
@@ -71,7 +72,7 @@ export class LessonRoom extends LitElement {
 
   private choose(ids: readonly string[]): void {
     const { lesson } = this.store.project;
-    const pulls = ids.map((id) => lesson.find((pull) => pull.id === id) ?? this.choices.find((pull) => pull.id === id)!);
+    const pulls = ids.map((id) => lesson.find((pull) => pull.id === id) ?? defined(this.choices.find((pull) => pull.id === id)));
     this.store.dispatch({ kind: 'set-lesson', pulls });
   }
 
@@ -129,7 +130,7 @@ export class LessonRoom extends LitElement {
     this.run.ask({ drawer, pulls: lesson, minDeltaE: this.minDeltaE, heightPx, relative });
     const { answer } = this.run;
     if (answer !== null && this.shown >= answer.result.orders.length) this.shown = 0;
-    this.run.askSheet({ drawer, pulls: this.shownOrder.map((at) => lesson[at]!), heightPx: SHEET_ROWS, relative });
+    this.run.askSheet({ drawer, pulls: this.shownOrder.map((at) => entryAt(lesson, at)), heightPx: SHEET_ROWS, relative });
   }
 
   /** The order that the sheet shows, as places in the lesson. */
@@ -162,11 +163,13 @@ export class LessonRoom extends LitElement {
         .drawer=${drawer}
         @pulls=${(event: CustomEvent<string[]>) => this.choose(event.detail)}
       ></ps-pull-picker>
-      ${this.differs
-        ? html`<p class="stale row">
+      ${
+        this.differs
+          ? html`<p class="stale row">
             Inks or strokes have changed on the Bench since. <button @click=${() => this.copyAnew()}>Take them over</button>
           </p>`
-        : nothing}
+          : nothing
+      }
     </section>`;
   }
 
@@ -189,9 +192,10 @@ export class LessonRoom extends LitElement {
         @pull-shift=${(event: CustomEvent<Shift>) => this.shift(event.detail)}
         @drag-state=${(event: CustomEvent<boolean>) => (this.dragging = event.detail)}
       ></ps-lesson-sheet>
-      ${pull === undefined
-        ? nothing
-        : html`<p class="chosen">${pullChip(pull, at, drawer)} ${screen?.name}</p>
+      ${
+        pull === undefined
+          ? nothing
+          : html`<p class="chosen">${pullChip(pull, at, drawer)} ${screen?.name}</p>
             <div class="where">
               <ps-number
                 label="Right"
@@ -212,19 +216,22 @@ export class LessonRoom extends LitElement {
                 @pick=${(event: CustomEvent<number>) => this.shift({ pull: pull.id, dxMm: pull.dxMm, dyMm: event.detail })}
               ></ps-number>
               <button ?disabled=${!this.moved} @click=${() => this.putBack()}>Put back</button>
-            </div>`}
+            </div>`
+      }
         ${this.run.answer === null ? nothing : html`<p class="count-here" aria-hidden="true">${countWords(this.run.answer.result)}</p>`}
       </div>
-      ${this.run.answer === null
-        ? nothing
-        : html`<ps-order-graph
+      ${
+        this.run.answer === null
+          ? nothing
+          : html`<ps-order-graph
             .pulls=${lesson}
             .drawer=${drawer}
             .edges=${this.run.answer.edges}
             .minDeltaE=${this.minDeltaE}
             .selected=${this.selected}
             @pull-select=${(event: CustomEvent<string>) => (this.selected = event.detail)}
-          ></ps-order-graph>`}
+          ></ps-order-graph>`
+      }
     </aside>`;
   }
 
@@ -257,18 +264,20 @@ export class LessonRoom extends LitElement {
           /><output>${this.minDeltaE.toFixed(1)}</output></label
         >
       </div>
-      ${!current
-        ? nothing
-        : this.guessing
-          ? html`<ps-guess-game .answer=${answer} .tell=${this.tell}></ps-guess-game>`
-          : html`<div class="columns">
+      ${
+        !current
+          ? nothing
+          : this.guessing
+            ? html`<ps-guess-game .answer=${answer} .tell=${this.tell}></ps-guess-game>`
+            : html`<div class="columns">
               <ps-contact-sheet
                 .answer=${answer}
                 .shown=${this.shown}
                 @order-select=${(event: CustomEvent<number>) => (this.shown = event.detail)}
               ></ps-contact-sheet>
               ${this.renderSheet()}
-            </div>`}
+            </div>`
+      }
     </section>`;
   }
 

@@ -1,12 +1,13 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
-import type { Drawer, Pull } from '../../engine/stack/types.ts';
-import { desk, sentenceOf } from '../../workers/client.ts';
-import type { LessonResult, OverlapEdge, Picture } from '../../workers/wire.ts';
+import type { Pull } from '../../engine/stack/types.ts';
+import type { Studio } from '../../engine/studio/studio.ts';
+import type { LessonResult, OverlapEdge, Picture } from '../../workers/api/engine-api.ts';
+import { desk, sentenceOf } from '../../workers/client/client.ts';
 import { Latest } from '../bench/latest.ts';
 
 /** What the contact sheet shows. */
 export interface LessonQuestion {
-  drawer: Drawer;
+  drawer: Studio;
   pulls: readonly Pull[];
   minDeltaE: number;
   /** Rows of each picture. */
@@ -24,7 +25,7 @@ export interface LessonAnswer {
 
 type SheetQuestion = Omit<LessonQuestion, 'minDeltaE'>;
 
-function same<T extends { drawer: Drawer; pulls: readonly Pull[] }>(a: T | null, b: T): boolean {
+function same<T extends { drawer: Studio; pulls: readonly Pull[] }>(a: T | null, b: T): boolean {
   if (a === null) return false;
   return (
     (Object.keys(b) as (keyof T)[]).every((key) => key === 'pulls' || a[key] === b[key]) &&

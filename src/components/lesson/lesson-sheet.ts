@@ -1,11 +1,13 @@
 import { css, html, LitElement, nothing, svg } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { num } from '../../engine/base/at.ts';
 import { toOffsetGrid } from '../../engine/base/units.ts';
-import type { Drawer, Pull } from '../../engine/stack/types.ts';
-import type { Picture } from '../../workers/wire.ts';
-import '../ui/picture-view.ts';
-import { pathOf, restOutline } from '../ui/screen-outline.ts';
-import { controls } from '../ui/styles.ts';
+import type { Pull } from '../../engine/stack/types.ts';
+import type { Studio } from '../../engine/studio/studio.ts';
+import type { Picture } from '../../workers/api/engine-api.ts';
+import '../ui/print/picture-view.ts';
+import { controls } from '../ui/controls-style.ts';
+import { pathOf, restOutline } from '../ui/print/screen-outline.ts';
 import { mmText, screenWords } from '../ui/words.ts';
 
 /** Where a pull was moved to. */
@@ -83,7 +85,7 @@ export class LessonSheet extends LitElement {
 
   /** In the order of the lesson. */
   @property({ attribute: false }) pulls: readonly Pull[] = [];
-  @property({ attribute: false }) drawer!: Drawer;
+  @property({ attribute: false }) drawer!: Studio;
   @property({ attribute: false }) picture: Picture | null = null;
   @property({ attribute: false }) selected: string | null = null;
   @property() label = '';
@@ -129,7 +131,7 @@ export class LessonSheet extends LitElement {
     else if (way !== undefined && !event.ctrlKey && !event.metaKey && !event.altKey) {
       const step = event.shiftKey ? 10 * STEP_MM : STEP_MM;
       this.tell('pull-select', pull.id);
-      this.shift(pull, pull.dxMm + way[0]! * step, pull.dyMm + way[1]! * step);
+      this.shift(pull, pull.dxMm + num(way, 0) * step, pull.dyMm + num(way, 1) * step);
     } else return;
     event.preventDefault();
   }
@@ -179,10 +181,12 @@ export class LessonSheet extends LitElement {
             @keydown=${(event: KeyboardEvent) => this.onKey(event, pull)}
           />`;
         })}
-        ${line === null
-          ? nothing
-          : svg`<path class="line halo" d=${line.path} transform=${line.transform} />
-              <path class="line edge" d=${line.path} transform=${line.transform} />`}
+        ${
+          line === null
+            ? nothing
+            : svg`<path class="line halo" d=${line.path} transform=${line.transform} />
+              <path class="line edge" d=${line.path} transform=${line.transform} />`
+        }
       </svg>
     </div>`;
   }

@@ -1,4 +1,5 @@
-import type { LessonResult, OverlapEdge } from '../../workers/wire.ts';
+import { entryAt, num } from '../../engine/base/at.ts';
+import type { LessonResult, OverlapEdge } from '../../workers/api/engine-api.ts';
 import { counted } from '../ui/words.ts';
 
 /** '24 orders, 6 different pictures'. */
@@ -39,5 +40,5 @@ export function orderWords(order: readonly number[]): string {
 
 /** Pulls that can have gone down first in a picture, ascending. */
 export function possibleFirsts(result: Pick<LessonResult, 'orders' | 'groups'>, group: number): number[] {
-  return [...new Set(result.groups[group]!.map((order) => result.orders[order]![0]!))].sort((a, b) => a - b);
+  return [...new Set(entryAt(result.groups, group).map((order) => num(entryAt(result.orders, order), 0)))].sort((a, b) => a - b);
 }

@@ -1,6 +1,8 @@
 import { css, html, type TemplateResult } from 'lit';
-import type { Drawer, Pull } from '../../engine/stack/types.ts';
-import { inkHexes } from '../ui/ink-chip.ts';
+import { entryAt } from '../../engine/base/at.ts';
+import type { Pull } from '../../engine/stack/types.ts';
+import type { Studio } from '../../engine/studio/studio.ts';
+import { inkHexes } from '../ui/print/ink-chip.ts';
 import { orderWords } from './lesson-words.ts';
 
 export const chipStyles = css`
@@ -34,15 +36,15 @@ export const chipStyles = css`
 `;
 
 /** The number of a pull on its ink. */
-export function pullChip(pull: Pull, index: number, drawer: Drawer): TemplateResult {
+export function pullChip(pull: Pull, index: number, drawer: Studio): TemplateResult {
   const ink = drawer.inks.find((entry) => entry.id === pull.ink);
   const paint = ink === undefined ? '#888' : inkHexes(ink).overWhite;
   return html`<span class="chip" style="background: ${paint}; color: ${(ink?.overWhite[0] ?? 60) > 58 ? '#111' : '#fff'}">${index + 1}</span>`;
 }
 
 /** An order as chips that lie over each other as the pulls do, first down at the left and lowest. */
-export function orderChips(order: readonly number[], pulls: readonly Pull[], drawer: Drawer): TemplateResult {
+export function orderChips(order: readonly number[], pulls: readonly Pull[], drawer: Studio): TemplateResult {
   return html`<span class="order" role="img" aria-label=${orderWords(order)}
-    >${order.map((at) => (pulls[at] === undefined ? '' : pullChip(pulls[at]!, at, drawer)))}</span
+    >${order.map((at) => (pulls[at] === undefined ? '' : pullChip(entryAt(pulls, at), at, drawer)))}</span
   >`;
 }

@@ -1,10 +1,12 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
-import type { Drawer, Pull } from '../../engine/stack/types.ts';
-import '../ui/ink-chip.ts';
-import { screenGlyph } from '../ui/screen-outline.ts';
-import { controls } from '../ui/styles.ts';
+import { entryAt } from '../../engine/base/at.ts';
+import type { Pull } from '../../engine/stack/types.ts';
+import type { Studio } from '../../engine/studio/studio.ts';
+import '../ui/print/ink-chip.ts';
+import { controls } from '../ui/controls-style.ts';
+import { screenGlyph } from '../ui/print/screen-outline.ts';
 import { chipStyles, pullChip } from './order-chips.ts';
 
 /** A lesson compares at most so many pulls: five have 120 orders. */
@@ -68,7 +70,7 @@ export class PullPicker extends LitElement {
   @property({ attribute: false }) pulls: readonly Pull[] = [];
   /** Pulls of the lesson. */
   @property({ attribute: false }) chosen: readonly Pull[] = [];
-  @property({ attribute: false }) drawer!: Drawer;
+  @property({ attribute: false }) drawer!: Studio;
 
   private toggle(id: string, on: boolean): void {
     const ids = new Set(this.chosen.map((pull) => pull.id));
@@ -99,7 +101,7 @@ export class PullPicker extends LitElement {
               />
               ${screenGlyph(screen, this.drawer)}
               <span class="name">${screen === undefined ? 'gone' : screen.name}<span class="visually-hidden">, ${ink?.name}</span></span>
-              ${at >= 0 ? pullChip(this.chosen[at]!, at, this.drawer) : ink === undefined ? nothing : html`<ps-ink-chip .ink=${ink}></ps-ink-chip>`}
+              ${at >= 0 ? pullChip(entryAt(this.chosen, at), at, this.drawer) : ink === undefined ? nothing : html`<ps-ink-chip .ink=${ink}></ps-ink-chip>`}
             </label>
           </li>`;
         },

@@ -1,39 +1,40 @@
 import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
+import { defined } from '../../engine/base/at.ts';
 import type { VisitHead } from '../../engine/log/types.ts';
 import { visitHeadOf } from '../../engine/log/visit-head.ts';
-import type { VisitInput } from '../../engine/output/visit.ts';
-import type { FitChoice } from '../../engine/output/what-to-drop.ts';
 import { takenFit } from '../../engine/project/take-fit.ts';
 import { sameVisitInput, visitInputOf } from '../../engine/project/visit-input.ts';
+import type { VisitInput } from '../../engine/visit/visit.ts';
+import type { FitChoice } from '../../engine/visit/what-to-drop.ts';
+import { sentenceOf } from '../../workers/client/client.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
-import { sentenceOf } from '../../workers/client.ts';
-import { controls } from '../ui/styles.ts';
+import { controls } from '../ui/controls-style.ts';
 import { counted } from '../ui/words.ts';
-import './day-bars.ts';
-import './fit-choices.ts';
-import { haveReady } from './have-ready.ts';
-import { awakeBox, KeepAwake } from './keep-awake.ts';
-import { LogKeeper } from './log-keeper.ts';
-import './log-press.ts';
-import './log-sheets.ts';
-import type { LogPress } from './log-press.ts';
-import { tickedAgain, tickedOff, ticksOf } from './log-ticks.ts';
-import { planHead } from './plan-head.ts';
-import { type MadePlan, PlanRun } from './plan-run.ts';
-import { PressKeeper } from './press-record.ts';
-import './pdf-choice.ts';
-import { pressStyles } from './press-styles.ts';
-import './pull-sheet.ts';
-import type { PullSheet } from './pull-sheet.ts';
-import './set-up-card.ts';
-import type { Tick } from './set-up-card.ts';
-import './set-up-grid.ts';
-import { StatePictures } from './state-pictures.ts';
-import { supplyStyles } from './supplies.ts';
-import { nextSetUp, setUpsDone } from './ticks.ts';
-import { visitNow } from './visit-now.ts';
-import { nothingKept, whatToPrint } from './what-to-print.ts';
+import './plan/day-bars.ts';
+import './plan/fit-choices.ts';
+import { awakeBox, KeepAwake } from './log/keep-awake.ts';
+import { LogKeeper } from './log/log-keeper.ts';
+import type { LogPress } from './log/log-press.ts';
+import './log/log-press.ts';
+import './log/log-sheets.ts';
+import { tickedAgain, tickedOff, ticksOf } from './log/log-ticks.ts';
+import { PressKeeper } from './log/press-record.ts';
+import { nextSetUp, setUpsDone } from './log/ticks.ts';
+import { visitNow } from './log/visit-now.ts';
+import { haveReady } from './plan/have-ready.ts';
+import './sheet/pdf-choice.ts';
+import { planHead } from './plan/plan-head.ts';
+import './sheet/pull-sheet.ts';
+import { type MadePlan, PlanRun } from './plan/plan-run.ts';
+import './sheet/set-up-card.ts';
+import { supplyStyles } from './plan/supplies.ts';
+import './grid/set-up-grid.ts';
+import { nothingKept, whatToPrint } from './plan/what-to-print.ts';
+import { pressStyles } from './press-style.ts';
+import type { PullSheet } from './sheet/pull-sheet.ts';
+import type { Tick } from './sheet/set-up-card.ts';
+import { StatePictures } from './sheet/state-pictures.ts';
 
 /** The printer's room: what to print, in which order, with what. */
 @customElement('press-room')
@@ -138,7 +139,7 @@ export class PressRoom extends LitElement {
     this.asking = false;
     const { recipes, sheets } = this.log;
     // The visit stays what it was begun as: changed recipes are for the next one.
-    const input = this.run.made!.input;
+    const input = defined(this.run.made).input;
     void this.run.start({ ...input, rest: { recipes, sheets, now: visitNow(this.log.events, Date.now()) } }).then(() => this.reveal());
   }
 
@@ -151,7 +152,7 @@ export class PressRoom extends LitElement {
       return;
     }
     const kept = new Map(this.store.project.recipes.map((recipe) => [recipe.id, recipe]));
-    this.run.put({ plan, input: this.input, recipes: plan.recipes.map(({ id }) => kept.get(id)!) });
+    this.run.put({ plan, input: this.input, recipes: plan.recipes.map(({ id }) => defined(kept.get(id))) });
     this.reveal();
   }
 
@@ -237,16 +238,20 @@ export class PressRoom extends LitElement {
         <div class="result">
           <div>
             ${planHead(plan, { running, stopped: this.run.stopped })}
-            ${running || this.outOfDate || this.log.events.length > 0
-              ? nothing
-              : html`<ps-fit-choices
+            ${
+              running || this.outOfDate || this.log.events.length > 0
+                ? nothing
+                : html`<ps-fit-choices
                   .made=${made}
                   @fit=${(event: CustomEvent<FitChoice>) => this.fit(event.detail)}
-                ></ps-fit-choices>`}
+                ></ps-fit-choices>`
+            }
             ${this.outOfDate && !running && this.asking ? this.renderAsking() : nothing}
-            ${this.outOfDate && !running && !this.asking
-              ? html`<p class="stale">Out of date: recipes, sheets or figures have changed. <button @click=${this.find}>Plan again</button></p>`
-              : nothing}
+            ${
+              this.outOfDate && !running && !this.asking
+                ? html`<p class="stale">Out of date: recipes, sheets or figures have changed. <button @click=${this.find}>Plan again</button></p>`
+                : nothing
+            }
           </div>
           <div class="row">
             ${awakeBox(this.awake)}
@@ -261,9 +266,11 @@ export class PressRoom extends LitElement {
               .tell=${(sentence: string) => this.store.tell(sentence)}
               .disabled=${running}
             ></ps-pdf-choice>
-            ${this.log.events.length === 0 || done.size === plan.cards.length
-              ? nothing
-              : html`<button ?disabled=${running} @click=${this.findRest}>Plan the rest around what is done</button>`}
+            ${
+              this.log.events.length === 0 || done.size === plan.cards.length
+                ? nothing
+                : html`<button ?disabled=${running} @click=${this.findRest}>Plan the rest around what is done</button>`
+            }
             ${done.size > 0 ? html`<p>${done.size} of ${counted(plan.cards.length, 'set-up')} done</p>` : nothing}
           </div>
         </div>
@@ -294,12 +301,14 @@ export class PressRoom extends LitElement {
           ></ps-set-up-card>
         </div>
       </section>
-      ${this.log.events.length === 0
-        ? nothing
-        : html`<section aria-labelledby="sheets">
+      ${
+        this.log.events.length === 0
+          ? nothing
+          : html`<section aria-labelledby="sheets">
             <h2 id="sheets">Sheets</h2>
             <ps-log-sheets .store=${this.store} .log=${this.log} .pictures=${this.pictures} .drawn=${this.drawn}></ps-log-sheets>
-          </section>`}
+          </section>`
+      }
       ${haveReady(made)}
     `;
   }
@@ -310,21 +319,25 @@ export class PressRoom extends LitElement {
     const asking = this.asking && !this.outOfDate ? this.renderAsking() : nothing;
     return html`
       <div class="room">
-        ${empty
-          ? nothingKept(this.store)
-          : whatToPrint(this.store, { run: this.run, pictures: this.pictures, drawn: this.drawn, asking, find: () => this.find() })}
+        ${
+          empty
+            ? nothingKept(this.store)
+            : whatToPrint(this.store, { run: this.run, pictures: this.pictures, drawn: this.drawn, asking, find: () => this.find() })
+        }
         ${empty && made === null ? nothing : this.renderPlan()}
       </div>
-      ${made === null || running
-        ? nothing
-        : html`<ps-log-press .made=${made} .log=${this.log} .pictures=${this.pictures} .drawn=${this.drawn}></ps-log-press>
+      ${
+        made === null || running
+          ? nothing
+          : html`<ps-log-press .made=${made} .log=${this.log} .pictures=${this.pictures} .drawn=${this.drawn}></ps-log-press>
           <ps-pull-sheet
             .made=${made}
             .pictures=${this.pictures}
             .heading=${this.store.project.title}
             .outOfDate=${this.outOfDate}
             .drawn=${this.drawn}
-          ></ps-pull-sheet>`}
+          ></ps-pull-sheet>`
+      }
     `;
   }
 }

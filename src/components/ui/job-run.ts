@@ -1,5 +1,5 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
-import { desk, newJob, onMessage, sentenceOf } from '../../workers/client.ts';
+import { desk, newJob, onMessage, sentenceOf } from '../../workers/client/client.ts';
 
 /** The worker that a job runs in. */
 export type Place = ReturnType<typeof desk>;

@@ -2,7 +2,7 @@ import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import { roundTo } from '../../engine/base/units.ts';
-import { controls } from './styles.ts';
+import { controls } from './controls-style.ts';
 
 /** What a number field gives when its number was changed to one that it may hold. */
 export type NumberPick = CustomEvent<number>;

@@ -1,4 +1,5 @@
-import { printInks } from '../../engine/ink/mix.ts';
+import { defined, entryAt } from '../../engine/base/at.ts';
+import { printInks } from '../../engine/ink/mix/mix.ts';
 import { firstPulls } from '../../engine/project/first-pulls.ts';
 import type { Screen } from '../../engine/shapes/types.ts';
 import type { AppStore } from '../app-store.ts';
@@ -24,10 +25,10 @@ export function putOnBench(store: AppStore, screens: readonly Screen[]): boolean
       ? store.dispatch({ kind: 'add-pull', pull: first, at: bench.length })
       : store.dispatch({ kind: 'open-stack', pulls: [...bench, ...pulls] });
   if (!done) return false;
-  const inkName = inks.find((ink) => ink.id === first.ink)!.name;
+  const inkName = defined(inks.find((ink) => ink.id === first.ink)).name;
   store.tell(
     pulls.length === 1
-      ? `Screen ${screens[0]!.number} is on the Bench, last down, in ${inkName}.`
+      ? `Screen ${entryAt(screens, 0).number} is on the Bench, last down, in ${inkName}.`
       : `${pulls.length} screens are on the Bench, the inks in turn. The Wall finds prints from them.`,
     'news',
   );

@@ -1,4 +1,5 @@
-import type { Drawer, Pull } from '../../engine/stack/types.ts';
+import type { Pull } from '../../engine/stack/types.ts';
+import type { Studio } from '../../engine/studio/studio.ts';
 
 /** A length with one decimal and a true minus sign, without its unit. */
 export function mmText(mm: number): string {
@@ -16,13 +17,13 @@ export function counted(count: number, one: string, more = `${one}s`): string {
 }
 
 /** 'screen 7 fender', as far as the drawer knows it. */
-export function screenWords(screenId: string, drawer: Drawer): string {
+export function screenWords(screenId: string, drawer: Studio): string {
   const screen = drawer.screens.find((entry) => entry.id === screenId);
   return screen === undefined ? 'a screen that is gone' : `screen ${screen.number} ${screen.name}`.trim();
 }
 
 /** What a pull is called aloud: 'Pull 3: screen 7 fender, rust, 2 strokes'. */
-export function pullWords(pull: Pull, index: number, drawer: Drawer): string {
+export function pullWords(pull: Pull, index: number, drawer: Studio): string {
   const ink = drawer.inks.find((entry) => entry.id === pull.ink);
   const words = [
     `Pull ${index + 1}: ${screenWords(pull.screen, drawer)}`,

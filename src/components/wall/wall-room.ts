@@ -1,27 +1,27 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import type { Problem } from '../../engine/base/error.ts';
-import { MAX_VARIANTS } from '../../engine/explore/index.ts';
-import { rememberSeen, seenBefore } from '../../engine/explore/index.ts';
+import { rememberSeen, seenBefore } from '../../engine/explore/search/seen.ts';
+import { MAX_VARIANTS } from '../../engine/explore/settings/check.ts';
+import type { Pin } from '../../engine/project/types.ts';
 import { printTitle } from '../../engine/recipe/lineage.ts';
 import { recipeOf } from '../../engine/recipe/write.ts';
-import type { Pin } from '../../engine/project/types.ts';
-import { desk, sentenceOf } from '../../workers/client.ts';
+import { desk, sentenceOf } from '../../workers/client/client.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
-import { controls } from '../ui/styles.ts';
-import { deepFind } from './deep-find.ts';
-import type { KinAsk, KinEvent } from './kin-ask.ts';
-import { keptPrints } from './kept-prints.ts';
-import { togglePin } from './pinned-prints.ts';
-import './wall-holds.ts';
-import { sameInputs, sameValue, WallRun, type WallInputs } from './wall-run.ts';
-import './wall-seen.ts';
-import './wall-settings.ts';
-import type { PrintEvent, WallView } from './wall-view.ts';
-import './wall-view.ts';
-import { lineageOf } from './wall-origins.ts';
-import { wallRoomStyles } from './wall-room.styles.ts';
-import { emptyNote, holdsTold, kinTold, wallTold } from './wall-told.ts';
+import { controls } from '../ui/controls-style.ts';
+import type { DerivedAsk, DerivedEvent } from './run/derived-ask.ts';
+import { keptPrints } from './run/kept-prints.ts';
+import { togglePin } from './run/pinned-prints.ts';
+import { lineageOf } from './run/wall-origins.ts';
+import './settings/wall-holds.ts';
+import { sameInputs, sameValue, WallRun, type WallInputs } from './run/wall-run.ts';
+import './settings/wall-seen.ts';
+import './settings/wall-settings.ts';
+import { emptyNote, holdsSentence, derivedSentence, wallSentence } from './run/wall-sentences.ts';
+import './surface/wall-view.ts';
+import { deepFind } from './surface/deep-find.ts';
+import type { PrintEvent, WallView } from './surface/wall-view.ts';
+import { wallRoomStyles } from './wall-room-style.ts';
 
 const NO_PINS: readonly Pin[] = [];
 const PAUSE_MS = 600;
@@ -88,7 +88,7 @@ export class WallRoom extends LitElement {
   }
 
   /** What a wall would be found from now. */
-  private get wish(): WallInputs {
+  private get condition(): WallInputs {
     const { drawer, bench, explore } = this.store.project;
     return { drawer, bench, explore, relative: this.store.relative };
   }
@@ -96,7 +96,7 @@ export class WallRoom extends LitElement {
   /** True while the settings are other than those the wall was found from. */
   private get stale(): boolean {
     const { inputs } = this.run;
-    return inputs !== null && !sameInputs(inputs, this.wish);
+    return inputs !== null && !sameInputs(inputs, this.condition);
   }
 
   /** True when the Bench holds another stack than the wall started from. */
@@ -121,22 +121,22 @@ export class WallRoom extends LitElement {
       this.view.clear();
       this.requestUpdate();
     }
-    if (this.wanted === null || !sameInputs(this.wanted, this.wish)) {
+    if (this.wanted === null || !sameInputs(this.wanted, this.condition)) {
       const before = this.wanted;
-      this.wanted = this.wish;
+      this.wanted = this.condition;
       // Another stack on the Bench does not take down a wall one may still be choosing from.
       const kept = before !== null && !sameValue(before.bench, bench) && before.bench.length > 0;
       const find = before === null ? 'at once' : kept ? 'when asked' : 'soon';
       void this.settingsChanged(find);
     }
     void this.run.hangPins(store.project.pins ?? []);
-    this.dataset.state = this.standing;
+    this.dataset.state = this.runState;
     this.dataset.found = String(this.run.found);
     this.dataset.asked = String(this.run.asked);
   }
 
   /** In a word how the wall stands, for tests and styles. */
-  private get standing(): string {
+  private get runState(): string {
     if (this.run.state === 'running') return 'running';
     if (this.problems.length > 0) return 'held';
     return this.stale ? 'stale' : this.run.state;
@@ -166,11 +166,11 @@ export class WallRoom extends LitElement {
     clearTimeout(this.pause);
     if (this.problems.length > 0) return;
     const { seen = [], explore } = this.store.project;
-    void this.run.start(this.wish, null, seenBefore(seen, explore.seed));
+    void this.run.start(this.condition, null, seenBefore(seen, explore.seed));
   }
 
   /** Hangs prints that come from prints of this wall, by the settings that this wall came of. */
-  private findKin(ask: KinAsk): void {
+  private findDerived(ask: DerivedAsk): void {
     const { inputs } = this.run;
     if (inputs === null) return;
     clearTimeout(this.pause);
@@ -180,7 +180,15 @@ export class WallRoom extends LitElement {
   /** True when all that were asked for hang, and more can be. */
   private get complete(): boolean {
     const { run } = this;
-    return run.state === 'done' && run.kin === null && !this.stale && run.found > 0 && run.found === run.inputs?.explore.count && run.found + MORE <= MAX_VARIANTS && this.problems.length === 0;
+    return (
+      run.state === 'done' &&
+      run.derived === null &&
+      !this.stale &&
+      run.found > 0 &&
+      run.found === run.inputs?.explore.count &&
+      run.found + MORE <= MAX_VARIANTS &&
+      this.problems.length === 0
+    );
   }
 
   private findMore(): void {
@@ -190,7 +198,7 @@ export class WallRoom extends LitElement {
   private takeDown(inputs: WallInputs): void {
     const { widthMm, heightMm } = inputs.drawer.paper;
     const before = this.hung;
-    this.hung = this.run.kin === null ? inputs : null;
+    this.hung = this.run.derived === null ? inputs : null;
     if (before !== null && goesOn(before, inputs)) return this.view.extend(inputs.explore.count);
     this.view.begin(this.run.asked, widthMm / heightMm);
   }
@@ -198,7 +206,8 @@ export class WallRoom extends LitElement {
   private runChanged(): void {
     const { run } = this;
     const ended = run.state === 'done' || run.state === 'stopped';
-    if (ended && run.kin === null && run.inputs !== null) this.store.setSeen(rememberSeen(this.store.project.seen ?? [], run.inputs.explore.seed, run.shown));
+    if (ended && run.derived === null && run.inputs !== null)
+      this.store.setSeen(rememberSeen(this.store.project.seen ?? [], run.inputs.explore.seed, run.shown));
     if ((run.state === 'done' || run.state === 'stopped') && run.found < run.asked) this.view.settle(run.found);
     if (ended) void run.hangPins(this.store.project.pins ?? []);
     this.requestUpdate();
@@ -248,8 +257,9 @@ export class WallRoom extends LitElement {
         <p class="count">
           <b>${run.found.toLocaleString('en')}</b> <span class="soft">of ${(run.asked === 0 ? this.store.project.explore.count : run.asked).toLocaleString('en')}</span>
         </p>
-        ${this.narrow
-          ? html`<button
+        ${
+          this.narrow
+            ? html`<button
               aria-expanded=${this.unfolded}
               aria-controls="settings"
               @click=${() => {
@@ -258,21 +268,24 @@ export class WallRoom extends LitElement {
             >
               ${this.unfolded ? 'Fold away' : 'Seed and holds'}
             </button>`
-          : nothing}
-        ${running
-          ? html`<button @click=${() => run.stop()}>Stop</button>`
-          : this.complete
-            ? html`<button @click=${() => this.findMore()}>Find ${this.narrow ? 'more' : html`${MORE} more`}</button>`
-          : html`<button
+            : nothing
+        }
+        ${
+          running
+            ? html`<button @click=${() => run.stop()}>Stop</button>`
+            : this.complete
+              ? html`<button @click=${() => this.findMore()}>Find ${this.narrow ? 'more' : html`${MORE} more`}</button>`
+              : html`<button
               class=${this.stale || run.state === 'idle' ? 'main' : ''}
               ?disabled=${this.problems.length > 0}
               @click=${() => this.find()}
             >
-              ${run.kin === null ? 'Find prints' : 'Back to all'}
-            </button>`}
+              ${run.derived === null ? 'Find prints' : 'Back to all'}
+            </button>`
+        }
       </div>
-      ${kinTold(run.kin, (ask) => this.findKin(ask))}
-      ${wallTold(run, this.store, this.problems, this.otherStack, () => void this.showProblem())}
+      ${derivedSentence(run.derived, (ask) => this.findDerived(ask))}
+      ${wallSentence(run, this.store, this.problems, this.otherStack, () => void this.showProblem())}
       <div class="line" role="progressbar" aria-label="Prints found" aria-valuemin="0" aria-valuemax=${run.asked} aria-valuenow=${run.found}><i style="transform:scaleX(${share})" ?data-running=${running}></i></div>
     `;
   }
@@ -283,7 +296,8 @@ export class WallRoom extends LitElement {
     await this.updateComplete;
     const settings = this.renderRoot.querySelector('.settings');
     const told = settings === null ? null : deepFind(settings, '.problem');
-    for (let at: Node | null = told; at !== null; at = at instanceof ShadowRoot ? at.host : at.parentNode) if (at instanceof HTMLDetailsElement) at.open = true;
+    for (let at: Node | null = told; at !== null; at = at instanceof ShadowRoot ? at.host : at.parentNode)
+      if (at instanceof HTMLDetailsElement) at.open = true;
     told?.scrollIntoView({ block: 'center' });
   }
 
@@ -295,7 +309,7 @@ export class WallRoom extends LitElement {
       <wall-seen .store=${store} .seen=${project.seen ?? []}></wall-seen>
       <section aria-labelledby="holds">
         <h3 id="holds">Holds</h3>
-        ${holdsTold(store)}
+        ${holdsSentence(store)}
         <wall-holds .store=${store} .project=${project} .problems=${this.problems}></wall-holds>
       </section>
     `;
@@ -323,7 +337,7 @@ export class WallRoom extends LitElement {
         @keep-print=${(event: PrintEvent) => this.keep(event.detail.index)}
         @open-print=${(event: PrintEvent) => this.open(event.detail.index)}
         @pin-print=${(event: PrintEvent) => this.pin(event.detail.index)}
-        @print-kin=${(event: KinEvent) => this.findKin(event.detail)}
+        @print-derived=${(event: DerivedEvent) => this.findDerived(event.detail)}
         @wall-problem=${(event: CustomEvent<string>) => store.tell(event.detail)}
       >
         ${bare ? html`<button class="main" @click=${() => store.go('drawer')}>To the Drawer</button>` : nothing}

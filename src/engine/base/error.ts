@@ -17,11 +17,7 @@ export class EngineError extends Error {
   readonly path: ProblemPath;
   readonly details: Readonly<Record<string, unknown>>;
 
-  constructor(
-    code: string,
-    message: string,
-    options: { path?: ProblemPath; details?: Record<string, unknown> } = {},
-  ) {
+  constructor(code: string, message: string, options: { path?: ProblemPath; details?: Record<string, unknown> } = {}) {
     super(message);
     this.name = 'EngineError';
     this.code = code;

@@ -1,4 +1,5 @@
 import seedrandom from 'seedrandom';
+import { entryAt } from './at.ts';
 
 /** A stream of integers that is the same on every machine for the same seed. */
 export interface Random {
@@ -32,13 +33,13 @@ export function randomFrom(seed: string): Random {
     int,
     pick: (items) => {
       if (items.length === 0) throw new RangeError('nothing to pick from');
-      return items[int(items.length)]!;
+      return entryAt(items, int(items.length));
     },
     shuffle: (items) => {
       const out = [...items];
       for (let i = out.length - 1; i > 0; i--) {
         const j = int(i + 1);
-        [out[i], out[j]] = [out[j]!, out[i]!];
+        [out[i], out[j]] = [entryAt(out, j), entryAt(out, i)];
       }
       return out;
     },

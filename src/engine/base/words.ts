@@ -1,3 +1,5 @@
+import { num } from './at.ts';
+
 /** '25 min', '1 h 5 min', '2 h' of minutes, rounded to whole ones. */
 export function minutesText(minutes: number): string {
   const whole = Math.round(minutes);
@@ -10,9 +12,9 @@ export function minutesText(minutes: number): string {
 /** '1–5, 8, 10–12' from ascending numbers; two that follow each other stay apart. */
 export function rangesText(numbers: readonly number[]): string {
   const parts: string[] = [];
-  for (let i = 0; i < numbers.length; ) {
+  for (let i = 0; i < numbers.length;) {
     let end = i;
-    while (numbers[end + 1] === numbers[end]! + 1) end++;
+    while (numbers[end + 1] === num(numbers, end) + 1) end++;
     if (end - i >= 2) parts.push(`${numbers[i]}–${numbers[end]}`);
     else for (let k = i; k <= end; k++) parts.push(String(numbers[k]));
     i = end + 1;

@@ -1,3 +1,4 @@
+import { f64 } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
 import type { Lab } from './lab.ts';
 
@@ -16,7 +17,10 @@ const POW25_7 = 25 ** 7;
 export function deltaE2000(lab1: Readonly<Lab>, lab2: Readonly<Lab>): number {
   const deltaE = lab1 && lab2 ? deltaE2000Values(lab1[0], lab1[1], lab1[2], lab2[0], lab2[1], lab2[2]) : Number.NaN;
   if (Number.isNaN(deltaE)) {
-    throw new EngineError('colour.not-a-colour', `Two colours of three numbers each, L, a and b, are needed; these are ${JSON.stringify(lab1)} and ${JSON.stringify(lab2)}.`);
+    throw new EngineError(
+      'colour.not-a-colour',
+      `Two colours of three numbers each, L, a and b, are needed; these are ${JSON.stringify(lab1)} and ${JSON.stringify(lab2)}.`,
+    );
   }
   return deltaE;
 }
@@ -25,14 +29,11 @@ export function deltaE2000(lab1: Readonly<Lab>, lab2: Readonly<Lab>): number {
  * The same as deltaE2000 from plain numbers, for hot paths: allocates nothing.
  * @param l1 L, a1, b1 of one colour, then of the other
  */
-export function deltaE2000Values(
-  l1: number, a1: number, b1: number,
-  l2: number, a2: number, b2: number,
-): number {
+export function deltaE2000Values(l1: number, a1: number, b1: number, l2: number, a2: number, b2: number): number {
   deltaE2000Parts(l1, a1, b1, l2, a2, b2, parts);
-  const chroma = parts[1]!;
-  const hue = parts[2]!;
-  const square = parts[0]! * parts[0]! + chroma * chroma + hue * hue + parts[3]! * chroma * hue;
+  const chroma = f64(parts, 1);
+  const hue = f64(parts, 2);
+  const square = f64(parts, 0) * f64(parts, 0) + chroma * chroma + hue * hue + f64(parts, 3) * chroma * hue;
   // Rounding can leave a hair below zero where both colours are the same.
   return Math.sqrt(Math.max(0, square));
 }
@@ -44,11 +45,7 @@ const parts = new Float64Array(4);
  * @param out receives the weighted differences ΔL′/S_L, ΔC′/S_C and ΔH′/S_H, from the first colour
  *   to the second, and the rotation R_T; ΔE00² = L² + C² + H² + R_T·C·H
  */
-export function deltaE2000Parts(
-  l1: number, a1: number, b1: number,
-  l2: number, a2: number, b2: number,
-  out: Float64Array,
-): void {
+export function deltaE2000Parts(l1: number, a1: number, b1: number, l2: number, a2: number, b2: number, out: Float64Array): void {
   const meanC = (Math.sqrt(a1 * a1 + b1 * b1) + Math.sqrt(a2 * a2 + b2 * b2)) / 2;
   const g = 1.5 - 0.5 * Math.sqrt(seventhShare(meanC));
   const ap1 = g * a1;

@@ -1,3 +1,5 @@
+import { f64, u8 } from '../base/at.ts';
+
 // Codes change at exact thresholds; a coarse index finds the neighbourhood, so that the result is
 // the correctly rounded code without a power function in the hot path.
 const COARSE = 4096;
@@ -12,8 +14,8 @@ const FIRST_CODE = firstCodes();
 export function encodeSrgb8(linear: number): number {
   if (!(linear > 0)) return 0;
   if (linear >= 1) return 255;
-  let code = FIRST_CODE[(linear * COARSE) | 0]!;
-  while (linear >= THRESHOLDS[code + 1]!) code++;
+  let code = u8(FIRST_CODE, (linear * COARSE) | 0);
+  while (linear >= f64(THRESHOLDS, code + 1)) code++;
   return code;
 }
 
@@ -38,7 +40,7 @@ function firstCodes(): Uint8Array {
   const out = new Uint8Array(COARSE);
   let code = 0;
   for (let i = 0; i < COARSE; i++) {
-    while (i / COARSE >= THRESHOLDS[code + 1]!) code++;
+    while (i / COARSE >= f64(THRESHOLDS, code + 1)) code++;
     out[i] = code;
   }
   return out;

@@ -1,3 +1,4 @@
+import { num } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
 import { BANDS, WEIGHTS_D50, WEIGHTS_D65, type ObserverWeights } from './weights.ts';
 
@@ -95,10 +96,10 @@ function xyzFromWeights(weights: ObserverWeights, reflectance: ArrayLike<number>
   let y = 0;
   let z = 0;
   for (let band = 0; band < BANDS; band++) {
-    const r = reflectance[band]!;
-    x += weights.x[band]! * r;
-    y += weights.y[band]! * r;
-    z += weights.z[band]! * r;
+    const r = num(reflectance, band);
+    x += num(weights.x, band) * r;
+    y += num(weights.y, band) * r;
+    z += num(weights.z, band) * r;
   }
   // One look at the sum finds what is no number in any band.
   if (Number.isNaN(x + y + z)) {

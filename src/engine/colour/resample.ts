@@ -1,3 +1,4 @@
+import { defined, num } from '../base/at.ts';
 import { BANDS, WAVELENGTHS_NM } from './weights.ts';
 
 // Wavelengths in files are rounded, but never by so much that another band could be meant.
@@ -18,18 +19,16 @@ export function bandsFromSpectrum(nm: readonly number[], values: ArrayLike<numbe
   const out = new Float64Array(BANDS);
   const last = nm.length - 1;
   let top = 1;
-  for (let i = 0; i <= last; i++) top = Math.max(top, values[i]!);
+  for (let i = 0; i <= last; i++) top = Math.max(top, num(values, i));
   const between = evenStep(nm) && nm.length >= 6 ? sprague(values) : null;
   let at = 0;
   for (let band = 0; band < BANDS; band++) {
-    const wanted = WAVELENGTHS_NM[band]!;
-    while (at < last && nm[at + 1]! <= wanted + SAME_NM) at++;
-    if (wanted <= nm[0]!) out[band] = values[0]!;
-    else if (at === last || Math.abs(nm[at]! - wanted) <= SAME_NM) out[band] = values[at]!;
+    const wanted = num(WAVELENGTHS_NM, band);
+    while (at < last && num(nm, at + 1) <= wanted + SAME_NM) at++;
+    if (wanted <= num(nm, 0)) out[band] = num(values, 0);
+    else if (at === last || Math.abs(num(nm, at) - wanted) <= SAME_NM) out[band] = num(values, at);
     else {
-      const value = between
-        ? between(at, (wanted - nm[at]!) / (nm[at + 1]! - nm[at]!))
-        : lagrange(nm, values, at, wanted);
+      const value = between ? between(at, (wanted - num(nm, at)) / (num(nm, at + 1) - num(nm, at))) : lagrange(nm, values, at, wanted);
       out[band] = Math.min(top, Math.max(0, value));
     }
   }
@@ -37,8 +36,8 @@ export function bandsFromSpectrum(nm: readonly number[], values: ArrayLike<numbe
 }
 
 function evenStep(nm: readonly number[]): boolean {
-  const step = (nm.at(-1)! - nm[0]!) / (nm.length - 1);
-  return nm.every((value, i) => Math.abs(value - nm[0]! - i * step) <= SAME_NM);
+  const step = (defined(nm.at(-1)) - num(nm, 0)) / (nm.length - 1);
+  return nm.every((value, i) => Math.abs(value - num(nm, 0) - i * step) <= SAME_NM);
 }
 
 /** The polynomial between value i and the next, x from 0 to 1. */
@@ -46,13 +45,13 @@ function sprague(values: ArrayLike<number>): (i: number, x: number) => number {
   const n = values.length;
   // Two values beyond each end, as CIE 167 makes them.
   const beyond = (weights: readonly number[], from: number, step: number): number =>
-    weights.reduce((sum, weight, k) => sum + weight * values[from + k * step]!, 0) / 209;
+    weights.reduce((sum, weight, k) => sum + weight * num(values, from + k * step), 0) / 209;
   const OUTER = [884, -1960, 3033, -2648, 1080, -180];
   const INNER = [508, -540, 488, -367, 144, -24];
   const y = new Float64Array(n + 4);
   y[0] = beyond(OUTER, 0, 1);
   y[1] = beyond(INNER, 0, 1);
-  for (let i = 0; i < n; i++) y[i + 2] = values[i]!;
+  for (let i = 0; i < n; i++) y[i + 2] = num(values, i);
   y[n + 2] = beyond(INNER, n - 1, -1);
   y[n + 3] = beyond(OUTER, n - 1, -1);
   return (i, x) => {
@@ -72,8 +71,8 @@ function lagrange(nm: readonly number[], values: ArrayLike<number>, at: number, 
   let sum = 0;
   for (let i = first; i < end; i++) {
     let weight = 1;
-    for (let j = first; j < end; j++) if (j !== i) weight *= (wanted - nm[j]!) / (nm[i]! - nm[j]!);
-    sum += weight * values[i]!;
+    for (let j = first; j < end; j++) if (j !== i) weight *= (wanted - num(nm, j)) / (num(nm, i) - num(nm, j));
+    sum += weight * num(values, i);
   }
   return sum;
 }

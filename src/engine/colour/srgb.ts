@@ -1,3 +1,4 @@
+import { f64, num } from '../base/at.ts';
 import { WHITE_D50, type Xyz } from './lab.ts';
 import { BANDS, WEIGHTS_D50 } from './weights.ts';
 
@@ -30,18 +31,15 @@ export const LINEAR_SRGB_FROM_BANDS: Float64Array = foldBands();
  * @param out at least 3 numbers; receives r, g, b
  * @returns out
  */
-export function linearSrgbFromReflectance(
-  reflectance: ArrayLike<number>,
-  out: Float64Array,
-): Float64Array {
+export function linearSrgbFromReflectance(reflectance: ArrayLike<number>, out: Float64Array): Float64Array {
   let r = 0;
   let g = 0;
   let b = 0;
   for (let band = 0, i = 0; band < BANDS; band++, i += 3) {
-    const value = reflectance[band]!;
-    r += value * LINEAR_SRGB_FROM_BANDS[i]!;
-    g += value * LINEAR_SRGB_FROM_BANDS[i + 1]!;
-    b += value * LINEAR_SRGB_FROM_BANDS[i + 2]!;
+    const value = num(reflectance, band);
+    r += value * f64(LINEAR_SRGB_FROM_BANDS, i);
+    g += value * f64(LINEAR_SRGB_FROM_BANDS, i + 1);
+    b += value * f64(LINEAR_SRGB_FROM_BANDS, i + 2);
   }
   out[0] = r;
   out[1] = g;
@@ -77,14 +75,14 @@ export function inSrgbGamut(r: number, g: number, b: number, slack = 1e-6): bool
 function linearFromXyzD50(): Matrix3 {
   const white = xyFull(SRGB_WHITE);
   const corners = [xyFull(SRGB_RED), xyFull(SRGB_GREEN), xyFull(SRGB_BLUE)];
-  const columns: Matrix3 = [0, 1, 2].flatMap((row) => corners.map((corner) => corner[row]!));
+  const columns: Matrix3 = [0, 1, 2].flatMap((row) => corners.map((corner) => num(corner, row)));
   const scale = times(inverse(columns), white);
-  const xyzFromRgb = columns.map((value, i) => value * scale[i % 3]!);
+  const xyzFromRgb = columns.map((value, i) => value * num(scale, i % 3));
   const from = times(BRADFORD, [WHITE_D50[0] / 100, WHITE_D50[1] / 100, WHITE_D50[2] / 100]);
   const to = times(BRADFORD, white);
   const adapted = BRADFORD.map((value, i) => {
     const row = Math.floor(i / 3);
-    return (value * to[row]!) / from[row]!;
+    return (value * num(to, row)) / num(from, row);
   });
   const adapt = product(inverse(BRADFORD), adapted);
   return product(inverse(xyzFromRgb), adapt).map((value) => value / 100);
@@ -93,7 +91,7 @@ function linearFromXyzD50(): Matrix3 {
 function foldBands(): Float64Array {
   const out = new Float64Array(BANDS * 3);
   for (let band = 0; band < BANDS; band++) {
-    const xyz: Xyz = [WEIGHTS_D50.x[band]!, WEIGHTS_D50.y[band]!, WEIGHTS_D50.z[band]!];
+    const xyz: Xyz = [num(WEIGHTS_D50.x, band), num(WEIGHTS_D50.y, band), num(WEIGHTS_D50.z, band)];
     out.set(times(LINEAR_SRGB_FROM_XYZ_D50, xyz), band * 3);
   }
   return out;
@@ -104,25 +102,29 @@ function xyFull(xy: readonly [number, number]): Xyz {
 }
 
 function times(m: Matrix3, v: Readonly<Xyz>): Xyz {
-  return [0, 3, 6].map((i) => m[i]! * v[0] + m[i + 1]! * v[1] + m[i + 2]! * v[2]) as Xyz;
+  return [0, 3, 6].map((i) => num(m, i) * v[0] + num(m, i + 1) * v[1] + num(m, i + 2) * v[2]) as Xyz;
 }
 
 function product(a: Matrix3, b: Matrix3): Matrix3 {
   return a.map((_, i) => {
     const row = i - (i % 3);
     const column = i % 3;
-    return a[row]! * b[column]! + a[row + 1]! * b[column + 3]! + a[row + 2]! * b[column + 6]!;
+    return num(a, row) * num(b, column) + num(a, row + 1) * num(b, column + 3) + num(a, row + 2) * num(b, column + 6);
   });
 }
 
 function inverse(m: Matrix3): Matrix3 {
-  const [a, b, c, d, e, f, g, h, i] = m as [
-    number, number, number, number, number, number, number, number, number,
-  ];
+  const [a, b, c, d, e, f, g, h, i] = m as [number, number, number, number, number, number, number, number, number];
   const det = a * (e * i - f * h) - b * (d * i - f * g) + c * (d * h - e * g);
   return [
-    e * i - f * h, c * h - b * i, b * f - c * e,
-    f * g - d * i, a * i - c * g, c * d - a * f,
-    d * h - e * g, b * g - a * h, a * e - b * d,
+    e * i - f * h,
+    c * h - b * i,
+    b * f - c * e,
+    f * g - d * i,
+    a * i - c * g,
+    c * d - a * f,
+    d * h - e * g,
+    b * g - a * h,
+    a * e - b * d,
   ].map((value) => value / det);
 }

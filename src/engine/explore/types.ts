@@ -1,4 +1,5 @@
-import type { Drawer, Pull } from '../stack/types.ts';
+import type { Pull } from '../stack/types.ts';
+import type { Studio } from '../studio/studio.ts';
 
 /** What may not change when the explorer moves; pulls are named by their id in the base stack. */
 export type Hold =
@@ -64,11 +65,11 @@ export interface ExploreSettings {
 }
 
 /** How a print comes from others. */
-export type KinKind = 'nearer' | 'away' | 'between' | 'cross';
+export type DerivedKind = 'nearer' | 'away' | 'between' | 'cross';
 
 /** The prints that a variant was made from. */
 export interface Lineage {
-  kind: KinKind;
+  kind: DerivedKind;
   /** Ids of the prints. */
   parents: string[];
   seed: string;
@@ -90,7 +91,7 @@ export interface Variant {
 
 /** What the explorer starts from; a project is one. */
 export interface ExploreInput {
-  drawer: Drawer;
+  drawer: Studio;
   /** The base stack, first down first. */
   bench: readonly Pull[];
   explore: ExploreSettings;

@@ -1,5 +1,6 @@
 import { Clipper, FillRule as ClipperFillRule } from 'clipper2-ts';
 import type { Path64, Paths64 } from 'clipper2-ts';
+import { defined, entryAt, num } from '../base/at.ts';
 import { ringArea } from './rings.ts';
 import type { FillRule, Outline, Ring } from './types.ts';
 
@@ -24,14 +25,14 @@ const RULE: Record<FillRule, ClipperFillRule> = {
 function toPath(ring: Ring): Path64 {
   const path: Path64 = [];
   for (let i = 0; i + 1 < ring.length; i += 2) {
-    path.push({ x: Math.round(ring[i]! * PER_MM), y: Math.round(ring[i + 1]! * PER_MM) });
-    while (path.length > 2 && isStraight(path.at(-3)!, path.at(-2)!, path.at(-1)!)) path.splice(-2, 1);
+    path.push({ x: Math.round(num(ring, i) * PER_MM), y: Math.round(num(ring, i + 1) * PER_MM) });
+    while (path.length > 2 && isStraight(defined(path.at(-3)), defined(path.at(-2)), defined(path.at(-1)))) path.splice(-2, 1);
   }
   // The corners next to the join, until both turn.
   let start = 0;
   while (path.length - start > 2) {
-    if (isStraight(path.at(-2)!, path.at(-1)!, path[start]!)) path.pop();
-    else if (isStraight(path.at(-1)!, path[start]!, path[start + 1]!)) start++;
+    if (isStraight(defined(path.at(-2)), defined(path.at(-1)), entryAt(path, start))) path.pop();
+    else if (isStraight(defined(path.at(-1)), entryAt(path, start), entryAt(path, start + 1))) start++;
     else break;
   }
   return start === 0 ? path : path.slice(start);
@@ -73,7 +74,7 @@ export function normalise(outline: Outline): Float64Array[] {
  * The filled area of all outlines together, without overlaps, as `normalise` gives it.
  */
 export function unionOutlines(outlines: readonly Outline[]): Float64Array[] {
-  if (outlines.length === 1) return normalise(outlines[0]!);
+  if (outlines.length === 1) return normalise(entryAt(outlines, 0));
   const all: Paths64 = [];
   for (const outline of outlines) {
     for (const path of Clipper.union(toPaths(outline.rings), RULE[outline.fillRule])) {

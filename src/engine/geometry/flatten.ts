@@ -1,3 +1,4 @@
+import { num } from '../base/at.ts';
 import type { Affine } from './rings.ts';
 
 /**
@@ -26,11 +27,7 @@ export interface Fineness {
  * @returns flat rings [x0, y0, …]; a ring may have fewer than three points
  * Cost: edges grow with 1 / √tolerance. Pure.
  */
-export function flattenPath(
-  segments: readonly PathSegment[],
-  to: Affine,
-  fineness: Fineness,
-): number[][] {
+export function flattenPath(segments: readonly PathSegment[], to: Affine, fineness: Fineness): number[][] {
   const [a, b, c, d, e, f] = to;
   const rings: number[][] = [];
   let ring: number[] = [];
@@ -83,7 +80,7 @@ type Axis = (x: number, y: number) => number;
 
 function mapPoints(p: readonly number[], mapX: Axis, mapY: Axis): number[] {
   const out: number[] = [];
-  for (let i = 0; i < p.length; i += 2) out.push(mapX(p[i]!, p[i + 1]!), mapY(p[i]!, p[i + 1]!));
+  for (let i = 0; i < p.length; i += 2) out.push(mapX(num(p, i), num(p, i + 1)), mapY(num(p, i), num(p, i + 1)));
   return out;
 }
 
@@ -109,14 +106,9 @@ function addQuadratic(ring: number[], p: readonly number[], fineness: Fineness):
 }
 
 function addCubic(ring: number[], p: readonly number[], fineness: Fineness): void {
-  const [x0, y0, x1, y1, x2, y2, x3, y3] = p as [
-    number, number, number, number, number, number, number, number,
-  ];
+  const [x0, y0, x1, y1, x2, y2, x3, y3] = p as [number, number, number, number, number, number, number, number];
   // B'' runs in a straight line from the one to the other, so the longer one is its maximum.
-  const bend = 6 * Math.max(
-    Math.hypot(x0 - 2 * x1 + x2, y0 - 2 * y1 + y2),
-    Math.hypot(x1 - 2 * x2 + x3, y1 - 2 * y2 + y3),
-  );
+  const bend = 6 * Math.max(Math.hypot(x0 - 2 * x1 + x2, y0 - 2 * y1 + y2), Math.hypot(x1 - 2 * x2 + x3, y1 - 2 * y2 + y3));
   const n = stepsFor(bend, fineness);
   for (let i = 1; i < n; i++) {
     const t = i / n;

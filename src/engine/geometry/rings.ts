@@ -1,3 +1,4 @@
+import { num } from '../base/at.ts';
 import type { Box, Ring } from './types.ts';
 
 /** An affine map as SVG writes it: x' = a·x + c·y + e, y' = b·x + d·y + f. */
@@ -12,14 +13,7 @@ export const IDENTITY: Affine = [1, 0, 0, 1, 0, 0];
 export function compose(outer: Affine, inner: Affine): Affine {
   const [a, b, c, d, e, f] = outer;
   const [p, q, r, s, t, u] = inner;
-  return [
-    a * p + c * q,
-    b * p + d * q,
-    a * r + c * s,
-    b * r + d * s,
-    a * t + c * u + e,
-    b * t + d * u + f,
-  ];
+  return [a * p + c * q, b * p + d * q, a * r + c * s, b * r + d * s, a * t + c * u + e, b * t + d * u + f];
 }
 
 /**
@@ -47,8 +41,8 @@ export function mapRings(rings: readonly Ring[], by: Affine): Float64Array[] {
   return rings.map((ring) => {
     const out = new Float64Array(ring.length);
     for (let i = 0; i + 1 < ring.length; i += 2) {
-      const x = ring[i]!;
-      const y = ring[i + 1]!;
+      const x = num(ring, i);
+      const y = num(ring, i + 1);
       out[i] = a * x + c * y + e;
       out[i + 1] = b * x + d * y + f;
     }
@@ -64,14 +58,14 @@ export function ringArea(ring: Ring): number {
   const n = ring.length - (ring.length % 2);
   if (n < 6) return 0;
   // Relative to the first point, so that rings far from the origin lose no digits.
-  const x0 = ring[0]!;
-  const y0 = ring[1]!;
+  const x0 = num(ring, 0);
+  const y0 = num(ring, 1);
   let twice = 0;
   for (let i = 2; i + 3 < n; i += 2) {
-    const ax = ring[i]! - x0;
-    const ay = ring[i + 1]! - y0;
-    const bx = ring[i + 2]! - x0;
-    const by = ring[i + 3]! - y0;
+    const ax = num(ring, i) - x0;
+    const ay = num(ring, i + 1) - y0;
+    const bx = num(ring, i + 2) - x0;
+    const by = num(ring, i + 3) - y0;
     twice += ax * by - bx * ay;
   }
   return twice / 2;
@@ -87,8 +81,8 @@ export function shapeBounds(rings: readonly Ring[]): Box {
   let bottom = -Infinity;
   for (const ring of rings) {
     for (let i = 0; i + 1 < ring.length; i += 2) {
-      const x = ring[i]!;
-      const y = ring[i + 1]!;
+      const x = num(ring, i);
+      const y = num(ring, i + 1);
       if (x < left) left = x;
       if (x > right) right = x;
       if (y < top) top = y;
@@ -104,10 +98,7 @@ export function shapeBounds(rings: readonly Ring[]): Box {
  * turned clockwise about that centre.
  * @returns new rings, mm on the sheet
  */
-export function placeRings(
-  rings: readonly Ring[],
-  place: { xMm: number; yMm: number; turnDeg: number; scale: number },
-): Float64Array[] {
+export function placeRings(rings: readonly Ring[], place: { xMm: number; yMm: number; turnDeg: number; scale: number }): Float64Array[] {
   const box = shapeBounds(rings);
   const cx = box.xMm + box.widthMm / 2;
   const cy = box.yMm + box.heightMm / 2;

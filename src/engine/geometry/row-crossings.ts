@@ -1,3 +1,4 @@
+import { f64, i32, num } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
 import type { Outline } from './types.ts';
 
@@ -63,7 +64,7 @@ export function rowSpans(outline: Outline, lattice: RowLattice): RowSpans {
   let firstRow = endWanted;
   let endRow = firstWanted;
   for (let i = 0; i < points; i++) {
-    const row = vertexRow[i]!;
+    const row = i32(vertexRow, i);
     if (row < firstRow) firstRow = row;
     if (row > endRow) endRow = row;
   }
@@ -80,13 +81,7 @@ export function rowSpans(outline: Outline, lattice: RowLattice): RowSpans {
 }
 
 /** Copies all rings into scratch and finds each vertex's row; returns the number of vertices. */
-function loadVertices(
-  outline: Outline,
-  topMm: number,
-  rowHeightMm: number,
-  firstWanted: number,
-  endWanted: number,
-): number {
+function loadVertices(outline: Outline, topMm: number, rowHeightMm: number, firstWanted: number, endWanted: number): number {
   let points = 0;
   for (const ring of outline.rings) points += ring.length >> 1;
   if (points > vertexX.length) {
@@ -98,8 +93,8 @@ function loadVertices(
   for (const ring of outline.rings) {
     const count = ring.length >> 1;
     for (let i = 0; i < count; i++, at++) {
-      const x = ring[2 * i]!;
-      const y = ring[2 * i + 1]!;
+      const x = num(ring, 2 * i);
+      const y = num(ring, 2 * i + 1);
       // x − x is 0 only for finite x.
       if (x - x !== 0 || y - y !== 0) {
         throw new EngineError(
@@ -125,14 +120,14 @@ function countCrossings(outline: Outline, firstRow: number, rows: number): numbe
   for (const ring of outline.rings) {
     const count = ring.length >> 1;
     for (let i = 0; i < count; i++) {
-      const a = vertexRow[base + i]! - firstRow;
-      const b = vertexRow[base + (i + 1 === count ? 0 : i + 1)]! - firstRow;
+      const a = i32(vertexRow, base + i) - firstRow;
+      const b = i32(vertexRow, base + (i + 1 === count ? 0 : i + 1)) - firstRow;
       if (a < b) {
-        cursor[a]!++;
-        cursor[b]!--;
+        cursor[a] = i32(cursor, a) + 1;
+        cursor[b] = i32(cursor, b) - 1;
       } else if (b < a) {
-        cursor[b]!++;
-        cursor[a]!--;
+        cursor[b] = i32(cursor, b) + 1;
+        cursor[a] = i32(cursor, a) - 1;
       }
     }
     base += count;
@@ -140,7 +135,7 @@ function countCrossings(outline: Outline, firstRow: number, rows: number): numbe
   let here = 0;
   let total = 0;
   for (let row = 0; row <= rows; row++) {
-    here += cursor[row]!;
+    here += i32(cursor, row);
     cursor[row] = total;
     total += here;
     if (total > MAX_CROSSINGS) {
@@ -161,17 +156,17 @@ function fillCrossings(outline: Outline, firstRow: number, topMm: number, rowHei
     for (let i = 0; i < count; i++) {
       const p = base + i;
       const q = base + (i + 1 === count ? 0 : i + 1);
-      const down = vertexRow[p]! < vertexRow[q]!;
+      const down = i32(vertexRow, p) < i32(vertexRow, q);
       // Always from the upper end, so that two shapes sharing an edge get the same crossings.
       const upper = down ? p : q;
       const lower = down ? q : p;
-      const from = vertexRow[upper]! - firstRow;
-      const to = vertexRow[lower]! - firstRow;
+      const from = i32(vertexRow, upper) - firstRow;
+      const to = i32(vertexRow, lower) - firstRow;
       if (from === to) continue;
-      const x0 = vertexX[upper]!;
-      const y0 = vertexY[upper]!;
-      const x1 = vertexX[lower]!;
-      const slope = (x1 - x0) / (vertexY[lower]! - y0);
+      const x0 = f64(vertexX, upper);
+      const y0 = f64(vertexY, upper);
+      const x1 = f64(vertexX, lower);
+      const slope = (x1 - x0) / (f64(vertexY, lower) - y0);
       const least = x0 < x1 ? x0 : x1;
       const most = x0 < x1 ? x1 : x0;
       const turn = down ? 1 : -1;
@@ -193,14 +188,14 @@ function collapse(firstRow: number, rows: number, evenOdd: boolean): RowSpans {
   let out = 0;
   let from = 0;
   for (let row = 0; row < rows; row++) {
-    const to = rowCursor[row]!;
+    const to = i32(rowCursor, row);
     sortCrossings(from, to);
     const rowOut = out;
     let winding = 0;
     for (let i = from; i < to; i++) {
-      const x = crossX[i]!;
+      const x = f64(crossX, i);
       const before = evenOdd ? winding & 1 : winding;
-      winding += crossTurn[i]!;
+      winding += num(crossTurn, i);
       const after = evenOdd ? winding & 1 : winding;
       if ((before === 0) === (after === 0)) continue;
       // A leave that meets the next enter joins the two spans; an enter that meets its own leave vanishes.
@@ -221,12 +216,12 @@ function sortCrossings(from: number, to: number): void {
   if (count > 24) while (gap < count / 9) gap = 3 * gap + 1;
   for (; gap > 0; gap = (gap - 1) / 3) {
     for (let i = from + gap; i < to; i++) {
-      const x = crossX[i]!;
-      const turn = crossTurn[i]!;
+      const x = f64(crossX, i);
+      const turn = num(crossTurn, i);
       let j = i - gap;
-      while (j >= from && crossX[j]! > x) {
-        crossX[j + gap] = crossX[j]!;
-        crossTurn[j + gap] = crossTurn[j]!;
+      while (j >= from && f64(crossX, j) > x) {
+        crossX[j + gap] = f64(crossX, j);
+        crossTurn[j + gap] = num(crossTurn, j);
         j -= gap;
       }
       crossX[j + gap] = x;

@@ -1,5 +1,6 @@
 import { Clipper, EndType, FillRule as ClipperFillRule, JoinType } from 'clipper2-ts';
 import type { Path64, Paths64 } from 'clipper2-ts';
+import { entryAt, num } from '../base/at.ts';
 import { BOOLEAN_GRID_MM, normalise } from './booleans.ts';
 import { ringArea, shapeBounds } from './rings.ts';
 import type { Box, Outline, Ring } from './types.ts';
@@ -22,12 +23,7 @@ export function prepareOutline(outline: Outline): Prepared {
 
 /** Whether two boxes share more than an edge. */
 export function boxesMeet(a: Box, b: Box): boolean {
-  return (
-    a.xMm < b.xMm + b.widthMm &&
-    b.xMm < a.xMm + a.widthMm &&
-    a.yMm < b.yMm + b.heightMm &&
-    b.yMm < a.yMm + a.heightMm
-  );
+  return a.xMm < b.xMm + b.widthMm && b.xMm < a.xMm + a.widthMm && a.yMm < b.yMm + b.heightMm && b.yMm < a.yMm + a.heightMm;
 }
 
 /**
@@ -61,7 +57,7 @@ function widerThan(paths: Paths64, areaMm2: number, widthMm: number): boolean {
   for (const path of paths) {
     corners += path.length;
     path.forEach((p, i) => {
-      const q = path[(i + 1) % path.length];
+      const q = entryAt(path, (i + 1) % path.length);
       perimeter += Math.hypot(q.x - p.x, q.y - p.y) * BOOLEAN_GRID_MM;
     });
   }
@@ -71,19 +67,18 @@ function widerThan(paths: Paths64, areaMm2: number, widthMm: number): boolean {
 }
 
 function inside(a: Box, b: Box): boolean {
-  return (
-    a.xMm >= b.xMm &&
-    a.yMm >= b.yMm &&
-    a.xMm + a.widthMm <= b.xMm + b.widthMm &&
-    a.yMm + a.heightMm <= b.yMm + b.heightMm
-  );
+  return a.xMm >= b.xMm && a.yMm >= b.yMm && a.xMm + a.widthMm <= b.xMm + b.widthMm && a.yMm + a.heightMm <= b.yMm + b.heightMm;
 }
 
 function boxPath({ xMm, yMm, widthMm, heightMm }: Box): Path64 {
-  const [x0, y0, x1, y1] = [xMm, yMm, xMm + widthMm, yMm + heightMm].map((mm) =>
-    Math.round(mm / BOOLEAN_GRID_MM),
-  );
-  return [{ x: x0, y: y0 }, { x: x1, y: y0 }, { x: x1, y: y1 }, { x: x0, y: y1 }];
+  const onGrid = (mm: number): number => Math.round(mm / BOOLEAN_GRID_MM);
+  const [x0, y0, x1, y1] = [onGrid(xMm), onGrid(yMm), onGrid(xMm + widthMm), onGrid(yMm + heightMm)];
+  return [
+    { x: x0, y: y0 },
+    { x: x1, y: y0 },
+    { x: x1, y: y1 },
+    { x: x0, y: y1 },
+  ];
 }
 
 function toPaths(rings: readonly Ring[]): Paths64 {
@@ -91,8 +86,8 @@ function toPaths(rings: readonly Ring[]): Paths64 {
     const path: Path64 = [];
     for (let i = 0; i + 1 < ring.length; i += 2) {
       path.push({
-        x: Math.round(ring[i] / BOOLEAN_GRID_MM),
-        y: Math.round(ring[i + 1] / BOOLEAN_GRID_MM),
+        x: Math.round(num(ring, i) / BOOLEAN_GRID_MM),
+        y: Math.round(num(ring, i + 1) / BOOLEAN_GRID_MM),
       });
     }
     return path;

@@ -29,19 +29,19 @@ export interface Ink {
   /** Minutes until another film can go over it; common practice, no source: the user's to change. */
   dryMinutes: number;
   /** Minutes until sheets can be stacked on it; absent = twice dryMinutes. Common practice, no source. */
-  stackMinutes?: number;
+  stackMinutes?: number | undefined;
   /** Wet density, g/cm³; from memory 1.05–1.25, default 1.15. */
   densityGPerCm3: number;
   /** Share of its volume that does not dry away, over 0–1; absent = 0.35, from memory. */
-  solids?: number;
+  solids?: number | undefined;
   /** The mesh that its curves were found on; absent = not known, so they hold on every screen. */
-  mesh?: Mesh;
+  mesh?: Mesh | undefined;
   /** Set on stock inks: they are weighed into mixes and are no choice of colour by themselves. */
-  stock?: true;
+  stock?: true | undefined;
   /** 'base' for the transparent base that lets inks down. */
-  role?: 'base';
+  role?: 'base' | undefined;
   /** What it is weighed from; absent = it is used as it is bought. */
-  mix?: MixPart[];
+  mix?: MixPart[] | undefined;
 }
 
 /** A paper: its reflectance and its sheet. */

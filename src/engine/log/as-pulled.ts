@@ -1,9 +1,10 @@
+import { defined, entryAt } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
 import type { Ink } from '../ink/types.ts';
-import { inkText } from '../output/registry.ts';
 import type { Recipe } from '../recipe/types.ts';
-import { drawerOfRecipe, recipeOf, type RecipeHead } from '../recipe/write.ts';
+import { studioOfRecipe, recipeOf, type RecipeHead } from '../recipe/write.ts';
 import type { Pull } from '../stack/types.ts';
+import { inkText } from '../visit/registry.ts';
 import { standing } from './events.ts';
 import { measuredPairs, minDeltaEOf, type OrderPairs, outOfTurn } from './turns.ts';
 import type { LogEvent, VisitHead } from './types.ts';
@@ -59,9 +60,9 @@ export function recipesAsPulled(head: VisitHead, events: readonly LogEvent[]): R
     const at = recipeOfSheet.get(event.sheet);
     const recipe = at === undefined ? undefined : recipes[at];
     if (recipe === undefined) continue;
-    recipes[at!] = { ...recipe, inks: withInk(recipe.inks, event.how.ink, stocksOf(event.how.ink, head.recipes)) };
+    recipes[defined(at)] = { ...recipe, inks: withInk(recipe.inks, event.how.ink, stocksOf(event.how.ink, head.recipes)) };
   }
-  return recipes.map((recipe, at) => (recipe.inks.length === head.recipes[at]!.inks.length ? head.recipes[at]! : recipe));
+  return recipes.map((recipe, at) => (recipe.inks.length === entryAt(head.recipes, at).inks.length ? entryAt(head.recipes, at) : recipe));
 }
 
 /** The stock inks of a mix, from a recipe that has it; null when none has it with all of them. */
@@ -88,7 +89,7 @@ function withInk(inks: readonly Ink[], borrowed: Ink, stocks: Map<string, Ink> |
   if (inkId(borrowed, all).known) return all;
   if (mix === undefined || stocks === null) add(bare);
   else {
-    const parts = mix.map((part) => ({ ...part, ink: add(stocks.get(part.ink)!) }));
+    const parts = mix.map((part) => ({ ...part, ink: add(defined(stocks.get(part.ink))) }));
     add({ ...bare, mix: parts });
   }
   return all;
@@ -135,7 +136,7 @@ function print(state: SheetAsPulled, recipe: Recipe, event: Extract<LogEvent, { 
   for (const id of event.pulls) {
     const at = recipe.pulls.findIndex((pull) => pull.id === id);
     if (at < 0 || state.done.includes(at)) continue;
-    const planned = recipe.pulls[at]!;
+    const planned = entryAt(recipe.pulls, at);
     state.done.push(at);
     if (event.kind === 'pulled') {
       state.pulls.push(planned);
@@ -168,7 +169,7 @@ export function sheetsAsPulled(
     if (list === undefined) bySheet.set(event.sheet, [event]);
     else list.push(event);
   }
-  return head.sheets.map((sheet) => sheetAsPulled(recipes[sheet.recipe]!, sheet, bySheet.get(sheet.number) ?? [], pairs));
+  return head.sheets.map((sheet) => sheetAsPulled(entryAt(recipes, sheet.recipe), sheet, bySheet.get(sheet.number) ?? [], pairs));
 }
 
 /**
@@ -181,5 +182,5 @@ export function recipeAsPulled(recipe: Recipe, sheet: SheetAsPulled, head: Recip
     throw new EngineError('log.bare', `Sheet ${sheet.number} has no pull on it yet; a recipe needs at least one.`);
   }
   const pulls = sheet.pulls.map((pull, at) => ({ ...pull, id: `p${at + 1}` }));
-  return recipeOf(pulls, drawerOfRecipe(recipe), head);
+  return recipeOf(pulls, studioOfRecipe(recipe), head);
 }

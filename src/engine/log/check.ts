@@ -1,6 +1,7 @@
+import { defined, entryAt } from '../base/at.ts';
 import type { Problem } from '../base/error.ts';
-import { inkText } from '../output/registry.ts';
 import type { Recipe } from '../recipe/types.ts';
+import { inkText } from '../visit/registry.ts';
 import { standing } from './events.ts';
 import { measuredPairs, minDeltaEOf, type OrderPairs, outOfTurn } from './turns.ts';
 import type { LogEvent, VisitHead } from './types.ts';
@@ -15,11 +16,7 @@ type Printed = Extract<LogEvent, { pulls: string[] }>;
  *   'log.undone' (takes back what is not there, or is of another sheet); `where` names the event
  * @param pairs knows which pulls must keep their order; asked only when a sheet was pulled out of turn
  */
-export function checkLog(
-  head: VisitHead,
-  events: readonly LogEvent[],
-  pairs: OrderPairs = measuredPairs(minDeltaEOf(head)),
-): Problem[] {
+export function checkLog(head: VisitHead, events: readonly LogEvent[], pairs: OrderPairs = measuredPairs(minDeltaEOf(head))): Problem[] {
   const problems: Problem[] = [];
   const fault = (event: LogEvent, code: string, message: string): void => {
     problems.push({ code, message, where: `event ${event.id}` });
@@ -32,11 +29,19 @@ export function checkLog(
   for (const event of standing(events)) {
     const recipe = sheets.get(event.sheet);
     if (recipe === undefined) {
-      fault(event, 'log.sheet', `Sheet ${event.sheet} is in the log, but the visit has no sheet of that number; look at the number on its back and undo the entry.`);
+      fault(
+        event,
+        'log.sheet',
+        `Sheet ${event.sheet} is in the log, but the visit has no sheet of that number; look at the number on its back and undo the entry.`,
+      );
       continue;
     }
     if (event.atMs < head.begunMs) {
-      fault(event, 'log.early', `Sheet ${event.sheet}: an entry is from before the visit began, so the clocks of the devices differ; set them and trust the sheet, not the times.`);
+      fault(
+        event,
+        'log.early',
+        `Sheet ${event.sheet}: an entry is from before the visit began, so the clocks of the devices differ; set them and trust the sheet, not the times.`,
+      );
     }
     if (event.kind === 'spoiled') spoiled.add(event.sheet);
     if (event.kind !== 'pulled' && event.kind !== 'otherwise') continue;
@@ -44,22 +49,34 @@ export function checkLog(
       fault(event, 'log.spoiled', `Sheet ${event.sheet} was pulled after it was marked spoiled; undo one of the two.`);
     }
     if (event.kind === 'otherwise' && event.how.ink !== undefined && !inks.has(inkText(event.how.ink))) {
-      fault(event, 'log.ink', `Sheet ${event.sheet} is said to be pulled in ${event.how.ink.name}, but no recipe of this visit has that ink; if it was another bucket, undo the entry and choose the ink that was in the screen.`);
+      fault(
+        event,
+        'log.ink',
+        `Sheet ${event.sheet} is said to be pulled in ${event.how.ink.name}, but no recipe of this visit has that ink; if it was another bucket, undo the entry and choose the ink that was in the screen.`,
+      );
     }
     for (const id of event.pulls) {
       const at = recipe.pulls.findIndex((pull) => pull.id === id);
       if (at < 0) {
-        fault(event, 'log.pull', `Sheet ${event.sheet} is said to be pulled with "${id}", but ${recipe.title} has no such pull, so no screen for it was there; undo the entry.`);
+        fault(
+          event,
+          'log.pull',
+          `Sheet ${event.sheet} is said to be pulled with "${id}", but ${recipe.title} has no such pull, so no screen for it was there; undo the entry.`,
+        );
         continue;
       }
       let own = printed.get(event.sheet);
       if (own === undefined) printed.set(event.sheet, (own = new Map()));
       if (own.has(at)) {
-        fault(event, 'log.twice', `Sheet ${event.sheet}: pull ${at + 1} of ${recipe.title} is logged twice; look at the sheet and undo one, or note a further stroke.`);
+        fault(
+          event,
+          'log.twice',
+          `Sheet ${event.sheet}: pull ${at + 1} of ${recipe.title} is logged twice; look at the sheet and undo one, or note a further stroke.`,
+        );
       } else own.set(at, event);
     }
   }
-  for (const [number, own] of printed) checkTurns(number, sheets.get(number)!, own, pairs, fault);
+  for (const [number, own] of printed) checkTurns(number, defined(sheets.get(number)), own, pairs, fault);
   return problems;
 }
 
@@ -71,9 +88,17 @@ function checkUndone(events: readonly LogEvent[], fault: Fault): void {
     if (event.kind !== 'undone') continue;
     const undone = known.get(event.event);
     if (undone === undefined) {
-      fault(event, 'log.undone', `Sheet ${event.sheet}: something is undone that is not in the log; bring in the log of the device that wrote it.`);
+      fault(
+        event,
+        'log.undone',
+        `Sheet ${event.sheet}: something is undone that is not in the log; bring in the log of the device that wrote it.`,
+      );
     } else if (undone.sheet !== event.sheet) {
-      fault(event, 'log.undone', `Sheet ${event.sheet}: what is undone happened to sheet ${undone.sheet}; look at both sheets and note on each what is on it.`);
+      fault(
+        event,
+        'log.undone',
+        `Sheet ${event.sheet}: what is undone happened to sheet ${undone.sheet}; look at both sheets and note on each what is on it.`,
+      );
     }
   }
 }
@@ -82,7 +107,7 @@ function checkUndone(events: readonly LogEvent[], fault: Fault): void {
 function checkTurns(number: number, recipe: Recipe, own: ReadonlyMap<number, Printed>, pairs: OrderPairs, fault: Fault): void {
   for (const { at, over } of outOfTurn(recipe, [...own.keys()], pairs)) {
     fault(
-      own.get(at)!,
+      defined(own.get(at)),
       'log.order',
       `Sheet ${number}: ${pullWords(recipe, at)} is logged after ${pullWords(recipe, over)}, but lies under it in ${recipe.title}, and where they overlap it shows; if the sheet looks so, keep it as it is, else undo the entry.`,
     );
@@ -90,7 +115,7 @@ function checkTurns(number: number, recipe: Recipe, own: ReadonlyMap<number, Pri
 }
 
 function pullWords(recipe: Recipe, at: number): string {
-  const pull = recipe.pulls[at]!;
+  const pull = entryAt(recipe.pulls, at);
   const screen = recipe.screens.find((entry) => entry.id === pull.screen);
   const ink = recipe.inks.find((entry) => entry.id === pull.ink);
   return `screen ${screen?.number ?? '?'} in ${ink?.name ?? '?'}`;

@@ -34,7 +34,10 @@ const headSchema = z
     begunMs: z.number().min(0),
     minDeltaE: z.number().min(0).max(100).optional(),
     recipes: z.array(recipeSchema).min(1).max(500),
-    sheets: z.array(z.object({ number: z.int().min(1).max(100_000), recipe: z.int().min(0) })).min(1).max(500),
+    sheets: z
+      .array(z.object({ number: z.int().min(1).max(100_000), recipe: z.int().min(0) }))
+      .min(1)
+      .max(500),
   })
   .refine((visit) => visit.sheets.every((sheet) => sheet.recipe < visit.recipes.length), 'a visit whose sheets name its recipes');
 

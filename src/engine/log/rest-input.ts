@@ -1,5 +1,5 @@
-import type { VisitInput } from '../output/visit.ts';
 import type { Recipe } from '../recipe/types.ts';
+import type { VisitInput } from '../visit/visit.ts';
 import type { SheetAsPulled } from './as-pulled.ts';
 
 /** The moment at which what is left is planned. */

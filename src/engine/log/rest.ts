@@ -1,10 +1,11 @@
+import { defined, entryAt, num } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
-import { momentOf } from '../output/visit-needs.ts';
-import type { VisitProblem } from '../output/visit-problem.ts';
-import { type Moment, type PressPlan, planVisit } from '../output/visit.ts';
-import type { TimelineStart } from '../pullorder/timeline-input.ts';
+import type { TimelineStart } from '../pullorder/timeline/start-state.ts';
 import type { Recipe } from '../recipe/types.ts';
 import type { Pull } from '../stack/types.ts';
+import { momentOf } from '../visit/visit-needs.ts';
+import type { VisitProblem } from '../visit/visit-problem.ts';
+import { type Moment, type PressPlan, planVisit } from '../visit/visit.ts';
 import type { RestInput } from './rest-input.ts';
 import { restStart } from './rest-start.ts';
 
@@ -37,7 +38,7 @@ function groupsOf({ recipes, sheets }: RestInput['rest']): Group[] {
   const groups = new Map<string, Group>();
   for (const { number, recipe, pulls, done, spoiled } of sheets) {
     if (spoiled) continue;
-    const all = recipes[recipe]!.pulls;
+    const all = entryAt(recipes, recipe).pulls;
     const left = all.flatMap((_, at) => (done.includes(at) ? [] : [at]));
     if (left.length === 0) continue;
     const key = JSON.stringify([recipe, left, pulls.map((pull) => pull.id)]);
@@ -51,7 +52,7 @@ function groupsOf({ recipes, sheets }: RestInput['rest']): Group[] {
 
 function inWordsOfVisit(plan: PressPlan, groups: readonly Group[], recipes: readonly Recipe[]): PressPlan {
   const sheets = plan.sheets
-    .map(({ number, recipe }) => ({ number, recipe: groups[recipe]!.recipe }))
+    .map(({ number, recipe }) => ({ number, recipe: entryAt(groups, recipe).recipe }))
     .sort((a, b) => a.recipe - b.recipe || a.number - b.number);
   return {
     ...plan,
@@ -64,11 +65,11 @@ function inWordsOfVisit(plan: PressPlan, groups: readonly Group[], recipes: read
     cards: plan.cards.map((card) => ({
       ...card,
       states: card.states.map((state) => {
-        const { recipe, pulls, left } = groups[state.recipe]!;
+        const { recipe, pulls, left } = entryAt(groups, state.recipe);
         return {
           ...state,
           recipe,
-          prints: state.prints.map((at) => left[at]!),
+          prints: state.prints.map((at) => num(left, at)),
           before: [...pulls, ...state.before],
           after: [...pulls, ...state.after],
         };
@@ -91,24 +92,31 @@ export function* planRest(input: RestInput, budgetMs: number, now?: () => number
     throw new EngineError('log.all-done', 'Nothing is left to pull: every sheet is finished or spoiled.');
   }
   const runs = groups.map(({ recipe, left, numbers }) => {
-    const whole = input.rest.recipes[recipe]!;
-    return { recipe: { ...whole, pulls: left.map((at) => whole.pulls[at]!) }, sheets: numbers.length, numbers };
+    const whole = entryAt(input.rest.recipes, recipe);
+    return { recipe: { ...whole, pulls: left.map((at) => entryAt(whole.pulls, at)) }, sheets: numbers.length, numbers };
   });
   const { rest, ...visit } = input;
   const leftOf = new Map(runs.flatMap(({ recipe, numbers }) => numbers.map((number) => [number, recipe.pulls] as const)));
   let start: TimelineStart | undefined;
-  const startOf = (problem: VisitProblem): TimelineStart => (start = rest.now === undefined ? {} : restStart(input, rest.now, problem, leftOf));
+  const startOf = (problem: VisitProblem): TimelineStart =>
+    (start = rest.now === undefined ? {} : restStart(input, rest.now, problem, leftOf));
   for (const plan of planVisit({ ...visit, runs }, budgetMs, now, startOf)) {
     const made = inWordsOfVisit(plan, groups, rest.recipes);
-    yield rest.now === undefined ? made : { ...made, begins: beginsOf(made, start!) };
+    yield rest.now === undefined ? made : { ...made, begins: beginsOf(made, defined(start)) };
   }
 }
 
 function beginsOf(plan: PressPlan, { minute = 0, readyAt = [], onPress }: TimelineStart): RestBegins {
-  const first = plan.cards.find((_, i) => plan.times[i]!.bed === 0);
+  const first = plan.cards.find((_, i) => entryAt(plan.times, i).bed === 0);
   return {
     ...momentOf(minute),
     wetSheets: readyAt.filter((pulls) => pulls.some((pull) => pull.minute > minute)).length,
-    stays: onPress !== undefined && first !== undefined && !first.mount && plan.times[plan.cards.indexOf(first)]!.day === momentOf(minute).day ? onPress.screen : null,
+    stays:
+      onPress !== undefined &&
+      first !== undefined &&
+      !first.mount &&
+      entryAt(plan.times, plan.cards.indexOf(first)).day === momentOf(minute).day
+        ? onPress.screen
+        : null,
   };
 }

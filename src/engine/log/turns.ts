@@ -1,8 +1,9 @@
+import { num } from '../base/at.ts';
 import { overlapsOf, type Overlap } from '../order/overlaps.ts';
-import { OVERLAP_TOLERANCE_MM } from '../output/visit-problem.ts';
-import { drawerOfRecipe } from '../recipe/write.ts';
 import type { Recipe } from '../recipe/types.ts';
+import { studioOfRecipe } from '../recipe/write.ts';
 import type { Pull } from '../stack/types.ts';
+import { OVERLAP_TOLERANCE_MM } from '../visit/visit-problem.ts';
 import type { VisitHead } from './types.ts';
 
 /** What two orders may differ by unseen where the visit does not say, ΔE00; the app's own default. */
@@ -36,7 +37,7 @@ export function measuredPairs(minDeltaE = MIN_DELTA_E): OrderPairs {
   return (recipe) => {
     const known = measured.get(recipe.pulls);
     if (known?.minDeltaE === minDeltaE) return known.pairs;
-    const pairs = pairsOf(overlapsOf({ pulls: recipe.pulls }, drawerOfRecipe(recipe), { toleranceMm: OVERLAP_TOLERANCE_MM, minDeltaE }));
+    const pairs = pairsOf(overlapsOf({ pulls: recipe.pulls }, studioOfRecipe(recipe), { toleranceMm: OVERLAP_TOLERANCE_MM, minDeltaE }));
     measured.set(recipe.pulls, { minDeltaE, pairs });
     return pairs;
   };
@@ -49,7 +50,7 @@ export function measuredPairs(minDeltaE = MIN_DELTA_E): OrderPairs {
  * @returns for each such pull its position and the first one that it should lie under
  */
 export function outOfTurn(recipe: Recipe, order: readonly number[], pairs: OrderPairs): { at: number; over: number }[] {
-  if (order.every((at, i) => i === 0 || order[i - 1]! < at)) return [];
+  if (order.every((at, i) => i === 0 || num(order, i - 1) < at)) return [];
   const matters = pairs(recipe);
   if (matters === null) return [];
   return order.flatMap((at, i) => {

@@ -11,7 +11,7 @@ export interface VisitHead {
   /** When the visit began, ms since 1970 UTC, by the clock of the device. */
   begunMs: number;
   /** Pulls whose order differs by less than this may change places, ΔE00; absent in logs from before it was kept. */
-  minDeltaE?: number;
+  minDeltaE?: number | undefined;
   recipes: Recipe[];
   /** All sheets, also those that are spoiled later. */
   sheets: LoggedSheet[];
@@ -37,9 +37,9 @@ interface EventHead {
 /** How a pull differs from its recipe. */
 export interface Deviation {
   /** The ink that was really in the screen; absent when it was the recipe's. */
-  ink?: Ink;
+  ink?: Ink | undefined;
   /** Strokes really pulled; absent when as in the recipe. */
-  strokes?: number;
+  strokes?: number | undefined;
   /** Off register by so much, mm, to the right and down. */
   dxMm: number;
   dyMm: number;

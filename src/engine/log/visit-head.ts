@@ -1,5 +1,5 @@
-import type { PressPlan } from '../output/visit.ts';
 import type { Recipe } from '../recipe/types.ts';
+import type { PressPlan } from '../visit/visit.ts';
 import type { VisitHead } from './types.ts';
 
 /**

@@ -1,4 +1,5 @@
-import { stackMinutesOf } from '../ink/drying.ts';
+import { entryAt } from '../base/at.ts';
+import { stackMinutesOf } from '../ink/film/drying.ts';
 import type { Recipe } from '../recipe/types.ts';
 import type { SheetAsPulled } from './as-pulled.ts';
 
@@ -23,13 +24,13 @@ export interface WetSheet {
  */
 export function wetSheets(sheets: readonly SheetAsPulled[], recipes: readonly Recipe[], nowMs: number): WetSheet[] {
   return sheets.flatMap((sheet): WetSheet[] => {
-    const recipe = recipes[sheet.recipe]!;
+    const recipe = entryAt(recipes, sheet.recipe);
     let last: WetSheet | null = null;
     let stackMs = 0;
     for (const [i, at] of sheet.done.entries()) {
-      const id = recipe.pulls[at]!.id;
+      const id = entryAt(recipe.pulls, at).id;
       const event = sheet.events.find((each) => 'pulls' in each && each.pulls.includes(id));
-      const ink = recipe.inks.find((each) => each.id === sheet.pulls[i]!.ink);
+      const ink = recipe.inks.find((each) => each.id === entryAt(sheet.pulls, i).ink);
       if (event === undefined || ink === undefined) continue;
       const dryMs = event.atMs + ink.dryMinutes * MINUTE_MS;
       stackMs = Math.max(stackMs, event.atMs + stackMinutesOf(ink) * MINUTE_MS);

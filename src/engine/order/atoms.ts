@@ -1,3 +1,4 @@
+import { defined, entryAt, i32, num } from '../base/at.ts';
 import type { Graph } from './graph.ts';
 
 /** A part of a graph that no clique separates. */
@@ -23,10 +24,8 @@ export function atomsOf(graph: Graph): Atom[] {
   const atoms: Atom[] = [];
   for (const pull of order) {
     if (!inside[pull]) continue;
-    const cut = higher[pull];
-    const usable =
-      cut.every((a) => inside[a]) &&
-      cut.every((a, i) => cut.every((b, j) => j <= i || adjacent[a].has(b)));
+    const cut = entryAt(higher, pull);
+    const usable = cut.every((a) => inside[a]) && cut.every((a, i) => cut.every((b, j) => j <= i || entryAt(adjacent, a).has(b)));
     if (!usable) continue;
     const piece = reach(graph, pull, inside, cut);
     if (piece.length + cut.length === left) continue;
@@ -46,7 +45,7 @@ function reach(graph: Graph, from: number, inside: Uint8Array, cut: readonly num
   seen.add(from);
   const found = [from];
   for (let head = 0; head < found.length; head++) {
-    for (const other of graph.neighbours[found[head]]) {
+    for (const other of entryAt(graph.neighbours, num(found, head))) {
       if (!inside[other] || seen.has(other)) continue;
       seen.add(other);
       found.push(other);
@@ -65,49 +64,44 @@ function minimalElimination(graph: Graph): { order: number[]; higher: number[][]
   for (let place = n - 1; place >= 0; place--) {
     let pick = -1;
     for (let u = 0; u < n; u++) {
-      if (!numbered[u] && (pick < 0 || weight[u] > weight[pick])) pick = u;
+      if (!numbered[u] && (pick < 0 || i32(weight, u) > i32(weight, pick))) pick = u;
     }
     numbered[pick] = 1;
     order[place] = pick;
     for (const u of reachedThroughLighter(graph, pick, numbered, weight)) {
-      weight[u]++;
-      higher[u].push(pick);
+      weight[u] = i32(weight, u) + 1;
+      entryAt(higher, u).push(pick);
     }
   }
   return { order, higher };
 }
 
 /** Unnumbered pulls joined to `from` directly or over unnumbered pulls all lighter than they. */
-function reachedThroughLighter(
-  graph: Graph,
-  from: number,
-  numbered: Uint8Array,
-  weight: Int32Array,
-): number[] {
+function reachedThroughLighter(graph: Graph, from: number, numbered: Uint8Array, weight: Int32Array): number[] {
   const n = graph.pulls;
   // Heaviest pull between, on the lightest way; −1 for a direct neighbour.
   const heaviest = new Int32Array(n).fill(n + 1);
   const buckets: number[][] = Array.from({ length: n + 1 }, () => []);
   const done = new Uint8Array(n);
-  for (const u of graph.neighbours[from]) {
+  for (const u of entryAt(graph.neighbours, from)) {
     if (numbered[u]) continue;
     heaviest[u] = -1;
-    buckets[0].push(u);
+    entryAt(buckets, 0).push(u);
   }
   for (let level = 0; level <= n; level++) {
-    for (let head = 0; head < buckets[level].length; head++) {
-      const u = buckets[level][head];
-      if (done[u] || Math.max(heaviest[u], 0) !== level) continue;
+    for (let head = 0; head < entryAt(buckets, level).length; head++) {
+      const u = num(entryAt(buckets, level), head);
+      if (done[u] || Math.max(i32(heaviest, u), 0) !== level) continue;
       done[u] = 1;
-      const through = Math.max(heaviest[u], weight[u]);
-      for (const w of graph.neighbours[u]) {
-        if (numbered[w] || through >= heaviest[w]) continue;
+      const through = Math.max(i32(heaviest, u), i32(weight, u));
+      for (const w of entryAt(graph.neighbours, u)) {
+        if (numbered[w] || through >= defined(heaviest[w])) continue;
         heaviest[w] = through;
-        buckets[through].push(w);
+        entryAt(buckets, through).push(w);
       }
     }
   }
   const found: number[] = [];
-  for (let u = 0; u < n; u++) if (!numbered[u] && heaviest[u] < weight[u]) found.push(u);
+  for (let u = 0; u < n; u++) if (!numbered[u] && i32(heaviest, u) < i32(weight, u)) found.push(u);
   return found;
 }

@@ -1,3 +1,5 @@
+import { entryAt, i32 } from '../base/at.ts';
+
 /**
  * The lexicographically least order of an order's class: two orders have the same one exactly
  * when free swaps lead from one to the other.
@@ -5,10 +7,7 @@
  * @param neighbours for each pull, the pulls it may not change places with
  * Source: Anisimov and Knuth (1979), lexicographic normal form of partially commuting words.
  */
-export function canonicalOrder(
-  order: readonly number[],
-  neighbours: readonly (readonly number[])[],
-): number[] {
+export function canonicalOrder(order: readonly number[], neighbours: readonly (readonly number[])[]): number[] {
   const n = order.length;
   const place = new Int32Array(n);
   order.forEach((pull, index) => {
@@ -16,7 +15,7 @@ export function canonicalOrder(
   });
   const waiting = new Int32Array(n);
   for (let pull = 0; pull < n; pull++) {
-    for (const other of neighbours[pull]) if (place[other] < place[pull]) waiting[pull]++;
+    for (const other of entryAt(neighbours, pull)) if (i32(place, other) < i32(place, pull)) waiting[pull] = i32(waiting, pull) + 1;
   }
   const least: number[] = [];
   while (least.length < n) {
@@ -24,7 +23,7 @@ export function canonicalOrder(
     while (waiting[pull] !== 0) pull++;
     waiting[pull] = -1;
     least.push(pull);
-    for (const other of neighbours[pull]) if (place[other] > place[pull]) waiting[other]--;
+    for (const other of entryAt(neighbours, pull)) if (i32(place, other) > i32(place, pull)) waiting[other] = i32(waiting, other) - 1;
   }
   return least;
 }
@@ -38,8 +37,8 @@ export function leastOrder(arcs: readonly (readonly [number, number])[], n: numb
   const over: number[][] = Array.from({ length: n }, () => []);
   const waiting = new Int32Array(n);
   for (const [low, high] of arcs) {
-    over[low].push(high);
-    waiting[high]++;
+    entryAt(over, low).push(high);
+    waiting[high] = i32(waiting, high) + 1;
   }
   const order: number[] = [];
   while (order.length < n) {
@@ -47,7 +46,7 @@ export function leastOrder(arcs: readonly (readonly [number, number])[], n: numb
     while (waiting[pull] !== 0) pull++;
     waiting[pull] = -1;
     order.push(pull);
-    for (const high of over[pull]) waiting[high]--;
+    for (const high of entryAt(over, pull)) waiting[high] = i32(waiting, high) - 1;
   }
   return order;
 }

@@ -16,10 +16,7 @@ const MAX_CORE_PULLS = 500;
  * Chordal graphs at any size are quick; the rest grows with the partitions of the narrowest
  * frontier. Source: Stanley (1973); check values tests/published/order/acyclic.json.
  */
-export function countOrderClasses(
-  pulls: number,
-  overlaps: readonly (readonly [number, number])[],
-): bigint {
+export function countOrderClasses(pulls: number, overlaps: readonly (readonly [number, number])[]): bigint {
   return countClasses(graphOf(pulls, overlaps));
 }
 

@@ -1,3 +1,4 @@
+import { entryAt, num } from '../base/at.ts';
 import { type Graph, graphOf } from './graph.ts';
 
 /**
@@ -9,10 +10,7 @@ import { type Graph, graphOf } from './graph.ts';
  * Source: Barbosa and Szwarcfiter (1999): pulls are put in one by one, and one fits exactly
  * above every down-closed part of its earlier neighbours, so that no branch ends empty.
  */
-export function* orderClasses(
-  pulls: number,
-  overlaps: readonly (readonly [number, number])[],
-): Generator<number[]> {
+export function* orderClasses(pulls: number, overlaps: readonly (readonly [number, number])[]): Generator<number[]> {
   yield* classesOf(graphOf(pulls, overlaps));
 }
 
@@ -27,8 +25,8 @@ function* extend(graph: Graph, k: number, below: readonly bigint[]): Generator<n
     yield leastOrder(below);
     return;
   }
-  const earlier = graph.neighbours[k].filter((other) => other < k);
-  const depth = (pull: number): number => earlier.filter((o) => has(below[pull], o)).length;
+  const earlier = entryAt(graph.neighbours, k).filter((other) => other < k);
+  const depth = (pull: number): number => earlier.filter((o) => has(entryAt(below, pull), o)).length;
   earlier.sort((a, b) => depth(a) - depth(b) || a - b);
   let all = 0n;
   for (const other of earlier) all |= 1n << BigInt(other);
@@ -38,19 +36,13 @@ function* extend(graph: Graph, k: number, below: readonly bigint[]): Generator<n
 }
 
 /** Every part of `earlier` (sorted bottom to top) that holds all of `earlier` below its members. */
-function* downSets(
-  earlier: readonly number[],
-  from: number,
-  taken: bigint,
-  all: bigint,
-  below: readonly bigint[],
-): Generator<bigint> {
+function* downSets(earlier: readonly number[], from: number, taken: bigint, all: bigint, below: readonly bigint[]): Generator<bigint> {
   if (from === earlier.length) {
     yield taken;
     return;
   }
-  const pull = earlier[from];
-  if ((below[pull] & all & ~taken) === 0n) {
+  const pull = num(earlier, from);
+  if ((entryAt(below, pull) & all & ~taken) === 0n) {
     yield* downSets(earlier, from + 1, taken | (1n << BigInt(pull)), all, below);
   }
   yield* downSets(earlier, from + 1, taken, all, below);
@@ -59,7 +51,7 @@ function* downSets(
 /** Puts pull k over the pulls `under` and below the pulls `over`. */
 function insert(k: number, under: bigint, over: bigint, below: readonly bigint[]): bigint[] {
   let own = under;
-  for (let i = 0; i < k; i++) if (has(under, i)) own |= below[i];
+  for (let i = 0; i < k; i++) if (has(under, i)) own |= entryAt(below, i);
   const gained = own | (1n << BigInt(k));
   const next = below.map((set, i) => (has(over, i) || (set & over) !== 0n ? set | gained : set));
   next.push(own);
@@ -71,7 +63,7 @@ function leastOrder(below: readonly bigint[]): number[] {
   let placed = 0n;
   while (order.length < below.length) {
     let pull = 0;
-    while (has(placed, pull) || (below[pull] & ~placed) !== 0n) pull++;
+    while (has(placed, pull) || (entryAt(below, pull) & ~placed) !== 0n) pull++;
     placed |= 1n << BigInt(pull);
     order.push(pull);
   }

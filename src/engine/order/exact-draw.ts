@@ -1,3 +1,4 @@
+import { defined, f64, i32, num } from '../base/at.ts';
 import type { Random } from '../base/random.ts';
 import type { Graph } from './graph.ts';
 
@@ -41,12 +42,12 @@ export function drawExact(graph: Graph, random: Random, chain: readonly number[]
       if (((left & ~blocked & ~shut) >> v) & 1) {
         const rest = left & ~(1 << v);
         ways[v] = withoutSources(counts, near, chain, rest, nextBlocked(v, left, blocked, near));
-        total += ways[v];
+        total += f64(ways, v);
       }
     }
     let at = intBelow(random, total);
     let pick = 0;
-    while (at >= ways[pick]) at -= ways[pick++];
+    while (at >= f64(ways, pick)) at -= f64(ways, pick++);
     blocked = nextBlocked(pick, left, blocked, near);
     left &= ~(1 << pick);
     order.push(pick);
@@ -59,7 +60,7 @@ function keptCounts(n: number, near: Int32Array): Float64Array {
   let counts = kept.get(key);
   if (counts === undefined) {
     counts = subsetCounts(n, near);
-    if (kept.size === KEPT_COUNTS) kept.delete(kept.keys().next().value!);
+    if (kept.size === KEPT_COUNTS) kept.delete(defined(kept.keys().next().value));
     kept.set(key, counts);
   }
   return counts;
@@ -67,7 +68,7 @@ function keptCounts(n: number, near: Int32Array): Float64Array {
 
 /** Smaller pulls passed over stay blocked until a neighbour goes down. */
 function nextBlocked(pick: number, left: number, blocked: number, near: Int32Array): number {
-  return (blocked | ((1 << pick) - 1)) & left & ~near[pick];
+  return (blocked | ((1 << pick) - 1)) & left & ~i32(near, pick);
 }
 
 /** a(V) for every subset V of the pulls. */
@@ -80,8 +81,8 @@ function subsetCounts(n: number, near: Int32Array): Float64Array {
     for (let rest = pool; rest !== 0; rest &= rest - 1) {
       const v = 31 - Math.clz32(rest & -rest);
       const next = chosen | (1 << v);
-      total += sign * counts[all & ~next];
-      const above = rest & (rest - 1) & ~near[v];
+      total += sign * f64(counts, all & ~next);
+      const above = rest & (rest - 1) & ~i32(near, v);
       if (above !== 0) total += sum(all, next, above, -sign);
     }
     return total;
@@ -91,13 +92,7 @@ function subsetCounts(n: number, near: Int32Array): Float64Array {
 }
 
 /** Orientations of `all` that keep the chain and in which none of `blocked` is a source. */
-function withoutSources(
-  counts: Float64Array,
-  near: Int32Array,
-  chain: readonly number[],
-  all: number,
-  blocked: number,
-): number {
+function withoutSources(counts: Float64Array, near: Int32Array, chain: readonly number[], all: number, blocked: number): number {
   const inChain = chain.filter((pull) => (all >> pull) & 1);
   let later = 0;
   for (const pull of inChain.slice(1)) later |= 1 << pull;
@@ -105,11 +100,11 @@ function withoutSources(
   for (let k = 2; k <= inChain.length; k++) orders *= k;
   const sum = (chosen: number, pool: number, sign: number): number => {
     // Taking the lowest of the chain away leaves a shorter chain.
-    const lowest = inChain.length > 0 && (chosen >> inChain[0]) & 1;
-    let total = (sign * counts[all & ~chosen]) / (lowest ? orders / inChain.length : orders);
+    const lowest = inChain.length > 0 && (chosen >> num(inChain, 0)) & 1;
+    let total = (sign * f64(counts, all & ~chosen)) / (lowest ? orders / inChain.length : orders);
     for (let rest = pool; rest !== 0; rest &= rest - 1) {
       const v = 31 - Math.clz32(rest & -rest);
-      total += sum(chosen | (1 << v), rest & (rest - 1) & ~near[v], -sign);
+      total += sum(chosen | (1 << v), rest & (rest - 1) & ~i32(near, v), -sign);
     }
     return total;
   };

@@ -1,3 +1,4 @@
+import { entryAt, i32, num } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
 import type { Graph } from './graph.ts';
 
@@ -21,9 +22,9 @@ export function countByFrontier(graph: Graph, budget: { steps: number }): bigint
   let states = new Map<string, bigint>([['', 1n]]);
   let shutOut: bigint[] = [];
   for (const pull of narrowOrder(graph)) {
-    later ^= bit[pull];
+    later ^= entryAt(bit, pull);
     let own = 0n;
-    for (const other of graph.neighbours[pull]) own |= bit[other];
+    for (const other of entryAt(graph.neighbours, pull)) own |= entryAt(bit, other);
     own &= later;
 
     const nextShutOut: bigint[] = [];
@@ -42,13 +43,13 @@ export function countByFrontier(graph: Graph, budget: { steps: number }): bigint
     };
     const ownId = intern(own);
     const kept = shutOut.map((set) => intern(set & later));
-    const joined = shutOut.map((set) => ((set & bit[pull]) === 0n ? intern((set | own) & later) : -2));
+    const joined = shutOut.map((set) => ((set & entryAt(bit, pull)) === 0n ? intern((set | own) & later) : -2));
 
     const next = new Map<string, bigint>();
     const add = (classes: number[], skip: number, extra: number, value: bigint): void => {
       const list: number[] = [];
       for (let i = 0; i < classes.length; i++) {
-        if (i !== skip && kept[classes[i]] >= 0) list.push(kept[classes[i]]);
+        if (i !== skip && num(kept, num(classes, i)) >= 0) list.push(num(kept, num(classes, i)));
       }
       if (extra >= 0) list.push(extra);
       const key = String.fromCharCode(...list.sort((a, b) => a - b));
@@ -59,10 +60,10 @@ export function countByFrontier(graph: Graph, budget: { steps: number }): bigint
       if (value === 0n) continue;
       const classes = Array.from(key, (_, i) => key.charCodeAt(i));
       add(classes, -1, ownId, value * BigInt(-1 - classes.length));
-      for (let i = 0; i < classes.length; ) {
+      for (let i = 0; i < classes.length;) {
         let end = i + 1;
         while (end < classes.length && classes[end] === classes[i]) end++;
-        const id = joined[classes[i]];
+        const id = num(joined, num(classes, i));
         if (id !== -2) add(classes, i, id, value * BigInt(end - i));
         i = end;
       }
@@ -114,16 +115,16 @@ function greedyFrom(graph: Graph, start: number): number[] {
   while (order.length < n) {
     done[pick] = 1;
     order.push(pick);
-    for (const other of graph.neighbours[pick]) waiting[other]--;
+    for (const other of entryAt(graph.neighbours, pick)) waiting[other] = i32(waiting, other) - 1;
     let leastGrowth = Infinity;
     let mostDone = -1;
     pick = -1;
     for (let v = 0; v < n; v++) {
       if (done[v]) continue;
       // The frontier gains v if v has later neighbours, and loses those waiting only for v.
-      let growth = waiting[v] > 0 ? 1 : 0;
+      let growth = i32(waiting, v) > 0 ? 1 : 0;
       let earlier = 0;
-      for (const other of graph.neighbours[v]) {
+      for (const other of entryAt(graph.neighbours, v)) {
         if (!done[other]) continue;
         earlier++;
         if (waiting[other] === 1) growth--;
@@ -145,13 +146,13 @@ function stateBound(graph: Graph, order: readonly number[], giveUpAt: number): n
   let frontier: number[] = [];
   let sum = 0;
   for (const pull of order) {
-    for (const other of graph.neighbours[pull]) waiting[other]--;
+    for (const other of entryAt(graph.neighbours, pull)) waiting[other] = i32(waiting, other) - 1;
     frontier.push(pull);
-    frontier = frontier.filter((v) => waiting[v] > 0);
+    frontier = frontier.filter((v) => i32(waiting, v) > 0);
     let ways = 1;
     for (let i = 1; i < frontier.length; i++) {
       let free = 1;
-      for (let j = 0; j < i; j++) if (!adjacent[frontier[i]].has(frontier[j])) free++;
+      for (let j = 0; j < i; j++) if (!entryAt(adjacent, num(frontier, i)).has(num(frontier, j))) free++;
       ways *= free;
     }
     sum += ways;

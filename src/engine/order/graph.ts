@@ -1,3 +1,4 @@
+import { defined, entryAt, num } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
 
 /** More pulls than this on one sheet is taken for a mistake. */
@@ -21,10 +22,7 @@ export interface Graph {
  */
 export function graphOf(pulls: number, overlaps: readonly (readonly [number, number])[]): Graph {
   if (!Number.isInteger(pulls) || pulls < 0 || pulls > MAX_GRAPH_PULLS) {
-    throw new EngineError(
-      'order.pulls',
-      `The number of pulls is ${pulls}; give a whole number from 0 to ${MAX_GRAPH_PULLS}.`,
-    );
+    throw new EngineError('order.pulls', `The number of pulls is ${pulls}; give a whole number from 0 to ${MAX_GRAPH_PULLS}.`);
   }
   if (!Array.isArray(overlaps)) {
     throw new EngineError('order.overlaps', 'The overlaps must be a list of pairs of pulls; give [] when there are none.');
@@ -50,8 +48,8 @@ export function graphOf(pulls: number, overlaps: readonly (readonly [number, num
     if (seen.has(a * pulls + b)) return;
     seen.add(a * pulls + b);
     edges.push([a, b]);
-    neighbours[a].push(b);
-    neighbours[b].push(a);
+    entryAt(neighbours, a).push(b);
+    entryAt(neighbours, b).push(a);
   });
   edges.sort((e, f) => e[0] - f[0] || e[1] - f[1]);
   for (const list of neighbours) list.sort((a, b) => a - b);
@@ -66,7 +64,7 @@ export function graphOf(pulls: number, overlaps: readonly (readonly [number, num
 export function subgraph(graph: Graph, kept: readonly number[]): Graph {
   const local = new Map(kept.map((pull, index) => [pull, index]));
   const neighbours = kept.map((pull) =>
-    graph.neighbours[pull]
+    entryAt(graph.neighbours, pull)
       .map((other) => local.get(other))
       .filter((other) => other !== undefined)
       .sort((a, b) => a - b),
@@ -99,18 +97,18 @@ export function stripSimplicial(graph: Graph): { steps: SimplicialStep[]; core: 
   const queued = new Uint8Array(graph.pulls).fill(1);
   const sure = new Uint8Array(graph.pulls);
   for (let head = 0; head < queue.length; head++) {
-    const pull = queue[head];
+    const pull = num(queue, head);
     queued[pull] = 0;
     if (gone[pull]) continue;
-    const clique = [...left[pull]];
-    const complete = sure[pull] === 1 || clique.every((a, i) => clique.every((b, j) => j <= i || left[a].has(b)));
+    const clique = [...entryAt(left, pull)];
+    const complete = sure[pull] === 1 || clique.every((a, i) => clique.every((b, j) => j <= i || defined(left[a]).has(b)));
     if (!complete) continue;
     gone[pull] = 1;
     steps.push({ pull, clique: clique.sort((a, b) => a - b) });
     for (const other of clique) {
-      left[other].delete(pull);
+      defined(left[other]).delete(pull);
       // It has no neighbours outside the clique, so they overlap each other now and later.
-      if (left[other].size === clique.length - 1) sure[other] = 1;
+      if (defined(left[other]).size === clique.length - 1) sure[other] = 1;
       // Only neighbours of what was taken can newly become simplicial.
       if (!queued[other]) {
         queued[other] = 1;

@@ -1,5 +1,6 @@
 import { EngineError } from '../base/error.ts';
-import type { Drawer, Stack } from '../stack/types.ts';
+import type { Stack } from '../stack/types.ts';
+import type { Studio } from '../studio/studio.ts';
 import { canonicalOrder } from './canonical.ts';
 import { graphOf } from './graph.ts';
 import { type Overlap, type OverlapOptions, overlapsOf } from './overlaps.ts';
@@ -19,7 +20,7 @@ export interface OrderGroups {
  * Groups all orders of two to five pulls into the images that really differ.
  * @throws EngineError 'order.lesson-size' for fewer or more pulls, and as overlapsOf
  */
-export function groupOrders(stack: Stack, drawer: Drawer, options: OverlapOptions): OrderGroups {
+export function groupOrders(stack: Stack, drawer: Studio, options: OverlapOptions): OrderGroups {
   const n = stack.pulls.length;
   if (n < 2 || n > 5) {
     throw new EngineError(
@@ -28,7 +29,10 @@ export function groupOrders(stack: Stack, drawer: Drawer, options: OverlapOption
     );
   }
   const edges = overlapsOf(stack, drawer, options);
-  const { neighbours } = graphOf(n, edges.map(({ a, b }): [number, number] => [a, b]));
+  const { neighbours } = graphOf(
+    n,
+    edges.map(({ a, b }): [number, number] => [a, b]),
+  );
   const orders = permutations(n);
   const byClass = new Map<string, number[]>();
   orders.forEach((order, index) => {

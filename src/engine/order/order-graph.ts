@@ -1,3 +1,4 @@
+import { num } from '../base/at.ts';
 import type { Overlap } from './overlaps.ts';
 import type { SwapDeltas } from './swap-delta.ts';
 
@@ -23,14 +24,14 @@ export function orderGraph(
   const unders = new Set<number>();
   for (let a = 0; a < n; a++) {
     for (let b = a + 1; b < n; b++) {
-      const areaMm2 = areas[a * n + b];
+      const areaMm2 = num(areas, a * n + b);
       if (films[a] === films[b] || !(areaMm2 >= minAreaMm2)) continue;
       unders.clear();
       for (let k = 0; k < n; k++) {
         if (k === a || k === b) continue;
-        if (areas[a * n + k] >= minAreaMm2 && areas[b * n + k] >= minAreaMm2) unders.add(films[k]);
+        if (num(areas, a * n + k) >= minAreaMm2 && num(areas, b * n + k) >= minAreaMm2) unders.add(num(films, k));
       }
-      const deltaE = deltas.largest(films[a], films[b], unders);
+      const deltaE = deltas.largest(num(films, a), num(films, b), unders);
       if (deltaE >= minDeltaE) edges.push({ a, b, areaMm2, deltaE });
     }
   }

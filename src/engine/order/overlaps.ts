@@ -1,7 +1,9 @@
+import { entryAt, num } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
 import { type Prepared, prepareOutline, sharedArea } from '../geometry/shared-area.ts';
-import { screenOutline, screenRings, type SheetOutline } from '../shapes/placed.ts';
-import type { Drawer, Stack } from '../stack/types.ts';
+import { screenOutline, screenRings, type SheetOutline } from '../shapes/place/placed.ts';
+import type { Stack } from '../stack/types.ts';
+import type { Studio } from '../studio/studio.ts';
 import { SwapDeltas } from './swap-delta.ts';
 
 /** Two pulls that share area on the sheet; positions in the stack, a < b, first down 0. */
@@ -36,21 +38,17 @@ export interface OverlapOptions {
  * 'stack.unknown-screen', 'stack.unknown-ink', 'screen.unknown-shape'
  * Cost: a clipping for each pair whose boxes meet.
  */
-export function overlapsOf(stack: Stack, drawer: Drawer, options: OverlapOptions): Overlap[] {
+export function overlapsOf(stack: Stack, drawer: Studio, options: OverlapOptions): Overlap[] {
   checkInput(stack, drawer);
   checkMinDeltaE(options?.minDeltaE);
-  return allOverlaps(stack, drawer, options.toleranceMm).filter(
-    ({ deltaE }) => deltaE >= options.minDeltaE,
-  );
+  return allOverlaps(stack, drawer, options.toleranceMm).filter(({ deltaE }) => deltaE >= options.minDeltaE);
 }
 
 /** The pairs that share area but may change places: the complement of overlapsOf. */
-export function freeSwaps(stack: Stack, drawer: Drawer, options: OverlapOptions): Overlap[] {
+export function freeSwaps(stack: Stack, drawer: Studio, options: OverlapOptions): Overlap[] {
   checkInput(stack, drawer);
   checkMinDeltaE(options?.minDeltaE);
-  return allOverlaps(stack, drawer, options.toleranceMm).filter(
-    ({ deltaE }) => deltaE < options.minDeltaE,
-  );
+  return allOverlaps(stack, drawer, options.toleranceMm).filter(({ deltaE }) => deltaE < options.minDeltaE);
 }
 
 /**
@@ -60,25 +58,18 @@ export function freeSwaps(stack: Stack, drawer: Drawer, options: OverlapOptions)
  * @throws EngineError 'order.stack', 'order.drawer', 'order.tolerance', 'stack.unknown-screen',
  * 'screen.unknown-shape'
  */
-export function dryingPairs(
-  stack: Stack,
-  drawer: Drawer,
-  options: { toleranceMm: number },
-): SharedPair[] {
+export function dryingPairs(stack: Stack, drawer: Studio, options: { toleranceMm: number }): SharedPair[] {
   checkInput(stack, drawer);
   const toleranceMm = options?.toleranceMm;
   if (!(toleranceMm >= 0 && toleranceMm < Infinity)) {
-    throw new EngineError(
-      'order.tolerance',
-      `The overlap tolerance is ${toleranceMm} mm; give a length of 0 mm or more.`,
-    );
+    throw new EngineError('order.tolerance', `The overlap tolerance is ${toleranceMm} mm; give a length of 0 mm or more.`);
   }
   const outlines = prepareStack(stack, drawer);
   const sheet = { xMm: 0, yMm: 0, widthMm: drawer.paper.widthMm, heightMm: drawer.paper.heightMm };
   const pairs: SharedPair[] = [];
   for (let a = 0; a < outlines.length; a++) {
     for (let b = a + 1; b < outlines.length; b++) {
-      const areaMm2 = sharedArea(outlines[a], outlines[b], toleranceMm, sheet);
+      const areaMm2 = sharedArea(entryAt(outlines, a), entryAt(outlines, b), toleranceMm, sheet);
       if (areaMm2 > 0) pairs.push({ a, b, areaMm2 });
     }
   }
@@ -90,22 +81,22 @@ export function edgeWeight(overlap: Pick<Overlap, 'areaMm2' | 'deltaE'>): number
   return overlap.areaMm2 * overlap.deltaE;
 }
 
-function allOverlaps(stack: Stack, drawer: Drawer, toleranceMm: number): Overlap[] {
+function allOverlaps(stack: Stack, drawer: Studio, toleranceMm: number): Overlap[] {
   const deltas = new SwapDeltas(drawer);
   const films = stack.pulls.map((pull) => deltas.filmOf(pull));
   const pairs = dryingPairs(stack, drawer, { toleranceMm });
   const meets: Set<number>[] = films.map(() => new Set());
   for (const { a, b } of pairs) {
-    meets[a].add(b);
-    meets[b].add(a);
+    entryAt(meets, a).add(b);
+    entryAt(meets, b).add(a);
   }
   return pairs.map((pair) => {
-    const unders = [...meets[pair.a]].filter((k) => meets[pair.b].has(k)).map((k) => films[k]);
-    return { ...pair, deltaE: deltas.largest(films[pair.a], films[pair.b], unders) };
+    const unders = [...entryAt(meets, pair.a)].filter((k) => entryAt(meets, pair.b).has(k)).map((k) => num(films, k));
+    return { ...pair, deltaE: deltas.largest(num(films, pair.a), num(films, pair.b), unders) };
   });
 }
 
-function prepareStack(stack: Stack, drawer: Drawer): Prepared[] {
+function prepareStack(stack: Stack, drawer: Studio): Prepared[] {
   const shapes = new Map(drawer.shapes.map((shape) => [shape.id, shape]));
   const screens = new Map(drawer.screens.map((screen) => [screen.id, screen]));
   const rest = new Map<string, SheetOutline>();
@@ -127,7 +118,7 @@ function prepareStack(stack: Stack, drawer: Drawer): Prepared[] {
   });
 }
 
-function checkInput(stack: Stack, drawer: Drawer): void {
+function checkInput(stack: Stack, drawer: Studio): void {
   if (!Array.isArray(stack?.pulls)) {
     throw new EngineError('order.stack', 'The stack must have a list of pulls, first down first: { pulls }.', { path: ['pulls'] });
   }
@@ -138,9 +129,6 @@ function checkInput(stack: Stack, drawer: Drawer): void {
 
 function checkMinDeltaE(minDeltaE: number): void {
   if (!(minDeltaE >= 0 && minDeltaE < Infinity)) {
-    throw new EngineError(
-      'order.min-delta-e',
-      `The ΔE under which a swap is free is ${minDeltaE}; give a number of 0 or more.`,
-    );
+    throw new EngineError('order.min-delta-e', `The ΔE under which a swap is free is ${minDeltaE}; give a number of 0 or more.`);
   }
 }

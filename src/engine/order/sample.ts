@@ -1,3 +1,4 @@
+import { entryAt, i32, num } from '../base/at.ts';
 import { type Random, randomFrom } from '../base/random.ts';
 import { atomsOf } from './atoms.ts';
 import { leastOrder } from './canonical.ts';
@@ -30,11 +31,7 @@ const THOROUGH: DrawEffort = {
  * @returns the lexicographically least order of the class
  * @throws EngineError 'order.pulls' | 'order.overlaps' | 'order.range' | 'order.loop'
  */
-export function sampleOrder(
-  pulls: number,
-  overlaps: readonly (readonly [number, number])[],
-  seed: string,
-): number[] {
+export function sampleOrder(pulls: number, overlaps: readonly (readonly [number, number])[], seed: string): number[] {
   return drawOrder(graphOf(pulls, overlaps), randomFrom(String(seed)));
 }
 
@@ -46,36 +43,37 @@ export function drawOrder(graph: Graph, random: Random, effort: DrawEffort = THO
   // An atom meets only those after it, in a clique: last first, each keeps the order found there.
   for (const atom of atomsOf(rest).reverse()) {
     const part = subgraph(rest, atom.pulls);
-    const pulls = atom.pulls.map((each) => core[each]);
-    const chain = climb(atom.clique.map((each) => core[each]), under).map((each) => pulls.indexOf(each));
+    const pulls = atom.pulls.map((each) => num(core, each));
+    const chain = climb(
+      atom.clique.map((each) => num(core, each)),
+      under,
+    ).map((each) => pulls.indexOf(each));
     const place = placesOf(drawPart(part, chain, random, effort));
     for (const [a, b] of part.edges) {
-      const [low, high] = place[a] < place[b] ? [a, b] : [b, a];
-      under[pulls[high]].add(pulls[low]);
+      const [low, high] = i32(place, a) < i32(place, b) ? [a, b] : [b, a];
+      entryAt(under, num(pulls, high)).add(num(pulls, low));
     }
   }
   for (const { pull, clique } of steps.reverse()) {
     const chain = climb(clique, under);
     const gap = random.int(chain.length + 1);
     chain.forEach((other, i) => {
-      if (i < gap) under[pull].add(other);
-      else under[other].add(pull);
+      if (i < gap) entryAt(under, pull).add(other);
+      else entryAt(under, other).add(pull);
     });
   }
-  return leastOrder(under.flatMap((lower, high) => Array.from(lower, (low): [number, number] => [low, high])), graph.pulls);
+  return leastOrder(
+    under.flatMap((lower, high) => Array.from(lower, (low): [number, number] => [low, high])),
+    graph.pulls,
+  );
 }
 
 /** A clique has one order only. */
 function climb(clique: readonly number[], under: readonly ReadonlySet<number>[]): number[] {
-  return [...clique].sort((a, b) => (under[b].has(a) ? -1 : 1));
+  return [...clique].sort((a, b) => (entryAt(under, b).has(a) ? -1 : 1));
 }
 
-function drawPart(
-  part: Graph,
-  chain: readonly number[],
-  random: Random,
-  effort: DrawEffort,
-): number[] {
+function drawPart(part: Graph, chain: readonly number[], random: Random, effort: DrawEffort): number[] {
   if (part.pulls <= Math.min(effort.exactPulls, MAX_EXACT_PULLS)) return drawExact(part, random, chain);
   const fixed: [number, number][] = [];
   chain.forEach((high, i) => chain.slice(0, i).forEach((low) => fixed.push([low, high])));
@@ -83,7 +81,7 @@ function drawPart(
   // The chain takes the places that its members drew.
   const inChain = new Set(chain);
   let next = 0;
-  const kept = start.map((pull) => (inChain.has(pull) ? chain[next++] : pull));
+  const kept = start.map((pull) => (inChain.has(pull) ? num(chain, next++) : pull));
   return walkOrientation(part, fixed, kept, effort.walkSteps(part.edges.length), random);
 }
 

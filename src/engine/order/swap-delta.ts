@@ -1,8 +1,13 @@
+import { entryAt } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
-import { deltaE2000, labD50 } from '../colour/index.ts';
-import { type FilmBands, filmBands, filmFactor, type Ink, overFilm } from '../ink/index.ts';
+import { deltaE2000 } from '../colour/delta-e.ts';
+import { labD50 } from '../colour/lab.ts';
+import { filmFactor } from '../ink/film/film-factor.ts';
+import { type FilmBands, filmBands, overFilm } from '../ink/film/film.ts';
+import type { Ink } from '../ink/types.ts';
 import type { Screen } from '../shapes/types.ts';
-import type { Drawer, Pull } from '../stack/types.ts';
+import type { Pull } from '../stack/types.ts';
+import type { Studio } from '../studio/studio.ts';
 
 /** Keeps three film numbers inside one exact number. */
 const MAX_FILMS = 2 ** 16;
@@ -12,14 +17,14 @@ const MAX_FILMS = 2 ** 16;
  * hundred questions for thousands of stacks.
  */
 export class SwapDeltas {
-  private readonly drawer: Pick<Drawer, 'inks' | 'screens' | 'paper' | 'strokeGain'>;
+  private readonly drawer: Pick<Studio, 'inks' | 'screens' | 'paper' | 'strokeGain'>;
   private readonly inks: ReadonlyMap<string, Ink>;
   private readonly screens: ReadonlyMap<string, Screen>;
   private readonly ids = new Map<string, number>();
   private readonly films: FilmBands[] = [];
   private readonly known = new Map<number, number>();
 
-  constructor(drawer: Pick<Drawer, 'inks' | 'screens' | 'paper' | 'strokeGain'>) {
+  constructor(drawer: Pick<Studio, 'inks' | 'screens' | 'paper' | 'strokeGain'>) {
     this.drawer = drawer;
     this.inks = new Map(drawer.inks.map((ink) => [ink.id, ink]));
     this.screens = new Map(drawer.screens.map((screen) => [screen.id, screen]));
@@ -49,7 +54,7 @@ export class SwapDeltas {
 
   /** The film of a number that filmOf gave. */
   film(id: number): FilmBands {
-    return this.films[id];
+    return entryAt(this.films, id);
   }
 
   /**
@@ -63,11 +68,11 @@ export class SwapDeltas {
     let value = this.known.get(key);
     if (value === undefined) {
       const ground = Float64Array.from(this.drawer.paper.reflectance);
-      if (under >= 0) overFilm(this.films[under], ground, ground);
-      const ab = overFilm(this.films[a], ground, new Float64Array(ground.length));
-      overFilm(this.films[b], ab, ab);
-      const ba = overFilm(this.films[b], ground, new Float64Array(ground.length));
-      overFilm(this.films[a], ba, ba);
+      if (under >= 0) overFilm(entryAt(this.films, under), ground, ground);
+      const ab = overFilm(entryAt(this.films, a), ground, new Float64Array(ground.length));
+      overFilm(entryAt(this.films, b), ab, ab);
+      const ba = overFilm(entryAt(this.films, b), ground, new Float64Array(ground.length));
+      overFilm(entryAt(this.films, a), ba, ba);
       value = deltaE2000(labD50(ab), labD50(ba));
       this.known.set(key, value);
     }

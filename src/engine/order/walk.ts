@@ -1,3 +1,4 @@
+import { entryAt, i32, u32 } from '../base/at.ts';
 import type { Random } from '../base/random.ts';
 import { leastOrder } from './canonical.ts';
 import type { Graph } from './graph.ts';
@@ -30,13 +31,13 @@ export function walkOrientation(
   const words = (n + 31) >> 5;
   const over = new Uint32Array(n * words);
   const turn = (low: number, high: number): void => {
-    over[low * words + (high >> 5)] ^= 1 << (high & 31);
+    over[low * words + (high >> 5)] = u32(over, low * words + (high >> 5)) ^ (1 << (high & 31));
   };
   const held = new Set(fixed.map(([low, high]) => low * n + high));
   for (const [low, high] of fixed) turn(low, high);
   const turnable: [number, number][] = [];
   for (const [a, b] of graph.edges) {
-    const [low, high] = place[a] < place[b] ? [a, b] : [b, a];
+    const [low, high] = i32(place, a) < i32(place, b) ? [a, b] : [b, a];
     if (held.has(low * n + high)) continue;
     turn(low, high);
     turnable.push([low, high]);
@@ -44,7 +45,7 @@ export function walkOrientation(
   const todo = new Uint32Array(words);
   const done = new Uint32Array(words);
   for (let step = 1; step <= steps && turnable.length > 0; step++) {
-    const edge = turnable[random.int(turnable.length)];
+    const edge = entryAt(turnable, random.int(turnable.length));
     if (random.int(2) === 0) continue;
     const [low, high] = edge;
     if (longWay(over, words, low, high, todo, done)) continue;
@@ -57,32 +58,25 @@ export function walkOrientation(
 }
 
 /** Whether a way other than the direct one leads up from low to high. */
-function longWay(
-  over: Uint32Array,
-  words: number,
-  low: number,
-  high: number,
-  todo: Uint32Array,
-  done: Uint32Array,
-): boolean {
+function longWay(over: Uint32Array, words: number, low: number, high: number, todo: Uint32Array, done: Uint32Array): boolean {
   const highWord = high >> 5;
   const highBit = 1 << (high & 31);
-  for (let w = 0; w < words; w++) todo[w] = over[low * words + w];
-  todo[highWord] &= ~highBit;
+  for (let w = 0; w < words; w++) todo[w] = u32(over, low * words + w);
+  todo[highWord] = u32(todo, highWord) & ~highBit;
   done.fill(0);
-  for (let word = 0; word < words; ) {
+  for (let word = 0; word < words;) {
     if (todo[word] === 0) {
       word++;
       continue;
     }
-    const bit = todo[word] & -todo[word];
+    const bit = u32(todo, word) & -u32(todo, word);
     const row = ((word << 5) + 31 - Math.clz32(bit)) * words;
-    if (over[row + highWord] & highBit) return true;
-    todo[word] ^= bit;
-    done[word] |= bit;
+    if (u32(over, row + highWord) & highBit) return true;
+    todo[word] = u32(todo, word) ^ bit;
+    done[word] = u32(done, word) | bit;
     let first = word;
     for (let w = words - 1; w >= 0; w--) {
-      todo[w] |= over[row + w] & ~done[w];
+      todo[w] = u32(todo, w) | (u32(over, row + w) & ~u32(done, w));
       if (todo[w] !== 0 && w < first) first = w;
     }
     word = first;

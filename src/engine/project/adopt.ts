@@ -1,6 +1,8 @@
 import type { Draft } from 'immer';
+import { defined } from '../base/at.ts';
 import type { Recipe } from '../recipe/types.ts';
-import type { Drawer, Pull } from '../stack/types.ts';
+import type { Pull } from '../stack/types.ts';
+import type { Studio } from '../studio/studio.ts';
 
 interface Named {
   id: string;
@@ -48,15 +50,18 @@ function adopt<T extends Named>(
  * @param drawer a draft, changed in place
  * @returns the recipe's pulls, naming the entries of the drawer; they print the recipe's picture
  */
-export function adoptRecipe(drawer: Draft<Drawer>, recipe: Recipe): Pull[] {
-  drawer.paper = JSON.parse(JSON.stringify(recipe.paper)) as Draft<Drawer>['paper'];
+export function adoptRecipe(drawer: Draft<Studio>, recipe: Recipe): Pull[] {
+  drawer.paper = JSON.parse(JSON.stringify(recipe.paper)) as Draft<Studio>['paper'];
   drawer.strokeGain = recipe.strokeGain;
   const shapes = adopt(drawer.shapes, recipe.shapes);
-  const stocks = adopt(drawer.inks, recipe.inks.filter((ink) => ink.mix === undefined));
+  const stocks = adopt(
+    drawer.inks,
+    recipe.inks.filter((ink) => ink.mix === undefined),
+  );
   const mixes = adopt(
     drawer.inks,
     recipe.inks.filter((ink) => ink.mix !== undefined),
-    (ink) => ({ ...ink, mix: ink.mix!.map((part) => ({ ...part, ink: stocks.get(part.ink) ?? part.ink })) }),
+    (ink) => ({ ...ink, mix: defined(ink.mix).map((part) => ({ ...part, ink: stocks.get(part.ink) ?? part.ink })) }),
   );
   const numbers = new Set(drawer.screens.map((screen) => screen.number));
   const screens = adopt(
@@ -78,7 +83,7 @@ export function adoptRecipe(drawer: Draft<Drawer>, recipe: Recipe): Pull[] {
 }
 
 /** Frames are told apart by their number, so a newcomer whose number is taken gets the next free one. */
-function renumber(drawer: Draft<Drawer>, adopted: ReadonlyMap<string, string>, taken: Set<number>): void {
+function renumber(drawer: Draft<Studio>, adopted: ReadonlyMap<string, string>, taken: Set<number>): void {
   const counts = new Map<number, number>();
   for (const screen of drawer.screens) counts.set(screen.number, (counts.get(screen.number) ?? 0) + 1);
   for (const id of adopted.values()) {
@@ -86,7 +91,7 @@ function renumber(drawer: Draft<Drawer>, adopted: ReadonlyMap<string, string>, t
     if (screen === undefined || counts.get(screen.number) === 1) continue;
     const isNewcomer = drawer.screens.findIndex((entry) => entry.number === screen.number) !== drawer.screens.indexOf(screen);
     if (!isNewcomer) continue;
-    counts.set(screen.number, counts.get(screen.number)! - 1);
+    counts.set(screen.number, defined(counts.get(screen.number)) - 1);
     screen.number = Math.max(0, ...taken, ...drawer.screens.map((entry) => entry.number)) + 1;
   }
 }

@@ -1,18 +1,19 @@
 import { current, type Draft, enablePatches, type Patch, produceWithPatches } from 'immer';
+import { defined, entryAt } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
 import { toOffsetGrid } from '../base/units.ts';
-import { MAX_EXPLORE_PULLS } from '../explore/check.ts';
-import { printInks } from '../ink/mix.ts';
-import { remixed } from '../ink/remix.ts';
+import { MAX_EXPLORE_PULLS } from '../explore/settings/check.ts';
+import { printInks } from '../ink/mix/mix.ts';
+import { remixed } from '../ink/mix/remix.ts';
 import type { Ink } from '../ink/types.ts';
-import type { Edition } from '../log/edition.ts';
-import { editionSchema } from '../log/edition-schema.ts';
-import { pullSchema } from '../recipe/schema.ts';
-import { cutLineage } from '../recipe/lineage.ts';
-import type { Pull } from '../stack/types.ts';
+import { editionSchema } from '../log/edition/edition-schema.ts';
+import type { Edition } from '../log/edition/edition.ts';
 import { fieldName } from '../recipe/explain.ts';
-import type { Command } from './commands.ts';
+import { cutLineage } from '../recipe/lineage.ts';
+import { pullSchema } from '../recipe/schema.ts';
+import type { Pull } from '../stack/types.ts';
 import { adoptRecipe } from './adopt.ts';
+import type { Command } from './commands.ts';
 import { forgetInk, forgetScreen } from './forget.ts';
 import { namedInks } from './target.ts';
 import { MOST_PINS, type Project, type Target } from './types.ts';
@@ -51,7 +52,10 @@ function change(draft: Draft<Project>, command: Command): void {
     case 'remove-shape': {
       const holder = drawer.screens.find((screen) => screen.placed.some((placed) => placed.shape === command.shape));
       if (holder !== undefined) {
-        throw new EngineError('command.in-use', `The shape is on screen ${holder.number}; take it off that screen, or remove the screen, first.`);
+        throw new EngineError(
+          'command.in-use',
+          `The shape is on screen ${holder.number}; take it off that screen, or remove the screen, first.`,
+        );
       }
       removeById(drawer.shapes, command.shape, 'shape');
       return;
@@ -105,7 +109,10 @@ function change(draft: Draft<Project>, command: Command): void {
       return;
     case 'set-stroke-gain':
       if (!(command.strokeGain >= 0 && command.strokeGain <= 1)) {
-        throw new EngineError('command.stroke-gain', 'A further stroke adds between none and all of the first film again; give a share from 0 to 1.');
+        throw new EngineError(
+          'command.stroke-gain',
+          'A further stroke adds between none and all of the first film again; give a share from 0 to 1.',
+        );
       }
       drawer.strokeGain = command.strokeGain;
       return;
@@ -119,18 +126,22 @@ function change(draft: Draft<Project>, command: Command): void {
       return;
     case 'lay-veil':
       for (const ink of command.inks) change(draft, { kind: 'add-ink', ink });
-      change(draft, { kind: 'add-shapes', shapes: command.shape === null ? [] : [command.shape], screens: command.screen === null ? [] : [command.screen] });
+      change(draft, {
+        kind: 'add-shapes',
+        shapes: command.shape === null ? [] : [command.shape],
+        screens: command.screen === null ? [] : [command.screen],
+      });
       change(draft, { kind: 'add-pull', pull: command.pull, at: command.at });
       return;
     case 'move-pull': {
       const from = indexOf(draft.bench, command.pull, 'pull');
       const [pull] = draft.bench.splice(from, 1);
-      draft.bench.splice(clampIndex(command.to, draft.bench.length + 1), 0, pull!);
+      draft.bench.splice(clampIndex(command.to, draft.bench.length + 1), 0, defined(pull));
       return;
     }
     case 'change-pull': {
       const at = indexOf(draft.bench, command.pull, 'pull');
-      draft.bench[at] = checked(draft, { ...draft.bench[at]!, ...command.change });
+      draft.bench[at] = checked(draft, { ...entryAt(draft.bench, at), ...command.change });
       return;
     }
     case 'remove-pull':
@@ -148,7 +159,11 @@ function change(draft: Draft<Project>, command: Command): void {
         throw new EngineError('command.pins', `At most ${MOST_PINS} prints stay pinned; take a pin off, or keep some in the Chest.`);
       }
       for (const { pulls } of command.pins) requireFew(pulls.length);
-      draft.pins = command.pins.map((pin) => ({ ...pin, pulls: pin.pulls.map((pull) => checked(draft, pull)), lineage: cutLineage(pin.lineage) }));
+      draft.pins = command.pins.map((pin) => ({
+        ...pin,
+        pulls: pin.pulls.map((pull) => checked(draft, pull)),
+        lineage: cutLineage(pin.lineage),
+      }));
       return;
     case 'keep-recipe':
       requireFree(draft.recipes, command.recipe, 'recipe');
@@ -212,7 +227,7 @@ function setEdition(draft: Draft<Project>, edition: Edition): void {
   find(draft.recipes, edition.recipe, 'recipe');
   const parsed = editionSchema.safeParse(edition);
   if (!parsed.success) {
-    const issue = parsed.error.issues[0]!;
+    const issue = entryAt(parsed.error.issues, 0);
     throw new EngineError('command.edition', `The edition's ${fieldName(issue.path)} cannot be so: ${issue.message}.`);
   }
   const editions = (draft.editions ??= []);
@@ -224,7 +239,10 @@ function setEdition(draft: Draft<Project>, edition: Edition): void {
 /** A longer stack could be kept, but its project not be read again. */
 function requireFew(pulls: number): void {
   if (pulls > MAX_EXPLORE_PULLS) {
-    throw new EngineError('command.pulls', `A stack has at most ${MAX_EXPLORE_PULLS} pulls, and this one would have ${pulls.toLocaleString('en')}; leave some out.`);
+    throw new EngineError(
+      'command.pulls',
+      `A stack has at most ${MAX_EXPLORE_PULLS} pulls, and this one would have ${pulls.toLocaleString('en')}; leave some out.`,
+    );
   }
 }
 
@@ -237,9 +255,7 @@ function setBench(draft: Draft<Project>, pulls: readonly Pull[]): void {
 /** A hold on a pull that is gone would hold nothing, yet be told as a contradiction. */
 function dropLooseHolds(draft: Draft<Project>): void {
   const there = new Set(draft.bench.map((pull) => pull.id));
-  draft.explore.holds = draft.explore.holds.filter(
-    (hold) => there.has(hold.pull) && (hold.kind !== 'before' || there.has(hold.other)),
-  );
+  draft.explore.holds = draft.explore.holds.filter((hold) => there.has(hold.pull) && (hold.kind !== 'before' || there.has(hold.other)));
 }
 
 function checked(draft: Draft<Project>, pull: Pull): Pull {
@@ -247,7 +263,7 @@ function checked(draft: Draft<Project>, pull: Pull): Pull {
   find(draft.drawer.inks, pull.ink, 'ink');
   const parsed = pullSchema.safeParse(pull);
   if (!parsed.success) {
-    const issue = parsed.error.issues[0]!;
+    const issue = entryAt(parsed.error.issues, 0);
     throw new EngineError('command.pull', `The pull's ${fieldName(issue.path)} cannot be so: ${issue.message}.`, {
       path: issue.path.map((key) => (typeof key === 'symbol' ? String(key) : key)),
     });
@@ -293,12 +309,18 @@ function requireMix(inks: readonly Ink[], ink: Ink): void {
   for (const part of ink.mix) {
     const stock = find([...inks], part.ink, 'ink');
     if (stock.mix !== undefined || stock.id === ink.id) {
-      throw new EngineError('command.mix', `The mix “${ink.name}” names “${stock.name}”, which is a mix; name the stock inks that it is mixed from.`);
+      throw new EngineError(
+        'command.mix',
+        `The mix “${ink.name}” names “${stock.name}”, which is a mix; name the stock inks that it is mixed from.`,
+      );
     }
   }
   const mixed = mixOf(inks, ink.id);
   if (mixed !== undefined) {
-    throw new EngineError('command.mix', `“${ink.name}” is weighed into the mix “${mixed.name}”, so it cannot become a mix; make a new ink of it.`);
+    throw new EngineError(
+      'command.mix',
+      `“${ink.name}” is weighed into the mix “${mixed.name}”, so it cannot become a mix; make a new ink of it.`,
+    );
   }
 }
 
@@ -314,7 +336,7 @@ function indexOf(list: readonly { id: string }[], id: string, what: string): num
 }
 
 function find<T extends { id: string }>(list: T[], id: string, what: string): T {
-  return list[indexOf(list, id, what)]!;
+  return entryAt(list, indexOf(list, id, what));
 }
 
 function removeById(list: { id: string }[], id: string, what: string): void {

@@ -1,6 +1,6 @@
 import type { ExploreSettings, Hold } from '../explore/types.ts';
 import type { Ink, Paper } from '../ink/types.ts';
-import type { Edition } from '../log/edition.ts';
+import type { Edition } from '../log/edition/edition.ts';
 import type { Recipe } from '../recipe/types.ts';
 import type { PlacedShape, Screen, Shape } from '../shapes/types.ts';
 import type { Pull } from '../stack/types.ts';

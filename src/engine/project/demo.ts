@@ -1,6 +1,8 @@
+import { defined } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
-import { demoInks, DEMO_PAPER } from '../ink/index.ts';
-import { readShapes } from '../shapes/read-shapes.ts';
+import { demoInks } from '../ink/demo/demo-inks.ts';
+import { DEMO_PAPER } from '../ink/demo/demo-paper.ts';
+import { readShapes } from '../shapes/read/read-shapes.ts';
 import type { PlacedShape, Screen, Shape } from '../shapes/types.ts';
 import type { Pull } from '../stack/types.ts';
 import { DEMO_BENCH, DEMO_LESSON, DEMO_SCREENS } from './demo-layout.ts';
@@ -76,7 +78,7 @@ export function demoProject(files: readonly DemoFile[]): Project {
 }
 
 function toShape(file: DemoFile): Shape {
-  const fileName = file.name.split('/').at(-1)!;
+  const fileName = defined(file.name.split('/').at(-1));
   const { shapes, problems } = readShapes(file.text, fileName);
   const [shape] = shapes;
   if (shape === undefined || problems.length > 0) {

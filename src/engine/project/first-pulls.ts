@@ -1,3 +1,4 @@
+import { entryAt } from '../base/at.ts';
 import type { Ink } from '../ink/types.ts';
 import type { Screen } from '../shapes/types.ts';
 import type { Pull } from '../stack/types.ts';
@@ -19,7 +20,7 @@ export function firstPulls(
   return screens.map((screen, i) => ({
     id: newId(),
     screen: screen.id,
-    ink: inks[(from + i) % inks.length]!.id,
+    ink: entryAt(inks, (from + i) % inks.length).id,
     dxMm: 0,
     dyMm: 0,
     turnDeg: 0,

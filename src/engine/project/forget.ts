@@ -1,7 +1,7 @@
 import type { Draft } from 'immer';
 import type { ExploreSettings } from '../explore/types.ts';
 
-/** Takes an ink that goes out of all that the wall is asked for, so that no wish lingers unseen. */
+/** Takes an ink that goes out of all that the wall is asked for, so that no condition lingers unseen. */
 export function forgetInk(explore: Draft<ExploreSettings>, ink: string): void {
   explore.palette = explore.palette.filter((id) => id !== ink);
   for (const field of ['apart', 'neverOver'] as const) {

@@ -37,10 +37,7 @@ export function perform(history: History, command: Command): History {
   const step: Step = { label: commandLabel(command), key, patches: applied.patches, inverse: applied.inverse };
   const merges = key !== null && last?.key === key && history.future.length === 0;
   const past = merges
-    ? [
-        ...history.past.slice(0, -1),
-        { ...step, patches: [...last.patches, ...step.patches], inverse: [...step.inverse, ...last.inverse] },
-      ]
+    ? [...history.past.slice(0, -1), { ...step, patches: [...last.patches, ...step.patches], inverse: [...step.inverse, ...last.inverse] }]
     : [...history.past, step].slice(-MAX_STEPS);
   return { project: applied.project, past, future: [] };
 }

@@ -1,12 +1,21 @@
 import { z } from 'zod';
 import type { Problem } from '../base/error.ts';
+import { MOST_SEEN_PRINTS, MOST_SEEN_RUNS } from '../explore/search/seen.ts';
+import { checkHolds } from '../explore/settings/holds.ts';
+import { editionSchema } from '../log/edition/edition-schema.ts';
 import { explainIssues } from '../recipe/explain.ts';
-import { checkHolder, checkPulls } from '../recipe/references.ts';
-import { editionSchema } from '../log/edition-schema.ts';
 import { readEnvelope, type ReadResult } from '../recipe/read.ts';
-import { inkSchema, lineageSchema, paperSchema, pullSchema, recipeSchema, screenSchema, shapeSchema, strokeGainSchema } from '../recipe/schema.ts';
-import { checkHolds } from '../explore/holds.ts';
-import { MOST_SEEN_PRINTS, MOST_SEEN_RUNS } from '../explore/seen.ts';
+import { checkHolder, checkPulls } from '../recipe/references.ts';
+import {
+  inkSchema,
+  lineageSchema,
+  paperSchema,
+  pullSchema,
+  recipeSchema,
+  screenSchema,
+  shapeSchema,
+  strokeGainSchema,
+} from '../recipe/schema.ts';
 import { namedInks } from './target.ts';
 import { MOST_PINS, PROJECT_FORMAT, PROJECT_VERSION, type Project } from './types.ts';
 
@@ -41,8 +50,14 @@ const projectSchema = z.object({
     holds: z.array(holdSchema),
     minDeltaE: z.number().min(0).max(100),
     maxInks: most.optional(),
-    apart: z.array(z.tuple([id, id])).max(200).optional(),
-    neverOver: z.array(z.tuple([id, id])).max(200).optional(),
+    apart: z
+      .array(z.tuple([id, id]))
+      .max(200)
+      .optional(),
+    neverOver: z
+      .array(z.tuple([id, id]))
+      .max(200)
+      .optional(),
     inkFirst: id.optional(),
     inkLast: id.optional(),
     offsetDirection: z.enum(['any', 'across', 'down']).optional(),
@@ -73,14 +88,14 @@ const projectSchema = z.object({
     lossMl: z.number().min(0).max(5000),
     overs: z.number().min(0).max(2),
     registrationMm: z.number().min(0).max(20),
-    dayStartMinute: z.int().min(0).max(1439).optional(),
-    lunchStartMinute: z.int().min(0).max(1439).optional(),
-    lunchMinutes: z.number().min(0).max(240).optional(),
-    mixMinutes: z.number().min(0).max(600).optional(),
-    rackPlaces: z.int().min(0).max(10_000).optional(),
-    beds: z.int().min(1).max(2).optional(),
-    safety: z.number().min(0).max(2).optional(),
-    proofs: z.int().min(0).max(100).optional(),
+    dayStartMinute: z.int().min(0).max(1439).exactOptional(),
+    lunchStartMinute: z.int().min(0).max(1439).exactOptional(),
+    lunchMinutes: z.number().min(0).max(240).exactOptional(),
+    mixMinutes: z.number().min(0).max(600).exactOptional(),
+    rackPlaces: z.int().min(0).max(10_000).exactOptional(),
+    beds: z.int().min(1).max(2).exactOptional(),
+    safety: z.number().min(0).max(2).exactOptional(),
+    proofs: z.int().min(0).max(100).exactOptional(),
   }),
   lesson: z.array(pullSchema).max(5),
   pins: z
@@ -153,17 +168,35 @@ function checkTarget({ target, drawer }: Project, fileName: string): Problem[] {
   if (target === undefined) return [];
   const gone = namedInks(target).find((named) => !drawer.inks.some((ink) => ink.id === named));
   if (gone === undefined) return [];
-  return [{ code: 'project.target', message: `${fileName}: target names the ink "${gone}", which is not in drawer.inks; add that ink or take it off the target.`, where: 'target' }];
+  return [
+    {
+      code: 'project.target',
+      message: `${fileName}: target names the ink "${gone}", which is not in drawer.inks; add that ink or take it off the target.`,
+      where: 'target',
+    },
+  ];
 }
 
 function checkEditions({ editions = [], recipes }: Project, fileName: string): Problem[] {
   return editions.flatMap(({ recipe }, i): Problem[] => {
     const where = `editions[${i}].recipe`;
     if (!recipes.some((entry) => entry.id === recipe)) {
-      return [{ code: 'project.edition', message: `${fileName}: ${where} names "${recipe}", which is not among the recipes of the file; add it or take the edition out.`, where }];
+      return [
+        {
+          code: 'project.edition',
+          message: `${fileName}: ${where} names "${recipe}", which is not among the recipes of the file; add it or take the edition out.`,
+          where,
+        },
+      ];
     }
     if (editions.findIndex((other) => other.recipe === recipe) === i) return [];
-    return [{ code: 'project.edition', message: `${fileName}: ${where} is "${recipe}", which an edition before it already is of; take one of the two out.`, where }];
+    return [
+      {
+        code: 'project.edition',
+        message: `${fileName}: ${where} is "${recipe}", which an edition before it already is of; take one of the two out.`,
+        where,
+      },
+    ];
   });
 }
 

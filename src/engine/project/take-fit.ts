@@ -1,6 +1,6 @@
-import type { PressPlan } from '../output/visit.ts';
-import type { FitChoice } from '../output/what-to-drop.ts';
 import type { Recipe } from '../recipe/types.ts';
+import type { PressPlan } from '../visit/visit.ts';
+import type { FitChoice } from '../visit/what-to-drop.ts';
 import type { Command } from './commands.ts';
 
 /**

@@ -1,11 +1,12 @@
-import type { SeenRun } from '../explore/seen.ts';
+import type { SeenRun } from '../explore/search/seen.ts';
 import type { ExploreSettings } from '../explore/types.ts';
 import type { Lab } from '../ink/types.ts';
-import type { Edition } from '../log/edition.ts';
-import type { VisitFigures } from '../output/visit-figures.ts';
+import type { Edition } from '../log/edition/edition.ts';
 import type { PrintLineage } from '../recipe/lineage.ts';
 import type { Recipe } from '../recipe/types.ts';
-import type { Drawer, Pull } from '../stack/types.ts';
+import type { Pull } from '../stack/types.ts';
+import type { Studio } from '../studio/studio.ts';
+import type { VisitFigures } from '../visit/visit-figures.ts';
 
 export const PROJECT_FORMAT = 'pullstack-project';
 export const PROJECT_VERSION = 1;
@@ -30,7 +31,7 @@ export interface MeasuredSquare {
   /** D50/2°. */
   lab: Lab;
   /** 36 bands, 0–1, where the instrument gave them; counts before the Lab. */
-  reflectance?: number[];
+  reflectance?: number[] | undefined;
 }
 
 /** A target of inks over each other, pulled by hand and measured. */
@@ -56,7 +57,7 @@ export interface Project {
   format: typeof PROJECT_FORMAT;
   version: typeof PROJECT_VERSION;
   title: string;
-  drawer: Drawer;
+  drawer: Studio;
   /** The stack on the Bench, which the Wall also starts from; first down first. */
   bench: Pull[];
   explore: ExploreSettings;
@@ -66,9 +67,9 @@ export interface Project {
   /** The pulls that the Lesson permutes, none or 2 to 5, with offsets of their own. */
   lesson: Pull[];
   /** Absent until a target is printed or measured. */
-  target?: Target;
+  target?: Target | undefined;
   /** What was said of the editions of its recipes, at most one each; absent until there is one. */
-  editions?: Edition[];
+  editions?: Edition[] | undefined;
   /** Prints pinned to the wall, in their order; absent until one is. */
   pins?: Pin[] | undefined;
   /** What its walls have shown, seed by seed; absent until one hung. */

@@ -1,4 +1,5 @@
-import type { VisitInput } from '../output/visit.ts';
+import { entryAt } from '../base/at.ts';
+import type { VisitInput } from '../visit/visit.ts';
 import type { Project } from './types.ts';
 
 /** What a project's next visit is planned from: its kept recipes of which sheets are wanted, in their order. */
@@ -17,6 +18,6 @@ export function sameVisitInput(one: VisitInput, other: VisitInput): boolean {
     one.seed === other.seed &&
     JSON.stringify(one.press) === JSON.stringify(other.press) &&
     one.runs.length === other.runs.length &&
-    one.runs.every((run, i) => run.recipe === other.runs[i]!.recipe && run.sheets === other.runs[i]!.sheets)
+    one.runs.every((run, i) => run.recipe === entryAt(other.runs, i).recipe && run.sheets === entryAt(other.runs, i).sheets)
   );
 }

@@ -1,3 +1,4 @@
+import { entryAt, i32, num } from '../base/at.ts';
 import type { Meter, Order } from './model.ts';
 
 /**
@@ -43,7 +44,8 @@ export class Automaton {
     this.words = Math.max(1, (count + 31) >>> 5);
     this.#predMasks = new Int32Array(count * this.words);
     order.preds.forEach((preds, p) => {
-      for (const q of preds) this.#predMasks[p * this.words + (q >>> 5)]! |= 1 << (q & 31);
+      for (const q of preds)
+        this.#predMasks[p * this.words + (q >>> 5)] = i32(this.#predMasks, p * this.words + (q >>> 5)) | (1 << (q & 31));
     });
     this.#height = chainHeights(order, groups);
     this.#masks = new Int32Array(16 * this.words);
@@ -64,33 +66,33 @@ export class Automaton {
 
   /** First edge of a state; edges run up to `edgeEnd(state)`. Works them out when first asked. */
   edgeStart(state: number): number {
-    if (this.#edgeEnd[state]! < 0) this.#expand(state);
-    return this.#edgeStart[state]!;
+    if (i32(this.#edgeEnd, state) < 0) this.#expand(state);
+    return i32(this.#edgeStart, state);
   }
 
   /** One past the last edge; ask `edgeStart` first. */
   edgeEnd(state: number): number {
-    return this.#edgeEnd[state]!;
+    return i32(this.#edgeEnd, state);
   }
 
   /** Where a letter leads; the same state when it finds no work. */
   step(state: number, letter: number): number {
     const start = this.edgeStart(state);
-    const end = this.#edgeEnd[state]!;
-    for (let e = start; e < end; e++) if (this.edgeLetter[e] === letter) return this.edgeNext[e]!;
+    const end = i32(this.#edgeEnd, state);
+    for (let e = start; e < end; e++) if (this.edgeLetter[e] === letter) return i32(this.edgeNext, e);
     return state;
   }
 
   /** Whether a pull is printed in a state. */
   has(state: number, pull: number): boolean {
-    return ((this.#masks[state * this.words + (pull >>> 5)]! >>> (pull & 31)) & 1) === 1;
+    return ((i32(this.#masks, state * this.words + (pull >>> 5)) >>> (pull & 31)) & 1) === 1;
   }
 
   /** Whether all that is printed in state `a` is printed in `b` too. */
   within(a: number, b: number): boolean {
     if (a === b) return true;
     for (let w = 0; w < this.words; w++) {
-      if ((this.#masks[a * this.words + w]! & ~this.#masks[b * this.words + w]!) !== 0) return false;
+      if ((i32(this.#masks, a * this.words + w) & ~i32(this.#masks, b * this.words + w)) !== 0) return false;
     }
     return true;
   }
@@ -107,7 +109,7 @@ export class Automaton {
 
   /** The number of the state with this set of printed pulls (a down-set). */
   intern(mask: Int32Array): number {
-    const key = this.words === 1 ? mask[0]! : mask.join();
+    const key = this.words === 1 ? i32(mask, 0) : mask.join();
     const known = this.#ids.get(key);
     if (known !== undefined) return known;
     const id = this.#count++;
@@ -117,7 +119,7 @@ export class Automaton {
     this.#masks.set(mask, id * this.words);
     this.#edgeEnd[id] = -1;
     let chain = 0;
-    for (const p of this.ready(id)) chain = Math.max(chain, this.#height[p]!);
+    for (const p of this.ready(id)) chain = Math.max(chain, i32(this.#height, p));
     this.chain[id] = chain;
     let h = Math.imul(id ^ this.#salt, 0x85ebca6b);
     h = Math.imul(h ^ (h >>> 13), 0xc2b2ae35);
@@ -127,21 +129,21 @@ export class Automaton {
 
   #turnHasCome(pull: number, masks: Int32Array, at: number): boolean {
     for (let w = 0; w < this.words; w++) {
-      if ((this.#predMasks[pull * this.words + w]! & ~masks[at + w]!) !== 0) return false;
+      if ((i32(this.#predMasks, pull * this.words + w) & ~i32(masks, at + w)) !== 0) return false;
     }
     return true;
   }
 
   #expand(state: number): void {
     const ready = this.ready(state);
-    const letters = [...new Set(ready.map((p) => this.order.letters[p]!))];
+    const letters = [...new Set(ready.map((p) => num(this.order.letters, p)))];
     const nexts = letters.map((letter) => {
       const mask = this.#masks.slice(state * this.words, (state + 1) * this.words);
-      for (const p of ready) if (this.order.letters[p] === letter) mask[p >>> 5]! |= 1 << (p & 31);
+      for (const p of ready) if (this.order.letters[p] === letter) mask[p >>> 5] = i32(mask, p >>> 5) | (1 << (p & 31));
       if (this.#cascade) {
         // Pulls stand with their preds first, so one pass finds all that follows on.
         for (let p = 0; p < this.order.letters.length; p++) {
-          if (this.order.letters[p] === letter && this.#turnHasCome(p, mask, 0)) mask[p >>> 5]! |= 1 << (p & 31);
+          if (this.order.letters[p] === letter && this.#turnHasCome(p, mask, 0)) mask[p >>> 5] = i32(mask, p >>> 5) | (1 << (p & 31));
         }
       }
       return this.intern(mask);
@@ -156,9 +158,9 @@ export class Automaton {
     }
     this.#edgeStart[state] = this.#edges;
     for (let i = 0; i < letters.length; i++) {
-      this.edgeLetter[this.#edges] = letters[i]!;
-      this.edgeLast[this.#edges] = this.order.letters.some((l, p) => l === letters[i] && !this.has(nexts[i]!, p)) ? 0 : 1;
-      this.edgeNext[this.#edges++] = nexts[i]!;
+      this.edgeLetter[this.#edges] = num(letters, i);
+      this.edgeLast[this.#edges] = this.order.letters.some((l, p) => l === letters[i] && !this.has(num(nexts, i), p)) ? 0 : 1;
+      this.edgeNext[this.#edges++] = num(nexts, i);
     }
     this.#edgeEnd[state] = this.#edges;
   }
@@ -183,10 +185,10 @@ function resized(from: Int32Array, size: number): Int32Array<ArrayBuffer> {
 function chainHeights(order: Order, groups: ArrayLike<number> | null): Int32Array {
   const count = order.letters.length;
   const height = new Int32Array(count).fill(1);
-  const group = (p: number): number => (groups ? groups[order.letters[p]!]! : order.letters[p]!);
+  const group = (p: number): number => (groups ? num(groups, num(order.letters, p)) : num(order.letters, p));
   for (let p = count - 1; p >= 0; p--) {
-    for (const q of order.preds[p]!) {
-      height[q] = Math.max(height[q]!, height[p]! + (group(q) === group(p) ? 0 : 1));
+    for (const q of entryAt(order.preds, p)) {
+      height[q] = Math.max(i32(height, q), i32(height, p) + (group(q) === group(p) ? 0 : 1));
     }
   }
   return height;

@@ -1,3 +1,4 @@
+import { entryAt, num } from '../base/at.ts';
 import type { Problem } from '../base/error.ts';
 import type { PlanProblem, PullPlan } from './types.ts';
 
@@ -38,22 +39,22 @@ export function checkPlan(problem: PlanProblem, plan: PullPlan): Problem[] {
       if (pull.screen !== setUp.screen || pull.ink !== setUp.ink || (pull.offset ?? '') !== setUp.offset) {
         fault('plan.kind', where, `pull ${p + 1} of sheet ${s + 1} is of another screen, ink or offset.`);
       }
-      if (printedIn[s]![p]! >= 0) fault('plan.twice', where, `pull ${p + 1} of sheet ${s + 1} was printed before.`);
-      for (const a of before[s]![p]!) {
-        const at = printedIn[s]![a]!;
+      if (num(entryAt(printedIn, s), p) >= 0) fault('plan.twice', where, `pull ${p + 1} of sheet ${s + 1} was printed before.`);
+      for (const a of entryAt(entryAt(before, s), p)) {
+        const at = num(entryAt(printedIn, s), a);
         if (at < 0 || at === i) fault('plan.order', where, `pull ${p + 1} of sheet ${s + 1} must wait for pull ${a + 1}.`);
       }
-      printedIn[s]![p] = i;
+      entryAt(printedIn, s)[p] = i;
     }
   });
   problem.sheets.forEach((sheet, s) => {
     sheet.pulls.forEach((pull, p) => {
       const where = `sheet ${s + 1}, pull ${p + 1}`;
-      const at = printedIn[s]![p]!;
+      const at = num(entryAt(printedIn, s), p);
       if (at < 0) return fault('plan.missing', where, 'is never printed.');
-      const since = Math.max(-1, ...before[s]![p]!.map((a) => printedIn[s]![a]!));
+      const since = Math.max(-1, ...entryAt(entryAt(before, s), p).map((a) => num(entryAt(printedIn, s), a)));
       for (let i = since + 1; i < at; i++) {
-        const setUp = plan.setUps[i]!;
+        const setUp = entryAt(plan.setUps, i);
         if (setUp.screen === pull.screen && setUp.ink === pull.ink && setUp.offset === (pull.offset ?? '')) {
           return fault('plan.waits', where, `could have been printed in set-up ${i + 1}, but waits until ${at + 1}.`);
         }

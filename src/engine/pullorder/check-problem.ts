@@ -1,6 +1,6 @@
 import { EngineError } from '../base/error.ts';
-import type { PlanProblem } from './types.ts';
 import { MAX_PULLS_A_SHEET } from './model.ts';
+import type { PlanProblem } from './types.ts';
 
 /** Most sheets in one problem, alike or not. */
 export const MAX_SHEETS = 100_000;
@@ -14,11 +14,9 @@ export function checkProblem(problem: PlanProblem): void {
   const sheets: unknown = (problem as { sheets?: unknown } | null | undefined)?.sheets;
   if (!Array.isArray(sheets)) throw input('The problem must have a list of sheets.', ['sheets']);
   if (sheets.length > MAX_SHEETS) {
-    throw new EngineError(
-      'pullorder.too-large',
-      `The visit has ${sheets.length} sheets, more than ${MAX_SHEETS}: plan it in parts.`,
-      { path: ['sheets'] },
-    );
+    throw new EngineError('pullorder.too-large', `The visit has ${sheets.length} sheets, more than ${MAX_SHEETS}: plan it in parts.`, {
+      path: ['sheets'],
+    });
   }
   sheets.forEach((sheet: unknown, s) => checkSheet(sheet, s));
 }
@@ -29,11 +27,9 @@ function checkSheet(sheet: unknown, s: number): void {
   if (!Array.isArray(pulls)) throw input(`${where} must have a list of pulls.`, ['sheets', s, 'pulls']);
   if (!Array.isArray(overlaps)) throw input(`${where} must have a list of overlaps.`, ['sheets', s, 'overlaps']);
   if (pulls.length > MAX_PULLS_A_SHEET) {
-    throw new EngineError(
-      'pullorder.too-large',
-      `${where} has ${pulls.length} pulls, more than ${MAX_PULLS_A_SHEET}: split its stack.`,
-      { path: ['sheets', s, 'pulls'] },
-    );
+    throw new EngineError('pullorder.too-large', `${where} has ${pulls.length} pulls, more than ${MAX_PULLS_A_SHEET}: split its stack.`, {
+      path: ['sheets', s, 'pulls'],
+    });
   }
   pulls.forEach((pull: unknown, p) => {
     const { screen, ink, offset } = (pull ?? {}) as Record<string, unknown>;
@@ -42,7 +38,8 @@ function checkSheet(sheet: unknown, s: number): void {
   });
   overlaps.forEach((pair: unknown, i) => {
     const [a, b] = Array.isArray(pair) && pair.length === 2 ? (pair as unknown[]) : [];
-    const ok = Number.isInteger(a) && Number.isInteger(b) && (a as number) >= 0 && (a as number) < (b as number) && (b as number) < pulls.length;
+    const ok =
+      Number.isInteger(a) && Number.isInteger(b) && (a as number) >= 0 && (a as number) < (b as number) && (b as number) < pulls.length;
     if (!ok) {
       throw new EngineError(
         'pullorder.overlap',

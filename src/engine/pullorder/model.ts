@@ -1,3 +1,4 @@
+import { defined, entryAt, i32, num } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
 import type { PlanProblem } from './types.ts';
 
@@ -83,7 +84,7 @@ export function stepCost(model: Model, from: number, to: number): number {
 /** Packed cost of a whole word, from an empty press. */
 export function wordCost(model: Model, word: readonly number[]): number {
   let cost = 0;
-  for (let i = 0; i < word.length; i++) cost += stepCost(model, i > 0 ? word[i - 1]! : -1, word[i]!);
+  for (let i = 0; i < word.length; i++) cost += stepCost(model, i > 0 ? num(word, i - 1) : -1, num(word, i));
   return cost;
 }
 
@@ -112,15 +113,15 @@ export function unpackCost(cost: number): {
  */
 export function closePreds(count: number, pairs: readonly (readonly [number, number])[]): number[][] {
   const direct: number[][] = Array.from({ length: count }, () => []);
-  for (const [a, b] of pairs) direct[b]!.push(a);
+  for (const [a, b] of pairs) entryAt(direct, b).push(a);
   const closed: number[][] = [];
   for (let b = 0; b < count; b++) {
     const all = new Set<number>();
     // From the nearest down: what a near predecessor already covers is not walked again.
-    for (const a of direct[b]!.sort((x, y) => y - x)) {
+    for (const a of entryAt(direct, b).sort((x, y) => y - x)) {
       if (all.has(a)) continue;
       all.add(a);
-      for (const before of closed[a]!) all.add(before);
+      for (const before of entryAt(closed, a)) all.add(before);
     }
     closed.push([...all].sort((x, y) => x - y));
   }
@@ -136,7 +137,7 @@ export function canonicalOrder(order: Order): { order: Order; key: string } {
   const count = order.letters.length;
   const missing = order.preds.map((p) => p.length);
   const succs: number[][] = Array.from({ length: count }, () => []);
-  order.preds.forEach((preds, b) => preds.forEach((a) => succs[a]!.push(b)));
+  order.preds.forEach((preds, b) => preds.forEach((a) => entryAt(succs, a).push(b)));
   const place = new Int32Array(count);
   const letters: number[] = [];
   const preds: number[][] = [];
@@ -145,20 +146,24 @@ export function canonicalOrder(order: Order): { order: Order; key: string } {
   while (open.length > 0) {
     let best = 0;
     for (let i = 1; i < open.length; i++) {
-      const a = open[i]!;
-      const b = open[best]!;
-      const byLetter = order.letters[a]! - order.letters[b]!;
+      const a = num(open, i);
+      const b = num(open, best);
+      const byLetter = num(order.letters, a) - num(order.letters, b);
       if (byLetter < 0 || (byLetter === 0 && a < b)) best = i;
     }
-    const pull = open[best]!;
-    open[best] = open[open.length - 1]!;
+    const pull = num(open, best);
+    open[best] = num(open, open.length - 1);
     open.pop();
     place[pull] = letters.length;
-    letters.push(order.letters[pull]!);
-    preds.push(order.preds[pull]!.map((p) => place[p]!).sort((x, y) => x - y));
-    for (const next of succs[pull]!) if (--missing[next]! === 0) open.push(next);
+    letters.push(num(order.letters, pull));
+    preds.push(
+      entryAt(order.preds, pull)
+        .map((p) => i32(place, p))
+        .sort((x, y) => x - y),
+    );
+    for (const next of entryAt(succs, pull)) if (--missing[next]! === 0) open.push(next);
   }
-  return { order: { letters, preds }, key: letters.map((l, i) => `${l}:${preds[i]!.join('.')}`).join(' ') };
+  return { order: { letters, preds }, key: letters.map((l, i) => `${l}:${entryAt(preds, i).join('.')}`).join(' ') };
 }
 
 /** Keeps one of each order and drops empty ones. */
@@ -186,9 +191,9 @@ export function partOf(model: Model, keep: (order: number, pull: number) => bool
     for (let p = 0; p < order.letters.length; p++) {
       if (!keep(index, p)) continue;
       place[p] = letters.length;
-      letters.push(order.letters[p]!);
+      letters.push(num(order.letters, p));
       const kept: number[] = [];
-      for (const q of order.preds[p]!) if (place[q]! >= 0) kept.push(place[q]!);
+      for (const q of entryAt(order.preds, p)) if (i32(place, q) >= 0) kept.push(i32(place, q));
       preds.push(kept);
     }
     return { letters, preds };
@@ -229,7 +234,7 @@ export function compile(problem: PlanProblem): Compiled {
     const ids = new Map<string, number>();
     return Int32Array.from(texts, (text) => {
       if (!ids.has(text)) ids.set(text, ids.size);
-      return ids.get(text)!;
+      return defined(ids.get(text));
     });
   };
   const kinds = {
@@ -243,9 +248,7 @@ export function compile(problem: PlanProblem): Compiled {
     screenModel: {
       letterCount: screens,
       cascade: true,
-      orders: distinctOrders(
-        orders.map((o) => ({ letters: o.letters.map((l) => kinds.screen[l]!), preds: o.preds })),
-      ),
+      orders: distinctOrders(orders.map((o) => ({ letters: o.letters.map((l) => i32(kinds.screen, l)), preds: o.preds }))),
       kinds: null,
     },
     names,
@@ -253,8 +256,5 @@ export function compile(problem: PlanProblem): Compiled {
 }
 
 function tooLarge(found: string): EngineError {
-  return new EngineError(
-    'pullorder.too-large',
-    `The pull order has ${found}: plan fewer recipes at a time, or print more sheets of each.`,
-  );
+  return new EngineError('pullorder.too-large', `The pull order has ${found}: plan fewer recipes at a time, or print more sheets of each.`);
 }

@@ -1,9 +1,10 @@
+import { defined } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
 import { randomFrom } from '../base/random.ts';
 import { checkProblem } from './check-problem.ts';
-import { printerOf } from './print-word.ts';
 import { compile, type Meter } from './model.ts';
-import { search, type Standing } from './search.ts';
+import { printerOf } from './print-word.ts';
+import { search, type SearchState } from './search/search.ts';
 import type { PlanProblem, PullPlan } from './types.ts';
 
 /** Units of work that stand for a millisecond: measured on one 2020s laptop-class core, then held fixed. */
@@ -34,17 +35,14 @@ export interface Planner {
  * @param options `units`: the work that will be given in all, when known; it shapes the search
  * @throws EngineError as `planPulls`
  */
-export function createPlanner(
-  problem: PlanProblem,
-  options: { seed: string | number; units?: number },
-): Planner {
+export function createPlanner(problem: PlanProblem, options: { seed: string | number; units?: number }): Planner {
   checkProblem(problem);
   const compiled = compile(problem);
   const print = printerOf(problem, compiled);
   const meter: Meter = { units: 0 };
   const random = randomFrom(`pullorder ${options.seed}`);
   const rounds = search(compiled, random, meter, Math.max(1e5, options.units ?? 4e6));
-  let standing: Standing | null = null;
+  let soFar: SearchState | null = null;
   let printed: { word: number[]; plan: Omit<PullPlan, 'bound'> } | null = null;
   let best: PullPlan | null = null;
   let done = false;
@@ -57,9 +55,9 @@ export function createPlanner(
       do {
         const next = rounds.next();
         if (next.done) done = true;
-        else standing = next.value;
+        else soFar = next.value;
       } while (!done && meter.units < until);
-      const { word, bound } = standing!;
+      const { word, bound } = defined(soFar);
       if (printed?.word !== word) {
         printed = { word, plan: print(word) };
         best = null;
@@ -67,7 +65,7 @@ export function createPlanner(
       if (best?.bound.mounts !== bound.mounts || best.bound.setUps !== bound.setUps) {
         best = { ...printed.plan, bound };
       }
-      return { best: best!, done };
+      return { best: defined(best), done };
     },
   };
 }
@@ -81,7 +79,9 @@ export function createPlanner(
 export function planPulls(problem: PlanProblem, options: PlanOptions): PullPlan {
   const { budgetMs, seed, now, onProgress, shouldStop } = (options ?? {}) as PlanOptions;
   if (!(typeof budgetMs === 'number' && budgetMs >= 0 && budgetMs < Infinity)) {
-    throw new EngineError('pullorder.budget', `The time to plan in is ${String(budgetMs)} ms: give a number, 0 or more.`, { path: ['budgetMs'] });
+    throw new EngineError('pullorder.budget', `The time to plan in is ${String(budgetMs)} ms: give a number, 0 or more.`, {
+      path: ['budgetMs'],
+    });
   }
   if (typeof seed !== 'string' && typeof seed !== 'number') {
     throw new EngineError('pullorder.seed', `The seed is ${String(seed)}: give a number or a text.`, { path: ['seed'] });

@@ -1,3 +1,4 @@
+import { defined, entryAt, i32, num } from '../base/at.ts';
 import { stepCost, unpackCost, type Compiled } from './model.ts';
 import type { PlanProblem, PullPlan } from './types.ts';
 
@@ -18,10 +19,10 @@ export function printerOf(problem: PlanProblem, compiled: Compiled): Printer {
     const missing = new Int32Array(sheet.pulls.length);
     const succs: number[][] = sheet.pulls.map(() => []);
     for (const [a, b] of sheet.overlaps) {
-      succs[a]!.push(b);
-      missing[b]!++;
+      entryAt(succs, a).push(b);
+      missing[b] = i32(missing, b) + 1;
     }
-    const kinds = sheet.pulls.map((p) => kindOf.get(JSON.stringify([p.screen, p.ink, p.offset ?? '']))!);
+    const kinds = sheet.pulls.map((p) => defined(kindOf.get(JSON.stringify([p.screen, p.ink, p.offset ?? '']))));
     return { missing, succs, kinds };
   });
   return (word) => {
@@ -29,21 +30,21 @@ export function printerOf(problem: PlanProblem, compiled: Compiled): Printer {
     const ready: [number, number][][] = names.map(() => []);
     const missing = sheets.map((sheet) => sheet.missing.slice());
     sheets.forEach(({ kinds }, s) => {
-      for (let p = 0; p < kinds.length; p++) if (missing[s]![p] === 0) ready[kinds[p]!]!.push([s, p]);
+      for (let p = 0; p < kinds.length; p++) if (entryAt(missing, s)[p] === 0) entryAt(ready, num(kinds, p)).push([s, p]);
     });
     const setUps: PullPlan['setUps'] = [];
     let last = -1;
     let cost = 0;
     for (const kind of word) {
-      const pulls = ready[kind]!;
+      const pulls = entryAt(ready, kind);
       if (pulls.length === 0) continue;
       ready[kind] = [];
       for (const [s, p] of pulls) {
-        const { succs, kinds } = sheets[s]!;
-        for (const next of succs[p]!) if (--missing[s]![next]! === 0) ready[kinds[next]!]!.push([s, next]);
+        const { succs, kinds } = entryAt(sheets, s);
+        for (const next of entryAt(succs, p)) if (--entryAt(missing, s)[next]! === 0) entryAt(ready, num(kinds, next)).push([s, next]);
       }
       pulls.sort((a, b) => a[0] - b[0] || a[1] - b[1]);
-      setUps.push({ ...names[kind]!, pulls });
+      setUps.push({ ...entryAt(names, kind), pulls });
       cost += stepCost(kindModel, last, kind);
       last = kind;
     }

@@ -3,7 +3,7 @@ export interface PlanPull {
   screen: string;
   ink: string;
   /** Any text that names the lay offset (and strokes); absent = ''. */
-  offset?: string;
+  offset?: string | undefined;
 }
 
 /** One sheet: its pulls first down first, and which positions [a, b], a < b, must keep their order. */
@@ -55,7 +55,7 @@ export interface VisitDays {
   /** Hours of press work a day, lunch not counted; more than 0, at most 24. */
   hoursPerDay: number;
   /** Minutes from the day's start to lunch, and its length; absent = no lunch. Ink dries meanwhile. */
-  lunch?: { fromMinute: number; minutes: number };
+  lunch?: { fromMinute: number; minutes: number } | undefined;
   /** Sheets that can lie wet at once; absent = as many as need be. */
   rackPlaces?: number;
   /** Press beds, each with a printer; absent = 1. */

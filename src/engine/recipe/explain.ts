@@ -23,11 +23,7 @@ function found(root: unknown, path: readonly PropertyKey[]): string {
   if (value === undefined) return 'nothing';
   if (value === null) return 'null';
   if (typeof value === 'number') return String(value);
-  const text = Array.isArray(value)
-    ? `a list of ${value.length}`
-    : typeof value === 'object'
-      ? 'an object'
-      : JSON.stringify(value);
+  const text = Array.isArray(value) ? `a list of ${value.length}` : typeof value === 'object' ? 'an object' : JSON.stringify(value);
   return text.length > MAX_SHOWN ? `${text.slice(0, MAX_SHOWN)}…` : text;
 }
 
@@ -59,12 +55,7 @@ function wanted(issue: z.core.$ZodIssue): string {
  * @param fileName named in the sentence
  * @param codePrefix `recipe` or `project`
  */
-export function explainIssues(
-  issues: readonly z.core.$ZodIssue[],
-  root: unknown,
-  fileName: string,
-  codePrefix: string,
-): Problem[] {
+export function explainIssues(issues: readonly z.core.$ZodIssue[], root: unknown, fileName: string, codePrefix: string): Problem[] {
   const issue = issues[0];
   if (issue === undefined) return [];
   const where = fieldName(issue.path);

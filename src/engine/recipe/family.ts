@@ -1,6 +1,7 @@
+import { entryAt } from '../base/at.ts';
 import type { Recipe } from './types.ts';
 
-type Kin = Pick<Recipe, 'id' | 'title' | 'parent'>;
+type Derived = Pick<Recipe, 'id' | 'title' | 'parent'>;
 
 /** A print and what became of it: recipes that come from one another. */
 export interface Family {
@@ -19,8 +20,8 @@ export interface Family {
  *   title counts
  * @returns in the order in which their first members are named
  */
-export function recipeFamilies(recipes: readonly Kin[]): Family[] {
-  const known = new Map<string, Kin>();
+export function recipeFamilies(recipes: readonly Derived[]): Family[] {
+  const known = new Map<string, Derived>();
   for (const recipe of recipes) if (!known.has(recipe.id)) known.set(recipe.id, recipe);
   const rootOf = (id: string): string => {
     const way = new Set([id]);
@@ -29,7 +30,7 @@ export function recipeFamilies(recipes: readonly Kin[]): Family[] {
       const parent = known.get(at)?.parent;
       // Files can be edited by hand, so parents can run in a ring: its least id stands for it.
       if (parent === undefined) return at;
-      if (way.has(parent)) return [...way].sort()[0]!;
+      if (way.has(parent)) return entryAt([...way].sort(), 0);
       way.add(parent);
       at = parent;
     }

@@ -1,4 +1,5 @@
-import type { KinKind } from '../explore/types.ts';
+import { defined, entryAt } from '../base/at.ts';
+import type { DerivedKind } from '../explore/types.ts';
 
 /** Generations of parents that are kept; those before are of no use to anyone. */
 export const MOST_GENERATIONS = 8;
@@ -10,9 +11,9 @@ export interface PrintLineage {
   /** Number on the wall, from 0. */
   index: number;
   /** How it came of other prints; absent on prints that come from the base stack. */
-  way?: KinKind;
+  way?: DerivedKind | undefined;
   /** One print, or two in their order; absent as `way`, and before the generations that are kept. */
-  parents?: PrintLineage[];
+  parents?: PrintLineage[] | undefined;
 }
 
 /** A lineage without the generations before those that are kept. */
@@ -29,9 +30,9 @@ export function printName({ seed, index, way, parents }: PrintLineage): string {
   if (parents === undefined || parents.length === 0) return `${number} of a wall found from earlier prints`;
   switch (way) {
     case 'nearer':
-      return `${number} of the prints near ${printName(parents[0]!)}`;
+      return `${number} of the prints near ${printName(entryAt(parents, 0))}`;
     case 'away':
-      return `${number} of the prints unlike ${printName(parents[0]!)}`;
+      return `${number} of the prints unlike ${printName(entryAt(parents, 0))}`;
     case 'between':
       return `${number} on the way from ${pairName(parents, 'to')}`;
     case 'cross':
@@ -45,9 +46,9 @@ export function lineageSentence(lineage: PrintLineage): string {
   if (way === undefined || parents === undefined || parents.length === 0) return `${capital(printName(lineage))}.`;
   switch (way) {
     case 'nearer':
-      return `Nearer to ${printName(parents[0]!)}.`;
+      return `Nearer to ${printName(entryAt(parents, 0))}.`;
     case 'away':
-      return `Away from ${printName(parents[0]!)}.`;
+      return `Away from ${printName(entryAt(parents, 0))}.`;
     case 'between':
       return `On the way from ${pairName(parents, 'to')}.`;
     case 'cross':
@@ -74,8 +75,10 @@ export function printTitle({ seed, index, way, parents }: PrintLineage): string 
 
 /** Two prints with a word between; one wall that both hang on is named once. */
 export function pairName([first, second]: readonly PrintLineage[], word: string): string {
-  if (second === undefined) return printName(first!);
-  return first!.seed === second.seed ? `no. ${first!.index + 1} ${word} ${printName(second)}` : `${printName(first!)} ${word} ${printName(second)}`;
+  if (second === undefined) return printName(defined(first));
+  return defined(first).seed === second.seed
+    ? `no. ${defined(first).index + 1} ${word} ${printName(second)}`
+    : `${printName(defined(first))} ${word} ${printName(second)}`;
 }
 
 function capital(text: string): string {

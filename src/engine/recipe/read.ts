@@ -25,23 +25,36 @@ export function readEnvelope(
     value: null,
     problems: [{ code, message: `${fileName}: ${message}`, where }],
   });
-  if (typeof text !== 'string') return refuse(`${what}.json`, `the file is not text; choose a ${what} file that was saved here.`, 'the file');
+  if (typeof text !== 'string')
+    return refuse(`${what}.json`, `the file is not text; choose a ${what} file that was saved here.`, 'the file');
   if (text.trim() === '') return refuse(`${what}.empty`, `the file is empty; choose a ${what} file that was saved here.`, 'the file');
   if (text.length > MAX_DOCUMENT_CHARS) {
-    return refuse(`${what}.huge`, `the file has ${text.length} characters, over the ${MAX_DOCUMENT_CHARS} that a ${what} may have; simplify its shapes.`, 'the file');
+    return refuse(
+      `${what}.huge`,
+      `the file has ${text.length} characters, over the ${MAX_DOCUMENT_CHARS} that a ${what} may have; simplify its shapes.`,
+      'the file',
+    );
   }
   let raw: unknown;
   try {
     raw = JSON.parse(text);
   } catch {
-    return refuse(`${what}.json`, `the file is not whole JSON; it may be cut off or of another kind, so export the ${what} again.`, 'the file');
+    return refuse(
+      `${what}.json`,
+      `the file is not whole JSON; it may be cut off or of another kind, so export the ${what} again.`,
+      'the file',
+    );
   }
   if (typeof raw !== 'object' || raw === null || !('format' in raw) || raw.format !== format) {
     return refuse(`${what}.format`, `the field "format" is not "${format}", so this is no ${what}; choose another file.`, 'format');
   }
   const version = 'version' in raw ? raw.version : undefined;
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1 || version > latest) {
-    return refuse(`${what}.version`, `the field "version" is ${JSON.stringify(version) ?? 'missing'}, but this program reads 1 to ${latest}; open it with a newer program or export it again.`, 'version');
+    return refuse(
+      `${what}.version`,
+      `the field "version" is ${JSON.stringify(version) ?? 'missing'}, but this program reads 1 to ${latest}; open it with a newer program or export it again.`,
+      'version',
+    );
   }
   return { value: { version, raw }, problems: [] };
 }

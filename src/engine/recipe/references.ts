@@ -40,9 +40,21 @@ function unknown(fileName: string, where: string, id: string, list: string): Pro
  */
 export function checkHolder(holder: Holder, fileName: string): Problem[] {
   const problems = [
-    ...doubles(fileName, 'shapes', holder.shapes.map((shape) => shape.id)),
-    ...doubles(fileName, 'screens', holder.screens.map((screen) => screen.id)),
-    ...doubles(fileName, 'inks', holder.inks.map((ink) => ink.id)),
+    ...doubles(
+      fileName,
+      'shapes',
+      holder.shapes.map((shape) => shape.id),
+    ),
+    ...doubles(
+      fileName,
+      'screens',
+      holder.screens.map((screen) => screen.id),
+    ),
+    ...doubles(
+      fileName,
+      'inks',
+      holder.inks.map((ink) => ink.id),
+    ),
   ];
   problems.push(...checkMixes(holder.inks, fileName));
   const shapes = new Set(holder.shapes.map((shape) => shape.id));
@@ -82,7 +94,11 @@ function checkMixes(inks: readonly Ink[], fileName: string): Problem[] {
  * @param list where the pulls stand in the file, for the sentence: `pulls` or `bench`
  */
 export function checkPulls(pulls: readonly Pull[], holder: Holder, list: string, fileName: string): Problem[] {
-  const problems = doubles(fileName, list, pulls.map((pull) => pull.id));
+  const problems = doubles(
+    fileName,
+    list,
+    pulls.map((pull) => pull.id),
+  );
   const screens = new Set(holder.screens.map((screen) => screen.id));
   const inks = new Set(holder.inks.map((ink) => ink.id));
   for (const [i, pull] of pulls.entries()) {

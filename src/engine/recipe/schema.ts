@@ -109,7 +109,14 @@ export const lineageSchema = lineageOf(MOST_GENERATIONS);
 function lineageOf(generations: number): z.ZodType<PrintLineage> {
   const own = { seed: z.string(), index: z.int().min(0), way: z.enum(['nearer', 'away', 'between', 'cross']).optional() };
   if (generations === 0) return z.object(own);
-  return z.object({ ...own, parents: z.array(lineageOf(generations - 1)).min(1).max(2).optional() });
+  return z.object({
+    ...own,
+    parents: z
+      .array(lineageOf(generations - 1))
+      .min(1)
+      .max(2)
+      .optional(),
+  });
 }
 
 /** A recipe of the present version. */

@@ -17,9 +17,9 @@ export interface Recipe {
   seed: string;
   index: number;
   /** Id of the recipe of which this is a sheet as it was really pulled, or a change; absent when it is of none. */
-  parent?: string;
+  parent?: string | undefined;
   /** Which prints it was found from on the wall; absent on stacks made by hand and in older recipes. */
-  lineage?: PrintLineage;
+  lineage?: PrintLineage | undefined;
   paper: Paper;
   strokeGain: number;
   /** Only those that the pulls use. */

@@ -1,5 +1,6 @@
 import { EngineError } from '../base/error.ts';
-import type { Drawer, Pull } from '../stack/types.ts';
+import type { Pull } from '../stack/types.ts';
+import type { Studio } from '../studio/studio.ts';
 import { cutLineage, type PrintLineage } from './lineage.ts';
 import { RECIPE_FORMAT, RECIPE_VERSION, type Recipe } from './types.ts';
 
@@ -29,20 +30,12 @@ function named<T extends { id: string }>(all: readonly T[], wanted: ReadonlySet<
  * @param pulls first down first, at least one
  * @throws EngineError 'recipe.missing' when a pull names what the drawer lacks, 'recipe.empty' without pulls
  */
-export function recipeOf(pulls: readonly Pull[], drawer: Drawer, head: RecipeHead): Recipe {
+export function recipeOf(pulls: readonly Pull[], drawer: Studio, head: RecipeHead): Recipe {
   if (pulls.length === 0) throw new EngineError('recipe.empty', 'A recipe needs at least one pull; add a screen to the stack first.');
   const screens = named(drawer.screens, new Set(pulls.map((pull) => pull.screen)), 'screens');
   const printed = named(drawer.inks, new Set(pulls.map((pull) => pull.ink)), 'inks');
-  const inks = named(
-    drawer.inks,
-    new Set(printed.flatMap((ink) => [ink.id, ...(ink.mix ?? []).map((part) => part.ink)])),
-    'inks',
-  );
-  const shapes = named(
-    drawer.shapes,
-    new Set(screens.flatMap((screen) => screen.placed.map((placed) => placed.shape))),
-    'shapes',
-  );
+  const inks = named(drawer.inks, new Set(printed.flatMap((ink) => [ink.id, ...(ink.mix ?? []).map((part) => part.ink)])), 'inks');
+  const shapes = named(drawer.shapes, new Set(screens.flatMap((screen) => screen.placed.map((placed) => placed.shape))), 'shapes');
   return structuredCloneJson({
     format: RECIPE_FORMAT,
     version: RECIPE_VERSION,
@@ -73,7 +66,7 @@ export function writeRecipe(recipe: Recipe): string {
 }
 
 /** The drawer that a recipe carries, to print or draw it from. */
-export function drawerOfRecipe(recipe: Recipe): Drawer {
+export function studioOfRecipe(recipe: Recipe): Studio {
   return {
     shapes: recipe.shapes,
     screens: recipe.screens,

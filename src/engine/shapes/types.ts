@@ -32,11 +32,11 @@ export interface Mesh {
   /** Thread diameter, µm. */
   threadUm: number;
   /** Fabric thickness, µm; absent = 1.55 thread diameters. */
-  fabricUm?: number;
+  fabricUm?: number | undefined;
   /** Open area as the maker states it, share 0–1. */
-  statedOpenArea?: number;
+  statedOpenArea?: number | undefined;
   /** Theoretical ink volume as the maker states it, cm³/m². */
-  statedVolumeCm3PerM2?: number;
+  statedVolumeCm3PerM2?: number | undefined;
 }
 
 /** A stencil: one or more placed shapes on a mesh. */

@@ -1,3 +1,4 @@
+import { entryAt, f64, num, u32 } from '../base/at.ts';
 import { encodeSrgb8 } from '../colour/encode.ts';
 import { labFromXyzD50 } from '../colour/lab.ts';
 import { LINEAR_SRGB_FROM_BANDS } from '../colour/srgb.ts';
@@ -27,7 +28,7 @@ const rgb = new Float64Array(3);
 const paperBands = new Float64Array(bandCount);
 const paperScale = new Float64Array(3);
 const XYZ_FROM_BANDS = Float64Array.from({ length: bandCount * 3 }, (_, i) =>
-  [WEIGHTS_D50.x, WEIGHTS_D50.y, WEIGHTS_D50.z][i % 3]![Math.floor(i / 3)]!,
+  num(entryAt([WEIGHTS_D50.x, WEIGHTS_D50.y, WEIGHTS_D50.z], i % 3), Math.floor(i / 3)),
 );
 // The colour of each group of the walk, cells' worth of buffers used for groups.
 const groupColours = createCellColours();
@@ -79,11 +80,11 @@ export function stateColours(
   fit(groupColours, walk.groups.capacity);
   out.length = layers.length + 1;
   for (let state = 0; state <= layers.length; state++) {
-    if (state > 0) walk.lay(map, layers[state - 1]!);
+    if (state > 0) walk.lay(map, entryAt(layers, state - 1));
     const { made, madeCount } = walk.groups;
     for (let i = 0; i < madeCount; i++) {
-      sumBands(walk.reflectance, made[i]! * bandCount);
-      setColour(groupColours, made[i]!, rgb, 0);
+      sumBands(walk.reflectance, u32(made, i) * bandCount);
+      setColour(groupColours, u32(made, i), rgb, 0);
     }
     const colours = (out[state] ??= createCellColours());
     fit(colours, map.cells);
@@ -106,7 +107,7 @@ export function cellLab(
 ): Float64Array {
   const sums = films.compute(map, layers, paperReflectance, XYZ_FROM_BANDS);
   for (let at = 0; at < map.cells * 3; at += 3) {
-    const lab = labFromXyzD50(sums[at]!, sums[at + 1]!, sums[at + 2]!);
+    const lab = labFromXyzD50(f64(sums, at), f64(sums, at + 1), f64(sums, at + 2));
     out[at] = lab[0];
     out[at + 1] = lab[1];
     out[at + 2] = lab[2];
@@ -122,17 +123,17 @@ export function packSrgb(r: number, g: number, b: number): number {
 /** Gives every cell the colour of its group. */
 function spreadGroups(groupOf: Uint32Array, out: CellColours): void {
   for (let cell = 0; cell < out.cells; cell++) {
-    const group = groupOf[cell]!;
-    out.packed[cell] = groupColours.packed[group]!;
-    for (let i = 0; i < 3; i++) out.linear[cell * 3 + i] = groupColours.linear[group * 3 + i]!;
+    const group = u32(groupOf, cell);
+    out.packed[cell] = u32(groupColours.packed, group);
+    for (let i = 0; i < 3; i++) out.linear[cell * 3 + i] = f64(groupColours.linear, group * 3 + i);
   }
 }
 
 /** The screen colour of a cell from its three sums. */
 function setColour(out: CellColours, cell: number, sums: Float64Array, from: number): void {
-  const r = clip(sums[from]! * paperScale[0]!);
-  const g = clip(sums[from + 1]! * paperScale[1]!);
-  const b = clip(sums[from + 2]! * paperScale[2]!);
+  const r = clip(f64(sums, from) * f64(paperScale, 0));
+  const g = clip(f64(sums, from + 1) * f64(paperScale, 1));
+  const b = clip(f64(sums, from + 2) * f64(paperScale, 2));
   const at = cell * 3;
   out.linear[at] = r;
   out.linear[at + 1] = g;
@@ -153,7 +154,7 @@ function setPaperScale(paper: ArrayLike<number>, relative: boolean): void {
   paperBands.set(paper);
   sumBands(paperBands, 0);
   // A paper that reflects no light of a channel gives nothing to be relative to.
-  for (let i = 0; i < 3; i++) if (rgb[i]! > 1e-9) paperScale[i] = 1 / rgb[i]!;
+  for (let i = 0; i < 3; i++) if (f64(rgb, i) > 1e-9) paperScale[i] = 1 / f64(rgb, i);
 }
 
 /** Linear sRGB of a reflectance, into `rgb`. */
@@ -162,10 +163,10 @@ function sumBands(bands: Float64Array, from: number): void {
   let g = 0;
   let b = 0;
   for (let band = 0, i = 0; band < bandCount; band++, i += 3) {
-    const value = bands[from + band]!;
-    r += value * rgbFromBands[i]!;
-    g += value * rgbFromBands[i + 1]!;
-    b += value * rgbFromBands[i + 2]!;
+    const value = f64(bands, from + band);
+    r += value * f64(rgbFromBands, i);
+    g += value * f64(rgbFromBands, i + 1);
+    b += value * f64(rgbFromBands, i + 2);
   }
   rgb[0] = r;
   rgb[1] = g;

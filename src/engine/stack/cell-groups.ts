@@ -1,3 +1,4 @@
+import { u32 } from '../base/at.ts';
 import type { CellMap } from './types.ts';
 
 /** Cells and what covers them, as in a CellMap. */
@@ -52,25 +53,25 @@ export class CellGroups {
     const mask = 1 << (bit & 31);
     let count = 0;
     for (let cell = 0, at = bit >> 5; cell < cells; cell++, at += words) {
-      if ((cover[at]! & mask) === 0) continue;
-      const group = of[cell]!;
-      let to = child[group]!;
+      if ((u32(cover, at) & mask) === 0) continue;
+      const group = u32(of, cell);
+      let to = u32(child, group);
       if (stamp[group] !== clock) {
-        to = this.freeCount > 0 ? free[--this.freeCount]! : this.groups++;
+        to = this.freeCount > 0 ? u32(free, --this.freeCount) : this.groups++;
         stamp[group] = clock;
         child[group] = to;
         size[to] = 0;
         made[count] = to;
         from[count++] = group;
       }
-      size[group]!--;
-      size[to]!++;
+      size[group] = u32(size, group) - 1;
+      size[to] = u32(size, to) + 1;
       of[cell] = to;
     }
     this.madeCount = count;
     // Not sooner: what an emptied group stood for is still needed to make the new one from.
     for (let i = 0; i < count; i++) {
-      const group = from[i]!;
+      const group = u32(from, i);
       if (size[group] === 0) free[this.freeCount++] = group;
     }
   }

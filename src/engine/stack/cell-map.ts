@@ -1,3 +1,4 @@
+import { entryAt, f64, i32, u32 } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
 import type { RowSpans } from '../geometry/row-crossings.ts';
 import { RowEvents } from './row-events.ts';
@@ -26,7 +27,7 @@ export function buildCellMap(placed: readonly PlacedSpans[], grid: RowGrid): Cel
 
 /** A copy that no builder writes to again, its arrays cut to length (for keeping or transferring). */
 export function copyCellMap(map: CellMap): CellMap {
-  const runs = map.rowStart[map.rows]!;
+  const runs = u32(map.rowStart, map.rows);
   return {
     ...map,
     cover: map.cover.slice(0, map.cells * map.words),
@@ -115,21 +116,21 @@ export class CellMapBuilder {
     const { events, now, zobrist } = this;
     events.count = 0;
     for (let bit = 0; bit < placed.length; bit++) {
-      const { spans, dxMm, rowShift } = placed[bit]!;
+      const { spans, dxMm, rowShift } = entryAt(placed, bit);
       const own = row - rowShift - spans.firstRow;
       if (own < 0 || own >= spans.rows) continue;
-      const end = spans.starts[own + 1]!;
-      let at = spans.starts[own]!;
+      const end = u32(spans.starts, own + 1);
+      let at = u32(spans.starts, own);
       if (events.count + end - at > events.x.length) events.fit(end - at);
       const eventX = events.x;
       const eventBit = events.bit;
       let count = events.count;
       const xMm = spans.xMm;
       for (; at < end; at++) {
-        const x = xMm[at]! + dxMm;
+        const x = f64(xMm, at) + dxMm;
         if (x <= 0) {
-          now[bit >> 5]! ^= 1 << (bit & 31);
-          hash ^= zobrist[bit]!;
+          now[bit >> 5] = u32(now, bit >> 5) ^ (1 << (bit & 31));
+          hash ^= i32(zobrist, bit);
         } else if (x < widthMm) {
           eventX[count] = x;
           eventBit[count++] = bit;
@@ -151,18 +152,18 @@ export class CellMapBuilder {
     let fromMm = 0;
     let at = 0;
     for (;;) {
-      const toMm = at < events ? eventX[at]! : widthMm;
+      const toMm = at < events ? f64(eventX, at) : widthMm;
       const cell = this.cellOf(hash);
       // A run of the cell before it is that run going on (two edges that cancelled out).
       if (run > firstRun && runCell[run - 1] === cell) run--;
       runCell[run] = cell;
       runEndMm[run++] = toMm;
-      map.areaMm2[cell]! += (toMm - fromMm) * rowHeightMm;
+      map.areaMm2[cell] = f64(map.areaMm2, cell) + (toMm - fromMm) * rowHeightMm;
       if (at === events) return run;
       do {
-        const bit = eventBit[at++]!;
-        now[bit >> 5]! ^= 1 << (bit & 31);
-        hash ^= zobrist[bit]!;
+        const bit = i32(eventBit, at++);
+        now[bit >> 5] = u32(now, bit >> 5) ^ (1 << (bit & 31));
+        hash ^= i32(zobrist, bit);
       } while (at < events && toMm === eventX[at]);
       fromMm = toMm;
     }
@@ -175,7 +176,7 @@ export class CellMapBuilder {
     const mask = this.slots.length - 1;
     let slot = hash & mask;
     for (;;) {
-      const cell = this.slots[slot]!;
+      const cell = i32(this.slots, slot);
       if (cell < 0) break;
       if (this.cellHash[cell] === hash) {
         let word = 0;
@@ -186,7 +187,7 @@ export class CellMapBuilder {
     }
     const cell = map.cells++;
     if (cell >= map.areaMm2.length) this.growCells();
-    for (let word = 0; word < words; word++) map.cover[cell * words + word] = now[word]!;
+    for (let word = 0; word < words; word++) map.cover[cell * words + word] = u32(now, word);
     map.areaMm2[cell] = 0;
     this.cellHash[cell] = hash;
     this.slots[slot] = cell;
@@ -221,8 +222,8 @@ export class CellMapBuilder {
     const slots = new Int32Array(this.slots.length * 2).fill(-1);
     const mask = slots.length - 1;
     for (let cell = 0; cell < this.map.cells; cell++) {
-      let slot = this.cellHash[cell]! & mask;
-      while (slots[slot]! >= 0) slot = (slot + 1) & mask;
+      let slot = i32(this.cellHash, cell) & mask;
+      while (i32(slots, slot) >= 0) slot = (slot + 1) & mask;
       slots[slot] = cell;
     }
     this.slots = slots;

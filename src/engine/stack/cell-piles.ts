@@ -1,5 +1,6 @@
-import type { Layer } from './layers.ts';
+import { entryAt, i32, u32 } from '../base/at.ts';
 import type { CoveredCells } from './cell-groups.ts';
+import type { Layer } from './layers.ts';
 
 /**
  * Cells by what covers them of some layers only: cells that agree in these share a pile. Piles are
@@ -22,7 +23,8 @@ export class CellPiles implements CoveredCells {
     const { mask, of, cover, slots } = this;
     const { words } = map;
     mask.fill(0);
-    for (let i = from; i < to; i++) mask[layers[i]!.bit >> 5]! |= 1 << (layers[i]!.bit & 31);
+    for (let i = from; i < to; i++)
+      mask[entryAt(layers, i).bit >> 5] = u32(mask, entryAt(layers, i).bit >> 5) | (1 << (entryAt(layers, i).bit & 31));
     slots.fill(-1);
     const slotMask = slots.length - 1;
     let piles = 0;
@@ -31,20 +33,20 @@ export class CellPiles implements CoveredCells {
       const next = piles * words;
       let hash = 0;
       for (let word = 0; word < words; word++) {
-        const kept = map.cover[at + word]! & mask[word]!;
+        const kept = u32(map.cover, at + word) & u32(mask, word);
         // Where the next new pile would be; overwritten when this one is known already.
         cover[next + word] = kept;
         hash = Math.imul(hash ^ kept, 0x9e3779b1);
         hash ^= hash >>> 15;
       }
       let slot = hash & slotMask;
-      let pile = slots[slot]!;
+      let pile = i32(slots, slot);
       while (pile >= 0) {
         let word = 0;
         while (word < words && cover[pile * words + word] === cover[next + word]) word++;
         if (word === words) break;
         slot = (slot + 1) & slotMask;
-        pile = slots[slot]!;
+        pile = i32(slots, slot);
       }
       if (pile < 0) slots[slot] = pile = piles++;
       of[cell] = pile;

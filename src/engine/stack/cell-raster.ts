@@ -1,3 +1,4 @@
+import { f64, i32, u32 } from '../base/at.ts';
 import type { CellMap } from './types.ts';
 
 /** A map as a small grid of cell numbers, for drawing by look-up. */
@@ -27,15 +28,15 @@ export function rasterCells(map: CellMap, columns: number): CellRaster {
   const cells: number[] = [];
   const mmPerColumn = map.widthMm / columns;
   for (let row = 0; row < map.rows; row++) {
-    let run = map.rowStart[row]!;
-    const last = map.rowStart[row + 1]! - 1;
+    let run = u32(map.rowStart, row);
+    const last = u32(map.rowStart, row + 1) - 1;
     for (let column = 0; column < columns; run++) {
       // A column is of the run that ends right of its middle; the last run goes to the edge.
-      const to = run === last ? columns : Math.min(columns, Math.ceil(map.runEndMm[run]! / mmPerColumn - 0.5));
+      const to = run === last ? columns : Math.min(columns, Math.ceil(f64(map.runEndMm, run) / mmPerColumn - 0.5));
       if (to <= column) continue;
-      const cell = map.runCell[run]!;
-      if (numberOf[cell]! < 0) numberOf[cell] = cells.push(cell) - 1;
-      indexes.fill(numberOf[cell]!, row * columns + column, row * columns + to);
+      const cell = u32(map.runCell, run);
+      if (i32(numberOf, cell) < 0) numberOf[cell] = cells.push(cell) - 1;
+      indexes.fill(i32(numberOf, cell), row * columns + column, row * columns + to);
       column = to;
     }
   }

@@ -1,3 +1,4 @@
+import { entryAt, f64, u32 } from '../base/at.ts';
 import { BANDS } from '../colour/weights.ts';
 import { CellGroups } from './cell-groups.ts';
 import type { CoveredCells } from './cell-groups.ts';
@@ -35,29 +36,24 @@ export class FilmSums {
    * @returns `sums`
    * @throws EngineError 'stack.bad-bands'
    */
-  compute(
-    map: CoveredCells,
-    layers: readonly Layer[],
-    paper: ArrayLike<number>,
-    weights: Float64Array,
-  ): Float64Array {
+  compute(map: CoveredCells, layers: readonly Layer[], paper: ArrayLike<number>, weights: Float64Array): Float64Array {
     const half = (layers.length + 1) >> 1;
     const { lowerPiles, lower, upperPiles, upper } = this;
     lowerPiles.gather(map, layers, 0, half);
     lower.start(lowerPiles, paper);
-    for (let i = 0; i < half; i++) lower.lay(lowerPiles, layers[i]!);
+    for (let i = 0; i < half; i++) lower.lay(lowerPiles, entryAt(layers, i));
     upperPiles.gather(map, layers, half, layers.length);
     this.startUpper();
-    for (let i = half; i < layers.length; i++) this.layUpper(layers[i]!);
+    for (let i = half; i < layers.length; i++) this.layUpper(entryAt(layers, i));
 
     if (this.sums.length < map.cells * 3) this.sums = new Float64Array(map.cells * 6);
     this.sortCells(map.cells);
     const { cellsByPile, films, sums } = this;
     const { reflectance } = lower;
     for (let i = 0; i < map.cells; i++) {
-      const cell = cellsByPile[i]!;
-      const ground = lower.groups.of[lowerPiles.of[cell]!]! * bandCount;
-      const film = upper.of[upperPiles.of[cell]!]! * 3 * bandCount;
+      const cell = u32(cellsByPile, i);
+      const ground = u32(lower.groups.of, u32(lowerPiles.of, cell)) * bandCount;
+      const film = u32(upper.of, u32(upperPiles.of, cell)) * 3 * bandCount;
       sumOver(reflectance, ground, films, film, weights, sums, cell * 3);
     }
     return sums;
@@ -72,9 +68,9 @@ export class FilmSums {
     }
     const { cellsByPile, pileEnd } = this;
     pileEnd.fill(0, 0, piles + 1);
-    for (let cell = 0; cell < cells; cell++) pileEnd[of[cell]! + 1]!++;
-    for (let pile = 1; pile < piles; pile++) pileEnd[pile]! += pileEnd[pile - 1]!;
-    for (let cell = 0; cell < cells; cell++) cellsByPile[pileEnd[of[cell]!]!++] = cell;
+    for (let cell = 0; cell < cells; cell++) pileEnd[u32(of, cell) + 1] = u32(pileEnd, u32(of, cell) + 1) + 1;
+    for (let pile = 1; pile < piles; pile++) pileEnd[pile] = u32(pileEnd, pile) + u32(pileEnd, pile - 1);
+    for (let cell = 0; cell < cells; cell++) cellsByPile[pileEnd[u32(of, cell)]!++] = cell;
   }
 
   private startUpper(): void {
@@ -95,18 +91,18 @@ export class FilmSums {
     this.upper.split(this.upperPiles, layer.bit);
     const { made, from, madeCount } = this.upper;
     const stride = 3 * bandCount;
-    for (let i = 0; i < madeCount; i++) layOnPile(this.films, from[i]! * stride, made[i]! * stride, r0, q);
+    for (let i = 0; i < madeCount; i++) layOnPile(this.films, u32(from, i) * stride, u32(made, i) * stride, r0, q);
   }
 }
 
 /** One film on a pile: [[q, r0], [−r0, 1]] · [[b, a], [−c, 1]], scaled so that the last entry is 1. */
 function layOnPile(piles: Float64Array, from: number, to: number, r0: Float64Array, q: Float64Array): void {
   for (let band = 0; band < bandCount; band++, from += 3, to += 3) {
-    const a = piles[from]!;
-    const b = piles[from + 1]!;
-    const c = piles[from + 2]!;
-    const over = r0[band]!;
-    const through = q[band]!;
+    const a = f64(piles, from);
+    const b = f64(piles, from + 1);
+    const c = f64(piles, from + 2);
+    const over = f64(r0, band);
+    const through = f64(q, band);
     const scale = 1 / (1 - over * a);
     piles[to] = (over + through * a) * scale;
     piles[to + 1] = (through * b - over * c) * scale;
@@ -128,11 +124,11 @@ function sumOver(
   let y = 0;
   let z = 0;
   for (let i = 0; i < 3 * bandCount; i += 3) {
-    const ground = bands[from++]!;
-    const value = (piles[pile + i]! + piles[pile + i + 1]! * ground) / (1 - piles[pile + i + 2]! * ground);
-    x += value * weights[i]!;
-    y += value * weights[i + 1]!;
-    z += value * weights[i + 2]!;
+    const ground = f64(bands, from++);
+    const value = (f64(piles, pile + i) + f64(piles, pile + i + 1) * ground) / (1 - f64(piles, pile + i + 2) * ground);
+    x += value * f64(weights, i);
+    y += value * f64(weights, i + 1);
+    z += value * f64(weights, i + 2);
   }
   sums[to] = x;
   sums[to + 1] = y;

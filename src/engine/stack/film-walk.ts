@@ -1,3 +1,4 @@
+import { f64, num, u32 } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
 import { BANDS } from '../colour/weights.ts';
 import { CellGroups } from './cell-groups.ts';
@@ -27,7 +28,7 @@ export class FilmWalk {
     this.groups.start(map);
     const values = this.groups.capacity * bandCount;
     if (this.reflectance.length < values) this.reflectance = new Float64Array(values);
-    for (let band = 0; band < bandCount; band++) this.reflectance[band] = paper[band]!;
+    for (let band = 0; band < bandCount; band++) this.reflectance[band] = num(paper, band);
   }
 
   /**
@@ -40,7 +41,7 @@ export class FilmWalk {
     this.groups.split(map, layer.bit);
     const { made, from, madeCount } = this.groups;
     for (let i = 0; i < madeCount; i++) {
-      layFilm(this.reflectance, from[i]! * bandCount, made[i]! * bandCount, r0, q);
+      layFilm(this.reflectance, u32(from, i) * bandCount, u32(made, i) * bandCount, r0, q);
     }
   }
 }
@@ -55,8 +56,8 @@ export function checkBands(bands: number): void {
 /** One film over one reflectance: R′ = (R0 + q R) / (1 − R0 R). Source: see ink/film.ts. */
 function layFilm(bands: Float64Array, from: number, to: number, r0: Float64Array, q: Float64Array): void {
   for (let band = 0; band < bandCount; band++) {
-    const ground = bands[from + band]!;
-    const over = r0[band]!;
-    bands[to + band] = (over + q[band]! * ground) / (1 - over * ground);
+    const ground = f64(bands, from + band);
+    const over = f64(r0, band);
+    bands[to + band] = (over + f64(q, band) * ground) / (1 - over * ground);
   }
 }

@@ -1,13 +1,15 @@
+import { entryAt, num } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
 import { BANDS } from '../colour/weights.ts';
-import { filmBands } from '../ink/film.ts';
-import type { FilmBands } from '../ink/film.ts';
-import { filmFactor } from '../ink/film-factor.ts';
+import { filmFactor } from '../ink/film/film-factor.ts';
+import { filmBands } from '../ink/film/film.ts';
+import type { FilmBands } from '../ink/film/film.ts';
 import type { Ink } from '../ink/types.ts';
 import type { Mesh } from '../shapes/types.ts';
+import type { Studio } from '../studio/studio.ts';
+import { unknownScreen } from '../studio/unknown-screen.ts';
 import { findBits } from './placement.ts';
-import type { Drawer, Pull, Stack } from './types.ts';
-import { unknownScreen } from './unknown-screen.ts';
+import type { Pull, Stack } from './types.ts';
 
 /** One pull as the colours see it. */
 export interface Layer {
@@ -32,22 +34,17 @@ const bits: number[] = [];
  *   'ink.bad-film'
  * A film is as thick as the strokes and the screen's mesh make it: see filmFactor.
  */
-export function stackLayers(
-  stack: Stack,
-  drawer: Drawer,
-  mapStack: Stack = stack,
-  out: Layer[] = [],
-): Layer[] {
+export function stackLayers(stack: Stack, drawer: Studio, mapStack: Stack = stack, out: Layer[] = []): Layer[] {
   const missing = findBits(stack, mapStack, bits);
-  if (missing >= 0) throw notInMap(stack.pulls[missing]!, missing);
+  if (missing >= 0) throw notInMap(entryAt(stack.pulls, missing), missing);
   for (let i = 0; i < stack.pulls.length; i++) {
-    const pull = stack.pulls[i]!;
+    const pull = entryAt(stack.pulls, i);
     const film = pullFilm(pull, i, drawer);
     const layer = out[i];
     if (layer === undefined) {
-      out[i] = { bit: bits[i]!, film };
+      out[i] = { bit: num(bits, i), film };
     } else {
-      layer.bit = bits[i]!;
+      layer.bit = num(bits, i);
       layer.film = film;
     }
   }
@@ -55,11 +52,11 @@ export function stackLayers(
   return out;
 }
 
-function pullFilm(pull: Pull, index: number, drawer: Drawer): FilmBands {
+function pullFilm(pull: Pull, index: number, drawer: Studio): FilmBands {
   let ink: Ink | undefined;
   for (let k = 0; k < drawer.inks.length; k++) {
-    if (drawer.inks[k]!.id === pull.ink) {
-      ink = drawer.inks[k]!;
+    if (entryAt(drawer.inks, k).id === pull.ink) {
+      ink = entryAt(drawer.inks, k);
       break;
     }
   }
@@ -73,9 +70,9 @@ function pullFilm(pull: Pull, index: number, drawer: Drawer): FilmBands {
   return inkFilm(ink, filmFactor(ink, meshOf(pull, index, drawer), pull.strokes, drawer.strokeGain));
 }
 
-function meshOf(pull: Pull, index: number, drawer: Drawer): Mesh {
+function meshOf(pull: Pull, index: number, drawer: Studio): Mesh {
   const { screens } = drawer;
-  for (let k = 0; k < screens.length; k++) if (screens[k]!.id === pull.screen) return screens[k]!.mesh;
+  for (let k = 0; k < screens.length; k++) if (entryAt(screens, k).id === pull.screen) return entryAt(screens, k).mesh;
   throw unknownScreen(pull, index);
 }
 
@@ -86,10 +83,7 @@ function inkFilm(ink: Ink, thickness: number): FilmBands {
   let film = films.get(thickness);
   if (film === undefined) {
     if (ink.kx.length !== BANDS) {
-      throw new EngineError(
-        'ink.bad-film',
-        `Ink '${ink.name}' has ${ink.kx.length} bands; ${BANDS} are needed.`,
-      );
+      throw new EngineError('ink.bad-film', `Ink '${ink.name}' has ${ink.kx.length} bands; ${BANDS} are needed.`);
     }
     film = filmBands(ink.kx, ink.sx, thickness);
     films.set(thickness, film);

@@ -1,3 +1,4 @@
+import { f64, u32 } from '../base/at.ts';
 import type { CellMap } from './types.ts';
 
 /**
@@ -7,23 +8,20 @@ import type { CellMap } from './types.ts';
  *   [a · screens + a] is a's own area on the sheet
  * Exact for the map: its rows are as fine as its grid. Cost O(cells × covering pairs).
  */
-export function pairOverlapAreas(
-  map: CellMap,
-  out: Float64Array = new Float64Array(map.screens * map.screens),
-): Float64Array {
+export function pairOverlapAreas(map: CellMap, out: Float64Array = new Float64Array(map.screens * map.screens)): Float64Array {
   const { screens, words, cells, cover, areaMm2 } = map;
   out.fill(0, 0, screens * screens);
   if (bits.length < screens) bits = new Uint32Array(screens * 2);
   for (let cell = 1; cell < cells; cell++) {
     const count = listBits(cover, cell * words, words);
-    const area = areaMm2[cell]!;
+    const area = f64(areaMm2, cell);
     for (let i = 0; i < count; i++) {
-      const row = bits[i]! * screens;
-      for (let k = i; k < count; k++) out[row + bits[k]!]! += area;
+      const row = u32(bits, i) * screens;
+      for (let k = i; k < count; k++) out[row + u32(bits, k)] = f64(out, row + u32(bits, k)) + area;
     }
   }
   for (let a = 0; a < screens; a++) {
-    for (let b = 0; b < a; b++) out[a * screens + b] = out[b * screens + a]!;
+    for (let b = 0; b < a; b++) out[a * screens + b] = f64(out, b * screens + a);
   }
   return out;
 }
@@ -34,7 +32,7 @@ let bits = new Uint32Array(64);
 function listBits(cover: Uint32Array, from: number, words: number): number {
   let count = 0;
   for (let word = 0; word < words; word++) {
-    let rest = cover[from + word]!;
+    let rest = u32(cover, from + word);
     while (rest !== 0) {
       const low = rest & -rest;
       bits[count++] = (word << 5) + 31 - Math.clz32(low);

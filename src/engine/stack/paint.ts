@@ -1,3 +1,4 @@
+import { f64, u32, u8 } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
 import { encodeSrgb8 } from '../colour/encode.ts';
 import type { CellColours } from './appearance.ts';
@@ -26,10 +27,7 @@ export function paintThumbnail<Pixels extends Uint8ClampedArray | Uint32Array>(
 ): Pixels {
   const pixels = out instanceof Uint32Array ? out : wordsOf(out);
   if (!(widthPx >= 1) || !Number.isInteger(widthPx) || pixels.length < widthPx * map.rows) {
-    throw new EngineError(
-      'stack.bad-picture',
-      `A picture of ${widthPx} × ${map.rows} pixels does not fit into ${pixels.length} pixels.`,
-    );
+    throw new EngineError('stack.bad-picture', `A picture of ${widthPx} × ${map.rows} pixels does not fit into ${pixels.length} pixels.`);
   }
   paintRows(map, colours, widthPx, pixels);
   return out;
@@ -41,26 +39,26 @@ function paintRows(map: CellMap, colours: CellColours, widthPx: number, pixels: 
   const pxPerMm = widthPx / map.widthMm;
   for (let row = 0; row < rows; row++) {
     const base = row * widthPx;
-    const end = rowStart[row + 1]!;
+    const end = u32(rowStart, row + 1);
     let from = 0;
     let px = 0;
     let r = 0;
     let g = 0;
     let b = 0;
-    for (let run = rowStart[row]!; run < end; run++) {
-      const to = run + 1 === end ? widthPx : runEndMm[run]! * pxPerMm;
-      const cell = runCell[run]!;
+    for (let run = u32(rowStart, row); run < end; run++) {
+      const to = run + 1 === end ? widthPx : f64(runEndMm, run) * pxPerMm;
+      const cell = u32(runCell, run);
       const last = to | 0;
       if (px < last) {
         if (from > px) {
           const share = px + 1 - from;
           pixels[base + px++] = packBlend(
-            r + share * linear[cell * 3]!,
-            g + share * linear[cell * 3 + 1]!,
-            b + share * linear[cell * 3 + 2]!,
+            r + share * f64(linear, cell * 3),
+            g + share * f64(linear, cell * 3 + 1),
+            b + share * f64(linear, cell * 3 + 2),
           );
         }
-        const word = packed[cell]!;
+        const word = u32(packed, cell);
         while (px < last) pixels[base + px++] = word;
         from = px;
         r = 0;
@@ -69,9 +67,9 @@ function paintRows(map: CellMap, colours: CellColours, widthPx: number, pixels: 
       }
       if (to > from) {
         const share = to - from;
-        r += share * linear[cell * 3]!;
-        g += share * linear[cell * 3 + 1]!;
-        b += share * linear[cell * 3 + 2]!;
+        r += share * f64(linear, cell * 3);
+        g += share * f64(linear, cell * 3 + 1);
+        b += share * f64(linear, cell * 3 + 2);
         from = to;
       }
     }
@@ -80,12 +78,7 @@ function paintRows(map: CellMap, colours: CellColours, widthPx: number, pixels: 
 
 /** As CellColours packs it; r, g and b are shares of colours in 0–1 that sum to at most 1, but for dust. */
 function packBlend(r: number, g: number, b: number): number {
-  return (
-    0xff000000 |
-    (BLEND_CODE[(b * STEPS) | 0]! << 16) |
-    (BLEND_CODE[(g * STEPS) | 0]! << 8) |
-    BLEND_CODE[(r * STEPS) | 0]!
-  );
+  return 0xff000000 | (u8(BLEND_CODE, (b * STEPS) | 0) << 16) | (u8(BLEND_CODE, (g * STEPS) | 0) << 8) | u8(BLEND_CODE, (r * STEPS) | 0);
 }
 
 function wordsOf(bytes: Uint8ClampedArray): Uint32Array {

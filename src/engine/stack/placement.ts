@@ -1,11 +1,10 @@
+import { entryAt } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
 import type { Pull, Stack } from './types.ts';
 
 /** Whether two pulls print the same area: the same screen at the same lay. */
 export function samePlacement(a: Pull, b: Pull): boolean {
-  return (
-    a.screen === b.screen && a.dxMm === b.dxMm && a.dyMm === b.dyMm && a.turnDeg === b.turnDeg
-  );
+  return a.screen === b.screen && a.dxMm === b.dxMm && a.dyMm === b.dyMm && a.turnDeg === b.turnDeg;
 }
 
 /**
@@ -20,10 +19,10 @@ export function findBits(stack: Stack, mapStack: Stack, out: number[]): number {
   const held = mapStack.pulls;
   out.length = pulls.length;
   for (let i = 0; i < pulls.length; i++) {
-    const pull = pulls[i]!;
-    let bit = held[i] !== undefined && held[i]!.id === pull.id ? i : -1;
-    for (let k = 0; bit < 0 && k < held.length; k++) if (held[k]!.id === pull.id) bit = k;
-    if (bit < 0 || !samePlacement(pull, held[bit]!)) return i;
+    const pull = entryAt(pulls, i);
+    let bit = held[i] !== undefined && entryAt(held, i).id === pull.id ? i : -1;
+    for (let k = 0; bit < 0 && k < held.length; k++) if (entryAt(held, k).id === pull.id) bit = k;
+    if (bit < 0 || !samePlacement(pull, entryAt(held, bit))) return i;
     out[i] = bit;
   }
   return -1;
@@ -44,11 +43,9 @@ export function placementKey(stack: Stack): string {
 export function checkLay(pull: Pull, index: number): void {
   for (const field of ['dxMm', 'dyMm', 'turnDeg'] as const) {
     if (!Number.isFinite(pull[field])) {
-      throw new EngineError(
-        'stack.bad-lay',
-        `Pull ${index + 1} has ${field} = ${pull[field]}; a lay needs a finite number.`,
-        { path: ['pulls', index, field] },
-      );
+      throw new EngineError('stack.bad-lay', `Pull ${index + 1} has ${field} = ${pull[field]}; a lay needs a finite number.`, {
+        path: ['pulls', index, field],
+      });
     }
   }
 }

@@ -1,3 +1,5 @@
+import { f64, i32, u32 } from '../base/at.ts';
+
 /** Up to so many events are sorted as they are. */
 const FEW = 20;
 /** Up to so many, sorted into buckets, are finished by one insertion sort. */
@@ -45,7 +47,7 @@ export class RowEvents {
     }
     let from = 0;
     for (let bucket = 0; bucket < buckets; bucket++) {
-      const to = this.bucketEnd[bucket]!;
+      const to = u32(this.bucketEnd, bucket);
       if (to - from > 1) sortRange(this.x, this.bit, from, to);
       from = to;
     }
@@ -57,16 +59,16 @@ export class RowEvents {
     const last = buckets - 1;
     bucketEnd.fill(0, 0, buckets + 1);
     for (let i = 0; i < count; i++) {
-      const bucket = (x[i]! * scale) | 0;
-      bucketEnd[(bucket < last ? bucket : last) + 1]!++;
+      const bucket = (f64(x, i) * scale) | 0;
+      bucketEnd[(bucket < last ? bucket : last) + 1] = u32(bucketEnd, (bucket < last ? bucket : last) + 1) + 1;
     }
-    for (let bucket = 1; bucket < buckets; bucket++) bucketEnd[bucket]! += bucketEnd[bucket - 1]!;
+    for (let bucket = 1; bucket < buckets; bucket++) bucketEnd[bucket] = u32(bucketEnd, bucket) + u32(bucketEnd, bucket - 1);
     for (let i = 0; i < count; i++) {
-      const value = x[i]!;
+      const value = f64(x, i);
       const bucket = (value * scale) | 0;
       const at = bucketEnd[bucket < last ? bucket : last]!++;
       otherX[at] = value;
-      otherBit[at] = bit[i]!;
+      otherBit[at] = i32(bit, i);
     }
     this.x = otherX;
     this.bit = otherBit;
@@ -81,15 +83,15 @@ function sortRange(x: Float64Array, bit: Int32Array, from: number, to: number): 
   if (to - from > SOME) while (gap < (to - from) / 9) gap = 3 * gap + 1;
   for (; gap > 0; gap = (gap - 1) / 3) {
     for (let i = from + gap; i < to; i++) {
-      const value = x[i]!;
+      const value = f64(x, i);
       let j = i - gap;
-      if (x[j]! <= value) continue;
-      const turned = bit[i]!;
+      if (f64(x, j) <= value) continue;
+      const turned = i32(bit, i);
       do {
-        x[j + gap] = x[j]!;
-        bit[j + gap] = bit[j]!;
+        x[j + gap] = f64(x, j);
+        bit[j + gap] = i32(bit, j);
         j -= gap;
-      } while (j >= from && x[j]! > value);
+      } while (j >= from && f64(x, j) > value);
       x[j + gap] = value;
       bit[j + gap] = turned;
     }

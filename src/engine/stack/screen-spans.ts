@@ -1,13 +1,15 @@
+import { entryAt } from '../base/at.ts';
 import { rowSpans } from '../geometry/row-crossings.ts';
 import type { RowSpans } from '../geometry/row-crossings.ts';
 import type { Box } from '../geometry/types.ts';
-import { screenOutline, screenRings } from '../shapes/placed.ts';
-import type { SheetOutline } from '../shapes/placed.ts';
+import { screenOutline, screenRings } from '../shapes/place/placed.ts';
+import type { SheetOutline } from '../shapes/place/placed.ts';
 import type { Screen, Shape } from '../shapes/types.ts';
+import type { Studio } from '../studio/studio.ts';
+import { unknownScreen } from '../studio/unknown-screen.ts';
 import type { PlacedSpans } from './cell-map.ts';
 import { checkLay } from './placement.ts';
-import type { Drawer, Pull, RowGrid, Stack } from './types.ts';
-import { unknownScreen } from './unknown-screen.ts';
+import type { Pull, RowGrid, Stack } from './types.ts';
 
 /** When the kept spans hold more values than this (about 64 MB), all are dropped and begun anew. */
 const MAX_KEPT_VALUES = 8_000_000;
@@ -24,7 +26,7 @@ interface TurnedScreen {
  * The placed screens of a stack as row spans, scanned anew.
  * @throws EngineError 'stack.unknown-screen', 'stack.bad-lay', 'screen.unknown-shape'
  */
-export function placedSpans(stack: Stack, drawer: Drawer, grid: RowGrid): PlacedSpans[] {
+export function placedSpans(stack: Stack, drawer: Studio, grid: RowGrid): PlacedSpans[] {
   return new SpanCache(drawer).place(stack, grid);
 }
 
@@ -40,7 +42,7 @@ export class SpanCache {
   private readonly turned = new Map<string, Map<number, TurnedScreen>>();
   private keptValues = 0;
 
-  constructor(drawer: Drawer) {
+  constructor(drawer: Studio) {
     this.shapes = drawer.shapes;
     this.screenList = drawer.screens;
     this.paper = { widthMm: drawer.paper.widthMm, heightMm: drawer.paper.heightMm };
@@ -48,7 +50,7 @@ export class SpanCache {
   }
 
   /** Whether this cache holds for a drawer: the same shapes, screens and sheet; inks may differ. */
-  serves(drawer: Drawer): boolean {
+  serves(drawer: Studio): boolean {
     return (
       drawer.shapes === this.shapes &&
       drawer.screens === this.screenList &&
@@ -68,7 +70,7 @@ export class SpanCache {
     const rowHeightMm = grid.heightMm / grid.rows;
     const { pulls } = stack;
     for (let i = 0; i < pulls.length; i++) {
-      const pull = pulls[i]!;
+      const pull = entryAt(pulls, i);
       const screen = this.turnedScreen(pull, i);
       const rowShift = Math.floor(pull.dyMm / rowHeightMm);
       const phase = Math.round((pull.dyMm - rowShift * rowHeightMm) * PHASE_STEPS_PER_MM);

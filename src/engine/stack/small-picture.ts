@@ -1,3 +1,5 @@
+import { f64, num, u32 } from '../base/at.ts';
+
 /** A print so small that it is seen from far: a colour for each of a few fields of its sheet. */
 export interface SmallPicture {
   columns: number;
@@ -23,7 +25,7 @@ export function smallPicture(
   const rows = Math.max(1, Math.round(map.rows / times));
   const squares = new Uint32Array(colours.length * 3);
   for (let i = 0; i < colours.length; i++) {
-    for (let channel = 0; channel < 3; channel++) squares[i * 3 + channel] = ((colours[i]! >> (8 * channel)) & 255) ** 2;
+    for (let channel = 0; channel < 3; channel++) squares[i * 3 + channel] = ((num(colours, i) >> (8 * channel)) & 255) ** 2;
   }
   /** The first column after each field. */
   const ends = Uint32Array.from({ length: columns }, (_, field) => Math.ceil(((field + 1) * map.columns) / columns));
@@ -33,24 +35,24 @@ export function smallPicture(
     const first = row * map.columns;
     for (let field = 0, column = 0; field < columns; field++) {
       const at = (band + field) * 4;
-      const end = ends[field]!;
+      const end = u32(ends, field);
       // Most neighbours are of one cell.
       while (column < end) {
         const from = column;
-        const cell = map.cells[first + column]!;
+        const cell = num(map.cells, first + column);
         do column++;
         while (column < end && map.cells[first + column] === cell);
         const count = column - from;
-        sums[at]! += count * squares[cell * 3]!;
-        sums[at + 1]! += count * squares[cell * 3 + 1]!;
-        sums[at + 2]! += count * squares[cell * 3 + 2]!;
-        sums[at + 3]! += count;
+        sums[at] = f64(sums, at) + count * u32(squares, cell * 3);
+        sums[at + 1] = f64(sums, at + 1) + count * u32(squares, cell * 3 + 1);
+        sums[at + 2] = f64(sums, at + 2) + count * u32(squares, cell * 3 + 2);
+        sums[at + 3] = f64(sums, at + 3) + count;
       }
     }
   }
   const words = new Uint32Array(columns * rows);
   for (let field = 0; field < words.length; field++) {
-    const code = (channel: number): number => Math.round(Math.sqrt(sums[field * 4 + channel]! / sums[field * 4 + 3]!));
+    const code = (channel: number): number => Math.round(Math.sqrt(f64(sums, field * 4 + channel) / f64(sums, field * 4 + 3)));
     words[field] = (0xff000000 | (code(2) << 16) | (code(1) << 8) | code(0)) >>> 0;
   }
   return { columns, rows, words };

@@ -1,6 +1,3 @@
-import type { Ink, Paper } from '../ink/types.ts';
-import type { Screen, Shape } from '../shapes/types.ts';
-
 /** One impression of one screen in one ink on one sheet. */
 export interface Pull {
   /** Unique within its stack; kept when the pull moves. */
@@ -20,19 +17,6 @@ export interface Pull {
 /** The pulls of one sheet, first down first. */
 export interface Stack {
   pulls: readonly Pull[];
-}
-
-/** All that a stack is printed from. */
-export interface Drawer {
-  shapes: readonly Shape[];
-  screens: readonly Screen[];
-  inks: readonly Ink[];
-  paper: Paper;
-  /**
-   * How much film each stroke after the first adds, as a share of the first.
-   * In pure theory 1 (two strokes = twice the film); in practice less: 0.2–0.6, from memory.
-   */
-  strokeGain: number;
 }
 
 /** The sheet cut into rows; each row's crossings are taken at its middle. */

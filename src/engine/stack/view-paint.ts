@@ -1,3 +1,4 @@
+import { f64, u32 } from '../base/at.ts';
 import { encodeSrgb8 } from '../colour/encode.ts';
 import type { Box } from '../geometry/types.ts';
 import { packSrgb } from './appearance.ts';
@@ -54,35 +55,27 @@ export function paintBox(
 }
 
 /** Adds one row of the map, clipped to the sheet, to the changes. */
-function addRow(
-  map: CellMap,
-  linear: Float64Array,
-  row: number,
-  pxPerMm: number,
-  leftPx: number,
-  rightPx: number,
-  weight: number,
-): void {
+function addRow(map: CellMap, linear: Float64Array, row: number, pxPerMm: number, leftPx: number, rightPx: number, weight: number): void {
   const { runEndMm, runCell } = map;
-  const end = map.rowStart[row + 1]!;
-  let run = map.rowStart[row]!;
-  while (run + 1 < end && runEndMm[run]! * pxPerMm <= leftPx) run++;
+  const end = u32(map.rowStart, row + 1);
+  let run = u32(map.rowStart, row);
+  while (run + 1 < end && f64(runEndMm, run) * pxPerMm <= leftPx) run++;
   let r = 0;
   let g = 0;
   let b = 0;
   let atPx = leftPx;
   let cover = weight;
   for (; run < end; run++) {
-    const at = runCell[run]! * 3;
-    const toR = linear[at]! * weight;
-    const toG = linear[at + 1]! * weight;
-    const toB = linear[at + 2]! * weight;
+    const at = u32(runCell, run) * 3;
+    const toR = f64(linear, at) * weight;
+    const toG = f64(linear, at + 1) * weight;
+    const toB = f64(linear, at + 2) * weight;
     addChange(atPx, toR - r, toG - g, toB - b, cover);
     cover = 0;
     r = toR;
     g = toG;
     b = toB;
-    atPx = run + 1 === end ? rightPx : runEndMm[run]! * pxPerMm;
+    atPx = run + 1 === end ? rightPx : f64(runEndMm, run) * pxPerMm;
     if (atPx >= rightPx) break;
   }
   addChange(rightPx, -r, -g, -b, -weight);
@@ -93,14 +86,14 @@ function addChange(atPx: number, r: number, g: number, b: number, cover: number)
   const share = px + 1 - atPx;
   const rest = atPx - px;
   const at = px * 4;
-  change[at]! += r * share;
-  change[at + 1]! += g * share;
-  change[at + 2]! += b * share;
-  change[at + 3]! += cover * share;
-  change[at + 4]! += r * rest;
-  change[at + 5]! += g * rest;
-  change[at + 6]! += b * rest;
-  change[at + 7]! += cover * rest;
+  change[at] = f64(change, at) + r * share;
+  change[at + 1] = f64(change, at + 1) + g * share;
+  change[at + 2] = f64(change, at + 2) + b * share;
+  change[at + 3] = f64(change, at + 3) + cover * share;
+  change[at + 4] = f64(change, at + 4) + r * rest;
+  change[at + 5] = f64(change, at + 5) + g * rest;
+  change[at + 6] = f64(change, at + 6) + b * rest;
+  change[at + 7] = f64(change, at + 7) + cover * rest;
   touched[px] = 1;
   touched[px + 1] = 1;
 }
@@ -116,10 +109,10 @@ function sumRow(pixels: Uint32Array, base: number, widthPx: number): void {
     if (touched[px] !== 0) {
       touched[px] = 0;
       const at = px * 4;
-      r += change[at]!;
-      g += change[at + 1]!;
-      b += change[at + 2]!;
-      cover += change[at + 3]!;
+      r += f64(change, at);
+      g += f64(change, at + 1);
+      b += f64(change, at + 2);
+      cover += f64(change, at + 3);
       change[at] = 0;
       change[at + 1] = 0;
       change[at + 2] = 0;
@@ -139,7 +132,5 @@ function packCovered(r: number, g: number, b: number, cover: number): number {
   if (cover < 1e-6) return 0;
   if (cover > 1 - 1e-6) return pack(r, g, b);
   const alpha = Math.round(cover * 255) << 24;
-  return (
-    (alpha | (encodeSrgb8(b / cover) << 16) | (encodeSrgb8(g / cover) << 8) | encodeSrgb8(r / cover)) >>> 0
-  );
+  return (alpha | (encodeSrgb8(b / cover) << 16) | (encodeSrgb8(g / cover) << 8) | encodeSrgb8(r / cover)) >>> 0;
 }

@@ -1,5 +1,7 @@
+import { defined } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
 import type { Box } from '../geometry/types.ts';
+import type { Studio } from '../studio/studio.ts';
 import { colourCells, createCellColours } from './appearance.ts';
 import type { CellColours } from './appearance.ts';
 import { CellMapBuilder } from './cell-map.ts';
@@ -7,7 +9,7 @@ import { stackLayers } from './layers.ts';
 import type { Layer } from './layers.ts';
 import { findBits } from './placement.ts';
 import { SpanCache } from './screen-spans.ts';
-import type { CellMap, Drawer, Stack } from './types.ts';
+import type { CellMap, Stack } from './types.ts';
 import { paintBox } from './view-paint.ts';
 
 /** A part of the sheet as a picture. */
@@ -15,11 +17,11 @@ export interface View extends Box {
   widthPx: number;
   heightPx: number;
   /** Rows of crossings a pixel row; 4 when left out. */
-  subRows?: number;
+  subRows?: number | undefined;
   /** Shows the paper as white; true when left out. */
-  relative?: boolean;
+  relative?: boolean | undefined;
   /** Paints the state after so many pulls; all when left out. */
-  upToPull?: number;
+  upToPull?: number | undefined;
 }
 
 /** A picture above this is refused: 200 million pixels. */
@@ -47,22 +49,17 @@ export class ViewCache {
  * @returns RGBA bytes, row by row, not premultiplied, a new array
  * @throws EngineError 'stack.bad-view', and what `stackLayers` and `SpanCache` throw
  */
-export function paintView(
-  drawer: Drawer,
-  stack: Stack,
-  view: View,
-  cache: ViewCache = new ViewCache(),
-): Uint8ClampedArray<ArrayBuffer> {
+export function paintView(drawer: Studio, stack: Stack, view: View, cache: ViewCache = new ViewCache()): Uint8ClampedArray<ArrayBuffer> {
   checkView(view);
   const map = viewMap(drawer, stack, view, cache);
-  const layers = stackLayers(stack, drawer, cache.mapStack!, cache.layers);
+  const layers = stackLayers(stack, drawer, defined(cache.mapStack), cache.layers);
   if (view.upToPull !== undefined) layers.length = Math.max(0, Math.min(layers.length, view.upToPull));
   colourCells(map, layers, drawer.paper.reflectance, cache.colours, view.relative ?? true);
   return paintBox(map, cache.colours, view, drawer.paper);
 }
 
 /** The map of the view, from the cache when its view and placed screens are still the same. */
-function viewMap(drawer: Drawer, stack: Stack, view: View, cache: ViewCache): CellMap {
+function viewMap(drawer: Studio, stack: Stack, view: View, cache: ViewCache): CellMap {
   if (cache.spans === null || !cache.spans.serves(drawer)) {
     cache.spans = new SpanCache(drawer);
     cache.map = null;
@@ -70,10 +67,10 @@ function viewMap(drawer: Drawer, stack: Stack, view: View, cache: ViewCache): Ce
   const rows = view.heightPx * (view.subRows ?? 4);
   const held =
     cache.map !== null &&
-    sameBox(cache.view!, view) &&
+    sameBox(defined(cache.view), view) &&
     cache.map.rows === rows &&
-    findBits(stack, cache.mapStack!, cache.bits) < 0;
-  if (held) return cache.map!;
+    findBits(stack, defined(cache.mapStack), cache.bits) < 0;
+  if (held) return defined(cache.map);
   cache.map = null;
   const placed = cache.spans.placeInBox(stack, view, rows);
   const map = cache.builder.build(placed, { widthMm: view.widthMm, heightMm: view.heightMm, rows });

@@ -11,7 +11,12 @@ describe('readoutWords', () => {
   it('should say where one points, edges of the sheet included', () => {
     expect(readoutWords(sheet, 3, null, null)).toBe('Sheet 500 × 700 mm');
     expect(readoutWords(sheet, 3, null, { xMm: 0, yMm: 700 })).toBe('0.0 mm right, 700.0 mm down');
-    for (const off of [{ xMm: -0.1, yMm: 5 }, { xMm: 5, yMm: -0.1 }, { xMm: 500.1, yMm: 5 }, { xMm: 5, yMm: 700.1 }]) {
+    for (const off of [
+      { xMm: -0.1, yMm: 5 },
+      { xMm: 5, yMm: -0.1 },
+      { xMm: 500.1, yMm: 5 },
+      { xMm: 5, yMm: 700.1 },
+    ]) {
       expect(readoutWords(sheet, 3, null, off)).toBe('Off the sheet');
     }
   });

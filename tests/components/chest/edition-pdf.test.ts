@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { editionPdf } from '../../../src/components/chest/edition-pdf.ts';
 import { countFacts, datesOf, markRows, rangeOf } from '../../../src/components/chest/edition-words.ts';
-import { type Edition, newEdition } from '../../../src/engine/log/edition.ts';
-import { editionRecord } from '../../../src/engine/log/edition-sheets.ts';
+import { editionPdf } from '../../../src/components/output/edition-pdf.ts';
+import { editionRecord } from '../../../src/engine/log/edition/edition-sheets.ts';
+import { type Edition, newEdition } from '../../../src/engine/log/edition/edition.ts';
 import type { LogEvent, VisitHead } from '../../../src/engine/log/types.ts';
 import { recipeOf } from '../../../src/engine/recipe/write.ts';
 import { pageFonts as fonts } from '../../helpers/page-fonts.ts';
@@ -10,18 +10,54 @@ import { pdfPages } from '../../helpers/pdf-text.ts';
 import { smallProject } from '../../helpers/small-project.ts';
 
 const { bench, drawer } = smallProject();
-const inks = drawer.inks.map((ink) => (ink.id === 'rust' ? { ...ink, mix: [{ ink: 'tar', parts: 1 }, { ink: 'clay', parts: 3 }] } : ink));
-const recipe = recipeOf(bench.map((pull, i) => (i === 1 ? { ...pull, dxMm: -1.5, strokes: 2 } : pull)), { ...drawer, inks }, { id: 'a', title: 'Odpływ' });
+const inks = drawer.inks.map((ink) =>
+  ink.id === 'rust'
+    ? {
+        ...ink,
+        mix: [
+          { ink: 'tar', parts: 1 },
+          { ink: 'clay', parts: 3 },
+        ],
+      }
+    : ink,
+);
+const recipe = recipeOf(
+  bench.map((pull, i) => (i === 1 ? { ...pull, dxMm: -1.5, strokes: 2 } : pull)),
+  { ...drawer, inks },
+  { id: 'a', title: 'Odpływ' },
+);
 const edition: Edition = {
   ...newEdition(recipe),
   counts: { impressions: 3, ap: 1, pp: 0, hc: 0, bat: true, variable: false },
-  words: { artist: 'Łucja Žižková', title: 'Отлив', year: '2026', workshop: 'Εργαστήριο', dates: '', rejects: '', approved: 'M. Sand', other: '' },
+  words: {
+    artist: 'Łucja Žižková',
+    title: 'Отлив',
+    year: '2026',
+    workshop: 'Εργαστήριο',
+    dates: '',
+    rejects: '',
+    approved: 'M. Sand',
+    other: '',
+  },
   fates: [{ screen: 's2', fate: 'destroyed', by: 'M. Sand', when: '6 May' }],
 };
-const head: VisitHead = { id: 'v', title: 'May', begunMs: 0, recipes: [recipe], sheets: [1, 2, 3, 4, 5, 6].map((number) => ({ number, recipe: 0 })) };
+const head: VisitHead = {
+  id: 'v',
+  title: 'May',
+  begunMs: 0,
+  recipes: [recipe],
+  sheets: [1, 2, 3, 4, 5, 6].map((number) => ({ number, recipe: 0 })),
+};
 const DAY = 86_400_000;
 const events: LogEvent[] = head.sheets.flatMap(({ number }) =>
-  bench.map((pull, i): LogEvent => ({ id: `${number}${pull.id}`, atMs: i * DAY + number, device: 'd', sheet: number, kind: 'pulled', pulls: [pull.id] })),
+  bench.map((pull, i): LogEvent => ({
+    id: `${number}${pull.id}`,
+    atMs: i * DAY + number,
+    device: 'd',
+    sheet: number,
+    kind: 'pulled',
+    pulls: [pull.id],
+  })),
 );
 events.push({ id: 'x', atMs: 3 * DAY, device: 'd', sheet: 2, kind: 'spoiled', note: 'ink on the margin' });
 events.push({ id: 'b', atMs: 3 * DAY, device: 'd', sheet: 4, kind: 'placed', box: 'Box 4' });
@@ -29,7 +65,13 @@ const dayOf = (atMs: number): string => `day ${Math.floor(atMs / DAY) + 1}`;
 const record = editionRecord(edition, head, events);
 
 async function textOf(visit: { title: string } | null, size: 'A4' | 'Letter' = 'A4'): Promise<string> {
-  const made = await editionPdf(recipe, edition, { size, picture: null, fonts, visit: visit === null ? null : { ...visit, record }, dayOf });
+  const made = await editionPdf(recipe, edition, {
+    size,
+    picture: null,
+    fonts,
+    visit: visit === null ? null : { ...visit, record },
+    dayOf,
+  });
   expect(made.missing).toEqual([]);
   return (await pdfPages(made.bytes)).join('\n');
 }
@@ -38,7 +80,16 @@ describe('editionPdf', () => {
   it('should hold all that documents an edition, in whatever script it was typed', async () => {
     const lines = (await textOf(head)).split('\n');
     const after = (line: string, count: number): string[] => lines.slice(lines.indexOf(line) + 1, lines.indexOf(line) + 1 + count);
-    for (const line of ['Отлив', 'Łucja Žižková', 'Εργαστήριο', 'Screenprint', 'Edition of 3, numbered 1/3 to 3/3', '1 approved standard, BAT', '1 artist’s proof, AP 1/1']) expect(lines).toContain(line);
+    for (const line of [
+      'Отлив',
+      'Łucja Žižková',
+      'Εργαστήριο',
+      'Screenprint',
+      'Edition of 3, numbered 1/3 to 3/3',
+      '1 approved standard, BAT',
+      '1 artist’s proof, AP 1/1',
+    ])
+      expect(lines).toContain(line);
     expect(after('Paper', 1)[0]).toBe(`${recipe.paper.name}, ${recipe.paper.widthMm} × ${recipe.paper.heightMm} mm`);
     expect(after('Approved (BAT) by', 1)).toEqual(['M. Sand']);
     expect(after('Rust', 1)).toEqual(['1 Tar (25.0 %), 3 Clay (75.0 %)']);
@@ -57,7 +108,9 @@ describe('editionPdf', () => {
     expect(lines.join(' ')).toMatch(/not legal advice/);
   });
   it('should tell the order of the press where it was not the recipe’s', async () => {
-    const turned = events.map((event): LogEvent => ('pulls' in event && event.pulls[0] === bench[0]!.id ? { ...event, atMs: event.atMs + 1.5 * DAY } : event));
+    const turned = events.map((event): LogEvent =>
+      'pulls' in event && event.pulls[0] === bench[0]!.id ? { ...event, atMs: event.atMs + 1.5 * DAY } : event,
+    );
     const pages = async (log: LogEvent[]): Promise<string> => {
       const visit = { title: 'May', record: editionRecord(edition, head, log) };
       return (await pdfPages((await editionPdf(recipe, edition, { size: 'A4', picture: null, fonts, visit, dayOf })).bytes)).join(' ');
@@ -83,7 +136,10 @@ describe('markRows', () => {
   });
   it('should name what has no mark', () => {
     const sheets = record.sheets.map((sheet, i) => ({ ...sheet, mark: null, fate: i < 4 ? ('spare' as const) : ('out' as const) }));
-    expect(markRows(sheets)).toEqual({ rows: [], spare: ['Kept out of the edition: sheets 5, 6.', 'Good, but without a mark: sheets 1–4.'] });
+    expect(markRows(sheets)).toEqual({
+      rows: [],
+      spare: ['Kept out of the edition: sheets 5, 6.', 'Good, but without a mark: sheets 1–4.'],
+    });
   });
 });
 

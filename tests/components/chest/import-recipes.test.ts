@@ -1,14 +1,22 @@
 import { describe, it, expect } from 'vitest';
 import { importRecipe } from '../../../src/components/chest/import-recipes.ts';
-import { demoInks } from '../../../src/engine/ink/demo-inks.ts';
-import { DEMO_PAPER } from '../../../src/engine/ink/demo-paper.ts';
+import { demoInks } from '../../../src/engine/ink/demo/demo-inks.ts';
+import { DEMO_PAPER } from '../../../src/engine/ink/demo/demo-paper.ts';
 import { recipeOf, writeRecipe } from '../../../src/engine/recipe/write.ts';
 
 const RECIPE = recipeOf(
   [{ id: 'p', screen: 's', ink: demoInks()[0]!.id, dxMm: 0, dyMm: 0.4, turnDeg: 0, strokes: 1 }],
   {
     shapes: [{ id: 'sh', name: 'fender', rings: [[0, 0, 10, 0, 10, 20, 0, 20]], fillRule: 'nonzero', widthMm: 10, heightMm: 20 }],
-    screens: [{ id: 's', number: 1, name: 'fender', placed: [{ shape: 'sh', xMm: 280, yMm: 380, turnDeg: 0, scale: 1 }], mesh: { threadsPerCm: 90, threadUm: 48 } }],
+    screens: [
+      {
+        id: 's',
+        number: 1,
+        name: 'fender',
+        placed: [{ shape: 'sh', xMm: 280, yMm: 380, turnDeg: 0, scale: 1 }],
+        mesh: { threadsPerCm: 90, threadUm: 48 },
+      },
+    ],
     inks: demoInks(),
     paper: DEMO_PAPER,
     strokeGain: 0.4,

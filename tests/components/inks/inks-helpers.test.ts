@@ -1,12 +1,13 @@
 import { describe, expect, it } from 'vitest';
+import { hexOfText } from '../../../src/components/inks/add/hex-text.ts';
+import { freeName } from '../../../src/components/inks/add/ink-draft.ts';
+import { deltaWords, mixName, weighLines } from '../../../src/components/inks/match/match-words.ts';
+import { filmFigures } from '../../../src/components/inks/mesh/film-figures.ts';
+import { meshChoices, meshName, sameMesh } from '../../../src/components/inks/mesh/mesh-choice.ts';
+import { averagePatch, onPhoto, patchReach } from '../../../src/components/inks/photo/photo-patch.ts';
 import { linearFromSrgb } from '../../../src/engine/colour/encode.ts';
-import { demoStocks, type MatchAnswer } from '../../../src/engine/ink/index.ts';
-import { filmFigures } from '../../../src/components/inks/film-figures.ts';
-import { hexOfText } from '../../../src/components/inks/hex-text.ts';
-import { freeName } from '../../../src/components/inks/ink-draft.ts';
-import { deltaWords, mixName, weighLines } from '../../../src/components/inks/match-words.ts';
-import { meshChoices, meshName, sameMesh } from '../../../src/components/inks/mesh-choice.ts';
-import { averagePatch, onPhoto, patchReach } from '../../../src/components/inks/photo-patch.ts';
+import { demoStocks } from '../../../src/engine/ink/demo/demo-stocks.ts';
+import type { MatchAnswer } from '../../../src/engine/ink/mix/match.ts';
 
 describe('hexOfText', () => {
   it('should take a colour as it is typed', () => {
@@ -40,7 +41,10 @@ describe('filmFigures', () => {
 
 describe('meshChoices', () => {
   it('should put the meshes of the screens first and none twice', () => {
-    const { screens, table } = meshChoices([{ mesh: { threadsPerCm: 90, threadUm: 48 } }, { mesh: { threadUm: 48, threadsPerCm: 90 } }], { threadsPerCm: 71, threadUm: 60 });
+    const { screens, table } = meshChoices([{ mesh: { threadsPerCm: 90, threadUm: 48 } }, { mesh: { threadUm: 48, threadsPerCm: 90 } }], {
+      threadsPerCm: 71,
+      threadUm: 60,
+    });
     expect(screens.map(({ label }) => label)).toEqual(['90-48', '71-60']);
     expect(table.some(({ label }) => label === '90-48')).toBe(false);
     expect(table.some(({ label }) => label === '43-80')).toBe(true);

@@ -1,8 +1,14 @@
 import { describe, expect, it } from 'vitest';
+import { layOutTarget, PAGES, targetSquares } from '../../../src/components/inks/target/target-layout.ts';
+import {
+  pastedLines,
+  readingsOfSamples,
+  readingText,
+  typedColour,
+  withReadings,
+} from '../../../src/components/inks/target/target-readings.ts';
 import { deltaE2000 } from '../../../src/engine/colour/delta-e.ts';
 import type { Target } from '../../../src/engine/project/types.ts';
-import { layOutTarget, PAGES, targetSquares } from '../../../src/components/inks/target-layout.ts';
-import { pastedLines, readingsOfSamples, readingText, typedColour, withReadings } from '../../../src/components/inks/target-readings.ts';
 
 const SQUARES = targetSquares(['tar', 'rust']);
 
@@ -64,11 +70,14 @@ describe('typedColour', () => {
     expect(typedColour('ff0000').lab).toEqual(typedColour('#f00').lab);
   });
 
-  it.each(['', '52', '52 -3', '52 a 3', '#12345', '1 2 3 4', 'NaN 0 0', '123', '1e9 0 0'])('should refuse “%s” with what to write', (text) => {
-    const { lab, problem } = typedColour(text);
-    expect(lab).toBeNull();
-    expect(problem).toMatch(/write L, a and b/);
-  });
+  it.each(['', '52', '52 -3', '52 a 3', '#12345', '1 2 3 4', 'NaN 0 0', '123', '1e9 0 0'])(
+    'should refuse “%s” with what to write',
+    (text) => {
+      const { lab, problem } = typedColour(text);
+      expect(lab).toBeNull();
+      expect(problem).toMatch(/write L, a and b/);
+    },
+  );
 
   it('should refuse numbers that no colour has', () => {
     expect(typedColour('152 0 0').problem).toMatch(/L is 152, but goes from 0 to 100/);
@@ -129,7 +138,14 @@ describe('readingsOfSamples', () => {
   });
 
   it('should leave out strange ids and name them', () => {
-    const { readings, remarks } = readingsOfSamples([{ id: 'A', name: '', lab: [1, 0, 0] }, { id: '7', name: '', lab: [1, 0, 0] }, { id: '1.5', name: '', lab: [1, 0, 0] }], SQUARES);
+    const { readings, remarks } = readingsOfSamples(
+      [
+        { id: 'A', name: '', lab: [1, 0, 0] },
+        { id: '7', name: '', lab: [1, 0, 0] },
+        { id: '1.5', name: '', lab: [1, 0, 0] },
+      ],
+      SQUARES,
+    );
     expect(readings).toEqual([]);
     expect(remarks[0]).toMatch(/^Samples A, 7, 1\.5 are no numbers of this target's squares, 1 to 6/);
   });
@@ -137,7 +153,13 @@ describe('readingsOfSamples', () => {
 
 describe('withReadings', () => {
   it('should replace, add and take away', () => {
-    const target: Target = { inks: ['tar', 'rust'], squares: [{ first: 'tar', over: null, lab: [10, 0, 0] }, { first: 'rust', over: 'tar', lab: [12, 0, 0] }] };
+    const target: Target = {
+      inks: ['tar', 'rust'],
+      squares: [
+        { first: 'tar', over: null, lab: [10, 0, 0] },
+        { first: 'rust', over: 'tar', lab: [12, 0, 0] },
+      ],
+    };
     const next = withReadings(target, [
       [SQUARES[0]!, { lab: [11, 0, 0] }],
       [SQUARES[4]!, null],

@@ -1,11 +1,11 @@
 import fontkit from '@pdf-lib/fontkit';
 import { PDFDocument } from 'pdf-lib';
 import { describe, expect, it } from 'vitest';
-import { PAGE_SIZES, PageWriter, PT_PER_MM } from '../../../src/components/press/pdf/page-writer.ts';
-import { pullSheetPdf } from '../../../src/components/press/pdf/pull-sheet-pdf.ts';
-import type { MadePlan } from '../../../src/components/press/plan-run.ts';
-import { planVisit, type PressPlan } from '../../../src/engine/output/visit.ts';
+import { PAGE_SIZES, PageWriter, PT_PER_MM } from '../../../src/components/output/page-writer.ts';
+import { pullSheetPdf } from '../../../src/components/output/pull-sheet-pdf.ts';
+import type { MadePlan } from '../../../src/components/press/plan/plan-run.ts';
 import { recipeOf } from '../../../src/engine/recipe/write.ts';
+import { planVisit, type PressPlan } from '../../../src/engine/visit/visit.ts';
 import { pageFonts as fonts } from '../../helpers/page-fonts.ts';
 import { pdfPages, pdfTexts } from '../../helpers/pdf-text.ts';
 import { smallProject } from '../../helpers/small-project.ts';
@@ -20,7 +20,15 @@ const first = recipeOf(project.bench, project.drawer, { id: 'a', title: 'Ebb →
 const turned = recipeOf([...project.bench].reverse(), project.drawer, { id: 'b', title: 'Turned' });
 
 function made(sheets: number): MadePlan {
-  const input = { runs: [{ recipe: first, sheets }, { recipe: turned, sheets: 2 }], minDeltaE: 1, press: project.press, seed: 'x' };
+  const input = {
+    runs: [
+      { recipe: first, sheets },
+      { recipe: turned, sheets: 2 },
+    ],
+    minDeltaE: 1,
+    press: project.press,
+    seed: 'x',
+  };
   let plan: PressPlan | null = null;
   for (const step of planVisit(input, 100)) plan = step;
   return { plan: plan!, input, recipes: [first, turned] };
@@ -65,7 +73,9 @@ describe('pullSheetPdf', () => {
 describe('gridPages', () => {
   it('should show the whole visit at a glance: every set-up a row, every sheet a column', async () => {
     const visit = made(4);
-    const pages = await pdfPages((await pullSheetPdf(visit, { size: 'A4', fonts, heading: 'x', picture: () => Promise.resolve(null) })).bytes);
+    const pages = await pdfPages(
+      (await pullSheetPdf(visit, { size: 'A4', fonts, heading: 'x', picture: () => Promise.resolve(null) })).bytes,
+    );
     const grid = pages.filter((page) => page.startsWith('Set-up grid'));
     expect(grid).toHaveLength(1);
     const lines = grid[0]!.split('\n');
@@ -76,10 +86,14 @@ describe('gridPages', () => {
   it('should say of a set-up that waits what to do as well, and when the visit ends', async () => {
     const visit = made(3);
     const plan = { ...visit.plan, times: visit.plan.times.map((time) => ({ ...time, waitMinutes: 12, waitFor: ['Rust'] })) };
-    const pages = await pdfPages((await pullSheetPdf({ ...visit, plan }, { size: 'A4', fonts, heading: 'x', picture: () => Promise.resolve(null) })).bytes);
+    const pages = await pdfPages(
+      (await pullSheetPdf({ ...visit, plan }, { size: 'A4', fonts, heading: 'x', picture: () => Promise.resolve(null) })).bytes,
+    );
     const days = pages.filter((page) => page.startsWith('Days\n')).join('\n');
     expect(days.match(/wait 12 min: Rust dries/g)).toHaveLength(plan.cards.length);
-    expect(days.match(/^(mount|mount again|new ink|register move)(, (new ink|register move))*$/gm)!.length).toBeGreaterThanOrEqual(plan.mounts);
+    expect(days.match(/^(mount|mount again|new ink|register move)(, (new ink|register move))*$/gm)!.length).toBeGreaterThanOrEqual(
+      plan.mounts,
+    );
     expect(pages[0]!.replaceAll(/\s+/g, ' ')).toMatch(/It ends on day \d+ at \d+:\d\d/);
   });
 
@@ -87,18 +101,30 @@ describe('gridPages', () => {
     const visit = made(3);
     const title = 'A name so long that it takes more than one line of its column';
     const plan = { ...visit.plan, recipes: visit.plan.recipes.map((recipe) => ({ ...recipe, title })) };
-    const pages = await pdfPages((await pullSheetPdf({ ...visit, plan }, { size: 'A4', fonts, heading: 'x', picture: () => Promise.resolve(null) })).bytes);
-    const supplies = pages.slice(pages.findIndex((page) => page.startsWith('Screens\n')), pages.findIndex((page) => page.startsWith('Set-up 1\n'))).join('\n');
+    const pages = await pdfPages(
+      (await pullSheetPdf({ ...visit, plan }, { size: 'A4', fonts, heading: 'x', picture: () => Promise.resolve(null) })).bytes,
+    );
+    const supplies = pages
+      .slice(
+        pages.findIndex((page) => page.startsWith('Screens\n')),
+        pages.findIndex((page) => page.startsWith('Set-up 1\n')),
+      )
+      .join('\n');
     expect(supplies.replaceAll(/\s+/g, ' ')).toContain('its column');
     expect(supplies).not.toContain('…');
   });
 
   it('should lay the page on its long side for many sheets, and leave the next one upright', async () => {
-    const runs = Array.from({ length: 20 }, (_, i) => recipeOf(i % 2 === 0 ? project.bench : [...project.bench].reverse(), project.drawer, { id: `r${i}`, title: `R${i}` }));
+    const runs = Array.from({ length: 20 }, (_, i) =>
+      recipeOf(i % 2 === 0 ? project.bench : [...project.bench].reverse(), project.drawer, { id: `r${i}`, title: `R${i}` }),
+    );
     const input = { runs: runs.map((recipe) => ({ recipe, sheets: 3 })), minDeltaE: 1, press: project.press, seed: 'x' };
     let plan: PressPlan | null = null;
     for (const step of planVisit(input, 50)) plan = step;
-    const { bytes } = await pullSheetPdf({ plan: plan!, input, recipes: runs }, { size: 'A4', fonts, heading: 'x', picture: () => Promise.resolve(null) });
+    const { bytes } = await pullSheetPdf(
+      { plan: plan!, input, recipes: runs },
+      { size: 'A4', fonts, heading: 'x', picture: () => Promise.resolve(null) },
+    );
     const turned = (await PDFDocument.load(bytes)).getPages().map((page) => page.getWidth() > page.getHeight());
     const pages = await pdfPages(bytes);
     expect(turned.some(Boolean)).toBe(true);
@@ -109,7 +135,14 @@ describe('gridPages', () => {
 describe('PageWriter', () => {
   it('should write names of other scripts with the glyphs of the font, found again by any reader', async () => {
     // Polish, Czech, Greek, Cyrillic, Vietnamese and signs that a pull sheet uses.
-    const names = ['Łucja Wiśniewska-Żółć', 'Žižková Ďáblice', 'Ευγενία Παπαδοπούλου', 'Екатерина Щёголева', 'Nguyễn Thị Ánh', '→ 12.5 ↑ −3 mm, µm, m², ≤ “Ebb” □'];
+    const names = [
+      'Łucja Wiśniewska-Żółć',
+      'Žižková Ďáblice',
+      'Ευγενία Παπαδοπούλου',
+      'Екатерина Щёголева',
+      'Nguyễn Thị Ánh',
+      '→ 12.5 ↑ −3 mm, µm, m², ≤ “Ebb” □',
+    ];
     const out = await PageWriter.open('A4', 'x', fonts);
     for (const [i, name] of names.entries()) out.line(name, 40, 40 + 20 * i, { bold: i % 2 === 1 });
     expect(out.missing).toEqual([]);

@@ -1,5 +1,5 @@
 import { describe, it, expect } from 'vitest';
-import { labD50, xyzD50, xyzD65 } from '../../../src/engine/colour/index.ts';
+import { labD50, xyzD50, xyzD65 } from '../../../src/engine/colour/lab.ts';
 
 describe('labD50', () => {
   it('should refuse another number of bands rather than give NaN', () => {

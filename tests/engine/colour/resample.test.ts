@@ -1,9 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { bandsFromSpectrum } from '../../../src/engine/colour/index.ts';
+import { bandsFromSpectrum } from '../../../src/engine/colour/resample.ts';
 
 const every = (first: number, last: number, step: number): number[] =>
   Array.from({ length: Math.round((last - first) / step) + 1 }, (_, i) => first + i * step);
-const power = (degree: number) => (nm: number): number => 0.5 + 0.4 * ((nm - 555) / 250) ** degree;
+const power =
+  (degree: number) =>
+  (nm: number): number =>
+    0.5 + 0.4 * ((nm - 555) / 250) ** degree;
 
 describe('bandsFromSpectrum', () => {
   // Sprague's polynomial reproduces fourth powers, with the CIE's added values straight lines at the
@@ -33,14 +36,20 @@ describe('bandsFromSpectrum', () => {
   });
 
   it('should repeat the outermost values beyond both ends', () => {
-    const bands = bandsFromSpectrum(every(400, 700, 10), every(400, 700, 10).map((nm) => nm / 1000));
+    const bands = bandsFromSpectrum(
+      every(400, 700, 10),
+      every(400, 700, 10).map((nm) => nm / 1000),
+    );
     expect([...bands.slice(0, 3)]).toEqual([0.4, 0.4, 0.4]);
     expect([...bands.slice(-4)]).toEqual([0.7, 0.7, 0.7, 0.7]);
   });
 
   it('should stay a reflectance beside a step', () => {
     const nm = every(380, 740, 20);
-    for (const value of bandsFromSpectrum(nm, nm.map((at) => (at < 560 ? 0 : 1)))) {
+    for (const value of bandsFromSpectrum(
+      nm,
+      nm.map((at) => (at < 560 ? 0 : 1)),
+    )) {
       expect(value >= 0 && value <= 1).toBe(true);
     }
   });

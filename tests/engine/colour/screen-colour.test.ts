@@ -1,22 +1,11 @@
-import { describe, it, expect } from 'vitest';
 import { converter, formatHex } from 'culori';
-import {
-  BANDS,
-  LINEAR_SRGB_FROM_BANDS,
-  encodeSrgb8,
-  inSrgbGamut,
-  labD50,
-  labFromSrgbHex,
-  labFromXyzD50,
-  linearFromSrgb,
-  linearSrgbFromReflectance,
-  linearSrgbFromXyzD50,
-  oklabFromLinearSrgb,
-  srgbHexFromLab,
-  xyzD50,
-  xyzD50FromLab,
-  type Lab,
-} from '../../../src/engine/colour/index.ts';
+import { describe, it, expect } from 'vitest';
+import { encodeSrgb8, linearFromSrgb } from '../../../src/engine/colour/encode.ts';
+import { labD50, labFromXyzD50, xyzD50, xyzD50FromLab, type Lab } from '../../../src/engine/colour/lab.ts';
+import { oklabFromLinearSrgb } from '../../../src/engine/colour/oklab.ts';
+import { labFromSrgbHex, srgbHexFromLab } from '../../../src/engine/colour/screen-colour.ts';
+import { LINEAR_SRGB_FROM_BANDS, inSrgbGamut, linearSrgbFromReflectance, linearSrgbFromXyzD50 } from '../../../src/engine/colour/srgb.ts';
+import { BANDS } from '../../../src/engine/colour/weights.ts';
 
 const toRgb = converter('rgb');
 const toLinear = converter('lrgb');
@@ -26,7 +15,12 @@ const slope = Float64Array.from({ length: BANDS }, (_, i) => 0.1 + 0.02 * i);
 
 describe('labFromXyzD50', () => {
   it('should be undone by xyzD50FromLab, dark and light', () => {
-    for (const lab of [[0.5, 0.1, -0.2], [7.9, 1, 2], [50, -40, 60], [99, 1, -1]] as Lab[]) {
+    for (const lab of [
+      [0.5, 0.1, -0.2],
+      [7.9, 1, 2],
+      [50, -40, 60],
+      [99, 1, -1],
+    ] as Lab[]) {
       const back = labFromXyzD50(...xyzD50FromLab(lab));
       back.forEach((value, i) => expect(value).toBeCloseTo(lab[i]!, 10));
     }
@@ -78,7 +72,12 @@ describe('encodeSrgb8', () => {
 
 describe('srgbHexFromLab', () => {
   it('should agree with culori inside the gamut to one code', () => {
-    for (const [l, a, b] of [[50, 20, 20], [80, -20, 30], [30, 10, -30], [95, 0, 4]] as Lab[]) {
+    for (const [l, a, b] of [
+      [50, 20, 20],
+      [80, -20, 30],
+      [30, 10, -30],
+      [95, 0, 4],
+    ] as Lab[]) {
       const ours = srgbHexFromLab([l, a, b]);
       const theirs = formatHex({ mode: 'lab', l, a, b });
       for (const i of [1, 3, 5]) {
@@ -120,7 +119,12 @@ describe('labFromSrgbHex', () => {
 
 describe('oklabFromLinearSrgb', () => {
   it('should agree with culori', () => {
-    for (const [r, g, b] of [[1, 1, 1], [0.2, 0.5, 0.1], [0, 0, 0.9], [0.7, 0.05, 0.02]] as const) {
+    for (const [r, g, b] of [
+      [1, 1, 1],
+      [0.2, 0.5, 0.1],
+      [0, 0, 0.9],
+      [0.7, 0.05, 0.02],
+    ] as const) {
       const expected = toOklab({ mode: 'lrgb', r, g, b });
       const found = oklabFromLinearSrgb(r, g, b);
       expect(found[0]).toBeCloseTo(expected.l, 6);

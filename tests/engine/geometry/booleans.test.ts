@@ -1,11 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  intersectionArea,
-  normalise,
-  outlineArea,
-  unionOutlines,
-} from '../../../src/engine/geometry/booleans.ts';
+import { intersectionArea, normalise, outlineArea, unionOutlines } from '../../../src/engine/geometry/booleans.ts';
 import { ringArea } from '../../../src/engine/geometry/rings.ts';
 import type { Outline } from '../../../src/engine/geometry/types.ts';
 
@@ -70,7 +65,15 @@ describe('normalise', () => {
   });
 
   it('should drop what has no area', () => {
-    expect(normalise({ rings: [[0, 0, 5, 5], [0, 0, 5, 5, 0, 0]], fillRule: 'nonzero' })).toEqual([]);
+    expect(
+      normalise({
+        rings: [
+          [0, 0, 5, 5],
+          [0, 0, 5, 5, 0, 0],
+        ],
+        fillRule: 'nonzero',
+      }),
+    ).toEqual([]);
   });
 });
 

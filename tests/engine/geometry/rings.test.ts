@@ -1,12 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import {
-  compose,
-  mapRings,
-  placeRings,
-  ringArea,
-  shapeBounds,
-  turnAbout,
-} from '../../../src/engine/geometry/rings.ts';
+import { compose, mapRings, placeRings, ringArea, shapeBounds, turnAbout } from '../../../src/engine/geometry/rings.ts';
 
 const square = [0, 0, 10, 0, 10, 10, 0, 10];
 

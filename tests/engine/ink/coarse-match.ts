@@ -1,6 +1,6 @@
 import { deltaE2000 } from '../../../src/engine/colour/delta-e.ts';
 import { labD50, type Lab } from '../../../src/engine/colour/lab.ts';
-import { stackReflectance } from '../../../src/engine/ink/film.ts';
+import { stackReflectance } from '../../../src/engine/ink/film/film.ts';
 import type { Ink } from '../../../src/engine/ink/types.ts';
 
 /**
@@ -30,7 +30,7 @@ export function coarseMatch(target: Lab, stocks: readonly Ink[], ground: ArrayLi
     }
   }
   for (const place of best) {
-    for (let step = 0.1; step > 5e-5; ) {
+    for (let step = 0.1; step > 5e-5;) {
       let moved = false;
       for (let from = 0; from < place.shares.length; from++) {
         for (let to = 0; to < place.shares.length; to++) {

@@ -1,11 +1,15 @@
 import { describe, expect, it } from 'vitest';
-import { labD50 } from '../../../src/engine/colour/index.ts';
-import { DEMO_PAPER, PAPER_PRESETS, paperFromColour, paperFromCurve } from '../../../src/engine/ink/index.ts';
+import { labD50 } from '../../../src/engine/colour/lab.ts';
+import { DEMO_PAPER } from '../../../src/engine/ink/demo/demo-paper.ts';
+import { paperFromColour, paperFromCurve } from '../../../src/engine/ink/paper/paper-from.ts';
+import { PAPER_PRESETS } from '../../../src/engine/ink/paper/paper-presets.ts';
 
 describe('papers', () => {
   it('should take a colour exactly', () => {
     labD50(paperFromColour(DEMO_PAPER, [93, 1, 8]).reflectance).forEach((value, i) => expect(value).toBeCloseTo([93, 1, 8][i]!, 6));
-    expect(() => paperFromColour(DEMO_PAPER, [50, 120, 0])).toThrow(expect.objectContaining({ code: 'colour.outside-solid', details: { nearest: expect.any(Array) } }));
+    expect(() => paperFromColour(DEMO_PAPER, [50, 120, 0])).toThrow(
+      expect.objectContaining({ code: 'colour.outside-solid', details: { nearest: expect.any(Array) } }),
+    );
   });
 
   it('should take a curve, glow cut, and refuse what is none', () => {

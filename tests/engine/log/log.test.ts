@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { recipeAsPulled, recipesAsPulled, sheetAsPulled, sheetsAsPulled } from '../../../src/engine/log/as-pulled.ts';
 import { checkLog } from '../../../src/engine/log/check.ts';
 import { standing } from '../../../src/engine/log/events.ts';
 import { readLog, writeLog } from '../../../src/engine/log/log-file.ts';
-import { recipeAsPulled, recipesAsPulled, sheetAsPulled, sheetsAsPulled } from '../../../src/engine/log/as-pulled.ts';
 import { mergeLogs } from '../../../src/engine/log/merge.ts';
 import { measuredPairs } from '../../../src/engine/log/turns.ts';
 import type { LogEvent, VisitHead, VisitLog } from '../../../src/engine/log/types.ts';
@@ -93,7 +93,10 @@ describe('standing', () => {
 describe('recipeAsPulled', () => {
   it('should become a recipe that can be read again, with an ink from elsewhere beside a namesake', () => {
     const other = { ...project.drawer.inks[0]!, id: 'foam', name: 'Cold foam', mix: [{ ink: 'gone', parts: 1 }] };
-    const events = [pulled(1, 'p1'), event({ kind: 'otherwise', sheet: 1, pulls: ['p3'], how: { ink: other, dxMm: 0, dyMm: 0 }, note: '' })];
+    const events = [
+      pulled(1, 'p1'),
+      event({ kind: 'otherwise', sheet: 1, pulls: ['p3'], how: { ink: other, dxMm: 0, dyMm: 0 }, note: '' }),
+    ];
     const [own] = recipesAsPulled(head, events);
     const [state] = sheetsAsPulled(head, events);
     const made = recipeAsPulled(own!, state!, { id: 'n', title: 'Lucky' });
@@ -108,17 +111,38 @@ describe('recipeAsPulled', () => {
   it('should bring the stocks of a mix that was borrowed from another recipe', () => {
     const stock = { ...project.drawer.inks[3]!, id: 'stock', name: 'Stock black', stock: true as const };
     const base = { ...project.drawer.inks[4]!, id: 'rust', name: 'Base' };
-    const mixed = { ...project.drawer.inks[1]!, id: 'mixed', name: 'Wet grey', mix: [{ ink: 'stock', parts: 1 }, { ink: 'rust', parts: 4 }] };
-    const second = recipeOf([{ ...project.bench[0]!, ink: 'mixed' }], { ...project.drawer, inks: [stock, base, mixed] }, { id: 'b', title: 'Second' });
+    const mixed = {
+      ...project.drawer.inks[1]!,
+      id: 'mixed',
+      name: 'Wet grey',
+      mix: [
+        { ink: 'stock', parts: 1 },
+        { ink: 'rust', parts: 4 },
+      ],
+    };
+    const second = recipeOf(
+      [{ ...project.bench[0]!, ink: 'mixed' }],
+      { ...project.drawer, inks: [stock, base, mixed] },
+      { id: 'b', title: 'Second' },
+    );
     const both = { ...head, recipes: [recipe, second] };
-    const events = [pulled(1, 'p1'), event({ kind: 'otherwise', sheet: 1, pulls: ['p3'], how: { ink: mixed, dxMm: 0, dyMm: 0 }, note: '' })];
+    const events = [
+      pulled(1, 'p1'),
+      event({ kind: 'otherwise', sheet: 1, pulls: ['p3'], how: { ink: mixed, dxMm: 0, dyMm: 0 }, note: '' }),
+    ];
     expect(checkLog(both, events)).toEqual([]);
     const [own] = recipesAsPulled(both, events);
-    const kept = readRecipe(writeRecipe(recipeAsPulled(own!, sheetsAsPulled(both, events)[0]!, { id: 'n', title: 'Lucky', parent: 'a' })), 'x.json');
+    const kept = readRecipe(
+      writeRecipe(recipeAsPulled(own!, sheetsAsPulled(both, events)[0]!, { id: 'n', title: 'Lucky', parent: 'a' })),
+      'x.json',
+    );
     expect(kept.problems).toEqual([]);
     const ink = kept.value!.inks.find((entry) => entry.name === 'Wet grey')!;
     // The recipe has a rust of its own, so the base that is called so goes by another id.
-    expect(ink.mix!.map((part) => [kept.value!.inks.find((entry) => entry.id === part.ink)!.name, part.parts])).toEqual([['Stock black', 1], ['Base', 4]]);
+    expect(ink.mix!.map((part) => [kept.value!.inks.find((entry) => entry.id === part.ink)!.name, part.parts])).toEqual([
+      ['Stock black', 1],
+      ['Base', 4],
+    ]);
     expect(kept.value!.parent).toBe('a');
   });
   it('should refuse a bare sheet in a sentence', () => {
@@ -138,7 +162,9 @@ describe('checkLog', () => {
     expect(codes(event({ kind: 'pulled', sheet: 1, pulls: ['p1'] }, 10))).toEqual(['log.early']);
     expect(codes(event({ kind: 'undone', sheet: 1, event: 'nowhere' }))).toEqual(['log.undone']);
     const stranger = { ...project.drawer.inks[0]!, name: 'Nowhere blue' };
-    expect(codes(event({ kind: 'otherwise', sheet: 1, pulls: ['p1'], how: { ink: stranger, dxMm: 0, dyMm: 0 }, note: '' }))).toEqual(['log.ink']);
+    expect(codes(event({ kind: 'otherwise', sheet: 1, pulls: ['p1'], how: { ink: stranger, dxMm: 0, dyMm: 0 }, note: '' }))).toEqual([
+      'log.ink',
+    ]);
     const tick = pulled(1, 'p1');
     expect(codes(tick, event({ kind: 'undone', sheet: 2, event: tick.id }))).toEqual(['log.undone']);
     for (const problem of checkLog(head, [pulled(9, 'p1'), pulled(1, 'p9')])) expect(problem.message).toMatch(/^Sheet \d.*\.$/);
@@ -157,7 +183,14 @@ describe('checkLog against the overlaps', () => {
   it('should let free swaps and pulls that do not touch come in any order', () => {
     const tolerant = { ...head, minDeltaE: 100 };
     expect(checkLog(tolerant, [pulled(1, 'p2'), pulled(1, 'p1')])).toEqual([]);
-    const apart = recipeOf([{ ...project.bench[0]!, dxMm: -300 }, { ...project.bench[1]!, dxMm: 300 }], project.drawer, { id: 'c', title: 'Apart' });
+    const apart = recipeOf(
+      [
+        { ...project.bench[0]!, dxMm: -300 },
+        { ...project.bench[1]!, dxMm: 300 },
+      ],
+      project.drawer,
+      { id: 'c', title: 'Apart' },
+    );
     expect(checkLog({ ...head, recipes: [apart] }, [pulled(1, 'p2'), pulled(1, 'p1')])).toEqual([]);
   });
   it('should go by the clock and by what still stands', () => {
@@ -170,14 +203,26 @@ describe('checkLog against the overlaps', () => {
 
 describe('mergeLogs', () => {
   const arbitrary = fc.array(
-    fc.record({ id: fc.constantFrom('a', 'b', 'c', 'd'), atMs: fc.integer({ min: 1000, max: 1005 }), sheet: fc.integer({ min: 1, max: 3 }), pull: fc.constantFrom('p1', 'p2') }),
+    fc.record({
+      id: fc.constantFrom('a', 'b', 'c', 'd'),
+      atMs: fc.integer({ min: 1000, max: 1005 }),
+      sheet: fc.integer({ min: 1, max: 3 }),
+      pull: fc.constantFrom('p1', 'p2'),
+    }),
     { maxLength: 4 },
   );
   it('should lose nothing and not care which log is named first', () => {
     fc.assert(
       fc.property(arbitrary, arbitrary, (one, other) => {
         const events = (list: typeof one, device: string): LogEvent[] =>
-          [...new Map(list.map((entry) => [entry.id, entry])).values()].map(({ id, atMs, sheet, pull }) => ({ id, atMs, device, sheet, kind: 'pulled', pulls: [pull] }));
+          [...new Map(list.map((entry) => [entry.id, entry])).values()].map(({ id, atMs, sheet, pull }) => ({
+            id,
+            atMs,
+            device,
+            sheet,
+            kind: 'pulled',
+            pulls: [pull],
+          }));
         const a = logOf(...events(one, 'x'));
         const b = logOf(...events(other, 'y'));
         const merged = mergeLogs(a, b).log.events;
@@ -193,7 +238,16 @@ describe('mergeLogs', () => {
     fc.assert(
       fc.property(arbitrary, arbitrary, arbitrary, (...lists) => {
         const [a, b, c] = lists.map((list, i) =>
-          logOf(...[...new Map(list.map((entry) => [entry.id, entry])).values()].map(({ id, atMs, sheet, pull }): LogEvent => ({ id, atMs, device: 'xyz'[i]!, sheet, kind: 'pulled', pulls: [pull] }))),
+          logOf(
+            ...[...new Map(list.map((entry) => [entry.id, entry])).values()].map(({ id, atMs, sheet, pull }): LogEvent => ({
+              id,
+              atMs,
+              device: 'xyz'[i]!,
+              sheet,
+              kind: 'pulled',
+              pulls: [pull],
+            })),
+          ),
         );
         const ab = mergeLogs(a!, b!).log;
         const all = mergeLogs(ab, c!).log.events;
@@ -216,7 +270,11 @@ describe('mergeLogs', () => {
 
 describe('readLog', () => {
   it('should read what was written', () => {
-    const events = [pulled(1, 'p1'), event({ kind: 'otherwise', sheet: 2, pulls: ['p1'], how: { dxMm: 1, dyMm: 0 }, note: 'x' }), event({ kind: 'placed', sheet: 1, box: 'Box 3' })];
+    const events = [
+      pulled(1, 'p1'),
+      event({ kind: 'otherwise', sheet: 2, pulls: ['p1'], how: { dxMm: 1, dyMm: 0 }, note: 'x' }),
+      event({ kind: 'placed', sheet: 1, box: 'Box 3' }),
+    ];
     expect(readLog(writeLog(head, events), 'visit.json').value).toEqual(logOf(...events));
   });
   it('should say where a log is broken', () => {

@@ -2,9 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { sheetsAsPulled } from '../../../src/engine/log/as-pulled.ts';
 import { planRest, type RestInput, type RestPlan } from '../../../src/engine/log/rest.ts';
 import type { LogEvent, VisitHead } from '../../../src/engine/log/types.ts';
-import { dryingPairs, overlapsOf } from '../../../src/engine/order/index.ts';
-import { type PressPlan, planVisit } from '../../../src/engine/output/visit.ts';
-import { drawerOfRecipe, recipeOf } from '../../../src/engine/recipe/write.ts';
+import { dryingPairs, overlapsOf } from '../../../src/engine/order/overlaps.ts';
+import { studioOfRecipe, recipeOf } from '../../../src/engine/recipe/write.ts';
+import { type PressPlan, planVisit } from '../../../src/engine/visit/visit.ts';
 import { pullOf, smallProject } from '../../helpers/small-project.ts';
 
 const { drawer, bench, press } = smallProject();
@@ -18,7 +18,15 @@ const head: VisitHead = {
   recipes,
   sheets: [0, 0, 0, 1, 1].map((recipe, i) => ({ number: i + 1, recipe })),
 };
-const visit = { runs: [{ recipe: first, sheets: 3 }, { recipe: turned, sheets: 2 }], minDeltaE: 1, press, seed: 'x' };
+const visit = {
+  runs: [
+    { recipe: first, sheets: 3 },
+    { recipe: turned, sheets: 2 },
+  ],
+  minDeltaE: 1,
+  press,
+  seed: 'x',
+};
 
 function inputOf(events: LogEvent[]): RestInput {
   return { ...visit, rest: { recipes, sheets: sheetsAsPulled(head, events) } };
@@ -28,7 +36,14 @@ function last(steps: Iterable<PressPlan>): PressPlan {
   for (const step of steps) plan = step;
   return plan!;
 }
-const pulled = (sheet: number, ...pulls: string[]): LogEvent => ({ id: `${sheet} ${pulls.join()}`, atMs: 1, device: 'd', sheet, kind: 'pulled', pulls });
+const pulled = (sheet: number, ...pulls: string[]): LogEvent => ({
+  id: `${sheet} ${pulls.join()}`,
+  atMs: 1,
+  device: 'd',
+  sheet,
+  kind: 'pulled',
+  pulls,
+});
 
 /** Replays the rest on paper: every sheet ends complete, and what overlaps visibly lies in order. */
 function replay(plan: PressPlan, input: RestInput): void {
@@ -48,7 +63,7 @@ function replay(plan: PressPlan, input: RestInput): void {
     }
     expect([...order].sort()).toEqual([0, 1, 2]);
     const recipe = recipes[sheet.recipe]!;
-    for (const { a, b } of overlapsOf({ pulls: recipe.pulls }, drawerOfRecipe(recipe), { toleranceMm: 0.05, minDeltaE: 1 })) {
+    for (const { a, b } of overlapsOf({ pulls: recipe.pulls }, studioOfRecipe(recipe), { toleranceMm: 0.05, minDeltaE: 1 })) {
       expect(order.indexOf(a)).toBeLessThan(order.indexOf(b));
     }
   }
@@ -71,10 +86,22 @@ describe('planRest', () => {
     expect(plan.recipes.map((recipe) => recipe.sheets)).toEqual([[1, 3], [5]]);
   });
   it('should lay what went otherwise under what is left', () => {
-    const otherwise: LogEvent = { id: 'o', atMs: 1, device: 'd', sheet: 1, kind: 'otherwise', pulls: ['p1'], how: { strokes: 3, dxMm: 0, dyMm: 0 }, note: '' };
+    const otherwise: LogEvent = {
+      id: 'o',
+      atMs: 1,
+      device: 'd',
+      sheet: 1,
+      kind: 'otherwise',
+      pulls: ['p1'],
+      how: { strokes: 3, dxMm: 0, dyMm: 0 },
+      note: '',
+    };
     const plan = last(planRest(inputOf([otherwise, pulled(2, 'p1')]), 200));
     const strokes = (sheet: number): number[] =>
-      plan.cards.flatMap((card) => card.states).find((state) => state.sheets.includes(sheet))!.before.map((pull) => pull.strokes);
+      plan.cards
+        .flatMap((card) => card.states)
+        .find((state) => state.sheets.includes(sheet))!
+        .before.map((pull) => pull.strokes);
     expect(strokes(1)).toEqual([3]);
     expect(strokes(2)).toEqual([1]);
   });
@@ -83,7 +110,10 @@ describe('planRest', () => {
     const nowMs = 1_000_000_000;
     const [rust] = drawer.inks;
     // Day 2, noon; the studio begins at 9:30, so it is minute 1440 + 150.
-    const at = (sheet: number, minutesAgo: number, ...pulls: string[]): LogEvent => ({ ...pulled(sheet, ...pulls), atMs: nowMs - minutesAgo * 60_000 });
+    const at = (sheet: number, minutesAgo: number, ...pulls: string[]): LogEvent => ({
+      ...pulled(sheet, ...pulls),
+      atMs: nowMs - minutesAgo * 60_000,
+    });
     const amid = (events: LogEvent[]): RestInput => {
       const input = inputOf(events);
       return { ...input, rest: { ...input.rest, now: { atMs: nowMs, day: 2, minuteOfDay: noon } } };
@@ -102,7 +132,9 @@ describe('planRest', () => {
       const events = [1, 2, 3].map((sheet) => at(sheet, 2, 'p1'));
       const plan = last(planRest(amid(events), 100)) as RestPlan;
       expect(plan.begins!.wetSheets).toBe(3);
-      const touching = dryingPairs({ pulls: bench }, drawer, { toleranceMm: 0.05 }).filter(({ a }) => a === 0).map(({ b }) => b);
+      const touching = dryingPairs({ pulls: bench }, drawer, { toleranceMm: 0.05 })
+        .filter(({ a }) => a === 0)
+        .map(({ b }) => b);
       expect(touching.length).toBeGreaterThan(0);
       let waited = 0;
       for (const [i, card] of plan.cards.entries()) {
@@ -136,7 +168,10 @@ describe('planRest', () => {
 
   it('should say that nothing is left', () => {
     const one = recipeOf([pullOf('x', 's1', 'rust')], drawer, { id: 'o', title: 'One' });
-    const input: RestInput = { ...visit, rest: { recipes: [one], sheets: [{ number: 1, recipe: 0, pulls: one.pulls, done: [0], spoiled: false }] } };
+    const input: RestInput = {
+      ...visit,
+      rest: { recipes: [one], sheets: [{ number: 1, recipe: 0, pulls: one.pulls, done: [0], spoiled: false }] },
+    };
     expect(() => last(planRest(input, 50))).toThrow(/Nothing is left to pull/);
   });
 });

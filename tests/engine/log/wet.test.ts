@@ -9,13 +9,30 @@ const { drawer, bench } = smallProject();
 const recipe = recipeOf(bench, drawer, { id: 'a', title: 'First' });
 const inks = recipe.inks.map((ink) => ({ ...ink, dryMinutes: 20, stackMinutes: 45 }));
 const slow = { ...inks[0]!, id: 'slow', name: 'Slow', dryMinutes: 90, stackMinutes: undefined };
-const head: VisitHead = { id: 'v', title: 'Visit', begunMs: 0, recipes: [{ ...recipe, inks }], sheets: [1, 2, 3].map((number) => ({ number, recipe: 0 })) };
+const head: VisitHead = {
+  id: 'v',
+  title: 'Visit',
+  begunMs: 0,
+  recipes: [{ ...recipe, inks }],
+  sheets: [1, 2, 3].map((number) => ({ number, recipe: 0 })),
+};
 const minute = 60_000;
 const [one, two] = recipe.pulls.map((pull) => pull.id);
-const event = (sheet: number, atMs: number, pull: string): LogEvent => ({ id: `${sheet} ${pull}`, atMs, device: 'd', sheet, kind: 'pulled', pulls: [pull] });
+const event = (sheet: number, atMs: number, pull: string): LogEvent => ({
+  id: `${sheet} ${pull}`,
+  atMs,
+  device: 'd',
+  sheet,
+  kind: 'pulled',
+  pulls: [pull],
+});
 
 function wetAt(nowMs: number, events: LogEvent[]) {
-  return wetSheets(sheetsAsPulled(head, events, () => null), recipesAsPulled(head, events), nowMs);
+  return wetSheets(
+    sheetsAsPulled(head, events, () => null),
+    recipesAsPulled(head, events),
+    nowMs,
+  );
 }
 
 describe('wetSheets', () => {
@@ -30,7 +47,16 @@ describe('wetSheets', () => {
   });
 
   it('should dry as the ink that was really in the screen does', () => {
-    const otherwise: LogEvent = { id: 'o', atMs: 0, device: 'd', sheet: 3, kind: 'otherwise', pulls: [one!], how: { ink: slow, dxMm: 0, dyMm: 0 }, note: '' };
+    const otherwise: LogEvent = {
+      id: 'o',
+      atMs: 0,
+      device: 'd',
+      sheet: 3,
+      kind: 'otherwise',
+      pulls: [one!],
+      how: { ink: slow, dxMm: 0, dyMm: 0 },
+      note: '',
+    };
     // Without a figure of its own an ink can be stacked on after twice the time until it can be printed on: common practice, no source.
     expect(wetAt(0, [otherwise, event(3, minute, two!)])).toEqual([{ number: 3, ink: 'Slow', dryMs: 90 * minute, stackMs: 180 * minute }]);
   });

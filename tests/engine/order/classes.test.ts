@@ -55,8 +55,8 @@ describe('canonicalOrder', () => {
         const moved = [...order];
         for (const swap of swaps) {
           const i = swap % (n - 1);
-          if (neighbours[moved[i]].includes(moved[i + 1])) continue;
-          [moved[i], moved[i + 1]] = [moved[i + 1], moved[i]];
+          if (neighbours[moved[i]!]!.includes(moved[i + 1]!)) continue;
+          [moved[i], moved[i + 1]] = [moved[i + 1]!, moved[i]!];
         }
         expect(canonicalOrder(moved, neighbours)).toEqual(canonicalOrder(order, neighbours));
       }),
@@ -70,8 +70,7 @@ describe('canonicalOrder', () => {
         const { neighbours } = graphOf(n, pairs);
         const other = [...order].reverse();
         const same = orientationKey(order, pairs) === orientationKey(other, pairs);
-        const equal =
-          String(canonicalOrder(order, neighbours)) === String(canonicalOrder(other, neighbours));
+        const equal = String(canonicalOrder(order, neighbours)) === String(canonicalOrder(other, neighbours));
         expect(equal).toBe(same);
       }),
       { seed: 2 },
@@ -95,15 +94,71 @@ function limit(freedom: number): number {
 
 describe('sampleOrder', () => {
   const graphs: [string, number, Pairs][] = [
-    ['a triangle with a tail (chordal)', 4, [[0, 1], [1, 2], [0, 2], [2, 3]]],
-    ['a star', 5, [[0, 1], [0, 2], [0, 3], [0, 4]]],
+    [
+      'a triangle with a tail (chordal)',
+      4,
+      [
+        [0, 1],
+        [1, 2],
+        [0, 2],
+        [2, 3],
+      ],
+    ],
+    [
+      'a star',
+      5,
+      [
+        [0, 1],
+        [0, 2],
+        [0, 3],
+        [0, 4],
+      ],
+    ],
     ['a cycle of 6', 6, cycle(6)],
     ['K3,3', 6, bipartite(3, 3)],
-    ['two cycles at one pull', 7, [[0, 1], [1, 2], [2, 3], [3, 0], [3, 4], [4, 5], [5, 6], [6, 3]]],
-    ['rings glued along a triangle', 8, [
-      [0, 1], [1, 2], [0, 2], [0, 3], [3, 4], [4, 1], [4, 7], [7, 2], [0, 5], [5, 6], [6, 2],
-    ]],
-    ['a cycle of 4 with a roof', 5, [[0, 1], [1, 2], [2, 3], [3, 0], [0, 4], [1, 4]]],
+    [
+      'two cycles at one pull',
+      7,
+      [
+        [0, 1],
+        [1, 2],
+        [2, 3],
+        [3, 0],
+        [3, 4],
+        [4, 5],
+        [5, 6],
+        [6, 3],
+      ],
+    ],
+    [
+      'rings glued along a triangle',
+      8,
+      [
+        [0, 1],
+        [1, 2],
+        [0, 2],
+        [0, 3],
+        [3, 4],
+        [4, 1],
+        [4, 7],
+        [7, 2],
+        [0, 5],
+        [5, 6],
+        [6, 2],
+      ],
+    ],
+    [
+      'a cycle of 4 with a roof',
+      5,
+      [
+        [0, 1],
+        [1, 2],
+        [2, 3],
+        [3, 0],
+        [0, 4],
+        [1, 4],
+      ],
+    ],
   ];
   it.each(graphs)('should be uniform over the classes of %s', (_, n, pairs) => {
     const classes = Number(countOrderClasses(n, pairs));
@@ -151,9 +206,7 @@ describe('walkOrientation', () => {
 
 function permutations(n: number): number[][] {
   if (n === 0) return [[]];
-  return permutations(n - 1).flatMap((rest) =>
-    Array.from({ length: n }, (_, i) => [...rest.slice(0, i), n - 1, ...rest.slice(i)]),
-  );
+  return permutations(n - 1).flatMap((rest) => Array.from({ length: n }, (_, i) => [...rest.slice(0, i), n - 1, ...rest.slice(i)]));
 }
 
 /** The steps that a wall gives the walk in parts too large for the exact way. */
@@ -163,7 +216,18 @@ const WALL_STEPS = 6;
 const PARTS: [string, number, Pairs][] = [
   ['a cycle of 6', 6, cycle(6)],
   ['K3,3', 6, bipartite(3, 3)],
-  ['a cycle of 4 with a roof', 5, [[0, 1], [1, 2], [2, 3], [3, 0], [0, 4], [1, 4]]],
+  [
+    'a cycle of 4 with a roof',
+    5,
+    [
+      [0, 1],
+      [1, 2],
+      [2, 3],
+      [3, 0],
+      [0, 4],
+      [1, 4],
+    ],
+  ],
   ['an octahedron', 6, complete(6).filter(([a, b]) => a + b !== 5)],
   ['a grid of 3 by 3', 9, grid(3, 3)],
 ];

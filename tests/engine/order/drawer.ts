@@ -1,5 +1,6 @@
 import type { Ink } from '../../../src/engine/ink/types.ts';
-import type { Drawer, Pull } from '../../../src/engine/stack/types.ts';
+import type { Pull } from '../../../src/engine/stack/types.ts';
+import type { Studio } from '../../../src/engine/studio/studio.ts';
 
 /** An invented ink from two levels: absorption falling and scattering rising over the bands. */
 export function ink(id: string, k: (band: number) => number, s: (band: number) => number): Ink {
@@ -18,15 +19,35 @@ export function ink(id: string, k: (band: number) => number, s: (band: number) =
 
 /** Inks 'tar', 'foam', 'rust' scatter; 'weed' and 'dusk' are quite transparent, so they commute. */
 export const INKS: Ink[] = [
-  ink('tar', () => 1.5, () => 0.2),
-  ink('foam', () => 0.05, () => 1.2),
-  ink('rust', (b) => (b < 20 ? 1.2 : 0.1), () => 0.4),
-  ink('weed', (b) => (b > 10 && b < 20 ? 0.1 : 0.9), () => 0),
-  ink('dusk', (b) => (b < 12 ? 0.1 : 0.8), () => 0),
+  ink(
+    'tar',
+    () => 1.5,
+    () => 0.2,
+  ),
+  ink(
+    'foam',
+    () => 0.05,
+    () => 1.2,
+  ),
+  ink(
+    'rust',
+    (b) => (b < 20 ? 1.2 : 0.1),
+    () => 0.4,
+  ),
+  ink(
+    'weed',
+    (b) => (b > 10 && b < 20 ? 0.1 : 0.9),
+    () => 0,
+  ),
+  ink(
+    'dusk',
+    (b) => (b < 12 ? 0.1 : 0.8),
+    () => 0,
+  ),
 ];
 
 /** Rectangles on a sheet, one screen each: [x, y, width, height] in mm. */
-export function rectDrawer(rects: readonly (readonly [number, number, number, number])[]): Drawer {
+export function rectDrawer(rects: readonly (readonly [number, number, number, number])[]): Studio {
   return {
     shapes: rects.map(([, , w, h], i) => ({
       id: `shape${i}`,

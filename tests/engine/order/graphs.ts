@@ -47,8 +47,8 @@ export function boxGraph(n: number, size: number, seed: string): Pairs {
   const boxes = Array.from({ length: n }, () => [unit(), unit(), size * (0.5 + unit()), size * (0.5 + unit())]);
   return complete(n).filter(
     ([a, b]) =>
-      Math.abs(boxes[a][0] - boxes[b][0]) < (boxes[a][2] + boxes[b][2]) / 2 &&
-      Math.abs(boxes[a][1] - boxes[b][1]) < (boxes[a][3] + boxes[b][3]) / 2,
+      Math.abs(boxes[a]![0]! - boxes[b]![0]!) < (boxes[a]![2]! + boxes[b]![2]!) / 2 &&
+      Math.abs(boxes[a]![1]! - boxes[b]![1]!) < (boxes[a]![3]! + boxes[b]![3]!) / 2,
   );
 }
 
@@ -56,7 +56,7 @@ export function boxGraph(n: number, size: number, seed: string): Pairs {
 export function bruteForceCount(n: number, pairs: Pairs): number {
   let count = 0;
   for (let bits = 0; bits < 2 ** pairs.length; bits++) {
-    const arcs = pairs.map(([a, b], i) => ((bits >> i) & 1 ? [b, a] : [a, b]));
+    const arcs = pairs.map(([a, b], i): [number, number] => ((bits >> i) & 1 ? [b, a] : [a, b]));
     let left = new Set(Array.from({ length: n }, (_, i) => i));
     for (;;) {
       const free = [...left].filter((v) => !arcs.some(([low, high]) => high === v && left.has(low)));

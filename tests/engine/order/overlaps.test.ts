@@ -1,21 +1,21 @@
 import { describe, expect, it } from 'vitest';
 import { randomFrom } from '../../../src/engine/base/random.ts';
-import { deltaE2000, labD50 } from '../../../src/engine/colour/index.ts';
-import { filmThickness, stackReflectance } from '../../../src/engine/ink/index.ts';
-import {
-  canonicalOrder,
-  countOrderClasses,
-  dryingPairs,
-  edgeWeight,
-  freeSwaps,
-  graphOf,
-  groupOrders,
-  orderGraph,
-  overlapsOf,
-  SwapDeltas,
-} from '../../../src/engine/order/index.ts';
-import { buildCellMap, pairOverlapAreas, placedSpans } from '../../../src/engine/stack/index.ts';
-import type { Drawer, Pull } from '../../../src/engine/stack/types.ts';
+import { deltaE2000 } from '../../../src/engine/colour/delta-e.ts';
+import { labD50 } from '../../../src/engine/colour/lab.ts';
+import { stackReflectance } from '../../../src/engine/ink/film/film.ts';
+import { filmThickness } from '../../../src/engine/ink/film/thickness.ts';
+import { canonicalOrder } from '../../../src/engine/order/canonical.ts';
+import { countOrderClasses } from '../../../src/engine/order/count.ts';
+import { graphOf } from '../../../src/engine/order/graph.ts';
+import { groupOrders } from '../../../src/engine/order/group-orders.ts';
+import { orderGraph } from '../../../src/engine/order/order-graph.ts';
+import { dryingPairs, edgeWeight, freeSwaps, overlapsOf } from '../../../src/engine/order/overlaps.ts';
+import { SwapDeltas } from '../../../src/engine/order/swap-delta.ts';
+import { buildCellMap } from '../../../src/engine/stack/cell-map.ts';
+import { pairOverlapAreas } from '../../../src/engine/stack/overlap-areas.ts';
+import { placedSpans } from '../../../src/engine/stack/screen-spans.ts';
+import type { Pull } from '../../../src/engine/stack/types.ts';
+import type { Studio } from '../../../src/engine/studio/studio.ts';
 import { ink, INKS, pull, rectDrawer } from './drawer.ts';
 
 type Rect = [number, number, number, number];
@@ -30,7 +30,7 @@ function names(list: readonly { a: number; b: number }[]): string[] {
   return list.map(({ a, b }) => `${a}${b}`);
 }
 
-function colour(pulls: readonly Pull[], drawer: Drawer): ReturnType<typeof labD50> {
+function colour(pulls: readonly Pull[], drawer: Studio): ReturnType<typeof labD50> {
   const films = pulls.map((each) => {
     const found = drawer.inks.find((candidate) => candidate.id === each.ink)!;
     const thickness = filmThickness(each.strokes, drawer.strokeGain);
@@ -43,7 +43,10 @@ describe('dryingPairs', () => {
   it('should give the shared area of rectangles as width × height', () => {
     const random = randomFrom('rects');
     const rects = Array.from({ length: 14 }, (): Rect => [
-      random.int(180) - 20, random.int(90) - 20, 20 + random.int(60), 20 + random.int(40),
+      random.int(180) - 20,
+      random.int(90) - 20,
+      20 + random.int(60),
+      20 + random.int(40),
     ]);
     const drawer = rectDrawer(rects);
     const pulls = rects.map((_, i) => pull(i, 'foam'));
@@ -52,7 +55,7 @@ describe('dryingPairs', () => {
     let wanted = 0;
     for (let a = 0; a < 14; a++) {
       for (let b = a + 1; b < 14; b++) {
-        const area = shared(rects[a], rects[b]);
+        const area = shared(rects[a]!, rects[b]!);
         if (area > 0) {
           wanted++;
           expect(found.get(`${a},${b}`)).toBeCloseTo(area, 6);
@@ -63,34 +66,43 @@ describe('dryingPairs', () => {
   });
 
   it('should count an overlap nowhere wider than the tolerance as touching', () => {
-    const drawer = rectDrawer([[10, 10, 40, 40], [49.9, 10, 40, 40]]);
+    const drawer = rectDrawer([
+      [10, 10, 40, 40],
+      [49.9, 10, 40, 40],
+    ]);
     const stack = { pulls: [pull(0, 'tar'), pull(1, 'foam')] };
     expect(dryingPairs(stack, drawer, { toleranceMm: 0.1 })).toEqual([]);
     expect(dryingPairs(stack, drawer, { toleranceMm: 0.2 })).toEqual([]);
-    const [pair] = dryingPairs(stack, drawer, { toleranceMm: 0.09 });
+    const pair = dryingPairs(stack, drawer, { toleranceMm: 0.09 })[0]!;
     expect(pair.areaMm2).toBeCloseTo(4, 6);
     expect(dryingPairs(stack, drawer, { toleranceMm: 0 }).length).toBe(1);
   });
 
   it('should keep a long overlap with one wide place, by all of its area', () => {
     // A strip 1 mm wide with one square of 3 mm sitting across it.
-    const drawer = rectDrawer([[10, 10, 60, 1], [0, 0, 200, 100]]);
-    drawer.shapes[0].rings.push([20, -1, 23, -1, 23, 2, 20, 2]);
-    drawer.shapes[0].heightMm = 3;
+    const drawer = rectDrawer([
+      [10, 10, 60, 1],
+      [0, 0, 200, 100],
+    ]);
+    drawer.shapes[0]!.rings.push([20, -1, 23, -1, 23, 2, 20, 2]);
+    drawer.shapes[0]!.heightMm = 3;
     const stack = { pulls: [pull(0, 'tar'), pull(1, 'foam')] };
-    const [pair] = dryingPairs(stack, drawer, { toleranceMm: 2 });
+    const pair = dryingPairs(stack, drawer, { toleranceMm: 2 })[0]!;
     expect(pair.areaMm2).toBeCloseTo(60 + 9 - 3, 5);
     expect(dryingPairs(stack, drawer, { toleranceMm: 4 })).toEqual([]);
   });
 
   it('should follow the lay offsets and the turn about the sheet', () => {
-    const drawer = rectDrawer([[10, 10, 30, 20], [60, 10, 30, 20]]);
+    const drawer = rectDrawer([
+      [10, 10, 30, 20],
+      [60, 10, 30, 20],
+    ]);
     const apart = { pulls: [pull(0, 'tar'), pull(1, 'foam')] };
     expect(dryingPairs(apart, drawer, { toleranceMm: 0.1 })).toEqual([]);
     const moved = { pulls: [pull(0, 'tar', { dxMm: 30, dyMm: 5 }), pull(1, 'foam')] };
-    expect(dryingPairs(moved, drawer, { toleranceMm: 0.1 })[0].areaMm2).toBeCloseTo(10 * 15, 6);
+    expect(dryingPairs(moved, drawer, { toleranceMm: 0.1 })[0]!.areaMm2).toBeCloseTo(10 * 15, 6);
     const turned = { pulls: [pull(0, 'tar', { turnDeg: 180 }), pull(1, 'foam', { dxMm: 100, dyMm: 60 })] };
-    expect(dryingPairs(turned, drawer, { toleranceMm: 0.1 })[0].areaMm2).toBeCloseTo(30 * 20, 6);
+    expect(dryingPairs(turned, drawer, { toleranceMm: 0.1 })[0]!.areaMm2).toBeCloseTo(30 * 20, 6);
   });
 
   it('should refuse a bad tolerance and an unknown screen in a sentence', () => {
@@ -103,26 +115,39 @@ describe('dryingPairs', () => {
 
 describe('overlapsOf', () => {
   it('should give ΔE00 of the two orders over the paper for a stack of two', () => {
-    const drawer = rectDrawer([[0, 0, 50, 50], [25, 25, 50, 50]]);
+    const drawer = rectDrawer([
+      [0, 0, 50, 50],
+      [25, 25, 50, 50],
+    ]);
     const pulls = [pull(0, 'tar', { strokes: 2 }), pull(1, 'foam')];
-    const [edge] = overlapsOf({ pulls }, drawer, { toleranceMm: 0.1, minDeltaE: 1 });
-    const wanted = deltaE2000(colour(pulls, drawer), colour([pulls[1], pulls[0]], drawer));
+    const edge = overlapsOf({ pulls }, drawer, { toleranceMm: 0.1, minDeltaE: 1 })[0]!;
+    const wanted = deltaE2000(colour(pulls, drawer), colour([pulls[1]!, pulls[0]!], drawer));
     expect(edge.deltaE).toBeCloseTo(wanted, 9);
     expect(edge).toMatchObject({ a: 0, b: 1 });
     expect(edgeWeight(edge)).toBeCloseTo(wanted * 625, 3);
   });
 
   it('should take the largest over the paper and over each pull that overlaps both', () => {
-    const drawer = rectDrawer([[0, 0, 50, 50], [25, 25, 50, 50], [30, 30, 90, 60], [150, 0, 20, 20]]);
+    const drawer = rectDrawer([
+      [0, 0, 50, 50],
+      [25, 25, 50, 50],
+      [30, 30, 90, 60],
+      [150, 0, 20, 20],
+    ]);
     const pulls = [pull(0, 'rust'), pull(1, 'foam'), pull(2, 'tar'), pull(3, 'tar', { strokes: 3 })];
     const both = (under: Pull[]): number =>
-      deltaE2000(colour([...under, pulls[0], pulls[1]], drawer), colour([...under, pulls[1], pulls[0]], drawer));
-    const edge = overlapsOf({ pulls }, drawer, { toleranceMm: 0.1, minDeltaE: 0 })[0];
-    expect(edge.deltaE).toBeCloseTo(Math.max(both([]), both([pulls[2]])), 9);
+      deltaE2000(colour([...under, pulls[0]!, pulls[1]!], drawer), colour([...under, pulls[1]!, pulls[0]!], drawer));
+    const edge = overlapsOf({ pulls }, drawer, { toleranceMm: 0.1, minDeltaE: 0 })[0]!;
+    expect(edge.deltaE).toBeCloseTo(Math.max(both([]), both([pulls[2]!])), 9);
   });
 
   it('should leave free swaps out: transparent inks, and one ink twice', () => {
-    const drawer = rectDrawer([[0, 0, 50, 50], [25, 25, 50, 50], [30, 30, 40, 40], [35, 35, 20, 20]]);
+    const drawer = rectDrawer([
+      [0, 0, 50, 50],
+      [25, 25, 50, 50],
+      [30, 30, 40, 40],
+      [35, 35, 20, 20],
+    ]);
     const pulls = [pull(0, 'weed'), pull(1, 'dusk'), pull(2, 'tar'), pull(3, 'tar', { strokes: 2 })];
     const options = { toleranceMm: 0.1, minDeltaE: 0.5 };
     expect(names(freeSwaps({ pulls }, drawer, options))).toEqual(['01', '23']);
@@ -131,25 +156,39 @@ describe('overlapsOf', () => {
   });
 
   it('should not depend on the order of the stack', () => {
-    const rects: Rect[] = [[0, 0, 60, 60], [20, 20, 60, 60], [40, 0, 60, 60], [30, 30, 100, 50]];
+    const rects: Rect[] = [
+      [0, 0, 60, 60],
+      [20, 20, 60, 60],
+      [40, 0, 60, 60],
+      [30, 30, 100, 50],
+    ];
     const drawer = rectDrawer(rects);
-    const pulls = rects.map((_, i) => pull(i, INKS[i].id));
+    const pulls = rects.map((_, i) => pull(i, INKS[i]!.id));
     const byName = (stack: Pull[]): string[] =>
       overlapsOf({ pulls: stack }, drawer, { toleranceMm: 0.1, minDeltaE: 0.1 })
-        .map(({ a, b, deltaE }) => `${[stack[a].id, stack[b].id].sort().join()} ${deltaE.toFixed(9)}`)
+        .map(({ a, b, deltaE }) => `${[stack[a]!.id, stack[b]!.id].sort().join()} ${deltaE.toFixed(9)}`)
         .sort();
-    expect(byName([pulls[2], pulls[0], pulls[3], pulls[1]])).toEqual(byName(pulls));
+    expect(byName([pulls[2]!, pulls[0]!, pulls[3]!, pulls[1]!])).toEqual(byName(pulls));
   });
 
   it('should print the same colours for all orders of a class when swaps are exactly free', () => {
-    const drawer = rectDrawer([[0, 0, 50, 50], [10, 10, 50, 50], [20, 20, 50, 50], [5, 5, 50, 50]]);
+    const drawer = rectDrawer([
+      [0, 0, 50, 50],
+      [10, 10, 50, 50],
+      [20, 20, 50, 50],
+      [5, 5, 50, 50],
+    ]);
     const pulls = [pull(0, 'weed'), pull(1, 'tar'), pull(2, 'dusk'), pull(3, 'weed', { strokes: 2 })];
     const { orders, groups } = groupOrders({ pulls }, drawer, { toleranceMm: 0.1, minDeltaE: 1e-6 });
     expect(groups.length).toBeGreaterThan(1);
-    const labOf = (order: number[]) => colour(order.map((i) => pulls[i]), drawer);
+    const labOf = (order: number[]) =>
+      colour(
+        order.map((i) => pulls[i]!),
+        drawer,
+      );
     const colours = groups.map((group) => {
-      const first = labOf(orders[group[0]]);
-      for (const index of group) expect(deltaE2000(labOf(orders[index]), first)).toBeLessThan(1e-6);
+      const first = labOf(orders[group[0]!]!);
+      for (const index of group) expect(deltaE2000(labOf(orders[index]!), first)).toBeLessThan(1e-6);
       return first;
     });
     // All four lie over each other here, so groups that differ show it in this one colour.
@@ -169,17 +208,21 @@ describe('freeSwaps', () => {
     let beyond = 0;
     for (let pile = 0; pile < 400; pile++) {
       const n = 2 + random.int(4);
-      const scatter = [0.005, 0.02, 0.1][random.int(3)];
+      const scatter = [0.005, 0.02, 0.1][random.int(3)]!;
       const inks = Array.from({ length: n }, (_, i) => {
         const [at, wide, high, s] = [unit() * 36, 4 + unit() * 12, 0.1 + 2 * unit(), scatter * unit()];
-        return ink(`ink${i}`, (band) => 0.02 + high * Math.exp(-(((band - at) / wide) ** 2)), () => s);
+        return ink(
+          `ink${i}`,
+          (band) => 0.02 + high * Math.exp(-(((band - at) / wide) ** 2)),
+          () => s,
+        );
       });
       const drawer = { ...rectDrawer(Array.from({ length: n }, (): Rect => [0, 0, 50, 50])), inks };
       const pulls = inks.map((each, i) => pull(i, each.id));
       for (const { a, b, deltaE } of freeSwaps({ pulls }, drawer, { toleranceMm: 0.1, minDeltaE: 1 })) {
         if (b !== a + 1) continue;
         const swapped = [...pulls];
-        [swapped[a], swapped[b]] = [swapped[b], swapped[a]];
+        [swapped[a], swapped[b]] = [swapped[b]!, swapped[a]!];
         const shown = deltaE2000(colour(pulls, drawer), colour(swapped, drawer));
         if (n === 2) expect(shown).toBeCloseTo(deltaE, 9);
         swaps++;
@@ -195,11 +238,9 @@ describe('freeSwaps', () => {
 describe('orderGraph', () => {
   it('should agree with the exact overlaps at fine rows', () => {
     const random = randomFrom('graph');
-    const rects = Array.from({ length: 10 }, (): Rect => [
-      random.int(150), random.int(60), 20 + random.int(60), 20 + random.int(40),
-    ]);
+    const rects = Array.from({ length: 10 }, (): Rect => [random.int(150), random.int(60), 20 + random.int(60), 20 + random.int(40)]);
     const drawer = rectDrawer(rects);
-    const pulls = rects.map((_, i) => pull(i, INKS[i % 5].id));
+    const pulls = rects.map((_, i) => pull(i, INKS[i % 5]!.id));
     const grid = { widthMm: 200, heightMm: 100, rows: 1000 };
     const areas = pairOverlapAreas(buildCellMap(placedSpans({ pulls }, drawer, grid), grid));
     const deltas = new SwapDeltas(drawer);
@@ -208,28 +249,40 @@ describe('orderGraph', () => {
     const exact = overlapsOf({ pulls }, drawer, { toleranceMm: 0.01, minDeltaE: 0.5 });
     expect(quick.map(({ a, b }) => [a, b])).toEqual(exact.map(({ a, b }) => [a, b]));
     quick.forEach((edge, i) => {
-      expect(edge.areaMm2).toBeCloseTo(exact[i].areaMm2, 6);
-      expect(edge.deltaE).toBeCloseTo(exact[i].deltaE, 9);
+      expect(edge.areaMm2).toBeCloseTo(exact[i]!.areaMm2, 6);
+      expect(edge.deltaE).toBeCloseTo(exact[i]!.deltaE, 9);
     });
   });
 });
 
 describe('groupOrders', () => {
   it('should merge groups when shapes move apart', () => {
-    const drawer = rectDrawer([[0, 0, 50, 50], [25, 0, 50, 50], [20, 20, 50, 50]]);
+    const drawer = rectDrawer([
+      [0, 0, 50, 50],
+      [25, 0, 50, 50],
+      [20, 20, 50, 50],
+    ]);
     const pulls = [pull(0, 'tar'), pull(1, 'foam'), pull(2, 'rust')];
     const options = { toleranceMm: 0.1, minDeltaE: 0.5 };
     const near = groupOrders({ pulls }, drawer, options);
     expect(near.count).toBe(6);
-    const apart = groupOrders({ pulls: [pulls[0], { ...pulls[1], dxMm: 120 }, pulls[2]] }, drawer, options);
+    const apart = groupOrders({ pulls: [pulls[0]!, { ...pulls[1]!, dxMm: 120 }, pulls[2]!] }, drawer, options);
     expect(apart.count).toBe(2);
     expect(apart.groups.flat().sort((a, b) => a - b)).toEqual([0, 1, 2, 3, 4, 5]);
     expect(apart.count).toBe(
-      Number(countOrderClasses(3, apart.edges.map(({ a, b }): [number, number] => [a, b]))),
+      Number(
+        countOrderClasses(
+          3,
+          apart.edges.map(({ a, b }): [number, number] => [a, b]),
+        ),
+      ),
     );
-    const { neighbours } = graphOf(3, apart.edges.map(({ a, b }): [number, number] => [a, b]));
+    const { neighbours } = graphOf(
+      3,
+      apart.edges.map(({ a, b }): [number, number] => [a, b]),
+    );
     for (const group of apart.groups) {
-      const keys = new Set(group.map((i) => canonicalOrder(apart.orders[i], neighbours).join()));
+      const keys = new Set(group.map((i) => canonicalOrder(apart.orders[i]!, neighbours).join()));
       expect(keys.size).toBe(1);
     }
   });

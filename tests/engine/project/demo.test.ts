@@ -1,14 +1,14 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { intersectionArea } from '../../../src/engine/geometry/booleans.ts';
+import { outlineArea } from '../../../src/engine/geometry/booleans.ts';
 import { shapeBounds } from '../../../src/engine/geometry/rings.ts';
-import { groupOrders } from '../../../src/engine/order/index.ts';
+import { groupOrders } from '../../../src/engine/order/group-orders.ts';
 import { demoProject } from '../../../src/engine/project/demo.ts';
 import { checkProject } from '../../../src/engine/project/read.ts';
-import { pullRings, screenRings } from '../../../src/engine/shapes/placed.ts';
-import { readShapes } from '../../../src/engine/shapes/read-shapes.ts';
+import { pullRings, screenRings } from '../../../src/engine/shapes/place/placed.ts';
+import { readShapes } from '../../../src/engine/shapes/read/read-shapes.ts';
 import { coverageByResvg } from '../../published/shapes/raster.ts';
-import { outlineArea } from '../../../src/engine/geometry/booleans.ts';
 
 const folder = new URL('../../../shapes/', import.meta.url);
 const files = readdirSync(folder)
@@ -61,7 +61,12 @@ describe('demoProject', () => {
   it('should teach with four pulls of which some orders, but not all, print the same', () => {
     expect(lesson).toHaveLength(4);
     const outlines = lesson.map((pull) =>
-      pullRings(drawer.screens.find((screen) => screen.id === pull.screen)!, drawer.shapes, pull, drawer.paper),
+      pullRings(
+        drawer.screens.find((screen) => screen.id === pull.screen)!,
+        drawer.shapes,
+        pull,
+        drawer.paper,
+      ),
     );
     const areas = outlines.flatMap((a, i) => outlines.slice(0, i).map((b) => intersectionArea(a, b)));
     const over = areas.filter((area) => area > 0);

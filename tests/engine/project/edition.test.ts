@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type Edition, newEdition } from '../../../src/engine/log/edition.ts';
+import { type Edition, newEdition } from '../../../src/engine/log/edition/edition.ts';
 import { apply } from '../../../src/engine/project/apply.ts';
 import { perform, startHistory, undo } from '../../../src/engine/project/history.ts';
 import { readProject, writeProject } from '../../../src/engine/project/read.ts';
@@ -29,8 +29,12 @@ describe('set-edition', () => {
     expect(back).toEqual(project);
   });
   it('should undo counts that were typed digit by digit as one', () => {
-    const typed = (impressions: number) => ({ kind: 'set-edition', part: 'counts', edition: { ...edition, counts: { ...edition.counts, impressions } } }) as const;
-    const history = [3, 30].reduce((before, impressions) => perform(before, typed(impressions)), perform(startHistory(project), { kind: 'set-edition', edition }));
+    const typed = (impressions: number) =>
+      ({ kind: 'set-edition', part: 'counts', edition: { ...edition, counts: { ...edition.counts, impressions } } }) as const;
+    const history = [3, 30].reduce(
+      (before, impressions) => perform(before, typed(impressions)),
+      perform(startHistory(project), { kind: 'set-edition', edition }),
+    );
     expect(history.project.editions![0]!.counts.impressions).toBe(30);
     expect(undo(history).project.editions).toEqual([edition]);
   });

@@ -9,7 +9,9 @@ const project = { ...smallProject(), lesson: [] };
 const [ink] = project.drawer.inks;
 const [one, two] = project.drawer.screens;
 const pin = (number: number, screen = one!.id): Pin => ({
-  key: `k${number}`, pulls: [pullOf('a', screen, ink!.id)], lineage: { seed: 's', index: number, way: 'nearer', parents: [{ seed: 'tide', index: 1 }] },
+  key: `k${number}`,
+  pulls: [pullOf('a', screen, ink!.id)],
+  lineage: { seed: 's', index: number, way: 'nearer', parents: [{ seed: 'tide', index: 1 }] },
 });
 
 describe('pins', () => {
@@ -30,7 +32,9 @@ describe('pins', () => {
 
   it('should refuse prints of what is not there, and too many', () => {
     expect(() => apply(project, { kind: 'set-pins', pins: [pin(3, 'gone')] })).toThrow(/no screen "gone"/u);
-    expect(() => apply(project, { kind: 'set-pins', pins: Array.from({ length: MOST_PINS + 1 }, (_, i) => pin(i)) })).toThrow(/At most 100 prints stay pinned/u);
+    expect(() => apply(project, { kind: 'set-pins', pins: Array.from({ length: MOST_PINS + 1 }, (_, i) => pin(i)) })).toThrow(
+      /At most 100 prints stay pinned/u,
+    );
     const { problems } = readProject(writeProject({ ...project, pins: [pin(3, 'gone')] }), 'p.json');
     expect(problems[0]!.message).toMatch(/^p\.json: .*pins\[0\]/u);
   });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { demoStocks, letDown } from '../../../src/engine/ink/index.ts';
+import { demoStocks } from '../../../src/engine/ink/demo/demo-stocks.ts';
+import { letDown } from '../../../src/engine/ink/mix/mix.ts';
 import { apply } from '../../../src/engine/project/apply.ts';
 import type { Command } from '../../../src/engine/project/commands.ts';
 import { perform, redo, startHistory, undo } from '../../../src/engine/project/history.ts';
@@ -73,7 +74,10 @@ describe('stock inks and mixes', () => {
   });
 
   it('should refuse mixes of what is not there and of mixes', () => {
-    const change = (mix: { ink: string; parts: number }[], ink = lime!): (() => unknown) => () => apply(withStocks, { kind: 'change-ink', ink: { ...ink, mix } });
+    const change =
+      (mix: { ink: string; parts: number }[], ink = lime!): (() => unknown) =>
+      () =>
+        apply(withStocks, { kind: 'change-ink', ink: { ...ink, mix } });
     expect(change([{ ink: 'ghost', parts: 1 }])).toThrow('no ink "ghost"');
     expect(change([{ ink: mist.id, parts: 1 }])).toThrow('which is a mix');
     expect(change([{ ink: base!.id, parts: 1 }], soot!)).toThrow('so it cannot become a mix');
@@ -93,7 +97,9 @@ describe('stock inks and mixes', () => {
     project = apply(project, { kind: 'keep-recipe', recipe }).project;
     project = apply(project, { kind: 'open-recipe', recipe: 'r' }).project;
     const pulled = project.drawer.inks.find(({ id }) => id === project.bench[0]!.ink)!;
-    expect(pulled.mix!.map(({ ink }) => project.drawer.inks.find(({ id }) => id === ink)!.name)).toEqual([base!.name, soot!.name].reverse());
+    expect(pulled.mix!.map(({ ink }) => project.drawer.inks.find(({ id }) => id === ink)!.name)).toEqual(
+      [base!.name, soot!.name].reverse(),
+    );
     expect(project.explore.palette).not.toContain(base!.id);
     expect(readProject(writeProject(project), 'p.json').problems).toEqual([]);
   });
@@ -174,6 +180,8 @@ describe('readProject', () => {
 
   it('should refuse a visit of half a sheet, naming the field', () => {
     const project = { ...smallProject(), visit: [{ recipe: 'r', sheets: 0.5 }] };
-    expect(readProject(writeProject(project), 'a.json').problems[0]!.message).toMatch(/visit\[0\]\.sheets is 0\.5, but must be a whole number/);
+    expect(readProject(writeProject(project), 'a.json').problems[0]!.message).toMatch(
+      /visit\[0\]\.sheets is 0\.5, but must be a whole number/,
+    );
   });
 });

@@ -1,9 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { wholeFigures } from '../../../src/engine/output/visit-figures.ts';
 import { checkProject } from '../../../src/engine/project/read.ts';
+import { wholeFigures } from '../../../src/engine/visit/visit-figures.ts';
 import { smallProject } from '../../helpers/small-project.ts';
 
-const said = (change: object): string => checkProject({ ...smallProject(), ...change }, 'tide.json').problems.map(({ message }) => message).join(' ');
+const said = (change: object): string =>
+  checkProject({ ...smallProject(), ...change }, 'tide.json')
+    .problems.map(({ message }) => message)
+    .join(' ');
 const press = smallProject().press;
 
 describe('the press of a project', () => {

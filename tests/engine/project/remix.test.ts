@@ -1,15 +1,36 @@
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { demoStocks, mixInks, mixesOf } from '../../../src/engine/ink/index.ts';
+import { demoStocks } from '../../../src/engine/ink/demo/demo-stocks.ts';
+import { mixInks } from '../../../src/engine/ink/mix/mix.ts';
+import { mixesOf } from '../../../src/engine/ink/mix/remix.ts';
 import { apply } from '../../../src/engine/project/apply.ts';
 import { demoProject } from '../../../src/engine/project/demo.ts';
 import { emptyProject } from '../../../src/engine/project/empty.ts';
-import { readdirSync, readFileSync } from 'node:fs';
 import type { Project } from '../../../src/engine/project/types.ts';
 
-const [base, one, two] = demoStocks() as [ReturnType<typeof demoStocks>[0], ReturnType<typeof demoStocks>[0], ReturnType<typeof demoStocks>[0]];
-const mix = mixInks([{ ink: base, parts: 60 }, { ink: one, parts: 30 }, { ink: two, parts: 10 }], { id: 'mix', name: 'Mix' });
-const other = mixInks([{ ink: base, parts: 1 }, { ink: two, parts: 1 }], { id: 'other', name: 'Other' });
-const files = readdirSync('shapes').filter((name) => name.endsWith('.svg')).map((name) => ({ name, text: readFileSync(`shapes/${name}`, 'utf8') }));
+const [base, one, two] = demoStocks() as [
+  ReturnType<typeof demoStocks>[0],
+  ReturnType<typeof demoStocks>[0],
+  ReturnType<typeof demoStocks>[0],
+];
+const mix = mixInks(
+  [
+    { ink: base, parts: 60 },
+    { ink: one, parts: 30 },
+    { ink: two, parts: 10 },
+  ],
+  { id: 'mix', name: 'Mix' },
+);
+const other = mixInks(
+  [
+    { ink: base, parts: 1 },
+    { ink: two, parts: 1 },
+  ],
+  { id: 'other', name: 'Other' },
+);
+const files = readdirSync('shapes')
+  .filter((name) => name.endsWith('.svg'))
+  .map((name) => ({ name, text: readFileSync(`shapes/${name}`, 'utf8') }));
 const project: Project = apply(emptyProject(demoProject(files)), { kind: 'add-inks', inks: [base, one, two, mix, other] }).project;
 const stronger = { ...one, kx: one.kx.map((k) => k * 2) };
 const inkOf = ({ drawer }: Project, id: string) => drawer.inks.find((ink) => ink.id === id)!;
@@ -18,7 +39,14 @@ describe('a stock ink that changes', () => {
   it('should change the mixes weighed from it, in one step, and no others', () => {
     const { project: next, inverse } = apply(project, { kind: 'change-ink', ink: stronger });
     // What weighing the changed ink afresh gives.
-    const fresh = mixInks([{ ink: base, parts: 60 }, { ink: stronger, parts: 30 }, { ink: two, parts: 10 }], { id: 'mix', name: 'Mix' });
+    const fresh = mixInks(
+      [
+        { ink: base, parts: 60 },
+        { ink: stronger, parts: 30 },
+        { ink: two, parts: 10 },
+      ],
+      { id: 'mix', name: 'Mix' },
+    );
     expect(inkOf(next, 'mix')).toEqual(fresh);
     expect(inkOf(next, 'mix').kx[20]).toBeGreaterThan(mix.kx[20]!);
     expect(inkOf(next, 'other')).toEqual(other);

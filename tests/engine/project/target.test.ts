@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { demoStocks, letDown } from '../../../src/engine/ink/index.ts';
+import { demoStocks } from '../../../src/engine/ink/demo/demo-stocks.ts';
+import { letDown } from '../../../src/engine/ink/mix/mix.ts';
 import { apply } from '../../../src/engine/project/apply.ts';
 import { perform, startHistory, undo } from '../../../src/engine/project/history.ts';
 import { readProject, writeProject } from '../../../src/engine/project/read.ts';
@@ -51,7 +52,9 @@ describe('change-inks', () => {
 
   it('should change none when one is not there', () => {
     const start = smallProject();
-    expect(() => apply(start, { kind: 'change-inks', inks: [start.drawer.inks[0]!, { ...start.drawer.inks[1]!, id: 'ghost' }] })).toThrow('no ink "ghost"');
+    expect(() => apply(start, { kind: 'change-inks', inks: [start.drawer.inks[0]!, { ...start.drawer.inks[1]!, id: 'ghost' }] })).toThrow(
+      'no ink "ghost"',
+    );
   });
 });
 
@@ -60,7 +63,7 @@ describe('lay-veil', () => {
     const start = smallProject();
     const [base] = demoStocks();
     const ink = letDown(start.drawer.inks[0]!, base!, 6);
-    const mixed = { ...ink, mix: undefined };
+    const mixed: typeof ink = { ...ink };
     delete mixed.mix;
     const history = perform(startHistory(start), {
       kind: 'lay-veil',

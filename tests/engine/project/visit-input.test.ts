@@ -7,13 +7,29 @@ import { smallProject } from '../../helpers/small-project.ts';
 const small = smallProject();
 const first = recipeOf(small.bench, small.drawer, { id: 'a', title: 'First' });
 const turned = recipeOf([...small.bench].reverse(), small.drawer, { id: 'b', title: 'Turned' });
-const project: Project = { ...small, recipes: [first, turned], visit: [{ recipe: 'b', sheets: 2 }, { recipe: 'a', sheets: 0 }] };
+const project: Project = {
+  ...small,
+  recipes: [first, turned],
+  visit: [
+    { recipe: 'b', sheets: 2 },
+    { recipe: 'a', sheets: 0 },
+  ],
+};
 
 describe('visitInputOf', () => {
   it('should take the recipes of which sheets are wanted, in the order in which they are kept', () => {
     expect(visitInputOf(project)).toEqual({ runs: [{ recipe: turned, sheets: 2 }], press: small.press, minDeltaE: 1, seed: 'small' });
-    const both = { ...project, visit: [{ recipe: 'b', sheets: 2 }, { recipe: 'a', sheets: 3 }] };
-    expect(visitInputOf(both).runs.map(({ recipe, sheets }) => [recipe.id, sheets])).toEqual([['a', 3], ['b', 2]]);
+    const both = {
+      ...project,
+      visit: [
+        { recipe: 'b', sheets: 2 },
+        { recipe: 'a', sheets: 3 },
+      ],
+    };
+    expect(visitInputOf(both).runs.map(({ recipe, sheets }) => [recipe.id, sheets])).toEqual([
+      ['a', 3],
+      ['b', 2],
+    ]);
     expect(visitInputOf({ ...project, visit: [] }).runs).toEqual([]);
   });
 });

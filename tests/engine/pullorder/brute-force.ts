@@ -65,12 +65,7 @@ export function bruteForce(problem: PlanProblem, allSubsets = false): { best: Co
   };
   const mount = (from: string[] | null, to: string[]): number => (from?.[0] === to[0] ? 0 : 1);
   return {
-    best: search((from, to) => [
-      mount(from, to),
-      from?.[1] === to[1] ? 0 : 1,
-      from?.[0] === to[0] && from?.[2] !== to[2] ? 1 : 0,
-      1,
-    ]),
+    best: search((from, to) => [mount(from, to), from?.[1] === to[1] ? 0 : 1, from?.[0] === to[0] && from?.[2] !== to[2] ? 1 : 0, 1]),
     setUps: search(() => [1, 0, 0, 0])[0],
     mounts: search((from, to) => [mount(from, to), 0, 0, 0])[0],
   };

@@ -39,7 +39,10 @@ describe('planPulls', () => {
   });
 
   it('should say where an overlap is wrong', () => {
-    const pulls = [{ screen: 'a', ink: 'i' }, { screen: 'b', ink: 'i' }];
+    const pulls = [
+      { screen: 'a', ink: 'i' },
+      { screen: 'b', ink: 'i' },
+    ];
     const plan = (overlaps: unknown) => () =>
       planPulls({ sheets: [{ pulls, overlaps: overlaps as [number, number][] }] }, { budgetMs: 10, seed: 1 });
     expect(plan([[1, 0]])).toThrow('Sheet 1, overlap 1 is [1, 0]');
@@ -59,7 +62,10 @@ describe('planPulls', () => {
   it('should merge 10,000 alike sheets and refuse 10,000 different ones', () => {
     const sheet = (s: number) => ({
       pulls: [`${s}`, 'b', 'c'].map((screen) => ({ screen, ink: 'i' })),
-      overlaps: [[0, 1], [1, 2]] as [number, number][],
+      overlaps: [
+        [0, 1],
+        [1, 2],
+      ] as [number, number][],
     });
     const alike = { sheets: Array.from({ length: 10_000 }, () => sheet(0)) };
     const plan = planPulls(alike, { budgetMs: 50, seed: 1 });

@@ -1,8 +1,15 @@
 import { describe, expect, it } from 'vitest';
-import { cutLineage, lineageSentence, MOST_GENERATIONS, printName, printTitle, type PrintLineage } from '../../../src/engine/recipe/lineage.ts';
+import { checkProject } from '../../../src/engine/project/read.ts';
+import {
+  cutLineage,
+  lineageSentence,
+  MOST_GENERATIONS,
+  printName,
+  printTitle,
+  type PrintLineage,
+} from '../../../src/engine/recipe/lineage.ts';
 import { readRecipe } from '../../../src/engine/recipe/read.ts';
 import { recipeOf, writeRecipe } from '../../../src/engine/recipe/write.ts';
-import { checkProject } from '../../../src/engine/project/read.ts';
 import { smallProject } from '../../helpers/small-project.ts';
 
 const project = smallProject();
@@ -11,7 +18,13 @@ const five: PrintLineage = { seed: 'tide-3', index: 4 };
 const near: PrintLineage = { seed: '(tide-3:11) nearer', index: 1, way: 'nearer', parents: [twelve] };
 
 function kept(lineage?: PrintLineage) {
-  return recipeOf(project.bench, project.drawer, { id: 'r', title: 't', seed: 'tide-3', index: 11, ...(lineage === undefined ? {} : { lineage }) });
+  return recipeOf(project.bench, project.drawer, {
+    id: 'r',
+    title: 't',
+    seed: 'tide-3',
+    index: 11,
+    ...(lineage === undefined ? {} : { lineage }),
+  });
 }
 
 /** A print so many times nearer to one. */
@@ -25,9 +38,18 @@ describe('lineageSentence', () => {
     [near, 'Nearer to no. 12 of wall “tide-3”.'],
     [{ ...near, way: 'away' }, 'Away from no. 12 of wall “tide-3”.'],
     [{ seed: 's', index: 0, way: 'between', parents: [five, twelve] }, 'On the way from no. 5 to no. 12 of wall “tide-3”.'],
-    [{ seed: 's', index: 0, way: 'cross', parents: [five, { seed: 'ebb', index: 0 }] }, 'A cross of no. 5 of wall “tide-3” and no. 1 of wall “ebb”.'],
-    [{ seed: 's', index: 6, way: 'cross', parents: [near, five] }, 'A cross of no. 2 of the prints near no. 12 of wall “tide-3” and no. 5 of wall “tide-3”.'],
-    [{ seed: 's', index: 6, way: 'cross', parents: [near, { ...near, index: 4 }] }, 'A cross of no. 2 and no. 5 of the prints near no. 12 of wall “tide-3”.'],
+    [
+      { seed: 's', index: 0, way: 'cross', parents: [five, { seed: 'ebb', index: 0 }] },
+      'A cross of no. 5 of wall “tide-3” and no. 1 of wall “ebb”.',
+    ],
+    [
+      { seed: 's', index: 6, way: 'cross', parents: [near, five] },
+      'A cross of no. 2 of the prints near no. 12 of wall “tide-3” and no. 5 of wall “tide-3”.',
+    ],
+    [
+      { seed: 's', index: 6, way: 'cross', parents: [near, { ...near, index: 4 }] },
+      'A cross of no. 2 and no. 5 of the prints near no. 12 of wall “tide-3”.',
+    ],
     [{ seed: 's', index: 6, way: 'cross' }, 'No. 7 of a wall found from earlier prints.'],
   ])('should tell %j', (lineage, sentence) => {
     expect(lineageSentence(lineage)).toBe(sentence);
@@ -65,7 +87,12 @@ describe('a recipe with its lineage', () => {
     expect(readRecipe(writeRecipe(recipe), 'a.json').value).toEqual(recipe);
   });
 
-  it.each([{ seed: 'a' }, { seed: 'a', index: -1 }, { seed: 'a', index: 0, way: 'sideways' }, { seed: 'a', index: 0, way: 'nearer', parents: [] }])('should refuse the lineage %j and name it', (lineage) => {
+  it.each([
+    { seed: 'a' },
+    { seed: 'a', index: -1 },
+    { seed: 'a', index: 0, way: 'sideways' },
+    { seed: 'a', index: 0, way: 'nearer', parents: [] },
+  ])('should refuse the lineage %j and name it', (lineage) => {
     const { value, problems } = readRecipe(JSON.stringify({ ...kept(), lineage }), 'a.json');
     expect(value).toBeNull();
     expect(problems[0]!.message).toMatch(/^a\.json: .*lineage/u);

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { demoStocks, letDown } from '../../../src/engine/ink/index.ts';
+import { demoStocks } from '../../../src/engine/ink/demo/demo-stocks.ts';
+import { letDown } from '../../../src/engine/ink/mix/mix.ts';
 import { readRecipe } from '../../../src/engine/recipe/read.ts';
 import type { Recipe } from '../../../src/engine/recipe/types.ts';
-import { drawerOfRecipe, recipeOf, writeRecipe } from '../../../src/engine/recipe/write.ts';
+import { studioOfRecipe, recipeOf, writeRecipe } from '../../../src/engine/recipe/write.ts';
 import { paintView } from '../../../src/engine/stack/view.ts';
 import { pullOf, smallProject } from '../../helpers/small-project.ts';
 
@@ -51,7 +52,7 @@ describe('readRecipe', () => {
     expect(read.value).toEqual(recipe);
     const view = { xMm: 80, yMm: 100, widthMm: 300, heightMm: 260, widthPx: 150, heightPx: 130 };
     const before = paintView(project.drawer, { pulls: project.bench }, view);
-    const after = paintView(drawerOfRecipe(read.value!), { pulls: read.value!.pulls }, view);
+    const after = paintView(studioOfRecipe(read.value!), { pulls: read.value!.pulls }, view);
     expect(after).toEqual(before);
     expect(new Set(before).size).toBeGreaterThan(6);
   });
@@ -70,12 +71,32 @@ describe('readRecipe', () => {
     ['an unknown shape', changed(['screens', 0, 'placed', 0, 'shape'], 'ghost'), /screens\[0\]\.placed\[0\]\.shape names "ghost"/],
     ['two pulls of one id', changed(['pulls', 2, 'id'], 'p1'), /pulls\[2\]\.id is "p1"/],
     ['too few bands', changed(['inks', 0, 'kx'], [1, 2]), /inks\[0\]\.kx is a list of 2/],
-    ['a mesh without openings', changed(['screens', 0, 'mesh'], { threadsPerCm: 150, threadUm: 80 }), /screens\[0\]\.mesh is an object, but must be a mesh whose threads leave an opening/],
-    ['a mix of an ink that is not there', changed(['inks', 0, 'mix'], [{ ink: 'ghost', parts: 1 }]), /inks\[0\]\.mix\[0\]\.ink names "ghost"/],
-    ['a mix of no parts', changed(['inks', 0, 'mix'], [{ ink: 'weed', parts: 0 }]), /inks\[0\]\.mix\[0\]\.parts is 0, but must be more than 0/],
-    ['a mix of a mix', changed(['inks', 0, 'mix'], [{ ink: 'rust', parts: 1 }]), /inks\[0\]\.mix\[0\]\.ink names "rust", which is itself a mix/],
+    [
+      'a mesh without openings',
+      changed(['screens', 0, 'mesh'], { threadsPerCm: 150, threadUm: 80 }),
+      /screens\[0\]\.mesh is an object, but must be a mesh whose threads leave an opening/,
+    ],
+    [
+      'a mix of an ink that is not there',
+      changed(['inks', 0, 'mix'], [{ ink: 'ghost', parts: 1 }]),
+      /inks\[0\]\.mix\[0\]\.ink names "ghost"/,
+    ],
+    [
+      'a mix of no parts',
+      changed(['inks', 0, 'mix'], [{ ink: 'weed', parts: 0 }]),
+      /inks\[0\]\.mix\[0\]\.parts is 0, but must be more than 0/,
+    ],
+    [
+      'a mix of a mix',
+      changed(['inks', 0, 'mix'], [{ ink: 'rust', parts: 1 }]),
+      /inks\[0\]\.mix\[0\]\.ink names "rust", which is itself a mix/,
+    ],
     ['no pulls', changed(['pulls'], []), /pulls is a list of 0/],
-    ['a ring with half a point', changed(['shapes', 0, 'rings', 0], [0, 0, 1, 0, 1, 1, 2]), /shapes\[0\]\.rings\[0\] is a list of 7, but must be an x and a y for each corner/],
+    [
+      'a ring with half a point',
+      changed(['shapes', 0, 'rings', 0], [0, 0, 1, 0, 1, 1, 2]),
+      /shapes\[0\]\.rings\[0\] is a list of 7, but must be an x and a y for each corner/,
+    ],
     ['a list for a paper', changed(['paper'], []), /paper is a list of 0, but must be an object/],
     ['what is not text', undefined as unknown as string, /the file is not text/],
   ];

@@ -1,5 +1,5 @@
 import { outlineArea } from '../../../src/engine/geometry/booleans.ts';
-import { readShapes } from '../../../src/engine/shapes/read-shapes.ts';
+import { readShapes } from '../../../src/engine/shapes/read/read-shapes.ts';
 
 /** A page of 100 × 100 mm whose units are mm. */
 export function page(inside: string, attributes = ''): string {

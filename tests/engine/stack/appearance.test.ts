@@ -2,20 +2,21 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { labD50 } from '../../../src/engine/colour/lab.ts';
 import { linearSrgbFromReflectance } from '../../../src/engine/colour/srgb.ts';
-import { stackReflectance } from '../../../src/engine/ink/film.ts';
-import { filmThickness } from '../../../src/engine/ink/thickness.ts';
+import { stackReflectance } from '../../../src/engine/ink/film/film.ts';
+import { filmThickness } from '../../../src/engine/ink/film/thickness.ts';
 import { cellLab, colourCells, createCellColours, stateColours } from '../../../src/engine/stack/appearance.ts';
 import { buildCellMap } from '../../../src/engine/stack/cell-map.ts';
 import { stackLayers } from '../../../src/engine/stack/layers.ts';
 import { placedSpans } from '../../../src/engine/stack/screen-spans.ts';
-import type { CellMap, Drawer, Pull } from '../../../src/engine/stack/types.ts';
+import type { CellMap, Pull } from '../../../src/engine/stack/types.ts';
+import type { Studio } from '../../../src/engine/studio/studio.ts';
 import { PAPER, blobStack, numbersFrom } from './fixtures.ts';
 
 const GRID = { widthMm: PAPER.widthMm, heightMm: PAPER.heightMm, rows: 64 };
-const mapOf = (drawer: Drawer, pulls: Pull[]): CellMap => buildCellMap(placedSpans({ pulls }, drawer, GRID), GRID);
+const mapOf = (drawer: Studio, pulls: Pull[]): CellMap => buildCellMap(placedSpans({ pulls }, drawer, GRID), GRID);
 
 /** The reflectance of a cell the long way: the covering pulls' films through the public stack function. */
-function cellReflectance(map: CellMap, cell: number, base: Pull[], pulls: Pull[], drawer: Drawer): Float64Array {
+function cellReflectance(map: CellMap, cell: number, base: Pull[], pulls: Pull[], drawer: Studio): Float64Array {
   const films = pulls
     .filter((pull) => {
       const bit = base.findIndex(({ id }) => id === pull.id);
@@ -114,7 +115,10 @@ describe('stackLayers', () => {
     const meshed = {
       ...drawer,
       inks: drawer.inks.map((ink) => ({ ...ink, mesh: { threadsPerCm: 90, threadUm: 48 } })),
-      screens: drawer.screens.map((screen, i) => ({ ...screen, mesh: { threadsPerCm: [43, 90, 120, 61][i]!, threadUm: [80, 48, 34, 64][i]! } })),
+      screens: drawer.screens.map((screen, i) => ({
+        ...screen,
+        mesh: { threadsPerCm: [43, 90, 120, 61][i]!, threadUm: [80, 48, 34, 64][i]! },
+      })),
     };
     // Wet film by hand, (1 − n·d)² · 1.55 d; 43-80 against 90-48 is 53.4 against 24.0 cm³/m².
     const volume = (n: number, d: number): number => (1 - (n * d) / 1e4) ** 2 * 1.55 * d;

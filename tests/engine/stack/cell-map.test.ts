@@ -1,11 +1,12 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { intersectionArea, outlineArea } from '../../../src/engine/geometry/booleans.ts';
-import { pullRings } from '../../../src/engine/shapes/placed.ts';
+import { pullRings } from '../../../src/engine/shapes/place/placed.ts';
 import { CellMapBuilder, buildCellMap, copyCellMap } from '../../../src/engine/stack/cell-map.ts';
 import { pairOverlapAreas } from '../../../src/engine/stack/overlap-areas.ts';
 import { SpanCache, placedSpans } from '../../../src/engine/stack/screen-spans.ts';
-import type { CellMap, Drawer, Pull, RowGrid } from '../../../src/engine/stack/types.ts';
+import type { CellMap, Pull, RowGrid } from '../../../src/engine/stack/types.ts';
+import type { Studio } from '../../../src/engine/studio/studio.ts';
 import { PAPER, blobStack, numbersFrom, pullOf, screenOf, sheetShape, stackOf } from './fixtures.ts';
 
 const gridOf = (rows: number): RowGrid => ({ widthMm: PAPER.widthMm, heightMm: PAPER.heightMm, rows });
@@ -16,10 +17,9 @@ const bars = (count: number, fromMm: number, stepMm: number): number[][] =>
     const x = fromMm + i * stepMm;
     return [x, 0, x + stepMm / 2, 0, x + stepMm / 2, 760, x, 760];
   });
-const covers = (map: CellMap, cell: number, bit: number): boolean =>
-  ((map.cover[cell * map.words + (bit >> 5)]! >>> (bit & 31)) & 1) === 1;
+const covers = (map: CellMap, cell: number, bit: number): boolean => ((map.cover[cell * map.words + (bit >> 5)]! >>> (bit & 31)) & 1) === 1;
 
-function mapOf(drawer: Drawer, pulls: Pull[], rows: number): CellMap {
+function mapOf(drawer: Studio, pulls: Pull[], rows: number): CellMap {
   return buildCellMap(placedSpans({ pulls }, drawer, gridOf(rows)), gridOf(rows));
 }
 
@@ -60,7 +60,11 @@ function inside(rings: readonly ArrayLike<number>[], x: number, y: number): bool
 
 describe('buildCellMap', () => {
   it('should give the lens of two circles and its parts the areas of a polygon library', () => {
-    const shapes = [sheetShape('a', [circle(230, 380, 120)]), sheetShape('b', [circle(350, 400, 100)]), sheetShape('c', [[100, 100, 400, 100, 400, 350, 100, 350]])];
+    const shapes = [
+      sheetShape('a', [circle(230, 380, 120)]),
+      sheetShape('b', [circle(350, 400, 100)]),
+      sheetShape('c', [[100, 100, 400, 100, 400, 350, 100, 350]]),
+    ];
     const { drawer, pulls } = stackOf(shapes, numbersFrom('circles'));
     const map = mapOf(drawer, pulls, 760);
     checkShape(map);
@@ -88,7 +92,12 @@ describe('buildCellMap', () => {
       fc.property(fc.integer({ min: 1, max: 90 }), fc.integer(), (count, seed) => {
         const { drawer, pulls } = blobStack(`cover ${seed}`, count);
         const next = numbersFrom(`probe ${seed}`);
-        const laid = pulls.map((pull) => ({ ...pull, dxMm: Math.round(next() * 400 - 200) / 10, dyMm: Math.round(next() * 400 - 200) / 10, turnDeg: next() < 0.3 ? next() * 90 : 0 }));
+        const laid = pulls.map((pull) => ({
+          ...pull,
+          dxMm: Math.round(next() * 400 - 200) / 10,
+          dyMm: Math.round(next() * 400 - 200) / 10,
+          turnDeg: next() < 0.3 ? next() * 90 : 0,
+        }));
         const map = mapOf(drawer, laid, 64);
         checkShape(map);
         expect(map.words).toBe(Math.ceil(count / 32));
@@ -136,7 +145,12 @@ describe('buildCellMap', () => {
 describe('CellMapBuilder', () => {
   it('should give the same map from used buffers as from new ones', () => {
     const builder = new CellMapBuilder();
-    for (const [seed, count, rows] of [['a', 70, 90], ['b', 5, 40], ['c', 33, 64], ['a', 70, 90]] as const) {
+    for (const [seed, count, rows] of [
+      ['a', 70, 90],
+      ['b', 5, 40],
+      ['c', 33, 64],
+      ['a', 70, 90],
+    ] as const) {
       const { drawer, pulls } = blobStack(seed, count);
       const placed = placedSpans({ pulls }, drawer, gridOf(rows));
       expect(copyCellMap(builder.build(placed, gridOf(rows)))).toEqual(buildCellMap(placed, gridOf(rows)));
@@ -151,19 +165,27 @@ describe('SpanCache', () => {
     const grid = gridOf(256);
     cache.place({ pulls }, grid);
     fc.assert(
-      fc.property(fc.integer({ min: -900, max: 900 }), fc.integer({ min: -900, max: 900 }), fc.constantFrom(0, 90, 33.3), (dx, dy, turnDeg) => {
-        const moved = pulls.map((pull) => ({ ...pull, dxMm: dx / 10, dyMm: dy / 10, turnDeg }));
-        const map = buildCellMap(cache.place({ pulls: moved }, grid), grid);
-        const shapes = moved.map((pull, i) => {
-          const outline = pullRings(drawer.screens[i]!, drawer.shapes, pull, drawer.paper);
-          return sheetShape(`m${i}`, outline.rings.map((ring) => [...ring]));
-        });
-        const anew = { ...drawer, shapes, screens: shapes.map((shape, i) => screenOf(`s${i}`, i + 1, shape)) };
-        const other = buildCellMap(placedSpans({ pulls }, anew, grid), grid);
-        expect(map.rowStart).toEqual(other.rowStart);
-        expect(map.runCell).toEqual(other.runCell);
-        map.runEndMm.forEach((end, i) => expect(Math.abs(end - other.runEndMm[i]!)).toBeLessThan(1e-6));
-      }),
+      fc.property(
+        fc.integer({ min: -900, max: 900 }),
+        fc.integer({ min: -900, max: 900 }),
+        fc.constantFrom(0, 90, 33.3),
+        (dx, dy, turnDeg) => {
+          const moved = pulls.map((pull) => ({ ...pull, dxMm: dx / 10, dyMm: dy / 10, turnDeg }));
+          const map = buildCellMap(cache.place({ pulls: moved }, grid), grid);
+          const shapes = moved.map((pull, i) => {
+            const outline = pullRings(drawer.screens[i]!, drawer.shapes, pull, drawer.paper);
+            return sheetShape(
+              `m${i}`,
+              outline.rings.map((ring) => [...ring]),
+            );
+          });
+          const anew = { ...drawer, shapes, screens: shapes.map((shape, i) => screenOf(`s${i}`, i + 1, shape)) };
+          const other = buildCellMap(placedSpans({ pulls }, anew, grid), grid);
+          expect(map.rowStart).toEqual(other.rowStart);
+          expect(map.runCell).toEqual(other.runCell);
+          map.runEndMm.forEach((end, i) => expect(Math.abs(end - other.runEndMm[i]!)).toBeLessThan(1e-6));
+        },
+      ),
       { seed: 5, numRuns: 15 },
     );
   });

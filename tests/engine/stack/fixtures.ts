@@ -1,7 +1,8 @@
 import { randomFrom } from '../../../src/engine/base/random.ts';
 import type { Ink } from '../../../src/engine/ink/types.ts';
 import type { Screen, Shape } from '../../../src/engine/shapes/types.ts';
-import type { Drawer, Pull } from '../../../src/engine/stack/types.ts';
+import type { Pull } from '../../../src/engine/stack/types.ts';
+import type { Studio } from '../../../src/engine/studio/studio.ts';
 
 export const BANDS = 36;
 
@@ -31,15 +32,24 @@ export function randomInk(next: () => number, id: string): Ink {
   const kx = Array.from({ length: BANDS }, (_, band) => 0.02 + bump.high * Math.exp(-(((band - bump.at) / bump.wide) ** 2)));
   const sx = Array.from({ length: BANDS }, (_, band) => opacity * (0.5 + 0.5 * Math.sin(band / 9 + bump.at)));
   return {
-    id, name: id, basis: 'invented', overWhite: [50, 0, 0], overBlack: [20, 0, 0],
-    kx, sx, dryMinutes: 20, densityGPerCm3: 1.15,
+    id,
+    name: id,
+    basis: 'invented',
+    overWhite: [50, 0, 0],
+    overBlack: [20, 0, 0],
+    kx,
+    sx,
+    dryMinutes: 20,
+    densityGPerCm3: 1.15,
   };
 }
 
 export function screenOf(id: string, number: number, shape: Shape, turnDeg = 0, scale = 1): Screen {
   const box = boxOf(shape);
   return {
-    id, number, name: id,
+    id,
+    number,
+    name: id,
     placed: [{ shape: shape.id, xMm: box.x + box.w / 2, yMm: box.y + box.h / 2, turnDeg, scale }],
     mesh: { threadsPerCm: 77, threadUm: 55 },
   };
@@ -66,7 +76,9 @@ export function sheetShape(id: string, rings: number[][], fillRule: 'nonzero' | 
 }
 
 export const PAPER = {
-  name: 'test paper', widthMm: 560, heightMm: 760,
+  name: 'test paper',
+  widthMm: 560,
+  heightMm: 760,
   printable: { xMm: 30, yMm: 30, widthMm: 500, heightMm: 700 },
   reflectance: Array.from({ length: BANDS }, (_, band) => 0.7 + 0.2 * Math.min(1, band / 8)),
 };
@@ -76,21 +88,15 @@ export function pullOf(index: number, screen: string, ink: string, more: Partial
 }
 
 /** A drawer and a stack of one pull a shape; shapes are already where they print. */
-export function stackOf(
-  shapes: Shape[],
-  next: () => number,
-  inkCount = 8,
-): { drawer: Drawer; pulls: Pull[] } {
+export function stackOf(shapes: Shape[], next: () => number, inkCount = 8): { drawer: Studio; pulls: Pull[] } {
   const inks = Array.from({ length: inkCount }, (_, i) => randomInk(next, `ink${i}`));
   const screens = shapes.map((shape, i) => screenOf(`s${i}`, i + 1, shape));
-  const pulls = shapes.map((_, i) =>
-    pullOf(i, `s${i}`, `ink${Math.floor(next() * inkCount)}`, { strokes: 1 + Math.floor(next() * 2) }),
-  );
+  const pulls = shapes.map((_, i) => pullOf(i, `s${i}`, `ink${Math.floor(next() * inkCount)}`, { strokes: 1 + Math.floor(next() * 2) }));
   return { drawer: { shapes, screens, inks, paper: PAPER, strokeGain: 0.4 }, pulls };
 }
 
 /** A stack of seeded blobs of 80 to 150 points over the printable area. */
-export function blobStack(seed: string, count: number): { drawer: Drawer; pulls: Pull[] } {
+export function blobStack(seed: string, count: number): { drawer: Studio; pulls: Pull[] } {
   const next = numbersFrom(seed);
   const shapes = Array.from({ length: count }, (_, i) => {
     const x = 80 + next() * 400;

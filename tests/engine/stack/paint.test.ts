@@ -7,14 +7,15 @@ import { buildCellMap } from '../../../src/engine/stack/cell-map.ts';
 import { stackLayers } from '../../../src/engine/stack/layers.ts';
 import { paintThumbnail } from '../../../src/engine/stack/paint.ts';
 import { placedSpans } from '../../../src/engine/stack/screen-spans.ts';
-import type { Drawer, Pull } from '../../../src/engine/stack/types.ts';
+import type { Pull } from '../../../src/engine/stack/types.ts';
 import { ViewCache, paintView } from '../../../src/engine/stack/view.ts';
 import type { View } from '../../../src/engine/stack/view.ts';
+import type { Studio } from '../../../src/engine/studio/studio.ts';
 import { PAPER, blobRing, blobStack, numbersFrom, sheetShape, stackOf } from './fixtures.ts';
 
 const WHOLE: View = { xMm: 0, yMm: 0, widthMm: 560, heightMm: 760, widthPx: 140, heightPx: 190 };
 
-function thumbnail(drawer: Drawer, pulls: Pull[], widthPx: number, rows: number): Uint8ClampedArray {
+function thumbnail(drawer: Studio, pulls: Pull[], widthPx: number, rows: number): Uint8ClampedArray {
   const grid = { widthMm: PAPER.widthMm, heightMm: PAPER.heightMm, rows };
   const map = buildCellMap(placedSpans({ pulls }, drawer, grid), grid);
   const colours = colourCells(map, stackLayers({ pulls }, drawer), PAPER.reflectance);
@@ -22,7 +23,7 @@ function thumbnail(drawer: Drawer, pulls: Pull[], widthPx: number, rows: number)
 }
 
 /** One black blob on white: the ink absorbs all light. */
-function blackBlob(): { drawer: Drawer; pulls: Pull[]; ring: number[] } {
+function blackBlob(): { drawer: Studio; pulls: Pull[]; ring: number[] } {
   const ring = blobRing(numbersFrom('black'), 280, 380, 190, 150);
   const { drawer, pulls } = stackOf([sheetShape('blob', [ring])], numbersFrom('ink'), 1);
   drawer.inks[0]!.kx.fill(60);

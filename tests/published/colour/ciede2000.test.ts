@@ -1,6 +1,7 @@
-import { describe, it, expect } from 'vitest';
 import { differenceCiede2000 } from 'culori';
-import { deltaE2000, deltaE2000Values, type Lab } from '../../../src/engine/colour/index.ts';
+import { describe, it, expect } from 'vitest';
+import { deltaE2000, deltaE2000Values } from '../../../src/engine/colour/delta-e.ts';
+import type { Lab } from '../../../src/engine/colour/lab.ts';
 import table from './ciede2000-sharma34.json' with { type: 'json' };
 
 const pairs = table.pairs.map((row) => ({
@@ -30,10 +31,7 @@ describe('deltaE2000', () => {
     }
     for (const one of grid) {
       for (const two of grid) {
-        const expected = reference(
-          { mode: 'lab65', l: one[0], a: one[1], b: one[2] },
-          { mode: 'lab65', l: two[0], a: two[1], b: two[2] },
-        );
+        const expected = reference({ mode: 'lab65', l: one[0], a: one[1], b: one[2] }, { mode: 'lab65', l: two[0], a: two[1], b: two[2] });
         expect(Math.abs(deltaE2000(one, two) - expected)).toBeLessThan(1e-9);
       }
     }

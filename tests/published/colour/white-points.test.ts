@@ -1,11 +1,6 @@
 import { describe, it, expect } from 'vitest';
-import {
-  BANDS,
-  WAVELENGTHS_NM,
-  labD50,
-  xyzD50,
-  xyzD65,
-} from '../../../src/engine/colour/index.ts';
+import { labD50, xyzD50, xyzD65 } from '../../../src/engine/colour/lab.ts';
+import { BANDS, WAVELENGTHS_NM } from '../../../src/engine/colour/weights.ts';
 import table from './white-points.json' with { type: 'json' };
 
 const perfect = new Float64Array(BANDS).fill(1);

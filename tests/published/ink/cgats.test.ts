@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
-import { readCgats } from '../../../src/engine/ink/index.ts';
+import { readCgats } from '../../../src/engine/ink/cgats/read-cgats.ts';
 
 // Fixtures of our own, one a dialect. The dialects are those of files by several makers of instruments,
 // as they were seen; the frame is CGATS.17 / ISO 28178, from memory. Every fixture holds the same three

@@ -1,15 +1,9 @@
-import { describe, it, expect } from 'vitest';
 import * as fc from 'fast-check';
-import {
-  filmBands,
-  filmMatrix,
-  infiniteReflectance,
-  stackReflectance,
-} from '../../../src/engine/ink/index.ts';
+import { describe, it, expect } from 'vitest';
+import { filmBands, filmMatrix, infiniteReflectance, stackReflectance } from '../../../src/engine/ink/film/film.ts';
 import worked from './km-worked-numbers.json' with { type: 'json' };
 
-const reflectanceOver = (k: number, s: number, ground: number): number =>
-  stackReflectance([{ kx: [k], sx: [s] }], [ground])[0]!;
+const reflectanceOver = (k: number, s: number, ground: number): number => stackReflectance([{ kx: [k], sx: [s] }], [ground])[0]!;
 
 /**
  * Kubelka and Munk (1931), Z. techn. Phys. 12, 593–601: downward flux i and upward flux j, x
@@ -53,7 +47,13 @@ describe('closed form of a film', () => {
   it('should make two films of one ink one film twice as thick', () => {
     fc.assert(
       fc.property(strength, strength, ground, (k, s, g) => {
-        const twice = stackReflectance([{ kx: [k], sx: [s] }, { kx: [k], sx: [s] }], [g])[0]!;
+        const twice = stackReflectance(
+          [
+            { kx: [k], sx: [s] },
+            { kx: [k], sx: [s] },
+          ],
+          [g],
+        )[0]!;
         expect(Math.abs(twice - reflectanceOver(2 * k, 2 * s, g))).toBeLessThan(1e-13);
       }),
       { seed: 1931, numRuns: 500 },
@@ -67,7 +67,13 @@ describe('closed form of a film', () => {
         const [e, f, h, i] = filmMatrix(k2, s2) as unknown as [number, number, number, number];
         const top = (e * a + f * c) * g + (e * b + f * d);
         const bottom = (h * a + i * c) * g + (h * b + i * d);
-        const stacked = stackReflectance([{ kx: [k1], sx: [s1] }, { kx: [k2], sx: [s2] }], [g])[0]!;
+        const stacked = stackReflectance(
+          [
+            { kx: [k1], sx: [s1] },
+            { kx: [k2], sx: [s2] },
+          ],
+          [g],
+        )[0]!;
         expect(Math.abs(stacked - top / bottom)).toBeLessThan(1e-12);
       }),
       { seed: 1931, numRuns: 300 },

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { meshOpenArea, meshOpeningUm, meshVolumeCm3PerM2 } from '../../../src/engine/ink/mesh.ts';
-import { dryFilmUm } from '../../../src/engine/ink/dry-film.ts';
-import { MESH_TABLE } from '../../../src/engine/ink/mesh-table.ts';
+import { dryFilmUm } from '../../../src/engine/ink/film/dry-film.ts';
+import { MESH_TABLE } from '../../../src/engine/ink/film/mesh-table.ts';
+import { meshOpenArea, meshOpeningUm, meshVolumeCm3PerM2 } from '../../../src/engine/ink/film/mesh.ts';
 import published from './mesh.json' with { type: 'json' };
 
 describe('mesh', () => {
@@ -22,7 +22,12 @@ describe('mesh', () => {
   it('should ship the catalogue rows with what the catalogue says', () => {
     for (const row of published.rows) {
       const { mesh, basis, source } = MESH_TABLE.find(({ label }) => label === row.mesh)!;
-      expect([basis, mesh.fabricUm, mesh.statedVolumeCm3PerM2, mesh.statedOpenArea]).toEqual(['published', row.fabricUm, row.volumeCm3PerM2, row.openAreaPct / 100]);
+      expect([basis, mesh.fabricUm, mesh.statedVolumeCm3PerM2, mesh.statedOpenArea]).toEqual([
+        'published',
+        row.fabricUm,
+        row.volumeCm3PerM2,
+        row.openAreaPct / 100,
+      ]);
       expect(source).toContain('Screen Specifications');
       expect(Math.abs(meshOpeningUm(mesh) - row.openingUm)).toBeLessThanOrEqual(published.tolerance.openingUm);
       expect(meshVolumeCm3PerM2(mesh)).toBe(row.volumeCm3PerM2);

@@ -1,9 +1,9 @@
 import { Color, mix } from 'spectral.js';
 import { describe, expect, it } from 'vitest';
 import { BANDS } from '../../../src/engine/colour/weights.ts';
-import { demoInks } from '../../../src/engine/ink/demo-inks.ts';
-import { infiniteReflectance, stackReflectance } from '../../../src/engine/ink/film.ts';
-import { mixInks } from '../../../src/engine/ink/mix.ts';
+import { demoInks } from '../../../src/engine/ink/demo/demo-inks.ts';
+import { infiniteReflectance, stackReflectance } from '../../../src/engine/ink/film/film.ts';
+import { mixInks } from '../../../src/engine/ink/mix/mix.ts';
 import type { Ink } from '../../../src/engine/ink/types.ts';
 import peer from './spectral-peer.json' with { type: 'json' };
 
@@ -27,7 +27,10 @@ function peerMix(parts: readonly [Ink, number][]): number[] {
 }
 
 function ourMix(parts: readonly [Ink, number][], strokes: number): Float64Array {
-  const ink = mixInks(parts.map(([each, share]) => ({ ink: each, parts: share })), { id: 'm', name: 'm' });
+  const ink = mixInks(
+    parts.map(([each, share]) => ({ ink: each, parts: share })),
+    { id: 'm', name: 'm' },
+  );
   return stackReflectance([{ kx: ink.kx.map((k) => k * strokes), sx: ink.sx.map((s) => s * strokes) }], PAPER);
 }
 
@@ -38,8 +41,15 @@ function mostApart(a: ArrayLike<number>, b: ArrayLike<number>): number {
 const alike = inks.map((ink) => ({ ...ink, sx: ink.sx.map(() => 0.5) }));
 
 describe('mixInks beside spectral.js', () => {
-  it.each([[1, 6, 1, 1], [2, 3, 1, 3], [5, 7, 4, 1]])('should agree on hiding films of inks that scatter alike (%i, %i at %i : %i)', (a, b, x, y) => {
-    const parts: [Ink, number][] = [[alike[a]!, x], [alike[b]!, y]];
+  it.each([
+    [1, 6, 1, 1],
+    [2, 3, 1, 3],
+    [5, 7, 4, 1],
+  ])('should agree on hiding films of inks that scatter alike (%i, %i at %i : %i)', (a, b, x, y) => {
+    const parts: [Ink, number][] = [
+      [alike[a]!, x],
+      [alike[b]!, y],
+    ];
     expect(mostApart(ourMix(parts, 1000), peerMix(parts))).toBeLessThan(peer.tolerance.reflectance);
   });
 
@@ -50,12 +60,18 @@ describe('mixInks beside spectral.js', () => {
 
   it('should differ where one ink scatters more, which a single constant cannot hold', () => {
     const strong = { ...alike[7]!, sx: alike[7]!.sx.map(() => 5) };
-    const parts: [Ink, number][] = [[strong, 1], [alike[1]!, 1]];
+    const parts: [Ink, number][] = [
+      [strong, 1],
+      [alike[1]!, 1],
+    ];
     expect(mostApart(ourMix(parts, 1000), peerMix(parts))).toBeGreaterThan(peer.tolerance.leastDifference);
   });
 
   it('should differ where the ground shows through', () => {
-    const parts: [Ink, number][] = [[alike[1]!, 1], [alike[6]!, 1]];
+    const parts: [Ink, number][] = [
+      [alike[1]!, 1],
+      [alike[6]!, 1],
+    ];
     expect(mostApart(ourMix(parts, 1), peerMix(parts))).toBeGreaterThan(peer.tolerance.leastDifference);
   });
 });

@@ -1,7 +1,11 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { labD50, xyzD50 } from '../../../src/engine/colour/index.ts';
-import { CARD_BLACK, CARD_WHITE, demoInks, measuredInk, stackReflectance, twoBackground } from '../../../src/engine/ink/index.ts';
+import { labD50, xyzD50 } from '../../../src/engine/colour/lab.ts';
+import { CARD_BLACK, CARD_WHITE } from '../../../src/engine/ink/characterise/card.ts';
+import { twoBackground } from '../../../src/engine/ink/characterise/characterise.ts';
+import { measuredInk } from '../../../src/engine/ink/characterise/measured-ink.ts';
+import { demoInks } from '../../../src/engine/ink/demo/demo-inks.ts';
+import { stackReflectance } from '../../../src/engine/ink/film/film.ts';
 import worked from './km-worked-numbers.json' with { type: 'json' };
 
 /**

@@ -8,9 +8,7 @@ interface Table {
   source: string;
   rows: { graph: string; pulls: number; edges: [number, number][]; count: string }[];
 }
-const table = JSON.parse(
-  readFileSync(new URL('./acyclic.json', import.meta.url), 'utf8'),
-) as Table;
+const table = JSON.parse(readFileSync(new URL('./acyclic.json', import.meta.url), 'utf8')) as Table;
 
 /** How many classes the enumeration gives, each once. */
 function enumerated(pulls: number, edges: readonly [number, number][]): number {

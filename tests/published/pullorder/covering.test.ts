@@ -1,9 +1,9 @@
 import loadHighs from 'highs';
 import { describe, expect, it } from 'vitest';
 import { randomFrom } from '../../../src/engine/base/random.ts';
-import { coverLp } from '../../../src/engine/pullorder/cover-lp.ts';
-import { coverBound, type CoverRow } from '../../../src/engine/pullorder/cover.ts';
-import { LetterSets } from '../../../src/engine/pullorder/letter-sets.ts';
+import { coverLp } from '../../../src/engine/pullorder/bound/cover-lp.ts';
+import { coverBound, type CoverRow } from '../../../src/engine/pullorder/bound/cover.ts';
+import { LetterSets } from '../../../src/engine/pullorder/bound/letter-sets.ts';
 import { compile } from '../../../src/engine/pullorder/model.ts';
 
 // Source of the values: HiGHS (Huangfu and Hall 2018) through its WASM build, solved at test time; tolerance 1e-6.
@@ -40,7 +40,9 @@ function realProgramme(seed: string): Programme {
   const screens = 7 + random.int(4);
   const sheets = Array.from({ length: 4 + random.int(12) }, () => {
     const pulls = random.shuffle(Array.from({ length: screens }, (_, i) => ({ screen: `S${i}`, ink: 'i' })));
-    const overlaps = pulls.flatMap((_, b) => pulls.slice(0, b).flatMap((_, a): [number, number][] => (random.chance(1, 2) ? [[a, b]] : [])));
+    const overlaps = pulls.flatMap((_, b) =>
+      pulls.slice(0, b).flatMap((_, a): [number, number][] => (random.chance(1, 2) ? [[a, b]] : [])),
+    );
     return { pulls, overlaps };
   });
   const { screenModel } = compile({ sheets });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type ShopOperation, shopBound, shopMinutes, shopOrder } from '../../../src/engine/pullorder/timeline-shop.ts';
+import { type ShopOperation, shopBound, shopMinutes, shopOrder } from '../../../src/engine/pullorder/timeline/one-day-shop.ts';
 import facts from './job-shop.json';
 
 const operations: ShopOperation[] = facts.jobs.flatMap((job, j) =>

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { outlineArea } from '../../../src/engine/geometry/booleans.ts';
-import { readShapes } from '../../../src/engine/shapes/read-shapes.ts';
+import { readShapes } from '../../../src/engine/shapes/read/read-shapes.ts';
 import { coverageByResvg } from './raster.ts';
 
 interface Cases {

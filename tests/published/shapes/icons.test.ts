@@ -3,7 +3,7 @@ import { createRequire } from 'node:module';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { outlineArea } from '../../../src/engine/geometry/booleans.ts';
-import { readShapes } from '../../../src/engine/shapes/read-shapes.ts';
+import { readShapes } from '../../../src/engine/shapes/read/read-shapes.ts';
 import { coverageByResvg } from './raster.ts';
 
 /*

@@ -1,0 +1,305 @@
+import { html, LitElement, nothing, svg } from 'lit';
+import { customElement, property, query, state } from 'lit/decorators.js';
+import { defined, num } from '../../../engine/base/at.ts';
+import { labD50 } from '../../../engine/colour/lab.ts';
+import { srgbHexFromLab } from '../../../engine/colour/screen-colour.ts';
+import type { Pull } from '../../../engine/stack/types.ts';
+import type { Studio } from '../../../engine/studio/studio.ts';
+import type { Picture } from '../../../workers/api/engine-api.ts';
+import { desk, sentenceOf } from '../../../workers/client/client.ts';
+import { Latest } from '../latest.ts';
+import { benchPictureStyle } from './bench-picture-style.ts';
+import { PanZoom } from './pan-zoom.ts';
+import { type Region, visibleRegion } from './region.ts';
+import type { SheetView } from './sheet-view.ts';
+
+/** A picture that would take longer is preceded by a coarser draft, ms. */
+const DRAFT_ABOVE_MS = 70;
+/** After the last change of the view the sharp picture is asked for, ms. */
+const SETTLE_MS = 40;
+
+interface Wanted {
+  pulls: readonly Pull[];
+  drawer: Studio;
+  relative: boolean;
+  region: Region;
+  /** Frames wait for the exact picture of a stack; moves show the old one meanwhile. */
+  draft: boolean;
+  editedAt: number | null;
+}
+
+/**
+ * One stack on its sheet, drawn for the device's pixels at any zoom. While one zooms or pans, the
+ * picture at hand is moved and scaled; the exact one takes its place when it comes.
+ * @fires trouble CustomEvent<string>: why the picture could not be drawn
+ * @fires point CustomEvent<{ xMm: number; yMm: number } | null>: the place under the pointer
+ * @fires nudge CustomEvent<{ dxMm: number; dyMm: number }>: arrow keys
+ */
+@customElement('bench-picture')
+export class BenchPicture extends LitElement {
+  static override styles = benchPictureStyle;
+
+  @property({ attribute: false }) drawer!: Studio;
+  @property({ attribute: false }) pulls: readonly Pull[] = [];
+  @property({ type: Boolean }) relative = true;
+  @property({ attribute: false }) view!: SheetView;
+  /** SVG path data of the selected pull, sheet mm; '' when there is none. */
+  @property() outline = '';
+  @property() label = '';
+  /** What arrow keys do, for screen readers. */
+  @property() hint = '';
+  /** When the edit that led to the present pulls happened, for measuring. */
+  @property({ attribute: false }) editedAt: number | null = null;
+  @state() private moving = false;
+  @query('.frame') private frame!: HTMLElement;
+  @query('.stage') private stage!: HTMLElement;
+  @query('.sheet') private sheet!: HTMLElement;
+  @query('canvas.sharp') private sharp!: HTMLCanvasElement;
+  @query('canvas.whole') private whole!: HTMLCanvasElement;
+  private sharpRegion: Region | null = null;
+  private wholeRegion: Region | null = null;
+  private wholeOf: readonly unknown[] = [];
+  private settle: ReturnType<typeof setTimeout> | null = null;
+  private msPerMegapixel = 30;
+  private readonly resize = new ResizeObserver(() => this.measure());
+  private readonly onView = (): void => {
+    this.place();
+    this.wantSoon();
+  };
+
+  private readonly pictures = new Latest<Wanted, Picture>(
+    async (wanted) => {
+      const from = performance.now();
+      const place = desk('picture');
+      const { region } = wanted;
+      const picture = await place.engine.view(place.key(wanted.drawer), {
+        pulls: wanted.pulls,
+        xMm: region.xMm,
+        yMm: region.yMm,
+        widthMm: region.widthMm,
+        heightMm: region.heightMm,
+        widthPx: region.widthPx,
+        heightPx: region.heightPx,
+        relative: wanted.relative,
+      });
+      // Drafts are too small to tell what a pixel costs.
+      if (!wanted.draft) {
+        const took = (performance.now() - from) / ((region.widthPx * region.heightPx) / 1e6);
+        this.msPerMegapixel += (took - this.msPerMegapixel) / 3;
+      }
+      return picture;
+    },
+    (picture, wanted) => this.show(picture, wanted),
+    (error) => this.dispatchEvent(new CustomEvent<string>('trouble', { detail: sentenceOf(error) })),
+  );
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.view.addEventListener('change', this.onView);
+    if (this.hasUpdated) this.resize.observe(this);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.view.removeEventListener('change', this.onView);
+    this.resize.disconnect();
+    if (this.settle !== null) clearTimeout(this.settle);
+  }
+
+  override firstUpdated(): void {
+    this.resize.observe(this);
+    new PanZoom(this.frame, this.view, {
+      moving: (moving) => (this.moving = moving),
+      point: (place) => this.dispatchEvent(new CustomEvent('point', { detail: place })),
+    });
+  }
+
+  override updated(changed: Map<PropertyKey, unknown>): void {
+    if (['pulls', 'drawer', 'relative'].some((name) => changed.has(name))) {
+      this.place();
+      this.want();
+    }
+  }
+
+  private measure(): void {
+    const { clientWidth, clientHeight } = this;
+    if (clientWidth === 0 || clientHeight === 0) return;
+    // Where the frame itself lies between device pixels, the stage is moved onto them.
+    const ratio = devicePixelRatio;
+    const { left, top } = this.getBoundingClientRect();
+    const off = (at: number): number => Math.round(at * ratio) / ratio - at;
+    this.stage.style.transform = `translate(${off(left)}px, ${off(top)}px)`;
+    this.view.setFrame(clientWidth, clientHeight);
+    this.place();
+    this.want();
+  }
+
+  private region(share = 1): Region | null {
+    const { view } = this;
+    const frame = { widthPx: this.clientWidth, heightPx: this.clientHeight };
+    return visibleRegion(frame, view.origin, view.pxPerMm, this.drawer.paper, devicePixelRatio, share);
+  }
+
+  private wantSoon(): void {
+    if (this.settle !== null) clearTimeout(this.settle);
+    // While the hands move, pictures follow as fast as they come; the pause only spares the first.
+    this.settle = setTimeout(() => this.want(), this.pictures.idle ? 0 : SETTLE_MS);
+  }
+
+  private want(): void {
+    // Out of sight there is no size; coming into sight is measured, and asks again.
+    if (!this.view.ready || this.clientWidth === 0) return;
+    const region = this.region();
+    if (region === null) return;
+    const expected = (this.msPerMegapixel * region.widthPx * region.heightPx) / 1e6;
+    const share = expected > DRAFT_ABOVE_MS ? Math.max(0.25, Math.sqrt(DRAFT_ABOVE_MS / expected)) : 1;
+    const draft = share < 1;
+    this.pictures.ask({
+      pulls: this.pulls,
+      drawer: this.drawer,
+      relative: this.relative,
+      region: draft ? defined(this.region(share)) : region,
+      draft,
+      editedAt: this.editedAt,
+    });
+  }
+
+  private show(picture: Picture, wanted: Wanted): void {
+    paint(this.sharp, picture);
+    this.sharpRegion = wanted.region;
+    if (this.view.whole && !wanted.draft) {
+      paint(this.whole, picture);
+      this.wholeRegion = wanted.region;
+      this.wholeOf = contentOf(wanted);
+    }
+    this.place();
+    if (wanted.editedAt !== null && wanted.pulls === this.pulls) this.mark(wanted);
+    const current = wanted.pulls === this.pulls && wanted.drawer === this.drawer && wanted.relative === this.relative;
+    if (!current) return;
+    if (wanted.draft) {
+      const region = this.region();
+      if (region !== null) this.pictures.ask({ ...wanted, region, draft: false, editedAt: null });
+    } else if (!same(this.wholeOf, contentOf(wanted))) this.wantWhole(wanted);
+  }
+
+  /** Beneath a close look lies the whole sheet, so that panning never uncovers nothing. */
+  private wantWhole(wanted: Wanted): void {
+    const { paper } = wanted.drawer;
+    const pxPerMm = this.view.wholePxPerMm;
+    const region: Region = {
+      xMm: 0,
+      yMm: 0,
+      widthMm: paper.widthMm,
+      heightMm: paper.heightMm,
+      widthPx: Math.max(1, Math.round(paper.widthMm * pxPerMm)),
+      heightPx: Math.max(1, Math.round(paper.heightMm * pxPerMm)),
+      left: 0,
+      top: 0,
+      pxPerMm,
+    };
+    const place = desk('picture');
+    place.engine
+      .thumbnail(place.key(wanted.drawer), wanted.pulls, region.heightPx, wanted.relative)
+      .then((picture) => {
+        if (!same(contentOf(wanted), [this.pulls, this.drawer, this.relative])) return;
+        paint(this.whole, picture);
+        this.wholeRegion = region;
+        this.wholeOf = contentOf(wanted);
+        this.place();
+      })
+      .catch(() => {
+        // The close look tells of the same trouble.
+      });
+  }
+
+  private mark(wanted: Wanted): void {
+    const start = defined(wanted.editedAt);
+    this.editedAt = null;
+    requestAnimationFrame(() => {
+      performance.measure('bench: edit to picture', {
+        start,
+        end: performance.now(),
+        detail: { pulls: wanted.pulls.length, draft: wanted.draft },
+      });
+    });
+  }
+
+  /** Moves and scales what is at hand to where the view now has it. */
+  private place(): void {
+    if (!this.hasUpdated || !this.view.ready) return;
+    const { origin, pxPerMm } = this.view;
+    const ratio = devicePixelRatio;
+    const x = Math.round(origin.x * ratio) / ratio;
+    const y = Math.round(origin.y * ratio) / ratio;
+    const { widthMm, heightMm } = this.drawer.paper;
+    this.sheet.style.transform = `translate(${x}px, ${y}px)`;
+    this.sheet.style.width = `${widthMm * pxPerMm}px`;
+    this.sheet.style.height = `${heightMm * pxPerMm}px`;
+    put(this.sharp, this.sharpRegion, x, y, pxPerMm);
+    put(this.whole, this.wholeRegion, x, y, pxPerMm);
+    this.whole.hidden = !same(this.wholeOf, [this.pulls, this.drawer, this.relative]);
+    this.renderRoot.querySelector('.lines')?.setAttribute('transform', `translate(${x} ${y}) scale(${pxPerMm})`);
+  }
+
+  override render() {
+    const { reflectance } = this.drawer.paper;
+    const paper = this.relative ? '#fff' : srgbHexFromLab(labD50(reflectance));
+    return html`<div
+      class="frame ${this.view.whole ? '' : 'near'} ${this.moving ? 'moving' : ''}"
+      tabindex="0"
+      role="application"
+      aria-label=${this.hint}
+      @keydown=${this.onKey}
+    >
+      <div class="stage">
+        <div class="sheet" style="background: ${paper}"></div>
+        <canvas class="whole" aria-hidden="true" hidden></canvas>
+        <canvas class="sharp" role="img" aria-label=${this.label}></canvas>
+        <svg aria-hidden="true">
+          <g class="lines">
+            ${this.outline === '' ? nothing : svg`<path class="under" d=${this.outline} /><path class="over" d=${this.outline} />`}
+          </g>
+        </svg>
+      </div>
+    </div>`;
+  }
+
+  private onKey(event: KeyboardEvent): void {
+    const step = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] }[event.key];
+    if (step === undefined || event.ctrlKey || event.metaKey || event.altKey) return;
+    event.preventDefault();
+    const by = event.shiftKey ? 1 : 0.1;
+    this.dispatchEvent(new CustomEvent('nudge', { detail: { dxMm: num(step, 0) * by, dyMm: num(step, 1) * by } }));
+  }
+}
+
+function contentOf(wanted: Wanted): readonly unknown[] {
+  return [wanted.pulls, wanted.drawer, wanted.relative];
+}
+
+function same(one: readonly unknown[], other: readonly unknown[]): boolean {
+  return one.length === other.length && one.every((entry, i) => entry === other[i]);
+}
+
+function paint(canvas: HTMLCanvasElement, picture: Picture): void {
+  if (canvas.width !== picture.widthPx) canvas.width = picture.widthPx;
+  if (canvas.height !== picture.heightPx) canvas.height = picture.heightPx;
+  canvas.getContext('2d')?.putImageData(new ImageData(picture.pixels, picture.widthPx, picture.heightPx), 0, 0);
+}
+
+/** Lays a canvas that shows a part of the sheet onto the sheet as it lies now. */
+function put(canvas: HTMLCanvasElement, region: Region | null, x: number, y: number, pxPerMm: number): void {
+  if (region === null) return;
+  const exact = Math.abs(region.pxPerMm - pxPerMm) < 1e-9;
+  const left = exact ? Math.round((x + region.xMm * pxPerMm) * devicePixelRatio) / devicePixelRatio : x + region.xMm * pxPerMm;
+  const top = exact ? Math.round((y + region.yMm * pxPerMm) * devicePixelRatio) / devicePixelRatio : y + region.yMm * pxPerMm;
+  canvas.style.transform = `translate(${left}px, ${top}px)`;
+  canvas.style.width = `${region.widthMm * pxPerMm}px`;
+  canvas.style.height = `${region.heightMm * pxPerMm}px`;
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-picture': BenchPicture;
+  }
+}

@@ -1,0 +1,79 @@
+import type { SheetView } from './sheet-view.ts';
+
+/** A notch of a mouse wheel is 100 to 120; this makes it about a sixth closer. */
+const WHEEL_RATE = 0.0014;
+/** A pinch on a trackpad comes as small wheel steps with Ctrl. */
+const PINCH_RATE = 0.01;
+
+export interface PanZoomOptions {
+  moving(moving: boolean): void;
+  /** The place on the sheet under the pointer, mm; null when it leaves. */
+  point(place: { xMm: number; yMm: number } | null): void;
+}
+
+/** Wheel, drag and pinch on a frame move and scale its view. */
+export class PanZoom {
+  private readonly frame: HTMLElement;
+  private readonly view: SheetView;
+  private readonly options: PanZoomOptions;
+  private readonly down = new Map<number, { x: number; y: number }>();
+
+  constructor(frame: HTMLElement, view: SheetView, options: PanZoomOptions) {
+    this.frame = frame;
+    this.view = view;
+    this.options = options;
+    frame.addEventListener('wheel', this.onWheel, { passive: false });
+    frame.addEventListener('pointerdown', this.onDown);
+    frame.addEventListener('pointermove', this.onMove);
+    frame.addEventListener('pointerup', this.onUp);
+    frame.addEventListener('pointercancel', this.onUp);
+    frame.addEventListener('pointerleave', () => options.point(null));
+    frame.addEventListener('dblclick', (event) => {
+      const { x, y } = this.at(event);
+      view.zoom(event.shiftKey ? 0.5 : 2, x, y);
+    });
+  }
+
+  private at(event: MouseEvent): { x: number; y: number } {
+    const { left, top } = this.frame.getBoundingClientRect();
+    return { x: event.clientX - left, y: event.clientY - top };
+  }
+
+  private readonly onWheel = (event: WheelEvent): void => {
+    event.preventDefault();
+    const { x, y } = this.at(event);
+    const lines = event.deltaMode === WheelEvent.DOM_DELTA_LINE ? 30 : 1;
+    this.view.zoom(Math.exp(-event.deltaY * lines * (event.ctrlKey ? PINCH_RATE : WHEEL_RATE)), x, y);
+  };
+
+  private readonly onDown = (event: PointerEvent): void => {
+    if (event.button !== 0) return;
+    this.down.set(event.pointerId, this.at(event));
+    this.frame.setPointerCapture(event.pointerId);
+    this.options.moving(true);
+  };
+
+  private readonly onMove = (event: PointerEvent): void => {
+    const { view } = this;
+    const now = this.at(event);
+    const before = this.down.get(event.pointerId);
+    if (before !== undefined) {
+      if (this.down.size >= 2) {
+        const [one, other] = [...this.down].filter(([id]) => id !== event.pointerId).map(([, place]) => place);
+        if (one !== undefined && other === undefined) {
+          const distance = (place: { x: number; y: number }): number => Math.max(1, Math.hypot(place.x - one.x, place.y - one.y));
+          view.pan((now.x - before.x) / 2, (now.y - before.y) / 2);
+          view.zoom(distance(now) / distance(before), (now.x + one.x) / 2, (now.y + one.y) / 2);
+        }
+      } else view.pan(now.x - before.x, now.y - before.y);
+      this.down.set(event.pointerId, now);
+    }
+    const { origin, pxPerMm } = view;
+    this.options.point({ xMm: (now.x - origin.x) / pxPerMm, yMm: (now.y - origin.y) / pxPerMm });
+  };
+
+  private readonly onUp = (event: PointerEvent): void => {
+    this.down.delete(event.pointerId);
+    if (this.down.size === 0) this.options.moving(false);
+  };
+}

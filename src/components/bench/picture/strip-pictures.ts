@@ -1,0 +1,92 @@
+import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import { defined } from '../../../engine/base/at.ts';
+import type { Pull } from '../../../engine/stack/types.ts';
+import type { Studio } from '../../../engine/studio/studio.ts';
+import type { OverlapEdge, Picture } from '../../../workers/api/engine-api.ts';
+import { desk, sentenceOf } from '../../../workers/client/client.ts';
+import { Latest } from '../latest.ts';
+
+/** After an edit the large picture has the processor to itself for so long, ms. */
+const STATES_AFTER_MS = 60;
+/** Overlaps take the longest and are looked at last: once nothing was edited for so long, ms. */
+const OVERLAPS_AFTER_MS = 250;
+
+interface Question {
+  pulls: readonly Pull[];
+  drawer: Studio;
+  relative: boolean;
+  heightPx: number;
+}
+
+/**
+ * States and overlaps of the stack on the Bench. They come from another worker than the large
+ * picture, which must never wait for them.
+ */
+export class StripPictures implements ReactiveController {
+  private readonly host: ReactiveControllerHost;
+  private readonly tell: (text: string) => void;
+  private asked: Question | null = null;
+  private statesTimer: ReturnType<typeof setTimeout> | null = null;
+  private overlapsTimer: ReturnType<typeof setTimeout> | null = null;
+  pictures: readonly Picture[] = [];
+  /** All overlapping pairs, also free swaps; null until they are known for the pulls asked last. */
+  edges: readonly OverlapEdge[] | null = null;
+
+  private readonly states = new Latest<Question, Picture[]>(
+    ({ pulls, drawer, relative, heightPx }) => {
+      const place = desk('lesson');
+      return place.engine.states(place.key(drawer), pulls, heightPx, relative);
+    },
+    (pictures) => {
+      this.pictures = pictures;
+      this.host.requestUpdate();
+    },
+    (error) => this.tell(sentenceOf(error)),
+  );
+
+  private readonly overlaps = new Latest<Question, OverlapEdge[]>(
+    ({ pulls, drawer }) => {
+      const place = desk('lesson');
+      return place.engine.overlaps(place.key(drawer), pulls, 0);
+    },
+    (edges, { pulls, drawer }) => {
+      if (this.asked?.pulls !== pulls || this.asked.drawer !== drawer) return;
+      this.edges = edges;
+      this.host.requestUpdate();
+    },
+    (error) => this.tell(sentenceOf(error)),
+  );
+
+  constructor(host: ReactiveControllerHost, tell: (text: string) => void) {
+    this.host = host;
+    this.tell = tell;
+    host.addController(this);
+  }
+
+  hostDisconnected(): void {
+    this.states.forget();
+    this.overlaps.forget();
+    if (this.statesTimer !== null) clearTimeout(this.statesTimer);
+    if (this.overlapsTimer !== null) clearTimeout(this.overlapsTimer);
+    this.statesTimer = this.overlapsTimer = this.asked = null;
+  }
+
+  /** Sees to it that pictures and overlaps of a stack come; nothing happens when they are there. */
+  want(question: Question): void {
+    const { asked } = this;
+    const sameStack = asked?.pulls === question.pulls && asked.drawer === question.drawer;
+    if (sameStack && asked.relative === question.relative && asked.heightPx === question.heightPx) return;
+    this.asked = question;
+    this.statesTimer ??= setTimeout(
+      () => {
+        this.statesTimer = null;
+        this.states.ask(defined(this.asked));
+      },
+      asked === null ? 0 : STATES_AFTER_MS,
+    );
+    if (sameStack) return;
+    this.edges = null;
+    if (this.overlapsTimer !== null) clearTimeout(this.overlapsTimer);
+    this.overlapsTimer = setTimeout(() => this.overlaps.ask(defined(this.asked)), asked === null ? 0 : OVERLAPS_AFTER_MS);
+  }
+}

@@ -1,0 +1,192 @@
+import { css, html, LitElement, nothing } from 'lit';
+import { customElement, property, query, state } from 'lit/decorators.js';
+import type { Studio } from '../../../engine/studio/studio.ts';
+import '../../ui/print/ink-chip.ts';
+import { controls } from '../../ui/controls-style.ts';
+import { screenGlyph } from '../../ui/print/screen-outline.ts';
+import { dialogStyle } from './dialog-style.ts';
+
+/** So many screens are found without typing. */
+const FILTER_FROM = 13;
+
+/** A screen and an ink for a new pull. */
+export interface NewPull {
+  screen: string;
+  ink: string;
+}
+
+/**
+ * Asks for the screen and the ink of a new pull.
+ * @fires add CustomEvent<NewPull>
+ */
+@customElement('add-pull')
+export class AddPull extends LitElement {
+  static override styles = [
+    controls,
+    dialogStyle,
+    css`
+      fieldset {
+        border: 0;
+        margin: 0;
+        padding: 0;
+        min-width: 0;
+      }
+      legend {
+        padding: 0 0 6px;
+        font-size: 13px;
+        color: var(--ink-soft);
+      }
+      .screens {
+        display: grid;
+        grid-template-columns: repeat(auto-fill, minmax(112px, 1fr));
+        gap: 4px;
+        max-height: min(320px, 38dvh);
+        overflow-y: auto;
+        padding: 2px;
+      }
+      .inks {
+        display: grid;
+        grid-template-columns: repeat(auto-fill, minmax(128px, 1fr));
+        gap: 2px 8px;
+        padding: 2px;
+        max-height: 180px;
+        overflow-y: auto;
+      }
+      label.choice {
+        position: relative;
+        min-height: 36px;
+        padding: 0 6px;
+        cursor: pointer;
+        border-radius: 3px;
+        min-width: 0;
+        gap: 10px;
+      }
+      .screens label.choice {
+        display: grid;
+        align-content: start;
+        justify-items: center;
+        gap: 6px;
+        padding: 10px 6px 8px;
+        font-size: 13px;
+      }
+      label.choice span {
+        max-width: 100%;
+        overflow-wrap: anywhere;
+        line-height: 1.25;
+        text-wrap: balance;
+      }
+      .screens label.choice span {
+        text-align: center;
+      }
+      label.choice input {
+        position: absolute;
+        opacity: 0;
+        width: 1px;
+        height: 1px;
+      }
+      label.choice:hover {
+        background: color-mix(in srgb, var(--ink) 7%, transparent);
+      }
+      label.choice:has(:checked) {
+        box-shadow: inset 0 0 0 2px var(--accent);
+        font-weight: 600;
+      }
+      label.choice:has(:focus-visible) {
+        outline: 2px solid var(--accent);
+        outline-offset: 1px;
+      }
+      .glyph {
+        width: 56px;
+        height: 44px;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) drawer!: Studio;
+  @state() private screen = '';
+  @state() private ink = '';
+  @state() private filter = '';
+  @state() private open = false;
+  @query('dialog') private dialog!: HTMLDialogElement;
+
+  /** Opens the dialog; the last choices still stand. */
+  show(): void {
+    const { screens, inks } = this.drawer;
+    if (!screens.some((screen) => screen.id === this.screen)) this.screen = screens[0]?.id ?? '';
+    if (!inks.some((ink) => ink.id === this.ink)) this.ink = inks[0]?.id ?? '';
+    this.filter = '';
+    this.open = true;
+    void this.updateComplete.then(() => {
+      this.dialog.showModal();
+      this.renderRoot.querySelector<HTMLElement>('.screens :checked')?.focus();
+    });
+  }
+
+  private submit(event: Event): void {
+    event.preventDefault();
+    this.dialog.close();
+    this.dispatchEvent(new CustomEvent<NewPull>('add', { detail: { screen: this.screen, ink: this.ink } }));
+  }
+
+  private content() {
+    const { screens, inks } = this.drawer;
+    const filter = this.filter.trim().toLowerCase();
+    const found = screens.filter((screen) => filter === '' || `${screen.number} ${screen.name}`.toLowerCase().includes(filter));
+    return html`<form @submit=${this.submit}>
+      <h2>Add a pull</h2>
+      ${
+        screens.length < FILTER_FROM
+          ? nothing
+          : html`<label class="stacked">
+            Find a screen
+            <input type="search" .value=${this.filter} @input=${(event: Event) => (this.filter = (event.target as HTMLInputElement).value)} />
+          </label>`
+      }
+      <fieldset role="radiogroup">
+        <legend>Screen</legend>
+        <div class="screens">
+          ${found.map(
+            (screen) => html`<label class="choice">
+              <input
+                type="radio"
+                name="screen"
+                aria-label="Screen ${screen.number} ${screen.name}"
+                .checked=${screen.id === this.screen}
+                @change=${() => (this.screen = screen.id)}
+              />
+              ${screenGlyph(screen, this.drawer)}
+              <span>${screen.number} ${screen.name}</span>
+            </label>`,
+          )}
+        </div>
+        ${found.length === 0 ? html`<p class="small soft">No screen is called so.</p>` : nothing}
+      </fieldset>
+      <fieldset role="radiogroup">
+        <legend>Ink, over white and over black</legend>
+        <div class="inks">
+          ${inks.map(
+            (ink) => html`<label class="choice">
+              <input type="radio" name="ink" aria-label=${ink.name} .checked=${ink.id === this.ink} @change=${() => (this.ink = ink.id)} />
+              <ps-ink-chip .ink=${ink}></ps-ink-chip><span>${ink.name}</span>
+            </label>`,
+          )}
+        </div>
+      </fieldset>
+      <p class="small soft">It goes down last; move it earlier in the strip.</p>
+      <div class="buttons">
+        <button type="button" @click=${() => this.dialog.close()}>Cancel</button>
+        <button class="main" type="submit" ?disabled=${!screens.some((screen) => screen.id === this.screen) || this.ink === ''}>Put it down</button>
+      </div>
+    </form>`;
+  }
+
+  override render() {
+    return html`<dialog aria-label="Add a pull" @close=${() => (this.open = false)}>${this.open ? this.content() : nothing}</dialog>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'add-pull': AddPull;
+  }
+}

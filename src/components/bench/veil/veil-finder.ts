@@ -1,0 +1,178 @@
+import { html, LitElement, nothing } from 'lit';
+import { customElement, property, query, state } from 'lit/decorators.js';
+import { defined, entryAt } from '../../../engine/base/at.ts';
+import type { VeilOptions, VeilProposal } from '../../../engine/explore/veil/veil-types.ts';
+import { demoStocks } from '../../../engine/ink/demo/demo-stocks.ts';
+import { baseOf } from '../../../engine/ink/mix/mix.ts';
+import type { Ink } from '../../../engine/ink/types.ts';
+import type { Pull } from '../../../engine/stack/types.ts';
+import type { Studio } from '../../../engine/studio/studio.ts';
+import type { VeilFind } from '../../../workers/api/engine-api.ts';
+import '../../ui/print/picture-view.ts';
+import { controls } from '../../ui/controls-style.ts';
+import { JobRun } from '../../ui/job-run.ts';
+import { counted } from '../../ui/words.ts';
+import { dialogStyle } from '../pull/dialog-style.ts';
+import { veilStyle } from './veil-style.ts';
+import { busynessText, calmWords, placeWords, veilWords } from './veil-words.ts';
+
+const HEIGHT_PX = 640;
+
+let invented: Ink | null = null;
+
+/** The drawer's transparent base, or an invented one that comes along with the veil. */
+function baseFor(drawer: Studio): Ink {
+  invented ??= defined(demoStocks().find(({ role }) => role === 'base'));
+  return baseOf(drawer.inks) ?? invented;
+}
+
+/**
+ * Proposes translucent pulls that calm the stack on the Bench, as pictures to choose from.
+ * @fires veil CustomEvent<VeilProposal>: this one is to be laid
+ */
+@customElement('veil-finder')
+export class VeilFinder extends LitElement {
+  static override styles = [controls, dialogStyle, veilStyle];
+
+  @property({ attribute: false }) drawer!: Studio;
+  @property({ attribute: false }) pulls: readonly Pull[] = [];
+  @property({ type: Boolean }) relative = true;
+  @state() private open = false;
+  @state() private chosen = 0;
+  @state() private places: NonNullable<VeilOptions['places']> = 'end';
+  @query('dialog') private dialog!: HTMLDialogElement;
+  private readonly run = new JobRun<VeilFind>(this, 'plan');
+  private shown: VeilFind | null = null;
+  /** What the proposals are for; they hold for no other stack. */
+  private asked: { pulls: readonly Pull[]; drawer: Studio } | null = null;
+
+  /** Opens the dialog and starts to look. */
+  show(): void {
+    this.open = true;
+    void this.updateComplete.then(() => this.dialog.showModal());
+    this.look();
+  }
+
+  protected override updated(): void {
+    const { found } = this.run;
+    if (found === this.shown) return;
+    this.shown = found;
+    // The button that stopped the search, and had the focus, is gone.
+    if (found !== null) this.renderRoot.querySelector<HTMLElement>('.choices :checked')?.focus();
+  }
+
+  private look(): void {
+    const { drawer, pulls, relative, places } = this;
+    this.chosen = 0;
+    this.asked = { pulls, drawer };
+    const options = { base: baseFor(drawer), places };
+    void this.run.start((place, job, tell) => place.engine.veils(place.key(drawer), job, pulls, options, HEIGHT_PX, relative, tell));
+  }
+
+  private close(): void {
+    this.run.stop();
+    this.open = false;
+  }
+
+  private submit(event: Event): void {
+    event.preventDefault();
+    const proposal = this.run.found?.result.proposals[this.chosen];
+    if (proposal === undefined || this.asked?.pulls !== this.pulls || this.asked.drawer !== this.drawer) return;
+    this.dialog.close();
+    this.dispatchEvent(new CustomEvent<VeilProposal>('veil', { detail: proposal }));
+  }
+
+  private content() {
+    const { run } = this;
+    const proposals = run.found?.result.proposals ?? [];
+    return html`<form @submit=${this.submit}>
+      <h2>Calm it</h2>
+      <p class="small soft">A veil is a translucent pull that softens edges. Only veils that keep the lightness order of the largest colours are shown; colours are estimates, so pull a test.</p>
+      <label class="row">
+        Veils may go
+        <select
+          @change=${(event: Event) => {
+            this.places = (event.target as HTMLSelectElement).value as 'end' | 'any';
+            this.look();
+          }}
+        >
+          <option value="end" ?selected=${this.places === 'end'}>over all, last down</option>
+          <option value="any" ?selected=${this.places === 'any'}>anywhere in the stack</option>
+        </select>
+      </label>
+      ${
+        run.running
+          ? html`<div class="looking">
+            <span role="status">Looking for veils…</span>
+            <progress max="1" .value=${run.progress} aria-label="Looking for veils"></progress>
+            <button type="button" @click=${() => run.stop()}>Stop looking</button>
+          </div>`
+          : nothing
+      }
+      ${run.refusal === '' ? nothing : html`<p role="alert">${run.refusal}</p>`}
+      ${
+        !run.running && run.found === null && run.refusal === ''
+          ? html`<div class="looking"><span role="status">Stopped.</span><button type="button" @click=${this.look}>Look again</button></div>`
+          : nothing
+      }
+      ${run.found === null ? nothing : this.renderFound(run.found)}
+      <div class="buttons">
+        <button type="button" @click=${() => this.dialog.close()}>Cancel</button>
+        <button class="main" type="submit" ?disabled=${proposals.length === 0}>Lay this veil</button>
+      </div>
+    </form>`;
+  }
+
+  private renderFound({ result, before, after }: VeilFind) {
+    const { proposals, tried } = result;
+    const proposal = proposals[this.chosen];
+    if (proposal === undefined) {
+      return html`<p role="status">Of ${counted(tried, 'veil')} none calms this print and keeps its lightness order. Bring in a more translucent ink or another screen.</p>`;
+    }
+    const words = veilWords(proposal, this.drawer);
+    const added = proposal.newInks.map(({ name }) => name);
+    return html`
+      <div class="both" style="--sheet-ratio:${before.widthPx} / ${before.heightPx}">
+        <figure>
+          <ps-picture .picture=${before} label="The stack before"></ps-picture>
+          <figcaption><b>Before</b><br />busyness ${busynessText(result.before.busyness)} ΔE/mm</figcaption>
+        </figure>
+        <figure>
+          <ps-picture .picture=${after[this.chosen] ?? null} label="The stack with ${words.ink} over ${words.area}"></ps-picture>
+          <figcaption role="status">
+            <b>After: ${calmWords(proposal.calms)}</b><br />busyness ${busynessText(result.before.busyness)} → ${busynessText(proposal.after.busyness)} ΔE/mm
+          </figcaption>
+        </figure>
+      </div>
+      <fieldset role="radiogroup">
+        <legend>${counted(proposals.length, 'veil')} of ${tried.toLocaleString('en')} tried, calmest first</legend>
+        <div class="choices">${proposals.map((each, i) => this.choice(each, entryAt(after, i), i))}</div>
+      </fieldset>
+      <p class="small soft">
+        ${words.ink} over ${words.area}, ${placeWords(proposal.at, proposal.pulls.length)}.
+        ${added.length === 0 ? '' : ` Adds ${added.join(' and ')} to the inks.`}
+        ${proposal.newScreen === null ? '' : ` Adds screen ${proposal.newScreen.number}, the whole image.`}
+      </p>
+    `;
+  }
+
+  private choice(proposal: VeilProposal, picture: VeilFind['after'][number], i: number) {
+    const { ink, area } = veilWords(proposal, this.drawer);
+    const calm = calmWords(proposal.calms);
+    return html`<label class="choice">
+      <input type="radio" name="veil" aria-label="${ink} over ${area}: ${calm}" .checked=${i === this.chosen} @change=${() => (this.chosen = i)} />
+      <ps-picture .picture=${picture}></ps-picture>
+      <span><b>${ink}</b><span>over ${area}</span><span class="soft">${calm}</span></span>
+    </label>`;
+  }
+
+  override render() {
+    return html`<dialog aria-label="Calm it" @close=${this.close}>${this.open ? this.content() : nothing}</dialog>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'veil-finder': VeilFinder;
+  }
+}

@@ -1,0 +1,62 @@
+import { BufferImageSource } from 'pixi.js';
+import { defined } from '../../../engine/base/at.ts';
+
+/** Texels a row; a colour's number splits into row and column by shift and mask in the shader. */
+export const COLOUR_WIDTH = 1024;
+const COLOUR_HEIGHT = 256;
+const CAPACITY = COLOUR_WIDTH * COLOUR_HEIGHT;
+
+/** Where a print's colours lie: a page, and the texel of its cell 0. */
+export interface ColourPlace {
+  page: BufferImageSource;
+  offset: number;
+}
+
+/** The colours of every print's cells, one after another. */
+export class ColourPages {
+  private readonly pages: BufferImageSource[] = [];
+  private used = 0;
+  private dirtyFrom = 0;
+
+  /** Copies a print's colours; `upload` sends them on. */
+  add(colours: Uint32Array): ColourPlace {
+    if (this.pages.length === 0 || this.used + colours.length > CAPACITY) {
+      this.upload();
+      this.pages.push(this.newPage());
+      this.used = 0;
+      this.dirtyFrom = 0;
+    }
+    const page = defined(this.pages.at(-1));
+    const offset = this.used;
+    const bytes = page.resource as Uint8Array;
+    bytes.set(new Uint8Array(colours.buffer, colours.byteOffset, colours.byteLength), offset * 4);
+    this.used += colours.length;
+    return { page, offset };
+  }
+
+  upload(): void {
+    const page = this.pages.at(-1);
+    if (page === undefined || this.used === this.dirtyFrom) return;
+    // Whole rows: a range that starts within a row would go over in three parts.
+    const from = Math.floor(this.dirtyFrom / COLOUR_WIDTH) * COLOUR_WIDTH;
+    const to = Math.ceil(this.used / COLOUR_WIDTH) * COLOUR_WIDTH;
+    page.update(from, to);
+    this.dirtyFrom = this.used;
+  }
+
+  private newPage(): BufferImageSource {
+    return new BufferImageSource({
+      resource: new Uint8Array(CAPACITY * 4),
+      width: COLOUR_WIDTH,
+      height: COLOUR_HEIGHT,
+      format: 'rgba8unorm',
+      scaleMode: 'nearest',
+      alphaMode: 'no-premultiply-alpha',
+      autoGarbageCollect: false,
+    });
+  }
+
+  destroy(): void {
+    for (const page of this.pages) page.destroy();
+  }
+}

@@ -1,0 +1,207 @@
+import { Container, type WebGLRenderer } from 'pixi.js';
+import { defined } from '../../../engine/base/at.ts';
+import type { Picture, WallBatch } from '../../../workers/api/engine-api.ts';
+import type { View } from '../camera/camera.ts';
+import type { WallPace } from '../camera/wall-pace.ts';
+import type { PlanIndex } from '../plan/plan-index.ts';
+import { CloseUpPrints } from './close-up-prints.ts';
+import { HungPrints } from './hung-prints.ts';
+import { type Frame, frameOf } from './print-frame.ts';
+import { CACHE_PAD, type Screen, WallCache } from './wall-cache.ts';
+import { FOCUSED, KEPT, MARKED, type Rgba, wallUniforms } from './wall-shader.ts';
+
+/** So much larger than its texels a small picture may be drawn before its softness shows. */
+const MOST_ENLARGED = 1.05;
+
+/** What a frame shows of the wall. */
+export interface WallFrame {
+  view: View;
+  screen: Screen;
+  planned: PlanIndex;
+  /** Left and top of each print by its number as it is drawn, wall units. */
+  at: Float32Array;
+  /** Whether prints are on their way, so that none is where the plan has it. */
+  rehanging: boolean;
+  /** Whether frames follow each other. */
+  moves: boolean;
+}
+
+/** Draws the prints: those in view anew when something changed, else a copy of what was drawn. */
+export class WallDrawing {
+  private readonly renderer: WebGLRenderer;
+  private readonly pace: WallPace;
+  private readonly stage = new Container();
+  private readonly uniforms = wallUniforms();
+  private readonly prints = new HungPrints(this.uniforms);
+  private readonly closeUps = new CloseUpPrints(this.uniforms);
+  private cache: WallCache | null = null;
+  private kept: ReadonlySet<number> = new Set();
+  private marked: ReadonlySet<number> = new Set();
+  private focus = -1;
+  /** The prints in view, so that they are gathered again only when others come into view. */
+  private inView = '';
+  private stale = true;
+  /** How large prints were when all were last drawn. */
+  private drawnScale = 0;
+
+  constructor(renderer: WebGLRenderer, pace: WallPace) {
+    this.renderer = renderer;
+    this.pace = pace;
+    this.stage.addChild(this.prints.container, this.closeUps.container);
+    this.closeUps.warmUp(() => renderer.render({ container: this.stage }));
+  }
+
+  /** Rows of the maps that the prints are drawn from, 0 before any came. */
+  get mapRows(): number {
+    return this.prints.mapRows;
+  }
+
+  has(index: number): boolean {
+    return this.prints.has(index);
+  }
+
+  /** Hangs the prints of a batch at their numbers. */
+  add(batch: WallBatch): void {
+    this.prints.add(batch);
+    this.stale = true;
+  }
+
+  /** Takes all prints down. */
+  clear(): void {
+    this.forgetCloseUps();
+    this.prints.clear();
+  }
+
+  /** Says that prints are to be gathered and drawn anew with the next frame. */
+  changed(): void {
+    this.stale = true;
+  }
+
+  setPrintSize(width: number, height: number): void {
+    this.uniforms.uniforms.uPrint[0] = width;
+    this.uniforms.uniforms.uPrint[1] = height;
+    this.stale = true;
+  }
+
+  setColours(accent: Rgba, shadow: Rgba): void {
+    this.uniforms.uniforms.uAccent.set(accent);
+    this.uniforms.uniforms.uShadow.set(shadow);
+    this.stale = true;
+  }
+
+  /** Marks the prints that are in the Chest. */
+  setKept(kept: ReadonlySet<number>): void {
+    this.kept = kept;
+    this.stale = true;
+  }
+
+  /** Marks the prints that are chosen for something. */
+  setMarked(marked: ReadonlySet<number>): void {
+    this.marked = marked;
+    this.stale = true;
+  }
+
+  /** Rings one print, strongly or not; −1 for none. */
+  setFocus(index: number, strong: boolean): void {
+    this.focus = index;
+    this.uniforms.uniforms.uRing[1] = strong ? 3 : 1.5;
+    this.uniforms.uniforms.uRing[2] = 1;
+    this.stale = true;
+  }
+
+  /** Lays a finer picture over a print; it stays until it is forgotten or `clear`. */
+  addCloseUp(index: number, picture: Picture): void {
+    this.closeUps.add(index, picture);
+    this.cache?.forget();
+  }
+
+  /** Height of the finer picture over a print, px; 0 when there is none. */
+  closeUpPx(index: number): number {
+    return this.closeUps.heightPx(index);
+  }
+
+  forgetCloseUps(but: ReadonlySet<number> = new Set()): void {
+    this.closeUps.keepOnly(but);
+    this.cache?.forget();
+  }
+
+  draw(frame: WallFrame): void {
+    this.uniforms.uniforms.uTaps = frame.moves && this.pace.slow ? 2 : 4;
+    if (!this.showCached(frame)) this.drawAnew(frame, 0);
+  }
+
+  /**
+   * Shows the wall as it was drawn before, when only where one stands changed.
+   * @returns false when it must be drawn anew
+   */
+  private showCached(frame: WallFrame): boolean {
+    const { view, screen } = frame;
+    if (this.stale) this.cache?.forget();
+    if (this.stale || !frame.moves) return false;
+    if (this.cache?.serves(screen) !== true) {
+      this.cache?.destroy();
+      this.cache = new WallCache(screen);
+    }
+    if (!this.cache.reaches(view, this.pace.slow)) {
+      // A quick screen is as soon drawn anew as copied while prints change their size.
+      if (!this.pace.slow && this.drawnScale !== view.scale) return false;
+      this.drawAnew(frame, CACHE_PAD);
+    }
+    this.cache.show(this.renderer, view);
+    if (!this.cache.exact(view)) this.pace.fineSoon();
+    return true;
+  }
+
+  /**
+   * Draws all prints in view.
+   * @param pad so much more on all sides, into the cache; 0: to the screen, CSS px
+   */
+  private drawAnew(frame: WallFrame, pad: number): void {
+    this.gather(frame, pad);
+    const { uniforms } = this.uniforms;
+    const { view, screen } = frame;
+    uniforms.uCamera.set([view.scale, view.x + pad, view.y + pad]);
+    uniforms.uScreen.set([screen.width + 2 * pad, screen.height + 2 * pad]);
+    uniforms.uDensity = screen.density;
+    uniforms.uRing[0] = Math.min(5, 6.5 * view.scale);
+    this.closeUps.place((index) => snappedFrameOf(index, frame, pad), this.lookOf);
+    this.drawnScale = view.scale;
+    this.pace.drewAll();
+    if (pad > 0) defined(this.cache).draw(this.renderer, this.stage, view, uniforms.uTaps < 4);
+    else this.renderer.render({ container: this.stage });
+  }
+
+  /** Puts the prints in view into their sheaves. */
+  private gather({ view, screen, planned, at, rehanging }: WallFrame, pad: number): void {
+    const { scale } = view;
+    const range = planned.bins(
+      (-view.x - pad) / scale,
+      (-view.y - pad) / scale,
+      (screen.width + 2 * pad) / scale,
+      (screen.height + 2 * pad) / scale,
+    );
+    const printPx = planned.plan.printHeight * scale * screen.density;
+    const far = printPx <= this.prints.smallRows * MOST_ENLARGED;
+    const key = `${range.firstColumn},${range.endColumn},${range.firstRow},${range.endRow},${far}`;
+    if (!this.stale && key === this.inView) return;
+    this.stale = false;
+    this.inView = key;
+    const hung = (rehanging ? [...planned.plan.sequence] : planned.in(range)).filter((index) => this.prints.has(index));
+    this.prints.show(hung, at, this.lookOf, far);
+  }
+
+  private readonly lookOf = (index: number): number =>
+    (this.kept.has(index) ? KEPT : 0) | (index === this.focus ? FOCUSED : 0) | (this.marked.has(index) ? MARKED : 0);
+
+  destroy(): void {
+    this.clear();
+    this.cache?.destroy();
+  }
+}
+
+/** Where a print is on the screen, on whole device pixels as the shader puts it. */
+function snappedFrameOf(index: number, { at, planned, view, screen }: WallFrame, pad: number): Frame {
+  const frame = frameOf(index, at, planned.plan, view);
+  const snap = (px: number) => Math.round(px * screen.density) / screen.density;
+  return { ...frame, left: snap(frame.left + pad), top: snap(frame.top + pad) };
+}

@@ -1,0 +1,232 @@
+import { css, html, LitElement } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { DEFAULT_DENSITY_G_PER_CM3, DEFAULT_DRY_MINUTES } from '../../../engine/ink/characterise/make-ink.ts';
+import { INK_MESH } from '../../../engine/ink/film/film-factor.ts';
+import type { Mesh } from '../../../engine/ink/film/mesh.ts';
+import type { Ink } from '../../../engine/ink/types.ts';
+import type { AppStore } from '../../app-store.ts';
+import { controls } from '../../ui/controls-style.ts';
+import type { Measurements } from './cgats-file.ts';
+import './drawdown-way.ts';
+import './guess-way.ts';
+import { freeName, type InkDraft } from './ink-draft.ts';
+import './measured-way.ts';
+import '../mesh/mesh-select.ts';
+
+type Way = 'measured' | 'drawdown' | 'guess';
+
+/** The ways in, the most trustworthy first. */
+const WAYS: readonly { way: Way; name: string; trust: string; needs: string; bars: number }[] = [
+  {
+    way: 'measured',
+    name: 'Measured',
+    trust: 'Trust it for choosing colours',
+    needs: 'A file of an instrument that read the ink over white and over black.',
+    bars: 3,
+  },
+  {
+    way: 'drawdown',
+    name: 'Drawdown',
+    trust: 'Trust it for planning; pull a test',
+    needs: 'Two colours, over white and over black: typed, or picked from a photo of a contrast card.',
+    bars: 2,
+  },
+  { way: 'guess', name: 'Guess', trust: 'For sketching only', needs: 'One colour and how much it hides.', bars: 1 },
+];
+
+/** Makes a new ink in one of three ways. Sends `added` with its id, `dropped` when it is not to be. */
+@customElement('add-ink')
+export class AddInk extends LitElement {
+  static override styles = [
+    controls,
+    css`
+      :host {
+        display: grid;
+        gap: 16px;
+        align-content: start;
+      }
+      .ways {
+        display: grid;
+        margin: 0;
+        padding: 0;
+        list-style: none;
+      }
+      .ways button {
+        display: flex;
+        flex-wrap: wrap;
+        justify-content: space-between;
+        gap: 2px 14px;
+        width: 100%;
+        padding: 16px 0;
+        border: 0;
+        border-top: 1px solid var(--line);
+        border-radius: 0;
+        background: none;
+        text-align: left;
+      }
+      .ways button:hover .name {
+        text-decoration: underline;
+        text-underline-offset: 3px;
+      }
+      .ways .name {
+        font-weight: 650;
+        font-size: 17px;
+      }
+      .ways .needs {
+        flex-basis: 100%;
+      }
+      .trust {
+        display: inline-flex;
+        gap: 8px;
+        align-items: center;
+        font-size: 13px;
+      }
+      .bars {
+        display: inline-flex;
+        gap: 2px;
+        flex: none;
+      }
+      .bars i {
+        width: 14px;
+        height: 5px;
+        background: var(--ink);
+      }
+      .bars i.off {
+        background: var(--line);
+      }
+      .head {
+        display: grid;
+        gap: 4px;
+      }
+      .head button {
+        justify-self: start;
+        margin-left: -8px;
+      }
+      .out {
+        margin-left: -8px;
+      }
+      .last {
+        display: grid;
+        gap: 14px;
+        padding-top: 16px;
+        border-top: 1px solid var(--line);
+      }
+      .field {
+        display: grid;
+        gap: 3px;
+        justify-items: stretch;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) store!: AppStore;
+  /** A file that was read for an ink before this one. */
+  @property({ attribute: false }) measurements: Measurements | null = null;
+  @state() private way: Way | null = null;
+  @state() private draft: InkDraft | null = null;
+  @state() private name: string | null = null;
+  @state() private mesh: Mesh | null = { ...INK_MESH };
+  @state() private stock = false;
+
+  private choose(way: Way | null): void {
+    this.way = way;
+    this.draft = null;
+    this.name = null;
+  }
+
+  private called(): string {
+    const taken = this.store.project.drawer.inks.map((ink) => ink.name);
+    return this.name ?? freeName(this.draft?.name ?? 'New ink', taken);
+  }
+
+  private add(): void {
+    const { draft } = this;
+    if (draft === null) return;
+    const { name: _, ...curves } = draft;
+    const ink: Ink = {
+      id: crypto.randomUUID(),
+      name: this.called(),
+      ...curves,
+      dryMinutes: DEFAULT_DRY_MINUTES,
+      densityGPerCm3: DEFAULT_DENSITY_G_PER_CM3,
+      ...(this.mesh === null ? {} : { mesh: this.mesh }),
+      ...(this.stock ? { stock: true as const } : {}),
+    };
+    if (this.store.dispatch({ kind: 'add-ink', ink })) this.dispatchEvent(new CustomEvent<string>('added', { detail: ink.id }));
+  }
+
+  private bars(bars: number, trust: string) {
+    return html`<span class="trust"><span class="bars" aria-hidden="true">${[1, 2, 3].map((bar) => html`<i class=${bar <= bars ? '' : 'off'}></i>`)}</span>${trust}</span>`;
+  }
+
+  override render() {
+    const open = WAYS.find(({ way }) => way === this.way);
+    if (open === undefined) {
+      return html`
+        <h2>Add an ink</h2>
+        <p class="soft">Three ways, by how far you can trust what they predict.</p>
+        <ul class="ways">
+          ${WAYS.map(
+            ({ way, name, trust, needs, bars }) => html`<li>
+              <button aria-label="${name}: ${trust}. ${needs}" @click=${() => this.choose(way)}>
+                <span class="name">${name}</span>${this.bars(bars, trust)}<span class="needs soft small">${needs}</span>
+              </button>
+            </li>`,
+          )}
+        </ul>
+        <div class="row out"><button class="quiet" @click=${() => this.dispatchEvent(new CustomEvent('dropped'))}>Do not add</button></div>
+      `;
+    }
+    return html`
+      <div class="head">
+        <button class="quiet" @click=${() => this.choose(null)}>← Other ways</button>
+        <h2>${open.name}</h2>
+        ${this.bars(open.bars, open.trust)}
+      </div>
+      ${this.renderWay(open.way)}
+      ${
+        open.way === 'measured' && this.measurements === null
+          ? html`<div class="row out"><button class="quiet" @click=${() => this.dispatchEvent(new CustomEvent('dropped'))}>Do not add</button></div>`
+          : this.renderLast()
+      }
+    `;
+  }
+
+  private renderLast() {
+    return html`
+      <div class="last">
+        <label class="field">
+          <span class="small soft">Name of the ink</span>
+          <input type="text" .value=${this.called()} @input=${(event: Event) => (this.name = (event.target as HTMLInputElement).value)} />
+        </label>
+        <mesh-select label="Pulled through mesh" none="not known" .mesh=${this.mesh} .screens=${this.store.project.drawer.screens} @pick=${(event: CustomEvent<Mesh | null>) => (this.mesh = event.detail)}></mesh-select>
+        <label><input type="checkbox" .checked=${this.stock} @change=${(event: Event) => (this.stock = (event.target as HTMLInputElement).checked)} /> A stock ink: only for mixing others</label>
+        <div class="row">
+          <button class="main" ?disabled=${this.draft === null || this.called().trim() === ''} @click=${this.add}>Add the ink</button>
+          <button class="quiet" @click=${() => this.dispatchEvent(new CustomEvent('dropped'))}>Do not add</button>
+        </div>
+      </div>
+    `;
+  }
+
+  private renderWay(way: Way) {
+    const { strokeGain } = this.store.project.drawer;
+    const onDraft = (event: CustomEvent<InkDraft | null>): void => {
+      this.draft = event.detail;
+    };
+    switch (way) {
+      case 'measured':
+        return html`<measured-way .measurements=${this.measurements} @read=${(event: CustomEvent<Measurements>) => this.dispatchEvent(new CustomEvent('read', { detail: event.detail }))} @draft=${onDraft}></measured-way>`;
+      case 'drawdown':
+        return html`<drawdown-way .strokeGain=${strokeGain} @draft=${onDraft}></drawdown-way>`;
+      case 'guess':
+        return html`<guess-way .strokeGain=${strokeGain} @draft=${onDraft}></guess-way>`;
+    }
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'add-ink': AddInk;
+  }
+}

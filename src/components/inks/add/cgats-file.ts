@@ -1,0 +1,130 @@
+import { css, html, LitElement, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { defined } from '../../../engine/base/at.ts';
+import type { Problem } from '../../../engine/base/error.ts';
+import type { CgatsSample } from '../../../engine/ink/cgats/read-cgats.ts';
+import { desk, sentenceOf } from '../../../workers/client/client.ts';
+import { controls } from '../../ui/controls-style.ts';
+import { counted } from '../../ui/words.ts';
+import './file-well.ts';
+
+/** The largest measurement file that is read. */
+const MOST_BYTES = 40_000_000;
+
+/** Codes that only remark; the samples they speak of were read. */
+const REMARKS = new Set(['cgats.extended', 'cgats.scale-doubtful', 'cgats.coarse', 'cgats.illuminant', 'cgats.field-count']);
+
+/** A measurement file as it was read. */
+export interface Measurements {
+  fileName: string;
+  samples: CgatsSample[];
+  problems: Problem[];
+}
+
+/** Text in UTF-8, or in UTF-16 when the file begins with its mark. */
+export function decodeText(bytes: Uint8Array): string {
+  const wide = (bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff);
+  return new TextDecoder(wide ? (bytes[0] === 0xff ? 'utf-16le' : 'utf-16be') : 'utf-8').decode(bytes);
+}
+
+/** Chooses a text file of measurements, or takes one that is dropped. Sends `read`. */
+@customElement('cgats-file')
+export class CgatsFile extends LitElement {
+  static override styles = [
+    controls,
+    css`
+      :host {
+        display: grid;
+        gap: 10px;
+      }
+      .file {
+        overflow-wrap: anywhere;
+      }
+      .refusal {
+        color: var(--accent);
+        overflow-wrap: anywhere;
+      }
+      summary {
+        cursor: pointer;
+        font-size: 13px;
+        color: var(--ink-soft);
+      }
+      ul {
+        margin: 6px 0 0;
+        padding-left: 18px;
+        max-height: 180px;
+        overflow: auto;
+        font-size: 13px;
+        overflow-wrap: anywhere;
+      }
+    `,
+  ];
+
+  /** What was read before; stays until another file is read whole. */
+  @property({ attribute: false }) measurements: Measurements | null = null;
+  @state() private refusal = '';
+  @state() private reading = false;
+  private call = 0;
+
+  private async take(file: File): Promise<void> {
+    const call = ++this.call;
+    this.refusal = '';
+    if (file.size > MOST_BYTES) {
+      this.refusal = `${file.name} has ${(file.size / 1e6).toFixed(0)} MB; measurement files of up to ${MOST_BYTES / 1e6} MB are read, so export fewer patches.`;
+      return;
+    }
+    this.reading = true;
+    try {
+      const text = decodeText(new Uint8Array(await file.arrayBuffer()));
+      const { samples, problems } = await desk('picture').engine.readMeasurements(text, file.name);
+      if (call !== this.call) return;
+      const spent = problems.find(({ code }) => !REMARKS.has(code)) ?? problems[0];
+      if (samples.length === 0) {
+        this.refusal = spent?.message ?? `${file.name} holds no measurements.`;
+        return;
+      }
+      this.dispatchEvent(new CustomEvent<Measurements>('read', { detail: { fileName: file.name, samples, problems } }));
+    } catch (error) {
+      if (call === this.call) this.refusal = sentenceOf(error);
+    } finally {
+      if (call === this.call) this.reading = false;
+    }
+  }
+
+  override render() {
+    const read = this.measurements;
+    const faults = read?.problems.filter(({ code }) => !REMARKS.has(code)) ?? [];
+    const count = read?.problems.length ?? 0;
+    return html`
+      <file-well
+        label=${read === null ? 'Choose a CGATS file' : 'Another CGATS file'}
+        .busy=${this.reading ? 'Reading…' : ''}
+        accept=".txt,.cgats,.cgt,.cie,.it8,.ti3,.csv,text/plain"
+        @file=${(event: CustomEvent<File>) => void this.take(event.detail)}
+      >
+        ${
+          read === null
+            ? html`<p class="small soft">Text of a measuring instrument, in CGATS: spectral columns, or Lab alone. It is read here and goes nowhere.</p>`
+            : html`<p class="file" role="status"><strong>${read.fileName}</strong> <span class="soft">${counted(read.samples.length, 'sample')}</span></p>`
+        }
+        ${this.refusal === '' ? nothing : html`<p slot="after" class="refusal small" role="alert">${this.refusal} Nothing was changed.</p>`}
+      </file-well>
+      ${
+        count === 0
+          ? nothing
+          : html`<details>
+            <summary>${faults.length === 0 ? counted(count, 'remark') : `${counted(faults.length, 'fault')}, ${counted(count - faults.length, 'remark')}: what is at fault was left out`}</summary>
+            <ul>
+              ${defined(read).problems.map(({ message }) => html`<li>${message}</li>`)}
+            </ul>
+          </details>`
+      }
+    `;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'cgats-file': CgatsFile;
+  }
+}

@@ -1,0 +1,177 @@
+import { css, html, LitElement, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
+import { roundTo } from '../../../engine/base/units.ts';
+import type { Lab } from '../../../engine/colour/lab.ts';
+import { labOfSwatch, labSwatch } from '../../../engine/ink/film/lab-swatch.ts';
+import '../../ui/number-field.ts';
+import { controls } from '../../ui/controls-style.ts';
+import type { NumberPick } from '../../ui/number-field.ts';
+import { markStyles, OUTSIDE_WORDS } from '../overprint/marked-swatch.ts';
+import { hexOfText } from './hex-text.ts';
+
+/** A printed colour: picked on the screen, or typed as hex or as L, a, b (D50/2°). Sends `pick` with a Lab. */
+@customElement('colour-field')
+export class ColourField extends LitElement {
+  static override styles = [
+    controls,
+    markStyles,
+    css`
+      :host {
+        display: block;
+        container-type: inline-size;
+      }
+      fieldset {
+        display: grid;
+        grid-template-columns: 40px 80px repeat(3, minmax(0, 1fr));
+        gap: 4px 6px;
+        --number-width: 100%;
+        --number-pad: 5px;
+        align-items: end;
+        margin: 0;
+        padding: 0;
+        border: 0;
+        min-width: 0;
+      }
+      @container (max-width: 330px) {
+        fieldset {
+          grid-template-columns: 40px repeat(2, minmax(0, 1fr));
+        }
+      }
+      legend {
+        padding: 0 0 4px;
+        font-weight: 600;
+      }
+      .well {
+        display: block;
+        width: 100%;
+      }
+      input[type='color'] {
+        display: block;
+        width: 100%;
+        height: 36px;
+        padding: 0;
+        border: 1px solid var(--line);
+        border-radius: 3px;
+        background: none;
+        cursor: pointer;
+      }
+      input[type='color']::-webkit-color-swatch-wrapper {
+        padding: 0;
+      }
+      input[type='color']::-webkit-color-swatch {
+        border: 0;
+        border-radius: 2px;
+      }
+      input[type='text'] {
+        width: 100%;
+      }
+      .pick {
+        display: grid;
+        gap: 3px;
+        font-size: 13px;
+        color: var(--ink-soft);
+        min-width: 0;
+      }
+      .pick input[type='text'] {
+        padding: 4px 6px;
+        font-size: 14px;
+        color: var(--ink);
+      }
+      .problem {
+        margin-top: 6px;
+        font-size: 13px;
+        color: var(--accent);
+      }
+      @media (pointer: coarse) {
+        input[type='color'] {
+          height: var(--touch);
+        }
+      }
+    `,
+  ];
+
+  @property() label = '';
+  @property({ attribute: false }) lab: Lab = [0, 0, 0];
+  /** The paper that the screen shows as its white; left out, the perfect diffuser is. */
+  @property({ attribute: false }) white: ArrayLike<number> | undefined;
+  /** What is wrong with this colour, in a sentence. */
+  @property() problem = '';
+  /** A hex that was typed and is none. */
+  @state() private badHex = '';
+  /** The hex that the colour was picked by; rounded Lab would give a neighbour of it. */
+  private picked: { hex: string; lab: Lab } | null = null;
+
+  protected override willUpdate(changed: Map<string, unknown>): void {
+    if (changed.has('lab')) this.badHex = '';
+    // Seen on another white it is another screen colour.
+    if (changed.has('white')) this.picked = null;
+  }
+
+  private pick(lab: Lab): void {
+    this.dispatchEvent(new CustomEvent<Lab>('pick', { detail: lab }));
+  }
+
+  private pickHex(text: string): void {
+    const hex = hexOfText(text);
+    this.badHex = hex === null ? text : '';
+    if (hex === null || hex === this.hex()) return;
+    const [l, a, b] = labOfSwatch(hex, this.white);
+    const lab: Lab = [roundTo(l, 2), roundTo(a, 2), roundTo(b, 2)];
+    this.picked = { hex, lab };
+    this.pick(lab);
+  }
+
+  private hex(): string {
+    const { picked, lab } = this;
+    return picked !== null && picked.lab.every((value, i) => value === lab[i]) ? picked.hex : labSwatch(lab, this.white).hex;
+  }
+
+  private onPart(part: 0 | 1 | 2, value: number): void {
+    const lab: Lab = [...this.lab];
+    lab[part] = value;
+    this.pick(lab);
+  }
+
+  override render() {
+    const [l, a, b] = this.lab;
+    const { inGamut } = labSwatch(this.lab, this.white);
+    const hex = this.hex();
+    const problem = this.badHex === '' ? this.problem : `“${this.badHex}” is no colour: write # and six hex digits.`;
+    const onText = (event: Event): void => this.pickHex((event.target as HTMLInputElement).value);
+    return html`
+      <fieldset aria-describedby=${problem === '' ? nothing : 'problem'}>
+        <legend>${this.label}</legend>
+        <label class="pick">
+          Pick
+          <span class="well swatch ${inGamut ? '' : 'outside'}" title=${inGamut ? nothing : OUTSIDE_WORDS}>
+            <input type="color" aria-label="${this.label}: colour on screen" .value=${live(hex)} @change=${onText} />
+          </span>
+        </label>
+        <label class="pick">
+          Hex
+          <input
+            type="text"
+            aria-label="${this.label}: hex"
+            autocomplete="off"
+            spellcheck="false"
+            maxlength="9"
+            .value=${live(this.badHex === '' ? hex : this.badHex)}
+            aria-invalid=${this.badHex === '' ? nothing : 'true'}
+            @change=${onText}
+          />
+        </label>
+        <ps-number label="L" min="0" max="100" step="0.1" .value=${l} @pick=${(event: NumberPick) => this.onPart(0, event.detail)}></ps-number>
+        <ps-number label="a" min="-128" max="128" step="0.1" .value=${a} @pick=${(event: NumberPick) => this.onPart(1, event.detail)}></ps-number>
+        <ps-number label="b" min="-128" max="128" step="0.1" .value=${b} @pick=${(event: NumberPick) => this.onPart(2, event.detail)}></ps-number>
+      </fieldset>
+      ${problem === '' ? nothing : html`<p class="problem" id="problem" role="alert">${problem}</p>`}
+    `;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'colour-field': ColourField;
+  }
+}

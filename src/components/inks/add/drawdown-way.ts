@@ -1,0 +1,81 @@
+import { css, html, LitElement, nothing } from 'lit';
+import { customElement, property, query, state } from 'lit/decorators.js';
+import { guessInk } from '../../../engine/ink/characterise/guess.ts';
+import type { Ink } from '../../../engine/ink/types.ts';
+import { controls } from '../../ui/controls-style.ts';
+import { drawdownCard, drawdownStyles } from './drawdown.ts';
+import type { InkDraft } from './ink-draft.ts';
+import '../photo/photo-card.ts';
+import './two-colours.ts';
+import { type Colours, type ColoursFound, shown, type TwoColours } from './two-colours.ts';
+
+/** An ochre of middling strength, which every card can hold. */
+function start(): ColoursFound {
+  const { kx, sx, overWhite, overBlack } = guessInk([64, 12, 38], 'translucent');
+  return { kx: Array.from(kx), sx: Array.from(sx), overWhite: shown(overWhite), overBlack: shown(overBlack), moved: 0 };
+}
+
+/** An ink from its two colours on a contrast card, typed or picked from a photo. Sends `draft`, null while there is none. */
+@customElement('drawdown-way')
+export class DrawdownWay extends LitElement {
+  static override styles = [
+    controls,
+    drawdownStyles,
+    css`
+      :host {
+        display: grid;
+        gap: 16px;
+      }
+      .card {
+        width: min(190px, 60%);
+      }
+      .from {
+        gap: 6px;
+      }
+    `,
+  ];
+
+  @property({ type: Number }) strokeGain = 0;
+  @state() private found: ColoursFound = start();
+  @state() private fromPhoto = false;
+  @query('two-colours') private two!: TwoColours;
+
+  protected override firstUpdated(): void {
+    this.send(this.found);
+  }
+
+  private send(found: ColoursFound | null): void {
+    const detail: InkDraft | null =
+      found === null ? null : { basis: 'drawdown', overWhite: found.overWhite, overBlack: found.overBlack, kx: found.kx, sx: found.sx };
+    this.dispatchEvent(new CustomEvent<InkDraft | null>('draft', { detail }));
+  }
+
+  override render() {
+    const { found } = this;
+    return html`
+      <div class="row from" role="group" aria-label="Where the two colours come from">
+        <button aria-pressed=${!this.fromPhoto} @click=${() => (this.fromPhoto = false)}>Type them</button>
+        <button aria-pressed=${this.fromPhoto} @click=${() => (this.fromPhoto = true)}>Pick them from a photo</button>
+      </div>
+      ${this.fromPhoto ? html`<photo-card @colours=${(event: CustomEvent<Colours>) => void this.two.ask(event.detail)}></photo-card>` : nothing}
+      <two-colours
+        .colours=${found}
+        unsaved="No ink can be so; nothing can be added yet."
+        @found=${(event: CustomEvent<ColoursFound>) => {
+          this.found = event.detail;
+          this.send(event.detail);
+        }}
+        @refused=${() => this.send(null)}
+        @forgotten=${() => this.send(this.found)}
+      ></two-colours>
+      ${drawdownCard(found satisfies Pick<Ink, 'kx' | 'sx'>, this.strokeGain)}
+      ${found.moved === 0 ? nothing : html`<p class="small">${found.moved === 1 ? 'One band' : `${found.moved} bands`} had to be moved to be physical.</p>`}
+    `;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'drawdown-way': DrawdownWay;
+  }
+}

@@ -1,0 +1,48 @@
+import { css, html } from 'lit';
+import { CARD_BLACK, CARD_WHITE } from '../../../engine/ink/characterise/card.ts';
+import { type Swatch, swatchOf, swatchReflectance } from '../../../engine/ink/film/swatch.ts';
+import type { Ink } from '../../../engine/ink/types.ts';
+import { markStyles, swatchTemplate } from '../overprint/marked-swatch.ts';
+
+/** The two halves of the contrast card as a screen shows them. */
+export const CARD_HEX = { white: swatchOf(CARD_WHITE).hex, black: swatchOf(CARD_BLACK).hex };
+
+/** An ink over both halves of the card. */
+export interface Drawdown {
+  white: Swatch;
+  black: Swatch;
+}
+
+/** What strokes of an ink give on the card. */
+export function drawdown(ink: Pick<Ink, 'kx' | 'sx'>, strokes: number, strokeGain: number): Drawdown {
+  return {
+    white: swatchOf(swatchReflectance(ink, strokes, strokeGain, CARD_WHITE)),
+    black: swatchOf(swatchReflectance(ink, strokes, strokeGain, CARD_BLACK)),
+  };
+}
+
+export const drawdownStyles = css`
+  ${markStyles}
+  .card {
+    display: grid;
+    position: relative;
+    aspect-ratio: 5 / 4;
+    background: linear-gradient(var(--card-white) 0 58%, var(--card-black) 58%);
+    box-shadow: var(--shadow), 0 0 0 1px color-mix(in srgb, var(--ink) 9%, transparent);
+  }
+  .card .draw {
+    position: absolute;
+    inset: 11% 14% 9%;
+    display: grid;
+    grid-template-rows: 58.75% 1fr;
+  }
+`;
+
+/** The card's own tones, for the styles. */
+export const CARD_STYLE = `--card-white:${CARD_HEX.white};--card-black:${CARD_HEX.black}`;
+
+/** A drawdown: one stroke pulled over the white and the black of a contrast card. */
+export function drawdownCard(ink: Pick<Ink, 'kx' | 'sx'>, strokeGain: number) {
+  const { white, black } = drawdown(ink, 1, strokeGain);
+  return html`<span class="card" style=${CARD_STYLE}><span class="draw">${swatchTemplate(white)}${swatchTemplate(black)}</span></span>`;
+}

@@ -1,0 +1,214 @@
+import { css, html, LitElement, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { defined, entryAt } from '../../../engine/base/at.ts';
+import type { CgatsSample } from '../../../engine/ink/cgats/read-cgats.ts';
+import { bandWords } from '../../../engine/ink/characterise/band-words.ts';
+import { CARD_BLACK, CARD_WHITE } from '../../../engine/ink/characterise/card.ts';
+import { labSwatch } from '../../../engine/ink/film/lab-swatch.ts';
+import { type Swatch, swatchOf } from '../../../engine/ink/film/swatch.ts';
+import { controls } from '../../ui/controls-style.ts';
+import { counted } from '../../ui/words.ts';
+import './cgats-file.ts';
+import { markStyles, swatchTemplate } from '../overprint/marked-swatch.ts';
+import { curveStyles, twoCurves } from '../shelf/curve-drawing.ts';
+import type { Measurements } from './cgats-file.ts';
+import type { InkDraft } from './ink-draft.ts';
+import { type Chosen, guessRoles, inkFromSamples, type Roles, STANDARD_CARD } from './measured-choice.ts';
+
+/** Samples shown as swatches; charts of thousands are for the lists. */
+const MOST_SWATCHES = 240;
+
+const ROLE_NAMES: Record<keyof Roles, string> = {
+  overWhite: 'Ink over white',
+  overBlack: 'Ink over black',
+  white: 'Bare white',
+  black: 'Bare black',
+};
+
+export function sampleSwatch(sample: CgatsSample): Swatch {
+  return sample.reflectance === undefined ? labSwatch(defined(sample.lab)) : swatchOf(sample.reflectance);
+}
+
+export function sampleWords(sample: CgatsSample): string {
+  return sample.name === sample.id ? sample.name : `${sample.id} ${sample.name}`;
+}
+
+/** An ink from a file of measurements. Sends `read` with the file and `draft` with the ink, or null. */
+@customElement('measured-way')
+export class MeasuredWay extends LitElement {
+  static override styles = [
+    controls,
+    markStyles,
+    curveStyles,
+    css`
+      :host {
+        display: grid;
+        gap: 16px;
+      }
+      .roles {
+        display: grid;
+        gap: 8px;
+      }
+      .role {
+        display: grid;
+        grid-template-columns: 30px minmax(96px, auto) minmax(0, 1fr);
+        gap: 10px;
+        align-items: center;
+        font-size: 14px;
+      }
+      .role select {
+        width: 100%;
+      }
+      .role .swatch,
+      .samples .swatch {
+        display: block;
+        height: 30px;
+        box-shadow: 0 0 0 1px color-mix(in srgb, var(--ink) 16%, transparent);
+      }
+      .problem {
+        color: var(--accent);
+      }
+      summary {
+        cursor: pointer;
+        font-size: 13px;
+        color: var(--ink-soft);
+      }
+      .samples {
+        display: grid;
+        grid-template-columns: repeat(auto-fill, minmax(92px, 1fr));
+        gap: 10px 8px;
+        margin: 8px 0 0;
+        padding: 2px;
+        list-style: none;
+        max-height: 240px;
+        overflow: auto;
+      }
+      .samples span:last-child {
+        display: block;
+        font-size: 12px;
+        overflow: hidden;
+        text-overflow: ellipsis;
+        white-space: nowrap;
+      }
+      table {
+        margin-top: 8px;
+        border-collapse: collapse;
+        font-size: 13px;
+      }
+      th,
+      td {
+        padding: 2px 14px 2px 0;
+        text-align: right;
+        font-weight: 400;
+      }
+      thead th {
+        color: var(--ink-soft);
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) measurements: Measurements | null = null;
+  @state() private roles: Roles | null = null;
+  private chosen: Chosen | null = null;
+  private swatches: Swatch[] = [];
+
+  protected override willUpdate(changed: Map<string, unknown>): void {
+    if (!changed.has('measurements')) return;
+    const samples = this.measurements?.samples ?? [];
+    this.swatches = samples.map(sampleSwatch);
+    this.set(samples.length === 0 ? null : guessRoles(samples));
+  }
+
+  private set(roles: Roles | null): void {
+    this.roles = roles;
+    this.chosen = roles === null ? null : inkFromSamples(defined(this.measurements).samples, roles);
+    this.dispatchEvent(new CustomEvent<InkDraft | null>('draft', { detail: this.chosen?.draft ?? null }));
+  }
+
+  override render() {
+    return html`
+      <cgats-file .measurements=${this.measurements} @read=${(event: CustomEvent<Measurements>) => this.dispatchEvent(new CustomEvent('read', { detail: event.detail }))}></cgats-file>
+      ${this.roles === null ? nothing : this.renderRoles(this.roles)} ${this.chosen === null ? nothing : this.renderChosen(this.chosen)}
+    `;
+  }
+
+  private renderRoles(roles: Roles) {
+    const { samples } = defined(this.measurements);
+    const standard = { white: swatchOf(CARD_WHITE), black: swatchOf(CARD_BLACK) };
+    const row = (role: keyof Roles) => {
+      const card = role === 'white' || role === 'black';
+      const at = roles[role];
+      return html`<label class="role">
+        ${swatchTemplate(at === STANDARD_CARD && card ? standard[role] : entryAt(this.swatches, at))}
+        <span>${ROLE_NAMES[role]}</span>
+        <select aria-label=${ROLE_NAMES[role]} @change=${(event: Event) => this.set({ ...roles, [role]: Number((event.target as HTMLSelectElement).value) })}>
+          ${card ? html`<option value=${STANDARD_CARD} .selected=${at === STANDARD_CARD}>The standard card</option>` : nothing}
+          ${samples.map((sample, i) => html`<option value=${i} .selected=${i === at}>${sampleWords(sample)}</option>`)}
+        </select>
+      </label>`;
+    };
+    const standing = roles.white === STANDARD_CARD || roles.black === STANDARD_CARD;
+    return html`<div class="roles" role="group" aria-label="Which sample is what">
+        ${row('overWhite')} ${row('overBlack')} ${row('white')} ${row('black')}
+        ${standing ? html`<p class="small soft">The standard card is invented (88 % and 3 %). Measure your own card bare: the ink is only as true as the white below it.</p>` : nothing}
+      </div>
+      <details ?open=${samples.length <= 8}>
+        <summary>${samples.length > MOST_SWATCHES ? `The first ${MOST_SWATCHES} samples` : `All ${counted(samples.length, 'sample')}`}</summary>
+        <ul class="samples">
+          ${samples.slice(0, MOST_SWATCHES).map((sample, i) => html`<li title=${sampleWords(sample)}>${swatchTemplate(entryAt(this.swatches, i))}<span>${sampleWords(sample)}</span></li>`)}
+        </ul>
+      </details>`;
+  }
+
+  private renderChosen(chosen: Chosen) {
+    const { curves, moved, hiding, fromLab, problem } = chosen;
+    return html`
+      ${
+        curves === null
+          ? nothing
+          : twoCurves(
+              curves.overWhite,
+              curves.overBlack,
+              'Reflectance over white and over black, as read',
+              moved.map(({ band }) => band),
+            )
+      }
+      ${problem === '' ? nothing : html`<p class="problem small" role="alert">${problem} Nothing can be added yet.</p>`}
+      ${chosen.draft !== null && fromLab ? html`<p class="small">Lab alone, so the curves are guessed: the ink counts as a drawdown, not as measured.</p>` : nothing}
+      ${moved.length === 0 ? (chosen.draft !== null && !fromLab ? html`<p class="small soft">No band had to be moved.</p>` : nothing) : this.renderMoved(chosen)}
+      ${hiding.length === 0 ? nothing : html`<p class="small soft">Hides what is below at ${bandWords(hiding)}: what further strokes add there is a guess.</p>`}
+    `;
+  }
+
+  private renderMoved({ moved }: Chosen) {
+    const bands = moved.map(({ band }) => band);
+    const most = Math.max(...moved.map(({ overWhite, overBlack }) => Math.max(Math.abs(overWhite), Math.abs(overBlack))));
+    const said = `${counted(moved.length, 'band')} had to be moved to be a film that can exist: ${bandWords(bands)}`;
+    // A Lab alone has no reading to have been moved from.
+    if (!Number.isFinite(most)) return html`<p class="small">${said}.</p>`;
+    return html`<details>
+      <summary>${said}, by ${percent(most, false)} at most</summary>
+      <table>
+        <thead>
+          <tr><th scope="col">Band</th><th scope="col">Over white</th><th scope="col">Over black</th></tr>
+        </thead>
+        <tbody>
+          ${moved.map(({ band, overWhite, overBlack }) => html`<tr><th scope="row">${bandWords([band])}</th><td>${percent(overWhite)}</td><td>${percent(overBlack)}</td></tr>`)}
+        </tbody>
+      </table>
+    </details>`;
+  }
+}
+
+/** A share of full reflectance in per cent, with its sign. */
+function percent(share: number, signed = true): string {
+  const text = (Math.abs(share) * 100).toFixed(2);
+  if (!signed || text === '0.00') return `${text} %`;
+  return `${share < 0 ? '−' : '+'}${text} %`;
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'measured-way': MeasuredWay;
+  }
+}

@@ -1,0 +1,127 @@
+import { css, html, LitElement, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { Problem } from '../../../engine/base/error.ts';
+import { roundTo } from '../../../engine/base/units.ts';
+import { nearestInkColours } from '../../../engine/ink/characterise/nearest-colours.ts';
+import type { Lab } from '../../../engine/ink/types.ts';
+import { desk, sentenceOf } from '../../../workers/client/client.ts';
+import { controls } from '../../ui/controls-style.ts';
+import './colour-field.ts';
+
+/** What a drawdown shows over both halves of the card. */
+export interface Colours {
+  overWhite: Lab;
+  overBlack: Lab;
+}
+
+/** Two colours that an ink can have, with the curves that have them. */
+export interface ColoursFound extends Colours {
+  kx: number[];
+  sx: number[];
+  /** How many bands had to be moved to be physical. */
+  moved: number;
+}
+
+/**
+ * The two colours of an ink. Sends `found` when an ink can have them, `refused` when it cannot; then
+ * the nearest that it can have are offered.
+ */
+@customElement('two-colours')
+export class TwoColours extends LitElement {
+  static override styles = [
+    controls,
+    css`
+      :host {
+        display: grid;
+        gap: 14px;
+      }
+      .unsaved {
+        gap: 6px;
+      }
+      .unsaved span {
+        flex-basis: 100%;
+      }
+      .problem {
+        color: var(--accent);
+      }
+    `,
+  ];
+
+  /** As they stand; new ones put away what was asked for. */
+  @property({ attribute: false }) colours!: Colours;
+  /** What is said of colours that were refused. */
+  @property() unsaved = 'Not saved.';
+  /** Colours that were asked for and could not be had. */
+  @state() private wanted: Colours | null = null;
+  @state() private problems: Problem[] = [];
+  private call = 0;
+
+  protected override willUpdate(changed: Map<string, unknown>): void {
+    if (!changed.has('colours')) return;
+    const before = changed.get('colours') as Colours | undefined;
+    if (before?.overWhite === this.colours.overWhite && before.overBlack === this.colours.overBlack) return;
+    this.call++;
+    this.wanted = null;
+    this.problems = [];
+  }
+
+  /** Asks for the curves of two colours; the latest call wins. */
+  async ask(colours: Colours): Promise<void> {
+    const call = ++this.call;
+    this.wanted = colours;
+    try {
+      const { problems, adjusted, kx, sx } = await desk('picture').engine.inkCurves(colours.overWhite, colours.overBlack);
+      if (call !== this.call) return;
+      this.problems = problems.map((problem) => ({ ...problem, message: problem.message.replace('Ink “this ink”', 'This ink') }));
+      if (problems.length > 0) this.dispatchEvent(new CustomEvent('refused'));
+      else this.dispatchEvent(new CustomEvent<ColoursFound>('found', { detail: { ...colours, kx, sx, moved: adjusted.length } }));
+    } catch (error) {
+      if (call === this.call) this.problems = [{ code: 'ink.curves', message: sentenceOf(error), where: '' }];
+    }
+  }
+
+  /** Takes what can be printed in place of what cannot. */
+  private takeNearest(): void {
+    if (this.wanted === null) return;
+    const near = nearestInkColours(this.wanted.overWhite, this.wanted.overBlack);
+    void this.ask({ overWhite: shown(near.overWhite), overBlack: shown(near.overBlack) });
+  }
+
+  private forget(): void {
+    this.call++;
+    this.wanted = null;
+    this.problems = [];
+    this.dispatchEvent(new CustomEvent('forgotten'));
+  }
+
+  override render() {
+    const { overWhite, overBlack } = this.wanted ?? this.colours;
+    const told = (where: string): string => this.problems.find((problem) => problem.where === where)?.message ?? '';
+    const elsewhere = this.problems.filter((problem) => problem.where !== 'overWhite' && problem.where !== 'overBlack');
+    return html`
+      <colour-field label="One stroke over white" .lab=${overWhite} .problem=${told('overWhite')} @pick=${(event: CustomEvent<Lab>) => void this.ask({ overBlack, overWhite: event.detail })}></colour-field>
+      <colour-field label="One stroke over black" .lab=${overBlack} .problem=${told('overBlack')} @pick=${(event: CustomEvent<Lab>) => void this.ask({ overWhite, overBlack: event.detail })}></colour-field>
+      ${elsewhere.map((problem) => html`<p class="problem small" role="alert">${problem.message}</p>`)}
+      ${
+        this.problems.length === 0
+          ? nothing
+          : html`<div class="row unsaved">
+            <span class="small">${this.unsaved}</span>
+            <button @click=${this.takeNearest}>Take the nearest</button>
+            <button class="quiet" @click=${this.forget}>Leave it as it was</button>
+          </div>`
+      }
+    `;
+  }
+}
+
+/** A colour as the fields can show it. */
+export function shown([l, a, b]: Readonly<Lab>): Lab {
+  return [roundTo(l, 2), roundTo(a, 2), roundTo(b, 2)];
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'two-colours': TwoColours;
+  }
+}

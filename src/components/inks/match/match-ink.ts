@@ -1,0 +1,224 @@
+import { html, LitElement, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { labD50 } from '../../../engine/colour/lab.ts';
+import { INK_MESH } from '../../../engine/ink/film/film-factor.ts';
+import { labSwatch } from '../../../engine/ink/film/lab-swatch.ts';
+import type { Mesh } from '../../../engine/ink/film/mesh.ts';
+import { swatchReflectance } from '../../../engine/ink/film/swatch.ts';
+import { filmThickness } from '../../../engine/ink/film/thickness.ts';
+import type { MatchAnswer, MatchResult } from '../../../engine/ink/mix/match.ts';
+import { baseOf, mixInks, printInks, stockInks } from '../../../engine/ink/mix/mix.ts';
+import type { Lab } from '../../../engine/ink/types.ts';
+import { sentenceOf } from '../../../workers/client/client.ts';
+import { type AppStore, StoreController } from '../../app-store.ts';
+import { controls } from '../../ui/controls-style.ts';
+import '../../ui/number-field.ts';
+import { JobRun } from '../../ui/job-run.ts';
+import type { NumberPick } from '../../ui/number-field.ts';
+import { counted } from '../../ui/words.ts';
+import '../add/colour-field.ts';
+import { freeName } from '../add/ink-draft.ts';
+import { swatchTemplate } from '../overprint/marked-swatch.ts';
+import { matchStyles } from './match-style.ts';
+import { deltaWords, inkParts, mixName, weighLines } from './match-words.ts';
+import '../mesh/mesh-select.ts';
+
+/** The paper itself, in a choice of grounds. */
+const PAPER = '';
+
+/** Finds mixes of the stock inks that come nearest a colour. Sends `added` with the id of a mix that is kept. */
+@customElement('match-ink')
+export class MatchInk extends LitElement {
+  static override styles = [controls, matchStyles];
+
+  @property({ attribute: false }) store!: AppStore;
+  @state() private from: 'colour' | 'print' = 'colour';
+  @state() private colour: Lab = [62, -14, 26];
+  /** An ink over a ground, whose print is to be matched. */
+  @state() private print = { ink: '', over: PAPER };
+  @state() private over = PAPER;
+  @state() private mesh: Mesh | null = null;
+  @state() private strokes = 1;
+  @state() private grams = 100;
+  @state() private maxInks = 4;
+  /** What the answers on show were searched for. */
+  private searched: { target: Lab; key: string } | null = null;
+  private readonly run = new JobRun<MatchResult>(this, 'picture');
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    new StoreController(this, this.store);
+  }
+
+  /** Reflectance of the paper, or of one stroke of an ink on it. */
+  private ground(over: string): ArrayLike<number> {
+    const { paper, inks, strokeGain } = this.store.project.drawer;
+    const ink = inks.find(({ id }) => id === over);
+    return ink === undefined ? paper.reflectance : swatchReflectance(ink, 1, strokeGain, paper.reflectance);
+  }
+
+  private target(): Lab | null {
+    if (this.from === 'colour') return this.colour;
+    const { inks, strokeGain } = this.store.project.drawer;
+    const ink = inks.find(({ id }) => id === this.print.ink) ?? printInks(inks)[0];
+    return ink === undefined ? null : labD50(swatchReflectance(ink, 1, strokeGain, this.ground(this.print.over)));
+  }
+
+  private meshNow(): Mesh {
+    return this.mesh ?? this.store.project.drawer.screens[0]?.mesh ?? { ...INK_MESH };
+  }
+
+  private search(): void {
+    const target = this.target();
+    if (target === null) return;
+    const { inks, strokeGain } = this.store.project.drawer;
+    this.searched = { target, key: this.key(target) };
+    const options = {
+      ground: Array.from(this.ground(this.over)),
+      thickness: filmThickness(this.strokes, strokeGain),
+      mesh: this.meshNow(),
+      grams: this.grams,
+      maxInks: this.maxInks,
+    };
+    void this.run.start(({ engine }, job, tell) => engine.matchInk(job, target, stockInks(inks), options, tell));
+  }
+
+  /** Names a search; when what is asked has changed since, the answers are of something else. */
+  private key(target: Lab): string {
+    return JSON.stringify([target, this.over, this.meshNow(), this.strokes, this.grams, this.maxInks]);
+  }
+
+  private keep(answer: MatchAnswer): void {
+    const { inks } = this.store.project.drawer;
+    const name = freeName(
+      mixName(answer),
+      inks.map((ink) => ink.name),
+    );
+    try {
+      const ink = mixInks(inkParts(answer), { id: crypto.randomUUID(), name });
+      if (this.store.dispatch({ kind: 'add-ink', ink })) this.dispatchEvent(new CustomEvent<string>('added', { detail: ink.id }));
+    } catch (error) {
+      this.store.tell(sentenceOf(error));
+    }
+  }
+
+  override render() {
+    const { drawer } = this.store.project;
+    const stocks = stockInks(drawer.inks);
+    if (stocks.length === 0) {
+      return html`<h2>Match a colour</h2>
+        <p>Mixes are weighed from stock inks, and there are none yet.</p>
+        <p class="soft small">Add your own and tick “A stock ink”, or bring in eleven invented ones with a base to see how it works.</p>
+        <div class="row"><button class="main" @click=${() => this.dispatchEvent(new CustomEvent('stocks'))}>Bring in the demo stock inks</button></div>`;
+    }
+    const target = this.target();
+    const busy = this.run.running;
+    return html`
+      <h2>Match a colour</h2>
+      ${this.renderTarget(target)}
+      <div class="part" role="group" aria-label="How it is printed">
+        <div class="fields">
+          ${this.groundSelect('Printed over', this.over, (over) => (this.over = over))}
+          <mesh-select label="Through mesh" .mesh=${this.meshNow()} .screens=${drawer.screens} @pick=${(event: CustomEvent<Mesh | null>) => (this.mesh = event.detail)}></mesh-select>
+          <ps-number label="Strokes" min="1" max="20" step="1" decimals="0" .value=${this.strokes} @pick=${(event: NumberPick) => (this.strokes = Math.round(event.detail))}></ps-number>
+          <ps-number label="To mix" unit="g" min="1" max="100000" step="10" .value=${this.grams} @pick=${(event: NumberPick) => (this.grams = event.detail)}></ps-number>
+          <label class="field">
+            <span>Stock inks at most</span>
+            <select @change=${(event: Event) => (this.maxInks = Number((event.target as HTMLSelectElement).value))}>
+              ${[1, 2, 3, 4].map((count) => html`<option value=${count} .selected=${count === this.maxInks}>${count}${baseOf(stocks) === undefined ? '' : ' and base'}</option>`)}
+            </select>
+          </label>
+        </div>
+      </div>
+      <div class="row">
+        ${
+          busy
+            ? html`<button @click=${() => this.run.stop()}>Stop</button><progress aria-label="Searching" max="1" .value=${this.run.progress}></progress>`
+            : html`<button class="main" ?disabled=${target === null} @click=${this.search}>Find mixes</button>`
+        }
+      </div>
+      ${this.run.refusal === '' ? nothing : html`<p class="problem" role="alert">${this.run.refusal}</p>`}
+      ${this.renderResult(target)}
+    `;
+  }
+
+  private groundSelect(label: string, value: string, set: (value: string) => void) {
+    const { inks, paper } = this.store.project.drawer;
+    return html`<label class="field">
+      <span>${label}</span>
+      <select aria-label=${label} @change=${(event: Event) => set((event.target as HTMLSelectElement).value)}>
+        <option value=${PAPER} .selected=${value === PAPER}>${paper.name || 'the paper'}</option>
+        ${printInks(inks).map((ink) => html`<option value=${ink.id} .selected=${ink.id === value}>${ink.name}</option>`)}
+      </select>
+    </label>`;
+  }
+
+  private renderTarget(target: Lab | null) {
+    const inks = printInks(this.store.project.drawer.inks);
+    return html`<div class="part" role="group" aria-label="The colour wanted">
+      <div class="row choices">
+        <button aria-pressed=${this.from === 'colour'} @click=${() => (this.from = 'colour')}>A colour</button>
+        <button aria-pressed=${this.from === 'print'} ?disabled=${inks.length === 0} @click=${() => (this.from = 'print')}>A print of an ink</button>
+      </div>
+      ${
+        this.from === 'colour'
+          ? html`<colour-field label="Colour wanted" .white=${this.white()} .lab=${this.colour} @pick=${(event: CustomEvent<Lab>) => (this.colour = event.detail)}></colour-field>`
+          : html`<div class="fields">
+              <label class="field">
+                <span>As this ink</span>
+                <select aria-label="As this ink" @change=${(event: Event) => (this.print = { ...this.print, ink: (event.target as HTMLSelectElement).value })}>
+                  ${inks.map((ink, i) => html`<option value=${ink.id} .selected=${ink.id === this.print.ink || (this.print.ink === '' && i === 0)}>${ink.name}</option>`)}
+                </select>
+              </label>
+              ${this.groundSelect('looks over', this.print.over, (over) => (this.print = { ...this.print, over }))}
+            </div>
+            ${target === null ? nothing : swatchTemplate(labSwatch(target, this.white()), 'target')}`
+      }
+    </div>`;
+  }
+
+  private white(): readonly number[] | undefined {
+    return this.store.relative ? this.store.project.drawer.paper.reflectance : undefined;
+  }
+
+  private renderResult(target: Lab | null) {
+    const { found: result } = this.run;
+    if (result === null || this.searched === null) return nothing;
+    const stale = target === null || this.key(target) !== this.searched.key;
+    const wanted = labSwatch(this.searched.target, this.white());
+    return html`<section aria-label="Mixes">
+      <p role="status">
+        ${result.matched ? `${counted(result.answers.length, 'mix', 'mixes')}, the nearest first.` : result.reason}
+        ${stale ? html`<span class="soft">These are for what was asked before.</span>` : nothing}
+      </p>
+      <ol class="answers">
+        ${result.answers.map((answer) => {
+          const got = labSwatch(answer.lab, this.white());
+          const name = mixName(answer);
+          return html`<li aria-label="Mix of ${name}, ${deltaWords(answer)}">
+            <div>
+              <span class="pair">${swatchTemplate(wanted)}${swatchTemplate(got)}</span>
+              <span class="under" aria-hidden="true"><span>wanted</span><span>mix</span></span>
+            </div>
+            <div>
+              <p><strong>${deltaWords(answer)}</strong> <span class="soft small">${counted(answer.inks, 'stock ink')}</span></p>
+              <table>
+                <thead class="visually-hidden"><tr><th scope="col">Ink</th><th scope="col">Parts in 100</th><th scope="col">Grams</th></tr></thead>
+                <tbody>
+                  ${weighLines(answer).map((line) => html`<tr><th scope="row">${line.name}</th><td class="soft">${line.hundredths} %</td><td>${line.grams} g</td></tr>`)}
+                </tbody>
+              </table>
+              <button class="keep" aria-label="Keep the mix of ${name} as an ink" @click=${() => this.keep(answer)}>Keep as an ink</button>
+            </div>
+          </li>`;
+        })}
+      </ol>
+    </section>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'match-ink': MatchInk;
+  }
+}

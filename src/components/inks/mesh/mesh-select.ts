@@ -1,0 +1,66 @@
+import { css, html, LitElement, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { entryAt } from '../../../engine/base/at.ts';
+import type { Mesh } from '../../../engine/ink/film/mesh.ts';
+import type { Screen } from '../../../engine/shapes/types.ts';
+import { controls } from '../../ui/controls-style.ts';
+import { meshChoices, sameMesh } from './mesh-choice.ts';
+
+/** Chooses a mesh of the screens or of the table. Sends `pick` with a mesh, or with null for none. */
+@customElement('mesh-select')
+export class MeshSelect extends LitElement {
+  static override styles = [
+    controls,
+    css`
+      :host {
+        display: block;
+        min-width: 0;
+      }
+      label {
+        display: grid;
+        gap: 3px;
+        justify-items: start;
+      }
+      .label {
+        font-size: 13px;
+        color: var(--ink-soft);
+      }
+    `,
+  ];
+
+  @property() label = 'Mesh';
+  @property({ attribute: false }) mesh: Mesh | null = null;
+  @property({ attribute: false }) screens: readonly Screen[] = [];
+  /** What choosing none means; '' when there must be a mesh. */
+  @property() none = '';
+
+  override render() {
+    const { mesh } = this;
+    const choices = meshChoices(this.screens, mesh ?? undefined);
+    const all = [...choices.screens, ...choices.table];
+    const options = (list: typeof all, from: number) =>
+      list.map(
+        (choice, i) => html`<option value=${from + i} .selected=${mesh !== null && sameMesh(mesh, choice.mesh)}>${choice.label}</option>`,
+      );
+    return html`<label>
+      <span class="label">${this.label}</span>
+      <select
+        aria-label=${this.label}
+        @change=${(event: Event) => {
+          const at = Number((event.target as HTMLSelectElement).value);
+          this.dispatchEvent(new CustomEvent<Mesh | null>('pick', { detail: at < 0 ? null : { ...entryAt(all, at).mesh } }));
+        }}
+      >
+        ${this.none === '' ? nothing : html`<option value="-1" .selected=${mesh === null}>${this.none}</option>`}
+        ${choices.screens.length === 0 ? nothing : html`<optgroup label="On your screens">${options(choices.screens, 0)}</optgroup>`}
+        <optgroup label="Threads per cm – thread in µm">${options(choices.table, choices.screens.length)}</optgroup>
+      </select>
+    </label>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'mesh-select': MeshSelect;
+  }
+}

@@ -1,0 +1,31 @@
+import { css, html, nothing } from 'lit';
+import type { Swatch } from '../../../engine/ink/film/swatch.ts';
+
+/** What the corner of a swatch says. */
+export const OUTSIDE_WORDS = 'More colourful in print than this screen can show';
+
+/** A swatch, and the small corner of one that the screen cannot show. */
+export const markStyles = css`
+  .swatch {
+    position: relative;
+  }
+  .outside::after {
+    content: '';
+    position: absolute;
+    top: 0;
+    right: 0;
+    border: 5px solid;
+    border-color: #fffdf9 #fffdf9 transparent transparent;
+    filter: drop-shadow(0 0 0.5px rgb(0 0 0 / 0.7));
+    pointer-events: none;
+  }
+`;
+
+/** One swatch; a small corner says that the screen shows less colour than the print has. */
+export function swatchTemplate(swatch: Pick<Swatch, 'hex' | 'inGamut'>, classes = '') {
+  return html`<span
+    class="swatch ${classes} ${swatch.inGamut ? '' : 'outside'}"
+    style="background:${swatch.hex}"
+    title=${swatch.inGamut ? nothing : OUTSIDE_WORDS}
+  ></span>`;
+}

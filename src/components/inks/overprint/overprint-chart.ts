@@ -1,0 +1,172 @@
+import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { entryAt } from '../../../engine/base/at.ts';
+import { type OverprintGrid, overprintGrid, THIRD_COLOUR_DELTA_E } from '../../../engine/ink/film/overprint.ts';
+import { printInks } from '../../../engine/ink/mix/mix.ts';
+import type { Ink, Paper } from '../../../engine/ink/types.ts';
+import { type AppStore, StoreController } from '../../app-store.ts';
+import '../../ui/number-field.ts';
+import { controls } from '../../ui/controls-style.ts';
+import type { NumberPick } from '../../ui/number-field.ts';
+import { markStyles } from './marked-swatch.ts';
+import './overprint-grid.ts';
+import type { Square } from './overprint-grid.ts';
+import './overprint-square.ts';
+import { thirdStyles } from './overprint-style.ts';
+import './overprint-target.ts';
+import { squareSentence } from './overprint-words.ts';
+
+/** Every ink over every other in both orders, what each square is, and the target to check it by. */
+@customElement('overprint-chart')
+export class OverprintChart extends LitElement {
+  static override styles = [
+    controls,
+    markStyles,
+    thirdStyles,
+    css`
+      :host {
+        display: grid;
+        grid-template-columns: minmax(0, 1fr);
+        gap: 36px;
+      }
+      .chart {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 20px 32px;
+        align-items: start;
+      }
+      overprint-grid {
+        flex: 0 1 auto;
+        max-width: 100%;
+      }
+      .words {
+        display: grid;
+        grid-template-columns: minmax(0, 1fr);
+        gap: 18px;
+        flex: 1 1 260px;
+        min-width: 0;
+      }
+      .told {
+        min-height: 4.4em;
+        max-width: 46ch;
+      }
+      .keys {
+        display: grid;
+        gap: 8px;
+      }
+      .keys span {
+        display: flex;
+        gap: 10px;
+        align-items: center;
+      }
+      .keys i {
+        position: relative;
+        flex: none;
+        width: 22px;
+        height: 18px;
+        background: var(--ink-soft);
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) store!: AppStore;
+  @state() private third = THIRD_COLOUR_DELTA_E;
+  @state() private pointed: Square | null = null;
+  /** Ids, so that an opened square stays that of its inks. */
+  @state() private opened: readonly [string, string] | null = null;
+  private grid: OverprintGrid = { own: [], rows: [] };
+  private inks: readonly Ink[] = [];
+  private drawn: { inks: readonly Ink[]; paper: Paper; relative: boolean; third: number } | null = null;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    new StoreController(this, this.store);
+  }
+
+  protected override shouldUpdate(): boolean {
+    return this.store.room === 'inks';
+  }
+
+  protected override willUpdate(_: PropertyValues): void {
+    const { relative, project } = this.store;
+    const { inks, paper } = project.drawer;
+    const { drawn, third } = this;
+    if (drawn?.inks === inks && drawn.paper === paper && drawn.relative === relative && drawn.third === third) return;
+    this.drawn = { inks, paper, relative, third };
+    // Stock inks are weighed into mixes and never pulled by themselves.
+    this.inks = printInks(inks);
+    this.grid = overprintGrid(this.inks, paper, relative, third);
+    if (this.pointed !== null && Math.max(...this.pointed) >= this.inks.length) this.pointed = null;
+  }
+
+  private openedAt(): Square | null {
+    if (this.opened === null) return null;
+    const [first, over] = this.opened.map((id) => this.inks.findIndex((ink) => ink.id === id)) as [number, number];
+    return first < 0 || over < 0 ? null : [first, over];
+  }
+
+  private pick([first, over]: Square): void {
+    const next = [entryAt(this.inks, first).id, entryAt(this.inks, over).id] as const;
+    this.opened = this.opened !== null && this.opened.join() === next.join() ? null : next;
+  }
+
+  private told(): string {
+    if (this.pointed === null) return 'Point at a square to read it; click it, or press Enter, for its curve.';
+    const [first, over] = this.pointed;
+    return squareSentence(
+      this.inks.map(({ name }) => name),
+      first,
+      over,
+      entryAt(entryAt(this.grid.rows, first), over),
+      this.third,
+    );
+  }
+
+  override render() {
+    const { inks, grid, third, store } = this;
+    const { paper } = store.project.drawer;
+    if (inks.length === 0) return html`<p class="soft">Add inks to see them over each other.</p>`;
+    const opened = this.openedAt();
+    return html`
+      <div class="chart">
+        <overprint-grid
+          .names=${inks.map(({ name }) => name)}
+          .grid=${grid}
+          .third=${third}
+          .picked=${opened}
+          @point=${(event: CustomEvent<Square>) => (this.pointed = event.detail)}
+          @pick=${(event: CustomEvent<Square>) => this.pick(event.detail)}
+        ></overprint-grid>
+        <div class="words">
+          <p class="told" role="status">${this.told()}</p>
+          ${
+            opened === null
+              ? nothing
+              : html`<overprint-square .inks=${inks} .paper=${paper} .relative=${store.relative} .grid=${grid} .square=${opened}></overprint-square>`
+          }
+          <ps-number
+            label="A third colour is further from every ink than"
+            unit="ΔE"
+            min="0"
+            max="100"
+            step="1"
+            decimals="1"
+            .value=${third}
+            @pick=${(event: NumberPick) => (this.third = event.detail)}
+          ></ps-number>
+          <p class="keys small soft">
+            <span><i class="third"></i>a third colour</span>
+            <span><i class="outside"></i>more colourful in print than on this screen</span>
+          </p>
+        </div>
+      </div>
+      <overprint-target .store=${store}></overprint-target>
+    `;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'overprint-chart': OverprintChart;
+  }
+}

@@ -1,0 +1,139 @@
+import { css, html, LitElement, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { printInks } from '../../../engine/ink/mix/mix.ts';
+import { type AppStore, StoreController } from '../../app-store.ts';
+import { controls } from '../../ui/controls-style.ts';
+import { counted } from '../../ui/words.ts';
+import { layOutTarget, LEAST_SIDE_MM, type PageName, PAGES } from '../target/target-layout.ts';
+import '../target/target-measure.ts';
+import { targetOf } from '../target/target-readings.ts';
+import { printTarget } from '../target/target-sheet.ts';
+
+/** The target that checks the chart: which inks are on it, printing it, and what was measured on it. */
+@customElement('overprint-target')
+export class OverprintTarget extends LitElement {
+  static override styles = [
+    controls,
+    css`
+      :host {
+        display: grid;
+        grid-template-columns: minmax(0, 1fr);
+        gap: 14px;
+        padding-top: 24px;
+        border-top: 1px solid var(--line);
+      }
+      .words {
+        max-width: 62ch;
+      }
+      summary {
+        min-height: 36px;
+        align-content: center;
+        cursor: pointer;
+        width: fit-content;
+      }
+      .inks {
+        display: grid;
+        grid-template-columns: repeat(auto-fill, minmax(140px, 1fr));
+        gap: 4px 16px;
+        margin: 6px 0 0;
+        padding: 0;
+        border: 0;
+      }
+      .inks label {
+        min-height: 32px;
+        min-width: 0;
+        overflow-wrap: anywhere;
+      }
+      @media (pointer: coarse) {
+        summary,
+        .inks label {
+          min-height: var(--touch);
+        }
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) store!: AppStore;
+  @state() private page: PageName = 'A4';
+  @state() private measuring = false;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    new StoreController(this, this.store);
+  }
+
+  protected override shouldUpdate(): boolean {
+    return this.store.room === 'inks';
+  }
+
+  private put(ink: string, on: boolean): void {
+    const target = targetOf(this.store.project);
+    const chosen = new Set(on ? [...target.inks, ink] : target.inks.filter((id) => id !== ink));
+    // New inks go last, so that the numbers of a printed target change as little as may be.
+    const inks = [...target.inks.filter((id) => chosen.has(id)), ...[...chosen].filter((id) => !target.inks.includes(id))];
+    this.store.dispatch({ kind: 'set-target', target: { ...target, inks } });
+  }
+
+  private print(): void {
+    const target = targetOf(this.store.project);
+    // From now on the numbers on paper count, whatever inks come later.
+    if (this.store.project.target === undefined) this.store.dispatch({ kind: 'set-target', target });
+    const { drawer, title } = this.store.project;
+    void printTarget({
+      inks: target.inks.flatMap((id) => drawer.inks.filter((ink) => ink.id === id)),
+      paper: drawer.paper,
+      page: this.page,
+      title,
+      relative: this.store.relative,
+    });
+  }
+
+  override render() {
+    const target = targetOf(this.store.project);
+    const all = printInks(this.store.project.drawer.inks);
+    const { sideMm, squares } = layOutTarget(target.inks, this.page);
+    const none = target.inks.length === 0;
+    return html`
+      <h3>Check it against a real pull</h3>
+      <p class="soft words">
+        The chart is an estimate. Pull the target by hand and measure its squares, or pick them from a photo: the inks are fitted to what came out.
+      </p>
+      <details>
+        <summary>${target.inks.length === all.length ? `All ${counted(all.length, 'ink')}` : `${target.inks.length} of ${counted(all.length, 'ink')}`} on the target</summary>
+        <fieldset class="inks" aria-label="Inks on the target">
+          ${all.map(
+            ({ id, name }) => html`<label>
+              <input type="checkbox" .checked=${target.inks.includes(id)} @change=${(event: Event) => this.put(id, (event.target as HTMLInputElement).checked)} />
+              ${name}
+            </label>`,
+          )}
+        </fieldset>
+      </details>
+      <div class="row">
+        <label>
+          Paper of the print
+          <select @change=${(event: Event) => (this.page = (event.target as HTMLSelectElement).value as PageName)}>
+            ${Object.keys(PAGES).map((page) => html`<option value=${page} ?selected=${page === this.page}>${page}, lying</option>`)}
+          </select>
+        </label>
+        <button ?disabled=${none} @click=${this.print}>Print as a target</button>
+        <button aria-expanded=${this.measuring} ?disabled=${none} @click=${() => (this.measuring = !this.measuring)}>Put in what you measured</button>
+      </div>
+      <p class="small soft" role="status">
+        ${
+          none
+            ? 'Put at least one ink on the target.'
+            : html`${counted(squares.length, 'square')} of ${sideMm.toFixed(0)} mm.
+            ${sideMm < LEAST_SIDE_MM ? `That is small for most instruments: ${this.page === 'A4' ? 'choose A3, or put' : 'put'} fewer inks on the target.` : ''}`
+        }
+      </p>
+      ${this.measuring && !none ? html`<target-measure .store=${this.store}></target-measure>` : nothing}
+    `;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'overprint-target': OverprintTarget;
+  }
+}

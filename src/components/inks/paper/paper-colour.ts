@@ -1,0 +1,196 @@
+import { css, html, LitElement, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { defined, entryAt } from '../../../engine/base/at.ts';
+import { EngineError } from '../../../engine/base/error.ts';
+import { labD50 } from '../../../engine/colour/lab.ts';
+import { type Swatch, swatchOf } from '../../../engine/ink/film/swatch.ts';
+import { paperFromColour, paperFromCurve } from '../../../engine/ink/paper/paper-from.ts';
+import { PAPER_PRESETS } from '../../../engine/ink/paper/paper-presets.ts';
+import type { Lab, Paper } from '../../../engine/ink/types.ts';
+import type { AppStore } from '../../app-store.ts';
+import { controls } from '../../ui/controls-style.ts';
+import '../add/cgats-file.ts';
+import type { Measurements } from '../add/cgats-file.ts';
+import '../add/colour-field.ts';
+import { curveOf } from '../add/measured-choice.ts';
+import { sampleSwatch, sampleWords } from '../add/measured-way.ts';
+import { shown } from '../add/two-colours.ts';
+import { markStyles, swatchTemplate } from '../overprint/marked-swatch.ts';
+import { foldStyles } from '../shelf/fold-style.ts';
+
+// Rounding outwards would land outside again.
+const INWARDS = 0.995;
+
+/** The paper's colour: one of four to start from, a measured curve, or a colour alone. */
+@customElement('paper-colour')
+export class PaperColour extends LitElement {
+  static override styles = [
+    controls,
+    markStyles,
+    foldStyles,
+    css`
+      :host {
+        display: grid;
+        gap: 14px;
+      }
+      .presets {
+        display: grid;
+        grid-template-columns: repeat(4, minmax(0, 1fr));
+        gap: 10px;
+      }
+      .presets button {
+        display: grid;
+        gap: 4px;
+        justify-content: stretch;
+        padding: 0 0 3px;
+        border: 0;
+        border-bottom: 2px solid transparent;
+        border-radius: 0;
+        background: none;
+        text-align: left;
+      }
+      .presets button:hover {
+        border-color: var(--line);
+      }
+      .presets button[aria-pressed='true'] {
+        box-shadow: none;
+        border-color: var(--accent);
+      }
+      .presets .swatch {
+        height: 46px;
+        box-shadow: var(--shadow);
+      }
+      .measured {
+        display: grid;
+        grid-template-columns: 30px minmax(0, 1fr) auto;
+        gap: 10px;
+        align-items: center;
+      }
+      .measured .swatch {
+        height: 30px;
+        box-shadow: 0 0 0 1px color-mix(in srgb, var(--ink) 16%, transparent);
+      }
+      .problem {
+        color: var(--accent);
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) store!: AppStore;
+  @property({ attribute: false }) paper!: Paper;
+  @state() private wanted: Lab | null = null;
+  @state() private nearest: Lab | null = null;
+  @state() private problem = '';
+  @state() private measurements: Measurements | null = null;
+  @state() private sample = 0;
+  @state() private curveProblem = '';
+
+  protected override willUpdate(changed: Map<string, unknown>): void {
+    if (!changed.has('paper')) return;
+    this.wanted = null;
+    this.nearest = null;
+    this.problem = '';
+  }
+
+  private set(paper: Paper): void {
+    this.store.dispatch({ kind: 'set-paper', paper });
+  }
+
+  private setColour(lab: Lab): void {
+    this.wanted = lab;
+    this.nearest = null;
+    this.problem = '';
+    try {
+      this.set(paperFromColour(this.paper, lab));
+    } catch (error) {
+      if (!(error instanceof EngineError)) throw error;
+      this.problem = `${error.message} The paper stays as it was.`;
+      const [l, a, b] = (error.details.nearest ?? [lab[0], 0, 0]) as Lab;
+      this.nearest = shown([l, a * INWARDS, b * INWARDS]);
+    }
+  }
+
+  private useSample(): void {
+    const chosen = entryAt(defined(this.measurements).samples, this.sample);
+    this.curveProblem = '';
+    try {
+      this.set(paperFromCurve(this.paper, curveOf(chosen)));
+      this.store.tell(`The paper has the curve of ${sampleWords(chosen)}.`, 'news');
+    } catch (error) {
+      if (!(error instanceof EngineError)) throw error;
+      this.curveProblem = `${error.message} The paper stays as it was.`;
+    }
+  }
+
+  private onRead(measurements: Measurements): void {
+    this.measurements = measurements;
+    const lightness = measurements.samples.map(
+      (sample) => (sample.reflectance === undefined ? defined(sample.lab) : labD50(sample.reflectance))[0],
+    );
+    const named = measurements.samples.findIndex(({ name, id }) => /paper|substrate|bare|blank/i.test(`${name} ${id}`));
+    // Bare paper is the lightest patch of nearly every chart.
+    this.sample = named >= 0 ? named : lightness.indexOf(Math.max(...lightness));
+  }
+
+  override render() {
+    const { reflectance } = this.paper;
+    const lab = shown(labD50(reflectance));
+    const presets: { swatch: Swatch; preset: (typeof PAPER_PRESETS)[number] }[] = PAPER_PRESETS.map((preset) => ({
+      preset,
+      swatch: swatchOf(preset.reflectance),
+    }));
+    const same = (curve: readonly number[]): boolean => curve.every((value, band) => value === reflectance[band]);
+    return html`
+      <div class="presets" role="group" aria-label="Papers to start from">
+        ${presets.map(
+          ({
+            preset,
+            swatch,
+          }) => html`<button aria-pressed=${same(preset.reflectance)} @click=${() => this.set({ ...this.paper, name: `${preset.name} paper`, reflectance: [...preset.reflectance] })}>
+            ${swatchTemplate(swatch)}<span class="small">${preset.name}</span>
+          </button>`,
+        )}
+      </div>
+      <p class="small soft">Invented, to start from; measure your own to be sure.</p>
+      <div>
+        <details class="fold">
+          <summary>Its own colour <span class="soft">L ${lab[0].toFixed(0)}, a ${minus(lab[1])}, b ${minus(lab[2])}</span></summary>
+          <div class="inside">
+            <colour-field label="Colour of the paper" .lab=${this.wanted ?? lab} .problem=${this.problem} @pick=${(event: CustomEvent<Lab>) => this.setColour(event.detail)}></colour-field>
+            ${this.nearest === null ? nothing : html`<div class="row"><button @click=${() => this.setColour(defined(this.nearest))}>Take the nearest</button></div>`}
+          </div>
+        </details>
+        <details class="fold">
+          <summary>A measured curve</summary>
+          <div class="inside">
+            <cgats-file .measurements=${this.measurements} @read=${(event: CustomEvent<Measurements>) => this.onRead(event.detail)}></cgats-file>
+            ${this.measurements === null ? nothing : this.renderSample(this.measurements)}
+          </div>
+        </details>
+      </div>
+    `;
+  }
+
+  private renderSample({ samples }: Measurements) {
+    const chosen = entryAt(samples, this.sample);
+    return html`<div class="measured">
+        ${swatchTemplate(sampleSwatch(chosen))}
+        <select aria-label="Sample of the bare paper" @change=${(event: Event) => (this.sample = Number((event.target as HTMLSelectElement).value))}>
+          ${samples.map((sample, i) => html`<option value=${i} .selected=${i === this.sample}>${sampleWords(sample)}</option>`)}
+        </select>
+        <button @click=${this.useSample}>Use it</button>
+      </div>
+      ${chosen.reflectance === undefined ? html`<p class="small soft">A Lab alone: its curve is guessed.</p>` : nothing}
+      ${this.curveProblem === '' ? nothing : html`<p class="problem small" role="alert">${this.curveProblem}</p>`}`;
+  }
+}
+
+function minus(value: number): string {
+  return value.toFixed(0).replace(/^-0$/, '0').replace('-', '−');
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'paper-colour': PaperColour;
+  }
+}

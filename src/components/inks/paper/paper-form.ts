@@ -1,0 +1,131 @@
+import { css, html, LitElement } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { Problem } from '../../../engine/base/error.ts';
+import { checkPaper } from '../../../engine/ink/paper/check-paper.ts';
+import type { Paper } from '../../../engine/ink/types.ts';
+import { type AppStore, StoreController } from '../../app-store.ts';
+import '../../ui/number-field.ts';
+import { controls } from '../../ui/controls-style.ts';
+import type { NumberPick } from '../../ui/number-field.ts';
+import './paper-colour.ts';
+
+/** The paper: name, colour, sheet and the part of it that can be printed. */
+@customElement('paper-form')
+export class PaperForm extends LitElement {
+  static override styles = [
+    controls,
+    css`
+      :host {
+        display: grid;
+        gap: 18px 40px;
+        grid-template-columns: repeat(auto-fit, minmax(min(300px, 100%), 1fr));
+        align-items: start;
+      }
+      .words {
+        display: grid;
+        gap: 14px;
+      }
+      .name {
+        display: grid;
+        gap: 3px;
+        justify-items: stretch;
+      }
+      .sizes {
+        display: grid;
+        grid-template-columns: 120px 1fr;
+        gap: 18px;
+        align-items: start;
+      }
+      .fields {
+        display: grid;
+        grid-template-columns: repeat(auto-fill, minmax(100px, 1fr));
+        gap: 10px 14px;
+      }
+      .fields h3 {
+        grid-column: 1 / -1;
+        font-size: 14px;
+      }
+      svg {
+        display: block;
+        width: 100%;
+        max-height: 180px;
+        filter: drop-shadow(0 1px 3px rgb(40 30 20 / 0.25));
+      }
+      @media (max-width: 760px) {
+        .sizes {
+          grid-template-columns: 64px 1fr;
+          gap: 14px;
+        }
+      }
+      .problem {
+        grid-column: 1 / -1;
+        color: var(--accent);
+        font-size: 13px;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) store!: AppStore;
+  @property({ attribute: false }) paper!: Paper;
+  /** The paper as typed, while it cannot be saved. */
+  @state() private draft: Paper | null = null;
+  @state() private problems: Problem[] = [];
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    new StoreController(this, this.store);
+  }
+
+  protected override willUpdate(changed: Map<string, unknown>): void {
+    if (!changed.has('paper')) return;
+    this.draft = null;
+    this.problems = [];
+  }
+
+  private change(change: Partial<Paper>): void {
+    const paper = { ...(this.draft ?? this.paper), ...change };
+    this.problems = checkPaper(paper);
+    this.draft = paper;
+    if (this.problems.length === 0) this.store.dispatch({ kind: 'set-paper', paper });
+  }
+
+  private setPrintable(change: Partial<Paper['printable']>): void {
+    this.change({ printable: { ...(this.draft ?? this.paper).printable, ...change } });
+  }
+
+  override render() {
+    const paper = this.draft ?? this.paper;
+    const { printable } = paper;
+    const mm = (label: string, value: number, set: (value: number) => void, min = 0.1) =>
+      html`<ps-number .label=${label} unit="mm" min=${min} max="5000" step="1" .value=${value} @pick=${(event: NumberPick) => set(event.detail)}></ps-number>`;
+    return html`
+      <div class="words">
+        <label class="name">
+          <span class="small soft">Name of the paper</span>
+          <input type="text" .value=${paper.name} @change=${(event: Event) => this.change({ name: (event.target as HTMLInputElement).value.trim() || this.paper.name })} />
+        </label>
+        <paper-colour .store=${this.store} .paper=${this.paper}></paper-colour>
+      </div>
+      <div class="sizes">
+        <svg viewBox="0 0 ${paper.widthMm} ${paper.heightMm}" aria-hidden="true">
+          <rect width="100%" height="100%" fill="#fffdf9" />
+          <rect x=${printable.xMm} y=${printable.yMm} width=${Math.max(0, printable.widthMm)} height=${Math.max(0, printable.heightMm)} fill="none" stroke="#6b655b" stroke-dasharray="3 3" vector-effect="non-scaling-stroke" />
+        </svg>
+        <div class="fields">
+          <h3>Sheet</h3>
+          ${mm('Width', paper.widthMm, (widthMm) => this.change({ widthMm }))} ${mm('Height', paper.heightMm, (heightMm) => this.change({ heightMm }))}
+          <h3>Printable part</h3>
+          ${mm('From left', printable.xMm, (xMm) => this.setPrintable({ xMm }), 0)} ${mm('From top', printable.yMm, (yMm) => this.setPrintable({ yMm }), 0)}
+          ${mm('Width', printable.widthMm, (widthMm) => this.setPrintable({ widthMm }))} ${mm('Height', printable.heightMm, (heightMm) => this.setPrintable({ heightMm }))}
+          ${this.problems.map((problem) => html`<p class="problem" role="alert">${problem.message} Not saved yet.</p>`)}
+        </div>
+      </div>
+    `;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'paper-form': PaperForm;
+  }
+}

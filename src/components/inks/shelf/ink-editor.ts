@@ -1,0 +1,196 @@
+import { html, LitElement, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { roundTo } from '../../../engine/base/units.ts';
+import { stackMinutesOf } from '../../../engine/ink/film/drying.ts';
+import type { Mesh } from '../../../engine/ink/film/mesh.ts';
+import { mixesOf } from '../../../engine/ink/mix/remix.ts';
+import type { Ink } from '../../../engine/ink/types.ts';
+import { type AppStore, StoreController } from '../../app-store.ts';
+import '../../ui/number-field.ts';
+import { controls } from '../../ui/controls-style.ts';
+import type { NumberPick } from '../../ui/number-field.ts';
+import { CARD_STYLE, drawdown, drawdownStyles } from '../add/drawdown.ts';
+import type { ColoursFound } from '../add/two-colours.ts';
+import { meshName } from '../mesh/mesh-choice.ts';
+import { swatchTemplate } from '../overprint/marked-swatch.ts';
+import './ink-film.ts';
+import './ink-letdown.ts';
+import { curveDrawing, curveStyles } from './curve-drawing.ts';
+import { foldStyles } from './fold-style.ts';
+import { editorStyles } from './ink-editor-style.ts';
+import '../add/two-colours.ts';
+import { BASIS_TRUST } from './ink-words.ts';
+
+/** One ink of the project: its name, how far to trust it, its colours and what follows from them. Saved as it changes. */
+@customElement('ink-editor')
+export class InkEditor extends LitElement {
+  static override styles = [controls, drawdownStyles, curveStyles, foldStyles, editorStyles];
+
+  @property({ attribute: false }) store!: AppStore;
+  @property({ attribute: false }) ink!: Ink;
+  /** How many bands the colours last asked for had moved. */
+  @state() private moved = 0;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    new StoreController(this, this.store);
+  }
+
+  protected override willUpdate(changed: Map<string, unknown>): void {
+    if (changed.has('ink') && (changed.get('ink') as Ink | undefined)?.id !== this.ink.id) this.moved = 0;
+  }
+
+  private save(change: Partial<Ink>): void {
+    this.store.dispatch({ kind: 'change-ink', ink: { ...this.ink, ...change } });
+  }
+
+  /** Other colours than those measured or mixed are an estimate, and no longer that mix. */
+  private recolour({ overWhite, overBlack, kx, sx, moved }: ColoursFound): void {
+    const { mix: _, ...ink } = this.ink;
+    if (this.store.dispatch({ kind: 'change-ink', ink: { ...ink, overWhite, overBlack, kx, sx, basis: 'drawdown' } })) this.moved = moved;
+  }
+
+  private setMesh(mesh: Mesh | null): void {
+    const { mesh: _, ...ink } = this.ink;
+    this.store.dispatch({ kind: 'change-ink', ink: mesh === null ? ink : { ...ink, mesh } });
+  }
+
+  private setStock(stock: boolean, base: boolean): void {
+    const { stock: _, role: __, ...ink } = this.ink;
+    const changed: Ink = { ...ink, ...(stock ? { stock: true as const } : {}), ...(base ? { role: 'base' as const } : {}) };
+    if (!this.store.dispatch({ kind: 'change-ink', ink: changed })) return;
+    // Stock inks are no choice of colour, so the Wall does not pull them by themselves.
+    const { palette } = this.store.project.explore;
+    const others = palette.filter((id) => id !== ink.id);
+    if (stock === palette.includes(ink.id))
+      this.store.dispatch({ kind: 'set-explore', change: { palette: stock ? others : [...others, ink.id] } });
+  }
+
+  private removeInk(): void {
+    if (this.store.dispatch({ kind: 'remove-ink', ink: this.ink.id })) {
+      this.store.tell(`${this.ink.name} is out of the inks; undo brings it back.`, 'news');
+    }
+  }
+
+  override render() {
+    const { ink } = this;
+    const estimate = ink.basis !== 'measured' && ink.mix === undefined;
+    return html`
+      <header>
+        <label class="name">
+          <span class="visually-hidden">Name of the ink</span>
+          <input
+            type="text"
+            .value=${ink.name}
+            @change=${(event: Event) => this.save({ name: (event.target as HTMLInputElement).value.trim() || ink.name })}
+          />
+        </label>
+      </header>
+      <p class="soft small">${ink.stock ? 'A stock ink: for mixing. ' : ''}${BASIS_TRUST[ink.basis]}</p>
+      ${this.renderMixes()} ${this.renderStrokes()} ${ink.mix === undefined ? nothing : this.renderMix(ink.mix)}
+      <section aria-label="Curves">
+        ${curveDrawing(ink)}
+        <p class="soft small">
+          Reflectance of one stroke, ${ink.mix !== undefined ? 'worked out from the mix' : estimate ? 'worked out from the two colours' : 'as measured, on the standard card'}.
+          ${this.moved === 0 ? nothing : html`<span class="moved">${this.moved === 1 ? 'One band' : `${this.moved} bands`} had to be moved to be physical.</span>`}
+        </p>
+      </section>
+      <div>
+        <details class="fold" ?open=${estimate}>
+          <summary>Colours ${estimate ? nothing : html`<span class="soft">${ink.mix === undefined ? 'as measured' : 'from the mix'}</span>`}</summary>
+          <div class="inside">
+            ${estimate ? nothing : html`<p class="soft small">Other colours make it an estimate from two colours.</p>`}
+            <two-colours .colours=${ink} @found=${(event: CustomEvent<ColoursFound>) => this.recolour(event.detail)}></two-colours>
+          </div>
+        </details>
+        <details class="fold">
+          <summary>Mesh and film <span class="soft">${ink.mesh === undefined ? 'mesh not known' : `found on ${meshName(ink.mesh)}`}</span></summary>
+          <div class="inside">
+            <ink-film .store=${this.store} .ink=${ink} @mesh=${(event: CustomEvent<Mesh | null>) => this.setMesh(event.detail)} @solids=${(event: CustomEvent<number>) => this.save({ solids: event.detail })}></ink-film>
+          </div>
+        </details>
+        ${
+          ink.role === 'base'
+            ? nothing
+            : html`<details class="fold">
+              <summary>Let it down <span class="soft">with transparent base</span></summary>
+              <div class="inside">
+                <ink-letdown .store=${this.store} .ink=${ink} @added=${(event: CustomEvent<string>) => this.dispatchEvent(new CustomEvent('added', { detail: event.detail }))}></ink-letdown>
+              </div>
+            </details>`
+        }
+        <details class="fold">
+          <summary>At the press <span class="soft">${ink.dryMinutes} min, ${roundTo(ink.densityGPerCm3, 2)} g/cm³</span></summary>
+          <div class="inside">
+            <div class="fields">
+              <ps-number label="Dry to print on" unit="min" min="0" max="10080" .value=${ink.dryMinutes} @pick=${(event: NumberPick) => this.save({ dryMinutes: event.detail })}></ps-number>
+              <ps-number label="Dry to stack" unit="min" min="0" max="20160" .value=${stackMinutesOf(ink)} @pick=${(event: NumberPick) => this.save({ stackMinutes: event.detail })}></ps-number>
+              <ps-number label="Density" unit="g/cm³" min="0.5" max="3" step="0.01" decimals="2" .value=${ink.densityGPerCm3} @pick=${(event: NumberPick) => this.save({ densityGPerCm3: event.detail })}></ps-number>
+            </div>
+            <p class="soft small">They depend on the ink, the film and the air; these are only starting points.</p>
+            ${
+              ink.mix !== undefined
+                ? nothing
+                : html`<label><input type="checkbox" .checked=${ink.stock === true} @change=${(event: Event) => this.setStock((event.target as HTMLInputElement).checked, ink.role === 'base')} /> A stock ink: only for mixing others</label>
+                  <label><input type="checkbox" .checked=${ink.role === 'base'} @change=${(event: Event) => this.setStock(ink.stock === true, (event.target as HTMLInputElement).checked)} /> The transparent base</label>`
+            }
+          </div>
+        </details>
+      </div>
+      <div class="row actions"><button class="quiet" @click=${this.removeInk}>Remove ink</button></div>
+    `;
+  }
+
+  /** What follows when a stock ink changes. */
+  private renderMixes() {
+    const mixes = mixesOf(this.store.project.drawer.inks, this.ink.id);
+    if (mixes.length === 0) return nothing;
+    const names = mixes
+      .slice(0, 4)
+      .map(({ name }) => name)
+      .join(', ');
+    return html`<p class="soft small">Weighed into ${names}${mixes.length > 4 ? ` and ${mixes.length - 4} more` : ''}: what changes here changes there too, except where a mix was fitted to real prints.</p>`;
+  }
+
+  private renderMix(mix: NonNullable<Ink['mix']>) {
+    const { inks } = this.store.project.drawer;
+    const all = mix.reduce((sum, { parts }) => sum + parts, 0);
+    const names = mix.map(({ ink, parts }) => ({
+      name: inks.find((each) => each.id === ink)?.name ?? 'an ink that is gone',
+      share: (100 * parts) / all,
+    }));
+    return html`<section aria-label="Mix">
+      <table class="mix">
+        <tbody>
+          ${names.map(({ name, share }) => html`<tr><th scope="row">${name}</th><td>${share.toFixed(1)} g</td></tr>`)}
+        </tbody>
+      </table>
+      <p class="soft small">Weighed for 100 g.</p>
+    </section>`;
+  }
+
+  /** The film grows with the strokes: what one, two and three give over both halves of the card. */
+  private renderStrokes() {
+    const gain = this.store.project.drawer.strokeGain;
+    const columns = [1, 2, 3].map((strokes) => ({ strokes, on: drawdown(this.ink, strokes, gain) }));
+    return html`<figure class="strokes" style=${CARD_STYLE}>
+      <div class="strip">
+        ${columns.map(
+          ({ strokes, on }) => html`<span
+            class="column"
+            role="img"
+            aria-label="${strokes === 1 ? 'One stroke' : `${strokes} strokes`}: lightness ${roundTo(on.white.lab[0], 0)} over white, ${roundTo(on.black.lab[0], 0)} over black"
+            >${swatchTemplate(on.white)}${swatchTemplate(on.black)}</span
+          >`,
+        )}
+      </div>
+      <figcaption>${columns.map(({ strokes }) => html`<span>${strokes === 1 ? '1 stroke' : `${strokes} strokes`}</span>`)}</figcaption>
+    </figure>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'ink-editor': InkEditor;
+  }
+}

@@ -1,0 +1,159 @@
+import { css, html, LitElement } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { entryAt } from '../../../engine/base/at.ts';
+import { DEFAULT_SOLIDS } from '../../../engine/ink/film/dry-film.ts';
+import { meshRatio } from '../../../engine/ink/film/film-factor.ts';
+import { MESH_TABLE } from '../../../engine/ink/film/mesh-table.ts';
+import { meshOpenArea, meshOpeningUm, meshVolumeCm3PerM2, type Mesh } from '../../../engine/ink/film/mesh.ts';
+import type { Ink } from '../../../engine/ink/types.ts';
+import type { AppStore } from '../../app-store.ts';
+import '../../ui/number-field.ts';
+import { controls } from '../../ui/controls-style.ts';
+import type { NumberPick } from '../../ui/number-field.ts';
+import { filmFigures } from '../mesh/film-figures.ts';
+import { meshName } from '../mesh/mesh-choice.ts';
+import '../mesh/mesh-select.ts';
+
+// As last looked at: the press is the same one for every ink.
+const last: { mesh: Mesh | null; strokes: number } = { mesh: null, strokes: 1 };
+
+/** The mesh an ink was characterised on, and the film that a mesh and strokes leave. Sends `mesh` and `solids`. */
+@customElement('ink-film')
+export class InkFilm extends LitElement {
+  static override styles = [
+    controls,
+    css`
+      :host {
+        display: grid;
+        gap: 14px;
+      }
+      .fields {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 10px 18px;
+      }
+      dl {
+        display: grid;
+        grid-template-columns: 1fr auto;
+        gap: 3px 16px;
+        margin: 0;
+      }
+      dt {
+        color: var(--ink-soft);
+      }
+      dd {
+        margin: 0;
+        text-align: right;
+      }
+      .wide {
+        overflow-x: auto;
+      }
+      summary {
+        cursor: pointer;
+        font-size: 13px;
+        color: var(--ink-soft);
+      }
+      table {
+        width: 100%;
+        margin-top: 8px;
+        border-collapse: collapse;
+        font-size: 13px;
+      }
+      th,
+      td {
+        padding: 3px 0 3px 8px;
+        text-align: right;
+        font-weight: 400;
+      }
+      th:first-child {
+        text-align: left;
+        padding-left: 0;
+        white-space: nowrap;
+      }
+      thead th {
+        color: var(--ink-soft);
+        vertical-align: bottom;
+        border-bottom: 1px solid var(--line);
+      }
+      .sources {
+        display: grid;
+        gap: 4px;
+        margin: 8px 0 0;
+        padding-left: 18px;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) store!: AppStore;
+  @property({ attribute: false }) ink!: Ink;
+  @state() private mesh: Mesh | null = last.mesh;
+  @state() private strokes = last.strokes;
+
+  protected override willUpdate(): void {
+    last.mesh = this.mesh;
+    last.strokes = this.strokes;
+  }
+
+  override render() {
+    const { drawer, press } = this.store.project;
+    const own = this.ink.mesh ?? null;
+    const solids = this.ink.solids ?? DEFAULT_SOLIDS;
+    const mesh = this.mesh ?? own ?? drawer.screens[0]?.mesh ?? entryAt(MESH_TABLE, 1).mesh;
+    const figures = filmFigures(mesh, this.strokes, drawer.strokeGain, press.transfer, solids);
+    const ratio = meshRatio(mesh, own ?? undefined);
+    return html`
+      <mesh-select label="Its colour was found on mesh" none="not known" .mesh=${own} .screens=${drawer.screens} @pick=${(event: CustomEvent<Mesh | null>) => this.dispatchEvent(new CustomEvent<Mesh | null>('mesh', { detail: event.detail }))}></mesh-select>
+      ${own === null ? html`<p class="small soft">Without it the film is taken to be the same on every screen.</p>` : ''}
+      <div class="fields" role="group" aria-label="What it is pulled through">
+        <mesh-select label="Pulled through mesh" .mesh=${mesh} .screens=${drawer.screens} @pick=${(event: CustomEvent<Mesh | null>) => (this.mesh = event.detail)}></mesh-select>
+        <ps-number label="Strokes" min="1" max="20" step="1" decimals="0" .value=${this.strokes} @pick=${(event: NumberPick) => (this.strokes = Math.round(event.detail))}></ps-number>
+        <ps-number label="Reaches the paper" unit="%" min="10" max="100" step="5" decimals="0" .value=${press.transfer * 100} @pick=${(event: NumberPick) => this.store.dispatch({ kind: 'set-press', change: { transfer: event.detail / 100 } })}></ps-number>
+        <ps-number label="Solids by volume" unit="%" min="1" max="100" step="1" decimals="0" .value=${solids * 100} @pick=${(event: NumberPick) => this.dispatchEvent(new CustomEvent<number>('solids', { detail: event.detail / 100 }))}></ps-number>
+      </div>
+      <dl aria-label="Film">
+        <dt>Opening, open area</dt>
+        <dd>${figures.openingUm.toFixed(0)} µm, ${figures.openAreaPct.toFixed(0)} %</dd>
+        <dt>Theoretical ink volume</dt>
+        <dd>${figures.volumeCm3PerM2.toFixed(1)} cm³/m²</dd>
+        <dt>Wet film</dt>
+        <dd>${figures.wetUm.toFixed(1)} µm</dd>
+        <dt>Dry film</dt>
+        <dd>${figures.dryUm.toFixed(1)} µm</dd>
+        ${own === null ? '' : html`<dt>Against one stroke on ${meshName(own)}</dt><dd>× ${((ratio * figures.wetUm) / (figures.volumeCm3PerM2 * press.transfer)).toFixed(2)}</dd>`}
+      </dl>
+      <p class="small soft">From memory: 50 to 100 % of a mesh's ink reaches the paper, 25 to 45 % of a water-based ink is solids. Change them to yours: the share that reaches the paper is the studio's, the solids are this ink's.</p>
+      <details>
+        <summary>Mesh table</summary>
+        <div class="wide">
+          <table>
+            <thead>
+              <tr><th scope="col">Mesh</th><th scope="col">Opening<br />µm</th><th scope="col">Open<br />%</th><th scope="col">Volume<br />cm³/m²</th><th scope="col">Source</th></tr>
+            </thead>
+            <tbody>
+              ${MESH_TABLE.map(
+                ({ label, mesh: each, source }) => html`<tr>
+                  <th scope="row">${label}</th>
+                  <td>${meshOpeningUm(each).toFixed(0)}</td>
+                  <td>${(meshOpenArea(each) * 100).toFixed(0)}</td>
+                  <td>${meshVolumeCm3PerM2(each).toFixed(1)}</td>
+                  <td title=${source}>${SOURCES.indexOf(source) + 1}</td>
+                </tr>`,
+              )}
+            </tbody>
+          </table>
+        </div>
+        <ol class="sources small soft">
+          ${SOURCES.map((source) => html`<li>${source}</li>`)}
+        </ol>
+      </details>
+    `;
+  }
+}
+
+const SOURCES = [...new Set(MESH_TABLE.map(({ source }) => source))];
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'ink-film': InkFilm;
+  }
+}

@@ -1,0 +1,132 @@
+import { html, LitElement, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { labSwatch } from '../../../engine/ink/film/lab-swatch.ts';
+import { swatchOf, swatchReflectance } from '../../../engine/ink/film/swatch.ts';
+import { letdownFor, type Letdown } from '../../../engine/ink/mix/letdown.ts';
+import { baseOf, letDown } from '../../../engine/ink/mix/mix.ts';
+import type { Ink, Lab } from '../../../engine/ink/types.ts';
+import { sentenceOf } from '../../../workers/client/client.ts';
+import type { AppStore } from '../../app-store.ts';
+import '../../ui/number-field.ts';
+import { controls } from '../../ui/controls-style.ts';
+import type { NumberPick } from '../../ui/number-field.ts';
+import { counted } from '../../ui/words.ts';
+import '../add/colour-field.ts';
+import { freeName } from '../add/ink-draft.ts';
+import { shown } from '../add/two-colours.ts';
+import { swatchTemplate } from '../overprint/marked-swatch.ts';
+import { letdownStyles } from './letdown-style.ts';
+
+/** Parts of base to one of ink, the base ladder; common practice, no source. */
+const LADDER = [0, 1, 2, 3, 4, 6, 8];
+
+/** An ink let down with transparent base, and the way back from a paler colour. Sends `added` with a new ink's id. */
+@customElement('ink-letdown')
+export class InkLetdown extends LitElement {
+  static override styles = [controls, letdownStyles];
+
+  @property({ attribute: false }) store!: AppStore;
+  @property({ attribute: false }) ink!: Ink;
+  @state() private parts = 2;
+  /** The paler colour that is looked for. */
+  @state() private wanted: Lab | null = null;
+  private found: Letdown[] = [];
+  private refusal = '';
+
+  protected override willUpdate(changed: Map<string, unknown>): void {
+    if (changed.has('ink') && (changed.get('ink') as Ink | undefined)?.id !== this.ink.id) this.wanted = null;
+    this.found = [];
+    this.refusal = '';
+    const { drawer } = this.store.project;
+    const base = baseOf(drawer.inks);
+    if (this.wanted === null || base === undefined) return;
+    try {
+      this.found = letdownFor(this.wanted, this.ink, base, { ground: drawer.paper.reflectance, strokeGain: drawer.strokeGain });
+    } catch (error) {
+      this.refusal = sentenceOf(error);
+    }
+  }
+
+  private name(parts: number): string {
+    return `${this.ink.name} 1:${parts}`;
+  }
+
+  private save(base: Ink, parts: number): void {
+    const { inks } = this.store.project.drawer;
+    const name = freeName(
+      this.name(parts),
+      inks.map((ink) => ink.name),
+    );
+    try {
+      const ink = letDown(this.ink, base, parts, { id: crypto.randomUUID(), name });
+      if (this.store.dispatch({ kind: 'add-ink', ink })) {
+        this.store.tell(`${name} is on the shelf.`, 'news');
+        this.dispatchEvent(new CustomEvent<string>('added', { detail: ink.id }));
+      }
+    } catch (error) {
+      this.store.tell(sentenceOf(error));
+    }
+  }
+
+  /** What a letdown shows over the paper. */
+  private swatch(base: Ink, parts: number, strokes: number) {
+    const { paper, strokeGain } = this.store.project.drawer;
+    const ink = parts === 0 ? this.ink : letDown(this.ink, base, parts);
+    return swatchOf(swatchReflectance(ink, strokes, strokeGain, paper.reflectance), this.white());
+  }
+
+  private white(): readonly number[] | undefined {
+    return this.store.relative ? this.store.project.drawer.paper.reflectance : undefined;
+  }
+
+  override render() {
+    const { drawer } = this.store.project;
+    const base = baseOf(drawer.inks);
+    if (base === undefined) {
+      return html`<p class="soft small">Letting down needs a transparent base. Bring in the stock inks (they have one), or mark an ink of yours as base under “At the press”.</p>`;
+    }
+    const paper = swatchOf(drawer.paper.reflectance, this.white());
+    return html`
+      <div class="ladder" role="group" aria-label="Base ladder, parts by weight" style="--paper:${paper.hex}">
+        ${LADDER.map(
+          (
+            parts,
+          ) => html`<button aria-pressed=${this.parts === parts} aria-label="1 part ${this.ink.name} to ${parts} of ${base.name}" @click=${() => (this.parts = parts)}>
+            <span class="sheet">${[1, 2].map((strokes) => swatchTemplate(this.swatch(base, parts, strokes)))}</span>
+            <span class="small">1:${parts}</span>
+          </button>`,
+        )}
+      </div>
+      <p class="small soft">Parts of ${base.name} to one of ink, by weight, on ${drawer.paper.name || 'the paper'}: one stroke above, two below.</p>
+      <div class="row">
+        <ps-number label="Parts of base" min="0" max="100" step="0.5" .value=${this.parts} @pick=${(event: NumberPick) => (this.parts = event.detail)}></ps-number>
+        <button class="save" ?disabled=${this.parts === 0} @click=${() => this.save(base, this.parts)}>Save 1:${this.parts} as a new ink</button>
+      </div>
+      ${
+        this.wanted === null
+          ? html`<div class="row"><button class="quiet back" @click=${() => (this.wanted = shown(this.swatch(base, 4, 1).lab))}>From a paler colour to its letdown</button></div>`
+          : this.renderBack(base, this.wanted)
+      }
+    `;
+  }
+
+  private renderBack(base: Ink, wanted: Lab) {
+    const white = this.white();
+    return html`<colour-field label="The paler colour on the paper" .white=${white} .lab=${wanted} .problem=${this.refusal} @pick=${(event: CustomEvent<Lab>) => (this.wanted = event.detail)}></colour-field>
+      <ol class="found" aria-label="Letdowns">
+        ${this.found.map(
+          ({ parts, strokes, deltaE, lab }) => html`<li>
+            <span class="pair">${swatchTemplate(labSwatch(wanted, white))}${swatchTemplate(labSwatch(lab, white))}</span>
+            <span><strong>1:${parts}</strong> in ${counted(strokes, 'stroke')}<br /><span class="soft small">ΔE ${deltaE.toFixed(1)}${deltaE > 3 ? ', another hue' : ''}</span></span>
+            ${parts === 0 ? nothing : html`<button aria-label="Save ${this.name(parts)} as a new ink" @click=${() => this.save(base, parts)}>Save</button>`}
+          </li>`,
+        )}
+      </ol>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'ink-letdown': InkLetdown;
+  }
+}

@@ -1,0 +1,339 @@
+import { html, LitElement, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { defined } from '../../../engine/base/at.ts';
+import { deltaE2000 } from '../../../engine/colour/delta-e.ts';
+import { labSwatch } from '../../../engine/ink/film/lab-swatch.ts';
+import { type Swatch, swatchOf } from '../../../engine/ink/film/swatch.ts';
+import { checkSquares, fittedInk, type OverprintFit } from '../../../engine/ink/fit/fit-overprints.ts';
+import type { Ink, Lab, Paper } from '../../../engine/ink/types.ts';
+import type { MeasuredSquare, Target } from '../../../engine/project/types.ts';
+import { type AppStore, StoreController } from '../../app-store.ts';
+import { controls } from '../../ui/controls-style.ts';
+import { JobRun } from '../../ui/job-run.ts';
+import { counted } from '../../ui/words.ts';
+import '../add/cgats-file.ts';
+import type { Measurements } from '../add/cgats-file.ts';
+import { markStyles, swatchTemplate } from '../overprint/marked-swatch.ts';
+import { chartStyles, fitCharts } from './target-charts.ts';
+import { expectedSwatch } from './target-expected.ts';
+import './target-photo.ts';
+import { type TargetSquare, targetSquares } from './target-layout.ts';
+import { measureStyles } from './target-measure-style.ts';
+import { isOf, pastedLines, readingsOfSamples, readingText, targetOf, typedColour, withReadings } from './target-readings.ts';
+
+const MOST_NAMES = 8;
+
+/** What inks are fitted to. */
+interface FitInputs {
+  squares: readonly MeasuredSquare[];
+  inks: readonly Ink[];
+  paper: Paper;
+}
+
+/** Fields of measured squares, from a keyboard or a file; the fit to them, and taking it over. */
+@customElement('target-measure')
+export class TargetMeasure extends LitElement {
+  static override styles = [controls, markStyles, chartStyles, measureStyles];
+
+  @property({ attribute: false }) store!: AppStore;
+  /** What was typed and is no colour, by square. */
+  @state() private wrong: ReadonlyMap<number, { text: string; problem: string }> = new Map();
+  /** The row whose fields are there, by ink. */
+  @state() private row: string | null = null;
+  @state() private read: Measurements | null = null;
+  @state() private remarks: readonly string[] = [];
+  private readonly run = new JobRun<{ fit: OverprintFit; inputs: FitInputs }>(this, 'plan');
+  @state() private fromPhoto = false;
+  private squares: TargetSquare[] = [];
+  private named: { of: unknown[]; list: { number: number; name: string }[] } = { of: [], list: [] };
+  private rows = '';
+  private expected = new Map<number, Swatch>();
+  private expectedOf: unknown[] = [];
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    new StoreController(this, this.store);
+    this.row ??= this.target.inks[0] ?? null;
+  }
+
+  protected override shouldUpdate(): boolean {
+    return this.store.room === 'inks';
+  }
+
+  private get target(): Target {
+    return targetOf(this.store.project);
+  }
+
+  protected override willUpdate(): void {
+    const rows = this.target.inks.join();
+    // Numbers stand for other squares now.
+    if (rows !== this.rows) this.wrong = new Map();
+    this.rows = rows;
+    this.squares = targetSquares(this.target.inks);
+    const { drawer } = this.store.project;
+    const of = [drawer.inks, drawer.paper, this.store.relative, rows];
+    if (of.every((value, i) => value === this.expectedOf[i])) return;
+    this.expectedOf = of;
+    this.expected = new Map(
+      this.squares.map((square) => [square.number, expectedSwatch(square, drawer.inks, drawer.paper, this.store.relative)]),
+    );
+  }
+
+  private ink(id: string): Ink {
+    return defined(this.store.project.drawer.inks.find((ink) => ink.id === id));
+  }
+
+  private name({ number, first, over }: TargetSquare): string {
+    return `${number} ${over === null ? `${this.ink(first).name} alone` : `${this.ink(over).name} over ${this.ink(first).name}`}`;
+  }
+
+  private reading(square: TargetSquare): MeasuredSquare | undefined {
+    return this.target.squares.find((each) => isOf(square, each));
+  }
+
+  private put(readings: Parameters<typeof withReadings>[1]): void {
+    if (readings.length > 0) this.store.dispatch({ kind: 'set-target', target: withReadings(this.target, readings) });
+  }
+
+  private type(entries: readonly (readonly [TargetSquare, string])[]): void {
+    const wrong = new Map(this.wrong);
+    const readings: [TargetSquare, { lab: MeasuredSquare['lab'] } | null][] = [];
+    for (const [square, text] of entries) {
+      wrong.delete(square.number);
+      const old = this.reading(square);
+      if (text.trim() === '') {
+        if (old !== undefined) readings.push([square, null]);
+        continue;
+      }
+      const { lab, problem } = typedColour(text);
+      if (lab === null) wrong.set(square.number, { text, problem });
+      else if (old === undefined || readingText(old.lab) !== readingText(lab)) readings.push([square, { lab }]);
+    }
+    this.wrong = wrong;
+    this.put(readings);
+  }
+
+  private onPaste(event: ClipboardEvent, square: TargetSquare): void {
+    const text = event.clipboardData?.getData('text/plain') ?? '';
+    if (!/\S\s*\n\s*\S/.test(text)) return;
+    event.preventDefault();
+    this.type(pastedLines(text, this.squares, square.number));
+  }
+
+  /** Enter goes to the next square, as a list is typed off. */
+  private async next(event: KeyboardEvent, square: TargetSquare): Promise<void> {
+    if (event.key !== 'Enter') return;
+    event.preventDefault();
+    const input = event.target as HTMLInputElement;
+    this.type([[square, input.value]]);
+    if (this.wrong.has(square.number)) return;
+    const after = this.squares.find(({ number }) => number === square.number + 1);
+    if (after === undefined) return;
+    if (after.first !== this.row) this.row = after.first;
+    await this.updateComplete;
+    const field = this.renderRoot.querySelector<HTMLInputElement>(`input[data-square="${after.number}"]`);
+    field?.focus();
+    field?.select();
+  }
+
+  private take(read: Measurements): void {
+    const { readings, remarks } = readingsOfSamples(read.samples, this.squares);
+    this.read = read;
+    this.wrong = new Map();
+    this.remarks =
+      readings.length === 0
+        ? [
+            `${read.fileName} has no sample that is named by the number of a square, 1 to ${this.squares.length}; name the samples so, or type them in.`,
+          ]
+        : remarks;
+    this.put(readings);
+  }
+
+  /** Names of the squares; the same list while they are the same. */
+  private names(): { number: number; name: string }[] {
+    const of = [this.store.project.drawer.inks, this.rows];
+    if (of.some((value, i) => value !== this.named.of[i]))
+      this.named = { of, list: this.squares.map((square) => ({ number: square.number, name: this.name(square) })) };
+    return this.named.list;
+  }
+
+  private pickedSquares(picked: ReadonlyMap<number, Lab>): void {
+    const readings = this.squares.flatMap((square): [TargetSquare, { lab: Lab }][] => {
+      const lab = picked.get(square.number);
+      const old = this.reading(square);
+      return lab === undefined || (old !== undefined && readingText(old.lab) === readingText(lab)) ? [] : [[square, { lab }]];
+    });
+    this.wrong = new Map([...this.wrong].filter(([number]) => !picked.has(number)));
+    this.put(readings);
+  }
+
+  /** The squares of this target that are measured, in its order. */
+  private measured(): { square: TargetSquare; reading: MeasuredSquare }[] {
+    return this.squares.flatMap((square) => {
+      const reading = this.reading(square);
+      return reading === undefined ? [] : [{ square, reading }];
+    });
+  }
+
+  private fit(): void {
+    const { drawer } = this.store.project;
+    const measured = this.measured();
+    const [bad] = this.wrong;
+    if (bad !== undefined) {
+      this.run.refuse(`Square ${bad[0]}: ${bad[1].problem}`);
+      return;
+    }
+    const squares = measured.map(({ reading }) => reading);
+    const [problem] = checkSquares(squares, drawer.inks);
+    if (problem !== undefined) {
+      const at = measured[Number(problem.where)]?.square.number;
+      this.run.refuse(problem.where === '' || at === undefined ? problem.message : problem.message.replace(/^Square \d+/, `Square ${at}`));
+      return;
+    }
+    const { inks, paper } = drawer;
+    void this.run.start(async ({ engine }, job, tell) => {
+      const fit = await engine.fitOverprints(job, squares, inks, paper, tell);
+      return fit === null ? null : { fit, inputs: { squares, inks, paper } };
+    });
+  }
+
+  private use(): void {
+    const { found } = this.run;
+    if (found === null) return;
+    const { fit, inputs } = found;
+    const inks = inputs.inks.filter(({ id }) => fit.inks.some((each) => each.id === id)).map((ink) => fittedInk(ink, fit));
+    if (!this.store.dispatch({ kind: 'change-inks', inks })) return;
+    this.store.tell(
+      `${counted(inks.length, 'ink')} now ${inks.length === 1 ? 'is' : 'are'} as the target showed ${inks.length === 1 ? 'it' : 'them'}, marked as measured; what is mixed from ${inks.length === 1 ? 'it' : 'them'} follows. Undo takes it back.`,
+      'news',
+    );
+  }
+
+  private isOld({ squares, inks, paper }: FitInputs): boolean {
+    const { drawer } = this.store.project;
+    const now = this.measured();
+    return (
+      drawer.inks !== inks ||
+      drawer.paper !== paper ||
+      now.length !== squares.length ||
+      now.some(({ reading }, i) => reading !== squares[i])
+    );
+  }
+
+  override render() {
+    const measured = this.measured();
+    const { run } = this;
+    return html`
+      <div class="entry">
+        <div class="rows">
+          <p class="small soft">L, a and b (D50), or a hex; Enter goes on to the next square. A list of lines can be pasted into a field.</p>
+          ${this.target.inks.map((id) => this.renderRow(id))}
+        </div>
+        <div class="file">
+          <p class="small soft">Or read a file whose sample ids are the numbers of the squares:</p>
+          <cgats-file .measurements=${this.read} @read=${(event: CustomEvent<Measurements>) => this.take(event.detail)}></cgats-file>
+          ${this.remarks.map((remark) => html`<p class="small" role="alert">${remark}</p>`)}
+          <p class="small soft">Or from a photo, when there is no instrument:</p>
+          <button aria-expanded=${this.fromPhoto} @click=${() => (this.fromPhoto = !this.fromPhoto)}>Pick squares from a photo</button>
+        </div>
+      </div>
+      ${this.fromPhoto ? html`<target-photo .paper=${this.store.project.drawer.paper} .squares=${this.names()} @squares=${(event: CustomEvent<ReadonlyMap<number, Lab>>) => this.pickedSquares(event.detail)}></target-photo>` : nothing}
+      <div class="row">
+        ${
+          run.running
+            ? html`<button @click=${() => run.stop()}>Stop</button><progress aria-label="Fitting"></progress><span class="small soft" role="status">Round ${run.progress}</span>`
+            : html`<button class=${run.found === null ? 'main' : ''} @click=${this.fit}>Fit the inks to it</button>
+              <span class="small soft" role="status">${measured.length} of ${counted(this.squares.length, 'square')} measured</span>`
+        }
+      </div>
+      <p class="small soft words">The fit takes every square as one stroke of each ink through the mesh its colour was found on. Squares pulled through another mesh, or twice, make the inks come out too strong or too weak.</p>
+      ${run.refusal === '' ? nothing : html`<p class="problem" role="alert">${run.refusal} No ink was changed.</p>`}
+      ${run.found === null ? nothing : this.renderFound(run.found)}
+    `;
+  }
+
+  private renderRow(id: string) {
+    const list = this.squares.filter(({ first }) => first === id);
+    const done = list.filter((square) => this.reading(square) !== undefined).length;
+    const open = this.row === id;
+    return html`<section>
+      <button class="quiet head" aria-expanded=${open} @click=${() => (this.row = open ? null : id)}>
+        <strong>${this.ink(id).name} first</strong> <span class="soft small">${done} of ${list.length}</span>
+      </button>
+      ${open ? html`<div class="fields">${list.map((square) => this.renderField(square))}</div>` : nothing}
+    </section>`;
+  }
+
+  private renderField(square: TargetSquare) {
+    const reading = this.reading(square);
+    const wrong = this.wrong.get(square.number);
+    const expected = defined(this.expected.get(square.number));
+    const white = this.store.relative ? this.store.project.drawer.paper.reflectance : undefined;
+    const measured =
+      reading === undefined
+        ? null
+        : reading.reflectance === undefined
+          ? labSwatch(reading.lab, white)
+          : swatchOf(reading.reflectance, white);
+    return html`<div class="field">
+      <label>
+        <span class="name"><b>${square.number}</b> ${square.over === null ? 'alone' : `${this.ink(square.over).name} over it`}</span>
+        <input
+          type="text"
+          data-square=${square.number}
+          autocomplete="off"
+          spellcheck="false"
+          placeholder="L a b"
+          aria-label="Square ${this.name(square)}"
+          aria-invalid=${wrong === undefined ? nothing : 'true'}
+          .value=${wrong?.text ?? (reading === undefined ? '' : readingText(reading.lab))}
+          @change=${(event: Event) => this.type([[square, (event.target as HTMLInputElement).value]])}
+          @keydown=${(event: KeyboardEvent) => void this.next(event, square)}
+          @paste=${(event: ClipboardEvent) => this.onPaste(event, square)}
+        />
+      </label>
+      <span class="chips" title="As the inks are thought to give it, and as measured">
+        ${swatchTemplate(expected)}${measured === null ? html`<span class="swatch none"></span>` : swatchTemplate(measured)}
+      </span>
+      <span class="far small soft">${measured === null ? '' : `ΔE ${deltaE2000(expected.lab, measured.lab).toFixed(1)}`}</span>
+      ${wrong === undefined ? nothing : html`<p class="problem small" role="alert">${wrong.problem}</p>`}
+    </div>`;
+  }
+
+  private renderFound({ fit, inputs }: { fit: OverprintFit; inputs: FitInputs }) {
+    const squares = inputs.squares.map((reading) => this.squares.find((square) => isOf(square, reading)));
+    const names = squares.map((square, i) => (square === undefined ? `${i + 1}` : this.name(square)));
+    const old = this.isOld(inputs);
+    const used = inputs.inks.filter(({ id }) => fit.inks.some((each) => each.id === id));
+    return html`<section class="found" aria-label="What the fit gives">
+      ${fitCharts(fit, names)}
+      <details>
+        <summary>Every square</summary>
+        <div class="scroll">
+          <table>
+            <thead><tr><th scope="col">Square</th><th scope="col">ΔE before</th><th scope="col">ΔE after</th></tr></thead>
+            <tbody>
+              ${fit.squares.map((square, i) => html`<tr><th scope="row">${names[i]}</th><td>${square.beforeDeltaE.toFixed(1)}</td><td>${square.afterDeltaE.toFixed(1)}</td></tr>`)}
+            </tbody>
+          </table>
+        </div>
+      </details>
+      <div class="row">
+        <button class="main" ?disabled=${old} @click=${this.use}>Use the fitted inks</button>
+        <span class="small soft">${old ? 'Inks, paper or readings have changed since; fit again for another look.' : `Changes ${namesOf(used)}: marked as measured.`}</span>
+      </div>
+    </section>`;
+  }
+}
+
+/** A few names, and how many more. */
+function namesOf(inks: readonly Ink[]): string {
+  const names = inks.slice(0, MOST_NAMES).map(({ name }) => name);
+  return inks.length > MOST_NAMES ? `${names.join(', ')} and ${inks.length - MOST_NAMES} more` : names.join(', ');
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'target-measure': TargetMeasure;
+  }
+}

@@ -1,0 +1,75 @@
+import { html, LitElement, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { defined, entryAt } from '../../../engine/base/at.ts';
+import { coloursFromPhoto } from '../../../engine/ink/characterise/drawdown-photo.ts';
+import type { Lab, Paper } from '../../../engine/ink/types.ts';
+import { controls } from '../../ui/controls-style.ts';
+import '../photo/photo-picks.ts';
+import { shown } from '../add/two-colours.ts';
+import type { PhotoPatch, PhotoPicks } from '../photo/photo-picks.ts';
+import { photoStyles } from '../photo/photo-style.ts';
+
+const WHITE: PhotoPatch = { key: 'white', name: 'Bare paper' };
+const BLACK: PhotoPatch = { key: 'black', name: 'Black patch' };
+
+/** Picks a target's squares from a photo of it. Sends `squares` with the colours that a pick gave or changed, by number. */
+@customElement('target-photo')
+export class TargetPhoto extends LitElement {
+  static override styles = [controls, photoStyles];
+
+  @property({ attribute: false }) paper!: Paper;
+  /** Names by number, in the order of the target. */
+  @property({ attribute: false }) squares: readonly { number: number; name: string }[] = [];
+  @state() private problems: readonly string[] = [];
+  private patches: readonly PhotoPatch[] = [];
+  /** As last sent, so that a colour typed over a picked one stays. */
+  private sent = new Map<number, string>();
+
+  protected override willUpdate(changed: Map<string, unknown>): void {
+    if (changed.has('squares')) this.patches = [WHITE, BLACK, ...this.squares.map(({ number, name }) => ({ key: `${number}`, name }))];
+  }
+
+  private take(picks: PhotoPicks): void {
+    const [white, black] = [picks.get(WHITE.key), picks.get(BLACK.key)];
+    this.problems = [];
+    if (white === undefined || black === undefined) return;
+    const chosen = this.squares.filter(({ number }) => picks.has(`${number}`));
+    const { labs, problems } = coloursFromPhoto(
+      { white, black },
+      chosen.map(({ number }) => defined(picks.get(`${number}`))),
+      this.paper.reflectance,
+    );
+    this.problems = problems.map(({ message, where }) => {
+      const square = chosen[Number(where)];
+      return square === undefined ? message : message.replace('This patch', `Square ${square.name}`);
+    });
+    if (labs === null) return;
+    const detail = new Map<number, Lab>();
+    const sent = new Map<number, string>();
+    chosen.forEach(({ number }, i) => {
+      const lab = shown(entryAt(labs, i));
+      sent.set(number, lab.join());
+      if (this.sent.get(number) !== lab.join()) detail.set(number, lab);
+    });
+    this.sent = sent;
+    this.dispatchEvent(new CustomEvent<ReadonlyMap<number, Lab>>('squares', { detail }));
+  }
+
+  override render() {
+    return html`
+      <photo-picks
+        .patches=${this.patches}
+        hint="The whole target, lit evenly, without glare, with bare paper and something black in view: the black half of a contrast card, or black card."
+        @picks=${(event: CustomEvent<PhotoPicks>) => this.take(event.detail)}
+      ></photo-picks>
+      <p class="small soft">First the bare paper and the black, which set the scale: the paper as in this project, the black as 3 % of light. A camera has its own idea of hues, so trust these less than an instrument.</p>
+      ${this.problems.length === 0 ? nothing : html`<div class="problem small" role="alert">${this.problems.map((message) => html`<p>${message}</p>`)}</div>`}
+    `;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'target-photo': TargetPhoto;
+  }
+}

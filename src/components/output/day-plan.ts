@@ -1,0 +1,70 @@
+import { entryAt } from '../../engine/base/at.ts';
+import { srgbHexFromLab } from '../../engine/colour/screen-colour.ts';
+import type { PressPlan } from '../../engine/visit/visit.ts';
+import { waitWords } from '../press/plan/drying-words.ts';
+import { setUpTags, wallClock } from '../press/plan/plan-words.ts';
+import { counted } from '../ui/words.ts';
+import type { PageWriter } from './page-writer.ts';
+
+const HEIGHT_OF = { print: 20, wait: 4, mount: 11, register: 11, mix: 6, wash: 6 } as const;
+
+/** The days: a bar by the clock, then its set-ups with a box to tick. */
+export function dayPlanPages(out: PageWriter, plan: PressPlan): void {
+  out.newPage();
+  out.heading('Days');
+  const closes = plan.clock.workMinutes + (plan.clock.lunch?.minutes ?? 0);
+  const length = plan.parts.reduce((most, part) => Math.max(most, part.toMinute), closes);
+  const beds = plan.parts.reduce((most, part) => Math.max(most, part.bed + 1), 1);
+  // What is left of a visit begins on the day on which it is.
+  const first = plan.parts.reduce((least, part) => Math.min(least, part.day), plan.daysNeeded);
+  for (let day = first; day <= plan.daysNeeded; day++) {
+    for (let bed = 0; bed < beds; bed++) dayBlock(out, plan, day, bed, beds, length);
+  }
+}
+
+function dayBlock(out: PageWriter, plan: PressPlan, day: number, bed: number, beds: number, length: number): void {
+  const width = out.right - out.left;
+  const at = (minute: number): number => out.left + (width * minute) / length;
+  out.need(110);
+  out.paragraph(`Day ${day}${beds > 1 ? `, bed ${bed + 1}` : ''}`, { size: 15, bold: true });
+  const floor = out.y + 24;
+  const { lunch, startMinute } = plan.clock;
+  for (const part of plan.parts) {
+    if (part.day !== day || part.bed !== bed) continue;
+    const height = HEIGHT_OF[part.kind];
+    const hex =
+      part.kind === 'print'
+        ? srgbHexFromLab(entryAt(plan.cards, part.setUp).ink.ink.overWhite)
+        : part.kind === 'wait'
+          ? '#d8d3ca'
+          : '#77726a';
+    out.fill(at(part.fromMinute), floor - height, at(part.toMinute) - at(part.fromMinute), height, hex, part.kind === 'print');
+  }
+  if (lunch !== null) {
+    out.fill(at(lunch.fromMinute), floor - 20, at(lunch.fromMinute + lunch.minutes) - at(lunch.fromMinute), 20, '#f1eee8', true);
+    out.line('lunch', at(lunch.fromMinute) + 3, floor - 14, { size: 8, soft: true });
+  }
+  out.rule(floor);
+  for (let hour = Math.ceil(startMinute / 60) * 60 - startMinute; hour < length; hour += 60) {
+    out.line(wallClock(plan, hour), at(hour) - 8, floor + 3, { size: 8, soft: true });
+  }
+  out.y = floor + 20;
+  for (const [index, time] of plan.times.entries()) {
+    if (time.day !== day || time.bed !== bed) continue;
+    const card = entryAt(plan.cards, index);
+    out.need(time.waitMinutes >= 1 ? 38 : 22);
+    if (time.waitMinutes >= 1) {
+      out.line(waitWords(plan, index, false), out.left + 20, out.y, { size: 10, soft: true }, out.right - out.left - 20);
+      out.y += 16;
+    }
+    out.box(out.left, out.y + 1, 12);
+    out.line(wallClock(plan, time.startMinute), out.left + 20, out.y);
+    out.line(`${card.number}`, out.left + 62, out.y, { bold: true });
+    out.line(`${card.screen.key} ${card.screen.name}`, out.left + 88, out.y, { bold: true }, 150);
+    out.line(card.ink.key, out.left + 244, out.y, {}, 88);
+    out.line(counted(card.sheets.length, 'sheet'), out.left + 338, out.y);
+    out.line(setUpTags(plan, index).join(', '), out.left + 396, out.y, { size: 10, soft: true }, out.right - out.left - 396);
+    out.y += 20;
+  }
+  out.y += 12;
+}

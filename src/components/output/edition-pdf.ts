@@ -1,0 +1,245 @@
+import { defined } from '../../engine/base/at.ts';
+import { type EditionRecord, printedOrder } from '../../engine/log/edition/edition-sheets.ts';
+import { type Edition, editionFacts, type EditionFacts } from '../../engine/log/edition/edition.ts';
+import type { Recipe } from '../../engine/recipe/types.ts';
+import { countFacts, datesOf, fateOf, markRows, rangeOf } from '../chest/edition-words.ts';
+import { layText } from '../chest/ticket-table.ts';
+import type { PageFonts } from '../ui/page-fonts.ts';
+import { counted } from '../ui/words.ts';
+import { type PageName, PageWriter } from './page-writer.ts';
+import type { PdfFile } from './pull-sheet-pdf.ts';
+import { wrappedTable } from './tables.ts';
+
+export interface EditionPdfOptions {
+  size: PageName;
+  /** A PNG of the print; null leaves it out. */
+  picture: Uint8Array | null;
+  fonts: PageFonts;
+  /** The visit's title and what its log says; null without one. */
+  visit: { title: string; record: EditionRecord } | null;
+  /** The day of a time, as it is written out. */
+  dayOf: (atMs: number) => string;
+}
+
+const PICTURE_PT = 150;
+/** It is read at a table, not at arm's length. */
+const HEADING_PT = 13.5;
+
+/**
+ * The documentation sheet of an edition: paper, inks with their mixes, screens and what became of
+ * them, the sequence with offsets, strokes and dates, proofs, which sheet has which number,
+ * rejects, and room to sign.
+ */
+export async function editionPdf(recipe: Recipe, edition: Edition, options: EditionPdfOptions): Promise<PdfFile> {
+  const title = edition.words.title || recipe.title;
+  const out = await PageWriter.open(options.size, `${title}, documentation of an edition`, options.fonts);
+  const facts = editionFacts(recipe);
+  await head(out, recipe, edition, facts, options);
+  inks(out, facts);
+  screens(out, recipe, edition, options);
+  sequence(out, facts, options);
+  pressOrder(out, options);
+  sheets(out, edition, options);
+  rejects(out, edition, options);
+  if (recipe.note !== '') {
+    out.heading('Note', HEADING_PT);
+    out.paragraph(recipe.note, { size: 10.5 });
+  }
+  sign(out);
+  return { bytes: await out.close(`Documentation: ${title}`), missing: out.missing };
+}
+
+async function head(
+  out: PageWriter,
+  recipe: Recipe,
+  edition: Edition,
+  facts: EditionFacts,
+  { picture, visit, dayOf }: EditionPdfOptions,
+): Promise<void> {
+  const { words } = edition;
+  out.paragraph('Documentation of an edition', { soft: true });
+  const top = out.y + 4;
+  let room = out.right - out.left;
+  if (picture !== null) {
+    const width = (PICTURE_PT * recipe.paper.widthMm) / recipe.paper.heightMm;
+    out.image(await out.doc.embedPng(picture), out.right - width, top, width, PICTURE_PT);
+    room -= width + 18;
+  }
+  out.paragraph(words.title || recipe.title, { size: 24, bold: true }, out.left, room);
+  if (words.artist !== '') out.paragraph(words.artist, { size: 15 }, out.left, room);
+  out.y += 6;
+  for (const line of countFacts(edition.counts)) out.paragraph(line, {}, out.left, room);
+  out.y = Math.max(out.y, picture === null ? 0 : top + PICTURE_PT) + 14;
+  const dates =
+    visit === null
+      ? ''
+      : rangeOf(
+          visit.record.dates.flatMap((pull) => pull.atMs),
+          dayOf,
+        );
+  wrappedTable(
+    out,
+    [
+      { head: '', width: 138 },
+      { head: '', width: 0 },
+    ],
+    [
+      ['Medium', 'Screenprint'],
+      ['Paper', facts.paper],
+      ['Year of printing', words.year],
+      ['Workshop and printer', words.workshop],
+      [
+        'Dates of printing',
+        [words.dates, ...(dates === '' ? [] : [`by the log of ${defined(visit).title}: ${dates}`])]
+          .filter((part) => part !== '')
+          .join('; '),
+      ],
+      ['Approved (BAT) by', words.approved],
+      ['Other editions or states', words.other],
+    ].map(([name, value]) => [defined(name), value === '' ? '–' : defined(value)]),
+  );
+}
+
+function inks(out: PageWriter, facts: EditionFacts): void {
+  out.heading('Inks', HEADING_PT);
+  wrappedTable(
+    out,
+    [
+      { head: 'Ink', width: 138, bold: true },
+      { head: 'Mixed of, parts by weight', width: 0 },
+    ],
+    facts.inks.map(({ name, mix }) => {
+      const all = mix.reduce((sum, { parts }) => sum + parts, 0);
+      return [
+        name,
+        mix.length === 0
+          ? 'as it is'
+          : mix.map((part) => `${part.parts} ${part.name} (${((100 * part.parts) / all).toFixed(1)} %)`).join(', '),
+      ];
+    }),
+  );
+}
+
+function screens(out: PageWriter, recipe: Recipe, edition: Edition, { visit, dayOf }: EditionPdfOptions): void {
+  out.heading('Screens', HEADING_PT);
+  const used = (id: string): string =>
+    visit === null
+      ? ''
+      : datesOf(
+          recipe.pulls.flatMap((pull, at) => (pull.screen === id ? (visit.record.dates[at]?.atMs ?? []) : [])),
+          dayOf,
+        );
+  wrappedTable(
+    out,
+    [
+      { head: 'Screen', width: 116, bold: true },
+      { head: 'Mesh', width: 114 },
+      { head: 'Printed', width: 98 },
+      { head: 'Fate', width: 0 },
+    ],
+    recipe.screens.map(({ id, number, name, mesh }) => [
+      `${number} ${name}`,
+      `${mesh.threadsPerCm}/cm, thread ${mesh.threadUm} µm`,
+      used(id) || '–',
+      fateOf(edition.fates.find((fate) => fate.screen === id)),
+    ]),
+  );
+}
+
+function sequence(out: PageWriter, facts: EditionFacts, { visit, dayOf }: EditionPdfOptions): void {
+  out.heading('Sequence, first down first', HEADING_PT);
+  wrappedTable(
+    out,
+    [
+      { head: 'Pull', width: 34, bold: true },
+      { head: 'Screen', width: 46 },
+      { head: 'Ink', width: 106 },
+      { head: 'Lay', width: 140 },
+      { head: 'Strokes', width: 48 },
+      { head: 'Sheets', width: 42 },
+      { head: 'Date', width: 0 },
+    ],
+    facts.sequence.map((pull, at) => {
+      const dates = visit?.record.dates[at];
+      const when = dates === undefined || dates.atMs.length === 0 ? ['–', '–'] : [`${dates.sheets}`, datesOf(dates.atMs, dayOf)];
+      return [`${at + 1}`, `${pull.screen}`, pull.ink, layText(pull), `${pull.strokes}`, ...when];
+    }),
+  );
+}
+
+/** The order of the press, where it was not the recipe's. */
+function pressOrder(out: PageWriter, { visit }: EditionPdfOptions): void {
+  const order = visit === null ? null : printedOrder(visit.record.dates);
+  if (order !== null)
+    out.paragraph(`By the log their printing began in the order ${order.map((pull) => pull + 1).join(', ')}.`, { size: 10.5 });
+}
+
+function sheets(out: PageWriter, edition: Edition, { visit }: EditionPdfOptions): void {
+  out.heading('Numbers and sheets', HEADING_PT);
+  if (visit === null) {
+    wrappedTable(
+      out,
+      [
+        { head: '', width: 138 },
+        { head: '', width: 0 },
+      ],
+      countFacts(edition.counts).map((line) => [line, 'signed and numbered on ____________']),
+    );
+    return;
+  }
+  const { rows, spare } = markRows(visit.record.sheets);
+  out.paragraph(
+    'The sheet is the number on the back, in the order in which the paper was taken; the mark is what is pencilled below the image.',
+    { size: 9.5, soft: true },
+  );
+  out.y += 2;
+  wrappedTable(
+    out,
+    [
+      { head: 'Mark', width: 92, bold: true },
+      { head: 'Sheet', width: 66 },
+      { head: 'Lies in', width: 110 },
+      { head: 'How it was pulled', width: 0 },
+    ],
+    rows,
+  );
+  for (const line of spare) out.paragraph(line, { size: 10.5 });
+  for (const { message } of visit.record.problems) out.paragraph(message, { size: 10.5, bold: true });
+}
+
+function rejects(out: PageWriter, { words }: Edition, { visit }: EditionPdfOptions): void {
+  out.heading('Rejects', HEADING_PT);
+  const spoiled = visit === null ? null : visit.record.sheets.filter((sheet) => sheet.fate === 'reject');
+  if (spoiled !== null) {
+    out.paragraph(`${counted(spoiled.length, 'sheet')} spoiled and taken out${spoiled.length === 0 ? '.' : ':'}`, { size: 10.5 });
+    for (const { number, sheet } of spoiled) {
+      const why = sheet.events
+        .filter((event) => event.kind === 'spoiled')
+        .map((event) => (event.note === '' ? 'spoiled' : `spoiled: ${event.note}`))
+        .join('; ');
+      out.paragraph(
+        `Sheet ${number}, ${sheet.pulls.length === 0 ? 'before its first pull' : `after ${counted(sheet.pulls.length, 'pull')}`}, ${why}.`,
+        { size: 10.5 },
+        out.left + 14,
+      );
+    }
+  }
+  if (words.rejects !== '' || spoiled === null) out.paragraph(words.rejects === '' ? 'Not told.' : words.rejects, { size: 10.5 });
+}
+
+function sign(out: PageWriter): void {
+  out.need(130);
+  out.y += 34;
+  const half = (out.right - out.left - 24) / 2;
+  for (const [i, word] of ['Signature of the artist', 'Printer', 'Approved', 'Place and date'].entries()) {
+    const x = out.left + (i % 2) * (half + 24);
+    out.rule(out.y, x, x + half);
+    out.line(word, x, out.y + 3, { size: 9.5, soft: true });
+    if (i % 2 === 1) out.y += 46;
+  }
+  out.y -= 18;
+  out.paragraph(
+    'The numerator is not the order of printing. This sheet is not legal advice: what must be disclosed depends on where a print is sold.',
+    { size: 9.5, soft: true },
+  );
+}

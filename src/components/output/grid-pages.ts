@@ -1,0 +1,154 @@
+import { entryAt, num } from '../../engine/base/at.ts';
+import { rangesText } from '../../engine/base/words.ts';
+import { srgbHexFromLab } from '../../engine/colour/screen-colour.ts';
+import type { PressPlan } from '../../engine/visit/visit.ts';
+import { type SheetColumn, type SheetGrid, sheetGrid } from '../press/grid/sheet-columns.ts';
+import { waitWords } from '../press/plan/drying-words.ts';
+import { layShort, layWords, recipeLetter } from '../press/plan/plan-words.ts';
+import { counted } from '../ui/words.ts';
+import type { PageWriter } from './page-writer.ts';
+
+/** More sheets than this are printed on a page that lies on its long side. */
+const MOST_UPRIGHT = 32;
+/** Columns that a lying page holds with squares that still show. */
+const MOST_ACROSS = 64;
+const HEAD_PT = 214;
+const WIDEST_PT = 18;
+
+interface Band {
+  columns: SheetColumn[];
+  /** Index of the first of them in the whole grid. */
+  from: number;
+  widthPt: number;
+  rowPt: number;
+}
+
+/** The whole visit at a glance: rows are set-ups in time, columns are sheets, a square is a pull. */
+export function gridPages(out: PageWriter, plan: PressPlan): void {
+  const grid = sheetGrid(plan, MOST_ACROSS);
+  for (let from = 0; from < grid.columns.length; from += MOST_ACROSS) {
+    const columns = grid.columns.slice(from, from + MOST_ACROSS);
+    out.newPage(columns.length > MOST_UPRIGHT);
+    const widthPt = Math.min(WIDEST_PT, (out.right - out.left - HEAD_PT) / columns.length);
+    // Few rows may be tall; many still want to stand on one page.
+    const rowPt = Math.max(13, Math.min(20, (out.room - 130) / (plan.cards.length + plan.daysNeeded * 2)));
+    bandPages(out, plan, grid, { columns, from, widthPt, rowPt });
+  }
+}
+
+function bandPages(out: PageWriter, plan: PressPlan, grid: SheetGrid, band: Band): void {
+  out.heading('Set-up grid');
+  out.paragraph(
+    `${counted(plan.cards.length, 'set-up')} from top to bottom, sheets from left to right. A filled square is a pull${plan.cards.some((card) => card.states.some((state) => state.prints.length > 1)) ? '; a number in it, several' : ''}.`,
+    { size: 10.5, soft: true },
+  );
+  out.y += 6;
+  let top = columnHeads(out, band);
+  const end = (): void => edges(out, band, top);
+  for (const [index, card] of plan.cards.entries()) {
+    const gap = gapWords(plan, index);
+    const day = plan.times[index]?.day;
+    const begins = index > 0 && day !== plan.times[index - 1]?.day;
+    const rows = begins ? 1 + plan.times.filter((time) => time.day === day).length : gap === null ? 1 : 2;
+    // A day is not cut where a page of its own holds it.
+    if (out.room < band.rowPt * rows && (rows * band.rowPt < out.height - 160 || out.room < band.rowPt * 3)) {
+      end();
+      out.newPage(out.width > out.height);
+      top = columnHeads(out, band);
+    }
+    if (gap !== null) {
+      out.line(gap, out.left, out.y + (band.rowPt - 10) / 2, { size: 9.5, bold: true }, out.right - out.left);
+      out.y += band.rowPt;
+    }
+    out.rule();
+    rowHead(out, plan, index, band);
+    for (const [at] of band.columns.entries()) {
+      const prints = num(entryAt(grid.pulls, index), band.from + at);
+      if (prints > 0)
+        square(
+          out,
+          out.left + HEAD_PT + at * band.widthPt,
+          band,
+          srgbHexFromLab(card.ink.ink.overWhite),
+          card.ink.ink.overWhite[0],
+          prints,
+        );
+    }
+    out.y += band.rowPt;
+  }
+  out.rule();
+  end();
+}
+
+/** @returns where the squares begin */
+function columnHeads(out: PageWriter, { columns, widthPt }: Band): number {
+  const labels = columns.map((column) => rangesText(column.sheets));
+  const size = 8;
+  const upright = labels.some((label) => out.widthOf(label, { size }) > widthPt - 2);
+  const height = upright ? Math.max(...labels.map((label) => out.widthOf(label, { size }))) + 4 : 11;
+  out.need(height + 60);
+  for (const [at, column] of columns.entries()) {
+    if (at > 0 && entryAt(columns, at - 1).recipe === column.recipe) continue;
+    const span = columns.filter((other) => other.recipe === column.recipe).length;
+    out.line(recipeLetter(column.recipe), out.left + HEAD_PT + at * widthPt + 1, out.y, { size: 10, bold: true }, span * widthPt);
+  }
+  out.y += 13;
+  for (const [at, label] of labels.entries()) {
+    const x = out.left + HEAD_PT + at * widthPt;
+    if (upright) out.upright(label, x + widthPt / 2 + size * 0.36, out.y + height - 2, { size });
+    else out.line(label, x + (widthPt - out.widthOf(label, { size })) / 2, out.y + 1, { size });
+  }
+  out.y += height + 2;
+  return out.y;
+}
+
+function rowHead(out: PageWriter, plan: PressPlan, index: number, { rowPt }: Band): void {
+  const card = entryAt(plan.cards, index);
+  const size = Math.min(10.5, rowPt * 0.6);
+  const text = out.y + (rowPt - size) / 2 - 1;
+  const small = { size: size * 0.92, soft: true };
+  out.line(`${card.number}`, out.left, text, { size, bold: true });
+  out.fill(out.left + 22, out.y + (rowPt - 8) / 2, 13, 8, srgbHexFromLab(card.ink.ink.overWhite), true);
+  out.line(`${card.screen.key} ${card.screen.name}`, out.left + 40, text, { size, bold: card.mount }, 82);
+  const lay = layWords(card) === 'no offset' ? '' : ` ${layShort(card)}`;
+  const bed = plan.times.some((time) => time.bed > 0) ? `, bed ${entryAt(plan.times, index).bed + 1}` : '';
+  out.line(
+    `${card.ink.key}${lay}${card.strokes > 1 ? ` ×${card.strokes}` : ''}${bed}`,
+    out.left + 126,
+    text + size * 0.08,
+    small,
+    HEAD_PT - 130,
+  );
+}
+
+function square(out: PageWriter, x: number, { widthPt, rowPt }: Band, hex: string, lightness: number, prints: number): void {
+  const inset = widthPt > 8 ? 1.4 : 0.7;
+  out.fill(x + inset, out.y + inset, widthPt - 2 * inset, rowPt - 2 * inset, hex, true);
+  if (prints < 2) return;
+  const label = String(prints);
+  out.line(label, x + (widthPt - out.widthOf(label, { size: 8 })) / 2, out.y + (rowPt - 9) / 2, {
+    size: 8,
+    bold: true,
+    light: lightness < 55,
+  });
+}
+
+/** Lines between the recipes, and beside the first and last sheet. */
+function edges(out: PageWriter, { columns, widthPt }: Band, top: number): void {
+  for (let at = 0; at <= columns.length; at++) {
+    if (at > 0 && at < columns.length && entryAt(columns, at).recipe === entryAt(columns, at - 1).recipe) continue;
+    const x = out.left + HEAD_PT + at * widthPt;
+    out.stroke(x, top, x, out.y, 0.7, '#77726a');
+  }
+}
+
+/** 'Day 2', 'Day 2: wait 25 min: Rust dries', or null where nothing lies between two set-ups. */
+function gapWords(plan: PressPlan, index: number): string | null {
+  const time = plan.times[index];
+  if (time === undefined) return null;
+  const before = plan.times[index - 1];
+  const parts: string[] = [];
+  if ((before === undefined || before.day < time.day) && plan.daysNeeded > 1) parts.push(`Day ${time.day}`);
+  if (time.waitMinutes >= 1) parts.push(waitWords(plan, index));
+  return parts.length === 0 ? null : parts.join(': ');
+}

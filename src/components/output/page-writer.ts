@@ -1,0 +1,229 @@
+import fontkit from '@pdf-lib/fontkit';
+import { degrees, PDFDocument, type PDFFont, type PDFImage, type PDFPage, rgb } from 'pdf-lib';
+import { num } from '../../engine/base/at.ts';
+import type { Pull } from '../../engine/stack/types.ts';
+import { PdfSigns } from '../../workers/jobs/pdf-signs.ts';
+import type { PageFonts } from '../ui/page-fonts.ts';
+
+/** Points a millimetre. */
+export const PT_PER_MM = 72 / 25.4;
+
+/** Sizes of paper that a pull sheet is printed on, mm. */
+export const PAGE_SIZES = { A4: [210, 297], Letter: [215.9, 279.4] } as const;
+export type PageName = keyof typeof PAGE_SIZES;
+
+const MARGIN_PT = 14 * PT_PER_MM;
+const BLACK = rgb(0.08, 0.07, 0.06);
+const SOFT = rgb(0.38, 0.36, 0.33);
+const LINE = rgb(0.72, 0.7, 0.66);
+
+/** Draws one state of a recipe's sheet into a box, and gives how wide it is. */
+export type DrawState = (recipe: number, pulls: readonly Pull[], x: number, top: number, height: number) => Promise<number>;
+
+export interface TextStyle {
+  size?: number;
+  bold?: boolean;
+  soft?: boolean;
+  /** White, on a dark ground. */
+  light?: boolean;
+}
+
+/** Writes down a page from the top, with new pages as they are needed. Lengths in points, y from the top. */
+export class PageWriter {
+  readonly doc: PDFDocument;
+  /** Of the page that is written on. */
+  width = 0;
+  height = 0;
+  private readonly size: PageName;
+  private landscape = false;
+  private readonly plain: PDFFont;
+  private readonly bold: PDFFont;
+  readonly signs: PdfSigns;
+  private page!: PDFPage;
+  /** Where the next line begins. */
+  y = 0;
+
+  private constructor(doc: PDFDocument, size: PageName, plain: PDFFont, bold: PDFFont) {
+    this.doc = doc;
+    this.size = size;
+    this.plain = plain;
+    this.bold = bold;
+    this.signs = new PdfSigns(plain);
+    this.newPage();
+  }
+
+  /** @param fonts put into the file with those of their letters that it uses */
+  static async open(size: PageName, title: string, fonts: PageFonts): Promise<PageWriter> {
+    const doc = await PDFDocument.create();
+    doc.registerFontkit(fontkit);
+    doc.setTitle(title);
+    // Ligatures would be read back as one sign by programs that search the text.
+    const options = { subset: true, features: { liga: false } };
+    return new PageWriter(doc, size, await doc.embedFont(fonts.plain, options), await doc.embedFont(fonts.bold, options));
+  }
+
+  /** Signs that were to be written and are in no font, as they were found. */
+  get missing(): readonly string[] {
+    return this.signs.missing;
+  }
+
+  get left(): number {
+    return MARGIN_PT;
+  }
+
+  get right(): number {
+    return this.width - MARGIN_PT;
+  }
+
+  get room(): number {
+    return this.height - MARGIN_PT - this.y;
+  }
+
+  /** @param landscape whether it and the pages that it runs on to lie on their long side */
+  newPage(landscape = false): void {
+    const [short, long] = PAGE_SIZES[this.size].map((mm) => mm * PT_PER_MM) as [number, number];
+    this.landscape = landscape;
+    [this.width, this.height] = landscape ? [long, short] : [short, long];
+    this.page = this.doc.addPage([this.width, this.height]);
+    this.y = MARGIN_PT;
+  }
+
+  /** Begins a new page when so much does not fit on this one. */
+  need(height: number): void {
+    if (this.room < height && this.y > MARGIN_PT) this.newPage(this.landscape);
+  }
+
+  private fontOf({ bold }: TextStyle): PDFFont {
+    return bold === true ? this.bold : this.plain;
+  }
+
+  widthOf(text: string, style: TextStyle = {}): number {
+    return this.fontOf(style).widthOfTextAtSize(this.signs.written(text), style.size ?? 12);
+  }
+
+  /** One line whose top is at `top`; cut with dots where it is wider than `most`. */
+  line(text: string, x: number, top: number, style: TextStyle = {}, most = Infinity): void {
+    const size = style.size ?? 12;
+    let shown = this.signs.written(text);
+    const font = this.fontOf(style);
+    if (font.widthOfTextAtSize(shown, size) > most) {
+      while (shown.length > 1 && font.widthOfTextAtSize(`${shown}…`, size) > most) shown = shown.slice(0, -1);
+      shown = `${shown.trimEnd()}…`;
+    }
+    this.page.drawText(shown, { x, y: this.height - top - size, size, font, color: colourOfText(style) });
+  }
+
+  /** One line that runs upwards from `bottom`, its left side turned down. @param x where its letters' feet stand */
+  upright(text: string, x: number, bottom: number, style: TextStyle = {}): void {
+    this.page.drawText(this.signs.written(text), {
+      x,
+      y: this.height - bottom,
+      size: style.size ?? 12,
+      font: this.fontOf(style),
+      color: colourOfText(style),
+      rotate: degrees(90),
+    });
+  }
+
+  lines(text: string, most: number, style: TextStyle = {}): string[] {
+    const out: string[] = [];
+    let now = '';
+    for (const word of text.split(' ')) {
+      const longer = now === '' ? word : `${now} ${word}`;
+      if (now !== '' && this.widthOf(longer, style) > most) {
+        out.push(now);
+        now = word;
+      } else now = longer;
+      // A word that is wider than its place goes on in the next line.
+      while (now.length > 1 && this.widthOf(now, style) > most) {
+        let fits = now.length - 1;
+        while (fits > 1 && this.widthOf(now.slice(0, fits), style) > most) fits--;
+        out.push(now.slice(0, fits));
+        now = now.slice(fits);
+      }
+    }
+    out.push(now);
+    return out;
+  }
+
+  /** Wrapped text at `y`, which it moves on. */
+  paragraph(text: string, style: TextStyle = {}, x = this.left, most = this.right - x): void {
+    const size = style.size ?? 12;
+    for (const line of this.lines(text, most, style)) {
+      this.need(size * 1.35);
+      this.line(line, x, this.y, style, most);
+      this.y += size * 1.35;
+    }
+  }
+
+  heading(text: string, size = 18): void {
+    this.need(70);
+    this.y += (size * 2) / 3;
+    this.paragraph(text, { size, bold: true });
+    this.y += 4;
+  }
+
+  rule(top = this.y, x = this.left, to = this.right): void {
+    this.page.drawLine({ start: { x, y: this.height - top }, end: { x: to, y: this.height - top }, thickness: 0.7, color: LINE });
+  }
+
+  box(x: number, top: number, size: number): void {
+    this.page.drawRectangle({ x, y: this.height - top - size, width: size, height: size, borderColor: BLACK, borderWidth: 1 });
+  }
+
+  fill(x: number, top: number, width: number, height: number, hex: string | null, edge = false): void {
+    this.page.drawRectangle({
+      x,
+      y: this.height - top - height,
+      width,
+      height,
+      ...(hex === null ? {} : { color: colourOf(hex) }),
+      ...(edge ? { borderColor: LINE, borderWidth: 0.7 } : {}),
+    });
+  }
+
+  stroke(x: number, top: number, toX: number, toTop: number, thickness: number, hex: string): void {
+    this.page.drawLine({ start: { x, y: this.height - top }, end: { x: toX, y: this.height - toTop }, thickness, color: colourOf(hex) });
+  }
+
+  /** Closed rings as one vector shape, even-odd by their own turning. @param scale points a unit */
+  shape(rings: readonly ArrayLike<number>[], x: number, top: number, scale: number, hex: string): void {
+    const path = rings
+      .filter((ring) => ring.length >= 6)
+      .map((ring) => {
+        let text = '';
+        for (let i = 0; i < ring.length; i += 2) text += `${i === 0 ? 'M' : 'L'}${num(ring, i).toFixed(2)} ${num(ring, i + 1).toFixed(2)}`;
+        return `${text}Z`;
+      })
+      .join('');
+    if (path !== '') this.page.drawSvgPath(path, { x, y: this.height - top, scale, color: colourOf(hex) });
+  }
+
+  image(image: PDFImage, x: number, top: number, width: number, height: number): void {
+    this.page.drawImage(image, { x, y: this.height - top - height, width, height });
+    this.fill(x, top, width, height, null, true);
+  }
+
+  /** Numbers the pages and gives the file. */
+  async close(foot: string): Promise<Uint8Array> {
+    const pages = this.doc.getPages();
+    for (const [at, page] of pages.entries()) {
+      this.page = page;
+      ({ width: this.width, height: this.height } = page.getSize());
+      const number = `${at + 1} of ${pages.length}`;
+      this.line(number, this.right - this.widthOf(number, { size: 10 }), this.height - 26, { size: 10, soft: true });
+      this.line(foot, this.left, this.height - 26, { size: 10, soft: true }, this.right - this.left - 80);
+    }
+    return this.doc.save();
+  }
+}
+
+function colourOfText({ soft, light }: TextStyle) {
+  if (light === true) return rgb(1, 1, 1);
+  return soft === true ? SOFT : BLACK;
+}
+
+function colourOf(hex: string) {
+  const part = (at: number): number => parseInt(hex.slice(at, at + 2), 16) / 255;
+  return rgb(part(1), part(3), part(5));
+}

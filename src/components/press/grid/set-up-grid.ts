@@ -1,0 +1,183 @@
+import { html, LitElement, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { entryAt } from '../../../engine/base/at.ts';
+import { minutesText, rangesText } from '../../../engine/base/words.ts';
+import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
+import type { PressPlan } from '../../../engine/visit/visit.ts';
+import '../../ui/print/ink-chip.ts';
+import { controls } from '../../ui/controls-style.ts';
+import { inkHexes } from '../../ui/print/ink-chip.ts';
+import { counted } from '../../ui/words.ts';
+import { waitWords } from '../plan/drying-words.ts';
+import { layShort, layWords, recipeLetter, setUpTags } from '../plan/plan-words.ts';
+import { setUpGridStyle } from './set-up-grid-style.ts';
+import { type SheetColumn, sheetGrid } from './sheet-columns.ts';
+
+/** With more sheets than this, sheets that are printed alike share a column. */
+const MOST_COLUMNS = 60;
+/** Over fewer columns a title would be cut off after a syllable: its letter says which it is. */
+const LEAST_FOR_TITLE = 4;
+/** What fits across a page beside the row heads, in columns of 3 mm and more. */
+const MOST_COLUMNS_PRINTED = 36;
+
+/**
+ * The set-up grid: rows are set-ups in time, columns are numbered sheets, a filled square is a pull.
+ * @fires set-up-select CustomEvent<number>: index of the set-up
+ */
+@customElement('ps-set-up-grid')
+export class SetUpGrid extends LitElement {
+  static override styles = [controls, setUpGridStyle];
+
+  @property({ attribute: false }) plan!: PressPlan;
+  @property({ type: Number }) selected = 0;
+  /** Indices of set-ups that are done. */
+  @property({ attribute: false }) done: ReadonlySet<number> = new Set();
+  /** Laid out for a page instead of a screen. */
+  @property({ type: Boolean, reflect: true }) printed = false;
+
+  private get beds(): boolean {
+    return this.plan.times.some((time) => time.bed > 0);
+  }
+
+  private choose(index: number): void {
+    if (!this.printed) this.dispatchEvent(new CustomEvent<number>('set-up-select', { detail: index }));
+  }
+
+  private onKey(event: KeyboardEvent, index: number): void {
+    const last = this.plan.cards.length - 1;
+    const to = { ArrowDown: index + 1, ArrowUp: index - 1, Home: 0, End: last }[event.key];
+    if (to === undefined || to < 0 || to > last) return;
+    event.preventDefault();
+    this.choose(to);
+    void this.updateComplete.then(() => this.renderRoot.querySelector<HTMLElement>(`button[data-at="${to}"]`)?.focus());
+  }
+
+  private head(card: SetUpCard, index: number) {
+    const tags = setUpTags(this.plan, index);
+    const content = html`
+      <span class="at">${this.done.has(index) ? html`<span class="tick" aria-hidden="true">✓</span><span class="visually-hidden">done, </span>` : nothing}${card.number}</span>
+      <ps-ink-chip .ink=${card.ink.ink}></ps-ink-chip>
+      <span class="words">
+        <span class="name" style="display: block">${card.screen.key} ${card.screen.name}</span>
+        <span class="how" style="display: block"
+          >${
+            this.printed
+              ? `${printedHow(card)}${this.beds ? ` · bed ${(this.plan.times[index]?.bed ?? 0) + 1}` : ''}`
+              : html`${card.ink.key}${this.beds ? ` · bed ${(this.plan.times[index]?.bed ?? 0) + 1}` : ''} · <span aria-hidden="true">${layShort(card)}</span
+                ><span class="visually-hidden">${layWords(card)}</span> · ${counted(card.strokes, 'stroke')}`
+          }</span
+        >
+      </span>
+      <span class="tags">${tags.map((tag, i) => html`${i > 0 ? html`<span class="visually-hidden">,</span> <br />` : nothing}${tag.startsWith('mount') ? html`<b>${tag}</b>` : tag}`)}</span>
+    `;
+    if (this.printed) return html`<div class="head">${content}</div>`;
+    return html`<button
+      data-at=${index}
+      aria-pressed=${index === this.selected}
+      tabindex=${index === this.selected ? 0 : -1}
+      @click=${() => this.choose(index)}
+      @keydown=${(event: KeyboardEvent) => this.onKey(event, index)}
+    >
+      ${content}
+    </button>`;
+  }
+
+  private square(card: SetUpCard, prints: number) {
+    if (prints === 0) return nothing;
+    const paint = inkHexes(card.ink.ink).overWhite;
+    return html`<span class="pull" style="background: ${paint}; color: ${card.ink.ink.overWhite[0] > 55 ? '#000' : '#fff'}"
+      ><span class="visually-hidden">${prints === 1 ? 'pull' : `${prints} pulls`}</span>${prints > 1 ? html`<span aria-hidden="true">${prints}</span>` : nothing}</span
+    >`;
+  }
+
+  private gaps(index: number, columns: number) {
+    const time = this.plan.times[index];
+    if (time === undefined) return nothing;
+    const before = this.plan.times[index - 1];
+    const newDay = (before === undefined || before.day < time.day) && this.plan.daysNeeded > 1;
+    const wait = time.waitMinutes >= 1 ? waitWords(this.plan, index) : null;
+    if (!newDay && wait === null) return nothing;
+    return html`<tr class="gap">
+      <th scope="row">
+        <span
+          >${newDay ? html`<span class="day" style="display: inline; padding: 0">Day ${time.day}</span>` : nothing}${newDay && wait !== null ? ': ' : nothing}${wait ?? nothing}</span
+        >
+      </th>
+      <td colspan=${columns}></td>
+    </tr>`;
+  }
+
+  override render() {
+    const { plan } = this;
+    const grid = sheetGrid(plan, this.printed ? MOST_COLUMNS_PRINTED : MOST_COLUMNS);
+    const merged = grid.columns.some(wide);
+    const starts = (at: number): boolean => at > 0 && entryAt(grid.columns, at - 1).recipe !== entryAt(grid.columns, at).recipe;
+    const size = Math.min(8, Math.max(5, 190 / grid.columns.length));
+    return html`<div class="scroller" role="region" aria-label="Set-up grid" tabindex=${this.printed ? nothing : 0}>
+      <table style="--number-size: ${size.toFixed(1)}pt; --head: ${Math.min(96, Math.max(68, 186 - 5.5 * grid.columns.length)).toFixed(0)}mm">
+        <caption class="visually-hidden">
+          Set-ups in time, and the sheets each is pulled on
+        </caption>
+        <thead>
+          <tr>
+            <th class="corner" rowspan="2" scope="col">
+              <span>${counted(plan.cards.length, 'set-up')}, ${minutesText(pressMinutes(plan))} at the press</span>
+            </th>
+            ${grid.spans.map(({ recipe, columns }, at) => {
+              const title = plan.recipes[recipe]?.title ?? '';
+              const narrow = !this.printed && columns < (merged ? 2 : LEAST_FOR_TITLE);
+              return html`<th class="recipe ${at > 0 ? 'starts' : ''}" colspan=${columns} scope="colgroup" title=${title}>
+                <b>${recipeLetter(recipe)}</b> ${narrow ? html`<span class="visually-hidden">${title}</span>` : title}
+              </th>`;
+            })}
+          </tr>
+          <tr>
+            ${grid.columns.map(
+              (column, at) => html`<th scope="col" class="${starts(at) ? 'starts' : ''} ${wide(column) ? 'wide' : ''}">
+                <span class="visually-hidden">sheet </span>${rangesText(column.sheets)}
+              </th>`,
+            )}
+          </tr>
+        </thead>
+        <tbody>
+          ${plan.cards.map(
+            (card, index) => html`${this.gaps(index, grid.columns.length)}
+              <tr class="${card.mount ? 'mount' : ''} ${this.done.has(index) ? 'done' : ''} ${!this.printed && index === this.selected ? 'chosen' : ''}" @click=${() => this.choose(index)}>
+                <th scope="row">${this.head(card, index)}</th>
+                ${entryAt(grid.pulls, index).map(
+                  (prints, at) => html`<td class="${starts(at) ? 'starts' : ''} ${wide(entryAt(grid.columns, at)) ? 'wide' : ''}">
+                    ${this.square(card, prints)}
+                  </td>`,
+                )}
+              </tr>`,
+          )}
+        </tbody>
+      </table>
+    </div>`;
+  }
+}
+
+function wide(column: SheetColumn): boolean {
+  return column.sheets.length > 1;
+}
+
+/** On paper there is little room: only what is out of the ordinary. */
+function printedHow(card: SetUpCard): string {
+  const parts = [card.ink.key];
+  if (card.dxMm !== 0 || card.dyMm !== 0 || card.turnDeg !== 0) parts.push(layShort(card));
+  if (card.strokes > 1) parts.push(counted(card.strokes, 'stroke'));
+  return parts.join(' · ');
+}
+
+/** Minutes from each day's first set-up to its last on the bed that works longest. */
+function pressMinutes(plan: PressPlan): number {
+  const byDay = new Map<number, number>();
+  for (const { day, endMinute } of plan.times) byDay.set(day, Math.max(byDay.get(day) ?? 0, endMinute));
+  return [...byDay.values()].reduce((sum, minutes) => sum + minutes, 0);
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'ps-set-up-grid': SetUpGrid;
+  }
+}

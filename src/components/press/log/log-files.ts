@@ -1,0 +1,63 @@
+import { recipeAsPulled, type SheetAsPulled } from '../../../engine/log/as-pulled.ts';
+import { readLog, writeLog } from '../../../engine/log/log-file.ts';
+import { mergeLogs } from '../../../engine/log/merge.ts';
+import { LOG_FORMAT, LOG_VERSION, type LogEvent, type VisitHead, type VisitLog } from '../../../engine/log/types.ts';
+import { MAX_DOCUMENT_CHARS } from '../../../engine/recipe/read.ts';
+import type { Recipe } from '../../../engine/recipe/types.ts';
+import { sentenceOf } from '../../../workers/client/client.ts';
+import type { AppStore } from '../../app-store.ts';
+import { chooseFiles, download, fileNameOf } from '../../ui/download.ts';
+import { counted } from '../../ui/words.ts';
+import type { LogKeeper } from './log-keeper.ts';
+import { eventWords } from './log-words.ts';
+
+/** PanZoom out the log, for another device at the same press or for safe keeping. */
+export function saveLog(head: VisitHead, events: readonly LogEvent[]): void {
+  download(fileNameOf(head.title, 'log.json'), writeLog(head, events), 'application/json');
+}
+
+/** Asks for log files of the same visit and keeps every event of theirs and ours. */
+export async function bringInLog(store: AppStore, log: LogKeeper): Promise<void> {
+  for (const file of await chooseFiles('.json,application/json', true)) {
+    try {
+      // A character is at least a byte, so a file within the limit may still be refused by the reader, never the reverse.
+      if (file.size > MAX_DOCUMENT_CHARS * 4) {
+        store.tell(`${file.name}: the file is far larger than a log; choose a log file that was saved here.`);
+        continue;
+      }
+      const read = readLog(await file.text(), file.name);
+      if (read.value === null || log.head === null) {
+        store.tellProblems(read.problems.slice(0, 1));
+        continue;
+      }
+      const own: VisitLog = { format: LOG_FORMAT, version: LOG_VERSION, head: log.head, events: [...log.events] };
+      const merged = mergeLogs(own, read.value, log.pairs);
+      const known = new Set(log.events.map((event) => event.id));
+      const fresh = merged.log.events.filter((event) => !known.has(event.id));
+      await log.bringIn(fresh);
+      const conflicts = merged.conflicts.length;
+      store.tell(
+        `${file.name}: ${fresh.length === 0 ? 'nothing new' : `${counted(fresh.length, 'entry', 'entries')} brought in`}${conflicts === 0 ? '' : `; ${counted(conflicts, 'contradiction')}, shown with the sheets`}.`,
+        'news',
+      );
+    } catch (error) {
+      store.tell(`${file.name}: ${sentenceOf(error)}`);
+    }
+  }
+}
+
+/** Keeps a sheet as it really is among the recipes, to print again what happened once. */
+export function keepSheet(store: AppStore, recipe: Recipe, sheet: SheetAsPulled): void {
+  const title = `${recipe.title}, sheet ${sheet.number} as pulled`;
+  const note = sheet.events
+    .filter((event) => event.kind === 'otherwise' || event.kind === 'lucky')
+    .map((event) => eventWords(event, recipe))
+    .join('. ');
+  try {
+    const kept = recipeAsPulled(recipe, sheet, { id: crypto.randomUUID(), title, note: note.slice(0, 4000), parent: recipe.id });
+    if (store.dispatch({ kind: 'keep-recipe', recipe: kept }))
+      store.tell(`${title} is in the Chest; make an edition of it there, or take it to another visit.`, 'news');
+  } catch (error) {
+    store.tell(sentenceOf(error));
+  }
+}

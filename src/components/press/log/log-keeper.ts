@@ -1,0 +1,122 @@
+import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import { entryAt } from '../../../engine/base/at.ts';
+import { recipesAsPulled, type SheetAsPulled, sheetsAsPulled } from '../../../engine/log/as-pulled.ts';
+import type { OrderPairs } from '../../../engine/log/turns.ts';
+import type { LogEvent, VisitHead } from '../../../engine/log/types.ts';
+import type { Recipe } from '../../../engine/recipe/types.ts';
+import { inkText } from '../../../engine/visit/registry.ts';
+import { sentenceOf } from '../../../workers/client/client.ts';
+import type { AppStore } from '../../app-store.ts';
+import { workerPairs } from '../plan/order-pairs.ts';
+
+type Body<T> = T extends LogEvent ? Omit<T, 'id' | 'atMs' | 'device'> : never;
+/** What happened, before it is stamped. */
+export type Happening = Body<LogEvent>;
+
+interface Message {
+  visit: string;
+  events: LogEvent[];
+}
+
+/** Of this tab: two tabs are two devices. */
+const device = crypto.randomUUID();
+
+/** Whether a recipe as pulled is the one that was shown before. */
+function sameInks(recipe: Recipe, before: Recipe | undefined): boolean {
+  if (before === undefined || before.id !== recipe.id || before.pulls !== recipe.pulls || before.inks.length !== recipe.inks.length)
+    return false;
+  return recipe.inks.every(
+    (ink, at) => ink === before.inks[at] || (ink.id === entryAt(before.inks, at).id && inkText(ink) === inkText(entryAt(before.inks, at))),
+  );
+}
+
+/**
+ * The log of the visit at the press. Each event is on the disk before it shows; other tabs of the
+ * same visit hear of it.
+ */
+export class LogKeeper implements ReactiveController {
+  private readonly host: ReactiveControllerHost;
+  private readonly store: () => AppStore;
+  private channel: BroadcastChannel | null = null;
+  private lastMs = 0;
+  head: VisitHead | null = null;
+  /** Which pulls must keep their order, as far as it is known. */
+  pairs: OrderPairs = () => null;
+  events: readonly LogEvent[] = [];
+  /** All sheets of the visit as they are. */
+  sheets: readonly SheetAsPulled[] = [];
+  /** The visit's recipes, with inks that were pulled instead of theirs. */
+  recipes: readonly Recipe[] = [];
+
+  constructor(host: ReactiveControllerHost, store: () => AppStore) {
+    this.host = host;
+    this.store = store;
+    host.addController(this);
+  }
+
+  hostConnected(): void {
+    this.channel = new BroadcastChannel('pullstack-log');
+    this.channel.addEventListener('message', ({ data }: MessageEvent<Message>) => {
+      if (data.visit === this.head?.id) this.take(data.events);
+    });
+  }
+
+  hostDisconnected(): void {
+    this.channel?.close();
+  }
+
+  /** Starts the log of another visit, or of none. */
+  begin(head: VisitHead | null, events: readonly LogEvent[] = []): void {
+    this.head = head;
+    this.pairs = head === null ? () => null : workerPairs(head, () => this.take([]));
+    this.events = [];
+    this.take(events);
+  }
+
+  /** Takes a log up where it was left. */
+  async resume(head: VisitHead): Promise<void> {
+    const events = (await this.store().saver.readEvents?.(head.id)) ?? [];
+    this.begin(head, events);
+  }
+
+  /** Logs what happened to one or more sheets; resolves when it is on the disk. */
+  add(happenings: readonly Happening[]): Promise<void> {
+    // Never two events at one time, and never back in time when the clock is set.
+    this.lastMs = Math.max(this.lastMs, ...this.events.map((event) => event.atMs), this.head?.begunMs ?? 0);
+    return this.bringIn(
+      happenings.map((happening): LogEvent => {
+        this.lastMs = Math.max(this.lastMs + 1, Date.now());
+        return { ...happening, id: crypto.randomUUID(), atMs: this.lastMs, device };
+      }),
+    );
+  }
+
+  /** Adds events as they are, as from another device. */
+  async bringIn(events: readonly LogEvent[]): Promise<void> {
+    const { head } = this;
+    if (head === null || events.length === 0) return;
+    const { saver, tell } = { saver: this.store().saver, tell: (sentence: string) => this.store().tell(sentence) };
+    try {
+      if (saver.addEvents === undefined) throw new Error('nothing is kept here');
+      await saver.addEvents(head, events);
+      this.channel?.postMessage({ visit: head.id, events: [...events] } satisfies Message);
+    } catch (error) {
+      // The work goes on all the same, but nobody shall trust a tick that will be lost.
+      tell(`The log could not be kept in this browser (${sentenceOf(error)}); print the pull sheet and tick on paper.`);
+    }
+    if (this.head?.id === head.id) this.take(events);
+  }
+
+  private take(events: readonly LogEvent[]): void {
+    const known = new Set(this.events.map((event) => event.id));
+    this.events = [...this.events, ...events.filter((event) => !known.has(event.id))];
+    this.sheets = this.head === null ? [] : sheetsAsPulled(this.head, this.events, this.pairs);
+    // A picture goes by its recipe, so one with a borrowed ink stays the object that it was.
+    const before = this.recipes;
+    this.recipes =
+      this.head === null
+        ? []
+        : recipesAsPulled(this.head, this.events).map((recipe, at) => (sameInks(recipe, before[at]) ? entryAt(before, at) : recipe));
+    this.host.requestUpdate();
+  }
+}

@@ -1,0 +1,280 @@
+import { html, LitElement, nothing } from 'lit';
+import { customElement, property, query, state } from 'lit/decorators.js';
+import { defined, entryAt } from '../../../engine/base/at.ts';
+import type { Ink } from '../../../engine/ink/types.ts';
+import type { SheetAsPulled } from '../../../engine/log/as-pulled.ts';
+import type { Deviation, LogEvent } from '../../../engine/log/types.ts';
+import { wetSheets } from '../../../engine/log/wet.ts';
+import { inkText } from '../../../engine/visit/registry.ts';
+import type { CardState, SetUpCard } from '../../../engine/visit/set-up-cards.ts';
+import '../../ui/print/ink-chip.ts';
+import { controls } from '../../ui/controls-style.ts';
+import { counted } from '../../ui/words.ts';
+import { waitWords } from '../plan/drying-words.ts';
+import { mixWords } from '../plan/mix-words.ts';
+import type { MadePlan } from '../plan/plan-run.ts';
+import './log-sheet.ts';
+import { capital, layWords, listed, recipeLetter, setUpTags, timeWords } from '../plan/plan-words.ts';
+import { offsetDiagram } from '../sheet/offset-diagram.ts';
+import { printImage } from '../sheet/print-image.ts';
+import type { StatePictures } from '../sheet/state-pictures.ts';
+import { KeepAwake } from './keep-awake.ts';
+import type { Happening, LogKeeper } from './log-keeper.ts';
+import { logPressStyle } from './log-press-style.ts';
+import type { LogSheet, SheetTalk } from './log-sheet.ts';
+import { printsOn, tickedAgain, tickedOff, tickedOn, ticksOf } from './log-ticks.ts';
+import { dryingWords, pullInWords, stillWetWords, stateWords } from './log-words.ts';
+import { nextSetUp, setUpsDone, tickKey } from './ticks.ts';
+
+/** How often the times until sheets are dry are looked at anew. */
+const LOOK_MS = 20_000;
+
+/** The next set-up, as large as the screen: nothing is needed at the press but it and its sheets. */
+@customElement('ps-log-press')
+export class LogPress extends LitElement {
+  static override styles = [controls, logPressStyle];
+
+  @property({ attribute: false }) made!: MadePlan;
+  @property({ attribute: false }) log!: LogKeeper;
+  @property({ attribute: false }) pictures!: StatePictures;
+  /** Changes when a picture has arrived or something was logged. */
+  @property({ type: Number }) drawn = 0;
+  @state() private open = false;
+  @state() private index = 0;
+  /** The sheet whose picture is shown, by number. */
+  @state() private shown: number | null = null;
+  @state() private talkOf: number | null = null;
+  @query('dialog') private dialog!: HTMLDialogElement;
+  @query('ps-log-sheet') private sheetDialog!: LogSheet;
+  private readonly awake = new KeepAwake(this);
+  private clock: ReturnType<typeof setInterval> | undefined;
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    clearInterval(this.clock);
+  }
+
+  /** Opens at the first set-up with something left to pull. */
+  show(): void {
+    this.index = nextSetUp(this.made.plan, this.ticks);
+    this.shown = null;
+    this.open = true;
+    if (this.awake.possible) void this.awake.set(true);
+    clearInterval(this.clock);
+    this.clock = setInterval(() => this.requestUpdate(), LOOK_MS);
+    void this.updateComplete.then(() => this.dialog.showModal());
+  }
+
+  private close(): void {
+    this.open = false;
+    clearInterval(this.clock);
+    void this.awake.set(false);
+  }
+
+  private get ticks(): Set<string> {
+    return ticksOf(this.made.plan, this.log.sheets);
+  }
+
+  private get card(): SetUpCard {
+    const { cards } = this.made.plan;
+    return entryAt(cards, Math.min(this.index, cards.length - 1));
+  }
+
+  private go(index: number): void {
+    this.index = index;
+    this.shown = null;
+    this.dialog.scrollTo({ top: 0 });
+  }
+
+  private async add(happenings: Happening[]): Promise<void> {
+    await this.log.add(happenings);
+    this.requestUpdate();
+  }
+
+  private tick(numbers: number[], on: boolean): void {
+    this.shown = numbers.at(-1) ?? this.shown;
+    const { sheets, recipes, events } = this.log;
+    void this.add(
+      on ? tickedAgain(this.card, numbers, sheets, recipes, events, Date.now()) : tickedOff(this.card, numbers, sheets, recipes),
+    );
+  }
+
+  private speak(sheet: number): void {
+    this.shown = sheet;
+    this.talkOf = sheet;
+    void this.updateComplete.then(() => this.sheetDialog.show());
+  }
+
+  /** What there is to say of the sheet that was asked for. */
+  private get talk(): SheetTalk | null {
+    const { sheets, recipes } = this.log;
+    const sheet = sheets.find((entry) => entry.number === this.talkOf);
+    if (sheet === undefined) return null;
+    const recipe = entryAt(recipes, sheet.recipe);
+    const left = printsOn(this.card, sheet.number).filter((at) => !sheet.done.includes(at));
+    const printed = left.length === 0 ? this.lastHere(sheet) : null;
+    const here = printed === null ? left : printed.pulls.map((id) => recipe.pulls.findIndex((pull) => pull.id === id));
+    const first = recipe.pulls[here[0] ?? -1];
+    const pull =
+      first === undefined
+        ? null
+        : {
+            words: listed(here.map((at) => pullInWords(entryAt(recipe.pulls, at), recipe))),
+            strokes: first.strokes,
+            printed: printed !== null,
+          };
+    return { sheet, recipe, pull, inks: this.otherInks };
+  }
+
+  /** What this set-up printed last on a sheet, as planned; null when another pull lies over it. */
+  private lastHere(sheet: SheetAsPulled): Extract<LogEvent, { kind: 'pulled' }> | null {
+    const last = sheet.events.findLast((event) => 'pulls' in event);
+    if (last?.kind !== 'pulled') return null;
+    const here = new Set(printsOn(this.card, sheet.number).map((at) => entryAt(entryAt(this.log.recipes, sheet.recipe).pulls, at).id));
+    return last.pulls.every((id) => here.has(id)) ? last : null;
+  }
+
+  private otherwise(how: Deviation, note: string): void {
+    const { sheets, recipes } = this.log;
+    const sheet = defined(sheets.find((entry) => entry.number === this.talkOf));
+    const happenings = tickedOn(this.card, [sheet.number], sheets, recipes, { how, note });
+    const printed = happenings.length === 0 ? this.lastHere(sheet) : null;
+    if (printed === null) void this.add(happenings);
+    else {
+      // What was ticked as planned and looks otherwise is said anew: nothing is ever changed in a log.
+      void this.add([
+        { kind: 'undone', sheet: sheet.number, event: printed.id },
+        { kind: 'otherwise', sheet: sheet.number, pulls: printed.pulls, how, note },
+      ]);
+    }
+  }
+
+  /** Every ink that the visit prints, beside the one in the screen: also those whose set-ups are done. */
+  private get otherInks(): Ink[] {
+    const inks = new Map<string, Ink>();
+    for (const recipe of this.log.head?.recipes ?? []) {
+      const printed = new Set(recipe.pulls.map((pull) => pull.ink));
+      for (const ink of recipe.inks) if (printed.has(ink.id)) inks.set(inkText(ink), ink);
+    }
+    inks.delete(inkText(this.card.ink.ink));
+    return [...inks.values()];
+  }
+
+  private renderSheet(number: number, ticks: ReadonlySet<string>) {
+    const sheet = this.log.sheets.find((entry) => entry.number === number);
+    if (sheet === undefined) return nothing;
+    const on = ticks.has(tickKey(this.card.number, number));
+    return html`<li>
+      <button
+        class="tick"
+        role="checkbox"
+        aria-checked=${on && !sheet.spoiled ? 'true' : 'false'}
+        aria-label="Sheet ${number} pulled"
+        ?disabled=${sheet.spoiled}
+        @click=${() => this.tick([number], !on)}
+      >
+        ${number}${sheet.spoiled ? ' spoiled' : html`<span class="mark" aria-hidden="true">${on ? '✓' : ''}</span>`}
+      </button>
+      <button class="more" aria-label="Otherwise, sheet ${number}" @click=${() => this.speak(number)}>Otherwise…</button>
+    </li>`;
+  }
+
+  private renderState(state: CardState, ticks: ReadonlySet<string>) {
+    const left = state.sheets.filter((sheet) => !ticks.has(tickKey(this.card.number, sheet)));
+    const words = `${recipeLetter(state.recipe)} ${this.made.plan.recipes[state.recipe]?.title ?? ''}`;
+    return html`<section aria-label=${words}>
+      <h3>${words}${state.prints.length > 1 ? html` <span class="soft">${state.prints.length} pulls each</span>` : nothing}</h3>
+      <ul class="sheets">
+        ${state.sheets.map((sheet) => this.renderSheet(sheet, ticks))}
+      </ul>
+      ${left.length > 1 ? html`<button class="all" @click=${() => this.tick(left, true)}>All ${left.length} pulled</button>` : nothing}
+    </section>`;
+  }
+
+  private renderPicture() {
+    const number = this.shown ?? this.card.sheets[0];
+    const sheet = this.log.sheets.find((entry) => entry.number === number);
+    const recipe = this.log.recipes[sheet?.recipe ?? -1];
+    if (sheet === undefined || recipe === undefined) return nothing;
+    const url = this.pictures.of(recipe, sheet.pulls);
+    return html`<figure>
+      ${printImage(url, `Sheet ${sheet.number} as it must look now`, recipe.paper.widthMm / recipe.paper.heightMm)}
+      <figcaption aria-live="polite">${stateWords(sheet, recipe)}</figcaption>
+    </figure>`;
+  }
+
+  /** By the real clock, not the planned one: which sheets must wait, and until when the others dry. */
+  private renderDrying(ticks: ReadonlySet<string>) {
+    const own = this.log.sheets.filter((sheet) => !sheet.spoiled && this.card.sheets.includes(sheet.number));
+    const now = Date.now();
+    const wet = wetSheets(own, this.log.recipes, now);
+    const ticked = (number: number): boolean => ticks.has(tickKey(this.card.number, number));
+    const words = [
+      stillWetWords(wet.filter(({ number, dryMs }) => !ticked(number) && dryMs > now)),
+      dryingWords(
+        wet.filter(({ number }) => ticked(number)),
+        now,
+      ),
+    ].filter((each) => each !== '');
+    return words.map((each) => html`<p class="wet">${each}</p>`);
+  }
+
+  private renderFace() {
+    const { plan, recipes } = this.made;
+    const { card } = this;
+    const index = card.number - 1;
+    const ticks = this.ticks;
+    const done = setUpsDone(plan, ticks);
+    const tags = setUpTags(plan, index);
+    const all = done.size === plan.cards.length;
+    const next = nextSetUp(plan, ticks);
+    const time = plan.times[index];
+    const mix = mixWords(card);
+    return html`<div class="face">
+      <header>
+        <h2>Set-up ${card.number} <span class="soft">of ${plan.cards.length}</span></h2>
+        <button ?disabled=${index === 0} @click=${() => this.go(index - 1)}>Back</button>
+        <button ?disabled=${index === plan.cards.length - 1} @click=${() => this.go(index + 1)}>Next</button>
+        <button @click=${() => this.dialog.close()}>Leave the press</button>
+      </header>
+      <div class="frame">
+        <p class="screen">${card.screen.key} ${card.screen.name}</p>
+        <p class="ink"><ps-ink-chip .ink=${card.ink.ink}></ps-ink-chip>${card.ink.key}</p>
+        <p class="strokes">${counted(card.strokes, 'stroke')}${tags.length === 0 ? '' : `, ${listed(tags)}`}</p>
+        <p class="lay-words">${capital(layWords(card))}</p>
+        ${mix === null ? nothing : html`<p>${mix}</p>`}
+        <p>Mesh ${card.screen.mesh.threadsPerCm}/cm, thread ${card.screen.mesh.threadUm} µm</p>
+        ${time === undefined ? nothing : html`<p>${timeWords(plan, time)}${time.waitMinutes >= 1 ? ` with a ${waitWords(plan, index, false)}` : ''}</p>`}
+        ${offsetDiagram(card, entryAt(recipes, card.states[0]?.recipe ?? 0).paper)}
+      </div>
+      ${this.renderPicture()}
+      <div class="take">
+        ${
+          all
+            ? html`<p class="done" role="status">All set-ups are done.</p>`
+            : done.has(index)
+              ? html`<p class="done" role="status">Set-up ${card.number} is done. <button class="main" @click=${() => this.go(next)}>To set-up ${next + 1}</button></p>`
+              : nothing
+        }
+        ${this.renderDrying(ticks)} ${card.states.map((state) => this.renderState(state, ticks))}
+      </div>
+    </div>`;
+  }
+
+  override render() {
+    return html`<dialog aria-label="At the press" @close=${this.close}>
+        ${this.open ? this.renderFace() : nothing}
+      </dialog>
+      <ps-log-sheet
+        .talk=${this.open ? this.talk : null}
+        @happened=${(event: CustomEvent<Happening[]>) => void this.add(event.detail)}
+        @otherwise=${(event: CustomEvent<{ how: Deviation; note: string }>) => this.otherwise(event.detail.how, event.detail.note)}
+      ></ps-log-sheet>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'ps-log-press': LogPress;
+  }
+}

@@ -1,0 +1,218 @@
+import { css, html, LitElement, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { repeat } from 'lit/directives/repeat.js';
+import { defined, entryAt } from '../../../engine/base/at.ts';
+import { rangesText } from '../../../engine/base/words.ts';
+import type { SheetAsPulled } from '../../../engine/log/as-pulled.ts';
+import { checkLog } from '../../../engine/log/check.ts';
+import { numberSheets } from '../../../engine/log/edition/edition-sheets.ts';
+import type { LogEvent } from '../../../engine/log/types.ts';
+import type { AppStore } from '../../app-store.ts';
+import { controls } from '../../ui/controls-style.ts';
+import { counted } from '../../ui/words.ts';
+import { recipeLetter } from '../plan/plan-words.ts';
+import { printImage } from '../sheet/print-image.ts';
+import type { StatePictures } from '../sheet/state-pictures.ts';
+import { keepSheet, bringInLog, saveLog } from './log-files.ts';
+import type { Happening, LogKeeper } from './log-keeper.ts';
+import { eventWords, sheetWords } from './log-words.ts';
+
+const CONFLICTS_TOLD = 3;
+/** Contradictions that end when the entry at which they were found is undone. */
+const MENDED_BY_UNDO: ReadonlySet<string> = new Set(['log.sheet', 'log.pull', 'log.ink', 'log.twice', 'log.spoiled', 'log.order']);
+
+/** Every sheet of a visit as it really is: number, picture, where it lies, what happened to it. */
+@customElement('ps-log-sheets')
+export class LogSheets extends LitElement {
+  static override styles = [
+    controls,
+    css`
+      .tools {
+        margin: 8px 0 22px;
+      }
+      .warn {
+        margin: 0 0 8px;
+        padding-left: 12px;
+        border-left: 3px solid var(--accent);
+        font-weight: 600;
+      }
+      .sheets {
+        display: grid;
+        grid-template-columns: repeat(auto-fill, minmax(190px, 1fr));
+        gap: 34px 28px;
+        margin: 0;
+        padding: 0;
+        list-style: none;
+      }
+      .sheets li {
+        display: grid;
+        gap: 6px;
+        align-content: start;
+        min-width: 0;
+        content-visibility: auto;
+        contain-intrinsic-size: auto 400px;
+      }
+      .print {
+        display: block;
+        width: 100%;
+        background: #fffdf9;
+        box-shadow: var(--shadow);
+      }
+      .bare {
+        margin-top: 26px;
+      }
+      .spoiled .print {
+        opacity: 0.35;
+      }
+      .head {
+        display: flex;
+        align-items: baseline;
+        justify-content: space-between;
+        margin-top: 4px;
+        font-weight: 650;
+        font-variant-numeric: tabular-nums;
+      }
+      .number {
+        font-size: 20px;
+      }
+      .title {
+        overflow-wrap: anywhere;
+      }
+      label {
+        display: grid;
+        grid-template-columns: auto minmax(0, 1fr);
+      }
+      label input {
+        width: 100%;
+      }
+      ol {
+        margin: 4px 0;
+        padding-left: 20px;
+      }
+      summary {
+        min-height: 32px;
+        padding: 5px 0;
+        cursor: pointer;
+      }
+      @media (max-width: 760px) {
+        .sheets {
+          grid-template-columns: repeat(2, minmax(0, 1fr));
+          gap: 28px 16px;
+        }
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) store!: AppStore;
+  @property({ attribute: false }) log!: LogKeeper;
+  @property({ attribute: false }) pictures!: StatePictures;
+  /** Changes when a picture has arrived or something was logged. */
+  @property({ type: Number }) drawn = 0;
+  /** Only sheets of these recipes; null shows all. */
+  @property({ attribute: false }) only: ReadonlySet<string> | null = null;
+
+  private async add(happenings: Happening[]): Promise<void> {
+    await this.log.add(happenings);
+    this.requestUpdate();
+  }
+
+  private undo(event: LogEvent): Promise<void> {
+    return this.add([{ kind: 'undone', sheet: event.sheet, event: event.id }]);
+  }
+
+  private renderConflicts() {
+    const { head, events } = this.log;
+    const conflicts = checkLog(defined(head), events, this.log.pairs);
+    const rest = conflicts.length - CONFLICTS_TOLD;
+    const found = new Map(events.map((event) => [`event ${event.id}`, event]));
+    return html`${conflicts.slice(0, CONFLICTS_TOLD).map((problem) => {
+      const event = found.get(problem.where ?? '');
+      const mend =
+        event !== undefined && MENDED_BY_UNDO.has(problem.code)
+          ? html` <button @click=${() => void this.undo(event)}>Undo the entry of sheet ${event.sheet}</button>`
+          : nothing;
+      return html`<p class="warn">${problem.message}${mend}</p>`;
+    })}
+    ${rest > 0 ? html`<p class="warn">And ${counted(rest, 'more contradiction')} in the log.</p>` : nothing}`;
+  }
+
+  /** What is to be pencilled on the sheets of editions, by sheet number. */
+  private get marks(): ReadonlyMap<number, string> {
+    const { head, sheets } = this.log;
+    const marks = new Map<number, string>();
+    for (const edition of this.store.project.editions ?? []) {
+      // While no visit was chosen, the numbers are those of the visit at the Press.
+      if (edition.visit === undefined ? this.store.room !== 'press' : edition.visit !== defined(head).id) continue;
+      const at = defined(head).recipes.findIndex((recipe) => recipe.id === edition.recipe);
+      const own = sheets.filter((sheet) => sheet.recipe === at);
+      for (const { number, mark } of numberSheets(edition, own, defined(head).recipes[at]?.pulls.length ?? 0))
+        if (mark !== null) marks.set(number, mark);
+    }
+    return marks;
+  }
+
+  private renderSheet(sheet: SheetAsPulled, mark: string | undefined) {
+    const recipe = entryAt(this.log.recipes, sheet.recipe);
+    const words = `Sheet ${sheet.number}`;
+    return html`<li class=${sheet.spoiled ? 'spoiled' : ''} aria-label=${words}>
+      ${printImage(this.pictures.of(recipe, sheet.pulls), `${words} as pulled`, recipe.paper.widthMm / recipe.paper.heightMm)}
+      <p class="head"><span class="number">${sheet.number}</span>${mark === undefined ? nothing : html`<span class="mark">${mark}</span>`}</p>
+      <p class="small title" title=${recipe.title}>${recipeLetter(sheet.recipe)} ${recipe.title}</p>
+      <p class="soft small">${sheetWords(sheet, recipe)}</p>
+      ${sheet.notes.map((note) => html`<p class="small">${note}</p>`)}
+      <label class="small"
+        >Lies in
+        <input
+          type="text"
+          maxlength="200"
+          aria-label="Where sheet ${sheet.number} lies"
+          placeholder="box or drawer"
+          .value=${sheet.box}
+          @change=${(event: Event) => void this.add([{ kind: 'placed', sheet: sheet.number, box: (event.target as HTMLInputElement).value.trim() }])}
+      /></label>
+      ${
+        sheet.pulls.length === 0
+          ? nothing
+          : html`<button aria-label="Keep sheet ${sheet.number} as a recipe" @click=${() => keepSheet(this.store, recipe, sheet)}>Keep as a recipe</button>`
+      }
+      ${
+        sheet.events.length === 0
+          ? nothing
+          : html`<details class="small">
+            <summary>What happened</summary>
+            <ol>
+              ${sheet.events.map((event) => html`<li style="display: list-item">${eventWords(event, recipe)} <button class="quiet" @click=${() => void this.undo(event)}>Undo</button></li>`)}
+            </ol>
+          </details>`
+      }
+    </li>`;
+  }
+
+  override render() {
+    const { head, events, sheets } = this.log;
+    if (head === null) return nothing;
+    const shown = sheets.filter((sheet) => this.only === null || this.only.has(entryAt(head.recipes, sheet.recipe).id));
+    const { marks } = this;
+    const bare = shown.filter((sheet) => sheet.events.length === 0).map((sheet) => sheet.number);
+    return html`<div class="row tools">
+        <button @click=${() => saveLog(head, events)}>Save the log as a file</button>
+        <button @click=${() => void bringInLog(this.store, this.log).then(() => this.requestUpdate())}>Bring in another device’s log…</button>
+        ${marks.size > 0 && this.store.room === 'press' ? html`<button @click=${() => this.store.go('chest')}>Numbers and documentation, in the Chest</button>` : nothing}
+      </div>
+      ${this.renderConflicts()}
+      <ul class="sheets" aria-label="Sheets as pulled">
+        ${repeat(
+          shown.filter((sheet) => sheet.events.length > 0),
+          (sheet) => sheet.number,
+          (sheet) => this.renderSheet(sheet, marks.get(sheet.number)),
+        )}
+      </ul>
+      ${bare.length === 0 ? nothing : html`<p class="soft bare">Still bare paper: ${bare.length === 1 ? 'sheet' : 'sheets'} ${rangesText(bare)}.</p>`}`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'ps-log-sheets': LogSheets;
+  }
+}

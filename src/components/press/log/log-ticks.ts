@@ -1,0 +1,96 @@
+import { entryAt } from '../../../engine/base/at.ts';
+import type { SheetAsPulled } from '../../../engine/log/as-pulled.ts';
+import type { Deviation, LogEvent } from '../../../engine/log/types.ts';
+import type { Recipe } from '../../../engine/recipe/types.ts';
+import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
+import type { PressPlan } from '../../../engine/visit/visit.ts';
+import type { Happening } from './log-keeper.ts';
+import { tickKey } from './ticks.ts';
+
+/** Positions of the recipe's pulls that a set-up prints on a sheet. */
+export function printsOn(card: SetUpCard, sheet: number): number[] {
+  return card.states.find((state) => state.sheets.includes(sheet))?.prints ?? [];
+}
+
+/** Keys of the sheets whose pulls are done, set-up by set-up; a spoiled sheet has nothing left to do. */
+export function ticksOf(plan: PressPlan, sheets: readonly SheetAsPulled[]): Set<string> {
+  const states = new Map(sheets.map((sheet) => [sheet.number, sheet]));
+  const ticks = new Set<string>();
+  for (const card of plan.cards) {
+    for (const { sheets: numbers, prints } of card.states) {
+      for (const number of numbers) {
+        const state = states.get(number);
+        if (state === undefined) continue;
+        if (state.spoiled || prints.every((at) => state.done.includes(at))) ticks.add(tickKey(card.number, number));
+      }
+    }
+  }
+  return ticks;
+}
+
+/** What to log when sheets are ticked in a set-up, pulled as planned or otherwise. */
+export function tickedOn(
+  card: SetUpCard,
+  numbers: readonly number[],
+  sheets: readonly SheetAsPulled[],
+  recipes: readonly Recipe[],
+  otherwise?: { how: Deviation; note: string },
+): Happening[] {
+  return numbers.flatMap((sheet): Happening[] => {
+    const state = sheets.find((entry) => entry.number === sheet);
+    if (state === undefined || state.spoiled) return [];
+    const left = printsOn(card, sheet).filter((at) => !state.done.includes(at));
+    const pulls = left.map((at) => entryAt(entryAt(recipes, state.recipe).pulls, at).id);
+    if (pulls.length === 0) return [];
+    return [otherwise === undefined ? { kind: 'pulled', sheet, pulls } : { kind: 'otherwise', sheet, pulls, ...otherwise }];
+  });
+}
+
+/** A tick that comes back within so long was taken back by a slip of the finger. */
+const SLIP_MS = 120_000;
+
+/**
+ * What to log when sheets are ticked. A tick that was taken back a moment ago counts again as it
+ * was: logged anew it would lie over what was pulled since, and the sheet be otherwise than it is.
+ * @param events of the whole visit
+ */
+export function tickedAgain(
+  card: SetUpCard,
+  numbers: readonly number[],
+  sheets: readonly SheetAsPulled[],
+  recipes: readonly Recipe[],
+  events: readonly LogEvent[],
+  nowMs: number,
+): Happening[] {
+  return tickedOn(card, numbers, sheets, recipes).flatMap((happening): Happening[] => {
+    if (happening.kind !== 'pulled') return [happening];
+    const undoings = slipsOf(happening, events, nowMs);
+    return undoings.length === 0 ? [happening] : undoings.map((event) => ({ kind: 'undone', sheet: happening.sheet, event }));
+  });
+}
+
+/** Ids of what took the same pull back just now; none when it was taken back longer ago or never logged. */
+function slipsOf({ sheet, pulls }: { sheet: number; pulls: readonly string[] }, events: readonly LogEvent[], nowMs: number): string[] {
+  const own = events.filter((event) => event.sheet === sheet);
+  const takenBack = new Set(own.flatMap((event) => (event.kind === 'undone' ? [event.event] : [])));
+  const before = own.filter((event) => event.kind === 'pulled' && event.pulls.join() === pulls.join()).sort((a, b) => b.atMs - a.atMs)[0];
+  const undoings = own.filter((event) => event.kind === 'undone' && event.event === before?.id && !takenBack.has(event.id));
+  return undoings.every((event) => nowMs - event.atMs <= SLIP_MS) ? undoings.map((event) => event.id) : [];
+}
+
+/** What to log when ticks of a set-up are taken back. */
+export function tickedOff(
+  card: SetUpCard,
+  numbers: readonly number[],
+  sheets: readonly SheetAsPulled[],
+  recipes: readonly Recipe[],
+): Happening[] {
+  return numbers.flatMap((sheet): Happening[] => {
+    const state = sheets.find((entry) => entry.number === sheet);
+    if (state === undefined) return [];
+    const pulls = new Set(printsOn(card, sheet).map((at) => entryAt(entryAt(recipes, state.recipe).pulls, at).id));
+    return state.events
+      .filter((event) => 'pulls' in event && event.pulls.some((pull) => pulls.has(pull)))
+      .map((event) => ({ kind: 'undone', sheet, event: event.id }));
+  });
+}

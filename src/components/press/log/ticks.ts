@@ -1,0 +1,39 @@
+import { defined } from '../../../engine/base/at.ts';
+import type { PressPlan } from '../../../engine/visit/visit.ts';
+
+/** Names a sheet in a set-up among the ticks. */
+export function tickKey(setUp: number, sheet: number): string {
+  return `${setUp}:${sheet}`;
+}
+
+/** More sheets than this are ticked by tens: nobody ticks each of five hundred with wet hands. */
+const MOST_SINGLE = 40;
+const TEN = 10;
+
+/** Sheets that share a check box: each its own, or, with many, runs of numbers of ten at most. */
+export function tickGroups(sheets: readonly number[]): number[][] {
+  if (sheets.length <= MOST_SINGLE) return sheets.map((sheet) => [sheet]);
+  const groups: number[][] = [];
+  for (const sheet of sheets) {
+    const last = groups.at(-1);
+    if (last !== undefined && last.length < TEN && defined(last.at(-1)) + 1 === sheet) last.push(sheet);
+    else groups.push([sheet]);
+  }
+  return groups;
+}
+
+/** Indices of the set-ups of which every sheet is ticked. */
+export function setUpsDone(plan: PressPlan, ticked: ReadonlySet<string>): ReadonlySet<number> {
+  const done = new Set<number>();
+  for (const [at, card] of plan.cards.entries()) {
+    if (ticked.size > 0 && card.sheets.every((sheet) => ticked.has(tickKey(card.number, sheet)))) done.add(at);
+  }
+  return done;
+}
+
+/** The first set-up with something left to pull; the last when all is done. */
+export function nextSetUp(plan: PressPlan, ticked: ReadonlySet<string>): number {
+  const done = setUpsDone(plan, ticked);
+  const left = plan.cards.findIndex((_, at) => !done.has(at));
+  return left < 0 ? Math.max(0, plan.cards.length - 1) : left;
+}

@@ -1,0 +1,246 @@
+import { css, html, LitElement, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { entryAt } from '../../../engine/base/at.ts';
+import { minutesText } from '../../../engine/base/words.ts';
+import type { DayPart, PartKind } from '../../../engine/pullorder/types.ts';
+import type { PressPlan } from '../../../engine/visit/visit.ts';
+import { controls } from '../../ui/controls-style.ts';
+import { inkHexes } from '../../ui/print/ink-chip.ts';
+import { waitWords } from './drying-words.ts';
+import { wallClock } from './plan-words.ts';
+
+const KIND_WORDS: Record<PartKind, string> = {
+  mix: 'mix',
+  mount: 'mount and register',
+  register: 'move the lays',
+  print: 'pull',
+  wait: 'wait',
+  wash: 'wash up',
+};
+/** A number fits into a bar from this share of the day on. */
+const LEAST_FOR_NUMBER = 0.022;
+
+/**
+ * The visit by the clock: a bar a day and bed, with what is done when.
+ * @fires set-up-select CustomEvent<number>: index of the set-up
+ */
+@customElement('ps-day-bars')
+export class DayBars extends LitElement {
+  static override styles = [
+    controls,
+    css`
+      :host {
+        display: block;
+      }
+      .day {
+        display: grid;
+        grid-template-columns: 4.6em minmax(0, 1fr);
+        align-items: start;
+        gap: 0 14px;
+      }
+      .beds {
+        grid-template-columns: 6.6em minmax(0, 1fr);
+      }
+      .day + .day {
+        margin-top: 10px;
+      }
+      .name {
+        font-weight: 600;
+        line-height: 34px;
+        white-space: nowrap;
+      }
+      .beyond .name {
+        color: var(--accent);
+      }
+      .bar {
+        position: relative;
+        height: 34px;
+        border-bottom: 1px solid var(--line);
+      }
+      .part {
+        position: absolute;
+        box-sizing: border-box;
+        min-height: 0;
+        padding: 0;
+        border: 0;
+        border-radius: 0;
+        overflow: hidden;
+        font-size: 12px;
+        line-height: 1;
+        font-variant-numeric: tabular-nums;
+      }
+      .print {
+        inset-block: 4px 0;
+        border-left: 1px solid var(--wall);
+        /* Black ink shows in the dark too. */
+        box-shadow: inset 0 0 0 1px color-mix(in srgb, var(--ink-soft) 45%, transparent);
+      }
+      .chosen {
+        outline: 2px solid var(--ink);
+        outline-offset: 1px;
+        z-index: 1;
+      }
+      .mount,
+      .register {
+        bottom: 0;
+        height: 15px;
+        background: var(--ink-soft);
+      }
+      .mix,
+      .wash {
+        bottom: 0;
+        height: 8px;
+        background: var(--ink-soft);
+        opacity: 0.55;
+      }
+      .wait {
+        bottom: 0;
+        height: 15px;
+        background: repeating-linear-gradient(135deg, transparent 0 3px, var(--ink-soft) 3px 4px);
+      }
+      .lunch {
+        inset-block: 4px 0;
+        background: var(--table);
+        z-index: 1;
+        color: var(--ink-soft);
+        text-align: center;
+        line-height: 30px;
+      }
+      .hours {
+        position: relative;
+        grid-column: 2;
+        height: 18px;
+        font-size: 12px;
+        color: var(--ink-soft);
+        font-variant-numeric: tabular-nums;
+      }
+      .hours span {
+        position: absolute;
+        transform: translateX(-50%);
+      }
+      .hours span:first-child {
+        transform: none;
+      }
+      .key {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 4px 18px;
+        margin: 14px 0 0;
+        padding: 0;
+        list-style: none;
+        font-size: 13px;
+        color: var(--ink-soft);
+      }
+      .key i {
+        position: relative;
+        display: inline-block;
+        width: 18px;
+        margin-right: 7px;
+        vertical-align: baseline;
+      }
+      .key .print {
+        height: 15px;
+        background: var(--accent);
+      }
+      @media (max-width: 760px) {
+        .day,
+        .beds {
+          grid-template-columns: minmax(0, 1fr);
+        }
+        .hours {
+          grid-column: 1;
+        }
+        .name {
+          line-height: 1.6;
+        }
+        .hours .odd {
+          display: none;
+        }
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) plan!: PressPlan;
+  @property({ type: Number }) selected = 0;
+
+  private stretch(part: DayPart, length: number) {
+    const { plan } = this;
+    const card = entryAt(plan.cards, part.setUp);
+    const minutes = part.toMinute - part.fromMinute;
+    const place = `left: ${((100 * part.fromMinute) / length).toFixed(3)}%; width: ${((100 * minutes) / length).toFixed(3)}%`;
+    const when = `${wallClock(plan, part.fromMinute)} to ${wallClock(plan, part.toMinute)}`;
+    const what = part.kind === 'wait' ? waitWords(plan, part.setUp) : `${KIND_WORDS[part.kind]}, ${minutesText(minutes)}`;
+    const title = `${when}: set-up ${card.number}, ${card.screen.key} ${card.screen.name} in ${card.ink.key}: ${what}`;
+    if (part.kind !== 'print') return html`<span class="part ${part.kind}" style=${place} title=${title}></span>`;
+    const light = card.ink.ink.overWhite[0] > 55;
+    return html`<button
+      class="part print ${part.setUp === this.selected ? 'chosen' : ''}"
+      style="${place}; background: ${inkHexes(card.ink.ink).overWhite}; color: ${light ? '#000' : '#fff'}"
+      title=${title}
+      aria-label=${title}
+      tabindex="-1"
+      @click=${() => this.dispatchEvent(new CustomEvent<number>('set-up-select', { detail: part.setUp }))}
+    >
+      ${minutes / length >= LEAST_FOR_NUMBER ? card.number : nothing}
+    </button>`;
+  }
+
+  private day(day: number, bed: number, beds: number, length: number) {
+    const { plan } = this;
+    const { lunch, startMinute } = plan.clock;
+    const parts = plan.parts.filter((part) => part.day === day && part.bed === bed);
+    const waits = parts.filter((part) => part.kind === 'wait').reduce((sum, part) => sum + part.toMinute - part.fromMinute, 0);
+    const printed = parts.filter((part) => part.kind === 'print');
+    const beyond = plan.times.some((time) => time.day === day && !time.fits);
+    const numbers = [...new Set(printed.map((part) => part.setUp + 1))];
+    const summary = `Day ${day}${beds > 1 ? `, bed ${bed + 1}` : ''}: set-ups ${numbers.join(', ') || 'none'}${waits >= 1 ? `, ${minutesText(waits)} waiting` : ''}`;
+    const firstHour = Math.ceil(startMinute / 60) * 60 - startMinute;
+    const hours = Array.from({ length: Math.max(0, Math.floor((length - firstHour) / 60) + 1) }, (_, i) => firstHour + 60 * i);
+    return html`<div class="day ${beyond ? 'beyond' : ''} ${beds > 1 ? 'beds' : ''}" role="group" aria-label=${summary}>
+      <span class="name">Day ${day}${beds > 1 ? `, bed ${bed + 1}` : ''}</span>
+      <div class="bar">
+        ${parts.map((part) => this.stretch(part, length))}
+        ${
+          lunch === null
+            ? nothing
+            : html`<span
+              class="part lunch"
+              title="Lunch, ${wallClock(plan, lunch.fromMinute)} to ${wallClock(plan, lunch.fromMinute + lunch.minutes)}"
+              style="left: ${(100 * lunch.fromMinute) / length}%; width: ${(100 * lunch.minutes) / length}%"
+            ></span>`
+        }
+      </div>
+      ${
+        bed < beds - 1
+          ? nothing
+          : html`<div class="hours" aria-hidden="true">
+            ${hours.map((at, i) => html`<span class=${i % 2 === 1 ? 'odd' : ''} style="left: ${(100 * at) / length}%">${wallClock(plan, at)}</span>`)}
+          </div>`
+      }
+    </div>`;
+  }
+
+  override render() {
+    const { plan } = this;
+    const closes = plan.clock.workMinutes + (plan.clock.lunch?.minutes ?? 0);
+    const length = plan.parts.reduce((most, part) => Math.max(most, part.toMinute), closes);
+    const beds = plan.parts.reduce((most, part) => Math.max(most, part.bed + 1), 1);
+    // What is left of a visit begins on the day on which it is.
+    const first = plan.parts.reduce((least, part) => Math.min(least, part.day), plan.daysNeeded);
+    const days = Array.from({ length: plan.daysNeeded - first + 1 }, (_, d) => first + d);
+    return html`${days.map((day) => Array.from({ length: beds }, (_, bed) => this.day(day, bed, beds, length)))}
+      <ul class="key" aria-label="What the bars mean">
+        <li><i class="print"></i>pull, in the ink's colour</li>
+        <li><i class="mount"></i>mount or move the lays</li>
+        <li><i class="wash"></i>mix or wash up</li>
+        <li><i class="wait"></i>wait</li>
+        ${plan.clock.lunch === null ? nothing : html`<li><i class="lunch" style="height: 15px"></i>lunch</li>`}
+      </ul>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'ps-day-bars': DayBars;
+  }
+}

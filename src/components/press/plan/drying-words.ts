@@ -1,0 +1,38 @@
+import { entryAt } from '../../../engine/base/at.ts';
+import { minutesText } from '../../../engine/base/words.ts';
+import type { PressPlan } from '../../../engine/visit/visit.ts';
+import { listed, wallClock } from './plan-words.ts';
+
+type Timed = Pick<PressPlan, 'cards' | 'times' | 'clock'>;
+
+/** What a set-up waits for: 'Rust and Kelp dry', 'Rust dries, then racks'. */
+function reason({ waitFor, waitMinutes, rackWaitMinutes }: PressPlan['times'][number]): string {
+  const parts: string[] = [];
+  if (waitFor.length > 0) parts.push(`${listed(waitFor)} ${waitFor.length === 1 ? 'dries' : 'dry'}`);
+  if (rackWaitMinutes >= 1) parts.push('the racks are full');
+  if (parts.length === 0 && waitMinutes >= 1) parts.push('sheets are on the other bed');
+  return parts.join(', and ');
+}
+
+/** 'wait 25 min: Rust dries' before a set-up, with the bed where there are several and it is not said beside. */
+export function waitWords(plan: Pick<PressPlan, 'times'>, index: number, withBed = true): string {
+  const time = entryAt(plan.times, index);
+  const bed = withBed && plan.times.some((other) => other.bed > 0) ? ` on bed ${time.bed + 1}` : '';
+  return `wait ${minutesText(time.waitMinutes)}${bed}: ${reason(time)}`;
+}
+
+/** Until when what was just printed dries: to print on it, and to stack it. */
+export function dryWords(plan: Timed, index: number): string {
+  const card = entryAt(plan.cards, index);
+  const time = entryAt(plan.times, index);
+  if (card.ink.ink.dryMinutes === 0) return `${card.ink.key} needs no drying before the next film over it.`;
+  const { dryMinute, stackMinute } = time;
+  return `${card.ink.key} dries ${minutesText(card.ink.ink.dryMinutes)}: print over the last sheet from ${moment(plan, dryMinute)}, stack from ${moment(plan, stackMinute)}.`;
+}
+
+/** '14:35'; when the day is over by then, 'the next morning'. */
+function moment(plan: Timed, minute: number): string {
+  const closes = plan.clock.workMinutes + (plan.clock.lunch?.minutes ?? 0);
+  if (minute > 24 * 60) return `${Math.floor(minute / (24 * 60)) === 1 ? 'the next day' : 'days later'}, ${wallClock(plan, minute)}`;
+  return minute > closes ? 'the next morning' : wallClock(plan, minute);
+}

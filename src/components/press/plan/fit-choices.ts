@@ -1,0 +1,162 @@
+import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { FitChoice } from '../../../engine/visit/what-to-drop.ts';
+import { controls } from '../../ui/controls-style.ts';
+import { JobRun } from '../../ui/job-run.ts';
+import { fitWords, fitWorth, stepWords, stepWorth } from './fit-words.ts';
+import type { MadePlan } from './plan-run.ts';
+import { capital } from './plan-words.ts';
+
+/**
+ * What would make a visit fit that does not; nothing for one that does.
+ * @fires fit CustomEvent<FitChoice>: the one to take
+ */
+@customElement('ps-fit-choices')
+export class FitChoices extends LitElement {
+  static override styles = [
+    controls,
+    css`
+      :host {
+        display: block;
+      }
+      h3 {
+        margin-top: 18px;
+      }
+      ul {
+        margin: 6px 0 0;
+        padding: 0;
+        list-style: none;
+      }
+      li {
+        display: flex;
+        flex-wrap: wrap;
+        align-items: center;
+        justify-content: space-between;
+        gap: 4px 20px;
+        padding: 8px 0;
+        border-bottom: 1px solid var(--line);
+      }
+      li > div {
+        flex: 1 1 260px;
+      }
+      ol {
+        margin: 0;
+        padding: 0;
+        list-style: none;
+      }
+      ol li {
+        display: block;
+        padding: 0 0 6px;
+        border: 0;
+      }
+      .worth {
+        display: block;
+      }
+      progress {
+        accent-color: var(--accent);
+      }
+      summary {
+        margin-top: 12px;
+        cursor: pointer;
+        font-weight: 600;
+      }
+      .looking {
+        display: flex;
+        flex-wrap: wrap;
+        align-items: center;
+        gap: 8px 12px;
+      }
+      p {
+        margin-top: 8px;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) made!: MadePlan;
+  @state() private stopped = false;
+  private readonly run = new JobRun<FitChoice[]>(this, 'plan');
+
+  private get late(): boolean {
+    return !('rest' in this.made.input) && this.made.plan.done && this.made.plan.times.some((time) => !time.fits);
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (!changed.has('made')) return;
+    if (this.late) this.look();
+    else this.run.clear();
+  }
+
+  private look(): void {
+    const { input, plan } = this.made;
+    this.stopped = false;
+    void this.run.start(({ engine }, job, tell) => engine.whatToDrop(job, input, plan, tell));
+  }
+
+  private stop(): void {
+    this.run.clear();
+    this.stopped = true;
+  }
+
+  private choice(choice: FitChoice) {
+    const words = fitWords(choice, this.made);
+    return html`<li>
+      <div>
+        ${
+          choice.steps.length === 1
+            ? html`<b>${words}</b>`
+            : html`<ol>
+              ${choice.steps.map((step) => {
+                const worth = stepWorth(step);
+                return html`<li><b>${stepWords(step, this.made)}</b>${worth === '' ? nothing : html`<br /><span class="soft small">${worth}</span>`}</li>`;
+              })}
+            </ol>`
+        }
+        <span class="soft small worth">${capital(fitWorth(choice))}</span>
+      </div>
+      <button aria-label="${words}: do it" @click=${() => this.dispatchEvent(new CustomEvent<FitChoice>('fit', { detail: choice }))}>Do it</button>
+    </li>`;
+  }
+
+  override render() {
+    if (!this.late) return nothing;
+    if (this.stopped)
+      return html`<p class="soft">The search for what to leave out was stopped. <button @click=${() => this.look()}>Look again</button></p>`;
+    const { found, refusal, progress } = this.run;
+    if (refusal !== '') return html`<p class="soft">${refusal}</p>`;
+    if (found === null) {
+      return html`<p class="soft looking" role="status">
+        <progress aria-label="Looking for what to leave out" .value=${progress}></progress> Looking for what to leave out…
+        <button @click=${() => this.stop()}>Stop</button>
+      </p>`;
+    }
+    if (found.length === 0) {
+      return html`<p class="soft">Nothing was found that saves time: print fewer recipes.</p>`;
+    }
+    const fitting = found.filter(({ fits }) => fits);
+    const helping = found.filter(({ fits }) => !fits);
+    return html`${
+      fitting.length === 0
+        ? nothing
+        : html`<h3>What makes it fit</h3>
+          <ul>
+            ${fitting.map((choice) => this.choice(choice))}
+          </ul>`
+    }
+    ${
+      helping.length === 0
+        ? nothing
+        : html`<details ?open=${fitting.length === 0}>
+          <summary>${fitting.length === 0 ? 'What would help' : 'What helps, but not enough by itself'}</summary>
+          <ul>
+            ${helping.map((choice) => this.choice(choice))}
+          </ul>
+        </details>`
+    }`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'ps-fit-choices': FitChoices;
+  }
+}

@@ -1,0 +1,31 @@
+import { html } from 'lit';
+import { CAUTIONS, CAUTIONS_DEFER } from '../cautions.ts';
+import type { MadePlan } from './plan-run.ts';
+import { inkTable, paperTable, screenTable, stockTable } from './supplies.ts';
+import { GRAMS_NOTE, OVERS_NOTE } from './supply-figures.ts';
+
+/** Ink, paper and screens that the visit takes, and what to mind before it starts. */
+export function haveReady(made: MadePlan) {
+  return html`<section class="supply">
+      <div>
+        <h2>Ink</h2>
+        <div class="scroll">${inkTable(made.plan)}</div>
+        <div class="scroll">${stockTable(made.plan)}</div>
+        <p class="soft small">${GRAMS_NOTE}</p>
+        <h2 class="next">Paper</h2>
+        <div class="scroll">${paperTable(made)}</div>
+        <p class="soft small">${OVERS_NOTE}</p>
+      </div>
+      <div>
+        <h2>Screens</h2>
+        <div class="scroll">${screenTable(made)}</div>
+      </div>
+    </section>
+    <section class="safe">
+      <h2>Before you start</h2>
+      <ul>
+        ${CAUTIONS.map((caution) => html`<li>${caution}</li>`)}
+      </ul>
+      <p><b>${CAUTIONS_DEFER}</b></p>
+    </section>`;
+}

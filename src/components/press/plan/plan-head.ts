@@ -1,0 +1,37 @@
+import { html, nothing } from 'lit';
+import type { Problem } from '../../../engine/base/error.ts';
+import type { RestPlan } from '../../../engine/log/rest.ts';
+import { counted } from '../../ui/words.ts';
+import { beginWords, boundWords, endWords, freeSwapWords, needsWords, planHeadline } from './plan-words.ts';
+
+/** Further warnings fold away. */
+const PROBLEMS_TOLD = 2;
+
+function problemList(problems: readonly Problem[]) {
+  const told = problems.slice(0, PROBLEMS_TOLD);
+  const rest = problems.slice(PROBLEMS_TOLD);
+  return html`${told.map((problem) => html`<p class="warn">${problem.message}</p>`)}
+  ${
+    rest.length === 0
+      ? nothing
+      : html`<details>
+        <summary>${counted(rest.length, 'more such warning')}</summary>
+        ${rest.map((problem) => html`<p>${problem.message}</p>`)}
+      </details>`
+  }`;
+}
+
+/**
+ * What a pull order costs, how near that is to the fewest there can be, and what stands in its way.
+ * @param running whether a better order is still looked for: what may yet change is not told
+ * @param stopped whether the search was ended by hand
+ */
+export function planHead(plan: RestPlan, { running, stopped }: { running: boolean; stopped: boolean }) {
+  return html`<h2 id="order">Pull order</h2>
+    <p class="headline" role="status">${planHeadline(plan)}</p>
+    <p>${boundWords(plan)}</p>
+    ${running ? nothing : [beginWords(plan), endWords(plan)].map((words) => (words === '' ? nothing : html`<p>${words}</p>`))}
+    <p>${running ? html`<span class="soft">Looking for a better order…</span>` : `${freeSwapWords(plan)} ${needsWords(plan)}`}</p>
+    ${stopped && !running ? html`<p class="soft">The search was stopped: a longer one may find a shorter order.</p>` : nothing}
+    ${running ? nothing : problemList(plan.problems)}`;
+}

@@ -1,0 +1,128 @@
+import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import type { RestInput } from '../../../engine/log/rest.ts';
+import type { Recipe } from '../../../engine/recipe/types.ts';
+import type { PressPlan, VisitInput } from '../../../engine/visit/visit.ts';
+import { desk, newJob, onMessage, sentenceOf } from '../../../workers/client/client.ts';
+
+/** Work allowed for an order, ms; on eight recipes of twelve pulls more than that found nothing better. */
+const BUDGET_MS = 4000;
+/** The planner ends by then on the clock, ms; half a budget of it looks for what free swaps save. */
+const LIMIT_MS = 2.5 * BUDGET_MS;
+/** A large grid takes longer to draw than a step takes to think. */
+const SHOW_EVERY_MS = 300;
+
+/** A plan and what it was made from. */
+export interface MadePlan {
+  plan: PressPlan;
+  input: VisitInput | RestInput;
+  /** By the index that cards and sheets use. */
+  recipes: Recipe[];
+}
+
+/** Starts and stops the search for a pull order, and keeps the best that was found. */
+export class PlanRun implements ReactiveController {
+  private readonly host: ReactiveControllerHost;
+  private readonly tell: (sentence: string) => void;
+  private job: string | null = null;
+  private timer: ReturnType<typeof setTimeout> | null = null;
+  private next: MadePlan | null = null;
+  private startedMs = 0;
+  private ticking: ReturnType<typeof setInterval> | null = null;
+  made: MadePlan | null = null;
+  /** True when the search for the order that is shown was ended by hand. */
+  stopped = false;
+
+  constructor(host: ReactiveControllerHost, tell: (sentence: string) => void) {
+    this.host = host;
+    this.tell = tell;
+    host.addController(this);
+  }
+
+  hostDisconnected(): void {
+    this.stop();
+  }
+
+  get running(): boolean {
+    return this.job !== null;
+  }
+
+  /** Seconds that the search has taken so far, and takes at most. */
+  get seconds(): { gone: number; most: number } {
+    return { gone: Math.round((performance.now() - this.startedMs) / 1000), most: LIMIT_MS / 1000 };
+  }
+
+  /** Shows a plan that was made before; null shows none. */
+  put(made: MadePlan | null): void {
+    this.stop();
+    this.stopped = false;
+    this.made = made;
+    this.host.requestUpdate();
+  }
+
+  /** Plans anew, or what is left of a visit; a search that still runs is stopped. */
+  async start(input: VisitInput | RestInput): Promise<void> {
+    this.stop();
+    const job = newJob();
+    this.job = job;
+    this.stopped = false;
+    this.startedMs = performance.now();
+    this.ticking = setInterval(() => this.host.requestUpdate(), 1000);
+    this.host.requestUpdate();
+    const recipes = 'rest' in input ? [...input.rest.recipes] : input.runs.filter((run) => run.sheets > 0).map((run) => run.recipe);
+    try {
+      const plan = await desk('plan').engine.plan(
+        job,
+        input,
+        BUDGET_MS,
+        onMessage((best: PressPlan) => {
+          if (this.job === job) this.offer({ plan: best, input, recipes });
+        }),
+      );
+      if (this.job === job) this.show({ plan, input, recipes });
+    } catch (error) {
+      if (this.job === job) this.tell(sentenceOf(error));
+    } finally {
+      if (this.job === job) this.end();
+      this.host.requestUpdate();
+    }
+  }
+
+  /** Ends the search; the best order so far stays. */
+  stop(): void {
+    if (this.job === null) return;
+    void desk('plan').engine.cancel(this.job);
+    this.end();
+    this.stopped = true;
+    if (this.next !== null) this.show(this.next);
+    this.host.requestUpdate();
+  }
+
+  private end(): void {
+    this.job = null;
+    if (this.ticking !== null) clearInterval(this.ticking);
+    this.ticking = null;
+  }
+
+  private offer(made: MadePlan): void {
+    if (this.made !== null && this.made.input === made.input && gist(this.made.plan) === gist(made.plan)) return;
+    this.next = made;
+    if (this.made?.input !== made.input) this.show(made);
+    this.timer ??= setTimeout(() => {
+      if (this.next !== null) this.show(this.next);
+    }, SHOW_EVERY_MS);
+  }
+
+  private show(made: MadePlan): void {
+    if (this.timer !== null) clearTimeout(this.timer);
+    this.timer = null;
+    this.next = null;
+    this.made = made;
+    this.host.requestUpdate();
+  }
+}
+
+/** What a reader of the plan would see change. */
+function gist(plan: PressPlan): string {
+  const { cards, mounts, inkChanges, registerMoves, bound, savedSetUps, done } = plan;
+  return [cards.length, mounts, inkChanges, registerMoves, bound.setUps, bound.mounts, savedSetUps, done].join();
+}

@@ -1,0 +1,153 @@
+import { css, html, LitElement } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { PressSettings } from '../../../engine/project/types.ts';
+import { wholeFigures } from '../../../engine/visit/visit-figures.ts';
+import '../../ui/number-field.ts';
+import { controls } from '../../ui/controls-style.ts';
+
+interface Figure {
+  key: keyof PressSettings;
+  label: string;
+  unit: string;
+  min: number;
+  max: number;
+  step: number;
+  /** Shown value of a stored one: shares are shown in per cent. */
+  scale?: number;
+}
+
+const FIGURES: readonly Figure[] = [
+  { key: 'pullsPerHour', label: 'Pulls per hour', unit: '/h', min: 1, max: 600, step: 1 },
+  { key: 'mountMinutes', label: 'Mount and register a screen', unit: 'min', min: 0, max: 240, step: 1 },
+  { key: 'washUpMinutes', label: 'Wash up an ink', unit: 'min', min: 0, max: 240, step: 1 },
+  { key: 'mixMinutes', label: 'Mix a new ink', unit: 'min', min: 0, max: 240, step: 1 },
+  { key: 'registerMinutes', label: 'Move the lays', unit: 'min', min: 0, max: 240, step: 1 },
+  { key: 'days', label: 'Days of the visit', unit: 'days', min: 1, max: 60, step: 1 },
+  { key: 'hoursPerDay', label: 'Press work a day', unit: 'h', min: 0.5, max: 24, step: 0.5 },
+  { key: 'lunchMinutes', label: 'Lunch', unit: 'min', min: 0, max: 240, step: 5 },
+  { key: 'rackPlaces', label: 'Rack places, 0 for plenty', unit: 'sheets', min: 0, max: 10000, step: 1 },
+  { key: 'beds', label: 'Press beds, each with a printer', unit: '', min: 1, max: 2, step: 1 },
+  { key: 'transfer', label: 'Ink that reaches the paper', unit: '%', min: 10, max: 100, step: 1, scale: 100 },
+  { key: 'lossMl', label: 'Left in screen and bucket', unit: 'mL a colour', min: 0, max: 2000, step: 5 },
+  { key: 'overs', label: 'Overs', unit: '%', min: 0, max: 100, step: 1, scale: 100 },
+  { key: 'proofs', label: 'Proofs of each recipe', unit: 'sheets', min: 0, max: 100, step: 1 },
+  { key: 'safety', label: 'More ink, for safety', unit: '%', min: 0, max: 200, step: 1, scale: 100 },
+  { key: 'registrationMm', label: 'Register the table holds', unit: 'mm', min: 0, max: 10, step: 0.1 },
+];
+
+function decimalsOf({ step }: Figure): number {
+  return step < 1 ? 1 : 0;
+}
+
+/** '09:30', as a time field wants it. */
+function timeValue(minutes: number): string {
+  return `${String(Math.floor(minutes / 60)).padStart(2, '0')}:${String(minutes % 60).padStart(2, '0')}`;
+}
+
+/**
+ * The studio's own figures, which times and grams are worked out from.
+ * @fires figures CustomEvent<Partial<PressSettings>>
+ */
+@customElement('ps-studio-figures')
+export class StudioFigures extends LitElement {
+  static override styles = [
+    controls,
+    css`
+      :host {
+        display: block;
+      }
+      summary {
+        min-height: var(--touch);
+        display: inline-flex;
+        align-items: center;
+        gap: 8px;
+        cursor: pointer;
+        font-weight: 600;
+      }
+      summary::before {
+        content: '';
+        width: 7px;
+        height: 7px;
+        border: solid currentColor;
+        border-width: 0 2px 2px 0;
+        transform: rotate(-45deg);
+      }
+      details[open] summary::before {
+        transform: rotate(45deg);
+      }
+      summary::-webkit-details-marker {
+        display: none;
+      }
+      .fields {
+        display: grid;
+        grid-template-columns: repeat(auto-fill, minmax(min(215px, 42%), 1fr));
+        gap: 16px 24px;
+        align-items: end;
+        max-width: 1000px;
+        padding: 14px 0 4px;
+      }
+      .clock {
+        display: grid;
+        gap: 3px;
+        justify-items: start;
+      }
+      p {
+        max-width: 66ch;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) press!: PressSettings;
+
+  /** An emptied field is put back. */
+  private giveClock(key: 'dayStartMinute' | 'lunchStartMinute', input: HTMLInputElement): void {
+    const [hours, minutes] = input.value.split(':').map(Number);
+    if (input.value === '' || hours === undefined || minutes === undefined) input.value = timeValue(wholeFigures(this.press)[key]);
+    else this.dispatchEvent(new CustomEvent<Partial<PressSettings>>('figures', { detail: { [key]: hours * 60 + minutes } }));
+  }
+
+  private clock(key: 'dayStartMinute' | 'lunchStartMinute', label: string) {
+    return html`<label class="clock"
+      ><span class="soft small">${label}</span
+      ><input type="time" .value=${timeValue(wholeFigures(this.press)[key])} @change=${(event: Event) => this.giveClock(key, event.target as HTMLInputElement)}
+    /></label>`;
+  }
+
+  private give(figure: Figure, typed: number): void {
+    // What counts is what the field shows: 2.5 days typed are shown, hence kept, as 3.
+    const shown = Number(typed.toFixed(decimalsOf(figure)));
+    const value = Math.round((shown / (figure.scale ?? 1)) * 1e4) / 1e4;
+    this.dispatchEvent(new CustomEvent<Partial<PressSettings>>('figures', { detail: { [figure.key]: value } }));
+  }
+
+  override render() {
+    const press = wholeFigures(this.press);
+    return html`<details>
+      <summary>Studio figures</summary>
+      <p class="soft small">
+        Common practice, no source: change them to yours. How long an ink dries is kept with the ink, in the Inks room.
+      </p>
+      <div class="fields">
+        ${this.clock('dayStartMinute', 'Day begins')} ${this.clock('lunchStartMinute', 'Lunch begins')}
+        ${FIGURES.map(
+          (figure) => html`<ps-number
+            .label=${figure.label}
+            .unit=${figure.unit}
+            .min=${figure.min}
+            .max=${figure.max}
+            .step=${figure.step}
+            .decimals=${decimalsOf(figure)}
+            .value=${Math.round(press[figure.key] * (figure.scale ?? 1) * 1e4) / 1e4}
+            @pick=${(event: CustomEvent<number>) => this.give(figure, event.detail)}
+          ></ps-number>`,
+        )}
+      </div>
+    </details>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'ps-studio-figures': StudioFigures;
+  }
+}

@@ -1,0 +1,208 @@
+import { css, html, nothing } from 'lit';
+import { entryAt } from '../../../engine/base/at.ts';
+import { minutesText } from '../../../engine/base/words.ts';
+import { stackMinutesOf } from '../../../engine/ink/film/drying.ts';
+import type { VisitInk } from '../../../engine/visit/registry.ts';
+import { screensToMake } from '../../../engine/visit/screens-to-make.ts';
+import { paperToCut, REJECTS_A_PULL, withRejects } from '../../../engine/visit/visit-needs.ts';
+import type { PressPlan } from '../../../engine/visit/visit.ts';
+import '../../ui/print/ink-chip.ts';
+import { counted } from '../../ui/words.ts';
+import type { MadePlan } from './plan-run.ts';
+import { gramsText, recipeLetter } from './plan-words.ts';
+import { inkSplit } from './supply-figures.ts';
+
+export const supplyStyles = css`
+  table.supplies {
+    border-collapse: collapse;
+    width: 100%;
+  }
+  .supplies th,
+  .supplies td {
+    padding: 8px 20px 8px 0;
+    border-bottom: 1px solid var(--line);
+    text-align: left;
+    font-weight: 400;
+    vertical-align: middle;
+  }
+  .supplies thead th {
+    font-size: 13px;
+    color: var(--ink-soft);
+  }
+  .supplies .number {
+    text-align: right;
+    white-space: nowrap;
+  }
+  .supplies tbody th {
+    font-weight: 600;
+  }
+  .supplies ps-ink-chip {
+    vertical-align: -4px;
+    margin-right: 10px;
+  }
+  .supplies .open > * {
+    padding-bottom: 0;
+    border-bottom: 0;
+  }
+  .supplies .split {
+    padding-top: 2px;
+    font-size: 13px;
+    color: var(--ink-soft);
+  }
+  .supplies .split span {
+    display: block;
+    max-width: calc(100vw - 40px);
+  }
+  .supplies tr > :last-child {
+    padding-right: 0;
+  }
+  @media screen and (max-width: 760px) {
+    .supplies th,
+    .supplies td {
+      padding-right: 12px;
+    }
+    .supplies thead .number {
+      white-space: normal;
+    }
+  }
+`;
+
+/** Ink to mix, in grams, the visit over. */
+export function inkTable(plan: PressPlan) {
+  const inks = new Map(plan.cards.map((card) => [card.ink.key, card.ink]));
+  return html`<table class="supplies">
+    <caption class="visually-hidden">
+      Ink to mix
+    </caption>
+    <thead>
+      <tr>
+        <th scope="col">Ink</th>
+        <th scope="col" class="number">Mix</th>
+        <th scope="col" class="number">Printed area</th>
+        <th scope="col" class="number">Print on after</th>
+        <th scope="col" class="number">Stack after</th>
+      </tr>
+    </thead>
+    <tbody>
+      ${plan.inks.map((need) => {
+        const ink: VisitInk | undefined = inks.get(need.key);
+        const split = inkSplit(need);
+        return html`<tr class=${split === '' ? '' : 'open'}>
+          <th scope="row"><ps-ink-chip .ink=${ink?.ink}></ps-ink-chip>${need.name}</th>
+          <td class="number"><b>${gramsText(need.grams)} g</b></td>
+          <td class="number">${need.areaM2.toFixed(2)} m²</td>
+          <td class="number">${ink === undefined ? '' : minutesText(ink.ink.dryMinutes)}</td>
+          <td class="number">${ink === undefined ? '' : minutesText(stackMinutesOf(ink.ink))}</td>
+        </tr>
+        ${split === '' ? nothing : html`<tr><td class="split" colspan="5"><span>${split}</span></td></tr>`}`;
+      })}
+    </tbody>
+  </table>`;
+}
+
+/** The same by stock ink, as it is weighed out; nothing where no ink is a mix. */
+export function stockTable(plan: PressPlan) {
+  const mixed = plan.cards.some((card) => card.ink.stocks.length > 1);
+  if (!mixed) return nothing;
+  return html`<table class="supplies">
+    <caption class="visually-hidden">
+      Stock ink to have
+    </caption>
+    <thead>
+      <tr>
+        <th scope="col">Stock ink, for the mixes too</th>
+        <th scope="col" class="number">To have</th>
+      </tr>
+    </thead>
+    <tbody>
+      ${plan.stocks.map(
+        ({ name, grams }) => html`<tr>
+          <th scope="row">${name}</th>
+          <td class="number"><b>${gramsText(grams)} g</b></td>
+        </tr>`,
+      )}
+    </tbody>
+  </table>`;
+}
+
+/** Paper to cut, by recipe, with overs and proofs. */
+export function paperTable({ plan, recipes, input }: MadePlan) {
+  const rows = plan.recipes.map(({ title, sheets }, r) => ({
+    title,
+    paper: entryAt(recipes, r).paper,
+    ...paperToCut(sheets.length, input.press),
+    begun: withRejects(sheets.length, entryAt(recipes, r).pulls.length),
+  }));
+  const all = rows.reduce((sum, { cut }) => sum + cut, 0);
+  return html`<table class="supplies">
+    <caption class="visually-hidden">
+      Paper to cut
+    </caption>
+    <thead>
+      <tr>
+        <th scope="col">Recipe</th>
+        <th scope="col">Paper</th>
+        <th scope="col" class="number">Sheets</th>
+        <th scope="col" class="number">Overs</th>
+        <th scope="col" class="number">Proofs</th>
+        <th scope="col" class="number">Cut</th>
+      </tr>
+    </thead>
+    <tbody>
+      ${rows.map(
+        ({ title, paper, good, overs, proofs, cut }, r) => html`<tr>
+          <th scope="row">${recipeLetter(r)} ${title}</th>
+          <td>${paper.name}, <span style="white-space: nowrap">${paper.widthMm} × ${paper.heightMm} mm</span></td>
+          <td class="number">${good}</td>
+          <td class="number">${overs}</td>
+          <td class="number">${proofs}</td>
+          <td class="number"><b>${cut}</b></td>
+        </tr>`,
+      )}
+      ${
+        rows.length > 1
+          ? html`<tr>
+            <th scope="row" colspan="5">In all</th>
+            <td class="number"><b>${all}</b></td>
+          </tr>`
+          : nothing
+      }
+    </tbody>
+  </table>
+  <p class="soft small">
+    Rejects compound: at ${100 * REJECTS_A_PULL} % spoiled a pull,
+    ${rows.map(({ good, begun }, r) => `${r > 0 ? ', ' : ''}${recipeLetter(r)} takes ${counted(begun, 'sheet')} for ${good} good`)}. Raise the overs if that is more than you cut.
+  </p>`;
+}
+
+/** Frames to have at hand, in the order in which they are first mounted. */
+export function screenTable({ plan, recipes }: Pick<MadePlan, 'plan' | 'recipes'>) {
+  const { screens, filmM2 } = screensToMake(plan, recipes);
+  return html`<table class="supplies">
+    <caption class="visually-hidden">
+      Screens
+    </caption>
+    <thead>
+      <tr>
+        <th scope="col">Screen</th>
+        <th scope="col">Mesh</th>
+        <th scope="col" class="number">First in set-up</th>
+        <th scope="col" class="number">Mounted</th>
+      </tr>
+    </thead>
+    <tbody>
+      ${screens.map(
+        ({ screen, first, mounts }) => html`<tr>
+          <th scope="row">${screen.key} ${screen.name}</th>
+          <td style="white-space: nowrap">${screen.mesh.threadsPerCm}/cm, ${screen.mesh.threadUm} µm</td>
+          <td class="number">${first}</td>
+          <td class="number">${counted(mounts, 'time')}</td>
+        </tr>`,
+      )}
+      <tr>
+        <th scope="row" colspan="3">${counted(screens.length, 'screen')} to make; film at the size of the sheets</th>
+        <td class="number"><b>${filmM2.toFixed(2)} m²</b></td>
+      </tr>
+    </tbody>
+  </table>`;
+}

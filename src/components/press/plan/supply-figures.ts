@@ -1,0 +1,26 @@
+import type { InkNeed } from '../../../engine/visit/visit.ts';
+import { gramsText } from './plan-words.ts';
+
+/** Where the grams come from, since most of it is from memory. */
+export const GRAMS_NOTE =
+  'Wet ink for sheets, overs and proofs, what stays in screen and bucket, and a margin of safety. Density, transfer and loss start from memory, proofs and margin from common practice, not from a source: weigh what your first run takes and change the studio figures.';
+
+/** What the overs and proofs are in, and what not. */
+export const OVERS_NOTE =
+  'Overs and proofs go through every set-up of their recipe, proofs first, overs behind its numbered sheets. They are in the ink and the paper, but not in the times and check boxes.';
+
+/** 'sheets 24 g, proofs 1.2 g, left behind 115 g, safety 14 g'; '' for an order kept from before they were told apart. */
+export function inkSplit(need: Partial<InkNeed>): string {
+  const { printedG, proofsG = 0, lossG = 0, safetyG = 0 } = need;
+  if (printedG === undefined) return '';
+  const parts = [
+    ['sheets', printedG],
+    ['proofs', proofsG],
+    ['left behind', lossG],
+    ['safety', safetyG],
+  ] as const;
+  return parts
+    .filter(([, grams]) => grams > 0)
+    .map(([word, grams]) => `${word} ${gramsText(grams)}\u00a0g`)
+    .join(', ');
+}

@@ -1,0 +1,64 @@
+import { html, nothing } from 'lit';
+import type { PressSettings, VisitRun } from '../../../engine/project/types.ts';
+import { visitInputOf } from '../../../engine/project/visit-input.ts';
+import type { AppStore } from '../../app-store.ts';
+import { counted } from '../../ui/words.ts';
+import type { StatePictures } from '../sheet/state-pictures.ts';
+import type { PlanRun } from './plan-run.ts';
+import './studio-figures.ts';
+import './visit-runs.ts';
+
+/** What the room shows before anything can be printed: where recipes come from. */
+export function nothingKept(store: AppStore) {
+  return html`<div class="empty">
+    <h2>Nothing kept yet</h2>
+    <p>A visit prints kept recipes. Keep a print you like on the Wall or the Bench, then come back and say how many sheets of it.</p>
+    <div class="row">
+      <button class="main" @click=${() => store.go('wall')}>Go to the Wall</button>
+      <button @click=${() => store.go('bench')}>Go to the Bench</button>
+    </div>
+  </div>`;
+}
+
+/**
+ * How many sheets of which recipe, by which studio figures, and what starts and stops the search.
+ * @param drawn changes when a picture has arrived
+ * @param asking what is asked before the search may start, `nothing` when it may
+ * @param find starts the search
+ */
+export function whatToPrint(
+  store: AppStore,
+  { run, pictures, drawn, asking, find }: { run: PlanRun; pictures: StatePictures; drawn: number; asking: unknown; find: () => void },
+) {
+  const { project } = store;
+  const { gone, most } = run.seconds;
+  const total = visitInputOf(project).runs.reduce((sum, { sheets }) => sum + sheets, 0);
+  return html`<section aria-labelledby="what">
+    <h2 id="what">What to print</h2>
+    <ps-visit-runs
+      .recipes=${project.recipes}
+      .runs=${project.visit}
+      .pictures=${pictures}
+      .drawn=${drawn}
+      @runs=${(event: CustomEvent<VisitRun[]>) => store.dispatch({ kind: 'set-visit', runs: event.detail })}
+    ></ps-visit-runs>
+    <div class="start">
+      ${
+        run.running
+          ? html`<button @click=${() => run.stop()}>Stop</button>
+            <label class="soft"
+              ><progress aria-label="Looking for an order" max=${most} value=${gone}></progress>${gone} s of at most ${most} s</label
+            >`
+          : html`<button class="main" @click=${find}>Find the pull order</button>`
+      }
+      <p class="total">${counted(total, 'sheet')} in all</p>
+      ${total === 0 ? html`<p class="soft">Give at least one recipe a number of sheets.</p>` : nothing}
+      ${asking}
+      ${total > 500 ? html`<p class="warn">One visit holds 500 sheets; split them over visits.</p>` : nothing}
+    </div>
+    <ps-studio-figures
+      .press=${project.press}
+      @figures=${(event: CustomEvent<Partial<PressSettings>>) => store.dispatch({ kind: 'set-press', change: event.detail })}
+    ></ps-studio-figures>
+  </section>`;
+}

@@ -1,0 +1,57 @@
+import { html, svg, type TemplateResult } from 'lit';
+import type { Paper } from '../../../engine/ink/types.ts';
+import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
+import { layWords } from '../plan/plan-words.ts';
+
+const BOX = 150;
+const MARGIN = 15;
+/** Arrow of the greatest offset; shorter ones in proportion, down to one that still shows. */
+const LONGEST = 42;
+const SHORTEST = 16;
+
+/**
+ * The sheet at its three lays, two on the long edge and one round the corner, and which way the
+ * image is moved. The arrow's length only hints; the millimetres are in words.
+ */
+export function offsetDiagram(card: Pick<SetUpCard, 'dxMm' | 'dyMm' | 'turnDeg'>, paper: Paper): TemplateResult {
+  const scale = (BOX - 2 * MARGIN) / Math.max(paper.widthMm, paper.heightMm);
+  const width = paper.widthMm * scale;
+  const height = paper.heightMm * scale;
+  const left = (BOX - width) / 2;
+  const top = (BOX - height) / 2;
+  const bottom = top + height;
+  // The long edge lies at two stops, its neighbour at one.
+  const upright = height > width;
+  const lays: [number, number, boolean][] = upright
+    ? [
+        [left, top + height * 0.22, true],
+        [left, top + height * 0.78, true],
+        [left + width * 0.25, bottom, false],
+      ]
+    : [
+        [left + width * 0.22, bottom, false],
+        [left + width * 0.78, bottom, false],
+        [left, bottom - height * 0.25, true],
+      ];
+  const length = Math.hypot(card.dxMm, card.dyMm);
+  const cx = left + width / 2;
+  const cy = top + height / 2;
+  const reach = length === 0 ? 0 : Math.min(LONGEST, Math.max(SHORTEST, length * 2));
+  const angle = (Math.atan2(card.dyMm, card.dxMm) * 180) / Math.PI;
+  return html`<svg class="lay" viewBox="0 0 ${BOX} ${BOX}" role="img" aria-label="Image at the lays: ${layWords(card)}">
+    <rect x=${left} y=${top} width=${width} height=${height} fill="#fffdf9" stroke="#b9b3a7" />
+    ${lays.map(([x, y, onSide]) =>
+      onSide
+        ? svg`<rect x=${x - 7} y=${y - 9} width="6" height="18" fill="currentColor" />`
+        : svg`<rect x=${x - 9} y=${y + 1} width="18" height="6" fill="currentColor" />`,
+    )}
+    <path d="M${cx - 7} ${cy}h14M${cx} ${cy - 7}v14" stroke="#b9b3a7" fill="none" />
+    ${
+      reach === 0
+        ? svg`<circle cx=${cx} cy=${cy} r="4" fill="var(--lay-accent, #a63c20)" />`
+        : svg`<g transform="translate(${cx} ${cy}) rotate(${angle})" stroke="var(--lay-accent, #a63c20)" stroke-width="3" fill="none" stroke-linejoin="miter">
+          <path d="M0 0H${reach}M${reach - 9} -7L${reach} 0L${reach - 9} 7" />
+        </g>`
+    }
+  </svg>`;
+}

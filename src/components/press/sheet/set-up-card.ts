@@ -1,0 +1,148 @@
+import { html, LitElement, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
+import { entryAt } from '../../../engine/base/at.ts';
+import { rangesText } from '../../../engine/base/words.ts';
+import type { CardState } from '../../../engine/visit/set-up-cards.ts';
+import '../../ui/print/ink-chip.ts';
+import { controls } from '../../ui/controls-style.ts';
+import { counted } from '../../ui/words.ts';
+import { tickGroups, tickKey } from '../log/ticks.ts';
+import { dryWords, waitWords } from '../plan/drying-words.ts';
+import { mixWords } from '../plan/mix-words.ts';
+import type { MadePlan } from '../plan/plan-run.ts';
+import { capital, layWords, listed, recipeLetter, setUpTags, timeWords } from '../plan/plan-words.ts';
+import { offsetDiagram } from './offset-diagram.ts';
+import { printImage } from './print-image.ts';
+import { setUpCardStyle } from './set-up-card-style.ts';
+import type { StatePictures } from './state-pictures.ts';
+
+/** Sheets that were ticked or unticked in a set-up. */
+export interface Tick {
+  setUp: number;
+  sheets: number[];
+  on: boolean;
+}
+
+/**
+ * One set-up as the printer works it: what goes on the press, where it lies, which sheets to take.
+ * @fires set-up-select CustomEvent<number>: index of the set-up to show
+ * @fires tick CustomEvent<Tick>
+ */
+@customElement('ps-set-up-card')
+export class SetUpCardView extends LitElement {
+  static override styles = [controls, setUpCardStyle];
+
+  @property({ attribute: false }) made!: MadePlan;
+  @property({ type: Number }) index = 0;
+  @property({ attribute: false }) pictures!: StatePictures;
+  @property({ attribute: false }) ticked: ReadonlySet<string> = new Set();
+  /** Numbers of sheets that have left the visit. */
+  @property({ attribute: false }) spoiled: ReadonlySet<number> = new Set();
+  /** Changes when a picture has arrived, so that the card is drawn again. */
+  @property({ type: Number }) drawn = 0;
+
+  private go(index: number): void {
+    this.dispatchEvent(new CustomEvent<number>('set-up-select', { detail: index }));
+  }
+
+  private tick(sheets: number[], on: boolean): void {
+    const setUp = entryAt(this.made.plan.cards, this.index).number;
+    this.dispatchEvent(new CustomEvent<Tick>('tick', { detail: { setUp, sheets, on } }));
+  }
+
+  private picture(state: CardState, when: 'before' | 'after') {
+    const recipe = entryAt(this.made.recipes, state.recipe);
+    const pulls = state[when];
+    const url = this.pictures.of(recipe, pulls);
+    const { widthMm, heightMm } = recipe.paper;
+    const words = pulls.length === 0 ? 'bare paper' : `after ${counted(pulls.length, 'pull')}`;
+    return html`<figure>
+      ${printImage(url, `${recipeLetter(state.recipe)} ${recipe.title}, ${words}`, widthMm / heightMm)}
+      <figcaption>${when === 'before' ? 'Now' : 'Then'}: ${words}</figcaption>
+    </figure>`;
+  }
+
+  private state(state: CardState, setUp: number) {
+    const title = this.made.plan.recipes[state.recipe]?.title ?? '';
+    const left = state.sheets.filter((sheet) => !this.ticked.has(tickKey(setUp, sheet)));
+    return html`<section class="state" aria-label="${recipeLetter(state.recipe)} ${title}">
+      <div class="state-head">
+        <h3>${recipeLetter(state.recipe)} ${title}</h3>
+        <span class="soft"
+          >${state.sheets.length === 1 ? 'sheet' : 'sheets'} ${rangesText(state.sheets)}${state.prints.length > 1 ? `, ${state.prints.length} pulls each` : ''}</span
+        >
+      </div>
+      <div class="take"><div class="pictures">
+        ${this.picture(state, 'before')}
+        <span class="arrow" aria-hidden="true">→</span>
+        ${this.picture(state, 'after')}
+      </div>
+      <ul class="sheets">
+        ${tickGroups(state.sheets).map((group) => {
+          const words = rangesText(group);
+          return html`<li>
+            <label
+              ><input
+                type="checkbox"
+                aria-label="${group.length === 1 ? 'Sheet' : 'Sheets'} ${words} pulled"
+                ?disabled=${group.every((sheet) => this.spoiled.has(sheet))}
+                .checked=${live(group.every((sheet) => this.ticked.has(tickKey(setUp, sheet))))}
+                @change=${(event: Event) => this.tick(group, (event.target as HTMLInputElement).checked)}
+              />${words}${group.some((sheet) => this.spoiled.has(sheet)) ? html` <span class="soft small">spoiled</span>` : nothing}</label
+            >
+          </li>`;
+        })}
+        ${
+          state.sheets.length > 2
+            ? html`<li>
+              <button class="quiet" style="min-height: 48px" @click=${() => this.tick(state.sheets, left.length > 0)}>
+                ${left.length > 0 ? 'Tick all' : 'Untick all'}
+              </button>
+            </li>`
+            : nothing
+        }
+      </ul></div>
+    </section>`;
+  }
+
+  override render() {
+    const { plan, recipes } = this.made;
+    const card = plan.cards[this.index];
+    if (card === undefined) return nothing;
+    const time = plan.times[this.index];
+    const tags = setUpTags(plan, this.index);
+    const { threadsPerCm, threadUm } = card.screen.mesh;
+    const paper = entryAt(recipes, card.states[0]?.recipe ?? 0).paper;
+    return html`
+      <div class="turn">
+        <h3>Set-up ${card.number} <span class="soft">of ${plan.cards.length}</span></h3>
+        <button ?disabled=${this.index === 0} @click=${() => this.go(this.index - 1)}>Previous</button>
+        <button ?disabled=${this.index === plan.cards.length - 1} @click=${() => this.go(this.index + 1)}>Next</button>
+      </div>
+      ${time !== undefined && time.waitMinutes >= 1 ? html`<p class="note">${capital(waitWords(plan, this.index))}.</p>` : nothing}
+      <div class="frame">
+        <div class="facts">
+          <p class="screen">${card.screen.key} ${card.screen.name}</p>
+          <p class="ink"><ps-ink-chip .ink=${card.ink.ink}></ps-ink-chip>${card.ink.key}</p>
+          ${mixWords(card) === null ? nothing : html`<p>${mixWords(card)}</p>`}
+          <p class="lay-words">${capital(layWords(card))} · ${counted(card.strokes, 'stroke')}</p>
+          <p class="soft">Mesh ${threadsPerCm} threads/cm, thread ${threadUm} µm</p>
+          <p>
+            ${tags.length === 0 ? 'Stays as it is.' : html`<span class="do">${capital(listed(tags))}</span>`}
+            ${time === undefined ? nothing : html`<span class="soft">${timeWords(plan, time)}</span>`}
+          </p>
+        </div>
+        ${offsetDiagram(card, paper)}
+      </div>
+      ${card.states.map((state) => this.state(state, card.number))}
+      <p class="note">${dryWords(plan, this.index)}</p>
+    `;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'ps-set-up-card': SetUpCardView;
+  }
+}

@@ -1,0 +1,43 @@
+import { css, html, LitElement } from 'lit';
+import { customElement, property, query } from 'lit/decorators.js';
+import type { Picture } from '../../../workers/api/engine-api.ts';
+
+/** Shows a picture from a worker as it is, scaled by CSS. */
+@customElement('ps-picture')
+export class PictureView extends LitElement {
+  static override styles = css`
+    :host {
+      display: block;
+      line-height: 0;
+    }
+    canvas {
+      display: block;
+      width: 100%;
+      height: auto;
+      background: var(--sheet);
+    }
+  `;
+
+  @property({ attribute: false }) picture: Picture | null = null;
+  /** What a screen reader says. */
+  @property() label = '';
+  @query('canvas') private canvas!: HTMLCanvasElement;
+
+  override render() {
+    return html`<canvas role="img" aria-label=${this.label}></canvas>`;
+  }
+
+  override updated(): void {
+    const { picture, canvas } = this;
+    if (picture === null) return;
+    if (canvas.width !== picture.widthPx) canvas.width = picture.widthPx;
+    if (canvas.height !== picture.heightPx) canvas.height = picture.heightPx;
+    canvas.getContext('2d')?.putImageData(new ImageData(picture.pixels, picture.widthPx, picture.heightPx), 0, 0);
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'ps-picture': PictureView;
+  }
+}

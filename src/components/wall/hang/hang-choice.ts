@@ -1,0 +1,111 @@
+import { css, html, LitElement, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { MeasureWords } from '../../../engine/explore/measure/variant-measures.ts';
+import { controls } from '../../ui/controls-style.ts';
+import type { MeasureKey } from '../print/print-facts.ts';
+import { BY_NUMBER, type HangChoice } from './hanging.ts';
+
+const WAYS: [HangChoice['way'], string][] = [
+  ['number', 'in the order found'],
+  ['likeness', 'like beside like'],
+  ['measures', 'by two measures'],
+  ['family', 'by family'],
+  ['pulls', 'by number of pulls'],
+  ['inks', 'by number of inks'],
+];
+
+export type HangEvent = CustomEvent<HangChoice>;
+
+/** How the prints hang, in a line above them. */
+@customElement('hang-choice')
+export class HangChoiceLine extends LitElement {
+  static override styles = [
+    controls,
+    css`
+      :host {
+        display: flex;
+        flex-wrap: wrap;
+        align-items: center;
+        gap: 4px 12px;
+        min-width: 0;
+      }
+      select {
+        min-height: 32px;
+        border-color: transparent;
+        background-color: transparent;
+        padding-left: 4px;
+        font-weight: 600;
+        text-overflow: ellipsis;
+        field-sizing: content;
+      }
+      select:hover {
+        border-color: var(--line);
+      }
+      label {
+        gap: 2px;
+      }
+      @media (max-width: 760px) {
+        .word {
+          display: none;
+        }
+        select {
+          font-size: 14px;
+          max-width: 45vw;
+        }
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) choice: HangChoice = BY_NUMBER;
+  @property({ attribute: false }) measures: readonly MeasureWords[] = [];
+
+  private change(change: Partial<HangChoice>): void {
+    this.dispatchEvent(new CustomEvent('hang', { detail: { ...this.choice, ...change }, bubbles: true, composed: true }));
+  }
+
+  private axis(name: 'across' | 'upwards') {
+    const chosen = this.choice[name];
+    return html`<label>
+      <span class="soft small">${name === 'across' ? 'Across' : 'Upwards'}</span>
+      <select @change=${(event: Event) => this.change({ [name]: (event.target as HTMLSelectElement).value as MeasureKey })}>
+        ${this.measures.map(({ key, label }) => html`<option value=${key} ?selected=${key === chosen}>${label}</option>`)}
+      </select>
+    </label>`;
+  }
+
+  override render() {
+    const { choice, measures } = this;
+    return html`
+      <label>
+        <span class="soft small word">Hang</span>
+        <select
+          aria-label="How the prints hang"
+          @change=${(event: Event) => this.change({ way: (event.target as HTMLSelectElement).value as HangChoice['way'] })}
+        >
+          ${WAYS.map(
+            ([way, label]) =>
+              html`<option value=${way} ?selected=${way === choice.way} ?disabled=${way === 'measures' && measures.length < 2}>${label}</option>`,
+          )}
+        </select>
+      </label>
+      ${
+        choice.way === 'measures'
+          ? html`${this.axis('across')}${this.axis('upwards')}
+            <label>
+              <span class="visually-hidden">Spacing</span>
+              <select @change=${(event: Event) => this.change({ ranks: (event.target as HTMLSelectElement).value === 'ranks' })}>
+                <option value="ranks" ?selected=${choice.ranks}>evenly, by rank</option>
+                <option value="values" ?selected=${!choice.ranks}>by value</option>
+              </select>
+            </label>`
+          : nothing
+      }
+    `;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'hang-choice': HangChoiceLine;
+  }
+}

@@ -1,0 +1,151 @@
+import { defined, entryAt, num } from '../../../engine/base/at.ts';
+import { MEASURES } from '../../../engine/explore/measure/variant-measures.ts';
+import type { Variant } from '../../../engine/explore/types.ts';
+import type { Studio } from '../../../engine/studio/studio.ts';
+import { newJob, onMessage, wallTools } from '../../../workers/client/client.ts';
+import type { PlanSpec } from '../../canvas/plan/wall-plan.ts';
+import { type MeasureKey, PrintFacts } from '../print/print-facts.ts';
+import { familiesOf } from './families.ts';
+import { placeAlong } from './measure-axis.ts';
+
+/** How the prints are to hang. */
+export interface HangChoice {
+  way: 'number' | 'measures' | 'likeness' | 'family' | 'pulls' | 'inks';
+  across: MeasureKey;
+  upwards: MeasureKey;
+  ranks: boolean;
+}
+
+/** Least and greatest that is shown of a measure. */
+export type Ranges = ReadonlyMap<MeasureKey, readonly [number, number]>;
+
+export const BY_NUMBER: HangChoice = { way: 'number', across: 'coverage', upwards: 'busyness', ranks: true };
+
+/** Which prints hang, and where: the choice, the filter, and what is known of the prints. */
+export class Hanging {
+  choice: HangChoice = BY_NUMBER;
+  ranges: Ranges = new Map();
+  /** Prints that stay first and are shown whatever the filter says. */
+  pinned: ReadonlySet<number> = new Set();
+  readonly facts = new PrintFacts();
+  private likeness: { key: string; places: Float32Array } | null = null;
+  private job: string | null = null;
+  private call = 0;
+
+  /** Forgets the prints; what was chosen stays for the next. */
+  clear(): void {
+    this.facts.clear();
+    this.pinned = new Set();
+    this.likeness = null;
+    this.stop();
+  }
+
+  stop(): void {
+    this.call++;
+    if (this.job !== null) void wallTools().cancel(this.job);
+    this.job = null;
+  }
+
+  /** Whether all prints hang in the order in which they were found. */
+  get plain(): boolean {
+    return this.choice.way === 'number' && this.ranges.size === 0 && this.pinned.size === 0;
+  }
+
+  passes(index: number): boolean {
+    if (this.pinned.has(index)) return true;
+    const measures = this.facts.measures[index];
+    if (measures === undefined) return this.ranges.size === 0;
+    for (const [key, [low, high]] of this.ranges) if (measures[key] < low || measures[key] > high) return false;
+    return true;
+  }
+
+  /** The prints that hang, by number. */
+  shown(count: number): number[] {
+    const found: number[] = [];
+    for (let index = 0; index < count; index++) if (this.passes(index)) found.push(index);
+    return found;
+  }
+
+  /**
+   * Works out where the prints hang.
+   * @param onProgress gets the share that is done when it takes a while
+   * @returns null when something else was asked for meanwhile
+   */
+  async spec(variants: readonly Variant[], drawer: Studio, onProgress: (share: number) => void): Promise<PlanSpec | null> {
+    this.stop();
+    const { choice } = this;
+    if (this.plain) return { kind: 'rows', sequence: null };
+    const shown = this.shown(variants.length);
+    const pinnedFirst = [...this.pinned, ...shown.filter((index) => !this.pinned.has(index))];
+    if (choice.way === 'number') return { kind: 'rows', sequence: pinnedFirst };
+    if (choice.way === 'pulls' || choice.way === 'inks') return { kind: 'groups', groups: this.groups(pinnedFirst, choice.way) };
+    if (choice.way === 'family')
+      return {
+        kind: 'groups',
+        groups: familiesOf(
+          pinnedFirst.map((index) => entryAt(variants, index)),
+          drawer,
+          pinnedFirst,
+        ),
+      };
+    if (choice.way === 'measures') return this.byMeasures(variants.length, shown);
+    const places = await this.alike(variants, onProgress);
+    if (places === null) return null;
+    const along = (axis: number) => Float32Array.from({ length: variants.length }, (_, index) => num(places, index * 2 + axis));
+    return { kind: 'map', x: along(0), y: along(1), xAxis: null, yAxis: null, shown: new Set(shown) };
+  }
+
+  private groups(prints: readonly number[], by: 'pulls' | 'inks') {
+    const word = by === 'pulls' ? 'pull' : 'ink';
+    const found = new Map<number, number[]>();
+    for (const index of prints) {
+      const value = this.facts.measures[index]?.[by] ?? 0;
+      const group = found.get(value);
+      if (group === undefined) found.set(value, [index]);
+      else group.push(index);
+    }
+    return [...found]
+      .sort(([a], [b]) => a - b)
+      .map(([value, group]) => ({
+        title: `${value} ${value === 1 ? word : `${word}s`}: ${group.length.toLocaleString('en')}`,
+        prints: group,
+      }));
+  }
+
+  private byMeasures(count: number, shown: readonly number[]): PlanSpec {
+    const { across, upwards, ranks } = this.choice;
+    const along = (key: MeasureKey) => {
+      const words = defined(MEASURES.find((each) => each.key === key));
+      return placeAlong(this.facts.column(key, count), words, ranks);
+    };
+    const x = along(across);
+    const y = along(upwards);
+    return { kind: 'map', x: x.places, y: y.places, xAxis: x.axis, yAxis: y.axis, shown: new Set(shown) };
+  }
+
+  private async alike(variants: readonly Variant[], onProgress: (share: number) => void): Promise<Float32Array | null> {
+    const seed = variants[0]?.seed ?? '';
+    const key = `${variants.length} ${variants[0]?.key} ${variants.at(-1)?.key}`;
+    if (this.likeness?.key === key) return this.likeness.places;
+    const call = this.call;
+    const job = newJob();
+    this.job = job;
+    const { points, dimensions } = this.facts.points(Array.from(variants.keys()));
+    onProgress(0);
+    const places = await wallTools().embed(
+      job,
+      points,
+      dimensions,
+      seed,
+      onMessage((share: number) => {
+        if (call === this.call) onProgress(share);
+      }),
+    );
+    if (call !== this.call || places === null) return null;
+    // News of progress may come after the result.
+    this.call++;
+    this.job = null;
+    this.likeness = { key, places };
+    return places;
+  }
+}

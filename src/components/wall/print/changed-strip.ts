@@ -1,0 +1,89 @@
+import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { Pull } from '../../../engine/stack/types.ts';
+import type { Studio } from '../../../engine/studio/studio.ts';
+import type { Picture } from '../../../workers/api/engine-api.ts';
+import { desk } from '../../../workers/client/client.ts';
+import '../../ui/print/picture-view.ts';
+
+const HEIGHT_PX = 144;
+
+/** A print's states, small and in a row, those that changed marked. */
+@customElement('changed-strip')
+export class ChangedStrip extends LitElement {
+  static override styles = css`
+    ol {
+      display: flex;
+      gap: 8px;
+      margin: 0;
+      padding: 4px;
+      list-style: none;
+      overflow-x: auto;
+      scrollbar-width: thin;
+    }
+    li {
+      /* Ten states fit beside each other; of more, the rest is scrolled to. */
+      flex: 1 1 56px;
+      min-width: 46px;
+      max-width: 56px;
+      font-size: 12px;
+      text-align: center;
+      color: var(--ink-soft);
+    }
+    ps-picture {
+      display: block;
+      width: 100%;
+      outline: 1px solid var(--line);
+    }
+    li[data-changed] {
+      color: var(--ink);
+      font-weight: 650;
+    }
+    li[data-changed] ps-picture {
+      outline: 3px solid var(--accent);
+    }
+  `;
+
+  @property({ attribute: false }) pulls: readonly Pull[] = [];
+  @property({ attribute: false }) drawer: Studio | null = null;
+  @property({ attribute: false }) relative = true;
+  @property({ attribute: false }) touched: readonly string[] = [];
+  @state() private pictures: readonly Picture[] = [];
+  private call = 0;
+
+  override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('pulls') || changed.has('drawer') || changed.has('relative')) void this.draw();
+  }
+
+  private async draw(): Promise<void> {
+    const call = ++this.call;
+    this.pictures = [];
+    if (this.drawer === null || this.pulls.length === 0) return;
+    const picture = desk('picture');
+    try {
+      const states = await picture.engine.states(picture.key(this.drawer), this.pulls, HEIGHT_PX, this.relative);
+      if (call === this.call) this.pictures = states;
+    } catch {
+      // The sentence above the strip says all; a strip without pictures still marks the pulls.
+      if (call === this.call) this.pictures = [];
+    }
+  }
+
+  override render() {
+    return html`<ol aria-label="States, those that changed marked">
+      ${this.pulls.map((pull, i) => {
+        const changed = this.touched.includes(pull.id);
+        return html`<li ?data-changed=${changed}>
+          <ps-picture .picture=${this.pictures[i + 1] ?? null}></ps-picture>
+          <span aria-label=${changed ? `${i + 1}, changed` : nothing}>${i + 1}</span>
+        </li>`;
+      })}
+    </ol>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'changed-strip': ChangedStrip;
+  }
+}

@@ -1,0 +1,244 @@
+import { css, html, LitElement, nothing } from 'lit';
+import { customElement, property, query, state } from 'lit/decorators.js';
+import { entryAt } from '../../../engine/base/at.ts';
+import type { Variant } from '../../../engine/explore/types.ts';
+import type { Studio } from '../../../engine/studio/studio.ts';
+import type { Picture } from '../../../workers/api/engine-api.ts';
+import type { DifferencePicture } from '../../../workers/api/wall-tools-api.ts';
+import { desk, sentenceOf, wallTools } from '../../../workers/client/client.ts';
+import { RAMP, RAMP_END } from '../../../workers/jobs/difference-picture.ts';
+import '../../ui/print/picture-view.ts';
+import { controls } from '../../ui/controls-style.ts';
+
+/** Prints that fit beside each other. */
+export const MOST_COMPARED = 6;
+const HEIGHT_PX = 900;
+const FIRST_LIMIT = 3;
+
+/** Two to six prints at the same size, and where each differs from the first. */
+@customElement('compare-prints')
+export class ComparePrints extends LitElement {
+  static override styles = [
+    controls,
+    css`
+      dialog {
+        width: 100vw;
+        height: 100dvh;
+        max-width: none;
+        max-height: none;
+        margin: 0;
+        padding: 0;
+        border: 0;
+        background: var(--wall);
+        color: var(--ink);
+      }
+      dialog[open] {
+        display: grid;
+        grid-template-rows: auto minmax(0, 1fr);
+      }
+      header {
+        display: flex;
+        flex-wrap: wrap;
+        align-items: center;
+        gap: 6px 20px;
+        padding: 10px 20px;
+        background: var(--table);
+        border-bottom: 1px solid var(--line);
+      }
+      header h2 {
+        flex: 1;
+        white-space: nowrap;
+      }
+      ul {
+        display: grid;
+        grid-auto-flow: column;
+        grid-auto-columns: minmax(0, 1fr);
+        gap: 20px;
+        min-height: 0;
+        margin: 0;
+        padding: 20px;
+        list-style: none;
+      }
+      li {
+        display: grid;
+        grid-template-rows: minmax(0, 1fr) auto;
+        gap: 10px;
+        min-height: 0;
+        min-width: 0;
+      }
+      li.both {
+        grid-template-rows: minmax(0, 1fr) minmax(0, 1fr) auto;
+      }
+      ps-picture {
+        width: min(100cqw, 100cqh * var(--aspect));
+      }
+      .hung {
+        display: grid;
+        place-items: start center;
+        min-height: 0;
+        container-type: size;
+      }
+      .figures {
+        min-height: 3.2em;
+        font-size: 14px;
+      }
+      .ramp {
+        display: inline-block;
+        width: 110px;
+        height: 10px;
+        vertical-align: middle;
+        margin: 0 6px;
+      }
+      @media (max-width: 760px) {
+        ul {
+          grid-auto-flow: row;
+          grid-template-columns: repeat(2, minmax(0, 1fr));
+          grid-auto-rows: max-content;
+          align-content: start;
+          overflow-y: auto;
+          gap: 12px;
+          padding: 12px;
+        }
+        li,
+        li.both {
+          grid-template-rows: none;
+          grid-auto-rows: max-content;
+          align-content: start;
+        }
+        li.between {
+          order: 1;
+        }
+        .hung {
+          container-type: inline-size;
+        }
+        ps-picture {
+          width: 100cqw;
+        }
+        header {
+          padding: 8px 12px;
+        }
+        header h2 {
+          flex-basis: 60%;
+        }
+        .scale {
+          display: none;
+        }
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) relative = true;
+  @state() private variants: readonly Variant[] = [];
+  @state() private pictures: (Picture | undefined)[] = [];
+  @state() private differences: (DifferencePicture | undefined)[] = [];
+  @state() private limit = FIRST_LIMIT;
+  @state() private differing = true;
+  @state() private trouble = '';
+  @query('dialog') private dialog!: HTMLDialogElement;
+  private drawer: Studio | null = null;
+  private call = 0;
+
+  /** Shows prints; the first is what the others are held against. */
+  show(variants: readonly Variant[], drawer: Studio): void {
+    this.variants = variants.slice(0, MOST_COMPARED);
+    this.drawer = drawer;
+    this.pictures = [];
+    this.differences = [];
+    this.trouble = '';
+    this.dialog.showModal();
+    void this.draw(++this.call);
+  }
+
+  private async draw(call: number): Promise<void> {
+    const { drawer, variants } = this;
+    if (drawer === null) return;
+    const picture = desk('picture');
+    try {
+      for (const [i, { pulls }] of variants.entries()) {
+        const drawn = await picture.engine.thumbnail(picture.key(drawer), pulls, HEIGHT_PX, this.relative);
+        if (call !== this.call) return;
+        this.pictures = this.pictures.toSpliced(i, 1, drawn);
+      }
+      await this.differ(call);
+    } catch (error) {
+      if (call === this.call) this.trouble = sentenceOf(error);
+    }
+  }
+
+  private async differ(call: number): Promise<void> {
+    const [first, ...others] = this.variants;
+    if (first === undefined || this.drawer === null) return;
+    for (const [i, other] of others.entries()) {
+      const found = await wallTools().difference(this.drawer, first.pulls, other.pulls, HEIGHT_PX, this.limit);
+      if (call !== this.call) return;
+      const next = [...this.differences];
+      next[i + 1] = found;
+      this.differences = next;
+    }
+  }
+
+  private setLimit(limit: number): void {
+    if (!(limit >= 0 && limit <= 100)) return;
+    this.limit = limit;
+    const call = ++this.call;
+    this.differ(call).catch((error: unknown) => {
+      if (call === this.call) this.trouble = sentenceOf(error);
+    });
+  }
+
+  private figures(i: number) {
+    const first = entryAt(this.variants, 0);
+    if (i === 0) return html`<b>Print ${first.index + 1}</b><br /><span class="soft">The others are held against this one.</span>`;
+    const found = this.differences[i];
+    const name = html`<b>Print ${entryAt(this.variants, i).index + 1}</b><br />`;
+    if (found === undefined) return html`${name}<span class="soft">Measuring…</span>`;
+    const percent = (found.share * 100).toLocaleString('en', { maximumFractionDigits: 1 });
+    return html`${name}<span class="soft">ΔE00 ${found.mean.toFixed(1)} on average, ${found.greatest.toFixed(0)} at most; ${percent} % of the sheet over ${this.limit}.</span>`;
+  }
+
+  override render() {
+    const { variants, differing } = this;
+    // Between two there is one difference: it hangs between them.
+    const beside = differing && variants.length === 2;
+    const below = differing && !beside;
+    const paper = this.drawer?.paper;
+    const shape = paper === undefined ? '' : `--aspect:${paper.widthMm / paper.heightMm}`;
+    const ramp = RAMP.map((stop) => `rgb(${stop.join(' ')})`).join(',');
+    return html`<dialog aria-label="Compare prints" @close=${() => {
+      this.call++;
+      this.pictures = [];
+      this.differences = [];
+    }}>
+      <header>
+        <h2>${variants.length} prints, same size</h2>
+        <label><input type="checkbox" .checked=${differing} @change=${(event: Event) => {
+          this.differing = (event.target as HTMLInputElement).checked;
+        }} /> Differences</label>
+        ${
+          differing
+            ? html`<label>Count areas over ΔE <input type="number" min="0" max="100" step="0.5" .value=${String(this.limit)} @change=${(event: Event) => this.setLimit(Number((event.target as HTMLInputElement).value))} /></label>
+              <span class="soft small scale">alike<i class="ramp" style="background:linear-gradient(to right,${ramp})"></i>ΔE ${RAMP_END} or more</span>`
+            : nothing
+        }
+        <button @click=${() => this.dialog.close()}>Close</button>
+      </header>
+      ${this.trouble === '' ? nothing : html`<p role="alert">${this.trouble}</p>`}
+      <ul>
+        ${variants.map(
+          (variant, i) => html`<li class=${below ? 'both' : ''}>
+            <div class="hung" style=${shape}><ps-picture .picture=${this.pictures[i] ?? null} .label=${`Print ${variant.index + 1}`}></ps-picture></div>
+            ${below ? (i === 0 ? html`<span></span>` : html`<div class="hung" style=${shape}><ps-picture .picture=${this.differences[i]?.picture ?? null} .label=${`Where print ${variant.index + 1} differs from print ${entryAt(variants, 0).index + 1}`}></ps-picture></div>`) : nothing}
+            <p class="figures">${this.figures(i)}</p>
+          </li>
+          ${beside && i === 0 ? html`<li class="between"><div class="hung" style=${shape}><ps-picture .picture=${this.differences[1]?.picture ?? null} .label=${`Where print ${entryAt(variants, 1).index + 1} differs from print ${entryAt(variants, 0).index + 1}`}></ps-picture></div><p class="figures"><b>Difference</b></p></li>` : nothing}`,
+        )}
+      </ul>
+    </dialog>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'compare-prints': ComparePrints;
+  }
+}

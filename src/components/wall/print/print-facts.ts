@@ -1,0 +1,70 @@
+import { defined, num } from '../../../engine/base/at.ts';
+import { SKETCH_LENGTH, sketchOf } from '../../../engine/explore/look/sketch.ts';
+import { MEASURES, type MeasureWords, type VariantMeasures } from '../../../engine/explore/measure/variant-measures.ts';
+import type { SmallPicture } from '../../../engine/stack/small-picture.ts';
+import type { WallBatch } from '../../../workers/api/engine-api.ts';
+
+export type MeasureKey = keyof VariantMeasures;
+
+/** What is known of the prints that hang, by their number. */
+export class PrintFacts {
+  /** Picture keys. */
+  readonly keys: string[] = [];
+  readonly measures: (VariantMeasures | undefined)[] = [];
+  private readonly sketches: (Float32Array | undefined)[] = [];
+  private readonly tints: (readonly [number, number, number] | undefined)[] = [];
+
+  add(batch: WallBatch): void {
+    for (const { variant, small, measures } of batch.tiles) {
+      this.keys[variant.index] = variant.key;
+      this.measures[variant.index] = measures;
+      this.sketches[variant.index] = sketchOf(small);
+      this.tints[variant.index] = tintOf(small);
+    }
+  }
+
+  clear(): void {
+    this.keys.length = 0;
+    this.measures.length = 0;
+    this.sketches.length = 0;
+    this.tints.length = 0;
+  }
+
+  /** Measures by which the prints differ at all. */
+  varying(): MeasureWords[] {
+    return MEASURES.filter(({ key }) => {
+      const first = this.measures.find((each) => each !== undefined)?.[key];
+      return this.measures.some((each) => each !== undefined && each[key] !== first);
+    });
+  }
+
+  /** A measure of every print; NaN for one that is not here. */
+  column(key: MeasureKey, count: number): Float32Array {
+    return Float32Array.from({ length: count }, (_, index) => this.measures[index]?.[key] ?? Number.NaN);
+  }
+
+  /** Sketches of some prints, one after another. */
+  points(prints: readonly number[]): { points: Float32Array; dimensions: number } {
+    const points = new Float32Array(prints.length * SKETCH_LENGTH);
+    prints.forEach((index, row) => {
+      const sketch = this.sketches[index];
+      if (sketch !== undefined) points.set(sketch, row * SKETCH_LENGTH);
+    });
+    return { points, dimensions: SKETCH_LENGTH };
+  }
+
+  /** About the colour of a print seen from far, sRGB 0–255, for the small map. */
+  tint(index: number): readonly [number, number, number] {
+    return this.tints[index] ?? [255, 255, 255];
+  }
+}
+
+/** The mean colour of a print, in about linear light. */
+function tintOf({ words }: SmallPicture): [number, number, number] {
+  const sums = [0, 0, 0];
+  for (const word of words) {
+    for (let i = 0; i < 3; i++) sums[i] = num(sums, i) + ((word >> (8 * i)) & 255) ** 2;
+  }
+  const [r, g, b] = sums.map((sum) => Math.round(Math.sqrt(sum / words.length)));
+  return [defined(r), defined(g), defined(b)];
+}

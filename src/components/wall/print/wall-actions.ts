@@ -1,0 +1,91 @@
+import { html, LitElement, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { changesBetween } from '../../../engine/explore/look/changes.ts';
+import { MEASURES } from '../../../engine/explore/measure/variant-measures.ts';
+import type { DerivedKind, Variant } from '../../../engine/explore/types.ts';
+import { lineageSentence } from '../../../engine/recipe/lineage.ts';
+import type { Studio } from '../../../engine/studio/studio.ts';
+import { controls } from '../../ui/controls-style.ts';
+import './changed-strip.ts';
+import { derivedAsk } from '../run/derived-ask.ts';
+import { lineageOf, originOf, type Parent } from '../run/wall-origins.ts';
+import { wallActionsStyles } from './wall-actions-style.ts';
+
+/** What the print in focus is, what changed in it, and what can be found from it. */
+@customElement('wall-actions')
+export class WallActions extends LitElement {
+  static override styles = [controls, wallActionsStyles];
+
+  @property({ attribute: false }) variant: Variant | null = null;
+  @property({ attribute: false }) drawer: Studio | null = null;
+  @property({ attribute: false }) relative = true;
+  @state() private open = false;
+
+  private toggle(): void {
+    this.open = !this.open;
+  }
+
+  private readonly onKey = (event: KeyboardEvent): void => {
+    if (event.key !== 'Escape' || !this.open) return;
+    event.stopPropagation();
+    this.open = false;
+    void this.updateComplete.then(() => this.renderRoot.querySelector<HTMLElement>('.toggle')?.focus());
+  };
+
+  private changed(variant: Variant, parent: Parent, drawer: Studio) {
+    const { sentence, touched } = changesBetween(parent.pulls, variant.pulls, drawer);
+    return html`
+      <p><span class="soft">From ${parent.name}:</span> ${sentence}</p>
+      <changed-strip .pulls=${variant.pulls} .drawer=${drawer} .relative=${this.relative} .touched=${touched}></changed-strip>
+    `;
+  }
+
+  private find(kind: DerivedKind, variant: Variant): void {
+    this.dispatchEvent(new CustomEvent('print-derived', { detail: derivedAsk(kind, [variant]), bubbles: true, composed: true }));
+  }
+
+  private actions(variant: Variant) {
+    return html`<div class="actions" role="group" aria-label="Find prints from this one">
+        <button @click=${() => this.find('nearer', variant)}>Nearer to this</button>
+        <button @click=${() => this.find('away', variant)}>Away from this</button>
+      </div>
+      <p class="soft small">Mark two prints to find what lies between them, or to cross them.</p>`;
+  }
+
+  private figures(variant: Variant) {
+    const measures = originOf(variant)?.measures;
+    if (measures === undefined) return nothing;
+    return html`<dl>
+      ${MEASURES.map(({ key, label, unit, digits }) => html`<div><dt>${label}</dt><dd>${measures[key].toFixed(digits)}${unit === '' ? '' : ` ${unit}`}</dd></div>`)}
+    </dl>`;
+  }
+
+  private panel(variant: Variant, drawer: Studio) {
+    const parents = originOf(variant)?.parents ?? [];
+    return html`<section id="panel" aria-label="About print ${variant.index + 1}">
+      <h3>What changed?</h3>
+      <p>${lineageSentence(lineageOf(variant))}</p>
+      ${
+        parents.length === 0
+          ? html`<p class="soft">This print was made of the Drawer's screens alone.</p><changed-strip .pulls=${variant.pulls} .drawer=${drawer} .relative=${this.relative}></changed-strip>`
+          : parents.map((parent) => this.changed(variant, parent, drawer))
+      }
+      ${this.actions(variant)} ${this.figures(variant)}
+    </section>`;
+  }
+
+  override render() {
+    const { variant, drawer, open } = this;
+    const none = variant === null || drawer === null;
+    return html`<div @keydown=${this.onKey}>
+      <button class="toggle" ?disabled=${none} aria-expanded=${open && !none} aria-controls="panel" @click=${() => this.toggle()}>Go on from this</button>
+      ${open && !none ? this.panel(variant, drawer) : nothing}
+    </div>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'wall-actions': WallActions;
+  }
+}

@@ -1,0 +1,78 @@
+import { html, nothing } from 'lit';
+import { entryAt } from '../../../engine/base/at.ts';
+import type { Problem } from '../../../engine/base/error.ts';
+import type { AppStore } from '../../app-store.ts';
+import { putOnBench } from '../../ui/put-on-bench.ts';
+import { type DerivedAsk, MOST_STEPS, withSteps } from './derived-ask.ts';
+import '../settings/wall-clash.ts';
+import type { WallRun } from './wall-run.ts';
+
+/**
+ * Which prints the wall comes from, when it comes from prints.
+ * @param find hangs another such wall
+ */
+export function derivedSentence(derived: DerivedAsk | null, find: (ask: DerivedAsk) => void) {
+  if (derived === null) return nothing;
+  return html`<p class="told" role="status">${derived.sentence}</p>
+    ${
+      derived.request.kind === 'between'
+        ? html`<label class="told steps">
+          In steps, at most
+          <input
+            type="number"
+            min="1"
+            max=${MOST_STEPS}
+            .value=${String(derived.request.count)}
+            @change=${(event: Event) => {
+              const { valueAsNumber } = event.target as HTMLInputElement;
+              if (valueAsNumber >= 1) find(withSteps(derived, valueAsNumber));
+            }}
+          />
+        </label>`
+        : nothing
+    }`;
+}
+
+/**
+ * What there is to say of how the wall stands: why it failed, or why it is not what the settings ask for.
+ * @param otherStack whether the Bench holds another stack than the wall started from
+ * @param showProblem leads to the first setting that cannot be met
+ */
+export function wallSentence(run: WallRun, store: AppStore, problems: readonly Problem[], otherStack: boolean, showProblem: () => void) {
+  if (run.state === 'failed') return html`<p class="told" role="alert">${run.reason}</p>`;
+  if (run.state === 'running') return nothing;
+  if (problems.length > 0) {
+    const away = problems.filter(({ where }) => where === 'drawer' || where.startsWith('bench'));
+    if (away.length > 0) return html`<p class="told" role="alert">${entryAt(away, 0).message}</p>`;
+    return html`<p class="told">These settings cannot be met; the wall stays as it was. <button class="quiet where" @click=${showProblem}>Show where</button></p>`;
+  }
+  if (otherStack)
+    return html`<p class="told">These prints came from the stack that was on the Bench before. Find prints starts from the one that is there now.</p>`;
+  if (run.clash !== null) return html`<wall-clash .store=${store} .clash=${run.clash}></wall-clash>`;
+  if (run.state === 'stopped') return html`<p class="told">Stopped.</p>`;
+  if (run.reason !== '') return html`<p class="told">${run.reason}</p>`;
+  return nothing;
+}
+
+/** What can be held: without a stack there is nothing, only screens to begin with. */
+export function holdsSentence(store: AppStore) {
+  const { drawer, bench, explore } = store.project;
+  const { length } = drawer.screens;
+  if (bench.length > 0)
+    return html`<p class="soft small">The stack on the Bench, last down on top. Hold a pull, and every print keeps to it.</p>`;
+  if (length === 0) return html`<p class="soft small">Nothing to hold: the Bench is empty.</p>`;
+  const most = Math.min(explore.bringIn, length);
+  return html`<p class="soft small">Nothing to hold: the Bench is empty. Each print is made of up to ${most} of the ${length} screens in the Drawer.</p>
+    <button @click=${() => putOnBench(store, drawer.screens)}>${length === 1 ? 'Put the screen on the Bench' : `Put all ${length} on the Bench`}</button>`;
+}
+
+/**
+ * Said in the middle of an empty wall.
+ * @param bare whether the Drawer holds no screens
+ */
+export function emptyNote(run: WallRun, bare: boolean): string {
+  if (bare) return 'The wall hangs prints made of your shapes. There are none yet: put some into the Drawer first.';
+  if (run.state !== 'done') return '';
+  if (run.clash === null || run.clash === 'looking') return 'No print came of these settings. Let more change, or lift a hold.';
+  return 'No print came of these settings, since some of the settings clash.';
+}

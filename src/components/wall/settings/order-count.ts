@@ -1,0 +1,113 @@
+import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { defined } from '../../../engine/base/at.ts';
+import type { OrderCount } from '../../../engine/explore/types.ts';
+import type { Project } from '../../../engine/project/types.ts';
+import { desk, newJob, sentenceOf } from '../../../workers/client/client.ts';
+import { controls } from '../../ui/controls-style.ts';
+import { sameValue } from '../run/wall-run.ts';
+
+/** The sentence that tells a count. */
+export function countSentence({ pulls, count }: OrderCount): string {
+  const from = pulls === 1 ? 'from this one pull' : `from these ${pulls.toLocaleString('en')} pulls`;
+  if (count === null) return `More different images ${from} than can be counted.`;
+  const shown =
+    count.length > 15 ? `About ${count[0]}.${count[1]} × 10${superscript(count.length - 1)}` : BigInt(count).toLocaleString('en');
+  return `${shown} different ${count === '1' ? 'image' : 'images'} ${from}.`;
+}
+
+/** How a wall goes through so many. */
+export function drawnSentence({ count, oneByOne }: OrderCount): string {
+  if (count === '1') return 'No order of them shows.';
+  if (oneByOne) return 'While nothing else may change, the wall hangs every one before it ends.';
+  return 'The wall draws from them evenly; holds leave fewer.';
+}
+
+function superscript(value: number): string {
+  return String(value).replaceAll(/\d/g, (digit) => defined('⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(digit)]));
+}
+
+/** How many different images the orders of the Bench's stack make. */
+@customElement('order-count')
+export class OrderCountNote extends LitElement {
+  static override styles = [
+    controls,
+    css`
+      :host {
+        display: block;
+        margin: 0 0 4px 26px;
+        font-size: 13px;
+        color: var(--ink-soft);
+        font-variant-numeric: tabular-nums;
+      }
+      b {
+        color: var(--ink);
+        font-weight: 600;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) project!: Project;
+  /** Counts only while true: a wall that cannot be made has nothing to count. */
+  @property({ attribute: false }) sound = true;
+  @state() private told: OrderCount | null = null;
+  @state() private wrong = '';
+  private asked: unknown = null;
+  private calls = 0;
+  private job: string | null = null;
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.stop();
+    this.asked = null;
+  }
+
+  protected override willUpdate(_: PropertyValues): void {
+    const { drawer, bench, explore } = this.project;
+    const { holds, minDeltaE } = explore;
+    const wanted = this.sound && bench.length > 0 ? { drawer, rest: { bench, holds, minDeltaE } } : null;
+    const before = this.asked as typeof wanted;
+    if (wanted?.drawer === before?.drawer && sameValue(wanted?.rest, before?.rest)) return;
+    this.asked = wanted;
+    void this.count();
+  }
+
+  private stop(): void {
+    this.calls++;
+    if (this.job !== null) void desk('picture').engine.cancel(this.job);
+    this.job = null;
+  }
+
+  private async count(): Promise<void> {
+    this.stop();
+    if (this.asked === null) {
+      this.told = null;
+      return;
+    }
+    const call = this.calls;
+    const { drawer, bench, explore } = this.project;
+    const job = newJob();
+    this.job = job;
+    const picture = desk('picture');
+    try {
+      const told = await picture.engine.countOrders(picture.key(drawer), job, bench, explore);
+      if (call !== this.calls) return;
+      if (told !== null) this.told = told;
+      this.wrong = '';
+    } catch (error) {
+      if (call === this.calls) this.wrong = sentenceOf(error);
+    }
+  }
+
+  override render() {
+    if (this.wrong !== '') return html`<p role="alert">${this.wrong}</p>`;
+    if (this.told === null) return nothing;
+    return html`<p role="status"><b>${countSentence(this.told)}</b> ${drawnSentence(this.told)}</p>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'order-count': OrderCountNote;
+  }
+}

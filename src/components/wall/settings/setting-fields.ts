@@ -1,0 +1,227 @@
+import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { property } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
+import type { Problem } from '../../../engine/base/error.ts';
+import type { ExploreSettings } from '../../../engine/explore/types.ts';
+import type { Project } from '../../../engine/project/types.ts';
+import type { AppStore } from '../../app-store.ts';
+import { controls } from '../../ui/controls-style.ts';
+
+type Settings = Omit<ExploreSettings, 'holds'>;
+type NumberKey = { [K in keyof Settings]-?: Settings[K] extends number | undefined ? K : never }[keyof Settings];
+
+export interface MoreNumber {
+  key: NumberKey;
+  label: string;
+  after: string;
+  min: number;
+  max: number;
+  step: number;
+  /** What a field shows is so many times what is kept: 100 for a share in %. */
+  times?: number;
+  /** What an empty field means. */
+  empty: string;
+  /** Changed with it. */
+  also?: Partial<Settings>;
+}
+
+export const moreStyles = css`
+  :host {
+    display: block;
+  }
+  summary {
+    display: flex;
+    align-items: baseline;
+    gap: 8px;
+    min-height: 32px;
+    padding: 5px 0;
+    cursor: pointer;
+    list-style: none;
+    font-size: 14px;
+  }
+  summary::-webkit-details-marker {
+    display: none;
+  }
+  summary::before {
+    content: '›';
+    width: 10px;
+    flex: none;
+    color: var(--ink-soft);
+    transition: transform 0.12s;
+  }
+  details[open] > summary::before {
+    transform: rotate(90deg);
+  }
+  summary .set {
+    margin-left: auto;
+    min-width: 0;
+    color: var(--ink-soft);
+    font-size: 13px;
+    text-align: right;
+    overflow: hidden;
+    text-overflow: ellipsis;
+    white-space: nowrap;
+  }
+  summary .set[data-set] {
+    color: var(--ink);
+    font-weight: 600;
+  }
+  .inside {
+    display: grid;
+    gap: 8px;
+    padding: 4px 0 12px 18px;
+  }
+  .field {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr) auto 3.5em;
+    align-items: center;
+    gap: 8px;
+    font-size: 14px;
+  }
+  .field .soft {
+    font-size: 13px;
+  }
+  .field input {
+    width: 4.8em;
+    appearance: textfield;
+  }
+  .field input::-webkit-inner-spin-button {
+    appearance: none;
+    margin: 0;
+  }
+  .field.wide {
+    grid-template-columns: minmax(0, 1fr) minmax(0, 10.5em);
+  }
+  .field select {
+    width: 100%;
+    min-width: 0;
+    font-size: 14px;
+  }
+  .tick {
+    min-height: 32px;
+    font-size: 14px;
+  }
+  ul {
+    list-style: none;
+    margin: 0;
+    padding: 0;
+  }
+  li {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr) auto;
+    align-items: center;
+    gap: 8px;
+    font-size: 14px;
+  }
+  li button {
+    min-height: 28px;
+    padding: 0 8px;
+  }
+  .pair {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr) 88px minmax(0, 1fr);
+    align-items: center;
+    gap: 6px;
+    font-size: 13px;
+    text-align: center;
+  }
+  .pair select {
+    width: 100%;
+    min-width: 0;
+  }
+  .problem {
+    border-left: 3px solid var(--accent);
+    padding-left: 10px;
+    font-size: 14px;
+  }
+  @media (pointer: coarse) {
+    summary,
+    .tick,
+    li button {
+      min-height: var(--touch);
+      align-items: center;
+    }
+  }
+`;
+
+/** A fold of settings that most walls do without. */
+export abstract class WallMore extends LitElement {
+  static override styles = [controls, moreStyles];
+
+  @property({ attribute: false }) store!: AppStore;
+  @property({ attribute: false }) project!: Project;
+  @property({ attribute: false }) problems: readonly Problem[] = [];
+
+  protected change(change: Partial<Settings>): void {
+    this.store.dispatch({ kind: 'set-explore', change });
+    this.requestUpdate();
+  }
+
+  /** What is wrong with a field, beside it. */
+  protected wrong(field: string) {
+    return this.problems.filter(({ where }) => where === field).map(({ message }) => html`<p class="problem" role="alert">${message}</p>`);
+  }
+
+  /**
+   * The fold; it stands open while something in it is wrong.
+   * @param set what is set in it, in few words; '' for nothing
+   * @param fields of the settings that it holds
+   */
+  protected fold(title: string, set: string, fields: readonly string[], inside: () => unknown, unset = 'any'): TemplateResult {
+    const wrong = this.problems.some(({ where }) => fields.includes(where));
+    return html`<details
+      ?open=${wrong || this.unfolded}
+      @toggle=${(event: Event) => {
+        this.unfolded = (event.target as HTMLDetailsElement).open;
+        this.requestUpdate();
+      }}
+    >
+      <summary><span>${title}</span><span class="set" ?data-set=${set !== ''}>${set === '' ? unset : set}</span></summary>
+      ${this.unfolded || wrong ? html`<div class="inside">${inside()}</div>` : nothing}
+    </details>`;
+  }
+
+  private unfolded = false;
+
+  protected number({ key, label, after, min, max, step, times = 1, empty, also }: MoreNumber) {
+    const value = this.project.explore[key];
+    const shown = value === undefined ? '' : String(Math.round(value * times * 1000) / 1000);
+    return html`<label class="field">
+        <span>${label}</span>
+        <input
+          type="number"
+          aria-label=${label}
+          inputmode=${step < 1 ? 'decimal' : 'numeric'}
+          min=${min}
+          max=${max}
+          step=${step}
+          placeholder=${empty}
+          .value=${live(shown)}
+          @change=${(event: Event) => {
+            const typed = (event.target as HTMLInputElement).valueAsNumber;
+            if (Number.isNaN(typed)) return this.change({ [key]: undefined });
+            const stepped = Math.round(Math.round(typed / step) * step * 1000) / 1000;
+            return this.change({ [key]: Math.min(max, Math.max(min, stepped)) / times, ...also });
+          }}
+        />
+        <span class="soft">${after}</span>
+      </label>
+      ${this.wrong(key)}`;
+  }
+
+  protected choice(
+    label: string,
+    value: string,
+    choices: readonly (readonly [string, string])[],
+    pick: (value: string) => void,
+    field: string,
+  ) {
+    return html`<label class="field wide">
+        <span>${label}</span>
+        <select .value=${live(value)} @change=${(event: Event) => pick((event.target as HTMLSelectElement).value)}>
+          ${choices.map(([each, text]) => html`<option value=${each} ?selected=${each === value}>${text}</option>`)}
+        </select>
+      </label>
+      ${this.wrong(field)}`;
+  }
+}

@@ -1,0 +1,68 @@
+import { css, html, LitElement, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { Clash } from '../../../engine/explore/search/clash.ts';
+import type { AppStore } from '../../app-store.ts';
+import { controls } from '../../ui/controls-style.ts';
+
+/** The conditions that no print keeps together, each with what drops it. */
+@customElement('wall-clash')
+export class WallClash extends LitElement {
+  static override styles = [
+    controls,
+    css`
+      :host {
+        display: block;
+        margin-top: 10px;
+        border-left: 3px solid var(--accent);
+        padding-left: 10px;
+        font-size: 14px;
+      }
+      ul {
+        list-style: none;
+        margin: 6px 0 0;
+        padding: 0;
+        max-height: 34dvh;
+        overflow-y: auto;
+      }
+      li {
+        display: grid;
+        grid-template-columns: minmax(0, 1fr) auto;
+        align-items: center;
+        gap: 4px 10px;
+        padding: 3px 0;
+      }
+      li button {
+        min-height: 30px;
+      }
+      @media (pointer: coarse) {
+        li button {
+          min-height: var(--touch);
+        }
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) store!: AppStore;
+  @property({ attribute: false }) clash: Clash | 'looking' | null = null;
+
+  private drop({ change }: Clash['conditions'][number]): void {
+    const { holds, ...rest } = change;
+    this.store.dispatch(holds === undefined ? { kind: 'set-explore', change: rest } : { kind: 'set-holds', holds });
+  }
+
+  override render() {
+    const { clash } = this;
+    if (clash === null) return nothing;
+    if (clash === 'looking') return html`<p role="status">No print came of these settings. Seeing which conditions clash…</p>`;
+    return html`<p role="alert">${clash.lead}</p>
+      <ul aria-label="Conditions that clash">
+        ${clash.conditions.map((condition) => html`<li><span>${condition.says.charAt(0).toUpperCase()}${condition.says.slice(1)}</span><button aria-label="Drop: ${condition.says}" @click=${() => this.drop(condition)}>Drop</button></li>`)}
+      </ul>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'wall-clash': WallClash;
+  }
+}

@@ -1,0 +1,266 @@
+import { css, html, LitElement, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
+import { repeat } from 'lit/directives/repeat.js';
+import { entryAt } from '../../../engine/base/at.ts';
+import type { Problem } from '../../../engine/base/error.ts';
+import type { Hold } from '../../../engine/explore/types.ts';
+import type { Project } from '../../../engine/project/types.ts';
+import type { Pull } from '../../../engine/stack/types.ts';
+import type { Studio } from '../../../engine/studio/studio.ts';
+import { desk } from '../../../workers/client/client.ts';
+import type { AppStore } from '../../app-store.ts';
+import { controls } from '../../ui/controls-style.ts';
+import { inkChip, inkChipStyles } from '../print/print-ink-chip.ts';
+import { choiceOf, holdsOf, withHold, withInkKept, withoutHold } from './hold-menu.ts';
+
+const CHOICES: readonly (readonly [string, string])[] = [
+  ['free', 'free'],
+  ['first', 'first down'],
+  ['last', 'last down'],
+  ['place', 'keeps its place'],
+  ['ink', 'keeps its ink'],
+  ['out', 'left out'],
+];
+
+/** 3 from `holds[3]`; −1 for another place. */
+function indexIn(where: string): number {
+  return Number(/^holds\[(\d+)\]$/.exec(where)?.[1] ?? -1);
+}
+
+/** The stack that the wall starts from, and what of it may not change. */
+@customElement('wall-holds')
+export class WallHolds extends LitElement {
+  static override styles = [
+    controls,
+    inkChipStyles,
+    css`
+      :host {
+        display: block;
+      }
+      ol {
+        list-style: none;
+        margin: 0;
+        padding: 0;
+      }
+      li {
+        padding: 3px 0;
+      }
+      .pull {
+        display: grid;
+        grid-template-columns: 1.5em 22px minmax(0, 1fr) fit-content(128px);
+        align-items: center;
+        gap: 8px;
+      }
+      .ink {
+        min-height: 32px;
+        padding: 0;
+        border: 0;
+        background: none;
+      }
+      .ink[aria-pressed='true'] {
+        box-shadow: none;
+      }
+      .ink[aria-pressed='true'] .chip {
+        outline: 2px solid var(--accent);
+        outline-offset: 2px;
+      }
+      .number {
+        color: var(--ink-soft);
+        text-align: right;
+      }
+      .name {
+        overflow: hidden;
+        text-overflow: ellipsis;
+        white-space: nowrap;
+      }
+      li[data-out] .name {
+        text-decoration: line-through;
+        color: var(--ink-soft);
+      }
+      select {
+        field-sizing: content;
+        min-width: 0;
+        border-color: transparent;
+        background: none;
+        color: var(--ink-soft);
+        font-size: 13.5px;
+        padding: 4px 2px;
+        text-overflow: ellipsis;
+      }
+      select:hover {
+        border-color: var(--line);
+      }
+      select[data-held] {
+        color: var(--ink);
+        font-weight: 600;
+      }
+      select[data-bad] {
+        border-color: var(--accent);
+      }
+      .more {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 0 8px;
+        padding-left: calc(1.5em + 38px);
+        font-size: 13px;
+        font-weight: 600;
+      }
+      .more button {
+        min-height: 28px;
+        padding: 0 6px;
+        font-size: 13px;
+      }
+      .note {
+        margin: 8px 0;
+        color: var(--ink-soft);
+        font-size: 13.5px;
+      }
+      .problem {
+        border-left: 3px solid var(--accent);
+        padding: 4px 0 4px 10px;
+        margin: 8px 0;
+        font-size: 14px;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) store!: AppStore;
+  @property({ attribute: false }) project!: Project;
+  @property({ attribute: false }) problems: readonly Problem[] = [];
+
+  /** What of the stack hardly prints as it is meant. */
+  @state() private notes: readonly Problem[] = [];
+  private looked: { drawer: Studio; bench: readonly Pull[] } | null = null;
+  private looks = 0;
+
+  protected override willUpdate(): void {
+    const { drawer, bench } = this.project;
+    if (this.looked?.drawer === drawer && this.looked.bench === bench) return;
+    this.looked = { drawer, bench };
+    void this.look(++this.looks, drawer, bench);
+  }
+
+  private async look(look: number, drawer: Studio, bench: readonly Pull[]): Promise<void> {
+    const picture = desk('picture');
+    try {
+      const notes = await picture.engine.printNotes(picture.key(drawer), bench);
+      if (look === this.looks) this.notes = notes;
+    } catch {
+      // What is so wrong that it cannot be looked at, the wall tells itself.
+      if (look === this.looks) this.notes = [];
+    }
+  }
+
+  private nameOf(pull: Pull): string {
+    return this.project.drawer.screens.find((screen) => screen.id === pull.screen)?.name ?? pull.screen;
+  }
+
+  private label(hold: Hold): string {
+    if (hold.kind !== 'before') return CHOICES.find(([choice]) => choice === hold.kind)?.[1] ?? hold.kind;
+    const then = this.project.bench.findIndex((pull) => pull.id === hold.other);
+    return `before ${then + 1}`;
+  }
+
+  private set(holds: Hold[]): void {
+    this.store.dispatch({ kind: 'set-holds', holds });
+  }
+
+  private row(pull: Pull, position: number) {
+    const { bench, explore, drawer } = this.project;
+    const holds = holdsOf(explore.holds, pull.id);
+    const shown = holds[0];
+    const choice = shown === undefined ? 'free' : choiceOf(shown);
+    const inkKept = holds.some((hold) => hold.kind === 'ink');
+    const more = holds.slice(1).filter((hold) => hold.kind !== 'ink');
+    const name = this.nameOf(pull);
+    const ink = drawer.inks.find((entry) => entry.id === pull.ink);
+    const wrong = this.problems.filter(({ where }) => holds.includes(entryAt(explore.holds, indexIn(where))));
+    const bad = wrong.length > 0;
+    return html`<li ?data-out=${choice === 'out'}>
+      <div class="pull">
+        <span class="number">${position + 1}</span>
+        <button
+          type="button"
+          class="ink"
+          aria-pressed=${inkKept}
+          aria-label="Keep the ink of pull ${position + 1}, ${ink?.name ?? pull.ink}"
+          title="${ink?.name ?? pull.ink}: ${inkKept ? 'kept in every print' : 'press to keep it in every print'}"
+          @click=${() => this.set(withInkKept(explore.holds, pull.id, !inkKept))}
+        >
+          ${inkChip(ink)}
+        </button>
+        <span class="name" title="${name} in ${ink?.name ?? pull.ink}">${name}</span>
+        <select
+          aria-label="Hold on pull ${position + 1}, ${name}"
+          ?data-held=${shown !== undefined}
+          ?data-bad=${bad}
+          aria-invalid=${bad}
+          .value=${live(choice)}
+          @change=${(event: Event) => {
+            this.set(withHold(explore.holds, pull.id, (event.target as HTMLSelectElement).value));
+            // A further “before” leaves the first one in the menu.
+            this.requestUpdate();
+          }}
+        >
+          ${CHOICES.map(([value, text]) => html`<option value=${value} ?selected=${value === choice}>${text}</option>`)}
+          <optgroup label="goes down before…">
+            ${bench.map((then, i) =>
+              then.id === pull.id
+                ? nothing
+                : html`<option value="before:${then.id}" ?selected=${`before:${then.id}` === choice}>
+                    before ${i + 1} ${this.nameOf(then)}
+                  </option>`,
+            )}
+          </optgroup>
+        </select>
+      </div>
+      ${
+        more.length > 0
+          ? html`<div class="more">
+            ${more.map(
+              (hold) => html`<span>
+                ${this.label(hold)}<button
+                  class="quiet"
+                  aria-label="Lift “${this.label(hold)}” from pull ${position + 1}"
+                  @click=${() => this.set(withoutHold(explore.holds, hold))}
+                >
+                  ✕
+                </button>
+              </span>`,
+            )}
+          </div>`
+          : nothing
+      }
+      ${wrong.map((problem) => html`<p class="problem" role="alert">${problem.message}</p>`)}
+    </li>`;
+  }
+
+  override render() {
+    const { bench } = this.project;
+    const rows = bench.map((pull, position) => ({ pull, position })).reverse();
+    return html`
+      ${this.problems
+        .filter(({ code, where }) => code.startsWith('hold.') && this.project.explore.holds[indexIn(where)] === undefined)
+        .map((problem) => html`<p class="problem" role="alert">${problem.message}</p>`)}
+      ${
+        this.notes.length > 0
+          ? html`<div role="status" aria-label="About this stack">${this.notes.map(({ message }) => html`<p class="note">${message}</p>`)}</div>`
+          : nothing
+      }
+      <ol aria-label="Pulls of the Bench's stack, last down on top">
+        ${repeat(
+          rows,
+          ({ pull }) => pull.id,
+          ({ pull, position }) => this.row(pull, position),
+        )}
+      </ol>
+    `;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'wall-holds': WallHolds;
+  }
+}

@@ -1,0 +1,110 @@
+import { html, nothing } from 'lit';
+import { customElement, state } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
+import { WallMore } from './setting-fields.ts';
+
+type PairKey = 'apart' | 'neverOver';
+
+/** How many inks, which of them go first or last, and which keep away from each other. */
+@customElement('wall-ink-limits')
+export class WallInkLimits extends WallMore {
+  /** First ink chosen of a pair that is being made. */
+  @state() private begun: Partial<Record<PairKey, string>> = {};
+
+  private nameOf(id: string): string {
+    return this.project.drawer.inks.find((ink) => ink.id === id)?.name ?? id;
+  }
+
+  private get inks(): [string, string][] {
+    const { drawer, bench, explore } = this.project;
+    return drawer.inks
+      .filter(({ id, stock }) => stock !== true || explore.palette.includes(id) || bench.some((pull) => pull.ink === id))
+      .map(({ id, name }) => [id, name]);
+  }
+
+  private known(key: PairKey): [string, string][] {
+    const there = new Set(this.project.drawer.inks.map(({ id }) => id));
+    return (this.project.explore[key] ?? []).filter((pair) => pair.every((id) => there.has(id)));
+  }
+
+  private set(key: PairKey, pairs: [string, string][]): void {
+    this.change({ [key]: pairs.length > 0 ? pairs : undefined });
+  }
+
+  private pairs(key: PairKey, title: string, between: string, says: (a: string, b: string) => string) {
+    const pairs = this.known(key);
+    const first = this.begun[key] ?? '';
+    const { inks } = this;
+    const add = (second: string): void => {
+      this.begun = { ...this.begun, [key]: '' };
+      if (first === '' || second === '') return this.requestUpdate();
+      if (pairs.some(([a, b]) => (a === first && b === second) || (key === 'apart' && a === second && b === first)))
+        return this.requestUpdate();
+      return this.set(key, [...pairs, [first, second]]);
+    };
+    return html`<div role="group" aria-label=${title}>
+      ${
+        pairs.length > 0
+          ? html`<ul>
+            ${pairs.map(
+              (pair) => html`<li>
+                <span>${says(this.nameOf(pair[0]), this.nameOf(pair[1]))}</span>
+                <button class="quiet" aria-label="Take away: ${says(this.nameOf(pair[0]), this.nameOf(pair[1]))}" @click=${() =>
+                  this.set(
+                    key,
+                    pairs.filter((each) => each !== pair),
+                  )}>✕</button>
+              </li>`,
+            )}
+          </ul>`
+          : nothing
+      }
+      <div class="pair">
+        <select aria-label="${title}: one ink" .value=${live(first)} @change=${(event: Event) => (this.begun = { ...this.begun, [key]: (event.target as HTMLSelectElement).value })}>
+          <option value="">An ink…</option>
+          ${inks.map(([id, name]) => html`<option value=${id} ?selected=${id === first}>${name}</option>`)}
+        </select>
+        <span class="soft">${between}</span>
+        <select aria-label="${title}: other ink" ?disabled=${first === ''} .value=${live('')} @change=${(event: Event) => add((event.target as HTMLSelectElement).value)}>
+          <option value="">an ink</option>
+          ${inks.filter(([id]) => id !== first).map(([id, name]) => html`<option value=${id}>${name}</option>`)}
+        </select>
+      </div>
+      ${this.wrong(key)}
+    </div>`;
+  }
+
+  override render() {
+    const { explore, drawer } = this.project;
+    const there = (id: string | undefined): string | undefined => drawer.inks.find((ink) => ink.id === id)?.id;
+    const { maxInks } = explore;
+    const inkFirst = there(explore.inkFirst);
+    const inkLast = there(explore.inkLast);
+    const count = this.known('apart').length + this.known('neverOver').length;
+    const said = [
+      maxInks === undefined ? '' : `at most ${maxInks}`,
+      inkFirst === undefined ? '' : `${this.nameOf(inkFirst)} first`,
+      inkLast === undefined ? '' : `${this.nameOf(inkLast)} last`,
+      count === 0 ? '' : `${count} ${count === 1 ? 'pair' : 'pairs'}`,
+    ].filter((text) => text !== '');
+    const choices = [['', 'any'], ...this.inks] as [string, string][];
+    return this.fold(
+      'Which ink where',
+      said.join(', '),
+      ['maxInks', 'inkFirst', 'inkLast', 'apart', 'neverOver'],
+      () => html`
+      ${this.number({ key: 'maxInks', label: 'In one print at most', after: 'inks', min: 1, max: 200, step: 1, empty: 'any' })}
+      ${this.choice('Down before all others', inkFirst ?? '', choices, (ink) => this.change({ inkFirst: ink === '' ? undefined : ink }), 'inkFirst')}
+      ${this.choice('Down after all others', inkLast ?? '', choices, (ink) => this.change({ inkLast: ink === '' ? undefined : ink }), 'inkLast')}
+      ${this.pairs('apart', 'Never touch', 'never touches', (a, b) => `${a} never touches ${b}`)}
+      ${this.pairs('neverOver', 'Never over', 'never over', (a, b) => `${a} never over ${b}`)}
+    `,
+    );
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'wall-ink-limits': WallInkLimits;
+  }
+}

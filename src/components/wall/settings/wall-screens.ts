@@ -1,0 +1,88 @@
+import { css, html } from 'lit';
+import { customElement } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
+import { defined, entryAt } from '../../../engine/base/at.ts';
+import { controls } from '../../ui/controls-style.ts';
+import { moreStyles, WallMore } from './setting-fields.ts';
+
+/** Which screens every print has, and which none. */
+@customElement('wall-screens')
+export class WallScreens extends WallMore {
+  static override styles = [
+    controls,
+    moreStyles,
+    css`
+      ul {
+        max-height: 320px;
+        overflow: auto;
+      }
+      li select {
+        border-color: transparent;
+        background: none;
+        color: var(--ink-soft);
+        font-size: 13.5px;
+      }
+      li select[data-set] {
+        color: var(--ink);
+        font-weight: 600;
+      }
+      .name {
+        overflow: hidden;
+        text-overflow: ellipsis;
+        white-space: nowrap;
+      }
+    `,
+  ];
+
+  private put(screen: string, condition: string): void {
+    const { mustScreens = [], notScreens = [] } = this.project.explore;
+    const others = (ids: readonly string[]): string[] => ids.filter((id) => id !== screen);
+    const must = condition === 'must' ? [...others(mustScreens), screen] : others(mustScreens);
+    const not = condition === 'not' ? [...others(notScreens), screen] : others(notScreens);
+    this.change({ mustScreens: must.length > 0 ? must : undefined, notScreens: not.length > 0 ? not : undefined });
+  }
+
+  override render() {
+    const { drawer, explore } = this.project;
+    const conditionOf = (id: string): string =>
+      explore.mustScreens?.includes(id) === true ? 'must' : explore.notScreens?.includes(id) === true ? 'not' : 'may';
+    const conditions = drawer.screens.map(({ id }) => conditionOf(id));
+    const [must, not] = ['must', 'not'].map((condition) => conditions.filter((each) => each === condition).length);
+    const said = [defined(must) > 0 ? `${must} must` : '', defined(not) > 0 ? `${not} must not` : '']
+      .filter((text) => text !== '')
+      .join(', ');
+    return this.fold(
+      'Which screens',
+      said,
+      ['mustScreens', 'notScreens'],
+      () => html`
+      ${this.wrong('mustScreens')}${this.wrong('notScreens')}
+      <ul aria-label="Screens of the Drawer">
+        ${drawer.screens.map(
+          (screen, i) => html`<li>
+            <span class="name" title=${screen.name}>${screen.number} ${screen.name}</span>
+            <select
+              aria-label="Screen ${screen.number}, ${screen.name}"
+              ?data-set=${conditions[i] !== 'may'}
+              .value=${live(entryAt(conditions, i))}
+              @change=${(event: Event) => this.put(screen.id, (event.target as HTMLSelectElement).value)}
+            >
+              ${[
+                ['may', 'may be there'],
+                ['must', 'in every print'],
+                ['not', 'in no print'],
+              ].map(([value, text]) => html`<option value=${defined(value)} ?selected=${value === conditions[i]}>${text}</option>`)}
+            </select>
+          </li>`,
+        )}
+      </ul>
+    `,
+    );
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'wall-screens': WallScreens;
+  }
+}

@@ -1,0 +1,37 @@
+import type { LineAction } from './wall-line.ts';
+import type { RailAction } from './wall-rail.ts';
+
+/** Actions that only keys lead to. */
+type KeyAction = 'toggle-build' | 'save' | 'put-away';
+
+/** What one does at the wall, by whichever way. */
+export type WallAction = LineAction | RailAction | KeyAction;
+
+const DEEDS: Readonly<Record<string, WallAction>> = {
+  Enter: 'open',
+  k: 'keep',
+  b: 'toggle-build',
+  m: 'mark',
+  p: 'pin',
+  c: 'compare',
+  f: 'filter',
+  s: 'save',
+  '?': 'keys',
+  Escape: 'put-away',
+  '+': 'closer',
+  '=': 'closer',
+  '-': 'further',
+  '0': 'start',
+};
+const MOVES: readonly string[] = ['ArrowLeft', 'ArrowRight', 'ArrowUp', 'ArrowDown', 'Home', 'End', 'PageUp', 'PageDown'];
+
+/** The action of a key, small or capital letter; undefined when it has none. */
+export function actionOf(key: string): WallAction | undefined {
+  const name = key.length === 1 ? key.toLowerCase() : key;
+  return Object.hasOwn(DEEDS, name) ? DEEDS[name] : undefined;
+}
+
+/** Whether a key leads from print to print. */
+export function isMove(key: string): boolean {
+  return MOVES.includes(key);
+}

@@ -1,0 +1,117 @@
+import { css, html, LitElement, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { MeasureWords } from '../../../engine/explore/measure/variant-measures.ts';
+import { controls } from '../../ui/controls-style.ts';
+import { BY_NUMBER, type HangChoice } from '../hang/hanging.ts';
+import '../hang/hang-choice.ts';
+import { MOST_COMPARED } from '../print/compare-prints.ts';
+
+export type LineAction = 'filter' | 'compare' | 'between' | 'cross' | 'unmark' | 'sheet' | 'keys';
+
+/** The line above the wall: how it hangs, what is hidden, what is marked. */
+@customElement('wall-line')
+export class WallLine extends LitElement {
+  static override styles = [
+    controls,
+    css`
+      :host {
+        display: flex;
+        flex-wrap: wrap;
+        align-items: center;
+        gap: 0 12px;
+        min-height: 44px;
+        padding: 3px 16px 3px 12px;
+        background: var(--wall);
+      }
+      hang-choice {
+        flex: 1 1 auto;
+      }
+      .actions {
+        display: flex;
+        margin-left: auto;
+        align-items: center;
+        gap: 2px;
+        white-space: nowrap;
+      }
+      button {
+        min-height: 32px;
+      }
+      @media (max-width: 1240px) {
+        .actions {
+          flex-wrap: wrap;
+        }
+        .actions button {
+          padding-inline: 6px;
+        }
+        .wide {
+          display: none;
+        }
+      }
+      @media (max-width: 760px) {
+        :host {
+          gap: 4px 12px;
+          padding: 2px 6px;
+        }
+        hang-choice[data-long] {
+          flex-basis: 100%;
+        }
+        .actions {
+          flex-wrap: wrap;
+        }
+        .actions button {
+          padding: 4px 6px;
+        }
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) choice: HangChoice = BY_NUMBER;
+  @property({ attribute: false }) measures: readonly MeasureWords[] = [];
+  @property({ type: Number }) marked = 0;
+  @property({ type: Number }) shown = 0;
+  @property({ type: Number }) count = 0;
+  @property({ type: Boolean }) filtering = false;
+  /** What is going on, in words; '' when nothing is. */
+  @property() busy = '';
+
+  private tell(action: LineAction): void {
+    this.dispatchEvent(new CustomEvent('line', { detail: action }));
+  }
+
+  private marks() {
+    const { marked } = this;
+    if (marked === 0) return nothing;
+    const fits = marked >= 2 && marked <= MOST_COMPARED;
+    return html`<span class="soft small wide">${marked.toLocaleString('en')} marked</span>
+      <button class="quiet" ?disabled=${!fits} title=${fits ? '' : `Mark two to ${MOST_COMPARED} prints to compare them.`} @click=${() => this.tell('compare')}>Compare</button>
+      ${
+        marked === 2
+          ? html`<button class="quiet" @click=${() => this.tell('between')}>Between<span class="wide"> these two</span></button>
+            <button class="quiet" @click=${() => this.tell('cross')}>Cross</button>`
+          : nothing
+      }
+      <button class="quiet" @click=${() => this.tell('unmark')}>Unmark</button>`;
+  }
+
+  override render() {
+    const { shown, count, busy } = this;
+    return html`
+      <hang-choice ?data-long=${this.choice.way === 'measures' || this.marked > 0} .choice=${this.choice} .measures=${this.measures}></hang-choice>
+      ${busy === '' ? nothing : html`<span class="soft small" role="status">${busy}</span>`}
+      <div class="actions">
+        ${this.marks()}
+        <button class="quiet" aria-expanded=${this.filtering} @click=${() => this.tell('filter')}>
+          Filter${shown < count ? html`<span class="soft">: ${shown.toLocaleString('en')} of ${count.toLocaleString('en')}</span>` : nothing}
+        </button>
+        <button class="quiet" @click=${() => this.tell('sheet')}>Contact sheet</button>
+        <button class="quiet wide" @click=${() => this.tell('keys')}>Keys</button>
+      </div>
+    `;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'wall-line': WallLine;
+  }
+}

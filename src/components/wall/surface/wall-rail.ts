@@ -1,0 +1,166 @@
+import { css, html, LitElement, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { Variant } from '../../../engine/explore/types.ts';
+import type { Studio } from '../../../engine/studio/studio.ts';
+import { controls } from '../../ui/controls-style.ts';
+import '../print/wall-actions.ts';
+
+/** What the rail's buttons do: with the print in focus, or where one stands. */
+export type RailAction = 'build' | 'mark' | 'pin' | 'keep' | 'open' | 'further' | 'closer' | 'start';
+
+/** The rail under the wall: the print in focus, what is done with it, and where one stands. Tells `rail`. */
+@customElement('wall-rail')
+export class WallRail extends LitElement {
+  static override styles = [
+    controls,
+    css`
+      :host {
+        position: relative;
+        display: flex;
+        flex-wrap: wrap;
+        align-items: center;
+        gap: 4px 10px;
+        padding: 6px 16px;
+        /* Room for the longest words: the wall must not jump from print to print. */
+        min-height: 62px;
+        background: var(--table);
+        border-top: 1px solid var(--line);
+      }
+      .which {
+        flex: 1 1 0;
+        min-width: 0;
+        font-size: 13px;
+        line-height: 1.25;
+      }
+      .actions {
+        display: flex;
+        gap: 6px;
+      }
+      .stand {
+        display: flex;
+        gap: 6px;
+        margin-left: 10px;
+        padding-left: 16px;
+        border-left: 1px solid var(--line);
+      }
+      .dot {
+        display: inline-block;
+        width: 9px;
+        height: 9px;
+        margin: 0 4px 0 6px;
+        border-radius: 50%;
+        background: var(--accent);
+      }
+      /* A tablet's: the words first, then both groups of buttons in a line of their own. */
+      @media (max-width: 1240px) {
+        .which {
+          flex-basis: 100%;
+          min-height: 1.25em;
+        }
+        .actions button,
+        .stand button {
+          padding-inline: 10px;
+        }
+        .stand {
+          margin-left: auto;
+          padding-left: 0;
+          border: 0;
+        }
+      }
+      @media (max-width: 760px) {
+        :host {
+          gap: 6px;
+          padding: 4px 10px;
+          min-height: 0;
+        }
+        .which {
+          flex-basis: 100%;
+          font-size: 14px;
+        }
+        :host([data-none]) {
+          padding: 0;
+          min-height: 0;
+          border: 0;
+        }
+        .actions {
+          display: contents;
+        }
+        .actions button {
+          flex: 1 0 auto;
+          padding: 4px 8px;
+          white-space: nowrap;
+        }
+        :host([data-none]) :is(.which, .actions, wall-actions) {
+          display: none;
+        }
+        .stand {
+          position: absolute;
+          bottom: calc(100% + 8px);
+          right: 8px;
+          margin: 0;
+          padding: 0;
+          border: 0;
+        }
+        .stand button {
+          background: color-mix(in srgb, var(--table) 90%, transparent);
+        }
+        .stand .step,
+        .stand:not([data-moved]) {
+          display: none;
+        }
+      }
+    `,
+  ];
+
+  /** The print in focus; null when none is. */
+  @property({ attribute: false }) variant: Variant | null = null;
+  @property({ attribute: false }) drawer: Studio | null = null;
+  @property({ attribute: false }) relative = true;
+  /** What it is, in words. */
+  @property() sentence = '';
+  @property({ type: Boolean }) pinned = false;
+  @property({ type: Boolean }) marked = false;
+  /** Whether it is in the Chest. */
+  @property({ type: Boolean }) kept = false;
+  /** Whether the user has walked away from where one comes in. */
+  @property({ type: Boolean }) moved = false;
+  /** Whether there are prints to choose from. */
+  @property({ type: Boolean }) hung = false;
+
+  private tell(action: RailAction): void {
+    this.dispatchEvent(new CustomEvent('rail', { detail: action }));
+  }
+
+  override render() {
+    const { variant, pinned, marked, kept } = this;
+    const none = variant === null;
+    return html`
+      <p class="which" role="status" aria-live="polite">
+        ${
+          none
+            ? html`<span class="soft">${this.hung ? 'Choose a print.' : ''}</span>`
+            : html`${this.sentence}${pinned ? ', pinned' : ''}${marked ? ', marked' : ''}${kept ? html`, <span class="dot"></span>in the Chest` : nothing}`
+        }
+      </p>
+      <div class="actions">
+        <button ?disabled=${none} @click=${() => this.tell('build')}>Build up</button>
+        <button ?disabled=${none} aria-pressed=${marked} @click=${() => this.tell('mark')}>Mark</button>
+        <button ?disabled=${none} aria-pressed=${pinned} title="Hangs first, on this wall and the next" @click=${() => this.tell('pin')}>Pin</button>
+        <button ?disabled=${none || kept} @click=${() => this.tell('keep')}>${kept ? 'Kept' : 'Keep'}</button>
+        <button ?disabled=${none} @click=${() => this.tell('open')}>Open on Bench</button>
+      </div>
+      <wall-actions .variant=${variant} .drawer=${this.drawer} .relative=${this.relative}></wall-actions>
+      <div class="stand" role="group" aria-label="Stand" ?data-moved=${this.moved}>
+        <button class="step" @click=${() => this.tell('further')}>Further</button>
+        <button class="step" @click=${() => this.tell('closer')}>Closer</button>
+        <button @click=${() => this.tell('start')}>Whole wall</button>
+      </div>
+    `;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'wall-rail': WallRail;
+  }
+}

@@ -1,0 +1,215 @@
+import { html, LitElement, nothing } from 'lit';
+import { customElement, property, query, state } from 'lit/decorators.js';
+import type { Variant } from '../../../engine/explore/types.ts';
+import type { Studio } from '../../../engine/studio/studio.ts';
+import { sentenceOf } from '../../../workers/client/client.ts';
+import { WallGestures } from '../../canvas/camera/wall-gestures.ts';
+import type { WallScene } from '../../canvas/wall-scene.ts';
+import { controls } from '../../ui/controls-style.ts';
+import '../print/print-build-up.ts';
+import type { BuildUp } from '../print/print-build-up.ts';
+import { PrintFacts } from '../print/print-facts.ts';
+import { CloseUps } from './close-ups.ts';
+import type { SceneHolder } from './scene-holder.ts';
+import './small-map.ts';
+import type { SmallMap } from './small-map.ts';
+import { actionOf, isMove, type WallAction } from './wall-key-actions.ts';
+import { wallSurfaceStyles } from './wall-surface-style.ts';
+
+/** `action`: something is to be done with a print, or with the wall. */
+export type ActionEvent = CustomEvent<{ action: WallAction; index: number }>;
+
+/**
+ * The prints as one stands before them, steered by pointer and keys, and what lies over them. Tells
+ * `walk` (a print comes into focus), `action`, `boxed` (prints to be marked) and `moved`.
+ */
+@customElement('wall-surface')
+export class WallSurface extends LitElement {
+  static override styles = [controls, wallSurfaceStyles];
+
+  @property({ attribute: false }) holder!: SceneHolder;
+  @property({ attribute: false }) variants: readonly Variant[] = [];
+  @property({ attribute: false }) facts = new PrintFacts();
+  /** What the prints were found from. */
+  @property({ attribute: false }) drawer: Studio | null = null;
+  @property({ attribute: false }) relative = true;
+  @property({ type: Number }) found = 0;
+  /** Said in the middle of an empty wall. */
+  @property() note = '';
+  /** The print in focus; −1 for none. */
+  @property({ type: Number }) focused = -1;
+  /** Why there is no wall to be seen; '' when there is one. */
+  @state() private trouble = '';
+  @query('.surface') private surface!: HTMLElement;
+  @query('build-up') private buildUp!: BuildUp | null;
+  @query('small-map') private smallMap!: SmallMap;
+  @query('.box') private box!: HTMLElement;
+  /** True from a key to the next pointer: the ring is strong for those who steer by keys. */
+  private byKeys = false;
+  private moved = false;
+  private closeUps: CloseUps | null = null;
+  private gestures: WallGestures | null = null;
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.gestures?.destroy();
+    this.closeUps?.stop();
+  }
+
+  protected override async firstUpdated(): Promise<void> {
+    try {
+      await this.holder.stand(this.surface, (scene) => this.serve(scene));
+    } catch (error) {
+      this.trouble = sentenceOf(error);
+    }
+  }
+
+  protected override updated(changed: Map<PropertyKey, unknown>): void {
+    if (changed.has('focused')) this.ring();
+  }
+
+  /** Has the canvas followed by what lies over it and steered by the pointer. */
+  private serve(scene: WallScene): void {
+    this.closeUps = new CloseUps(scene);
+    scene.onDrawn = () => {
+      this.tellMoved(!scene.atStart);
+      this.smallMap.follow(scene, this.facts);
+      if (this.drawer !== null) this.closeUps?.viewChanged(this.drawer, this.relative, (index) => this.variants[index]);
+    };
+    this.gestures = new WallGestures(this.surface, scene, {
+      choose: (index) => this.choose(index),
+      open: (index) => this.tell('action', { action: 'open', index }),
+      rest: (index) => this.rest(index),
+      box: (box) => this.showBox(box),
+      boxed: (indexes) => this.tell('boxed', indexes),
+      mark: (index) => {
+        this.choose(index);
+        this.tell('action', { action: 'mark', index });
+      },
+    });
+  }
+
+  private tell(type: 'walk' | 'action' | 'boxed' | 'moved', detail: ActionEvent['detail'] | number | number[] | boolean): void {
+    this.dispatchEvent(new CustomEvent(type, { detail }));
+  }
+
+  private tellMoved(moved: boolean): void {
+    if (moved === this.moved) return;
+    this.moved = moved;
+    this.tell('moved', moved);
+  }
+
+  /** Brings a print into focus; another that is built up is hung again. */
+  choose(index: number): void {
+    if (this.buildUp?.index !== index) this.buildUp?.hide();
+    this.tell('walk', index);
+  }
+
+  /** The print that is built up; −1 when none is. */
+  get built(): number {
+    return this.buildUp?.index ?? -1;
+  }
+
+  /** Hangs the print that is built up again. */
+  hangBack(): void {
+    this.buildUp?.hide();
+  }
+
+  /** Ends what is drawn for the prints that hang, before others do. */
+  forgetPrints(): void {
+    this.hangBack();
+    this.closeUps?.stop();
+  }
+
+  /** Takes a print off the wall and builds it up; tells `wall-problem` when it cannot be. */
+  async build(index: number): Promise<void> {
+    const variant = this.variants[index];
+    const { scene } = this.holder;
+    if (variant === undefined || this.drawer === null || scene === null || this.buildUp === null) return;
+    const sentence = await this.buildUp.show(index, variant.pulls, this.drawer, scene.frameOf(index));
+    if (sentence !== null) this.dispatchEvent(new CustomEvent('wall-problem', { detail: sentence, bubbles: true, composed: true }));
+  }
+
+  private rest(index: number): void {
+    if (index < 0) return this.hangBack();
+    // Who wants nothing to move by itself still has the key and the button.
+    if (matchMedia('(prefers-reduced-motion: reduce)').matches) return;
+    void this.build(index);
+  }
+
+  private showBox(box: { left: number; top: number; width: number; height: number } | null): void {
+    this.box.hidden = box === null;
+    if (box === null) return;
+    Object.assign(this.box.style, { left: `${box.left}px`, top: `${box.top}px`, width: `${box.width}px`, height: `${box.height}px` });
+  }
+
+  private ring(): void {
+    const strong = this.surface.matches(':focus-visible') || (this.byKeys && this.surface.matches(':focus'));
+    this.holder.scene?.setFocus(this.focused, strong);
+  }
+
+  private readonly onKey = (event: KeyboardEvent): void => {
+    if (event.ctrlKey || event.metaKey || event.altKey) return;
+    const { scene } = this.holder;
+    const focused = this.focused < 0 ? (scene?.hanging.sequence[0] ?? -1) : this.focused;
+    this.byKeys = true;
+    const action = actionOf(event.key);
+    if (action !== undefined) {
+      event.preventDefault();
+      this.tell('action', { action, index: focused });
+    } else if (isMove(event.key) && this.found > 0) {
+      event.preventDefault();
+      this.hangBack();
+      const last = this.variants.length - 1;
+      let to = focused;
+      // The first key chooses the first print, but for the one that asks for the last.
+      if (this.focused >= 0 || event.key === 'End')
+        to = scene?.after(focused, event.key) ?? Math.min(last, Math.max(0, focused + (event.key === 'ArrowLeft' ? -1 : 1)));
+      this.tell('walk', to);
+      scene?.reveal(to);
+    }
+  };
+
+  private readonly onFocus = (): void => {
+    // `:focus-visible` is settled only after the focus event; a click chooses for itself.
+    requestAnimationFrame(() => {
+      if (this.focused < 0 && this.found > 0 && this.surface.matches(':focus-visible'))
+        this.tell('walk', this.holder.scene?.hanging.sequence[0] ?? 0);
+      this.ring();
+    });
+  };
+
+  override render() {
+    return html`
+      <div
+        class="surface"
+        role="application"
+        tabindex="0"
+        ?data-focused=${this.variants[this.focused] !== undefined}
+        aria-label="Wall of prints"
+        aria-describedby="keys"
+        @keydown=${this.onKey}
+        @pointerdown=${() => {
+          this.byKeys = false;
+        }}
+        @focus=${this.onFocus}
+        @blur=${() => this.ring()}
+      >
+        ${this.trouble !== '' ? html`<div class="note"><p role="alert">${this.trouble}</p></div>` : nothing}
+        ${this.note !== '' && this.found === 0 ? html`<div class="note" @pointerdown=${(event: Event) => event.stopPropagation()}><p>${this.note}</p><slot></slot></div>` : nothing}
+        <div class="box" hidden></div>
+        <small-map></small-map>
+        <build-up .relative=${this.relative}></build-up>
+      </div>
+      <p id="keys" class="visually-hidden">
+        Arrow keys go from print to print. Enter opens one on the Bench, K keeps it, B builds it up, M marks it, P pins it. Question mark lists all keys. Plus and minus come closer and go further, 0 shows the whole wall.
+      </p>
+    `;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'wall-surface': WallSurface;
+  }
+}

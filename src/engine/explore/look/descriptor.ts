@@ -1,0 +1,234 @@
+import { f64, num, u32 } from '../../base/at.ts';
+import { oklabFromLinearSrgb } from '../../colour/oklab.ts';
+import { colourCells, createCellColours } from '../../stack/appearance.ts';
+import { CellMapBuilder } from '../../stack/cell-map.ts';
+import { stackLayers } from '../../stack/layers.ts';
+import { SpanCache } from '../../stack/screen-spans.ts';
+import type { Pull, CellMap } from '../../stack/types.ts';
+import type { Studio } from '../../studio/studio.ts';
+import { imageName } from './image-name.ts';
+
+/** Areas in which lightness is compared, and coarser ones for colour: the eye sees colour less sharply. */
+const LIGHT = { columns: 6, rows: 8 };
+const COLOUR = { columns: 3, rows: 4 };
+/** Kinds of colour whose areas are compared: middles in OKLab. */
+const L_MIDDLES = [0.25, 0.5, 0.75, 1];
+const AB_MIDDLES = [-0.12, 0, 0.12];
+/** a and b count so much more than L, as they do in ΔE00 of printed colours (from memory). */
+const CHROMA_WEIGHT = 2;
+/** Other colours all over count as an OKLab difference of so much all over; a choice of ours. */
+const AREA_WEIGHT = 0.1;
+/** Steps of a descriptor to an OKLab difference of 1. */
+const STEPS = 1024;
+
+const LIGHTS = LIGHT.columns * LIGHT.rows;
+const COLOURS = COLOUR.columns * COLOUR.rows;
+const KINDS = L_MIDDLES.length * AB_MIDDLES.length ** 2;
+/** Length of a descriptor. */
+export const DESCRIPTOR_LENGTH = COLOURS * 2 + KINDS + LIGHTS;
+/** Rows of the map that a print is described from: a whole number to each row of areas. */
+const MAP_ROWS = 64;
+/** Rows at which images are told apart that are the same at MAP_ROWS. */
+const FINE_ROWS = 1024;
+
+/**
+ * What a print looks like from across the room, as whole numbers 0–255 whose Euclidean distance ÷ 1024
+ * says how different two prints look: the OKLab difference of their areas, root mean square, and how
+ * much of the sheet is in other colours.
+ *
+ * Light of an area is averaged before it becomes a colour, since the eye that no longer sees the
+ * shapes sees their mean light; so shapes that move a little change little, and the same colours
+ * elsewhere change much. Areas of kinds of colour (square roots, hence Hellinger distance) tell new
+ * colours in small places, which means drown. Whole numbers, so that every machine picks alike.
+ */
+export type Descriptor = Uint8Array;
+
+/** What a print looks like: its descriptor, and a name for its image at MAP_ROWS rows (imageName). */
+export interface Look {
+  at: Descriptor;
+  image: string;
+}
+
+/** Describes the prints of one drawer. */
+export class Describer {
+  private readonly drawer: Studio;
+  private readonly spans: SpanCache;
+  private readonly builder = new CellMapBuilder();
+  private readonly colours = createCellColours();
+  /** By their image at MAP_ROWS: the one print that shows it, or the images at FINE_ROWS of several. */
+  private readonly images = new Map<string, readonly Pull[] | Set<string>>();
+
+  constructor(drawer: Studio) {
+    this.drawer = drawer;
+    this.spans = new SpanCache(drawer);
+  }
+
+  /**
+   * @param pulls first down first
+   * @returns a new array of DESCRIPTOR_LENGTH
+   * @throws EngineError as stackLayers, when a pull names what is not in the drawer
+   */
+  describe(pulls: readonly Pull[]): Descriptor {
+    return this.look(pulls).at;
+  }
+
+  /** The same, with a name for the image. */
+  look(pulls: readonly Pull[]): Look {
+    const [map, linear, packed] = this.coloured(pulls, MAP_ROWS);
+    return { at: describeCells(map, linear), image: imageName(map, packed) };
+  }
+
+  /**
+   * False when a print asked of before shows the same image: lays may differ only where other films
+   * or the sheet's edge hide them.
+   */
+  isNew(pulls: readonly Pull[], { image }: Look): boolean {
+    const known = this.images.get(image);
+    if (known === undefined) {
+      this.images.set(image, pulls);
+      return true;
+    }
+    const names = known instanceof Set ? known : new Set([this.fineName(known)]);
+    this.images.set(image, names);
+    const fine = this.fineName(pulls);
+    if (names.has(fine)) return false;
+    names.add(fine);
+    return true;
+  }
+
+  private fineName(pulls: readonly Pull[]): string {
+    const [map, , packed] = this.coloured(pulls, FINE_ROWS);
+    return imageName(map, packed);
+  }
+
+  private coloured(pulls: readonly Pull[], rows: number): [CellMap, Float64Array, Uint32Array] {
+    const { widthMm, heightMm, reflectance } = this.drawer.paper;
+    const grid = { widthMm, heightMm, rows };
+    const map = this.builder.build(this.spans.place({ pulls }, grid), grid);
+    const { linear, packed } = colourCells(map, stackLayers({ pulls }, this.drawer), reflectance, this.colours);
+    return [map, linear, packed];
+  }
+}
+
+/**
+ * The descriptor of a print whose cells are coloured.
+ * @param linear cells × 3, linear sRGB 0–1; exact from the map's runs
+ */
+export function describeCells(map: CellMap, linear: ArrayLike<number>): Descriptor {
+  const out = new Uint8Array(DESCRIPTOR_LENGTH);
+  const lights = areaMeans(map, linear);
+  const step = (value: number): number => Math.max(0, Math.min(255, Math.round(value * STEPS)));
+  const scale = Math.sqrt(1 / COLOURS) * CHROMA_WEIGHT;
+  const [perColumn, perRow] = [LIGHT.columns / COLOUR.columns, LIGHT.rows / COLOUR.rows];
+  for (let area = 0; area < COLOURS; area++) {
+    const mean = [0, 0, 0];
+    const [column, row] = [area % COLOUR.columns, Math.floor(area / COLOUR.columns)];
+    for (let y = 0; y < perRow; y++) {
+      for (let x = 0; x < perColumn; x++) {
+        const at = ((row * perRow + y) * LIGHT.columns + column * perColumn + x) * 3;
+        for (let i = 0; i < 3; i++) mean[i] = num(mean, i) + f64(lights, at + i) / (perColumn * perRow);
+      }
+    }
+    const [, a, b] = oklabFromLinearSrgb(num(mean, 0), num(mean, 1), num(mean, 2));
+    out[area * 2] = step(a * scale + 128 / STEPS);
+    out[area * 2 + 1] = step(b * scale + 128 / STEPS);
+  }
+  const kinds = kindAreas(map, linear);
+  for (let kind = 0; kind < KINDS; kind++) out[COLOURS * 2 + kind] = step(Math.sqrt(f64(kinds, kind)) * AREA_WEIGHT);
+  for (let area = 0; area < LIGHTS; area++) {
+    const [l] = oklabFromLinearSrgb(f64(lights, area * 3), f64(lights, area * 3 + 1), f64(lights, area * 3 + 2));
+    out[COLOURS * 2 + KINDS + area] = step(l / Math.sqrt(LIGHTS));
+  }
+  return out;
+}
+
+/** Mean linear light of each area, three numbers an area. */
+function areaMeans(map: CellMap, linear: ArrayLike<number>): Float64Array {
+  const sums = new Float64Array(LIGHTS * 3);
+  const { rowStart, runEndMm, runCell, rows } = map;
+  const widthMm = map.widthMm / LIGHT.columns;
+  for (let row = 0; row < rows; row++) {
+    const base = Math.floor((row * LIGHT.rows) / rows) * LIGHT.columns;
+    let column = 0;
+    let fromMm = 0;
+    for (let run = u32(rowStart, row); run < u32(rowStart, row + 1);) {
+      const edgeMm = (column + 1) * widthMm;
+      const last = column === LIGHT.columns - 1;
+      const toMm = last || f64(runEndMm, run) < edgeMm ? f64(runEndMm, run) : edgeMm;
+      const at = (base + column) * 3;
+      const cell = u32(runCell, run) * 3;
+      for (let i = 0; i < 3; i++) sums[at + i] = f64(sums, at + i) + (toMm - fromMm) * num(linear, cell + i);
+      fromMm = toMm;
+      if (f64(runEndMm, run) <= toMm) run++;
+      else column++;
+    }
+  }
+  const whole = (widthMm * rows) / LIGHT.rows;
+  return sums.map((sum) => sum / whole);
+}
+
+/** Share of the sheet in each kind of colour; a colour between kinds counts to its neighbours. */
+function kindAreas(map: CellMap, linear: ArrayLike<number>): Float64Array {
+  const out = new Float64Array(KINDS);
+  const sheet = map.widthMm * map.heightMm;
+  for (let cell = 0; cell < map.cells; cell++) {
+    const share = f64(map.areaMm2, cell) / sheet;
+    if (!(share > 0)) continue;
+    const lab = oklabFromLinearSrgb(num(linear, cell * 3), num(linear, cell * 3 + 1), num(linear, cell * 3 + 2));
+    const [l, lPart] = between(L_MIDDLES, lab[0]);
+    const [a, aPart] = between(AB_MIDDLES, lab[1]);
+    const [b, bPart] = between(AB_MIDDLES, lab[2]);
+    for (let corner = 0; corner < 8; corner++) {
+      const [dl, da, db] = [corner & 1, (corner >> 1) & 1, corner >> 2];
+      const part = (dl ? lPart : 1 - lPart) * (da ? aPart : 1 - aPart) * (db ? bPart : 1 - bPart);
+      if (part > 0)
+        out[((l + dl) * AB_MIDDLES.length + a + da) * AB_MIDDLES.length + b + db] =
+          f64(out, ((l + dl) * AB_MIDDLES.length + a + da) * AB_MIDDLES.length + b + db) + share * part;
+    }
+  }
+  return out;
+}
+
+/** Which two of the middles a value lies between, and how far it is to the upper one, 0–1. */
+function between(middles: readonly number[], value: number): [number, number] {
+  const step = num(middles, 1) - num(middles, 0);
+  const at = Math.max(0, Math.min(middles.length - 1, (value - num(middles, 0)) / step));
+  const low = Math.min(middles.length - 2, Math.floor(at));
+  return [low, at - low];
+}
+
+/** How different two prints look: 0 for the same, about 0.02 where one has to look twice. */
+export function descriptorDistance(a: Descriptor, b: Descriptor): number {
+  return Math.sqrt(squaredSteps(a, b, Infinity)) / STEPS;
+}
+
+/**
+ * Square of the distance in steps, a whole number.
+ * @param enough once the sum is at least this, it need not be finished
+ */
+export function squaredSteps(a: Descriptor, b: Descriptor, enough: number): number {
+  let sum = 0;
+  for (let i = 0; i < DESCRIPTOR_LENGTH;) {
+    // Whether it is enough is asked now and then: asking costs as much as a term.
+    const until = Math.min(i + 12, DESCRIPTOR_LENGTH);
+    for (; i < until; i++) {
+      const off = num(a, i) - num(b, i);
+      sum += off * off;
+    }
+    if (sum >= enough) return sum;
+  }
+  return sum;
+}
+
+/** A descriptor as text, two hex digits a number. */
+export function descriptorText(descriptor: Descriptor): string {
+  let text = '';
+  for (const value of descriptor) text += value.toString(16).padStart(2, '0');
+  return text;
+}
+
+/** The descriptor of a text, or null when it is none (another version's, or broken). */
+export function descriptorOfText(text: string): Descriptor | null {
+  if (text.length !== DESCRIPTOR_LENGTH * 2 || !/^[0-9a-f]*$/.test(text)) return null;
+  return Uint8Array.from({ length: DESCRIPTOR_LENGTH }, (_, i) => Number.parseInt(text.slice(i * 2, i * 2 + 2), 16));
+}

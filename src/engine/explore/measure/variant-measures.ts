@@ -1,0 +1,113 @@
+import { labD50 } from '../../colour/lab.ts';
+import { swatchLab } from '../../ink/film/swatch.ts';
+import { cellLab } from '../../stack/appearance.ts';
+import type { Layer } from '../../stack/layers.ts';
+import type { CellMap, Pull } from '../../stack/types.ts';
+import type { Studio } from '../../studio/studio.ts';
+import { type EdgeLengths, edgeLengths } from './edges.ts';
+import { measureVariant } from './measures.ts';
+
+/** What a print of a wall is like, in plain numbers that a wall is laid out and filtered by. */
+export interface VariantMeasures {
+  /** Share of the sheet under at least one pull, %. */
+  coverage: number;
+  /** Colours told apart, paper among them. */
+  colours: number;
+  /** Share of the sheet that the largest colour takes, %. */
+  mainColour: number;
+  /** Share of the sheet in colours that no ink alone gives, %. */
+  thirdColour: number;
+  /** Darkest and lightest L, and how far they lie apart. */
+  darkest: number;
+  lightest: number;
+  contrast: number;
+  /** Edge length × ΔE00 across it ÷ sheet area, ΔE/mm. */
+  busyness: number;
+  /** How far the centre of darkness lies from the sheet's, % of the way to a corner. */
+  imbalance: number;
+  pulls: number;
+  /** Different screens. */
+  screens: number;
+  /** Different inks. */
+  inks: number;
+  /** Screens with an ink at a lay and number of strokes: what the print needs when pulled alone. */
+  setUps: number;
+}
+
+/** One measure in words. */
+export interface MeasureWords {
+  key: keyof VariantMeasures;
+  label: string;
+  /** '' for counts. */
+  unit: string;
+  /** Digits after the point that mean something. */
+  digits: number;
+  /** Least and greatest of the common prints, for axes; a print may lie outside. */
+  range: readonly [number, number];
+}
+
+/** All measures in the order in which they are offered. */
+export const MEASURES: readonly MeasureWords[] = [
+  { key: 'coverage', label: 'Covered', unit: '%', digits: 0, range: [0, 100] },
+  { key: 'colours', label: 'Colours', unit: '', digits: 0, range: [1, 100] },
+  { key: 'mainColour', label: 'Largest colour', unit: '%', digits: 0, range: [0, 100] },
+  { key: 'thirdColour', label: 'Third colours', unit: '%', digits: 1, range: [0, 100] },
+  { key: 'darkest', label: 'Darkest', unit: 'L', digits: 0, range: [0, 100] },
+  { key: 'lightest', label: 'Lightest', unit: 'L', digits: 0, range: [0, 100] },
+  { key: 'contrast', label: 'Light to dark', unit: 'L', digits: 0, range: [0, 100] },
+  { key: 'busyness', label: 'Busyness', unit: 'ΔE/mm', digits: 2, range: [0, 2] },
+  { key: 'imbalance', label: 'Off balance', unit: '%', digits: 1, range: [0, 50] },
+  { key: 'pulls', label: 'Pulls', unit: '', digits: 0, range: [1, 80] },
+  { key: 'screens', label: 'Screens', unit: '', digits: 0, range: [1, 80] },
+  { key: 'inks', label: 'Inks', unit: '', digits: 0, range: [1, 12] },
+  { key: 'setUps', label: 'Set-ups', unit: '', digits: 0, range: [1, 80] },
+];
+
+/** Measures the prints of one drawer; the swatches are found once. */
+export class VariantMeter {
+  private readonly drawer: Studio;
+  private readonly swatches: (readonly [number, number, number])[];
+  private lab = new Float64Array(0);
+  private edges: EdgeLengths | null = null;
+  private mapName: string | undefined;
+
+  /** @throws EngineError as swatchLab, when an ink cannot be laid on the paper */
+  constructor(drawer: Studio) {
+    const { inks, paper, strokeGain } = drawer;
+    this.drawer = drawer;
+    this.swatches = [labD50(paper.reflectance), ...inks.map((ink) => swatchLab(ink, 1, strokeGain, paper.reflectance))];
+  }
+
+  /**
+   * All measures of a print.
+   * @param map of the placed screens of these pulls, and no others
+   * @param layers of the pulls in that map
+   * @param mapName the same as in the call before when the map is: then its edges are known
+   * @throws EngineError as cellLab
+   */
+  measure(map: CellMap, layers: readonly Layer[], pulls: readonly Pull[], mapName?: string): VariantMeasures {
+    if (this.lab.length < map.cells * 3) this.lab = new Float64Array(map.cells * 6);
+    const lab = cellLab(map, layers, this.drawer.paper.reflectance, this.lab);
+    if (this.edges === null || mapName === undefined || mapName !== this.mapName) this.edges = edgeLengths(map);
+    this.mapName = mapName;
+    const found = measureVariant(map, lab, this.swatches, undefined, this.edges);
+    const sheet = map.widthMm * map.heightMm;
+    const [darkest, lightest] = found.lightness;
+    const different = (name: (pull: Pull) => string): number => new Set(pulls.map(name)).size;
+    return {
+      coverage: found.coverage * 100,
+      colours: found.colours.length,
+      mainColour: ((found.colours[0]?.areaMm2 ?? 0) / sheet) * 100,
+      thirdColour: (found.thirdColourMm2 / sheet) * 100,
+      darkest,
+      lightest,
+      contrast: lightest - darkest,
+      busyness: found.busyness,
+      imbalance: found.imbalance * 100,
+      pulls: pulls.length,
+      screens: different((pull) => pull.screen),
+      inks: different((pull) => pull.ink),
+      setUps: different(({ screen, ink, dxMm, dyMm, turnDeg, strokes }) => JSON.stringify([screen, ink, dxMm, dyMm, turnDeg, strokes])),
+    };
+  }
+}

@@ -1,0 +1,185 @@
+import { entryAt } from '../../base/at.ts';
+import { EngineError } from '../../base/error.ts';
+import { Describer, descriptorOfText, type Descriptor } from '../look/descriptor.ts';
+import { checkExplore } from '../settings/check.ts';
+import type { ExploreInput, Variant } from '../types.ts';
+import { Finder } from './finder.ts';
+import type { FirstDraw } from './first-draw.ts';
+import { Spread } from './spread.ts';
+
+/** Draws for one variant before the space counts as exhausted. */
+export const MAX_ATTEMPTS = 200;
+
+/** Candidates from which the first variant is taken: few, so that prints stand at once. */
+const FIRST_POOL = 12;
+/** Candidates drawn for each further one, on average. */
+const DRAWS_EACH = 1.5;
+
+/** A print that was seen before. */
+export interface SeenPrint {
+  key: string;
+  /** What it looks like, as descriptorText gives it. */
+  look: string;
+}
+
+/** A search that goes on in steps, so that whoever runs it can stop it between two. */
+export interface Explorer {
+  /**
+   * Goes on.
+   * @param draws how many draws to try, 1 or more; some give a variant
+   * @returns the variants found, in their order on the wall
+   */
+  step(draws: number): Variant[];
+  /** What a found variant looks like, by its number; null when there is none. */
+  lookOf(index: number): Descriptor | null;
+  /** Variants found so far and asked for. */
+  readonly found: number;
+  readonly asked: number;
+  /** True when all were found or no more can be. */
+  readonly done: boolean;
+  /** Why fewer were found than asked, in a sentence; '' while going on or when all were found. */
+  readonly reason: string;
+}
+
+/** A search from a base stack. */
+export interface WallExplorer extends Explorer {
+  /** The candidate that is drawn next; null when all are listed and none is drawn. */
+  readonly next: number | null;
+}
+
+/**
+ * Finds stacks that print different pictures, from a seed, the most different first.
+ * Candidate c is the first draw of `seed:c:attempt` whose picture no candidate before it has. The
+ * first variant is taken when FIRST_POOL candidates are there, each further one when DRAWS_EACH more
+ * are; it is the candidate farthest from all taken before it, from the base stack's own print and
+ * from the prints that were seen. A wall is so the same however the work is cut up, and begins alike
+ * when more is asked for. When only the order may change and there are few order classes, all are
+ * listed, so that none is missed.
+ * @param input drawer, base stack and what may change; a project is one
+ * @param alreadySeen prints that shall not come again: picture keys, or with what they look like;
+ *   changes which variants are found
+ * @param first what FirstDraws gives for a candidate, where it was drawn elsewhere already; changes
+ *   nothing but the time it takes
+ * @throws EngineError with the code and sentence of the first problem of checkExplore
+ */
+export function createExplorer(
+  input: ExploreInput,
+  alreadySeen: Iterable<string | SeenPrint> = [],
+  first: (candidate: number) => FirstDraw | null | undefined = () => undefined,
+): WallExplorer {
+  const [problem] = checkExplore(input.explore, input.drawer, input.bench);
+  if (problem !== undefined) {
+    throw new EngineError(problem.code, problem.message, { path: [problem.where] });
+  }
+  const { count: asked, seed } = input.explore;
+  const finder = new Finder(input);
+  const list = finder.list(4 * asked + 1000);
+  const describer = new Describer(input.drawer);
+  const pool = new Spread<Variant>();
+  const descriptors: Descriptor[] = [];
+  const seen = new Set<string>();
+  for (const print of alreadySeen) {
+    seen.add(typeof print === 'string' ? print : print.key);
+    const at = typeof print === 'string' ? null : descriptorOfText(print.look);
+    if (at !== null) pool.avoid(at);
+  }
+  const before = seen.size;
+  if (input.bench.length > 0) pool.avoid(describer.describe(input.bench));
+  let found = 0;
+  let candidates = 0;
+  let attempt = 0;
+  let listed = 0;
+  let reason = '';
+
+  const exhausted = (): boolean => (list === null ? attempt >= MAX_ATTEMPTS : listed >= list.length);
+  const draw = (): void => {
+    // Drawn elsewhere: null when it came to nothing, undefined when it was not.
+    const drawn = list === null && attempt === 0 ? first(candidates) : undefined;
+    const variant =
+      drawn === undefined
+        ? list === null
+          ? finder.draw(candidates, attempt)
+          : entryAt(list, listed++)(candidates)
+        : (drawn?.variant ?? null);
+    attempt++;
+    if (variant === null || seen.has(variant.key)) return;
+    seen.add(variant.key);
+    // Lays that differ only where they are hidden have keys of their own.
+    const look = drawn?.look ?? describer.look(variant.pulls);
+    if (!describer.isNew(variant.pulls, look)) return;
+    pool.offer(variant, look.at);
+    candidates++;
+    attempt = 0;
+  };
+
+  return {
+    step(draws) {
+      const fresh: Variant[] = [];
+      for (let left = draws; left > 0 && found < asked && reason === ''; left--) {
+        if (!exhausted() && candidates < FIRST_POOL + DRAWS_EACH * found) {
+          draw();
+          continue;
+        }
+        const taken = pool.take();
+        if (taken === null) {
+          reason = exhaustedReason(found, asked, before > 0, list !== null);
+          break;
+        }
+        fresh.push({ ...taken.item, id: `${seed}:${found}`, index: found });
+        descriptors.push(taken.at);
+        found++;
+      }
+      return fresh;
+    },
+    lookOf: (index) => descriptors[index] ?? null,
+    get next() {
+      return list === null ? candidates : null;
+    },
+    get found() {
+      return found;
+    },
+    get asked() {
+      return asked;
+    },
+    get done() {
+      return found >= asked || reason !== '';
+    },
+    get reason() {
+      return reason;
+    },
+  };
+}
+
+function exhaustedReason(found: number, asked: number, someSeen: boolean, all: boolean): string {
+  const pictures = found === 1 ? 'picture' : 'pictures';
+  const what = someSeen ? `new ${pictures}` : `different ${pictures}`;
+  if (found === 0 && !someSeen) return 'No print fits the holds and limits; loosen one of them, or let more change.';
+  const mend = 'let more change, loosen a hold or a limit, or lower the ΔE under which pictures count as the same';
+  return all
+    ? `The orders of these pulls hold only ${found} ${what}, and ${asked} were asked for; ${mend}.`
+    : `Only ${found} ${what} of ${asked} came out of what may change; ${mend}.`;
+}
+
+/**
+ * Variants of a project, for scripts in Node without workers.
+ * @param project anything with a drawer, a bench and explore settings
+ * @param options the seed and how many; both take the place of the project's own
+ * @returns variants one by one; fewer when no more can be found
+ * @throws EngineError 'explore.project', 'explore.seed' and as createExplorer, at the first variant
+ */
+export function* explore(project: ExploreInput, options: { seed: string | number; count: number }): Generator<Variant> {
+  const lists = [project?.bench, project?.drawer?.shapes, project?.drawer?.screens, project?.drawer?.inks];
+  if (!lists.every(Array.isArray) || !project.drawer.paper || !project.explore) {
+    throw new EngineError(
+      'explore.project',
+      'A project needs a drawer of shapes, screens, inks and paper, a bench of pulls and settings to explore with; read one with readProject.',
+    );
+  }
+  const { drawer, bench } = project;
+  const { seed, ...rest } = { ...project.explore, ...options };
+  if (typeof seed !== 'string' && !Number.isFinite(seed)) {
+    throw new EngineError('explore.seed', `The seed is ${String(seed)}; give a text or a number.`, { path: ['seed'] });
+  }
+  const explorer = createExplorer({ drawer, bench, explore: { ...rest, seed: String(seed) } });
+  while (!explorer.done) yield* explorer.step(1);
+}

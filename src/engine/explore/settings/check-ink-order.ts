@@ -1,0 +1,68 @@
+import { f64 } from '../../base/at.ts';
+import type { Problem } from '../../base/error.ts';
+import { CellMapBuilder } from '../../stack/cell-map.ts';
+import { pairOverlapAreas } from '../../stack/overlap-areas.ts';
+import { SpanCache } from '../../stack/screen-spans.ts';
+import type { Pull } from '../../stack/types.ts';
+import type { Studio } from '../../studio/studio.ts';
+import { arrange } from '../search/arrange.ts';
+import { inkArcs } from '../search/ink-arcs.ts';
+import type { ExploreSettings, Hold } from '../types.ts';
+import { conditionsOf } from './conditions.ts';
+import { describeHold, holdConstraints } from './holds.ts';
+
+const ORDER_WISHES: readonly string[] = ['neverOver', 'inkFirst', 'inkLast'];
+const ROWS = 256;
+/** Pulls that share less than this are taken as only touching, mm². */
+const MIN_AREA_MM2 = 1;
+
+/**
+ * Holds on the order that conditions about inks contradict where the inks of the pulls are held and
+ * the pulls are in every print; each pair told in one sentence.
+ * @param bench pulls of screens and inks that are in the drawer
+ * @returns problems 'limit.ink-hold'; where = the condition's field
+ */
+export function checkInkOrder(settings: ExploreSettings, drawer: Studio, bench: readonly Pull[]): Problem[] {
+  const { holds, recolour, leaveOut, mustScreens = [], notScreens = [] } = settings;
+  const conditions = conditionsOf(
+    { ...settings, neverOver: settings.neverOver?.filter(([upper, lower]) => upper !== lower) },
+    drawer,
+    bench,
+  ).filter(({ field }) => ORDER_WISHES.includes(field));
+  const has = (pull: Pull, kinds: readonly string[]): boolean => holds.some((hold) => hold.pull === pull.id && kinds.includes(hold.kind));
+  const pulls = bench.filter((pull) => !has(pull, ['out']) && !notScreens.includes(pull.screen));
+  if (conditions.length === 0 || pulls.length < 2) return [];
+  const stays = pulls.map(
+    (pull) =>
+      (!recolour || has(pull, ['ink'])) && (leaveOut === 0 || mustScreens.includes(pull.screen) || has(pull, ['first', 'last', 'place'])),
+  );
+  const grid = { widthMm: drawer.paper.widthMm, heightMm: drawer.paper.heightMm, rows: ROWS };
+  const areas = pairOverlapAreas(new CellMapBuilder().build(new SpanCache(drawer).place({ pulls }, grid), grid));
+  const shared = (a: number, b: number): boolean => f64(areas, a * pulls.length + b) >= MIN_AREA_MM2;
+  const number = new Map(bench.map((pull, i) => [pull.id, i + 1]));
+  const problems: Problem[] = [];
+  const admits = (some: readonly Hold[], arcs: readonly [number, number][]): boolean => {
+    const keep = holdConstraints(pulls, pulls.length, some);
+    return (
+      arrange(
+        pulls.length,
+        { ...keep, arcs: [...keep.arcs, ...arcs] },
+        pulls.map((_, i) => i),
+      ) !== null
+    );
+  };
+  for (const { only, field, says } of conditions) {
+    const arcs = inkArcs(pulls, only, shared).filter(([low, high]) => stays[low] && stays[high]);
+    if (arcs.length === 0) continue;
+    for (const hold of holds) {
+      if (hold.kind === 'ink' || hold.kind === 'out' || !admits([hold], []) || admits([hold], arcs)) continue;
+      const held = describeHold(hold, number, pulls);
+      problems.push({
+        code: 'limit.ink-hold',
+        message: `${says}, but ${held}, and their inks are kept; take one of the two away, or let those inks change.`,
+        where: field,
+      });
+    }
+  }
+  return problems;
+}

@@ -1,0 +1,122 @@
+import type { Problem } from '../../base/error.ts';
+import type { Pull } from '../../stack/types.ts';
+import type { Studio } from '../../studio/studio.ts';
+import type { ExploreSettings } from '../types.ts';
+import { checkBlank } from './check-blank.ts';
+import { checkInkOrder } from './check-ink-order.ts';
+import { checkLimits } from './check-limits.ts';
+import { checkHolds } from './holds.ts';
+
+export const MAX_VARIANTS = 10_000;
+/** More pulls than this on one sheet is taken for a mistake. */
+export const MAX_EXPLORE_PULLS = 200;
+
+/**
+ * All that keeps a wall from being made, each in a sentence with its mend.
+ * @returns no problems when exploring can start; where = the field of the settings, or 'drawer', 'bench'
+ */
+export function checkExplore(settings: ExploreSettings, drawer: Studio, bench: readonly Pull[]): Problem[] {
+  const problems: Problem[] = [];
+  const add = (code: string, where: string, message: string): void => {
+    problems.push({ code: `explore.${code}`, message, where });
+  };
+  checkNumbers(settings, add);
+  checkStack(drawer, bench, settings, add);
+  checkPalette(settings, drawer, add);
+  const moves =
+    settings.order ||
+    settings.recolour ||
+    settings.offsetRangeMm > 0 ||
+    settings.leaveOut > 0 ||
+    settings.bringIn > 0 ||
+    settings.turns === 'half' ||
+    settings.turns === 'any' ||
+    (settings.echoes ?? 0) > 0 ||
+    (settings.maxStrokes ?? 1) > 1 ||
+    settings.veil === true;
+  if (!moves)
+    add('no-moves', 'order', 'Nothing may change, so there is nothing to find; let the order, the inks, the lays or the screens change.');
+  problems.push(...checkHolds(bench, settings.holds), ...checkLimits(settings, drawer, bench));
+  // Looks at the sheet itself, so only where all that it names is there.
+  if (problems.length === 0) problems.push(...checkBlank(settings, drawer, bench));
+  return problems.length > 0 ? problems : checkInkOrder(settings, drawer, bench);
+}
+
+type Add = (code: string, where: string, message: string) => void;
+
+function checkNumbers(settings: ExploreSettings, add: Add): void {
+  const { count, offsetRangeMm, minDeltaE } = settings;
+  if (!Number.isInteger(count) || count < 1 || count > MAX_VARIANTS) {
+    add('count', 'count', `${count} variants were asked for; ask for a whole number from 1 to ${MAX_VARIANTS.toLocaleString('en')}.`);
+  }
+  if (!(offsetRangeMm >= 0 && offsetRangeMm <= 1000)) {
+    add('offset-range', 'offsetRangeMm', `The shift range is ${offsetRangeMm} mm; give a length from 0 to 1,000 mm.`);
+  }
+  if (!(minDeltaE >= 0 && minDeltaE <= 100)) {
+    add('min-delta-e', 'minDeltaE', `The ΔE under which two pictures are the same is ${minDeltaE}; give a number from 0 to 100.`);
+  }
+  for (const [field, what] of [
+    ['leaveOut', 'leave out'],
+    ['bringIn', 'bring in'],
+  ] as const) {
+    const value = settings[field];
+    if (!Number.isInteger(value) || value < 0) {
+      add(
+        field === 'leaveOut' ? 'leave-out' : 'bring-in',
+        field,
+        `The number of screens to ${what} is ${value}; give a whole number, 0 or more.`,
+      );
+    }
+  }
+}
+
+function checkStack(drawer: Studio, bench: readonly Pull[], settings: ExploreSettings, add: Add): void {
+  const screens = new Set(drawer.screens.map((screen) => screen.id));
+  const inks = new Set(drawer.inks.map((ink) => ink.id));
+  if (screens.size === 0) {
+    add('no-screens', 'drawer', 'The drawer has no screens; add a shape and make a screen of it first.');
+    return;
+  }
+  if (bench.length > MAX_EXPLORE_PULLS) {
+    add(
+      'too-many-pulls',
+      'bench',
+      `The stack has ${bench.length} pulls; the explorer takes up to ${MAX_EXPLORE_PULLS}, so leave some out.`,
+    );
+  }
+  const out = new Set(settings.holds.flatMap((hold) => (hold.kind === 'out' ? [hold.pull] : [])));
+  if (bench.every((pull) => out.has(pull.id)) && !(settings.bringIn > 0)) {
+    add('empty-stack', 'bench', 'The stack has no pulls to start from; put one on the bench or let screens be brought in.');
+  }
+  const ids = new Set<string>();
+  bench.forEach((pull, index) => {
+    if (ids.has(pull.id))
+      add('same-id', `bench[${index}]`, `Pull ${index + 1} has the same id '${pull.id}' as a pull before it; give each pull its own.`);
+    ids.add(pull.id);
+    if (!screens.has(pull.screen))
+      add(
+        'unknown-screen',
+        `bench[${index}]`,
+        `Pull ${index + 1} uses the screen '${pull.screen}', which is not in the drawer; choose another screen or leave the pull out.`,
+      );
+    if (!inks.has(pull.ink))
+      add(
+        'unknown-ink',
+        `bench[${index}]`,
+        `Pull ${index + 1} uses the ink '${pull.ink}', which is not in the drawer; choose another ink or leave the pull out.`,
+      );
+  });
+}
+
+function checkPalette(settings: ExploreSettings, drawer: Studio, add: Add): void {
+  const { palette, recolour, bringIn } = settings;
+  if (!recolour && !(bringIn > 0)) return;
+  if (palette.length === 0) {
+    add('empty-palette', 'palette', 'The palette is empty; allow at least one ink, or keep the inks and bring no screens in.');
+  }
+  palette.forEach((id, index) => {
+    if (!drawer.inks.some((ink) => ink.id === id)) {
+      add('palette-ink', `palette[${index}]`, `The palette names the ink '${id}', which is not in the drawer; take it off the palette.`);
+    }
+  });
+}

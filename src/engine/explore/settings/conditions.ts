@@ -1,0 +1,85 @@
+import type { Pull } from '../../stack/types.ts';
+import type { Studio } from '../../studio/studio.ts';
+import type { ExploreSettings } from '../types.ts';
+import { describeHold } from './holds.ts';
+import { SHEET_EDGE_MM } from './limits.ts';
+
+/** One thing that is asked of every print. */
+export interface Condition {
+  /** In words that begin small: 'Tar never touches Foam'. */
+  says: string;
+  field: keyof ExploreSettings;
+  /** The field with this condition alone. */
+  only: Partial<ExploreSettings>;
+}
+
+/**
+ * All that settings ask of every print, one by one; conditions about what is gone from the drawer or the
+ * stack ask for nothing and are left out.
+ * @param bench the base stack, first down first
+ */
+export function conditionsOf(settings: ExploreSettings, drawer: Studio, bench: readonly Pull[]): Condition[] {
+  const { holds, apart = [], neverOver = [], inkFirst, inkLast, mustScreens = [], notScreens = [] } = settings;
+  const ink = (id: string): string | undefined => drawer.inks.find((each) => each.id === id)?.name;
+  const screen = (id: string): number | undefined => drawer.screens.find((each) => each.id === id)?.number;
+  const number = new Map(bench.map((pull, i) => [pull.id, i + 1]));
+  const out = new Set(holds.flatMap((hold) => (hold.kind === 'out' ? [hold.pull] : [])));
+  const left = bench.filter((pull) => !out.has(pull.id));
+  const conditions: Condition[] = [];
+  const add = (field: keyof ExploreSettings, value: unknown, says: string): void => {
+    conditions.push({ says, field, only: { [field]: value } });
+  };
+  for (const hold of holds) {
+    if (number.has(hold.pull) && (hold.kind !== 'before' || number.has(hold.other))) add('holds', [hold], describeHold(hold, number, left));
+  }
+  for (const pair of apart) if (pair.every(ink)) add('apart', [pair], `${ink(pair[0])} never touches ${ink(pair[1])}`);
+  for (const pair of neverOver) if (pair.every(ink)) add('neverOver', [pair], `${ink(pair[0])} never lies over ${ink(pair[1])}`);
+  if (inkFirst !== undefined && ink(inkFirst) !== undefined) add('inkFirst', inkFirst, `${ink(inkFirst)} goes down before all other inks`);
+  if (inkLast !== undefined && ink(inkLast) !== undefined) add('inkLast', inkLast, `${ink(inkLast)} goes down after all other inks`);
+  for (const id of mustScreens) if (screen(id) !== undefined) add('mustScreens', [id], `screen ${screen(id)} is in every print`);
+  for (const id of notScreens) if (screen(id) !== undefined) add('notScreens', [id], `screen ${screen(id)} is in no print`);
+  for (const [field, what] of [
+    ['maxInks', 'ink'],
+    ['maxPulls', 'pull'],
+    ['maxScreens', 'screen'],
+    ['maxSetUps', 'set-up'],
+  ] as const) {
+    const most = settings[field];
+    if (most !== undefined) add(field, most, `a print has at most ${most.toLocaleString('en')} ${what}${most === 1 ? '' : 's'}`);
+  }
+  const { maxThirdShare, maxEdgeShare } = settings;
+  if (maxThirdShare !== undefined) add('maxThirdShare', maxThirdShare, `third colours cover at most ${percent(maxThirdShare)} of a print`);
+  if (maxEdgeShare !== undefined)
+    add('maxEdgeShare', maxEdgeShare, `ink covers at most ${percent(maxEdgeShare)} of the sheet's outer ${SHEET_EDGE_MM} mm`);
+  return conditions;
+}
+
+/** The fields of settings that ask something of every print, with some of the conditions alone. */
+export function conditionFields(conditions: readonly Condition[]): Partial<ExploreSettings> & Pick<ExploreSettings, 'holds'> {
+  const fields: Record<string, unknown> = { ...NO_WISHES };
+  for (const { field, only } of conditions) {
+    const before = fields[field];
+    fields[field] = Array.isArray(before) ? [...before, ...(only[field] as unknown[])] : only[field];
+  }
+  return fields as ReturnType<typeof conditionFields>;
+}
+
+const NO_WISHES: Partial<ExploreSettings> & Pick<ExploreSettings, 'holds'> = {
+  holds: [],
+  apart: undefined,
+  neverOver: undefined,
+  inkFirst: undefined,
+  inkLast: undefined,
+  mustScreens: undefined,
+  notScreens: undefined,
+  maxInks: undefined,
+  maxPulls: undefined,
+  maxScreens: undefined,
+  maxSetUps: undefined,
+  maxThirdShare: undefined,
+  maxEdgeShare: undefined,
+};
+
+function percent(share: number): string {
+  return `${Math.round(share * 1000) / 10} %`;
+}

@@ -1,0 +1,63 @@
+import { EngineError } from '../../base/error.ts';
+import { labD50 } from '../../colour/lab.ts';
+import { CARD_BLACK, CARD_WHITE } from '../../ink/characterise/card.ts';
+import { filmBands, overFilm } from '../../ink/film/film.ts';
+import { baseOf, letDown, printInks } from '../../ink/mix/mix.ts';
+import type { Ink } from '../../ink/types.ts';
+import type { Studio } from '../../studio/studio.ts';
+import { freeId } from './veil-areas.ts';
+import type { VeilOptions } from './veil-types.ts';
+
+/** An ink that a veil may be printed in. */
+export interface VeilInk {
+  ink: Ink;
+  from: string;
+  parts: number;
+  /** What the drawer lacks of it: the base, the let-down ink, or nothing. */
+  newInks: Ink[];
+}
+
+const LETDOWNS: readonly number[] = [0, 2, 6, 15];
+
+/** Of the lightness between a card's white and its black, a veil lets at least so much show through. */
+const LEAST_SHOW_THROUGH = 0.35;
+
+/**
+ * The inks that veils may be printed in: those of the options, as they are and let down.
+ * @throws EngineError 'veil.unknown-ink', 'veil.letdown'
+ */
+export function veilInks(drawer: Studio, options: VeilOptions): VeilInk[] {
+  const base = options.base ?? baseOf(drawer.inks);
+  const letdowns = options.letdowns ?? LETDOWNS;
+  const bad = letdowns.find((parts) => !(parts >= 0 && parts <= 1000));
+  if (bad !== undefined) throw new EngineError('veil.letdown', `A letdown of 1 to ${bad} cannot be mixed; give 0 to 1000 parts of base.`);
+  const inks = options.inks?.map((id) => {
+    const ink = drawer.inks.find((each) => each.id === id);
+    if (ink === undefined) throw new EngineError('veil.unknown-ink', `The ink '${id}' is not in the drawer; choose others for the veil.`);
+    return ink;
+  });
+  const newBase = base === undefined || drawer.inks.some((ink) => ink.id === base.id) ? [] : [base];
+  return (inks ?? printInks(drawer.inks)).flatMap((ink) =>
+    letdowns.flatMap((parts): VeilInk[] => {
+      if (parts === 0) return [{ ink, from: ink.id, parts, newInks: [] }];
+      if (base === undefined || ink.role === 'base') return [];
+      const plain = letDown(ink, base, parts);
+      const held = drawer.inks.find((each) => each.id === plain.id && sameCurves(each, plain));
+      if (held !== undefined) return [{ ink: held, from: ink.id, parts, newInks: [] }];
+      const mixed = { ...plain, id: freeId(plain.id, drawer.inks) };
+      return [{ ink: mixed, from: ink.id, parts, newInks: [...newBase, mixed] }];
+    }),
+  );
+}
+
+/** Whether so thick a film of an ink still is a veil: what is below it shows. */
+export function isTranslucent(ink: Ink, thickness: number): boolean {
+  const film = filmBands(ink.kx, ink.sx, thickness);
+  const gap = (white: ArrayLike<number>, black: ArrayLike<number>): number => labD50(white)[0] - labD50(black)[0];
+  const over = (ground: readonly number[]): Float64Array => overFilm(film, ground, new Float64Array(ground.length));
+  return gap(over(CARD_WHITE), over(CARD_BLACK)) >= LEAST_SHOW_THROUGH * gap(CARD_WHITE, CARD_BLACK);
+}
+
+function sameCurves(a: Ink, b: Ink): boolean {
+  return JSON.stringify([a.kx, a.sx, a.mesh]) === JSON.stringify([b.kx, b.sx, b.mesh]);
+}

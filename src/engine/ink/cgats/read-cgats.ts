@@ -1,0 +1,168 @@
+import { defined, entryAt } from '../../base/at.ts';
+import type { Problem } from '../../base/error.ts';
+import type { Lab } from '../../colour/lab.ts';
+import { CgatsFaults, quote, type Place } from './faults.ts';
+import { fieldRoles, type FieldRoles } from './fields.ts';
+import { cutTable } from './rows.ts';
+import { scaleOf, type Scale } from './scale.ts';
+import { spectraOf, toBands, type RowSpectrum } from './spectra.ts';
+import { tablesOf, type RawTable } from './tables.ts';
+import { linesOf, numberOf, type Token } from './text.ts';
+
+/** The largest file that is read, characters; the largest charts have a tenth of it. */
+export const MOST_CGATS_CHARACTERS = 20_000_000;
+
+const START: Place = { line: 1, column: 1 };
+
+/** One measured patch. */
+export interface CgatsSample {
+  /** As the file names it, else its number among the rows of its table. */
+  id: string;
+  /** As the file names it, else the id. */
+  name: string;
+  /** 36 bands from 380 to 730 nm, 0–1; up to 1.2 where the paper glows. */
+  reflectance?: Float64Array;
+  /** As the file gives it, taken to be D50/2°. */
+  lab?: Lab;
+}
+
+interface MeasuredTable {
+  table: RawTable;
+  fields: readonly Token[];
+  roles: FieldRoles;
+  spectra: RowSpectrum[];
+}
+
+/**
+ * Patches from the text of a measuring instrument: CGATS.17 / ISO 28178 and its relatives.
+ * @param text the whole file, decoded
+ * @param fileName for messages
+ * @returns samples of all tables in their order, and what is wrong or was assumed, each with line and
+ *   column; a row with a fault is left out (or keeps its Lab alone), the others stay. Codes that only
+ *   remark: 'cgats.extended' (range shorter than 380–730 nm, the end value repeated),
+ *   'cgats.scale-doubtful', 'cgats.coarse', 'cgats.illuminant', 'cgats.field-count'
+ * Never throws. Steps of 5 nm are sampled, wider ones interpolated: see bandsFromSpectrum. Source: the
+ * dialects seen in files; ISO 28178 from memory.
+ */
+export function readCgats(text: string, fileName: string): { samples: CgatsSample[]; problems: Problem[] } {
+  const faults = new CgatsFaults(fileName);
+  const refusal = refusalOf(text);
+  if (refusal) {
+    faults.tell(...refusal);
+    return { samples: [], problems: faults.all() };
+  }
+  const tables = tablesOf(linesOf(text), faults);
+  if (tables.length === 0 && faults.all().length === 0) {
+    faults.tell(
+      'cgats.no-data',
+      START,
+      'There is no BEGIN_DATA, so this is no CGATS text or it has no table; export the measurements as CGATS with spectral data.',
+    );
+  }
+  const measured = tables.flatMap((table) => measuredTable(table, faults) ?? []);
+  const scales = scalesOf(measured, faults);
+  const samples = measured.flatMap((one) => samplesOf(one, defined(scales.get(one.roles.family)), faults));
+  return { samples, problems: faults.all() };
+}
+
+function refusalOf(text: string): [string, Place, string] | null {
+  if (typeof text !== 'string') return ['cgats.binary', START, 'The file is not text; export the measurements as CGATS text.'];
+  if (text.length > MOST_CGATS_CHARACTERS) {
+    return [
+      'cgats.too-large',
+      START,
+      `The file has ${Math.round(text.length / 1e6)} million characters and at most ${MOST_CGATS_CHARACTERS / 1e6} million are read; export fewer patches.`,
+    ];
+  }
+  // eslint-disable-next-line no-control-regex
+  const odd = /[\u0000-\u0008\u000e-\u0019\u001b-\u001f]/u.exec(text);
+  if (odd) {
+    const before = linesOf(text.slice(0, odd.index));
+    const place = { line: before.length, column: defined(before.at(-1)).length + 1 };
+    return [
+      'cgats.binary',
+      place,
+      'There is a character that no text has, so this is another kind of file or a text in UTF-16; export it as plain CGATS text.',
+    ];
+  }
+  if (text.trim() === '' || text.trim() === '\uFEFF') return ['cgats.empty', START, 'The file is empty; export the measurements again.'];
+  return null;
+}
+
+function measuredTable(table: RawTable, faults: CgatsFaults): MeasuredTable | null {
+  const cut = cutTable(table, faults);
+  if (cut === null) return null;
+  const { fields, rows } = cut;
+  const roles = fieldRoles(fields, table.header);
+  if (roles.bands.length === 0 && roles.pairs.length === 0 && roles.lab === null) {
+    faults.tell(
+      'cgats.no-colour',
+      entryAt(fields, 0),
+      'The table has neither spectral columns such as SPECTRAL_380 nor LAB_L, LAB_A and LAB_B; export it with one of them.',
+    );
+    return null;
+  }
+  if (rows.length === 0) {
+    faults.tell('cgats.no-rows', table.begin, 'The table has no whole row; export the measurements again.');
+    return null;
+  }
+  const illuminant =
+    /\b(?:A|C|D\d\d|F\d{1,2})\b/u.exec([table.header.get('ILLUMINANT'), table.header.get('WEIGHTING_FUNCTION')].join(' '))?.[0] ?? 'D50';
+  if (roles.lab !== null && illuminant !== 'D50') {
+    faults.tell(
+      'cgats.illuminant',
+      entryAt(fields, roles.lab[0]),
+      `The Lab columns are for illuminant ${illuminant}, but are taken as D50; export them for D50, or export spectra.`,
+    );
+  }
+  return { table, fields, roles, spectra: spectraOf(rows, roles) };
+}
+
+/** One scale for all tables whose spectral columns are named alike, as a table of dark patches alone misleads. */
+function scalesOf(measured: readonly MeasuredTable[], faults: CgatsFaults): Map<string, Scale> {
+  const scales = new Map<string, Scale>();
+  for (const { roles, fields } of measured) {
+    if (scales.has(roles.family)) continue;
+    const same = measured.filter((one) => one.roles.family === roles.family);
+    const values = same.flatMap((one) => one.spectra.flatMap(({ values }) => values.map(({ text }) => numberOf(text))));
+    const scale = scaleOf(values, roles.unit);
+    scales.set(roles.family, scale);
+    const column = roles.bands[0]?.column ?? roles.pairs[0]?.value;
+    if (scale.doubt !== null && column !== undefined)
+      faults.tell('cgats.scale-doubtful', entryAt(fields, column), `${scale.doubt}; check it against a patch that you know.`);
+  }
+  return scales;
+}
+
+function samplesOf({ roles, spectra, fields }: MeasuredTable, scale: Scale, faults: CgatsFaults): CgatsSample[] {
+  const told = new Set<string>();
+  return spectra.flatMap((spectrum, i) => {
+    const { row } = spectrum;
+    const said = (at: number): string => (at < 0 ? '' : entryAt(row, at).text);
+    const id = said(roles.id) || said(roles.name) || String(i + 1);
+    const sample: CgatsSample = { id, name: said(roles.name) || id };
+    const lab =
+      roles.lab === null
+        ? null
+        : labOf(
+            roles.lab.map((at) => entryAt(row, at)),
+            faults,
+          );
+    // A patch with its Lab alone may have an empty spectrum.
+    const blank = spectrum.values.every(({ text }) => text === '');
+    const reflectance = blank && lab !== null ? null : toBands(spectrum, scale, { fields, roles, told }, faults);
+    if (reflectance !== null) sample.reflectance = reflectance;
+    if (lab !== null) sample.lab = lab;
+    return reflectance === null && lab === null ? [] : [sample];
+  });
+}
+
+function labOf(tokens: readonly Token[], faults: CgatsFaults): Lab | null {
+  const lab = tokens.map(({ text }) => numberOf(text)) as Lab;
+  const bad = lab.findIndex((value, i) => !(i === 0 ? value >= 0 && value <= 105 : Math.abs(value) <= 200));
+  if (bad < 0) return lab;
+  const token = entryAt(tokens, bad);
+  const range = bad === 0 ? 'L must be a number from 0 to 100' : `${'Lab'[bad]} must be a number from −200 to 200`;
+  faults.tell('cgats.bad-lab', token, `${range}, not ${quote(token.text)}; the row's Lab is left out.`);
+  return null;
+}

@@ -1,0 +1,52 @@
+import { defined } from '../../base/at.ts';
+import type { Mesh } from './mesh.ts';
+
+/** Where a mesh's figures come from. */
+export type MeshBasis = 'published' | 'arithmetic';
+
+/** A mesh to choose from. */
+export interface MeshRow {
+  /** Threads per cm and thread in µm; where the source gives it, threads per inch between them. */
+  label: string;
+  mesh: Mesh;
+  /** 'published': figures of a sheet, rounded there. 'arithmetic': only count and thread are given, the rest follows. */
+  basis: MeshBasis;
+  source: string;
+}
+
+const SHEET = 'a mesh maker’s page "Screen Specifications", rounded there';
+const ARTICLE = 'trade article "Mesh Matters" (2009): measured open area and thickness, lower than the formula';
+const FORMULA = 'count and thread only; opening, open area and volume by formula, fabric 1.55 threads thick';
+const PER_INCH = 2.54;
+
+/**
+ * Meshes with their figures and sources. The published rows keep their sheet's own open area,
+ * thickness and volume, which go before the formulas; their counts are per inch, rounded per cm.
+ */
+export const MESH_TABLE: readonly MeshRow[] = [
+  published('90/225-40', 225, 40, { fabricUm: 59, statedOpenArea: 0.42, statedVolumeCm3PerM2: 25 }, SHEET),
+  published('90/225-48', 225, 48, { fabricUm: 72, statedOpenArea: 0.33, statedVolumeCm3PerM2: 24 }, SHEET),
+  published('90/225-54', 225, 54, { fabricUm: 84, statedOpenArea: 0.27, statedVolumeCm3PerM2: 23 }, SHEET),
+  published('120/305-40', 305, 40, { fabricUm: 63, statedOpenArea: 0.25 }, ARTICLE),
+  ...[
+    [43, 80],
+    [54, 64],
+    [61, 64],
+    [77, 55],
+    [90, 48],
+    [100, 40],
+    [120, 34],
+    [140, 31],
+    [150, 34],
+    [165, 31],
+  ].map(([threadsPerCm, threadUm]): MeshRow => ({
+    label: `${threadsPerCm}-${threadUm}`,
+    mesh: { threadsPerCm: defined(threadsPerCm), threadUm: defined(threadUm) },
+    basis: 'arithmetic',
+    source: FORMULA,
+  })),
+];
+
+function published(label: string, perInch: number, threadUm: number, sheet: Partial<Mesh>, source: string): MeshRow {
+  return { label, mesh: { threadsPerCm: perInch / PER_INCH, threadUm, ...sheet }, basis: 'published', source };
+}

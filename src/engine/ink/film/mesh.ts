@@ -1,0 +1,57 @@
+import { EngineError } from '../../base/error.ts';
+import type { Mesh } from '../../shapes/types.ts';
+
+export type { Mesh };
+
+/** Fabric over thread thickness: 1.475–1.575 in three catalogue rows ("Screen Specifications"); their middle. */
+export const FABRIC_PER_THREAD = 1.55;
+
+/**
+ * Width of a mesh opening: pitch less thread, w = 10000/n − d.
+ * @returns µm
+ * @throws EngineError 'ink.bad-mesh' when a figure is missing or the threads leave no opening
+ * Source: "Screen printing mesh parameters".
+ */
+export function meshOpeningUm(mesh: Mesh): number {
+  const { threadsPerCm, threadUm } = mesh;
+  const opening = 10_000 / threadsPerCm - threadUm;
+  if (!(threadsPerCm > 0 && threadUm > 0 && opening > 0)) {
+    throw new EngineError(
+      'ink.bad-mesh',
+      `A mesh of ${threadsPerCm} threads/cm of ${threadUm} µm leaves no opening: threads of less than ${Math.floor(10_000 / threadsPerCm) || '?'} µm are needed.`,
+    );
+  }
+  return opening;
+}
+
+/**
+ * Share of the mesh that is open, (w / p)²; the maker's own figure when there is one.
+ * @returns 0–1
+ * @throws EngineError 'ink.bad-mesh'
+ */
+export function meshOpenArea(mesh: Mesh): number {
+  const opening = meshOpeningUm(mesh);
+  const stated = mesh.statedOpenArea;
+  if (stated !== undefined) {
+    if (!(stated > 0 && stated < 1)) {
+      throw new EngineError('ink.bad-mesh', `A mesh's open area must lie between 0 and 1; found ${stated}.`);
+    }
+    return stated;
+  }
+  return (opening / (opening + mesh.threadUm)) ** 2;
+}
+
+/**
+ * Theoretical ink volume: open area × fabric thickness; the maker's own figure when there is one.
+ * @returns cm³ of ink per m² printed, which is also the wet film in µm
+ * @throws EngineError 'ink.bad-mesh'
+ * Source: "Theoretical ink volume"; rows to check against in tests/published/ink/mesh.
+ */
+export function meshVolumeCm3PerM2(mesh: Mesh): number {
+  const open = meshOpenArea(mesh);
+  const volume = mesh.statedVolumeCm3PerM2 ?? open * (mesh.fabricUm ?? FABRIC_PER_THREAD * mesh.threadUm);
+  if (!(volume > 0 && volume < 1000)) {
+    throw new EngineError('ink.bad-mesh', `A mesh must carry more than 0 and less than 1000 cm³/m²; found ${volume}.`);
+  }
+  return volume;
+}

@@ -1,0 +1,60 @@
+import { entryAt } from '../../base/at.ts';
+import { deltaE2000 } from '../../colour/delta-e.ts';
+import type { Ink, Paper } from '../types.ts';
+import { filmBands, overFilm } from './film.ts';
+import { swatchOf, type Swatch } from './swatch.ts';
+
+/** From here on an overprint is a colour of its own; chosen, about the step between two named colours. */
+export const THIRD_COLOUR_DELTA_E = 10;
+
+/** One ink over another, a stroke each, on the paper. */
+export interface Overprint {
+  swatch: Swatch;
+  /** ΔE00 to the same two inks in the other order; 0 for an ink over itself. */
+  orderDeltaE: number;
+  /** ΔE00 to the nearest of all inks' own swatches. */
+  nearestDeltaE: number;
+  /** Whether it is farther than the chosen ΔE from every ink's own swatch. */
+  thirdColour: boolean;
+}
+
+/** All inks over all inks. */
+export interface OverprintGrid {
+  /** Each ink alone on the paper, in the order given. */
+  own: Swatch[];
+  /** rows[first down][over it]. */
+  rows: Overprint[][];
+}
+
+/**
+ * What every ink gives over every other, in both orders.
+ * @param inks any number; the grid is as wide as it is high
+ * @param paper what they are printed on
+ * @param relative true shows the paper as the screen's white
+ * @param thirdDeltaE from how far off every ink's own swatch an overprint is a colour of its own
+ * @throws EngineError 'ink.bad-film'
+ */
+export function overprintGrid(
+  inks: readonly Ink[],
+  paper: Pick<Paper, 'reflectance'>,
+  relative: boolean,
+  thirdDeltaE = THIRD_COLOUR_DELTA_E,
+): OverprintGrid {
+  const white = relative ? paper.reflectance : undefined;
+  const films = inks.map((ink) => filmBands(ink.kx, ink.sx));
+  const singles = films.map((film) => overFilm(film, paper.reflectance, new Float64Array(film.q.length)));
+  const own = singles.map((single) => swatchOf(single, white));
+  const swatches = singles.map((single) => films.map((film) => swatchOf(overFilm(film, single, new Float64Array(single.length)), white)));
+  const rows = swatches.map((row, first) =>
+    row.map((swatch, over) => {
+      const nearestDeltaE = own.reduce((least, { lab }) => Math.min(least, deltaE2000(swatch.lab, lab)), Infinity);
+      return {
+        swatch,
+        orderDeltaE: first === over ? 0 : deltaE2000(swatch.lab, entryAt(entryAt(swatches, over), first).lab),
+        nearestDeltaE,
+        thirdColour: first !== over && nearestDeltaE > thirdDeltaE,
+      };
+    }),
+  );
+  return { own, rows };
+}

@@ -1,0 +1,327 @@
+import { defined, entryAt, f64, num } from '../../base/at.ts';
+import type { Random } from '../../base/random.ts';
+import { distinctOrders, type Meter, type Model, type Order } from '../model.ts';
+import { automataOf } from '../search/beam.ts';
+import { exact } from '../search/exact.ts';
+import { areFew, fewSheets, sharesOf, type Share } from '../search/few-sheets.ts';
+import { coverLp } from './cover-lp.ts';
+import { coverBound, type CoverRow } from './cover.ts';
+import { LetterGroups, MAX_FOR_TRIPLES } from './letter-groups.ts';
+import { holds, LetterSets, MAX_SET } from './letter-sets.ts';
+import { forcedCounts } from './multiplicity.ts';
+
+interface KnownRow extends CoverRow {
+  /** Whether `least` is exact; else it was found with so many states. */
+  finished: boolean;
+  nodes: number;
+  /** How much more than their own counts the letters need, per letter. */
+  excess: number;
+}
+
+/**
+ * Lower bound on the length of any word that finishes a model, raised bit by bit.
+ *
+ * Three facts carry it. (1) Strike all letters outside a set X from a word: what is left finishes
+ * the part of the model that keeps only the pulls of X, because turns that had come have still
+ * come. So the letters of X come at least as often as a shortest word for that part is long.
+ * (2) A word for all sheets is one for some of them. (3) Counts are whole numbers, so the least
+ * total that agrees with all such facts is a covering integer programme. Parts are solved by A*,
+ * whose lower bound holds even when it is cut short.
+ *
+ * Which sets X: groups that split all letters and clash much, then sets that need more than the
+ * present cheapest mix of fractions gives them (`coverLp`). What was tried:
+ * - pairs and triples alone: no more than 7/3 a letter however the sheets are shuffled; sets of 6 or
+ *   7 letters show 2.5, larger ones would show more but rarely finish;
+ * - HiGHS on the same programmes (20 to 90 rows above three letters, up to 2400 in all): at most 1
+ *   of 36 to 138 mounts more than ours, in 0.1 to more than 10 s, where ours takes some
+ *   hundredths. It stays the outside check (tests/published/pullorder/covering.test.ts);
+ * - a guess for A* that follows letters instead of printed pulls: cheaper a step, but blind to what
+ *   letters outside the four hold back, so that sets of 5 took more states than sets of 7 do now.
+ */
+export class BoundSearch {
+  readonly #model: Model;
+  readonly #random: Random;
+  readonly #meter: Meter;
+  readonly #counts: number[];
+  readonly #rows = new Map<string, KnownRow>();
+  readonly #sets: LetterSets;
+  /** Letters that come twice on some sheet. */
+  readonly #twice = new Set<number>();
+  #groups: LetterGroups | null = null;
+  readonly #letters: number[];
+  /** For each order the pulls of each letter, ascending. */
+  readonly #pullsOf: Map<number, number[]>[];
+  readonly #clash = new Map<number, Map<number, number>>();
+  readonly #tasks: Generator<void, void>;
+  /** No word is shorter. */
+  best: number;
+  /** A shortest word of the whole model, when one was met on the way. */
+  word: number[] | null = null;
+  /** Length of a word that is known: only shorter ones are looked for. */
+  below = Infinity;
+
+  /** @param model letters count 1 each, whatever `kinds` says */
+  constructor(model: Model, random: Random, meter: Meter) {
+    this.#model = { ...model, kinds: null, orders: distinctOrders(model.orders) };
+    this.#random = random;
+    this.#meter = meter;
+    this.#counts = forcedCounts(this.#model.orders, (l) => l, model.letterCount, model.cascade);
+    this.#letters = this.#counts.flatMap((n, l) => (n > 0 ? [l] : []));
+    this.best = this.#counts.reduce((a, b) => a + b, 0);
+    this.#pullsOf = this.#model.orders.map((order) => {
+      const pulls = new Map<number, number[]>();
+      order.letters.forEach((l, p) => {
+        if (!pulls.has(l)) pulls.set(l, []);
+        defined(pulls.get(l)).push(p);
+      });
+      return pulls;
+    });
+    for (const pulls of this.#pullsOf) for (const [l, own] of pulls) if (own.length > 1) this.#twice.add(l);
+    this.#sets = new LetterSets(this.#model, meter);
+    this.#tasks = this.#work();
+  }
+
+  /** Works for about so many units. @returns false when it has nothing left to try */
+  run(units: number): boolean {
+    const until = this.#meter.units + units;
+    while (this.#meter.units < until) if (this.#tasks.next().done) return false;
+    return true;
+  }
+
+  #sumOf(letters: readonly number[]): number {
+    return letters.reduce((sum, l) => sum + num(this.#counts, l), 0);
+  }
+
+  /** Least number of times that these letters come together, or less when `maxNodes` ends the search. */
+  *#least(letters: readonly number[], maxNodes: number): Generator<void, number> {
+    const sorted = [...letters].sort((a, b) => a - b);
+    const key = sorted.join();
+    const known = this.#rows.get(key);
+    if (known && (known.finished || known.nodes >= maxNodes)) return known.least;
+    let least = Math.max(known?.least ?? 0, this.#sumOf(sorted));
+    let finished = false;
+    if (sorted.length <= MAX_SET) {
+      const found = yield* this.#sets.steps(sorted, maxNodes);
+      least = Math.max(least, found.least);
+      finished = found.finished && !this.#repeats(sorted);
+    }
+    if (sorted.length > MAX_SET || this.#repeats(sorted)) {
+      const part = this.#onLetters(sorted);
+      const found = exact(part, automataOf(part, this.#meter), { below: Infinity, before: -1, after: -1, maxNodes, meter: this.#meter });
+      least = Math.max(least, found.lower);
+      finished ||= found.finished;
+    }
+    this.#rows.set(key, { letters: sorted, least, finished, nodes: maxNodes, excess: (least - this.#sumOf(sorted)) / sorted.length });
+    return least;
+  }
+
+  #repeats(letters: readonly number[]): boolean {
+    return letters.some((l) => this.#twice.has(l));
+  }
+
+  /** The model with the pulls of these letters only. */
+  #onLetters(letters: readonly number[]): Model {
+    const parts = this.#model.orders.map((order, c): Order => {
+      const pulls = letters.flatMap((l) => entryAt(this.#pullsOf, c).get(l) ?? []).sort((a, b) => a - b);
+      this.#meter.units += 20 + 2 * pulls.length ** 2;
+      return {
+        letters: pulls.map((p) => num(order.letters, p)),
+        preds: pulls.map((p) => pulls.flatMap((q, i) => (q < p && holds(entryAt(order.preds, p), q) ? [i] : []))),
+      };
+    });
+    return { ...this.#model, orders: distinctOrders(parts) };
+  }
+
+  /** Draws the conclusion from all rows; also how often each letter comes in a cheapest mix of fractions. */
+  #cover(maxNodes: number): Float64Array {
+    const useful = [...this.#rows.values()].filter((row) => row.excess > 0);
+    // The tightest rows first; a programme of thousands of rows would eat the time it saves.
+    useful.sort((a, b) => b.excess - a.excess);
+    this.#meter.units += this.#rows.size;
+    const { bound, counts } = coverLp(this.#counts, useful.slice(0, 250), 800, this.#meter);
+    this.best = Math.max(this.best, bound);
+    if (maxNodes > 0) this.best = Math.max(this.best, coverBound(this.#counts, useful.slice(0, 1500), this.best, maxNodes, this.#meter));
+    return counts;
+  }
+
+  *#work(): Generator<void, void> {
+    const { orders } = this.#model;
+    if (orders.length === 0) return;
+    yield* this.#pairs();
+    this.#cover(200);
+    yield;
+    if (this.#letters.length > 2) this.#groups = yield* this.#triples();
+    // Triples all but settle mild orders, for which the search of all is long; not so shuffled ones.
+    this.#cover(200);
+    const few = this.#few();
+    if (this.below - this.best > 1) yield* few;
+    let bySheets = Infinity;
+    for (let round = 0; round < 40; round++) {
+      // Larger sets need more a letter, but cost more: by trial they pay after a few smaller ones.
+      const size = [4, 5, 6, 6, 7, 7, 7, 8, 7, 8][round] ?? 7 + (round % 3);
+      const nodes = Math.min(24_000, 4000 * 2 ** (round >> 1));
+      const groups = this.#groups?.split(size) ?? [this.#letters];
+      let guessed = 0;
+      let found = 0;
+      let total = 0;
+      for (const group of groups) {
+        const least = group.length === 1 ? this.#sumOf(group) : yield* this.#least(group, nodes);
+        total += least;
+        if (this.#groups && group.length > 3) {
+          guessed += this.#groups.guessFor(group);
+          found += least;
+        }
+        yield;
+      }
+      this.best = Math.max(this.best, total);
+      if (this.#groups && groups.length > 1 && found > 0) yield* this.#price(size, nodes, found / guessed, 6 + 6 * round);
+      this.#cover(300 * (1 + round));
+      yield;
+      // A few sheets with all their letters say most where there are few sheets.
+      if (bySheets >= this.best - 2 && round !== 1) bySheets = yield* this.#sheets(2 + Math.min(round >> 1, 4), 4 + round, nodes);
+      if (round > 2) yield* few;
+    }
+  }
+
+  /** A shortest word outright, where there are few sheets. */
+  *#few(): Generator<void, void> {
+    if (!this.#groups || !areFew(this.#model)) return;
+    const automata = automataOf(this.#model, this.#meter);
+    const splits: Share[][] = [];
+    for (let size = 7; size > 2 && splits.length < 3;) {
+      const split = yield* sharesOf(this.#model, automata, this.#groups.split(size), 3_000_000, this.#meter);
+      if (split) splits.push(split);
+      else size--;
+    }
+    if (splits.length === 0) return;
+    const search = fewSheets(this.#model, automata, splits, { below: () => this.below, maxNodes: 2_000_000, meter: this.#meter });
+    for (;;) {
+      const { value, done } = search.next();
+      this.best = Math.max(this.best, done ? value.lower : value);
+      if (!done) yield;
+      else {
+        this.word = value.word;
+        return;
+      }
+    }
+  }
+
+  /** Looks for sets that need more than the cheapest mix of fractions gives them, while it finds some. */
+  *#price(size: number, nodes: number, factor: number, tries: number): Generator<void, void> {
+    let given = this.#cover(0);
+    yield;
+    for (let vain = 0, t = 0; vain < 3 && t < tries; t++) {
+      const set = defined(this.#groups).wanting(size, given, factor);
+      const least = yield* this.#least(set, nodes);
+      if (least <= set.reduce((sum, l) => sum + f64(given, l), 0) + 1e-6) vain++;
+      else {
+        vain = 0;
+        given = this.#cover(0);
+      }
+      yield;
+    }
+  }
+
+  /** How much each two and three letters need; three only where letters are few. */
+  *#triples(): Generator<void, LetterGroups> {
+    const letters = this.#letters;
+    const groups = new LetterGroups(letters, this.#random, this.#meter);
+    for (let i = 0; i < letters.length; i++) {
+      for (let j = 0; j < i; j++)
+        groups.setPair(
+          i,
+          j,
+          this.#sumOf([num(letters, i), num(letters, j)]) + (this.#clash.get(num(letters, i))?.get(num(letters, j)) ?? 0),
+        );
+    }
+    if (letters.length > MAX_FOR_TRIPLES) return groups;
+    for (let i = 2; i < letters.length; i++) {
+      for (let j = 1; j < i; j++) {
+        for (let h = 0; h < j; h++)
+          groups.setTriple(i, j, h, yield* this.#least([num(letters, i), num(letters, j), num(letters, h)], 2000));
+        yield;
+      }
+    }
+    groups.useTriples();
+    return groups;
+  }
+
+  /** Finds how much each two letters clash: what they need together beyond what each needs alone. */
+  *#pairs(): Generator<void, void> {
+    const letters = this.#letters;
+    if ((letters.length * (letters.length - 1)) / 2 > 4000) return;
+    for (let i = 0; i < letters.length; i++) {
+      for (let j = 0; j < i; j++) {
+        const pair = [num(letters, j), num(letters, i)];
+        const excess = (yield* this.#least(pair, 2000)) - this.#sumOf(pair);
+        if (excess <= 0) continue;
+        for (const [a, b] of [pair, [...pair].reverse()] as [number, number][]) {
+          if (!this.#clash.has(a)) this.#clash.set(a, new Map());
+          defined(this.#clash.get(a)).set(b, excess);
+        }
+      }
+      yield;
+    }
+  }
+
+  /** Shortest words for a few sheets with all their letters. @returns the best bound that they gave */
+  *#sheets(size: number, tries: number, maxNodes: number): Generator<void, number> {
+    const { orders } = this.#model;
+    let most = 0;
+    const bySize = orders.map((_, c) => c).sort((a, b) => entryAt(orders, b).letters.length - entryAt(orders, a).letters.length);
+    for (let t = 0; t < tries; t++) {
+      const all = orders.length <= size;
+      const chosen = new Set(all ? bySize : t < 2 ? bySize.slice(t, t + size) : this.#random.shuffle(bySize).slice(0, size));
+      const part = { ...this.#model, orders: orders.filter((_, c) => chosen.has(c)) };
+      const { lower, word } = exact(part, automataOf(part, this.#meter), {
+        below: Infinity,
+        before: -1,
+        after: -1,
+        maxNodes,
+        meter: this.#meter,
+      });
+      if (all && word) this.word = word;
+      // Letters that these sheets lack still come as often as other sheets force.
+      const counts = forcedCounts(part.orders, (l) => l, part.letterCount, part.cascade);
+      this.#meter.units += part.orders.reduce((n, o) => n + o.letters.length ** 2, 0);
+      const missing = this.#letters.filter((l) => counts[l] === 0);
+      most = Math.max(most, lower + this.#sumOf(missing));
+      this.best = Math.max(this.best, most);
+      yield;
+      if (all) break;
+    }
+    return most;
+  }
+
+  /**
+   * Splits all letters into groups that clash much within; another split at each call.
+   * @param size most letters in a group
+   */
+  split(size: number): number[][] {
+    if (this.#clash.size === 0) return this.#letters.map((l) => [l]);
+    this.#meter.units += this.#letters.length ** 2;
+    const left = new Set(this.#random.shuffle(this.#letters));
+    const groups: number[][] = [];
+    for (const first of [...left]) {
+      if (!left.delete(first)) continue;
+      const group = [first];
+      while (group.length < size && left.size > 0) {
+        let best = -1;
+        let most = 0;
+        for (const l of left) {
+          let clash = 0;
+          for (const g of group) clash += this.#clash.get(g)?.get(l) ?? 0;
+          if (clash > most) {
+            most = clash;
+            best = l;
+          }
+        }
+        if (best < 0) break;
+        left.delete(best);
+        group.push(best);
+      }
+      groups.push(group);
+    }
+    return groups;
+  }
+}

@@ -1,0 +1,100 @@
+import { entryAt } from '../../base/at.ts';
+import { EngineError } from '../../base/error.ts';
+import { unionOutlines } from '../../geometry/booleans.ts';
+import { compose, mapRings, placeRings, turnAbout } from '../../geometry/rings.ts';
+import type { Affine } from '../../geometry/rings.ts';
+import type { FillRule } from '../../geometry/types.ts';
+import type { Screen, Shape } from '../types.ts';
+
+/** Outlines on the sheet, mm from its top left. */
+export interface SheetOutline {
+  rings: Float64Array[];
+  fillRule: FillRule;
+}
+
+/** The drawer's shapes, as a list or by id. */
+export type ShapeSource = readonly Shape[] | ReadonlyMap<string, Shape>;
+
+/** How a pull lays a screen on the sheet. */
+export interface Lay {
+  /** To the right, mm. */
+  dxMm: number;
+  /** Downwards, mm. */
+  dyMm: number;
+  /** Clockwise about the sheet's centre, degrees. */
+  turnDeg: number;
+}
+
+/**
+ * What a screen prints at lay 0, 0 without turn: all of its placed shapes, in sheet mm.
+ * Several shapes are joined so that their overlaps count once.
+ * @throws EngineError 'screen.unknown-shape' when a placed shape is not in the drawer
+ */
+export function screenRings(
+  screen: Pick<Screen, 'number' | 'placed'>,
+  shapes: ShapeSource,
+): SheetOutline {
+  const outlines = screen.placed.map((placed) => {
+    const shape = findShape(shapes, placed.shape);
+    if (shape === undefined) {
+      throw new EngineError(
+        'screen.unknown-shape',
+        `Screen ${screen.number} uses the shape '${placed.shape}', which is not in the drawer; add it or take it off the screen.`,
+        { details: { screen: screen.number, shape: placed.shape } },
+      );
+    }
+    return { rings: placeRings(shape.rings, placed), fillRule: shape.fillRule };
+  });
+  if (outlines.length === 0) return { rings: [], fillRule: 'nonzero' };
+  if (outlines.length === 1) return entryAt(outlines, 0);
+  return { rings: unionOutlines(outlines), fillRule: 'nonzero' };
+}
+
+function findShape(shapes: ShapeSource, id: string): Shape | undefined {
+  return Array.isArray(shapes)
+    ? (shapes as readonly Shape[]).find((shape) => shape.id === id)
+    : (shapes as ReadonlyMap<string, Shape>).get(id);
+}
+
+/**
+ * The map from a screen's outlines at rest to where the pull prints them: turn first, then shift.
+ * @throws EngineError 'screen.bad-lay' when an offset or the turn is not a finite number
+ */
+export function layAffine(lay: Lay, paper: { widthMm: number; heightMm: number }): Affine {
+  const { dxMm, dyMm, turnDeg } = lay;
+  if (![dxMm, dyMm, turnDeg].every(Number.isFinite)) {
+    throw new EngineError(
+      'screen.bad-lay',
+      `A pull is laid ${dxMm} mm across and ${dyMm} mm down, turned ${turnDeg}°; give three finite numbers.`,
+      { details: { dxMm, dyMm, turnDeg } },
+    );
+  }
+  const turn = turnAbout(lay.turnDeg, paper.widthMm / 2, paper.heightMm / 2);
+  return compose([1, 0, 0, 1, lay.dxMm, lay.dyMm], turn);
+}
+
+/**
+ * Outlines at rest, laid as a pull lays them.
+ * @param outline as `screenRings` gives it, so that a caller can keep it
+ * @param paper the sheet; the turn is about its centre
+ */
+export function screenOutline(
+  outline: SheetOutline,
+  lay: Lay,
+  paper: { widthMm: number; heightMm: number },
+): SheetOutline {
+  return { rings: mapRings(outline.rings, layAffine(lay, paper)), fillRule: outline.fillRule };
+}
+
+/**
+ * What one pull prints, in sheet mm: the screen turned about the sheet's centre, then shifted.
+ * @throws EngineError 'screen.unknown-shape' when a placed shape is not in the drawer
+ */
+export function pullRings(
+  screen: Pick<Screen, 'number' | 'placed'>,
+  shapes: ShapeSource,
+  pull: Lay,
+  paper: { widthMm: number; heightMm: number },
+): SheetOutline {
+  return screenOutline(screenRings(screen, shapes), pull, paper);
+}

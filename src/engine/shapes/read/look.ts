@@ -1,0 +1,84 @@
+import { entryAt } from '../../base/at.ts';
+import type { FillRule } from '../../geometry/types.ts';
+import type { Specified } from './css.ts';
+
+const INHERITED = {
+  fill: 'black',
+  'fill-rule': 'nonzero',
+  'fill-opacity': '1',
+  stroke: 'none',
+  'stroke-width': '1',
+  'stroke-opacity': '1',
+  color: 'black',
+  visibility: 'visible',
+  'clip-rule': 'nonzero',
+  'marker-start': 'none',
+  'marker-mid': 'none',
+  'marker-end': 'none',
+} as const;
+
+type Inherited = keyof typeof INHERITED;
+
+/** What an element hands down to those inside it. Source: SVG 1.1 appendix N (property index). */
+export type Look = Readonly<Record<Inherited, string>>;
+
+export const PLAIN_LOOK: Look = INHERITED;
+
+/** An element's look from its own values and its parent's look. */
+export function inheritLook(parent: Look, own: Specified): Look {
+  let look: Record<Inherited, string> | null = null;
+  for (const [property, value] of own) {
+    if (!(property in INHERITED)) continue;
+    const key = property as Inherited;
+    const keyword = value.toLowerCase();
+    if (keyword === 'inherit' || keyword === 'unset') continue;
+    look ??= { ...parent };
+    // A paint of the current colour keeps that name: it is the colour of where it is used.
+    if (key === 'color' && keyword === 'currentcolor') continue;
+    look[key] = keyword === 'initial' ? INHERITED[key] : value;
+  }
+  return look ?? parent;
+}
+
+/** What a paint comes to for a stencil: anything that would be seen is filled, white too. */
+export type Paint = { kind: 'none' } | { kind: 'solid' } | { kind: 'server'; href: string; fallback: string };
+
+const SERVER = /^url\(\s*(?:"([^"]*)"|'([^']*)'|([^)]*))\s*\)\s*(.*)$/isu;
+
+/**
+ * @param paint a value of fill or stroke
+ * @param color the value of color, for `currentColor`
+ */
+export function paintOf(paint: string, color: string): Paint {
+  const server = SERVER.exec(paint.trim());
+  if (server !== null) {
+    const href = (server[1] ?? server[2] ?? server[3] ?? '').trim();
+    return { kind: 'server', href, fallback: entryAt(server, 4).trim() };
+  }
+  const keyword = paint.trim().toLowerCase();
+  if (keyword === 'none') return { kind: 'none' };
+  const seen = keyword === 'currentcolor' ? color.trim().toLowerCase() : keyword;
+  return { kind: isClear(seen) ? 'none' : 'solid' };
+}
+
+function isClear(color: string): boolean {
+  if (color === 'transparent') return true;
+  if (/^#(?:[\da-f]{3}0|[\da-f]{6}00)$/u.test(color)) return true;
+  const alpha = /^(?:rgb|hsl)a?\([^)]*?(?:\/|(?:,[^,]*){2},)\s*([^,)/]+)\)$/u.exec(color)?.[1];
+  return alpha !== undefined && isZero(alpha);
+}
+
+/** Whether an opacity or width is nothing: '0', '0.0', '0%', '0px', or less. */
+export function isZero(value: string): boolean {
+  return Number.parseFloat(value) <= 0;
+}
+
+export function ruleOf(value: string): FillRule {
+  return value.trim().toLowerCase() === 'evenodd' ? 'evenodd' : 'nonzero';
+}
+
+/** Whether the look has a stroke that would be seen. */
+export function hasStroke(look: Look): boolean {
+  if (paintOf(look.stroke, look.color).kind === 'none') return false;
+  return !isZero(look['stroke-width']) && !isZero(look['stroke-opacity']);
+}

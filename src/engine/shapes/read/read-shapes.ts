@@ -1,0 +1,190 @@
+import { defined } from '../../base/at.ts';
+import type { Problem } from '../../base/error.ts';
+import { outlineArea } from '../../geometry/booleans.ts';
+import { compose, shapeBounds } from '../../geometry/rings.ts';
+import type { Affine } from '../../geometry/rings.ts';
+import type { FillRule } from '../../geometry/types.ts';
+import { boxClip, Collector } from './collect.ts';
+import type { Context } from './collect.ts';
+import { forEachNode, readStyles } from './css.ts';
+import { FaultList, FileFault, quote } from './faults.ts';
+import type { PageSize } from '../place/lay-out.ts';
+import { EVERYWHERE } from './left-out.ts';
+import { lengthOf, MM_PER_PX, viewBoxAffine, viewBoxOf } from './lengths.ts';
+import type { Viewport } from './lengths.ts';
+import { MAX_TEXT, MIN_SIDE_MM } from './limits.ts';
+import { inheritLook, isZero, PLAIN_LOOK } from './look.ts';
+import { Regions, toleranceFor } from './regions.ts';
+import { parseTree } from './xml-tree.ts';
+import type { SvgNode } from './xml-tree.ts';
+
+/** A shape as read from a file. */
+export interface ReadShape {
+  /** The file's name without its ending. */
+  name: string;
+  /** Closed outlines that never overlap, mm from the page's top left, y down; holes run the other way. */
+  rings: Float64Array[];
+  fillRule: FillRule;
+  /** Extent of the outlines, mm. */
+  widthMm: number;
+  heightMm: number;
+  /** Size of the page it was drawn on, mm; null when the file gives none. */
+  page: PageSize | null;
+}
+
+export interface ReadResult {
+  /** One shape, or none when the file cannot be used. */
+  shapes: ReadShape[];
+  /** What was left out and why, a sentence each; one when the file cannot be used. */
+  problems: Problem[];
+}
+
+/** Cut off at the edge of the page without a word, share of the area. */
+const UNSAID_CUT = 0.001;
+
+/**
+ * Reads an SVG file as one shape: all that is filled on its page, joined. Any paint that would be
+ * seen fills alike, white and half-transparent ones too, since a stencil only knows open and shut.
+ * Curves flatten to `FLATTEN_TOLERANCE_MM`, small drawings finer. Nothing outside the text is fetched.
+ * @param text the whole file
+ * @param fileName for the name of the shape and the sentences
+ * @returns never throws; faults come back as sentences
+ * Source: SVG 1.1 (second edition), with `auto` radii, plain href and CSS transforms of SVG 2.
+ */
+export function readShapes(text: string, fileName: string): ReadResult {
+  const file = quote(String(fileName), 80) || 'file';
+  const faults = new FaultList(file);
+  try {
+    checkText(text, faults);
+    const shape = readOne(text, nameOf(file), faults);
+    return { shapes: shape === null ? [] : [shape], problems: faults.all() };
+  } catch (error) {
+    const fault =
+      error instanceof FileFault
+        ? error
+        : faults.refuse('shape.unreadable', `the file cannot be read (${quote(String(error), 60)}); save it again as plain SVG.`);
+    return { shapes: [], problems: [{ code: fault.code, message: fault.message, where: fault.where }] };
+  }
+}
+
+function nameOf(file: string): string {
+  const base = defined(file.split(/[/\\]/u).at(-1));
+  return base.replace(/\.[^.]*$/u, '') || base;
+}
+
+function checkText(text: string, faults: FaultList): void {
+  if (typeof text !== 'string') throw faults.refuse('shape.binary', 'the file is not text; choose an SVG file.');
+  if (text.length > MAX_TEXT) {
+    throw faults.refuse('shape.too-large', `the file has ${Math.round(text.length / 1e6)} million characters, more than ${MAX_TEXT / 1e6} million; simplify the drawing.`);
+  }
+  const start = text.slice(0, 1000).replace(/^\uFEFF/u, '').trimStart();
+  if (start === '' && text.trim() === '') throw faults.refuse('shape.empty', 'the file is empty; choose an SVG file.');
+  if (text.includes('\0') || (start !== '' && !start.startsWith('<'))) {
+    throw faults.refuse('shape.binary', 'the file is not an SVG drawing; choose a file saved as plain SVG.');
+  }
+}
+
+function readOne(text: string, name: string, faults: FaultList): ReadShape | null {
+  const root = parseTree(text, faults);
+  const byId = new Map<string, SvgNode>();
+  let elements = 0;
+  forEachNode(root, (node) => {
+    elements++;
+    const id = node.attributes.get('id');
+    if (id !== undefined && !byId.has(id)) byId.set(id, node);
+    const reason = EVERYWHERE.get(node.name);
+    if (reason !== undefined) faults.leftOut(reason.code, node.name, node, reason.rest);
+  });
+  const specified = readStyles(root, elements, faults);
+  const own = specified(root);
+  const page = pageOf(root, faults);
+  const collector = new Collector({ specified, byId, faults });
+  const context: Context = {
+    look: inheritLook(PLAIN_LOOK, own),
+    to: page.to,
+    viewport: page.viewport,
+    clips: [],
+    trail: [],
+    clipping: false,
+  };
+  const hidden = own.get('display')?.toLowerCase() === 'none' || isZero(own.get('opacity') ?? '1');
+  if (!hidden) collector.drawChildren(root, context);
+  return toShape(collector, page, name, faults);
+}
+
+/** Sizes that only the page around a drawing could settle. */
+const RELATIVE = /(?:%|em|ex|ch|ic|lh|v[whib]|vmin|vmax)\s*$/iu;
+
+function absurd(side: number | null | undefined): boolean {
+  return side !== null && side !== undefined && !(side > 0);
+}
+
+interface Page {
+  root: SvgNode;
+  to: Affine;
+  /** What percentages refer to, user units; null when the file gives no size. */
+  viewport: Viewport | null;
+  /** Size on paper, mm; null when the file gives none. */
+  size: Viewport | null;
+}
+
+/**
+ * The page: width and height where given, else the viewBox at 96 units to the inch, and a single
+ * side from the viewBox's proportions, as CSS does for replaced elements.
+ */
+function pageOf(root: SvgNode, faults: FaultList): Page {
+  const viewBox = viewBoxOf(root, faults);
+  const side = (name: string): number | null =>
+    RELATIVE.test(root.attributes.get(name) ?? '') ? null : lengthOf(root, name, null, faults);
+  let [width, height] = [side('width'), side('height')];
+  if (absurd(width) || absurd(height) || absurd(viewBox?.width) || absurd(viewBox?.height)) {
+    throw faults.refuse('shape.size', 'its page has no size; give <svg> a width, a height and a viewBox above zero.', `<svg> at line ${root.line}`);
+  }
+  const mm: Affine = [MM_PER_PX, 0, 0, MM_PER_PX, 0, 0];
+  if (viewBox === null) {
+    const viewport = width === null || height === null ? null : { width, height };
+    return { root, to: mm, viewport, size: viewport };
+  }
+  if (width === null && height === null) [width, height] = [viewBox.width, viewBox.height];
+  width ??= (defined(height) * viewBox.width) / viewBox.height;
+  height ??= (width * viewBox.height) / viewBox.width;
+  const size = { width, height };
+  const to = compose(mm, viewBoxAffine(viewBox, size, root.attributes.get('preserveAspectRatio')));
+  return { root, to, viewport: viewBox, size };
+}
+
+function toShape(collector: Collector, page: Page, name: string, faults: FaultList): ReadShape | null {
+  const { drawn } = collector;
+  let rings: Float64Array[] = [];
+  if (drawn.length > 0) {
+    const clips = new Set(drawn.flatMap((one) => one.clips));
+    toleranceFor([...clips].flatMap((clip) => clip.drawn), faults);
+    const regions = new Regions(toleranceFor(drawn, faults), faults);
+    rings = regions.union(drawn);
+    if (page.size !== null) {
+      const window = boxClip(page.size.width, page.size.height, [MM_PER_PX, 0, 0, MM_PER_PX, 0, 0]);
+      const inside = regions.cut(rings, window);
+      if (inside !== rings) sayCut(rings, inside, page.root, faults);
+      rings = inside;
+    }
+  }
+  const { widthMm, heightMm } = shapeBounds(rings);
+  if (rings.length > 0 && Math.max(widthMm, heightMm) < MIN_SIDE_MM) {
+    throw faults.refuse('shape.size', `its filled area is smaller than ${MIN_SIDE_MM} mm; check its units and its viewBox.`);
+  }
+  if (rings.length === 0) {
+    // What was left out already says why there is nothing.
+    if (faults.empty) throw faults.refuse('shape.no-area', 'nothing in it is filled; give at least one shape a fill.');
+    return null;
+  }
+  const paper = page.size === null ? null : { widthMm: page.size.width * MM_PER_PX, heightMm: page.size.height * MM_PER_PX };
+  return { name, rings, fillRule: 'nonzero', widthMm, heightMm, page: paper };
+}
+
+function sayCut(all: Float64Array[], inside: Float64Array[], root: SvgNode, faults: FaultList): void {
+  const before = outlineArea({ rings: all, fillRule: 'nonzero' });
+  const after = outlineArea({ rings: inside, fillRule: 'nonzero' });
+  if (before - after <= UNSAID_CUT * before) return;
+  const share = Math.max(1, Math.round((1 - after / before) * 100));
+  faults.leftOut('shape.outside', 'svg', root, `has a page that cuts off ${share} % of the filled area; make the page larger to keep it.`);
+}

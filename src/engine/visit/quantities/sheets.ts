@@ -1,0 +1,35 @@
+import { EngineError } from '../../base/error.ts';
+
+/**
+ * Sheets to start with so that enough stay good: rejects compound by run, ⌈good / (1 − r)^runs⌉,
+ * and sheets spoiled while setting up come on top.
+ * @param good sheets wanted
+ * @param rejectPerRun share spoiled at each run, 0 to less than 1
+ * @param runs how often each sheet goes over the press
+ * @param setUpSheets sheets used up in setting up, in all
+ * @throws EngineError 'quantities.bad-number'
+ * Source: "screen print buying guide" (rejects compound).
+ */
+export function sheetsWithOvers(good: number, rejectPerRun: number, runs: number, setUpSheets = 0): number {
+  for (const [name, value] of [
+    ['good sheets', good],
+    ['runs', runs],
+    ['set-up sheets', setUpSheets],
+  ] as const) {
+    if (!(Number.isInteger(value) && value >= 0)) {
+      throw new EngineError('quantities.bad-number', `The number of ${name} is ${value}: give a whole number, 0 or more.`);
+    }
+  }
+  if (!(rejectPerRun >= 0 && rejectPerRun < 1)) {
+    throw new EngineError('quantities.bad-number', `The share of rejects is ${rejectPerRun}: give 0 to less than 1.`);
+  }
+  const start = good / (1 - rejectPerRun) ** runs;
+  if (!(start <= 1e9)) {
+    throw new EngineError(
+      'quantities.bad-number',
+      `At ${rejectPerRun * 100} % rejects over ${runs} runs no pile of paper is large enough: lower one of them.`,
+    );
+  }
+  // A hair is taken off so that binary dust does not add a sheet.
+  return Math.ceil(start - 1e-9) + setUpSheets;
+}

@@ -1,0 +1,20 @@
+import * as Comlink from 'comlink';
+import { keepErrorFields } from '../api/errors.ts';
+import { WallHelper } from '../helpers/wall-helper.ts';
+
+keepErrorFields();
+const helper = new WallHelper();
+
+Comlink.expose({
+  begin: helper.begin.bind(helper),
+  draw: helper.draw.bind(helper),
+  paint(variants: Parameters<WallHelper['paint']>[0]) {
+    const tiles = helper.paint(variants);
+    const buffers = tiles.flatMap(({ fresh, colours, small }) => [
+      colours.buffer,
+      small.words.buffer,
+      ...(fresh === null ? [] : [fresh.cells.buffer]),
+    ]);
+    return Comlink.transfer(tiles, buffers);
+  },
+});

@@ -1,0 +1,126 @@
+import { entryAt, num } from '../../engine/base/at.ts';
+import type { FirstDraw } from '../../engine/explore/search/first-draw.ts';
+import type { ExploreInput, Variant } from '../../engine/explore/types.ts';
+import type { DrawnTile, HelperOrder } from './wall-helper.ts';
+
+/** A WallHelper in a worker. */
+export interface RemoteHelper {
+  begin(order: HelperOrder): Promise<void>;
+  draw(from: number, count: number): Promise<(FirstDraw | null)[]>;
+  paint(variants: readonly Variant[]): Promise<DrawnTile[]>;
+}
+
+/** Candidates asked for at once. */
+const BLOCK = 8;
+/** Blocks that a helper has before it at most. */
+const AHEAD = 2;
+/** Numbers of maps that a helper has to itself. */
+const MAPS = 1_000_000;
+/** More would wait for the one search that helpers them work. */
+const MOST_HANDS = 6;
+
+/** How many helpers a search has on a machine of so many cores: the page and the search have one each. */
+export function handsFor(cores: number): number {
+  return Math.max(0, Math.min(MOST_HANDS, cores - 2));
+}
+
+/**
+ * PanZoom that help with one wall: they draw candidates ahead of the search and paint what it has
+ * found. The wall is the same with any number of them: what a helper has not given in time, or cannot,
+ * is done by the search itself.
+ */
+export class WallHelpers {
+  private readonly helpers: readonly RemoteHelper[];
+  private readonly work: number[];
+  private readonly ready: boolean[];
+  private readonly drawn = new Map<number, FirstDraw | null>();
+  private asked = 0;
+  /** The last candidate whose first attempt was taken, or made by the search itself. */
+  private taken = -1;
+  private failed = false;
+
+  constructor(helpers: readonly RemoteHelper[], input: ExploreInput, rows: number, relative: boolean) {
+    this.helpers = helpers;
+    this.work = helpers.map(() => 0);
+    this.ready = helpers.map(() => false);
+    helpers.forEach((helper, i) => {
+      helper.begin({ input, rows, relative, firstMap: (i + 1) * MAPS }).then(
+        () => {
+          this.ready[i] = true;
+        },
+        () => this.fail(),
+      );
+    });
+  }
+
+  /** Whether there is one that could be given work. */
+  get any(): boolean {
+    return !this.failed && this.ready.includes(true);
+  }
+
+  /** What was drawn of a candidate; undefined when it was not. */
+  readonly first = (candidate: number): FirstDraw | null | undefined => {
+    const found = this.drawn.get(candidate);
+    this.drawn.delete(candidate);
+    this.taken = candidate;
+    return found;
+  };
+
+  /**
+   * Asks for what the search needs next.
+   * @param next the candidate that it draws next
+   * @param draws how many it may draw before it asks again
+   * @returns whether it need not wait
+   */
+  ahead(next: number, draws: number): boolean {
+    if (!this.any) return true;
+    this.asked = Math.max(this.asked, next);
+    for (let helper = this.idlest(); helper >= 0 && num(this.work, helper) < AHEAD; helper = this.idlest()) {
+      this.ask(helper, this.asked);
+      this.asked += BLOCK;
+    }
+    for (let candidate = Math.max(next, this.taken + 1); candidate < Math.min(next + draws, this.asked); candidate++)
+      if (!this.drawn.has(candidate)) return false;
+    return true;
+  }
+
+  /** Paints prints; null when they must be painted elsewhere. */
+  async paint(variants: readonly Variant[]): Promise<DrawnTile[] | null> {
+    const helper = this.any ? this.idlest() : -1;
+    if (helper < 0) return null;
+    return await this.give(helper, (each) => each.paint(variants));
+  }
+
+  private ask(helper: number, from: number): void {
+    void this.give(helper, (each) => each.draw(from, BLOCK)).then((drawn) => {
+      drawn?.forEach((each, i) => {
+        if (from + i > this.taken) this.drawn.set(from + i, each);
+      });
+    });
+  }
+
+  private async give<T>(helper: number, work: (helper: RemoteHelper) => Promise<T>): Promise<T | null> {
+    this.work[helper] = num(this.work, helper) + 1;
+    try {
+      return await work(entryAt(this.helpers, helper));
+    } catch {
+      this.fail();
+      return null;
+    } finally {
+      this.work[helper] = num(this.work, helper) - 1;
+    }
+  }
+
+  private idlest(): number {
+    let best = -1;
+    this.ready.forEach((ready, i) => {
+      if (ready && (best < 0 || num(this.work, i) < num(this.work, best))) best = i;
+    });
+    return best;
+  }
+
+  /** The search does without them; an error of the input comes to light there. */
+  private fail(): void {
+    this.failed = true;
+  }
+}

@@ -1,0 +1,74 @@
+import { EngineError } from '../../engine/base/error.ts';
+import { SpanCache } from '../../engine/stack/screen-spans.ts';
+import type { Pull } from '../../engine/stack/types.ts';
+import { paintView, ViewCache } from '../../engine/stack/view.ts';
+import type { Studio } from '../../engine/studio/studio.ts';
+import { writePng } from './png-stream.ts';
+
+/** A file above this takes minutes and more memory than other programs open: 250 million pixels. */
+export const MOST_PIXELS = 250_000_000;
+const BAND_PIXELS = 2_000_000;
+const MM_PER_INCH = 25.4;
+
+/**
+ * Pixels of a print at a width and resolution.
+ * @throws EngineError 'print.bad-size' with a sentence that says what would do
+ */
+export function printSize(
+  paper: { widthMm: number; heightMm: number },
+  widthMm: number,
+  dpi: number,
+): { widthPx: number; heightPx: number } {
+  const right = widthMm >= 5 && widthMm <= 20_000 && dpi >= 10 && dpi <= 2400;
+  if (!right) throw new EngineError('print.bad-size', 'A picture is 5 to 20 000 mm wide at 10 to 2400 dpi; change the width or the dpi.');
+  const widthPx = Math.max(1, Math.round((widthMm / MM_PER_INCH) * dpi));
+  const heightPx = Math.max(1, Math.round((widthPx * paper.heightMm) / paper.widthMm));
+  if (widthPx * heightPx > MOST_PIXELS) {
+    const most = Math.floor(dpi * Math.sqrt(MOST_PIXELS / (widthPx * heightPx)));
+    throw new EngineError(
+      'print.bad-size',
+      `At ${widthMm} mm and ${dpi} dpi the picture has ${Math.round((widthPx * heightPx) / 1e6)} million pixels, and ${MOST_PIXELS / 1e6} million is the most; up to ${most} dpi will do at this width.`,
+    );
+  }
+  return { widthPx, heightPx };
+}
+
+/**
+ * One print as a PNG file at a size on paper, painted band by band.
+ * @param onBand gets the share that is done, 0–1; false stops
+ * @returns null when stopped
+ * @throws EngineError 'print.bad-size', and as paintView
+ */
+export function printPng(
+  drawer: Studio,
+  pulls: readonly Pull[],
+  size: { widthMm: number; dpi: number; relative: boolean },
+  onBand: (share: number) => boolean | Promise<boolean>,
+): Promise<Blob | null> {
+  const { paper } = drawer;
+  const { widthPx, heightPx } = printSize(paper, size.widthMm, size.dpi);
+  const cache = new ViewCache();
+  cache.spans = new SpanCache(drawer);
+  const mmPerRow = paper.heightMm / heightPx;
+  const bandRows = Math.max(1, Math.floor(BAND_PIXELS / widthPx));
+  return writePng(
+    { widthPx, heightPx, dpi: size.dpi },
+    bandRows,
+    (fromRow, rows) =>
+      paintView(
+        drawer,
+        { pulls },
+        {
+          xMm: 0,
+          yMm: fromRow * mmPerRow,
+          widthMm: paper.widthMm,
+          heightMm: rows * mmPerRow,
+          widthPx,
+          heightPx: rows,
+          relative: size.relative,
+        },
+        cache,
+      ),
+    (rows) => onBand(rows / heightPx),
+  );
+}

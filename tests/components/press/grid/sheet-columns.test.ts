@@ -1,0 +1,40 @@
+import { describe, expect, it } from 'vitest';
+import { sheetGrid } from '../../../../src/components/press/grid/sheet-columns.ts';
+import type { PressPlan } from '../../../../src/engine/visit/visit.ts';
+
+/** Sheets 1–3 become recipe 0, 4–5 recipe 1; sheet 2 gets its second pull apart from 1 and 3. */
+const PLAN = {
+  sheets: [1, 2, 3, 4, 5].map((number) => ({ number, recipe: number > 3 ? 1 : 0 })),
+  cards: [
+    {
+      states: [
+        { recipe: 0, sheets: [1, 2, 3], prints: [0] },
+        { recipe: 1, sheets: [4, 5], prints: [0, 1] },
+      ],
+    },
+    { states: [{ recipe: 0, sheets: [1, 3], prints: [1] }] },
+    { states: [{ recipe: 0, sheets: [2], prints: [1] }] },
+  ],
+} as unknown as PressPlan;
+
+describe('sheetGrid', () => {
+  it('should give every sheet its column while there is room', () => {
+    const grid = sheetGrid(PLAN, 5);
+    expect(grid.columns.map((column) => column.sheets)).toEqual([[1], [2], [3], [4], [5]]);
+    expect(grid.spans).toEqual([
+      { recipe: 0, columns: 3 },
+      { recipe: 1, columns: 2 },
+    ]);
+    expect(grid.pulls).toEqual([
+      [1, 1, 1, 2, 2],
+      [1, 0, 1, 0, 0],
+      [0, 1, 0, 0, 0],
+    ]);
+  });
+
+  it('should join only neighbours that are printed alike all the way', () => {
+    const grid = sheetGrid(PLAN, 4);
+    expect(grid.columns.map((column) => column.sheets)).toEqual([[1], [2], [3], [4, 5]]);
+    expect(grid.pulls[0]).toEqual([1, 1, 1, 2]);
+  });
+});

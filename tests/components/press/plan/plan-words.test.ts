@@ -1,0 +1,171 @@
+import { describe, expect, it } from 'vitest';
+import { waitWords } from '../../../../src/components/press/plan/drying-words.ts';
+import {
+  boundWords,
+  clockText,
+  endWords,
+  freeSwapWords,
+  layShort,
+  layWords,
+  listed,
+  planHeadline,
+  recipeLetter,
+  setUpTags,
+  timeWords,
+} from '../../../../src/components/press/plan/plan-words.ts';
+import { inkSplit } from '../../../../src/components/press/plan/supply-figures.ts';
+import type { PressPlan } from '../../../../src/engine/visit/visit.ts';
+
+function plan(change: Partial<PressPlan> & { setUps?: number }): PressPlan {
+  const { setUps = 14, ...rest } = change;
+  return {
+    sheets: [],
+    recipes: [],
+    cards: Array.from({ length: setUps }, () => ({}) as PressPlan['cards'][number]),
+    times: [],
+    parts: [],
+    clock: { startMinute: 570, workMinutes: 420, lunch: null },
+    daysNeeded: 1,
+    ends: { day: 2, minute: 350 },
+    racksNeeded: 4,
+    problems: [],
+    inks: [],
+    stocks: [],
+    mounts: 11,
+    inkChanges: 9,
+    registerMoves: 0,
+    bound: { setUps: 14, mounts: 11 },
+    freeSwaps: 5,
+    savedSetUps: 3,
+    savedMounts: 0,
+    done: true,
+    ...rest,
+  };
+}
+
+describe('planHeadline', () => {
+  it('should count set-ups, mounts and ink changes', () => {
+    expect(planHeadline(plan({}))).toBe('14 set-ups, 11 screen mounts, 9 ink changes');
+  });
+  it('should name register moves only when there are some', () => {
+    expect(planHeadline(plan({ setUps: 1, mounts: 1, inkChanges: 1, registerMoves: 1 }))).toBe(
+      '1 set-up, 1 screen mount, 1 ink change, 1 register move',
+    );
+  });
+});
+
+describe('endWords', () => {
+  it('should tell the end and what no order beats', () => {
+    expect(endWords(plan({ endsAtLeast: { day: 2, minute: 90 } }))).toBe(
+      'It ends on day 2 at 15:20, washed up; no order of these pulls can end before 11:00.',
+    );
+    expect(endWords(plan({ endsAtLeast: { day: 1, minute: 390 } }))).toContain('can end before day 1, 16:00.');
+    expect(endWords(plan({ endsAtLeast: { day: 2, minute: 350 } }))).toBe(
+      'It ends on day 2 at 15:20, washed up: no order of these pulls ends sooner.',
+    );
+  });
+  it('should keep silent where that is not known', () => {
+    expect(endWords(plan({}))).toBe('');
+    expect(endWords(plan({ endsAtLeast: null }))).toBe('');
+  });
+});
+
+describe('inkSplit', () => {
+  it('should say what the grams are for, and nothing of an order kept from before', () => {
+    expect(inkSplit({ printedG: 24.4, proofsG: 1.25, lossG: 115, safetyG: 0 })).toBe(
+      'sheets 24\u00a0g, proofs 1.3\u00a0g, left behind 115\u00a0g',
+    );
+    expect(inkSplit({ grams: 12 })).toBe('');
+  });
+});
+
+describe('setUpTags', () => {
+  it('should look to the set-up before on the same bed', () => {
+    const card = { mount: false, inkChange: false, registerMove: false };
+    const visit = {
+      cards: [{ ...card, mount: true }, { ...card, mount: true }, card],
+      times: [
+        { day: 1, bed: 0 },
+        { day: 2, bed: 1 },
+        { day: 1, bed: 0 },
+      ],
+    } as unknown as PressPlan;
+    expect([0, 1, 2].map((at) => setUpTags(visit, at))).toEqual([['mount'], ['mount'], []]);
+  });
+
+  it('should mount again in the morning what was washed up overnight', () => {
+    const card = { mount: false, inkChange: true, registerMove: false };
+    const visit = {
+      cards: [{ ...card, mount: true }, card, card],
+      times: [{ day: 1 }, { day: 1 }, { day: 2 }],
+    } as unknown as PressPlan;
+    expect([0, 1, 2].map((at) => setUpTags(visit, at))).toEqual([['mount', 'new ink'], ['new ink'], ['mount again', 'new ink']]);
+  });
+});
+
+describe('boundWords', () => {
+  it('should say proven fewest when the bound is met', () => {
+    expect(boundWords(plan({}))).toBe('No order has fewer than 14 set-ups and 11 mounts: this one is proven fewest in both.');
+  });
+  it('should state the gap of each measure by itself', () => {
+    expect(boundWords(plan({ bound: { setUps: 13, mounts: 11 } }))).toContain(
+      'this one has the fewest mounts and at most 1 set-up more than the fewest there can be.',
+    );
+    expect(boundWords(plan({ bound: { setUps: 14, mounts: 9 } }))).toContain(
+      'this one has at most 2 mounts more than the fewest there can be and the fewest set-ups.',
+    );
+  });
+});
+
+describe('freeSwapWords', () => {
+  it('should say what they save', () => {
+    expect(freeSwapWords(plan({}))).toBe('Free swaps save 3 set-ups.');
+    expect(freeSwapWords(plan({ savedSetUps: 1, savedMounts: 2 }))).toBe('Free swaps save 1 set-up and 2 mounts.');
+  });
+  it('should not boast of a saving that is none or not known', () => {
+    expect(freeSwapWords(plan({ savedSetUps: 0 }))).toContain('save no set-up');
+    expect(freeSwapWords(plan({ savedSetUps: null, savedMounts: null }))).not.toContain('save');
+    expect(freeSwapWords(plan({ freeSwaps: 0, savedSetUps: 0 }))).toContain('No free swaps');
+  });
+});
+
+describe('layWords and layShort', () => {
+  it('should name the way the image moves, y down', () => {
+    expect(layWords({ dxMm: 12.5, dyMm: -3, turnDeg: 0 })).toBe('12.5 mm right, 3.0 mm up');
+    expect(layWords({ dxMm: -0.2, dyMm: 4, turnDeg: -2 })).toBe('0.2 mm left, 4.0 mm down, turned 2° anticlockwise');
+    expect(layShort({ dxMm: -0.2, dyMm: 4, turnDeg: 0 })).toBe('← 0.2 ↓ 4.0 mm');
+  });
+  it('should say when there is none', () => {
+    expect(layWords({ dxMm: 0, dyMm: 0, turnDeg: 0 })).toBe('no offset');
+    expect(layShort({ dxMm: 0, dyMm: 0, turnDeg: 0 })).toBe('no offset');
+  });
+});
+
+describe('timeWords', () => {
+  const time = { day: 2, bed: 0, startMinute: 0, endMinute: 95 } as PressPlan['times'][number];
+  it('should tell the time on the wall', () => {
+    expect(timeWords({ ...plan({}), times: [time] }, time)).toBe('Day 2, 9:30 to 11:05');
+  });
+  it('should name the bed when there are two', () => {
+    const other = { ...time, bed: 1 };
+    expect(timeWords({ ...plan({}), times: [time, other] }, other)).toBe('Day 2, bed 2, 9:30 to 11:05');
+  });
+});
+
+describe('waitWords', () => {
+  it('should name every ink that must dry, and full racks', () => {
+    const visit = (change: object) =>
+      ({ times: [{ waitMinutes: 25, waitFor: [], rackWaitMinutes: 0, ...change }] }) as unknown as PressPlan;
+    expect(waitWords(visit({ waitFor: ['Rust'] }), 0)).toBe('wait 25 min: Rust dries');
+    expect(waitWords(visit({ waitFor: ['Rust', 'Kelp'] }), 0)).toBe('wait 25 min: Rust and Kelp dry');
+    expect(waitWords(visit({ rackWaitMinutes: 25 }), 0)).toBe('wait 25 min: the racks are full');
+  });
+});
+
+describe('small words', () => {
+  it('should write clock, lists and letters', () => {
+    expect([clockText(80), clockText(570), clockText(1500)]).toEqual(['1:20', '9:30', '1:00']);
+    expect([listed([]), listed(['a']), listed(['a', 'b', 'c'])]).toEqual(['', 'a', 'a, b and c']);
+    expect([0, 25, 26, 27, 51, 52, 701, 702].map(recipeLetter)).toEqual(['A', 'Z', 'AA', 'AB', 'AZ', 'BA', 'ZZ', 'AAA']);
+  });
+});

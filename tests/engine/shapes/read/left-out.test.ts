@@ -1,0 +1,75 @@
+import { describe, expect, it } from 'vitest';
+import { readShapes } from '../../../../src/engine/shapes/read/read-shapes.ts';
+import { page, read } from '../area-of.ts';
+
+const KEPT = '<rect width="10" height="10"/>';
+
+/** What one ink cannot print: code and how many sentences. */
+const LEFT_OUT: [what: string, inside: string, code: string][] = [
+  ['an image', '<image href="data:image/png;base64,AA" width="9" height="9"/>', 'shape.image'],
+  ['text', '<text x="5" y="5">sea<tspan>weed</tspan></text>', 'shape.text'],
+  ['a stroke without a fill', '<path d="M0 0L50 50" fill="none" stroke="black"/>', 'shape.stroke'],
+  ['a line', '<line x2="50" y2="50" stroke="black"/>', 'shape.stroke'],
+  ['a stroke round a fill', '<rect width="5" height="5" stroke="red"/>', 'shape.stroke'],
+  ['a gradient', '<linearGradient id="g"/><circle r="40" fill="url(#g)"/>', 'shape.gradient'],
+  ['a gradient in a style', '<radialGradient id="g"/><circle r="40" style="fill:url(\'#g\') red"/>', 'shape.gradient'],
+  ['a pattern', '<pattern id="p"/><circle r="40" fill="url(#p)"/>', 'shape.pattern'],
+  ['a missing paint', '<circle r="40" fill="url(#p)"/>', 'shape.paint'],
+  ['a paint in another file', '<circle r="40" fill="url(http://example.org/a.svg#p)"/>', 'shape.external'],
+  ['a use of another file', '<use href="file:///a.svg#x"/>', 'shape.external'],
+  ['a use of data', '<use href="data:image/svg+xml,abc#x"/>', 'shape.external'],
+  ['a use of nothing', '<use href="#gone"/>', 'shape.use'],
+  ['a style sheet in another file', '<style>@import "a.css";</style>', 'shape.external'],
+  ['a script', '<script>alert(1)</script>', 'shape.script'],
+  ['a script in defs', '<defs><script href="http://example.org/a.js"/></defs>', 'shape.script'],
+  ['a foreign object', '<foreignObject width="9" height="9"/>', 'shape.foreign'],
+  ['an animation', '<g><animate attributeName="x"/></g>', 'shape.animation'],
+  ['a mask', '<mask id="m"/><circle r="40" mask="url(#m)"/>', 'shape.mask'],
+  ['a filter', `<filter id="f"/><g filter="url(#f)">${KEPT}</g>`, 'shape.filter'],
+  ['a clip by its box', '<clipPath id="c" clipPathUnits="objectBoundingBox"/><circle r="40" clip-path="url(#c)"/>', 'shape.clip'],
+  ['an unknown element', '<blob/>', 'shape.unknown'],
+  ['a negative size', '<rect width="-5" height="5"/>', 'shape.negative'],
+];
+
+describe('what cannot print', () => {
+  it.each(LEFT_OUT)('should leave out %s with one sentence', (_, inside, code) => {
+    const { shapes, problems } = readShapes(page(`${KEPT}${inside}`), 'cleat.svg');
+    expect(problems.map((problem) => problem.code)).toEqual([code]);
+    expect(problems[0]!.message).toMatch(/^cleat\.svg: <\??[\w-]+> at line 1 .+\.$/u);
+    expect(problems[0]!.where).toMatch(/line 1, column \d+/u);
+    expect(shapes).toHaveLength(1);
+    expect(read(page(`${KEPT}${inside}`)).areaMm2).toBeCloseTo(100, 3);
+  });
+
+  it('should name the line', () => {
+    const svg = page(`\n${KEPT}\n\n  <image\n  href="a.png"/>`);
+    expect(readShapes(svg, 'cleat.svg').problems[0]).toEqual({
+      code: 'shape.image',
+      message: 'cleat.svg: <image> at line 4 cannot be a stencil; trace it to outlines first.',
+      where: '<image> at line 4, column 3',
+    });
+  });
+
+  it('should say nothing of what is hidden or never drawn', () => {
+    const inside = '<g display="none"><text>a</text></g><defs><image/></defs><path d="M0 0h5" fill="none" stroke="red" stroke-width="0"/>';
+    expect(read(page(KEPT + inside)).codes).toEqual([]);
+  });
+
+  it('should break circles of use and of clipping paths', () => {
+    for (const circle of [
+      '<g id="a"><use href="#a"/></g>',
+      '<g id="a"><use href="#b"/></g><g id="b"><use href="#a"/></g>',
+      '<clipPath id="c"><rect width="5" height="5" clip-path="url(#c)"/></clipPath><rect width="5" height="5" clip-path="url(#c)"/>',
+    ]) {
+      const found = read(page(KEPT + circle));
+      expect(new Set(found.codes)).toEqual(new Set(['shape.use-cycle']));
+      expect(found.areaMm2).toBeCloseTo(100, 3);
+    }
+  });
+
+  it('should not end at a thousand sentences', () => {
+    const { problems } = readShapes(page(KEPT + '<text/>'.repeat(1000)), 'a.svg');
+    expect(problems).toHaveLength(101);
+    expect(problems[100]!.message).toMatch(/900 more/u);
+  });
+});
