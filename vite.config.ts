@@ -43,15 +43,6 @@ export default defineConfig({
           hookTimeout: 120_000,
         },
       },
-      {
-        extends: true,
-        test: {
-          name: 'bench',
-          environment: 'node',
-          include: [],
-          benchmark: { include: ['tests/bench/**/*.bench.ts'] },
-        },
-      },
     ],
   },
 });

@@ -1,4 +1,3 @@
-import { bench, describe } from 'vitest';
 import type { Stack } from '../../src/engine/stack/types.ts';
 import { ViewCache, paintView } from '../../src/engine/stack/view.ts';
 import { thumbnailCase } from './thumbnail-cases.ts';
@@ -94,23 +93,9 @@ function largePicture(): void {
   );
 }
 
-describe('thumbnails against Skia', () => {
-  const once = { time: 0, iterations: 1, warmupTime: 0, warmupIterations: 0 };
-  const done = new Set<string>();
-  // The runner calls a bench several times; the races have rounds of their own.
-  const table = (name: string, run: () => void): void =>
-    bench(
-      name,
-      () => {
-        if (!done.has(name)) run();
-        done.add(name);
-      },
-      once,
-    );
-  table('20 pulls, 256 rows', () => compare(20, 256, SMALL, 40, 15));
-  table('20 large pulls, 256 rows', () => compare(20, 256, LARGE, 40, 15));
-  table('20 huge pulls, 256 rows', () => compare(20, 256, HUGE, 40, 15));
-  table('80 pulls, 1024 rows', () => compare(80, 1024, SMALL, 6, 9));
-  table('80 large pulls, 1024 rows', () => compare(80, 1024, LARGE, 6, 9));
-  table('large picture', largePicture);
-});
+compare(20, 256, SMALL, 40, 15);
+compare(20, 256, LARGE, 40, 15);
+compare(20, 256, HUGE, 40, 15);
+compare(80, 1024, SMALL, 6, 9);
+compare(80, 1024, LARGE, 6, 9);
+largePicture();

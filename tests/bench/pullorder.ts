@@ -1,4 +1,3 @@
-import { bench, describe } from 'vitest';
 import { randomFrom } from '../../src/engine/base/random.ts';
 import { planPulls } from '../../src/engine/pullorder/planner.ts';
 import type { PlanProblem, PlanSheet, PullPlan } from '../../src/engine/pullorder/types.ts';
@@ -91,67 +90,52 @@ const rows: Row[] = [
 ];
 
 const percent = (part: number, of: number): string => `${((100 * part) / of).toFixed(1)} %`;
-// The runner calls a bench several times; the figures are the same each time, so once is enough.
-const told = new Set<string>();
-const once = (name: string, work: () => void): void =>
-  bench(
-    name,
-    () => {
-      if (told.has(name)) return;
-      told.add(name);
-      work();
-    },
-    { iterations: 1, time: 0, warmupIterations: 0, warmupTime: 0 },
-  );
-
-describe('pull order', () => {
-  for (const { name, sheets, pulls, swaps, budgetMs, seeds, longer = 0 } of rows) {
-    once(name, () => {
-      const sum = { mounts: 0, inks: 0, bound: 0, greedy: 0, rigid: 0, closed: 0, short: 0, long: 0 };
-      const started = performance.now();
-      let ms = 0;
-      for (let seed = 0; seed < seeds; seed++) {
-        const { free, rigid } = studio(sheets, pulls, swaps, 40, 25, `${name} ${seed}`);
-        const begun = performance.now();
-        const plan: PullPlan = planPulls(free, { budgetMs, seed });
-        ms += (performance.now() - begun) / seeds;
-        sum.mounts += plan.mounts / seeds;
-        sum.inks += plan.inkChanges / seeds;
-        sum.bound += plan.bound.mounts / seeds;
-        sum.greedy += greedyMounts(free) / seeds;
-        sum.rigid += planPulls(rigid, { budgetMs, seed }).mounts / seeds;
-        if (plan.bound.mounts === plan.mounts) sum.closed++;
-        if (seed < longer) {
-          sum.short += plan.mounts / longer;
-          sum.long += planPulls(free, { budgetMs: 10 * budgetMs, seed }).mounts / longer;
-        }
-      }
-      console.log(
-        `${name}, ${budgetMs} ms (took ${ms.toFixed(0)}), mean of ${seeds}: ${sum.mounts.toFixed(1)} mounts, ${sum.inks.toFixed(1)} ink changes; ` +
-          `against greedy merging ${sum.greedy.toFixed(1)} (${percent(sum.greedy - sum.mounts, sum.greedy)} saved), ` +
-          `without free swaps ${sum.rigid.toFixed(1)} (${percent(sum.rigid - sum.mounts, sum.rigid)} saved); ` +
-          `bound ${sum.bound.toFixed(1)}, gap ${percent(sum.mounts - sum.bound, sum.mounts)}, shown to be fewest in ${sum.closed} of ${seeds}` +
-          (longer > 0
-            ? `; with ten times the work ${sum.long.toFixed(1)} instead of ${sum.short.toFixed(1)}, mean of ${longer} (${percent(sum.short - sum.long, sum.long)} above)`
-            : '') +
-          `; row took ${((performance.now() - started) / 1000).toFixed(0)} s`,
-      );
-    });
-  }
-
-  once('10 recipes × 6 sheets, offsets of their own', () => {
-    const seeds = 5;
-    const sum = { mounts: 0, setUps: 0, boundMounts: 0, boundSetUps: 0 };
+for (const { name, sheets, pulls, swaps, budgetMs, seeds, longer = 0 } of rows) {
+  {
+    const sum = { mounts: 0, inks: 0, bound: 0, greedy: 0, rigid: 0, closed: 0, short: 0, long: 0 };
+    const started = performance.now();
+    let ms = 0;
     for (let seed = 0; seed < seeds; seed++) {
-      const plan = planPulls(shifted(10, 6, `${seed}`), { budgetMs: 2000, seed });
+      const { free, rigid } = studio(sheets, pulls, swaps, 40, 25, `${name} ${seed}`);
+      const begun = performance.now();
+      const plan: PullPlan = planPulls(free, { budgetMs, seed });
+      ms += (performance.now() - begun) / seeds;
       sum.mounts += plan.mounts / seeds;
-      sum.setUps += plan.setUps.length / seeds;
-      sum.boundMounts += plan.bound.mounts / seeds;
-      sum.boundSetUps += plan.bound.setUps / seeds;
+      sum.inks += plan.inkChanges / seeds;
+      sum.bound += plan.bound.mounts / seeds;
+      sum.greedy += greedyMounts(free) / seeds;
+      sum.rigid += planPulls(rigid, { budgetMs, seed }).mounts / seeds;
+      if (plan.bound.mounts === plan.mounts) sum.closed++;
+      if (seed < longer) {
+        sum.short += plan.mounts / longer;
+        sum.long += planPulls(free, { budgetMs: 10 * budgetMs, seed }).mounts / longer;
+      }
     }
     console.log(
-      `10 recipes × 6 sheets with offsets of their own, 2000 ms, mean of ${seeds}: ${sum.mounts.toFixed(1)} mounts (bound ${sum.boundMounts.toFixed(1)}), ` +
-        `${sum.setUps.toFixed(1)} set-ups (bound ${sum.boundSetUps.toFixed(1)})`,
+      `${name}, ${budgetMs} ms (took ${ms.toFixed(0)}), mean of ${seeds}: ${sum.mounts.toFixed(1)} mounts, ${sum.inks.toFixed(1)} ink changes; ` +
+        `against greedy merging ${sum.greedy.toFixed(1)} (${percent(sum.greedy - sum.mounts, sum.greedy)} saved), ` +
+        `without free swaps ${sum.rigid.toFixed(1)} (${percent(sum.rigid - sum.mounts, sum.rigid)} saved); ` +
+        `bound ${sum.bound.toFixed(1)}, gap ${percent(sum.mounts - sum.bound, sum.mounts)}, shown to be fewest in ${sum.closed} of ${seeds}` +
+        (longer > 0
+          ? `; with ten times the work ${sum.long.toFixed(1)} instead of ${sum.short.toFixed(1)}, mean of ${longer} (${percent(sum.short - sum.long, sum.long)} above)`
+          : '') +
+        `; row took ${((performance.now() - started) / 1000).toFixed(0)} s`,
     );
-  });
-});
+  }
+}
+
+{
+  const seeds = 5;
+  const sum = { mounts: 0, setUps: 0, boundMounts: 0, boundSetUps: 0 };
+  for (let seed = 0; seed < seeds; seed++) {
+    const plan = planPulls(shifted(10, 6, `${seed}`), { budgetMs: 2000, seed });
+    sum.mounts += plan.mounts / seeds;
+    sum.setUps += plan.setUps.length / seeds;
+    sum.boundMounts += plan.bound.mounts / seeds;
+    sum.boundSetUps += plan.bound.setUps / seeds;
+  }
+  console.log(
+    `10 recipes × 6 sheets with offsets of their own, 2000 ms, mean of ${seeds}: ${sum.mounts.toFixed(1)} mounts (bound ${sum.boundMounts.toFixed(1)}), ` +
+      `${sum.setUps.toFixed(1)} set-ups (bound ${sum.boundSetUps.toFixed(1)})`,
+  );
+}

@@ -1,4 +1,3 @@
-import { bench, describe } from 'vitest';
 import { deltaE2000 } from '../../src/engine/colour/delta-e.ts';
 import { labD50 } from '../../src/engine/colour/lab.ts';
 import { CARD_BLACK, CARD_WHITE } from '../../src/engine/ink/characterise/card.ts';
@@ -120,18 +119,6 @@ function fit(): void {
   }
 }
 
-describe('ink', () => {
-  let printed = false;
-  bench(
-    'inversion, chart and fit',
-    () => {
-      // The bench runner also calls this to warm up.
-      if (printed) return;
-      printed = true;
-      inversion();
-      chart();
-      fit();
-    },
-    { iterations: 1, time: 0, warmupIterations: 0, warmupTime: 0 },
-  );
-});
+inversion();
+chart();
+fit();

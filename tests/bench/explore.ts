@@ -1,4 +1,3 @@
-import { bench, describe } from 'vitest';
 import { Describer } from '../../src/engine/explore/look/descriptor.ts';
 import { VariantMeter } from '../../src/engine/explore/measure/variant-measures.ts';
 import { CellMapBuilder, type PlacedSpans } from '../../src/engine/stack/cell-map.ts';
@@ -81,19 +80,7 @@ function compare(pulls: number, rows: number): string {
   ].join('');
 }
 
-describe('variants evaluated a second', () => {
-  let done = false;
-  // The runner calls a bench several times; the races have rounds of their own.
-  bench(
-    'all measures against multiply thumbnails',
-    () => {
-      if (done) return;
-      done = true;
-      const lines = ['pulls rows  cells reorders/s Skia/s   ratio offsets/s Skia/s   ratio describe ms'];
-      for (const pulls of [8, 20, 40, 80]) lines.push(compare(pulls, ROWS));
-      for (const rows of [64, 128, 512]) lines.push(compare(20, rows));
-      console.log(lines.join('\n'));
-    },
-    { iterations: 1, warmupIterations: 0, time: 0, warmupTime: 0 },
-  );
-});
+const lines = ['pulls rows  cells reorders/s Skia/s   ratio offsets/s Skia/s   ratio describe ms'];
+for (const pulls of [8, 20, 40, 80]) lines.push(compare(pulls, ROWS));
+for (const rows of [64, 128, 512]) lines.push(compare(20, rows));
+console.log(`Variants evaluated a second, all measures against multiply thumbnails\n${lines.join('\n')}`);
