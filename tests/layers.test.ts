@@ -24,6 +24,7 @@ const ENGINE_ORDER = [
   'project',
 ];
 const LAYERS = ['engine', 'workers', 'components'];
+const ROOMS = ['drawer', 'inks', 'bench', 'wall', 'chest', 'press', 'lesson'];
 
 /** Packages that only one place may import. */
 const ONLY: [RegExp, RegExp][] = [
@@ -82,6 +83,20 @@ describe('imports', () => {
       return domainOf(to) < 0 || domainOf(to) > domainOf(from);
     });
     expect(upward).toEqual([]);
+  });
+
+  it('should keep rooms apart', () => {
+    const roomOf = (name: string): string | null => {
+      const [layer, folder] = name.split('/');
+      return layer === 'components' && folder !== undefined && ROOMS.includes(folder) ? folder : null;
+    };
+    // Only the frame at the top of components opens rooms; the papers still share one thing with the press.
+    const inside = internal.filter(
+      ({ from }) => from.startsWith('components/') && from.split('/').length > 2 && !from.startsWith('components/output/'),
+    );
+    const strays = inside.filter(({ from, to }) => roomOf(to) !== null && roomOf(to) !== roomOf(from));
+    expect(new Set(inside.map(({ from }) => roomOf(from)).filter((room) => room !== null)).size).toBe(ROOMS.length);
+    expect(strays).toEqual([]);
   });
 
   it('should have no cycles', () => {

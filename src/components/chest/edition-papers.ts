@@ -7,10 +7,10 @@ import type { Recipe } from '../../engine/recipe/types.ts';
 import { sentenceOf } from '../../workers/client/client.ts';
 import { missingWords } from '../output/missing-words.ts';
 import type { PageName } from '../output/page-writer.ts';
-import { imageOf } from '../press/sheet/state-pictures.ts';
 import { controls } from '../ui/controls-style.ts';
 import { download, fileNameOf } from '../ui/download.ts';
-import { dayOf } from './edition-words.ts';
+import { imageOf } from '../ui/print/state-pictures.ts';
+import { dayOf } from '../words/edition-words.ts';
 import { recipePicture } from './recipe-pictures.ts';
 
 const WORDS: readonly [keyof EditionWords, string][] = [

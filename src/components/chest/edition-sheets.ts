@@ -6,7 +6,7 @@ import type { EditionRecord, EditionSheet } from '../../engine/log/edition/editi
 import { type ChosenMark, type Edition, editionMarks } from '../../engine/log/edition/edition.ts';
 import { controls } from '../ui/controls-style.ts';
 import { counted } from '../ui/words.ts';
-import { pulledWords } from './edition-words.ts';
+import { pulledWords } from '../words/edition-words.ts';
 
 /** Marks of the sheets beside those that are given out: kept out of the edition, or as they come. */
 const OUT = 'out';

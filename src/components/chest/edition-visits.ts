@@ -5,7 +5,7 @@ import type { OrderPairs } from '../../engine/log/turns.ts';
 import type { LogEvent, VisitHead } from '../../engine/log/types.ts';
 import { sentenceOf } from '../../workers/client/client.ts';
 import type { AppStore } from '../app-store.ts';
-import { workerPairs } from '../press/plan/order-pairs.ts';
+import { workerPairs } from '../ui/log/order-pairs.ts';
 
 /** The logged visits that print a recipe, and what the log of the chosen one makes of its edition. */
 export class EditionVisits implements ReactiveController {

@@ -1,18 +1,9 @@
 import { html } from 'lit';
 import type { Recipe } from '../../engine/recipe/types.ts';
-import type { Pull } from '../../engine/stack/types.ts';
-import '../ui/print/ink-chip.ts';
 import { screenGlyph } from '../ui/print/screen-outline.ts';
+import '../ui/print/ink-chip.ts';
+import { recipeOffsetWords } from '../words/offset-words.ts';
 import { recipeStudio } from './recipe-pictures.ts';
-
-/** `0.4 mm right, 1.2 mm up, turned 3°`; `in register` when it lies as drawn. */
-export function layText(pull: Pick<Pull, 'dxMm' | 'dyMm' | 'turnDeg'>): string {
-  const parts: string[] = [];
-  if (pull.dxMm !== 0) parts.push(`${Math.abs(pull.dxMm)} mm ${pull.dxMm > 0 ? 'right' : 'left'}`);
-  if (pull.dyMm !== 0) parts.push(`${Math.abs(pull.dyMm)} mm ${pull.dyMm > 0 ? 'down' : 'up'}`);
-  if (pull.turnDeg !== 0) parts.push(`turned ${pull.turnDeg}°`);
-  return parts.length === 0 ? 'in register' : parts.join(', ');
-}
 
 /** The pulls of a recipe as tickets, first down first. */
 export function ticketTable(recipe: Recipe) {
@@ -37,7 +28,7 @@ export function ticketTable(recipe: Recipe) {
           <td class="glyph-cell">${screenGlyph(screen, drawer)}</td>
           <td><strong>${screen?.number ?? '?'}</strong> ${screen?.name ?? pull.screen}</td>
           <td><span class="ink"><ps-ink-chip .ink=${ink}></ps-ink-chip>${ink?.name ?? pull.ink}</span></td>
-          <td class=${layText(pull) === 'in register' ? 'soft' : ''}>${layText(pull)}</td>
+          <td class=${recipeOffsetWords(pull) === 'in register' ? 'soft' : ''}>${recipeOffsetWords(pull)}</td>
           <td class="count">${pull.strokes}</td>
         </tr>`;
       })}

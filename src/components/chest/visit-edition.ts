@@ -11,13 +11,13 @@ import {
 import type { Recipe } from '../../engine/recipe/types.ts';
 import { withOvers } from '../../engine/visit/visit-needs.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
-import { dialogStyle } from '../bench/pull/dialog-style.ts';
 import { controls } from '../ui/controls-style.ts';
+import { dialogStyle } from '../ui/dialog-style.ts';
 import { counted } from '../ui/words.ts';
 import './edition-papers.ts';
 import './edition-sheets.ts';
+import { beganWords } from '../words/edition-words.ts';
 import { EditionVisits } from './edition-visits.ts';
-import { beganWords } from './edition-words.ts';
 
 const NUMBERS = [
   ['impressions', 'Impressions'],

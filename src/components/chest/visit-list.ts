@@ -7,7 +7,7 @@ import { sentenceOf } from '../../workers/client/client.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import { controls } from '../ui/controls-style.ts';
 import { counted } from '../ui/words.ts';
-import { beganWords } from './edition-words.ts';
+import { beganWords } from '../words/edition-words.ts';
 import './visit-sheets.ts';
 
 /** The visits in which something was pulled, first to last, also those of other projects. */

@@ -3,9 +3,9 @@ import { customElement, property } from 'lit/decorators.js';
 import type { VisitHead } from '../../engine/log/types.ts';
 import { sentenceOf } from '../../workers/client/client.ts';
 import type { AppStore } from '../app-store.ts';
-import { LogKeeper } from '../press/log/log-keeper.ts';
-import '../press/log/log-sheets.ts';
-import { StatePictures } from '../press/sheet/state-pictures.ts';
+import { LogKeeper } from '../ui/log/log-keeper.ts';
+import '../ui/log/log-sheets.ts';
+import { StatePictures } from '../ui/print/state-pictures.ts';
 
 /** The sheets of one past visit, read when it is opened. */
 @customElement('visit-sheets')

@@ -3,7 +3,7 @@ import type { Pull } from '../../engine/stack/types.ts';
 import type { Studio } from '../../engine/studio/studio.ts';
 import type { LessonResult, OverlapEdge, Picture } from '../../workers/api/engine-api.ts';
 import { desk, sentenceOf } from '../../workers/client/client.ts';
-import { Latest } from '../bench/latest.ts';
+import { Latest } from '../ui/latest.ts';
 
 /** What the contact sheet shows. */
 export interface LessonQuestion {

@@ -1,9 +1,9 @@
 import { entryAt } from '../../engine/base/at.ts';
 import { srgbHexFromLab } from '../../engine/colour/screen-colour.ts';
 import type { PressPlan } from '../../engine/visit/visit.ts';
-import { waitWords } from '../press/plan/drying-words.ts';
-import { setUpTags, wallClock } from '../press/plan/plan-words.ts';
 import { counted } from '../ui/words.ts';
+import { waitWords } from '../words/drying-words.ts';
+import { setUpTags, wallClock } from '../words/plan-words.ts';
 import type { PageWriter } from './page-writer.ts';
 
 const HEIGHT_OF = { print: 20, wait: 4, mount: 11, register: 11, mix: 6, wash: 6 } as const;

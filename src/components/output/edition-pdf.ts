@@ -2,10 +2,10 @@ import { defined } from '../../engine/base/at.ts';
 import { type EditionRecord, printedOrder } from '../../engine/log/edition/edition-sheets.ts';
 import { type Edition, editionFacts, type EditionFacts } from '../../engine/log/edition/edition.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
-import { countFacts, datesOf, fateOf, markRows, rangeOf } from '../chest/edition-words.ts';
-import { layText } from '../chest/ticket-table.ts';
 import type { PageFonts } from '../ui/page-fonts.ts';
 import { counted } from '../ui/words.ts';
+import { countFacts, datesOf, fateOf, markRows, rangeOf } from '../words/edition-words.ts';
+import { recipeOffsetWords } from '../words/offset-words.ts';
 import { type PageName, PageWriter } from './page-writer.ts';
 import type { PdfFile } from './pull-sheet-pdf.ts';
 import { wrappedTable } from './tables.ts';
@@ -162,7 +162,7 @@ function sequence(out: PageWriter, facts: EditionFacts, { visit, dayOf }: Editio
     facts.sequence.map((pull, at) => {
       const dates = visit?.record.dates[at];
       const when = dates === undefined || dates.atMs.length === 0 ? ['–', '–'] : [`${dates.sheets}`, datesOf(dates.atMs, dayOf)];
-      return [`${at + 1}`, `${pull.screen}`, pull.ink, layText(pull), `${pull.strokes}`, ...when];
+      return [`${at + 1}`, `${pull.screen}`, pull.ink, recipeOffsetWords(pull), `${pull.strokes}`, ...when];
     }),
   );
 }

@@ -1,11 +1,12 @@
 import { entryAt, num } from '../../engine/base/at.ts';
 import { rangesText } from '../../engine/base/words.ts';
 import { srgbHexFromLab } from '../../engine/colour/screen-colour.ts';
+import { type SheetColumn, type SheetGrid, sheetGrid } from '../../engine/visit/sheet-columns.ts';
 import type { PressPlan } from '../../engine/visit/visit.ts';
-import { type SheetColumn, type SheetGrid, sheetGrid } from '../press/grid/sheet-columns.ts';
-import { waitWords } from '../press/plan/drying-words.ts';
-import { layShort, layWords, recipeLetter } from '../press/plan/plan-words.ts';
 import { counted } from '../ui/words.ts';
+import { waitWords } from '../words/drying-words.ts';
+import { offsetShort, offsetWords } from '../words/offset-words.ts';
+import { recipeLetter } from '../words/plan-words.ts';
 import type { PageWriter } from './page-writer.ts';
 
 /** More sheets than this are printed on a page that lies on its long side. */
@@ -110,7 +111,7 @@ function rowHead(out: PageWriter, plan: PressPlan, index: number, { rowPt }: Ban
   out.line(`${card.number}`, out.left, text, { size, bold: true });
   out.fill(out.left + 22, out.y + (rowPt - 8) / 2, 13, 8, srgbHexFromLab(card.ink.ink.overWhite), true);
   out.line(`${card.screen.key} ${card.screen.name}`, out.left + 40, text, { size, bold: card.mount }, 82);
-  const lay = layWords(card) === 'no offset' ? '' : ` ${layShort(card)}`;
+  const lay = offsetWords(card) === 'no offset' ? '' : ` ${offsetShort(card)}`;
   const bed = plan.times.some((time) => time.bed > 0) ? `, bed ${entryAt(plan.times, index).bed + 1}` : '';
   out.line(
     `${card.ink.key}${lay}${card.strokes > 1 ? ` ×${card.strokes}` : ''}${bed}`,

@@ -1,10 +1,10 @@
 import { entryAt } from '../../engine/base/at.ts';
 import { rangesText } from '../../engine/base/words.ts';
 import { passportsOf } from '../../engine/visit/passports.ts';
-import type { MadePlan } from '../press/plan/plan-run.ts';
-import { recipeLetter } from '../press/plan/plan-words.ts';
-import { howWords } from '../press/sheet/pull-sheet-parts.ts';
 import { counted } from '../ui/words.ts';
+import { howWords } from '../words/offset-words.ts';
+import { recipeLetter } from '../words/plan-words.ts';
+import type { MadePlan } from './made-plan.ts';
 import type { DrawState, PageWriter } from './page-writer.ts';
 
 /** For each kind of sheet its whole stack, first down first. */

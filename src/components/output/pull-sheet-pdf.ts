@@ -5,28 +5,28 @@ import { srgbHexFromLab } from '../../engine/colour/screen-colour.ts';
 import { pullRings } from '../../engine/shapes/place/placed.ts';
 import type { Pull } from '../../engine/stack/types.ts';
 import type { CardState, SetUpCard } from '../../engine/visit/set-up-cards.ts';
-import { CAUTIONS, CAUTIONS_DEFER } from '../press/cautions.ts';
 import { tickGroups } from '../press/log/ticks.ts';
-import { dryWords, waitWords } from '../press/plan/drying-words.ts';
-import { mixWords } from '../press/plan/mix-words.ts';
-import type { MadePlan } from '../press/plan/plan-run.ts';
+import type { PageFonts } from '../ui/page-fonts.ts';
+import { counted } from '../ui/words.ts';
+import { CAUTIONS, CAUTIONS_DEFER } from '../words/cautions.ts';
+import { dryWords, waitWords } from '../words/drying-words.ts';
+import { mixWords } from '../words/mix-words.ts';
+import { offsetWords } from '../words/offset-words.ts';
 import {
   beginWords,
   boundWords,
   capital,
   endWords,
   freeSwapWords,
-  layWords,
   needsWords,
   planHeadline,
   recipeLetter,
   setUpTags,
   timeWords,
-} from '../press/plan/plan-words.ts';
-import type { PageFonts } from '../ui/page-fonts.ts';
-import { counted } from '../ui/words.ts';
+} from '../words/plan-words.ts';
 import { dayPlanPages } from './day-plan.ts';
 import { gridPages } from './grid-pages.ts';
+import type { MadePlan } from './made-plan.ts';
 import { type DrawState, type PageName, PageWriter } from './page-writer.ts';
 import { passportPages } from './passports.ts';
 import { supplyPages } from './supply-pages.ts';
@@ -215,7 +215,7 @@ async function cardBlock(out: PageWriter, made: MadePlan, card: SetUpCard, at: n
   out.y += 22;
   const mix = mixWords(card);
   if (mix !== null) out.paragraph(mix, {}, x);
-  out.paragraph(`${capital(layWords(card))}; ${counted(card.strokes, 'stroke')}`, { size: 14, bold: true }, x);
+  out.paragraph(`${capital(offsetWords(card))}; ${counted(card.strokes, 'stroke')}`, { size: 14, bold: true }, x);
   out.paragraph(`Mesh ${card.screen.mesh.threadsPerCm}/cm, thread ${card.screen.mesh.threadUm} µm`, {}, x);
   if (time !== undefined) {
     out.paragraph(timeWords(plan, time), {}, x);

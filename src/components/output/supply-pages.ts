@@ -3,10 +3,10 @@ import { minutesText } from '../../engine/base/words.ts';
 import { stackMinutesOf } from '../../engine/ink/film/drying.ts';
 import { screensToMake } from '../../engine/visit/screens-to-make.ts';
 import { paperToCut } from '../../engine/visit/visit-needs.ts';
-import type { MadePlan } from '../press/plan/plan-run.ts';
-import { gramsText, recipeLetter } from '../press/plan/plan-words.ts';
-import { GRAMS_NOTE, OVERS_NOTE } from '../press/plan/supply-figures.ts';
 import { counted } from '../ui/words.ts';
+import { gramsText, recipeLetter } from '../words/plan-words.ts';
+import { GRAMS_NOTE, OVERS_NOTE } from '../words/supply-words.ts';
+import type { MadePlan } from './made-plan.ts';
 import type { PageWriter } from './page-writer.ts';
 
 /** From line to line where a cell takes several. */

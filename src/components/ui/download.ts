@@ -1,4 +1,4 @@
-/** PanZoom the user a file. */
+/** Hands the user a file. */
 export function download(fileName: string, content: BlobPart, type: string): void {
   const url = URL.createObjectURL(new Blob([content], { type }));
   const link = document.createElement('a');

@@ -7,7 +7,7 @@ import type { Pull } from '../../../engine/stack/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
 import type { Picture } from '../../../workers/api/engine-api.ts';
 import { desk, sentenceOf } from '../../../workers/client/client.ts';
-import { Latest } from '../latest.ts';
+import { Latest } from '../../ui/latest.ts';
 import { benchPictureStyle } from './bench-picture-style.ts';
 import { PanZoom } from './pan-zoom.ts';
 import { type Region, visibleRegion } from './region.ts';

@@ -4,7 +4,7 @@ import type { Pull } from '../../../engine/stack/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
 import type { OverlapEdge, Picture } from '../../../workers/api/engine-api.ts';
 import { desk, sentenceOf } from '../../../workers/client/client.ts';
-import { Latest } from '../latest.ts';
+import { Latest } from '../../ui/latest.ts';
 
 /** After an edit the large picture has the processor to itself for so long, ms. */
 const STATES_AFTER_MS = 60;

@@ -3,8 +3,8 @@ import { customElement, property, query, state } from 'lit/decorators.js';
 import type { Studio } from '../../../engine/studio/studio.ts';
 import '../../ui/print/ink-chip.ts';
 import { controls } from '../../ui/controls-style.ts';
+import { dialogStyle } from '../../ui/dialog-style.ts';
 import { screenGlyph } from '../../ui/print/screen-outline.ts';
-import { dialogStyle } from './dialog-style.ts';
 
 /** So many screens are found without typing. */
 const FILTER_FROM = 13;

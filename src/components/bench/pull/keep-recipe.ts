@@ -1,7 +1,7 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, query, state } from 'lit/decorators.js';
 import { controls } from '../../ui/controls-style.ts';
-import { dialogStyle } from './dialog-style.ts';
+import { dialogStyle } from '../../ui/dialog-style.ts';
 
 /** What the user says of a stack to be kept. */
 export interface RecipeWords {

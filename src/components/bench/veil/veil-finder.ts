@@ -10,9 +10,9 @@ import type { Studio } from '../../../engine/studio/studio.ts';
 import type { VeilFind } from '../../../workers/api/engine-api.ts';
 import '../../ui/print/picture-view.ts';
 import { controls } from '../../ui/controls-style.ts';
+import { dialogStyle } from '../../ui/dialog-style.ts';
 import { JobRun } from '../../ui/job-run.ts';
 import { counted } from '../../ui/words.ts';
-import { dialogStyle } from '../pull/dialog-style.ts';
 import { veilStyle } from './veil-style.ts';
 import { busynessText, calmWords, placeWords, veilWords } from './veil-words.ts';
 

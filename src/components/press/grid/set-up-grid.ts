@@ -3,15 +3,16 @@ import { customElement, property } from 'lit/decorators.js';
 import { entryAt } from '../../../engine/base/at.ts';
 import { minutesText, rangesText } from '../../../engine/base/words.ts';
 import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
-import type { PressPlan } from '../../../engine/visit/visit.ts';
+import { type SheetColumn, sheetGrid } from '../../../engine/visit/sheet-columns.ts';
 import '../../ui/print/ink-chip.ts';
+import type { PressPlan } from '../../../engine/visit/visit.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { inkHexes } from '../../ui/print/ink-chip.ts';
 import { counted } from '../../ui/words.ts';
-import { waitWords } from '../plan/drying-words.ts';
-import { layShort, layWords, recipeLetter, setUpTags } from '../plan/plan-words.ts';
+import { waitWords } from '../../words/drying-words.ts';
+import { offsetShort, offsetWords } from '../../words/offset-words.ts';
+import { recipeLetter, setUpTags } from '../../words/plan-words.ts';
 import { setUpGridStyle } from './set-up-grid-style.ts';
-import { type SheetColumn, sheetGrid } from './sheet-columns.ts';
 
 /** With more sheets than this, sheets that are printed alike share a column. */
 const MOST_COLUMNS = 60;
@@ -63,8 +64,8 @@ export class SetUpGrid extends LitElement {
           >${
             this.printed
               ? `${printedHow(card)}${this.beds ? ` · bed ${(this.plan.times[index]?.bed ?? 0) + 1}` : ''}`
-              : html`${card.ink.key}${this.beds ? ` · bed ${(this.plan.times[index]?.bed ?? 0) + 1}` : ''} · <span aria-hidden="true">${layShort(card)}</span
-                ><span class="visually-hidden">${layWords(card)}</span> · ${counted(card.strokes, 'stroke')}`
+              : html`${card.ink.key}${this.beds ? ` · bed ${(this.plan.times[index]?.bed ?? 0) + 1}` : ''} · <span aria-hidden="true">${offsetShort(card)}</span
+                ><span class="visually-hidden">${offsetWords(card)}</span> · ${counted(card.strokes, 'stroke')}`
           }</span
         >
       </span>
@@ -164,7 +165,7 @@ function wide(column: SheetColumn): boolean {
 /** On paper there is little room: only what is out of the ordinary. */
 function printedHow(card: SetUpCard): string {
   const parts = [card.ink.key];
-  if (card.dxMm !== 0 || card.dyMm !== 0 || card.turnDeg !== 0) parts.push(layShort(card));
+  if (card.dxMm !== 0 || card.dyMm !== 0 || card.turnDeg !== 0) parts.push(offsetShort(card));
   if (card.strokes > 1) parts.push(counted(card.strokes, 'stroke'));
   return parts.join(' · ');
 }

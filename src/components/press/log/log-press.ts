@@ -8,22 +8,23 @@ import { wetSheets } from '../../../engine/log/wet.ts';
 import { inkText } from '../../../engine/visit/registry.ts';
 import type { CardState, SetUpCard } from '../../../engine/visit/set-up-cards.ts';
 import '../../ui/print/ink-chip.ts';
+import type { MadePlan } from '../../output/made-plan.ts';
 import { controls } from '../../ui/controls-style.ts';
+import type { Happening, LogKeeper } from '../../ui/log/log-keeper.ts';
+import type { LogSheet, SheetTalk } from '../../ui/log/log-sheet.ts';
+import { printImage } from '../../ui/print/print-image.ts';
+import '../../ui/log/log-sheet.ts';
+import type { StatePictures } from '../../ui/print/state-pictures.ts';
 import { counted } from '../../ui/words.ts';
-import { waitWords } from '../plan/drying-words.ts';
-import { mixWords } from '../plan/mix-words.ts';
-import type { MadePlan } from '../plan/plan-run.ts';
-import './log-sheet.ts';
-import { capital, layWords, listed, recipeLetter, setUpTags, timeWords } from '../plan/plan-words.ts';
+import { waitWords } from '../../words/drying-words.ts';
+import { dryingWords, pullInWords, stillWetWords, stateWords } from '../../words/log-words.ts';
+import { mixWords } from '../../words/mix-words.ts';
+import { offsetWords } from '../../words/offset-words.ts';
+import { capital, listed, recipeLetter, setUpTags, timeWords } from '../../words/plan-words.ts';
 import { offsetDiagram } from '../sheet/offset-diagram.ts';
-import { printImage } from '../sheet/print-image.ts';
-import type { StatePictures } from '../sheet/state-pictures.ts';
 import { KeepAwake } from './keep-awake.ts';
-import type { Happening, LogKeeper } from './log-keeper.ts';
 import { logPressStyle } from './log-press-style.ts';
-import type { LogSheet, SheetTalk } from './log-sheet.ts';
 import { printsOn, tickedAgain, tickedOff, tickedOn, ticksOf } from './log-ticks.ts';
-import { dryingWords, pullInWords, stillWetWords, stateWords } from './log-words.ts';
 import { nextSetUp, setUpsDone, tickKey } from './ticks.ts';
 
 /** How often the times until sheets are dry are looked at anew. */
@@ -241,7 +242,7 @@ export class LogPress extends LitElement {
         <p class="screen">${card.screen.key} ${card.screen.name}</p>
         <p class="ink"><ps-ink-chip .ink=${card.ink.ink}></ps-ink-chip>${card.ink.key}</p>
         <p class="strokes">${counted(card.strokes, 'stroke')}${tags.length === 0 ? '' : `, ${listed(tags)}`}</p>
-        <p class="lay-words">${capital(layWords(card))}</p>
+        <p class="lay-words">${capital(offsetWords(card))}</p>
         ${mix === null ? nothing : html`<p>${mix}</p>`}
         <p>Mesh ${card.screen.mesh.threadsPerCm}/cm, thread ${card.screen.mesh.threadUm} µm</p>
         ${time === undefined ? nothing : html`<p>${timeWords(plan, time)}${time.waitMinutes >= 1 ? ` with a ${waitWords(plan, index, false)}` : ''}</p>`}

@@ -4,7 +4,7 @@ import type { Deviation, LogEvent } from '../../../engine/log/types.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
 import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
 import type { PressPlan } from '../../../engine/visit/visit.ts';
-import type { Happening } from './log-keeper.ts';
+import type { Happening } from '../../ui/log/log-keeper.ts';
 import { tickKey } from './ticks.ts';
 
 /** Positions of the recipe's pulls that a set-up prints on a sheet. */

@@ -1,7 +1,7 @@
 import type { VisitHead } from '../../../engine/log/types.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
 import type { AppStore } from '../../app-store.ts';
-import type { MadePlan } from '../plan/plan-run.ts';
+import type { MadePlan } from '../../output/made-plan.ts';
 
 /** Rises whenever a kept plan of an older build can no longer be shown. */
 const RECORD_VERSION = 3;

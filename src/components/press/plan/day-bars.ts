@@ -6,8 +6,8 @@ import type { DayPart, PartKind } from '../../../engine/pullorder/types.ts';
 import type { PressPlan } from '../../../engine/visit/visit.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { inkHexes } from '../../ui/print/ink-chip.ts';
-import { waitWords } from './drying-words.ts';
-import { wallClock } from './plan-words.ts';
+import { waitWords } from '../../words/drying-words.ts';
+import { wallClock } from '../../words/plan-words.ts';
 
 const KIND_WORDS: Record<PartKind, string> = {
   mix: 'mix',

@@ -1,11 +1,11 @@
 import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { FitChoice } from '../../../engine/visit/what-to-drop.ts';
+import type { MadePlan } from '../../output/made-plan.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { JobRun } from '../../ui/job-run.ts';
+import { capital } from '../../words/plan-words.ts';
 import { fitWords, fitWorth, stepWords, stepWorth } from './fit-words.ts';
-import type { MadePlan } from './plan-run.ts';
-import { capital } from './plan-words.ts';
 
 /**
  * What would make a visit fit that does not; nothing for one that does.

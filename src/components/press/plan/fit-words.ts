@@ -1,9 +1,9 @@
 import { defined, entryAt } from '../../../engine/base/at.ts';
 import { minutesText, rangesText } from '../../../engine/base/words.ts';
 import type { FitChoice, FitStep } from '../../../engine/visit/what-to-drop.ts';
+import type { MadePlan } from '../../output/made-plan.ts';
 import { counted } from '../../ui/words.ts';
-import type { MadePlan } from './plan-run.ts';
-import { listed } from './plan-words.ts';
+import { listed } from '../../words/plan-words.ts';
 
 type Of = Pick<MadePlan, 'input'>;
 

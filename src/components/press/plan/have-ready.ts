@@ -1,8 +1,8 @@
 import { html } from 'lit';
-import { CAUTIONS, CAUTIONS_DEFER } from '../cautions.ts';
-import type { MadePlan } from './plan-run.ts';
+import type { MadePlan } from '../../output/made-plan.ts';
+import { CAUTIONS, CAUTIONS_DEFER } from '../../words/cautions.ts';
+import { GRAMS_NOTE, OVERS_NOTE } from '../../words/supply-words.ts';
 import { inkTable, paperTable, screenTable, stockTable } from './supplies.ts';
-import { GRAMS_NOTE, OVERS_NOTE } from './supply-figures.ts';
 
 /** Ink, paper and screens that the visit takes, and what to mind before it starts. */
 export function haveReady(made: MadePlan) {

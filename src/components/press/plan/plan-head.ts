@@ -2,7 +2,7 @@ import { html, nothing } from 'lit';
 import type { Problem } from '../../../engine/base/error.ts';
 import type { RestPlan } from '../../../engine/log/rest.ts';
 import { counted } from '../../ui/words.ts';
-import { beginWords, boundWords, endWords, freeSwapWords, needsWords, planHeadline } from './plan-words.ts';
+import { beginWords, boundWords, endWords, freeSwapWords, needsWords, planHeadline } from '../../words/plan-words.ts';
 
 /** Further warnings fold away. */
 const PROBLEMS_TOLD = 2;

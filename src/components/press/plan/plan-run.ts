@@ -1,8 +1,8 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import type { RestInput } from '../../../engine/log/rest.ts';
-import type { Recipe } from '../../../engine/recipe/types.ts';
 import type { PressPlan, VisitInput } from '../../../engine/visit/visit.ts';
 import { desk, newJob, onMessage, sentenceOf } from '../../../workers/client/client.ts';
+import type { MadePlan } from '../../output/made-plan.ts';
 
 /** Work allowed for an order, ms; on eight recipes of twelve pulls more than that found nothing better. */
 const BUDGET_MS = 4000;
@@ -10,14 +10,6 @@ const BUDGET_MS = 4000;
 const LIMIT_MS = 2.5 * BUDGET_MS;
 /** A large grid takes longer to draw than a step takes to think. */
 const SHOW_EVERY_MS = 300;
-
-/** A plan and what it was made from. */
-export interface MadePlan {
-  plan: PressPlan;
-  input: VisitInput | RestInput;
-  /** By the index that cards and sheets use. */
-  recipes: Recipe[];
-}
 
 /** Starts and stops the search for a pull order, and keeps the best that was found. */
 export class PlanRun implements ReactiveController {

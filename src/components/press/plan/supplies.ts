@@ -7,10 +7,10 @@ import { screensToMake } from '../../../engine/visit/screens-to-make.ts';
 import { paperToCut, REJECTS_A_PULL, withRejects } from '../../../engine/visit/visit-needs.ts';
 import type { PressPlan } from '../../../engine/visit/visit.ts';
 import '../../ui/print/ink-chip.ts';
+import type { MadePlan } from '../../output/made-plan.ts';
 import { counted } from '../../ui/words.ts';
-import type { MadePlan } from './plan-run.ts';
-import { gramsText, recipeLetter } from './plan-words.ts';
-import { inkSplit } from './supply-figures.ts';
+import { gramsText, recipeLetter } from '../../words/plan-words.ts';
+import { inkSplit } from '../../words/supply-words.ts';
 
 export const supplyStyles = css`
   table.supplies {

@@ -5,10 +5,10 @@ import type { VisitRun } from '../../../engine/project/types.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
 import { MAX_VISIT_SHEETS } from '../../../engine/visit/visit-problem.ts';
 import { controls } from '../../ui/controls-style.ts';
+import { printImage } from '../../ui/print/print-image.ts';
+import type { StatePictures } from '../../ui/print/state-pictures.ts';
 import { counted } from '../../ui/words.ts';
-import { printImage } from '../sheet/print-image.ts';
-import type { StatePictures } from '../sheet/state-pictures.ts';
-import { recipeLetter } from './plan-words.ts';
+import { recipeLetter } from '../../words/plan-words.ts';
 
 /**
  * Kept recipes and how many sheets of each are to be printed.

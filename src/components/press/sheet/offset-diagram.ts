@@ -1,7 +1,7 @@
 import { html, svg, type TemplateResult } from 'lit';
 import type { Paper } from '../../../engine/ink/types.ts';
 import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
-import { layWords } from '../plan/plan-words.ts';
+import { offsetWords } from '../../words/offset-words.ts';
 
 const BOX = 150;
 const MARGIN = 15;
@@ -38,7 +38,7 @@ export function offsetDiagram(card: Pick<SetUpCard, 'dxMm' | 'dyMm' | 'turnDeg'>
   const cy = top + height / 2;
   const reach = length === 0 ? 0 : Math.min(LONGEST, Math.max(SHORTEST, length * 2));
   const angle = (Math.atan2(card.dyMm, card.dxMm) * 180) / Math.PI;
-  return html`<svg class="lay" viewBox="0 0 ${BOX} ${BOX}" role="img" aria-label="Image at the lays: ${layWords(card)}">
+  return html`<svg class="lay" viewBox="0 0 ${BOX} ${BOX}" role="img" aria-label="Image at the lays: ${offsetWords(card)}">
     <rect x=${left} y=${top} width=${width} height=${height} fill="#fffdf9" stroke="#b9b3a7" />
     ${lays.map(([x, y, onSide]) =>
       onSide

@@ -3,12 +3,12 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { entryAt } from '../../../engine/base/at.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
 import { sentenceOf } from '../../../workers/client/client.ts';
+import type { MadePlan } from '../../output/made-plan.ts';
 import { missingWords } from '../../output/missing-words.ts';
 import type { PageName } from '../../output/page-writer.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { download, fileNameOf } from '../../ui/download.ts';
-import type { MadePlan } from '../plan/plan-run.ts';
-import type { StatePictures } from './state-pictures.ts';
+import type { StatePictures } from '../../ui/print/state-pictures.ts';
 
 /** Saves the pull sheet as a PDF; what makes it is loaded when it is first asked for. */
 @customElement('ps-pdf-choice')

@@ -2,17 +2,11 @@ import { html, nothing } from 'lit';
 import { entryAt } from '../../../engine/base/at.ts';
 import { rangesText } from '../../../engine/base/words.ts';
 import { passportsOf } from '../../../engine/visit/passports.ts';
-import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
+import type { MadePlan } from '../../output/made-plan.ts';
 import { counted } from '../../ui/words.ts';
-import { waitWords } from '../plan/drying-words.ts';
-import type { MadePlan } from '../plan/plan-run.ts';
-import { layWords, recipeLetter, setUpTags, wallClock } from '../plan/plan-words.ts';
-
-/** 'Rust', and only what is not as usual: '; 2.0 mm left; 2 strokes'. */
-export function howWords(card: SetUpCard): string {
-  const lay = layWords(card);
-  return [card.ink.key, ...(lay === 'no offset' ? [] : [lay]), ...(card.strokes === 1 ? [] : [counted(card.strokes, 'stroke')])].join('; ');
-}
+import { waitWords } from '../../words/drying-words.ts';
+import { howWords } from '../../words/offset-words.ts';
+import { recipeLetter, setUpTags, wallClock } from '../../words/plan-words.ts';
 
 /** The set-ups of each day by the clock, with a box to tick. */
 export function dayTables({ plan }: MadePlan) {

@@ -4,34 +4,34 @@ import { entryAt } from '../../../engine/base/at.ts';
 import { rangesText } from '../../../engine/base/words.ts';
 import type { CardState, SetUpCard } from '../../../engine/visit/set-up-cards.ts';
 import '../../ui/print/ink-chip.ts';
+import type { MadePlan } from '../../output/made-plan.ts';
 import { controls } from '../../ui/controls-style.ts';
+import { printImage } from '../../ui/print/print-image.ts';
+import type { StatePictures } from '../../ui/print/state-pictures.ts';
 import { counted } from '../../ui/words.ts';
-import { CAUTIONS, CAUTIONS_DEFER } from '../cautions.ts';
-import { tickGroups } from '../log/ticks.ts';
-import { dryWords, waitWords } from '../plan/drying-words.ts';
-import { mixWords } from '../plan/mix-words.ts';
-import type { MadePlan } from '../plan/plan-run.ts';
+import { CAUTIONS, CAUTIONS_DEFER } from '../../words/cautions.ts';
+import { dryWords, waitWords } from '../../words/drying-words.ts';
+import { mixWords } from '../../words/mix-words.ts';
+import { offsetWords } from '../../words/offset-words.ts';
 import {
   beginWords,
   boundWords,
   capital,
   endWords,
   freeSwapWords,
-  layWords,
   needsWords,
   planHeadline,
   recipeLetter,
   setUpTags,
   timeWords,
-} from '../plan/plan-words.ts';
-import { inkTable, paperTable, screenTable, stockTable, supplyStyles } from '../plan/supplies.ts';
-import { GRAMS_NOTE, OVERS_NOTE } from '../plan/supply-figures.ts';
-import { offsetDiagram } from './offset-diagram.ts';
+} from '../../words/plan-words.ts';
+import { GRAMS_NOTE, OVERS_NOTE } from '../../words/supply-words.ts';
+import { tickGroups } from '../log/ticks.ts';
 import '../grid/set-up-grid.ts';
-import { printImage } from './print-image.ts';
+import { inkTable, paperTable, screenTable, stockTable, supplyStyles } from '../plan/supplies.ts';
+import { offsetDiagram } from './offset-diagram.ts';
 import { dayTables, passportList } from './pull-sheet-parts.ts';
 import { pullSheetStyle } from './pull-sheet-style.ts';
-import type { StatePictures } from './state-pictures.ts';
 
 /** A rule for pages counts only in the document's own style, and only while a pull sheet is there. */
 const page = new CSSStyleSheet();
@@ -109,7 +109,7 @@ export class PullSheet extends LitElement {
         <div>
           <p class="ink"><ps-ink-chip .ink=${card.ink.ink}></ps-ink-chip>${card.ink.key}</p>
           ${mixWords(card) === null ? nothing : html`<p>${mixWords(card)}</p>`}
-          <p><b>${layWords(card)}</b>, ${card.strokes > 1 ? html`<b>${counted(card.strokes, 'stroke')}</b>` : '1 stroke'}</p>
+          <p><b>${offsetWords(card)}</b>, ${card.strokes > 1 ? html`<b>${counted(card.strokes, 'stroke')}</b>` : '1 stroke'}</p>
           <p>Mesh ${card.screen.mesh.threadsPerCm}/cm, thread ${card.screen.mesh.threadUm} µm</p>
           ${time === undefined ? nothing : html`<p>${timeWords(plan, time)}</p>`}
           <p>${dryWords(plan, index)}</p>

@@ -5,17 +5,18 @@ import { entryAt } from '../../../engine/base/at.ts';
 import { rangesText } from '../../../engine/base/words.ts';
 import type { CardState } from '../../../engine/visit/set-up-cards.ts';
 import '../../ui/print/ink-chip.ts';
+import type { MadePlan } from '../../output/made-plan.ts';
 import { controls } from '../../ui/controls-style.ts';
+import { printImage } from '../../ui/print/print-image.ts';
+import type { StatePictures } from '../../ui/print/state-pictures.ts';
 import { counted } from '../../ui/words.ts';
+import { dryWords, waitWords } from '../../words/drying-words.ts';
+import { mixWords } from '../../words/mix-words.ts';
+import { offsetWords } from '../../words/offset-words.ts';
+import { capital, listed, recipeLetter, setUpTags, timeWords } from '../../words/plan-words.ts';
 import { tickGroups, tickKey } from '../log/ticks.ts';
-import { dryWords, waitWords } from '../plan/drying-words.ts';
-import { mixWords } from '../plan/mix-words.ts';
-import type { MadePlan } from '../plan/plan-run.ts';
-import { capital, layWords, listed, recipeLetter, setUpTags, timeWords } from '../plan/plan-words.ts';
 import { offsetDiagram } from './offset-diagram.ts';
-import { printImage } from './print-image.ts';
 import { setUpCardStyle } from './set-up-card-style.ts';
-import type { StatePictures } from './state-pictures.ts';
 
 /** Sheets that were ticked or unticked in a set-up. */
 export interface Tick {
@@ -126,7 +127,7 @@ export class SetUpCardView extends LitElement {
           <p class="screen">${card.screen.key} ${card.screen.name}</p>
           <p class="ink"><ps-ink-chip .ink=${card.ink.ink}></ps-ink-chip>${card.ink.key}</p>
           ${mixWords(card) === null ? nothing : html`<p>${mixWords(card)}</p>`}
-          <p class="lay-words">${capital(layWords(card))} · ${counted(card.strokes, 'stroke')}</p>
+          <p class="lay-words">${capital(offsetWords(card))} · ${counted(card.strokes, 'stroke')}</p>
           <p class="soft">Mesh ${threadsPerCm} threads/cm, thread ${threadUm} µm</p>
           <p>
             ${tags.length === 0 ? 'Stays as it is.' : html`<span class="do">${capital(listed(tags))}</span>`}

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { Happening } from '../../../../src/components/press/log/log-keeper.ts';
 import { tickedAgain, tickedOff } from '../../../../src/components/press/log/log-ticks.ts';
+import type { Happening } from '../../../../src/components/ui/log/log-keeper.ts';
 import { sheetsAsPulled } from '../../../../src/engine/log/as-pulled.ts';
 import type { LogEvent, VisitHead } from '../../../../src/engine/log/types.ts';
 import { recipeOf } from '../../../../src/engine/recipe/write.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { AppStore } from '../../../../src/components/app-store.ts';
+import type { MadePlan } from '../../../../src/components/output/made-plan.ts';
 import { PressKeeper, readRecord } from '../../../../src/components/press/log/press-record.ts';
-import type { MadePlan } from '../../../../src/components/press/plan/plan-run.ts';
 import type { VisitHead } from '../../../../src/engine/log/types.ts';
 import type { Recipe } from '../../../../src/engine/recipe/types.ts';
 

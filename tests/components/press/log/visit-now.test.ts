@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { visitNow } from '../../../../src/components/press/log/visit-now.ts';
-import { beginWords, needsWords } from '../../../../src/components/press/plan/plan-words.ts';
+import { beginWords, needsWords } from '../../../../src/components/words/plan-words.ts';
 import type { RestPlan } from '../../../../src/engine/log/rest.ts';
 import type { LogEvent } from '../../../../src/engine/log/types.ts';
 

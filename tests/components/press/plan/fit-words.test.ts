@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import type { MadePlan } from '../../../../src/components/output/made-plan.ts';
 import { fitWords, fitWorth } from '../../../../src/components/press/plan/fit-words.ts';
-import type { MadePlan } from '../../../../src/components/press/plan/plan-run.ts';
 import type { FitChoice, FitStep } from '../../../../src/engine/visit/what-to-drop.ts';
 
 const made = {

@@ -1,11 +1,11 @@
-import { rangesText } from '../../../engine/base/words.ts';
-import type { SheetAsPulled } from '../../../engine/log/as-pulled.ts';
-import type { Deviation, LogEvent } from '../../../engine/log/types.ts';
-import type { WetSheet } from '../../../engine/log/wet.ts';
-import type { Recipe } from '../../../engine/recipe/types.ts';
-import type { Pull } from '../../../engine/stack/types.ts';
-import { counted, mmText } from '../../ui/words.ts';
-import { clockText, listed } from '../plan/plan-words.ts';
+import { rangesText } from '../../engine/base/words.ts';
+import type { SheetAsPulled } from '../../engine/log/as-pulled.ts';
+import type { Deviation, LogEvent } from '../../engine/log/types.ts';
+import type { WetSheet } from '../../engine/log/wet.ts';
+import type { Recipe } from '../../engine/recipe/types.ts';
+import type { Pull } from '../../engine/stack/types.ts';
+import { counted, mmText } from '../ui/words.ts';
+import { clockText, listed } from './plan-words.ts';
 
 /** 'in Rust, 2 strokes, 0.5 mm right, 1.0 mm up'; '' when nothing is otherwise. */
 export function deviationWords(how: Deviation): string {

@@ -6,12 +6,12 @@ import { MAX_DOCUMENT_CHARS } from '../../../engine/recipe/read.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
 import { sentenceOf } from '../../../workers/client/client.ts';
 import type { AppStore } from '../../app-store.ts';
-import { chooseFiles, download, fileNameOf } from '../../ui/download.ts';
-import { counted } from '../../ui/words.ts';
+import { eventWords } from '../../words/log-words.ts';
+import { chooseFiles, download, fileNameOf } from '../download.ts';
+import { counted } from '../words.ts';
 import type { LogKeeper } from './log-keeper.ts';
-import { eventWords } from './log-words.ts';
 
-/** PanZoom out the log, for another device at the same press or for safe keeping. */
+/** Hands out the log, for another device at the same press or for safe keeping. */
 export function saveLog(head: VisitHead, events: readonly LogEvent[]): void {
   download(fileNameOf(head.title, 'log.json'), writeLog(head, events), 'application/json');
 }

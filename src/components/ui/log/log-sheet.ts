@@ -5,10 +5,10 @@ import type { Ink } from '../../../engine/ink/types.ts';
 import type { SheetAsPulled } from '../../../engine/log/as-pulled.ts';
 import type { Deviation } from '../../../engine/log/types.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
-import { dialogStyle } from '../../bench/pull/dialog-style.ts';
-import { controls } from '../../ui/controls-style.ts';
+import { eventWords, sheetWords } from '../../words/log-words.ts';
+import { controls } from '../controls-style.ts';
+import { dialogStyle } from '../dialog-style.ts';
 import type { Happening } from './log-keeper.ts';
-import { eventWords, sheetWords } from './log-words.ts';
 
 /** A sheet to speak of, and the pull that is about to be printed on it. */
 export interface SheetTalk {

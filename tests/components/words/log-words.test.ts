@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { dryingWords, stillWetWords } from '../../../../src/components/press/log/log-words.ts';
+import { dryingWords, stillWetWords } from '../../../src/components/words/log-words.ts';
 
 const at = (hour: number, minute: number, second = 0): number => new Date(2026, 4, 3, hour, minute, second).getTime();
 

@@ -1,4 +1,4 @@
-import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
+import type { SetUpCard } from '../../engine/visit/set-up-cards.ts';
 
 /** 'Mix per 100 g: 20.0 g Tar, 80.0 g Base'; null for an ink that is no mix. */
 export function mixWords(card: Pick<SetUpCard, 'ink'>): string | null {

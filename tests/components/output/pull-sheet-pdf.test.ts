@@ -1,9 +1,9 @@
 import fontkit from '@pdf-lib/fontkit';
 import { PDFDocument } from 'pdf-lib';
 import { describe, expect, it } from 'vitest';
+import type { MadePlan } from '../../../src/components/output/made-plan.ts';
 import { PAGE_SIZES, PageWriter, PT_PER_MM } from '../../../src/components/output/page-writer.ts';
 import { pullSheetPdf } from '../../../src/components/output/pull-sheet-pdf.ts';
-import type { MadePlan } from '../../../src/components/press/plan/plan-run.ts';
 import { recipeOf } from '../../../src/engine/recipe/write.ts';
 import { planVisit, type PressPlan } from '../../../src/engine/visit/visit.ts';
 import { pageFonts as fonts } from '../../helpers/page-fonts.ts';

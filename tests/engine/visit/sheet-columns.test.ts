@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { sheetGrid } from '../../../../src/components/press/grid/sheet-columns.ts';
-import type { PressPlan } from '../../../../src/engine/visit/visit.ts';
+import { sheetGrid } from '../../../src/engine/visit/sheet-columns.ts';
+import type { PressPlan } from '../../../src/engine/visit/visit.ts';
 
 /** Sheets 1–3 become recipe 0, 4–5 recipe 1; sheet 2 gets its second pull apart from 1 and 3. */
 const PLAN = {

@@ -1,20 +1,19 @@
 import { describe, expect, it } from 'vitest';
-import { waitWords } from '../../../../src/components/press/plan/drying-words.ts';
+import { waitWords } from '../../../src/components/words/drying-words.ts';
+import { offsetShort, offsetWords } from '../../../src/components/words/offset-words.ts';
 import {
   boundWords,
   clockText,
   endWords,
   freeSwapWords,
-  layShort,
-  layWords,
   listed,
   planHeadline,
   recipeLetter,
   setUpTags,
   timeWords,
-} from '../../../../src/components/press/plan/plan-words.ts';
-import { inkSplit } from '../../../../src/components/press/plan/supply-figures.ts';
-import type { PressPlan } from '../../../../src/engine/visit/visit.ts';
+} from '../../../src/components/words/plan-words.ts';
+import { inkSplit } from '../../../src/components/words/supply-words.ts';
+import type { PressPlan } from '../../../src/engine/visit/visit.ts';
 
 function plan(change: Partial<PressPlan> & { setUps?: number }): PressPlan {
   const { setUps = 14, ...rest } = change;
@@ -129,15 +128,15 @@ describe('freeSwapWords', () => {
   });
 });
 
-describe('layWords and layShort', () => {
+describe('offsetWords and offsetShort', () => {
   it('should name the way the image moves, y down', () => {
-    expect(layWords({ dxMm: 12.5, dyMm: -3, turnDeg: 0 })).toBe('12.5 mm right, 3.0 mm up');
-    expect(layWords({ dxMm: -0.2, dyMm: 4, turnDeg: -2 })).toBe('0.2 mm left, 4.0 mm down, turned 2° anticlockwise');
-    expect(layShort({ dxMm: -0.2, dyMm: 4, turnDeg: 0 })).toBe('← 0.2 ↓ 4.0 mm');
+    expect(offsetWords({ dxMm: 12.5, dyMm: -3, turnDeg: 0 })).toBe('12.5 mm right, 3.0 mm up');
+    expect(offsetWords({ dxMm: -0.2, dyMm: 4, turnDeg: -2 })).toBe('0.2 mm left, 4.0 mm down, turned 2° anticlockwise');
+    expect(offsetShort({ dxMm: -0.2, dyMm: 4, turnDeg: 0 })).toBe('← 0.2 ↓ 4.0 mm');
   });
   it('should say when there is none', () => {
-    expect(layWords({ dxMm: 0, dyMm: 0, turnDeg: 0 })).toBe('no offset');
-    expect(layShort({ dxMm: 0, dyMm: 0, turnDeg: 0 })).toBe('no offset');
+    expect(offsetWords({ dxMm: 0, dyMm: 0, turnDeg: 0 })).toBe('no offset');
+    expect(offsetShort({ dxMm: 0, dyMm: 0, turnDeg: 0 })).toBe('no offset');
   });
 });
 

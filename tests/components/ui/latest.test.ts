@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { Latest } from '../../../src/components/bench/latest.ts';
+import { Latest } from '../../../src/components/ui/latest.ts';
 
 function deferred() {
   const open: { question: number; answer: (value: string) => void; fail: (error: Error) => void }[] = [];

@@ -1,4 +1,4 @@
-import type { InkNeed } from '../../../engine/visit/visit.ts';
+import type { InkNeed } from '../../engine/visit/visit.ts';
 import { gramsText } from './plan-words.ts';
 
 /** Where the grams come from, since most of it is from memory. */

@@ -1,8 +1,7 @@
-import { entryAt } from '../../../engine/base/at.ts';
-import type { RestPlan } from '../../../engine/log/rest.ts';
-import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
-import type { CardTime, PressPlan } from '../../../engine/visit/visit.ts';
-import { counted, mmText } from '../../ui/words.ts';
+import { entryAt } from '../../engine/base/at.ts';
+import type { RestPlan } from '../../engine/log/rest.ts';
+import type { CardTime, PressPlan } from '../../engine/visit/visit.ts';
+import { counted } from '../ui/words.ts';
 
 /** With a capital first letter. */
 export function capital(text: string): string {
@@ -91,27 +90,6 @@ export function setUpTags(plan: Pick<PressPlan, 'cards' | 'times'>, index: numbe
   if (card.inkChange) tags.push('new ink');
   if (card.registerMove) tags.push('register move');
   return tags;
-}
-
-/** 'no offset', or '12.5 mm right, 3.0 mm up, turned 2°'. */
-export function layWords(card: Pick<SetUpCard, 'dxMm' | 'dyMm' | 'turnDeg'>): string {
-  const parts: string[] = [];
-  if (card.dxMm !== 0) parts.push(`${mmText(Math.abs(card.dxMm))} mm ${card.dxMm > 0 ? 'right' : 'left'}`);
-  if (card.dyMm !== 0) parts.push(`${mmText(Math.abs(card.dyMm))} mm ${card.dyMm > 0 ? 'down' : 'up'}`);
-  if (card.turnDeg !== 0) {
-    parts.push(`turned ${Math.abs(card.turnDeg)}° ${card.turnDeg > 0 ? 'clockwise' : 'anticlockwise'}`);
-  }
-  return parts.length === 0 ? 'no offset' : parts.join(', ');
-}
-
-/** The same for a narrow place: '→ 12.5 ↑ 3.0 mm'. */
-export function layShort(card: Pick<SetUpCard, 'dxMm' | 'dyMm' | 'turnDeg'>): string {
-  const parts: string[] = [];
-  if (card.dxMm !== 0) parts.push(`${card.dxMm > 0 ? '→' : '←'} ${mmText(Math.abs(card.dxMm))}`);
-  if (card.dyMm !== 0) parts.push(`${card.dyMm > 0 ? '↓' : '↑'} ${mmText(Math.abs(card.dyMm))}`);
-  const lay = parts.length === 0 ? [] : [`${parts.join(' ')} mm`];
-  if (card.turnDeg !== 0) lay.push(`turn ${mmText(card.turnDeg)}°`);
-  return lay.length === 0 ? 'no offset' : lay.join(', ');
 }
 
 /** '9:05' of minutes after midnight; past midnight it goes round. */

@@ -1,6 +1,6 @@
-import { entryAt } from '../../../engine/base/at.ts';
-import { minutesText } from '../../../engine/base/words.ts';
-import type { PressPlan } from '../../../engine/visit/visit.ts';
+import { entryAt } from '../../engine/base/at.ts';
+import { minutesText } from '../../engine/base/words.ts';
+import type { PressPlan } from '../../engine/visit/visit.ts';
 import { listed, wallClock } from './plan-words.ts';
 
 type Timed = Pick<PressPlan, 'cards' | 'times' | 'clock'>;

@@ -1,5 +1,5 @@
-import { defined, num } from '../../../engine/base/at.ts';
-import type { PressPlan } from '../../../engine/visit/visit.ts';
+import { defined, num } from '../base/at.ts';
+import type { PressPlan } from './visit.ts';
 
 /** A column of the set-up grid: one sheet, or sheets that are printed alike all the way. */
 export interface SheetColumn {

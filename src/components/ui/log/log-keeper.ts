@@ -7,7 +7,7 @@ import type { Recipe } from '../../../engine/recipe/types.ts';
 import { inkText } from '../../../engine/visit/registry.ts';
 import { sentenceOf } from '../../../workers/client/client.ts';
 import type { AppStore } from '../../app-store.ts';
-import { workerPairs } from '../plan/order-pairs.ts';
+import { workerPairs } from './order-pairs.ts';
 
 type Body<T> = T extends LogEvent ? Omit<T, 'id' | 'atMs' | 'device'> : never;
 /** What happened, before it is stamped. */

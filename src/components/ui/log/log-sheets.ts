@@ -8,14 +8,14 @@ import { checkLog } from '../../../engine/log/check.ts';
 import { numberSheets } from '../../../engine/log/edition/edition-sheets.ts';
 import type { LogEvent } from '../../../engine/log/types.ts';
 import type { AppStore } from '../../app-store.ts';
-import { controls } from '../../ui/controls-style.ts';
-import { counted } from '../../ui/words.ts';
-import { recipeLetter } from '../plan/plan-words.ts';
-import { printImage } from '../sheet/print-image.ts';
-import type { StatePictures } from '../sheet/state-pictures.ts';
+import { eventWords, sheetWords } from '../../words/log-words.ts';
+import { recipeLetter } from '../../words/plan-words.ts';
+import { controls } from '../controls-style.ts';
+import { printImage } from '../print/print-image.ts';
+import type { StatePictures } from '../print/state-pictures.ts';
+import { counted } from '../words.ts';
 import { keepSheet, bringInLog, saveLog } from './log-files.ts';
 import type { Happening, LogKeeper } from './log-keeper.ts';
-import { eventWords, sheetWords } from './log-words.ts';
 
 const CONFLICTS_TOLD = 3;
 /** Contradictions that end when the entry at which they were found is undone. */

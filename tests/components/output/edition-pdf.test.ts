@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { countFacts, datesOf, markRows, rangeOf } from '../../../src/components/chest/edition-words.ts';
 import { editionPdf } from '../../../src/components/output/edition-pdf.ts';
+import { countFacts, datesOf, markRows, rangeOf } from '../../../src/components/words/edition-words.ts';
 import { editionRecord } from '../../../src/engine/log/edition/edition-sheets.ts';
 import { type Edition, newEdition } from '../../../src/engine/log/edition/edition.ts';
 import type { LogEvent, VisitHead } from '../../../src/engine/log/types.ts';

@@ -3,8 +3,8 @@ import { rangesText } from '../../engine/base/words.ts';
 import type { EditionSheet } from '../../engine/log/edition/edition-sheets.ts';
 import type { EditionCounts, ScreenFate } from '../../engine/log/edition/edition.ts';
 import type { VisitHead } from '../../engine/log/types.ts';
-import { deviationWords } from '../press/log/log-words.ts';
 import { counted } from '../ui/words.ts';
+import { deviationWords } from './log-words.ts';
 
 /** 'Variable edition (EV) of 20, numbered EV 1/20 to EV 20/20', then a line for each class of proof. */
 export function countFacts({ impressions, ap, pp, hc, bat, variable }: EditionCounts): string[] {

@@ -1,0 +1,11 @@
+import type { RestInput } from '../../engine/log/rest.ts';
+import type { Recipe } from '../../engine/recipe/types.ts';
+import type { PressPlan, VisitInput } from '../../engine/visit/visit.ts';
+
+/** A plan and what it was made from. */
+export interface MadePlan {
+  plan: PressPlan;
+  input: VisitInput | RestInput;
+  /** By the index that cards and sheets use. */
+  recipes: Recipe[];
+}
