@@ -2,10 +2,9 @@ import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import type { Problem } from '../engine/base/error.ts';
 import type { SeenRun } from '../engine/explore/search/seen.ts';
 import type { LogEvent, VisitHead } from '../engine/log/types.ts';
-import type { Command } from '../engine/project/commands.ts';
+import type { Command } from '../engine/project/commands/command.ts';
 import { type History, perform, redo, startHistory, undo } from '../engine/project/history.ts';
 import type { Project } from '../engine/project/types.ts';
-import type { PrintLineage } from '../engine/recipe/lineage.ts';
 import { sentenceOf } from '../workers/client/client.ts';
 
 export const ROOMS = ['drawer', 'inks', 'wall', 'bench', 'chest', 'press', 'lesson'] as const;
@@ -46,10 +45,6 @@ export class AppStore extends EventTarget {
   /** Pictures are shown relative to the paper. */
   relative = true;
   notices: readonly Notice[] = [];
-  /** Which print of a wall the stack on the Bench was. */
-  origin: PrintLineage | null = null;
-  /** Title of the recipe that was opened last. */
-  recipeTitle: string | null = null;
   readonly saver: Saver;
 
   constructor(project: Project, saver: Saver) {
@@ -95,7 +90,6 @@ export class AppStore extends EventTarget {
     this.history = startHistory(project);
     this.opened++;
     this.selectedPull = null;
-    this.origin = null;
     this.saver.save(project, before);
     this.changed();
   }

@@ -1,7 +1,7 @@
 import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import type { VeilProposal } from '../../engine/explore/veil/veil-types.ts';
-import type { PullChange } from '../../engine/project/commands.ts';
+import type { PullChange } from '../../engine/project/commands/bench.ts';
 import { screenOutline } from '../../engine/shapes/place/placed.ts';
 import type { Pull } from '../../engine/stack/types.ts';
 import type { Studio } from '../../engine/studio/studio.ts';

@@ -80,8 +80,6 @@ export class RecipePrint extends LitElement {
   }
 
   private open(): void {
-    this.store.origin = null;
-    this.store.recipeTitle = this.recipe.title;
     if (this.store.dispatch({ kind: 'open-recipe', recipe: this.recipe.id })) this.store.go('bench');
   }
 

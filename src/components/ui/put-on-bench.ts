@@ -18,8 +18,6 @@ export function putOnBench(store: AppStore, screens: readonly Screen[]): boolean
   const pulls = firstPulls(screens, inks, bench.length, () => crypto.randomUUID());
   const [first] = pulls;
   if (first === undefined) return false;
-  // What is put together here is no print of a wall any more.
-  if (pulls.length > 1) store.origin = null;
   const done =
     pulls.length === 1
       ? store.dispatch({ kind: 'add-pull', pull: first, at: bench.length })

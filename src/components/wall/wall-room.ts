@@ -243,8 +243,7 @@ export class WallRoom extends LitElement {
   private open(index: number): void {
     const variant = this.run.variants[index];
     if (variant === undefined) return;
-    if (!this.store.dispatch({ kind: 'open-stack', pulls: variant.pulls })) return;
-    this.store.origin = lineageOf(variant);
+    if (!this.store.dispatch({ kind: 'open-stack', pulls: variant.pulls, print: lineageOf(variant) })) return;
     this.store.go('bench');
   }
 

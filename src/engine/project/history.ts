@@ -1,6 +1,6 @@
 import { applyPatches, type Patch } from 'immer';
 import { apply } from './apply.ts';
-import { coalesceKey, type Command, commandLabel } from './commands.ts';
+import { type Command, ruleOf } from './commands/command.ts';
 import type { Project } from './types.ts';
 
 interface Step {
@@ -18,7 +18,7 @@ export interface History {
 }
 
 /** Older steps are forgotten: diffs are small, but a long day at the Bench has thousands. */
-export const MAX_STEPS = 500;
+const MAX_STEPS = 500;
 
 /** A history that starts here, with nothing to undo. */
 export function startHistory(project: Project): History {
@@ -32,9 +32,10 @@ export function startHistory(project: Project): History {
 export function perform(history: History, command: Command): History {
   const applied = apply(history.project, command);
   if (applied.patches.length === 0) return history;
-  const key = coalesceKey(command);
+  const { label, mergeKey } = ruleOf(command);
+  const key = mergeKey?.(command) ?? null;
   const last = history.past.at(-1);
-  const step: Step = { label: commandLabel(command), key, patches: applied.patches, inverse: applied.inverse };
+  const step: Step = { label, key, patches: applied.patches, inverse: applied.inverse };
   const merges = key !== null && last?.key === key && history.future.length === 0;
   const past = merges
     ? [...history.past.slice(0, -1), { ...step, patches: [...last.patches, ...step.patches], inverse: [...step.inverse, ...last.inverse] }]

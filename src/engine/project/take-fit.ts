@@ -1,7 +1,7 @@
 import type { Recipe } from '../recipe/types.ts';
 import type { PressPlan } from '../visit/visit.ts';
 import type { FitChoice } from '../visit/what-to-drop.ts';
-import type { Command } from './commands.ts';
+import type { Command } from './commands/command.ts';
 
 /**
  * Turns what would make a visit fit into one command, so that one undo takes it back. A recipe that

@@ -52,6 +52,16 @@ export interface Pin {
 /** More pins than this would be a wall of their own. */
 export const MOST_PINS = 100;
 
+/** Where a stack on the Bench came from; a recipe by the title it had then, as it may be gone. */
+export type StackSource = { kind: 'wall'; print: PrintLineage } | { kind: 'recipe'; title: string } | { kind: 'hand' };
+
+/** The stack on the Bench as it was when it was opened. */
+export interface StackOrigin {
+  source: StackSource;
+  /** First down first; what they name may be gone from the drawer by now. */
+  pulls: Pull[];
+}
+
 /** One project: plain, serialisable, versioned. */
 export interface Project {
   format: typeof PROJECT_FORMAT;
@@ -60,6 +70,8 @@ export interface Project {
   drawer: Studio;
   /** The stack on the Bench, which the Wall also starts from; first down first. */
   bench: Pull[];
+  /** Where that stack came from; absent until one is opened, and in older projects. */
+  origin?: StackOrigin | undefined;
   explore: ExploreSettings;
   recipes: Recipe[];
   visit: VisitRun[];

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { demoStocks } from '../../../src/engine/ink/demo/demo-stocks.ts';
 import { letDown } from '../../../src/engine/ink/mix/mix.ts';
 import { apply } from '../../../src/engine/project/apply.ts';
-import type { Command } from '../../../src/engine/project/commands.ts';
+import type { Command } from '../../../src/engine/project/commands/command.ts';
 import { perform, redo, startHistory, undo } from '../../../src/engine/project/history.ts';
 import { readProject, writeProject } from '../../../src/engine/project/read.ts';
 import { recipeOf } from '../../../src/engine/recipe/write.ts';

@@ -1,59 +1,72 @@
-import { commandLabel } from '../../../engine/project/commands.ts';
 import { type PrintLineage, printTitle } from '../../../engine/recipe/lineage.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
 import type { AppStore } from '../../app-store.ts';
 
-const FROM_WALL = commandLabel({ kind: 'open-stack', pulls: [] });
-const FROM_RECIPE = commandLabel({ kind: 'open-recipe', recipe: '' });
-
-/** Remembers the stack as it came to the Bench, to compare with what became of it. */
+/** The stack as it came to the Bench, to compare with what became of it. */
 export class OpenedStack {
   private readonly store: AppStore;
-  private seen: readonly Pull[];
-  private fromWall: boolean;
-  private recipeTitle: string | null;
-  pulls: readonly Pull[];
+  private bench: readonly Pull[];
+  private origin: AppStore['project']['origin'];
+  /** Which of the projects opened so far this is of, and the stack that it opened with. */
+  private opened: number;
+  private first: readonly Pull[];
+  /** The drawer when the stack was opened, and the stack without pulls whose screen or ink it has no more. */
   drawer: Studio;
+  pulls: readonly Pull[];
 
   constructor(store: AppStore) {
     this.store = store;
-    this.seen = this.pulls = store.project.bench;
-    this.drawer = store.project.drawer;
-    this.fromWall = store.undoLabel !== FROM_RECIPE;
-    this.recipeTitle = this.fromWall ? null : store.recipeTitle;
+    const { project, opened } = store;
+    this.opened = opened;
+    this.bench = this.first = project.bench;
+    this.origin = project.origin;
+    this.drawer = project.drawer;
+    this.pulls = this.drawable();
   }
 
   /** To be called when the store has changed. @returns whether the stack on the Bench changed */
   follow(): boolean {
-    const { project, undoLabel } = this.store;
-    if (project.bench === this.seen) return false;
-    this.seen = project.bench;
-    if (undoLabel === null || undoLabel === FROM_WALL || undoLabel === FROM_RECIPE) {
-      this.pulls = project.bench;
+    const { project, opened } = this.store;
+    if (opened !== this.opened) this.first = project.bench;
+    if (opened !== this.opened || project.origin !== this.origin) {
+      this.opened = opened;
+      this.origin = project.origin;
       this.drawer = project.drawer;
-      this.fromWall = undoLabel !== FROM_RECIPE;
-      this.recipeTitle = this.fromWall ? null : this.store.recipeTitle;
+      this.pulls = this.drawable();
     }
-    return true;
+    const changed = project.bench !== this.bench;
+    this.bench = project.bench;
+    return changed;
+  }
+
+  private drawable(): readonly Pull[] {
+    const { screens, inks } = this.drawer;
+    if (this.origin === undefined) return this.first;
+    return this.origin.pulls.filter((pull) => screens.some(({ id }) => id === pull.screen) && inks.some(({ id }) => id === pull.ink));
   }
 
   get changed(): boolean {
-    return JSON.stringify(this.pulls) !== JSON.stringify(this.store.project.bench);
+    const { bench, origin } = this.store.project;
+    return JSON.stringify(origin?.pulls ?? this.first) !== JSON.stringify(bench);
   }
 
   /** The wall print that the stack on the Bench still is, if it is one. */
   get wallPrint(): PrintLineage | null {
-    return this.fromWall && !this.changed ? this.store.origin : null;
+    const source = this.store.project.origin?.source;
+    return source?.kind === 'wall' && !this.changed ? source.print : null;
   }
 
   /** What the stack is called until the user names it. */
   get name(): string {
-    const { origin, project } = this.store;
-    const from =
-      this.recipeTitle ??
-      (this.fromWall && origin !== null ? (origin.way === undefined ? `${origin.seed} ${origin.index + 1}` : printTitle(origin)) : null);
-    if (from === null) return project.title;
+    const { origin, title } = this.store.project;
+    const source = origin?.source ?? { kind: 'hand' };
+    if (source.kind === 'hand') return title;
+    const from = source.kind === 'recipe' ? source.title : nameOfPrint(source.print);
     return this.changed ? `${from}, changed` : from;
   }
+}
+
+function nameOfPrint(print: PrintLineage): string {
+  return print.way === undefined ? `${print.seed} ${print.index + 1}` : printTitle(print);
 }

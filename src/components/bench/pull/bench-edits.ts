@@ -1,5 +1,5 @@
 import { defined } from '../../../engine/base/at.ts';
-import type { PullChange } from '../../../engine/project/commands.ts';
+import type { PullChange } from '../../../engine/project/commands/bench.ts';
 import { recipeOf } from '../../../engine/recipe/write.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
 import { sentenceOf } from '../../../workers/client/client.ts';

@@ -1,7 +1,7 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
 import { printInks } from '../../../engine/ink/mix/mix.ts';
-import type { PullChange } from '../../../engine/project/commands.ts';
+import type { PullChange } from '../../../engine/project/commands/bench.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
 import '../../ui/print/ink-chip.ts';

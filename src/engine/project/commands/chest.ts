@@ -1,0 +1,58 @@
+import type { Draft } from 'immer';
+import { printInks } from '../../ink/mix/mix.ts';
+import type { Recipe } from '../../recipe/types.ts';
+import { adoptRecipe } from '../adopt.ts';
+import type { Project } from '../types.ts';
+import { find, removeById, requireFew, requireFree } from './checks.ts';
+import { setBench } from './open.ts';
+import type { RulesOf } from './rule.ts';
+
+/** What can be done to the recipes that are kept. */
+export type ChestCommand =
+  | { kind: 'keep-recipe'; recipe: Recipe }
+  | { kind: 'change-recipe'; recipe: string; title?: string; note?: string }
+  | { kind: 'remove-recipe'; recipe: string }
+  | { kind: 'open-recipe'; recipe: string };
+
+/**
+ * Puts a recipe into the chest.
+ * @throws EngineError 'command.double' when its id is taken, 'command.pulls' when its stack is too long
+ */
+export function keepRecipe(draft: Draft<Project>, recipe: Recipe): void {
+  requireFree(draft.recipes, recipe, 'recipe');
+  requireFew(recipe.pulls.length);
+  draft.recipes.push(recipe as Draft<Recipe>);
+}
+
+/** How it is done. */
+export const CHEST_RULES: RulesOf<ChestCommand> = {
+  'keep-recipe': {
+    label: 'keep a recipe',
+    change: (draft, { recipe }) => keepRecipe(draft, recipe),
+  },
+  'change-recipe': {
+    label: 'describe a recipe',
+    mergeKey: ({ kind, recipe }) => `${kind}:${recipe}`,
+    change(draft, { recipe: id, title, note }) {
+      const recipe = find(draft.recipes, id, 'recipe');
+      if (title !== undefined) recipe.title = title;
+      if (note !== undefined) recipe.note = note;
+    },
+  },
+  'remove-recipe': {
+    label: 'remove a recipe',
+    change(draft, { recipe }) {
+      removeById(draft.recipes, recipe, 'recipe');
+      draft.visit = draft.visit.filter((run) => run.recipe !== recipe);
+      if (draft.editions !== undefined) draft.editions = draft.editions.filter((edition) => edition.recipe !== recipe);
+    },
+  },
+  'open-recipe': {
+    label: 'open a recipe',
+    change(draft, { recipe: id }) {
+      const recipe = find(draft.recipes, id, 'recipe');
+      setBench(draft, adoptRecipe(draft.drawer, recipe), { kind: 'recipe', title: recipe.title });
+      draft.explore.palette = printInks(draft.drawer.inks).map((ink) => ink.id);
+    },
+  },
+};

@@ -1,0 +1,29 @@
+import { BENCH_RULES, type BenchCommand } from './bench.ts';
+import { CHEST_RULES, type ChestCommand } from './chest.ts';
+import { DRAWER_RULES, type DrawerCommand } from './drawer.ts';
+import { INKS_RULES, type InksCommand } from './inks.ts';
+import { LESSON_RULES, type LessonCommand } from './lesson.ts';
+import { PRESS_RULES, type PressCommand } from './press.ts';
+import type { CommandRule, RulesOf } from './rule.ts';
+import { TITLE_RULES, type TitleCommand } from './title.ts';
+import { WALL_RULES, type WallCommand } from './wall.ts';
+
+/** Everything a user can do to a project. Components send these; `apply` carries them out. */
+export type Command = TitleCommand | DrawerCommand | InksCommand | BenchCommand | WallCommand | ChestCommand | PressCommand | LessonCommand;
+
+const RULES: RulesOf<Command> = {
+  ...TITLE_RULES,
+  ...DRAWER_RULES,
+  ...INKS_RULES,
+  ...BENCH_RULES,
+  ...WALL_RULES,
+  ...CHEST_RULES,
+  ...PRESS_RULES,
+  ...LESSON_RULES,
+};
+
+/** How a command of any kind is told, merged and carried out. */
+export function ruleOf<C extends Command>(command: C): CommandRule<C> {
+  // Each kind's rule takes that kind of command, which the type of the table says but a look-up cannot.
+  return RULES[command.kind] as unknown as CommandRule<C>;
+}

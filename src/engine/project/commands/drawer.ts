@@ -1,0 +1,80 @@
+import type { Draft } from 'immer';
+import { EngineError } from '../../base/error.ts';
+import type { PlacedShape, Screen, Shape } from '../../shapes/types.ts';
+import { forgetScreen } from '../forget.ts';
+import type { Project } from '../types.ts';
+import { find, refuseInUse, removeById, requireFree, unpin } from './checks.ts';
+import { fieldsOf, type RulesOf } from './rule.ts';
+
+/** What can be done to shapes and screens. */
+export type DrawerCommand =
+  | { kind: 'add-shapes'; shapes: Shape[]; screens: Screen[] }
+  | { kind: 'remove-shape'; shape: string }
+  | { kind: 'add-screen'; screen: Screen }
+  | { kind: 'change-screen'; screen: string; name?: string; placed?: PlacedShape[]; mesh?: Screen['mesh'] }
+  | { kind: 'lay-out'; places: { screen: string; placed: PlacedShape[] }[] }
+  | { kind: 'remove-screen'; screen: string };
+
+/**
+ * Puts shapes and the screens made of them into the drawer.
+ * @throws EngineError 'command.double' when an id is taken
+ */
+export function addShapes({ drawer }: Draft<Project>, shapes: readonly Shape[], screens: readonly Screen[]): void {
+  for (const screen of screens) requireFree(drawer.screens, screen, 'screen');
+  for (const shape of shapes) requireFree(drawer.shapes, shape, 'shape');
+  drawer.shapes.push(...(shapes as Draft<Shape>[]));
+  drawer.screens.push(...(screens as Draft<Screen>[]));
+}
+
+/** How it is done. */
+export const DRAWER_RULES: RulesOf<DrawerCommand> = {
+  'add-shapes': {
+    label: 'add shapes',
+    change: (draft, { shapes, screens }) => addShapes(draft, shapes, screens),
+  },
+  'remove-shape': {
+    label: 'remove a shape',
+    change({ drawer }, { shape }) {
+      const holder = drawer.screens.find((screen) => screen.placed.some((placed) => placed.shape === shape));
+      if (holder !== undefined) {
+        throw new EngineError(
+          'command.in-use',
+          `The shape is on screen ${holder.number}; take it off that screen, or remove the screen, first.`,
+        );
+      }
+      removeById(drawer.shapes, shape, 'shape');
+    },
+  },
+  'add-screen': {
+    label: 'make a screen',
+    change({ drawer }, { screen }) {
+      requireFree(drawer.screens, screen, 'screen');
+      drawer.screens.push(screen);
+    },
+  },
+  'change-screen': {
+    label: 'change a screen',
+    mergeKey: (command) => `${command.kind}:${command.screen}:${fieldsOf(command)}`,
+    change({ drawer }, { screen: id, name, placed, mesh }) {
+      const screen = find(drawer.screens, id, 'screen');
+      if (name !== undefined) screen.name = name;
+      if (placed !== undefined) screen.placed = placed;
+      if (mesh !== undefined) screen.mesh = mesh;
+    },
+  },
+  'lay-out': {
+    label: 'lay out screens',
+    change({ drawer }, { places }) {
+      for (const { screen, placed } of places) find(drawer.screens, screen, 'screen').placed = placed;
+    },
+  },
+  'remove-screen': {
+    label: 'remove a screen',
+    change(draft, { screen }) {
+      refuseInUse(draft, (pull) => pull.screen === screen, 'screen');
+      removeById(draft.drawer.screens, screen, 'screen');
+      forgetScreen(draft.explore, screen);
+      unpin(draft, (pull) => pull.screen === screen);
+    },
+  },
+};

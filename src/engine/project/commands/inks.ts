@@ -1,0 +1,144 @@
+import { current, type Draft } from 'immer';
+import { EngineError } from '../../base/error.ts';
+import { remixed } from '../../ink/mix/remix.ts';
+import type { Ink, Paper } from '../../ink/types.ts';
+import type { Studio } from '../../studio/studio.ts';
+import { forgetInk } from '../forget.ts';
+import { namedInks } from '../target.ts';
+import type { Project, Target } from '../types.ts';
+import { find, indexOf, refuseInUse, removeById, requireFree, unpin } from './checks.ts';
+import type { RulesOf } from './rule.ts';
+
+/** What can be done to inks, paper and the target printed of them. */
+export type InksCommand =
+  | { kind: 'add-ink'; ink: Ink }
+  | { kind: 'add-inks'; inks: Ink[] }
+  | { kind: 'change-ink'; ink: Ink }
+  | { kind: 'change-inks'; inks: Ink[] }
+  | { kind: 'remove-ink'; ink: string }
+  | { kind: 'set-paper'; paper: Paper }
+  | { kind: 'set-stroke-gain'; strokeGain: number }
+  | { kind: 'set-target'; target: Target };
+
+/**
+ * Puts inks on the shelf, and those that are no stock into the wall's palette.
+ * @throws EngineError 'command.double' when an id is taken, 'command.mix' for a mix of mixes
+ */
+export function addInks(draft: Draft<Project>, added: readonly Ink[]): void {
+  const { inks } = draft.drawer;
+  for (const ink of added) {
+    requireFree(inks, ink, 'ink');
+    requireMix(inks, ink);
+    inks.push(ink);
+    if (ink.stock !== true) draft.explore.palette.push(ink.id);
+  }
+}
+
+/** Mixes of the inks that change are mixed again, unless the command changes them itself. */
+function changeInks(studio: Draft<Studio>, inks: readonly Ink[]): void {
+  const before = current(studio.inks);
+  for (const ink of inks) {
+    requireMix(studio.inks, ink);
+    // The whole ink, so that fields which the new one leaves out are gone.
+    studio.inks[indexOf(studio.inks, ink.id, 'ink')] = ink;
+  }
+  const own = new Set(inks.map(({ id }) => id));
+  for (const mixed of remixed(before, current(studio.inks))) {
+    if (!own.has(mixed.id)) studio.inks[indexOf(studio.inks, mixed.id, 'ink')] = mixed;
+  }
+}
+
+function removeInk(draft: Draft<Project>, ink: string): void {
+  const { drawer: studio } = draft;
+  refuseInUse(draft, (pull) => pull.ink === ink, 'ink');
+  const mixed = mixOf(studio.inks, ink);
+  if (mixed !== undefined) {
+    throw new EngineError('command.in-use', `The ink is weighed into the mix “${mixed.name}”; remove that mix first.`);
+  }
+  removeById(studio.inks, ink, 'ink');
+  forgetInk(draft.explore, ink);
+  unpin(draft, (pull) => pull.ink === ink);
+  if (draft.target !== undefined) draft.target = withoutInk(draft.target, ink);
+}
+
+function withoutInk({ inks, squares }: Target, ink: string): Target {
+  return { inks: inks.filter((id) => id !== ink), squares: squares.filter(({ first, over }) => first !== ink && over !== ink) };
+}
+
+/** Mixes are weighed from stock inks only: each must be there, and be no mix and in none if it becomes one. */
+function requireMix(inks: readonly Ink[], ink: Ink): void {
+  if (ink.mix === undefined) return;
+  for (const part of ink.mix) {
+    const stock = find([...inks], part.ink, 'ink');
+    if (stock.mix !== undefined || stock.id === ink.id) {
+      throw new EngineError(
+        'command.mix',
+        `The mix “${ink.name}” names “${stock.name}”, which is a mix; name the stock inks that it is mixed from.`,
+      );
+    }
+  }
+  const mixed = mixOf(inks, ink.id);
+  if (mixed !== undefined) {
+    throw new EngineError(
+      'command.mix',
+      `“${ink.name}” is weighed into the mix “${mixed.name}”, so it cannot become a mix; make a new ink of it.`,
+    );
+  }
+}
+
+/** A mix that an ink is weighed into. */
+function mixOf(inks: readonly Ink[], id: string): Ink | undefined {
+  return inks.find((ink) => ink.mix?.some((part) => part.ink === id));
+}
+
+/** How it is done. */
+export const INKS_RULES: RulesOf<InksCommand> = {
+  'add-ink': {
+    label: 'add an ink',
+    change: (draft, { ink }) => addInks(draft, [ink]),
+  },
+  'add-inks': {
+    label: 'add inks',
+    change: (draft, { inks }) => addInks(draft, inks),
+  },
+  'change-ink': {
+    label: 'change an ink',
+    mergeKey: ({ kind, ink }) => `${kind}:${ink.id}`,
+    change: ({ drawer }, { ink }) => changeInks(drawer, [ink]),
+  },
+  'change-inks': {
+    label: 'change inks',
+    change: ({ drawer }, { inks }) => changeInks(drawer, inks),
+  },
+  'remove-ink': {
+    label: 'remove an ink',
+    change: (draft, { ink }) => removeInk(draft, ink),
+  },
+  'set-paper': {
+    label: 'change the paper',
+    change({ drawer }, { paper }) {
+      drawer.paper = paper;
+    },
+  },
+  'set-stroke-gain': {
+    label: 'change the stroke gain',
+    mergeKey: ({ kind }) => kind,
+    change({ drawer }, { strokeGain }) {
+      if (!(strokeGain >= 0 && strokeGain <= 1)) {
+        throw new EngineError(
+          'command.stroke-gain',
+          'A further stroke adds between none and all of the first film again; give a share from 0 to 1.',
+        );
+      }
+      drawer.strokeGain = strokeGain;
+    },
+  },
+  'set-target': {
+    label: 'change the target',
+    mergeKey: ({ kind }) => kind,
+    change(draft, { target }) {
+      for (const id of namedInks(target)) find(draft.drawer.inks, id, 'ink');
+      draft.target = target;
+    },
+  },
+};

@@ -1,0 +1,21 @@
+import { EngineError } from '../../base/error.ts';
+import type { Pull } from '../../stack/types.ts';
+import { checkedPull } from './checks.ts';
+import type { RulesOf } from './rule.ts';
+
+/** What can be done to the Lesson. */
+export type LessonCommand = { kind: 'set-lesson'; pulls: Pull[] };
+
+/** How it is done. */
+export const LESSON_RULES: RulesOf<LessonCommand> = {
+  'set-lesson': {
+    label: 'change the lesson',
+    mergeKey: ({ kind, pulls }) => `${kind}:${pulls.map((pull) => pull.id).join()}`,
+    change(draft, { pulls }) {
+      if (pulls.length > 5) {
+        throw new EngineError('command.lesson', 'A lesson compares two to five pulls; take one out before adding another.');
+      }
+      draft.lesson = pulls.map((pull) => checkedPull(draft, pull));
+    },
+  },
+};

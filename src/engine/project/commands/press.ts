@@ -1,0 +1,70 @@
+import type { Draft } from 'immer';
+import { entryAt } from '../../base/at.ts';
+import { EngineError } from '../../base/error.ts';
+import { editionSchema } from '../../log/edition/edition-schema.ts';
+import type { Edition } from '../../log/edition/edition.ts';
+import { fieldName } from '../../recipe/explain.ts';
+import type { Recipe } from '../../recipe/types.ts';
+import type { PressSettings, Project, VisitRun } from '../types.ts';
+import { find } from './checks.ts';
+import { keepRecipe } from './chest.ts';
+import { fieldsOf, type RulesOf } from './rule.ts';
+
+/** What can be done to the next visit, the studio's figures and the editions. */
+export type PressCommand =
+  | { kind: 'set-visit'; runs: VisitRun[] }
+  | { kind: 'thin-visit'; recipes: Recipe[]; runs: VisitRun[]; press: Partial<PressSettings> }
+  | { kind: 'set-press'; change: Partial<PressSettings> }
+  | { kind: 'set-edition'; edition: Edition; /** What is typed digit by digit, to be undone as one. */ part?: 'counts' };
+
+function setVisit(draft: Draft<Project>, runs: readonly VisitRun[]): void {
+  for (const run of runs) {
+    find(draft.recipes, run.recipe, 'recipe');
+    if (!Number.isInteger(run.sheets) || run.sheets < 0 || run.sheets > 500) {
+      throw new EngineError('command.sheets', `A visit prints 0 to 500 sheets of a recipe, not ${run.sheets}; give a whole number.`);
+    }
+  }
+  draft.visit = runs.filter((run) => run.sheets > 0);
+}
+
+function setEdition(draft: Draft<Project>, edition: Edition): void {
+  find(draft.recipes, edition.recipe, 'recipe');
+  const parsed = editionSchema.safeParse(edition);
+  if (!parsed.success) {
+    const issue = entryAt(parsed.error.issues, 0);
+    throw new EngineError('command.edition', `The edition's ${fieldName(issue.path)} cannot be so: ${issue.message}.`);
+  }
+  const editions = (draft.editions ??= []);
+  const at = editions.findIndex((other) => other.recipe === edition.recipe);
+  if (at < 0) editions.push(edition);
+  else editions[at] = edition;
+}
+
+/** How it is done. */
+export const PRESS_RULES: RulesOf<PressCommand> = {
+  'set-visit': {
+    label: 'change the visit',
+    mergeKey: ({ kind, runs }) => `${kind}:${runs.map((run) => run.recipe).join()}`,
+    change: (draft, { runs }) => setVisit(draft, runs),
+  },
+  'thin-visit': {
+    label: 'make the visit fit',
+    change(draft, { recipes, runs, press }) {
+      for (const recipe of recipes) keepRecipe(draft, recipe);
+      setVisit(draft, runs);
+      Object.assign(draft.press, press);
+    },
+  },
+  'set-press': {
+    label: 'change the studio figures',
+    mergeKey: ({ kind, change }) => `${kind}:${fieldsOf(change)}`,
+    change(draft, { change }) {
+      Object.assign(draft.press, change);
+    },
+  },
+  'set-edition': {
+    label: 'change an edition',
+    mergeKey: ({ kind, edition, part }) => (part === undefined ? null : `${kind}:${edition.recipe}:${part}`),
+    change: (draft, { edition }) => setEdition(draft, edition),
+  },
+};

@@ -1,0 +1,43 @@
+import { EngineError } from '../../base/error.ts';
+import type { ExploreSettings, Hold } from '../../explore/types.ts';
+import { cutLineage } from '../../recipe/lineage.ts';
+import { MOST_PINS, type Pin } from '../types.ts';
+import { checkedPull, requireFew } from './checks.ts';
+import { fieldsOf, type RulesOf } from './rule.ts';
+
+/** What can be done to what the Wall is asked for and what stays on it. */
+export type WallCommand =
+  | { kind: 'set-explore'; change: Partial<Omit<ExploreSettings, 'holds'>> }
+  | { kind: 'set-holds'; holds: Hold[] }
+  | { kind: 'set-pins'; pins: Pin[] };
+
+/** How it is done. */
+export const WALL_RULES: RulesOf<WallCommand> = {
+  'set-explore': {
+    label: 'change what may vary',
+    mergeKey: ({ kind, change }) => `${kind}:${fieldsOf(change)}`,
+    change(draft, { change }) {
+      Object.assign(draft.explore, change);
+    },
+  },
+  'set-holds': {
+    label: 'change the holds',
+    change(draft, { holds }) {
+      draft.explore.holds = holds;
+    },
+  },
+  'set-pins': {
+    label: 'change what is pinned',
+    change(draft, { pins }) {
+      if (pins.length > MOST_PINS) {
+        throw new EngineError('command.pins', `At most ${MOST_PINS} prints stay pinned; take a pin off, or keep some in the Chest.`);
+      }
+      for (const { pulls } of pins) requireFew(pulls.length);
+      draft.pins = pins.map((pin) => ({
+        ...pin,
+        pulls: pin.pulls.map((pull) => checkedPull(draft, pull)),
+        lineage: cutLineage(pin.lineage),
+      }));
+    },
+  },
+};

@@ -1,0 +1,134 @@
+import { z } from 'zod';
+import { MOST_SEEN_PRINTS, MOST_SEEN_RUNS } from '../explore/search/seen.ts';
+import { editionSchema } from '../log/edition/edition-schema.ts';
+import {
+  inkSchema,
+  lineageSchema,
+  paperSchema,
+  pullSchema,
+  recipeSchema,
+  screenSchema,
+  shapeSchema,
+  strokeGainSchema,
+} from '../recipe/schema.ts';
+import { MOST_PINS, PROJECT_FORMAT, PROJECT_VERSION } from './types.ts';
+
+const id = z.string().min(1);
+const most = z.int().min(1).max(200);
+const holdSchema = z.discriminatedUnion('kind', [
+  z.object({ kind: z.enum(['first', 'last', 'place', 'ink', 'out']), pull: id }),
+  z.object({ kind: z.literal('before'), pull: id, other: id }),
+]);
+
+const exploreSchema = z.object({
+  seed: z.string(),
+  count: z.int().min(1).max(10_000),
+  order: z.boolean(),
+  recolour: z.boolean(),
+  palette: z.array(z.string()),
+  offsetRangeMm: z.number().min(0).max(100),
+  leaveOut: z.int().min(0).max(200),
+  bringIn: z.int().min(0).max(200),
+  holds: z.array(holdSchema),
+  minDeltaE: z.number().min(0).max(100),
+  maxInks: most.optional(),
+  apart: z
+    .array(z.tuple([id, id]))
+    .max(200)
+    .optional(),
+  neverOver: z
+    .array(z.tuple([id, id]))
+    .max(200)
+    .optional(),
+  inkFirst: id.optional(),
+  inkLast: id.optional(),
+  offsetDirection: z.enum(['any', 'across', 'down']).optional(),
+  offsetSnapMm: z.number().min(0.1).max(100).optional(),
+  turns: z.enum(['none', 'half', 'any']).optional(),
+  echoes: z.int().min(0).max(200).optional(),
+  echoMm: z.number().min(0).max(100).optional(),
+  maxStrokes: z.int().min(1).max(20).optional(),
+  veil: z.boolean().optional(),
+  mustScreens: z.array(id).max(1000).optional(),
+  notScreens: z.array(id).max(1000).optional(),
+  maxPulls: most.optional(),
+  maxScreens: most.optional(),
+  maxSetUps: most.optional(),
+  maxThirdShare: z.number().min(0).max(1).optional(),
+  maxEdgeShare: z.number().min(0).max(1).optional(),
+});
+
+const pressSchema = z.object({
+  pullsPerHour: z.number().positive().max(1000),
+  mountMinutes: z.number().min(0).max(600),
+  washUpMinutes: z.number().min(0).max(600),
+  registerMinutes: z.number().min(0).max(600),
+  days: z.int().min(1).max(60),
+  hoursPerDay: z.number().positive().max(24),
+  transfer: z.number().positive().max(1),
+  lossMl: z.number().min(0).max(5000),
+  overs: z.number().min(0).max(2),
+  registrationMm: z.number().min(0).max(20),
+  dayStartMinute: z.int().min(0).max(1439).exactOptional(),
+  lunchStartMinute: z.int().min(0).max(1439).exactOptional(),
+  lunchMinutes: z.number().min(0).max(240).exactOptional(),
+  mixMinutes: z.number().min(0).max(600).exactOptional(),
+  rackPlaces: z.int().min(0).max(10_000).exactOptional(),
+  beds: z.int().min(1).max(2).exactOptional(),
+  safety: z.number().min(0).max(2).exactOptional(),
+  proofs: z.int().min(0).max(100).exactOptional(),
+});
+
+const targetSchema = z
+  .object({
+    inks: z.array(id).refine((ids) => new Set(ids).size === ids.length, 'each ink once'),
+    squares: z.array(
+      z.object({
+        first: id,
+        over: id.nullable(),
+        lab: z.tuple([z.number().min(0).max(100), z.number(), z.number()]),
+        reflectance: z.array(z.number().min(0).max(1.2)).length(36).optional(),
+      }),
+    ),
+  })
+  .optional();
+
+const originSchema = z.object({
+  source: z.discriminatedUnion('kind', [
+    z.object({ kind: z.literal('wall'), print: lineageSchema }),
+    z.object({ kind: z.literal('recipe'), title: z.string() }),
+    z.object({ kind: z.literal('hand') }),
+  ]),
+  pulls: z.array(pullSchema).max(200),
+});
+
+/** A project of the present version, field by field; its names are checked by `checkProject`. */
+export const projectSchema = z.object({
+  format: z.literal(PROJECT_FORMAT),
+  version: z.literal(PROJECT_VERSION),
+  title: z.string(),
+  drawer: z.object({
+    shapes: z.array(shapeSchema),
+    screens: z.array(screenSchema),
+    inks: z.array(inkSchema),
+    paper: paperSchema,
+    strokeGain: strokeGainSchema,
+  }),
+  bench: z.array(pullSchema).max(200),
+  origin: originSchema.optional(),
+  explore: exploreSchema,
+  recipes: z.array(recipeSchema),
+  visit: z.array(z.object({ recipe: z.string(), sheets: z.int().min(1).max(500) })),
+  press: pressSchema,
+  lesson: z.array(pullSchema).max(5),
+  pins: z
+    .array(z.object({ key: z.string(), pulls: z.array(pullSchema).min(1).max(200), lineage: lineageSchema }))
+    .max(MOST_PINS)
+    .optional(),
+  seen: z
+    .array(z.object({ seed: z.string(), prints: z.array(z.object({ key: z.string(), look: z.string() })).max(MOST_SEEN_PRINTS) }))
+    .max(MOST_SEEN_RUNS)
+    .optional(),
+  editions: z.array(editionSchema).max(10_000).optional(),
+  target: targetSchema,
+});
