@@ -10,8 +10,8 @@ export const appRootStyle = css`
   header {
     display: flex;
     align-items: stretch;
-    gap: 8px 24px;
-    padding: 0 20px;
+    gap: var(--space-4) var(--space-8);
+    padding: 0 var(--space-8);
     background: var(--table);
     border-bottom: 1px solid var(--line);
     min-width: 0;
@@ -19,10 +19,10 @@ export const appRootStyle = css`
   .name {
     display: flex;
     align-items: center;
-    gap: 10px;
+    gap: var(--space-5);
     font-weight: 700;
     letter-spacing: -0.02em;
-    font-size: 17px;
+    font-size: var(--type-lead);
   }
   .name svg {
     width: 22px;
@@ -39,7 +39,7 @@ export const appRootStyle = css`
     display: flex;
     align-items: center;
     min-height: 52px;
-    padding: 0 14px;
+    padding: 0 var(--space-6);
     color: var(--ink-soft);
     text-decoration: none;
     border-bottom: 3px solid transparent;
@@ -55,7 +55,7 @@ export const appRootStyle = css`
   .tools {
     display: flex;
     align-items: center;
-    gap: 4px;
+    gap: var(--space-2);
   }
   .tools button svg {
     width: 20px;
@@ -78,24 +78,24 @@ export const appRootStyle = css`
     bottom: 20px;
     transform: translateX(-50%);
     display: grid;
-    gap: 8px;
+    gap: var(--space-4);
     width: min(640px, calc(100vw - 24px));
     overflow: visible;
     inset-block-start: auto;
   }
   .notice {
     display: flex;
-    gap: 12px;
+    gap: var(--space-6);
     align-items: start;
-    padding: 10px 8px 10px 16px;
+    padding: var(--space-5) var(--space-4) var(--space-5) var(--space-7);
     background: var(--ink);
     color: var(--wall);
-    border-radius: 3px;
+    border-radius: var(--radius);
     box-shadow: var(--shadow);
   }
   .notice p {
     flex: 1;
-    padding: 6px 0;
+    padding: var(--space-3) 0;
     overflow-wrap: anywhere;
   }
   .notice button {
@@ -116,12 +116,12 @@ export const appRootStyle = css`
       background: var(--table);
     }
     .name {
-      padding: 0 16px;
+      padding: 0 var(--space-7);
       border-bottom: 1px solid var(--line);
     }
     .tools {
       justify-self: end;
-      padding-right: 6px;
+      padding-right: var(--space-3);
       background: none;
     }
     main {
@@ -138,8 +138,8 @@ export const appRootStyle = css`
     nav a {
       flex: 1;
       justify-content: center;
-      padding: 0 5px;
-      font-size: 13px;
+      padding: 0 var(--space-2);
+      font-size: var(--type-small);
       border-bottom: 0;
       border-top: 3px solid transparent;
     }

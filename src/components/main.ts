@@ -1,3 +1,4 @@
+import './ui/paper.css';
 import './ui/theme.css';
 import './app-root.ts';
 import { boot } from './boot.ts';

@@ -31,27 +31,27 @@ export class ProjectMenu extends LitElement {
       }
       dialog {
         width: min(420px, calc(100vw - 32px));
-        padding: 20px;
+        padding: var(--space-8);
         border: 1px solid var(--line);
-        border-radius: 4px;
+        border-radius: var(--radius);
         background: var(--table);
         color: var(--ink);
         box-shadow: var(--shadow);
       }
       dialog::backdrop {
-        background: rgb(30 26 22 / 0.35);
+        background: var(--backdrop);
       }
       .lines {
         display: grid;
-        gap: 10px;
-        margin-top: 16px;
+        gap: var(--space-5);
+        margin-top: var(--space-7);
       }
       .lines button {
         justify-content: start;
       }
       .title {
         display: grid;
-        gap: 4px;
+        gap: var(--space-2);
       }
       @media (max-width: 760px) {
         .open {

@@ -47,8 +47,8 @@ export const benchRoomStyle = css`
   }
   figcaption {
     text-align: center;
-    padding: 8px 12px 0;
-    font-size: 13px;
+    padding: var(--space-4) var(--space-6) 0;
+    font-size: var(--type-small);
     color: var(--ink-soft);
     overflow: hidden;
     text-overflow: ellipsis;
@@ -61,13 +61,13 @@ export const benchRoomStyle = css`
     display: flex;
     align-items: center;
     justify-content: space-between;
-    gap: 16px;
-    padding: 0 12px 8px;
+    gap: var(--space-7);
+    padding: 0 var(--space-6) var(--space-4);
     pointer-events: none;
   }
   .readout {
-    padding: 2px 8px;
-    font-size: 13px;
+    padding: var(--space-1) var(--space-4);
+    font-size: var(--type-small);
     color: var(--ink-soft);
     background: color-mix(in srgb, var(--wall) 88%, transparent);
     white-space: nowrap;
@@ -78,8 +78,8 @@ export const benchRoomStyle = css`
     pointer-events: auto;
   }
   .looks button {
-    font-size: 14px;
-    padding: 4px 10px;
+    font-size: var(--type-label);
+    padding: var(--space-2) var(--space-5);
   }
   .looks button:hover {
     text-decoration: underline;
@@ -104,36 +104,36 @@ export const benchRoomStyle = css`
     overflow-y: auto;
     display: grid;
     align-content: start;
-    gap: 20px;
-    padding: 20px;
+    gap: var(--space-8);
+    padding: var(--space-8);
     background: var(--table);
     border-left: 1px solid var(--line);
   }
   .stack {
     display: grid;
-    gap: 2px;
+    gap: var(--space-1);
   }
   .stack h2 {
     overflow-wrap: anywhere;
   }
   .side > * + * {
-    padding-top: 20px;
+    padding-top: var(--space-8);
     border-top: 1px solid var(--line);
   }
   .wide {
     display: grid;
-    gap: 4px;
-    font-size: 13px;
+    gap: var(--space-2);
+    font-size: var(--type-small);
     color: var(--ink-soft);
   }
   .wide select {
-    font-size: 15px;
+    font-size: var(--type-text);
     color: var(--ink);
     width: 100%;
   }
   .looking {
     display: grid;
-    gap: 14px;
+    gap: var(--space-6);
   }
   .empty {
     position: absolute;
@@ -141,11 +141,11 @@ export const benchRoomStyle = css`
     display: grid;
     place-content: center;
     justify-items: center;
-    gap: 16px;
+    gap: var(--space-7);
     text-align: center;
-    padding: 24px;
+    padding: var(--space-8);
     pointer-events: none;
-    color: #1d1b18;
+    color: var(--on-stock);
   }
   .empty p {
     max-width: 22em;
@@ -155,8 +155,8 @@ export const benchRoomStyle = css`
   }
   @media (max-width: 760px) {
     .empty {
-      gap: 10px;
-      font-size: 15px;
+      gap: var(--space-5);
+      font-size: var(--type-text);
     }
     .empty p {
       max-width: 11.5em;
@@ -176,7 +176,7 @@ export const benchRoomStyle = css`
     }
     .under {
       position: static;
-      padding: 0 4px;
+      padding: 0 var(--space-2);
       justify-content: end;
       pointer-events: auto;
     }
@@ -184,13 +184,13 @@ export const benchRoomStyle = css`
       position: absolute;
       left: 8px;
       top: 8px;
-      font-size: 12px;
+      font-size: var(--type-fine);
     }
     .readout.idle {
       display: none;
     }
     .looks button {
-      font-size: 13px;
+      font-size: var(--type-small);
     }
     .side {
       position: static;

@@ -22,9 +22,9 @@ export class OrderFold extends LitElement {
       summary {
         display: flex;
         align-items: center;
-        gap: 10px;
+        gap: var(--space-5);
         min-height: 44px;
-        padding: 0 20px;
+        padding: 0 var(--space-8);
         cursor: pointer;
         list-style: none;
       }
@@ -52,12 +52,12 @@ export class OrderFold extends LitElement {
         white-space: nowrap;
       }
       ps-order-graph {
-        padding: 8px 32px 40px;
+        padding: var(--space-4) var(--space-9) var(--space-10);
         max-width: 980px;
       }
       @media (max-width: 760px) {
         ps-order-graph {
-          padding: 8px 20px 32px;
+          padding: var(--space-4) var(--space-8) var(--space-9);
         }
       }
     `,

@@ -18,13 +18,13 @@ export class ChestRoom extends LitElement {
     css`
       .room {
         min-height: 100%;
-        padding: 28px 40px 72px;
+        padding: var(--space-9) var(--space-10) 72px;
       }
       header {
-        margin-bottom: 26px;
+        margin-bottom: var(--space-9);
       }
       header h2 + .soft {
-        margin-left: -6px;
+        margin-left: calc(-1 * var(--space-3));
       }
       .fill {
         flex: 1;
@@ -32,7 +32,7 @@ export class ChestRoom extends LitElement {
       .prints {
         display: grid;
         grid-template-columns: repeat(auto-fill, minmax(270px, 1fr));
-        gap: 56px 48px;
+        gap: var(--space-11) var(--space-10);
         margin: 0;
         padding: 0;
         list-style: none;
@@ -43,7 +43,7 @@ export class ChestRoom extends LitElement {
       }
       .empty {
         display: grid;
-        gap: 10px;
+        gap: var(--space-5);
         justify-items: center;
         align-content: center;
         min-height: 60vh;
@@ -53,12 +53,12 @@ export class ChestRoom extends LitElement {
         max-width: 48ch;
       }
       .empty button {
-        margin-top: 10px;
+        margin-top: var(--space-5);
       }
       .ghosts {
         display: flex;
-        gap: 22px;
-        margin-bottom: 18px;
+        gap: var(--space-8);
+        margin-bottom: var(--space-7);
       }
       .ghosts i {
         width: 96px;
@@ -67,11 +67,11 @@ export class ChestRoom extends LitElement {
       }
       @media (max-width: 760px) {
         .room {
-          padding: 18px 20px 48px;
+          padding: var(--space-7) var(--space-8) var(--space-10);
         }
         .prints {
           grid-template-columns: minmax(0, 1fr);
-          gap: 44px;
+          gap: var(--space-10);
         }
       }
     `,

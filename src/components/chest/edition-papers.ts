@@ -36,16 +36,16 @@ export class EditionPapers extends LitElement {
     css`
       :host {
         display: grid;
-        gap: 18px;
+        gap: var(--space-7);
       }
       .fields {
         display: grid;
         grid-template-columns: repeat(auto-fit, minmax(210px, 1fr));
-        gap: 12px 16px;
+        gap: var(--space-6) var(--space-7);
       }
       .stacked {
         display: grid;
-        gap: 4px;
+        gap: var(--space-2);
       }
       input,
       .fields select {
@@ -57,16 +57,16 @@ export class EditionPapers extends LitElement {
         border: 0;
       }
       legend {
-        margin-bottom: 4px;
+        margin-bottom: var(--space-2);
         padding: 0;
         font-weight: 650;
       }
       .fate {
         display: grid;
         grid-template-columns: minmax(110px, 1.2fr) 120px minmax(0, 1fr) minmax(0, 1fr);
-        gap: 6px 12px;
+        gap: var(--space-3) var(--space-6);
         align-items: center;
-        padding: 6px 0;
+        padding: var(--space-3) 0;
         border-top: 1px solid var(--line);
       }
       @media (max-width: 620px) {

@@ -27,15 +27,15 @@ export class EditionSheets extends LitElement {
       ul {
         display: grid;
         grid-template-columns: repeat(auto-fill, minmax(250px, 1fr));
-        gap: 0 28px;
-        margin: 10px 0;
+        gap: 0 var(--space-9);
+        margin: var(--space-5) 0;
         padding: 0;
         list-style: none;
       }
       li {
         display: grid;
         grid-template-columns: 34px 116px minmax(0, 1fr);
-        gap: 10px;
+        gap: var(--space-5);
         align-items: center;
         min-height: 48px;
         border-top: 1px solid var(--line);
@@ -51,8 +51,8 @@ export class EditionSheets extends LitElement {
         font-weight: 650;
       }
       .warn {
-        margin: 0 0 8px;
-        padding-left: 12px;
+        margin: 0 0 var(--space-4);
+        padding-left: var(--space-6);
         border-left: 3px solid var(--accent);
         font-weight: 600;
       }

@@ -3,13 +3,13 @@ import { css } from 'lit';
 export const printStyles = css`
   :host {
     display: grid;
-    gap: 16px;
+    gap: var(--space-7);
     align-content: start;
     min-width: 0;
   }
   .hung {
     position: relative;
-    padding-top: 4px;
+    padding-top: var(--space-2);
   }
   .pin {
     position: absolute;
@@ -18,27 +18,27 @@ export const printStyles = css`
     left: 50%;
     width: 11px;
     height: 11px;
-    margin-left: -5.5px;
+    margin-left: calc(-1 * var(--space-3));
     border-radius: 50%;
-    background: radial-gradient(circle at 35% 30%, #8f887d, #35312c 70%);
-    box-shadow: 1px 3px 3px rgb(0 0 0 / 0.35);
+    background: var(--pin);
+    box-shadow: var(--shadow-low);
   }
   .paper {
     display: grid;
     place-items: center;
-    background: #fffdf9;
+    background: var(--stock);
     box-shadow: var(--shadow);
   }
   .paper ps-picture {
     width: 100%;
   }
   .paper p {
-    padding: 24px;
-    color: #5b564d;
+    padding: var(--space-8);
+    color: var(--on-stock-soft);
   }
   .words {
     display: grid;
-    gap: 4px;
+    gap: var(--space-2);
     align-content: start;
     min-width: 0;
   }
@@ -48,14 +48,14 @@ export const printStyles = css`
   .title,
   .note {
     width: calc(100% + 12px);
-    margin-left: -6px;
-    padding: 2px 6px !important;
+    margin-left: calc(-1 * var(--space-3));
+    padding: var(--space-1) var(--space-3) !important;
     background: none !important;
     border-color: transparent !important;
   }
   .title {
     text-overflow: ellipsis;
-    font-size: 18px;
+    font-size: var(--type-lead);
     font-weight: 650;
     letter-spacing: -0.01em;
   }
@@ -79,19 +79,19 @@ export const printStyles = css`
   .chips {
     display: flex;
     flex-wrap: wrap;
-    gap: 5px;
-    padding: 4px 0 2px;
+    gap: var(--space-2);
+    padding: var(--space-2) 0 var(--space-1);
   }
   .chips ps-ink-chip {
     width: 29px;
   }
   .actions {
-    margin-top: 8px;
-    gap: 8px;
+    margin-top: var(--space-4);
+    gap: var(--space-4);
   }
   .quiet-actions {
-    gap: 0 6px;
-    margin-left: -8px;
+    gap: 0 var(--space-3);
+    margin-left: calc(-1 * var(--space-4));
   }
   .first {
     border-color: var(--ink-soft);
@@ -106,14 +106,14 @@ export const printStyles = css`
     border-collapse: collapse;
   }
   th {
-    padding: 0 12px 6px 0;
+    padding: 0 var(--space-6) var(--space-3) 0;
     font-weight: 400;
-    font-size: 13px;
+    font-size: var(--type-small);
     color: var(--ink-soft);
     text-align: left;
   }
   td {
-    padding: 5px 12px 5px 0;
+    padding: var(--space-2) var(--space-6) var(--space-2) 0;
     border-top: 1px solid var(--line);
     vertical-align: middle;
   }
@@ -132,7 +132,7 @@ export const printStyles = css`
   .ink {
     display: inline-flex;
     vertical-align: middle;
-    gap: 8px;
+    gap: var(--space-4);
     align-items: center;
     white-space: nowrap;
   }
@@ -140,19 +140,19 @@ export const printStyles = css`
     :host([opened]) {
       grid-template-columns: minmax(240px, 320px) minmax(0, 1fr);
       grid-template-rows: auto 1fr;
-      gap: 16px 40px;
+      gap: var(--space-7) var(--space-10);
     }
     :host([opened]) .built {
       grid-column: 2;
       grid-row: 1 / 3;
-      padding-top: 4px;
+      padding-top: var(--space-2);
     }
   }
   @media (max-width: 760px) {
     td,
     th {
-      padding-right: 8px;
-      font-size: 13px;
+      padding-right: var(--space-4);
+      font-size: var(--type-small);
     }
     td ps-ink-chip {
       width: 20px;

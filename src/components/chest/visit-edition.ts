@@ -43,39 +43,39 @@ export class VisitEdition extends LitElement {
         display: flex;
         align-items: start;
         justify-content: space-between;
-        gap: 16px;
-        margin-bottom: 18px;
+        gap: var(--space-7);
+        margin-bottom: var(--space-7);
       }
       section + section {
-        margin-top: 26px;
-        padding-top: 20px;
+        margin-top: var(--space-9);
+        padding-top: var(--space-8);
         border-top: 1px solid var(--line);
       }
       h3 {
-        margin-bottom: 10px;
+        margin-bottom: var(--space-5);
       }
       .fields {
         display: grid;
         grid-template-columns: repeat(auto-fill, minmax(min(150px, 42%), 1fr));
         align-items: end;
-        gap: 12px 16px;
+        gap: var(--space-6) var(--space-7);
       }
       .fields input {
         width: 100%;
       }
       .warn {
-        margin-top: 10px;
-        padding-left: 12px;
+        margin-top: var(--space-5);
+        padding-left: var(--space-6);
         border-left: 3px solid var(--accent);
         font-weight: 600;
       }
       .marks {
         max-height: 7em;
-        margin-top: 12px;
+        margin-top: var(--space-6);
         overflow-y: auto;
       }
       section > .row {
-        margin-top: 12px;
+        margin-top: var(--space-6);
       }
     `,
   ];

@@ -20,7 +20,7 @@ export class VisitList extends LitElement {
         margin-top: 72px;
       }
       header {
-        margin-bottom: 18px;
+        margin-bottom: var(--space-7);
         justify-content: space-between;
       }
       header label {
@@ -37,12 +37,12 @@ export class VisitList extends LitElement {
       }
       summary {
         min-height: var(--touch);
-        padding: 10px 0;
+        padding: var(--space-5) 0;
         cursor: pointer;
       }
       visit-sheets {
         display: block;
-        padding: 8px 0 40px;
+        padding: var(--space-4) 0 var(--space-10);
       }
     `,
   ];

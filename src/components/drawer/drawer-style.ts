@@ -2,22 +2,22 @@ import { css } from 'lit';
 
 export const drawerStyles = css`
   .left {
-    gap: 40px;
+    gap: var(--space-10);
   }
   section {
     min-width: 0;
   }
   header {
-    margin-bottom: 12px;
+    margin-bottom: var(--space-6);
   }
   .reading:empty {
     display: none;
   }
   .tray {
-    padding: 14px 14px 22px;
+    padding: var(--space-6) var(--space-6) var(--space-8);
     background: var(--wall-deep);
-    border-radius: 3px;
-    box-shadow: inset 0 10px 14px -10px rgb(30 20 10 / 0.45);
+    border-radius: var(--radius);
+    box-shadow: var(--shadow-well);
     position: relative;
   }
   .tray::after {
@@ -28,7 +28,7 @@ export const drawerStyles = css`
     width: 96px;
     height: 7px;
     transform: translateX(-50%);
-    border-radius: 0 0 5px 5px;
+    border-radius: 0 0 var(--radius) var(--radius);
     background: var(--line);
   }
   .chosen strong {
@@ -39,18 +39,18 @@ export const drawerStyles = css`
     white-space: nowrap;
   }
   .chosen {
-    padding: 10px 2px;
+    padding: var(--space-5) var(--space-1);
     border-bottom: 1px solid var(--line);
   }
   .report {
-    margin-top: 16px;
-    padding-left: 14px;
+    margin-top: var(--space-7);
+    padding-left: var(--space-6);
     border-left: 3px solid var(--accent);
   }
   .report .top {
     display: flex;
     align-items: center;
-    gap: 12px;
+    gap: var(--space-6);
   }
   .report h3 {
     flex: 1;
@@ -60,14 +60,14 @@ export const drawerStyles = css`
     flex: none;
   }
   .report .top + .row {
-    margin: 4px 0 10px;
+    margin: var(--space-2) 0 var(--space-5);
   }
   .report ul {
     display: grid;
-    gap: 6px;
+    gap: var(--space-3);
     max-height: 260px;
     overflow: auto;
-    margin: 4px 0 0;
+    margin: var(--space-2) 0 0;
     padding: 0;
     list-style: none;
     overflow-wrap: anywhere;
@@ -80,27 +80,27 @@ export const drawerStyles = css`
   }
   .empty {
     display: grid;
-    gap: 8px;
+    gap: var(--space-4);
     justify-items: center;
-    padding: 72px 24px;
+    padding: 72px var(--space-8);
     text-align: center;
     background: var(--wall-deep);
-    border-radius: 3px;
-    box-shadow: inset 0 10px 14px -10px rgb(30 20 10 / 0.45);
+    border-radius: var(--radius);
+    box-shadow: var(--shadow-well);
   }
   .empty p {
     max-width: 46ch;
   }
   @media (max-width: 999px) {
     .left {
-      gap: 32px;
+      gap: var(--space-9);
     }
     .sizes {
       order: 1;
       flex-basis: 100%;
     }
     .tray {
-      padding: 10px 10px 20px;
+      padding: var(--space-5) var(--space-5) var(--space-8);
     }
   }
 `;

@@ -4,16 +4,16 @@ export const editorStyles = css`
   :host {
     display: grid;
     grid-template-columns: minmax(0, 1fr);
-    gap: 14px;
+    gap: var(--space-6);
     align-content: start;
   }
   header {
     display: flex;
     align-items: baseline;
-    gap: 12px;
+    gap: var(--space-6);
   }
   .number {
-    font-size: 34px;
+    font-size: var(--type-display);
     font-weight: 700;
     letter-spacing: -0.03em;
     line-height: 1;
@@ -24,8 +24,8 @@ export const editorStyles = css`
   }
   header input[type='text'] {
     width: 100%;
-    padding: 2px 0;
-    font-size: 20px;
+    padding: var(--space-1) 0;
+    font-size: var(--type-head);
     font-weight: 650;
     letter-spacing: -0.01em;
     background: none;
@@ -39,23 +39,23 @@ export const editorStyles = css`
   }
   .bench {
     justify-content: space-between;
-    margin-top: -4px;
+    margin-top: calc(-1 * var(--space-2));
   }
   sheet-preview {
     width: min(100%, 330px);
-    margin: 4px auto 6px;
+    margin: var(--space-2) auto var(--space-3);
   }
   section {
     display: grid;
     grid-template-columns: minmax(0, 1fr);
-    gap: 10px;
-    padding-top: 14px;
+    gap: var(--space-5);
+    padding-top: var(--space-6);
     border-top: 1px solid var(--line);
   }
   .fields {
     display: grid;
     grid-template-columns: repeat(2, minmax(0, 1fr));
-    gap: 10px 14px;
+    gap: var(--space-5) var(--space-6);
     align-items: end;
   }
   .fields p {
@@ -65,13 +65,13 @@ export const editorStyles = css`
     overflow-wrap: anywhere;
   }
   .pieces {
-    gap: 6px;
+    gap: var(--space-3);
   }
   .pieces button {
     max-width: 100%;
     overflow: hidden;
     text-overflow: ellipsis;
-    padding: 4px 10px;
+    padding: var(--space-2) var(--space-5);
   }
   .add select {
     flex: 1;
@@ -79,17 +79,17 @@ export const editorStyles = css`
   }
   .take {
     justify-self: start;
-    margin-left: -8px;
+    margin-left: calc(-1 * var(--space-4));
   }
   .problem {
     color: var(--accent);
   }
   .actions {
-    margin-top: 2px;
-    padding-top: 10px;
+    margin-top: var(--space-1);
+    padding-top: var(--space-5);
     border-top: 1px solid var(--line);
   }
   .actions .quiet {
-    margin-left: -8px;
+    margin-left: calc(-1 * var(--space-4));
   }
 `;

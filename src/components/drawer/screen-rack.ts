@@ -4,7 +4,6 @@ import { repeat } from 'lit/directives/repeat.js';
 import type { Paper } from '../../engine/ink/types.ts';
 import type { PlacedShape, Screen, Shape } from '../../engine/shapes/types.ts';
 import { controls } from '../ui/controls-style.ts';
-import { film } from './film.ts';
 import { outlinePath } from './outline-path.ts';
 
 const SEARCH_FROM = 21;
@@ -21,13 +20,12 @@ export function placedPath(placed: PlacedShape, shape: Shape, className = '') {
 export class ScreenRack extends LitElement {
   static override styles = [
     controls,
-    film,
     css`
       :host {
         display: block;
       }
       .search {
-        margin-bottom: 14px;
+        margin-bottom: var(--space-6);
       }
       .search input {
         width: min(320px, 100%);
@@ -35,7 +33,7 @@ export class ScreenRack extends LitElement {
       ul {
         display: grid;
         grid-template-columns: repeat(auto-fill, minmax(112px, 1fr));
-        gap: 18px 16px;
+        gap: var(--space-7) var(--space-7);
         margin: 0;
         padding: 0;
         list-style: none;
@@ -48,7 +46,7 @@ export class ScreenRack extends LitElement {
         grid-template-columns: minmax(0, 1fr);
         justify-content: stretch;
         align-content: start;
-        gap: 6px;
+        gap: var(--space-3);
         width: 100%;
         padding: 0;
         border: 0;
@@ -62,7 +60,7 @@ export class ScreenRack extends LitElement {
         width: 100%;
         height: auto;
         border: 5px solid var(--line);
-        border-radius: 2px;
+        border-radius: var(--radius);
         background: var(--wall-deep);
         filter: saturate(0.9);
       }
@@ -88,7 +86,7 @@ export class ScreenRack extends LitElement {
       .label {
         display: grid;
         grid-template-columns: auto minmax(0, 1fr);
-        gap: 0 8px;
+        gap: 0 var(--space-4);
         align-items: baseline;
         line-height: 1.3;
       }
@@ -102,13 +100,13 @@ export class ScreenRack extends LitElement {
       }
       .sub {
         grid-column: 2;
-        font-size: 12.5px;
+        font-size: var(--type-fine);
         color: var(--ink-soft);
       }
       @media (max-width: 760px) {
         ul {
           grid-template-columns: repeat(auto-fill, minmax(94px, 1fr));
-          gap: 16px 12px;
+          gap: var(--space-7) var(--space-6);
         }
       }
     `,

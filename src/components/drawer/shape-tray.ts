@@ -3,7 +3,6 @@ import { customElement, property } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { Shape } from '../../engine/shapes/types.ts';
 import { controls } from '../ui/controls-style.ts';
-import { film } from './film.ts';
 import { outlinePath } from './outline-path.ts';
 
 const LARGEST_PX = 112;
@@ -22,16 +21,13 @@ function tell(mm: number): string {
 export class ShapeTray extends LitElement {
   static override styles = [
     controls,
-    film,
     css`
       :host {
         display: block;
         max-height: min(64vh, 620px);
         overflow: auto;
         background: var(--film);
-        box-shadow:
-          0 0 0 1px rgb(0 0 0 / 0.06),
-          inset 0 7px 9px -7px rgb(40 30 20 / 0.4);
+        box-shadow: var(--shadow-tray);
         color: var(--film-ink);
         --unit: 1px;
       }
@@ -39,7 +35,7 @@ export class ShapeTray extends LitElement {
         display: grid;
         grid-template-columns: repeat(auto-fill, minmax(136px, 1fr));
         margin: 0;
-        padding: 6px 10px 8px;
+        padding: var(--space-3) var(--space-5) var(--space-4);
         list-style: none;
       }
       li {
@@ -53,12 +49,12 @@ export class ShapeTray extends LitElement {
         justify-content: stretch;
         justify-items: center;
         align-content: end;
-        gap: 8px;
+        gap: var(--space-4);
         width: 100%;
         height: 100%;
-        padding: 12px 6px 10px;
+        padding: var(--space-6) var(--space-3) var(--space-5);
         border: 0;
-        border-radius: 2px;
+        border-radius: var(--radius);
         background: none;
       }
       .ground {
@@ -82,7 +78,7 @@ export class ShapeTray extends LitElement {
       }
       button[aria-pressed='true'] .ground {
         border-color: var(--film-accent);
-        box-shadow: 0 1px 0 0 var(--film-accent);
+        box-shadow: var(--edge-under);
       }
       button[aria-pressed='true'] .name {
         font-weight: 650;
@@ -99,7 +95,7 @@ export class ShapeTray extends LitElement {
         white-space: nowrap;
       }
       .size {
-        font-size: 12.5px;
+        font-size: var(--type-fine);
         color: var(--film-soft);
       }
       @media (max-width: 760px) {
@@ -108,16 +104,16 @@ export class ShapeTray extends LitElement {
         }
         ul {
           grid-template-columns: repeat(auto-fill, minmax(98px, 1fr));
-          padding: 2px 4px 8px;
+          padding: var(--space-1) var(--space-2) var(--space-4);
         }
         button {
-          padding: 8px 5px 6px;
+          padding: var(--space-4) var(--space-2) var(--space-3);
         }
         .name {
-          font-size: 14px;
+          font-size: var(--type-label);
         }
         .size {
-          font-size: 11.5px;
+          font-size: var(--type-fine);
           white-space: nowrap;
         }
       }

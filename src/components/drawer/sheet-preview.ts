@@ -4,7 +4,6 @@ import { defined, entryAt } from '../../engine/base/at.ts';
 import { toOffsetGrid } from '../../engine/base/units.ts';
 import type { Paper } from '../../engine/ink/types.ts';
 import type { PlacedShape, Shape } from '../../engine/shapes/types.ts';
-import { film } from './film.ts';
 import { outlinePath } from './outline-path.ts';
 
 /** A place that a shape is moved to; `done` is false while it is still being dragged. */
@@ -26,7 +25,6 @@ const ARROWS: Record<string, [number, number]> = {
 @customElement('sheet-preview')
 export class SheetPreview extends LitElement {
   static override styles = [
-    film,
     css`
       :host {
         display: block;

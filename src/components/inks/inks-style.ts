@@ -2,19 +2,19 @@ import { css } from 'lit';
 
 export const inksStyles = css`
   .left {
-    gap: 44px;
+    gap: var(--space-10);
   }
   header {
-    margin-bottom: 14px;
+    margin-bottom: var(--space-6);
   }
   .words {
     max-width: 62ch;
-    margin: 2px 0 12px;
+    margin: var(--space-1) 0 var(--space-6);
   }
   .cards {
     display: grid;
     grid-template-columns: repeat(auto-fill, minmax(190px, 1fr));
-    gap: 26px 22px;
+    gap: var(--space-9) var(--space-8);
     margin: 0;
     padding: 0;
     list-style: none;
@@ -23,7 +23,7 @@ export const inksStyles = css`
     display: grid;
     grid-template-columns: minmax(0, 1fr);
     justify-content: stretch;
-    gap: 8px;
+    gap: var(--space-4);
     width: 100%;
     padding: 0;
     border: 0;
@@ -36,9 +36,9 @@ export const inksStyles = css`
   .label {
     display: flex;
     flex-wrap: wrap;
-    gap: 0 10px;
+    gap: 0 var(--space-5);
     align-items: baseline;
-    padding-bottom: 3px;
+    padding-bottom: var(--space-2);
     border-bottom: 2px solid transparent;
   }
   .cards button:hover .label {
@@ -49,12 +49,12 @@ export const inksStyles = css`
   }
   .ink-name {
     font-weight: 650;
-    font-size: 16px;
+    font-size: var(--type-lead);
   }
   .stocks {
     display: grid;
     grid-template-columns: repeat(auto-fill, minmax(150px, 1fr));
-    gap: 6px 22px;
+    gap: var(--space-3) var(--space-8);
     margin: 0;
     padding: 0;
     list-style: none;
@@ -63,9 +63,9 @@ export const inksStyles = css`
     display: grid;
     grid-template-columns: 34px minmax(0, 1fr);
     justify-content: stretch;
-    gap: 10px;
+    gap: var(--space-5);
     width: 100%;
-    padding: 2px 0;
+    padding: var(--space-1) 0;
     border: 0;
     border-bottom: 2px solid transparent;
     border-radius: 0;
@@ -81,42 +81,42 @@ export const inksStyles = css`
   }
   .stocks .swatch {
     height: 24px;
-    box-shadow: 0 0 0 1px color-mix(in srgb, var(--ink) 14%, transparent);
+    box-shadow: var(--edge);
   }
   .relative {
     display: flex;
-    gap: 6px;
+    gap: var(--space-3);
   }
   .relative button {
-    font-size: 13px;
+    font-size: var(--type-small);
   }
   .gain {
     display: flex;
     flex-wrap: wrap;
-    gap: 8px 28px;
+    gap: var(--space-4) var(--space-9);
     align-items: end;
-    margin-top: 10px;
+    margin-top: var(--space-5);
   }
   .gain .words {
-    margin: 0 0 4px;
+    margin: 0 0 var(--space-2);
     flex: 1 1 260px;
   }
   paper-form {
-    margin-top: 12px;
+    margin-top: var(--space-6);
   }
   @media (max-width: 999px) {
     header.row {
-      gap: 8px;
+      gap: var(--space-4);
     }
     header.row button {
-      padding: 4px 10px;
+      padding: var(--space-2) var(--space-5);
     }
     .left {
-      gap: 34px;
+      gap: var(--space-9);
     }
     .cards {
       grid-template-columns: repeat(auto-fill, minmax(150px, 1fr));
-      gap: 20px 16px;
+      gap: var(--space-8) var(--space-7);
     }
   }
 `;

@@ -28,7 +28,7 @@ export class ContactSheet extends LitElement {
       ul {
         display: grid;
         grid-template-columns: repeat(auto-fill, minmax(var(--print, 190px), 1fr));
-        gap: 34px 30px;
+        gap: var(--space-9) var(--space-9);
         margin: 0;
         padding: 0;
         list-style: none;
@@ -43,31 +43,29 @@ export class ContactSheet extends LitElement {
         box-shadow: var(--shadow);
       }
       .print[aria-pressed='true'] {
-        box-shadow:
-          0 0 0 2px var(--wall),
-          0 0 0 4px var(--accent);
+        box-shadow: var(--edge-ring);
       }
       .how-many {
         display: block;
-        padding: 10px 0 8px;
+        padding: var(--space-5) 0 var(--space-4);
         font-weight: 600;
       }
       .orders {
         display: flex;
         flex-wrap: wrap;
-        gap: 10px 18px;
+        gap: var(--space-5) var(--space-7);
       }
       details {
-        margin-top: 8px;
-        font-size: 13px;
+        margin-top: var(--space-4);
+        font-size: var(--type-small);
       }
       summary {
         cursor: pointer;
         color: var(--ink-soft);
-        padding: 6px 0;
+        padding: var(--space-3) 0;
       }
       details .orders {
-        padding-top: 6px;
+        padding-top: var(--space-3);
       }
     `,
   ];

@@ -23,30 +23,30 @@ export class GuessGame extends LitElement {
       :host {
         display: grid;
         grid-template-columns: minmax(0, min(520px, 45dvh)) minmax(260px, 1fr);
-        gap: 24px 48px;
+        gap: var(--space-8) var(--space-10);
         align-items: start;
       }
       .print {
-        background: #fff;
+        background: var(--white);
         box-shadow: var(--shadow);
       }
       .asks {
         display: grid;
-        gap: 12px;
+        gap: var(--space-6);
       }
       .asks h3 {
-        font-size: 22px;
+        font-size: var(--type-head);
       }
       .answers {
         display: grid;
-        gap: 10px;
+        gap: var(--space-5);
         max-width: 420px;
       }
       .answers button {
         justify-content: flex-start;
-        gap: 14px;
+        gap: var(--space-6);
         min-height: 52px;
-        font-size: 17px;
+        font-size: var(--type-lead);
         text-align: left;
       }
       .answers button.right {
@@ -58,12 +58,12 @@ export class GuessGame extends LitElement {
       }
       .verdict {
         min-height: 3em;
-        font-size: 17px;
+        font-size: var(--type-lead);
       }
       .orders {
         display: flex;
         flex-wrap: wrap;
-        gap: 12px 20px;
+        gap: var(--space-6) var(--space-8);
       }
       @media (max-width: 900px) {
         :host {

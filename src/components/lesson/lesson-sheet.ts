@@ -42,7 +42,7 @@ export class LessonSheet extends LitElement {
       }
       .sheet {
         position: relative;
-        background: #fff;
+        background: var(--white);
         box-shadow: var(--shadow);
         overflow: hidden;
       }
@@ -66,12 +66,12 @@ export class LessonSheet extends LitElement {
         vector-effect: non-scaling-stroke;
       }
       path.halo {
-        stroke: #fff;
+        stroke: var(--white);
         stroke-width: 4.5px;
         stroke-opacity: 0.8;
       }
       path.edge {
-        stroke: #1d1b18;
+        stroke: var(--on-stock);
         stroke-dasharray: 6 4;
       }
       path.hit.chosen {

@@ -7,21 +7,21 @@ export const lessonStyles = css`
   .room {
     max-width: 1640px;
     margin: 0 auto;
-    padding: 36px 40px 80px;
+    padding: var(--space-10) var(--space-10) 80px;
   }
   .lead {
-    margin: 4px 0 14px;
+    margin: var(--space-2) 0 var(--space-6);
     max-width: 66ch;
   }
   .stale {
-    margin-top: 12px;
+    margin-top: var(--space-6);
   }
   .result {
-    margin-top: 44px;
+    margin-top: var(--space-10);
     scroll-margin-top: 16px;
   }
   .headline {
-    font-size: 26px;
+    font-size: var(--type-title);
     line-height: 1.2;
     font-weight: 650;
     letter-spacing: -0.02em;
@@ -30,14 +30,14 @@ export const lessonStyles = css`
   .why {
     max-width: 72ch;
     text-wrap: pretty;
-    margin-top: 8px;
+    margin-top: var(--space-4);
   }
   .tools {
     display: flex;
     flex-wrap: wrap;
     align-items: center;
-    gap: 12px 32px;
-    margin: 20px 0 28px;
+    gap: var(--space-6) var(--space-9);
+    margin: var(--space-8) 0 var(--space-9);
   }
   .modes {
     display: flex;
@@ -58,7 +58,7 @@ export const lessonStyles = css`
   .columns {
     display: grid;
     grid-template-columns: minmax(0, 1fr) minmax(340px, 430px);
-    gap: 40px 56px;
+    gap: var(--space-10) var(--space-11);
     align-items: start;
   }
   .behind ps-contact-sheet {
@@ -70,46 +70,46 @@ export const lessonStyles = css`
   }
   .move {
     display: grid;
-    gap: 14px;
+    gap: var(--space-6);
   }
   .count-here {
     display: none;
     font-weight: 650;
-    font-size: 17px;
+    font-size: var(--type-lead);
   }
   .where {
     display: flex;
     flex-wrap: wrap;
     align-items: end;
-    gap: 10px 18px;
+    gap: var(--space-5) var(--space-7);
   }
   .chosen {
     display: flex;
     align-items: center;
-    gap: 10px;
+    gap: var(--space-5);
     font-weight: 600;
   }
   ps-order-graph {
     grid-template-columns: minmax(0, 1fr);
     justify-items: center;
-    margin-top: 16px;
+    margin-top: var(--space-7);
     --graph-width: 300px;
   }
   .two {
-    margin-top: 64px;
+    margin-top: var(--space-11);
   }
   .empty {
     max-width: 46ch;
-    padding: 40px 0;
-    font-size: 17px;
+    padding: var(--space-10) 0;
+    font-size: var(--type-lead);
   }
   .empty .row {
-    margin-top: 18px;
+    margin-top: var(--space-7);
   }
   @media (max-width: 1180px) {
     .columns {
       grid-template-columns: minmax(0, 1fr) minmax(300px, 36vw);
-      gap: 32px;
+      gap: var(--space-9);
     }
     ps-contact-sheet {
       --print: 150px;
@@ -117,7 +117,7 @@ export const lessonStyles = css`
   }
   @media (max-width: 900px) {
     .room {
-      padding: 28px 28px 64px;
+      padding: var(--space-9) var(--space-9) var(--space-11);
     }
     .columns {
       grid-template-columns: minmax(0, 1fr);
@@ -138,10 +138,10 @@ export const lessonStyles = css`
   }
   @media (max-width: 760px) {
     .room {
-      padding: 20px 16px 48px;
+      padding: var(--space-8) var(--space-7) var(--space-10);
     }
     .headline {
-      font-size: 21px;
+      font-size: var(--type-head);
     }
     .threshold {
       flex-wrap: wrap;

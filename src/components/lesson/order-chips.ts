@@ -2,7 +2,7 @@ import { css, html, type TemplateResult } from 'lit';
 import { entryAt } from '../../engine/base/at.ts';
 import type { Pull } from '../../engine/stack/types.ts';
 import type { Studio } from '../../engine/studio/studio.ts';
-import { inkHexes } from '../ui/print/ink-chip.ts';
+import { inkHexes, writingOn } from '../ui/print/ink-chip.ts';
 import { orderWords } from './lesson-words.ts';
 
 export const chipStyles = css`
@@ -12,7 +12,7 @@ export const chipStyles = css`
     width: 26px;
     height: 26px;
     border: 1px solid color-mix(in srgb, var(--ink) 45%, transparent);
-    font-size: 12px;
+    font-size: var(--type-fine);
     font-weight: 650;
     line-height: 1;
     flex: none;
@@ -38,8 +38,8 @@ export const chipStyles = css`
 /** The number of a pull on its ink. */
 export function pullChip(pull: Pull, index: number, drawer: Studio): TemplateResult {
   const ink = drawer.inks.find((entry) => entry.id === pull.ink);
-  const paint = ink === undefined ? '#888' : inkHexes(ink).overWhite;
-  return html`<span class="chip" style="background: ${paint}; color: ${(ink?.overWhite[0] ?? 60) > 58 ? '#111' : '#fff'}">${index + 1}</span>`;
+  const paint = ink === undefined ? 'var(--no-ink)' : inkHexes(ink).overWhite;
+  return html`<span class="chip" style="background: ${paint}; color: ${writingOn(ink)}">${index + 1}</span>`;
 }
 
 /** An order as chips that lie over each other as the pulls do, first down at the left and lowest. */

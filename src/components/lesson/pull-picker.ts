@@ -28,17 +28,17 @@ export class PullPicker extends LitElement {
       ul {
         display: grid;
         grid-template-columns: repeat(auto-fill, minmax(220px, 1fr));
-        gap: 0 28px;
+        gap: 0 var(--space-9);
         max-height: 250px;
         margin: 0;
-        padding: 2px;
+        padding: var(--space-1);
         overflow: auto;
         list-style: none;
       }
       label {
         display: grid;
         grid-template-columns: 20px 30px minmax(0, 1fr) 28px;
-        gap: 10px;
+        gap: var(--space-5);
         min-height: var(--touch);
         width: 100%;
         border-bottom: 1px solid var(--line);

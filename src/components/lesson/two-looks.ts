@@ -4,13 +4,13 @@ export const lookStyles = css`
   .looks {
     display: grid;
     grid-template-columns: repeat(auto-fit, minmax(min(300px, 100%), 1fr));
-    gap: 24px 48px;
-    margin-top: 16px;
+    gap: var(--space-8) var(--space-10);
+    margin-top: var(--space-7);
   }
   .looks figure {
     display: grid;
     grid-template-columns: 128px minmax(0, 1fr);
-    gap: 20px;
+    gap: var(--space-8);
     align-items: center;
     margin: 0;
   }
@@ -33,19 +33,19 @@ export function twoLooks() {
   return html`<div class="looks">
     <figure>
       <svg viewBox="0 0 128 96" aria-hidden="true">
-        <rect width="128" height="96" fill="#fff" />
-        <rect x="16" y="16" width="60" height="44" fill="#6f8f96" />
-        <rect x="52" y="36" width="60" height="44" fill="#e0b184" />
-        <rect x="52" y="36" width="24" height="24" fill="#b5a48f" />
+        <rect width="128" height="96" fill="var(--white)" />
+        <rect x="16" y="16" width="60" height="44" fill="var(--example-cool)" />
+        <rect x="52" y="36" width="60" height="44" fill="var(--example-warm)" />
+        <rect x="52" y="36" width="24" height="24" fill="var(--example-between)" />
       </svg>
       <figcaption><b>Looks like see-through paper</b>Where they overlap, the tone lies between the two.</figcaption>
     </figure>
     <figure>
       <svg viewBox="0 0 128 96" aria-hidden="true">
-        <rect width="128" height="96" fill="#fff" />
-        <rect x="16" y="16" width="60" height="44" fill="#6f8f96" />
-        <rect x="52" y="36" width="60" height="44" fill="#e0b184" />
-        <rect x="52" y="36" width="24" height="24" fill="#57584c" />
+        <rect width="128" height="96" fill="var(--white)" />
+        <rect x="16" y="16" width="60" height="44" fill="var(--example-cool)" />
+        <rect x="52" y="36" width="60" height="44" fill="var(--example-warm)" />
+        <rect x="52" y="36" width="24" height="24" fill="var(--example-dark)" />
       </svg>
       <figcaption><b>Is transparent ink on white</b>Where they overlap, it is darker than both: each film takes its own light away.</figcaption>
     </figure>

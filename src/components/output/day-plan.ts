@@ -5,6 +5,7 @@ import { counted } from '../ui/words.ts';
 import { waitWords } from '../words/drying-words.ts';
 import { setUpTags, wallClock } from '../words/plan-words.ts';
 import type { PageWriter } from './page-writer.ts';
+import { PDF_COLOURS } from './pdf-colours.ts';
 
 const HEIGHT_OF = { print: 20, wait: 4, mount: 11, register: 11, mix: 6, wash: 6 } as const;
 
@@ -36,12 +37,12 @@ function dayBlock(out: PageWriter, plan: PressPlan, day: number, bed: number, be
       part.kind === 'print'
         ? srgbHexFromLab(entryAt(plan.cards, part.setUp).ink.ink.overWhite)
         : part.kind === 'wait'
-          ? '#d8d3ca'
-          : '#77726a';
+          ? PDF_COLOURS.wait
+          : PDF_COLOURS.edge;
     out.fill(at(part.fromMinute), floor - height, at(part.toMinute) - at(part.fromMinute), height, hex, part.kind === 'print');
   }
   if (lunch !== null) {
-    out.fill(at(lunch.fromMinute), floor - 20, at(lunch.fromMinute + lunch.minutes) - at(lunch.fromMinute), 20, '#f1eee8', true);
+    out.fill(at(lunch.fromMinute), floor - 20, at(lunch.fromMinute + lunch.minutes) - at(lunch.fromMinute), 20, PDF_COLOURS.lunch, true);
     out.line('lunch', at(lunch.fromMinute) + 3, floor - 14, { size: 8, soft: true });
   }
   out.rule(floor);

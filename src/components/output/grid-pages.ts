@@ -8,6 +8,7 @@ import { waitWords } from '../words/drying-words.ts';
 import { offsetShort, offsetWords } from '../words/offset-words.ts';
 import { recipeLetter } from '../words/plan-words.ts';
 import type { PageWriter } from './page-writer.ts';
+import { PDF_COLOURS } from './pdf-colours.ts';
 
 /** More sheets than this are printed on a page that lies on its long side. */
 const MOST_UPRIGHT = 32;
@@ -139,7 +140,7 @@ function edges(out: PageWriter, { columns, widthPt }: Band, top: number): void {
   for (let at = 0; at <= columns.length; at++) {
     if (at > 0 && at < columns.length && entryAt(columns, at).recipe === entryAt(columns, at - 1).recipe) continue;
     const x = out.left + HEAD_PT + at * widthPt;
-    out.stroke(x, top, x, out.y, 0.7, '#77726a');
+    out.stroke(x, top, x, out.y, 0.7, PDF_COLOURS.edge);
   }
 }
 

@@ -4,6 +4,7 @@ import { num } from '../../engine/base/at.ts';
 import type { Pull } from '../../engine/stack/types.ts';
 import { PdfSigns } from '../../workers/jobs/pdf-signs.ts';
 import type { PageFonts } from '../ui/page-fonts.ts';
+import { PDF_COLOURS } from './pdf-colours.ts';
 
 /** Points a millimetre. */
 export const PT_PER_MM = 72 / 25.4;
@@ -13,9 +14,6 @@ export const PAGE_SIZES = { A4: [210, 297], Letter: [215.9, 279.4] } as const;
 export type PageName = keyof typeof PAGE_SIZES;
 
 const MARGIN_PT = 14 * PT_PER_MM;
-const BLACK = rgb(0.08, 0.07, 0.06);
-const SOFT = rgb(0.38, 0.36, 0.33);
-const LINE = rgb(0.72, 0.7, 0.66);
 
 /** Draws one state of a recipe's sheet into a box, and gives how wide it is. */
 export type DrawState = (recipe: number, pulls: readonly Pull[], x: number, top: number, height: number) => Promise<number>;
@@ -164,11 +162,23 @@ export class PageWriter {
   }
 
   rule(top = this.y, x = this.left, to = this.right): void {
-    this.page.drawLine({ start: { x, y: this.height - top }, end: { x: to, y: this.height - top }, thickness: 0.7, color: LINE });
+    this.page.drawLine({
+      start: { x, y: this.height - top },
+      end: { x: to, y: this.height - top },
+      thickness: 0.7,
+      color: colourOf(PDF_COLOURS.line),
+    });
   }
 
   box(x: number, top: number, size: number): void {
-    this.page.drawRectangle({ x, y: this.height - top - size, width: size, height: size, borderColor: BLACK, borderWidth: 1 });
+    this.page.drawRectangle({
+      x,
+      y: this.height - top - size,
+      width: size,
+      height: size,
+      borderColor: colourOf(PDF_COLOURS.black),
+      borderWidth: 1,
+    });
   }
 
   fill(x: number, top: number, width: number, height: number, hex: string | null, edge = false): void {
@@ -178,7 +188,7 @@ export class PageWriter {
       width,
       height,
       ...(hex === null ? {} : { color: colourOf(hex) }),
-      ...(edge ? { borderColor: LINE, borderWidth: 0.7 } : {}),
+      ...(edge ? { borderColor: colourOf(PDF_COLOURS.line), borderWidth: 0.7 } : {}),
     });
   }
 
@@ -219,8 +229,8 @@ export class PageWriter {
 }
 
 function colourOfText({ soft, light }: TextStyle) {
-  if (light === true) return rgb(1, 1, 1);
-  return soft === true ? SOFT : BLACK;
+  if (light === true) return colourOf(PDF_COLOURS.white);
+  return soft === true ? colourOf(PDF_COLOURS.soft) : colourOf(PDF_COLOURS.black);
 }
 
 function colourOf(hex: string) {

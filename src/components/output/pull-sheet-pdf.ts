@@ -29,6 +29,7 @@ import { gridPages } from './grid-pages.ts';
 import type { MadePlan } from './made-plan.ts';
 import { type DrawState, type PageName, PageWriter } from './page-writer.ts';
 import { passportPages } from './passports.ts';
+import { PDF_COLOURS } from './pdf-colours.ts';
 import { supplyPages } from './supply-pages.ts';
 
 /** Gives a PNG of a recipe's sheet with some pulls on it; null when it could not be drawn. */
@@ -79,7 +80,7 @@ function stateStudio(out: PageWriter, made: MadePlan, picture: PictureOf): DrawS
     const { widthMm, heightMm } = entryAt(made.recipes, recipe).paper;
     const width = (height * widthMm) / heightMm;
     if (pulls.length === 0) {
-      out.fill(x, top, width, height, '#ffffff', true);
+      out.fill(x, top, width, height, PDF_COLOURS.white, true);
       return width;
     }
     const key = JSON.stringify([recipe, pulls.map((pull) => pull.id)]);
@@ -165,19 +166,19 @@ function layDiagram(out: PageWriter, made: MadePlan, card: SetUpCard, x: number,
   const width = widthMm * scale;
   const height = heightMm * scale;
   const left = x + (box - width) / 2;
-  out.fill(left, top, width, height, '#ffffff', true);
+  out.fill(left, top, width, height, PDF_COLOURS.white, true);
   const pull = entryAt(recipe.pulls, num(state.prints, 0));
   const screen = defined(recipe.screens.find((each) => each.id === pull.screen));
-  out.shape(pullRings(screen, recipe.shapes, pull, recipe.paper).rings, left, top, scale, '#c9c3b8');
+  out.shape(pullRings(screen, recipe.shapes, pull, recipe.paper).rings, left, top, scale, PDF_COLOURS.shape);
   const bottom = top + height;
   if (height > width) {
-    out.fill(left - 8, top + height * 0.22 - 9, 6, 18, '#14120f');
-    out.fill(left - 8, top + height * 0.78 - 9, 6, 18, '#14120f');
-    out.fill(left + width * 0.25 - 9, bottom + 2, 18, 6, '#14120f');
+    out.fill(left - 8, top + height * 0.22 - 9, 6, 18, PDF_COLOURS.black);
+    out.fill(left - 8, top + height * 0.78 - 9, 6, 18, PDF_COLOURS.black);
+    out.fill(left + width * 0.25 - 9, bottom + 2, 18, 6, PDF_COLOURS.black);
   } else {
-    out.fill(left + width * 0.22 - 9, bottom + 2, 18, 6, '#14120f');
-    out.fill(left + width * 0.78 - 9, bottom + 2, 18, 6, '#14120f');
-    out.fill(left - 8, bottom - height * 0.25 - 9, 6, 18, '#14120f');
+    out.fill(left + width * 0.22 - 9, bottom + 2, 18, 6, PDF_COLOURS.black);
+    out.fill(left + width * 0.78 - 9, bottom + 2, 18, 6, PDF_COLOURS.black);
+    out.fill(left - 8, bottom - height * 0.25 - 9, 6, 18, PDF_COLOURS.black);
   }
   const length = Math.hypot(card.dxMm, card.dyMm);
   if (length === 0) return;
@@ -186,9 +187,9 @@ function layDiagram(out: PageWriter, made: MadePlan, card: SetUpCard, x: number,
   const [ux, uy] = [card.dxMm / length, card.dyMm / length];
   const [cx, cy] = [left + width / 2, top + height / 2];
   const [tx, ty] = [cx + ux * reach, cy + uy * reach];
-  out.stroke(cx, cy, tx, ty, 2.5, '#a63c20');
-  out.stroke(tx, ty, tx - 7 * ux + 5 * uy, ty - 7 * uy - 5 * ux, 2.5, '#a63c20');
-  out.stroke(tx, ty, tx - 7 * ux - 5 * uy, ty - 7 * uy + 5 * ux, 2.5, '#a63c20');
+  out.stroke(cx, cy, tx, ty, 2.5, PDF_COLOURS.accent);
+  out.stroke(tx, ty, tx - 7 * ux + 5 * uy, ty - 7 * uy - 5 * ux, 2.5, PDF_COLOURS.accent);
+  out.stroke(tx, ty, tx - 7 * ux - 5 * uy, ty - 7 * uy + 5 * ux, 2.5, PDF_COLOURS.accent);
 }
 
 async function cardBlock(out: PageWriter, made: MadePlan, card: SetUpCard, at: number, draw: DrawState): Promise<void> {
@@ -198,7 +199,7 @@ async function cardBlock(out: PageWriter, made: MadePlan, card: SetUpCard, at: n
   const height = card.states.length > 1 ? STATE_PT : ONE_STATE_PT;
   out.need(CARD_PT + height + 34);
   out.y += 8;
-  out.stroke(out.left, out.y, out.right, out.y, 1.6, '#14120f');
+  out.stroke(out.left, out.y, out.right, out.y, 1.6, PDF_COLOURS.black);
   out.y += 8;
   const tags = setUpTags(plan, at);
   out.box(out.left, out.y + 1, 16);

@@ -7,38 +7,38 @@ export const pressStyles = css`
   .room {
     max-width: 1640px;
     margin: 0 auto;
-    padding: 36px 40px 80px;
+    padding: var(--space-10) var(--space-10) 80px;
   }
   .room > section + section {
-    margin-top: 56px;
+    margin-top: var(--space-11);
   }
   .lead {
     max-width: 62ch;
-    margin-top: 6px;
+    margin-top: var(--space-3);
   }
   ps-visit-runs {
-    margin-top: 26px;
+    margin-top: var(--space-9);
   }
   .start {
     display: flex;
     flex-wrap: wrap;
     align-items: center;
-    gap: 12px 22px;
-    margin-top: 34px;
+    gap: var(--space-6) var(--space-8);
+    margin-top: var(--space-9);
   }
   .start button {
     min-height: 48px;
-    padding: 4px 22px;
+    padding: var(--space-2) var(--space-8);
   }
   .total {
     font-weight: 600;
   }
   ps-studio-figures {
-    margin-top: 14px;
+    margin-top: var(--space-6);
   }
   .warn {
-    margin-top: 8px;
-    padding-left: 12px;
+    margin-top: var(--space-4);
+    padding-left: var(--space-6);
     border-left: 3px solid var(--accent);
     font-weight: 600;
   }
@@ -50,49 +50,49 @@ export const pressStyles = css`
     flex-wrap: wrap;
     align-items: start;
     justify-content: space-between;
-    gap: 16px 40px;
-    margin-bottom: 22px;
+    gap: var(--space-7) var(--space-10);
+    margin-bottom: var(--space-8);
   }
   .result > div {
     max-width: 1000px;
   }
   .headline {
-    margin: 6px 0 6px;
-    font-size: 26px;
+    margin: var(--space-3) 0 var(--space-3);
+    font-size: var(--type-title);
     text-wrap: balance;
     line-height: 1.2;
     font-weight: 650;
     letter-spacing: -0.02em;
   }
   .result details {
-    margin-top: 8px;
+    margin-top: var(--space-4);
   }
   .result summary {
-    padding: 6px 0;
+    padding: var(--space-3) 0;
     cursor: pointer;
   }
   .stale {
     display: inline-flex;
     flex-wrap: wrap;
     align-items: center;
-    gap: 6px 14px;
-    margin-top: 12px;
-    padding: 4px 6px 4px 14px;
+    gap: var(--space-3) var(--space-6);
+    margin-top: var(--space-6);
+    padding: var(--space-2) var(--space-3) var(--space-2) var(--space-6);
     border-left: 3px solid var(--accent);
     background: var(--table);
     font-weight: 600;
   }
   .days {
     max-width: 1200px;
-    margin-bottom: 34px;
+    margin-bottom: var(--space-9);
   }
   .days h3 {
-    margin-bottom: 8px;
+    margin-bottom: var(--space-4);
   }
   .bench {
     display: grid;
     grid-template-columns: minmax(0, max-content) minmax(380px, 1fr);
-    gap: 28px 44px;
+    gap: var(--space-9) var(--space-10);
     align-items: start;
   }
   ps-set-up-card {
@@ -103,7 +103,7 @@ export const pressStyles = css`
   .supply {
     display: grid;
     grid-template-columns: repeat(auto-fit, minmax(min(420px, 100%), 1fr));
-    gap: 48px 64px;
+    gap: var(--space-10) var(--space-11);
   }
   .supply > div {
     min-width: 0;
@@ -117,14 +117,14 @@ export const pressStyles = css`
     font-variant-numeric: tabular-nums;
   }
   .supply h2.next {
-    margin-top: 40px;
+    margin-top: var(--space-10);
   }
   .supply h2,
   .safe h2 {
-    margin-bottom: 10px;
+    margin-bottom: var(--space-5);
   }
   .supply p {
-    margin-top: 10px;
+    margin-top: var(--space-5);
     max-width: 66ch;
   }
   .result {
@@ -135,24 +135,24 @@ export const pressStyles = css`
     overflow-x: auto;
   }
   .safe ul {
-    margin: 0 0 10px;
-    padding-left: 20px;
+    margin: 0 0 var(--space-5);
+    padding-left: var(--space-8);
     max-width: 86ch;
   }
   .safe li + li {
-    margin-top: 4px;
+    margin-top: var(--space-2);
   }
   .empty {
     max-width: 46ch;
-    padding: 40px 0;
-    font-size: 17px;
+    padding: var(--space-10) 0;
+    font-size: var(--type-lead);
   }
   .empty .row {
-    margin-top: 18px;
+    margin-top: var(--space-7);
   }
   @media (max-width: 1180px) {
     .room {
-      padding: 28px 28px 64px;
+      padding: var(--space-9) var(--space-9) var(--space-11);
     }
     .bench {
       grid-template-columns: minmax(0, 1fr);
@@ -164,13 +164,13 @@ export const pressStyles = css`
   }
   @media (max-width: 760px) {
     .room {
-      padding: 20px 16px 48px;
+      padding: var(--space-8) var(--space-7) var(--space-10);
     }
     .room > section + section {
-      margin-top: 40px;
+      margin-top: var(--space-10);
     }
     .headline {
-      font-size: 21px;
+      font-size: var(--type-head);
     }
     .start button {
       flex: 1 1 100%;

@@ -20,19 +20,19 @@ export const controls = css`
     margin: 0;
   }
   h2 {
-    font-size: 20px;
+    font-size: var(--type-head);
     font-weight: 650;
     letter-spacing: -0.01em;
   }
   h3 {
-    font-size: 15px;
+    font-size: var(--type-text);
     font-weight: 650;
   }
   .soft {
     color: var(--ink-soft);
   }
   .small {
-    font-size: 13px;
+    font-size: var(--type-small);
   }
   button,
   select,
@@ -46,11 +46,11 @@ export const controls = css`
     display: inline-flex;
     align-items: center;
     justify-content: center;
-    gap: 6px;
+    gap: var(--space-3);
     min-height: 36px;
-    padding: 4px 14px;
+    padding: var(--space-2) var(--space-6);
     border: 1px solid var(--line);
-    border-radius: 3px;
+    border-radius: var(--radius);
     background: var(--sheet);
     cursor: pointer;
   }
@@ -71,19 +71,19 @@ export const controls = css`
   button.quiet {
     background: none;
     border-color: transparent;
-    padding: 4px 8px;
+    padding: var(--space-2) var(--space-4);
   }
   button[aria-pressed='true'] {
     border-color: var(--accent);
-    box-shadow: inset 0 0 0 1px var(--accent);
+    box-shadow: var(--edge-pressed);
   }
   input:not([type='checkbox'], [type='radio'], [type='range'], [type='color'], [type='file']),
   select,
   textarea {
     min-height: 36px;
-    padding: 4px 8px;
+    padding: var(--space-2) var(--space-4);
     border: 1px solid var(--line);
-    border-radius: 3px;
+    border-radius: var(--radius);
     background: var(--sheet);
     max-width: 100%;
   }
@@ -104,7 +104,7 @@ export const controls = css`
   label {
     display: inline-flex;
     align-items: center;
-    gap: 8px;
+    gap: var(--space-4);
   }
   :focus-visible {
     outline: 2px solid var(--accent);
@@ -114,7 +114,7 @@ export const controls = css`
     display: flex;
     flex-wrap: wrap;
     align-items: center;
-    gap: 8px 14px;
+    gap: var(--space-4) var(--space-6);
   }
   .visually-hidden {
     position: absolute;

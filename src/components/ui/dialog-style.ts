@@ -5,27 +5,27 @@ export const dialogStyle = css`
   dialog {
     width: min(560px, calc(100vw - 24px));
     max-height: calc(100dvh - 24px);
-    padding: 22px;
+    padding: var(--space-8);
     border: 1px solid var(--line);
-    border-radius: 4px;
+    border-radius: var(--radius);
     background: var(--table);
     color: var(--ink);
     box-shadow: var(--shadow);
   }
   dialog::backdrop {
-    background: rgb(30 26 22 / 0.35);
+    background: var(--backdrop);
   }
   form {
     display: grid;
-    gap: 16px;
+    gap: var(--space-7);
   }
   .stacked {
     display: grid;
-    gap: 4px;
+    gap: var(--space-2);
   }
   .buttons {
     display: flex;
     justify-content: end;
-    gap: 8px;
+    gap: var(--space-4);
   }
 `;

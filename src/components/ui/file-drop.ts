@@ -12,8 +12,8 @@ export const fileDropStyles = css`
     pointer-events: none;
   }
   .over p {
-    padding: 28px 44px;
-    font-size: 20px;
+    padding: var(--space-9) var(--space-10);
+    font-size: var(--type-head);
     font-weight: 650;
     background: var(--sheet);
     outline: 2px dashed var(--accent);

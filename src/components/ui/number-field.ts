@@ -18,17 +18,17 @@ export class NumberField extends LitElement {
       }
       label {
         display: grid;
-        gap: 3px;
+        gap: var(--space-2);
         justify-items: start;
       }
       .label {
-        font-size: 13px;
+        font-size: var(--type-small);
         color: var(--ink-soft);
       }
       .field {
         display: flex;
         align-items: baseline;
-        gap: 6px;
+        gap: var(--space-3);
         width: 100%;
       }
       input[type='number'] {
@@ -38,8 +38,8 @@ export class NumberField extends LitElement {
         flex: 0 1 auto;
       }
       .complaint {
-        margin-top: 3px;
-        font-size: 13px;
+        margin-top: var(--space-2);
+        font-size: var(--type-small);
         color: var(--accent);
       }
     `,

@@ -12,18 +12,18 @@ export const sideRoomStyles = css`
   .left {
     display: grid;
     align-content: start;
-    padding: 28px 32px 64px;
+    padding: var(--space-9) var(--space-9) var(--space-11);
     min-width: 0;
   }
   header h2 + .soft {
-    margin-left: -6px;
+    margin-left: calc(-1 * var(--space-3));
   }
   .fill {
     flex: 1;
   }
   .side {
     min-width: 0;
-    padding: 20px 24px 40px;
+    padding: var(--space-8) var(--space-8) var(--space-10);
     background: var(--table);
   }
   @media (min-width: 1000px) {
@@ -53,13 +53,13 @@ export const sideRoomStyles = css`
       margin-left: 0;
     }
     .left {
-      padding: 18px 16px 40px;
+      padding: var(--space-7) var(--space-7) var(--space-10);
     }
     .side {
-      padding: 8px 16px 40px;
+      padding: var(--space-4) var(--space-7) var(--space-10);
     }
     .back {
-      margin: 0 0 8px -8px;
+      margin: 0 0 var(--space-4) calc(-1 * var(--space-4));
     }
   }
 `;

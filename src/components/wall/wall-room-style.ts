@@ -14,13 +14,13 @@ export const wallRoomStyles = css`
     border-right: 1px solid var(--line);
   }
   .head {
-    padding: 18px 20px 0;
+    padding: var(--space-7) var(--space-8) 0;
   }
   .settings:not([hidden]) {
     display: grid;
     align-content: start;
-    gap: 26px;
-    padding: 18px 20px 28px;
+    gap: var(--space-9);
+    padding: var(--space-7) var(--space-8) var(--space-9);
     overflow-y: auto;
     scrollbar-width: thin;
   }
@@ -29,13 +29,13 @@ export const wallRoomStyles = css`
     align-items: baseline;
     justify-content: space-between;
     flex-wrap: wrap;
-    gap: 10px 12px;
+    gap: var(--space-5) var(--space-6);
   }
   .count {
     white-space: nowrap;
   }
   .count b {
-    font-size: 30px;
+    font-size: var(--type-title);
     font-weight: 650;
     letter-spacing: -0.03em;
     line-height: 1;
@@ -45,7 +45,7 @@ export const wallRoomStyles = css`
   }
   .line {
     height: 2px;
-    margin-top: 12px;
+    margin-top: var(--space-6);
     background: var(--line);
     overflow: hidden;
   }
@@ -59,14 +59,14 @@ export const wallRoomStyles = css`
     background: var(--accent);
   }
   .told {
-    margin-top: 10px;
-    font-size: 14px;
+    margin-top: var(--space-5);
+    font-size: var(--type-label);
     color: var(--ink-soft);
   }
   .where {
     min-height: 28px;
-    padding: 0 4px;
-    margin-left: -4px;
+    padding: 0 var(--space-2);
+    margin-left: calc(-1 * var(--space-2));
     color: var(--ink);
     text-decoration: underline;
     text-underline-offset: 3px;
@@ -74,13 +74,13 @@ export const wallRoomStyles = css`
   .steps {
     display: flex;
     align-items: center;
-    gap: 8px;
+    gap: var(--space-4);
   }
   .steps input {
     width: 4.8em;
   }
   section .small {
-    margin: 2px 0 8px;
+    margin: var(--space-1) 0 var(--space-4);
   }
   @media (max-width: 760px) {
     :host {
@@ -97,33 +97,33 @@ export const wallRoomStyles = css`
       border-top: 1px solid var(--line);
     }
     .head {
-      padding: 6px 12px;
+      padding: var(--space-3) var(--space-6);
     }
     .progress {
       align-items: center;
-      gap: 8px;
+      gap: var(--space-4);
     }
     .count {
       flex: 1;
     }
     .count b {
-      font-size: 20px;
+      font-size: var(--type-head);
     }
     /* Along the edge between the wall and what it is found from. */
     .line {
       order: -1;
-      margin: -7px -12px 5px;
+      margin: calc(-1 * var(--space-3)) calc(-1 * var(--space-6)) var(--space-2);
       background: none;
     }
     .head {
       display: grid;
     }
     .told {
-      margin: 6px 0 0;
+      margin: var(--space-3) 0 0;
     }
     .settings {
       max-height: 46dvh;
-      padding: 14px 16px 24px;
+      padding: var(--space-6) var(--space-7) var(--space-8);
       border-top: 1px solid var(--line);
       overscroll-behavior: contain;
     }

@@ -56,7 +56,7 @@ export const benchPictureStyle = css`
   }
   .under {
     fill: none;
-    stroke: #fff;
+    stroke: var(--white);
     stroke-opacity: 0.75;
     stroke-width: 3.5px;
     vector-effect: non-scaling-stroke;
@@ -64,7 +64,7 @@ export const benchPictureStyle = css`
   }
   .over {
     fill: none;
-    stroke: #b8320f;
+    stroke: var(--mark);
     stroke-width: 1.5px;
     vector-effect: non-scaling-stroke;
     stroke-linejoin: round;

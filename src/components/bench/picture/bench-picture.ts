@@ -243,7 +243,7 @@ export class BenchPicture extends LitElement {
 
   override render() {
     const { reflectance } = this.drawer.paper;
-    const paper = this.relative ? '#fff' : srgbHexFromLab(labD50(reflectance));
+    const paper = this.relative ? 'var(--white)' : srgbHexFromLab(labD50(reflectance));
     return html`<div
       class="frame ${this.view.whole ? '' : 'near'} ${this.moving ? 'moving' : ''}"
       tabindex="0"

@@ -32,42 +32,42 @@ export class AddPull extends LitElement {
         min-width: 0;
       }
       legend {
-        padding: 0 0 6px;
-        font-size: 13px;
+        padding: 0 0 var(--space-3);
+        font-size: var(--type-small);
         color: var(--ink-soft);
       }
       .screens {
         display: grid;
         grid-template-columns: repeat(auto-fill, minmax(112px, 1fr));
-        gap: 4px;
+        gap: var(--space-2);
         max-height: min(320px, 38dvh);
         overflow-y: auto;
-        padding: 2px;
+        padding: var(--space-1);
       }
       .inks {
         display: grid;
         grid-template-columns: repeat(auto-fill, minmax(128px, 1fr));
-        gap: 2px 8px;
-        padding: 2px;
+        gap: var(--space-1) var(--space-4);
+        padding: var(--space-1);
         max-height: 180px;
         overflow-y: auto;
       }
       label.choice {
         position: relative;
         min-height: 36px;
-        padding: 0 6px;
+        padding: 0 var(--space-3);
         cursor: pointer;
-        border-radius: 3px;
+        border-radius: var(--radius);
         min-width: 0;
-        gap: 10px;
+        gap: var(--space-5);
       }
       .screens label.choice {
         display: grid;
         align-content: start;
         justify-items: center;
-        gap: 6px;
-        padding: 10px 6px 8px;
-        font-size: 13px;
+        gap: var(--space-3);
+        padding: var(--space-5) var(--space-3) var(--space-4);
+        font-size: var(--type-small);
       }
       label.choice span {
         max-width: 100%;
@@ -88,7 +88,7 @@ export class AddPull extends LitElement {
         background: color-mix(in srgb, var(--ink) 7%, transparent);
       }
       label.choice:has(:checked) {
-        box-shadow: inset 0 0 0 2px var(--accent);
+        box-shadow: var(--edge-chosen);
         font-weight: 600;
       }
       label.choice:has(:focus-visible) {

@@ -18,8 +18,8 @@ export class NudgeField extends LitElement {
       }
       label {
         display: block;
-        margin-bottom: 3px;
-        font-size: 13px;
+        margin-bottom: var(--space-2);
+        font-size: var(--type-small);
         color: var(--ink-soft);
       }
       .field {
@@ -27,9 +27,9 @@ export class NudgeField extends LitElement {
         align-items: center;
       }
       .unit {
-        padding-left: 6px;
+        padding-left: var(--space-3);
         color: var(--ink-soft);
-        font-size: 13px;
+        font-size: var(--type-small);
       }
       input[type='number'] {
         appearance: textfield;
@@ -43,7 +43,7 @@ export class NudgeField extends LitElement {
       button {
         min-width: 36px;
         padding: 0;
-        font-size: 17px;
+        font-size: var(--type-lead);
         line-height: 1;
       }
       .steps input[type='number'] {
@@ -53,10 +53,10 @@ export class NudgeField extends LitElement {
         text-align: center;
       }
       .steps button:first-child {
-        border-radius: 3px 0 0 3px;
+        border-radius: var(--radius) 0 0 var(--radius);
       }
       .steps button:last-child {
-        border-radius: 0 3px 3px 0;
+        border-radius: 0 var(--radius) var(--radius) 0;
       }
       [aria-disabled='true'] {
         color: var(--ink-soft);

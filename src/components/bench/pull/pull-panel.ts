@@ -25,12 +25,12 @@ export class PullPanel extends LitElement {
     css`
       :host {
         display: grid;
-        gap: 18px;
+        gap: var(--space-7);
       }
       .head {
         display: flex;
         align-items: center;
-        gap: 14px;
+        gap: var(--space-6);
       }
       .head > div {
         flex: 1;
@@ -52,25 +52,25 @@ export class PullPanel extends LitElement {
       }
       legend {
         padding: 0;
-        font-size: 13px;
+        font-size: var(--type-small);
         color: var(--ink-soft);
-        margin-bottom: 4px;
+        margin-bottom: var(--space-2);
       }
       .inks {
         display: grid;
         grid-template-columns: repeat(auto-fill, minmax(128px, 1fr));
-        gap: 2px 8px;
+        gap: var(--space-1) var(--space-4);
         max-height: 240px;
         overflow-y: auto;
-        padding: 2px;
-        margin: -2px;
+        padding: var(--space-1);
+        margin: calc(-1 * var(--space-1));
       }
       .ink {
         min-height: 34px;
-        padding: 0 6px;
-        gap: 10px;
+        padding: 0 var(--space-3);
+        gap: var(--space-5);
         cursor: pointer;
-        border-radius: 3px;
+        border-radius: var(--radius);
         min-width: 0;
       }
       .ink span {
@@ -88,7 +88,7 @@ export class PullPanel extends LitElement {
         background: color-mix(in srgb, var(--ink) 7%, transparent);
       }
       .ink:has(:checked) {
-        box-shadow: inset 0 0 0 2px var(--accent);
+        box-shadow: var(--edge-chosen);
         font-weight: 600;
       }
       .ink:has(:focus-visible) {
@@ -98,20 +98,20 @@ export class PullPanel extends LitElement {
       .pair {
         display: flex;
         flex-wrap: wrap;
-        gap: 12px 18px;
+        gap: var(--space-6) var(--space-7);
         align-items: end;
       }
       .quick {
         display: flex;
-        gap: 6px;
+        gap: var(--space-3);
       }
       .quick button {
-        padding: 4px 10px;
+        padding: var(--space-2) var(--space-5);
       }
       .order {
         display: flex;
-        gap: 8px;
-        padding-top: 16px;
+        gap: var(--space-4);
+        padding-top: var(--space-7);
         border-top: 1px solid var(--line);
       }
       .order .remove {

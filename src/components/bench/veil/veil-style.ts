@@ -11,7 +11,7 @@ export const veilStyle = css`
     display: flex;
     flex-wrap: wrap;
     align-items: center;
-    gap: 12px 16px;
+    gap: var(--space-6) var(--space-7);
   }
   progress {
     flex: 1 1 160px;
@@ -21,7 +21,7 @@ export const veilStyle = css`
   .both {
     display: flex;
     justify-content: center;
-    gap: 28px;
+    gap: var(--space-9);
   }
   .both figure {
     margin: 0;
@@ -29,8 +29,8 @@ export const veilStyle = css`
     flex: 0 1 auto;
   }
   figcaption {
-    padding-top: 8px;
-    font-size: 13px;
+    padding-top: var(--space-4);
+    font-size: var(--type-small);
     color: var(--ink-soft);
   }
   figcaption b {
@@ -49,24 +49,24 @@ export const veilStyle = css`
     min-width: 0;
   }
   legend {
-    padding: 0 0 8px;
-    font-size: 13px;
+    padding: 0 0 var(--space-4);
+    font-size: var(--type-small);
     color: var(--ink-soft);
   }
   .choices {
     display: grid;
     grid-template-columns: repeat(auto-fill, minmax(146px, 1fr));
-    gap: 12px 14px;
+    gap: var(--space-6) var(--space-6);
   }
   .choice {
     position: relative;
     display: grid;
     grid-template-columns: 56px minmax(0, 1fr);
-    gap: 10px;
+    gap: var(--space-5);
     align-items: start;
-    padding: 8px;
-    border-radius: 3px;
-    font-size: 13px;
+    padding: var(--space-4);
+    border-radius: var(--radius);
+    font-size: var(--type-small);
     line-height: 1.3;
     cursor: pointer;
   }
@@ -80,7 +80,7 @@ export const veilStyle = css`
     background: color-mix(in srgb, var(--ink) 7%, transparent);
   }
   .choice:has(:checked) {
-    box-shadow: inset 0 0 0 2px var(--accent);
+    box-shadow: var(--edge-chosen);
   }
   .choice:has(:focus-visible) {
     outline: 2px solid var(--accent);
@@ -88,20 +88,20 @@ export const veilStyle = css`
   }
   .choice ps-picture {
     width: 56px;
-    box-shadow: 0 1px 3px rgb(0 0 0 / 0.3);
+    box-shadow: var(--shadow-low);
   }
   .choice span {
     display: grid;
-    gap: 2px;
+    gap: var(--space-1);
     min-width: 0;
     overflow-wrap: anywhere;
   }
   @media (max-width: 760px) {
     dialog {
-      padding: 16px;
+      padding: var(--space-7);
     }
     .both {
-      gap: 12px;
+      gap: var(--space-6);
     }
     .both ps-picture {
       height: auto;
@@ -113,8 +113,8 @@ export const veilStyle = css`
     .buttons {
       position: sticky;
       bottom: -16px;
-      margin: 0 -16px -16px;
-      padding: 12px 16px;
+      margin: 0 calc(-1 * var(--space-7)) calc(-1 * var(--space-7));
+      padding: var(--space-6) var(--space-7);
       background: var(--table);
       border-top: 1px solid var(--line);
     }

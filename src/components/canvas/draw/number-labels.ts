@@ -12,12 +12,12 @@ export class NumberLabels {
   density = 1;
   /** False when something was drawn that must be wiped away. */
   blank = true;
-  colour = '#000';
-  strong = '#000';
+  colour = '';
+  strong = '';
   /** What prints are called that have no number on this wall. */
   names: ReadonlyMap<number, string> = new Map();
   /** The wall behind, as a rim about letters. */
-  wall = '#ddd';
+  wall = '';
   font = 'sans-serif';
 
   constructor() {

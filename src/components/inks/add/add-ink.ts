@@ -42,7 +42,7 @@ export class AddInk extends LitElement {
     css`
       :host {
         display: grid;
-        gap: 16px;
+        gap: var(--space-7);
         align-content: start;
       }
       .ways {
@@ -55,9 +55,9 @@ export class AddInk extends LitElement {
         display: flex;
         flex-wrap: wrap;
         justify-content: space-between;
-        gap: 2px 14px;
+        gap: var(--space-1) var(--space-6);
         width: 100%;
-        padding: 16px 0;
+        padding: var(--space-7) 0;
         border: 0;
         border-top: 1px solid var(--line);
         border-radius: 0;
@@ -70,20 +70,20 @@ export class AddInk extends LitElement {
       }
       .ways .name {
         font-weight: 650;
-        font-size: 17px;
+        font-size: var(--type-lead);
       }
       .ways .needs {
         flex-basis: 100%;
       }
       .trust {
         display: inline-flex;
-        gap: 8px;
+        gap: var(--space-4);
         align-items: center;
-        font-size: 13px;
+        font-size: var(--type-small);
       }
       .bars {
         display: inline-flex;
-        gap: 2px;
+        gap: var(--space-1);
         flex: none;
       }
       .bars i {
@@ -96,24 +96,24 @@ export class AddInk extends LitElement {
       }
       .head {
         display: grid;
-        gap: 4px;
+        gap: var(--space-2);
       }
       .head button {
         justify-self: start;
-        margin-left: -8px;
+        margin-left: calc(-1 * var(--space-4));
       }
       .out {
-        margin-left: -8px;
+        margin-left: calc(-1 * var(--space-4));
       }
       .last {
         display: grid;
-        gap: 14px;
-        padding-top: 16px;
+        gap: var(--space-6);
+        padding-top: var(--space-7);
         border-top: 1px solid var(--line);
       }
       .field {
         display: grid;
-        gap: 3px;
+        gap: var(--space-2);
         justify-items: stretch;
       }
     `,

@@ -35,7 +35,7 @@ export class CgatsFile extends LitElement {
     css`
       :host {
         display: grid;
-        gap: 10px;
+        gap: var(--space-5);
       }
       .file {
         overflow-wrap: anywhere;
@@ -46,15 +46,15 @@ export class CgatsFile extends LitElement {
       }
       summary {
         cursor: pointer;
-        font-size: 13px;
+        font-size: var(--type-small);
         color: var(--ink-soft);
       }
       ul {
-        margin: 6px 0 0;
-        padding-left: 18px;
+        margin: var(--space-3) 0 0;
+        padding-left: var(--space-7);
         max-height: 180px;
         overflow: auto;
-        font-size: 13px;
+        font-size: var(--type-small);
         overflow-wrap: anywhere;
       }
     `,

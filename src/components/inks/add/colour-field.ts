@@ -24,7 +24,7 @@ export class ColourField extends LitElement {
       fieldset {
         display: grid;
         grid-template-columns: 40px 80px repeat(3, minmax(0, 1fr));
-        gap: 4px 6px;
+        gap: var(--space-2) var(--space-3);
         --number-width: 100%;
         --number-pad: 5px;
         align-items: end;
@@ -39,7 +39,7 @@ export class ColourField extends LitElement {
         }
       }
       legend {
-        padding: 0 0 4px;
+        padding: 0 0 var(--space-2);
         font-weight: 600;
       }
       .well {
@@ -52,7 +52,7 @@ export class ColourField extends LitElement {
         height: 36px;
         padding: 0;
         border: 1px solid var(--line);
-        border-radius: 3px;
+        border-radius: var(--radius);
         background: none;
         cursor: pointer;
       }
@@ -61,26 +61,26 @@ export class ColourField extends LitElement {
       }
       input[type='color']::-webkit-color-swatch {
         border: 0;
-        border-radius: 2px;
+        border-radius: var(--radius);
       }
       input[type='text'] {
         width: 100%;
       }
       .pick {
         display: grid;
-        gap: 3px;
-        font-size: 13px;
+        gap: var(--space-2);
+        font-size: var(--type-small);
         color: var(--ink-soft);
         min-width: 0;
       }
       .pick input[type='text'] {
-        padding: 4px 6px;
-        font-size: 14px;
+        padding: var(--space-2) var(--space-3);
+        font-size: var(--type-label);
         color: var(--ink);
       }
       .problem {
-        margin-top: 6px;
-        font-size: 13px;
+        margin-top: var(--space-3);
+        font-size: var(--type-small);
         color: var(--accent);
       }
       @media (pointer: coarse) {

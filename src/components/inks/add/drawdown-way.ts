@@ -24,13 +24,13 @@ export class DrawdownWay extends LitElement {
     css`
       :host {
         display: grid;
-        gap: 16px;
+        gap: var(--space-7);
       }
       .card {
         width: min(190px, 60%);
       }
       .from {
-        gap: 6px;
+        gap: var(--space-3);
       }
     `,
   ];

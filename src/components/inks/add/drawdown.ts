@@ -28,7 +28,7 @@ export const drawdownStyles = css`
     position: relative;
     aspect-ratio: 5 / 4;
     background: linear-gradient(var(--card-white) 0 58%, var(--card-black) 58%);
-    box-shadow: var(--shadow), 0 0 0 1px color-mix(in srgb, var(--ink) 9%, transparent);
+    box-shadow: var(--shadow), var(--edge);
   }
   .card .draw {
     position: absolute;

@@ -10,11 +10,11 @@ export class FileWell extends LitElement {
     css`
       :host {
         display: grid;
-        gap: 8px;
+        gap: var(--space-4);
         justify-items: start;
-        padding: 16px;
+        padding: var(--space-7);
         border: 1px dashed var(--line);
-        border-radius: 3px;
+        border-radius: var(--radius);
       }
       :host([over]) {
         border-color: var(--accent);

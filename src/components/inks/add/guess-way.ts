@@ -28,20 +28,20 @@ export class GuessWay extends LitElement {
     css`
       :host {
         display: grid;
-        gap: 16px;
+        gap: var(--space-7);
       }
       .card {
         width: min(190px, 60%);
       }
       fieldset {
         display: grid;
-        gap: 6px;
+        gap: var(--space-3);
         margin: 0;
         padding: 0;
         border: 0;
       }
       legend {
-        padding: 0 0 4px;
+        padding: 0 0 var(--space-2);
         font-weight: 600;
       }
       @media (pointer: coarse) {

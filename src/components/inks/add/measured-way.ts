@@ -43,18 +43,18 @@ export class MeasuredWay extends LitElement {
     css`
       :host {
         display: grid;
-        gap: 16px;
+        gap: var(--space-7);
       }
       .roles {
         display: grid;
-        gap: 8px;
+        gap: var(--space-4);
       }
       .role {
         display: grid;
         grid-template-columns: 30px minmax(96px, auto) minmax(0, 1fr);
-        gap: 10px;
+        gap: var(--space-5);
         align-items: center;
-        font-size: 14px;
+        font-size: var(--type-label);
       }
       .role select {
         width: 100%;
@@ -63,41 +63,41 @@ export class MeasuredWay extends LitElement {
       .samples .swatch {
         display: block;
         height: 30px;
-        box-shadow: 0 0 0 1px color-mix(in srgb, var(--ink) 16%, transparent);
+        box-shadow: var(--edge);
       }
       .problem {
         color: var(--accent);
       }
       summary {
         cursor: pointer;
-        font-size: 13px;
+        font-size: var(--type-small);
         color: var(--ink-soft);
       }
       .samples {
         display: grid;
         grid-template-columns: repeat(auto-fill, minmax(92px, 1fr));
-        gap: 10px 8px;
-        margin: 8px 0 0;
-        padding: 2px;
+        gap: var(--space-5) var(--space-4);
+        margin: var(--space-4) 0 0;
+        padding: var(--space-1);
         list-style: none;
         max-height: 240px;
         overflow: auto;
       }
       .samples span:last-child {
         display: block;
-        font-size: 12px;
+        font-size: var(--type-fine);
         overflow: hidden;
         text-overflow: ellipsis;
         white-space: nowrap;
       }
       table {
-        margin-top: 8px;
+        margin-top: var(--space-4);
         border-collapse: collapse;
-        font-size: 13px;
+        font-size: var(--type-small);
       }
       th,
       td {
-        padding: 2px 14px 2px 0;
+        padding: var(--space-1) var(--space-6) var(--space-1) 0;
         text-align: right;
         font-weight: 400;
       }

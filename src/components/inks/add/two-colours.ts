@@ -33,10 +33,10 @@ export class TwoColours extends LitElement {
     css`
       :host {
         display: grid;
-        gap: 14px;
+        gap: var(--space-6);
       }
       .unsaved {
-        gap: 6px;
+        gap: var(--space-3);
       }
       .unsaved span {
         flex-basis: 100%;

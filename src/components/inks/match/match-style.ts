@@ -5,30 +5,30 @@ export const matchStyles = css`
   ${markStyles}
   :host {
     display: grid;
-    gap: 18px;
+    gap: var(--space-7);
     align-content: start;
   }
   .part {
     display: grid;
-    gap: 10px;
+    gap: var(--space-5);
   }
   .choices {
-    gap: 6px;
+    gap: var(--space-3);
   }
   .fields {
     display: flex;
     flex-wrap: wrap;
-    gap: 10px 18px;
+    gap: var(--space-5) var(--space-7);
     align-items: end;
   }
   .field {
     display: grid;
-    gap: 3px;
+    gap: var(--space-2);
     justify-items: start;
     min-width: 0;
   }
   .field span {
-    font-size: 13px;
+    font-size: var(--type-small);
     color: var(--ink-soft);
   }
   .problem {
@@ -40,7 +40,7 @@ export const matchStyles = css`
   }
   .target {
     height: 40px;
-    box-shadow: 0 0 0 1px color-mix(in srgb, var(--ink) 12%, transparent);
+    box-shadow: var(--edge);
   }
   .answers {
     display: grid;
@@ -51,30 +51,30 @@ export const matchStyles = css`
   .answers li {
     display: grid;
     grid-template-columns: 104px minmax(0, 1fr);
-    gap: 6px 16px;
-    padding: 14px 0;
+    gap: var(--space-3) var(--space-7);
+    padding: var(--space-6) 0;
     border-top: 1px solid var(--line);
   }
   .pair {
     display: grid;
     grid-template-columns: 1fr 1fr;
     height: 64px;
-    box-shadow: 0 0 0 1px color-mix(in srgb, var(--ink) 12%, transparent);
+    box-shadow: var(--edge);
   }
   .under {
     display: grid;
     grid-template-columns: 1fr 1fr;
-    font-size: 12px;
+    font-size: var(--type-fine);
     color: var(--ink-soft);
   }
   table {
     width: 100%;
     border-collapse: collapse;
-    font-size: 14px;
+    font-size: var(--type-label);
   }
   th,
   td {
-    padding: 1px 0 1px 10px;
+    padding: 1px 0 1px var(--space-5);
     text-align: right;
     font-weight: 400;
     white-space: nowrap;
@@ -86,11 +86,11 @@ export const matchStyles = css`
     overflow-wrap: anywhere;
   }
   thead th {
-    font-size: 12px;
+    font-size: var(--type-fine);
     color: var(--ink-soft);
   }
   .keep {
     justify-self: start;
-    margin-top: 6px;
+    margin-top: var(--space-3);
   }
 `;

@@ -18,11 +18,11 @@ export class MeshSelect extends LitElement {
       }
       label {
         display: grid;
-        gap: 3px;
+        gap: var(--space-2);
         justify-items: start;
       }
       .label {
-        font-size: 13px;
+        font-size: var(--type-small);
         color: var(--ink-soft);
       }
     `,

@@ -15,8 +15,8 @@ export const markStyles = css`
     top: 0;
     right: 0;
     border: 5px solid;
-    border-color: #fffdf9 #fffdf9 transparent transparent;
-    filter: drop-shadow(0 0 0.5px rgb(0 0 0 / 0.7));
+    border-color: var(--stock) var(--stock) transparent transparent;
+    filter: var(--shadow-corner);
     pointer-events: none;
   }
 `;

@@ -27,12 +27,12 @@ export class OverprintChart extends LitElement {
       :host {
         display: grid;
         grid-template-columns: minmax(0, 1fr);
-        gap: 36px;
+        gap: var(--space-10);
       }
       .chart {
         display: flex;
         flex-wrap: wrap;
-        gap: 20px 32px;
+        gap: var(--space-8) var(--space-9);
         align-items: start;
       }
       overprint-grid {
@@ -42,7 +42,7 @@ export class OverprintChart extends LitElement {
       .words {
         display: grid;
         grid-template-columns: minmax(0, 1fr);
-        gap: 18px;
+        gap: var(--space-7);
         flex: 1 1 260px;
         min-width: 0;
       }
@@ -52,11 +52,11 @@ export class OverprintChart extends LitElement {
       }
       .keys {
         display: grid;
-        gap: 8px;
+        gap: var(--space-4);
       }
       .keys span {
         display: flex;
-        gap: 10px;
+        gap: var(--space-5);
         align-items: center;
       }
       .keys i {

@@ -32,7 +32,7 @@ export class OverprintSquare extends LitElement {
     css`
       :host {
         display: grid;
-        gap: 12px;
+        gap: var(--space-6);
         min-width: 0;
         max-width: 520px;
       }
@@ -67,29 +67,29 @@ export class OverprintSquare extends LitElement {
       }
       text {
         fill: var(--ink-soft);
-        font: 12px var(--font);
+        font: var(--type-fine) var(--font);
       }
       table {
         border-collapse: collapse;
         width: 100%;
-        font-size: 13px;
+        font-size: var(--type-small);
       }
       th {
         font-weight: 400;
         text-align: left;
-        padding: 3px 8px 3px 0;
+        padding: var(--space-2) var(--space-4) var(--space-2) 0;
         overflow-wrap: anywhere;
       }
       thead th {
         color: var(--ink-soft);
       }
       td {
-        padding: 3px 8px 3px 0;
+        padding: var(--space-2) var(--space-4) var(--space-2) 0;
       }
       .number,
       thead th[scope='col'] {
         text-align: right;
-        padding: 3px 0 3px 8px;
+        padding: var(--space-2) 0 var(--space-2) var(--space-4);
         white-space: nowrap;
       }
       td svg {
@@ -102,11 +102,11 @@ export class OverprintSquare extends LitElement {
         display: block;
         width: 26px;
         height: 18px;
-        box-shadow: 0 0 0 1px color-mix(in srgb, var(--ink) 18%, transparent);
+        box-shadow: var(--edge);
       }
       .figures {
         display: grid;
-        gap: 2px;
+        gap: var(--space-1);
       }
     `,
   ];

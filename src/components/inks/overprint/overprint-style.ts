@@ -6,9 +6,9 @@ export const thirdStyles = css`
     content: '';
     position: absolute;
     inset: 2px;
-    border: 2px solid #fffdf9;
-    outline: 1px solid rgb(0 0 0 / 0.6);
-    box-shadow: inset 0 0 0 1px rgb(0 0 0 / 0.6);
+    border: 2px solid var(--stock);
+    outline: 1px solid var(--edge-dark);
+    box-shadow: var(--edge-dark-inside);
     pointer-events: none;
   }
 `;
@@ -22,7 +22,7 @@ export const gridStyles = css`
     max-width: 100%;
     max-height: min(78vh, 760px);
     overflow: auto;
-    padding: 0 3px 3px 0;
+    padding: 0 var(--space-2) var(--space-2) 0;
   }
   table {
     border-collapse: separate;
@@ -30,7 +30,7 @@ export const gridStyles = css`
   }
   th {
     font-weight: 400;
-    font-size: 13px;
+    font-size: var(--type-small);
     color: var(--ink-soft);
     background: var(--wall);
   }
@@ -44,7 +44,7 @@ export const gridStyles = css`
     overflow: hidden;
     text-overflow: ellipsis;
     vertical-align: bottom;
-    padding: 0 2px 4px;
+    padding: 0 var(--space-1) var(--space-2);
   }
   th[scope='row'] {
     position: sticky;
@@ -55,16 +55,16 @@ export const gridStyles = css`
     overflow: hidden;
     text-overflow: ellipsis;
     white-space: nowrap;
-    padding: 0 8px 0 0;
+    padding: 0 var(--space-4) 0 0;
   }
   thead th.axes {
     left: 0;
     z-index: 4;
-    font-size: 12px;
+    font-size: var(--type-fine);
     text-align: right;
     line-height: 1.25;
     white-space: nowrap;
-    padding: 0 8px 4px 0;
+    padding: 0 var(--space-4) var(--space-2) 0;
   }
   th.lit {
     color: var(--ink);
@@ -78,7 +78,7 @@ export const gridStyles = css`
     padding: 0;
     cursor: pointer;
     scroll-margin: 60px 8px 8px 120px;
-    box-shadow: 0 0 0 1px color-mix(in srgb, var(--ink) 12%, transparent);
+    box-shadow: var(--edge);
   }
   td:focus-visible,
   td[aria-selected='true'] {
@@ -97,7 +97,7 @@ export const gridStyles = css`
     text-align: left;
     max-width: none;
     max-height: 96px;
-    padding: 4px 0 0;
+    padding: var(--space-2) 0 0;
     white-space: nowrap;
   }
   @media (max-width: 760px) {
@@ -116,17 +116,17 @@ export const gridStyles = css`
       text-align: left;
       max-width: none;
       max-height: 84px;
-      padding: 4px 0 0;
+      padding: var(--space-2) 0 0;
       white-space: nowrap;
     }
     th[scope='row'] {
       max-width: 68px;
-      padding-right: 4px;
+      padding-right: var(--space-2);
     }
     thead th.axes {
-      font-size: 11px;
+      font-size: var(--type-fine);
       white-space: normal;
-      padding-right: 4px;
+      padding-right: var(--space-2);
     }
   }
 `;

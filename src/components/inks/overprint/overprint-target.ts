@@ -18,8 +18,8 @@ export class OverprintTarget extends LitElement {
       :host {
         display: grid;
         grid-template-columns: minmax(0, 1fr);
-        gap: 14px;
-        padding-top: 24px;
+        gap: var(--space-6);
+        padding-top: var(--space-8);
         border-top: 1px solid var(--line);
       }
       .words {
@@ -34,8 +34,8 @@ export class OverprintTarget extends LitElement {
       .inks {
         display: grid;
         grid-template-columns: repeat(auto-fill, minmax(140px, 1fr));
-        gap: 4px 16px;
-        margin: 6px 0 0;
+        gap: var(--space-2) var(--space-7);
+        margin: var(--space-3) 0 0;
         padding: 0;
         border: 0;
       }

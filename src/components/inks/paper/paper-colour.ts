@@ -31,18 +31,18 @@ export class PaperColour extends LitElement {
     css`
       :host {
         display: grid;
-        gap: 14px;
+        gap: var(--space-6);
       }
       .presets {
         display: grid;
         grid-template-columns: repeat(4, minmax(0, 1fr));
-        gap: 10px;
+        gap: var(--space-5);
       }
       .presets button {
         display: grid;
-        gap: 4px;
+        gap: var(--space-2);
         justify-content: stretch;
-        padding: 0 0 3px;
+        padding: 0 0 var(--space-2);
         border: 0;
         border-bottom: 2px solid transparent;
         border-radius: 0;
@@ -63,12 +63,12 @@ export class PaperColour extends LitElement {
       .measured {
         display: grid;
         grid-template-columns: 30px minmax(0, 1fr) auto;
-        gap: 10px;
+        gap: var(--space-5);
         align-items: center;
       }
       .measured .swatch {
         height: 30px;
-        box-shadow: 0 0 0 1px color-mix(in srgb, var(--ink) 16%, transparent);
+        box-shadow: var(--edge);
       }
       .problem {
         color: var(--accent);

@@ -17,50 +17,50 @@ export class PaperForm extends LitElement {
     css`
       :host {
         display: grid;
-        gap: 18px 40px;
+        gap: var(--space-7) var(--space-10);
         grid-template-columns: repeat(auto-fit, minmax(min(300px, 100%), 1fr));
         align-items: start;
       }
       .words {
         display: grid;
-        gap: 14px;
+        gap: var(--space-6);
       }
       .name {
         display: grid;
-        gap: 3px;
+        gap: var(--space-2);
         justify-items: stretch;
       }
       .sizes {
         display: grid;
         grid-template-columns: 120px 1fr;
-        gap: 18px;
+        gap: var(--space-7);
         align-items: start;
       }
       .fields {
         display: grid;
         grid-template-columns: repeat(auto-fill, minmax(100px, 1fr));
-        gap: 10px 14px;
+        gap: var(--space-5) var(--space-6);
       }
       .fields h3 {
         grid-column: 1 / -1;
-        font-size: 14px;
+        font-size: var(--type-label);
       }
       svg {
         display: block;
         width: 100%;
         max-height: 180px;
-        filter: drop-shadow(0 1px 3px rgb(40 30 20 / 0.25));
+        filter: var(--shadow-cut);
       }
       @media (max-width: 760px) {
         .sizes {
           grid-template-columns: 64px 1fr;
-          gap: 14px;
+          gap: var(--space-6);
         }
       }
       .problem {
         grid-column: 1 / -1;
         color: var(--accent);
-        font-size: 13px;
+        font-size: var(--type-small);
       }
     `,
   ];
@@ -108,8 +108,8 @@ export class PaperForm extends LitElement {
       </div>
       <div class="sizes">
         <svg viewBox="0 0 ${paper.widthMm} ${paper.heightMm}" aria-hidden="true">
-          <rect width="100%" height="100%" fill="#fffdf9" />
-          <rect x=${printable.xMm} y=${printable.yMm} width=${Math.max(0, printable.widthMm)} height=${Math.max(0, printable.heightMm)} fill="none" stroke="#6b655b" stroke-dasharray="3 3" vector-effect="non-scaling-stroke" />
+          <rect width="100%" height="100%" fill="var(--stock)" />
+          <rect x=${printable.xMm} y=${printable.yMm} width=${Math.max(0, printable.widthMm)} height=${Math.max(0, printable.heightMm)} fill="none" stroke="var(--on-stock-soft)" stroke-dasharray="3 3" vector-effect="non-scaling-stroke" />
         </svg>
         <div class="fields">
           <h3>Sheet</h3>

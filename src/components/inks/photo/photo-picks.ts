@@ -145,10 +145,11 @@ export class PhotoPicker extends LitElement {
     context.drawImage(bitmap, (corner - x) * scale, (corner - y) * scale, pixels.width * scale, pixels.height * scale);
     const reach = Math.min(corner, patchReach(pixels));
     const side = (2 * reach + 1) * scale;
-    context.strokeStyle = '#fff';
+    const colours = getComputedStyle(this);
+    context.strokeStyle = colours.getPropertyValue('--white');
     context.lineWidth = 3;
     context.strokeRect((corner - reach) * scale, (corner - reach) * scale, side, side);
-    context.strokeStyle = '#000';
+    context.strokeStyle = colours.getPropertyValue('--black');
     context.lineWidth = 1;
     context.strokeRect((corner - reach) * scale, (corner - reach) * scale, side, side);
   }

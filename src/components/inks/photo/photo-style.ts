@@ -3,14 +3,14 @@ import { css } from 'lit';
 export const photoStyles = css`
   :host {
     display: grid;
-    gap: 12px;
+    gap: var(--space-6);
   }
   .file {
     overflow-wrap: anywhere;
   }
   .shot {
     display: grid;
-    gap: 12px;
+    gap: var(--space-6);
   }
   .many .picking {
     order: -1;
@@ -19,7 +19,7 @@ export const photoStyles = css`
   @media (min-width: 1000px) {
     .many {
       grid-template-columns: minmax(0, 560px) minmax(200px, 260px);
-      gap: 20px;
+      gap: var(--space-8);
       align-items: start;
     }
     .many .picking {
@@ -43,34 +43,32 @@ export const photoStyles = css`
     position: absolute;
     width: 20px;
     height: 20px;
-    margin: -10px;
+    margin: calc(-1 * var(--space-5));
     border-radius: 50%;
-    background: #fffdf9;
-    color: #1d1b18;
-    box-shadow: 0 0 0 1px #1d1b18;
-    font: 650 12px/20px var(--font);
+    background: var(--stock);
+    color: var(--on-stock);
+    box-shadow: var(--edge-stock);
+    font: 650 var(--type-fine) / 20px var(--font);
     text-align: center;
     pointer-events: none;
   }
   .dot {
     width: 8px;
     height: 8px;
-    margin: -4px;
+    margin: calc(-1 * var(--space-2));
   }
   .aim {
     width: 14px;
     height: 14px;
-    margin: -7px;
+    margin: calc(-1 * var(--space-3));
     border-radius: 0;
     background: none;
-    box-shadow:
-      0 0 0 1px #fff,
-      0 0 0 2px #000;
+    box-shadow: var(--edge-both);
   }
   .picking {
     display: grid;
     grid-template-columns: auto 1fr;
-    gap: 16px;
+    gap: var(--space-7);
     align-items: start;
   }
   .loupe {
@@ -78,19 +76,19 @@ export const photoStyles = css`
     height: 124px;
     border-radius: 50%;
     background: var(--wall-deep);
-    box-shadow: 0 0 0 1px var(--line);
+    box-shadow: var(--edge-line);
   }
   .patches {
     display: grid;
-    gap: 4px;
-    font-size: 14px;
+    gap: var(--space-2);
+    font-size: var(--type-label);
   }
   .patches label {
     min-height: 26px;
   }
   .one {
     display: grid;
-    gap: 3px;
+    gap: var(--space-2);
     justify-items: stretch;
   }
   .one select {
@@ -100,7 +98,7 @@ export const photoStyles = css`
   .chip {
     width: 26px;
     height: 18px;
-    box-shadow: inset 0 0 0 1px var(--line);
+    box-shadow: var(--edge-inside);
   }
   .problem {
     color: var(--accent);

@@ -36,7 +36,7 @@ export const curveStyles = css`
   }
   .curves text {
     fill: var(--ink-soft);
-    font: 11.5px var(--font);
+    font: var(--type-fine) var(--font);
     font-variant-numeric: tabular-nums;
   }
 `;

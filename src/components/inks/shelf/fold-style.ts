@@ -8,8 +8,8 @@ export const foldStyles = css`
   details.fold > summary {
     display: flex;
     align-items: baseline;
-    gap: 12px;
-    padding: 12px 0;
+    gap: var(--space-6);
+    padding: var(--space-6) 0;
     cursor: pointer;
     font-weight: 650;
     list-style: none;
@@ -28,11 +28,11 @@ export const foldStyles = css`
   }
   details.fold > summary .soft {
     font-weight: 400;
-    font-size: 13px;
+    font-size: var(--type-small);
   }
   details.fold > .inside {
     display: grid;
-    gap: 14px;
-    padding: 2px 0 18px;
+    gap: var(--space-6);
+    padding: var(--space-1) 0 var(--space-7);
   }
 `;

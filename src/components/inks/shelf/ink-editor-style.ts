@@ -3,7 +3,7 @@ import { css } from 'lit';
 export const editorStyles = css`
   :host {
     display: grid;
-    gap: 14px;
+    gap: var(--space-6);
     align-content: start;
   }
   .name {
@@ -11,8 +11,8 @@ export const editorStyles = css`
   }
   header input[type='text'] {
     width: 100%;
-    padding: 2px 0;
-    font-size: 26px;
+    padding: var(--space-1) 0;
+    font-size: var(--type-title);
     font-weight: 700;
     letter-spacing: -0.02em;
     background: none;
@@ -31,7 +31,7 @@ export const editorStyles = css`
     display: grid;
     grid-template-columns: repeat(3, 1fr);
     gap: 5%;
-    padding: 14px 7% 12px;
+    padding: var(--space-6) 7% var(--space-6);
     height: 148px;
     background: linear-gradient(var(--card-white) 0 58%, var(--card-black) 58%);
     box-shadow: var(--shadow);
@@ -44,20 +44,20 @@ export const editorStyles = css`
     display: grid;
     grid-template-columns: repeat(3, 1fr);
     gap: 5%;
-    padding: 6px 7% 0;
-    font-size: 13px;
+    padding: var(--space-3) 7% 0;
+    font-size: var(--type-small);
     color: var(--ink-soft);
   }
   section {
     display: grid;
-    gap: 14px;
-    padding-top: 14px;
+    gap: var(--space-6);
+    padding-top: var(--space-6);
     border-top: 1px solid var(--line);
   }
   .fields {
     display: flex;
     flex-wrap: wrap;
-    gap: 10px 24px;
+    gap: var(--space-5) var(--space-8);
   }
   .mix {
     width: 100%;
@@ -76,10 +76,10 @@ export const editorStyles = css`
     color: var(--ink);
   }
   .actions {
-    padding-top: 10px;
+    padding-top: var(--space-5);
     border-top: 1px solid var(--line);
   }
   .actions .quiet:first-child {
-    margin-left: -8px;
+    margin-left: calc(-1 * var(--space-4));
   }
 `;

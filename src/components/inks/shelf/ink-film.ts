@@ -25,17 +25,17 @@ export class InkFilm extends LitElement {
     css`
       :host {
         display: grid;
-        gap: 14px;
+        gap: var(--space-6);
       }
       .fields {
         display: flex;
         flex-wrap: wrap;
-        gap: 10px 18px;
+        gap: var(--space-5) var(--space-7);
       }
       dl {
         display: grid;
         grid-template-columns: 1fr auto;
-        gap: 3px 16px;
+        gap: var(--space-2) var(--space-7);
         margin: 0;
       }
       dt {
@@ -50,18 +50,18 @@ export class InkFilm extends LitElement {
       }
       summary {
         cursor: pointer;
-        font-size: 13px;
+        font-size: var(--type-small);
         color: var(--ink-soft);
       }
       table {
         width: 100%;
-        margin-top: 8px;
+        margin-top: var(--space-4);
         border-collapse: collapse;
-        font-size: 13px;
+        font-size: var(--type-small);
       }
       th,
       td {
-        padding: 3px 0 3px 8px;
+        padding: var(--space-2) 0 var(--space-2) var(--space-4);
         text-align: right;
         font-weight: 400;
       }
@@ -77,9 +77,9 @@ export class InkFilm extends LitElement {
       }
       .sources {
         display: grid;
-        gap: 4px;
-        margin: 8px 0 0;
-        padding-left: 18px;
+        gap: var(--space-2);
+        margin: var(--space-4) 0 0;
+        padding-left: var(--space-7);
       }
     `,
   ];

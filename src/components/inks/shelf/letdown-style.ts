@@ -5,21 +5,21 @@ export const letdownStyles = css`
   ${markStyles}
   :host {
     display: grid;
-    gap: 12px;
+    gap: var(--space-6);
   }
   .ladder {
     display: grid;
     grid-template-columns: repeat(7, minmax(0, 1fr));
     background: var(--paper);
     box-shadow: var(--shadow);
-    padding: 10px 8px 0;
-    color: #1d1b18;
+    padding: var(--space-5) var(--space-4) 0;
+    color: var(--on-stock);
   }
   .ladder button {
     display: grid;
-    gap: 2px;
+    gap: var(--space-1);
     min-height: 0;
-    padding: 0 3px 4px;
+    padding: 0 var(--space-2) var(--space-2);
     border: 0;
     border-bottom: 3px solid transparent;
     border-radius: 0;
@@ -37,18 +37,18 @@ export const letdownStyles = css`
     grid-template-rows: 34px 34px;
   }
   .ladder .small {
-    padding: 2px 0;
-    background: #fffdf9;
+    padding: var(--space-1) 0;
+    background: var(--stock);
   }
   .row {
     align-items: end;
   }
   .back {
-    margin-left: -8px;
+    margin-left: calc(-1 * var(--space-4));
   }
   .found {
     display: grid;
-    gap: 8px;
+    gap: var(--space-4);
     margin: 0;
     padding: 0;
     list-style: none;
@@ -56,13 +56,13 @@ export const letdownStyles = css`
   .found li {
     display: grid;
     grid-template-columns: 84px minmax(0, 1fr) auto;
-    gap: 14px;
+    gap: var(--space-6);
     align-items: center;
   }
   .pair {
     display: grid;
     grid-template-columns: 1fr 1fr;
     height: 40px;
-    box-shadow: 0 0 0 1px color-mix(in srgb, var(--ink) 12%, transparent);
+    box-shadow: var(--edge);
   }
 `;

@@ -10,7 +10,7 @@ export const chartStyles = css`
   .charts {
     display: flex;
     flex-wrap: wrap;
-    gap: 20px 36px;
+    gap: var(--space-8) var(--space-10);
   }
   .charts figure {
     flex: 0 1 360px;
@@ -18,7 +18,7 @@ export const chartStyles = css`
     margin: 0;
   }
   .charts figcaption {
-    margin-bottom: 8px;
+    margin-bottom: var(--space-4);
   }
   .charts svg {
     display: block;
@@ -42,7 +42,7 @@ export const chartStyles = css`
   }
   .charts text {
     fill: var(--ink-soft);
-    font: 12px var(--font);
+    font: var(--type-fine) var(--font);
   }
 `;
 

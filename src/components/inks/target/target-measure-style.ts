@@ -4,13 +4,13 @@ export const measureStyles = css`
   :host {
     display: grid;
     grid-template-columns: minmax(0, 1fr);
-    gap: 18px;
-    padding-top: 10px;
+    gap: var(--space-7);
+    padding-top: var(--space-5);
   }
   .entry {
     display: flex;
     flex-wrap: wrap;
-    gap: 20px 36px;
+    gap: var(--space-8) var(--space-10);
     align-items: start;
   }
   .rows {
@@ -21,7 +21,7 @@ export const measureStyles = css`
   }
   .file {
     display: grid;
-    gap: 8px;
+    gap: var(--space-4);
     flex: 1 1 240px;
     min-width: 0;
   }
@@ -37,7 +37,7 @@ export const measureStyles = css`
   .head {
     width: 100%;
     justify-content: start;
-    gap: 12px;
+    gap: var(--space-6);
     padding-left: 0;
   }
   .head:hover:not(:disabled) {
@@ -49,7 +49,7 @@ export const measureStyles = css`
     content: '';
     width: 7px;
     height: 7px;
-    margin: 0 4px 0 2px;
+    margin: 0 var(--space-2) 0 var(--space-1);
     flex: none;
     border: solid var(--ink-soft);
     border-width: 0 1.5px 1.5px 0;
@@ -61,22 +61,22 @@ export const measureStyles = css`
   .fields {
     display: grid;
     grid-template-columns: repeat(auto-fill, minmax(250px, 1fr));
-    gap: 10px 24px;
+    gap: var(--space-5) var(--space-8);
     align-items: start;
-    padding: 4px 0 18px;
+    padding: var(--space-2) 0 var(--space-7);
   }
   .field {
     display: grid;
     grid-template-columns: minmax(0, 1fr) auto 52px;
-    gap: 2px 10px;
+    gap: var(--space-1) var(--space-5);
     align-items: end;
   }
   .field label {
     display: grid;
-    gap: 3px;
+    gap: var(--space-2);
   }
   .name {
-    font-size: 13px;
+    font-size: var(--type-small);
     overflow: hidden;
     text-overflow: ellipsis;
     white-space: nowrap;
@@ -89,7 +89,7 @@ export const measureStyles = css`
     border-color: var(--accent);
   }
   .far {
-    padding-bottom: 8px;
+    padding-bottom: var(--space-4);
     white-space: nowrap;
   }
   .chips {
@@ -98,14 +98,14 @@ export const measureStyles = css`
   }
   .chips .swatch {
     width: 22px;
-    box-shadow: 0 0 0 1px color-mix(in srgb, var(--ink) 18%, transparent);
+    box-shadow: var(--edge);
   }
   @media (pointer: coarse) {
     .chips {
       height: var(--touch);
     }
     .far {
-      padding-bottom: 12px;
+      padding-bottom: var(--space-6);
     }
   }
   .problem {
@@ -118,8 +118,8 @@ export const measureStyles = css`
   .found {
     display: grid;
     grid-template-columns: minmax(0, 1fr);
-    gap: 14px;
-    padding-top: 18px;
+    gap: var(--space-6);
+    padding-top: var(--space-7);
     border-top: 1px solid var(--line);
   }
   .found summary {
@@ -134,11 +134,11 @@ export const measureStyles = css`
   }
   .found table {
     border-collapse: collapse;
-    font-size: 13px;
+    font-size: var(--type-small);
   }
   .found th,
   .found td {
-    padding: 3px 20px 3px 0;
+    padding: var(--space-2) var(--space-8) var(--space-2) 0;
     text-align: left;
     font-weight: 400;
   }

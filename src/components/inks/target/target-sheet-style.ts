@@ -7,9 +7,9 @@ export const sheetStyles = css`
   @media print {
     :host {
       display: block;
-      color: #000;
-      background: #fff;
-      font-size: 10.5pt;
+      color: var(--paper-black);
+      background: var(--paper-white);
+      font-size: var(--paper-text);
       line-height: 1.35;
       print-color-adjust: exact;
     }
@@ -23,31 +23,31 @@ export const sheetStyles = css`
   }
   text {
     font-family: var(--font);
-    fill: #000;
+    fill: var(--paper-black);
   }
   .title {
-    font-size: 5px;
+    font-size: var(--target-title);
     font-weight: 650;
   }
   .note {
-    font-size: 3px;
+    font-size: var(--target-note);
   }
   .number {
     font-weight: 600;
   }
   .bar {
     fill: none;
-    stroke: #aaa;
+    stroke: var(--paper-line);
     stroke-width: 0.15;
     stroke-dasharray: 1 1;
   }
   .square {
     fill: none;
-    stroke: #000;
+    stroke: var(--paper-black);
     stroke-width: 0.25;
   }
   h2 {
-    font-size: 14pt;
+    font-size: var(--paper-lead);
     margin: 0 0 3mm;
     break-after: avoid;
   }
@@ -72,7 +72,7 @@ export const sheetStyles = css`
   th,
   td {
     padding: 1.3mm 4mm 1.3mm 0;
-    border-bottom: 0.2mm solid #888;
+    border-bottom: 0.2mm solid var(--paper-edge);
     vertical-align: bottom;
   }
   th.line {
@@ -85,12 +85,12 @@ export const sheetStyles = css`
   }
   .fill span {
     flex: 1;
-    border-bottom: 0.3mm solid #000;
+    border-bottom: 0.3mm solid var(--paper-black);
     padding-bottom: 1mm;
   }
   .small {
     margin-bottom: 5mm;
-    font-size: 9pt;
+    font-size: var(--paper-small);
   }
   .lists {
     columns: 60mm;
@@ -100,12 +100,12 @@ export const sheetStyles = css`
     width: 100%;
     margin-bottom: 6mm;
     table-layout: fixed;
-    font-size: 9.5pt;
+    font-size: var(--paper-small);
   }
   .readings th,
   .readings td {
     padding: 1mm 1mm 1mm 0;
-    border-right: 0.2mm solid #ccc;
+    border-right: 0.2mm solid var(--paper-line);
     overflow-wrap: anywhere;
   }
   .readings td:first-child {

@@ -16,7 +16,7 @@ export const setUpGridStyle = css`
   table {
     border-collapse: separate;
     border-spacing: 0;
-    font-size: 14px;
+    font-size: var(--type-label);
   }
   thead th {
     position: sticky;
@@ -32,19 +32,19 @@ export const setUpGridStyle = css`
     top: 34px;
     height: 28px;
     border-bottom: 1px solid var(--ink);
-    font-size: 12px;
+    font-size: var(--type-fine);
     color: var(--ink-soft);
   }
   thead th.corner {
     left: 0;
     z-index: 4;
     text-align: left;
-    padding: 0 14px;
+    padding: 0 var(--space-6);
     height: 62px;
     border-bottom: 1px solid var(--ink);
     vertical-align: bottom;
-    padding-bottom: 6px;
-    font-size: 12px;
+    padding-bottom: var(--space-3);
+    font-size: var(--type-fine);
     color: var(--ink-soft);
   }
   thead th.recipe {
@@ -53,7 +53,7 @@ export const setUpGridStyle = css`
     white-space: nowrap;
     text-overflow: ellipsis;
     text-align: left;
-    padding: 0 6px;
+    padding: 0 var(--space-3);
   }
   .starts {
     border-left: 1px solid var(--line);
@@ -85,12 +85,12 @@ export const setUpGridStyle = css`
   th button {
     display: grid;
     grid-template-columns: 36px 42px minmax(0, 1fr) auto;
-    gap: 0 10px;
+    gap: 0 var(--space-5);
     align-items: center;
     justify-content: stretch;
     width: 400px;
     min-height: 46px;
-    padding: 4px 12px 4px 4px;
+    padding: var(--space-2) var(--space-6) var(--space-2) var(--space-2);
     border: 0;
     border-radius: 0;
     background: none;
@@ -98,7 +98,7 @@ export const setUpGridStyle = css`
     line-height: 1.25;
   }
   th button[aria-pressed='true'] {
-    box-shadow: inset 4px 0 0 var(--accent);
+    box-shadow: var(--edge-row);
     background: var(--sheet);
   }
   th button:focus-visible {
@@ -106,7 +106,7 @@ export const setUpGridStyle = css`
   }
   .at {
     color: var(--ink-soft);
-    font-size: 13px;
+    font-size: var(--type-small);
     text-align: right;
   }
   .name {
@@ -119,7 +119,7 @@ export const setUpGridStyle = css`
   }
   .how,
   .tags {
-    font-size: 12px;
+    font-size: var(--type-fine);
     color: var(--ink-soft);
   }
   .tags {
@@ -127,7 +127,7 @@ export const setUpGridStyle = css`
     max-width: 74px;
   }
   .tick {
-    margin-right: 3px;
+    margin-right: var(--space-2);
     color: var(--accent);
     font-weight: 700;
   }
@@ -165,7 +165,7 @@ export const setUpGridStyle = css`
     height: 22px;
     margin: 0 auto;
     border: 1px solid var(--ink);
-    font-size: 11px;
+    font-size: var(--type-fine);
     font-weight: 650;
     print-color-adjust: exact;
     -webkit-print-color-adjust: exact;
@@ -182,8 +182,8 @@ export const setUpGridStyle = css`
   }
   .gap span {
     display: block;
-    padding: 5px 14px;
-    font-size: 13px;
+    padding: var(--space-2) var(--space-6);
+    font-size: var(--type-small);
   }
   .gap .day {
     font-weight: 650;
@@ -192,8 +192,8 @@ export const setUpGridStyle = css`
     th button {
       width: 190px;
       grid-template-columns: 30px minmax(0, 1fr) 30px;
-      gap: 1px 8px;
-      padding: 6px 8px;
+      gap: 1px var(--space-4);
+      padding: var(--space-3) var(--space-4);
     }
     th button ps-ink-chip {
       grid-column: 3;
@@ -223,7 +223,7 @@ export const setUpGridStyle = css`
     }
     .gap span {
       width: 190px;
-      padding: 5px 10px;
+      padding: var(--space-2) var(--space-5);
     }
   }
   /* On paper: no scrolling, no choosing, as narrow as the page. */
@@ -236,7 +236,7 @@ export const setUpGridStyle = css`
   :host([printed]) table {
     width: 100%;
     table-layout: fixed;
-    font-size: 9pt;
+    font-size: var(--paper-small);
   }
   :host([printed]) thead th,
   :host([printed]) tbody th {
@@ -249,8 +249,8 @@ export const setUpGridStyle = css`
   }
   :host([printed]) thead tr:last-child th {
     padding: 0;
-    font-size: var(--number-size, 8pt);
-    color: #000;
+    font-size: var(--number-size, var(--paper-fine));
+    color: var(--paper-black);
   }
   :host([printed]) td,
   :host([printed]) td.wide,
@@ -275,7 +275,7 @@ export const setUpGridStyle = css`
   }
   :host([printed]) .how,
   :host([printed]) .tags {
-    font-size: 8pt;
+    font-size: var(--paper-fine);
     white-space: normal;
     max-width: none;
   }
@@ -287,7 +287,7 @@ export const setUpGridStyle = css`
     width: min(5mm, 82%);
     height: auto;
     aspect-ratio: 1;
-    font-size: 7pt;
+    font-size: var(--paper-fine);
   }
   :host([printed]) tr {
     break-inside: avoid;
@@ -300,13 +300,13 @@ export const setUpGridStyle = css`
   }
   :host([printed]) .gap th,
   :host([printed]) .gap td {
-    background: #eee;
+    background: var(--paper-fill);
     print-color-adjust: exact;
     -webkit-print-color-adjust: exact;
   }
   :host([printed]) .gap span {
     padding: 1mm 2mm;
-    font-size: 9pt;
+    font-size: var(--paper-small);
     white-space: nowrap;
   }
 `;

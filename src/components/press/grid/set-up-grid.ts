@@ -7,7 +7,7 @@ import { type SheetColumn, sheetGrid } from '../../../engine/visit/sheet-columns
 import '../../ui/print/ink-chip.ts';
 import type { PressPlan } from '../../../engine/visit/visit.ts';
 import { controls } from '../../ui/controls-style.ts';
-import { inkHexes } from '../../ui/print/ink-chip.ts';
+import { inkHexes, writingOn } from '../../ui/print/ink-chip.ts';
 import { counted } from '../../ui/words.ts';
 import { waitWords } from '../../words/drying-words.ts';
 import { offsetShort, offsetWords } from '../../words/offset-words.ts';
@@ -86,7 +86,7 @@ export class SetUpGrid extends LitElement {
   private square(card: SetUpCard, prints: number) {
     if (prints === 0) return nothing;
     const paint = inkHexes(card.ink.ink).overWhite;
-    return html`<span class="pull" style="background: ${paint}; color: ${card.ink.ink.overWhite[0] > 55 ? '#000' : '#fff'}"
+    return html`<span class="pull" style="background: ${paint}; color: ${writingOn(card.ink.ink)}"
       ><span class="visually-hidden">${prints === 1 ? 'pull' : `${prints} pulls`}</span>${prints > 1 ? html`<span aria-hidden="true">${prints}</span>` : nothing}</span
     >`;
   }

@@ -21,32 +21,32 @@ export const logPressStyle = css`
     display: grid;
     grid-template-columns: minmax(250px, 320px) minmax(0, 1fr);
     grid-template-rows: auto auto 1fr;
-    gap: 16px 32px;
+    gap: var(--space-7) var(--space-9);
     min-height: 100%;
-    padding: 16px 24px 24px;
+    padding: var(--space-7) var(--space-8) var(--space-8);
   }
   header {
     grid-column: 1 / -1;
     display: flex;
     flex-wrap: wrap;
     align-items: center;
-    gap: 8px 14px;
+    gap: var(--space-4) var(--space-6);
   }
   header h2 {
     margin-right: auto;
-    font-size: 26px;
+    font-size: var(--type-title);
   }
   header button {
     min-height: 52px;
-    padding: 4px 20px;
+    padding: var(--space-2) var(--space-8);
   }
   .frame {
     display: grid;
-    gap: 6px;
+    gap: var(--space-3);
     align-content: start;
   }
   .screen {
-    font-size: 38px;
+    font-size: var(--type-display);
     font-weight: 700;
     line-height: 1.1;
     letter-spacing: -0.02em;
@@ -54,8 +54,8 @@ export const logPressStyle = css`
   .ink {
     display: flex;
     align-items: center;
-    gap: 12px;
-    font-size: 26px;
+    gap: var(--space-6);
+    font-size: var(--type-title);
     font-weight: 600;
   }
   .ink ps-ink-chip {
@@ -63,49 +63,49 @@ export const logPressStyle = css`
     flex: none;
   }
   .lay-words {
-    font-size: 19px;
+    font-size: var(--type-head);
   }
   .strokes {
-    font-size: 19px;
+    font-size: var(--type-head);
     font-weight: 650;
   }
   .lay {
     width: min(100%, 170px);
-    margin: 4px 0;
+    margin: var(--space-2) 0;
   }
   figure {
-    margin: 6px 0 0;
+    margin: var(--space-3) 0 0;
   }
   figure .print {
     display: block;
     max-width: 100%;
     max-height: 27vh;
     margin: 0;
-    background: #fffdf9;
+    background: var(--stock);
     box-shadow: var(--shadow);
   }
   figure div.print {
     width: 200px;
   }
   figcaption {
-    margin-top: 6px;
+    margin-top: var(--space-3);
   }
   .take {
     grid-column: 2;
     grid-row: 2 / 4;
     display: grid;
-    gap: 18px;
+    gap: var(--space-7);
     align-content: start;
     min-width: 0;
   }
   .take h3 {
-    margin-bottom: 8px;
-    font-size: 19px;
+    margin-bottom: var(--space-4);
+    font-size: var(--type-head);
   }
   .sheets {
     display: grid;
     grid-template-columns: repeat(auto-fill, minmax(128px, 1fr));
-    gap: 12px;
+    gap: var(--space-6);
     margin: 0;
     padding: 0;
     list-style: none;
@@ -116,10 +116,10 @@ export const logPressStyle = css`
   }
   .tick {
     min-height: 84px;
-    font-size: 34px;
+    font-size: var(--type-display);
     font-weight: 700;
     border-bottom: 0;
-    border-radius: 3px 3px 0 0;
+    border-radius: var(--radius) var(--radius) 0 0;
     touch-action: manipulation;
   }
   .tick[aria-checked='true'] {
@@ -128,38 +128,38 @@ export const logPressStyle = css`
     color: var(--sheet);
   }
   .tick .mark {
-    font-size: 26px;
+    font-size: var(--type-title);
   }
   .tick:disabled {
     opacity: 1;
     background: none;
     color: var(--ink-soft);
-    font-size: 19px;
+    font-size: var(--type-head);
     font-weight: 400;
     text-decoration: line-through;
   }
   .more {
     min-width: 0;
-    padding: 4px;
+    padding: var(--space-2);
     min-height: 46px;
-    border-radius: 0 0 3px 3px;
+    border-radius: 0 0 var(--radius) var(--radius);
   }
   .all {
     min-height: 60px;
-    margin-top: 12px;
-    padding: 4px 26px;
-    font-size: 19px;
+    margin-top: var(--space-6);
+    padding: var(--space-2) var(--space-9);
+    font-size: var(--type-head);
   }
   .wet {
-    font-size: 17px;
+    font-size: var(--type-lead);
     font-weight: 600;
     font-variant-numeric: tabular-nums;
   }
   .done {
-    padding: 12px 16px;
+    padding: var(--space-6) var(--space-7);
     border-left: 4px solid var(--accent);
     background: var(--table);
-    font-size: 19px;
+    font-size: var(--type-head);
     font-weight: 600;
   }
   @media (max-width: 760px) {
@@ -167,19 +167,19 @@ export const logPressStyle = css`
       grid-template-columns: minmax(0, 1fr);
       grid-template-rows: none;
       align-content: start;
-      padding: 12px 14px 24px;
+      padding: var(--space-6) var(--space-6) var(--space-8);
     }
     header h2 {
       flex: 1 1 100%;
-      font-size: 22px;
+      font-size: var(--type-head);
     }
     header button {
       flex: 1;
-      padding: 4px 8px;
+      padding: var(--space-2) var(--space-4);
     }
     .frame {
       grid-template-columns: minmax(0, 1fr) 110px;
-      gap: 2px 12px;
+      gap: var(--space-1) var(--space-6);
     }
     .frame > * {
       grid-column: 1;
@@ -198,10 +198,10 @@ export const logPressStyle = css`
       order: 2;
     }
     .screen {
-      font-size: 30px;
+      font-size: var(--type-title);
     }
     .ink {
-      font-size: 21px;
+      font-size: var(--type-head);
     }
     .sheets {
       grid-template-columns: repeat(auto-fill, minmax(104px, 1fr));

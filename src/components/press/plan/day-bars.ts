@@ -5,7 +5,7 @@ import { minutesText } from '../../../engine/base/words.ts';
 import type { DayPart, PartKind } from '../../../engine/pullorder/types.ts';
 import type { PressPlan } from '../../../engine/visit/visit.ts';
 import { controls } from '../../ui/controls-style.ts';
-import { inkHexes } from '../../ui/print/ink-chip.ts';
+import { inkHexes, writingOn } from '../../ui/print/ink-chip.ts';
 import { waitWords } from '../../words/drying-words.ts';
 import { wallClock } from '../../words/plan-words.ts';
 
@@ -36,13 +36,13 @@ export class DayBars extends LitElement {
         display: grid;
         grid-template-columns: 4.6em minmax(0, 1fr);
         align-items: start;
-        gap: 0 14px;
+        gap: 0 var(--space-6);
       }
       .beds {
         grid-template-columns: 6.6em minmax(0, 1fr);
       }
       .day + .day {
-        margin-top: 10px;
+        margin-top: var(--space-5);
       }
       .name {
         font-weight: 600;
@@ -65,7 +65,7 @@ export class DayBars extends LitElement {
         border: 0;
         border-radius: 0;
         overflow: hidden;
-        font-size: 12px;
+        font-size: var(--type-fine);
         line-height: 1;
         font-variant-numeric: tabular-nums;
       }
@@ -73,7 +73,7 @@ export class DayBars extends LitElement {
         inset-block: 4px 0;
         border-left: 1px solid var(--wall);
         /* Black ink shows in the dark too. */
-        box-shadow: inset 0 0 0 1px color-mix(in srgb, var(--ink-soft) 45%, transparent);
+        box-shadow: var(--edge-inside);
       }
       .chosen {
         outline: 2px solid var(--ink);
@@ -110,7 +110,7 @@ export class DayBars extends LitElement {
         position: relative;
         grid-column: 2;
         height: 18px;
-        font-size: 12px;
+        font-size: var(--type-fine);
         color: var(--ink-soft);
         font-variant-numeric: tabular-nums;
       }
@@ -124,18 +124,18 @@ export class DayBars extends LitElement {
       .key {
         display: flex;
         flex-wrap: wrap;
-        gap: 4px 18px;
-        margin: 14px 0 0;
+        gap: var(--space-2) var(--space-7);
+        margin: var(--space-6) 0 0;
         padding: 0;
         list-style: none;
-        font-size: 13px;
+        font-size: var(--type-small);
         color: var(--ink-soft);
       }
       .key i {
         position: relative;
         display: inline-block;
         width: 18px;
-        margin-right: 7px;
+        margin-right: var(--space-3);
         vertical-align: baseline;
       }
       .key .print {
@@ -172,10 +172,9 @@ export class DayBars extends LitElement {
     const what = part.kind === 'wait' ? waitWords(plan, part.setUp) : `${KIND_WORDS[part.kind]}, ${minutesText(minutes)}`;
     const title = `${when}: set-up ${card.number}, ${card.screen.key} ${card.screen.name} in ${card.ink.key}: ${what}`;
     if (part.kind !== 'print') return html`<span class="part ${part.kind}" style=${place} title=${title}></span>`;
-    const light = card.ink.ink.overWhite[0] > 55;
     return html`<button
       class="part print ${part.setUp === this.selected ? 'chosen' : ''}"
-      style="${place}; background: ${inkHexes(card.ink.ink).overWhite}; color: ${light ? '#000' : '#fff'}"
+      style="${place}; background: ${inkHexes(card.ink.ink).overWhite}; color: ${writingOn(card.ink.ink)}"
       title=${title}
       aria-label=${title}
       tabindex="-1"

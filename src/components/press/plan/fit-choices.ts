@@ -20,10 +20,10 @@ export class FitChoices extends LitElement {
         display: block;
       }
       h3 {
-        margin-top: 18px;
+        margin-top: var(--space-7);
       }
       ul {
-        margin: 6px 0 0;
+        margin: var(--space-3) 0 0;
         padding: 0;
         list-style: none;
       }
@@ -32,8 +32,8 @@ export class FitChoices extends LitElement {
         flex-wrap: wrap;
         align-items: center;
         justify-content: space-between;
-        gap: 4px 20px;
-        padding: 8px 0;
+        gap: var(--space-2) var(--space-8);
+        padding: var(--space-4) 0;
         border-bottom: 1px solid var(--line);
       }
       li > div {
@@ -46,7 +46,7 @@ export class FitChoices extends LitElement {
       }
       ol li {
         display: block;
-        padding: 0 0 6px;
+        padding: 0 0 var(--space-3);
         border: 0;
       }
       .worth {
@@ -56,7 +56,7 @@ export class FitChoices extends LitElement {
         accent-color: var(--accent);
       }
       summary {
-        margin-top: 12px;
+        margin-top: var(--space-6);
         cursor: pointer;
         font-weight: 600;
       }
@@ -64,10 +64,10 @@ export class FitChoices extends LitElement {
         display: flex;
         flex-wrap: wrap;
         align-items: center;
-        gap: 8px 12px;
+        gap: var(--space-4) var(--space-6);
       }
       p {
-        margin-top: 8px;
+        margin-top: var(--space-4);
       }
     `,
   ];

@@ -60,7 +60,7 @@ export class StudioFigures extends LitElement {
         min-height: var(--touch);
         display: inline-flex;
         align-items: center;
-        gap: 8px;
+        gap: var(--space-4);
         cursor: pointer;
         font-weight: 600;
       }
@@ -81,14 +81,14 @@ export class StudioFigures extends LitElement {
       .fields {
         display: grid;
         grid-template-columns: repeat(auto-fill, minmax(min(215px, 42%), 1fr));
-        gap: 16px 24px;
+        gap: var(--space-7) var(--space-8);
         align-items: end;
         max-width: 1000px;
-        padding: 14px 0 4px;
+        padding: var(--space-6) 0 var(--space-2);
       }
       .clock {
         display: grid;
-        gap: 3px;
+        gap: var(--space-2);
         justify-items: start;
       }
       p {

@@ -19,14 +19,14 @@ export const supplyStyles = css`
   }
   .supplies th,
   .supplies td {
-    padding: 8px 20px 8px 0;
+    padding: var(--space-4) var(--space-8) var(--space-4) 0;
     border-bottom: 1px solid var(--line);
     text-align: left;
     font-weight: 400;
     vertical-align: middle;
   }
   .supplies thead th {
-    font-size: 13px;
+    font-size: var(--type-small);
     color: var(--ink-soft);
   }
   .supplies .number {
@@ -38,15 +38,15 @@ export const supplyStyles = css`
   }
   .supplies ps-ink-chip {
     vertical-align: -4px;
-    margin-right: 10px;
+    margin-right: var(--space-5);
   }
   .supplies .open > * {
     padding-bottom: 0;
     border-bottom: 0;
   }
   .supplies .split {
-    padding-top: 2px;
-    font-size: 13px;
+    padding-top: var(--space-1);
+    font-size: var(--type-small);
     color: var(--ink-soft);
   }
   .supplies .split span {
@@ -59,7 +59,7 @@ export const supplyStyles = css`
   @media screen and (max-width: 760px) {
     .supplies th,
     .supplies td {
-      padding-right: 12px;
+      padding-right: var(--space-6);
     }
     .supplies thead .number {
       white-space: normal;

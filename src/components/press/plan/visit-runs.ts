@@ -25,7 +25,7 @@ export class VisitRuns extends LitElement {
       ul {
         display: grid;
         grid-template-columns: repeat(auto-fill, minmax(min(330px, 100%), 1fr));
-        gap: 26px 36px;
+        gap: var(--space-9) var(--space-10);
         margin: 0;
         padding: 0;
         list-style: none;
@@ -33,13 +33,13 @@ export class VisitRuns extends LitElement {
       li {
         display: grid;
         grid-template-columns: 92px minmax(0, 1fr);
-        gap: 18px;
+        gap: var(--space-7);
         align-items: center;
       }
       .print {
         display: block;
         width: 100%;
-        background: #fff;
+        background: var(--white);
         box-shadow: var(--shadow);
       }
       li.off .print {
@@ -51,25 +51,25 @@ export class VisitRuns extends LitElement {
       }
       .facts {
         display: grid;
-        gap: 2px;
+        gap: var(--space-1);
       }
       .count {
         display: flex;
         align-items: center;
-        margin-top: 10px;
+        margin-top: var(--space-5);
       }
       .count button {
         width: 44px;
         min-height: 44px;
         padding: 0;
-        font-size: 20px;
+        font-size: var(--type-head);
         line-height: 1;
       }
       .count button:first-child {
-        border-radius: 3px 0 0 3px;
+        border-radius: var(--radius) 0 0 var(--radius);
       }
       .count button:last-of-type {
-        border-radius: 0 3px 3px 0;
+        border-radius: 0 var(--radius) var(--radius) 0;
       }
       .count input {
         width: 62px;
@@ -77,7 +77,7 @@ export class VisitRuns extends LitElement {
         margin: 0 -1px;
         border-radius: 0;
         text-align: center;
-        font-size: 17px;
+        font-size: var(--type-lead);
         font-weight: 600;
         appearance: textfield;
         -moz-appearance: textfield;
@@ -86,12 +86,12 @@ export class VisitRuns extends LitElement {
         appearance: none;
       }
       .refused {
-        margin-top: 6px;
+        margin-top: var(--space-3);
         color: var(--accent);
         font-weight: 600;
       }
       .count .unit {
-        padding-left: 10px;
+        padding-left: var(--space-5);
       }
     `,
   ];

@@ -39,17 +39,17 @@ export function offsetDiagram(card: Pick<SetUpCard, 'dxMm' | 'dyMm' | 'turnDeg'>
   const reach = length === 0 ? 0 : Math.min(LONGEST, Math.max(SHORTEST, length * 2));
   const angle = (Math.atan2(card.dyMm, card.dxMm) * 180) / Math.PI;
   return html`<svg class="lay" viewBox="0 0 ${BOX} ${BOX}" role="img" aria-label="Image at the lays: ${offsetWords(card)}">
-    <rect x=${left} y=${top} width=${width} height=${height} fill="#fffdf9" stroke="#b9b3a7" />
+    <rect x=${left} y=${top} width=${width} height=${height} fill="var(--stock)" stroke="var(--stock-line)" />
     ${lays.map(([x, y, onSide]) =>
       onSide
         ? svg`<rect x=${x - 7} y=${y - 9} width="6" height="18" fill="currentColor" />`
         : svg`<rect x=${x - 9} y=${y + 1} width="18" height="6" fill="currentColor" />`,
     )}
-    <path d="M${cx - 7} ${cy}h14M${cx} ${cy - 7}v14" stroke="#b9b3a7" fill="none" />
+    <path d="M${cx - 7} ${cy}h14M${cx} ${cy - 7}v14" stroke="var(--stock-line)" fill="none" />
     ${
       reach === 0
-        ? svg`<circle cx=${cx} cy=${cy} r="4" fill="var(--lay-accent, #a63c20)" />`
-        : svg`<g transform="translate(${cx} ${cy}) rotate(${angle})" stroke="var(--lay-accent, #a63c20)" stroke-width="3" fill="none" stroke-linejoin="miter">
+        ? svg`<circle cx=${cx} cy=${cy} r="4" fill="var(--lay-accent, var(--film-accent))" />`
+        : svg`<g transform="translate(${cx} ${cy}) rotate(${angle})" stroke="var(--lay-accent, var(--film-accent))" stroke-width="3" fill="none" stroke-linejoin="miter">
           <path d="M0 0H${reach}M${reach - 9} -7L${reach} 0L${reach - 9} 7" />
         </g>`
     }

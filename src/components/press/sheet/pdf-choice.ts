@@ -18,7 +18,7 @@ export class PdfChoice extends LitElement {
     css`
       :host {
         display: inline-flex;
-        gap: 8px;
+        gap: var(--space-4);
         align-items: center;
       }
     `,

@@ -7,26 +7,26 @@ export const pullSheetStyle = css`
   @media print {
     :host {
       display: block;
-      color: #000;
-      font-size: 12pt;
+      color: var(--paper-black);
+      font-size: var(--paper-read);
       line-height: 1.35;
     }
   }
   h1 {
-    font-size: 26pt;
+    font-size: var(--paper-display);
     line-height: 1.1;
     letter-spacing: -0.02em;
   }
   h2 {
-    font-size: 16pt;
+    font-size: var(--paper-head);
     margin: 0 0 3mm;
     break-after: avoid;
   }
   h3 {
-    font-size: 15pt;
+    font-size: var(--paper-head);
   }
   .headline {
-    font-size: 15pt;
+    font-size: var(--paper-head);
     font-weight: 650;
     margin: 5mm 0 1.5mm;
   }
@@ -37,9 +37,9 @@ export const pullSheetStyle = css`
   }
   .fill span {
     flex: 1;
-    border-bottom: 0.3mm solid #000;
+    border-bottom: 0.3mm solid var(--paper-black);
     padding-bottom: 1mm;
-    font-size: 11pt;
+    font-size: var(--paper-text);
   }
   .prints {
     display: flex;
@@ -59,7 +59,7 @@ export const pullSheetStyle = css`
   }
   figcaption {
     padding-top: 1.5mm;
-    font-size: 10.5pt;
+    font-size: var(--paper-text);
     line-height: 1.25;
   }
   .print {
@@ -67,7 +67,7 @@ export const pullSheetStyle = css`
     width: 100%;
     /* Room between, so that the image's rounded edge never covers the line. */
     padding: 0.4mm;
-    border: 0.35mm solid #777;
+    border: 0.35mm solid var(--paper-edge);
   }
   section {
     margin-top: 8mm;
@@ -87,7 +87,7 @@ export const pullSheetStyle = css`
     break-inside: avoid;
   }
   .supplies thead th {
-    font-size: 10.5pt;
+    font-size: var(--paper-text);
   }
   ul.cautions {
     margin: 0 0 2mm;
@@ -100,7 +100,7 @@ export const pullSheetStyle = css`
     font-weight: 650;
   }
   .small {
-    font-size: 10.5pt;
+    font-size: var(--paper-text);
   }
   .card {
     break-inside: avoid;
@@ -108,7 +108,7 @@ export const pullSheetStyle = css`
     grid-template: 'head head' auto 'wait wait' auto 'how states' auto 'sheets states' 1fr / minmax(0, 1fr) auto;
     gap: 2.5mm 8mm;
     padding: 3.5mm 0 4.5mm;
-    border-top: 0.5mm solid #000;
+    border-top: 0.5mm solid var(--paper-black);
   }
   /* Several pictures need the width, so that the sheets go below them. */
   .card.several {
@@ -135,12 +135,12 @@ export const pullSheetStyle = css`
     gap: 4mm;
   }
   .card .at {
-    font-size: 13pt;
+    font-size: var(--paper-lead);
     white-space: nowrap;
   }
   .card .screen {
     flex: 1;
-    font-size: 20pt;
+    font-size: var(--paper-title);
     line-height: 1.1;
     font-weight: 700;
     letter-spacing: -0.01em;
@@ -151,7 +151,7 @@ export const pullSheetStyle = css`
   .wait {
     grid-area: wait;
     padding: 1.5mm 3mm;
-    border: 0.3mm solid #000;
+    border: 0.3mm solid var(--paper-black);
     font-weight: 650;
   }
   .how {
@@ -170,7 +170,7 @@ export const pullSheetStyle = css`
     display: flex;
     align-items: center;
     gap: 3mm;
-    font-size: 15pt;
+    font-size: var(--paper-head);
     font-weight: 650;
   }
   .ink ps-ink-chip {
@@ -211,7 +211,7 @@ export const pullSheetStyle = css`
   }
   .day caption {
     padding-bottom: 1.5mm;
-    font-size: 14pt;
+    font-size: var(--paper-lead);
     font-weight: 650;
     text-align: left;
     break-after: avoid;
@@ -219,7 +219,7 @@ export const pullSheetStyle = css`
   .day td,
   .passport td {
     padding: 1.1mm 3mm 1.1mm 0;
-    border-top: 0.2mm solid #bbb;
+    border-top: 0.2mm solid var(--paper-line);
     vertical-align: middle;
   }
   .day tr,
@@ -235,7 +235,7 @@ export const pullSheetStyle = css`
     gap: 7mm;
     align-items: start;
     padding: 4mm 0 6mm;
-    border-top: 0.5mm solid #000;
+    border-top: 0.5mm solid var(--paper-black);
     break-inside: avoid;
   }
   .passport table {
@@ -256,7 +256,7 @@ export const pullSheetStyle = css`
     margin: 1mm 0 0;
     padding: 0;
     list-style: none;
-    font-size: 13pt;
+    font-size: var(--paper-lead);
   }
   .sheets li {
     display: flex;
@@ -267,6 +267,6 @@ export const pullSheetStyle = css`
     display: block;
     width: 5.5mm;
     height: 5.5mm;
-    border: 0.35mm solid #000;
+    border: 0.35mm solid var(--paper-black);
   }
 `;

@@ -10,12 +10,12 @@ export const setUpCardStyle = css`
   .turn {
     display: flex;
     align-items: center;
-    gap: 8px;
-    margin-bottom: 14px;
+    gap: var(--space-4);
+    margin-bottom: var(--space-6);
   }
   .turn h3 {
     flex: 1;
-    font-size: 17px;
+    font-size: var(--type-lead);
   }
   .turn button {
     min-height: var(--touch);
@@ -23,12 +23,12 @@ export const setUpCardStyle = css`
   .frame {
     display: grid;
     grid-template-columns: minmax(0, 1fr) 150px;
-    gap: 8px 20px;
-    padding: 16px 0;
+    gap: var(--space-4) var(--space-8);
+    padding: var(--space-7) 0;
     border-top: 1px solid var(--ink);
   }
   .screen {
-    font-size: 26px;
+    font-size: var(--type-title);
     line-height: 1.15;
     font-weight: 650;
     letter-spacing: -0.02em;
@@ -36,14 +36,14 @@ export const setUpCardStyle = css`
   }
   .facts {
     display: grid;
-    gap: 10px;
+    gap: var(--space-5);
     align-content: start;
   }
   .ink {
     display: flex;
     align-items: center;
-    gap: 12px;
-    font-size: 20px;
+    gap: var(--space-6);
+    font-size: var(--type-head);
     font-weight: 600;
   }
   .ink ps-ink-chip {
@@ -56,19 +56,19 @@ export const setUpCardStyle = css`
     height: 150px;
   }
   .lay-words {
-    font-size: 17px;
+    font-size: var(--type-lead);
     font-weight: 600;
   }
   .do {
     font-weight: 600;
   }
   .note {
-    padding: 8px 12px;
+    padding: var(--space-4) var(--space-6);
     background: var(--table);
     border-left: 3px solid var(--ink);
   }
   .state {
-    padding: 16px 0;
+    padding: var(--space-7) 0;
     border-top: 1px solid var(--line);
   }
   .state-head {
@@ -76,19 +76,19 @@ export const setUpCardStyle = css`
     flex-wrap: wrap;
     align-items: baseline;
     justify-content: space-between;
-    gap: 4px 12px;
+    gap: var(--space-2) var(--space-6);
   }
   .take {
     display: grid;
     grid-template-columns: minmax(0, 300px) minmax(150px, 1fr);
-    gap: 16px 28px;
+    gap: var(--space-7) var(--space-9);
     align-items: start;
-    margin-top: 12px;
+    margin-top: var(--space-6);
   }
   .pictures {
     display: grid;
     grid-template-columns: minmax(0, 1fr) 16px minmax(0, 1fr);
-    gap: 8px;
+    gap: var(--space-4);
     align-items: center;
   }
   figure {
@@ -96,38 +96,38 @@ export const setUpCardStyle = css`
     min-width: 0;
   }
   figcaption {
-    padding-top: 6px;
-    font-size: 13px;
+    padding-top: var(--space-3);
+    font-size: var(--type-small);
     color: var(--ink-soft);
   }
   .print {
     display: block;
     width: 100%;
-    background: #fff;
+    background: var(--white);
     box-shadow: var(--shadow);
   }
   .arrow {
     color: var(--ink-soft);
-    font-size: 20px;
+    font-size: var(--type-head);
     text-align: center;
   }
   .sheets {
     display: flex;
     flex-wrap: wrap;
-    gap: 8px;
+    gap: var(--space-4);
     margin: 0;
     padding: 0;
     list-style: none;
   }
   .sheets label {
     justify-content: center;
-    gap: 8px;
+    gap: var(--space-4);
     min-width: 68px;
     min-height: 48px;
-    padding: 4px 12px;
+    padding: var(--space-2) var(--space-6);
     border: 1px solid var(--line);
     background: var(--sheet);
-    font-size: 18px;
+    font-size: var(--type-lead);
     font-weight: 600;
     cursor: pointer;
   }
@@ -151,7 +151,7 @@ export const setUpCardStyle = css`
   @container (max-width: 380px) {
     .frame {
       grid-template-columns: minmax(0, 1fr) 110px;
-      gap: 8px 12px;
+      gap: var(--space-4) var(--space-6);
     }
     .lay {
       width: 110px;

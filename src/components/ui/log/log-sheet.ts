@@ -38,13 +38,13 @@ export class LogSheet extends LitElement {
       fieldset {
         display: grid;
         grid-template-columns: repeat(auto-fit, minmax(190px, 1fr));
-        gap: 14px;
+        gap: var(--space-6);
         margin: 0;
         padding: 0;
         border: 0;
       }
       legend {
-        margin-bottom: 8px;
+        margin-bottom: var(--space-4);
         padding: 0;
         font-weight: 650;
       }
@@ -74,7 +74,7 @@ export class LogSheet extends LitElement {
       li {
         display: flex;
         align-items: center;
-        gap: 12px;
+        gap: var(--space-6);
         min-height: 48px;
         border-top: 1px solid var(--line);
       }
@@ -83,10 +83,10 @@ export class LogSheet extends LitElement {
       }
       section + section,
       form + section {
-        margin-top: 22px;
+        margin-top: var(--space-8);
       }
       h3 {
-        margin-bottom: 6px;
+        margin-bottom: var(--space-3);
       }
     `,
   ];

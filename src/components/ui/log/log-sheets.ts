@@ -28,25 +28,25 @@ export class LogSheets extends LitElement {
     controls,
     css`
       .tools {
-        margin: 8px 0 22px;
+        margin: var(--space-4) 0 var(--space-8);
       }
       .warn {
-        margin: 0 0 8px;
-        padding-left: 12px;
+        margin: 0 0 var(--space-4);
+        padding-left: var(--space-6);
         border-left: 3px solid var(--accent);
         font-weight: 600;
       }
       .sheets {
         display: grid;
         grid-template-columns: repeat(auto-fill, minmax(190px, 1fr));
-        gap: 34px 28px;
+        gap: var(--space-9) var(--space-9);
         margin: 0;
         padding: 0;
         list-style: none;
       }
       .sheets li {
         display: grid;
-        gap: 6px;
+        gap: var(--space-3);
         align-content: start;
         min-width: 0;
         content-visibility: auto;
@@ -55,11 +55,11 @@ export class LogSheets extends LitElement {
       .print {
         display: block;
         width: 100%;
-        background: #fffdf9;
+        background: var(--stock);
         box-shadow: var(--shadow);
       }
       .bare {
-        margin-top: 26px;
+        margin-top: var(--space-9);
       }
       .spoiled .print {
         opacity: 0.35;
@@ -68,12 +68,12 @@ export class LogSheets extends LitElement {
         display: flex;
         align-items: baseline;
         justify-content: space-between;
-        margin-top: 4px;
+        margin-top: var(--space-2);
         font-weight: 650;
         font-variant-numeric: tabular-nums;
       }
       .number {
-        font-size: 20px;
+        font-size: var(--type-head);
       }
       .title {
         overflow-wrap: anywhere;
@@ -86,18 +86,18 @@ export class LogSheets extends LitElement {
         width: 100%;
       }
       ol {
-        margin: 4px 0;
-        padding-left: 20px;
+        margin: var(--space-2) 0;
+        padding-left: var(--space-8);
       }
       summary {
         min-height: 32px;
-        padding: 5px 0;
+        padding: var(--space-2) 0;
         cursor: pointer;
       }
       @media (max-width: 760px) {
         .sheets {
           grid-template-columns: repeat(2, minmax(0, 1fr));
-          gap: 28px 16px;
+          gap: var(--space-9) var(--space-7);
         }
       }
     `,

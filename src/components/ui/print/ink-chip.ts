@@ -15,6 +15,11 @@ export function inkHexes(ink: Ink): { overWhite: string; overBlack: string } {
   return found;
 }
 
+/** The colour of numbers written on one stroke of an ink over white; on the bare sheet where there is none. */
+export function writingOn(ink: Ink | undefined): string {
+  return (ink?.overWhite[0] ?? 100) > 55 ? 'var(--on-light-ink)' : 'var(--on-dark-ink)';
+}
+
 /** One stroke of an ink on a contrast card: over white on the left, over black on the right. */
 @customElement('ps-ink-chip')
 export class InkChip extends LitElement {
@@ -40,8 +45,8 @@ export class InkChip extends LitElement {
     const { overWhite, overBlack } = inkHexes(this.ink);
     // The card shows at the top and bottom edge, so that one sees what the ink lies over.
     return html`<svg viewBox="0 0 34 18" preserveAspectRatio="none" aria-hidden="true">
-      <rect width="17" height="18" fill="#fff" />
-      <rect x="17" width="17" height="18" fill="#111" />
+      <rect width="17" height="18" fill="var(--white)" />
+      <rect x="17" width="17" height="18" fill="var(--on-light-ink)" />
       <rect y="3" width="17" height="12" fill=${overWhite} />
       <rect x="17" y="3" width="17" height="12" fill=${overBlack} />
     </svg>`;

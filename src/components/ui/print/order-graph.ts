@@ -7,7 +7,7 @@ import type { Studio } from '../../../engine/studio/studio.ts';
 import type { OverlapEdge } from '../../../workers/api/engine-api.ts';
 import { controls } from '../controls-style.ts';
 import { counted, pullWords } from '../words.ts';
-import { inkHexes } from './ink-chip.ts';
+import { inkHexes, writingOn } from './ink-chip.ts';
 import { type Dot, ringLayout, splitEdges } from './order-graph-layout.ts';
 
 /** Half the drawing, its units are px at full size. */
@@ -36,7 +36,7 @@ export class OrderGraph extends LitElement {
       :host {
         display: grid;
         grid-template-columns: minmax(0, 380px) minmax(0, 1fr);
-        gap: 16px 40px;
+        gap: var(--space-7) var(--space-10);
         align-items: center;
         container-type: inline-size;
       }
@@ -87,7 +87,7 @@ export class OrderGraph extends LitElement {
         stroke-width: 2.5px;
       }
       .dot text {
-        font-size: 12px;
+        font-size: var(--type-fine);
         font-weight: 650;
         text-anchor: middle;
         dominant-baseline: central;
@@ -95,7 +95,7 @@ export class OrderGraph extends LitElement {
       }
       .words {
         display: grid;
-        gap: 12px;
+        gap: var(--space-6);
         align-content: center;
       }
       .told {
@@ -109,9 +109,9 @@ export class OrderGraph extends LitElement {
         border-top: 1px solid var(--line);
       }
       li {
-        padding: 5px 0;
+        padding: var(--space-2) 0;
         border-bottom: 1px solid var(--line);
-        font-size: 13px;
+        font-size: var(--type-small);
       }
       li.lit {
         color: var(--accent);
@@ -208,8 +208,8 @@ export class OrderGraph extends LitElement {
       }}
     >
       <circle class="halo" r=${radius + 4} />
-      <circle class="ink" r=${radius} fill=${ink === undefined ? '#888' : inkHexes(ink).overWhite} />
-      ${radius >= 8 ? svg`<text fill=${(ink?.overWhite[0] ?? 60) > 58 ? '#111' : '#fff'}>${at + 1}</text>` : nothing}
+      <circle class="ink" r=${radius} fill=${ink === undefined ? 'var(--no-ink)' : inkHexes(ink).overWhite} />
+      ${radius >= 8 ? svg`<text fill=${writingOn(ink)}>${at + 1}</text>` : nothing}
     </g>`;
   }
 

@@ -10,7 +10,7 @@ export const stateStripStyle = css`
     align-items: flex-start;
     overflow-x: auto;
     overscroll-behavior-x: contain;
-    padding: 12px 20px 10px;
+    padding: var(--space-6) var(--space-8) var(--space-5);
     scrollbar-width: thin;
     scrollbar-color: var(--line) transparent;
   }
@@ -22,7 +22,7 @@ export const stateStripStyle = css`
     position: relative;
     flex: none;
     width: calc(var(--state-width) + 22px);
-    padding: 0 11px;
+    padding: 0 var(--space-5);
     cursor: grab;
     user-select: none;
     -webkit-user-select: none;
@@ -34,7 +34,7 @@ export const stateStripStyle = css`
   .sheet {
     width: var(--state-width);
     aspect-ratio: var(--sheet-ratio);
-    background: #fff;
+    background: var(--white);
     box-shadow: var(--shadow);
   }
   .state:focus-visible .sheet {
@@ -51,9 +51,9 @@ export const stateStripStyle = css`
   .ticket {
     display: grid;
     grid-template-columns: minmax(0, 1fr);
-    gap: 3px;
-    margin-top: 9px;
-    font-size: 12px;
+    gap: var(--space-2);
+    margin-top: var(--space-4);
+    font-size: var(--type-fine);
     line-height: 18px;
     color: var(--ink-soft);
   }
@@ -61,12 +61,12 @@ export const stateStripStyle = css`
     display: flex;
     align-items: center;
     justify-content: space-between;
-    gap: 6px;
+    gap: var(--space-3);
     min-height: 18px;
     white-space: nowrap;
   }
   .number {
-    font-size: 15px;
+    font-size: var(--type-text);
     font-weight: 650;
     color: var(--ink);
   }
@@ -78,7 +78,7 @@ export const stateStripStyle = css`
     word-spacing: -0.05em;
   }
   .lay.long {
-    font-size: 11px;
+    font-size: var(--type-fine);
     letter-spacing: -0.05em;
   }
   .glyph {
@@ -103,7 +103,7 @@ export const stateStripStyle = css`
     left: 0;
     top: calc(var(--state-width) / var(--sheet-ratio) / 2);
     transform: translate(-50%, -50%);
-    font-size: 17px;
+    font-size: var(--type-lead);
     line-height: 1;
     font-weight: 600;
     color: var(--ink-soft);
@@ -133,7 +133,7 @@ export const stateStripStyle = css`
     top: -6px;
     bottom: 0;
     width: 3px;
-    margin-left: -1.5px;
+    margin-left: calc(-1 * var(--space-1));
     background: var(--accent);
     pointer-events: none;
   }
@@ -160,7 +160,7 @@ export const stateStripStyle = css`
     flex: none;
     align-self: stretch;
     margin-left: auto;
-    padding: 0 20px 0 12px;
+    padding: 0 var(--space-8) 0 var(--space-6);
     background: linear-gradient(to right, transparent, var(--wall) 12px);
   }
   :host([data-more]) .end::before {
@@ -181,7 +181,7 @@ export const stateStripStyle = css`
   }
   @media (max-width: 760px) {
     .scroller {
-      padding: 12px 8px 8px;
+      padding: var(--space-6) var(--space-4) var(--space-4);
     }
   }
   @media (any-pointer: coarse) {
@@ -189,7 +189,7 @@ export const stateStripStyle = css`
       display: grid;
       place-items: center;
       height: 32px;
-      margin-top: 4px;
+      margin-top: var(--space-2);
       touch-action: none;
       color: var(--ink-soft);
       border-top: 1px solid var(--line);

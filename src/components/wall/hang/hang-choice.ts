@@ -26,14 +26,14 @@ export class HangChoiceLine extends LitElement {
         display: flex;
         flex-wrap: wrap;
         align-items: center;
-        gap: 4px 12px;
+        gap: var(--space-2) var(--space-6);
         min-width: 0;
       }
       select {
         min-height: 32px;
         border-color: transparent;
         background-color: transparent;
-        padding-left: 4px;
+        padding-left: var(--space-2);
         font-weight: 600;
         text-overflow: ellipsis;
         field-sizing: content;
@@ -42,14 +42,14 @@ export class HangChoiceLine extends LitElement {
         border-color: var(--line);
       }
       label {
-        gap: 2px;
+        gap: var(--space-1);
       }
       @media (max-width: 760px) {
         .word {
           display: none;
         }
         select {
-          font-size: 14px;
+          font-size: var(--type-label);
           max-width: 45vw;
         }
       }

@@ -27,19 +27,19 @@ export class WallFilter extends LitElement {
         display: flex;
         align-items: center;
         justify-content: space-between;
-        gap: 8px;
-        padding: 10px 16px 6px;
+        gap: var(--space-4);
+        padding: var(--space-5) var(--space-7) var(--space-3);
         min-height: 48px;
       }
       .all {
         overflow-y: auto;
-        padding: 0 16px 24px;
+        padding: 0 var(--space-7) var(--space-8);
         scrollbar-width: thin;
       }
       fieldset {
         border: 0;
         margin: 0;
-        padding: 8px 0 2px;
+        padding: var(--space-4) 0 var(--space-1);
         min-width: 0;
       }
       legend {
@@ -48,7 +48,7 @@ export class WallFilter extends LitElement {
         display: flex;
         justify-content: space-between;
         padding: 0;
-        font-size: 14px;
+        font-size: var(--type-label);
       }
       .range {
         clear: both;
@@ -92,7 +92,7 @@ export class WallFilter extends LitElement {
         pointer-events: auto;
         width: 18px;
         height: 18px;
-        margin-top: -9px;
+        margin-top: calc(-1 * var(--space-4));
         border-radius: 50%;
         border: 1px solid var(--ink-soft);
         background: var(--sheet);
@@ -126,7 +126,7 @@ export class WallFilter extends LitElement {
         input::-webkit-slider-thumb {
           width: 28px;
           height: 28px;
-          margin-top: -14px;
+          margin-top: calc(-1 * var(--space-6));
         }
       }
     `,

@@ -14,9 +14,9 @@ export class ChangedStrip extends LitElement {
   static override styles = css`
     ol {
       display: flex;
-      gap: 8px;
+      gap: var(--space-4);
       margin: 0;
-      padding: 4px;
+      padding: var(--space-2);
       list-style: none;
       overflow-x: auto;
       scrollbar-width: thin;
@@ -26,7 +26,7 @@ export class ChangedStrip extends LitElement {
       flex: 1 1 56px;
       min-width: 46px;
       max-width: 56px;
-      font-size: 12px;
+      font-size: var(--type-fine);
       text-align: center;
       color: var(--ink-soft);
     }

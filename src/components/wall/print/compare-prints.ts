@@ -40,8 +40,8 @@ export class ComparePrints extends LitElement {
         display: flex;
         flex-wrap: wrap;
         align-items: center;
-        gap: 6px 20px;
-        padding: 10px 20px;
+        gap: var(--space-3) var(--space-8);
+        padding: var(--space-5) var(--space-8);
         background: var(--table);
         border-bottom: 1px solid var(--line);
       }
@@ -53,16 +53,16 @@ export class ComparePrints extends LitElement {
         display: grid;
         grid-auto-flow: column;
         grid-auto-columns: minmax(0, 1fr);
-        gap: 20px;
+        gap: var(--space-8);
         min-height: 0;
         margin: 0;
-        padding: 20px;
+        padding: var(--space-8);
         list-style: none;
       }
       li {
         display: grid;
         grid-template-rows: minmax(0, 1fr) auto;
-        gap: 10px;
+        gap: var(--space-5);
         min-height: 0;
         min-width: 0;
       }
@@ -80,14 +80,14 @@ export class ComparePrints extends LitElement {
       }
       .figures {
         min-height: 3.2em;
-        font-size: 14px;
+        font-size: var(--type-label);
       }
       .ramp {
         display: inline-block;
         width: 110px;
         height: 10px;
         vertical-align: middle;
-        margin: 0 6px;
+        margin: 0 var(--space-3);
       }
       @media (max-width: 760px) {
         ul {
@@ -96,8 +96,8 @@ export class ComparePrints extends LitElement {
           grid-auto-rows: max-content;
           align-content: start;
           overflow-y: auto;
-          gap: 12px;
-          padding: 12px;
+          gap: var(--space-6);
+          padding: var(--space-6);
         }
         li,
         li.both {
@@ -115,7 +115,7 @@ export class ComparePrints extends LitElement {
           width: 100cqw;
         }
         header {
-          padding: 8px 12px;
+          padding: var(--space-4) var(--space-6);
         }
         header h2 {
           flex-basis: 60%;

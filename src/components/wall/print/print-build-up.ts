@@ -33,7 +33,7 @@ export class BuildUp extends LitElement {
     figure {
       position: absolute;
       margin: 0;
-      box-shadow: 0 2px 6px rgb(20 14 8 / 0.28), 0 18px 50px rgb(20 14 8 / 0.34);
+      box-shadow: var(--shadow-high);
     }
     canvas {
       display: block;
@@ -45,13 +45,13 @@ export class BuildUp extends LitElement {
       box-sizing: border-box;
       inset: 100% 0 auto;
       display: flex;
-      gap: 10px;
+      gap: var(--space-5);
       justify-content: space-between;
-      padding: 9px 12px;
+      padding: var(--space-4) var(--space-6);
       min-height: 40px;
       background: var(--table);
       color: var(--ink);
-      font-size: 14px;
+      font-size: var(--type-label);
       line-height: 1.35;
     }
     .soft {

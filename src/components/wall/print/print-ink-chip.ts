@@ -17,8 +17,8 @@ export const inkChipStyles = css`
     grid-template-rows: 1fr 1fr;
     width: 22px;
     height: 22px;
-    padding-left: 5px;
-    background: linear-gradient(#fff 50%, #111 50%);
+    padding-left: var(--space-2);
+    background: linear-gradient(var(--white) 50%, var(--on-light-ink) 50%);
     outline: 1px solid var(--line);
     outline-offset: -1px;
   }

@@ -17,17 +17,17 @@ export class PrintOut extends LitElement {
     css`
       dialog {
         width: min(440px, calc(100vw - 24px));
-        padding: 22px 24px;
+        padding: var(--space-8) var(--space-8);
         border: 1px solid var(--line);
         background: var(--table);
         color: var(--ink);
       }
       dialog::backdrop {
-        background: rgb(20 14 8 / 0.35);
+        background: var(--backdrop);
       }
       form {
         display: grid;
-        gap: 16px;
+        gap: var(--space-7);
       }
       .row label {
         white-space: nowrap;
@@ -38,9 +38,9 @@ export class PrintOut extends LitElement {
       }
       .end {
         display: flex;
-        gap: 8px;
+        gap: var(--space-4);
         justify-content: flex-end;
-        margin-top: 4px;
+        margin-top: var(--space-2);
       }
     `,
   ];

@@ -7,12 +7,12 @@ export const wallActionsStyles = css`
     bottom: 100%;
     z-index: 2;
     display: grid;
-    gap: 12px;
+    gap: var(--space-6);
     width: min(640px, 100%);
     max-height: min(62dvh, 560px);
     overflow-y: auto;
     overscroll-behavior: contain;
-    padding: 16px 18px;
+    padding: var(--space-7) var(--space-7);
     background: var(--table);
     border: 1px solid var(--line);
     border-width: 1px 0 0 1px;
@@ -27,14 +27,14 @@ export const wallActionsStyles = css`
   dl {
     display: grid;
     grid-template-columns: repeat(auto-fill, minmax(150px, 1fr));
-    gap: 2px 18px;
+    gap: var(--space-1) var(--space-7);
     margin: 0;
-    font-size: 13px;
+    font-size: var(--type-small);
   }
   dl div {
     display: flex;
     justify-content: space-between;
-    gap: 8px;
+    gap: var(--space-4);
     border-bottom: 1px solid var(--line);
   }
   dt {
@@ -47,6 +47,6 @@ export const wallActionsStyles = css`
   .actions {
     display: flex;
     flex-wrap: wrap;
-    gap: 6px;
+    gap: var(--space-3);
   }
 `;

@@ -35,8 +35,8 @@ export class OrderCountNote extends LitElement {
     css`
       :host {
         display: block;
-        margin: 0 0 4px 26px;
-        font-size: 13px;
+        margin: 0 0 var(--space-2) var(--space-9);
+        font-size: var(--type-small);
         color: var(--ink-soft);
         font-variant-numeric: tabular-nums;
       }

@@ -32,12 +32,12 @@ export const moreStyles = css`
   summary {
     display: flex;
     align-items: baseline;
-    gap: 8px;
+    gap: var(--space-4);
     min-height: 32px;
-    padding: 5px 0;
+    padding: var(--space-2) 0;
     cursor: pointer;
     list-style: none;
-    font-size: 14px;
+    font-size: var(--type-label);
   }
   summary::-webkit-details-marker {
     display: none;
@@ -56,7 +56,7 @@ export const moreStyles = css`
     margin-left: auto;
     min-width: 0;
     color: var(--ink-soft);
-    font-size: 13px;
+    font-size: var(--type-small);
     text-align: right;
     overflow: hidden;
     text-overflow: ellipsis;
@@ -68,18 +68,18 @@ export const moreStyles = css`
   }
   .inside {
     display: grid;
-    gap: 8px;
-    padding: 4px 0 12px 18px;
+    gap: var(--space-4);
+    padding: var(--space-2) 0 var(--space-6) var(--space-7);
   }
   .field {
     display: grid;
     grid-template-columns: minmax(0, 1fr) auto 3.5em;
     align-items: center;
-    gap: 8px;
-    font-size: 14px;
+    gap: var(--space-4);
+    font-size: var(--type-label);
   }
   .field .soft {
-    font-size: 13px;
+    font-size: var(--type-small);
   }
   .field input {
     width: 4.8em;
@@ -95,11 +95,11 @@ export const moreStyles = css`
   .field select {
     width: 100%;
     min-width: 0;
-    font-size: 14px;
+    font-size: var(--type-label);
   }
   .tick {
     min-height: 32px;
-    font-size: 14px;
+    font-size: var(--type-label);
   }
   ul {
     list-style: none;
@@ -110,19 +110,19 @@ export const moreStyles = css`
     display: grid;
     grid-template-columns: minmax(0, 1fr) auto;
     align-items: center;
-    gap: 8px;
-    font-size: 14px;
+    gap: var(--space-4);
+    font-size: var(--type-label);
   }
   li button {
     min-height: 28px;
-    padding: 0 8px;
+    padding: 0 var(--space-4);
   }
   .pair {
     display: grid;
     grid-template-columns: minmax(0, 1fr) 88px minmax(0, 1fr);
     align-items: center;
-    gap: 6px;
-    font-size: 13px;
+    gap: var(--space-3);
+    font-size: var(--type-small);
     text-align: center;
   }
   .pair select {
@@ -131,8 +131,8 @@ export const moreStyles = css`
   }
   .problem {
     border-left: 3px solid var(--accent);
-    padding-left: 10px;
-    font-size: 14px;
+    padding-left: var(--space-5);
+    font-size: var(--type-label);
   }
   @media (pointer: coarse) {
     summary,

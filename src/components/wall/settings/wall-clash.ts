@@ -12,14 +12,14 @@ export class WallClash extends LitElement {
     css`
       :host {
         display: block;
-        margin-top: 10px;
+        margin-top: var(--space-5);
         border-left: 3px solid var(--accent);
-        padding-left: 10px;
-        font-size: 14px;
+        padding-left: var(--space-5);
+        font-size: var(--type-label);
       }
       ul {
         list-style: none;
-        margin: 6px 0 0;
+        margin: var(--space-3) 0 0;
         padding: 0;
         max-height: 34dvh;
         overflow-y: auto;
@@ -28,8 +28,8 @@ export class WallClash extends LitElement {
         display: grid;
         grid-template-columns: minmax(0, 1fr) auto;
         align-items: center;
-        gap: 4px 10px;
-        padding: 3px 0;
+        gap: var(--space-2) var(--space-5);
+        padding: var(--space-2) 0;
       }
       li button {
         min-height: 30px;

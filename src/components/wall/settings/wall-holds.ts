@@ -44,13 +44,13 @@ export class WallHolds extends LitElement {
         padding: 0;
       }
       li {
-        padding: 3px 0;
+        padding: var(--space-2) 0;
       }
       .pull {
         display: grid;
         grid-template-columns: 1.5em 22px minmax(0, 1fr) fit-content(128px);
         align-items: center;
-        gap: 8px;
+        gap: var(--space-4);
       }
       .ink {
         min-height: 32px;
@@ -84,8 +84,8 @@ export class WallHolds extends LitElement {
         border-color: transparent;
         background: none;
         color: var(--ink-soft);
-        font-size: 13.5px;
-        padding: 4px 2px;
+        font-size: var(--type-small);
+        padding: var(--space-2) var(--space-1);
         text-overflow: ellipsis;
       }
       select:hover {
@@ -101,26 +101,26 @@ export class WallHolds extends LitElement {
       .more {
         display: flex;
         flex-wrap: wrap;
-        gap: 0 8px;
+        gap: 0 var(--space-4);
         padding-left: calc(1.5em + 38px);
-        font-size: 13px;
+        font-size: var(--type-small);
         font-weight: 600;
       }
       .more button {
         min-height: 28px;
-        padding: 0 6px;
-        font-size: 13px;
+        padding: 0 var(--space-3);
+        font-size: var(--type-small);
       }
       .note {
-        margin: 8px 0;
+        margin: var(--space-4) 0;
         color: var(--ink-soft);
-        font-size: 13.5px;
+        font-size: var(--type-small);
       }
       .problem {
         border-left: 3px solid var(--accent);
-        padding: 4px 0 4px 10px;
-        margin: 8px 0;
-        font-size: 14px;
+        padding: var(--space-2) 0 var(--space-2) var(--space-5);
+        margin: var(--space-4) 0;
+        font-size: var(--type-label);
       }
     `,
   ];

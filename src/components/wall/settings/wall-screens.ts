@@ -20,7 +20,7 @@ export class WallScreens extends WallMore {
         border-color: transparent;
         background: none;
         color: var(--ink-soft);
-        font-size: 13.5px;
+        font-size: var(--type-small);
       }
       li select[data-set] {
         color: var(--ink);

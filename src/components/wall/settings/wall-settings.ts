@@ -41,16 +41,16 @@ export class WallSettings extends LitElement {
     css`
       :host {
         display: grid;
-        gap: 14px;
+        gap: var(--space-6);
       }
       .field {
         display: grid;
         grid-template-columns: 1fr auto 3.5em;
         align-items: center;
-        gap: 8px;
+        gap: var(--space-4);
       }
       .field .soft {
-        font-size: 13px;
+        font-size: var(--type-small);
       }
       .field input {
         width: 4.8em;
@@ -61,19 +61,19 @@ export class WallSettings extends LitElement {
         margin: 0;
       }
       .more {
-        margin-top: -8px;
+        margin-top: calc(-1 * var(--space-4));
       }
       .more button {
         min-height: 30px;
-        margin-left: 4px;
+        margin-left: var(--space-2);
       }
       .seed {
         display: grid;
-        gap: 6px;
+        gap: var(--space-3);
       }
       .seed label {
         display: grid;
-        gap: 4px;
+        gap: var(--space-2);
       }
       .seed input {
         width: 100%;
@@ -81,12 +81,12 @@ export class WallSettings extends LitElement {
       .seed div {
         display: grid;
         grid-template-columns: 1fr auto;
-        gap: 8px;
+        gap: var(--space-4);
       }
       .problem {
         border-left: 3px solid var(--accent);
-        padding-left: 10px;
-        font-size: 14px;
+        padding-left: var(--space-5);
+        font-size: var(--type-label);
       }
       .tick {
         min-height: 32px;
@@ -94,19 +94,19 @@ export class WallSettings extends LitElement {
       .inks {
         display: grid;
         grid-template-columns: repeat(auto-fill, minmax(108px, 1fr));
-        gap: 2px 8px;
-        margin: 2px 0 0 26px;
+        gap: var(--space-1) var(--space-4);
+        margin: var(--space-1) 0 0 var(--space-9);
         padding: 0;
       }
       .inks button {
         justify-content: flex-start;
-        gap: 8px;
+        gap: var(--space-4);
         min-height: 34px;
-        padding: 2px 6px 2px 4px;
+        padding: var(--space-1) var(--space-3) var(--space-1) var(--space-2);
         border-color: transparent;
         background: none;
         box-shadow: none;
-        font-size: 14px;
+        font-size: var(--type-label);
         overflow: hidden;
       }
       .inks button:hover {

@@ -27,7 +27,7 @@ export class WallKeys extends LitElement {
     css`
       dialog {
         width: min(560px, calc(100vw - 24px));
-        padding: 20px 24px;
+        padding: var(--space-8) var(--space-8);
         border: 1px solid var(--line);
         background: var(--table);
         color: var(--ink);
@@ -35,9 +35,9 @@ export class WallKeys extends LitElement {
       dl {
         display: grid;
         grid-template-columns: auto 1fr;
-        gap: 5px 18px;
-        margin: 12px 0 16px;
-        font-size: 14px;
+        gap: var(--space-2) var(--space-7);
+        margin: var(--space-6) 0 var(--space-7);
+        font-size: var(--type-label);
       }
       dd {
         margin: 0;

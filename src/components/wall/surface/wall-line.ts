@@ -18,9 +18,9 @@ export class WallLine extends LitElement {
         display: flex;
         flex-wrap: wrap;
         align-items: center;
-        gap: 0 12px;
+        gap: 0 var(--space-6);
         min-height: 44px;
-        padding: 3px 16px 3px 12px;
+        padding: var(--space-2) var(--space-7) var(--space-2) var(--space-6);
         background: var(--wall);
       }
       hang-choice {
@@ -30,7 +30,7 @@ export class WallLine extends LitElement {
         display: flex;
         margin-left: auto;
         align-items: center;
-        gap: 2px;
+        gap: var(--space-1);
         white-space: nowrap;
       }
       button {
@@ -41,7 +41,7 @@ export class WallLine extends LitElement {
           flex-wrap: wrap;
         }
         .actions button {
-          padding-inline: 6px;
+          padding-inline: var(--space-3);
         }
         .wide {
           display: none;
@@ -49,8 +49,8 @@ export class WallLine extends LitElement {
       }
       @media (max-width: 760px) {
         :host {
-          gap: 4px 12px;
-          padding: 2px 6px;
+          gap: var(--space-2) var(--space-6);
+          padding: var(--space-1) var(--space-3);
         }
         hang-choice[data-long] {
           flex-basis: 100%;
@@ -59,7 +59,7 @@ export class WallLine extends LitElement {
           flex-wrap: wrap;
         }
         .actions button {
-          padding: 4px 6px;
+          padding: var(--space-2) var(--space-3);
         }
       }
     `,

@@ -19,8 +19,8 @@ export class WallRail extends LitElement {
         display: flex;
         flex-wrap: wrap;
         align-items: center;
-        gap: 4px 10px;
-        padding: 6px 16px;
+        gap: var(--space-2) var(--space-5);
+        padding: var(--space-3) var(--space-7);
         /* Room for the longest words: the wall must not jump from print to print. */
         min-height: 62px;
         background: var(--table);
@@ -29,25 +29,25 @@ export class WallRail extends LitElement {
       .which {
         flex: 1 1 0;
         min-width: 0;
-        font-size: 13px;
+        font-size: var(--type-small);
         line-height: 1.25;
       }
       .actions {
         display: flex;
-        gap: 6px;
+        gap: var(--space-3);
       }
       .stand {
         display: flex;
-        gap: 6px;
-        margin-left: 10px;
-        padding-left: 16px;
+        gap: var(--space-3);
+        margin-left: var(--space-5);
+        padding-left: var(--space-7);
         border-left: 1px solid var(--line);
       }
       .dot {
         display: inline-block;
         width: 9px;
         height: 9px;
-        margin: 0 4px 0 6px;
+        margin: 0 var(--space-2) 0 var(--space-3);
         border-radius: 50%;
         background: var(--accent);
       }
@@ -59,7 +59,7 @@ export class WallRail extends LitElement {
         }
         .actions button,
         .stand button {
-          padding-inline: 10px;
+          padding-inline: var(--space-5);
         }
         .stand {
           margin-left: auto;
@@ -69,13 +69,13 @@ export class WallRail extends LitElement {
       }
       @media (max-width: 760px) {
         :host {
-          gap: 6px;
-          padding: 4px 10px;
+          gap: var(--space-3);
+          padding: var(--space-2) var(--space-5);
           min-height: 0;
         }
         .which {
           flex-basis: 100%;
-          font-size: 14px;
+          font-size: var(--type-label);
         }
         :host([data-none]) {
           padding: 0;
@@ -87,7 +87,7 @@ export class WallRail extends LitElement {
         }
         .actions button {
           flex: 1 0 auto;
-          padding: 4px 8px;
+          padding: var(--space-2) var(--space-4);
           white-space: nowrap;
         }
         :host([data-none]) :is(.which, .actions, wall-actions) {

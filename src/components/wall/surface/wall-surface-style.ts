@@ -52,8 +52,8 @@ export const wallSurfaceStyles = css`
     display: grid;
     place-content: center;
     justify-items: center;
-    gap: 16px;
-    padding: 32px;
+    gap: var(--space-7);
+    padding: var(--space-9);
     text-align: center;
     color: var(--ink-soft);
     pointer-events: none;
