@@ -1,5 +1,6 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
+import { MOST_SHEETS } from '../../engine/base/limits.ts';
 import {
   type ChosenMark,
   checkEdition,
@@ -158,7 +159,7 @@ export class VisitEdition extends LitElement {
               type="number"
               inputmode="numeric"
               min=${name === 'impressions' ? 1 : 0}
-              max="500"
+              max=${MOST_SHEETS}
               step="1"
               .value=${Number.isNaN(counts[name]) ? '' : String(counts[name])}
               @input=${(event: Event) => this.count({ [name]: (event.target as HTMLInputElement).valueAsNumber })}
@@ -184,12 +185,12 @@ export class VisitEdition extends LitElement {
             type="number"
             inputmode="numeric"
             min="0"
-            max="500"
+            max=${MOST_SHEETS}
             step="1"
             .value=${String(spares)}
             @change=${(event: Event) => {
               const spares = (event.target as HTMLInputElement).valueAsNumber;
-              if (Number.isInteger(spares) && spares >= 0 && spares <= 500) this.say({ ...this.edition, spares });
+              if (Number.isInteger(spares) && spares >= 0 && spares <= MOST_SHEETS) this.say({ ...this.edition, spares });
               this.requestUpdate();
             }}
         /></label>
@@ -198,7 +199,7 @@ export class VisitEdition extends LitElement {
             ? nothing
             : html`<label><input type="checkbox" .checked=${this.alone} @change=${(event: Event) => (this.alone = (event.target as HTMLInputElement).checked)} />By itself: leave ${counted(others, 'other recipe')} out of the visit</label>`
         }
-        <button type="button" class="main" ?disabled=${impossible || marks + spares > 500} @click=${() => this.take(marks + spares)}>Take ${counted(marks + spares, 'sheet')} to the Press</button>
+        <button type="button" class="main" ?disabled=${impossible || marks + spares > MOST_SHEETS} @click=${() => this.take(marks + spares)}>Take ${counted(marks + spares, 'sheet')} to the Press</button>
       </div>
       <p class="soft small" style="margin-top: 8px">Spare sheets are pulled and logged like the others, and take the marks of those that are spoiled.</p>
     </section>`;

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { MOST_PULLS, MOST_SHEETS, STROKES } from '../base/limits.ts';
 import { explainIssues } from '../recipe/explain.ts';
 import { readEnvelope, type ReadResult } from '../recipe/read.ts';
 import { checkHolder, checkPulls } from '../recipe/references.ts';
@@ -8,17 +9,22 @@ import { LOG_FORMAT, LOG_VERSION, type LogEvent, type VisitHead, type VisitLog }
 const id = z.string().min(1).max(200);
 const note = z.string().max(4000);
 const head = { id, atMs: z.number().min(0), device: id, sheet: z.int().min(1).max(100_000) };
-const pulls = z.array(id).min(1).max(200);
+const pulls = z.array(id).min(1).max(MOST_PULLS);
 const shift = z.number().min(-100).max(100);
 
 /** One event of a log. */
-export const eventSchema = z.discriminatedUnion('kind', [
+const eventSchema = z.discriminatedUnion('kind', [
   z.object({ ...head, kind: z.literal('pulled'), pulls }),
   z.object({
     ...head,
     kind: z.literal('otherwise'),
     pulls,
-    how: z.object({ ink: inkSchema.optional(), strokes: z.int().min(1).max(20).optional(), dxMm: shift, dyMm: shift }),
+    how: z.object({
+      ink: inkSchema.optional(),
+      strokes: z.int().min(STROKES.least).max(STROKES.most).optional(),
+      dxMm: shift,
+      dyMm: shift,
+    }),
     note,
   }),
   z.object({ ...head, kind: z.literal('spoiled'), note }),
@@ -33,11 +39,11 @@ const headSchema = z
     title: z.string(),
     begunMs: z.number().min(0),
     minDeltaE: z.number().min(0).max(100).optional(),
-    recipes: z.array(recipeSchema).min(1).max(500),
+    recipes: z.array(recipeSchema).min(1).max(MOST_SHEETS),
     sheets: z
       .array(z.object({ number: z.int().min(1).max(100_000), recipe: z.int().min(0) }))
       .min(1)
-      .max(500),
+      .max(MOST_SHEETS),
   })
   .refine((visit) => visit.sheets.every((sheet) => sheet.recipe < visit.recipes.length), 'a visit whose sheets name its recipes');
 

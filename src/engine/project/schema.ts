@@ -1,9 +1,11 @@
 import { z } from 'zod';
+import { MOST_PULLS, MOST_SHEETS, SHIFT_MM, STROKES } from '../base/limits.ts';
 import { MOST_SEEN_PRINTS, MOST_SEEN_RUNS } from '../explore/search/seen.ts';
 import { editionSchema } from '../log/edition/edition-schema.ts';
 import {
   inkSchema,
   lineageSchema,
+  numberIn,
   paperSchema,
   pullSchema,
   recipeSchema,
@@ -14,7 +16,7 @@ import {
 import { MOST_PINS, PROJECT_FORMAT, PROJECT_VERSION } from './types.ts';
 
 const id = z.string().min(1);
-const most = z.int().min(1).max(200);
+const most = z.int().min(1).max(MOST_PULLS);
 const holdSchema = z.discriminatedUnion('kind', [
   z.object({ kind: z.enum(['first', 'last', 'place', 'ink', 'out']), pull: id }),
   z.object({ kind: z.literal('before'), pull: id, other: id }),
@@ -26,9 +28,9 @@ const exploreSchema = z.object({
   order: z.boolean(),
   recolour: z.boolean(),
   palette: z.array(z.string()),
-  offsetRangeMm: z.number().min(0).max(100),
-  leaveOut: z.int().min(0).max(200),
-  bringIn: z.int().min(0).max(200),
+  offsetRangeMm: numberIn(SHIFT_MM),
+  leaveOut: z.int().min(0).max(MOST_PULLS),
+  bringIn: z.int().min(0).max(MOST_PULLS),
   holds: z.array(holdSchema),
   minDeltaE: z.number().min(0).max(100),
   maxInks: most.optional(),
@@ -43,11 +45,11 @@ const exploreSchema = z.object({
   inkFirst: id.optional(),
   inkLast: id.optional(),
   offsetDirection: z.enum(['any', 'across', 'down']).optional(),
-  offsetSnapMm: z.number().min(0.1).max(100).optional(),
+  offsetSnapMm: numberIn({ least: 0.1, most: SHIFT_MM.most }).optional(),
   turns: z.enum(['none', 'half', 'any']).optional(),
-  echoes: z.int().min(0).max(200).optional(),
-  echoMm: z.number().min(0).max(100).optional(),
-  maxStrokes: z.int().min(1).max(20).optional(),
+  echoes: z.int().min(0).max(MOST_PULLS).optional(),
+  echoMm: numberIn(SHIFT_MM).optional(),
+  maxStrokes: z.int().min(STROKES.least).max(STROKES.most).optional(),
   veil: z.boolean().optional(),
   mustScreens: z.array(id).max(1000).optional(),
   notScreens: z.array(id).max(1000).optional(),
@@ -99,7 +101,7 @@ const originSchema = z.object({
     z.object({ kind: z.literal('recipe'), title: z.string() }),
     z.object({ kind: z.literal('hand') }),
   ]),
-  pulls: z.array(pullSchema).max(200),
+  pulls: z.array(pullSchema).max(MOST_PULLS),
 });
 
 /** A project of the present version, field by field; its names are checked by `checkProject`. */
@@ -114,15 +116,15 @@ export const projectSchema = z.object({
     paper: paperSchema,
     strokeGain: strokeGainSchema,
   }),
-  bench: z.array(pullSchema).max(200),
+  bench: z.array(pullSchema).max(MOST_PULLS),
   origin: originSchema.optional(),
   explore: exploreSchema,
   recipes: z.array(recipeSchema),
-  visit: z.array(z.object({ recipe: z.string(), sheets: z.int().min(1).max(500) })),
+  visit: z.array(z.object({ recipe: z.string(), sheets: z.int().min(1).max(MOST_SHEETS) })),
   press: pressSchema,
   lesson: z.array(pullSchema).max(5),
   pins: z
-    .array(z.object({ key: z.string(), pulls: z.array(pullSchema).min(1).max(200), lineage: lineageSchema }))
+    .array(z.object({ key: z.string(), pulls: z.array(pullSchema).min(1).max(MOST_PULLS), lineage: lineageSchema }))
     .max(MOST_PINS)
     .optional(),
   seen: z

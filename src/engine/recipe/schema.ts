@@ -1,11 +1,17 @@
 import { z } from 'zod';
+import { DENSITY_G_PER_CM3, type Limits, MOST_PULLS, OFFSET_MM, STROKES } from '../base/limits.ts';
 import { MOST_GENERATIONS, type PrintLineage } from './lineage.ts';
 
 const finite = z.number();
+/** A finite number within limits. */
+export function numberIn({ least, most }: Limits): z.ZodNumber {
+  return z.number().min(least).max(most);
+}
+
 const bands = (max: number) => z.array(z.number().min(0).max(max)).length(36);
 const id = z.string().min(1).max(200);
 const lab = z.tuple([z.number().min(0).max(100), finite, finite]);
-const onGrid = finite.min(-2000).max(2000);
+const onGrid = numberIn(OFFSET_MM);
 
 const outline = z
   .array(finite)
@@ -63,7 +69,7 @@ export const inkSchema = z.object({
   sx: bands(1e6),
   dryMinutes: z.number().min(0).max(10_080),
   stackMinutes: z.number().min(0).max(20_160).optional(),
-  densityGPerCm3: z.number().min(0.5).max(3),
+  densityGPerCm3: numberIn(DENSITY_G_PER_CM3),
   solids: z.number().positive().max(1).optional(),
   mesh: meshSchema.optional(),
   stock: z.literal(true).optional(),
@@ -97,7 +103,7 @@ export const pullSchema = z.object({
   dxMm: onGrid,
   dyMm: onGrid,
   turnDeg: finite.min(-360).max(360),
-  strokes: z.int().min(1).max(20),
+  strokes: z.int().min(STROKES.least).max(STROKES.most),
 });
 
 /** Share of the first stroke's film that each further stroke adds. */
@@ -135,5 +141,5 @@ export const recipeSchema = z.object({
   shapes: z.array(shapeSchema),
   screens: z.array(screenSchema),
   inks: z.array(inkSchema),
-  pulls: z.array(pullSchema).min(1).max(200),
+  pulls: z.array(pullSchema).min(1).max(MOST_PULLS),
 });

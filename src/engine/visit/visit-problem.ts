@@ -1,5 +1,6 @@
 import { defined, entryAt } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
+import { MOST_SHEETS } from '../base/limits.ts';
 import { dryingPairs, overlapsOf } from '../order/overlaps.ts';
 import type { PlanProblem, PlanPull, PlanSheet } from '../pullorder/types.ts';
 import type { Recipe } from '../recipe/types.ts';
@@ -11,7 +12,6 @@ import { registerRecipes, type Registry } from './registry.ts';
 export const OVERLAP_TOLERANCE_MM = 0.05;
 
 /** Most sheets that a visit may have. */
-export const MAX_VISIT_SHEETS = 500;
 
 /** A numbered sheet of paper with the recipe it becomes. */
 export interface VisitSheet {
@@ -71,10 +71,10 @@ export function visitProblem(runs: readonly VisitRunInput[], minDeltaE: number):
   if (used.some((run) => !Number.isInteger(run.sheets))) {
     throw new EngineError('visit.sheets', 'A number of sheets is not whole; give whole sheets.');
   }
-  if (count > MAX_VISIT_SHEETS) {
+  if (count > MOST_SHEETS) {
     throw new EngineError(
       'visit.sheets',
-      `${count} sheets are more than the ${MAX_VISIT_SHEETS} that one visit can hold; split them over visits.`,
+      `${count} sheets are more than the ${MOST_SHEETS} that one visit can hold; split them over visits.`,
     );
   }
   const recipes = used.map((run) => run.recipe);

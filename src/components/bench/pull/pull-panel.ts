@@ -1,5 +1,6 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
+import { OFFSET_MM } from '../../../engine/base/limits.ts';
 import { printInks } from '../../../engine/ink/mix/mix.ts';
 import type { PullChange } from '../../../engine/project/commands/bench.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
@@ -9,7 +10,6 @@ import { controls } from '../../ui/controls-style.ts';
 import { screenGlyph } from '../../ui/print/screen-outline.ts';
 import './nudge-field.ts';
 
-const MAX_OFFSET_MM = 2000;
 const MAX_STROKES = 9;
 
 /**
@@ -168,8 +168,8 @@ export class PullPanel extends LitElement {
       label=${label}
       unit="mm"
       .value=${pull[field]}
-      .min=${-MAX_OFFSET_MM}
-      .max=${MAX_OFFSET_MM}
+      .min=${OFFSET_MM.least}
+      .max=${OFFSET_MM.most}
       .step=${0.1}
       .bigStep=${1}
       @value=${(event: CustomEvent<number>) => this.change({ [field]: event.detail })}

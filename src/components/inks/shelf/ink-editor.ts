@@ -1,5 +1,6 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { DENSITY_G_PER_CM3 } from '../../../engine/base/limits.ts';
 import { roundTo } from '../../../engine/base/units.ts';
 import { stackMinutesOf } from '../../../engine/ink/film/drying.ts';
 import type { Mesh } from '../../../engine/ink/film/mesh.ts';
@@ -125,7 +126,7 @@ export class InkEditor extends LitElement {
             <div class="fields">
               <ps-number label="Dry to print on" unit="min" min="0" max="10080" .value=${ink.dryMinutes} @pick=${(event: NumberPick) => this.save({ dryMinutes: event.detail })}></ps-number>
               <ps-number label="Dry to stack" unit="min" min="0" max="20160" .value=${stackMinutesOf(ink)} @pick=${(event: NumberPick) => this.save({ stackMinutes: event.detail })}></ps-number>
-              <ps-number label="Density" unit="g/cm³" min="0.5" max="3" step="0.01" decimals="2" .value=${ink.densityGPerCm3} @pick=${(event: NumberPick) => this.save({ densityGPerCm3: event.detail })}></ps-number>
+              <ps-number label="Density" unit="g/cm³" min=${DENSITY_G_PER_CM3.least} max=${DENSITY_G_PER_CM3.most} step="0.01" decimals="2" .value=${ink.densityGPerCm3} @pick=${(event: NumberPick) => this.save({ densityGPerCm3: event.detail })}></ps-number>
             </div>
             <p class="soft small">They depend on the ink, the film and the air; these are only starting points.</p>
             ${

@@ -1,9 +1,9 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
+import { MOST_SHEETS } from '../../../engine/base/limits.ts';
 import type { VisitRun } from '../../../engine/project/types.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
-import { MAX_VISIT_SHEETS } from '../../../engine/visit/visit-problem.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { printImage } from '../../ui/print/print-image.ts';
 import type { StatePictures } from '../../ui/print/state-pictures.ts';
@@ -119,7 +119,7 @@ export class VisitRuns extends LitElement {
 
   private onTyped(recipe: Recipe, input: HTMLInputElement): void {
     const sheets = input.valueAsNumber;
-    const right = Number.isInteger(sheets) && sheets >= 0 && sheets <= MAX_VISIT_SHEETS;
+    const right = Number.isInteger(sheets) && sheets >= 0 && sheets <= MOST_SHEETS;
     if (right) this.set(recipe, sheets);
     else this.refused = recipe.id;
     // What was refused is put back.
@@ -140,19 +140,19 @@ export class VisitRuns extends LitElement {
             type="number"
             inputmode="numeric"
             min="0"
-            max=${MAX_VISIT_SHEETS}
+            max=${MOST_SHEETS}
             step="1"
             aria-label="Sheets of ${recipe.title}"
             .value=${String(sheets)}
             @change=${(event: Event) => this.onTyped(recipe, event.target as HTMLInputElement)}
             @focus=${(event: Event) => (event.target as HTMLInputElement).select()}
           />
-          <button aria-label="One sheet more of ${recipe.title}" ?disabled=${sheets >= MAX_VISIT_SHEETS} @click=${() => this.set(recipe, sheets + 1)}>+</button>
+          <button aria-label="One sheet more of ${recipe.title}" ?disabled=${sheets >= MOST_SHEETS} @click=${() => this.set(recipe, sheets + 1)}>+</button>
           <span class="unit soft" aria-hidden="true">${sheets === 1 ? 'sheet' : 'sheets'}</span>
         </div>
         ${
           this.refused === recipe.id
-            ? html`<p class="refused small" role="alert">Give a whole number from 0 to ${MAX_VISIT_SHEETS}.</p>`
+            ? html`<p class="refused small" role="alert">Give a whole number from 0 to ${MOST_SHEETS}.</p>`
             : nothing
         }
       </div>

@@ -1,4 +1,5 @@
 import { html, nothing } from 'lit';
+import { MOST_SHEETS } from '../../../engine/base/limits.ts';
 import type { PressSettings, VisitRun } from '../../../engine/project/types.ts';
 import { visitInputOf } from '../../../engine/project/visit-input.ts';
 import type { AppStore } from '../../app-store.ts';
@@ -54,7 +55,7 @@ export function whatToPrint(
       <p class="total">${counted(total, 'sheet')} in all</p>
       ${total === 0 ? html`<p class="soft">Give at least one recipe a number of sheets.</p>` : nothing}
       ${asking}
-      ${total > 500 ? html`<p class="warn">One visit holds 500 sheets; split them over visits.</p>` : nothing}
+      ${total > MOST_SHEETS ? html`<p class="warn">One visit holds ${MOST_SHEETS} sheets; split them over visits.</p>` : nothing}
     </div>
     <ps-studio-figures
       .press=${project.press}

@@ -1,5 +1,6 @@
 import { html } from 'lit';
 import { customElement } from 'lit/decorators.js';
+import { SHIFT_MM } from '../../../engine/base/limits.ts';
 import type { ExploreSettings } from '../../../engine/explore/types.ts';
 import { WallMore } from './setting-fields.ts';
 
@@ -48,7 +49,7 @@ export class WallOffsets extends WallMore {
       )}
       ${this.choice('Turns', turns, TURNS, (value) => this.change({ turns: value as ExploreSettings['turns'] }), 'turns')}
       ${this.number({ key: 'echoes', label: 'Repeat off-register up to', after: 'pulls', min: 0, max: 200, step: 1, empty: '0', ...(explore.echoMm === undefined ? { also: { echoMm: 2 } } : {}) })}
-      ${echoes > 0 ? this.number({ key: 'echoMm', label: 'Off-register up to', after: 'mm', min: 0, max: 100, step: 0.1, empty: '0' }) : this.wrong('echoMm')}
+      ${echoes > 0 ? this.number({ key: 'echoMm', label: 'Off-register up to', after: 'mm', min: SHIFT_MM.least, max: SHIFT_MM.most, step: 0.1, empty: '0' }) : this.wrong('echoMm')}
       ${this.number({ key: 'maxStrokes', label: 'Strokes, 1 to', after: 'a pull', min: 1, max: 20, step: 1, empty: '1' })}
       <label class="tick">
         <input type="checkbox" .checked=${veil} @change=${(event: Event) => this.change({ veil: (event.target as HTMLInputElement).checked })} />

@@ -2,6 +2,7 @@ import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import type { Problem } from '../../../engine/base/error.ts';
+import { SHIFT_MM } from '../../../engine/base/limits.ts';
 import { MAX_EXPLORE_PULLS } from '../../../engine/explore/settings/check.ts';
 import type { ExploreSettings } from '../../../engine/explore/types.ts';
 import { printInks } from '../../../engine/ink/mix/mix.ts';
@@ -239,7 +240,7 @@ export class WallSettings extends LitElement {
         ${this.wrong('palette')}
         <wall-ink-limits .store=${this.store} .project=${this.project} .problems=${this.problems}></wall-ink-limits>
       </div>
-      ${this.number({ key: 'offsetRangeMm', label: 'Shift up to', after: 'mm', min: 0, max: 100, step: 0.1 })}
+      ${this.number({ key: 'offsetRangeMm', label: 'Shift up to', after: 'mm', min: SHIFT_MM.least, max: SHIFT_MM.most, step: 0.1 })}
       <wall-offsets class="more" .store=${this.store} .project=${this.project} .problems=${this.problems}></wall-offsets>
       ${bench.length < 2 ? nothing : this.number({ key: 'leaveOut', label: 'Leave out up to', after: 'pulls', min: 0, max: Math.min(MAX_EXPLORE_PULLS, Math.max(0, bench.length - 1)), step: 1 })}
       ${this.fewer()}

@@ -1,4 +1,5 @@
 import type { Problem } from '../../base/error.ts';
+import { MOST_PULLS, SHIFT_MM, within } from '../../base/limits.ts';
 import type { Pull } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
 import type { ExploreSettings } from '../types.ts';
@@ -9,7 +10,7 @@ import { checkHolds } from './holds.ts';
 
 export const MAX_VARIANTS = 10_000;
 /** More pulls than this on one sheet is taken for a mistake. */
-export const MAX_EXPLORE_PULLS = 200;
+export const MAX_EXPLORE_PULLS = MOST_PULLS;
 
 /**
  * All that keeps a wall from being made, each in a sentence with its mend.
@@ -49,8 +50,12 @@ function checkNumbers(settings: ExploreSettings, add: Add): void {
   if (!Number.isInteger(count) || count < 1 || count > MAX_VARIANTS) {
     add('count', 'count', `${count} variants were asked for; ask for a whole number from 1 to ${MAX_VARIANTS.toLocaleString('en')}.`);
   }
-  if (!(offsetRangeMm >= 0 && offsetRangeMm <= 1000)) {
-    add('offset-range', 'offsetRangeMm', `The shift range is ${offsetRangeMm} mm; give a length from 0 to 1,000 mm.`);
+  if (!within(SHIFT_MM, offsetRangeMm)) {
+    add(
+      'offset-range',
+      'offsetRangeMm',
+      `The shift range is ${offsetRangeMm} mm; give a length from ${SHIFT_MM.least} to ${SHIFT_MM.most.toLocaleString('en')} mm.`,
+    );
   }
   if (!(minDeltaE >= 0 && minDeltaE <= 100)) {
     add('min-delta-e', 'minDeltaE', `The ΔE under which two pictures are the same is ${minDeltaE}; give a number from 0 to 100.`);

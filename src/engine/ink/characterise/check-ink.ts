@@ -1,4 +1,5 @@
 import { EngineError, type Problem } from '../../base/error.ts';
+import { DENSITY_G_PER_CM3, within } from '../../base/limits.ts';
 import { deltaE2000 } from '../../colour/delta-e.ts';
 import type { Lab } from '../../colour/lab.ts';
 import { PAIR_TOLERANCE_DELTA_E, curveFromColour } from '../film/curves.ts';
@@ -30,10 +31,10 @@ export function checkInk(entry: InkEntry): Problem[] {
       where: 'dryMinutes',
     });
   }
-  if (densityGPerCm3 !== undefined && !(densityGPerCm3 >= 0.5 && densityGPerCm3 <= 5)) {
+  if (densityGPerCm3 !== undefined && !within(DENSITY_G_PER_CM3, densityGPerCm3)) {
     problems.push({
       code: 'ink.bad-density',
-      message: `${called} has a density of ${densityGPerCm3}: give g/cm³, from 0.5 to 5.`,
+      message: `${called} has a density of ${densityGPerCm3}: give g/cm³, from ${DENSITY_G_PER_CM3.least} to ${DENSITY_G_PER_CM3.most}.`,
       where: 'densityGPerCm3',
     });
   }

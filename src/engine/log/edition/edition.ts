@@ -1,5 +1,6 @@
 import { defined } from '../../base/at.ts';
 import type { Problem } from '../../base/error.ts';
+import { MOST_SHEETS } from '../../base/limits.ts';
 import type { Recipe } from '../../recipe/types.ts';
 
 /** How many of each kind an edition has. */
@@ -77,7 +78,6 @@ export function newEdition(recipe: Pick<Recipe, 'id' | 'title'>): Edition {
 
 /** Share of artist's proofs that sources name as usual; a warning, never a rule. */
 const AP_SHARE = { least: 0.05, most: 0.2 };
-const MOST_SHEETS = 500;
 
 /**
  * What is pencilled on the sheets: impressions first, then the proofs. The number says nothing

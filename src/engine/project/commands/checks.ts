@@ -1,8 +1,8 @@
 import type { Draft } from 'immer';
 import { entryAt } from '../../base/at.ts';
 import { EngineError } from '../../base/error.ts';
+import { MOST_PULLS } from '../../base/limits.ts';
 import { toOffsetGrid } from '../../base/units.ts';
-import { MAX_EXPLORE_PULLS } from '../../explore/settings/check.ts';
 import { fieldName } from '../../recipe/explain.ts';
 import { pullSchema } from '../../recipe/schema.ts';
 import type { Pull } from '../../stack/types.ts';
@@ -50,10 +50,10 @@ export function requireFree(list: readonly { id: string }[], entry: { id: string
  * @throws EngineError 'command.pulls' when it is too long
  */
 export function requireFew(pulls: number): void {
-  if (pulls > MAX_EXPLORE_PULLS) {
+  if (pulls > MOST_PULLS) {
     throw new EngineError(
       'command.pulls',
-      `A stack has at most ${MAX_EXPLORE_PULLS} pulls, and this one would have ${pulls.toLocaleString('en')}; leave some out.`,
+      `A stack has at most ${MOST_PULLS} pulls, and this one would have ${pulls.toLocaleString('en')}; leave some out.`,
     );
   }
 }

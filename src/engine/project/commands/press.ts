@@ -1,6 +1,7 @@
 import type { Draft } from 'immer';
 import { entryAt } from '../../base/at.ts';
 import { EngineError } from '../../base/error.ts';
+import { MOST_SHEETS } from '../../base/limits.ts';
 import { editionSchema } from '../../log/edition/edition-schema.ts';
 import type { Edition } from '../../log/edition/edition.ts';
 import { fieldName } from '../../recipe/explain.ts';
@@ -20,8 +21,11 @@ export type PressCommand =
 function setVisit(draft: Draft<Project>, runs: readonly VisitRun[]): void {
   for (const run of runs) {
     find(draft.recipes, run.recipe, 'recipe');
-    if (!Number.isInteger(run.sheets) || run.sheets < 0 || run.sheets > 500) {
-      throw new EngineError('command.sheets', `A visit prints 0 to 500 sheets of a recipe, not ${run.sheets}; give a whole number.`);
+    if (!Number.isInteger(run.sheets) || run.sheets < 0 || run.sheets > MOST_SHEETS) {
+      throw new EngineError(
+        'command.sheets',
+        `A visit prints 0 to ${MOST_SHEETS} sheets of a recipe, not ${run.sheets}; give a whole number.`,
+      );
     }
   }
   draft.visit = runs.filter((run) => run.sheets > 0);
