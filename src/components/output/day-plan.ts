@@ -19,19 +19,30 @@ export function dayPlanPages(out: PageWriter, plan: PressPlan): void {
   // What is left of a visit begins on the day on which it is.
   const first = plan.parts.reduce((least, part) => Math.min(least, part.day), plan.daysNeeded);
   for (let day = first; day <= plan.daysNeeded; day++) {
-    for (let bed = 0; bed < beds; bed++) dayBlock(out, plan, day, bed, beds, length);
+    for (let bed = 0; bed < beds; bed++) {
+      const turn = { day, bed };
+      out.need(110);
+      out.paragraph(`Day ${day}${beds > 1 ? `, bed ${bed + 1}` : ''}`, { size: 15, bold: true });
+      dayBar(out, plan, turn, length);
+      setUpRows(out, plan, turn);
+    }
   }
 }
 
-function dayBlock(out: PageWriter, plan: PressPlan, day: number, bed: number, beds: number, length: number): void {
+/** A day at one bed. */
+interface Turn {
+  day: number;
+  bed: number;
+}
+
+/** @param length minutes that the bar spans */
+function dayBar(out: PageWriter, plan: PressPlan, turn: Turn, length: number): void {
   const width = out.right - out.left;
   const at = (minute: number): number => out.left + (width * minute) / length;
-  out.need(110);
-  out.paragraph(`Day ${day}${beds > 1 ? `, bed ${bed + 1}` : ''}`, { size: 15, bold: true });
   const floor = out.y + 24;
   const { lunch, startMinute } = plan.clock;
   for (const part of plan.parts) {
-    if (part.day !== day || part.bed !== bed) continue;
+    if (part.day !== turn.day || part.bed !== turn.bed) continue;
     const height = HEIGHT_OF[part.kind];
     const hex =
       part.kind === 'print'
@@ -39,32 +50,45 @@ function dayBlock(out: PageWriter, plan: PressPlan, day: number, bed: number, be
         : part.kind === 'wait'
           ? PDF_COLOURS.wait
           : PDF_COLOURS.edge;
-    out.fill(at(part.fromMinute), floor - height, at(part.toMinute) - at(part.fromMinute), height, hex, part.kind === 'print');
+    out.rectangle(
+      { x: at(part.fromMinute), y: floor - height, width: at(part.toMinute) - at(part.fromMinute), height },
+      { hex, edge: part.kind === 'print' },
+    );
   }
   if (lunch !== null) {
-    out.fill(at(lunch.fromMinute), floor - 20, at(lunch.fromMinute + lunch.minutes) - at(lunch.fromMinute), 20, PDF_COLOURS.lunch, true);
-    out.line('lunch', at(lunch.fromMinute) + 3, floor - 14, { size: 8, soft: true });
+    out.rectangle(
+      { x: at(lunch.fromMinute), y: floor - 20, width: at(lunch.fromMinute + lunch.minutes) - at(lunch.fromMinute), height: 20 },
+      { hex: PDF_COLOURS.lunch, edge: true },
+    );
+    out.line('lunch', { x: at(lunch.fromMinute) + 3, y: floor - 14 }, { size: 8, soft: true });
   }
-  out.rule(floor);
+  out.rule({ y: floor });
   for (let hour = Math.ceil(startMinute / 60) * 60 - startMinute; hour < length; hour += 60) {
-    out.line(wallClock(plan, hour), at(hour) - 8, floor + 3, { size: 8, soft: true });
+    out.line(wallClock(plan, hour), { x: at(hour) - 8, y: floor + 3 }, { size: 8, soft: true });
   }
   out.y = floor + 20;
+}
+
+function setUpRows(out: PageWriter, plan: PressPlan, turn: Turn): void {
   for (const [index, time] of plan.times.entries()) {
-    if (time.day !== day || time.bed !== bed) continue;
+    if (time.day !== turn.day || time.bed !== turn.bed) continue;
     const card = entryAt(plan.cards, index);
     out.need(time.waitMinutes >= 1 ? 38 : 22);
     if (time.waitMinutes >= 1) {
-      out.line(waitWords(plan, index, false), out.left + 20, out.y, { size: 10, soft: true }, out.right - out.left - 20);
+      out.line(waitWords(plan, index, false), { x: out.left + 20, y: out.y }, { size: 10, soft: true, most: out.right - out.left - 20 });
       out.y += 16;
     }
-    out.box(out.left, out.y + 1, 12);
-    out.line(wallClock(plan, time.startMinute), out.left + 20, out.y);
-    out.line(`${card.number}`, out.left + 62, out.y, { bold: true });
-    out.line(`${card.screen.key} ${card.screen.name}`, out.left + 88, out.y, { bold: true }, 150);
-    out.line(card.ink.key, out.left + 244, out.y, {}, 88);
-    out.line(counted(card.sheets.length, 'sheet'), out.left + 338, out.y);
-    out.line(setUpTags(plan, index).join(', '), out.left + 396, out.y, { size: 10, soft: true }, out.right - out.left - 396);
+    out.box({ x: out.left, y: out.y + 1 }, 12);
+    out.line(wallClock(plan, time.startMinute), { x: out.left + 20, y: out.y });
+    out.line(`${card.number}`, { x: out.left + 62, y: out.y }, { bold: true });
+    out.line(`${card.screen.key} ${card.screen.name}`, { x: out.left + 88, y: out.y }, { bold: true, most: 150 });
+    out.line(card.ink.key, { x: out.left + 244, y: out.y }, { most: 88 });
+    out.line(counted(card.sheets.length, 'sheet'), { x: out.left + 338, y: out.y });
+    out.line(
+      setUpTags(plan, index).join(', '),
+      { x: out.left + 396, y: out.y },
+      { size: 10, soft: true, most: out.right - out.left - 396 },
+    );
     out.y += 20;
   }
   out.y += 12;

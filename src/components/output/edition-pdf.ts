@@ -34,7 +34,7 @@ export async function editionPdf(recipe: Recipe, edition: Edition, options: Edit
   const title = edition.words.title || recipe.title;
   const out = await PageWriter.open(options.size, `${title}, documentation of an edition`, options.fonts);
   const facts = editionFacts(recipe);
-  await head(out, recipe, edition, facts, options);
+  await head(out, { recipe, edition, facts }, options);
   inks(out, facts);
   screens(out, recipe, edition, options);
   sequence(out, facts, options);
@@ -49,11 +49,15 @@ export async function editionPdf(recipe: Recipe, edition: Edition, options: Edit
   return { bytes: await out.close(`Documentation: ${title}`), missing: out.missing };
 }
 
+interface EditionDocument {
+  recipe: Recipe;
+  edition: Edition;
+  facts: EditionFacts;
+}
+
 async function head(
   out: PageWriter,
-  recipe: Recipe,
-  edition: Edition,
-  facts: EditionFacts,
+  { recipe, edition, facts }: EditionDocument,
   { picture, visit, dayOf }: EditionPdfOptions,
 ): Promise<void> {
   const { words } = edition;
@@ -62,13 +66,13 @@ async function head(
   let room = out.right - out.left;
   if (picture !== null) {
     const width = (PICTURE_PT * recipe.paper.widthMm) / recipe.paper.heightMm;
-    out.image(await out.doc.embedPng(picture), out.right - width, top, width, PICTURE_PT);
+    out.image(await out.doc.embedPng(picture), { x: out.right - width, y: top, width, height: PICTURE_PT });
     room -= width + 18;
   }
-  out.paragraph(words.title || recipe.title, { size: 24, bold: true }, out.left, room);
-  if (words.artist !== '') out.paragraph(words.artist, { size: 15 }, out.left, room);
+  out.paragraph(words.title || recipe.title, { size: 24, bold: true, most: room });
+  if (words.artist !== '') out.paragraph(words.artist, { size: 15, most: room });
   out.y += 6;
-  for (const line of countFacts(edition.counts)) out.paragraph(line, {}, out.left, room);
+  for (const line of countFacts(edition.counts)) out.paragraph(line, { most: room });
   out.y = Math.max(out.y, picture === null ? 0 : top + PICTURE_PT) + 14;
   const dates =
     visit === null
@@ -154,7 +158,7 @@ function sequence(out: PageWriter, facts: EditionFacts, { visit, dayOf }: Editio
       { head: 'Pull', width: 34, bold: true },
       { head: 'Screen', width: 46 },
       { head: 'Ink', width: 106 },
-      { head: 'Lay', width: 140 },
+      { head: 'Offset', width: 140 },
       { head: 'Strokes', width: 48 },
       { head: 'Sheets', width: 42 },
       { head: 'Date', width: 0 },
@@ -219,8 +223,7 @@ function rejects(out: PageWriter, { words }: Edition, { visit }: EditionPdfOptio
         .join('; ');
       out.paragraph(
         `Sheet ${number}, ${sheet.pulls.length === 0 ? 'before its first pull' : `after ${counted(sheet.pulls.length, 'pull')}`}, ${why}.`,
-        { size: 10.5 },
-        out.left + 14,
+        { size: 10.5, x: out.left + 14 },
       );
     }
   }
@@ -233,8 +236,8 @@ function sign(out: PageWriter): void {
   const half = (out.right - out.left - 24) / 2;
   for (const [i, word] of ['Signature of the artist', 'Printer', 'Approved', 'Place and date'].entries()) {
     const x = out.left + (i % 2) * (half + 24);
-    out.rule(out.y, x, x + half);
-    out.line(word, x, out.y + 3, { size: 9.5, soft: true });
+    out.rule({ y: out.y, x, to: x + half });
+    out.line(word, { x, y: out.y + 3 }, { size: 9.5, soft: true });
     if (i % 2 === 1) out.y += 46;
   }
   out.y -= 18;

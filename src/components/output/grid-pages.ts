@@ -1,5 +1,6 @@
 import { entryAt, num } from '../../engine/base/at.ts';
 import { rangesText } from '../../engine/base/words.ts';
+import type { Lab } from '../../engine/colour/lab.ts';
 import { srgbHexFromLab } from '../../engine/colour/screen-colour.ts';
 import { type SheetColumn, type SheetGrid, sheetGrid } from '../../engine/visit/sheet-columns.ts';
 import type { PressPlan } from '../../engine/visit/visit.ts';
@@ -59,22 +60,14 @@ function bandPages(out: PageWriter, plan: PressPlan, grid: SheetGrid, band: Band
       top = columnHeads(out, band);
     }
     if (gap !== null) {
-      out.line(gap, out.left, out.y + (band.rowPt - 10) / 2, { size: 9.5, bold: true }, out.right - out.left);
+      out.line(gap, { x: out.left, y: out.y + (band.rowPt - 10) / 2 }, { size: 9.5, bold: true, most: out.right - out.left });
       out.y += band.rowPt;
     }
     out.rule();
     rowHead(out, plan, index, band);
     for (const [at] of band.columns.entries()) {
       const prints = num(entryAt(grid.pulls, index), band.from + at);
-      if (prints > 0)
-        square(
-          out,
-          out.left + HEAD_PT + at * band.widthPt,
-          band,
-          srgbHexFromLab(card.ink.ink.overWhite),
-          card.ink.ink.overWhite[0],
-          prints,
-        );
+      if (prints > 0) square(out, out.left + HEAD_PT + at * band.widthPt, band, { lab: card.ink.ink.overWhite, prints });
     }
     out.y += band.rowPt;
   }
@@ -92,13 +85,17 @@ function columnHeads(out: PageWriter, { columns, widthPt }: Band): number {
   for (const [at, column] of columns.entries()) {
     if (at > 0 && entryAt(columns, at - 1).recipe === column.recipe) continue;
     const span = columns.filter((other) => other.recipe === column.recipe).length;
-    out.line(recipeLetter(column.recipe), out.left + HEAD_PT + at * widthPt + 1, out.y, { size: 10, bold: true }, span * widthPt);
+    out.line(
+      recipeLetter(column.recipe),
+      { x: out.left + HEAD_PT + at * widthPt + 1, y: out.y },
+      { size: 10, bold: true, most: span * widthPt },
+    );
   }
   out.y += 13;
   for (const [at, label] of labels.entries()) {
     const x = out.left + HEAD_PT + at * widthPt;
-    if (upright) out.upright(label, x + widthPt / 2 + size * 0.36, out.y + height - 2, { size });
-    else out.line(label, x + (widthPt - out.widthOf(label, { size })) / 2, out.y + 1, { size });
+    if (upright) out.upright(label, { x: x + widthPt / 2 + size * 0.36, y: out.y + height - 2 }, { size });
+    else out.line(label, { x: x + (widthPt - out.widthOf(label, { size })) / 2, y: out.y + 1 }, { size });
   }
   out.y += height + 2;
   return out.y;
@@ -109,30 +106,38 @@ function rowHead(out: PageWriter, plan: PressPlan, index: number, { rowPt }: Ban
   const size = Math.min(10.5, rowPt * 0.6);
   const text = out.y + (rowPt - size) / 2 - 1;
   const small = { size: size * 0.92, soft: true };
-  out.line(`${card.number}`, out.left, text, { size, bold: true });
-  out.fill(out.left + 22, out.y + (rowPt - 8) / 2, 13, 8, srgbHexFromLab(card.ink.ink.overWhite), true);
-  out.line(`${card.screen.key} ${card.screen.name}`, out.left + 40, text, { size, bold: card.mount }, 82);
-  const lay = offsetWords(card) === 'no offset' ? '' : ` ${offsetShort(card)}`;
+  out.line(`${card.number}`, { x: out.left, y: text }, { size, bold: true });
+  out.rectangle(
+    { x: out.left + 22, y: out.y + (rowPt - 8) / 2, width: 13, height: 8 },
+    { hex: srgbHexFromLab(card.ink.ink.overWhite), edge: true },
+  );
+  out.line(`${card.screen.key} ${card.screen.name}`, { x: out.left + 40, y: text }, { size, bold: card.mount, most: 82 });
+  const offset = offsetWords(card) === 'no offset' ? '' : ` ${offsetShort(card)}`;
   const bed = plan.times.some((time) => time.bed > 0) ? `, bed ${entryAt(plan.times, index).bed + 1}` : '';
   out.line(
-    `${card.ink.key}${lay}${card.strokes > 1 ? ` ×${card.strokes}` : ''}${bed}`,
-    out.left + 126,
-    text + size * 0.08,
-    small,
-    HEAD_PT - 130,
+    `${card.ink.key}${offset}${card.strokes > 1 ? ` ×${card.strokes}` : ''}${bed}`,
+    { x: out.left + 126, y: text + size * 0.08 },
+    { ...small, most: HEAD_PT - 130 },
   );
 }
 
-function square(out: PageWriter, x: number, { widthPt, rowPt }: Band, hex: string, lightness: number, prints: number): void {
+function square(out: PageWriter, x: number, { widthPt, rowPt }: Band, { lab, prints }: { lab: Lab; prints: number }): void {
   const inset = widthPt > 8 ? 1.4 : 0.7;
-  out.fill(x + inset, out.y + inset, widthPt - 2 * inset, rowPt - 2 * inset, hex, true);
+  out.rectangle(
+    { x: x + inset, y: out.y + inset, width: widthPt - 2 * inset, height: rowPt - 2 * inset },
+    { hex: srgbHexFromLab(lab), edge: true },
+  );
   if (prints < 2) return;
   const label = String(prints);
-  out.line(label, x + (widthPt - out.widthOf(label, { size: 8 })) / 2, out.y + (rowPt - 9) / 2, {
-    size: 8,
-    bold: true,
-    light: lightness < 55,
-  });
+  out.line(
+    label,
+    { x: x + (widthPt - out.widthOf(label, { size: 8 })) / 2, y: out.y + (rowPt - 9) / 2 },
+    {
+      size: 8,
+      bold: true,
+      light: lab[0] < 55,
+    },
+  );
 }
 
 /** Lines between the recipes, and beside the first and last sheet. */
@@ -140,7 +145,7 @@ function edges(out: PageWriter, { columns, widthPt }: Band, top: number): void {
   for (let at = 0; at <= columns.length; at++) {
     if (at > 0 && at < columns.length && entryAt(columns, at).recipe === entryAt(columns, at - 1).recipe) continue;
     const x = out.left + HEAD_PT + at * widthPt;
-    out.stroke(x, top, x, out.y, 0.7, PDF_COLOURS.edge);
+    out.stroke({ x, y: top }, { x, y: out.y }, { thickness: 0.7, hex: PDF_COLOURS.edge });
   }
 }
 

@@ -15,8 +15,20 @@ export type PageName = keyof typeof PAGE_SIZES;
 
 const MARGIN_PT = 14 * PT_PER_MM;
 
-/** Draws one state of a recipe's sheet into a box, and gives how wide it is. */
-export type DrawState = (recipe: number, pulls: readonly Pull[], x: number, top: number, height: number) => Promise<number>;
+/** A place on a page, points from its left and from its top. */
+export interface Spot {
+  x: number;
+  y: number;
+}
+
+/** A place and its size, points. */
+export interface Box extends Spot {
+  width: number;
+  height: number;
+}
+
+/** Draws one state of a recipe's sheet, as wide as it must be, and gives how wide that is. */
+export type DrawState = (recipe: number, pulls: readonly Pull[], box: Omit<Box, 'width'>) => Promise<number>;
 
 export interface TextStyle {
   size?: number;
@@ -24,6 +36,11 @@ export interface TextStyle {
   soft?: boolean;
   /** White, on a dark ground. */
   light?: boolean;
+}
+
+/** Text that is cut or wraps where it is wider than `most` points. */
+interface FittedStyle extends TextStyle {
+  most?: number;
 }
 
 /** Writes down a page from the top, with new pages as they are needed. Lengths in points, y from the top. */
@@ -99,23 +116,23 @@ export class PageWriter {
     return this.fontOf(style).widthOfTextAtSize(this.signs.written(text), style.size ?? 12);
   }
 
-  /** One line whose top is at `top`; cut with dots where it is wider than `most`. */
-  line(text: string, x: number, top: number, style: TextStyle = {}, most = Infinity): void {
-    const size = style.size ?? 12;
+  /** One line whose top is at `y`; cut with dots where it is wider than `most`. */
+  line(text: string, { x, y }: Spot, style: FittedStyle = {}): void {
+    const { size = 12, most = Infinity } = style;
     let shown = this.signs.written(text);
     const font = this.fontOf(style);
     if (font.widthOfTextAtSize(shown, size) > most) {
       while (shown.length > 1 && font.widthOfTextAtSize(`${shown}…`, size) > most) shown = shown.slice(0, -1);
       shown = `${shown.trimEnd()}…`;
     }
-    this.page.drawText(shown, { x, y: this.height - top - size, size, font, color: colourOfText(style) });
+    this.page.drawText(shown, { x, y: this.height - y - size, size, font, color: colourOfText(style) });
   }
 
-  /** One line that runs upwards from `bottom`, its left side turned down. @param x where its letters' feet stand */
-  upright(text: string, x: number, bottom: number, style: TextStyle = {}): void {
+  /** One line that runs upwards from `y`, its left side turned down. @param spot `x` is where its letters' feet stand */
+  upright(text: string, { x, y }: Spot, style: TextStyle = {}): void {
     this.page.drawText(this.signs.written(text), {
       x,
-      y: this.height - bottom,
+      y: this.height - y,
       size: style.size ?? 12,
       font: this.fontOf(style),
       color: colourOfText(style),
@@ -145,11 +162,11 @@ export class PageWriter {
   }
 
   /** Wrapped text at `y`, which it moves on. */
-  paragraph(text: string, style: TextStyle = {}, x = this.left, most = this.right - x): void {
-    const size = style.size ?? 12;
+  paragraph(text: string, style: FittedStyle & { x?: number } = {}): void {
+    const { size = 12, x = this.left, most = this.right - x } = style;
     for (const line of this.lines(text, most, style)) {
       this.need(size * 1.35);
-      this.line(line, x, this.y, style, most);
+      this.line(line, { x, y: this.y }, { ...style, most });
       this.y += size * 1.35;
     }
   }
@@ -161,19 +178,21 @@ export class PageWriter {
     this.y += 4;
   }
 
-  rule(top = this.y, x = this.left, to = this.right): void {
+  /** A fine line across the page, or from `x` to `to`. */
+  rule({ y = this.y, x = this.left, to = this.right } = {}): void {
     this.page.drawLine({
-      start: { x, y: this.height - top },
-      end: { x: to, y: this.height - top },
+      start: { x, y: this.height - y },
+      end: { x: to, y: this.height - y },
       thickness: 0.7,
       color: colourOf(PDF_COLOURS.line),
     });
   }
 
-  box(x: number, top: number, size: number): void {
+  /** A box to tick. */
+  box({ x, y }: Spot, size: number): void {
     this.page.drawRectangle({
       x,
-      y: this.height - top - size,
+      y: this.height - y - size,
       width: size,
       height: size,
       borderColor: colourOf(PDF_COLOURS.black),
@@ -181,23 +200,25 @@ export class PageWriter {
     });
   }
 
-  fill(x: number, top: number, width: number, height: number, hex: string | null, edge = false): void {
+  /** A rectangle, filled where a colour is named, with a fine edge where one is asked for. */
+  rectangle({ x, y, width, height }: Box, { hex, edge }: { hex?: string; edge?: boolean }): void {
     this.page.drawRectangle({
       x,
-      y: this.height - top - height,
+      y: this.height - y - height,
       width,
       height,
-      ...(hex === null ? {} : { color: colourOf(hex) }),
-      ...(edge ? { borderColor: colourOf(PDF_COLOURS.line), borderWidth: 0.7 } : {}),
+      ...(hex === undefined ? {} : { color: colourOf(hex) }),
+      ...(edge === true ? { borderColor: colourOf(PDF_COLOURS.line), borderWidth: 0.7 } : {}),
     });
   }
 
-  stroke(x: number, top: number, toX: number, toTop: number, thickness: number, hex: string): void {
-    this.page.drawLine({ start: { x, y: this.height - top }, end: { x: toX, y: this.height - toTop }, thickness, color: colourOf(hex) });
+  stroke(from: Spot, to: Spot, { thickness, hex }: { thickness: number; hex: string }): void {
+    const [start, end] = [from, to].map(({ x, y }) => ({ x, y: this.height - y })) as [Spot, Spot];
+    this.page.drawLine({ start, end, thickness, color: colourOf(hex) });
   }
 
   /** Closed rings as one vector shape, even-odd by their own turning. @param scale points a unit */
-  shape(rings: readonly ArrayLike<number>[], x: number, top: number, scale: number, hex: string): void {
+  shape(rings: readonly ArrayLike<number>[], { x, y, scale, hex }: Spot & { scale: number; hex: string }): void {
     const path = rings
       .filter((ring) => ring.length >= 6)
       .map((ring) => {
@@ -206,12 +227,13 @@ export class PageWriter {
         return `${text}Z`;
       })
       .join('');
-    if (path !== '') this.page.drawSvgPath(path, { x, y: this.height - top, scale, color: colourOf(hex) });
+    if (path !== '') this.page.drawSvgPath(path, { x, y: this.height - y, scale, color: colourOf(hex) });
   }
 
-  image(image: PDFImage, x: number, top: number, width: number, height: number): void {
-    this.page.drawImage(image, { x, y: this.height - top - height, width, height });
-    this.fill(x, top, width, height, null, true);
+  image(image: PDFImage, box: Box): void {
+    const { x, y, width, height } = box;
+    this.page.drawImage(image, { x, y: this.height - y - height, width, height });
+    this.rectangle(box, { edge: true });
   }
 
   /** Numbers the pages and gives the file. */
@@ -221,8 +243,8 @@ export class PageWriter {
       this.page = page;
       ({ width: this.width, height: this.height } = page.getSize());
       const number = `${at + 1} of ${pages.length}`;
-      this.line(number, this.right - this.widthOf(number, { size: 10 }), this.height - 26, { size: 10, soft: true });
-      this.line(foot, this.left, this.height - 26, { size: 10, soft: true }, this.right - this.left - 80);
+      this.line(number, { x: this.right - this.widthOf(number, { size: 10 }), y: this.height - 26 }, { size: 10, soft: true });
+      this.line(foot, { x: this.left, y: this.height - 26 }, { size: 10, soft: true, most: this.right - this.left - 80 });
     }
     return this.doc.save();
   }

@@ -3,6 +3,7 @@ import { minutesText } from '../../engine/base/words.ts';
 import { stackMinutesOf } from '../../engine/ink/film/drying.ts';
 import { screensToMake } from '../../engine/visit/screens-to-make.ts';
 import { paperToCut } from '../../engine/visit/visit-needs.ts';
+import type { PressPlan } from '../../engine/visit/visit.ts';
 import { counted } from '../ui/words.ts';
 import { gramsText, recipeLetter } from '../words/plan-words.ts';
 import { GRAMS_NOTE, OVERS_NOTE } from '../words/supply-words.ts';
@@ -22,7 +23,7 @@ function rows(out: PageWriter, heads: readonly string[], widths: readonly number
     let x = out.left + 20;
     for (const [i, lines] of cells.entries()) {
       for (const [l, line] of lines.entries())
-        out.line(line, x, out.y + l * LINE_PT, head ? { size: 10, soft: true } : styleOf(i), num(all, i) - 8);
+        out.line(line, { x, y: out.y + l * LINE_PT }, { ...(head ? { size: 10, soft: true } : styleOf(i)), most: num(all, i) - 8 });
       x += num(all, i);
     }
   };
@@ -38,7 +39,7 @@ function rows(out: PageWriter, heads: readonly string[], widths: readonly number
     const more = (Math.max(...cells.map((lines) => lines.length)) - 1) * LINE_PT;
     out.need(24 + more);
     out.y += 5;
-    out.box(out.left, out.y + 1, 11);
+    out.box({ x: out.left, y: out.y + 1 }, 11);
     put(cells, false);
     out.y += 17 + more;
     out.rule();
@@ -48,9 +49,18 @@ function rows(out: PageWriter, heads: readonly string[], widths: readonly number
 
 /** Screens, ink, stock ink and paper to have ready. */
 export function supplyPages(out: PageWriter, made: MadePlan): void {
-  const { plan, recipes, input } = made;
   out.newPage();
   out.heading('Screens');
+  screenRows(out, made);
+  out.heading('Ink');
+  inkRows(out, made.plan);
+  out.paragraph(GRAMS_NOTE, { size: 10, soft: true });
+  out.heading('Paper');
+  paperRows(out, made);
+  out.paragraph(OVERS_NOTE, { size: 10, soft: true });
+}
+
+function screenRows(out: PageWriter, { plan, recipes }: MadePlan): void {
   const { screens, filmM2 } = screensToMake(plan, recipes);
   rows(
     out,
@@ -65,7 +75,10 @@ export function supplyPages(out: PageWriter, made: MadePlan): void {
     ]),
   );
   out.paragraph(`${counted(screens.length, 'screen')} to make, ${filmM2.toFixed(2)} m² of film at the size of the sheets.`);
-  out.heading('Ink');
+}
+
+/** Inks, and the stock inks that mixes are weighed out of. */
+function inkRows(out: PageWriter, plan: PressPlan): void {
   rows(
     out,
     ['Ink', 'Printed', 'Print on after', 'Stack after', 'Mix'],
@@ -91,8 +104,9 @@ export function supplyPages(out: PageWriter, made: MadePlan): void {
       plan.stocks.map(({ name, grams }) => [name, `${gramsText(grams)} g`]),
     );
   }
-  out.paragraph(GRAMS_NOTE, { size: 10, soft: true });
-  out.heading('Paper');
+}
+
+function paperRows(out: PageWriter, { plan, recipes, input }: MadePlan): void {
   rows(
     out,
     ['Recipe', 'Paper', 'Sheets', 'Overs', 'Proofs', 'Cut'],
@@ -110,5 +124,4 @@ export function supplyPages(out: PageWriter, made: MadePlan): void {
       ];
     }),
   );
-  out.paragraph(OVERS_NOTE, { size: 10, soft: true });
 }

@@ -18,7 +18,7 @@ export function wrappedTable(out: PageWriter, columns: readonly Column[], rows: 
   const put = (cells: readonly string[][], style: (at: number) => TextStyle): void => {
     let x = out.left;
     for (const [at, lines] of cells.entries()) {
-      for (const [i, line] of lines.entries()) out.line(line, x, out.y + i * step, style(at), num(widths, at) - GAP_PT);
+      for (const [i, line] of lines.entries()) out.line(line, { x, y: out.y + i * step }, { ...style(at), most: num(widths, at) - GAP_PT });
       x += num(widths, at);
     }
   };

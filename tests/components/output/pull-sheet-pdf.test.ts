@@ -144,7 +144,7 @@ describe('PageWriter', () => {
       '→ 12.5 ↑ −3 mm, µm, m², ≤ “Ebb” □',
     ];
     const out = await PageWriter.open('A4', 'x', fonts);
-    for (const [i, name] of names.entries()) out.line(name, 40, 40 + 20 * i, { bold: i % 2 === 1 });
+    for (const [i, name] of names.entries()) out.line(name, { x: 40, y: 40 + 20 * i }, { bold: i % 2 === 1 });
     expect(out.missing).toEqual([]);
     const [page] = await pdfTexts(await out.close(''));
     expect(page!.slice(0, names.length).map(({ text }) => text)).toEqual(names);
