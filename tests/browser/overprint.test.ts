@@ -1,11 +1,11 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { targetSquares } from '../../src/components/inks/target/target-layout.ts';
 import { WAVELENGTHS_NM } from '../../src/engine/colour/weights.ts';
 import { coloursFromPhoto } from '../../src/engine/ink/characterise/drawdown-photo.ts';
 import { demoInks } from '../../src/engine/ink/demo/demo-inks.ts';
 import { DEMO_PAPER } from '../../src/engine/ink/demo/demo-paper.ts';
 import { stackReflectance } from '../../src/engine/ink/film/film.ts';
+import { targetSquares } from '../../src/engine/ink/target/target.ts';
 import { enter, openPage, openStudio, type Studio } from './harness.ts';
 
 let studio: Studio;

@@ -1,5 +1,6 @@
 import { num } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
+import { roundTo } from '../base/units.ts';
 import { BANDS, WEIGHTS_D50, WEIGHTS_D65, type ObserverWeights } from './weights.ts';
 
 /** CIELAB, D50, CIE 1931 2° observer: [L 0–100, a, b]. */
@@ -74,6 +75,11 @@ export function xyzD50FromLab(lab: Readonly<Lab>): Xyz {
     WHITE_D50[1] * inverseLabCurve(fy),
     WHITE_D50[2] * inverseLabCurve(fy - lab[2] / 200),
   ];
+}
+
+/** A colour to hundredths, as fields show and keep it. */
+export function roundedLab([l, a, b]: Readonly<Lab>): Lab {
+  return [roundTo(l, 2), roundTo(a, 2), roundTo(b, 2)];
 }
 
 function labCurve(ratio: number): number {

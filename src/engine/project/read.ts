@@ -1,10 +1,10 @@
 import type { Problem } from '../base/error.ts';
 import { checkHolds } from '../explore/settings/holds.ts';
+import { namedInks } from '../ink/target/target.ts';
 import { explainIssues } from '../recipe/explain.ts';
 import { readEnvelope, type ReadResult } from '../recipe/read.ts';
 import { checkHolder, checkPulls } from '../recipe/references.ts';
 import { projectSchema } from './schema.ts';
-import { namedInks } from './target.ts';
 import { PROJECT_FORMAT, PROJECT_VERSION, type Project } from './types.ts';
 
 /**

@@ -1,12 +1,14 @@
 import type { SeenRun } from '../explore/search/seen.ts';
 import type { ExploreSettings } from '../explore/types.ts';
-import type { Lab } from '../ink/types.ts';
+import type { Target } from '../ink/target/target.ts';
 import type { Edition } from '../log/edition/edition.ts';
 import type { PrintLineage } from '../recipe/lineage.ts';
 import type { Recipe } from '../recipe/types.ts';
 import type { Pull } from '../stack/types.ts';
 import type { Studio } from '../studio/studio.ts';
 import type { VisitFigures } from '../visit/visit-figures.ts';
+
+export type { Target };
 
 export const PROJECT_FORMAT = 'pullstack-project';
 export const PROJECT_VERSION = 1;
@@ -21,24 +23,6 @@ export interface VisitRun {
 export interface PressSettings extends VisitFigures {
   /** Registration that the table holds, mm; 0.25–1 by hand, from memory. */
   registrationMm: number;
-}
-
-/** A square of a pulled target as it was measured: one ink, or one over another. */
-export interface MeasuredSquare {
-  first: string;
-  /** Ink over it; null for a single film. */
-  over: string | null;
-  /** D50/2°. */
-  lab: Lab;
-  /** 36 bands, 0–1, where the instrument gave them; counts before the Lab. */
-  reflectance?: number[] | undefined;
-}
-
-/** A target of inks over each other, pulled by hand and measured. */
-export interface Target {
-  /** Inks in the order of its rows and columns, each once. */
-  inks: string[];
-  squares: MeasuredSquare[];
 }
 
 /** A print that stays on the wall whatever hangs beside it. */

@@ -1,4 +1,5 @@
 import { defined } from '../base/at.ts';
+import { meshKey } from '../ink/film/mesh.ts';
 import type { Ink } from '../ink/types.ts';
 import type { Recipe } from '../recipe/types.ts';
 import type { Screen } from '../shapes/types.ts';
@@ -45,11 +46,7 @@ function stencilText(screen: Screen, recipe: Recipe): string {
   const shapes = new Map(recipe.shapes.map((shape) => [shape.id, shape]));
   return JSON.stringify([
     screen.number,
-    screen.mesh.threadsPerCm,
-    screen.mesh.threadUm,
-    screen.mesh.statedVolumeCm3PerM2,
-    screen.mesh.fabricUm,
-    screen.mesh.statedOpenArea,
+    meshKey(screen.mesh),
     screen.placed.map((placed) => [
       shapes.get(placed.shape)?.rings,
       shapes.get(placed.shape)?.fillRule,
@@ -63,7 +60,7 @@ function stencilText(screen: Screen, recipe: Recipe): string {
 
 /** What makes an ink the ink it is: its name, its curves and the mesh they hold for. */
 export function inkText(ink: Ink): string {
-  return JSON.stringify([ink.name, ink.kx, ink.sx, ink.mesh?.threadsPerCm, ink.mesh?.threadUm, ink.mesh?.statedVolumeCm3PerM2]);
+  return JSON.stringify([ink.name, ink.kx, ink.sx, meshKey(ink.mesh)]);
 }
 
 function stocksOf(ink: Ink, recipe: Recipe): { ink: Ink; parts: number }[] {

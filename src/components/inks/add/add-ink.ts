@@ -1,15 +1,15 @@
 import { css, html, LitElement } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { freeName, type InkDraft } from '../../../engine/ink/characterise/ink-draft.ts';
 import { DEFAULT_DENSITY_G_PER_CM3, DEFAULT_DRY_MINUTES } from '../../../engine/ink/characterise/make-ink.ts';
 import { INK_MESH } from '../../../engine/ink/film/film-factor.ts';
 import type { Mesh } from '../../../engine/ink/film/mesh.ts';
 import type { Ink } from '../../../engine/ink/types.ts';
 import type { AppStore } from '../../app-store.ts';
 import { controls } from '../../ui/controls-style.ts';
-import type { Measurements } from './cgats-file.ts';
 import './drawdown-way.ts';
 import './guess-way.ts';
-import { freeName, type InkDraft } from './ink-draft.ts';
+import type { Measurements } from './cgats-file.ts';
 import './measured-way.ts';
 import '../mesh/mesh-select.ts';
 

@@ -1,14 +1,13 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
-import { roundTo } from '../../../engine/base/units.ts';
-import type { Lab } from '../../../engine/colour/lab.ts';
-import { labOfSwatch, labSwatch } from '../../../engine/ink/film/lab-swatch.ts';
+import { hexOfText } from '../../../engine/colour/hex-text.ts';
+import { type Lab, roundedLab } from '../../../engine/colour/lab.ts';
 import '../../ui/number-field.ts';
+import { labOfSwatch, labSwatch } from '../../../engine/ink/film/lab-swatch.ts';
 import { controls } from '../../ui/controls-style.ts';
 import type { NumberPick } from '../../ui/number-field.ts';
 import { markStyles, OUTSIDE_WORDS } from '../overprint/marked-swatch.ts';
-import { hexOfText } from './hex-text.ts';
 
 /** A printed colour: picked on the screen, or typed as hex or as L, a, b (D50/2°). Sends `pick` with a Lab. */
 @customElement('colour-field')
@@ -116,8 +115,7 @@ export class ColourField extends LitElement {
     const hex = hexOfText(text);
     this.badHex = hex === null ? text : '';
     if (hex === null || hex === this.hex()) return;
-    const [l, a, b] = labOfSwatch(hex, this.white);
-    const lab: Lab = [roundTo(l, 2), roundTo(a, 2), roundTo(b, 2)];
+    const lab = roundedLab(labOfSwatch(hex, this.white));
     this.picked = { hex, lab };
     this.pick(lab);
   }

@@ -1,18 +1,19 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
+import { roundedLab } from '../../../engine/colour/lab.ts';
 import { guessInk } from '../../../engine/ink/characterise/guess.ts';
+import type { InkDraft } from '../../../engine/ink/characterise/ink-draft.ts';
 import type { Ink } from '../../../engine/ink/types.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { drawdownCard, drawdownStyles } from './drawdown.ts';
-import type { InkDraft } from './ink-draft.ts';
 import '../photo/photo-card.ts';
 import './two-colours.ts';
-import { type Colours, type ColoursFound, shown, type TwoColours } from './two-colours.ts';
+import type { Colours, ColoursFound, TwoColours } from './two-colours.ts';
 
 /** An ochre of middling strength, which every card can hold. */
 function start(): ColoursFound {
   const { kx, sx, overWhite, overBlack } = guessInk([64, 12, 38], 'translucent');
-  return { kx: Array.from(kx), sx: Array.from(sx), overWhite: shown(overWhite), overBlack: shown(overBlack), moved: 0 };
+  return { kx: Array.from(kx), sx: Array.from(sx), overWhite: roundedLab(overWhite), overBlack: roundedLab(overBlack), moved: 0 };
 }
 
 /** An ink from its two colours on a contrast card, typed or picked from a photo. Sends `draft`, null while there is none. */

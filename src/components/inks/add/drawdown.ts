@@ -1,25 +1,12 @@
 import { css, html } from 'lit';
 import { CARD_BLACK, CARD_WHITE } from '../../../engine/ink/characterise/card.ts';
-import { type Swatch, swatchOf, swatchReflectance } from '../../../engine/ink/film/swatch.ts';
+import { drawdown } from '../../../engine/ink/film/drawdown.ts';
+import { swatchOf } from '../../../engine/ink/film/swatch.ts';
 import type { Ink } from '../../../engine/ink/types.ts';
 import { markStyles, swatchTemplate } from '../overprint/marked-swatch.ts';
 
 /** The two halves of the contrast card as a screen shows them. */
-export const CARD_HEX = { white: swatchOf(CARD_WHITE).hex, black: swatchOf(CARD_BLACK).hex };
-
-/** An ink over both halves of the card. */
-export interface Drawdown {
-  white: Swatch;
-  black: Swatch;
-}
-
-/** What strokes of an ink give on the card. */
-export function drawdown(ink: Pick<Ink, 'kx' | 'sx'>, strokes: number, strokeGain: number): Drawdown {
-  return {
-    white: swatchOf(swatchReflectance(ink, strokes, strokeGain, CARD_WHITE)),
-    black: swatchOf(swatchReflectance(ink, strokes, strokeGain, CARD_BLACK)),
-  };
-}
+const CARD_HEX = { white: swatchOf(CARD_WHITE).hex, black: swatchOf(CARD_BLACK).hex };
 
 export const drawdownStyles = css`
   ${markStyles}

@@ -3,21 +3,18 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { EngineError } from '../../../engine/base/error.ts';
 import { deltaE2000 } from '../../../engine/colour/delta-e.ts';
 import { guessInk, type Opacity } from '../../../engine/ink/characterise/guess.ts';
+import type { InkDraft } from '../../../engine/ink/characterise/ink-draft.ts';
+import { offeredColour } from '../../../engine/ink/characterise/nearest-colours.ts';
+import './colour-field.ts';
 import type { Lab } from '../../../engine/ink/types.ts';
 import { controls } from '../../ui/controls-style.ts';
-import './colour-field.ts';
 import { drawdownCard, drawdownStyles } from './drawdown.ts';
-import type { InkDraft } from './ink-draft.ts';
-import { shown } from './two-colours.ts';
 
 const OPACITIES: Record<Opacity, string> = {
   transparent: 'Transparent: black stays black under it',
   translucent: 'Translucent: it veils black',
   opaque: 'Opaque: black hardly shows',
 };
-
-// Rounding outwards would land outside again.
-const INWARDS = 0.995;
 
 /** An ink from one colour and how much it seems to hide. Sends `draft`, null while there is none. */
 @customElement('guess-way')
@@ -69,8 +66,7 @@ export class GuessWay extends LitElement {
       if (!(error instanceof EngineError)) throw error;
       this.draft = null;
       this.problem = error.message;
-      const [l, a, b] = (error.details.nearest ?? [this.colour[0], 0, 0]) as Lab;
-      this.nearest = shown([l, a * INWARDS, b * INWARDS]);
+      this.nearest = offeredColour(error, this.colour);
     }
   }
 

@@ -4,16 +4,17 @@ import { defined, entryAt } from '../../../engine/base/at.ts';
 import type { CgatsSample } from '../../../engine/ink/cgats/read-cgats.ts';
 import { bandWords } from '../../../engine/ink/characterise/band-words.ts';
 import { CARD_BLACK, CARD_WHITE } from '../../../engine/ink/characterise/card.ts';
-import { labSwatch } from '../../../engine/ink/film/lab-swatch.ts';
+import type { InkDraft } from '../../../engine/ink/characterise/ink-draft.ts';
+import { type Chosen, inkFromSamples } from '../../../engine/ink/characterise/ink-from-samples.ts';
+import { sampleSwatch } from '../../../engine/ink/characterise/sample-colour.ts';
+import './cgats-file.ts';
+import { guessRoles, type Roles, STANDARD_CARD } from '../../../engine/ink/characterise/sample-roles.ts';
 import { type Swatch, swatchOf } from '../../../engine/ink/film/swatch.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { counted } from '../../ui/words.ts';
-import './cgats-file.ts';
 import { markStyles, swatchTemplate } from '../overprint/marked-swatch.ts';
 import { curveStyles, twoCurves } from '../shelf/curve-drawing.ts';
 import type { Measurements } from './cgats-file.ts';
-import type { InkDraft } from './ink-draft.ts';
-import { type Chosen, guessRoles, inkFromSamples, type Roles, STANDARD_CARD } from './measured-choice.ts';
 
 /** Samples shown as swatches; charts of thousands are for the lists. */
 const MOST_SWATCHES = 240;
@@ -25,10 +26,7 @@ const ROLE_NAMES: Record<keyof Roles, string> = {
   black: 'Bare black',
 };
 
-export function sampleSwatch(sample: CgatsSample): Swatch {
-  return sample.reflectance === undefined ? labSwatch(defined(sample.lab)) : swatchOf(sample.reflectance);
-}
-
+/** A sample's id and name, once where they are the same. */
 export function sampleWords(sample: CgatsSample): string {
   return sample.name === sample.id ? sample.name : `${sample.id} ${sample.name}`;
 }

@@ -1,7 +1,7 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Problem } from '../../../engine/base/error.ts';
-import { roundTo } from '../../../engine/base/units.ts';
+import { roundedLab } from '../../../engine/colour/lab.ts';
 import { nearestInkColours } from '../../../engine/ink/characterise/nearest-colours.ts';
 import type { Lab } from '../../../engine/ink/types.ts';
 import { desk, sentenceOf } from '../../../workers/client/client.ts';
@@ -84,7 +84,7 @@ export class TwoColours extends LitElement {
   private takeNearest(): void {
     if (this.wanted === null) return;
     const near = nearestInkColours(this.wanted.overWhite, this.wanted.overBlack);
-    void this.ask({ overWhite: shown(near.overWhite), overBlack: shown(near.overBlack) });
+    void this.ask({ overWhite: roundedLab(near.overWhite), overBlack: roundedLab(near.overBlack) });
   }
 
   private forget(): void {
@@ -113,11 +113,6 @@ export class TwoColours extends LitElement {
       }
     `;
   }
-}
-
-/** A colour as the fields can show it. */
-export function shown([l, a, b]: Readonly<Lab>): Lab {
-  return [roundTo(l, 2), roundTo(a, 2), roundTo(b, 2)];
 }
 
 declare global {

@@ -1,6 +1,7 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { labD50 } from '../../../engine/colour/lab.ts';
+import { freeName } from '../../../engine/ink/characterise/ink-draft.ts';
 import { INK_MESH } from '../../../engine/ink/film/film-factor.ts';
 import { labSwatch } from '../../../engine/ink/film/lab-swatch.ts';
 import type { Mesh } from '../../../engine/ink/film/mesh.ts';
@@ -11,13 +12,12 @@ import { baseOf, mixInks, printInks, stockInks } from '../../../engine/ink/mix/m
 import type { Lab } from '../../../engine/ink/types.ts';
 import { sentenceOf } from '../../../workers/client/client.ts';
 import { type AppStore, StoreController } from '../../app-store.ts';
-import { controls } from '../../ui/controls-style.ts';
 import '../../ui/number-field.ts';
+import { controls } from '../../ui/controls-style.ts';
 import { JobRun } from '../../ui/job-run.ts';
 import type { NumberPick } from '../../ui/number-field.ts';
-import { counted } from '../../ui/words.ts';
 import '../add/colour-field.ts';
-import { freeName } from '../add/ink-draft.ts';
+import { counted } from '../../ui/words.ts';
 import { swatchTemplate } from '../overprint/marked-swatch.ts';
 import { matchStyles } from './match-style.ts';
 import { deltaWords, inkParts, mixName, weighLines } from './match-words.ts';

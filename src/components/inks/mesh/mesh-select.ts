@@ -1,10 +1,10 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { entryAt } from '../../../engine/base/at.ts';
-import type { Mesh } from '../../../engine/ink/film/mesh.ts';
+import { meshChoices } from '../../../engine/ink/film/mesh-choice.ts';
+import { type Mesh, sameMesh } from '../../../engine/ink/film/mesh.ts';
 import type { Screen } from '../../../engine/shapes/types.ts';
 import { controls } from '../../ui/controls-style.ts';
-import { meshChoices, sameMesh } from './mesh-choice.ts';
 
 /** Chooses a mesh of the screens or of the table. Sends `pick` with a mesh, or with null for none. */
 @customElement('mesh-select')

@@ -110,15 +110,12 @@ export class OverprintChart extends LitElement {
     this.opened = this.opened !== null && this.opened.join() === next.join() ? null : next;
   }
 
-  private told(): string {
+  private spoken(): string {
     if (this.pointed === null) return 'Point at a square to read it; click it, or press Enter, for its curve.';
     const [first, over] = this.pointed;
     return squareSentence(
       this.inks.map(({ name }) => name),
-      first,
-      over,
-      entryAt(entryAt(this.grid.rows, first), over),
-      this.third,
+      { first, over, cell: entryAt(entryAt(this.grid.rows, first), over), thirdDeltaE: this.third },
     );
   }
 
@@ -138,7 +135,7 @@ export class OverprintChart extends LitElement {
           @pick=${(event: CustomEvent<Square>) => this.pick(event.detail)}
         ></overprint-grid>
         <div class="words">
-          <p class="told" role="status">${this.told()}</p>
+          <p class="told" role="status">${this.spoken()}</p>
           ${
             opened === null
               ? nothing

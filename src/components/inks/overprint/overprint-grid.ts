@@ -107,7 +107,7 @@ export class OverprintGridElement extends LitElement {
       class="${cell.swatch.inGamut ? '' : 'outside'} ${cell.thirdColour ? 'third' : ''}"
       style="background:${cell.swatch.hex}"
       aria-selected=${picked !== null && picked[0] === first && picked[1] === over ? 'true' : 'false'}
-      aria-label=${squareSentence(this.names, first, over, cell, this.third)}
+      aria-label=${squareSentence(this.names, { first, over, cell, thirdDeltaE: this.third })}
       @pointerenter=${() => this.point(square)}
       @focus=${() => this.point(square)}
       @click=${() => this.pick(square)}

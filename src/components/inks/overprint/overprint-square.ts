@@ -3,13 +3,13 @@ import { customElement, property } from 'lit/decorators.js';
 import { entryAt, num } from '../../../engine/base/at.ts';
 import { WAVELENGTHS_NM } from '../../../engine/colour/weights.ts';
 import { stackReflectance } from '../../../engine/ink/film/film.ts';
-import type { OverprintGrid } from '../../../engine/ink/film/overprint.ts';
+import { nearestInk, type OverprintGrid } from '../../../engine/ink/film/overprint.ts';
 import { type Swatch, swatchOf } from '../../../engine/ink/film/swatch.ts';
 import type { Ink, Paper } from '../../../engine/ink/types.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { markStyles, swatchTemplate } from './marked-swatch.ts';
 import type { Square } from './overprint-grid.ts';
-import { labWords, nearestInk } from './overprint-words.ts';
+import { labWords } from './overprint-words.ts';
 
 const WIDTH = 350;
 const HEIGHT = 170;

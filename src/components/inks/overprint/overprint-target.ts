@@ -1,12 +1,12 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { printInks } from '../../../engine/ink/mix/mix.ts';
+import { layOutTarget, LEAST_SIDE_MM, type PageName, PAGES } from '../../../engine/ink/target/target-layout.ts';
+import { type Target, targetOf, withInk } from '../../../engine/ink/target/target.ts';
 import { type AppStore, StoreController } from '../../app-store.ts';
 import { controls } from '../../ui/controls-style.ts';
-import { counted } from '../../ui/words.ts';
-import { layOutTarget, LEAST_SIDE_MM, type PageName, PAGES } from '../target/target-layout.ts';
 import '../target/target-measure.ts';
-import { targetOf } from '../target/target-readings.ts';
+import { counted } from '../../ui/words.ts';
 import { printTarget } from '../target/target-sheet.ts';
 
 /** The target that checks the chart: which inks are on it, printing it, and what was measured on it. */
@@ -66,16 +66,17 @@ export class OverprintTarget extends LitElement {
     return this.store.room === 'inks';
   }
 
+  private get target(): Target {
+    const { target, drawer } = this.store.project;
+    return targetOf(target, drawer.inks);
+  }
+
   private put(ink: string, on: boolean): void {
-    const target = targetOf(this.store.project);
-    const chosen = new Set(on ? [...target.inks, ink] : target.inks.filter((id) => id !== ink));
-    // New inks go last, so that the numbers of a printed target change as little as may be.
-    const inks = [...target.inks.filter((id) => chosen.has(id)), ...[...chosen].filter((id) => !target.inks.includes(id))];
-    this.store.dispatch({ kind: 'set-target', target: { ...target, inks } });
+    this.store.dispatch({ kind: 'set-target', target: withInk(this.target, ink, on) });
   }
 
   private print(): void {
-    const target = targetOf(this.store.project);
+    const { target } = this;
     // From now on the numbers on paper count, whatever inks come later.
     if (this.store.project.target === undefined) this.store.dispatch({ kind: 'set-target', target });
     const { drawer, title } = this.store.project;
@@ -89,7 +90,7 @@ export class OverprintTarget extends LitElement {
   }
 
   override render() {
-    const target = targetOf(this.store.project);
+    const { target } = this;
     const all = printInks(this.store.project.drawer.inks);
     const { sideMm, squares } = layOutTarget(target.inks, this.page);
     const none = target.inks.length === 0;

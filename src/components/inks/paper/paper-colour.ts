@@ -2,7 +2,10 @@ import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { defined, entryAt } from '../../../engine/base/at.ts';
 import { EngineError } from '../../../engine/base/error.ts';
-import { labD50 } from '../../../engine/colour/lab.ts';
+import { labD50, roundedLab } from '../../../engine/colour/lab.ts';
+import { offeredColour } from '../../../engine/ink/characterise/nearest-colours.ts';
+import { sampleCurve, sampleSwatch } from '../../../engine/ink/characterise/sample-colour.ts';
+import { guessPaper } from '../../../engine/ink/characterise/sample-roles.ts';
 import { type Swatch, swatchOf } from '../../../engine/ink/film/swatch.ts';
 import { paperFromColour, paperFromCurve } from '../../../engine/ink/paper/paper-from.ts';
 import { PAPER_PRESETS } from '../../../engine/ink/paper/paper-presets.ts';
@@ -12,14 +15,9 @@ import { controls } from '../../ui/controls-style.ts';
 import '../add/cgats-file.ts';
 import type { Measurements } from '../add/cgats-file.ts';
 import '../add/colour-field.ts';
-import { curveOf } from '../add/measured-choice.ts';
-import { sampleSwatch, sampleWords } from '../add/measured-way.ts';
-import { shown } from '../add/two-colours.ts';
+import { sampleWords } from '../add/measured-way.ts';
 import { markStyles, swatchTemplate } from '../overprint/marked-swatch.ts';
 import { foldStyles } from '../shelf/fold-style.ts';
-
-// Rounding outwards would land outside again.
-const INWARDS = 0.995;
 
 /** The paper's colour: one of four to start from, a measured curve, or a colour alone. */
 @customElement('paper-colour')
@@ -105,8 +103,7 @@ export class PaperColour extends LitElement {
     } catch (error) {
       if (!(error instanceof EngineError)) throw error;
       this.problem = `${error.message} The paper stays as it was.`;
-      const [l, a, b] = (error.details.nearest ?? [lab[0], 0, 0]) as Lab;
-      this.nearest = shown([l, a * INWARDS, b * INWARDS]);
+      this.nearest = offeredColour(error, lab);
     }
   }
 
@@ -114,7 +111,7 @@ export class PaperColour extends LitElement {
     const chosen = entryAt(defined(this.measurements).samples, this.sample);
     this.curveProblem = '';
     try {
-      this.set(paperFromCurve(this.paper, curveOf(chosen)));
+      this.set(paperFromCurve(this.paper, sampleCurve(chosen)));
       this.store.tell(`The paper has the curve of ${sampleWords(chosen)}.`, 'news');
     } catch (error) {
       if (!(error instanceof EngineError)) throw error;
@@ -124,17 +121,12 @@ export class PaperColour extends LitElement {
 
   private onRead(measurements: Measurements): void {
     this.measurements = measurements;
-    const lightness = measurements.samples.map(
-      (sample) => (sample.reflectance === undefined ? defined(sample.lab) : labD50(sample.reflectance))[0],
-    );
-    const named = measurements.samples.findIndex(({ name, id }) => /paper|substrate|bare|blank/i.test(`${name} ${id}`));
-    // Bare paper is the lightest patch of nearly every chart.
-    this.sample = named >= 0 ? named : lightness.indexOf(Math.max(...lightness));
+    this.sample = guessPaper(measurements.samples);
   }
 
   override render() {
     const { reflectance } = this.paper;
-    const lab = shown(labD50(reflectance));
+    const lab = roundedLab(labD50(reflectance));
     const presets: { swatch: Swatch; preset: (typeof PAPER_PRESETS)[number] }[] = PAPER_PRESETS.map((preset) => ({
       preset,
       swatch: swatchOf(preset.reflectance),

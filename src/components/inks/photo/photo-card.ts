@@ -1,9 +1,10 @@
 import { html, LitElement } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
+import { roundedLab } from '../../../engine/colour/lab.ts';
 import { drawdownFromPhoto, type DrawdownPhoto, type PhotoColours } from '../../../engine/ink/characterise/drawdown-photo.ts';
 import { controls } from '../../ui/controls-style.ts';
 import './photo-picks.ts';
-import { type Colours, shown } from '../add/two-colours.ts';
+import type { Colours } from '../add/two-colours.ts';
 import type { PhotoPatch, PhotoPicks } from './photo-picks.ts';
 import { photoStyles } from './photo-style.ts';
 
@@ -27,7 +28,7 @@ export class PhotoCard extends LitElement {
     this.found = drawdownFromPhoto(Object.fromEntries(picks) as unknown as DrawdownPhoto);
     const { colours } = this.found;
     if (colours === null) return;
-    const detail = { overWhite: shown(colours.overWhite), overBlack: shown(colours.overBlack) };
+    const detail = { overWhite: roundedLab(colours.overWhite), overBlack: roundedLab(colours.overBlack) };
     this.dispatchEvent(new CustomEvent<Colours>('colours', { detail }));
   }
 

@@ -3,9 +3,9 @@ import { customElement, property, query, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import { defined } from '../../../engine/base/at.ts';
 import type { PatchRgb } from '../../../engine/ink/characterise/drawdown-photo.ts';
-import { controls } from '../../ui/controls-style.ts';
+import { averagePatch, onPhoto, patchReach, type Pixels } from '../../../engine/ink/characterise/photo-patch.ts';
 import '../add/file-well.ts';
-import { averagePatch, onPhoto, patchReach, type Pixels } from './photo-patch.ts';
+import { controls } from '../../ui/controls-style.ts';
 import { photoStyles } from './photo-style.ts';
 
 /** A place on a photo that is to be picked. */

@@ -3,15 +3,15 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { entryAt } from '../../../engine/base/at.ts';
 import { DEFAULT_SOLIDS } from '../../../engine/ink/film/dry-film.ts';
 import { meshRatio } from '../../../engine/ink/film/film-factor.ts';
+import { filmFigures } from '../../../engine/ink/film/film-figures.ts';
+import { meshName } from '../../../engine/ink/film/mesh-choice.ts';
 import { MESH_TABLE } from '../../../engine/ink/film/mesh-table.ts';
 import { meshOpenArea, meshOpeningUm, meshVolumeCm3PerM2, type Mesh } from '../../../engine/ink/film/mesh.ts';
+import '../../ui/number-field.ts';
 import type { Ink } from '../../../engine/ink/types.ts';
 import type { AppStore } from '../../app-store.ts';
-import '../../ui/number-field.ts';
 import { controls } from '../../ui/controls-style.ts';
 import type { NumberPick } from '../../ui/number-field.ts';
-import { filmFigures } from '../mesh/film-figures.ts';
-import { meshName } from '../mesh/mesh-choice.ts';
 import '../mesh/mesh-select.ts';
 
 // As last looked at: the press is the same one for every ink.
@@ -99,7 +99,7 @@ export class InkFilm extends LitElement {
     const own = this.ink.mesh ?? null;
     const solids = this.ink.solids ?? DEFAULT_SOLIDS;
     const mesh = this.mesh ?? own ?? drawer.screens[0]?.mesh ?? entryAt(MESH_TABLE, 1).mesh;
-    const figures = filmFigures(mesh, this.strokes, drawer.strokeGain, press.transfer, solids);
+    const figures = filmFigures({ mesh, strokes: this.strokes, strokeGain: drawer.strokeGain, transfer: press.transfer, solids });
     const ratio = meshRatio(mesh, own ?? undefined);
     return html`
       <mesh-select label="Its colour was found on mesh" none="not known" .mesh=${own} .screens=${drawer.screens} @pick=${(event: CustomEvent<Mesh | null>) => this.dispatchEvent(new CustomEvent<Mesh | null>('mesh', { detail: event.detail }))}></mesh-select>

@@ -1,19 +1,19 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { roundedLab } from '../../../engine/colour/lab.ts';
+import { freeName } from '../../../engine/ink/characterise/ink-draft.ts';
 import { labSwatch } from '../../../engine/ink/film/lab-swatch.ts';
 import { swatchOf, swatchReflectance } from '../../../engine/ink/film/swatch.ts';
 import { letdownFor, type Letdown } from '../../../engine/ink/mix/letdown.ts';
 import { baseOf, letDown } from '../../../engine/ink/mix/mix.ts';
 import type { Ink, Lab } from '../../../engine/ink/types.ts';
 import { sentenceOf } from '../../../workers/client/client.ts';
-import type { AppStore } from '../../app-store.ts';
 import '../../ui/number-field.ts';
+import type { AppStore } from '../../app-store.ts';
 import { controls } from '../../ui/controls-style.ts';
 import type { NumberPick } from '../../ui/number-field.ts';
-import { counted } from '../../ui/words.ts';
 import '../add/colour-field.ts';
-import { freeName } from '../add/ink-draft.ts';
-import { shown } from '../add/two-colours.ts';
+import { counted } from '../../ui/words.ts';
 import { swatchTemplate } from '../overprint/marked-swatch.ts';
 import { letdownStyles } from './letdown-style.ts';
 
@@ -104,7 +104,7 @@ export class InkLetdown extends LitElement {
       </div>
       ${
         this.wanted === null
-          ? html`<div class="row"><button class="quiet back" @click=${() => (this.wanted = shown(this.swatch(base, 4, 1).lab))}>From a paler colour to its letdown</button></div>`
+          ? html`<div class="row"><button class="quiet back" @click=${() => (this.wanted = roundedLab(this.swatch(base, 4, 1).lab))}>From a paler colour to its letdown</button></div>`
           : this.renderBack(base, this.wanted)
       }
     `;

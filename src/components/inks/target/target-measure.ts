@@ -5,8 +5,23 @@ import { deltaE2000 } from '../../../engine/colour/delta-e.ts';
 import { labSwatch } from '../../../engine/ink/film/lab-swatch.ts';
 import { type Swatch, swatchOf } from '../../../engine/ink/film/swatch.ts';
 import { checkSquares, fittedInk, type OverprintFit } from '../../../engine/ink/fit/fit-overprints.ts';
+import { expectedSwatch } from '../../../engine/ink/target/expected-swatch.ts';
+import { readingsOfSamples } from '../../../engine/ink/target/sample-readings.ts';
+import {
+  isReadingOf,
+  type MeasuredSquare,
+  measuredSquares,
+  readingOf,
+  type SquareReading,
+  type Target,
+  targetOf,
+  type TargetSquare,
+  targetSquares,
+  withReadings,
+} from '../../../engine/ink/target/target.ts';
+import { readingText } from '../../../engine/ink/target/typed-colour.ts';
+import { type Misread, pastedLines, typedReadings } from '../../../engine/ink/target/typed-readings.ts';
 import type { Ink, Lab, Paper } from '../../../engine/ink/types.ts';
-import type { MeasuredSquare, Target } from '../../../engine/project/types.ts';
 import { type AppStore, StoreController } from '../../app-store.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { JobRun } from '../../ui/job-run.ts';
@@ -14,14 +29,10 @@ import { counted } from '../../ui/words.ts';
 import '../add/cgats-file.ts';
 import type { Measurements } from '../add/cgats-file.ts';
 import { markStyles, swatchTemplate } from '../overprint/marked-swatch.ts';
-import { chartStyles, fitCharts } from './target-charts.ts';
-import { expectedSwatch } from './target-expected.ts';
+import { chartStyles } from './target-charts.ts';
+import { foundFit } from './target-found.ts';
 import './target-photo.ts';
-import { type TargetSquare, targetSquares } from './target-layout.ts';
 import { measureStyles } from './target-measure-style.ts';
-import { isOf, pastedLines, readingsOfSamples, readingText, targetOf, typedColour, withReadings } from './target-readings.ts';
-
-const MOST_NAMES = 8;
 
 /** What inks are fitted to. */
 interface FitInputs {
@@ -37,7 +48,7 @@ export class TargetMeasure extends LitElement {
 
   @property({ attribute: false }) store!: AppStore;
   /** What was typed and is no colour, by square. */
-  @state() private wrong: ReadonlyMap<number, { text: string; problem: string }> = new Map();
+  @state() private misread: ReadonlyMap<number, Misread> = new Map();
   /** The row whose fields are there, by ink. */
   @state() private row: string | null = null;
   @state() private read: Measurements | null = null;
@@ -61,13 +72,14 @@ export class TargetMeasure extends LitElement {
   }
 
   private get target(): Target {
-    return targetOf(this.store.project);
+    const { target, drawer } = this.store.project;
+    return targetOf(target, drawer.inks);
   }
 
   protected override willUpdate(): void {
     const rows = this.target.inks.join();
     // Numbers stand for other squares now.
-    if (rows !== this.rows) this.wrong = new Map();
+    if (rows !== this.rows) this.misread = new Map();
     this.rows = rows;
     this.squares = targetSquares(this.target.inks);
     const { drawer } = this.store.project;
@@ -88,28 +100,17 @@ export class TargetMeasure extends LitElement {
   }
 
   private reading(square: TargetSquare): MeasuredSquare | undefined {
-    return this.target.squares.find((each) => isOf(square, each));
+    return readingOf(this.target, square);
   }
 
-  private put(readings: Parameters<typeof withReadings>[1]): void {
+  private put(readings: readonly SquareReading[]): void {
     if (readings.length > 0) this.store.dispatch({ kind: 'set-target', target: withReadings(this.target, readings) });
   }
 
   private type(entries: readonly (readonly [TargetSquare, string])[]): void {
-    const wrong = new Map(this.wrong);
-    const readings: [TargetSquare, { lab: MeasuredSquare['lab'] } | null][] = [];
-    for (const [square, text] of entries) {
-      wrong.delete(square.number);
-      const old = this.reading(square);
-      if (text.trim() === '') {
-        if (old !== undefined) readings.push([square, null]);
-        continue;
-      }
-      const { lab, problem } = typedColour(text);
-      if (lab === null) wrong.set(square.number, { text, problem });
-      else if (old === undefined || readingText(old.lab) !== readingText(lab)) readings.push([square, { lab }]);
-    }
-    this.wrong = wrong;
+    const { readings, misread } = typedReadings(this.target, entries);
+    const typed = new Set(entries.map(([{ number }]) => number));
+    this.misread = new Map([...[...this.misread].filter(([number]) => !typed.has(number)), ...misread]);
     this.put(readings);
   }
 
@@ -126,7 +127,7 @@ export class TargetMeasure extends LitElement {
     event.preventDefault();
     const input = event.target as HTMLInputElement;
     this.type([[square, input.value]]);
-    if (this.wrong.has(square.number)) return;
+    if (this.misread.has(square.number)) return;
     const after = this.squares.find(({ number }) => number === square.number + 1);
     if (after === undefined) return;
     if (after.first !== this.row) this.row = after.first;
@@ -139,7 +140,7 @@ export class TargetMeasure extends LitElement {
   private take(read: Measurements): void {
     const { readings, remarks } = readingsOfSamples(read.samples, this.squares);
     this.read = read;
-    this.wrong = new Map();
+    this.misread = new Map();
     this.remarks =
       readings.length === 0
         ? [
@@ -158,27 +159,23 @@ export class TargetMeasure extends LitElement {
   }
 
   private pickedSquares(picked: ReadonlyMap<number, Lab>): void {
-    const readings = this.squares.flatMap((square): [TargetSquare, { lab: Lab }][] => {
+    const readings = this.squares.flatMap((square): SquareReading[] => {
       const lab = picked.get(square.number);
       const old = this.reading(square);
       return lab === undefined || (old !== undefined && readingText(old.lab) === readingText(lab)) ? [] : [[square, { lab }]];
     });
-    this.wrong = new Map([...this.wrong].filter(([number]) => !picked.has(number)));
+    this.misread = new Map([...this.misread].filter(([number]) => !picked.has(number)));
     this.put(readings);
   }
 
-  /** The squares of this target that are measured, in its order. */
   private measured(): { square: TargetSquare; reading: MeasuredSquare }[] {
-    return this.squares.flatMap((square) => {
-      const reading = this.reading(square);
-      return reading === undefined ? [] : [{ square, reading }];
-    });
+    return measuredSquares(this.target, this.squares);
   }
 
   private fit(): void {
     const { drawer } = this.store.project;
     const measured = this.measured();
-    const [bad] = this.wrong;
+    const [bad] = this.misread;
     if (bad !== undefined) {
       this.run.refuse(`Square ${bad[0]}: ${bad[1].problem}`);
       return;
@@ -209,7 +206,7 @@ export class TargetMeasure extends LitElement {
     );
   }
 
-  private isOld({ squares, inks, paper }: FitInputs): boolean {
+  private isOutdated({ squares, inks, paper }: FitInputs): boolean {
     const { drawer } = this.store.project;
     const now = this.measured();
     return (
@@ -266,7 +263,7 @@ export class TargetMeasure extends LitElement {
 
   private renderField(square: TargetSquare) {
     const reading = this.reading(square);
-    const wrong = this.wrong.get(square.number);
+    const misread = this.misread.get(square.number);
     const expected = defined(this.expected.get(square.number));
     const white = this.store.relative ? this.store.project.drawer.paper.reflectance : undefined;
     const measured =
@@ -285,8 +282,8 @@ export class TargetMeasure extends LitElement {
           spellcheck="false"
           placeholder="L a b"
           aria-label="Square ${this.name(square)}"
-          aria-invalid=${wrong === undefined ? nothing : 'true'}
-          .value=${wrong?.text ?? (reading === undefined ? '' : readingText(reading.lab))}
+          aria-invalid=${misread === undefined ? nothing : 'true'}
+          .value=${misread?.text ?? (reading === undefined ? '' : readingText(reading.lab))}
           @change=${(event: Event) => this.type([[square, (event.target as HTMLInputElement).value]])}
           @keydown=${(event: KeyboardEvent) => void this.next(event, square)}
           @paste=${(event: ClipboardEvent) => this.onPaste(event, square)}
@@ -296,40 +293,16 @@ export class TargetMeasure extends LitElement {
         ${swatchTemplate(expected)}${measured === null ? html`<span class="swatch none"></span>` : swatchTemplate(measured)}
       </span>
       <span class="far small soft">${measured === null ? '' : `ΔE ${deltaE2000(expected.lab, measured.lab).toFixed(1)}`}</span>
-      ${wrong === undefined ? nothing : html`<p class="problem small" role="alert">${wrong.problem}</p>`}
+      ${misread === undefined ? nothing : html`<p class="problem small" role="alert">${misread.problem}</p>`}
     </div>`;
   }
 
   private renderFound({ fit, inputs }: { fit: OverprintFit; inputs: FitInputs }) {
-    const squares = inputs.squares.map((reading) => this.squares.find((square) => isOf(square, reading)));
+    const squares = inputs.squares.map((reading) => this.squares.find((square) => isReadingOf(square, reading)));
     const names = squares.map((square, i) => (square === undefined ? `${i + 1}` : this.name(square)));
-    const old = this.isOld(inputs);
-    const used = inputs.inks.filter(({ id }) => fit.inks.some((each) => each.id === id));
-    return html`<section class="found" aria-label="What the fit gives">
-      ${fitCharts(fit, names)}
-      <details>
-        <summary>Every square</summary>
-        <div class="scroll">
-          <table>
-            <thead><tr><th scope="col">Square</th><th scope="col">ΔE before</th><th scope="col">ΔE after</th></tr></thead>
-            <tbody>
-              ${fit.squares.map((square, i) => html`<tr><th scope="row">${names[i]}</th><td>${square.beforeDeltaE.toFixed(1)}</td><td>${square.afterDeltaE.toFixed(1)}</td></tr>`)}
-            </tbody>
-          </table>
-        </div>
-      </details>
-      <div class="row">
-        <button class="main" ?disabled=${old} @click=${this.use}>Use the fitted inks</button>
-        <span class="small soft">${old ? 'Inks, paper or readings have changed since; fit again for another look.' : `Changes ${namesOf(used)}: marked as measured.`}</span>
-      </div>
-    </section>`;
+    const changed = inputs.inks.filter(({ id }) => fit.inks.some((each) => each.id === id));
+    return foundFit({ fit, names, changed, outdated: this.isOutdated(inputs) }, () => this.use());
   }
-}
-
-/** A few names, and how many more. */
-function namesOf(inks: readonly Ink[]): string {
-  const names = inks.slice(0, MOST_NAMES).map(({ name }) => name);
-  return inks.length > MOST_NAMES ? `${names.join(', ')} and ${inks.length - MOST_NAMES} more` : names.join(', ');
 }
 
 declare global {

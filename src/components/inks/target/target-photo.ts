@@ -1,11 +1,11 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { defined, entryAt } from '../../../engine/base/at.ts';
+import { roundedLab } from '../../../engine/colour/lab.ts';
 import { coloursFromPhoto } from '../../../engine/ink/characterise/drawdown-photo.ts';
 import type { Lab, Paper } from '../../../engine/ink/types.ts';
 import { controls } from '../../ui/controls-style.ts';
 import '../photo/photo-picks.ts';
-import { shown } from '../add/two-colours.ts';
 import type { PhotoPatch, PhotoPicks } from '../photo/photo-picks.ts';
 import { photoStyles } from '../photo/photo-style.ts';
 
@@ -47,7 +47,7 @@ export class TargetPhoto extends LitElement {
     const detail = new Map<number, Lab>();
     const sent = new Map<number, string>();
     chosen.forEach(({ number }, i) => {
-      const lab = shown(entryAt(labs, i));
+      const lab = roundedLab(entryAt(labs, i));
       sent.set(number, lab.join());
       if (this.sent.get(number) !== lab.join()) detail.set(number, lab);
     });

@@ -2,11 +2,11 @@ import { html, LitElement, svg } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { defined } from '../../../engine/base/at.ts';
 import { INK_MESH } from '../../../engine/ink/film/film-factor.ts';
+import { expectedSwatch } from '../../../engine/ink/target/expected-swatch.ts';
+import { layOutTarget, type PageName, ROOM_MM } from '../../../engine/ink/target/target-layout.ts';
 import type { Ink, Paper } from '../../../engine/ink/types.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { CAUTIONS, CAUTIONS_DEFER } from '../../words/cautions.ts';
-import { expectedSwatch } from './target-expected.ts';
-import { layOutTarget, type PageName, ROOM_MM } from './target-layout.ts';
 import { sheetStyles } from './target-sheet-style.ts';
 
 /** What a target is printed from. */

@@ -2,6 +2,7 @@ import { EngineError } from '../../base/error.ts';
 import { labD50 } from '../../colour/lab.ts';
 import { CARD_BLACK, CARD_WHITE } from '../../ink/characterise/card.ts';
 import { filmBands, overFilm } from '../../ink/film/film.ts';
+import { sameMesh } from '../../ink/film/mesh.ts';
 import { baseOf, letDown, printInks } from '../../ink/mix/mix.ts';
 import type { Ink } from '../../ink/types.ts';
 import type { Studio } from '../../studio/studio.ts';
@@ -59,5 +60,5 @@ export function isTranslucent(ink: Ink, thickness: number): boolean {
 }
 
 function sameCurves(a: Ink, b: Ink): boolean {
-  return JSON.stringify([a.kx, a.sx, a.mesh]) === JSON.stringify([b.kx, b.sx, b.mesh]);
+  return sameMesh(a.mesh, b.mesh) && JSON.stringify([a.kx, a.sx]) === JSON.stringify([b.kx, b.sx]);
 }

@@ -1,6 +1,6 @@
 import { EngineError } from '../../base/error.ts';
 import { deltaE2000 } from '../../colour/delta-e.ts';
-import type { Lab } from '../../colour/lab.ts';
+import { roundedLab, type Lab } from '../../colour/lab.ts';
 import { PAIR_TOLERANCE_DELTA_E, nearestPossible } from '../film/curves.ts';
 import { CARD_BLACK, CARD_WHITE } from './card.ts';
 import { inkCurvesFromColours } from './characterise.ts';
@@ -26,6 +26,17 @@ export function nearestInkColours(overWhite: Readonly<Lab>, overBlack: Readonly<
     for (const over of missed) near = { ...near, [over]: given[over] };
   }
   return near;
+}
+
+/**
+ * The nearest possible colour that a refusal names, rounded for a field and drawn in so far that it
+ * stays possible.
+ * @param refusal 'colour.outside-solid' and the like; without details.nearest a grey is offered
+ * @param wanted the colour that was refused
+ */
+export function offeredColour(refusal: EngineError, wanted: Readonly<Lab>): Lab {
+  const [l, a, b] = (refusal.details.nearest ?? [wanted[0], 0, 0]) as Lab;
+  return roundedLab([l, a * INWARDS, b * INWARDS]);
 }
 
 /** What an ink that is asked for two colours gives, or could give. */

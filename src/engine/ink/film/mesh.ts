@@ -3,6 +3,22 @@ import type { Mesh } from '../../shapes/types.ts';
 
 export type { Mesh };
 
+/**
+ * Whether two meshes are one: all five figures are equal, those left out as well. A mesh with its
+ * maker's figures is another than one of the same threads without them, as it carries other ink.
+ * @returns true for two meshes that are not known
+ */
+export function sameMesh(a: Readonly<Mesh> | undefined, b: Readonly<Mesh> | undefined): boolean {
+  if (a === b) return true;
+  return a !== undefined && b !== undefined && meshKey(a) === meshKey(b);
+}
+
+/** A text that is the same for meshes that sameMesh calls the same, to look things up by; '' for one not known. */
+export function meshKey(mesh: Readonly<Mesh> | undefined): string {
+  if (mesh === undefined) return '';
+  return [mesh.threadsPerCm, mesh.threadUm, mesh.fabricUm, mesh.statedOpenArea, mesh.statedVolumeCm3PerM2].join();
+}
+
 /** Fabric over thread thickness: 1.475–1.575 in three catalogue rows ("Screen Specifications"); their middle. */
 export const FABRIC_PER_THREAD = 1.55;
 

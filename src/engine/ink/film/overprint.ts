@@ -26,6 +26,13 @@ export interface OverprintGrid {
   rows: Overprint[][];
 }
 
+/** The ink whose own swatch is nearest a square's colour, by its place in the grid. */
+export function nearestInk({ own, rows }: OverprintGrid, first: number, over: number): number {
+  const { lab } = entryAt(entryAt(rows, first), over).swatch;
+  const distances = own.map((swatch) => deltaE2000(lab, swatch.lab));
+  return distances.indexOf(Math.min(...distances));
+}
+
 /**
  * What every ink gives over every other, in both orders.
  * @param inks any number; the grid is as wide as it is high

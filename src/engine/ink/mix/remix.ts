@@ -1,4 +1,5 @@
 import { defined, num } from '../../base/at.ts';
+import { sameMesh } from '../film/mesh.ts';
 import type { Ink } from '../types.ts';
 import { mixInks, type InkPart } from './mix.ts';
 
@@ -19,7 +20,7 @@ export function remixed(before: readonly Ink[], after: readonly Ink[]): Ink[] {
     const changed = ink.mix?.some((part) => !samePaint(old.get(part.ink), now.get(part.ink)));
     if (ink.mix === undefined || changed !== true) return [];
     const [was, is] = [mixed(ink, old), mixed(ink, now)];
-    if (was === null || is === null || !sameCurves(was, ink) || JSON.stringify(was.mesh) !== JSON.stringify(ink.mesh)) return [];
+    if (was === null || is === null || !sameCurves(was, ink) || !sameMesh(was.mesh, ink.mesh)) return [];
     const { mesh: _, solids: __, ...kept } = ink;
     const { kx, sx, overWhite, overBlack, basis, densityGPerCm3, solids, mesh } = is;
     return [
@@ -59,7 +60,7 @@ function samePaint(a: Ink | undefined, b: Ink | undefined): boolean {
     a.densityGPerCm3 === b.densityGPerCm3 &&
     a.solids === b.solids &&
     a.basis === b.basis &&
-    JSON.stringify(a.mesh) === JSON.stringify(b.mesh) &&
+    sameMesh(a.mesh, b.mesh) &&
     a.kx.every((k, band) => k === b.kx[band]) &&
     a.sx.every((s, band) => s === b.sx[band])
   );

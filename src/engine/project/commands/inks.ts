@@ -1,10 +1,10 @@
 import { current, type Draft } from 'immer';
 import { EngineError } from '../../base/error.ts';
 import { remixed } from '../../ink/mix/remix.ts';
+import { namedInks } from '../../ink/target/target.ts';
 import type { Ink, Paper } from '../../ink/types.ts';
 import type { Studio } from '../../studio/studio.ts';
 import { forgetInk } from '../forget.ts';
-import { namedInks } from '../target.ts';
 import type { Project, Target } from '../types.ts';
 import { find, indexOf, refuseInUse, removeById, requireFree, unpin } from './checks.ts';
 import type { RulesOf } from './rule.ts';

@@ -2,8 +2,10 @@ import { describe, it, expect } from 'vitest';
 import { deltaE2000 } from '../../../../src/engine/colour/delta-e.ts';
 import { CARD_BLACK, CARD_WHITE } from '../../../../src/engine/ink/characterise/card.ts';
 import { makeInk } from '../../../../src/engine/ink/characterise/make-ink.ts';
+import { demoInks } from '../../../../src/engine/ink/demo/demo-inks.ts';
+import { DEMO_PAPER } from '../../../../src/engine/ink/demo/demo-paper.ts';
 import { stackReflectance } from '../../../../src/engine/ink/film/film.ts';
-import { overprintGrid, THIRD_COLOUR_DELTA_E } from '../../../../src/engine/ink/film/overprint.ts';
+import { nearestInk, overprintGrid, THIRD_COLOUR_DELTA_E } from '../../../../src/engine/ink/film/overprint.ts';
 import { swatchLab, swatchOf, swatchReflectance } from '../../../../src/engine/ink/film/swatch.ts';
 import { checkPaper } from '../../../../src/engine/ink/paper/check-paper.ts';
 
@@ -97,5 +99,16 @@ describe('checkPaper', () => {
     expect(codes({ ...sheet, heightMm: Number.NaN })).toEqual(['paper.size']);
     expect(codes({ ...sheet, printable: { ...sheet.printable, xMm: -1 } })).toEqual(['paper.off-sheet']);
     expect(codes({ ...sheet, printable: { ...sheet.printable, widthMm: 0 } })).toEqual(['paper.no-printable']);
+  });
+});
+
+describe('nearestInk', () => {
+  it('should find the ink that the chart measured to', () => {
+    const inks = demoInks();
+    const grid = overprintGrid(inks, DEMO_PAPER, true);
+    inks.forEach((_, i) => expect(grid.own[nearestInk(grid, i, i)]).toBeDefined());
+    // Nothing shows through a film of tar, so that it is nearest to itself over anything dark.
+    const tar = inks.findIndex(({ id }) => id === 'tar');
+    expect(nearestInk(grid, tar, tar)).toBe(tar);
   });
 });

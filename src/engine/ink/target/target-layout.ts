@@ -1,11 +1,4 @@
-/** A square of a target: one ink, or one over another. */
-export interface TargetSquare {
-  /** Counted along the rows from 1; an instrument's sample ids are these. */
-  number: number;
-  first: string;
-  /** Null for the ink that is first down alone. */
-  over: string | null;
-}
+import { type TargetSquare, targetSquares } from './target.ts';
 
 /** Papers that a target is printed on, lying, mm. */
 export const PAGES = {
@@ -32,17 +25,6 @@ export const LEAST_SIDE_MM = 7;
 export const ROOM_MM = { edge: 10, heading: 13, left: 36, above: 24, below: 8 } as const;
 const LARGEST_PITCH_MM = 26;
 const GAP_MM = 2;
-
-/**
- * The squares of a target, row by row: each row is an ink first down, alone and then under every ink.
- * @param inks ids in the order of rows and columns
- */
-export function targetSquares(inks: readonly string[]): TargetSquare[] {
-  const across = inks.length + 1;
-  return inks.flatMap((first, row) =>
-    [null, ...inks].map((over, column): TargetSquare => ({ number: row * across + column + 1, first, over })),
-  );
-}
 
 /** The squares as they lie on a page, as large as they fit. */
 export function layOutTarget(inks: readonly string[], page: PageName): TargetLayout {

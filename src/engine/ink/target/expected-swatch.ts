@@ -1,7 +1,7 @@
-import { stackReflectance } from '../../../engine/ink/film/film.ts';
-import { type Swatch, swatchOf } from '../../../engine/ink/film/swatch.ts';
-import type { Ink, Paper } from '../../../engine/ink/types.ts';
-import type { TargetSquare } from './target-layout.ts';
+import { stackReflectance } from '../film/film.ts';
+import { type Swatch, swatchOf } from '../film/swatch.ts';
+import type { Ink, Paper } from '../types.ts';
+import type { TargetSquare } from './target.ts';
 
 /**
  * What a square of a target is thought to look like, a stroke each.

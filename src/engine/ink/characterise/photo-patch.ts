@@ -1,6 +1,6 @@
-import { num } from '../../../engine/base/at.ts';
-import { encodeSrgb8, linearFromSrgb } from '../../../engine/colour/encode.ts';
-import type { PatchRgb } from '../../../engine/ink/characterise/drawdown-photo.ts';
+import { num } from '../../base/at.ts';
+import { encodeSrgb8, linearFromSrgb } from '../../colour/encode.ts';
+import type { PatchRgb } from './drawdown-photo.ts';
 
 /** Pixels as ImageData holds them. */
 export interface Pixels {

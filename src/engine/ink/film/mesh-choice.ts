@@ -1,22 +1,11 @@
-import { MESH_TABLE } from '../../../engine/ink/film/mesh-table.ts';
-import type { Mesh } from '../../../engine/ink/film/mesh.ts';
-import type { Screen } from '../../../engine/shapes/types.ts';
+import type { Screen } from '../../shapes/types.ts';
+import { MESH_TABLE } from './mesh-table.ts';
+import { sameMesh, type Mesh } from './mesh.ts';
 
 /** A mesh to choose from. */
 export interface MeshChoice {
   label: string;
   mesh: Mesh;
-}
-
-/** Same mesh, whatever the order in which its figures were written. */
-export function sameMesh(a: Mesh, b: Mesh): boolean {
-  return (
-    a.threadsPerCm === b.threadsPerCm &&
-    a.threadUm === b.threadUm &&
-    a.fabricUm === b.fabricUm &&
-    a.statedOpenArea === b.statedOpenArea &&
-    a.statedVolumeCm3PerM2 === b.statedVolumeCm3PerM2
-  );
 }
 
 /** '90-48', or the label of the table's row that the mesh is. */

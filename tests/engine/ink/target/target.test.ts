@@ -1,14 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { layOutTarget, PAGES, targetSquares } from '../../../src/components/inks/target/target-layout.ts';
-import {
-  pastedLines,
-  readingsOfSamples,
-  readingText,
-  typedColour,
-  withReadings,
-} from '../../../src/components/inks/target/target-readings.ts';
-import { deltaE2000 } from '../../../src/engine/colour/delta-e.ts';
-import type { Target } from '../../../src/engine/project/types.ts';
+import { deltaE2000 } from '../../../../src/engine/colour/delta-e.ts';
+import { readingsOfSamples } from '../../../../src/engine/ink/target/sample-readings.ts';
+import { layOutTarget, PAGES } from '../../../../src/engine/ink/target/target-layout.ts';
+import { type Target, targetSquares, withInk, withReadings } from '../../../../src/engine/ink/target/target.ts';
+import { readingText, typedColour } from '../../../../src/engine/ink/target/typed-colour.ts';
+import { pastedLines, typedReadings } from '../../../../src/engine/ink/target/typed-readings.ts';
 
 const SQUARES = targetSquares(['tar', 'rust']);
 
@@ -169,5 +165,29 @@ describe('withReadings', () => {
       { first: 'tar', over: null, lab: [11, 0, 0] },
       { first: 'rust', over: 'rust', lab: [40, 0, 0] },
     ]);
+  });
+});
+
+describe('typedReadings', () => {
+  const target: Target = { inks: ['tar', 'rust'], squares: [{ first: 'tar', over: null, lab: [10.126, 0, 0] }] };
+  it('should take new colours, empty fields and nothing that stays as it is shown', () => {
+    expect(typedReadings(target, [[SQUARES[0]!, '10.13 0 0']]).readings).toEqual([]);
+    expect(typedReadings(target, [[SQUARES[0]!, ' ']]).readings).toEqual([[SQUARES[0], null]]);
+    expect(typedReadings(target, [[SQUARES[1]!, '']]).readings).toEqual([]);
+    expect(typedReadings(target, [[SQUARES[1]!, '20 1 2']]).readings).toEqual([[SQUARES[1], { lab: [20, 1, 2] }]]);
+  });
+  it('should keep what is no colour with why', () => {
+    const { readings, misread } = typedReadings(target, [[SQUARES[2]!, 'grey']]);
+    expect(readings).toEqual([]);
+    expect(misread.get(3)).toEqual({ text: 'grey', problem: expect.stringMatching(/“grey” is no colour/) });
+  });
+});
+
+describe('withInk', () => {
+  it('should put new inks last, so that a printed target keeps the numbers of its first row', () => {
+    const target: Target = { inks: ['tar', 'rust'], squares: [{ first: 'rust', over: null, lab: [40, 0, 0] }] };
+    expect(withInk(target, 'clay', true).inks).toEqual(['tar', 'rust', 'clay']);
+    expect(withInk(target, 'tar', true)).toBe(target);
+    expect(withInk(target, 'rust', false)).toEqual({ ...target, inks: ['tar'] });
   });
 });

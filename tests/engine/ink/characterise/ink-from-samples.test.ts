@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { guessRoles, inkFromSamples, inkName, STANDARD_CARD } from '../../../../src/components/inks/add/measured-choice.ts';
 import { deltaE2000 } from '../../../../src/engine/colour/delta-e.ts';
 import { labD50 } from '../../../../src/engine/colour/lab.ts';
 import type { CgatsSample } from '../../../../src/engine/ink/cgats/read-cgats.ts';
+import { inkFromSamples, inkName } from '../../../../src/engine/ink/characterise/ink-from-samples.ts';
+import { guessRoles, STANDARD_CARD } from '../../../../src/engine/ink/characterise/sample-roles.ts';
 import { filmBands, overFilm } from '../../../../src/engine/ink/film/film.ts';
 
 const flat = (value: number): Float64Array => new Float64Array(36).fill(value);

@@ -1,0 +1,52 @@
+import { defined, entryAt, num } from '../../base/at.ts';
+import { labD50, type Lab } from '../../colour/lab.ts';
+import type { CgatsSample } from '../cgats/read-cgats.ts';
+import type { Reading, TargetSquare } from './target.ts';
+
+/** What a measurement file gives for a target. */
+export interface FileReadings {
+  readings: [TargetSquare, Reading][];
+  /** What was left out or joined, in sentences. */
+  remarks: string[];
+}
+
+/**
+ * Readings by sample id, which is the square's number; ids such as 'S07' count as 7. Several samples
+ * of one square are averaged.
+ */
+export function readingsOfSamples(samples: readonly CgatsSample[], squares: readonly TargetSquare[]): FileReadings {
+  const bySquare = new Map<TargetSquare, CgatsSample[]>();
+  const strange: string[] = [];
+  for (const sample of samples) {
+    const digits = /^\D*?0*(\d+)$/.exec(sample.id.trim())?.[1];
+    const square = squares.find(({ number }) => number === Number(digits));
+    if (square === undefined) strange.push(sample.id === '' ? sample.name : sample.id);
+    else bySquare.set(square, [...(bySquare.get(square) ?? []), sample]);
+  }
+  const remarks: string[] = [];
+  if (strange.length > 0) {
+    const some = strange.slice(0, 5).join(', ');
+    remarks.push(
+      `Samples ${some}${strange.length > 5 ? ` and ${strange.length - 5} more` : ''} are no numbers of this target's squares, 1 to ${squares.length}; they were left out.`,
+    );
+  }
+  const twice = [...bySquare].filter(([, list]) => list.length > 1).map(([square]) => square.number);
+  if (twice.length > 0)
+    remarks.push(
+      `Square ${twice.slice(0, 8).join(', ')}${twice.length > 8 ? ' and more' : ''} was measured more than once; the mean is taken.`,
+    );
+  const readings = [...bySquare].map(([square, list]): FileReadings['readings'][number] => [square, meanReading(list)]);
+  return { readings: readings.sort(([a], [b]) => a.number - b.number), remarks };
+}
+
+/** The mean of samples of one square: of curves where all have one, else of Labs. */
+function meanReading(list: readonly CgatsSample[]): Reading {
+  const mean = (values: readonly ArrayLike<number>[]): number[] =>
+    Array.from(entryAt(values, 0), (_, i) => values.reduce((sum, each) => sum + num(each, i), 0) / values.length);
+  const curves = list.flatMap(({ reflectance }) => (reflectance === undefined ? [] : [reflectance]));
+  if (curves.length === list.length) {
+    const reflectance = mean(curves);
+    return { lab: labD50(reflectance), reflectance };
+  }
+  return { lab: mean(list.map(({ lab, reflectance }) => lab ?? labD50(defined(reflectance)))) as Lab };
+}
