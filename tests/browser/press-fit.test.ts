@@ -65,7 +65,7 @@ describe('a visit that does not fit', () => {
     // The page stays alive while it is looked for.
     const combination = page.getByRole('button', { name: /(and|,) (leave out|print \d+ sheets? fewer).*: do it$/i });
     await expect.poll(() => combination.count(), { timeout: 90_000 }).toBeGreaterThan(0);
-    const said = (await page.locator('ps-fit-choices').getByRole('listitem').allInnerTexts()).join('\n');
+    const said = (await page.locator('press-fit-choices').getByRole('listitem').allInnerTexts()).join('\n');
     expect(said).toMatch(/saves \d+ set-ups? and/);
     expect(said).toMatch(/then it fits/i);
     await combination.first().click();
@@ -78,7 +78,7 @@ describe('a visit that does not fit', () => {
 
     await figure(page, 'Press beds, each with a printer', '2');
     await plan(page);
-    const bars = page.locator('ps-day-bars').getByRole('group');
+    const bars = page.locator('press-day-bars').getByRole('group');
     await expect
       .poll(() => bars.evaluateAll((groups) => groups.map((group) => group.getAttribute('aria-label')).join(';')))
       .toMatch(/bed 1: set-ups \d.*bed 2: set-ups \d/);

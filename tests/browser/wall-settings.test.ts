@@ -35,7 +35,7 @@ describe('what may change and what must hold', () => {
     const wall = page.locator('wall-room');
     await done(page);
     await expect
-      .poll(() => page.locator('order-count').getByRole('status').textContent())
+      .poll(() => page.locator('wall-order-count').getByRole('status').textContent())
       .toMatch(/^[\d,]+ different images from these 12 pulls\./u);
 
     await page.getByText('Which ink where').click();

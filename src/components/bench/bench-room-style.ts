@@ -90,7 +90,7 @@ export const benchRoomStyle = css`
     min-width: 0;
     border-top: 1px solid var(--line);
   }
-  order-fold {
+  bench-order-fold {
     grid-area: graph;
     min-width: 0;
     border-top: 1px solid var(--line);

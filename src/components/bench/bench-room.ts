@@ -49,9 +49,9 @@ export class BenchRoom extends LitElement {
   @state() private said = '';
   @state() private narrow = false;
   @query('ps-state-strip') private strip!: StateStrip;
-  @query('add-pull') private addDialog!: AddPull;
-  @query('keep-recipe') private keepDialog!: KeepRecipe;
-  @query('veil-finder') private veilDialog!: VeilFinder;
+  @query('bench-add-pull') private addDialog!: AddPull;
+  @query('bench-keep-recipe') private keepDialog!: KeepRecipe;
+  @query('bench-veil-finder') private veilDialog!: VeilFinder;
   private readonly view = new SheetView();
   private readonly buildUp = new BuildUp(this);
   private readonly stripPictures = new StripPictures(this, (text) => this.store.tell(text));
@@ -232,7 +232,7 @@ export class BenchRoom extends LitElement {
       ? html`<section>
             <p class="soft">${this.pulls.length === 0 ? 'A pull that is selected can be changed here.' : 'Choose a state in the strip to change its pull.'}</p>
           </section>`
-      : html`<pull-panel
+      : html`<bench-pull-panel
             role="region"
             aria-label="Selected pull"
             .pull=${pull}
@@ -242,7 +242,7 @@ export class BenchRoom extends LitElement {
             @pull-change=${(event: CustomEvent<PullChange>) => this.edits.change(event.detail)}
             @pull-step=${(event: CustomEvent<-1 | 1>) => this.move(pull.id, at + event.detail)}
             @pull-remove=${() => this.take(pull.id)}
-          ></pull-panel>`;
+          ></bench-pull-panel>`;
   }
 
   private side() {
@@ -320,19 +320,19 @@ export class BenchRoom extends LitElement {
           </ps-state-strip>
         </div></div>
         ${this.side()}
-        <order-fold
+        <bench-order-fold
           .pulls=${this.pulls}
           .drawer=${drawer}
           .edges=${edges}
           .minDeltaE=${explore.minDeltaE}
           .selected=${store.selectedPull}
           @pull-select=${(event: CustomEvent<string>) => store.select(event.detail)}
-        ></order-fold>
+        ></bench-order-fold>
       </div>
       <p class="visually-hidden" role="status" aria-live="polite">${this.said}</p>
-      <add-pull .drawer=${drawer} @add=${(event: CustomEvent<NewPull>) => this.add(event.detail)}></add-pull>
-      <veil-finder .drawer=${drawer} .pulls=${this.pulls} .relative=${store.relative} @veil=${(event: CustomEvent<VeilProposal>) => this.lay(event.detail)}></veil-finder>
-      <keep-recipe @keep=${(event: CustomEvent<RecipeWords>) => this.edits.keep(event.detail)}></keep-recipe>`;
+      <bench-add-pull .drawer=${drawer} @add=${(event: CustomEvent<NewPull>) => this.add(event.detail)}></bench-add-pull>
+      <bench-veil-finder .drawer=${drawer} .pulls=${this.pulls} .relative=${store.relative} @veil=${(event: CustomEvent<VeilProposal>) => this.lay(event.detail)}></bench-veil-finder>
+      <bench-keep-recipe @keep=${(event: CustomEvent<RecipeWords>) => this.edits.keep(event.detail)}></bench-keep-recipe>`;
   }
 }
 

@@ -11,7 +11,7 @@ import { splitEdges } from '../ui/print/order-graph-layout.ts';
  * The order graph, folded away under a line that says what it holds.
  * @fires pull-select CustomEvent<string>: the id of a pull
  */
-@customElement('order-fold')
+@customElement('bench-order-fold')
 export class OrderFold extends LitElement {
   static override styles = [
     controls,
@@ -111,6 +111,6 @@ export class OrderFold extends LitElement {
 
 declare global {
   interface HTMLElementTagNameMap {
-    'order-fold': OrderFold;
+    'bench-order-fold': OrderFold;
   }
 }

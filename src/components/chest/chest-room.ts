@@ -135,17 +135,17 @@ export class ChestRoom extends LitElement {
                 recipes,
                 (recipe) => recipe.id,
                 (recipe) => html`<li class=${this.opened === recipe.id ? 'opened' : ''} aria-label=${recipe.title}>
-                  <recipe-print
+                  <chest-print
                     .store=${this.store}
                     .recipe=${recipe}
                     .opened=${this.opened === recipe.id}
                     @unfold=${() => (this.opened = this.opened === recipe.id ? null : recipe.id)}
-                  ></recipe-print>
+                  ></chest-print>
                 </li>`,
               )}
             </ul>`
         }
-        <visit-list .store=${this.store}></visit-list>
+        <chest-visits .store=${this.store}></chest-visits>
       </div>
       ${this.fileDrop.veil('Drop recipe files to keep them')}
     `;

@@ -29,7 +29,7 @@ const PICTURE_ROWS = 1000;
  * What only the artist can say of an edition, and its documentation sheet.
  * @fires said CustomEvent<Edition>: with what was said
  */
-@customElement('edition-papers')
+@customElement('chest-edition-papers')
 export class EditionPapers extends LitElement {
   static override styles = [
     controls,
@@ -183,6 +183,6 @@ export class EditionPapers extends LitElement {
 
 declare global {
   interface HTMLElementTagNameMap {
-    'edition-papers': EditionPapers;
+    'chest-edition-papers': EditionPapers;
   }
 }

@@ -16,7 +16,7 @@ const BY_ITSELF = '';
  * Which sheet of a visit is 3/20, which AP 1; what was spoiled.
  * @fires marks CustomEvent<ChosenMark[]>: the marks that are given by hand from now on
  */
-@customElement('edition-sheets')
+@customElement('chest-edition-sheets')
 export class EditionSheets extends LitElement {
   static override styles = [
     controls,
@@ -123,6 +123,6 @@ export class EditionSheets extends LitElement {
 
 declare global {
   interface HTMLElementTagNameMap {
-    'edition-sheets': EditionSheets;
+    'chest-edition-sheets': EditionSheets;
   }
 }

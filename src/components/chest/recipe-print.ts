@@ -21,7 +21,7 @@ const HEIGHT_PX = 760;
 const FIRST_SHEETS = 5;
 
 /** A kept recipe, pinned up, with what can be done with it. */
-@customElement('recipe-print')
+@customElement('chest-print')
 export class RecipePrint extends LitElement {
   static override styles = [controls, printStyles];
 
@@ -143,12 +143,12 @@ export class RecipePrint extends LitElement {
         </div>
         <div class="row quiet-actions small">
           <button class="quiet" aria-expanded=${this.opened} @click=${() => this.dispatchEvent(new CustomEvent('unfold'))}>How it is built</button>
-          <button class="quiet" @click=${() => defined(this.renderRoot.querySelector<VisitEdition>('visit-edition')).show()}>Edition…</button>
+          <button class="quiet" @click=${() => defined(this.renderRoot.querySelector<VisitEdition>('chest-edition')).show()}>Edition…</button>
           <button class="quiet" @click=${() => download(fileNameOf(recipe.title, 'recipe.json'), writeRecipe(recipe), 'application/json')}>Save as a file</button>
           <button class="quiet" @click=${this.removeRecipe}>Remove</button>
         </div>
       </div>
-      <visit-edition .store=${this.store} .recipe=${recipe}></visit-edition>
+      <chest-edition .store=${this.store} .recipe=${recipe}></chest-edition>
       ${this.opened ? html`<div class="built">${ticketTable(recipe)}</div>` : nothing}
     `;
   }
@@ -160,6 +160,6 @@ function count(number: number, one: string, more: string): string {
 
 declare global {
   interface HTMLElementTagNameMap {
-    'recipe-print': RecipePrint;
+    'chest-print': RecipePrint;
   }
 }

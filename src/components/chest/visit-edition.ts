@@ -28,7 +28,7 @@ const NUMBERS = [
 ] as const;
 
 /** An edition of a recipe: its numbers, its sheets for the Press and from its log, its documentation. */
-@customElement('visit-edition')
+@customElement('chest-edition')
 export class VisitEdition extends LitElement {
   static override styles = [
     controls,
@@ -225,7 +225,7 @@ export class VisitEdition extends LitElement {
             >`
         }
       </p>
-      <edition-sheets .edition=${edition} .record=${record} @marks=${(event: CustomEvent<ChosenMark[]>) => this.say({ ...edition, visit: head.id, marks: event.detail })}></edition-sheets>
+      <chest-edition-sheets .edition=${edition} .record=${record} @marks=${(event: CustomEvent<ChosenMark[]>) => this.say({ ...edition, visit: head.id, marks: event.detail })}></chest-edition-sheets>
     </section>`;
   }
 
@@ -243,7 +243,7 @@ export class VisitEdition extends LitElement {
       ${this.renderCounts(counts, marks)} ${this.renderPress(marks.length, impossible)} ${this.renderSheets(edition)}
       <section aria-label="Documentation">
         <h3>Documentation</h3>
-        <edition-papers
+        <chest-edition-papers
           .recipe=${this.recipe}
           .edition=${edition}
           .visit=${head === null || record === null ? null : { title: head.title, record }}
@@ -251,7 +251,7 @@ export class VisitEdition extends LitElement {
           .disabled=${impossible}
           .tell=${(sentence: string) => this.store.tell(sentence)}
           @said=${(event: CustomEvent<Edition>) => this.say(event.detail)}
-        ></edition-papers>
+        ></chest-edition-papers>
       </section>`;
   }
 
@@ -262,6 +262,6 @@ export class VisitEdition extends LitElement {
 
 declare global {
   interface HTMLElementTagNameMap {
-    'visit-edition': VisitEdition;
+    'chest-edition': VisitEdition;
   }
 }

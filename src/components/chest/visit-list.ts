@@ -11,7 +11,7 @@ import { beganWords } from '../words/edition-words.ts';
 import './visit-sheets.ts';
 
 /** The visits in which something was pulled, first to last, also those of other projects. */
-@customElement('visit-list')
+@customElement('chest-visits')
 export class VisitList extends LitElement {
   static override styles = [
     controls,
@@ -40,7 +40,7 @@ export class VisitList extends LitElement {
         padding: var(--space-5) 0;
         cursor: pointer;
       }
-      visit-sheets {
+      chest-visit-sheets {
         display: block;
         padding: var(--space-4) 0 var(--space-10);
       }
@@ -123,7 +123,7 @@ export class VisitList extends LitElement {
             <strong>${visit.title}</strong>, ${beganWords(visit)}
             <span class="soft">${counted(visit.sheets.length, 'sheet')}</span>
           </summary>
-          ${this.opened.has(visit.id) ? html`<visit-sheets .store=${this.store} .head=${visit} .only=${family?.members ?? null}></visit-sheets>` : nothing}
+          ${this.opened.has(visit.id) ? html`<chest-visit-sheets .store=${this.store} .head=${visit} .only=${family?.members ?? null}></chest-visit-sheets>` : nothing}
         </details>`,
       )}
     </section>`;
@@ -136,6 +136,6 @@ function prints(visit: VisitHead, family: Family): boolean {
 
 declare global {
   interface HTMLElementTagNameMap {
-    'visit-list': VisitList;
+    'chest-visits': VisitList;
   }
 }

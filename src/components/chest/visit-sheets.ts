@@ -8,7 +8,7 @@ import '../ui/log/log-sheets.ts';
 import { StatePictures } from '../ui/print/state-pictures.ts';
 
 /** The sheets of one past visit, read when it is opened. */
-@customElement('visit-sheets')
+@customElement('chest-visit-sheets')
 export class VisitSheets extends LitElement {
   @property({ attribute: false }) store!: AppStore;
   @property({ attribute: false }) head!: VisitHead;
@@ -48,6 +48,6 @@ export class VisitSheets extends LitElement {
 
 declare global {
   interface HTMLElementTagNameMap {
-    'visit-sheets': VisitSheets;
+    'chest-visit-sheets': VisitSheets;
   }
 }

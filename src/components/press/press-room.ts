@@ -45,8 +45,8 @@ export class PressRoom extends LitElement {
   @property({ attribute: false }) store!: AppStore;
   @state() private selected = 0;
   @state() private preparing = false;
-  @query('ps-pull-sheet') private sheet!: PullSheet | null;
-  @query('ps-log-press') private atPress!: LogPress | null;
+  @query('press-pull-sheet') private sheet!: PullSheet | null;
+  @query('press-log') private atPress!: LogPress | null;
   /** Redraws what shows pictures: they arrive one by one. */
   private drawn = 0;
   private shownInput: VisitInput | null = null;
@@ -181,7 +181,7 @@ export class PressRoom extends LitElement {
     this.selected = index;
     if (!reveal) return;
     void this.updateComplete.then(() => {
-      const card = this.renderRoot.querySelector('ps-set-up-card');
+      const card = this.renderRoot.querySelector('press-set-up-card');
       // Below the grid, where there is no room beside it, the card would open out of sight.
       if (card !== null && getComputedStyle(card).position === 'static') {
         scrollTo(card);
@@ -242,10 +242,10 @@ export class PressRoom extends LitElement {
             ${
               running || this.outOfDate || this.log.events.length > 0
                 ? nothing
-                : html`<ps-fit-choices
+                : html`<press-fit-choices
                   .made=${made}
                   @fit=${(event: CustomEvent<FitChoice>) => this.fit(event.detail)}
-                ></ps-fit-choices>`
+                ></press-fit-choices>`
             }
             ${this.outOfDate && !running && this.asking ? this.renderAsking() : nothing}
             ${
@@ -260,13 +260,13 @@ export class PressRoom extends LitElement {
             <button ?disabled=${running || this.preparing} @click=${() => void this.print()}>
               ${this.preparing ? 'Drawing the pictures…' : 'Print the pull sheet'}
             </button>
-            <ps-pdf-choice
+            <press-pdf-choice
               .made=${made}
               .pictures=${this.pictures}
               .heading=${this.store.project.title}
               .tell=${(sentence: string) => this.store.tell(sentence)}
               .disabled=${running}
-            ></ps-pdf-choice>
+            ></press-pdf-choice>
             ${
               this.log.events.length === 0 || done.size === plan.cards.length
                 ? nothing
@@ -277,20 +277,20 @@ export class PressRoom extends LitElement {
         </div>
         <div class="days">
           <h3>By the clock</h3>
-          <ps-day-bars
+          <press-day-bars
             .plan=${plan}
             .selected=${this.selected}
             @set-up-select=${(event: CustomEvent<number>) => this.choose(event.detail, true)}
-          ></ps-day-bars>
+          ></press-day-bars>
         </div>
         <div class="bench">
-          <ps-set-up-grid
+          <press-set-up-grid
             .plan=${plan}
             .selected=${this.selected}
             .done=${done}
             @set-up-select=${(event: CustomEvent<number>) => this.choose(event.detail, true)}
-          ></ps-set-up-grid>
-          <ps-set-up-card
+          ></press-set-up-grid>
+          <press-set-up-card
             .made=${made}
             .index=${this.selected}
             .pictures=${this.pictures}
@@ -299,7 +299,7 @@ export class PressRoom extends LitElement {
             .drawn=${this.drawn}
             @set-up-select=${(event: CustomEvent<number>) => this.choose(event.detail, false)}
             @tick=${(event: CustomEvent<Tick>) => this.tick(event.detail)}
-          ></ps-set-up-card>
+          ></press-set-up-card>
         </div>
       </section>
       ${
@@ -330,14 +330,14 @@ export class PressRoom extends LitElement {
       ${
         made === null || running
           ? nothing
-          : html`<ps-log-press .made=${made} .log=${this.log} .pictures=${this.pictures} .drawn=${this.drawn}></ps-log-press>
-          <ps-pull-sheet
+          : html`<press-log .made=${made} .log=${this.log} .pictures=${this.pictures} .drawn=${this.drawn}></press-log>
+          <press-pull-sheet
             .made=${made}
             .pictures=${this.pictures}
             .heading=${this.store.project.title}
             .outOfDate=${this.outOfDate}
             .drawn=${this.drawn}
-          ></ps-pull-sheet>`
+          ></press-pull-sheet>`
       }
     `;
   }

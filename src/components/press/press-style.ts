@@ -16,7 +16,7 @@ export const pressStyles = css`
     max-width: 62ch;
     margin-top: var(--space-3);
   }
-  ps-visit-runs {
+  press-visit-runs {
     margin-top: var(--space-9);
   }
   .start {
@@ -33,7 +33,7 @@ export const pressStyles = css`
   .total {
     font-weight: 600;
   }
-  ps-studio-figures {
+  press-studio-figures {
     margin-top: var(--space-6);
   }
   .warn {
@@ -95,7 +95,7 @@ export const pressStyles = css`
     gap: var(--space-9) var(--space-10);
     align-items: start;
   }
-  ps-set-up-card {
+  press-set-up-card {
     position: sticky;
     top: 24px;
     max-width: 620px;
@@ -157,7 +157,7 @@ export const pressStyles = css`
     .bench {
       grid-template-columns: minmax(0, 1fr);
     }
-    ps-set-up-card {
+    press-set-up-card {
       position: static;
       max-width: none;
     }

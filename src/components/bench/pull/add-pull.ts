@@ -19,7 +19,7 @@ export interface NewPull {
  * Asks for the screen and the ink of a new pull.
  * @fires add CustomEvent<NewPull>
  */
-@customElement('add-pull')
+@customElement('bench-add-pull')
 export class AddPull extends LitElement {
   static override styles = [
     controls,
@@ -187,6 +187,6 @@ export class AddPull extends LitElement {
 
 declare global {
   interface HTMLElementTagNameMap {
-    'add-pull': AddPull;
+    'bench-add-pull': AddPull;
   }
 }

@@ -13,7 +13,7 @@ export interface RecipeWords {
  * Asks for the title of a recipe.
  * @fires keep CustomEvent<RecipeWords>
  */
-@customElement('keep-recipe')
+@customElement('bench-keep-recipe')
 export class KeepRecipe extends LitElement {
   static override styles = [controls, dialogStyle];
 
@@ -61,6 +61,6 @@ export class KeepRecipe extends LitElement {
 
 declare global {
   interface HTMLElementTagNameMap {
-    'keep-recipe': KeepRecipe;
+    'bench-keep-recipe': KeepRecipe;
   }
 }

@@ -8,7 +8,7 @@ import { controls } from '../../ui/controls-style.ts';
  * Arrow keys step by `step`, with Shift by `bigStep`.
  * @fires value CustomEvent<number>: the new value, on the grid of `step`
  */
-@customElement('nudge-field')
+@customElement('bench-nudge-field')
 export class NudgeField extends LitElement {
   static override styles = [
     controls,
@@ -157,6 +157,6 @@ export class NudgeField extends LitElement {
 
 declare global {
   interface HTMLElementTagNameMap {
-    'nudge-field': NudgeField;
+    'bench-nudge-field': NudgeField;
   }
 }

@@ -18,7 +18,7 @@ const MAX_STROKES = 9;
  * @fires pull-step CustomEvent<-1 | 1>: earlier or later
  * @fires pull-remove Event
  */
-@customElement('pull-panel')
+@customElement('bench-pull-panel')
 export class PullPanel extends LitElement {
   static override styles = [
     controls,
@@ -164,7 +164,7 @@ export class PullPanel extends LitElement {
     const inks = printed.some(({ id }) => id === pull.ink)
       ? printed
       : drawer.inks.filter((ink) => ink.stock !== true || ink.id === pull.ink);
-    const offset = (field: 'dxMm' | 'dyMm', label: string) => html`<nudge-field
+    const offset = (field: 'dxMm' | 'dyMm', label: string) => html`<bench-nudge-field
       label=${label}
       unit="mm"
       .value=${pull[field]}
@@ -173,7 +173,7 @@ export class PullPanel extends LitElement {
       .step=${0.1}
       .bigStep=${1}
       @value=${(event: CustomEvent<number>) => this.change({ [field]: event.detail })}
-    ></nudge-field>`;
+    ></bench-nudge-field>`;
     return html`
       <div class="head">
         <div>
@@ -201,7 +201,7 @@ export class PullPanel extends LitElement {
       </fieldset>
       <div class="pair" role="group" aria-label="Lay offset">${offset('dxMm', 'Offset right')} ${offset('dyMm', 'Offset down')}</div>
       <div class="pair" role="group" aria-label="Turn">
-        <nudge-field
+        <bench-nudge-field
           label="Turn"
           unit="°"
           .value=${pull.turnDeg}
@@ -210,10 +210,10 @@ export class PullPanel extends LitElement {
           .step=${0.1}
           .bigStep=${1}
           @value=${(event: CustomEvent<number>) => this.change({ turnDeg: event.detail })}
-        ></nudge-field>
+        ></bench-nudge-field>
         <div class="quick">${this.turn(0)}${this.turn(180)}</div>
       </div>
-      <nudge-field
+      <bench-nudge-field
         label="Strokes"
         .value=${pull.strokes}
         .min=${1}
@@ -222,7 +222,7 @@ export class PullPanel extends LitElement {
         .bigStep=${1}
         .stepNames=${['Fewer strokes', 'More strokes'] as const}
         @value=${(event: CustomEvent<number>) => this.change({ strokes: event.detail })}
-      ></nudge-field>
+      ></bench-nudge-field>
       <div class="order">
         <button aria-disabled=${index === 0} @click=${() => this.step(-1)}>Earlier</button>
         <button aria-disabled=${index === count - 1} @click=${() => this.step(1)}>Later</button>
@@ -235,6 +235,6 @@ export class PullPanel extends LitElement {
 
 declare global {
   interface HTMLElementTagNameMap {
-    'pull-panel': PullPanel;
+    'bench-pull-panel': PullPanel;
   }
 }

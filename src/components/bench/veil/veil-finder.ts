@@ -30,7 +30,7 @@ function baseFor(drawer: Studio): Ink {
  * Proposes translucent pulls that calm the stack on the Bench, as pictures to choose from.
  * @fires veil CustomEvent<VeilProposal>: this one is to be laid
  */
-@customElement('veil-finder')
+@customElement('bench-veil-finder')
 export class VeilFinder extends LitElement {
   static override styles = [controls, dialogStyle, veilStyle];
 
@@ -173,6 +173,6 @@ export class VeilFinder extends LitElement {
 
 declare global {
   interface HTMLElementTagNameMap {
-    'veil-finder': VeilFinder;
+    'bench-veil-finder': VeilFinder;
   }
 }

@@ -25,7 +25,7 @@ const MOST_COLUMNS_PRINTED = 36;
  * The set-up grid: rows are set-ups in time, columns are numbered sheets, a filled square is a pull.
  * @fires set-up-select CustomEvent<number>: index of the set-up
  */
-@customElement('ps-set-up-grid')
+@customElement('press-set-up-grid')
 export class SetUpGrid extends LitElement {
   static override styles = [controls, setUpGridStyle];
 
@@ -179,6 +179,6 @@ function pressMinutes(plan: PressPlan): number {
 
 declare global {
   interface HTMLElementTagNameMap {
-    'ps-set-up-grid': SetUpGrid;
+    'press-set-up-grid': SetUpGrid;
   }
 }

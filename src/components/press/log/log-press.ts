@@ -31,7 +31,7 @@ import { nextSetUp, setUpsDone, tickKey } from './ticks.ts';
 const LOOK_MS = 20_000;
 
 /** The next set-up, as large as the screen: nothing is needed at the press but it and its sheets. */
-@customElement('ps-log-press')
+@customElement('press-log')
 export class LogPress extends LitElement {
   static override styles = [controls, logPressStyle];
 
@@ -276,6 +276,6 @@ export class LogPress extends LitElement {
 
 declare global {
   interface HTMLElementTagNameMap {
-    'ps-log-press': LogPress;
+    'press-log': LogPress;
   }
 }

@@ -24,7 +24,7 @@ const LEAST_FOR_NUMBER = 0.022;
  * The visit by the clock: a bar a day and bed, with what is done when.
  * @fires set-up-select CustomEvent<number>: index of the set-up
  */
-@customElement('ps-day-bars')
+@customElement('press-day-bars')
 export class DayBars extends LitElement {
   static override styles = [
     controls,
@@ -240,6 +240,6 @@ export class DayBars extends LitElement {
 
 declare global {
   interface HTMLElementTagNameMap {
-    'ps-day-bars': DayBars;
+    'press-day-bars': DayBars;
   }
 }

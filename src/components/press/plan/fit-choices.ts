@@ -11,7 +11,7 @@ import { fitWords, fitWorth, stepWords, stepWorth } from './fit-words.ts';
  * What would make a visit fit that does not; nothing for one that does.
  * @fires fit CustomEvent<FitChoice>: the one to take
  */
-@customElement('ps-fit-choices')
+@customElement('press-fit-choices')
 export class FitChoices extends LitElement {
   static override styles = [
     controls,
@@ -157,6 +157,6 @@ export class FitChoices extends LitElement {
 
 declare global {
   interface HTMLElementTagNameMap {
-    'ps-fit-choices': FitChoices;
+    'press-fit-choices': FitChoices;
   }
 }

@@ -48,7 +48,7 @@ function timeValue(minutes: number): string {
  * The studio's own figures, which times and grams are worked out from.
  * @fires figures CustomEvent<Partial<PressSettings>>
  */
-@customElement('ps-studio-figures')
+@customElement('press-studio-figures')
 export class StudioFigures extends LitElement {
   static override styles = [
     controls,
@@ -148,6 +148,6 @@ export class StudioFigures extends LitElement {
 
 declare global {
   interface HTMLElementTagNameMap {
-    'ps-studio-figures': StudioFigures;
+    'press-studio-figures': StudioFigures;
   }
 }

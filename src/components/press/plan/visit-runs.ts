@@ -14,7 +14,7 @@ import { recipeLetter } from '../../words/plan-words.ts';
  * Kept recipes and how many sheets of each are to be printed.
  * @fires runs CustomEvent<VisitRun[]>: what the visit shall be, in the order of the recipes
  */
-@customElement('ps-visit-runs')
+@customElement('press-visit-runs')
 export class VisitRuns extends LitElement {
   static override styles = [
     controls,
@@ -174,6 +174,6 @@ export class VisitRuns extends LitElement {
 
 declare global {
   interface HTMLElementTagNameMap {
-    'ps-visit-runs': VisitRuns;
+    'press-visit-runs': VisitRuns;
   }
 }

@@ -36,13 +36,13 @@ export function whatToPrint(
   const total = visitInputOf(project).runs.reduce((sum, { sheets }) => sum + sheets, 0);
   return html`<section aria-labelledby="what">
     <h2 id="what">What to print</h2>
-    <ps-visit-runs
+    <press-visit-runs
       .recipes=${project.recipes}
       .runs=${project.visit}
       .pictures=${pictures}
       .drawn=${drawn}
       @runs=${(event: CustomEvent<VisitRun[]>) => store.dispatch({ kind: 'set-visit', runs: event.detail })}
-    ></ps-visit-runs>
+    ></press-visit-runs>
     <div class="start">
       ${
         run.running
@@ -57,9 +57,9 @@ export function whatToPrint(
       ${asking}
       ${total > MOST_SHEETS ? html`<p class="warn">One visit holds ${MOST_SHEETS} sheets; split them over visits.</p>` : nothing}
     </div>
-    <ps-studio-figures
+    <press-studio-figures
       .press=${project.press}
       @figures=${(event: CustomEvent<Partial<PressSettings>>) => store.dispatch({ kind: 'set-press', change: event.detail })}
-    ></ps-studio-figures>
+    ></press-studio-figures>
   </section>`;
 }

@@ -11,7 +11,7 @@ import { download, fileNameOf } from '../../ui/download.ts';
 import type { StatePictures } from '../../ui/print/state-pictures.ts';
 
 /** Saves the pull sheet as a PDF; what makes it is loaded when it is first asked for. */
-@customElement('ps-pdf-choice')
+@customElement('press-pdf-choice')
 export class PdfChoice extends LitElement {
   static override styles = [
     controls,
@@ -75,6 +75,6 @@ export class PdfChoice extends LitElement {
 
 declare global {
   interface HTMLElementTagNameMap {
-    'ps-pdf-choice': PdfChoice;
+    'press-pdf-choice': PdfChoice;
   }
 }

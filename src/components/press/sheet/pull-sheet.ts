@@ -46,7 +46,7 @@ page.replaceSync(`@page {
 const PROBLEMS_PRINTED = 3;
 
 /** The pull order on paper: summary, grid, a card for each set-up. Shown in print alone. */
-@customElement('ps-pull-sheet')
+@customElement('press-pull-sheet')
 export class PullSheet extends LitElement {
   static override styles = [controls, supplyStyles, pullSheetStyle];
 
@@ -185,7 +185,7 @@ export class PullSheet extends LitElement {
       </section>
       <section class="new-page">
         <h2>Set-up grid</h2>
-        <ps-set-up-grid printed .plan=${plan}></ps-set-up-grid>
+        <press-set-up-grid printed .plan=${plan}></press-set-up-grid>
       </section>
       <section class="new-page">
         <h2>Days</h2>
@@ -219,6 +219,6 @@ export class PullSheet extends LitElement {
 
 declare global {
   interface HTMLElementTagNameMap {
-    'ps-pull-sheet': PullSheet;
+    'press-pull-sheet': PullSheet;
   }
 }

@@ -30,7 +30,7 @@ export interface Tick {
  * @fires set-up-select CustomEvent<number>: index of the set-up to show
  * @fires tick CustomEvent<Tick>
  */
-@customElement('ps-set-up-card')
+@customElement('press-set-up-card')
 export class SetUpCardView extends LitElement {
   static override styles = [controls, setUpCardStyle];
 
@@ -144,6 +144,6 @@ export class SetUpCardView extends LitElement {
 
 declare global {
   interface HTMLElementTagNameMap {
-    'ps-set-up-card': SetUpCardView;
+    'press-set-up-card': SetUpCardView;
   }
 }

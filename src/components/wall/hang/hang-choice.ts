@@ -17,7 +17,7 @@ const WAYS: [HangChoice['way'], string][] = [
 export type HangEvent = CustomEvent<HangChoice>;
 
 /** How the prints hang, in a line above them. */
-@customElement('hang-choice')
+@customElement('wall-hang-choice')
 export class HangChoiceLine extends LitElement {
   static override styles = [
     controls,
@@ -106,6 +106,6 @@ export class HangChoiceLine extends LitElement {
 
 declare global {
   interface HTMLElementTagNameMap {
-    'hang-choice': HangChoiceLine;
+    'wall-hang-choice': HangChoiceLine;
   }
 }

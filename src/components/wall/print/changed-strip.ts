@@ -9,7 +9,7 @@ import '../../ui/print/picture-view.ts';
 const HEIGHT_PX = 144;
 
 /** A print's states, small and in a row, those that changed marked. */
-@customElement('changed-strip')
+@customElement('wall-changed-strip')
 export class ChangedStrip extends LitElement {
   static override styles = css`
     ol {
@@ -84,6 +84,6 @@ export class ChangedStrip extends LitElement {
 
 declare global {
   interface HTMLElementTagNameMap {
-    'changed-strip': ChangedStrip;
+    'wall-changed-strip': ChangedStrip;
   }
 }

@@ -16,7 +16,7 @@ const HEIGHT_PX = 900;
 const FIRST_LIMIT = 3;
 
 /** Two to six prints at the same size, and where each differs from the first. */
-@customElement('compare-prints')
+@customElement('wall-compare-prints')
 export class ComparePrints extends LitElement {
   static override styles = [
     controls,
@@ -239,6 +239,6 @@ export class ComparePrints extends LitElement {
 
 declare global {
   interface HTMLElementTagNameMap {
-    'compare-prints': ComparePrints;
+    'wall-compare-prints': ComparePrints;
   }
 }

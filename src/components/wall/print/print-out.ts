@@ -10,7 +10,7 @@ import { pageFonts } from '../../ui/page-fonts.ts';
 const MM_PER_INCH = 25.4;
 
 /** Takes prints off the wall as files: many as a contact sheet, one at its size. */
-@customElement('print-out')
+@customElement('wall-print-out')
 export class PrintOut extends LitElement {
   static override styles = [
     controls,
@@ -182,6 +182,6 @@ export class PrintOut extends LitElement {
 
 declare global {
   interface HTMLElementTagNameMap {
-    'print-out': PrintOut;
+    'wall-print-out': PrintOut;
   }
 }

@@ -18,7 +18,7 @@ export const wallActionsStyles = css`
     border-width: 1px 0 0 1px;
     scrollbar-width: thin;
   }
-  changed-strip {
+  wall-changed-strip {
     min-width: 0;
   }
   section > * {

@@ -36,7 +36,7 @@ export class WallActions extends LitElement {
     const { sentence, touched } = changesBetween(parent.pulls, variant.pulls, drawer);
     return html`
       <p><span class="soft">From ${parent.name}:</span> ${sentence}</p>
-      <changed-strip .pulls=${variant.pulls} .drawer=${drawer} .relative=${this.relative} .touched=${touched}></changed-strip>
+      <wall-changed-strip .pulls=${variant.pulls} .drawer=${drawer} .relative=${this.relative} .touched=${touched}></wall-changed-strip>
     `;
   }
 
@@ -67,7 +67,7 @@ export class WallActions extends LitElement {
       <p>${lineageSentence(lineageOf(variant))}</p>
       ${
         parents.length === 0
-          ? html`<p class="soft">This print was made of the Drawer's screens alone.</p><changed-strip .pulls=${variant.pulls} .drawer=${drawer} .relative=${this.relative}></changed-strip>`
+          ? html`<p class="soft">This print was made of the Drawer's screens alone.</p><wall-changed-strip .pulls=${variant.pulls} .drawer=${drawer} .relative=${this.relative}></wall-changed-strip>`
           : parents.map((parent) => this.changed(variant, parent, drawer))
       }
       ${this.actions(variant)} ${this.figures(variant)}

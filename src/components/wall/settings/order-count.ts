@@ -28,7 +28,7 @@ function superscript(value: number): string {
 }
 
 /** How many different images the orders of the Bench's stack make. */
-@customElement('order-count')
+@customElement('wall-order-count')
 export class OrderCountNote extends LitElement {
   static override styles = [
     controls,
@@ -108,6 +108,6 @@ export class OrderCountNote extends LitElement {
 
 declare global {
   interface HTMLElementTagNameMap {
-    'order-count': OrderCountNote;
+    'wall-order-count': OrderCountNote;
   }
 }

@@ -230,7 +230,7 @@ export class WallSettings extends LitElement {
           <input type="checkbox" .checked=${live(explore.order)} @change=${(event: Event) => this.change({ order: (event.target as HTMLInputElement).checked })} />
           Order of the pulls
         </label>
-        ${explore.order ? html`<order-count .project=${this.project} .sound=${!this.problems.some(({ where }) => /^(bench|drawer|holds|minDeltaE)/u.test(where))}></order-count>` : html`<br />`}
+        ${explore.order ? html`<wall-order-count .project=${this.project} .sound=${!this.problems.some(({ where }) => /^(bench|drawer|holds|minDeltaE)/u.test(where))}></wall-order-count>` : html`<br />`}
         <label class="tick">
           <input type="checkbox" .checked=${live(explore.recolour)} @change=${(event: Event) => this.change({ recolour: (event.target as HTMLInputElement).checked })} />
           Inks

@@ -10,7 +10,7 @@ const MOST_PX = 150;
 const CLOSE = 0.45;
 
 /** The whole wall in small, with what is in view; shown to who stands close. */
-@customElement('small-map')
+@customElement('wall-small-map')
 export class SmallMap extends LitElement {
   static override styles = css`
     :host {
@@ -123,6 +123,6 @@ export class SmallMap extends LitElement {
 
 declare global {
   interface HTMLElementTagNameMap {
-    'small-map': SmallMap;
+    'wall-small-map': SmallMap;
   }
 }

@@ -23,7 +23,7 @@ export class WallLine extends LitElement {
         padding: var(--space-2) var(--space-7) var(--space-2) var(--space-6);
         background: var(--wall);
       }
-      hang-choice {
+      wall-hang-choice {
         flex: 1 1 auto;
       }
       .actions {
@@ -52,7 +52,7 @@ export class WallLine extends LitElement {
           gap: var(--space-2) var(--space-6);
           padding: var(--space-1) var(--space-3);
         }
-        hang-choice[data-long] {
+        wall-hang-choice[data-long] {
           flex-basis: 100%;
         }
         .actions {
@@ -96,7 +96,7 @@ export class WallLine extends LitElement {
   override render() {
     const { shown, count, busy } = this;
     return html`
-      <hang-choice ?data-long=${this.choice.way === 'measures' || this.marked > 0} .choice=${this.choice} .measures=${this.measures}></hang-choice>
+      <wall-hang-choice ?data-long=${this.choice.way === 'measures' || this.marked > 0} .choice=${this.choice} .measures=${this.measures}></wall-hang-choice>
       ${busy === '' ? nothing : html`<span class="soft small" role="status">${busy}</span>`}
       <div class="actions">
         ${this.marks()}

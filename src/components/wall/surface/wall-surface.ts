@@ -42,7 +42,7 @@ export class WallSurface extends LitElement {
   @state() private trouble = '';
   @query('.surface') private surface!: HTMLElement;
   @query('build-up') private buildUp!: BuildUp | null;
-  @query('small-map') private smallMap!: SmallMap;
+  @query('wall-small-map') private smallMap!: SmallMap;
   @query('.box') private box!: HTMLElement;
   /** True from a key to the next pointer: the ring is strong for those who steer by keys. */
   private byKeys = false;
@@ -198,7 +198,7 @@ export class WallSurface extends LitElement {
         ${this.trouble !== '' ? html`<div class="note"><p role="alert">${this.trouble}</p></div>` : nothing}
         ${this.note !== '' && this.found === 0 ? html`<div class="note" @pointerdown=${(event: Event) => event.stopPropagation()}><p>${this.note}</p><slot></slot></div>` : nothing}
         <div class="box" hidden></div>
-        <small-map></small-map>
+        <wall-small-map></wall-small-map>
         <build-up .relative=${this.relative}></build-up>
       </div>
       <p id="keys" class="visually-hidden">

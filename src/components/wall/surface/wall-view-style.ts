@@ -17,8 +17,8 @@ export const wallViewStyles = css`
   wall-line {
     grid-row: 1;
   }
-  compare-prints,
-  print-out,
+  wall-compare-prints,
+  wall-print-out,
   wall-keys {
     position: absolute;
   }

@@ -61,8 +61,8 @@ export class WallView extends LitElement {
   /** True once the user has walked away from where one comes in. */
   @state() private moved = false;
   @query('wall-surface') private surface!: WallSurface;
-  @query('compare-prints') private comparing!: ComparePrints;
-  @query('print-out') private printOut!: PrintOut;
+  @query('wall-compare-prints') private comparing!: ComparePrints;
+  @query('wall-print-out') private printOut!: PrintOut;
   @query('wall-keys') private keys!: WallKeys;
   private readonly hanging = new Hanging();
   private readonly holder = new SceneHolder(this);
@@ -321,8 +321,8 @@ export class WallView extends LitElement {
           ></wall-filter>`
           : nothing
       }
-      <compare-prints .relative=${this.relative}></compare-prints>
-      <print-out .relative=${this.relative}></print-out>
+      <wall-compare-prints .relative=${this.relative}></wall-compare-prints>
+      <wall-print-out .relative=${this.relative}></wall-print-out>
       <wall-keys></wall-keys>
       <ul class="visually-hidden" aria-label="Prints in this row">
         ${this.rowOfButtons()}
