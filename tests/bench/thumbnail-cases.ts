@@ -55,7 +55,7 @@ export function thumbnailCase(seed: string, pulls: number, variants: number, rad
         : [blobRing(next, x, y, radius, 80 + Math.floor(next() * 71))];
     return sheetShape(`shape${i}`, rings);
   });
-  const { drawer, pulls: basePulls } = stackOf(shapes, next);
+  const { studio: drawer, pulls: basePulls } = stackOf(shapes, next);
   const random = randomFrom(`${seed} variants`);
   const reorders = Array.from({ length: variants }, () => ({
     pulls: random.shuffle(basePulls).map((pull) => ({ ...pull, ink: random.pick(drawer.inks).id })),

@@ -67,7 +67,7 @@ export function flattenPath(segments: readonly PathSegment[], to: Affine, finene
         break;
       }
       case 'A':
-        addArc(ring, x, y, segment, to, fineness);
+        addArc(ring, { x, y, segment, to }, fineness);
         break;
     }
     x = segment[segment.length - 2] as number;
@@ -119,15 +119,17 @@ function addCubic(ring: number[], p: readonly number[], fineness: Fineness): voi
   ring.push(x3, y3);
 }
 
+/** An elliptical arc from where the pen is, in file coordinates, and the map to mm. */
+interface Arc {
+  x: number;
+  y: number;
+  segment: Extract<PathSegment, readonly ['A', ...unknown[]]>;
+  to: Affine;
+}
+
 /** End point to centre form: SVG 1.1 appendix F.6.5, radii out of range: F.6.6. */
-function addArc(
-  ring: number[],
-  x: number,
-  y: number,
-  segment: Extract<PathSegment, readonly ['A', ...unknown[]]>,
-  to: Affine,
-  fineness: Fineness,
-): void {
+function addArc(ring: number[], arc: Arc, fineness: Fineness): void {
+  const { x, y, segment, to } = arc;
   const [, rxIn, ryIn, turnDeg, large, sweep, endX, endY] = segment;
   const [a, b, c, d, e, f] = to;
   const end = (): number => ring.push(a * endX + c * endY + e, b * endX + d * endY + f);

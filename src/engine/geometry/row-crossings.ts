@@ -26,7 +26,7 @@ export interface RowSpans {
 }
 
 /** More crossings than this in one outline are refused: about 1 GB of scratch. */
-export const MAX_CROSSINGS = 40_000_000;
+const MAX_CROSSINGS = 40_000_000;
 /** Rows beyond this lie on no sheet; also keeps row numbers inside 32 bits. */
 const ROW_LIMIT = 2 ** 29;
 
@@ -60,7 +60,7 @@ export function rowSpans(outline: Outline, lattice: RowLattice): RowSpans {
   const firstWanted = Math.max(lattice.firstRow ?? -ROW_LIMIT, -ROW_LIMIT);
   const endWanted = Math.max(firstWanted, Math.min(lattice.endRow ?? ROW_LIMIT, ROW_LIMIT));
 
-  const points = loadVertices(outline, topMm, rowHeightMm, firstWanted, endWanted);
+  const points = loadVertices(outline, { topMm, rowHeightMm, firstRow: firstWanted, endRow: endWanted });
   let firstRow = endWanted;
   let endRow = firstWanted;
   for (let i = 0; i < points; i++) {
@@ -81,7 +81,8 @@ export function rowSpans(outline: Outline, lattice: RowLattice): RowSpans {
 }
 
 /** Copies all rings into scratch and finds each vertex's row; returns the number of vertices. */
-function loadVertices(outline: Outline, topMm: number, rowHeightMm: number, firstWanted: number, endWanted: number): number {
+function loadVertices(outline: Outline, wanted: Required<RowLattice>): number {
+  const { topMm, rowHeightMm, firstRow, endRow } = wanted;
   let points = 0;
   for (const ring of outline.rings) points += ring.length >> 1;
   if (points > vertexX.length) {
@@ -105,7 +106,7 @@ function loadVertices(outline: Outline, topMm: number, rowHeightMm: number, firs
       const row = Math.ceil((y - topMm) / rowHeightMm - 0.5);
       vertexX[at] = x;
       vertexY[at] = y;
-      vertexRow[at] = row < firstWanted ? firstWanted : row > endWanted ? endWanted : row;
+      vertexRow[at] = row < firstRow ? firstRow : row > endRow ? endRow : row;
     }
   }
   return points;
@@ -171,7 +172,8 @@ function fillCrossings(outline: Outline, firstRow: number, topMm: number, rowHei
       const most = x0 < x1 ? x1 : x0;
       const turn = down ? 1 : -1;
       for (let row = from; row < to; row++) {
-        const at = rowCursor[row]!++;
+        const at = i32(rowCursor, row);
+        rowCursor[row] = at + 1;
         const x = x0 + (topMm + (firstRow + row + 0.5) * rowHeightMm - y0) * slope;
         // On a nearly level edge the last bit of y is worth millimetres of x: stay on the edge.
         crossX[at] = x < least ? least : x > most ? most : x;

@@ -22,7 +22,7 @@ export function prepareOutline(outline: Outline): Prepared {
 }
 
 /** Whether two boxes share more than an edge. */
-export function boxesMeet(a: Box, b: Box): boolean {
+function boxesMeet(a: Box, b: Box): boolean {
   return a.xMm < b.xMm + b.widthMm && b.xMm < a.xMm + a.widthMm && a.yMm < b.yMm + b.heightMm && b.yMm < a.yMm + a.heightMm;
 }
 

@@ -30,22 +30,30 @@ function* extend(graph: Graph, k: number, below: readonly bigint[]): Generator<n
   earlier.sort((a, b) => depth(a) - depth(b) || a - b);
   let all = 0n;
   for (const other of earlier) all |= 1n << BigInt(other);
-  for (const under of downSets(earlier, 0, 0n, all, below)) {
+  for (const under of downSets({ earlier, all, below }, 0, 0n)) {
     yield* extend(graph, k + 1, insert(k, under, all & ~under, below));
   }
 }
 
-/** Every part of `earlier` (sorted bottom to top) that holds all of `earlier` below its members. */
-function* downSets(earlier: readonly number[], from: number, taken: bigint, all: bigint, below: readonly bigint[]): Generator<bigint> {
+/** Pulls sorted bottom to top, the same as bits, and what lies below each pull. */
+interface Sorted {
+  earlier: readonly number[];
+  all: bigint;
+  below: readonly bigint[];
+}
+
+/** Every part of `earlier` that holds all of `earlier` below its members: `taken` and choices from place `from` on. */
+function* downSets(sorted: Sorted, from: number, taken: bigint): Generator<bigint> {
+  const { earlier, all, below } = sorted;
   if (from === earlier.length) {
     yield taken;
     return;
   }
   const pull = num(earlier, from);
   if ((entryAt(below, pull) & all & ~taken) === 0n) {
-    yield* downSets(earlier, from + 1, taken | (1n << BigInt(pull)), all, below);
+    yield* downSets(sorted, from + 1, taken | (1n << BigInt(pull)));
   }
-  yield* downSets(earlier, from + 1, taken, all, below);
+  yield* downSets(sorted, from + 1, taken);
 }
 
 /** Puts pull k over the pulls `under` and below the pulls `over`. */

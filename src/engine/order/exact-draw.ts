@@ -41,7 +41,7 @@ export function drawExact(graph: Graph, random: Random, chain: readonly number[]
     for (let v = 0; v < n; v++) {
       if (((left & ~blocked & ~shut) >> v) & 1) {
         const rest = left & ~(1 << v);
-        ways[v] = withoutSources(counts, near, chain, rest, nextBlocked(v, left, blocked, near));
+        ways[v] = withoutSources({ counts, near, chain }, rest, nextBlocked(v, left, blocked, near));
         total += f64(ways, v);
       }
     }
@@ -91,8 +91,18 @@ function subsetCounts(n: number, near: Int32Array): Float64Array {
   return counts;
 }
 
+/** A small graph to count orientations of. */
+interface Counted {
+  /** Orientations of each subset of the pulls. */
+  counts: Float64Array;
+  /** Neighbours of each pull, as bits. */
+  near: Int32Array;
+  /** Pulls whose order is given. */
+  chain: readonly number[];
+}
+
 /** Orientations of `all` that keep the chain and in which none of `blocked` is a source. */
-function withoutSources(counts: Float64Array, near: Int32Array, chain: readonly number[], all: number, blocked: number): number {
+function withoutSources({ counts, near, chain }: Counted, all: number, blocked: number): number {
   const inChain = chain.filter((pull) => (all >> pull) & 1);
   let later = 0;
   for (const pull of inChain.slice(1)) later |= 1 << pull;

@@ -90,7 +90,7 @@ function tooMany(graph: Graph): EngineError {
  * every start, the best by an upper bound on the states.
  * @returns each pull once
  */
-export function narrowOrder(graph: Graph): number[] {
+function narrowOrder(graph: Graph): number[] {
   let best: number[] = [];
   let least = Infinity;
   const starts = Math.min(graph.pulls, 80);

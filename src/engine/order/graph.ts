@@ -2,7 +2,7 @@ import { defined, entryAt, num } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
 
 /** More pulls than this on one sheet is taken for a mistake. */
-export const MAX_GRAPH_PULLS = 2000;
+const MAX_GRAPH_PULLS = 2000;
 
 /** Pulls as points 0 … pulls − 1, and a line where two of them may not change places freely. */
 export interface Graph {

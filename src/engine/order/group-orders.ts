@@ -20,7 +20,7 @@ export interface OrderGroups {
  * Groups all orders of two to five pulls into the images that really differ.
  * @throws EngineError 'order.lesson-size' for fewer or more pulls, and as overlapsOf
  */
-export function groupOrders(stack: Stack, drawer: Studio, options: OverlapOptions): OrderGroups {
+export function groupOrders(stack: Stack, studio: Studio, options: OverlapOptions): OrderGroups {
   const n = stack.pulls.length;
   if (n < 2 || n > 5) {
     throw new EngineError(
@@ -28,7 +28,7 @@ export function groupOrders(stack: Stack, drawer: Studio, options: OverlapOption
       `${n === 1 ? 'One pull was' : `${n} pulls were`} chosen; choose two to five to see all their orders.`,
     );
   }
-  const edges = overlapsOf(stack, drawer, options);
+  const edges = overlapsOf(stack, studio, options);
   const { neighbours } = graphOf(
     n,
     edges.map(({ a, b }): [number, number] => [a, b]),

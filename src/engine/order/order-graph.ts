@@ -8,16 +8,15 @@ import type { SwapDeltas } from './swap-delta.ts';
  * @param areas pulls × pulls, what each two share, mm² (pairOverlapAreas)
  * @param films film numbers of the pulls, from `deltas`
  * @param deltas what swaps show, kept between calls
- * @param minDeltaE pairs whose two orders differ by less (ΔE00) are left out
- * @param minAreaMm2 pairs that share less are taken as only touching
+ * @param least `minDeltaE`: pairs whose two orders differ by less (ΔE00) are left out; `minAreaMm2`:
+ *   pairs that share less are taken as only touching
  * @returns sorted by a, then b
  */
 export function orderGraph(
   areas: ArrayLike<number>,
   films: readonly number[],
   deltas: SwapDeltas,
-  minDeltaE: number,
-  minAreaMm2: number,
+  { minDeltaE, minAreaMm2 }: { minDeltaE: number; minAreaMm2: number },
 ): Overlap[] {
   const n = films.length;
   const edges: Overlap[] = [];

@@ -38,17 +38,17 @@ export interface OverlapOptions {
  * 'stack.unknown-screen', 'stack.unknown-ink', 'screen.unknown-shape'
  * Cost: a clipping for each pair whose boxes meet.
  */
-export function overlapsOf(stack: Stack, drawer: Studio, options: OverlapOptions): Overlap[] {
-  checkInput(stack, drawer);
+export function overlapsOf(stack: Stack, studio: Studio, options: OverlapOptions): Overlap[] {
+  checkInput(stack, studio);
   checkMinDeltaE(options?.minDeltaE);
-  return allOverlaps(stack, drawer, options.toleranceMm).filter(({ deltaE }) => deltaE >= options.minDeltaE);
+  return allOverlaps(stack, studio, options.toleranceMm).filter(({ deltaE }) => deltaE >= options.minDeltaE);
 }
 
 /** The pairs that share area but may change places: the complement of overlapsOf. */
-export function freeSwaps(stack: Stack, drawer: Studio, options: OverlapOptions): Overlap[] {
-  checkInput(stack, drawer);
+export function freeSwaps(stack: Stack, studio: Studio, options: OverlapOptions): Overlap[] {
+  checkInput(stack, studio);
   checkMinDeltaE(options?.minDeltaE);
-  return allOverlaps(stack, drawer, options.toleranceMm).filter(({ deltaE }) => deltaE < options.minDeltaE);
+  return allOverlaps(stack, studio, options.toleranceMm).filter(({ deltaE }) => deltaE < options.minDeltaE);
 }
 
 /**
@@ -58,14 +58,14 @@ export function freeSwaps(stack: Stack, drawer: Studio, options: OverlapOptions)
  * @throws EngineError 'order.stack', 'order.drawer', 'order.tolerance', 'stack.unknown-screen',
  * 'screen.unknown-shape'
  */
-export function dryingPairs(stack: Stack, drawer: Studio, options: { toleranceMm: number }): SharedPair[] {
-  checkInput(stack, drawer);
+export function dryingPairs(stack: Stack, studio: Studio, options: { toleranceMm: number }): SharedPair[] {
+  checkInput(stack, studio);
   const toleranceMm = options?.toleranceMm;
   if (!(toleranceMm >= 0 && toleranceMm < Infinity)) {
     throw new EngineError('order.tolerance', `The overlap tolerance is ${toleranceMm} mm; give a length of 0 mm or more.`);
   }
-  const outlines = prepareStack(stack, drawer);
-  const sheet = { xMm: 0, yMm: 0, widthMm: drawer.paper.widthMm, heightMm: drawer.paper.heightMm };
+  const outlines = prepareStack(stack, studio);
+  const sheet = { xMm: 0, yMm: 0, widthMm: studio.paper.widthMm, heightMm: studio.paper.heightMm };
   const pairs: SharedPair[] = [];
   for (let a = 0; a < outlines.length; a++) {
     for (let b = a + 1; b < outlines.length; b++) {
@@ -81,10 +81,10 @@ export function edgeWeight(overlap: Pick<Overlap, 'areaMm2' | 'deltaE'>): number
   return overlap.areaMm2 * overlap.deltaE;
 }
 
-function allOverlaps(stack: Stack, drawer: Studio, toleranceMm: number): Overlap[] {
-  const deltas = new SwapDeltas(drawer);
+function allOverlaps(stack: Stack, studio: Studio, toleranceMm: number): Overlap[] {
+  const deltas = new SwapDeltas(studio);
   const films = stack.pulls.map((pull) => deltas.filmOf(pull));
-  const pairs = dryingPairs(stack, drawer, { toleranceMm });
+  const pairs = dryingPairs(stack, studio, { toleranceMm });
   const meets: Set<number>[] = films.map(() => new Set());
   for (const { a, b } of pairs) {
     entryAt(meets, a).add(b);
@@ -96,9 +96,9 @@ function allOverlaps(stack: Stack, drawer: Studio, toleranceMm: number): Overlap
   });
 }
 
-function prepareStack(stack: Stack, drawer: Studio): Prepared[] {
-  const shapes = new Map(drawer.shapes.map((shape) => [shape.id, shape]));
-  const screens = new Map(drawer.screens.map((screen) => [screen.id, screen]));
+function prepareStack(stack: Stack, studio: Studio): Prepared[] {
+  const shapes = new Map(studio.shapes.map((shape) => [shape.id, shape]));
+  const screens = new Map(studio.screens.map((screen) => [screen.id, screen]));
   const rest = new Map<string, SheetOutline>();
   return stack.pulls.map((pull, index) => {
     let outline = rest.get(pull.screen);
@@ -114,15 +114,15 @@ function prepareStack(stack: Stack, drawer: Studio): Prepared[] {
       outline = screenRings(screen, shapes);
       rest.set(pull.screen, outline);
     }
-    return prepareOutline(screenOutline(outline, pull, drawer.paper));
+    return prepareOutline(screenOutline(outline, pull, studio.paper));
   });
 }
 
-function checkInput(stack: Stack, drawer: Studio): void {
+function checkInput(stack: Stack, studio: Studio): void {
   if (!Array.isArray(stack?.pulls)) {
     throw new EngineError('order.stack', 'The stack must have a list of pulls, first down first: { pulls }.', { path: ['pulls'] });
   }
-  if (![drawer?.shapes, drawer?.screens, drawer?.inks].every(Array.isArray) || !drawer.paper) {
+  if (![studio?.shapes, studio?.screens, studio?.inks].every(Array.isArray) || !studio.paper) {
     throw new EngineError('order.drawer', 'The drawer must have lists of shapes, screens and inks, and a paper.');
   }
 }

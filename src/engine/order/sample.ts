@@ -82,7 +82,7 @@ function drawPart(part: Graph, chain: readonly number[], random: Random, effort:
   const inChain = new Set(chain);
   let next = 0;
   const kept = start.map((pull) => (inChain.has(pull) ? num(chain, next++) : pull));
-  return walkOrientation(part, fixed, kept, effort.walkSteps(part.edges.length), random);
+  return walkOrientation(part, { fixed, start: kept, steps: effort.walkSteps(part.edges.length) }, random);
 }
 
 function placesOf(order: readonly number[]): Int32Array {

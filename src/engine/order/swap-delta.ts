@@ -17,17 +17,17 @@ const MAX_FILMS = 2 ** 16;
  * hundred questions for thousands of stacks.
  */
 export class SwapDeltas {
-  private readonly drawer: Pick<Studio, 'inks' | 'screens' | 'paper' | 'strokeGain'>;
+  private readonly studio: Pick<Studio, 'inks' | 'screens' | 'paper' | 'strokeGain'>;
   private readonly inks: ReadonlyMap<string, Ink>;
   private readonly screens: ReadonlyMap<string, Screen>;
   private readonly ids = new Map<string, number>();
   private readonly films: FilmBands[] = [];
   private readonly known = new Map<number, number>();
 
-  constructor(drawer: Pick<Studio, 'inks' | 'screens' | 'paper' | 'strokeGain'>) {
-    this.drawer = drawer;
-    this.inks = new Map(drawer.inks.map((ink) => [ink.id, ink]));
-    this.screens = new Map(drawer.screens.map((screen) => [screen.id, screen]));
+  constructor(studio: Pick<Studio, 'inks' | 'screens' | 'paper' | 'strokeGain'>) {
+    this.studio = studio;
+    this.inks = new Map(studio.inks.map((ink) => [ink.id, ink]));
+    this.screens = new Map(studio.screens.map((screen) => [screen.id, screen]));
   }
 
   /**
@@ -40,7 +40,7 @@ export class SwapDeltas {
     if (ink === undefined) throw unknown('ink', pull.ink);
     const screen = this.screens.get(pull.screen);
     if (screen === undefined) throw unknown('screen', pull.screen);
-    const thickness = filmFactor(ink, screen.mesh, pull.strokes, this.drawer.strokeGain);
+    const thickness = filmFactor(ink, screen.mesh, pull.strokes, this.studio.strokeGain);
     const key = `${thickness} ${pull.ink}`;
     let id = this.ids.get(key);
     if (id === undefined) {
@@ -67,7 +67,7 @@ export class SwapDeltas {
     const key = (a * MAX_FILMS + b) * MAX_FILMS + under + 1;
     let value = this.known.get(key);
     if (value === undefined) {
-      const ground = Float64Array.from(this.drawer.paper.reflectance);
+      const ground = Float64Array.from(this.studio.paper.reflectance);
       if (under >= 0) overFilm(entryAt(this.films, under), ground, ground);
       const ab = overFilm(entryAt(this.films, a), ground, new Float64Array(ground.length));
       overFilm(entryAt(this.films, b), ab, ab);

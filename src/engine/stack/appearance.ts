@@ -42,19 +42,19 @@ export function createCellColours(): CellColours {
  * The colour of every cell under a stack, by the full 36-band physics.
  * @param layers first down first; placed screens of the map that have no layer are left out
  * @param paperReflectance 36 bands from 380 to 730 nm, 0–1
- * @param out buffers that are filled, and grown when too small
- * @param relative true shows the paper as the screen's white; false shows it as it is
- * @returns out
+ * @param how buffers that are filled, and grown when too small; and whether the paper is shown as the
+ *   screen's white (when left out it is) or as it is
+ * @returns the buffers
  * @throws EngineError 'stack.bad-bands' when paper or a film has not 36 bands
- * Allocates nothing once the buffers are large enough.
+ * Makes no buffers once they are large enough.
  */
 export function colourCells(
   map: CellMap,
   layers: readonly Layer[],
   paperReflectance: ArrayLike<number>,
-  out: CellColours = createCellColours(),
-  relative = true,
+  ...how: [out?: CellColours | undefined, relative?: boolean]
 ): CellColours {
+  const [out = createCellColours(), relative = true] = how;
   const sums = films.compute(map, layers, paperReflectance, rgbFromBands);
   setPaperScale(paperReflectance, relative);
   fit(out, map.cells);
@@ -64,7 +64,7 @@ export function colourCells(
 
 /**
  * The colours of every cell after each pull, from bare paper on, in one pass.
- * @param out entries that are used again
+ * @param how entries that are used again; and whether the paper is white, as in `colourCells`
  * @returns layers.length + 1 colourings; number k shows the sheet after k pulls
  * @throws EngineError 'stack.bad-bands'
  */
@@ -72,9 +72,9 @@ export function stateColours(
   map: CellMap,
   layers: readonly Layer[],
   paperReflectance: ArrayLike<number>,
-  out: CellColours[] = [],
-  relative = true,
+  ...how: [out?: CellColours[] | undefined, relative?: boolean]
 ): CellColours[] {
+  const [out = [], relative = true] = how;
   walk.start(map, paperReflectance);
   setPaperScale(paperReflectance, relative);
   fit(groupColours, walk.groups.capacity);

@@ -12,7 +12,7 @@ export interface CellRaster {
 }
 
 /** Grids with more entries could hold more cells than 16 bits can name. */
-export const MAX_RASTER = 65_535;
+const MAX_RASTER = 65_535;
 
 /**
  * Samples a map at the middles of a grid of columns; its rows are the map's.

@@ -1,5 +1,6 @@
 import { entryAt, f64, u32 } from '../base/at.ts';
 import { BANDS } from '../colour/weights.ts';
+import type { FilmBands } from '../ink/film/film.ts';
 import { CellGroups } from './cell-groups.ts';
 import type { CoveredCells } from './cell-groups.ts';
 import { CellPiles } from './cell-piles.ts';
@@ -48,15 +49,14 @@ export class FilmSums {
 
     if (this.sums.length < map.cells * 3) this.sums = new Float64Array(map.cells * 6);
     this.sortCells(map.cells);
-    const { cellsByPile, films, sums } = this;
-    const { reflectance } = lower;
+    const { cellsByPile } = this;
     for (let i = 0; i < map.cells; i++) {
       const cell = u32(cellsByPile, i);
       const ground = u32(lower.groups.of, u32(lowerPiles.of, cell)) * bandCount;
       const film = u32(upper.of, u32(upperPiles.of, cell)) * 3 * bandCount;
-      sumOver(reflectance, ground, films, film, weights, sums, cell * 3);
+      this.sumCell(cell, ground, film, weights);
     }
-    return sums;
+    return this.sums;
   }
 
   /** Cells one upper pile after another, so that its film stays in the processor's nearest memory. */
@@ -70,7 +70,11 @@ export class FilmSums {
     pileEnd.fill(0, 0, piles + 1);
     for (let cell = 0; cell < cells; cell++) pileEnd[u32(of, cell) + 1] = u32(pileEnd, u32(of, cell) + 1) + 1;
     for (let pile = 1; pile < piles; pile++) pileEnd[pile] = u32(pileEnd, pile) + u32(pileEnd, pile - 1);
-    for (let cell = 0; cell < cells; cell++) cellsByPile[pileEnd[u32(of, cell)]!++] = cell;
+    for (let cell = 0; cell < cells; cell++) {
+      const at = u32(pileEnd, u32(of, cell));
+      cellsByPile[at] = cell;
+      pileEnd[u32(of, cell)] = at + 1;
+    }
   }
 
   private startUpper(): void {
@@ -86,17 +90,39 @@ export class FilmSums {
   }
 
   private layUpper(layer: Layer): void {
-    const { r0, q } = layer.film;
-    checkBands(r0.length);
+    checkBands(layer.film.r0.length);
     this.upper.split(this.upperPiles, layer.bit);
     const { made, from, madeCount } = this.upper;
     const stride = 3 * bandCount;
-    for (let i = 0; i < madeCount; i++) layOnPile(this.films, u32(from, i) * stride, u32(made, i) * stride, r0, q);
+    for (let i = 0; i < madeCount; i++) layOnPile(this.films, u32(from, i) * stride, u32(made, i) * stride, layer.film);
+  }
+
+  /**
+   * The three weighted sums of a cell.
+   * @param ground where its reflectance under the upper pile begins
+   * @param film where the film of its upper pile begins
+   */
+  private sumCell(cell: number, ground: number, film: number, weights: Float64Array): void {
+    const { films, sums } = this;
+    const { reflectance } = this.lower;
+    let x = 0;
+    let y = 0;
+    let z = 0;
+    for (let i = 0; i < 3 * bandCount; i += 3) {
+      const under = f64(reflectance, ground++);
+      const value = (f64(films, film + i) + f64(films, film + i + 1) * under) / (1 - f64(films, film + i + 2) * under);
+      x += value * f64(weights, i);
+      y += value * f64(weights, i + 1);
+      z += value * f64(weights, i + 2);
+    }
+    sums[cell * 3] = x;
+    sums[cell * 3 + 1] = y;
+    sums[cell * 3 + 2] = z;
   }
 }
 
 /** One film on a pile: [[q, r0], [−r0, 1]] · [[b, a], [−c, 1]], scaled so that the last entry is 1. */
-function layOnPile(piles: Float64Array, from: number, to: number, r0: Float64Array, q: Float64Array): void {
+function layOnPile(piles: Float64Array, from: number, to: number, { r0, q }: FilmBands): void {
   for (let band = 0; band < bandCount; band++, from += 3, to += 3) {
     const a = f64(piles, from);
     const b = f64(piles, from + 1);
@@ -108,29 +134,4 @@ function layOnPile(piles: Float64Array, from: number, to: number, r0: Float64Arr
     piles[to + 1] = (through * b - over * c) * scale;
     piles[to + 2] = (c + over * b) * scale;
   }
-}
-
-/** A pile over a reflectance, and its three weighted sums. */
-function sumOver(
-  bands: Float64Array,
-  from: number,
-  piles: Float64Array,
-  pile: number,
-  weights: Float64Array,
-  sums: Float64Array,
-  to: number,
-): void {
-  let x = 0;
-  let y = 0;
-  let z = 0;
-  for (let i = 0; i < 3 * bandCount; i += 3) {
-    const ground = f64(bands, from++);
-    const value = (f64(piles, pile + i) + f64(piles, pile + i + 1) * ground) / (1 - f64(piles, pile + i + 2) * ground);
-    x += value * f64(weights, i);
-    y += value * f64(weights, i + 1);
-    z += value * f64(weights, i + 2);
-  }
-  sums[to] = x;
-  sums[to + 1] = y;
-  sums[to + 2] = z;
 }

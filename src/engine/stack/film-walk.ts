@@ -1,6 +1,7 @@
 import { f64, num, u32 } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
 import { BANDS } from '../colour/weights.ts';
+import type { FilmBands } from '../ink/film/film.ts';
 import { CellGroups } from './cell-groups.ts';
 import type { CoveredCells } from './cell-groups.ts';
 import type { Layer } from './layers.ts';
@@ -36,12 +37,11 @@ export class FilmWalk {
    * @throws EngineError 'stack.bad-bands'
    */
   lay(map: CoveredCells, layer: Layer): void {
-    const { r0, q } = layer.film;
-    checkBands(r0.length);
+    checkBands(layer.film.r0.length);
     this.groups.split(map, layer.bit);
     const { made, from, madeCount } = this.groups;
     for (let i = 0; i < madeCount; i++) {
-      layFilm(this.reflectance, u32(from, i) * bandCount, u32(made, i) * bandCount, r0, q);
+      layFilm(this.reflectance, u32(from, i) * bandCount, u32(made, i) * bandCount, layer.film);
     }
   }
 }
@@ -54,7 +54,7 @@ export function checkBands(bands: number): void {
 }
 
 /** One film over one reflectance: R′ = (R0 + q R) / (1 − R0 R). Source: see ink/film.ts. */
-function layFilm(bands: Float64Array, from: number, to: number, r0: Float64Array, q: Float64Array): void {
+function layFilm(bands: Float64Array, from: number, to: number, { r0, q }: FilmBands): void {
   for (let band = 0; band < bandCount; band++) {
     const ground = f64(bands, from + band);
     const over = f64(r0, band);

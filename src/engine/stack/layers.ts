@@ -34,12 +34,12 @@ const bits: number[] = [];
  *   'ink.bad-film'
  * A film is as thick as the strokes and the screen's mesh make it: see filmFactor.
  */
-export function stackLayers(stack: Stack, drawer: Studio, mapStack: Stack = stack, out: Layer[] = []): Layer[] {
+export function stackLayers(stack: Stack, studio: Studio, mapStack: Stack = stack, out: Layer[] = []): Layer[] {
   const missing = findBits(stack, mapStack, bits);
   if (missing >= 0) throw notInMap(entryAt(stack.pulls, missing), missing);
   for (let i = 0; i < stack.pulls.length; i++) {
     const pull = entryAt(stack.pulls, i);
-    const film = pullFilm(pull, i, drawer);
+    const film = pullFilm(pull, i, studio);
     const layer = out[i];
     if (layer === undefined) {
       out[i] = { bit: num(bits, i), film };
@@ -52,11 +52,11 @@ export function stackLayers(stack: Stack, drawer: Studio, mapStack: Stack = stac
   return out;
 }
 
-function pullFilm(pull: Pull, index: number, drawer: Studio): FilmBands {
+function pullFilm(pull: Pull, index: number, studio: Studio): FilmBands {
   let ink: Ink | undefined;
-  for (let k = 0; k < drawer.inks.length; k++) {
-    if (entryAt(drawer.inks, k).id === pull.ink) {
-      ink = entryAt(drawer.inks, k);
+  for (let k = 0; k < studio.inks.length; k++) {
+    if (entryAt(studio.inks, k).id === pull.ink) {
+      ink = entryAt(studio.inks, k);
       break;
     }
   }
@@ -67,11 +67,11 @@ function pullFilm(pull: Pull, index: number, drawer: Studio): FilmBands {
       { path: ['pulls', index, 'ink'], details: { ink: pull.ink } },
     );
   }
-  return inkFilm(ink, filmFactor(ink, meshOf(pull, index, drawer), pull.strokes, drawer.strokeGain));
+  return inkFilm(ink, filmFactor(ink, meshOf(pull, index, studio), pull.strokes, studio.strokeGain));
 }
 
-function meshOf(pull: Pull, index: number, drawer: Studio): Mesh {
-  const { screens } = drawer;
+function meshOf(pull: Pull, index: number, studio: Studio): Mesh {
+  const { screens } = studio;
   for (let k = 0; k < screens.length; k++) if (entryAt(screens, k).id === pull.screen) return entryAt(screens, k).mesh;
   throw unknownScreen(pull, index);
 }

@@ -66,7 +66,9 @@ export class RowEvents {
     for (let i = 0; i < count; i++) {
       const value = f64(x, i);
       const bucket = (value * scale) | 0;
-      const at = bucketEnd[bucket < last ? bucket : last]!++;
+      const slot = bucket < last ? bucket : last;
+      const at = u32(bucketEnd, slot);
+      bucketEnd[slot] = at + 1;
       otherX[at] = value;
       otherBit[at] = i32(bit, i);
     }

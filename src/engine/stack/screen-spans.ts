@@ -26,12 +26,12 @@ interface TurnedScreen {
  * The placed screens of a stack as row spans, scanned anew.
  * @throws EngineError 'stack.unknown-screen', 'stack.bad-lay', 'screen.unknown-shape'
  */
-export function placedSpans(stack: Stack, drawer: Studio, grid: RowGrid): PlacedSpans[] {
-  return new SpanCache(drawer).place(stack, grid);
+export function placedSpans(stack: Stack, studio: Studio, grid: RowGrid): PlacedSpans[] {
+  return new SpanCache(studio).place(stack, grid);
 }
 
 /**
- * Keeps the spans of a drawer's screens, by turn and by the part of a row that a lay shifts them:
+ * Keeps the spans of a studio's screens, by turn and by the part of a row that a lay shifts them:
  * dx is only added to every x, and whole rows of dy only to the row numbers.
  */
 export class SpanCache {
@@ -42,20 +42,20 @@ export class SpanCache {
   private readonly turned = new Map<string, Map<number, TurnedScreen>>();
   private keptValues = 0;
 
-  constructor(drawer: Studio) {
-    this.shapes = drawer.shapes;
-    this.screenList = drawer.screens;
-    this.paper = { widthMm: drawer.paper.widthMm, heightMm: drawer.paper.heightMm };
-    this.screens = new Map(drawer.screens.map((screen) => [screen.id, screen]));
+  constructor(studio: Studio) {
+    this.shapes = studio.shapes;
+    this.screenList = studio.screens;
+    this.paper = { widthMm: studio.paper.widthMm, heightMm: studio.paper.heightMm };
+    this.screens = new Map(studio.screens.map((screen) => [screen.id, screen]));
   }
 
-  /** Whether this cache holds for a drawer: the same shapes, screens and sheet; inks may differ. */
-  serves(drawer: Studio): boolean {
+  /** Whether this cache holds for a studio: the same shapes, screens and sheet; inks may differ. */
+  serves(studio: Studio): boolean {
     return (
-      drawer.shapes === this.shapes &&
-      drawer.screens === this.screenList &&
-      drawer.paper.widthMm === this.paper.widthMm &&
-      drawer.paper.heightMm === this.paper.heightMm
+      studio.shapes === this.shapes &&
+      studio.screens === this.screenList &&
+      studio.paper.widthMm === this.paper.widthMm &&
+      studio.paper.heightMm === this.paper.heightMm
     );
   }
 

@@ -41,12 +41,13 @@ export function paintBox(
   const rightPx = Math.min(widthPx, Math.max(0, (sheet.widthMm - box.xMm) * pxPerMm));
   const rowHeightMm = map.heightMm / map.rows;
   const subRows = map.rows / heightPx;
+  const across: Across = { pxPerMm, leftPx, rightPx, weight: 1 / subRows };
   for (let y = 0; y < heightPx; y++) {
     let any = false;
     for (let row = y * subRows; row < (y + 1) * subRows; row++) {
       const middleMm = box.yMm + (row + 0.5) * rowHeightMm;
       if (middleMm < 0 || middleMm >= sheet.heightMm || leftPx >= rightPx) continue;
-      addRow(map, colours.linear, row, pxPerMm, leftPx, rightPx, 1 / subRows);
+      addRow(map, colours.linear, row, across);
       any = true;
     }
     if (any) sumRow(pixels, y * widthPx, widthPx);
@@ -54,9 +55,20 @@ export function paintBox(
   return bytes;
 }
 
+/** Where a row of the map lies on a row of pixels. */
+interface Across {
+  pxPerMm: number;
+  /** Where the sheet begins and ends. */
+  leftPx: number;
+  rightPx: number;
+  /** How much of a pixel row the row is. */
+  weight: number;
+}
+
 /** Adds one row of the map, clipped to the sheet, to the changes. */
-function addRow(map: CellMap, linear: Float64Array, row: number, pxPerMm: number, leftPx: number, rightPx: number, weight: number): void {
+function addRow(map: CellMap, linear: Float64Array, row: number, across: Across): void {
   const { runEndMm, runCell } = map;
+  const { pxPerMm, leftPx, rightPx, weight } = across;
   const end = u32(map.rowStart, row + 1);
   let run = u32(map.rowStart, row);
   while (run + 1 < end && f64(runEndMm, run) * pxPerMm <= leftPx) run++;
@@ -64,24 +76,25 @@ function addRow(map: CellMap, linear: Float64Array, row: number, pxPerMm: number
   let g = 0;
   let b = 0;
   let atPx = leftPx;
-  let cover = weight;
+  addCover(leftPx, weight);
   for (; run < end; run++) {
     const at = u32(runCell, run) * 3;
     const toR = f64(linear, at) * weight;
     const toG = f64(linear, at + 1) * weight;
     const toB = f64(linear, at + 2) * weight;
-    addChange(atPx, toR - r, toG - g, toB - b, cover);
-    cover = 0;
+    addColour(atPx, toR - r, toG - g, toB - b);
     r = toR;
     g = toG;
     b = toB;
     atPx = run + 1 === end ? rightPx : f64(runEndMm, run) * pxPerMm;
     if (atPx >= rightPx) break;
   }
-  addChange(rightPx, -r, -g, -b, -weight);
+  addColour(rightPx, -r, -g, -b);
+  addCover(rightPx, -weight);
 }
 
-function addChange(atPx: number, r: number, g: number, b: number, cover: number): void {
+/** A change of colour, spread over the two pixels that it touches. */
+function addColour(atPx: number, r: number, g: number, b: number): void {
   const px = atPx | 0;
   const share = px + 1 - atPx;
   const rest = atPx - px;
@@ -89,11 +102,19 @@ function addChange(atPx: number, r: number, g: number, b: number, cover: number)
   change[at] = f64(change, at) + r * share;
   change[at + 1] = f64(change, at + 1) + g * share;
   change[at + 2] = f64(change, at + 2) + b * share;
-  change[at + 3] = f64(change, at + 3) + cover * share;
   change[at + 4] = f64(change, at + 4) + r * rest;
   change[at + 5] = f64(change, at + 5) + g * rest;
   change[at + 6] = f64(change, at + 6) + b * rest;
-  change[at + 7] = f64(change, at + 7) + cover * rest;
+  touched[px] = 1;
+  touched[px + 1] = 1;
+}
+
+/** A change of cover, likewise. */
+function addCover(atPx: number, cover: number): void {
+  const px = atPx | 0;
+  const at = px * 4;
+  change[at + 3] = f64(change, at + 3) + cover * (px + 1 - atPx);
+  change[at + 7] = f64(change, at + 7) + cover * (atPx - px);
   touched[px] = 1;
   touched[px + 1] = 1;
 }

@@ -27,7 +27,7 @@ export interface View extends Box {
 /** A picture above this is refused: 200 million pixels. */
 const MAX_PIXELS = 200_000_000;
 
-/** What a painter keeps between pictures: spans of the drawer, and the map of the last view. */
+/** What a painter keeps between pictures: spans of the studio, and the map of the last view. */
 export class ViewCache {
   spans: SpanCache | null = null;
   map: CellMap | null = null;
@@ -49,19 +49,19 @@ export class ViewCache {
  * @returns RGBA bytes, row by row, not premultiplied, a new array
  * @throws EngineError 'stack.bad-view', and what `stackLayers` and `SpanCache` throw
  */
-export function paintView(drawer: Studio, stack: Stack, view: View, cache: ViewCache = new ViewCache()): Uint8ClampedArray<ArrayBuffer> {
+export function paintView(studio: Studio, stack: Stack, view: View, cache: ViewCache = new ViewCache()): Uint8ClampedArray<ArrayBuffer> {
   checkView(view);
-  const map = viewMap(drawer, stack, view, cache);
-  const layers = stackLayers(stack, drawer, defined(cache.mapStack), cache.layers);
+  const map = viewMap(studio, stack, view, cache);
+  const layers = stackLayers(stack, studio, defined(cache.mapStack), cache.layers);
   if (view.upToPull !== undefined) layers.length = Math.max(0, Math.min(layers.length, view.upToPull));
-  colourCells(map, layers, drawer.paper.reflectance, cache.colours, view.relative ?? true);
-  return paintBox(map, cache.colours, view, drawer.paper);
+  colourCells(map, layers, studio.paper.reflectance, cache.colours, view.relative ?? true);
+  return paintBox(map, cache.colours, view, studio.paper);
 }
 
 /** The map of the view, from the cache when its view and placed screens are still the same. */
-function viewMap(drawer: Studio, stack: Stack, view: View, cache: ViewCache): CellMap {
-  if (cache.spans === null || !cache.spans.serves(drawer)) {
-    cache.spans = new SpanCache(drawer);
+function viewMap(studio: Studio, stack: Stack, view: View, cache: ViewCache): CellMap {
+  if (cache.spans === null || !cache.spans.serves(studio)) {
+    cache.spans = new SpanCache(studio);
     cache.map = null;
   }
   const rows = view.heightPx * (view.subRows ?? 4);

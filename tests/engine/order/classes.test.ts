@@ -194,7 +194,7 @@ describe('walkOrientation', () => {
     const draws = allowed.size * 60;
     const counts = new Map<string, number>();
     for (let i = 0; i < draws; i++) {
-      const order = walkOrientation(graph, fixed, [2, 1, 0, 3, 4], 200, randomFrom(`walk ${i}`));
+      const order = walkOrientation(graph, { fixed, start: [2, 1, 0, 3, 4], steps: 200 }, randomFrom(`walk ${i}`));
       expect(order.indexOf(2)).toBeLessThan(order.indexOf(0));
       const key = orientationKey(order, pairs);
       counts.set(key, (counts.get(key) ?? 0) + 1);

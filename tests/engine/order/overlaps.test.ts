@@ -30,13 +30,13 @@ function names(list: readonly { a: number; b: number }[]): string[] {
   return list.map(({ a, b }) => `${a}${b}`);
 }
 
-function colour(pulls: readonly Pull[], drawer: Studio): ReturnType<typeof labD50> {
+function colour(pulls: readonly Pull[], studio: Studio): ReturnType<typeof labD50> {
   const films = pulls.map((each) => {
-    const found = drawer.inks.find((candidate) => candidate.id === each.ink)!;
-    const thickness = filmThickness(each.strokes, drawer.strokeGain);
+    const found = studio.inks.find((candidate) => candidate.id === each.ink)!;
+    const thickness = filmThickness(each.strokes, studio.strokeGain);
     return { kx: found.kx.map((k) => k * thickness), sx: found.sx.map((s) => s * thickness) };
   });
-  return labD50(stackReflectance(films, drawer.paper.reflectance));
+  return labD50(stackReflectance(films, studio.paper.reflectance));
 }
 
 describe('dryingPairs', () => {
@@ -48,9 +48,9 @@ describe('dryingPairs', () => {
       20 + random.int(60),
       20 + random.int(40),
     ]);
-    const drawer = rectDrawer(rects);
+    const studio = rectDrawer(rects);
     const pulls = rects.map((_, i) => pull(i, 'foam'));
-    const pairs = dryingPairs({ pulls }, drawer, { toleranceMm: 0.05 });
+    const pairs = dryingPairs({ pulls }, studio, { toleranceMm: 0.05 });
     const found = new Map(pairs.map(({ a, b, areaMm2 }) => [`${a},${b}`, areaMm2]));
     let wanted = 0;
     for (let a = 0; a < 14; a++) {
@@ -66,69 +66,69 @@ describe('dryingPairs', () => {
   });
 
   it('should count an overlap nowhere wider than the tolerance as touching', () => {
-    const drawer = rectDrawer([
+    const studio = rectDrawer([
       [10, 10, 40, 40],
       [49.9, 10, 40, 40],
     ]);
     const stack = { pulls: [pull(0, 'tar'), pull(1, 'foam')] };
-    expect(dryingPairs(stack, drawer, { toleranceMm: 0.1 })).toEqual([]);
-    expect(dryingPairs(stack, drawer, { toleranceMm: 0.2 })).toEqual([]);
-    const pair = dryingPairs(stack, drawer, { toleranceMm: 0.09 })[0]!;
+    expect(dryingPairs(stack, studio, { toleranceMm: 0.1 })).toEqual([]);
+    expect(dryingPairs(stack, studio, { toleranceMm: 0.2 })).toEqual([]);
+    const pair = dryingPairs(stack, studio, { toleranceMm: 0.09 })[0]!;
     expect(pair.areaMm2).toBeCloseTo(4, 6);
-    expect(dryingPairs(stack, drawer, { toleranceMm: 0 }).length).toBe(1);
+    expect(dryingPairs(stack, studio, { toleranceMm: 0 }).length).toBe(1);
   });
 
   it('should keep a long overlap with one wide place, by all of its area', () => {
     // A strip 1 mm wide with one square of 3 mm sitting across it.
-    const drawer = rectDrawer([
+    const studio = rectDrawer([
       [10, 10, 60, 1],
       [0, 0, 200, 100],
     ]);
-    drawer.shapes[0]!.rings.push([20, -1, 23, -1, 23, 2, 20, 2]);
-    drawer.shapes[0]!.heightMm = 3;
+    studio.shapes[0]!.rings.push([20, -1, 23, -1, 23, 2, 20, 2]);
+    studio.shapes[0]!.heightMm = 3;
     const stack = { pulls: [pull(0, 'tar'), pull(1, 'foam')] };
-    const pair = dryingPairs(stack, drawer, { toleranceMm: 2 })[0]!;
+    const pair = dryingPairs(stack, studio, { toleranceMm: 2 })[0]!;
     expect(pair.areaMm2).toBeCloseTo(60 + 9 - 3, 5);
-    expect(dryingPairs(stack, drawer, { toleranceMm: 4 })).toEqual([]);
+    expect(dryingPairs(stack, studio, { toleranceMm: 4 })).toEqual([]);
   });
 
   it('should follow the lay offsets and the turn about the sheet', () => {
-    const drawer = rectDrawer([
+    const studio = rectDrawer([
       [10, 10, 30, 20],
       [60, 10, 30, 20],
     ]);
     const apart = { pulls: [pull(0, 'tar'), pull(1, 'foam')] };
-    expect(dryingPairs(apart, drawer, { toleranceMm: 0.1 })).toEqual([]);
+    expect(dryingPairs(apart, studio, { toleranceMm: 0.1 })).toEqual([]);
     const moved = { pulls: [pull(0, 'tar', { dxMm: 30, dyMm: 5 }), pull(1, 'foam')] };
-    expect(dryingPairs(moved, drawer, { toleranceMm: 0.1 })[0]!.areaMm2).toBeCloseTo(10 * 15, 6);
+    expect(dryingPairs(moved, studio, { toleranceMm: 0.1 })[0]!.areaMm2).toBeCloseTo(10 * 15, 6);
     const turned = { pulls: [pull(0, 'tar', { turnDeg: 180 }), pull(1, 'foam', { dxMm: 100, dyMm: 60 })] };
-    expect(dryingPairs(turned, drawer, { toleranceMm: 0.1 })[0]!.areaMm2).toBeCloseTo(30 * 20, 6);
+    expect(dryingPairs(turned, studio, { toleranceMm: 0.1 })[0]!.areaMm2).toBeCloseTo(30 * 20, 6);
   });
 
   it('should refuse a bad tolerance and an unknown screen in a sentence', () => {
-    const drawer = rectDrawer([[0, 0, 10, 10]]);
+    const studio = rectDrawer([[0, 0, 10, 10]]);
     const stack = { pulls: [pull(0, 'tar'), pull(7, 'foam')] };
-    expect(() => dryingPairs(stack, drawer, { toleranceMm: NaN })).toThrow(/tolerance/);
-    expect(() => dryingPairs(stack, drawer, { toleranceMm: 0.1 })).toThrow(/Pull 2 uses the screen 's7'/);
+    expect(() => dryingPairs(stack, studio, { toleranceMm: NaN })).toThrow(/tolerance/);
+    expect(() => dryingPairs(stack, studio, { toleranceMm: 0.1 })).toThrow(/Pull 2 uses the screen 's7'/);
   });
 });
 
 describe('overlapsOf', () => {
   it('should give ΔE00 of the two orders over the paper for a stack of two', () => {
-    const drawer = rectDrawer([
+    const studio = rectDrawer([
       [0, 0, 50, 50],
       [25, 25, 50, 50],
     ]);
     const pulls = [pull(0, 'tar', { strokes: 2 }), pull(1, 'foam')];
-    const edge = overlapsOf({ pulls }, drawer, { toleranceMm: 0.1, minDeltaE: 1 })[0]!;
-    const wanted = deltaE2000(colour(pulls, drawer), colour([pulls[1]!, pulls[0]!], drawer));
+    const edge = overlapsOf({ pulls }, studio, { toleranceMm: 0.1, minDeltaE: 1 })[0]!;
+    const wanted = deltaE2000(colour(pulls, studio), colour([pulls[1]!, pulls[0]!], studio));
     expect(edge.deltaE).toBeCloseTo(wanted, 9);
     expect(edge).toMatchObject({ a: 0, b: 1 });
     expect(edgeWeight(edge)).toBeCloseTo(wanted * 625, 3);
   });
 
   it('should take the largest over the paper and over each pull that overlaps both', () => {
-    const drawer = rectDrawer([
+    const studio = rectDrawer([
       [0, 0, 50, 50],
       [25, 25, 50, 50],
       [30, 30, 90, 60],
@@ -136,13 +136,13 @@ describe('overlapsOf', () => {
     ]);
     const pulls = [pull(0, 'rust'), pull(1, 'foam'), pull(2, 'tar'), pull(3, 'tar', { strokes: 3 })];
     const both = (under: Pull[]): number =>
-      deltaE2000(colour([...under, pulls[0]!, pulls[1]!], drawer), colour([...under, pulls[1]!, pulls[0]!], drawer));
-    const edge = overlapsOf({ pulls }, drawer, { toleranceMm: 0.1, minDeltaE: 0 })[0]!;
+      deltaE2000(colour([...under, pulls[0]!, pulls[1]!], studio), colour([...under, pulls[1]!, pulls[0]!], studio));
+    const edge = overlapsOf({ pulls }, studio, { toleranceMm: 0.1, minDeltaE: 0 })[0]!;
     expect(edge.deltaE).toBeCloseTo(Math.max(both([]), both([pulls[2]!])), 9);
   });
 
   it('should leave free swaps out: transparent inks, and one ink twice', () => {
-    const drawer = rectDrawer([
+    const studio = rectDrawer([
       [0, 0, 50, 50],
       [25, 25, 50, 50],
       [30, 30, 40, 40],
@@ -150,9 +150,9 @@ describe('overlapsOf', () => {
     ]);
     const pulls = [pull(0, 'weed'), pull(1, 'dusk'), pull(2, 'tar'), pull(3, 'tar', { strokes: 2 })];
     const options = { toleranceMm: 0.1, minDeltaE: 0.5 };
-    expect(names(freeSwaps({ pulls }, drawer, options))).toEqual(['01', '23']);
-    expect(names(overlapsOf({ pulls }, drawer, options))).toEqual(['02', '03', '12', '13']);
-    expect(names(dryingPairs({ pulls }, drawer, options))).toEqual(['01', '02', '03', '12', '13', '23']);
+    expect(names(freeSwaps({ pulls }, studio, options))).toEqual(['01', '23']);
+    expect(names(overlapsOf({ pulls }, studio, options))).toEqual(['02', '03', '12', '13']);
+    expect(names(dryingPairs({ pulls }, studio, options))).toEqual(['01', '02', '03', '12', '13', '23']);
   });
 
   it('should not depend on the order of the stack', () => {
@@ -162,29 +162,29 @@ describe('overlapsOf', () => {
       [40, 0, 60, 60],
       [30, 30, 100, 50],
     ];
-    const drawer = rectDrawer(rects);
+    const studio = rectDrawer(rects);
     const pulls = rects.map((_, i) => pull(i, INKS[i]!.id));
     const byName = (stack: Pull[]): string[] =>
-      overlapsOf({ pulls: stack }, drawer, { toleranceMm: 0.1, minDeltaE: 0.1 })
+      overlapsOf({ pulls: stack }, studio, { toleranceMm: 0.1, minDeltaE: 0.1 })
         .map(({ a, b, deltaE }) => `${[stack[a]!.id, stack[b]!.id].sort().join()} ${deltaE.toFixed(9)}`)
         .sort();
     expect(byName([pulls[2]!, pulls[0]!, pulls[3]!, pulls[1]!])).toEqual(byName(pulls));
   });
 
   it('should print the same colours for all orders of a class when swaps are exactly free', () => {
-    const drawer = rectDrawer([
+    const studio = rectDrawer([
       [0, 0, 50, 50],
       [10, 10, 50, 50],
       [20, 20, 50, 50],
       [5, 5, 50, 50],
     ]);
     const pulls = [pull(0, 'weed'), pull(1, 'tar'), pull(2, 'dusk'), pull(3, 'weed', { strokes: 2 })];
-    const { orders, groups } = groupOrders({ pulls }, drawer, { toleranceMm: 0.1, minDeltaE: 1e-6 });
+    const { orders, groups } = groupOrders({ pulls }, studio, { toleranceMm: 0.1, minDeltaE: 1e-6 });
     expect(groups.length).toBeGreaterThan(1);
     const labOf = (order: number[]) =>
       colour(
         order.map((i) => pulls[i]!),
-        drawer,
+        studio,
       );
     const colours = groups.map((group) => {
       const first = labOf(orders[group[0]!]!);
@@ -217,13 +217,13 @@ describe('freeSwaps', () => {
           () => s,
         );
       });
-      const drawer = { ...rectDrawer(Array.from({ length: n }, (): Rect => [0, 0, 50, 50])), inks };
+      const studio = { ...rectDrawer(Array.from({ length: n }, (): Rect => [0, 0, 50, 50])), inks };
       const pulls = inks.map((each, i) => pull(i, each.id));
-      for (const { a, b, deltaE } of freeSwaps({ pulls }, drawer, { toleranceMm: 0.1, minDeltaE: 1 })) {
+      for (const { a, b, deltaE } of freeSwaps({ pulls }, studio, { toleranceMm: 0.1, minDeltaE: 1 })) {
         if (b !== a + 1) continue;
         const swapped = [...pulls];
         [swapped[a], swapped[b]] = [swapped[b]!, swapped[a]!];
-        const shown = deltaE2000(colour(pulls, drawer), colour(swapped, drawer));
+        const shown = deltaE2000(colour(pulls, studio), colour(swapped, studio));
         if (n === 2) expect(shown).toBeCloseTo(deltaE, 9);
         swaps++;
         if (shown >= 1) beyond++;
@@ -239,14 +239,14 @@ describe('orderGraph', () => {
   it('should agree with the exact overlaps at fine rows', () => {
     const random = randomFrom('graph');
     const rects = Array.from({ length: 10 }, (): Rect => [random.int(150), random.int(60), 20 + random.int(60), 20 + random.int(40)]);
-    const drawer = rectDrawer(rects);
+    const studio = rectDrawer(rects);
     const pulls = rects.map((_, i) => pull(i, INKS[i % 5]!.id));
     const grid = { widthMm: 200, heightMm: 100, rows: 1000 };
-    const areas = pairOverlapAreas(buildCellMap(placedSpans({ pulls }, drawer, grid), grid));
-    const deltas = new SwapDeltas(drawer);
+    const areas = pairOverlapAreas(buildCellMap(placedSpans({ pulls }, studio, grid), grid));
+    const deltas = new SwapDeltas(studio);
     const films = pulls.map((each) => deltas.filmOf(each));
-    const quick = orderGraph(areas, films, deltas, 0.5, 0.01);
-    const exact = overlapsOf({ pulls }, drawer, { toleranceMm: 0.01, minDeltaE: 0.5 });
+    const quick = orderGraph(areas, films, deltas, { minDeltaE: 0.5, minAreaMm2: 0.01 });
+    const exact = overlapsOf({ pulls }, studio, { toleranceMm: 0.01, minDeltaE: 0.5 });
     expect(quick.map(({ a, b }) => [a, b])).toEqual(exact.map(({ a, b }) => [a, b]));
     quick.forEach((edge, i) => {
       expect(edge.areaMm2).toBeCloseTo(exact[i]!.areaMm2, 6);
@@ -257,16 +257,16 @@ describe('orderGraph', () => {
 
 describe('groupOrders', () => {
   it('should merge groups when shapes move apart', () => {
-    const drawer = rectDrawer([
+    const studio = rectDrawer([
       [0, 0, 50, 50],
       [25, 0, 50, 50],
       [20, 20, 50, 50],
     ]);
     const pulls = [pull(0, 'tar'), pull(1, 'foam'), pull(2, 'rust')];
     const options = { toleranceMm: 0.1, minDeltaE: 0.5 };
-    const near = groupOrders({ pulls }, drawer, options);
+    const near = groupOrders({ pulls }, studio, options);
     expect(near.count).toBe(6);
-    const apart = groupOrders({ pulls: [pulls[0]!, { ...pulls[1]!, dxMm: 120 }, pulls[2]!] }, drawer, options);
+    const apart = groupOrders({ pulls: [pulls[0]!, { ...pulls[1]!, dxMm: 120 }, pulls[2]!] }, studio, options);
     expect(apart.count).toBe(2);
     expect(apart.groups.flat().sort((a, b) => a - b)).toEqual([0, 1, 2, 3, 4, 5]);
     expect(apart.count).toBe(
@@ -288,10 +288,10 @@ describe('groupOrders', () => {
   });
 
   it('should refuse one or six pulls', () => {
-    const drawer = rectDrawer([[0, 0, 50, 50]]);
+    const studio = rectDrawer([[0, 0, 50, 50]]);
     const options = { toleranceMm: 0.1, minDeltaE: 0.5 };
-    expect(() => groupOrders({ pulls: [pull(0, 'tar')] }, drawer, options)).toThrow(/two to five/);
+    expect(() => groupOrders({ pulls: [pull(0, 'tar')] }, studio, options)).toThrow(/two to five/);
     const six = Array.from({ length: 6 }, (_, i) => pull(0, 'tar', { id: `q${i}` }));
-    expect(() => groupOrders({ pulls: six }, drawer, options)).toThrow(/6 pulls were chosen/);
+    expect(() => groupOrders({ pulls: six }, studio, options)).toThrow(/6 pulls were chosen/);
   });
 });

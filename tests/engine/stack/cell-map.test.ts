@@ -19,8 +19,8 @@ const bars = (count: number, fromMm: number, stepMm: number): number[][] =>
   });
 const covers = (map: CellMap, cell: number, bit: number): boolean => ((map.cover[cell * map.words + (bit >> 5)]! >>> (bit & 31)) & 1) === 1;
 
-function mapOf(drawer: Studio, pulls: Pull[], rows: number): CellMap {
-  return buildCellMap(placedSpans({ pulls }, drawer, gridOf(rows)), gridOf(rows));
+function mapOf(studio: Studio, pulls: Pull[], rows: number): CellMap {
+  return buildCellMap(placedSpans({ pulls }, studio, gridOf(rows)), gridOf(rows));
 }
 
 function checkShape(map: CellMap): void {
@@ -65,11 +65,11 @@ describe('buildCellMap', () => {
       sheetShape('b', [circle(350, 400, 100)]),
       sheetShape('c', [[100, 100, 400, 100, 400, 350, 100, 350]]),
     ];
-    const { drawer, pulls } = stackOf(shapes, numbersFrom('circles'));
-    const map = mapOf(drawer, pulls, 760);
+    const { studio, pulls } = stackOf(shapes, numbersFrom('circles'));
+    const map = mapOf(studio, pulls, 760);
     checkShape(map);
     const pairs = pairOverlapAreas(map);
-    const outlines = pulls.map((pull, i) => pullRings(drawer.screens[i]!, drawer.shapes, pull, drawer.paper));
+    const outlines = pulls.map((pull, i) => pullRings(studio.screens[i]!, studio.shapes, pull, studio.paper));
     for (let a = 0; a < 3; a++) {
       for (let b = 0; b < 3; b++) {
         // clipper2-ts is the outside reference; rows of 1 mm err by far less than a row over the width.
@@ -90,7 +90,7 @@ describe('buildCellMap', () => {
   it('should keep its invariants and know the cover of random points, for any number of screens', () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 90 }), fc.integer(), (count, seed) => {
-        const { drawer, pulls } = blobStack(`cover ${seed}`, count);
+        const { studio, pulls } = blobStack(`cover ${seed}`, count);
         const next = numbersFrom(`probe ${seed}`);
         const laid = pulls.map((pull) => ({
           ...pull,
@@ -98,10 +98,10 @@ describe('buildCellMap', () => {
           dyMm: Math.round(next() * 400 - 200) / 10,
           turnDeg: next() < 0.3 ? next() * 90 : 0,
         }));
-        const map = mapOf(drawer, laid, 64);
+        const map = mapOf(studio, laid, 64);
         checkShape(map);
         expect(map.words).toBe(Math.ceil(count / 32));
-        const outlines = laid.map((pull, i) => pullRings(drawer.screens[i]!, drawer.shapes, pull, drawer.paper));
+        const outlines = laid.map((pull, i) => pullRings(studio.screens[i]!, studio.shapes, pull, studio.paper));
         for (let probe = 0; probe < 20; probe++) {
           const row = Math.floor(next() * 64);
           const x = next() * PAPER.widthMm;
@@ -119,8 +119,8 @@ describe('buildCellMap', () => {
 
   it('should sort rows with hundreds of edges, many at the same place or close together', () => {
     const shapes = [sheetShape('a', bars(250, 10, 2)), sheetShape('b', bars(125, 10, 4)), sheetShape('c', bars(300, 20, 1 / 64))];
-    const { drawer, pulls } = stackOf(shapes, numbersFrom('bars'));
-    const map = mapOf(drawer, pulls, 3);
+    const { studio, pulls } = stackOf(shapes, numbersFrom('bars'));
+    const map = mapOf(studio, pulls, 3);
     checkShape(map);
     const pairs = pairOverlapAreas(map);
     // By hand: 250 bars of 1 mm, 125 of 2 mm, every second bar of a in the first half of one of b.
@@ -151,8 +151,8 @@ describe('CellMapBuilder', () => {
       ['c', 33, 64],
       ['a', 70, 90],
     ] as const) {
-      const { drawer, pulls } = blobStack(seed, count);
-      const placed = placedSpans({ pulls }, drawer, gridOf(rows));
+      const { studio, pulls } = blobStack(seed, count);
+      const placed = placedSpans({ pulls }, studio, gridOf(rows));
       expect(copyCellMap(builder.build(placed, gridOf(rows)))).toEqual(buildCellMap(placed, gridOf(rows)));
     }
   });
@@ -160,8 +160,8 @@ describe('CellMapBuilder', () => {
 
 describe('SpanCache', () => {
   it('should shift kept spans to where scanning the shifted outlines puts them', () => {
-    const { drawer, pulls } = blobStack('shift', 6);
-    const cache = new SpanCache(drawer);
+    const { studio, pulls } = blobStack('shift', 6);
+    const cache = new SpanCache(studio);
     const grid = gridOf(256);
     cache.place({ pulls }, grid);
     fc.assert(
@@ -173,13 +173,13 @@ describe('SpanCache', () => {
           const moved = pulls.map((pull) => ({ ...pull, dxMm: dx / 10, dyMm: dy / 10, turnDeg }));
           const map = buildCellMap(cache.place({ pulls: moved }, grid), grid);
           const shapes = moved.map((pull, i) => {
-            const outline = pullRings(drawer.screens[i]!, drawer.shapes, pull, drawer.paper);
+            const outline = pullRings(studio.screens[i]!, studio.shapes, pull, studio.paper);
             return sheetShape(
               `m${i}`,
               outline.rings.map((ring) => [...ring]),
             );
           });
-          const anew = { ...drawer, shapes, screens: shapes.map((shape, i) => screenOf(`s${i}`, i + 1, shape)) };
+          const anew = { ...studio, shapes, screens: shapes.map((shape, i) => screenOf(`s${i}`, i + 1, shape)) };
           const other = buildCellMap(placedSpans({ pulls }, anew, grid), grid);
           expect(map.rowStart).toEqual(other.rowStart);
           expect(map.runCell).toEqual(other.runCell);
@@ -191,8 +191,8 @@ describe('SpanCache', () => {
   });
 
   it('should say which pull has an unknown screen or no finite lay', () => {
-    const { drawer } = blobStack('bad', 1);
-    expect(() => placedSpans({ pulls: [pullOf(0, 'gone', 'ink0')] }, drawer, gridOf(8))).toThrow(/Pull 1 uses the screen 'gone'/);
-    expect(() => placedSpans({ pulls: [pullOf(0, 's0', 'ink0', { dyMm: NaN })] }, drawer, gridOf(8))).toThrow(/dyMm = NaN/);
+    const { studio } = blobStack('bad', 1);
+    expect(() => placedSpans({ pulls: [pullOf(0, 'gone', 'ink0')] }, studio, gridOf(8))).toThrow(/Pull 1 uses the screen 'gone'/);
+    expect(() => placedSpans({ pulls: [pullOf(0, 's0', 'ink0', { dyMm: NaN })] }, studio, gridOf(8))).toThrow(/dyMm = NaN/);
   });
 });

@@ -87,16 +87,16 @@ export function pullOf(index: number, screen: string, ink: string, more: Partial
   return { id: `p${index}`, screen, ink, dxMm: 0, dyMm: 0, turnDeg: 0, strokes: 1, ...more };
 }
 
-/** A drawer and a stack of one pull a shape; shapes are already where they print. */
-export function stackOf(shapes: Shape[], next: () => number, inkCount = 8): { drawer: Studio; pulls: Pull[] } {
+/** A studio and a stack of one pull a shape; shapes are already where they print. */
+export function stackOf(shapes: Shape[], next: () => number, inkCount = 8): { studio: Studio; pulls: Pull[] } {
   const inks = Array.from({ length: inkCount }, (_, i) => randomInk(next, `ink${i}`));
   const screens = shapes.map((shape, i) => screenOf(`s${i}`, i + 1, shape));
   const pulls = shapes.map((_, i) => pullOf(i, `s${i}`, `ink${Math.floor(next() * inkCount)}`, { strokes: 1 + Math.floor(next() * 2) }));
-  return { drawer: { shapes, screens, inks, paper: PAPER, strokeGain: 0.4 }, pulls };
+  return { studio: { shapes, screens, inks, paper: PAPER, strokeGain: 0.4 }, pulls };
 }
 
 /** A stack of seeded blobs of 80 to 150 points over the printable area. */
-export function blobStack(seed: string, count: number): { drawer: Studio; pulls: Pull[] } {
+export function blobStack(seed: string, count: number): { studio: Studio; pulls: Pull[] } {
   const next = numbersFrom(seed);
   const shapes = Array.from({ length: count }, (_, i) => {
     const x = 80 + next() * 400;

@@ -15,20 +15,20 @@ import { PAPER, blobRing, blobStack, numbersFrom, sheetShape, stackOf } from './
 
 const WHOLE: View = { xMm: 0, yMm: 0, widthMm: 560, heightMm: 760, widthPx: 140, heightPx: 190 };
 
-function thumbnail(drawer: Studio, pulls: Pull[], widthPx: number, rows: number): Uint8ClampedArray {
+function thumbnail(studio: Studio, pulls: Pull[], widthPx: number, rows: number): Uint8ClampedArray {
   const grid = { widthMm: PAPER.widthMm, heightMm: PAPER.heightMm, rows };
-  const map = buildCellMap(placedSpans({ pulls }, drawer, grid), grid);
-  const colours = colourCells(map, stackLayers({ pulls }, drawer), PAPER.reflectance);
+  const map = buildCellMap(placedSpans({ pulls }, studio, grid), grid);
+  const colours = colourCells(map, stackLayers({ pulls }, studio), PAPER.reflectance);
   return paintThumbnail(map, colours, widthPx, new Uint8ClampedArray(widthPx * rows * 4));
 }
 
 /** One black blob on white: the ink absorbs all light. */
-function blackBlob(): { drawer: Studio; pulls: Pull[]; ring: number[] } {
+function blackBlob(): { studio: Studio; pulls: Pull[]; ring: number[] } {
   const ring = blobRing(numbersFrom('black'), 280, 380, 190, 150);
-  const { drawer, pulls } = stackOf([sheetShape('blob', [ring])], numbersFrom('ink'), 1);
-  drawer.inks[0]!.kx.fill(60);
-  drawer.inks[0]!.sx.fill(0);
-  return { drawer, pulls, ring };
+  const { studio, pulls } = stackOf([sheetShape('blob', [ring])], numbersFrom('ink'), 1);
+  studio.inks[0]!.kx.fill(60);
+  studio.inks[0]!.sx.fill(0);
+  return { studio, pulls, ring };
 }
 
 /** White share of each pixel of a canvas drawing of a black ring (Skia's anti-aliasing, 8 bit). */
@@ -59,18 +59,18 @@ function differences(ours: Uint8ClampedArray, canvas: Uint8ClampedArray): { mean
 
 describe('paintThumbnail', () => {
   it('should cover pixels as Skia does, but for one row of crossings a pixel', () => {
-    const { drawer, pulls, ring } = blackBlob();
-    const gap = differences(thumbnail(drawer, pulls, 140, 190), skiaWhite(ring, 140, 190));
+    const { studio, pulls, ring } = blackBlob();
+    const gap = differences(thumbnail(studio, pulls, 140, 190), skiaWhite(ring, 140, 190));
     // One sample down can miss half a pixel where an edge is level; in the mean it misses little.
     expect(gap.most).toBeLessThanOrEqual(0.6);
     expect(gap.mean).toBeLessThan(0.003);
   });
 
   it('should be exact across for upright edges', () => {
-    const { drawer, pulls } = stackOf([sheetShape('bar', [[101, 0, 301.4, 0, 301.4, 760, 101, 760]])], numbersFrom('bar'), 1);
-    drawer.inks[0]!.kx.fill(60);
-    drawer.inks[0]!.sx.fill(0);
-    const pixels = thumbnail(drawer, pulls, 140, 19);
+    const { studio, pulls } = stackOf([sheetShape('bar', [[101, 0, 301.4, 0, 301.4, 760, 101, 760]])], numbersFrom('bar'), 1);
+    studio.inks[0]!.kx.fill(60);
+    studio.inks[0]!.sx.fill(0);
+    const pixels = thumbnail(studio, pulls, 140, 19);
     const white = (px: number): number => linearFromSrgb(pixels[(7 * 140 + px) * 4]! / 255);
     expect([white(24), white(26), white(74), white(76)]).toEqual([1, 0, 0, 1]);
     expect(white(25)).toBeCloseTo(0.25, 2);
@@ -78,17 +78,17 @@ describe('paintThumbnail', () => {
   });
 
   it('should refuse a picture that does not fit', () => {
-    const { drawer, pulls } = blackBlob();
-    expect(() => thumbnail(drawer, pulls, 0, 10)).toThrow(/does not fit/);
+    const { studio, pulls } = blackBlob();
+    expect(() => thumbnail(studio, pulls, 0, 10)).toThrow(/does not fit/);
   });
 });
 
 describe('paintView', () => {
   it('should cover pixels as Skia does, at any zoom', () => {
-    const { drawer, pulls, ring } = blackBlob();
+    const { studio, pulls, ring } = blackBlob();
     const close: View = { xMm: 250, yMm: 120, widthMm: 56, heightMm: 76, widthPx: 140, heightPx: 190 };
     for (const view of [WHOLE, close]) {
-      const ours = paintView(drawer, { pulls }, { ...view, subRows: 16 });
+      const ours = paintView(studio, { pulls }, { ...view, subRows: 16 });
       const gap = differences(ours, skiaWhite(ring, view.widthPx, view.heightPx, view));
       // Skia's own shares are off by up to about 0.13 (see the exact areas below).
       expect(gap.most).toBeLessThan(0.15);
@@ -97,9 +97,9 @@ describe('paintView', () => {
   });
 
   it('should cover edge pixels by their exact areas to one of its rows', () => {
-    const { drawer, pulls, ring } = blackBlob();
+    const { studio, pulls, ring } = blackBlob();
     const outline = { rings: [ring], fillRule: 'nonzero' as const };
-    const pixels = paintView(drawer, { pulls }, { ...WHOLE, subRows: 16 });
+    const pixels = paintView(studio, { pulls }, { ...WHOLE, subRows: 16 });
     let edges = 0;
     for (let i = 0; i < pixels.length; i += 4 * 7) {
       const white = linearFromSrgb(pixels[i]! / 255);
@@ -114,9 +114,9 @@ describe('paintView', () => {
   });
 
   it('should average to the thumbnail of the same part', () => {
-    const { drawer, pulls } = blobStack('zoom', 20);
-    const small = paintView(drawer, { pulls }, { ...WHOLE, widthPx: 70, heightPx: 95, subRows: 32 });
-    const large = paintView(drawer, { pulls }, { ...WHOLE, widthPx: 560, heightPx: 760 });
+    const { studio, pulls } = blobStack('zoom', 20);
+    const small = paintView(studio, { pulls }, { ...WHOLE, widthPx: 70, heightPx: 95, subRows: 32 });
+    const large = paintView(studio, { pulls }, { ...WHOLE, widthPx: 560, heightPx: 760 });
     let most = 0;
     for (let y = 0; y < 95; y++) {
       for (let x = 0; x < 70; x++) {
@@ -130,46 +130,46 @@ describe('paintView', () => {
   });
 
   it('should equal the thumbnail when it has its rows', () => {
-    const { drawer, pulls } = blobStack('same', 12);
+    const { studio, pulls } = blobStack('same', 12);
     const laid = pulls.map((pull, i) => ({ ...pull, dxMm: i / 10, dyMm: -i / 5, turnDeg: i % 3 === 0 ? 20 : 0 }));
-    const view = paintView(drawer, { pulls: laid }, { ...WHOLE, subRows: 1 });
-    const small = thumbnail(drawer, laid, 140, 190);
+    const view = paintView(studio, { pulls: laid }, { ...WHOLE, subRows: 1 });
+    const small = thumbnail(studio, laid, 140, 190);
     let most = 0;
     for (let i = 0; i < view.length; i++) most = Math.max(most, Math.abs(view[i]! - small[i]!));
     expect(most).toBeLessThanOrEqual(1);
   });
 
   it('should leave what is outside the sheet transparent', () => {
-    const { drawer, pulls } = blobStack('outside', 12);
-    const pixels = paintView(drawer, { pulls }, { xMm: -100, yMm: -100, widthMm: 760, heightMm: 960, widthPx: 76, heightPx: 96 });
+    const { studio, pulls } = blobStack('outside', 12);
+    const pixels = paintView(studio, { pulls }, { xMm: -100, yMm: -100, widthMm: 760, heightMm: 960, widthPx: 76, heightPx: 96 });
     const alpha = (x: number, y: number): number => pixels[(y * 76 + x) * 4 + 3]!;
     for (let y = 0; y < 96; y++) {
       for (let x = 0; x < 76; x++) expect(alpha(x, y)).toBe(x >= 10 && x < 66 && y >= 10 && y < 86 ? 255 : 0);
     }
-    const half = paintView(drawer, { pulls }, { xMm: -105, yMm: -105, widthMm: 760, heightMm: 960, widthPx: 76, heightPx: 96 });
+    const half = paintView(studio, { pulls }, { xMm: -105, yMm: -105, widthMm: 760, heightMm: 960, widthPx: 76, heightPx: 96 });
     expect(half[(40 * 76 + 10) * 4 + 3]).toBe(128);
     expect(half[(10 * 76 + 40) * 4 + 3]).toBe(128);
   });
 
   it('should paint the same with a kept map as without, after reorders, moves and other states', () => {
-    const { drawer, pulls } = blobStack('kept', 10);
+    const { studio, pulls } = blobStack('kept', 10);
     const cache = new ViewCache();
     const moved = pulls.map((pull, i) => (i === 4 ? { ...pull, dxMm: 12 } : pull));
     for (const stack of [pulls, [...pulls].reverse(), moved, pulls.slice(2), pulls]) {
       for (const upToPull of [undefined, 3]) {
         const view = { ...WHOLE, upToPull };
-        expect(paintView(drawer, { pulls: stack }, view, cache)).toEqual(paintView(drawer, { pulls: stack }, view));
+        expect(paintView(studio, { pulls: stack }, view, cache)).toEqual(paintView(studio, { pulls: stack }, view));
       }
     }
     const map = cache.map;
-    paintView(drawer, { pulls: [...pulls].reverse() }, WHOLE, cache);
+    paintView(studio, { pulls: [...pulls].reverse() }, WHOLE, cache);
     expect(cache.map).toBe(map);
   });
 
   it('should refuse a view without size', () => {
-    const { drawer, pulls } = blobStack('view', 2);
+    const { studio, pulls } = blobStack('view', 2);
     for (const bad of [{ widthMm: 0 }, { widthPx: 1.5 }, { xMm: NaN }, { subRows: 0 }, { heightPx: 1e7, widthPx: 1e7 }]) {
-      expect(() => paintView(drawer, { pulls }, { ...WHOLE, ...bad })).toThrow(/A view needs/);
+      expect(() => paintView(studio, { pulls }, { ...WHOLE, ...bad })).toThrow(/A view needs/);
     }
   });
 });

@@ -59,7 +59,7 @@ export function drawHeldOrder(
   }
   for (let walk = 0; walk < WALKS; walk++) {
     const steps = HELD_STEPS * pairs.length;
-    const order = finish(walkOrientation(graph, [...arcs.values()], start, steps, random));
+    const order = finish(walkOrientation(graph, { fixed: [...arcs.values()], start, steps }, random));
     if (order !== null) return order;
   }
   return start;

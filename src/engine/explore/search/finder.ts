@@ -246,7 +246,14 @@ export class Finder {
   private lay(pulls: readonly Pull[], shifted: boolean): Laid {
     const films = pulls.map((pull) => this.deltas.filmOf(pull));
     const { map, areas, bits } = shifted ? this.mapOf(pulls) : this.atRest(pulls);
-    return { pulls, films, map, areas, bits, edges: orderGraph(areas, films, this.deltas, this.minDeltaE, MIN_AREA_MM2) };
+    return {
+      pulls,
+      films,
+      map,
+      areas,
+      bits,
+      edges: orderGraph(areas, films, this.deltas, { minDeltaE: this.minDeltaE, minAreaMm2: MIN_AREA_MM2 }),
+    };
   }
 
   private get minDeltaE(): number {
