@@ -1,9 +1,9 @@
 import { defined, entryAt, num } from '../../engine/base/at.ts';
 import { rangesText } from '../../engine/base/words.ts';
 import { srgbHexFromLab } from '../../engine/colour/screen-colour.ts';
+import { tickGroups } from '../../engine/log/ticks/ticks.ts';
 import { pullRings } from '../../engine/shapes/place/placed.ts';
 import type { CardState, SetUpCard } from '../../engine/visit/set-up-cards.ts';
-import { tickGroups } from '../press/log/ticks.ts';
 import { counted } from '../ui/words.ts';
 import { dryWords, waitWords } from '../words/drying-words.ts';
 import { mixWords } from '../words/mix-words.ts';

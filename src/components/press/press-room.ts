@@ -1,30 +1,31 @@
 import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { defined } from '../../engine/base/at.ts';
+import { tickedAgain, tickedOff, ticksOf } from '../../engine/log/ticks/ticking.ts';
+import { nextSetUp, setUpsDone } from '../../engine/log/ticks/ticks.ts';
 import type { VisitHead } from '../../engine/log/types.ts';
 import { visitHeadOf } from '../../engine/log/visit-head.ts';
+import { visitNow } from '../../engine/log/visit-now.ts';
 import { takenFit } from '../../engine/project/take-fit.ts';
 import { sameVisitInput, visitInputOf } from '../../engine/project/visit-input.ts';
 import type { VisitInput } from '../../engine/visit/visit.ts';
 import type { FitChoice } from '../../engine/visit/what-to-drop.ts';
 import { sentenceOf } from '../../workers/client/client.ts';
+import './plan/day-bars.ts';
+import './plan/fit-choices.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import type { MadePlan } from '../output/made-plan.ts';
 import { controls } from '../ui/controls-style.ts';
-import './plan/day-bars.ts';
-import './plan/fit-choices.ts';
+import './log/log-press.ts';
+import '../ui/log/log-sheets.ts';
 import { LogKeeper } from '../ui/log/log-keeper.ts';
 import { StatePictures } from '../ui/print/state-pictures.ts';
 import { counted } from '../ui/words.ts';
-import './log/log-press.ts';
-import '../ui/log/log-sheets.ts';
 import { awakeBox, KeepAwake } from './log/keep-awake.ts';
-import type { LogPress } from './log/log-press.ts';
-import { tickedAgain, tickedOff, ticksOf } from './log/log-ticks.ts';
-import { PressKeeper } from './log/press-record.ts';
-import { nextSetUp, setUpsDone } from './log/ticks.ts';
+import { localTime } from './log/local-time.ts';
 import './sheet/pdf-choice.ts';
-import { visitNow } from './log/visit-now.ts';
+import type { LogPress } from './log/log-press.ts';
+import { PressKeeper } from './log/press-record.ts';
 import './sheet/pull-sheet.ts';
 import { haveReady } from './plan/have-ready.ts';
 import { planHead } from './plan/plan-head.ts';
@@ -141,7 +142,9 @@ export class PressRoom extends LitElement {
     const { recipes, sheets } = this.log;
     // The visit stays what it was begun as: changed recipes are for the next one.
     const input = defined(this.run.made).input;
-    void this.run.start({ ...input, rest: { recipes, sheets, now: visitNow(this.log.events, Date.now()) } }).then(() => this.reveal());
+    void this.run
+      .start({ ...input, rest: { recipes, sheets, now: visitNow(this.log.events, Date.now(), localTime) } })
+      .then(() => this.reveal());
   }
 
   /** Takes up what makes the visit fit, as one step to undo, with the order that was made for it. */
@@ -192,8 +195,8 @@ export class PressRoom extends LitElement {
   private tick({ setUp, sheets, on }: Tick): void {
     const card = this.run.made?.plan.cards.find((entry) => entry.number === setUp);
     if (card === undefined) return;
-    const { sheets: states, recipes, events } = this.log;
-    void this.log.add(on ? tickedAgain(card, sheets, states, recipes, events, Date.now()) : tickedOff(card, sheets, states, recipes));
+    const ticking = { card, numbers: sheets, sheets: this.log.sheets, recipes: this.log.recipes };
+    void this.log.add(on ? tickedAgain(ticking, this.log.events, Date.now()) : tickedOff(ticking));
   }
 
   /** What is logged from now on is of a new visit; the log before it stays in the Chest. */

@@ -55,6 +55,11 @@ export type LogEvent = EventHead & { sheet: number } & (
     | { kind: 'undone'; /** Id of the event that did not happen. */ event: string }
   );
 
+type Unstamped<T> = T extends LogEvent ? Omit<T, 'id' | 'atMs' | 'device'> : never;
+
+/** What happened, before it is stamped with when and where. */
+export type Happening = Unstamped<LogEvent>;
+
 /** A visit and all that happened in it. */
 export interface VisitLog {
   format: typeof LOG_FORMAT;

@@ -2,17 +2,20 @@ import { describe, expect, it } from 'vitest';
 import { waitWords } from '../../../src/components/words/drying-words.ts';
 import { offsetShort, offsetWords } from '../../../src/components/words/offset-words.ts';
 import {
+  beginWords,
   boundWords,
   clockText,
   endWords,
   freeSwapWords,
   listed,
+  needsWords,
   planHeadline,
   recipeLetter,
   setUpTags,
   timeWords,
 } from '../../../src/components/words/plan-words.ts';
 import { inkSplit } from '../../../src/components/words/supply-words.ts';
+import type { RestPlan } from '../../../src/engine/log/rest.ts';
 import type { PressPlan } from '../../../src/engine/visit/visit.ts';
 
 function plan(change: Partial<PressPlan> & { setUps?: number }): PressPlan {
@@ -166,5 +169,17 @@ describe('small words', () => {
     expect([clockText(80), clockText(570), clockText(1500)]).toEqual(['1:20', '9:30', '1:00']);
     expect([listed([]), listed(['a']), listed(['a', 'b', 'c'])]).toEqual(['', 'a', 'a, b and c']);
     expect([0, 25, 26, 27, 51, 52, 701, 702].map(recipeLetter)).toEqual(['A', 'Z', 'AA', 'AB', 'AZ', 'BA', 'ZZ', 'AAA']);
+  });
+});
+
+describe('the words of what is left', () => {
+  const rest = (begins: RestPlan['begins']): RestPlan =>
+    ({ clock: { startMinute: 570, workMinutes: 420, lunch: null }, daysNeeded: 3, racksNeeded: 4, begins }) as unknown as RestPlan;
+  it('should say from when, what is wet and what stays', () => {
+    expect(beginWords(rest({ day: 2, minute: 275, wetSheets: 4, stays: '7' }))).toBe(
+      'From day 2, 14:05 on: 4 sheets are still wet; screen 7 stays on the press.',
+    );
+    expect(beginWords(rest({ day: 2, minute: 0, wetSheets: 0, stays: null }))).toBe('From day 2, 9:30 on: everything is dry.');
+    expect(needsWords(rest({ day: 2, minute: 0, wetSheets: 0, stays: null }))).toBe('Done on day 3, and a rack for 4 wet sheets.');
   });
 });

@@ -3,17 +3,20 @@ import { customElement, property, query, state } from 'lit/decorators.js';
 import { defined, entryAt } from '../../../engine/base/at.ts';
 import type { Ink } from '../../../engine/ink/types.ts';
 import type { SheetAsPulled } from '../../../engine/log/as-pulled.ts';
+import { printsOn, type Ticking, tickedAgain, tickedOff, tickedOn, ticksOf } from '../../../engine/log/ticks/ticking.ts';
+import { nextSetUp, setUpsDone, tickKey } from '../../../engine/log/ticks/ticks.ts';
 import type { Deviation, LogEvent } from '../../../engine/log/types.ts';
+import type { Happening } from '../../../engine/log/types.ts';
+import '../../ui/print/ink-chip.ts';
 import { wetSheets } from '../../../engine/log/wet.ts';
 import { inkText } from '../../../engine/visit/registry.ts';
 import type { CardState, SetUpCard } from '../../../engine/visit/set-up-cards.ts';
-import '../../ui/print/ink-chip.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import { controls } from '../../ui/controls-style.ts';
-import type { Happening, LogKeeper } from '../../ui/log/log-keeper.ts';
+import type { LogKeeper } from '../../ui/log/log-keeper.ts';
+import '../../ui/log/log-sheet.ts';
 import type { LogSheet, SheetTalk } from '../../ui/log/log-sheet.ts';
 import { printImage } from '../../ui/print/print-image.ts';
-import '../../ui/log/log-sheet.ts';
 import type { StatePictures } from '../../ui/print/state-pictures.ts';
 import { counted } from '../../ui/words.ts';
 import { waitWords } from '../../words/drying-words.ts';
@@ -24,8 +27,6 @@ import { capital, listed, recipeLetter, setUpTags, timeWords } from '../../words
 import { offsetDiagram } from '../sheet/offset-diagram.ts';
 import { KeepAwake } from './keep-awake.ts';
 import { logPressStyle } from './log-press-style.ts';
-import { printsOn, tickedAgain, tickedOff, tickedOn, ticksOf } from './log-ticks.ts';
-import { nextSetUp, setUpsDone, tickKey } from './ticks.ts';
 
 /** How often the times until sheets are dry are looked at anew. */
 const LOOK_MS = 20_000;
@@ -94,10 +95,13 @@ export class LogPress extends LitElement {
 
   private tick(numbers: number[], on: boolean): void {
     this.shown = numbers.at(-1) ?? this.shown;
-    const { sheets, recipes, events } = this.log;
-    void this.add(
-      on ? tickedAgain(this.card, numbers, sheets, recipes, events, Date.now()) : tickedOff(this.card, numbers, sheets, recipes),
-    );
+    const ticking = this.tickingOf(numbers);
+    void this.add(on ? tickedAgain(ticking, this.log.events, Date.now()) : tickedOff(ticking));
+  }
+
+  private tickingOf(numbers: readonly number[]): Ticking {
+    const { sheets, recipes } = this.log;
+    return { card: this.card, numbers, sheets, recipes };
   }
 
   private speak(sheet: number): void {
@@ -136,9 +140,8 @@ export class LogPress extends LitElement {
   }
 
   private otherwise(how: Deviation, note: string): void {
-    const { sheets, recipes } = this.log;
-    const sheet = defined(sheets.find((entry) => entry.number === this.talkOf));
-    const happenings = tickedOn(this.card, [sheet.number], sheets, recipes, { how, note });
+    const sheet = defined(this.log.sheets.find((entry) => entry.number === this.talkOf));
+    const happenings = tickedOn(this.tickingOf([sheet.number]), { how, note });
     const printed = happenings.length === 0 ? this.lastHere(sheet) : null;
     if (printed === null) void this.add(happenings);
     else {

@@ -2,8 +2,9 @@ import { html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { entryAt } from '../../../engine/base/at.ts';
 import { rangesText } from '../../../engine/base/words.ts';
-import type { CardState, SetUpCard } from '../../../engine/visit/set-up-cards.ts';
+import { tickGroups } from '../../../engine/log/ticks/ticks.ts';
 import '../../ui/print/ink-chip.ts';
+import type { CardState, SetUpCard } from '../../../engine/visit/set-up-cards.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { printImage } from '../../ui/print/print-image.ts';
@@ -26,7 +27,6 @@ import {
   timeWords,
 } from '../../words/plan-words.ts';
 import { GRAMS_NOTE, OVERS_NOTE } from '../../words/supply-words.ts';
-import { tickGroups } from '../log/ticks.ts';
 import '../grid/set-up-grid.ts';
 import { inkTable, paperTable, screenTable, stockTable, supplyStyles } from '../plan/supplies.ts';
 import { offsetDiagram } from './offset-diagram.ts';

@@ -3,8 +3,9 @@ import { customElement, property } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import { entryAt } from '../../../engine/base/at.ts';
 import { rangesText } from '../../../engine/base/words.ts';
-import type { CardState } from '../../../engine/visit/set-up-cards.ts';
+import { tickGroups, tickKey } from '../../../engine/log/ticks/ticks.ts';
 import '../../ui/print/ink-chip.ts';
+import type { CardState } from '../../../engine/visit/set-up-cards.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { printImage } from '../../ui/print/print-image.ts';
@@ -14,7 +15,6 @@ import { dryWords, waitWords } from '../../words/drying-words.ts';
 import { mixWords } from '../../words/mix-words.ts';
 import { offsetWords } from '../../words/offset-words.ts';
 import { capital, listed, recipeLetter, setUpTags, timeWords } from '../../words/plan-words.ts';
-import { tickGroups, tickKey } from '../log/ticks.ts';
 import { offsetDiagram } from './offset-diagram.ts';
 import { setUpCardStyle } from './set-up-card-style.ts';
 

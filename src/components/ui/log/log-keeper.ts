@@ -2,16 +2,12 @@ import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { entryAt } from '../../../engine/base/at.ts';
 import { recipesAsPulled, type SheetAsPulled, sheetsAsPulled } from '../../../engine/log/as-pulled.ts';
 import type { OrderPairs } from '../../../engine/log/turns.ts';
-import type { LogEvent, VisitHead } from '../../../engine/log/types.ts';
+import type { Happening, LogEvent, VisitHead } from '../../../engine/log/types.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
 import { inkText } from '../../../engine/visit/registry.ts';
 import { sentenceOf } from '../../../workers/client/client.ts';
 import type { AppStore } from '../../app-store.ts';
 import { workerPairs } from './order-pairs.ts';
-
-type Body<T> = T extends LogEvent ? Omit<T, 'id' | 'atMs' | 'device'> : never;
-/** What happened, before it is stamped. */
-export type Happening = Body<LogEvent>;
 
 interface Message {
   visit: string;

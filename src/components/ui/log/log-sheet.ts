@@ -4,11 +4,11 @@ import { defined } from '../../../engine/base/at.ts';
 import type { Ink } from '../../../engine/ink/types.ts';
 import type { SheetAsPulled } from '../../../engine/log/as-pulled.ts';
 import type { Deviation } from '../../../engine/log/types.ts';
+import type { Happening } from '../../../engine/log/types.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
 import { eventWords, sheetWords } from '../../words/log-words.ts';
 import { controls } from '../controls-style.ts';
 import { dialogStyle } from '../dialog-style.ts';
-import type { Happening } from './log-keeper.ts';
 
 /** A sheet to speak of, and the pull that is about to be printed on it. */
 export interface SheetTalk {

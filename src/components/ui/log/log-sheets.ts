@@ -7,6 +7,7 @@ import type { SheetAsPulled } from '../../../engine/log/as-pulled.ts';
 import { checkLog } from '../../../engine/log/check.ts';
 import { numberSheets } from '../../../engine/log/edition/edition-sheets.ts';
 import type { LogEvent } from '../../../engine/log/types.ts';
+import type { Happening } from '../../../engine/log/types.ts';
 import type { AppStore } from '../../app-store.ts';
 import { eventWords, sheetWords } from '../../words/log-words.ts';
 import { recipeLetter } from '../../words/plan-words.ts';
@@ -15,7 +16,7 @@ import { printImage } from '../print/print-image.ts';
 import type { StatePictures } from '../print/state-pictures.ts';
 import { counted } from '../words.ts';
 import { keepSheet, bringInLog, saveLog } from './log-files.ts';
-import type { Happening, LogKeeper } from './log-keeper.ts';
+import type { LogKeeper } from './log-keeper.ts';
 
 const CONFLICTS_TOLD = 3;
 /** Contradictions that end when the entry at which they were found is undone. */

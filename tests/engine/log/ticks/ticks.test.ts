@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { nextSetUp, setUpsDone, tickGroups, tickKey } from '../../../../src/components/press/log/ticks.ts';
+import { nextSetUp, setUpsDone, tickGroups, tickKey } from '../../../../src/engine/log/ticks/ticks.ts';
 import type { PressPlan } from '../../../../src/engine/visit/visit.ts';
 
 const PLAN = {

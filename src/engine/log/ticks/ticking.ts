@@ -1,10 +1,9 @@
-import { entryAt } from '../../../engine/base/at.ts';
-import type { SheetAsPulled } from '../../../engine/log/as-pulled.ts';
-import type { Deviation, LogEvent } from '../../../engine/log/types.ts';
-import type { Recipe } from '../../../engine/recipe/types.ts';
-import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
-import type { PressPlan } from '../../../engine/visit/visit.ts';
-import type { Happening } from '../../ui/log/log-keeper.ts';
+import { entryAt } from '../../base/at.ts';
+import type { Recipe } from '../../recipe/types.ts';
+import type { SetUpCard } from '../../visit/set-up-cards.ts';
+import type { PressPlan } from '../../visit/visit.ts';
+import type { SheetAsPulled } from '../as-pulled.ts';
+import type { Deviation, Happening, LogEvent } from '../types.ts';
 import { tickKey } from './ticks.ts';
 
 /** Positions of the recipe's pulls that a set-up prints on a sheet. */
@@ -28,14 +27,17 @@ export function ticksOf(plan: PressPlan, sheets: readonly SheetAsPulled[]): Set<
   return ticks;
 }
 
+/** Sheets of a set-up that are ticked, and the visit as it stands. */
+export interface Ticking {
+  card: SetUpCard;
+  numbers: readonly number[];
+  /** All sheets of the visit as they are. */
+  sheets: readonly SheetAsPulled[];
+  recipes: readonly Recipe[];
+}
+
 /** What to log when sheets are ticked in a set-up, pulled as planned or otherwise. */
-export function tickedOn(
-  card: SetUpCard,
-  numbers: readonly number[],
-  sheets: readonly SheetAsPulled[],
-  recipes: readonly Recipe[],
-  otherwise?: { how: Deviation; note: string },
-): Happening[] {
+export function tickedOn({ card, numbers, sheets, recipes }: Ticking, otherwise?: { how: Deviation; note: string }): Happening[] {
   return numbers.flatMap((sheet): Happening[] => {
     const state = sheets.find((entry) => entry.number === sheet);
     if (state === undefined || state.spoiled) return [];
@@ -53,16 +55,10 @@ const SLIP_MS = 120_000;
  * What to log when sheets are ticked. A tick that was taken back a moment ago counts again as it
  * was: logged anew it would lie over what was pulled since, and the sheet be otherwise than it is.
  * @param events of the whole visit
+ * @param nowMs ms since 1970 UTC
  */
-export function tickedAgain(
-  card: SetUpCard,
-  numbers: readonly number[],
-  sheets: readonly SheetAsPulled[],
-  recipes: readonly Recipe[],
-  events: readonly LogEvent[],
-  nowMs: number,
-): Happening[] {
-  return tickedOn(card, numbers, sheets, recipes).flatMap((happening): Happening[] => {
+export function tickedAgain(ticking: Ticking, events: readonly LogEvent[], nowMs: number): Happening[] {
+  return tickedOn(ticking).flatMap((happening): Happening[] => {
     if (happening.kind !== 'pulled') return [happening];
     const undoings = slipsOf(happening, events, nowMs);
     return undoings.length === 0 ? [happening] : undoings.map((event) => ({ kind: 'undone', sheet: happening.sheet, event }));
@@ -79,12 +75,7 @@ function slipsOf({ sheet, pulls }: { sheet: number; pulls: readonly string[] }, 
 }
 
 /** What to log when ticks of a set-up are taken back. */
-export function tickedOff(
-  card: SetUpCard,
-  numbers: readonly number[],
-  sheets: readonly SheetAsPulled[],
-  recipes: readonly Recipe[],
-): Happening[] {
+export function tickedOff({ card, numbers, sheets, recipes }: Ticking): Happening[] {
   return numbers.flatMap((sheet): Happening[] => {
     const state = sheets.find((entry) => entry.number === sheet);
     if (state === undefined) return [];

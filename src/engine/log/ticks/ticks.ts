@@ -1,5 +1,5 @@
-import { defined } from '../../../engine/base/at.ts';
-import type { PressPlan } from '../../../engine/visit/visit.ts';
+import { defined } from '../../base/at.ts';
+import type { PressPlan } from '../../visit/visit.ts';
 
 /** Names a sheet in a set-up among the ticks. */
 export function tickKey(setUp: number, sheet: number): string {

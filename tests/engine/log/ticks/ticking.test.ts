@@ -1,8 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { tickedAgain, tickedOff } from '../../../../src/components/press/log/log-ticks.ts';
-import type { Happening } from '../../../../src/components/ui/log/log-keeper.ts';
 import { sheetsAsPulled } from '../../../../src/engine/log/as-pulled.ts';
-import type { LogEvent, VisitHead } from '../../../../src/engine/log/types.ts';
+import { tickedAgain, tickedOff } from '../../../../src/engine/log/ticks/ticking.ts';
+import type { Happening, LogEvent, VisitHead } from '../../../../src/engine/log/types.ts';
 import { recipeOf } from '../../../../src/engine/recipe/write.ts';
 import type { SetUpCard } from '../../../../src/engine/visit/set-up-cards.ts';
 import { smallProject } from '../../../helpers/small-project.ts';
@@ -18,13 +17,14 @@ function press() {
   const events: LogEvent[] = [];
   let atMs = 0;
   const sheets = () => sheetsAsPulled(head, events);
+  const ticking = (at: number) => ({ card: cardOf(at), numbers: [1], sheets: sheets(), recipes: head.recipes });
   const add = (happenings: readonly Happening[]): void => {
     for (const happening of happenings) events.push({ ...happening, id: `e${events.length}`, atMs: (atMs += 1000), device: 'd' });
   };
   return {
     wait: (ms: number): void => void (atMs += ms),
-    on: (at: number): void => add(tickedAgain(cardOf(at), [1], sheets(), head.recipes, events, atMs)),
-    off: (at: number): void => add(tickedOff(cardOf(at), [1], sheets(), head.recipes)),
+    on: (at: number): void => add(tickedAgain(ticking(at), events, atMs)),
+    off: (at: number): void => add(tickedOff(ticking(at))),
     done: (): number[] => sheets()[0]!.done,
   };
 }
