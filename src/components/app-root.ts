@@ -2,32 +2,14 @@ import { html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { appRootStyle } from './app-root-style.ts';
-import { type AppStore, type Room, ROOMS, StoreController } from './app-store.ts';
-import './bench/bench-room.ts';
-import './chest/chest-room.ts';
-import './drawer/drawer-room.ts';
-import './inks/inks-room.ts';
-import './lesson/lesson-room.ts';
-import './press/press-room.ts';
+import { type AppStore, StoreController } from './app-store.ts';
 import './project-menu.ts';
+import { type Room, roomAt, roomEntry, ROOMS } from './rooms.ts';
 import type { AutoSaver } from './saver.ts';
 import { controls } from './ui/controls-style.ts';
-import './wall/wall-room.ts';
 
-const ROOM_NAMES: Record<Room, string> = {
-  drawer: 'Drawer',
-  inks: 'Inks',
-  wall: 'Wall',
-  bench: 'Bench',
-  chest: 'Chest',
-  press: 'Press',
-  lesson: 'Lesson',
-};
-
-function roomOfHash(): Room | null {
-  const name = location.hash.slice(1);
-  return (ROOMS as readonly string[]).includes(name) ? (name as Room) : null;
-}
+// The elements of all rooms in the table; they stand in folders of their own.
+import.meta.glob('./*/*-room.ts', { eager: true });
 
 /** News is read by then; problems stay until they are put away. */
 const NEWS_MS = 7000;
@@ -40,7 +22,7 @@ export class AppRoot extends LitElement {
   @property({ attribute: false }) store!: AppStore;
   @property({ attribute: false }) saver!: AutoSaver;
   /** Rooms stay as they were left, so each is made once, when first entered. */
-  private readonly entered = new Set<Room>();
+  private readonly entered = new Map<Room, HTMLElement>();
   /** Since when each piece of news is to be read, by id. */
   private readonly newsSince = new Map<number, number>();
   private newsClock: ReturnType<typeof setInterval> | undefined;
@@ -48,7 +30,7 @@ export class AppRoot extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     new StoreController(this, this.store);
-    this.store.go(roomOfHash() ?? this.store.room);
+    this.store.go(roomAt(location.hash) ?? this.store.room);
     window.addEventListener('hashchange', this.onHash);
     window.addEventListener('keydown', this.onKey);
     window.addEventListener('dragover', this.onStrayDrop);
@@ -80,7 +62,7 @@ export class AppRoot extends LitElement {
   };
 
   private readonly onHash = (): void => {
-    const room = roomOfHash();
+    const room = roomAt(location.hash);
     if (room !== null) this.store.go(room);
   };
 
@@ -117,31 +99,20 @@ export class AppRoot extends LitElement {
   };
 
   protected override willUpdate(): void {
-    this.entered.add(this.store.room);
-    if (location.hash !== `#${this.store.room}`) history.replaceState(null, '', `#${this.store.room}`);
+    const { address } = roomEntry(this.store.room);
+    if (location.hash !== address) history.replaceState(null, '', address);
     document.title = `${this.store.project.title} · Pullstack`;
   }
 
-  private room(room: Room) {
-    if (!this.entered.has(room)) return nothing;
-    const { store } = this;
-    const hidden = store.room !== room;
-    switch (room) {
-      case 'drawer':
-        return html`<drawer-room .store=${store} ?hidden=${hidden}></drawer-room>`;
-      case 'inks':
-        return html`<inks-room .store=${store} ?hidden=${hidden}></inks-room>`;
-      case 'wall':
-        return html`<wall-room .store=${store} ?hidden=${hidden}></wall-room>`;
-      case 'bench':
-        return html`<bench-room .store=${store} ?hidden=${hidden}></bench-room>`;
-      case 'chest':
-        return html`<chest-room .store=${store} ?hidden=${hidden}></chest-room>`;
-      case 'press':
-        return html`<press-room .store=${store} ?hidden=${hidden}></press-room>`;
-      case 'lesson':
-        return html`<lesson-room .store=${store} ?hidden=${hidden}></lesson-room>`;
-    }
+  private rooms() {
+    const { room } = this.store;
+    if (!this.entered.has(room))
+      this.entered.set(room, Object.assign(document.createElement(roomEntry(room).element), { store: this.store }));
+    return ROOMS.map(({ id }) => {
+      const made = this.entered.get(id);
+      made?.toggleAttribute('hidden', id !== room);
+      return made;
+    });
   }
 
   override render() {
@@ -156,7 +127,7 @@ export class AppRoot extends LitElement {
           Pullstack
         </div>
         <nav aria-label="Rooms">
-          ${ROOMS.map((room) => html`<a href="#${room}" aria-current=${store.room === room ? 'page' : nothing}>${ROOM_NAMES[room]}</a>`)}
+          ${ROOMS.map(({ id, address, label, help }) => html`<a href=${address} title=${help} aria-current=${store.room === id ? 'page' : nothing}>${label}</a>`)}
         </nav>
         <div class="tools">
           <button
@@ -184,7 +155,7 @@ export class AppRoot extends LitElement {
           <project-menu .store=${store} .saveState=${this.saver.state}></project-menu>
         </div>
       </header>
-      <main>${ROOMS.map((room) => this.room(room))}</main>
+      <main>${this.rooms()}</main>
       <div class="notices" role="status" aria-live="polite">
         ${repeat(
           store.notices,

@@ -6,9 +6,7 @@ import type { Command } from '../engine/project/commands/command.ts';
 import { type History, perform, redo, startHistory, undo } from '../engine/project/history.ts';
 import type { Project } from '../engine/project/types.ts';
 import { sentenceOf } from '../workers/client/client.ts';
-
-export const ROOMS = ['drawer', 'inks', 'wall', 'bench', 'chest', 'press', 'lesson'] as const;
-export type Room = (typeof ROOMS)[number];
+import type { Room } from './rooms.ts';
 
 /** A sentence shown to the user until it is put away. */
 export interface Notice {

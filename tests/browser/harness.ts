@@ -2,6 +2,7 @@ import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
 import { preview, type PreviewServer } from 'vite';
+import type { ROOMS } from '../../src/components/rooms.ts';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -71,6 +72,6 @@ export function watch(page: Page, studio: Studio, errors: string[]): void {
 }
 
 /** Goes through a door of the studio. */
-export async function enter(page: Page, room: string): Promise<void> {
-  await page.getByRole('navigation', { name: 'Rooms' }).getByRole('link', { name: room }).click();
+export async function enter(page: Page, room: (typeof ROOMS)[number]['label']): Promise<void> {
+  await page.getByRole('navigation', { name: 'Rooms' }).getByRole('link', { name: room, exact: true }).click();
 }

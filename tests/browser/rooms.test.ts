@@ -1,0 +1,44 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { ROOMS } from '../../src/components/rooms.ts';
+import { enter, openPage, openStudio, type Studio } from './harness.ts';
+
+let studio: Studio;
+
+beforeAll(async () => {
+  studio = await openStudio();
+});
+
+afterAll(async () => {
+  await studio?.close();
+});
+
+describe('the rooms', () => {
+  it('should each open from the navigation with an address, and stay as they were left', async () => {
+    const { page, context, errors } = await openPage(studio);
+    await page.goto(studio.url);
+    const links = page.getByRole('navigation', { name: 'Rooms' }).getByRole('link');
+    await expect.poll(() => links.allTextContents()).toEqual(ROOMS.map(({ label }) => label));
+    for (const { label, element, address, help } of ROOMS) {
+      await enter(page, label);
+      await expect.poll(() => page.locator(element).isVisible()).toBe(true);
+      expect(new URL(page.url()).hash).toBe(address);
+      const link = page.getByRole('link', { name: label, exact: true });
+      expect([await link.getAttribute('aria-current'), await link.getAttribute('title')]).toEqual(['page', help]);
+      expect(await page.locator('main > :not([hidden])').count()).toBe(1);
+    }
+    expect(await page.locator('main > *').count()).toBe(ROOMS.length);
+    expect(errors).toEqual([]);
+    await context.close();
+  });
+
+  it('should each open by its address', async () => {
+    const { page, context, errors } = await openPage(studio);
+    for (const { element, address } of ROOMS) {
+      await page.goto(`${studio.url}${address}`);
+      await page.reload();
+      await page.locator(element).waitFor();
+    }
+    expect(errors).toEqual([]);
+    await context.close();
+  });
+});
