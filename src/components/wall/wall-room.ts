@@ -1,20 +1,21 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
-import type { Problem } from '../../engine/base/error.ts';
 import { rememberSeen, seenBefore } from '../../engine/explore/search/seen.ts';
 import { MAX_VARIANTS } from '../../engine/explore/settings/check.ts';
 import type { Pin } from '../../engine/project/types.ts';
 import { printTitle } from '../../engine/recipe/lineage.ts';
 import { recipeOf } from '../../engine/recipe/write.ts';
-import { desk, sentenceOf } from '../../workers/client/client.ts';
+import { sentenceOf } from '../../workers/client/client.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import { controls } from '../ui/controls-style.ts';
 import type { DerivedAsk, DerivedEvent } from './run/derived-ask.ts';
 import { keptPrints } from './run/kept-prints.ts';
 import { togglePin } from './run/pinned-prints.ts';
+import { type SettingsChange, SettingsCheck } from './run/settings-check.ts';
 import { lineageOf } from './run/wall-origins.ts';
 import './settings/wall-holds.ts';
-import { sameInputs, sameValue, WallRun, type WallInputs } from './run/wall-run.ts';
+import { WallRun } from './run/wall-run.ts';
+import type { WallInputs } from './run/wall-search.ts';
 import './settings/wall-seen.ts';
 import './settings/wall-settings.ts';
 import { emptyNote, holdsSentence, derivedSentence, wallSentence } from './run/wall-sentences.ts';
@@ -27,15 +28,6 @@ const NO_PINS: readonly Pin[] = [];
 const PAUSE_MS = 600;
 /** How many more are found at a time. */
 const MORE = 200;
-/** Walls up to so many prints are drawn equally fine. */
-const FINENESS = [800, 2500];
-
-/** Whether one wall is the beginning of another: the same but for more prints. */
-function goesOn(before: WallInputs, now: WallInputs): boolean {
-  const fine = (count: number): number => FINENESS.filter((limit) => count > limit).length;
-  const [few, many] = [before.explore.count, now.explore.count];
-  return many > few && fine(few) === fine(many) && sameInputs({ ...before, explore: { ...before.explore, count: many } }, now);
-}
 
 /** The Wall: what may change, and the prints that come of it. */
 @customElement('wall-room')
@@ -44,28 +36,19 @@ export class WallRoom extends LitElement {
 
   @property({ attribute: false }) store!: AppStore;
   @query('wall-view') private view!: WallView;
-  @state() private problems: readonly Problem[] = [];
   @state() private narrow = false;
   /** On a narrow page the settings stay folded, so that they do not hide the wall. */
   @state() private unfolded = false;
   private readonly narrowness = matchMedia('(max-width: 760px)');
   private readonly run = new WallRun({
-    begin: (inputs) => this.takeDown(inputs),
-    batch: (batch) => {
-      if (this.view.add(batch)) return;
-      // With more asked for the same search may list what it drew before; then all hangs anew.
-      this.hung = null;
-      this.find();
-    },
+    begin: ({ asked, inputs }) => this.view.begin(asked, inputs.drawer.paper.widthMm / inputs.drawer.paper.heightMm),
+    extend: ({ asked }) => this.view.extend(asked),
+    batch: (batch) => this.view.add(batch),
     pinned: (batch) => this.view.addPins(batch),
     changed: () => this.runChanged(),
   });
-  /** What the next run was asked from; the same until the user changes something. */
-  private wanted: WallInputs | null = null;
-  /** What the prints that hang were found from. */
-  private hung: WallInputs | null = null;
   private pause: ReturnType<typeof setTimeout> | undefined;
-  private checks = 0;
+  private readonly check = new SettingsCheck();
   /** Which of the projects opened so far hangs here. */
   private opened = 0;
   private readonly onNarrow = (): void => {
@@ -88,21 +71,18 @@ export class WallRoom extends LitElement {
   }
 
   /** What a wall would be found from now. */
-  private get condition(): WallInputs {
+  private get inputs(): WallInputs {
     const { drawer, bench, explore } = this.store.project;
     return { drawer, bench, explore, relative: this.store.relative };
   }
 
-  /** True while the settings are other than those the wall was found from. */
-  private get stale(): boolean {
-    const { inputs } = this.run;
-    return inputs !== null && !sameInputs(inputs, this.condition);
+  private get problems() {
+    return this.check.problems;
   }
 
-  /** True when the Bench holds another stack than the wall started from. */
-  private get otherStack(): boolean {
-    const { inputs } = this.run;
-    return inputs !== null && !sameValue(inputs.bench, this.store.project.bench);
+  /** True while the settings are other than those the wall was found from. */
+  private get stale(): boolean {
+    return this.run.startedElsewhere(this.inputs);
   }
 
   /** While one is in another room, nothing is drawn here. */
@@ -112,23 +92,15 @@ export class WallRoom extends LitElement {
 
   protected override updated(): void {
     const { store } = this;
-    const { bench } = store.project;
     if (this.opened !== store.opened) {
       this.opened = store.opened;
-      this.wanted = null;
-      this.hung = null;
+      this.check.forget();
       this.run.clear();
       this.view.clear();
       this.requestUpdate();
     }
-    if (this.wanted === null || !sameInputs(this.wanted, this.condition)) {
-      const before = this.wanted;
-      this.wanted = this.condition;
-      // Another stack on the Bench does not take down a wall one may still be choosing from.
-      const kept = before !== null && !sameValue(before.bench, bench) && before.bench.length > 0;
-      const find = before === null ? 'at once' : kept ? 'when asked' : 'soon';
-      void this.settingsChanged(find);
-    }
+    const change = this.check.changeTo(this.inputs);
+    if (change !== 'none') void this.settingsChanged(change);
     void this.run.hangPins(store.project.pins ?? []);
     this.dataset.state = this.runState;
     this.dataset.found = String(this.run.found);
@@ -143,38 +115,34 @@ export class WallRoom extends LitElement {
   }
 
   /** Tells at once what contradicts itself, and finds the wall anew after a short rest. */
-  private async settingsChanged(find: 'at once' | 'soon' | 'when asked'): Promise<void> {
+  private async settingsChanged(change: SettingsChange): Promise<void> {
     clearTimeout(this.pause);
-    const { drawer, bench, explore } = this.store.project;
-    const check = ++this.checks;
-    const wall = desk('picture');
     try {
-      const problems = await wall.engine.checkExplore(wall.key(drawer), bench, explore);
-      if (check !== this.checks) return;
-      // The same list stays the same, so that no field is drawn anew under someone who types.
-      if (!sameValue(problems, this.problems)) this.problems = problems;
+      if (!(await this.check.check(this.inputs))) return;
     } catch (error) {
-      if (check === this.checks) this.store.tell(sentenceOf(error));
+      this.store.tell(sentenceOf(error));
       return;
     }
-    if (this.problems.length > 0 || find === 'when asked') return;
-    if (find === 'at once') this.find();
-    else if (this.stale || this.run.inputs === null) this.pause = setTimeout(() => this.find(), PAUSE_MS);
+    this.requestUpdate();
+    // Another stack on the Bench does not take down a wall one may still be choosing from.
+    if (this.problems.length > 0 || change === 'stack') return;
+    if (change === 'first') this.find();
+    else if (this.stale || this.run.search === null) this.pause = setTimeout(() => this.find(), PAUSE_MS);
   }
 
   private find(): void {
     clearTimeout(this.pause);
     if (this.problems.length > 0) return;
     const { seen = [], explore } = this.store.project;
-    void this.run.start(this.condition, null, seenBefore(seen, explore.seed));
+    void this.run.start({ inputs: this.inputs, derived: null, seen: seenBefore(seen, explore.seed) });
   }
 
   /** Hangs prints that come from prints of this wall, by the settings that this wall came of. */
-  private findDerived(ask: DerivedAsk): void {
-    const { inputs } = this.run;
-    if (inputs === null) return;
+  private findDerived(derived: DerivedAsk): void {
+    const { hung } = this.run;
+    if (hung === null) return;
     clearTimeout(this.pause);
-    void this.run.start(inputs, ask);
+    void this.run.start({ inputs: hung.inputs, derived, seen: [] });
   }
 
   /** True when all that were asked for hang, and more can be. */
@@ -185,7 +153,7 @@ export class WallRoom extends LitElement {
       run.derived === null &&
       !this.stale &&
       run.found > 0 &&
-      run.found === run.inputs?.explore.count &&
+      run.found === run.search?.inputs.explore.count &&
       run.found + MORE <= MAX_VARIANTS &&
       this.problems.length === 0
     );
@@ -195,21 +163,14 @@ export class WallRoom extends LitElement {
     if (this.store.dispatch({ kind: 'set-explore', change: { count: this.run.found + MORE } })) this.find();
   }
 
-  private takeDown(inputs: WallInputs): void {
-    const { widthMm, heightMm } = inputs.drawer.paper;
-    const before = this.hung;
-    this.hung = this.run.derived === null ? inputs : null;
-    if (before !== null && goesOn(before, inputs)) return this.view.extend(inputs.explore.count);
-    this.view.begin(this.run.asked, widthMm / heightMm);
-  }
-
   private runChanged(): void {
     const { run } = this;
-    const ended = run.state === 'done' || run.state === 'stopped';
-    if (ended && run.derived === null && run.inputs !== null)
-      this.store.setSeen(rememberSeen(this.store.project.seen ?? [], run.inputs.explore.seed, run.shown));
-    if ((run.state === 'done' || run.state === 'stopped') && run.found < run.asked) this.view.settle(run.found);
-    if (ended) void run.hangPins(this.store.project.pins ?? []);
+    const { search, ended } = run;
+    if (ended && search !== null) {
+      if (search.derived === null) this.store.setSeen(rememberSeen(this.store.project.seen ?? [], search.inputs.explore.seed, run.shown));
+      if (search.found < search.asked) this.view.settle(run.variants.length);
+      void run.hangPins(this.store.project.pins ?? []);
+    }
     this.requestUpdate();
   }
 
@@ -220,14 +181,14 @@ export class WallRoom extends LitElement {
 
   private keep(place: number): void {
     const variant = this.run.variants[place];
-    const { inputs } = this.run;
-    if (variant === undefined || inputs === null) return;
+    const { hung } = this.run;
+    if (variant === undefined || hung === null) return;
     if (keptPrints(this.run.variants, this.store.project.recipes).has(place)) {
       this.store.tell(`Print ${variant.index + 1} is in the Chest already.`, 'news');
       return;
     }
     try {
-      const recipe = recipeOf(variant.pulls, inputs.drawer, {
+      const recipe = recipeOf(variant.pulls, hung.inputs.drawer, {
         id: crypto.randomUUID(),
         title: printTitle(lineageOf(variant)),
         seed: variant.seed,
@@ -284,7 +245,12 @@ export class WallRoom extends LitElement {
         }
       </div>
       ${derivedSentence(run.derived, (ask) => this.findDerived(ask))}
-      ${wallSentence(run, this.store, this.problems, this.otherStack, () => void this.showProblem())}
+      ${wallSentence({
+        run,
+        store: this.store,
+        problems: this.problems,
+        showProblem: () => void this.showProblem(),
+      })}
       <div class="line" role="progressbar" aria-label="Prints found" aria-valuemin="0" aria-valuemax=${run.asked} aria-valuenow=${run.found}><i style="transform:scaleX(${share})" ?data-running=${running}></i></div>
     `;
   }
@@ -328,8 +294,8 @@ export class WallRoom extends LitElement {
         .variants=${run.variants}
         .found=${run.variants.length}
         .running=${run.state === 'running'}
-        .drawer=${run.inputs?.drawer ?? null}
-        .relative=${run.inputs?.relative ?? true}
+        .drawer=${run.hung?.inputs.drawer ?? null}
+        .relative=${run.hung?.inputs.relative ?? true}
         .kept=${keptPrints(run.variants, recipes)}
         .pins=${store.project.pins ?? NO_PINS}
         .note=${emptyNote(run, bare)}

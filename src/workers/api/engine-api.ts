@@ -43,7 +43,8 @@ export interface ViewRequest {
 
 /** Cell numbers of a sheet at thumbnail size; shared by all tiles whose screens lie alike. */
 export interface WallMap {
-  id: number;
+  /** Says what it holds: maps of one name are alike, whichever worker drew them and in which run. */
+  name: string;
   columns: number;
   rows: number;
   /** Row by row; indexes into a tile's colours, in bytes where these can name them all. */
@@ -53,7 +54,8 @@ export interface WallMap {
 /** A variant with what draws it: a map and a colour for each of its cells. */
 export interface WallTile {
   variant: Variant;
-  map: number;
+  /** Name of its map. */
+  map: string;
   /** RGBA packed as ImageData packs it (little endian: 0xAABBGGRR). */
   colours: Uint32Array<ArrayBuffer>;
   /** The print as it is seen from far. */

@@ -13,20 +13,16 @@ export interface HelperOrder {
   /** Height of a print, pixels. */
   rows: number;
   relative: boolean;
-  /** Added to the numbers of its maps, so that no two helpers give the same. */
-  firstMap: number;
 }
 
 /** Draws candidates and prints of one wall after another, for the search that helpers it work. */
 export class WallHelper {
   private first: FirstDraws | null = null;
   private painter: WallPainter | null = null;
-  private firstMap = 0;
 
-  begin({ input, rows, relative, firstMap }: HelperOrder): void {
+  begin({ input, rows, relative }: HelperOrder): void {
     this.first = new FirstDraws(input);
     this.painter = new WallPainter(new StudioPictures(input.drawer), rows, relative);
-    this.firstMap = firstMap;
   }
 
   /** First attempts at candidates from a number on. */
@@ -35,9 +31,6 @@ export class WallHelper {
   }
 
   paint(variants: readonly Variant[]): DrawnTile[] {
-    return variants.map(({ pulls }) => {
-      const { fresh, map, ...tile } = defined(this.painter).tile(pulls);
-      return { ...tile, map: map + this.firstMap, fresh: fresh === null ? null : { ...fresh, id: fresh.id + this.firstMap } };
-    });
+    return variants.map(({ pulls }) => defined(this.painter).tile(pulls));
   }
 }

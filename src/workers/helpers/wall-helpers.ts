@@ -14,8 +14,6 @@ export interface RemoteHelper {
 const BLOCK = 8;
 /** Blocks that a helper has before it at most. */
 const AHEAD = 2;
-/** Numbers of maps that a helper has to itself. */
-const MAPS = 1_000_000;
 /** More would wait for the one search that helpers them work. */
 const MOST_HANDS = 6;
 
@@ -44,7 +42,7 @@ export class WallHelpers {
     this.work = helpers.map(() => 0);
     this.ready = helpers.map(() => false);
     helpers.forEach((helper, i) => {
-      helper.begin({ input, rows, relative, firstMap: (i + 1) * MAPS }).then(
+      helper.begin({ input, rows, relative }).then(
         () => {
           this.ready[i] = true;
         },

@@ -98,7 +98,8 @@ export class WallPainter {
   private readonly meter: VariantMeter;
   private readonly rows: number;
   private readonly relative: boolean;
-  private readonly known = new Map<string, number>();
+  /** Maps that were handed over, by name. */
+  private readonly known = new Set<string>();
   private last: { key: string; map: CellMap; raster: CellRaster } | null = null;
   private readonly colours = createCellColours();
 
@@ -111,27 +112,26 @@ export class WallPainter {
     this.relative = relative;
   }
 
-  /** @returns the stack's colours, the number of its map, the map if it is new, and its measures */
+  /** @returns the stack's colours, the name of its map, the map if it is new, and its measures */
   tile(pulls: readonly Pull[]): Omit<WallTile, 'variant' | 'look'> & { fresh: WallMap | null } {
     const { drawer } = this.pictures;
     // In one order for all orders, so that the same placed screens give the same cell numbers.
     const base: Stack = { pulls: [...pulls].sort((a, b) => (a.id < b.id ? -1 : 1)) };
     const key = hash128(placementKey(base));
     const { map, raster } = this.mapOf(key, base);
-    let id = this.known.get(key);
+    const name = `${this.rows} ${key}`;
     let fresh: WallMap | null = null;
-    if (id === undefined) {
-      id = this.known.size;
-      this.known.set(key, id);
+    if (!this.known.has(name)) {
+      this.known.add(name);
       // A copy: the map goes to the page, the raster stays for the next stack.
-      fresh = { id, columns: raster.columns, rows: raster.rows, cells: raster.indexes.slice() };
+      fresh = { name, columns: raster.columns, rows: raster.rows, cells: raster.indexes.slice() };
     }
     const layers = stackLayers({ pulls }, drawer, base);
     colourCells(map, layers, drawer.paper.reflectance, this.colours, this.relative);
     const { packed } = this.colours;
     const colours = Uint32Array.from(raster.cells, (cell) => u32(packed, cell));
     return {
-      map: id,
+      map: name,
       fresh,
       colours,
       small: smallPicture({ ...raster, cells: raster.indexes }, colours, SMALLER),

@@ -3,9 +3,6 @@ import type { Pin } from '../../engine/project/types.ts';
 import type { WallBatch } from '../api/engine-api.ts';
 import { type StudioPictures, WallPainter } from './pictures.ts';
 
-/** Numbers of maps that are set aside for each place; a print has at most one. */
-const MAPS_A_PLACE = 128;
-
 /**
  * Draws pinned prints so that they can hang on a wall that was found without them.
  * @param at number on the wall under which the first of them hangs
@@ -15,11 +12,9 @@ export function pinTiles(pictures: StudioPictures, pins: readonly Pin[], at: num
   const painter = new WallPainter(pictures, rows, relative);
   const batch: WallBatch = { maps: [], tiles: [], found: at + pins.length, asked: at + pins.length };
   pins.forEach(({ key, pulls, lineage: { seed } }, i) => {
-    const { fresh, map, ...tile } = painter.tile(pulls);
-    // The wall's own maps count from 0; these go the other way.
-    const id = -(at * MAPS_A_PLACE + map + 1);
-    if (fresh !== null) batch.maps.push({ ...fresh, id });
-    batch.tiles.push({ ...tile, variant: { id: `pin:${key}`, seed, index: at + i, pulls: [...pulls], key }, map: id, look: '' });
+    const { fresh, ...tile } = painter.tile(pulls);
+    if (fresh !== null) batch.maps.push(fresh);
+    batch.tiles.push({ ...tile, variant: { id: `pin:${key}`, seed, index: at + i, pulls: [...pulls], key }, look: '' });
   });
   return Comlink.transfer(batch, [
     ...batch.maps.map((map) => map.cells.buffer),

@@ -44,6 +44,7 @@ export async function runWall(
   const { asked } = explorer;
   const painter = new WallPainter(pictures, rows, relative);
   let found = 0;
+  const mapsSent = new Set<string>();
   let batch: WallBatch = { maps: [], tiles: [], found, asked };
   // The first prints go at once.
   let sentAt = -Infinity;
@@ -73,7 +74,11 @@ export async function runWall(
     for (; waiting[0]?.tiles != null; waiting.shift()) {
       const { variants, tiles } = waiting[0];
       tiles.forEach(({ fresh, ...tile }, i) => {
-        if (fresh !== null) batch.maps.push(fresh);
+        // Two helpers may have drawn the same map.
+        if (fresh !== null && !mapsSent.has(fresh.name)) {
+          mapsSent.add(fresh.name);
+          batch.maps.push(fresh);
+        }
         const look = explorer.lookOf(entryAt(variants, i).index);
         batch.tiles.push({ variant: entryAt(variants, i), ...tile, look: look === null ? '' : descriptorText(look) });
       });

@@ -1,39 +1,20 @@
 import { describe, expect, it } from 'vitest';
 import type { ExploreSettings } from '../../../src/engine/explore/types.ts';
 import type { WallBatch, WallFrom } from '../../../src/workers/api/engine-api.ts';
-import { type DrawnTile, WallHelper } from '../../../src/workers/helpers/wall-helper.ts';
 import { handsFor, type RemoteHelper } from '../../../src/workers/helpers/wall-helpers.ts';
-import { breathe, Jobs } from '../../../src/workers/jobs/jobs.ts';
+import { Jobs } from '../../../src/workers/jobs/jobs.ts';
 import { StudioPictures } from '../../../src/workers/jobs/pictures.ts';
 import { runWall } from '../../../src/workers/jobs/wall-job.ts';
+import { slowHelper } from '../../helpers/slow-helper.ts';
 import { smallProject } from '../../helpers/small-project.ts';
 
 const { drawer, bench, explore } = smallProject();
 const ROWS = 96;
 const settings: ExploreSettings = { ...explore, count: 150, offsetRangeMm: 5 };
 
-/** A helper in this thread that answers after some steps of the search, each time others. */
-function slowHand(delays: readonly number[], broken = false): RemoteHelper & { calls: number } {
-  const helper = new WallHelper();
-  let at = 0;
-  const later = async <T>(action: () => T): Promise<T> => {
-    for (let wait = delays[at++ % delays.length]!; wait > 0; wait--) await breathe();
-    remote.calls++;
-    if (broken && remote.calls > 2) throw new Error('the helper is gone');
-    return structuredClone(action());
-  };
-  const remote = {
-    calls: 0,
-    begin: (order: Parameters<WallHelper['begin']>[0]) => later(() => helper.begin(order)),
-    draw: (from: number, count: number) => later(() => helper.draw(from, count)),
-    paint: (variants: Parameters<WallHelper['paint']>[0]) => later((): DrawnTile[] => helper.paint(variants)),
-  };
-  return remote;
-}
-
 /** A wall as its page would see it: for each print its pulls and every pixel of its map. */
 async function wall(helpers: RemoteHelper[], from: WallFrom = {}): Promise<{ prints: unknown[]; reason: string }> {
-  const maps = new Map<number, WallBatch['maps'][number]>();
+  const maps = new Map<string, WallBatch['maps'][number]>();
   const prints: unknown[] = [];
   const end = await runWall(
     new Jobs(),
@@ -43,7 +24,7 @@ async function wall(helpers: RemoteHelper[], from: WallFrom = {}): Promise<{ pri
     settings,
     ROWS,
     (batch) => {
-      for (const map of batch.maps) maps.set(map.id, map);
+      for (const map of batch.maps) maps.set(map.name, map);
       for (const { variant, map, colours, measures, look, small } of batch.tiles) {
         expect(variant.index).toBe(prints.length);
         prints.push({ variant, measures, look, small, pixels: Array.from(maps.get(map)!.cells, (cell) => colours[cell]) });
@@ -60,21 +41,21 @@ describe('runWall', () => {
   it('should hang the same wall with any number of helpers, quick or slow', async () => {
     const alone = await wall([]);
     expect(alone.prints).toHaveLength(settings.count);
-    const helpers = [slowHand([0]), slowHand([9, 0, 3]), slowHand([1, 25])];
+    const helpers = [slowHelper([0]), slowHelper([9, 0, 3]), slowHelper([1, 25])];
     expect(await wall(helpers)).toEqual(alone);
-    expect(await wall([slowHand([4, 1])])).toEqual(alone);
+    expect(await wall([slowHelper([4, 1])])).toEqual(alone);
     expect(helpers.reduce((sum, { calls }) => sum + calls, 0)).toBeGreaterThan(20);
   });
 
   it('should hang it all the same when a helper breaks', async () => {
-    const broken = slowHand([1], true);
-    expect(await wall([broken, slowHand([2])])).toEqual(await wall([]));
+    const broken = slowHelper([1], true);
+    expect(await wall([broken, slowHelper([2])])).toEqual(await wall([]));
     expect(broken.calls).toBeGreaterThan(2);
   });
 
   it('should hang the same prints from a print', async () => {
     const derived: WallFrom = { derived: { kind: 'nearer', parents: [{ name: 'a', pulls: bench }], seed: 'a', count: 20 } as never };
-    expect(await wall([slowHand([3, 0])], derived)).toEqual(await wall([], derived));
+    expect(await wall([slowHelper([3, 0])], derived)).toEqual(await wall([], derived));
   });
 
   it('should be stopped while it waits for a helper', async () => {

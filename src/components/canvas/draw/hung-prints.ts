@@ -1,55 +1,9 @@
 import { type BufferImageSource, Container, type Shader } from 'pixi.js';
-import { defined, num } from '../../../engine/base/at.ts';
-import type { WallBatch, WallMap } from '../../../workers/api/engine-api.ts';
-import { ColourPages, type ColourPlace } from './colour-pages.ts';
-import { GridPages, type GridPlace } from './grid-pages.ts';
+import { num } from '../../../engine/base/at.ts';
+import type { WallBatch } from '../../../workers/api/engine-api.ts';
 import { PrintGroup } from './print-group.ts';
+import { PrintPages, type PrintPlaces } from './print-pages.ts';
 import { farShader, nearShader, type WallUniforms } from './wall-shader.ts';
-
-interface Hung {
-  map: GridPlace;
-  colours: ColourPlace;
-  small: GridPlace;
-}
-
-/** Pages of all that a wall's prints are drawn from. */
-class Pages {
-  readonly rows: number;
-  readonly smallRows: number;
-  /** Texels of a page of small pictures, across and down. */
-  readonly smallPage: readonly [number, number];
-  private readonly bytes: GridPages;
-  private readonly words: GridPages;
-  private readonly smalls: GridPages;
-  private readonly colours = new ColourPages();
-  private readonly maps = new Map<number, GridPlace>();
-
-  constructor(map: WallMap, small: { columns: number; rows: number }) {
-    this.rows = map.rows;
-    this.smallRows = small.rows;
-    this.bytes = new GridPages(map.columns, map.rows, 'byte');
-    this.words = new GridPages(map.columns, map.rows, 'word');
-    this.smalls = new GridPages(small.columns, small.rows, 'colour');
-    this.smallPage = [this.smalls.width, this.smalls.height];
-  }
-
-  add({ maps, tiles }: WallBatch, hang: (index: number, hung: Hung) => void): void {
-    for (const map of maps) {
-      if (this.maps.has(map.id)) continue;
-      this.maps.set(map.id, (map.cells instanceof Uint8Array ? this.bytes : this.words).add(map.cells));
-    }
-    for (const tile of tiles) {
-      const map = this.maps.get(tile.map);
-      if (map === undefined) continue;
-      hang(tile.variant.index, { map, colours: this.colours.add(tile.colours), small: this.smalls.add(tile.small.words) });
-    }
-    for (const pages of [this.bytes, this.words, this.smalls, this.colours]) pages.upload();
-  }
-
-  destroy(): void {
-    for (const pages of [this.bytes, this.words, this.smalls, this.colours]) pages.destroy();
-  }
-}
 
 /**
  * The prints of a wall, on the graphics card. Near by, each is drawn from its map of cells and their
@@ -59,11 +13,10 @@ class Pages {
 export class HungPrints {
   readonly container = new Container();
   private readonly uniforms: WallUniforms;
-  private pages: Pages | null = null;
+  private readonly pages = new PrintPages();
   /** By the pages that they are drawn from. */
   private readonly near = new Map<BufferImageSource, Map<BufferImageSource, PrintGroup>>();
   private readonly far = new Map<BufferImageSource, PrintGroup>();
-  private readonly hung = new Map<number, Hung>();
 
   constructor(uniforms: WallUniforms) {
     this.uniforms = uniforms;
@@ -71,53 +24,50 @@ export class HungPrints {
 
   /** Rows of the maps, 0 before any came. */
   get mapRows(): number {
-    return this.pages?.rows ?? 0;
+    return this.pages.mapRows;
   }
 
   /** Rows of the small pictures, 0 before any came. */
   get smallRows(): number {
-    return this.pages?.smallRows ?? 0;
+    return this.pages.smallRows;
   }
 
   has(index: number): boolean {
-    return this.hung.has(index);
+    return this.pages.has(index);
   }
 
   /** Hangs the prints of a batch at their numbers. */
   add(batch: WallBatch): void {
-    const [map] = batch.maps;
-    const [tile] = batch.tiles;
-    if (this.pages === null && map !== undefined && tile !== undefined) {
-      this.pages = new Pages(map, tile.small);
-      const { uniforms } = this.uniforms;
-      uniforms.uMapSize.set([map.columns, map.rows]);
-      uniforms.uSmallSize.set([tile.small.columns, tile.small.rows]);
-      uniforms.uSmallPage.set(this.pages.smallPage);
-    }
-    this.pages?.add(batch, (index, hung) => this.hung.set(index, hung));
+    this.pages.add(batch);
+    const { sizes } = this.pages;
+    if (sizes === null) return;
+    const { uniforms } = this.uniforms;
+    uniforms.uMapSize.set(sizes.map);
+    uniforms.uSmallSize.set(sizes.small);
+    uniforms.uSmallPage.set(sizes.smallPage);
   }
 
-  private nearGroup({ map, colours }: Hung): PrintGroup {
-    let sheaves = this.near.get(map.page);
-    if (sheaves === undefined) this.near.set(map.page, (sheaves = new Map()));
-    return this.groupIn(sheaves, colours.page, () => nearShader(map.page, colours.page, this.uniforms));
+  private nearGroup({ map, colours }: PrintPlaces): PrintGroup {
+    let groups = this.near.get(map.page);
+    if (groups === undefined) this.near.set(map.page, (groups = new Map()));
+    return this.groupIn(groups, colours.page, () => nearShader(map.page, colours.page, this.uniforms));
   }
 
-  private farGroup({ small }: Hung): PrintGroup {
+  private farGroup({ small }: PrintPlaces): PrintGroup {
     return this.groupIn(this.far, small.page, () => farShader(small.page, this.uniforms));
   }
 
-  private groupIn(sheaves: Map<BufferImageSource, PrintGroup>, page: BufferImageSource, shader: () => Shader): PrintGroup {
-    let group = sheaves.get(page);
+  private groupIn(groups: Map<BufferImageSource, PrintGroup>, page: BufferImageSource, shader: () => Shader): PrintGroup {
+    let group = groups.get(page);
     if (group === undefined) {
       group = new PrintGroup(shader());
-      sheaves.set(page, group);
+      groups.set(page, group);
       this.container.addChild(group.mesh);
     }
     return group;
   }
 
-  private *sheaves(): Generator<PrintGroup> {
+  private *groups(): Generator<PrintGroup> {
     yield* this.far.values();
     for (const each of this.near.values()) yield* each.values();
   }
@@ -129,9 +79,9 @@ export class HungPrints {
    * @param far from their small pictures
    */
   show(inView: readonly number[], at: Float32Array, lookOf: (index: number) => number, far: boolean): void {
-    for (const group of this.sheaves()) group.begin();
+    for (const group of this.groups()) group.begin();
     for (const index of inView) {
-      const hung = defined(this.hung.get(index));
+      const hung = this.pages.placesOf(index);
       const { x, y } = far ? hung.small : hung.map;
       (far ? this.farGroup(hung) : this.nearGroup(hung)).push(
         num(at, index * 2),
@@ -142,16 +92,14 @@ export class HungPrints {
         lookOf(index),
       );
     }
-    for (const group of this.sheaves()) group.end();
+    for (const group of this.groups()) group.end();
   }
 
   /** Takes all prints down. */
   clear(): void {
-    for (const group of this.sheaves()) group.destroy();
+    for (const group of this.groups()) group.destroy();
     this.near.clear();
     this.far.clear();
-    this.hung.clear();
-    this.pages?.destroy();
-    this.pages = null;
+    this.pages.clear();
   }
 }

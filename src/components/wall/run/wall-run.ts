@@ -2,43 +2,24 @@ import { entryAt } from '../../../engine/base/at.ts';
 import type { Clash } from '../../../engine/explore/search/clash.ts';
 import type { SeenPrint } from '../../../engine/explore/search/explorer.ts';
 import { MOST_SEEN_PRINTS } from '../../../engine/explore/search/seen.ts';
-import type { ExploreSettings, Variant } from '../../../engine/explore/types.ts';
+import type { Variant } from '../../../engine/explore/types.ts';
 import type { Pin } from '../../../engine/project/types.ts';
-import type { Pull } from '../../../engine/stack/types.ts';
-import type { Studio } from '../../../engine/studio/studio.ts';
 import type { WallBatch } from '../../../workers/api/engine-api.ts';
-import { desk, newJob, onMessage, sentenceOf } from '../../../workers/client/client.ts';
-import type { DerivedAsk } from './derived-ask.ts';
+import { newJob, sentenceOf } from '../../../workers/client/client.ts';
 import { missingPins, pinnedVariant } from './pinned-prints.ts';
+import { type WallEngine, wallEngine } from './wall-engine.ts';
 import { type Parent, rememberOrigin } from './wall-origins.ts';
+import { goesOn, newSearch, sameInputs, sameValue, type WallAsk, type WallInputs, type WallSearch } from './wall-search.ts';
 
 const BENCH_NAME = 'the stack on the Bench';
 
-export type RunState = 'idle' | 'running' | 'done' | 'stopped' | 'failed';
-
-/** What a wall is found from. */
-export interface WallInputs {
-  drawer: Studio;
-  bench: readonly Pull[];
-  explore: ExploreSettings;
-  /** Whether the prints are shown relative to the paper. */
-  relative: boolean;
-}
-
-/** Whether two plain values are alike. */
-export function sameValue(a: unknown, b: unknown): boolean {
-  return a === b || JSON.stringify(a) === JSON.stringify(b);
-}
-
-/** Whether the same wall would come of both. */
-export function sameInputs(a: WallInputs, b: WallInputs): boolean {
-  return a.drawer === b.drawer && a.relative === b.relative && sameValue(a.bench, b.bench) && sameValue(a.explore, b.explore);
-}
-
 /** Who hears of a run. */
 export interface RunListener {
-  /** The first prints of a run are here: the wall before it can come down. */
-  begin(inputs: WallInputs): void;
+  /** The first prints of a search are here: the wall before it comes down. */
+  begin(search: WallSearch): void;
+  /** The prints that hang stay, and more are to come. */
+  extend(search: WallSearch): void;
+  /** Prints that do not hang yet. */
   batch(batch: WallBatch): void;
   /** Pinned prints of other walls hang after the wall's own. */
   pinned(batch: WallBatch): void;
@@ -46,125 +27,149 @@ export interface RunListener {
   changed(): void;
 }
 
-/** Height of a print in map rows: the larger the wall, the less of each print can be seen at once. */
-function rowsFor(count: number): number {
-  if (count <= 800) return 256;
-  if (count <= 2500) return 160;
-  return count <= 5000 ? 96 : 64;
-}
-
-/** One search for variants at a time; a new one takes the place of the one before. */
+/**
+ * What is looked for and what hangs; it alone decides whether a wall goes on or hangs anew. One search
+ * at a time; a new one takes the place of the one before.
+ */
 export class WallRun {
-  state: RunState = 'idle';
-  found = 0;
-  asked = 0;
-  /** Why it ended with fewer than asked, or why it failed. */
-  reason = '';
-  /** Conditions that clash, when no print came; 'looking' while they are looked for. */
-  clash: Clash | 'looking' | null = null;
-  /** By their number on the wall. */
+  /** The search that runs, or ran last. */
+  search: WallSearch | null = null;
+  /** The search whose prints hang: while another has found nothing yet, the one before it. */
+  hung: WallSearch | null = null;
+  /** The prints that hang, by their number on the wall. */
   variants: Variant[] = [];
-  /** What hangs, as a later run is told of it. */
+  /** What hangs, as a later search is told of it. */
   shown: SeenPrint[] = [];
-  /** What the wall that hangs was found from. */
-  inputs: WallInputs | null = null;
-  /** The prints that it was found from; null when it comes from the base stack. */
-  derived: DerivedAsk | null = null;
   private readonly listener: RunListener;
+  private readonly engine: WallEngine;
+  /** Name of what the worker is at. */
   private job: string | null = null;
-  private call = 0;
+  /** How many of the prints that hang are the wall's own; pinned prints of other walls hang after them. */
+  private own = 0;
   /** True while pinned prints are drawn. */
   private pinning = false;
-  /** Takes down the wall before the running search, if it still hangs. */
-  private takeDown: () => void = () => {};
 
-  constructor(listener: RunListener) {
+  constructor(listener: RunListener, engine: WallEngine = wallEngine) {
     this.listener = listener;
+    this.engine = engine;
   }
 
-  /**
-   * @param derived the prints that the wall is found from, in the place of the base stack
-   * @param seen prints that the wall keeps away from
-   */
-  async start(inputs: WallInputs, derived: DerivedAsk | null = null, seen: readonly SeenPrint[] = []): Promise<void> {
+  get state(): WallSearch['state'] | 'idle' {
+    return this.search?.state ?? 'idle';
+  }
+
+  get found(): number {
+    return this.search?.found ?? 0;
+  }
+
+  get asked(): number {
+    return this.search?.asked ?? 0;
+  }
+
+  get reason(): string {
+    return this.search?.reason ?? '';
+  }
+
+  get clash(): WallSearch['clash'] {
+    return this.search?.clash ?? null;
+  }
+
+  get derived(): WallSearch['derived'] {
+    return this.search?.derived ?? null;
+  }
+
+  /** Whether the search has come to its end, or was brought to it. */
+  get ended(): boolean {
+    return this.state === 'done' || this.state === 'stopped';
+  }
+
+  /** Whether the last search started from other inputs than these. */
+  startedElsewhere(inputs: WallInputs): boolean {
+    return this.search !== null && !sameInputs(this.search.inputs, inputs);
+  }
+
+  /** Whether the last search started from another stack on the Bench. */
+  startedFromOther(bench: WallInputs['bench']): boolean {
+    return this.search !== null && !sameValue(this.search.inputs.bench, bench);
+  }
+
+  /** Looks for prints; those that hang stay until the first is found. */
+  async start(ask: WallAsk): Promise<void> {
     this.cancel();
-    const call = ++this.call;
+    const search = newSearch(ask);
     const job = newJob();
+    this.search = search;
     this.job = job;
-    this.inputs = inputs;
-    this.derived = derived;
-    this.state = 'running';
-    this.found = 0;
-    this.asked = derived === null ? inputs.explore.count : derived.request.count + (derived.request.kind === 'between' ? 2 : 0);
-    this.reason = '';
-    this.clash = null;
     this.listener.changed();
-    const base: Parent[] = inputs.bench.length === 0 ? [] : [{ name: BENCH_NAME, pulls: inputs.bench }];
-    const parents = derived?.parents ?? base;
-    let begun = false;
-    const begin = (): void => {
-      if (begun) return;
-      begun = true;
-      this.variants = [];
-      this.shown = [];
-      this.listener.begin(inputs);
-    };
-    this.takeDown = begin;
-    const wall = desk('wall');
+    const { inputs, derived, seen, rows } = search;
+    const from = { relative: inputs.relative, ...(derived === null ? { seen } : { derived: derived.request }) };
     try {
-      const end = await wall.engine.wall(
-        wall.key(inputs.drawer),
-        job,
-        inputs.bench,
-        inputs.explore,
-        rowsFor(this.asked),
-        onMessage((batch: WallBatch) => {
-          if (call !== this.call) return;
-          begin();
-          for (const { variant, measures, look } of batch.tiles) {
-            if (this.shown.length < MOST_SEEN_PRINTS) this.shown.push({ key: variant.key, look });
-            this.variants[variant.index] = variant;
-            rememberOrigin(variant, { measures, parents });
-          }
-          this.found = batch.found;
-          this.listener.batch(batch);
-          this.listener.changed();
-        }),
-        {
-          relative: inputs.relative,
-          cores: navigator.hardwareConcurrency,
-          ...(derived === null ? { seen } : { derived: derived.request }),
-        },
-      );
-      if (call !== this.call) return;
-      begin();
-      this.found = end.found;
-      this.asked = end.asked;
-      this.reason = end.reason;
-      this.state = end.cancelled ? 'stopped' : 'done';
+      const end = await this.engine.wall({ job, inputs, rows, from }, (batch) => {
+        if (this.search === search && search.state === 'running') this.take(batch, search);
+      });
+      if (this.search !== search || search.state !== 'running') return;
+      this.takeDown(search);
+      const { found, asked, reason } = end;
+      Object.assign(search, { found, asked, reason, state: end.cancelled ? 'stopped' : 'done' } satisfies Partial<WallSearch>);
     } catch (error) {
-      if (call !== this.call) return;
-      this.state = 'failed';
-      this.reason = sentenceOf(error);
+      if (this.search !== search || search.state !== 'running') return;
+      search.state = 'failed';
+      search.reason = sentenceOf(error);
     }
     this.job = null;
-    if (this.state === 'done' && this.found === 0 && derived === null) void this.lookForClash(call, inputs);
+    if (this.state === 'done' && search.found === 0 && derived === null) void this.lookForClash(search);
+    this.listener.changed();
+  }
+
+  /** Makes room for what a search finds, once. */
+  private takeDown(search: WallSearch): void {
+    const before = this.hung;
+    if (before === search) return;
+    this.hung = search;
+    this.shown = [];
+    // Pinned prints of other walls are hung again when this one stands.
+    const stay = before !== null && goesOn(before, search) ? this.variants.slice(0, this.own) : null;
+    this.variants = stay ?? [];
+    this.own = this.variants.length;
+    if (stay === null) this.listener.begin(search);
+    else this.listener.extend(search);
+  }
+
+  private take(batch: WallBatch, search: WallSearch): void {
+    this.takeDown(search);
+    const { variants } = this;
+    if (batch.tiles.some(({ variant }) => (variants[variant.index]?.key ?? variant.key) !== variant.key)) {
+      // With more asked for, the same search may list what it drew before; then all hangs anew.
+      this.hung = null;
+      void this.start(search);
+      return;
+    }
+    const fresh = batch.tiles.filter(({ variant }) => variants[variant.index] === undefined);
+    const parents = search.derived?.parents ?? parentsOf(search.inputs);
+    for (const { variant, measures, look } of batch.tiles) {
+      if (this.shown.length < MOST_SEEN_PRINTS) this.shown.push({ key: variant.key, look });
+      variants[variant.index] = variant;
+      rememberOrigin(variant, { measures, parents });
+    }
+    this.own = variants.length;
+    search.found = batch.found;
+    this.listener.batch({ ...batch, tiles: fresh });
     this.listener.changed();
   }
 
   /** Hangs pinned prints that are not of this wall, once it stands. */
   async hangPins(pins: readonly Pin[]): Promise<void> {
-    const { inputs, call, state } = this;
-    if (pins.length === 0 || inputs === null || this.pinning || (state !== 'done' && state !== 'stopped')) return;
+    const { hung } = this;
+    if (pins.length === 0 || hung === null || hung !== this.search || this.pinning || !this.ended) return;
+    const { inputs, rows } = hung;
     const missing = missingPins(pins, this.variants, inputs.drawer);
     if (missing.length === 0) return;
     const at = this.variants.length;
-    const wall = desk('wall');
     this.pinning = true;
     try {
-      const batch = await wall.engine.pinTiles(wall.key(inputs.drawer), missing, at, rowsFor(this.asked), inputs.relative);
-      if (call !== this.call || this.variants.length !== at) return;
-      const parents: Parent[] = inputs.bench.length === 0 ? [] : [{ name: BENCH_NAME, pulls: inputs.bench }];
+      const batch = await this.engine.pinTiles(inputs, { pins: missing, at, rows });
+      if (this.search !== hung || this.variants.length !== at) return;
+      const parents = parentsOf(inputs);
       const variants = missing.map(pinnedVariant);
       variants.forEach((variant, i) =>
         rememberOrigin(variant, { measures: entryAt(batch.tiles, i).measures, parents, lineage: entryAt(missing, i).lineage }),
@@ -173,56 +178,54 @@ export class WallRun {
       this.listener.pinned(batch);
       this.listener.changed();
     } catch (error) {
-      if (call === this.call) this.reason = sentenceOf(error);
+      if (this.search === hung) hung.reason = sentenceOf(error);
     } finally {
       this.pinning = false;
     }
   }
 
-  private async lookForClash(call: number, { drawer, bench, explore }: WallInputs): Promise<void> {
-    const wall = desk('wall');
+  private async lookForClash(search: WallSearch): Promise<void> {
     const job = newJob();
     this.job = job;
-    this.clash = 'looking';
+    search.clash = 'looking';
     let found: Clash | null = null;
     try {
-      found = await wall.engine.findClash(wall.key(drawer), job, bench, explore);
+      found = await this.engine.findClash(job, search.inputs);
     } catch (error) {
-      if (call === this.call) this.reason = sentenceOf(error);
+      search.reason = sentenceOf(error);
     }
-    if (call !== this.call) return;
+    if (this.search !== search) return;
     this.job = null;
-    this.clash = found;
+    search.clash = found;
     this.listener.changed();
   }
 
-  /** Ends the search and forgets what it found. */
+  /** Ends the search and forgets what hangs. */
   clear(): void {
     this.cancel();
-    this.call++;
-    this.job = null;
-    this.inputs = null;
-    this.derived = null;
-    this.state = 'idle';
-    this.found = 0;
-    this.asked = 0;
-    this.reason = '';
-    this.clash = null;
+    this.search = null;
+    this.hung = null;
     this.variants = [];
+    this.own = 0;
   }
 
   /** Ends the running search at once, however long the worker takes to hear of it; what was found stays. */
   stop(): void {
     this.cancel();
-    if (this.state !== 'running') return;
-    this.call++;
-    this.job = null;
-    this.takeDown();
-    this.state = 'stopped';
+    const { search } = this;
+    if (search?.state !== 'running') return;
+    search.state = 'stopped';
+    this.takeDown(search);
     this.listener.changed();
   }
 
   private cancel(): void {
-    if (this.job !== null) void desk('wall').engine.cancel(this.job);
+    if (this.job !== null) this.engine.cancel(this.job);
+    this.job = null;
   }
+}
+
+/** What the prints of a wall come from when they come from the base stack. */
+function parentsOf({ bench }: WallInputs): readonly Parent[] {
+  return bench.length === 0 ? [] : [{ name: BENCH_NAME, pulls: bench }];
 }

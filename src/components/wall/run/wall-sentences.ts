@@ -33,12 +33,18 @@ export function derivedSentence(derived: DerivedAsk | null, find: (ask: DerivedA
     }`;
 }
 
-/**
- * What there is to say of how the wall stands: why it failed, or why it is not what the settings ask for.
- * @param otherStack whether the Bench holds another stack than the wall started from
- * @param showProblem leads to the first setting that cannot be met
- */
-export function wallSentence(run: WallRun, store: AppStore, problems: readonly Problem[], otherStack: boolean, showProblem: () => void) {
+/** What the sentence below the count is made from. */
+export interface WallStanding {
+  run: WallRun;
+  store: AppStore;
+  /** What cannot be met of the settings. */
+  problems: readonly Problem[];
+  /** Leads to the first setting that cannot be met. */
+  showProblem: () => void;
+}
+
+/** What there is to say of how the wall stands: why it failed, or why it is not what the settings ask for. */
+export function wallSentence({ run, store, problems, showProblem }: WallStanding) {
   if (run.state === 'failed') return html`<p class="told" role="alert">${run.reason}</p>`;
   if (run.state === 'running') return nothing;
   if (problems.length > 0) {
@@ -46,7 +52,7 @@ export function wallSentence(run: WallRun, store: AppStore, problems: readonly P
     if (away.length > 0) return html`<p class="told" role="alert">${entryAt(away, 0).message}</p>`;
     return html`<p class="told">These settings cannot be met; the wall stays as it was. <button class="quiet where" @click=${showProblem}>Show where</button></p>`;
   }
-  if (otherStack)
+  if (run.startedFromOther(store.project.bench))
     return html`<p class="told">These prints came from the stack that was on the Bench before. Find prints starts from the one that is there now.</p>`;
   if (run.clash !== null) return html`<wall-clash .store=${store} .clash=${run.clash}></wall-clash>`;
   if (run.state === 'stopped') return html`<p class="told">Stopped.</p>`;

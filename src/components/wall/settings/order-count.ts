@@ -5,7 +5,7 @@ import type { OrderCount } from '../../../engine/explore/types.ts';
 import type { Project } from '../../../engine/project/types.ts';
 import { desk, newJob, sentenceOf } from '../../../workers/client/client.ts';
 import { controls } from '../../ui/controls-style.ts';
-import { sameValue } from '../run/wall-run.ts';
+import { sameValue } from '../run/wall-search.ts';
 
 /** The sentence that tells a count. */
 export function countSentence({ pulls, count }: OrderCount): string {

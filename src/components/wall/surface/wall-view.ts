@@ -100,14 +100,10 @@ export class WallView extends LitElement {
     this.begin(0, 1);
   }
 
-  /** Hangs prints; false when another print hangs under one of their numbers. */
-  add(batch: WallBatch): boolean {
-    const { keys } = this.hanging.facts;
-    if (batch.tiles.some(({ variant }) => (keys[variant.index] ?? variant.key) !== variant.key)) return false;
-    const fresh = { ...batch, tiles: batch.tiles.filter(({ variant }) => keys[variant.index] === undefined) };
-    this.hanging.facts.add(fresh);
-    this.holder.with((scene) => scene.add(fresh));
-    return true;
+  /** Hangs prints at their numbers. */
+  add(batch: WallBatch): void {
+    this.hanging.facts.add(batch);
+    this.holder.with((scene) => scene.add(batch));
   }
 
   /** Hangs pinned prints of other walls after the wall's own. */

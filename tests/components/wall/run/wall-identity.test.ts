@@ -1,0 +1,227 @@
+import { createHash } from 'node:crypto';
+import { beforeAll, describe, expect, it, vi } from 'vitest';
+import type { PrintPages } from '../../../../src/components/canvas/draw/print-pages.ts';
+import type { WallEngine } from '../../../../src/components/wall/run/wall-engine.ts';
+import { type RunListener, WallRun } from '../../../../src/components/wall/run/wall-run.ts';
+import type { WallAsk, WallInputs } from '../../../../src/components/wall/run/wall-search.ts';
+import type { Pin } from '../../../../src/engine/project/types.ts';
+import type { WallBatch, WallTile } from '../../../../src/workers/api/engine-api.ts';
+import type { RemoteHelper } from '../../../../src/workers/helpers/wall-helpers.ts';
+import { Jobs } from '../../../../src/workers/jobs/jobs.ts';
+import { StudioPictures } from '../../../../src/workers/jobs/pictures.ts';
+import { pinTiles } from '../../../../src/workers/jobs/pin-tiles.ts';
+import { runWall } from '../../../../src/workers/jobs/wall-job.ts';
+import { slowHelper } from '../../../helpers/slow-helper.ts';
+import { smallProject } from '../../../helpers/small-project.ts';
+
+const { drawer, bench, explore } = smallProject();
+
+let makePages: () => PrintPages;
+
+beforeAll(async () => {
+  // The canvas library asks for the browser's name when it is loaded; pages need no graphics card.
+  vi.stubGlobal('navigator', { userAgent: '' });
+  const { PrintPages } = await import('../../../../src/components/canvas/draw/print-pages.ts');
+  makePages = () => new PrintPages();
+});
+
+/** A wall as the canvas keeps it, without a graphics card. */
+class PageWall implements RunListener {
+  readonly pages = makePages();
+  private readonly counts = new Map<number, number>();
+  /** How often the prints came down. */
+  begun = 0;
+
+  begin(): void {
+    this.begun++;
+    this.counts.clear();
+    this.pages.clear();
+  }
+
+  extend(): void {}
+
+  batch(batch: WallBatch): void {
+    this.pages.add(batch);
+    for (const { variant, colours } of batch.tiles) this.counts.set(variant.index, colours.length);
+  }
+
+  pinned(batch: WallBatch): void {
+    this.batch(batch);
+  }
+
+  changed(): void {}
+
+  /** Of each print all that is drawn: the colour of every cell of its map, and its small picture. */
+  pixels(count: number): string[] {
+    const { map: mapSize, small: smallSize } = this.pages.sizes!;
+    return Array.from({ length: count }, (_, index) => {
+      const { map, colours, small } = this.pages.placesOf(index);
+      const cells = texels(map, mapSize);
+      const table = new Uint32Array((colours.page.resource as Uint8Array).buffer, colours.offset * 4, this.counts.get(index));
+      const print = cells.map((cell) => table[cell] ?? 0);
+      return createHash('md5').update(mapSize.join()).update(print).update(texels(small, smallSize)).digest('hex');
+    });
+  }
+}
+
+/** Texels of a grid in its page, row by row. */
+function texels(
+  { page, x, y }: { page: { resource: unknown; format: string; width: number }; x: number; y: number },
+  size: [number, number],
+) {
+  const { buffer } = page.resource as Uint8Array;
+  const kinds: Record<string, () => Uint8Array | Uint16Array | Uint32Array> = {
+    r8unorm: () => new Uint8Array(buffer),
+    rg8unorm: () => new Uint16Array(buffer),
+    rgba8unorm: () => new Uint32Array(buffer),
+  };
+  const all = kinds[page.format]!();
+  const [columns, rows] = size;
+  const out = new Uint32Array(columns * rows);
+  for (let row = 0; row < rows; row++) {
+    const from = (y + row) * page.width + x;
+    out.set(all.subarray(from, from + columns), row * columns);
+  }
+  return out;
+}
+
+function askFor(count: number): WallAsk {
+  const inputs: WallInputs = { drawer, bench, explore: { ...explore, count, offsetRangeMm: 5 }, relative: true };
+  return { inputs, derived: null, seen: [] };
+}
+
+/** The real search and painting, in this thread. */
+function realEngine(helpers: () => RemoteHelper[]): WallEngine {
+  const pictures = new StudioPictures(drawer);
+  return {
+    wall: ({ job, inputs, rows, from }, onBatch) =>
+      runWall(new Jobs(), job, pictures, inputs.bench, inputs.explore, rows, onBatch, from, helpers),
+    pinTiles: async ({ relative }, { pins, at, rows }) => pinTiles(pictures, pins, at, rows, relative),
+    findClash: async () => null,
+    cancel: () => {},
+  };
+}
+
+/** Prints of a few maps and colours each, told by their number; for walls too large to be searched for in a test. */
+const numberedEngine: WallEngine = {
+  async wall({ inputs: { explore }, rows }, onBatch) {
+    const { count } = explore;
+    const named = new Set<string>();
+    for (let from = 0; from < count; from += 100) {
+      const batch: WallBatch = { maps: [], tiles: [], found: Math.min(count, from + 100), asked: count };
+      for (let index = from; index < batch.found; index++) {
+        const name = `${rows} ${index % 7}`;
+        const columns = 4;
+        if (!named.has(name))
+          batch.maps.push({ name, columns, rows, cells: Uint8Array.from({ length: columns * rows }, (_, at) => (at + index) % 5) });
+        named.add(name);
+        batch.tiles.push(numberedTile(index, name));
+      }
+      onBatch(batch);
+      await Promise.resolve();
+    }
+    return { found: count, asked: count, cancelled: false, reason: '' };
+  },
+  pinTiles: () => Promise.reject(new Error('no pins here')),
+  findClash: async () => null,
+  cancel: () => {},
+};
+
+function numberedTile(index: number, map: string): WallTile {
+  return {
+    variant: { id: String(index), seed: 'numbers', index, pulls: bench, key: String(index) },
+    map,
+    colours: Uint32Array.from({ length: 5 }, (_, cell) => index * 5 + cell),
+    small: { columns: 2, rows: 2, words: Uint32Array.from({ length: 4 }, (_, at) => index * 4 + at) },
+    measures: {} as WallTile['measures'],
+    look: '',
+  };
+}
+
+/** A wall found in steps of more and more, as it hangs after the last. */
+async function hang(engine: WallEngine, counts: readonly number[], pins: readonly Pin[] = []): Promise<PageWall> {
+  const wall = new PageWall();
+  const run = new WallRun(wall, engine);
+  for (const count of counts) {
+    await run.start(askFor(count));
+    await run.hangPins(pins);
+    expect(run).toMatchObject({ state: 'done', found: count, reason: '' });
+    expect(run.hung).toBe(run.search);
+    expect(run.variants).toHaveLength(count + pins.length);
+  }
+  return wall;
+}
+
+describe('a wall that goes on', () => {
+  // Delays of the helpers' answers in steps of the search: even, uneven, one far behind, changing places.
+  const timings: readonly (readonly number[][])[] = [
+    [[0], [0]],
+    [[3, 0, 1], [0, 5], [2]],
+    [[40, 0], [1]],
+    [
+      [0, 0, 9],
+      [7, 1, 0, 2],
+    ],
+    [[1], [6, 0, 0], [0, 13]],
+  ];
+
+  it('should look as if it were found in one go, whatever the timing of the helpers', async () => {
+    const pins: Pin[] = [
+      { key: 'a pin', pulls: bench.map((pull) => ({ ...pull, dxMm: 11 })), lineage: { seed: 'other', index: 4 } },
+      { key: 'another', pulls: bench.toReversed(), lineage: { seed: 'other', index: 9 } },
+    ];
+    const atOnce = await hang(
+      realEngine(() => []),
+      [100],
+      pins,
+    );
+    const expected = atOnce.pixels(102);
+    expect(new Set(expected).size).toBeGreaterThan(90);
+    for (const [round, timing] of timings.entries()) {
+      // With each search the helpers are in other places in their delays, as they are on a machine.
+      const helpers = timing.map((delays) => slowHelper(delays));
+      const inSteps = await hang(
+        realEngine(() => helpers),
+        [40, 70, 100],
+        pins,
+      );
+      expect(inSteps.begun).toBe(1);
+      expect(inSteps.pixels(102), `timing ${round}`).toEqual(expected);
+    }
+  });
+
+  it.each([
+    [600, 800, 1],
+    [800, 1000, 2],
+    [2300, 2500, 1],
+    [2500, 2700, 2],
+    [4800, 5000, 1],
+    [5000, 5200, 2],
+  ])('should go on from %i to %i only when the maps are as fine', async (few, many, begun) => {
+    const inSteps = await hang(numberedEngine, [few, many]);
+    expect(inSteps.begun).toBe(begun);
+    expect(inSteps.pixels(many)).toEqual((await hang(numberedEngine, [many])).pixels(many));
+  });
+
+  it('should hang anew when the longer search lists other prints at the beginning', async () => {
+    const other: WallEngine = {
+      ...numberedEngine,
+      wall: (request, onBatch) =>
+        numberedEngine.wall(request, (batch) => {
+          const { count } = request.inputs.explore;
+          const tiles = batch.tiles.map((tile) =>
+            count > 200 && tile.variant.index === 150 ? { ...tile, variant: { ...tile.variant, key: 'other' } } : tile,
+          );
+          onBatch({ ...batch, tiles });
+        }),
+    };
+    const wall = new PageWall();
+    const run = new WallRun(wall, other);
+    await run.start(askFor(200));
+    await run.start(askFor(400));
+    await vi.waitFor(() => expect(run.state).toBe('done'));
+    expect(wall.begun).toBe(2);
+    expect(run.variants[150]?.key).toBe('other');
+    expect(wall.pixels(400)).toEqual((await hang(other, [400])).pixels(400));
+  });
+});
