@@ -65,7 +65,7 @@ describe('the wall as a map', () => {
       await page.addInitScript((count) => Object.defineProperty(navigator, 'hardwareConcurrency', { value: count }), cores);
       await wallOf(page);
       walls.push(await keys(page));
-      expect(scripts.filter((url) => url.includes('wall-hand')).length).toBe(cores === 1 ? 0 : 3);
+      expect(scripts.filter((url) => url.includes('wall-helper')).length).toBe(cores === 1 ? 0 : 3);
       expect(errors).toEqual([]);
       await context.close();
     }

@@ -2,7 +2,6 @@ import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import { repeat } from 'lit/directives/repeat.js';
-import { entryAt } from '../../../engine/base/at.ts';
 import type { Problem } from '../../../engine/base/error.ts';
 import type { Hold } from '../../../engine/explore/types.ts';
 import type { Project } from '../../../engine/project/types.ts';
@@ -175,7 +174,7 @@ export class WallHolds extends LitElement {
     const more = holds.slice(1).filter((hold) => hold.kind !== 'ink');
     const name = this.nameOf(pull);
     const ink = drawer.inks.find((entry) => entry.id === pull.ink);
-    const wrong = this.problems.filter(({ where }) => holds.includes(entryAt(explore.holds, indexIn(where))));
+    const wrong = this.problems.filter(({ where }) => holds.some((hold) => hold === explore.holds[indexIn(where)]));
     const bad = wrong.length > 0;
     return html`<li ?data-out=${choice === 'out'}>
       <div class="pull">
