@@ -116,6 +116,9 @@ export const benchRoomStyle = css`
   .stack h2 {
     overflow-wrap: anywhere;
   }
+  .stack .act {
+    padding-top: var(--space-6);
+  }
   .side > * + * {
     padding-top: var(--space-8);
     border-top: 1px solid var(--line);

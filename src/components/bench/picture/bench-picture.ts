@@ -10,7 +10,8 @@ import { desk, sentenceOf } from '../../../workers/client/client.ts';
 import { Latest } from '../../ui/latest.ts';
 import { benchPictureStyle } from './bench-picture-style.ts';
 import { PanZoom } from './pan-zoom.ts';
-import { type Region, visibleRegion } from './region.ts';
+import { type Region, visibleRegion, wholeRegion } from './region.ts';
+import { paint, putCanvas } from './sheet-canvas.ts';
 import type { SheetView } from './sheet-view.ts';
 
 /** A picture that would take longer is preceded by a coarser draft, ms. */
@@ -137,7 +138,7 @@ export class BenchPicture extends LitElement {
   private region(share = 1): Region | null {
     const { view } = this;
     const frame = { widthPx: this.clientWidth, heightPx: this.clientHeight };
-    return visibleRegion(frame, view.origin, view.pxPerMm, this.drawer.paper, devicePixelRatio, share);
+    return visibleRegion({ frame, origin: view.origin, pxPerMm: view.pxPerMm, deviceRatio: devicePixelRatio }, this.drawer.paper, share);
   }
 
   private wantSoon(): void {
@@ -184,19 +185,7 @@ export class BenchPicture extends LitElement {
 
   /** Beneath a close look lies the whole sheet, so that panning never uncovers nothing. */
   private wantWhole(wanted: Wanted): void {
-    const { paper } = wanted.drawer;
-    const pxPerMm = this.view.wholePxPerMm;
-    const region: Region = {
-      xMm: 0,
-      yMm: 0,
-      widthMm: paper.widthMm,
-      heightMm: paper.heightMm,
-      widthPx: Math.max(1, Math.round(paper.widthMm * pxPerMm)),
-      heightPx: Math.max(1, Math.round(paper.heightMm * pxPerMm)),
-      left: 0,
-      top: 0,
-      pxPerMm,
-    };
+    const region = wholeRegion(wanted.drawer.paper, this.view.wholePxPerMm);
     const place = desk('picture');
     place.engine
       .thumbnail(place.key(wanted.drawer), wanted.pulls, region.heightPx, wanted.relative)
@@ -235,8 +224,8 @@ export class BenchPicture extends LitElement {
     this.sheet.style.transform = `translate(${x}px, ${y}px)`;
     this.sheet.style.width = `${widthMm * pxPerMm}px`;
     this.sheet.style.height = `${heightMm * pxPerMm}px`;
-    put(this.sharp, this.sharpRegion, x, y, pxPerMm);
-    put(this.whole, this.wholeRegion, x, y, pxPerMm);
+    putCanvas(this.sharp, this.sharpRegion, { x, y }, pxPerMm);
+    putCanvas(this.whole, this.wholeRegion, { x, y }, pxPerMm);
     this.whole.hidden = !same(this.wholeOf, [this.pulls, this.drawer, this.relative]);
     this.renderRoot.querySelector('.lines')?.setAttribute('transform', `translate(${x} ${y}) scale(${pxPerMm})`);
   }
@@ -279,23 +268,6 @@ function contentOf(wanted: Wanted): readonly unknown[] {
 
 function same(one: readonly unknown[], other: readonly unknown[]): boolean {
   return one.length === other.length && one.every((entry, i) => entry === other[i]);
-}
-
-function paint(canvas: HTMLCanvasElement, picture: Picture): void {
-  if (canvas.width !== picture.widthPx) canvas.width = picture.widthPx;
-  if (canvas.height !== picture.heightPx) canvas.height = picture.heightPx;
-  canvas.getContext('2d')?.putImageData(new ImageData(picture.pixels, picture.widthPx, picture.heightPx), 0, 0);
-}
-
-/** Lays a canvas that shows a part of the sheet onto the sheet as it lies now. */
-function put(canvas: HTMLCanvasElement, region: Region | null, x: number, y: number, pxPerMm: number): void {
-  if (region === null) return;
-  const exact = Math.abs(region.pxPerMm - pxPerMm) < 1e-9;
-  const left = exact ? Math.round((x + region.xMm * pxPerMm) * devicePixelRatio) / devicePixelRatio : x + region.xMm * pxPerMm;
-  const top = exact ? Math.round((y + region.yMm * pxPerMm) * devicePixelRatio) / devicePixelRatio : y + region.yMm * pxPerMm;
-  canvas.style.transform = `translate(${left}px, ${top}px)`;
-  canvas.style.width = `${region.widthMm * pxPerMm}px`;
-  canvas.style.height = `${region.heightMm * pxPerMm}px`;
 }
 
 declare global {

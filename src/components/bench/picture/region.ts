@@ -12,6 +12,16 @@ export interface Region {
   pxPerMm: number;
 }
 
+/** A sheet as it lies in the frame that one looks through. */
+export interface Look {
+  frame: { widthPx: number; heightPx: number };
+  /** Where the sheet's top left lies in the frame, CSS px. */
+  origin: { x: number; y: number };
+  pxPerMm: number;
+  /** Device pixels a CSS pixel. */
+  deviceRatio: number;
+}
+
 /**
  * The visible part of a sheet, cut at whole device pixels so that the picture is shown pixel for
  * pixel.
@@ -19,11 +29,8 @@ export interface Region {
  * @returns null when nothing of the sheet is in the frame
  */
 export function visibleRegion(
-  frame: { widthPx: number; heightPx: number },
-  origin: { x: number; y: number },
-  pxPerMm: number,
+  { frame, origin, pxPerMm, deviceRatio }: Look,
   sheet: { widthMm: number; heightMm: number },
-  deviceRatio: number,
   share = 1,
 ): Region | null {
   const perMm = pxPerMm * deviceRatio;
@@ -43,6 +50,21 @@ export function visibleRegion(
     heightPx: Math.max(1, Math.round((bottom - top) * share)),
     left: left / deviceRatio,
     top: top / deviceRatio,
+    pxPerMm,
+  };
+}
+
+/** All of a sheet, at a scale that need not be the view's. */
+export function wholeRegion({ widthMm, heightMm }: { widthMm: number; heightMm: number }, pxPerMm: number): Region {
+  return {
+    xMm: 0,
+    yMm: 0,
+    widthMm,
+    heightMm,
+    widthPx: Math.max(1, Math.round(widthMm * pxPerMm)),
+    heightPx: Math.max(1, Math.round(heightMm * pxPerMm)),
+    left: 0,
+    top: 0,
     pxPerMm,
   };
 }

@@ -17,7 +17,7 @@ describe('visibleRegion', () => {
           ratio: fc.constantFrom(1, 1.25, 1.5, 2, 3),
         }),
         ({ widthPx, heightPx, x, y, pxPerMm, ratio }) => {
-          const region = visibleRegion({ widthPx, heightPx }, { x, y }, pxPerMm, SHEET, ratio);
+          const region = visibleRegion({ frame: { widthPx, heightPx }, origin: { x, y }, pxPerMm, deviceRatio: ratio }, SHEET);
           const seen = x < widthPx - 1 && y < heightPx - 1 && x + SHEET.widthMm * pxPerMm > 1 && y + SHEET.heightMm * pxPerMm > 1;
           if (region === null) {
             expect(seen).toBe(false);
@@ -39,9 +39,9 @@ describe('visibleRegion', () => {
   });
 
   it('should draw a draft of the same part with fewer pixels', () => {
-    const at = [{ widthPx: 800, heightPx: 600 }, { x: -40, y: 12 }, 2.3, SHEET, 2] as const;
-    const whole = visibleRegion(...at)!;
-    const draft = visibleRegion(...at, 0.5)!;
+    const look = { frame: { widthPx: 800, heightPx: 600 }, origin: { x: -40, y: 12 }, pxPerMm: 2.3, deviceRatio: 2 };
+    const whole = visibleRegion(look, SHEET)!;
+    const draft = visibleRegion(look, SHEET, 0.5)!;
     expect({ ...draft, widthPx: 0, heightPx: 0 }).toEqual({ ...whole, widthPx: 0, heightPx: 0 });
     expect(draft.widthPx).toBe(Math.round(whole.widthPx / 2));
   });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { AppStore } from '../../../../src/components/app-store.ts';
-import { layVeil } from '../../../../src/components/bench/veil/veil-offset.ts';
+import { addVeil } from '../../../../src/components/bench/veil/add-veil.ts';
 import { busynessText, calmWords, placeWords, veilWords } from '../../../../src/components/bench/veil/veil-words.ts';
 import type { VeilProposal } from '../../../../src/engine/explore/veil/veil-types.ts';
 import { veils } from '../../../../src/engine/explore/veil/veil.ts';
@@ -34,7 +34,7 @@ describe('busynessText and placeWords', () => {
   });
 });
 
-describe('layVeil', () => {
+describe('addVeil', () => {
   const proposals = propose();
 
   it('should lay every proposal so that it can be taken back at once', () => {
@@ -42,7 +42,7 @@ describe('layVeil', () => {
     for (const proposal of proposals) {
       const project = smallProject();
       const store = new AppStore(project, { save: () => undefined });
-      const said = layVeil(store, proposal, new Set());
+      const said = addVeil(store, proposal, new Set());
       expect(store.notices).toEqual([]);
       expect(said).toContain(veilWords(proposal, project.drawer).ink);
       expect(store.project.bench.map(({ ink }) => ink)).toEqual(proposal.pulls.map(({ ink }) => ink));
@@ -54,7 +54,7 @@ describe('layVeil', () => {
 
   it('should keep clear of ids that pulls had before', () => {
     const store = new AppStore(smallProject(), { save: () => undefined });
-    layVeil(store, proposals[0]!, new Set(['veil', 'veil-2']));
+    addVeil(store, proposals[0]!, new Set(['veil', 'veil-2']));
     expect(store.project.bench.at(-1)!.id).toBe('veil-3');
   });
 });

@@ -3,11 +3,11 @@ import type { AppStore } from '../../app-store.ts';
 import { placeWords, veilWords } from './veil-words.ts';
 
 /**
- * Lays a veil on the stack on the Bench, with what of it the drawer lacks, as one step; selects it.
+ * Puts a veil on the stack on the Bench, with what of it the drawer lacks, as one step; selects it.
  * @param taken ids that pulls had before, which stay theirs
- * @returns what a screen reader says, or null when it could not be laid and the store has told why
+ * @returns what a screen reader says, or null when it could not be put down and the store has told why
  */
-export function layVeil(store: AppStore, proposal: VeilProposal, taken: ReadonlySet<string>): string | null {
+export function addVeil(store: AppStore, proposal: VeilProposal, taken: ReadonlySet<string>): string | null {
   const { newInks, newShape, newScreen, veil, at } = proposal;
   const { drawer, bench } = store.project;
   const words = veilWords(proposal, drawer);
@@ -15,5 +15,5 @@ export function layVeil(store: AppStore, proposal: VeilProposal, taken: Readonly
   for (let n = 2; taken.has(id) || bench.some((pull) => pull.id === id); n++) id = `${veil.id}-${n}`;
   if (!store.dispatch({ kind: 'lay-veil', inks: newInks, shape: newShape, screen: newScreen, pull: { ...veil, id }, at })) return null;
   store.select(id);
-  return `${words.ink} is laid over ${words.area}, ${placeWords(at, store.project.bench.length)}.`;
+  return `${words.ink} lies over ${words.area}, ${placeWords(at, store.project.bench.length)}.`;
 }

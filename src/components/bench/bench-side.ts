@@ -1,0 +1,56 @@
+import { html, nothing } from 'lit';
+import type { Pull } from '../../engine/stack/types.ts';
+import type { AppStore } from '../app-store.ts';
+import { counted } from '../ui/words.ts';
+import { compareChoice } from './picture/compare-with.ts';
+
+interface BenchSide {
+  store: AppStore;
+  /** What the stack is called. */
+  name: string;
+  pulls: readonly Pull[];
+  /** On a narrow page the selected pull comes first, right under the strip. */
+  narrow: boolean;
+  playing: boolean;
+  /** What is compared with, as `otherStack` takes it. */
+  beside: string;
+  /** The selected pull's panel. */
+  selection: unknown;
+  addButton: unknown;
+  keep(): void;
+  build(): void;
+  calm(): void;
+  compare(chosen: string): void;
+}
+
+/** What stands beside the picture: the stack as a whole, the selected pull, and how it is looked at. */
+export function benchSide(side: BenchSide) {
+  const { store, narrow, selection } = side;
+  return html`<aside class="side" aria-label="Stack and selected pull">
+    ${narrow ? selection : nothing}
+    ${stackPart(side)}
+    ${narrow ? nothing : selection}
+    <section class="looking">
+      ${compareChoice(side.beside, store.project.recipes, side.compare)}
+      <label title="On: the paper is shown as white. Off: colours as measured.">
+        <input type="checkbox" role="switch" .checked=${store.relative} @change=${(event: Event) => store.setRelative((event.target as HTMLInputElement).checked)} />
+        Paper-relative
+      </label>
+    </section>
+  </aside>`;
+}
+
+function stackPart({ store, name, pulls, narrow, playing, addButton, keep, build, calm }: BenchSide) {
+  const { paper } = store.project.drawer;
+  const bare = pulls.length === 0;
+  return html`<section class="stack">
+    <h2>${name}</h2>
+    <p class="soft small">${counted(pulls.length, 'pull')} on ${paper.widthMm} × ${paper.heightMm} mm</p>
+    <div class="row act">
+      <button class="main" ?disabled=${bare} @click=${keep}>Keep as recipe</button>
+      <button title="Or hold the key B" aria-pressed=${playing} ?disabled=${bare} @click=${build}>Build up</button>
+      <button title="Find translucent pulls that make the print less busy" ?disabled=${bare} @click=${calm}>Calm it</button>
+      ${narrow && !bare ? addButton : nothing}
+    </div>
+  </section>`;
+}

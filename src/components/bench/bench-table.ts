@@ -1,0 +1,93 @@
+import { html, nothing } from 'lit';
+import type { AppStore } from '../app-store.ts';
+import { counted } from '../ui/words.ts';
+import { pullOutline } from './bench-layout.ts';
+import { keysWords, readoutWords } from './bench-words.ts';
+import type { OtherStack } from './picture/compare-with.ts';
+import type { SheetView } from './picture/sheet-view.ts';
+
+const STEP = 1.5;
+
+export interface Point {
+  xMm: number;
+  yMm: number;
+}
+
+export interface Offset {
+  dxMm: number;
+  dyMm: number;
+}
+
+/** Ways to look at the sheet. */
+export interface Looks {
+  closer(): void;
+  further(): void;
+  whole(): void;
+}
+
+/** What buttons and keys do with a view. */
+export function looksOf(view: SheetView): Looks {
+  return { closer: () => view.zoom(STEP), further: () => view.zoom(1 / STEP), whole: () => view.showWhole() };
+}
+
+interface BenchTable {
+  store: AppStore;
+  view: SheetView;
+  looks: Looks;
+  /** The stack on the Bench, with the pulls that show of it. */
+  own: OtherStack;
+  /** What it is compared with; null for nothing. */
+  other: OtherStack | null;
+  /** Pulls of the stack on the Bench. */
+  count: number;
+  /** Index of the selected pull, below 0 when none is. */
+  selectedAt: number;
+  /** The state that is played; null when none is. */
+  shown: number | null;
+  /** Under the pointer; null for nothing. */
+  pointed: Point | null;
+  editedAt: number | null;
+  point(place: Point | null): void;
+  nudge(by: Offset): void;
+}
+
+/** The stack, and what it is compared with, as large as they fit, and where one is on the sheet. */
+export function benchTable(table: BenchTable) {
+  const { own, other, looks, pointed, shown } = table;
+  const buttons: [string, string, () => void][] = [
+    ['Closer', '+', looks.closer],
+    ['Further', '−', looks.further],
+    ['Whole sheet', '0', looks.whole],
+  ];
+  return html`<div class="pictures">
+      ${figure(table, own, true)} ${other === null ? nothing : figure(table, other, false)}
+    </div>
+    <div class="under">
+      <p class="readout ${pointed === null && shown === null ? 'idle' : ''}">${readoutWords(own.drawer.paper, table.count, shown, pointed)}</p>
+      <div class="looks">
+        ${buttons.map(([name, key, act]) => html`<button class="quiet" title="Key ${key}" @click=${act}>${name}</button>`)}
+      </div>
+    </div>`;
+}
+
+/** One stack on its sheet. @param own whether it is the stack on the Bench, which can be changed */
+function figure(table: BenchTable, { name, pulls, drawer: studio }: OtherStack, own: boolean) {
+  const { store, view, selectedAt } = table;
+  const outline = own && table.shown === null ? pullOutline(pulls[selectedAt], studio) : '';
+  return html`<figure>
+    ${table.other === null ? nothing : html`<figcaption>${name}</figcaption>`}
+    <bench-picture
+      .drawer=${studio}
+      .pulls=${pulls}
+      .relative=${store.relative}
+      .view=${view}
+      .outline=${outline}
+      .label=${`${name}: ${counted(pulls.length, 'pull')} on ${studio.paper.widthMm} × ${studio.paper.heightMm} mm`}
+      .hint=${own ? keysWords(selectedAt) : `${name}, to compare`}
+      .editedAt=${own ? table.editedAt : null}
+      @trouble=${(event: CustomEvent<string>) => store.tell(event.detail)}
+      @point=${(event: CustomEvent<Point | null>) => table.point(event.detail)}
+      @nudge=${(event: CustomEvent<Offset>) => table.nudge(event.detail)}
+    ></bench-picture>
+  </figure>`;
+}

@@ -1,0 +1,107 @@
+import { css } from 'lit';
+
+export const pullPanelStyle = css`
+  :host {
+    display: grid;
+    gap: var(--space-7);
+  }
+  .head {
+    display: flex;
+    align-items: center;
+    gap: var(--space-6);
+  }
+  .head > div {
+    flex: 1;
+    min-width: 0;
+  }
+  h3 {
+    overflow-wrap: anywhere;
+  }
+  .glyph {
+    width: 44px;
+    height: 44px;
+    flex: none;
+  }
+  fieldset {
+    border: 0;
+    margin: 0;
+    padding: 0;
+    min-width: 0;
+  }
+  legend {
+    padding: 0;
+    font-size: var(--type-small);
+    color: var(--ink-soft);
+    margin-bottom: var(--space-2);
+  }
+  .inks {
+    display: grid;
+    grid-template-columns: repeat(auto-fill, minmax(128px, 1fr));
+    gap: var(--space-1) var(--space-4);
+    max-height: 240px;
+    overflow-y: auto;
+    padding: var(--space-1);
+    margin: calc(-1 * var(--space-1));
+  }
+  .ink {
+    min-height: 34px;
+    padding: 0 var(--space-3);
+    gap: var(--space-5);
+    cursor: pointer;
+    border-radius: var(--radius);
+    min-width: 0;
+  }
+  .ink span {
+    overflow: hidden;
+    text-overflow: ellipsis;
+    white-space: nowrap;
+  }
+  .ink input {
+    position: absolute;
+    opacity: 0;
+    width: 1px;
+    height: 1px;
+  }
+  .ink:hover {
+    background: color-mix(in srgb, var(--ink) 7%, transparent);
+  }
+  .ink:has(:checked) {
+    box-shadow: var(--edge-chosen);
+    font-weight: 600;
+  }
+  .ink:has(:focus-visible) {
+    outline: 2px solid var(--accent);
+    outline-offset: 1px;
+  }
+  .pair {
+    display: flex;
+    flex-wrap: wrap;
+    gap: var(--space-6) var(--space-7);
+    align-items: end;
+  }
+  .quick {
+    display: flex;
+    gap: var(--space-3);
+  }
+  .quick button {
+    padding: var(--space-2) var(--space-5);
+  }
+  .order {
+    display: flex;
+    gap: var(--space-4);
+    padding-top: var(--space-7);
+    border-top: 1px solid var(--line);
+  }
+  .order .remove {
+    margin-left: auto;
+  }
+  [aria-disabled='true'] {
+    opacity: 0.45;
+    cursor: default;
+  }
+  @media (pointer: coarse) {
+    .ink {
+      min-height: var(--touch);
+    }
+  }
+`;
