@@ -1,8 +1,10 @@
 import type { Lab } from '../colour/lab.ts';
 import type { Mesh } from '../shapes/types.ts';
 
-/** How an ink's curves were come by, hence how far to trust them. */
-export type InkBasis = 'invented' | 'measured' | 'drawdown' | 'guess';
+/** How an ink's curves can have been come by, the least trusted first. */
+export const INK_BASES = ['invented', 'guess', 'drawdown', 'measured'] as const;
+
+export type InkBasis = (typeof INK_BASES)[number];
 
 export type { Lab };
 

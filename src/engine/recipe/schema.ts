@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { DENSITY_G_PER_CM3, type Limits, MOST_PULLS, OFFSET_MM, STROKES } from '../base/limits.ts';
+import { INK_BASES } from '../ink/types.ts';
 import { MOST_GENERATIONS, type PrintLineage } from './lineage.ts';
 
 const finite = z.number();
@@ -62,7 +63,7 @@ export const screenSchema = z.object({
 export const inkSchema = z.object({
   id,
   name: z.string().min(1),
-  basis: z.enum(['invented', 'measured', 'drawdown', 'guess']),
+  basis: z.enum(INK_BASES),
   overWhite: lab,
   overBlack: lab,
   kx: bands(1e6),

@@ -1,40 +1,15 @@
 import { css, html, LitElement } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { freeName, type InkDraft } from '../../../engine/ink/characterise/ink-draft.ts';
-import { DEFAULT_DENSITY_G_PER_CM3, DEFAULT_DRY_MINUTES } from '../../../engine/ink/characterise/make-ink.ts';
+import { freeName, type InkDraft, inkOfDraft } from '../../../engine/ink/characterise/ink-draft.ts';
 import { INK_MESH } from '../../../engine/ink/film/film-factor.ts';
 import type { Mesh } from '../../../engine/ink/film/mesh.ts';
-import type { Ink } from '../../../engine/ink/types.ts';
 import type { AppStore } from '../../app-store.ts';
 import { controls } from '../../ui/controls-style.ts';
-import './drawdown-way.ts';
-import './guess-way.ts';
 import type { Measurements } from './cgats-file.ts';
-import './measured-way.ts';
+import { INK_WAYS, type InkWay, type WayProps } from './ink-ways.ts';
 import '../mesh/mesh-select.ts';
 
-type Way = 'measured' | 'drawdown' | 'guess';
-
-/** The ways in, the most trustworthy first. */
-const WAYS: readonly { way: Way; name: string; trust: string; needs: string; bars: number }[] = [
-  {
-    way: 'measured',
-    name: 'Measured',
-    trust: 'Trust it for choosing colours',
-    needs: 'A file of an instrument that read the ink over white and over black.',
-    bars: 3,
-  },
-  {
-    way: 'drawdown',
-    name: 'Drawdown',
-    trust: 'Trust it for planning; pull a test',
-    needs: 'Two colours, over white and over black: typed, or picked from a photo of a contrast card.',
-    bars: 2,
-  },
-  { way: 'guess', name: 'Guess', trust: 'For sketching only', needs: 'One colour and how much it hides.', bars: 1 },
-];
-
-/** Makes a new ink in one of three ways. Sends `added` with its id, `dropped` when it is not to be. */
+/** Makes a new ink in one of several ways. Sends `added` with its id, `dropped` when it is not to be. */
 @customElement('add-ink')
 export class AddInk extends LitElement {
   static override styles = [
@@ -122,13 +97,13 @@ export class AddInk extends LitElement {
   @property({ attribute: false }) store!: AppStore;
   /** A file that was read for an ink before this one. */
   @property({ attribute: false }) measurements: Measurements | null = null;
-  @state() private way: Way | null = null;
+  @state() private way: InkWay | null = null;
   @state() private draft: InkDraft | null = null;
   @state() private name: string | null = null;
   @state() private mesh: Mesh | null = { ...INK_MESH };
   @state() private stock = false;
 
-  private choose(way: Way | null): void {
+  private choose(way: InkWay | null): void {
     this.way = way;
     this.draft = null;
     this.name = null;
@@ -142,53 +117,52 @@ export class AddInk extends LitElement {
   private add(): void {
     const { draft } = this;
     if (draft === null) return;
-    const { name: _, ...curves } = draft;
-    const ink: Ink = {
-      id: crypto.randomUUID(),
-      name: this.called(),
-      ...curves,
-      dryMinutes: DEFAULT_DRY_MINUTES,
-      densityGPerCm3: DEFAULT_DENSITY_G_PER_CM3,
-      ...(this.mesh === null ? {} : { mesh: this.mesh }),
-      ...(this.stock ? { stock: true as const } : {}),
-    };
+    const ink = inkOfDraft(draft, { id: crypto.randomUUID(), name: this.called(), mesh: this.mesh, stock: this.stock });
     if (this.store.dispatch({ kind: 'add-ink', ink })) this.dispatchEvent(new CustomEvent<string>('added', { detail: ink.id }));
   }
 
-  private bars(bars: number, trust: string) {
-    return html`<span class="trust"><span class="bars" aria-hidden="true">${[1, 2, 3].map((bar) => html`<i class=${bar <= bars ? '' : 'off'}></i>`)}</span>${trust}</span>`;
+  private drop(): void {
+    this.dispatchEvent(new CustomEvent('dropped'));
   }
 
   override render() {
-    const open = WAYS.find(({ way }) => way === this.way);
-    if (open === undefined) {
-      return html`
-        <h2>Add an ink</h2>
-        <p class="soft">Three ways, by how far you can trust what they predict.</p>
-        <ul class="ways">
-          ${WAYS.map(
-            ({ way, name, trust, needs, bars }) => html`<li>
-              <button aria-label="${name}: ${trust}. ${needs}" @click=${() => this.choose(way)}>
-                <span class="name">${name}</span>${this.bars(bars, trust)}<span class="needs soft small">${needs}</span>
-              </button>
-            </li>`,
-          )}
-        </ul>
-        <div class="row out"><button class="quiet" @click=${() => this.dispatchEvent(new CustomEvent('dropped'))}>Do not add</button></div>
-      `;
-    }
+    const { way } = this;
+    if (way === null) return this.renderWays();
+    const props: WayProps = {
+      strokeGain: this.store.project.drawer.strokeGain,
+      measurements: this.measurements,
+      onDraft: (event) => (this.draft = event.detail),
+      onRead: (event) => this.dispatchEvent(new CustomEvent('read', { detail: event.detail })),
+    };
     return html`
       <div class="head">
         <button class="quiet" @click=${() => this.choose(null)}>← Other ways</button>
-        <h2>${open.name}</h2>
-        ${this.bars(open.bars, open.trust)}
+        <h2>${way.name}</h2>
+        ${trustBars(way)}
       </div>
-      ${this.renderWay(open.way)}
+      ${way.element(props)}
       ${
-        open.way === 'measured' && this.measurements === null
-          ? html`<div class="row out"><button class="quiet" @click=${() => this.dispatchEvent(new CustomEvent('dropped'))}>Do not add</button></div>`
+        way.begun?.(props) === false
+          ? html`<div class="row out"><button class="quiet" @click=${this.drop}>Do not add</button></div>`
           : this.renderLast()
       }
+    `;
+  }
+
+  private renderWays() {
+    return html`
+      <h2>Add an ink</h2>
+      <p class="soft">The ways to make one, by how far you can trust what they predict.</p>
+      <ul class="ways">
+        ${INK_WAYS.map(
+          (way) => html`<li>
+            <button aria-label="${way.name}: ${way.trust}. ${way.needs}" @click=${() => this.choose(way)}>
+              <span class="name">${way.name}</span>${trustBars(way)}<span class="needs soft small">${way.needs}</span>
+            </button>
+          </li>`,
+        )}
+      </ul>
+      <div class="row out"><button class="quiet" @click=${this.drop}>Do not add</button></div>
     `;
   }
 
@@ -203,26 +177,15 @@ export class AddInk extends LitElement {
         <label><input type="checkbox" .checked=${this.stock} @change=${(event: Event) => (this.stock = (event.target as HTMLInputElement).checked)} /> A stock ink: only for mixing others</label>
         <div class="row">
           <button class="main" ?disabled=${this.draft === null || this.called().trim() === ''} @click=${this.add}>Add the ink</button>
-          <button class="quiet" @click=${() => this.dispatchEvent(new CustomEvent('dropped'))}>Do not add</button>
+          <button class="quiet" @click=${this.drop}>Do not add</button>
         </div>
       </div>
     `;
   }
+}
 
-  private renderWay(way: Way) {
-    const { strokeGain } = this.store.project.drawer;
-    const onDraft = (event: CustomEvent<InkDraft | null>): void => {
-      this.draft = event.detail;
-    };
-    switch (way) {
-      case 'measured':
-        return html`<measured-way .measurements=${this.measurements} @read=${(event: CustomEvent<Measurements>) => this.dispatchEvent(new CustomEvent('read', { detail: event.detail }))} @draft=${onDraft}></measured-way>`;
-      case 'drawdown':
-        return html`<drawdown-way .strokeGain=${strokeGain} @draft=${onDraft}></drawdown-way>`;
-      case 'guess':
-        return html`<guess-way .strokeGain=${strokeGain} @draft=${onDraft}></guess-way>`;
-    }
-  }
+function trustBars({ bars, trust }: InkWay) {
+  return html`<span class="trust"><span class="bars" aria-hidden="true">${[1, 2, 3].map((bar) => html`<i class=${bar <= bars ? '' : 'off'}></i>`)}</span>${trust}</span>`;
 }
 
 declare global {

@@ -13,15 +13,15 @@ import { type AppStore, StoreController } from '../../app-store.ts';
 import { controls } from '../../ui/controls-style.ts';
 import type { NumberPick } from '../../ui/number-field.ts';
 import { CARD_STYLE, drawdownStyles } from '../add/drawdown.ts';
+import { BASIS_TRUST } from '../add/ink-ways.ts';
 import type { ColoursFound } from '../add/two-colours.ts';
-import { swatchTemplate } from '../overprint/marked-swatch.ts';
 import './ink-film.ts';
 import './ink-letdown.ts';
+import { swatchTemplate } from '../overprint/marked-swatch.ts';
 import { curveDrawing, curveStyles } from './curve-drawing.ts';
 import { foldStyles } from './fold-style.ts';
-import { editorStyles } from './ink-editor-style.ts';
 import '../add/two-colours.ts';
-import { BASIS_TRUST } from './ink-words.ts';
+import { editorStyles } from './ink-editor-style.ts';
 
 /** One ink of the project: its name, how far to trust it, its colours and what follows from them. Saved as it changes. */
 @customElement('ink-editor')

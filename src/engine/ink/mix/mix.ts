@@ -5,7 +5,7 @@ import { coloursOn } from '../characterise/characterise.ts';
 import { DEFAULT_SOLIDS } from '../film/dry-film.ts';
 import { stackMinutesOf } from '../film/drying.ts';
 import { meshRatio } from '../film/film-factor.ts';
-import type { Ink, InkBasis, MixPart } from '../types.ts';
+import { type Ink, INK_BASES, type MixPart } from '../types.ts';
 
 /** An ink and how much of it goes into a mix. */
 export interface InkPart {
@@ -13,9 +13,6 @@ export interface InkPart {
   /** By weight, 0 or more. */
   parts: number;
 }
-
-// A mix is to be trusted as little as the least trusted ink in it.
-const LEAST_TRUSTED: readonly InkBasis[] = ['invented', 'guess', 'drawdown', 'measured'];
 
 /**
  * The ink that a weighed mix gives: K = Σ c·K, S = Σ c·S, with c the shares by volume, which follow
@@ -56,7 +53,8 @@ export function mixInks(stocks: readonly InkPart[], head: { id: string; name: st
   return {
     id: head.id,
     name: head.name,
-    basis: LEAST_TRUSTED.find((basis) => used.some(({ ink }) => ink.basis === basis)) ?? first.basis,
+    // A mix is to be trusted as little as the least trusted ink in it.
+    basis: INK_BASES.find((basis) => used.some(({ ink }) => ink.basis === basis)) ?? first.basis,
     ...coloursOn({ kx, sx }, CARD_WHITE, CARD_BLACK),
     kx,
     sx,

@@ -1,0 +1,74 @@
+import { html, type TemplateResult } from 'lit';
+import type { InkDraft } from '../../../engine/ink/characterise/ink-draft.ts';
+import type { InkBasis } from '../../../engine/ink/types.ts';
+import type { Measurements } from './cgats-file.ts';
+import './drawdown-way.ts';
+import './guess-way.ts';
+import './measured-way.ts';
+
+/** What the element of a way is given, and what it tells. */
+export interface WayProps {
+  /** What each further stroke adds, as a share of the first. */
+  strokeGain: number;
+  /** A file that was read for an ink before this one. */
+  measurements: Measurements | null;
+  /** The ink as far as it goes; null while there is none. */
+  onDraft: (event: CustomEvent<InkDraft | null>) => void;
+  onRead: (event: CustomEvent<Measurements>) => void;
+}
+
+/** A way to make an ink: a row here and an element of its own are all it takes. */
+export interface InkWay {
+  name: string;
+  trust: string;
+  /** What one needs for it, in a sentence. */
+  needs: string;
+  /** How far to trust it, 1 to 3. */
+  bars: 1 | 2 | 3;
+  element: (props: WayProps) => TemplateResult;
+  /** Whether there is anything to name yet; left out, there is from the start. */
+  begun?: (props: WayProps) => boolean;
+}
+
+/** The ways, the most trustworthy first. */
+export const INK_WAYS: readonly InkWay[] = [
+  {
+    name: 'Measured',
+    trust: 'Trust it for choosing colours',
+    needs: 'A file of an instrument that read the ink over white and over black.',
+    bars: 3,
+    element: ({ measurements, onRead, onDraft }) =>
+      html`<measured-way .measurements=${measurements} @read=${onRead} @draft=${onDraft}></measured-way>`,
+    begun: ({ measurements }) => measurements !== null,
+  },
+  {
+    name: 'Drawdown',
+    trust: 'Trust it for planning; pull a test',
+    needs: 'Two colours, over white and over black: typed, or picked from a photo of a contrast card.',
+    bars: 2,
+    element: ({ strokeGain, onDraft }) => html`<drawdown-way .strokeGain=${strokeGain} @draft=${onDraft}></drawdown-way>`,
+  },
+  {
+    name: 'Guess',
+    trust: 'For sketching only',
+    needs: 'One colour and how much it hides.',
+    bars: 1,
+    element: ({ strokeGain, onDraft }) => html`<guess-way .strokeGain=${strokeGain} @draft=${onDraft}></guess-way>`,
+  },
+];
+
+/** How an ink's colour was come by, in a few words. */
+export const BASIS_SHORT: Record<InkBasis, string> = {
+  invented: 'invented',
+  measured: 'measured',
+  drawdown: 'from two colours',
+  guess: 'guess from one colour',
+};
+
+/** How far to trust it. */
+export const BASIS_TRUST: Record<InkBasis, string> = {
+  invented: 'Invented for trying things out: no pot of ink matches it. Pull a test of your own ink and put in its colours.',
+  measured: 'Measured over white and over black: as good as the reading and the film that was read.',
+  drawdown: 'Estimated from two colours; pull a test before you rely on it.',
+  guess: 'Guess: one colour and how much it seems to hide. Good for sketching only; pull a test before you rely on it.',
+};
