@@ -32,7 +32,15 @@ export interface SquareSlopes {
   overS: number;
 }
 
-/** Films of several inks in all bands with their changes by the unknowns; filled ink by ink and band by band. */
+/** The film of an ink in a band, as FitFilms counts them; NO_FILM for no ink. */
+export function filmAt(ink: number, band: number): number {
+  return ink < 0 ? NO_FILM : ink * BANDS + band;
+}
+
+/** In the place of a film that is not there. */
+export const NO_FILM = -1;
+
+/** Films of several inks in all bands with their changes by the unknowns, each set by itself; see filmAt. */
 export class FitFilms {
   // Six numbers a film: q, r0, and the changes of both by the unknowns of K and of S.
   private readonly table: Float64Array;
@@ -42,12 +50,12 @@ export class FitFilms {
   }
 
   /** @param withSlopes false leaves the changes as they were */
-  set(ink: number, band: number, k: number, s: number, withSlopes: boolean): void {
-    const at = (ink * BANDS + band) * 6;
+  set(film: number, k: number, s: number, withSlopes: boolean): void {
+    const at = film * 6;
     const { table } = this;
-    const film = filmMatrix(valueOf(k), valueOf(s));
-    table[at] = f64(film, 0);
-    table[at + 1] = f64(film, 1);
+    const matrix = filmMatrix(valueOf(k), valueOf(s));
+    table[at] = f64(matrix, 0);
+    table[at + 1] = f64(matrix, 1);
     if (!withSlopes) return;
     const more = [filmMatrix(valueOf(k + STEP), valueOf(s)), filmMatrix(valueOf(k), valueOf(s + STEP))];
     const less = [filmMatrix(valueOf(k - STEP), valueOf(s)), filmMatrix(valueOf(k), valueOf(s - STEP))];
@@ -59,17 +67,17 @@ export class FitFilms {
     }
   }
 
-  /** Reflectance of a square in one band; over −1 for a film alone. */
-  reflectance(first: number, over: number, band: number, ground: number): number {
-    const one = this.lay(first, band, ground);
-    return over < 0 ? one : this.lay(over, band, one);
+  /** Reflectance of a square in the band of its films; over NO_FILM for a film alone. */
+  reflectance(first: number, over: number, ground: number): number {
+    const one = this.cover(first, ground);
+    return over < 0 ? one : this.cover(over, one);
   }
 
   /** The same with its changes, written to out. */
-  slopes(first: number, over: number, band: number, ground: number, out: SquareSlopes): void {
+  slopes(first: number, over: number, ground: number, out: SquareSlopes): void {
     const { table } = this;
-    const a = (first * BANDS + band) * 6;
-    const one = this.lay(first, band, ground);
+    const a = first * 6;
+    const one = this.cover(first, ground);
     const below = 1 - f64(table, a + 1) * ground;
     // R = (q·g + r0) / (1 − r0·g): ∂R/∂q = g / d, ∂R/∂r0 = (1 + R·g) / d, ∂R/∂g = (q + R·r0) / d.
     const k = (f64(table, a + 2) * ground + f64(table, a + 3) * (1 + one * ground)) / below;
@@ -81,8 +89,8 @@ export class FitFilms {
       out.overK = out.overS = 0;
       return;
     }
-    const b = (over * BANDS + band) * 6;
-    const two = this.lay(over, band, one);
+    const b = over * 6;
+    const two = this.cover(over, one);
     const between = 1 - f64(table, b + 1) * one;
     const through = (f64(table, b) + two * f64(table, b + 1)) / between;
     out.r = two;
@@ -92,8 +100,8 @@ export class FitFilms {
     out.overS = (f64(table, b + 4) * one + f64(table, b + 5) * (1 + two * one)) / between;
   }
 
-  private lay(ink: number, band: number, ground: number): number {
-    const at = (ink * BANDS + band) * 6;
+  private cover(film: number, ground: number): number {
+    const at = film * 6;
     const r0 = f64(this.table, at + 1);
     return (f64(this.table, at) * ground + r0) / (1 - r0 * ground);
   }

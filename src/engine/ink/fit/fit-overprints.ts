@@ -93,51 +93,26 @@ export function* fitOverprintSteps(
   const ground = paper.reflectance;
   const used = inks.filter(({ id }) => squares.some(({ first, over }) => first === id || over === id));
   const index = new Map(used.map(({ id }, i) => [id, i]));
-  const wanted = squares.map(({ reflectance, lab }): Lab => (reflectance ? labD50(reflectance) : defined(lab)));
-  const places = squares.map(({ first, over }) => ({
+  const wanted = squares.map(({ first, over, reflectance, lab }): WantedSquare => ({
     first: defined(index.get(first)),
     over: over === null ? -1 : defined(index.get(over)),
+    reflectance,
+    lab: reflectance ? labD50(reflectance) : defined(lab),
   }));
-  const start = new Float64Array(used.length * 2 * BANDS);
-  used.forEach(({ kx, sx }, i) => {
-    for (let band = 0; band < BANDS; band++) {
-      start[2 * i * BANDS + band] = unknownOf(num(kx, band));
-      start[(2 * i + 1) * BANDS + band] = unknownOf(num(sx, band));
-    }
-  });
-
+  const start = unknownsOf(used);
   const unknowns = start.slice();
   let rounds = 0;
-  const curves = squares.flatMap(({ reflectance }, i) => (reflectance ? [{ ...entryAt(places, i), reflectance }] : []));
-  const runs = [
-    curves.length > 0 ? fitBands(curves, unknowns, ground) : null,
-    curves.length < squares.length
-      ? fitLab(
-          places.map((place, i) => ({ ...place, lab: entryAt(wanted, i) })),
-          unknowns,
-          ground,
-        )
-      : null,
-  ];
-  for (const run of runs) {
-    if (run === null) continue;
+  for (const run of fitRuns(wanted, unknowns, ground)) {
     for (let next = run.next(); !next.done; next = run.next()) yield { rounds: ++rounds };
   }
 
-  const miss = (films: readonly FilmCurves[]): number[] =>
-    places.map(({ first, over }, i) =>
-      deltaE2000(
-        entryAt(wanted, i),
-        labD50(stackReflectance(over < 0 ? [entryAt(films, first)] : [entryAt(films, first), entryAt(films, over)], ground)),
-      ),
-    );
-  const before = miss(used);
+  const before = misses(wanted, used, ground);
   let films: FilmCurves[] = [...used];
   let after = before;
   // Least squares of curves is not least ΔE: should it be worse, part of the way may still be better.
   for (let way = 1, i = 0; i < MOST_REFITS; way /= 2, i++) {
     const tried = used.map((_, ink) => filmOf(start, unknowns, ink, way));
-    const reached = miss(tried);
+    const reached = misses(wanted, tried, ground);
     if (mean(reached) <= mean(before) && meanSquare(reached) <= meanSquare(before)) {
       films = tried;
       after = reached;
@@ -150,6 +125,45 @@ export function* fitOverprintSteps(
     before: { meanDeltaE: mean(before), maxDeltaE: Math.max(...before) },
     after: { meanDeltaE: mean(after), maxDeltaE: Math.max(...after) },
   };
+}
+
+/** A square to be met: inks as places in the list of those used, over −1 for none. */
+interface WantedSquare {
+  first: number;
+  over: number;
+  reflectance: ArrayLike<number> | undefined;
+  /** Of the curve, where there is one. */
+  lab: Lab;
+}
+
+function unknownsOf(inks: readonly FilmCurves[]): Float64Array {
+  const start = new Float64Array(inks.length * 2 * BANDS);
+  inks.forEach(({ kx, sx }, i) => {
+    for (let band = 0; band < BANDS; band++) {
+      start[2 * i * BANDS + band] = unknownOf(num(kx, band));
+      start[(2 * i + 1) * BANDS + band] = unknownOf(num(sx, band));
+    }
+  });
+  return start;
+}
+
+/** One after the other: squares with curves band by band, then all squares by their colour if some have no curve. */
+function* fitRuns(
+  wanted: readonly WantedSquare[],
+  unknowns: Float64Array,
+  ground: ArrayLike<number>,
+): Generator<Generator<number, void>, void> {
+  const curves = wanted.flatMap(({ first, over, reflectance }) => (reflectance ? [{ first, over, reflectance }] : []));
+  if (curves.length > 0) yield fitBands(curves, unknowns, ground);
+  if (curves.length < wanted.length) yield fitLab(wanted, unknowns, ground);
+}
+
+/** ΔE00 of every square with such films. */
+function misses(wanted: readonly WantedSquare[], films: readonly FilmCurves[], ground: ArrayLike<number>): number[] {
+  return wanted.map(({ first, over, lab }) => {
+    const stack = over < 0 ? [entryAt(films, first)] : [entryAt(films, first), entryAt(films, over)];
+    return deltaE2000(lab, labD50(stackReflectance(stack, ground)));
+  });
 }
 
 /** fitOverprintSteps in one go. */

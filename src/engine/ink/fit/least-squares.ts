@@ -1,17 +1,24 @@
 import { f64 } from '../../base/at.ts';
 
+/** The normal equations at a place, gathered while a sum of squares is. */
+export interface NormalEquations {
+  /** JᵀJ, size × size, row by row, both halves. */
+  normal: Float64Array;
+  /** Jᵀr. */
+  slope: Float64Array;
+}
+
 /** A sum of squares to be made small. */
 export interface SquareSum {
   /** How many unknowns. */
-  size: number;
+  readonly size: number;
   /** No unknown may go below this. */
-  lowest: number;
+  readonly lowest: number;
   /**
    * The sum of squares at x.
-   * @param normal receives JᵀJ, size × size, row by row, both halves; null when only the sum is wanted
-   * @param slope receives Jᵀr
+   * @param into receives the normal equations, added to what is there; null when only the sum is wanted
    */
-  sum(x: Float64Array, normal: Float64Array | null, slope: Float64Array | null): number;
+  sum(x: Float64Array, into: NormalEquations | null): number;
 }
 
 const MOST_ROUNDS = 40;
@@ -27,36 +34,27 @@ const LEAST_GAIN = 1e-5;
  * their lowest that want to go lower are held, as in projected methods.
  */
 export function* leastSquares(problem: SquareSum, x: Float64Array): Generator<number, number> {
-  const { size, lowest } = problem;
-  const normal = new Float64Array(size * size);
-  const slope = new Float64Array(size);
+  const { size } = problem;
+  const at: NormalEquations = { normal: new Float64Array(size * size), slope: new Float64Array(size) };
   const damped = new Float64Array(size * size);
   const step = new Float64Array(size);
   const tried = new Float64Array(size);
   let damping = 1e-3;
-  let reached = problem.sum(x, null, null);
+  let reached = problem.sum(x, null);
   for (let round = 0; round < MOST_ROUNDS; round++) {
-    normal.fill(0);
-    slope.fill(0);
-    problem.sum(x, normal, slope);
+    at.normal.fill(0);
+    at.slope.fill(0);
+    problem.sum(x, at);
     const before = reached;
     for (let attempt = 0; attempt < MOST_TRIES; attempt++) {
-      damped.set(normal);
-      for (let i = 0; i < size; i++) {
-        const held = f64(x, i) <= lowest && f64(slope, i) > 0;
-        if (held) for (let k = 0; k < size; k++) damped[i * size + k] = damped[k * size + i] = 0;
-        damped[i * size + i] = held ? 1 : f64(damped, i * size + i) * (1 + damping) + 1e-15;
-        step[i] = held ? 0 : -f64(slope, i);
-      }
-      if (choleskySolve(damped, step, size)) {
-        for (let i = 0; i < size; i++) tried[i] = Math.max(lowest, f64(x, i) + f64(step, i));
-        const sum = problem.sum(tried, null, null);
-        if (sum < reached) {
-          x.set(tried);
-          reached = sum;
-          damping = Math.max(1e-9, damping / 5);
-          break;
-        }
+      damped.set(at.normal);
+      damp({ problem, x, at, damping }, damped, step);
+      const sum = choleskySolve(damped, step, size) ? sumAfter(problem, x, step, tried) : Infinity;
+      if (sum < reached) {
+        x.set(tried);
+        reached = sum;
+        damping = Math.max(1e-9, damping / 5);
+        break;
       }
       damping *= 6;
     }
@@ -64,6 +62,29 @@ export function* leastSquares(problem: SquareSum, x: Float64Array): Generator<nu
     if (!(before - reached > LEAST_GAIN * before)) break;
   }
   return reached;
+}
+
+interface Damping {
+  problem: SquareSum;
+  x: Float64Array;
+  at: NormalEquations;
+  damping: number;
+}
+
+/** Damps the normal equations and holds unknowns at their lowest that want to go lower. */
+function damp({ problem: { size, lowest }, x, at: { slope }, damping }: Damping, damped: Float64Array, step: Float64Array): void {
+  for (let i = 0; i < size; i++) {
+    const held = f64(x, i) <= lowest && f64(slope, i) > 0;
+    if (held) for (let k = 0; k < size; k++) damped[i * size + k] = damped[k * size + i] = 0;
+    damped[i * size + i] = held ? 1 : f64(damped, i * size + i) * (1 + damping) + 1e-15;
+    step[i] = held ? 0 : -f64(slope, i);
+  }
+}
+
+/** The sum of squares a step from x, which is left in `tried`. */
+function sumAfter(problem: SquareSum, x: Float64Array, step: Float64Array, tried: Float64Array): number {
+  for (let i = 0; i < x.length; i++) tried[i] = Math.max(problem.lowest, f64(x, i) + f64(step, i));
+  return problem.sum(tried, null);
 }
 
 /** Solves A·y = b for a positive definite A; A becomes its factor, b the solution; false when it is not. */
