@@ -29,6 +29,7 @@ export function deltaE2000(lab1: Readonly<Lab>, lab2: Readonly<Lab>): number {
  * The same as deltaE2000 from plain numbers, for hot paths: allocates nothing.
  * @param l1 L, a1, b1 of one colour, then of the other
  */
+// oxlint-disable-next-line max-params -- plain numbers, so that hot loops allocate nothing
 export function deltaE2000Values(l1: number, a1: number, b1: number, l2: number, a2: number, b2: number): number {
   deltaE2000Parts(l1, a1, b1, l2, a2, b2, parts);
   const chroma = f64(parts, 1);
@@ -45,6 +46,7 @@ const parts = new Float64Array(4);
  * @param out receives the weighted differences ΔL′/S_L, ΔC′/S_C and ΔH′/S_H, from the first colour
  *   to the second, and the rotation R_T; ΔE00² = L² + C² + H² + R_T·C·H
  */
+// oxlint-disable-next-line max-params -- plain numbers, so that hot loops allocate nothing
 export function deltaE2000Parts(l1: number, a1: number, b1: number, l2: number, a2: number, b2: number, out: Float64Array): void {
   const meanC = (Math.sqrt(a1 * a1 + b1 * b1) + Math.sqrt(a2 * a2 + b2 * b2)) / 2;
   const g = 1.5 - 0.5 * Math.sqrt(seventhShare(meanC));

@@ -104,7 +104,9 @@ export function twoBackground(rw: ArrayLike<number>, rb: ArrayLike<number>, gw: 
       number,
       number,
     ];
-    const film = mendedFilm(w, b, onWhite, onBlack, band);
+    const read: BandReadings = { rw: w, rb: b, gw: onWhite, gb: onBlack };
+    check(read, band);
+    const film = mendedFilm(read);
     const { r0, t } = film;
     if (film.mended || values.some((value) => value > 1)) adjusted.push(band);
     const lost = Math.max(0, (1 - r0) * (1 - r0) - t * t);
@@ -116,9 +118,16 @@ export function twoBackground(rw: ArrayLike<number>, rb: ArrayLike<number>, gw: 
   return { kx, sx, adjusted };
 }
 
+/** Reflectances of one band: read over white and over black, and of those grounds. */
+interface BandReadings {
+  rw: number;
+  rb: number;
+  gw: number;
+  gb: number;
+}
+
 /** The possible film nearest to the readings of one band. */
-function mendedFilm(rw: number, rb: number, gw: number, gb: number, band: number): { r0: number; t: number; mended: boolean } {
-  check(rw, rb, gw, gb, band);
+function mendedFilm({ rw, rb, gw, gb }: BandReadings): { r0: number; t: number; mended: boolean } {
   const det = (1 + rw * gw) * gb - (1 + rb * gb) * gw;
   let r0 = (rw * gb - rb * gw) / det;
   let t2 = ((1 + rw * gw) * rb - (1 + rb * gb) * rw) / det + r0 * r0;
@@ -143,7 +152,8 @@ function mendedFilm(rw: number, rb: number, gw: number, gb: number, band: number
   return { r0, t, mended };
 }
 
-function check(rw: number, rb: number, gw: number, gb: number, band: number): void {
+/** @throws EngineError 'ink.bad-reflectance', 'ink.card-contrast', 'ink.over-black-brighter' */
+function check({ rw, rb, gw, gb }: BandReadings, band: number): void {
   for (const value of [rw, rb, gw, gb]) {
     if (!(value >= 0 && value <= MOST_REFLECTANCE)) {
       throw new EngineError('ink.bad-reflectance', `Reflectance must be from 0 to ${MOST_REFLECTANCE}; band ${band + 1} has ${value}.`, {

@@ -24,10 +24,10 @@ const PER_INCH = 2.54;
  * thickness and volume, which go before the formulas; their counts are per inch, rounded per cm.
  */
 export const MESH_TABLE: readonly MeshRow[] = [
-  published('90/225-40', 225, 40, { fabricUm: 59, statedOpenArea: 0.42, statedVolumeCm3PerM2: 25 }, SHEET),
-  published('90/225-48', 225, 48, { fabricUm: 72, statedOpenArea: 0.33, statedVolumeCm3PerM2: 24 }, SHEET),
-  published('90/225-54', 225, 54, { fabricUm: 84, statedOpenArea: 0.27, statedVolumeCm3PerM2: 23 }, SHEET),
-  published('120/305-40', 305, 40, { fabricUm: 63, statedOpenArea: 0.25 }, ARTICLE),
+  published(SHEET, { label: '90/225-40', perInch: 225, threadUm: 40, fabricUm: 59, statedOpenArea: 0.42, statedVolumeCm3PerM2: 25 }),
+  published(SHEET, { label: '90/225-48', perInch: 225, threadUm: 48, fabricUm: 72, statedOpenArea: 0.33, statedVolumeCm3PerM2: 24 }),
+  published(SHEET, { label: '90/225-54', perInch: 225, threadUm: 54, fabricUm: 84, statedOpenArea: 0.27, statedVolumeCm3PerM2: 23 }),
+  published(ARTICLE, { label: '120/305-40', perInch: 305, threadUm: 40, fabricUm: 63, statedOpenArea: 0.25 }),
   ...[
     [43, 80],
     [54, 64],
@@ -47,6 +47,9 @@ export const MESH_TABLE: readonly MeshRow[] = [
   })),
 ];
 
-function published(label: string, perInch: number, threadUm: number, sheet: Partial<Mesh>, source: string): MeshRow {
-  return { label, mesh: { threadsPerCm: perInch / PER_INCH, threadUm, ...sheet }, basis: 'published', source };
+function published(
+  source: string,
+  { label, perInch, ...figures }: Omit<Mesh, 'threadsPerCm'> & { label: string; perInch: number },
+): MeshRow {
+  return { label, mesh: { threadsPerCm: perInch / PER_INCH, ...figures }, basis: 'published', source };
 }

@@ -104,7 +104,7 @@ export function* matchInkSteps(target: Readonly<Lab>, stocks: readonly Ink[], op
 
   const density = stocks.map((ink) => ink.densityGPerCm3);
   const answers = found.map((fitted) => {
-    const { amounts, shares, inks, deltaE } = weighed(colour, fitted, density, grams, balanceG);
+    const { amounts, shares, inks, deltaE } = weighed(colour, fitted, { density, grams, balanceG });
     return { inks, shares, amounts, deltaE, exactDeltaE: fitted.deltaE };
   });
   const countOf = (inks: readonly number[]): number => inks.filter((ink) => !isBase[ink]).length;

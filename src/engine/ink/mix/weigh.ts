@@ -8,15 +8,22 @@ export interface Weighed extends Fitted {
   amounts: number[];
 }
 
+/** How a mix is weighed. */
+export interface Weighing {
+  /** g/cm³, of all stocks. */
+  density: readonly number[];
+  /** How much to mix. */
+  grams: number;
+  /** What the balance reads to, g. */
+  balanceG: number;
+}
+
 /**
  * Rounds a mix to what a balance reads to: of all ways to round each weight up or down that keep
  * the whole within half a step an ink, the one that comes nearest the target.
- * @param density g/cm³, of all stocks
- * @param grams how much to mix
- * @param balanceG what the balance reads to, g
  * @returns without inks that round to nothing
  */
-export function weighed(colour: MixColour, fitted: Fitted, density: readonly number[], grams: number, balanceG: number): Weighed {
+export function weighed(colour: MixColour, fitted: Fitted, { density, grams, balanceG }: Weighing): Weighed {
   const { inks, shares } = fitted;
   const weights = inks.map((ink, i) => f64(shares, i) * num(density, ink));
   const all = weights.reduce((sum, weight) => sum + weight, 0);

@@ -46,7 +46,7 @@ export function shapeSegments(node: SvgNode, viewport: Viewport | null, faults: 
       const height = positive(node, 'height', down('height'), faults) ?? 0;
       const rx = positive(node, 'rx', across('rx'), faults);
       const ry = positive(node, 'ry', down('ry'), faults);
-      return rect(across('x') ?? 0, down('y') ?? 0, width, height, rx ?? ry ?? 0, ry ?? rx ?? 0);
+      return rect({ x: across('x') ?? 0, y: down('y') ?? 0, width, height }, rx ?? ry ?? 0, ry ?? rx ?? 0);
     }
   }
 }
@@ -68,11 +68,19 @@ function ellipse(cx: number, cy: number, rx: number, ry: number): PathSegment[] 
   ];
 }
 
-function rect(x: number, y: number, w: number, h: number, rxIn: number, ryIn: number): PathSegment[] {
-  if (w === 0 || h === 0) return [];
-  const rx = Math.min(rxIn, w / 2);
-  const ry = Math.min(ryIn, h / 2);
-  const [right, bottom] = [x + w, y + h];
+/** A <rect> in its own coordinates. */
+interface Rect {
+  x: number;
+  y: number;
+  width: number;
+  height: number;
+}
+
+function rect({ x, y, width, height }: Rect, roundX: number, roundY: number): PathSegment[] {
+  if (width === 0 || height === 0) return [];
+  const rx = Math.min(roundX, width / 2);
+  const ry = Math.min(roundY, height / 2);
+  const [right, bottom] = [x + width, y + height];
   if (rx === 0 || ry === 0) {
     return [['M', x, y], ['L', right, y], ['L', right, bottom], ['L', x, bottom], ['Z']];
   }

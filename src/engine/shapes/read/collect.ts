@@ -1,34 +1,19 @@
 import { defined } from '../../base/at.ts';
-import type { PathSegment } from '../../geometry/flatten.ts';
 import { compose } from '../../geometry/rings.ts';
 import type { Affine } from '../../geometry/rings.ts';
-import type { FillRule } from '../../geometry/types.ts';
 import { SHAPE_ELEMENTS, shapeSegments } from './basic-shapes.ts';
 import type { Specified } from './css.ts';
+import { boxClip, type Clip, type Drawn } from './drawn.ts';
 import type { FaultList } from './faults.ts';
 import { placeText, quote } from './faults.ts';
 import * as why from './left-out.ts';
 import { lengthOf, numbersOf, viewBoxAffine, viewBoxOf } from './lengths.ts';
 import type { Viewport } from './lengths.ts';
 import { MAX_DEPTH, MAX_DRAWN, MAX_SEGMENTS } from './limits.ts';
-import { hasStroke, inheritLook, isZero, paintOf, ruleOf } from './look.ts';
+import { hasMarkers, hasStroke, inheritLook, isSet, isVisible, isZero, paintOf, ruleOf } from './look.ts';
 import type { Look } from './look.ts';
 import { transformOf } from './transform.ts';
 import type { SvgNode } from './xml-tree.ts';
-
-/** One filled outline, not yet flattened. */
-export interface Drawn {
-  segments: readonly PathSegment[];
-  /** From the element's coordinates to mm on the page. */
-  to: Affine;
-  fillRule: FillRule;
-  clips: readonly Clip[];
-}
-
-/** An area that cuts off what lies outside it. */
-export interface Clip {
-  drawn: readonly Drawn[];
-}
 
 /** Where the walk stands. */
 export interface Context {
@@ -279,24 +264,6 @@ export class Collector {
     });
     if (first !== undefined) this.draw(first, context, out);
   }
-}
-
-/** A box from 0, 0 as a clipping area. */
-export function boxClip(width: number, height: number, to: Affine): Clip {
-  const segments: PathSegment[] = [['M', 0, 0], ['L', width, 0], ['L', width, height], ['L', 0, height], ['Z']];
-  return { drawn: [{ segments, to, fillRule: 'nonzero', clips: [] }] };
-}
-
-function isSet(value: string | undefined): boolean {
-  return value !== undefined && !/^(?:none|inherit|initial|unset)$/iu.test(value);
-}
-
-function isVisible(look: Look): boolean {
-  return !/^(?:hidden|collapse)$/iu.test(look.visibility);
-}
-
-function hasMarkers(look: Look): boolean {
-  return isSet(look['marker-start']) || isSet(look['marker-mid']) || isSet(look['marker-end']);
 }
 
 function isInside(node: SvgNode, ancestor: SvgNode): boolean {

@@ -77,6 +77,21 @@ export function ruleOf(value: string): FillRule {
   return value.trim().toLowerCase() === 'evenodd' ? 'evenodd' : 'nonzero';
 }
 
+/** Whether a property names something rather than nothing. */
+export function isSet(value: string | undefined): boolean {
+  return value !== undefined && !/^(?:none|inherit|initial|unset)$/iu.test(value);
+}
+
+/** Whether what has the look is drawn at all. */
+export function isVisible(look: Look): boolean {
+  return !/^(?:hidden|collapse)$/iu.test(look.visibility);
+}
+
+/** Whether the look puts markers on its lines. */
+export function hasMarkers(look: Look): boolean {
+  return isSet(look['marker-start']) || isSet(look['marker-mid']) || isSet(look['marker-end']);
+}
+
 /** Whether the look has a stroke that would be seen. */
 export function hasStroke(look: Look): boolean {
   if (paintOf(look.stroke, look.color).kind === 'none') return false;

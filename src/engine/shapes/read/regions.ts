@@ -3,7 +3,7 @@ import { intersectOutlines, unionOutlines } from '../../geometry/booleans.ts';
 import { flattenPath } from '../../geometry/flatten.ts';
 import { shapeBounds } from '../../geometry/rings.ts';
 import type { Box, Outline } from '../../geometry/types.ts';
-import type { Clip, Drawn } from './collect.ts';
+import type { Clip, Drawn } from './drawn.ts';
 import type { FaultList } from './faults.ts';
 import { FLATTEN_SHARE, FLATTEN_TOLERANCE_MM, MAX_CROSSINGS, MAX_POINTS, MAX_REACH_MM } from './limits.ts';
 
@@ -130,14 +130,14 @@ function likelyCrossings(rings: readonly (readonly number[])[]): number {
   return (crossing / samples) * ((count * count) / 2);
 }
 
-function side(ax: number, ay: number, bx: number, by: number, px: number, py: number): number {
-  return (bx - ax) * (py - ay) - (by - ay) * (px - ax);
+/** Whether two edges of a table of four numbers an edge cross; i and j are where they begin there. */
+function cross(edges: Float64Array, i: number, j: number): boolean {
+  return sideOf(edges, i, j) * sideOf(edges, i, j + 2) < 0 && sideOf(edges, j, i) * sideOf(edges, j, i + 2) < 0;
 }
 
-function cross(e: Float64Array, i: number, j: number): boolean {
-  const [a, b, c, d] = [f64(e, i), f64(e, i + 1), f64(e, i + 2), f64(e, i + 3)];
-  const [p, q, r, s] = [f64(e, j), f64(e, j + 1), f64(e, j + 2), f64(e, j + 3)];
-  return (
-    side(a, b, c, d, p, q) * side(a, b, c, d, r, s) < 0 && side(p, q, r, s, a, b) * side(p, q, r, s, c, d) < 0
-  );
+/** On which side of an edge a point of the table lies: above 0, below 0, or 0 on its line. */
+function sideOf(table: Float64Array, edge: number, point: number): number {
+  const ax = f64(table, edge);
+  const ay = f64(table, edge + 1);
+  return (f64(table, edge + 2) - ax) * (f64(table, point + 1) - ay) - (f64(table, edge + 3) - ay) * (f64(table, point) - ax);
 }

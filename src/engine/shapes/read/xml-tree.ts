@@ -1,4 +1,4 @@
-import { SaxesParser } from 'saxes';
+import { SaxesParser, type SaxesTagNS } from 'saxes';
 import type { FaultList, Place } from './faults.ts';
 import { quote } from './faults.ts';
 import { MAX_DEPTH, MAX_ELEMENTS } from './limits.ts';
@@ -22,91 +22,138 @@ export interface SvgNode extends Place {
  * @throws FileFault when the text is not well-formed, not SVG, or past a cap
  */
 export function parseTree(text: string, faults: FaultList): SvgNode {
-  const parser = new SaxesParser({
-    xmlns: true,
-    // A forgotten declaration does no harm here: all but SVG and xlink is dropped anyway.
-    resolvePrefix: (prefix: string) => (prefix === '' ? '' : prefix === 'xlink' ? XLINK : `undeclared:${prefix}`),
-  });
-  const here = (): string => `line ${parser.line}, column ${parser.column + 1}`;
-  let root: SvgNode | null = null;
-  let at: SvgNode | null = null;
-  let start: Place = { line: 1, column: 1 };
-  /** Depth inside an element of another vocabulary. */
-  let foreign = 0;
-  let depth = 0;
-  let elements = 0;
-
-  parser.on('error', (error) => {
-    const what = quote(error.message.replace(/^\d+:\d+: /u, ''), 80).replace(/\.$/u, '');
-    throw faults.refuse(
-      'shape.xml',
-      `the file breaks off or is not well-formed at ${here()} (${what}); save it again as plain SVG.`,
-      here(),
-    );
-  });
-  parser.on('doctype', (doctype) => {
-    if (/<!ENTITY/iu.test(doctype)) {
-      throw faults.refuse(
-        'shape.entities',
-        'the file declares entities of its own, which are not read; save it again as plain SVG.',
-        here(),
-      );
-    }
-  });
-  parser.on('processinginstruction', ({ target }) => {
-    if (target !== 'xml-stylesheet') return;
-    const place = { line: parser.line, column: 1 };
-    faults.leftOut('shape.external', '?xml-stylesheet', place, 'names another file, which is not fetched; put the styles into this one.');
-  });
+  const parser = new SaxesParser(OPTIONS);
   const placeOf = placesIn(text);
-  parser.on('opentagstart', () => {
-    // The parser is past the name by now, perhaps on the next line.
-    start = placeOf(text.lastIndexOf('<', parser.position - 1));
-  });
-  parser.on('opentag', (tag) => {
-    depth++;
-    elements++;
-    if (elements > MAX_ELEMENTS) {
-      throw faults.refuse('shape.too-many', `there are more than ${MAX_ELEMENTS} elements; simplify the drawing.`, here());
-    }
-    if (depth > MAX_DEPTH) {
-      throw faults.refuse('shape.too-deep', `elements lie more than ${MAX_DEPTH} deep inside each other at ${here()}; ungroup the drawing.`, here());
-    }
-    if (root === null && (tag.local !== 'svg' || (tag.uri !== SVG && tag.uri !== ''))) {
-      throw faults.refuse('shape.root', `the outermost element is <${quote(tag.name)}>, not <svg>; choose an SVG file.`, here());
-    }
-    if (foreign > 0 || (tag.uri !== SVG && tag.uri !== '')) {
-      foreign++;
+  const tree = new TreeBuilder(faults, () => `line ${parser.line}, column ${parser.column + 1}`);
+  parser.on('error', (error) => tree.refuseText(error.message));
+  parser.on('doctype', (doctype) => tree.doctype(doctype));
+  parser.on('processinginstruction', ({ target }) => tree.instruction(target, { line: parser.line, column: 1 }));
+  // The parser is past the name by now, perhaps on the next line.
+  parser.on('opentagstart', () => tree.begin(placeOf(text.lastIndexOf('<', parser.position - 1))));
+  parser.on('opentag', (tag) => tree.open(tag));
+  parser.on('closetag', () => tree.close());
+  parser.on('text', (chunk) => tree.addText(chunk));
+  parser.on('cdata', (chunk) => tree.addText(chunk));
+  parser.write(text).close();
+  return tree.done();
+}
+
+const OPTIONS = {
+  xmlns: true,
+  // A forgotten declaration does no harm here: all but SVG and xlink is dropped anyway.
+  resolvePrefix: (prefix: string) => (prefix === '' ? '' : prefix === 'xlink' ? XLINK : `undeclared:${prefix}`),
+} as const;
+
+/** Makes a tree of what the parser comes by. */
+class TreeBuilder {
+  private readonly faults: FaultList;
+  private readonly here: () => string;
+  private root: SvgNode | null = null;
+  private at: SvgNode | null = null;
+  private start: Place = { line: 1, column: 1 };
+  /** Depth inside an element of another vocabulary. */
+  private foreign = 0;
+  private depth = 0;
+  private elements = 0;
+
+  /** @param here where the parser stands, in words */
+  constructor(faults: FaultList, here: () => string) {
+    this.faults = faults;
+    this.here = here;
+  }
+
+  refuseText(message: string): never {
+    const here = this.here();
+    const what = quote(message.replace(/^\d+:\d+: /u, ''), 80).replace(/\.$/u, '');
+    throw this.faults.refuse(
+      'shape.xml',
+      `the file breaks off or is not well-formed at ${here} (${what}); save it again as plain SVG.`,
+      here,
+    );
+  }
+
+  doctype(doctype: string): void {
+    if (!/<!ENTITY/iu.test(doctype)) return;
+    throw this.faults.refuse(
+      'shape.entities',
+      'the file declares entities of its own, which are not read; save it again as plain SVG.',
+      this.here(),
+    );
+  }
+
+  instruction(target: string, place: Place): void {
+    if (target !== 'xml-stylesheet') return;
+    this.faults.leftOut(
+      'shape.external',
+      '?xml-stylesheet',
+      place,
+      'names another file, which is not fetched; put the styles into this one.',
+    );
+  }
+
+  /** The next element begins here. */
+  begin(place: Place): void {
+    this.start = place;
+  }
+
+  open(tag: SaxesTagNS): void {
+    this.depth++;
+    this.elements++;
+    this.check(tag);
+    if (this.foreign > 0 || !isSvg(tag)) {
+      this.foreign++;
       return;
     }
-    const attributes = new Map<string, string>();
-    for (const attribute of Object.values(tag.attributes)) {
-      if (attribute.uri === '') attributes.set(attribute.local, attribute.value);
-    }
-    for (const attribute of Object.values(tag.attributes)) {
-      if (attribute.uri === XLINK && attribute.local === 'href' && !attributes.has('href')) {
-        attributes.set('href', attribute.value);
-      }
-    }
-    const node: SvgNode = { name: tag.local, attributes, parent: at, children: [], text: '', ...start };
-    if (at === null) root = node;
-    else at.children.push(node);
-    at = node;
-  });
-  parser.on('closetag', () => {
-    depth--;
-    if (foreign > 0) foreign--;
-    else at = at?.parent ?? null;
-  });
-  const addText = (chunk: string): void => {
-    if (foreign === 0 && at?.name === 'style') at.text += chunk;
-  };
-  parser.on('text', addText);
-  parser.on('cdata', addText);
+    const node: SvgNode = { name: tag.local, attributes: attributesOf(tag), parent: this.at, children: [], text: '', ...this.start };
+    if (this.at === null) this.root = node;
+    else this.at.children.push(node);
+    this.at = node;
+  }
 
-  parser.write(text).close();
-  if (root === null) throw faults.refuse('shape.root', 'there is no <svg> element; choose an SVG file.');
-  return root;
+  close(): void {
+    this.depth--;
+    if (this.foreign > 0) this.foreign--;
+    else this.at = this.at?.parent ?? null;
+  }
+
+  addText(chunk: string): void {
+    if (this.foreign === 0 && this.at?.name === 'style') this.at.text += chunk;
+  }
+
+  done(): SvgNode {
+    if (this.root === null) throw this.faults.refuse('shape.root', 'there is no <svg> element; choose an SVG file.');
+    return this.root;
+  }
+
+  private check(tag: SaxesTagNS): void {
+    const { faults } = this;
+    if (this.elements > MAX_ELEMENTS) {
+      throw faults.refuse('shape.too-many', `there are more than ${MAX_ELEMENTS} elements; simplify the drawing.`, this.here());
+    }
+    if (this.depth > MAX_DEPTH) {
+      const here = this.here();
+      throw faults.refuse(
+        'shape.too-deep',
+        `elements lie more than ${MAX_DEPTH} deep inside each other at ${here}; ungroup the drawing.`,
+        here,
+      );
+    }
+    if (this.root === null && (tag.local !== 'svg' || !isSvg(tag))) {
+      throw faults.refuse('shape.root', `the outermost element is <${quote(tag.name)}>, not <svg>; choose an SVG file.`, this.here());
+    }
+  }
+}
+
+function isSvg({ uri }: SaxesTagNS): boolean {
+  return uri === SVG || uri === '';
+}
+
+function attributesOf(tag: SaxesTagNS): Map<string, string> {
+  const all = Object.values(tag.attributes);
+  const attributes = new Map<string, string>();
+  for (const { uri, local, value } of all) if (uri === '') attributes.set(local, value);
+  for (const { uri, local, value } of all) if (uri === XLINK && local === 'href' && !attributes.has('href')) attributes.set('href', value);
+  return attributes;
 }
 
 /** Lines and columns of offsets asked for in rising order. */

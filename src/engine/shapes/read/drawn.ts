@@ -1,0 +1,23 @@
+import type { PathSegment } from '../../geometry/flatten.ts';
+import type { Affine } from '../../geometry/rings.ts';
+import type { FillRule } from '../../geometry/types.ts';
+
+/** One filled outline, not yet flattened. */
+export interface Drawn {
+  segments: readonly PathSegment[];
+  /** From the element's coordinates to mm on the page. */
+  to: Affine;
+  fillRule: FillRule;
+  clips: readonly Clip[];
+}
+
+/** An area that cuts off what lies outside it. */
+export interface Clip {
+  drawn: readonly Drawn[];
+}
+
+/** A box from 0, 0 as a clipping area. */
+export function boxClip(width: number, height: number, to: Affine): Clip {
+  const segments: PathSegment[] = [['M', 0, 0], ['L', width, 0], ['L', width, height], ['L', 0, height], ['Z']];
+  return { drawn: [{ segments, to, fillRule: 'nonzero', clips: [] }] };
+}
