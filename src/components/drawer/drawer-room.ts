@@ -132,48 +132,8 @@ export class DrawerRoom extends LitElement {
     return html`
       <div class="room ${open === undefined ? '' : 'open'}">
         <div class="left">
-          <section aria-labelledby="shapes-head">
-            <header class="row">
-              <h2 id="shapes-head">Shapes</h2>
-              <span class="soft">${drawer.shapes.length}</span>
-              <span class="fill"></span>
-              ${drawer.shapes.length < 2 ? nothing : this.renderSizes()}
-              <button class=${drawer.shapes.length === 0 ? 'main' : ''} ?disabled=${this.reading !== ''} @click=${() => void this.chooseFiles()}>Choose SVG files…</button>
-            </header>
-            <p class="soft reading" role="status">${this.reading}</p>
-            ${
-              drawer.shapes.length === 0
-                ? html`<div class="empty">
-                  <p>The drawer is empty.</p>
-                  <p class="soft">Drop SVG files or a folder of them anywhere here, or choose them. Filled outlines become shapes at the size they have in the file; each gets a screen of its own. Files drawn on one page size stay in register.</p>
-                </div>`
-                : html`<div class="tray">
-                  <shape-tray .shapes=${drawer.shapes} .chosen=${this.shape} .trueSize=${this.trueSize} @choose=${(event: CustomEvent<string>) => (this.shape = event.detail)}></shape-tray>
-                </div>`
-            }
-            ${this.renderChosen()} ${this.renderReport()}
-          </section>
-          ${
-            drawer.screens.length === 0 && drawer.shapes.length === 0
-              ? nothing
-              : html`<section aria-labelledby="screens-head">
-                <header class="row">
-                  <h2 id="screens-head">Screens</h2>
-                  <span class="soft">${drawer.screens.length}</span>
-                </header>
-                ${
-                  drawer.screens.length === 0
-                    ? html`<p class="soft">No screens yet: choose a shape above and make a screen of it.</p>`
-                    : html`<screen-rack
-                      .screens=${drawer.screens}
-                      .shapes=${drawer.shapes}
-                      .paper=${drawer.paper}
-                      .chosen=${open?.id ?? null}
-                      @choose=${(event: CustomEvent<string>) => this.choose(event.detail)}
-                    ></screen-rack>`
-                }
-              </section>`
-          }
+          ${this.renderShapes()}
+          ${drawer.screens.length === 0 && drawer.shapes.length === 0 ? nothing : this.renderScreens(open)}
         </div>
         ${
           open === undefined
@@ -186,6 +146,52 @@ export class DrawerRoom extends LitElement {
       </div>
       ${this.fileDrop.veil('Drop SVG files to add them to the drawer')}
     `;
+  }
+
+  private renderShapes() {
+    const { drawer } = this.store.project;
+    return html`<section aria-labelledby="shapes-head">
+      <header class="row">
+        <h2 id="shapes-head">Shapes</h2>
+        <span class="soft">${drawer.shapes.length}</span>
+        <span class="fill"></span>
+        ${drawer.shapes.length < 2 ? nothing : this.renderSizes()}
+        <button class=${drawer.shapes.length === 0 ? 'main' : ''} ?disabled=${this.reading !== ''} @click=${() => void this.chooseFiles()}>Choose SVG files…</button>
+      </header>
+      <p class="soft reading" role="status">${this.reading}</p>
+      ${
+        drawer.shapes.length === 0
+          ? html`<div class="empty">
+            <p>The drawer is empty.</p>
+            <p class="soft">Drop SVG files or a folder of them anywhere here, or choose them. Filled outlines become shapes at the size they have in the file; each gets a screen of its own. Files drawn on one page size stay in register.</p>
+          </div>`
+          : html`<div class="tray">
+            <shape-tray .shapes=${drawer.shapes} .chosen=${this.shape} .trueSize=${this.trueSize} @choose=${(event: CustomEvent<string>) => (this.shape = event.detail)}></shape-tray>
+          </div>`
+      }
+      ${this.renderChosen()} ${this.renderReport()}
+    </section>`;
+  }
+
+  private renderScreens(open: Screen | undefined) {
+    const { drawer } = this.store.project;
+    return html`<section aria-labelledby="screens-head">
+      <header class="row">
+        <h2 id="screens-head">Screens</h2>
+        <span class="soft">${drawer.screens.length}</span>
+      </header>
+      ${
+        drawer.screens.length === 0
+          ? html`<p class="soft">No screens yet: choose a shape above and make a screen of it.</p>`
+          : html`<screen-rack
+            .screens=${drawer.screens}
+            .shapes=${drawer.shapes}
+            .paper=${drawer.paper}
+            .chosen=${open?.id ?? null}
+            @choose=${(event: CustomEvent<string>) => this.choose(event.detail)}
+          ></screen-rack>`
+      }
+    </section>`;
   }
 
   private renderSizes() {

@@ -84,31 +84,7 @@ export class InksRoom extends LitElement {
     return html`
       <div class="room ${shown === null ? '' : 'open'}">
         <div class="left">
-          <section aria-labelledby="inks-head">
-            <header class="row">
-              <h2 id="inks-head">Inks</h2>
-              <span class="soft">${inks.length}</span>
-              <span class="fill"></span>
-              <button aria-pressed=${shown?.kind === 'match'} @click=${() => this.open({ kind: 'match' })}>Match a colour</button>
-              <button aria-pressed=${shown?.kind === 'add'} @click=${() => this.open({ kind: 'add' })}>Add an ink</button>
-            </header>
-            ${
-              inks.length === 0
-                ? html`<p class="soft">No inks yet: add one from its colour over white and over black.</p>`
-                : html`<ul class="cards" aria-label="Inks">
-                  ${repeat(
-                    inks,
-                    (ink) => ink.id,
-                    (ink) => html`<li>
-                      <button aria-pressed=${openId === ink.id} aria-label="${ink.name}, ${basisShort(ink)}" @click=${() => this.open({ kind: 'ink', id: ink.id })}>
-                        ${drawdownCard(ink, drawer.strokeGain)}
-                        <span class="label"><span class="ink-name">${ink.name}</span><span class="soft small">${basisShort(ink)}</span></span>
-                      </button>
-                    </li>`,
-                  )}
-                </ul>`
-            }
-          </section>
+          ${this.renderInks(inks, shown)}
           ${this.renderStocks(openId)}
           <section class="overprints" aria-labelledby="over-head">
             <header class="row">
@@ -119,21 +95,7 @@ export class InksRoom extends LitElement {
             <p class="soft words">One stroke of each on ${drawer.paper.name === '' ? 'the paper' : drawer.paper.name}. Where a square and its mirror across the diagonal differ, the order of the two matters.</p>
             <overprint-chart .store=${this.store}></overprint-chart>
           </section>
-          <section aria-labelledby="stroke-head">
-            <h2 id="stroke-head">Strokes</h2>
-            <div class="gain">
-              <ps-number
-                label="Each further stroke adds, of the first film"
-                min="0"
-                max="1"
-                step="0.05"
-                decimals="2"
-                .value=${drawer.strokeGain}
-                @pick=${(event: NumberPick) => this.store.dispatch({ kind: 'set-stroke-gain', strokeGain: event.detail })}
-              ></ps-number>
-              <p class="soft small words">In theory a second stroke doubles the film; in practice it is about 1.2 to 1.6 times (from memory): 0.4 by default.</p>
-            </div>
-          </section>
+          ${this.renderStrokeGain()}
           <section aria-labelledby="paper-head">
             <h2 id="paper-head">Paper</h2>
             <paper-form .store=${this.store} .paper=${drawer.paper}></paper-form>
@@ -149,6 +111,53 @@ export class InksRoom extends LitElement {
         }
       </div>
     `;
+  }
+
+  private renderInks(inks: readonly Ink[], shown: Side | null) {
+    const { strokeGain } = this.store.project.drawer;
+    return html`<section aria-labelledby="inks-head">
+      <header class="row">
+        <h2 id="inks-head">Inks</h2>
+        <span class="soft">${inks.length}</span>
+        <span class="fill"></span>
+        <button aria-pressed=${shown?.kind === 'match'} @click=${() => this.open({ kind: 'match' })}>Match a colour</button>
+        <button aria-pressed=${shown?.kind === 'add'} @click=${() => this.open({ kind: 'add' })}>Add an ink</button>
+      </header>
+      ${
+        inks.length === 0
+          ? html`<p class="soft">No inks yet: add one from its colour over white and over black.</p>`
+          : html`<ul class="cards" aria-label="Inks">
+            ${repeat(
+              inks,
+              (ink) => ink.id,
+              (ink) => html`<li>
+                <button aria-pressed=${shown?.kind === 'ink' && shown.id === ink.id} aria-label="${ink.name}, ${basisShort(ink)}" @click=${() => this.open({ kind: 'ink', id: ink.id })}>
+                  ${drawdownCard(ink, strokeGain)}
+                  <span class="label"><span class="ink-name">${ink.name}</span><span class="soft small">${basisShort(ink)}</span></span>
+                </button>
+              </li>`,
+            )}
+          </ul>`
+      }
+    </section>`;
+  }
+
+  private renderStrokeGain() {
+    return html`<section aria-labelledby="stroke-head">
+      <h2 id="stroke-head">Strokes</h2>
+      <div class="gain">
+        <ps-number
+          label="Each further stroke adds, of the first film"
+          min="0"
+          max="1"
+          step="0.05"
+          decimals="2"
+          .value=${this.store.project.drawer.strokeGain}
+          @pick=${(event: NumberPick) => this.store.dispatch({ kind: 'set-stroke-gain', strokeGain: event.detail })}
+        ></ps-number>
+        <p class="soft small words">In theory a second stroke doubles the film; in practice it is about 1.2 to 1.6 times (from memory): 0.4 by default.</p>
+      </div>
+    </section>`;
   }
 
   private sideLabel(side: Side): string {

@@ -97,50 +97,60 @@ export class InkEditor extends LitElement {
           ${this.moved === 0 ? nothing : html`<span class="moved">${this.moved === 1 ? 'One band' : `${this.moved} bands`} had to be moved to be physical.</span>`}
         </p>
       </section>
-      <div>
-        <details class="fold" ?open=${estimate}>
-          <summary>Colours ${estimate ? nothing : html`<span class="soft">${ink.mix === undefined ? 'as measured' : 'from the mix'}</span>`}</summary>
-          <div class="inside">
-            ${estimate ? nothing : html`<p class="soft small">Other colours make it an estimate from two colours.</p>`}
-            <two-colours .colours=${ink} @found=${(event: CustomEvent<ColoursFound>) => this.recolour(event.detail)}></two-colours>
-          </div>
-        </details>
-        <details class="fold">
-          <summary>Mesh and film <span class="soft">${ink.mesh === undefined ? 'mesh not known' : `found on ${meshName(ink.mesh)}`}</span></summary>
-          <div class="inside">
-            <ink-film .store=${this.store} .ink=${ink} @mesh=${(event: CustomEvent<Mesh | null>) => this.setMesh(event.detail)} @solids=${(event: CustomEvent<number>) => this.save({ solids: event.detail })}></ink-film>
-          </div>
-        </details>
-        ${
-          ink.role === 'base'
-            ? nothing
-            : html`<details class="fold">
-              <summary>Let it down <span class="soft">with transparent base</span></summary>
-              <div class="inside">
-                <ink-letdown .store=${this.store} .ink=${ink} @added=${(event: CustomEvent<string>) => this.dispatchEvent(new CustomEvent('added', { detail: event.detail }))}></ink-letdown>
-              </div>
-            </details>`
-        }
-        <details class="fold">
-          <summary>At the press <span class="soft">${ink.dryMinutes} min, ${roundTo(ink.densityGPerCm3, 2)} g/cm³</span></summary>
-          <div class="inside">
-            <div class="fields">
-              <ps-number label="Dry to print on" unit="min" min="0" max="10080" .value=${ink.dryMinutes} @pick=${(event: NumberPick) => this.save({ dryMinutes: event.detail })}></ps-number>
-              <ps-number label="Dry to stack" unit="min" min="0" max="20160" .value=${stackMinutesOf(ink)} @pick=${(event: NumberPick) => this.save({ stackMinutes: event.detail })}></ps-number>
-              <ps-number label="Density" unit="g/cm³" min=${DENSITY_G_PER_CM3.least} max=${DENSITY_G_PER_CM3.most} step="0.01" decimals="2" .value=${ink.densityGPerCm3} @pick=${(event: NumberPick) => this.save({ densityGPerCm3: event.detail })}></ps-number>
-            </div>
-            <p class="soft small">They depend on the ink, the film and the air; these are only starting points.</p>
-            ${
-              ink.mix !== undefined
-                ? nothing
-                : html`<label><input type="checkbox" .checked=${ink.stock === true} @change=${(event: Event) => this.setStock((event.target as HTMLInputElement).checked, ink.role === 'base')} /> A stock ink: only for mixing others</label>
-                  <label><input type="checkbox" .checked=${ink.role === 'base'} @change=${(event: Event) => this.setStock(ink.stock === true, (event.target as HTMLInputElement).checked)} /> The transparent base</label>`
-            }
-          </div>
-        </details>
-      </div>
+      <div>${this.renderColours(estimate)} ${this.renderFilm()} ${ink.role === 'base' ? nothing : this.renderLetdown()} ${this.renderPress()}</div>
       <div class="row actions"><button class="quiet" @click=${this.removeInk}>Remove ink</button></div>
     `;
+  }
+
+  private renderColours(estimate: boolean) {
+    const { ink } = this;
+    return html`<details class="fold" ?open=${estimate}>
+      <summary>Colours ${estimate ? nothing : html`<span class="soft">${ink.mix === undefined ? 'as measured' : 'from the mix'}</span>`}</summary>
+      <div class="inside">
+        ${estimate ? nothing : html`<p class="soft small">Other colours make it an estimate from two colours.</p>`}
+        <two-colours .colours=${ink} @found=${(event: CustomEvent<ColoursFound>) => this.recolour(event.detail)}></two-colours>
+      </div>
+    </details>`;
+  }
+
+  private renderFilm() {
+    const { ink } = this;
+    return html`<details class="fold">
+      <summary>Mesh and film <span class="soft">${ink.mesh === undefined ? 'mesh not known' : `found on ${meshName(ink.mesh)}`}</span></summary>
+      <div class="inside">
+        <ink-film .store=${this.store} .ink=${ink} @mesh=${(event: CustomEvent<Mesh | null>) => this.setMesh(event.detail)} @solids=${(event: CustomEvent<number>) => this.save({ solids: event.detail })}></ink-film>
+      </div>
+    </details>`;
+  }
+
+  private renderLetdown() {
+    return html`<details class="fold">
+      <summary>Let it down <span class="soft">with transparent base</span></summary>
+      <div class="inside">
+        <ink-letdown .store=${this.store} .ink=${this.ink} @added=${(event: CustomEvent<string>) => this.dispatchEvent(new CustomEvent('added', { detail: event.detail }))}></ink-letdown>
+      </div>
+    </details>`;
+  }
+
+  private renderPress() {
+    const { ink } = this;
+    return html`<details class="fold">
+      <summary>At the press <span class="soft">${ink.dryMinutes} min, ${roundTo(ink.densityGPerCm3, 2)} g/cm³</span></summary>
+      <div class="inside">
+        <div class="fields">
+          <ps-number label="Dry to print on" unit="min" min="0" max="10080" .value=${ink.dryMinutes} @pick=${(event: NumberPick) => this.save({ dryMinutes: event.detail })}></ps-number>
+          <ps-number label="Dry to stack" unit="min" min="0" max="20160" .value=${stackMinutesOf(ink)} @pick=${(event: NumberPick) => this.save({ stackMinutes: event.detail })}></ps-number>
+          <ps-number label="Density" unit="g/cm³" min=${DENSITY_G_PER_CM3.least} max=${DENSITY_G_PER_CM3.most} step="0.01" decimals="2" .value=${ink.densityGPerCm3} @pick=${(event: NumberPick) => this.save({ densityGPerCm3: event.detail })}></ps-number>
+        </div>
+        <p class="soft small">They depend on the ink, the film and the air; these are only starting points.</p>
+        ${
+          ink.mix !== undefined
+            ? nothing
+            : html`<label><input type="checkbox" .checked=${ink.stock === true} @change=${(event: Event) => this.setStock((event.target as HTMLInputElement).checked, ink.role === 'base')} /> A stock ink: only for mixing others</label>
+              <label><input type="checkbox" .checked=${ink.role === 'base'} @change=${(event: Event) => this.setStock(ink.stock === true, (event.target as HTMLInputElement).checked)} /> The transparent base</label>`
+        }
+      </div>
+    </details>`;
   }
 
   /** What follows when a stock ink changes. */

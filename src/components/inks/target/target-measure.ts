@@ -1,9 +1,7 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { defined } from '../../../engine/base/at.ts';
-import { deltaE2000 } from '../../../engine/colour/delta-e.ts';
-import { labSwatch } from '../../../engine/ink/film/lab-swatch.ts';
-import { type Swatch, swatchOf } from '../../../engine/ink/film/swatch.ts';
+import type { Swatch } from '../../../engine/ink/film/swatch.ts';
 import { checkSquares, fittedInk, type OverprintFit } from '../../../engine/ink/fit/fit-overprints.ts';
 import { expectedSwatch } from '../../../engine/ink/target/expected-swatch.ts';
 import { readingsOfSamples } from '../../../engine/ink/target/sample-readings.ts';
@@ -28,8 +26,9 @@ import { JobRun } from '../../ui/job-run.ts';
 import { counted } from '../../ui/words.ts';
 import '../add/cgats-file.ts';
 import type { Measurements } from '../add/cgats-file.ts';
-import { markStyles, swatchTemplate } from '../overprint/marked-swatch.ts';
+import { markStyles } from '../overprint/marked-swatch.ts';
 import { chartStyles } from './target-charts.ts';
+import { squareField } from './target-field.ts';
 import { foundFit } from './target-found.ts';
 import './target-photo.ts';
 import { measureStyles } from './target-measure-style.ts';
@@ -262,39 +261,23 @@ export class TargetMeasure extends LitElement {
   }
 
   private renderField(square: TargetSquare) {
-    const reading = this.reading(square);
-    const misread = this.misread.get(square.number);
-    const expected = defined(this.expected.get(square.number));
-    const white = this.store.relative ? this.store.project.drawer.paper.reflectance : undefined;
-    const measured =
-      reading === undefined
-        ? null
-        : reading.reflectance === undefined
-          ? labSwatch(reading.lab, white)
-          : swatchOf(reading.reflectance, white);
-    return html`<div class="field">
-      <label>
-        <span class="name"><b>${square.number}</b> ${square.over === null ? 'alone' : `${this.ink(square.over).name} over it`}</span>
-        <input
-          type="text"
-          data-square=${square.number}
-          autocomplete="off"
-          spellcheck="false"
-          placeholder="L a b"
-          aria-label="Square ${this.name(square)}"
-          aria-invalid=${misread === undefined ? nothing : 'true'}
-          .value=${misread?.text ?? (reading === undefined ? '' : readingText(reading.lab))}
-          @change=${(event: Event) => this.type([[square, (event.target as HTMLInputElement).value]])}
-          @keydown=${(event: KeyboardEvent) => void this.next(event, square)}
-          @paste=${(event: ClipboardEvent) => this.onPaste(event, square)}
-        />
-      </label>
-      <span class="chips" title="As the inks are thought to give it, and as measured">
-        ${swatchTemplate(expected)}${measured === null ? html`<span class="swatch none"></span>` : swatchTemplate(measured)}
-      </span>
-      <span class="far small soft">${measured === null ? '' : `ΔE ${deltaE2000(expected.lab, measured.lab).toFixed(1)}`}</span>
-      ${misread === undefined ? nothing : html`<p class="problem small" role="alert">${misread.problem}</p>`}
-    </div>`;
+    const { relative, project } = this.store;
+    return squareField(
+      {
+        square,
+        name: this.name(square),
+        overName: square.over === null ? null : this.ink(square.over).name,
+        reading: this.reading(square),
+        misread: this.misread.get(square.number),
+        expected: defined(this.expected.get(square.number)),
+        white: relative ? project.drawer.paper.reflectance : undefined,
+      },
+      {
+        change: (text) => this.type([[square, text]]),
+        key: (event) => void this.next(event, square),
+        paste: (event) => this.onPaste(event, square),
+      },
+    );
   }
 
   private renderFound({ fit, inputs }: { fit: OverprintFit; inputs: FitInputs }) {

@@ -1,0 +1,62 @@
+import { html, nothing } from 'lit';
+import { deltaE2000 } from '../../../engine/colour/delta-e.ts';
+import { labSwatch } from '../../../engine/ink/film/lab-swatch.ts';
+import { type Swatch, swatchOf } from '../../../engine/ink/film/swatch.ts';
+import type { MeasuredSquare, TargetSquare } from '../../../engine/ink/target/target.ts';
+import { readingText } from '../../../engine/ink/target/typed-colour.ts';
+import type { Misread } from '../../../engine/ink/target/typed-readings.ts';
+import { swatchTemplate } from '../overprint/marked-swatch.ts';
+
+/** A square to be filled in. */
+export interface SquareField {
+  square: TargetSquare;
+  name: string;
+  /** Of the ink over the first; null where it is alone. */
+  overName: string | null;
+  reading: MeasuredSquare | undefined;
+  /** What was typed and is no colour. */
+  misread: Misread | undefined;
+  expected: Swatch;
+  /** The paper that the screen shows as its white; undefined for the perfect diffuser. */
+  white: readonly number[] | undefined;
+}
+
+/** What a field tells. */
+export interface FieldEvents {
+  change: (text: string) => void;
+  key: (event: KeyboardEvent) => void;
+  paste: (event: ClipboardEvent) => void;
+}
+
+/** A field for a square's colour, beside it what was expected, what was measured and how far apart they are. */
+export function squareField({ square, name, overName, reading, misread, expected, white }: SquareField, events: FieldEvents) {
+  const measured = measuredSwatch(reading, white);
+  return html`<div class="field">
+    <label>
+      <span class="name"><b>${square.number}</b> ${overName === null ? 'alone' : `${overName} over it`}</span>
+      <input
+        type="text"
+        data-square=${square.number}
+        autocomplete="off"
+        spellcheck="false"
+        placeholder="L a b"
+        aria-label="Square ${name}"
+        aria-invalid=${misread === undefined ? nothing : 'true'}
+        .value=${misread?.text ?? (reading === undefined ? '' : readingText(reading.lab))}
+        @change=${(event: Event) => events.change((event.target as HTMLInputElement).value)}
+        @keydown=${events.key}
+        @paste=${events.paste}
+      />
+    </label>
+    <span class="chips" title="As the inks are thought to give it, and as measured">
+      ${swatchTemplate(expected)}${measured === null ? html`<span class="swatch none"></span>` : swatchTemplate(measured)}
+    </span>
+    <span class="far small soft">${measured === null ? '' : `ΔE ${deltaE2000(expected.lab, measured.lab).toFixed(1)}`}</span>
+    ${misread === undefined ? nothing : html`<p class="problem small" role="alert">${misread.problem}</p>`}
+  </div>`;
+}
+
+function measuredSwatch(reading: MeasuredSquare | undefined, white: readonly number[] | undefined): Swatch | null {
+  if (reading === undefined) return null;
+  return reading.reflectance === undefined ? labSwatch(reading.lab, white) : swatchOf(reading.reflectance, white);
+}
