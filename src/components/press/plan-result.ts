@@ -1,0 +1,133 @@
+import { html, nothing } from 'lit';
+import { ticksOf } from '../../engine/log/ticks/ticking.ts';
+import { setUpsDone } from '../../engine/log/ticks/ticks.ts';
+import type { FitChoice } from '../../engine/visit/what-to-drop.ts';
+import type { AppStore } from '../app-store.ts';
+import '../ui/log/log-sheets.ts';
+import type { MadePlan } from '../output/made-plan.ts';
+import type { StatePictures } from '../ui/print/state-pictures.ts';
+import { counted } from '../ui/words.ts';
+import { awakeBox, type KeepAwake } from './log/keep-awake.ts';
+import './grid/set-up-grid.ts';
+import './plan/day-bars.ts';
+import './plan/fit-choices.ts';
+import { haveReady } from './plan/have-ready.ts';
+import { planHead } from './plan/plan-head.ts';
+import type { PressVisit } from './press-visit.ts';
+import './sheet/pdf-choice.ts';
+import './sheet/set-up-card.ts';
+import type { Tick } from './sheet/set-up-card.ts';
+
+interface PlanResult {
+  store: AppStore;
+  visit: PressVisit;
+  pictures: StatePictures;
+  awake: KeepAwake;
+  /** Changes when a picture has arrived. */
+  drawn: number;
+  /** Whether the pull sheet is being made ready for paper. */
+  preparing: boolean;
+  atPress(): void;
+  print(): void;
+  /** @param reveal whether the set-up's card must come into view */
+  choose(index: number, reveal: boolean): void;
+}
+
+/** The pull order with all that goes with it: the clock, the grid, the set-up looked at, sheets, what to have ready. */
+export function planResult(result: PlanResult) {
+  const { store, visit, pictures, drawn } = result;
+  const { made, running } = visit.run;
+  if (made === null) {
+    return running ? html`<section><h2>Pull order</h2><p class="soft" role="status">Looking for an order…</p></section>` : nothing;
+  }
+  const { plan } = made;
+  const ticks = ticksOf(plan, visit.log.sheets);
+  const done = setUpsDone(plan, ticks);
+  const reveal = (event: CustomEvent<number>): void => result.choose(event.detail, true);
+  return html`
+    <section aria-labelledby="order">
+      <div class="result">${found(visit, made)}${buttons(result, made, done.size)}</div>
+      <div class="days">
+        <h3>By the clock</h3>
+        <press-day-bars .plan=${plan} .selected=${visit.selected} @set-up-select=${reveal}></press-day-bars>
+      </div>
+      <div class="bench">
+        <press-set-up-grid .plan=${plan} .selected=${visit.selected} .done=${done} @set-up-select=${reveal}></press-set-up-grid>
+        <press-set-up-card
+          .made=${made}
+          .index=${visit.selected}
+          .pictures=${pictures}
+          .ticked=${ticks}
+          .spoiled=${visit.spoiled}
+          .drawn=${drawn}
+          @set-up-select=${(event: CustomEvent<number>) => result.choose(event.detail, false)}
+          @tick=${(event: CustomEvent<Tick>) => visit.tick(event.detail)}
+        ></press-set-up-card>
+      </div>
+    </section>
+    ${
+      visit.log.events.length === 0
+        ? nothing
+        : html`<section aria-labelledby="sheets">
+          <h2 id="sheets">Sheets</h2>
+          <ps-log-sheets .store=${store} .log=${visit.log} .pictures=${pictures} .drawn=${drawn}></ps-log-sheets>
+        </section>`
+    }
+    ${haveReady(made)}
+  `;
+}
+
+/** How good the order is, and what to do when it does not fit or is out of date. */
+function found(visit: PressVisit, made: MadePlan) {
+  const { running, stopped } = visit.run;
+  const stale = visit.outOfDate && !running;
+  const settled = running || visit.outOfDate || visit.log.events.length > 0;
+  return html`<div>
+    ${planHead(made.plan, { running, stopped })}
+    ${
+      settled
+        ? nothing
+        : html`<press-fit-choices .made=${made} @fit=${(event: CustomEvent<FitChoice>) => visit.fit(event.detail)}></press-fit-choices>`
+    }
+    ${stale && visit.asking ? askAnew(visit) : nothing}
+    ${
+      stale && !visit.asking
+        ? html`<p class="stale">Out of date: recipes, sheets or figures have changed. <button @click=${() => visit.find()}>Plan again</button></p>`
+        : nothing
+    }
+  </div>`;
+}
+
+/** What is done with the order. @param done set-ups that are ticked all over */
+function buttons({ store, visit, pictures, awake, preparing, atPress, print }: PlanResult, made: MadePlan, done: number) {
+  const { running } = visit.run;
+  const all = made.plan.cards.length;
+  return html`<div class="row">
+    ${awakeBox(awake)}
+    <button class="main" ?disabled=${running} @click=${atPress}>At the press</button>
+    <button ?disabled=${running || preparing} @click=${print}>${preparing ? 'Drawing the pictures…' : 'Print the pull sheet'}</button>
+    <press-pdf-choice
+      .made=${made}
+      .pictures=${pictures}
+      .heading=${store.project.title}
+      .tell=${(sentence: string) => store.tell(sentence)}
+      .disabled=${running}
+    ></press-pdf-choice>
+    ${
+      visit.log.events.length === 0 || done === all
+        ? nothing
+        : html`<button ?disabled=${running} @click=${() => visit.findRest()}>Plan the rest around what is done</button>`
+    }
+    ${done > 0 ? html`<p>${done} of ${counted(all, 'set-up')} done</p>` : nothing}
+  </div>`;
+}
+
+/** Asks what becomes of the ticks before a new order is looked for. */
+export function askAnew(visit: PressVisit) {
+  return html`<p class="stale" role="alert">
+    A new order starts a new visit without your ticks; what you logged stays in the Chest.
+    <button @click=${() => visit.findRest()}>Plan the rest</button>
+    <button @click=${() => visit.find()}>Find anew</button>
+    <button class="quiet" @click=${() => visit.ask(false)}>Keep this order</button>
+  </p>`;
+}

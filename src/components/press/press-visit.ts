@@ -1,0 +1,168 @@
+import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import { defined } from '../../engine/base/at.ts';
+import { tickedAgain, tickedOff, ticksOf } from '../../engine/log/ticks/ticking.ts';
+import { nextSetUp } from '../../engine/log/ticks/ticks.ts';
+import { visitHeadOf } from '../../engine/log/visit-head.ts';
+import { visitNow } from '../../engine/log/visit-now.ts';
+import { takenFit } from '../../engine/project/take-fit.ts';
+import { sameVisitInput, visitInputOf } from '../../engine/project/visit-input.ts';
+import type { VisitInput } from '../../engine/visit/visit.ts';
+import type { FitChoice } from '../../engine/visit/what-to-drop.ts';
+import { sentenceOf } from '../../workers/client/client.ts';
+import type { AppStore } from '../app-store.ts';
+import { LogKeeper } from '../ui/log/log-keeper.ts';
+import { localTime } from './log/local-time.ts';
+import { PressKeeper } from './log/press-record.ts';
+import { PlanRun } from './plan/plan-run.ts';
+import type { Tick } from './sheet/set-up-card.ts';
+
+/** The visit at the press: its pull order and how that is found, its log, and how both outlive a reload. */
+export class PressVisit implements ReactiveController {
+  private readonly host: ReactiveControllerHost;
+  private readonly storeOf: () => AppStore;
+  private readonly found: () => void;
+  private keeper!: PressKeeper;
+  private shownInput: VisitInput | null = null;
+  /** How many projects had been opened when the order was made. */
+  private opened = 0;
+  readonly run: PlanRun;
+  readonly log: LogKeeper;
+  /** Whether it is asked if a new order shall take the place of one with ticks. */
+  asking = false;
+  /** Index of the set-up that is looked at. */
+  selected = 0;
+
+  /** @param found called when an order was asked for and has come */
+  constructor(host: ReactiveControllerHost, store: () => AppStore, found: () => void) {
+    this.host = host;
+    this.storeOf = store;
+    this.found = found;
+    this.run = new PlanRun(host, (sentence) => store().tell(sentence));
+    this.log = new LogKeeper(host, store);
+    host.addController(this);
+  }
+
+  private get store(): AppStore {
+    return this.storeOf();
+  }
+
+  hostConnected(): void {
+    const { store } = this;
+    store.addEventListener('change', this.onStore);
+    this.keeper = new PressKeeper(store, (sentence) => store.tell(sentence));
+    this.opened = store.opened;
+    void this.resume();
+  }
+
+  hostDisconnected(): void {
+    this.store.removeEventListener('change', this.onStore);
+  }
+
+  /** Another project has no use for the order of the one before, also while the room is hidden. */
+  private readonly onStore = (): void => {
+    if (this.store.opened === this.opened) return;
+    this.opened = this.store.opened;
+    this.ask(false);
+    this.shownInput = null;
+    this.log.begin(null);
+    this.run.put(null);
+    this.keeper.keep(null, null);
+  };
+
+  /** Takes the visit up where a reload left it. */
+  private async resume(): Promise<void> {
+    const record = await this.keeper.read();
+    const busy = (): boolean => this.run.made !== null || this.run.running || this.store.opened !== this.opened;
+    if (record === null || busy()) return;
+    try {
+      await this.log.resume(record.head);
+    } catch (error) {
+      this.store.tell(`The log of the visit could not be read (${sentenceOf(error)}); reload the page before you tick anything.`);
+    }
+    if (busy()) return;
+    this.shownInput = record.made.input;
+    this.selected = nextSetUp(record.made.plan, ticksOf(record.made.plan, this.log.sheets));
+    this.run.put(record.made);
+  }
+
+  private get input(): VisitInput {
+    return visitInputOf(this.store.project);
+  }
+
+  /** Whether the project asks for another visit than the order is for. */
+  get outOfDate(): boolean {
+    const made = this.run.made?.input;
+    return made !== undefined && !sameVisitInput(made, this.input);
+  }
+
+  /** Numbers of the sheets that have left the visit. */
+  get spoiled(): ReadonlySet<number> {
+    return new Set(this.log.sheets.filter((sheet) => sheet.spoiled).map((sheet) => sheet.number));
+  }
+
+  /** Asks, or stops asking, whether a new order shall take the place of one with ticks. */
+  ask(asking: boolean): void {
+    this.asking = asking;
+    this.host.requestUpdate();
+  }
+
+  /** Looks for an order; asks first when there are ticks: one slip of a wet finger must not put a day's away. */
+  find(): void {
+    if (this.log.events.length > 0 && !this.asking) {
+      this.ask(true);
+      return;
+    }
+    this.ask(false);
+    void this.run.start(this.input).then(this.found);
+  }
+
+  /** Plans what is left around what is done. */
+  findRest(): void {
+    this.ask(false);
+    const { recipes, sheets } = this.log;
+    // The visit stays what it was begun as: changed recipes are for the next one.
+    const input = defined(this.run.made).input;
+    void this.run.start({ ...input, rest: { recipes, sheets, now: visitNow(this.log.events, Date.now(), localTime) } }).then(this.found);
+  }
+
+  /** Takes up what makes the visit fit, as one step to undo, with the order that was made for it. */
+  fit(choice: FitChoice): void {
+    const { command, plan } = takenFit(choice, this.store.project.recipes, () => crypto.randomUUID());
+    this.store.dispatch(command);
+    if (plan === null) {
+      this.find();
+      return;
+    }
+    const kept = new Map(this.store.project.recipes.map((recipe) => [recipe.id, recipe]));
+    this.run.put({ plan, input: this.input, recipes: plan.recipes.map(({ id }) => defined(kept.get(id))) });
+    this.found();
+  }
+
+  /** Logs that sheets of a set-up were pulled, or that they were not. */
+  tick({ setUp, sheets, on }: Tick): void {
+    const card = this.run.made?.plan.cards.find((entry) => entry.number === setUp);
+    if (card === undefined) return;
+    const ticking = { card, numbers: sheets, sheets: this.log.sheets, recipes: this.log.recipes };
+    void this.log.add(on ? tickedAgain(ticking, this.log.events, Date.now()) : tickedOff(ticking));
+  }
+
+  /** Follows a finished search: begins the log of a new visit. @returns whether another order is shown now */
+  follow(): boolean {
+    const { made, running } = this.run;
+    if (made === null || running) return false;
+    const fresh = made.input !== this.shownInput;
+    if (fresh) {
+      this.shownInput = made.input;
+      // What is left of a visit is still that visit; the log before a new one stays in the Chest.
+      if (!('rest' in made.input)) {
+        const { title, explore } = this.store.project;
+        const naming = { id: crypto.randomUUID(), title, begunMs: Date.now(), minDeltaE: explore.minDeltaE };
+        this.log.begin(visitHeadOf(made.plan, made.recipes, naming));
+      }
+      this.selected = 0;
+      this.keeper.keep(made, this.log.head);
+    }
+    this.selected = Math.min(this.selected, made.plan.cards.length - 1);
+    return fresh;
+  }
+}
