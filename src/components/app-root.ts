@@ -11,7 +11,7 @@ import { controls } from './ui/controls-style.ts';
 // The elements of all rooms in the table; they stand in folders of their own.
 import.meta.glob('./*/*-room.ts', { eager: true });
 
-/** News is read by then; problems stay until they are put away. */
+/** News is read by then; problems stay until they are closed. */
 const NEWS_MS = 7000;
 
 /** The studio: its doors, its notices, and the room one stands in. */
@@ -57,7 +57,7 @@ export class AppRoot extends LitElement {
       if (kind !== 'news') continue;
       const since = this.newsSince.get(id) ?? now;
       this.newsSince.set(id, held ? now : since);
-      if (!held && now - since >= NEWS_MS) this.store.putAway(id);
+      if (!held && now - since >= NEWS_MS) this.store.closeNotice(id);
     }
   };
 
@@ -162,7 +162,7 @@ export class AppRoot extends LitElement {
           (notice) => notice.id,
           (notice) => html`<div class="notice">
             <p>${notice.text}</p>
-            <button class="quiet" aria-label="Put away" @click=${() => store.putAway(notice.id)}>✕</button>
+            <button class="quiet" aria-label="Close" @click=${() => store.closeNotice(notice.id)}>✕</button>
           </div>`,
         )}
       </div>

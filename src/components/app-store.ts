@@ -8,7 +8,7 @@ import type { Project } from '../engine/project/types.ts';
 import { sentenceOf } from '../workers/client/client.ts';
 import type { Room } from './rooms.ts';
 
-/** A sentence shown to the user until it is put away. */
+/** A sentence shown to the user until it is closed. */
 export interface Notice {
   id: number;
   kind: 'problem' | 'news';
@@ -128,7 +128,7 @@ export class AppStore extends EventTarget {
     for (const problem of problems) this.tell(problem.message);
   }
 
-  putAway(id: number): void {
+  closeNotice(id: number): void {
     this.notices = this.notices.filter((notice) => notice.id !== id);
     this.changed();
   }

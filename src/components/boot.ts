@@ -7,7 +7,7 @@ import { AutoSaver } from './saver.ts';
 /** Opens what was saved, or the demo project when there is nothing or it cannot be read. */
 export async function boot(): Promise<{ store: AppStore; saver: AutoSaver }> {
   const saver = new AutoSaver();
-  let told: string | null = null;
+  let notice: string | null = null;
   try {
     const stored = await saver.open();
     if (stored.project !== null) {
@@ -17,17 +17,17 @@ export async function boot(): Promise<{ store: AppStore; saver: AutoSaver }> {
         if (!stored.writable) store.tell('This project is open in another tab; what you change here is not saved. Close one of the two.');
         return { store, saver };
       }
-      told = `${entryAt(read.problems, 0).message} It was put aside, not deleted, and the demo project was opened.`;
-      if (stored.writable) await saver.setAside(told);
+      notice = `${entryAt(read.problems, 0).message} It was put aside, not deleted, and the demo project was opened.`;
+      if (stored.writable) await saver.setAside(notice);
     }
   } catch (error) {
-    told = `This browser does not let the app save (${sentenceOf(error)}); export your recipes before you close the tab.`;
+    notice = `This browser does not let the app save (${sentenceOf(error)}); export your recipes before you close the tab.`;
   }
   // Reading SVG takes parsers that a saved project does not need.
   const { demo } = await import('./demo.ts');
   const project = demo();
   const store = new AppStore(project, saver);
   saver.save(project, null);
-  if (told !== null) store.tell(told);
+  if (notice !== null) store.tell(notice);
   return { store, saver };
 }

@@ -139,7 +139,7 @@ export class EditionPapers extends LitElement {
           else this.sayFate(id, { fate: value as ScreenFate['fate'] });
         }}
       >
-        <option value="" ?selected=${fate === undefined}>not told</option>
+        <option value="" ?selected=${fate === undefined}>not stated</option>
         ${FATES.map((each) => html`<option value=${each} ?selected=${fate?.fate === each}>${each}</option>`)}
       </select>
       ${field('by', 'by whom')} ${field('when', 'when')}

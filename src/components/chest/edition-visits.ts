@@ -52,7 +52,7 @@ export class EditionVisits implements ReactiveController {
     this.host.requestUpdate();
   }
 
-  /** The visit that the edition is told from: the chosen one, else the last. */
+  /** The visit that the edition is read from: the chosen one, else the last. */
   get head(): VisitHead | null {
     return this.heads.find((head) => head.id === this.events?.visit) ?? null;
   }

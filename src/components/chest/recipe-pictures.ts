@@ -9,7 +9,7 @@ const drawers = new WeakMap<Recipe['pulls'], Studio>();
 const pictures = new WeakMap<Recipe['pulls'], Map<string, Promise<Picture>>>();
 let last: Promise<unknown> = Promise.resolve();
 
-/** The one drawer of a recipe, so that a worker is told about it only once. */
+/** The one drawer of a recipe, so that a worker needs it only once. */
 export function recipeStudio(recipe: Recipe): Studio {
   let drawer = drawers.get(recipe.pulls);
   if (drawer === undefined) drawers.set(recipe.pulls, (drawer = studioOfRecipe(recipe)));

@@ -15,7 +15,7 @@ export function ticketTable(recipe: Recipe) {
         <th scope="col">Pull</th>
         <th scope="col" colspan="2">Screen</th>
         <th scope="col">Ink</th>
-        <th scope="col">Lay</th>
+        <th scope="col">Offset</th>
         <th scope="col" class="count">Strokes</th>
       </tr>
     </thead>

@@ -227,7 +227,7 @@ function rejects(out: PageWriter, { words }: Edition, { visit }: EditionPdfOptio
       );
     }
   }
-  if (words.rejects !== '' || spoiled === null) out.paragraph(words.rejects === '' ? 'Not told.' : words.rejects, { size: 10.5 });
+  if (words.rejects !== '' || spoiled === null) out.paragraph(words.rejects === '' ? 'Not stated.' : words.rejects, { size: 10.5 });
 }
 
 function sign(out: PageWriter): void {

@@ -6,7 +6,7 @@ export function mmText(mm: number): string {
   return mm.toFixed(1).replace('-', '−');
 }
 
-/** A lay offset with its sign, without its unit. */
+/** An offset with its sign, without its unit. */
 export function offsetText(mm: number): string {
   return mm === 0 ? '0' : `${mm > 0 ? '+' : '−'}${Math.abs(mm).toFixed(1)}`;
 }

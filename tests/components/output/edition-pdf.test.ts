@@ -123,7 +123,7 @@ describe('editionPdf', () => {
     for (const size of ['A4', 'Letter'] as const) {
       const text = await textOf(null, size);
       expect(text).toContain('signed and numbered on ____');
-      expect(text).toContain('Not told.');
+      expect(text).toContain('Not stated.');
       expect(text).not.toContain('by the log');
     }
   });

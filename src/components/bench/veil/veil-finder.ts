@@ -28,7 +28,7 @@ function baseFor(drawer: Studio): Ink {
 
 /**
  * Proposes translucent pulls that calm the stack on the Bench, as pictures to choose from.
- * @fires veil CustomEvent<VeilProposal>: this one is to be laid
+ * @fires veil CustomEvent<VeilProposal>: this one is to be put down
  */
 @customElement('bench-veil-finder')
 export class VeilFinder extends LitElement {
@@ -118,7 +118,7 @@ export class VeilFinder extends LitElement {
       ${run.found === null ? nothing : this.renderFound(run.found)}
       <div class="buttons">
         <button type="button" @click=${() => this.dialog.close()}>Cancel</button>
-        <button class="main" type="submit" ?disabled=${proposals.length === 0}>Lay this veil</button>
+        <button class="main" type="submit" ?disabled=${proposals.length === 0}>Put it down</button>
       </div>
     </form>`;
   }

@@ -33,7 +33,7 @@ export class SetUpGrid extends LitElement {
   @property({ type: Number }) selected = 0;
   /** Indices of set-ups that are done. */
   @property({ attribute: false }) done: ReadonlySet<number> = new Set();
-  /** Laid out for a page instead of a screen. */
+  /** Set out for a page instead of a screen. */
   @property({ type: Boolean, reflect: true }) printed = false;
 
   private get beds(): boolean {

@@ -62,14 +62,14 @@ export const logPressStyle = css`
     width: 44px;
     flex: none;
   }
-  .lay-words {
+  .offset {
     font-size: var(--type-head);
   }
   .strokes {
     font-size: var(--type-head);
     font-weight: 650;
   }
-  .lay {
+  .offset-diagram {
     width: min(100%, 170px);
     margin: var(--space-2) 0;
   }
@@ -184,7 +184,7 @@ export const logPressStyle = css`
     .frame > * {
       grid-column: 1;
     }
-    .frame .lay {
+    .frame .offset-diagram {
       grid-column: 2;
       grid-row: 1 / 6;
     }

@@ -237,7 +237,7 @@ export class LogPress extends LitElement {
     return html`<div class="face">
       <header>
         <h2>Set-up ${card.number} <span class="soft">of ${plan.cards.length}</span></h2>
-        <button ?disabled=${index === 0} @click=${() => this.go(index - 1)}>Back</button>
+        <button ?disabled=${index === 0} @click=${() => this.go(index - 1)}>Previous</button>
         <button ?disabled=${index === plan.cards.length - 1} @click=${() => this.go(index + 1)}>Next</button>
         <button @click=${() => this.dialog.close()}>Leave the press</button>
       </header>
@@ -245,7 +245,7 @@ export class LogPress extends LitElement {
         <p class="screen">${card.screen.key} ${card.screen.name}</p>
         <p class="ink"><ps-ink-chip .ink=${card.ink.ink}></ps-ink-chip>${card.ink.key}</p>
         <p class="strokes">${counted(card.strokes, 'stroke')}${tags.length === 0 ? '' : `, ${listed(tags)}`}</p>
-        <p class="lay-words">${capital(offsetWords(card))}</p>
+        <p class="offset">${capital(offsetWords(card))}</p>
         ${mix === null ? nothing : html`<p>${mix}</p>`}
         <p>Mesh ${card.screen.mesh.threadsPerCm}/cm, thread ${card.screen.mesh.threadUm} µm</p>
         ${time === undefined ? nothing : html`<p>${timeWords(plan, time)}${time.waitMinutes >= 1 ? ` with a ${waitWords(plan, index, false)}` : ''}</p>`}

@@ -4,13 +4,13 @@ import type { RestPlan } from '../../../engine/log/rest.ts';
 import { counted } from '../../ui/words.ts';
 import { beginWords, boundWords, endWords, freeSwapWords, needsWords, planHeadline } from '../../words/plan-words.ts';
 
-/** Further warnings fold away. */
-const PROBLEMS_TOLD = 2;
+/** Further warnings are folded. */
+const PROBLEMS_SHOWN = 2;
 
 function problemList(problems: readonly Problem[]) {
-  const told = problems.slice(0, PROBLEMS_TOLD);
-  const rest = problems.slice(PROBLEMS_TOLD);
-  return html`${told.map((problem) => html`<p class="warn">${problem.message}</p>`)}
+  const shown = problems.slice(0, PROBLEMS_SHOWN);
+  const rest = problems.slice(PROBLEMS_SHOWN);
+  return html`${shown.map((problem) => html`<p class="warn">${problem.message}</p>`)}
   ${
     rest.length === 0
       ? nothing
@@ -23,7 +23,7 @@ function problemList(problems: readonly Problem[]) {
 
 /**
  * What a pull order costs, how near that is to the fewest there can be, and what stands in its way.
- * @param running whether a better order is still looked for: what may yet change is not told
+ * @param running whether a better order is still looked for: what may yet change is left out
  * @param stopped whether the search was ended by hand
  */
 export function planHead(plan: RestPlan, { running, stopped }: { running: boolean; stopped: boolean }) {

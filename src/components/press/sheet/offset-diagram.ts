@@ -38,7 +38,7 @@ export function offsetDiagram(card: Pick<SetUpCard, 'dxMm' | 'dyMm' | 'turnDeg'>
   const cy = top + height / 2;
   const reach = length === 0 ? 0 : Math.min(LONGEST, Math.max(SHORTEST, length * 2));
   const angle = (Math.atan2(card.dyMm, card.dxMm) * 180) / Math.PI;
-  return html`<svg class="lay" viewBox="0 0 ${BOX} ${BOX}" role="img" aria-label="Image at the lays: ${offsetWords(card)}">
+  return html`<svg class="offset-diagram" viewBox="0 0 ${BOX} ${BOX}" role="img" aria-label="Image at the lays: ${offsetWords(card)}">
     <rect x=${left} y=${top} width=${width} height=${height} fill="var(--stock)" stroke="var(--stock-line)" />
     ${lays.map(([x, y, onSide]) =>
       onSide
@@ -48,8 +48,8 @@ export function offsetDiagram(card: Pick<SetUpCard, 'dxMm' | 'dyMm' | 'turnDeg'>
     <path d="M${cx - 7} ${cy}h14M${cx} ${cy - 7}v14" stroke="var(--stock-line)" fill="none" />
     ${
       reach === 0
-        ? svg`<circle cx=${cx} cy=${cy} r="4" fill="var(--lay-accent, var(--film-accent))" />`
-        : svg`<g transform="translate(${cx} ${cy}) rotate(${angle})" stroke="var(--lay-accent, var(--film-accent))" stroke-width="3" fill="none" stroke-linejoin="miter">
+        ? svg`<circle cx=${cx} cy=${cy} r="4" fill="var(--offset-accent, var(--film-accent))" />`
+        : svg`<g transform="translate(${cx} ${cy}) rotate(${angle})" stroke="var(--offset-accent, var(--film-accent))" stroke-width="3" fill="none" stroke-linejoin="miter">
           <path d="M0 0H${reach}M${reach - 9} -7L${reach} 0L${reach - 9} 7" />
         </g>`
     }

@@ -161,7 +161,7 @@ export const pullSheetStyle = css`
     align-items: start;
     grid-area: how;
   }
-  .lay {
+  .offset-diagram {
     display: block;
     width: 24mm;
     height: 24mm;

@@ -50,12 +50,12 @@ export const setUpCardStyle = css`
     width: 68px;
     height: 36px;
   }
-  .lay {
+  .offset-diagram {
     display: block;
     width: 150px;
     height: 150px;
   }
-  .lay-words {
+  .offset {
     font-size: var(--type-lead);
     font-weight: 600;
   }
@@ -153,7 +153,7 @@ export const setUpCardStyle = css`
       grid-template-columns: minmax(0, 1fr) 110px;
       gap: var(--space-4) var(--space-6);
     }
-    .lay {
+    .offset-diagram {
       width: 110px;
       height: 110px;
     }

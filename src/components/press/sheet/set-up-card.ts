@@ -127,7 +127,7 @@ export class SetUpCardView extends LitElement {
           <p class="screen">${card.screen.key} ${card.screen.name}</p>
           <p class="ink"><ps-ink-chip .ink=${card.ink.ink}></ps-ink-chip>${card.ink.key}</p>
           ${mixWords(card) === null ? nothing : html`<p>${mixWords(card)}</p>`}
-          <p class="lay-words">${capital(offsetWords(card))} · ${counted(card.strokes, 'stroke')}</p>
+          <p class="offset">${capital(offsetWords(card))} · ${counted(card.strokes, 'stroke')}</p>
           <p class="soft">Mesh ${threadsPerCm} threads/cm, thread ${threadUm} µm</p>
           <p>
             ${tags.length === 0 ? 'Stays as it is.' : html`<span class="do">${capital(listed(tags))}</span>`}

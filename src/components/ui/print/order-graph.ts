@@ -15,8 +15,8 @@ const HALF = 190;
 const RADIUS = 156;
 const THINNEST = 1;
 const THICKEST = 11;
-/** How many of the heaviest pairs are told in words. */
-const TOLD = 6;
+/** How many of the heaviest pairs are put in words. */
+const SHOWN = 6;
 
 /** What a line of the order graph says: 'Pulls 3 and 7: 4,210 mm² differ by ΔE 8.2'. */
 export function edgeWords(edge: OverlapEdge): string {
@@ -98,7 +98,7 @@ export class OrderGraph extends LitElement {
         gap: var(--space-6);
         align-content: center;
       }
-      .told {
+      .edge-words {
         min-height: 1.5em;
       }
       ol {
@@ -238,7 +238,7 @@ export class OrderGraph extends LitElement {
             : html`<div>
               <p class="soft small" style="padding-bottom: 6px">Where order matters most</p>
               <ol>
-                ${lines.slice(0, TOLD).map(
+                ${lines.slice(0, SHOWN).map(
                   (edge, at) => html`<li
                     class=${this.lit === at ? 'lit' : ''}
                     @pointerenter=${() => (this.lit = at)}
@@ -250,7 +250,7 @@ export class OrderGraph extends LitElement {
               </ol>
             </div>`
         }
-        <p class="told small" aria-live="polite">${this.lit >= TOLD && lines[this.lit] !== undefined ? edgeWords(entryAt(lines, this.lit)) : ''}</p>
+        <p class="edge-words small" aria-live="polite">${this.lit >= SHOWN && lines[this.lit] !== undefined ? edgeWords(entryAt(lines, this.lit)) : ''}</p>
       </div>
     `;
   }

@@ -68,7 +68,7 @@ export class StatePictures implements ReactiveController {
       this.made.set(recipe, known);
     }
     const relative = this.relative();
-    // By all of the pulls: a sheet as it was pulled has their ids, but not always their inks and lays.
+    // By all of the pulls: a sheet as it was pulled has their ids, but not always their inks and offsets.
     const key = `${relative} ${JSON.stringify(pulls)}`;
     const url = known.get(key);
     if (url !== undefined) return url;

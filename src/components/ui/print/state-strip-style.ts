@@ -73,11 +73,11 @@ export const stateStripStyle = css`
   .state[aria-selected='true'] .number {
     color: var(--accent);
   }
-  .lay {
+  .offset {
     letter-spacing: -0.02em;
     word-spacing: -0.05em;
   }
-  .lay.long {
+  .offset.long {
     font-size: var(--type-fine);
     letter-spacing: -0.05em;
   }

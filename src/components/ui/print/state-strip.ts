@@ -207,7 +207,7 @@ export class StateStrip extends LitElement {
     const free = index > 0 && this.freeSwaps[index - 1] === true;
     const name = pullWords(pull, index, drawer) + (free ? `; a free swap with pull ${index}` : '');
     const still = pull.dxMm === 0 && pull.dyMm === 0;
-    const lay = still ? 'no offset' : `${offsetText(pull.dxMm)} ${offsetText(pull.dyMm)} mm`;
+    const offset = still ? 'no offset' : `${offsetText(pull.dxMm)} ${offsetText(pull.dyMm)} mm`;
     const turn = pull.turnDeg === 0 ? '' : `${String(pull.turnDeg).replace('-', '−')}°`;
     return html`<div
       role="option"
@@ -227,7 +227,7 @@ export class StateStrip extends LitElement {
       <div class="ticket">
         <div class="line"><span class="number">${screen?.number ?? '?'}</span>${screenGlyph(screen, drawer)}</div>
         <div class="line"><ps-ink-chip .ink=${ink}></ps-ink-chip>${turn}<span class="strokes">×${pull.strokes}</span></div>
-        <div class="line lay ${lay.length > 13 ? 'long' : ''}">${lay}</div>
+        <div class="line offset ${offset.length > 13 ? 'long' : ''}">${offset}</div>
       </div>
       <div class="handle" aria-hidden="true">
         <svg viewBox="0 0 22 10" fill="none" stroke="currentColor" stroke-width="1.5"><path d="M1 1h20M1 5h20M1 9h20" /></svg>

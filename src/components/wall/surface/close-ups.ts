@@ -9,7 +9,7 @@ const MOST_PRINTS = 60;
 const MOST_PX = 1800;
 /** Below this, prints are drawn twice as fine as they show, for smooth edges. */
 const FINER_UNDER_PX = 900;
-/** Prints laid on the wall at once: each time costs a drawing of the whole wall. */
+/** Prints hung on the wall at once: each time costs a drawing of the whole wall. */
 const AT_ONCE = 4;
 
 /** Draws the prints one stands close to as finely as the screen can show them. */
@@ -52,7 +52,7 @@ export class CloseUps {
     const heightPx = Math.min(MOST_PX, Math.round(scene.printPx * finer));
     const picture = desk('picture');
     const ready: { index: number; picture: Picture }[] = [];
-    const lay = (): void => {
+    const hang = (): void => {
       for (const { index, picture } of ready.splice(0)) scene.addCloseUp(index, picture);
     };
     for (const index of visible) {
@@ -63,12 +63,12 @@ export class CloseUps {
         const drawn = await picture.engine.thumbnail(picture.key(drawer), variant.pulls, heightPx, relative);
         if (call !== this.call) return;
         ready.push({ index, picture: drawn });
-        if (ready.length >= AT_ONCE) lay();
+        if (ready.length >= AT_ONCE) hang();
       } catch {
         // The wall's own print stays, only coarser; whatever is wrong is told by the run itself.
         return;
       }
     }
-    lay();
+    hang();
   }
 }

@@ -2,7 +2,7 @@ import type { LineAction } from './wall-line.ts';
 import type { RailAction } from './wall-rail.ts';
 
 /** Actions that only keys lead to. */
-type KeyAction = 'toggle-build' | 'save' | 'put-away';
+type KeyAction = 'toggle-build' | 'save' | 'close';
 
 /** What one does at the wall, by whichever way. */
 export type WallAction = LineAction | RailAction | KeyAction;
@@ -17,7 +17,7 @@ const DEEDS: Readonly<Record<string, WallAction>> = {
   f: 'filter',
   s: 'save',
   '?': 'keys',
-  Escape: 'put-away',
+  Escape: 'close',
   '+': 'closer',
   '=': 'closer',
   '-': 'further',

@@ -16,7 +16,7 @@ const KEYS: readonly (readonly [string, string])[] = [
   ['+ and −', 'closer and further'],
   ['0', 'the whole wall'],
   ['Shift and drag', 'mark the prints in a box'],
-  ['Escape', 'put away, then take marks off'],
+  ['Escape', 'close what is open, then take marks off'],
 ];
 
 /** The keys of the wall, in a list. */

@@ -210,7 +210,7 @@ export class WallView extends LitElement {
       sheet: () => this.sheet(),
       save: () => this.save(index),
       keys: () => this.keys.show(),
-      'put-away': () => this.putAway(),
+      close: () => this.closeOrUnmark(),
       closer: () => scene?.zoomBy(STEP),
       further: () => scene?.zoomBy(1 / STEP),
       start: () => scene?.showStart(),
@@ -218,7 +218,7 @@ export class WallView extends LitElement {
     actions[action]();
   }
 
-  private putAway(): void {
+  private closeOrUnmark(): void {
     if (this.surface.built >= 0) this.surface.hangBack();
     else if (this.filtering) this.filtering = false;
     else this.marked = new Set();

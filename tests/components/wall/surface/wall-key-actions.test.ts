@@ -7,7 +7,7 @@ describe('actionOf', () => {
     expect(actionOf('K')).toBe('keep');
     expect(actionOf('+')).toBe('closer');
     expect(actionOf('=')).toBe('closer');
-    expect(actionOf('Escape')).toBe('put-away');
+    expect(actionOf('Escape')).toBe('close');
   });
 
   it('should leave all other keys to the page', () => {
