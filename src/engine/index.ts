@@ -45,7 +45,7 @@ export { orderClasses } from './order/enumerate.ts';
 export { sampleOrder } from './order/sample.ts';
 export type { Overlap, OverlapOptions, SharedPair } from './order/overlaps.ts';
 export { checkExplore } from './explore/settings/check.ts';
-export { checkHolds } from './explore/settings/holds.ts';
+export { checkHolds } from './explore/settings/check-holds.ts';
 export { explore } from './explore/search/explorer.ts';
 export type { ExploreSettings, Hold, Variant } from './explore/types.ts';
 export type { VeilOptions, VeilProposal, VeilResult } from './explore/veil/veil-types.ts';

@@ -1,7 +1,7 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { rememberSeen, seenBefore } from '../../engine/explore/search/seen.ts';
-import { MAX_VARIANTS } from '../../engine/explore/settings/check.ts';
+import { MAX_VARIANTS } from '../../engine/explore/settings/setting-table.ts';
 import type { Pin } from '../../engine/project/types.ts';
 import { printTitle } from '../../engine/recipe/lineage.ts';
 import { recipeOf } from '../../engine/recipe/write.ts';

@@ -1,18 +1,15 @@
 import type { Pull } from '../stack/types.ts';
 import type { Studio } from '../studio/studio.ts';
+import type { Hold } from './settings/hold.ts';
+import type { LimitSettings } from './settings/limits.ts';
 
-/** What may not change when the explorer moves; pulls are named by their id in the base stack. */
-export type Hold =
-  | { kind: 'first'; pull: string }
-  | { kind: 'last'; pull: string }
-  | { kind: 'place'; pull: string }
-  | { kind: 'ink'; pull: string }
-  | { kind: 'out'; pull: string }
-  /** `pull` goes down before `other`. */
-  | { kind: 'before'; pull: string; other: string };
+export type { Hold } from './settings/hold.ts';
 
-/** What the explorer may do with the base stack. */
-export interface ExploreSettings {
+/**
+ * What the explorer may do with the base stack, and what is asked of every print; the words are those of
+ * settings/setting-table.ts.
+ */
+export interface ExploreSettings extends LimitSettings {
   seed: string;
   /** How many variants to find. */
   count: number;
@@ -22,7 +19,7 @@ export interface ExploreSettings {
   recolour: boolean;
   /** Ink ids that recolouring may use. */
   palette: string[];
-  /** Greatest shift either way, mm; 0 keeps the lays. */
+  /** Greatest shift either way, mm; 0 keeps the offsets. */
   offsetRangeMm: number;
   /** At most so many pulls of the base stack left out. */
   leaveOut: number;
@@ -31,16 +28,14 @@ export interface ExploreSettings {
   holds: Hold[];
   /** Orders whose pictures differ by less than this (ΔE00) count as the same picture. */
   minDeltaE: number;
-  /** At most so many inks a print. Of all that follows, what is left out does not limit or move anything. */
-  maxInks?: number | undefined;
-  /** Pairs of inks that neither overlap nor meet along an edge. */
+  /** Pairs of inks that neither overlap nor meet along an edge. What is left out of all that follows asks for nothing. */
   apart?: [string, string][] | undefined;
   /** [upper, lower]: nowhere does the first ink lie over the second. */
   neverOver?: [string, string][] | undefined;
   /** This ink goes down before all others, that one after all others. */
   inkFirst?: string | undefined;
   inkLast?: string | undefined;
-  /** Which way lays shift, and the grid they snap to, mm. */
+  /** Which way offsets shift, and the grid they snap to, mm. */
   offsetDirection?: 'any' | 'across' | 'down' | undefined;
   offsetSnapMm?: number | undefined;
   /** Turns about the sheet's centre: none, by 180°, or by any whole degree. */
@@ -55,13 +50,6 @@ export interface ExploreSettings {
   /** Screens that every print has, and that none has. */
   mustScreens?: string[] | undefined;
   notScreens?: string[] | undefined;
-  maxPulls?: number | undefined;
-  maxScreens?: number | undefined;
-  maxSetUps?: number | undefined;
-  /** Greatest share of the sheet further than ΔE00 10 from paper and every ink's swatch, 0–1. */
-  maxThirdShare?: number | undefined;
-  /** Greatest share of the outermost 10 mm of the sheet that is covered, 0–1. */
-  maxEdgeShare?: number | undefined;
 }
 
 /** How a print comes from others. */

@@ -1,5 +1,5 @@
 import type { Problem } from '../base/error.ts';
-import { checkHolds } from '../explore/settings/holds.ts';
+import { checkHolds } from '../explore/settings/check-holds.ts';
 import { namedInks } from '../ink/target/target.ts';
 import { explainIssues } from '../recipe/explain.ts';
 import { readEnvelope, type ReadResult } from '../recipe/read.ts';

@@ -1,11 +1,11 @@
 import { z } from 'zod';
-import { MOST_PULLS, MOST_SHEETS, SHIFT_MM, STROKES } from '../base/limits.ts';
+import { MOST_PULLS, MOST_SHEETS } from '../base/limits.ts';
 import { MOST_SEEN_PRINTS, MOST_SEEN_RUNS } from '../explore/search/seen.ts';
+import { exploreSchema } from '../explore/settings/setting-table.ts';
 import { editionSchema } from '../log/edition/edition-schema.ts';
 import {
   inkSchema,
   lineageSchema,
-  numberIn,
   paperSchema,
   pullSchema,
   recipeSchema,
@@ -16,49 +16,6 @@ import {
 import { MOST_PINS, PROJECT_FORMAT, PROJECT_VERSION } from './types.ts';
 
 const id = z.string().min(1);
-const most = z.int().min(1).max(MOST_PULLS);
-const holdSchema = z.discriminatedUnion('kind', [
-  z.object({ kind: z.enum(['first', 'last', 'place', 'ink', 'out']), pull: id }),
-  z.object({ kind: z.literal('before'), pull: id, other: id }),
-]);
-
-const exploreSchema = z.object({
-  seed: z.string(),
-  count: z.int().min(1).max(10_000),
-  order: z.boolean(),
-  recolour: z.boolean(),
-  palette: z.array(z.string()),
-  offsetRangeMm: numberIn(SHIFT_MM),
-  leaveOut: z.int().min(0).max(MOST_PULLS),
-  bringIn: z.int().min(0).max(MOST_PULLS),
-  holds: z.array(holdSchema),
-  minDeltaE: z.number().min(0).max(100),
-  maxInks: most.optional(),
-  apart: z
-    .array(z.tuple([id, id]))
-    .max(200)
-    .optional(),
-  neverOver: z
-    .array(z.tuple([id, id]))
-    .max(200)
-    .optional(),
-  inkFirst: id.optional(),
-  inkLast: id.optional(),
-  offsetDirection: z.enum(['any', 'across', 'down']).optional(),
-  offsetSnapMm: numberIn({ least: 0.1, most: SHIFT_MM.most }).optional(),
-  turns: z.enum(['none', 'half', 'any']).optional(),
-  echoes: z.int().min(0).max(MOST_PULLS).optional(),
-  echoMm: numberIn(SHIFT_MM).optional(),
-  maxStrokes: z.int().min(STROKES.least).max(STROKES.most).optional(),
-  veil: z.boolean().optional(),
-  mustScreens: z.array(id).max(1000).optional(),
-  notScreens: z.array(id).max(1000).optional(),
-  maxPulls: most.optional(),
-  maxScreens: most.optional(),
-  maxSetUps: most.optional(),
-  maxThirdShare: z.number().min(0).max(1).optional(),
-  maxEdgeShare: z.number().min(0).max(1).optional(),
-});
 
 const pressSchema = z.object({
   pullsPerHour: z.number().positive().max(1000),

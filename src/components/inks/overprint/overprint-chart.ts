@@ -1,7 +1,7 @@
 import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { entryAt } from '../../../engine/base/at.ts';
-import { type OverprintGrid, overprintGrid, THIRD_COLOUR_DELTA_E } from '../../../engine/ink/film/overprint.ts';
+import { type OverprintGrid, overprintGrid, OVERPRINT_COLOUR_DELTA_E } from '../../../engine/ink/film/overprint.ts';
 import { printInks } from '../../../engine/ink/mix/mix.ts';
 import type { Ink, Paper } from '../../../engine/ink/types.ts';
 import { type AppStore, StoreController } from '../../app-store.ts';
@@ -70,7 +70,7 @@ export class OverprintChart extends LitElement {
   ];
 
   @property({ attribute: false }) store!: AppStore;
-  @state() private third = THIRD_COLOUR_DELTA_E;
+  @state() private third = OVERPRINT_COLOUR_DELTA_E;
   @state() private pointed: Square | null = null;
   /** Ids, so that an opened square stays that of its inks. */
   @state() private opened: readonly [string, string] | null = null;

@@ -1,26 +1,28 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
+import { ifDefined } from 'lit/directives/if-defined.js';
 import { live } from 'lit/directives/live.js';
 import type { Problem } from '../../../engine/base/error.ts';
+import { type NumberField, numberSetting, SETTINGS } from '../../../engine/explore/settings/setting-table.ts';
+import { keptNumber } from '../../../engine/explore/settings/typed-number.ts';
 import type { ExploreSettings } from '../../../engine/explore/types.ts';
 import type { Project } from '../../../engine/project/types.ts';
 import type { AppStore } from '../../app-store.ts';
 import { controls } from '../../ui/controls-style.ts';
 
 type Settings = Omit<ExploreSettings, 'holds'>;
-type NumberKey = { [K in keyof Settings]-?: Settings[K] extends number | undefined ? K : never }[keyof Settings];
-
-export interface MoreNumber {
-  key: NumberKey;
+/** What a choice shows. */
+interface Choices {
   label: string;
-  after: string;
-  min: number;
-  max: number;
-  step: number;
-  /** What a field shows is so many times what is kept: 100 for a share in %. */
-  times?: number;
-  /** What an empty field means. */
-  empty: string;
+  value: string;
+  /** Values with their words. */
+  choices: readonly (readonly [string, string])[];
+}
+
+/** What a number field shows otherwise than the table of settings says. */
+export interface NumberChange {
+  /** Greatest that makes sense with this project. */
+  most?: number;
   /** Changed with it. */
   also?: Partial<Settings>;
 }
@@ -183,45 +185,48 @@ export abstract class WallMore extends LitElement {
 
   private unfolded = false;
 
-  protected number({ key, label, after, min, max, step, times = 1, empty, also }: MoreNumber) {
+  protected number(key: NumberField, { most, also }: NumberChange = {}) {
+    const { label, unit, range, shownTimes = 1, empty = '' } = numberSetting(key);
     const value = this.project.explore[key];
-    const shown = value === undefined ? '' : String(Math.round(value * times * 1000) / 1000);
+    const shown = value === undefined ? '' : String(Math.round(value * shownTimes * 1000) / 1000);
+    const greatest = Math.min(range.most, most ?? Infinity) * shownTimes;
     return html`<label class="field">
         <span>${label}</span>
         <input
           type="number"
           aria-label=${label}
-          inputmode=${step < 1 ? 'decimal' : 'numeric'}
-          min=${min}
-          max=${max}
-          step=${step}
+          inputmode=${range.whole ? 'numeric' : 'decimal'}
+          min=${range.least * shownTimes}
+          max=${ifDefined(greatest === Infinity ? undefined : greatest)}
+          step=${range.step * shownTimes}
           placeholder=${empty}
           .value=${live(shown)}
           @change=${(event: Event) => {
             const typed = (event.target as HTMLInputElement).valueAsNumber;
-            if (Number.isNaN(typed)) return this.change({ [key]: undefined });
-            const stepped = Math.round(Math.round(typed / step) * step * 1000) / 1000;
-            return this.change({ [key]: Math.min(max, Math.max(min, stepped)) / times, ...also });
+            if (Number.isNaN(typed)) return empty === '' ? this.requestUpdate() : this.change({ [key]: undefined });
+            return this.change({ [key]: keptNumber(key, typed, most), ...also });
           }}
         />
-        <span class="soft">${after}</span>
+        <span class="soft">${unit}</span>
       </label>
       ${this.wrong(key)}`;
   }
 
-  protected choice(
-    label: string,
-    value: string,
-    choices: readonly (readonly [string, string])[],
-    pick: (value: string) => void,
-    field: string,
-  ) {
+  /** A setting that is one of a few, in the table's words. */
+  protected choice(key: 'offsetDirection' | 'offsetSnapMm' | 'turns', value: string, pick: (value: string) => void) {
+    const { label, choices } = SETTINGS[key];
+    const shown = choices.map(([each, text]): [string, string] => [String(each), text]);
+    return this.pickOne(key, { label, value, choices: shown }, pick);
+  }
+
+  protected pickOne(key: keyof Settings, shown: Choices, pick: (value: string) => void) {
+    const { label, value, choices } = shown;
     return html`<label class="field wide">
         <span>${label}</span>
         <select .value=${live(value)} @change=${(event: Event) => pick((event.target as HTMLSelectElement).value)}>
           ${choices.map(([each, text]) => html`<option value=${each} ?selected=${each === value}>${text}</option>`)}
         </select>
       </label>
-      ${this.wrong(field)}`;
+      ${this.wrong(key)}`;
   }
 }

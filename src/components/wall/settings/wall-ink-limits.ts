@@ -1,6 +1,8 @@
 import { html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
+import { LIMITS, limitText } from '../../../engine/explore/settings/limits.ts';
+import { SETTINGS } from '../../../engine/explore/settings/setting-table.ts';
 import { WallMore } from './setting-fields.ts';
 
 type PairKey = 'apart' | 'neverOver';
@@ -74,6 +76,13 @@ export class WallInkLimits extends WallMore {
     </div>`;
   }
 
+  private inkChoice(key: 'inkFirst' | 'inkLast', ink = '') {
+    const choices: [string, string][] = [['', 'any'], ...this.inks];
+    return this.pickOne(key, { label: SETTINGS[key].label, value: ink, choices }, (picked) =>
+      this.change({ [key]: picked === '' ? undefined : picked }),
+    );
+  }
+
   override render() {
     const { explore, drawer } = this.project;
     const there = (id: string | undefined): string | undefined => drawer.inks.find((ink) => ink.id === id)?.id;
@@ -82,22 +91,21 @@ export class WallInkLimits extends WallMore {
     const inkLast = there(explore.inkLast);
     const count = this.known('apart').length + this.known('neverOver').length;
     const said = [
-      maxInks === undefined ? '' : `at most ${maxInks}`,
+      maxInks === undefined ? '' : LIMITS.maxInks.brief(limitText('maxInks', maxInks)),
       inkFirst === undefined ? '' : `${this.nameOf(inkFirst)} first`,
       inkLast === undefined ? '' : `${this.nameOf(inkLast)} last`,
       count === 0 ? '' : `${count} ${count === 1 ? 'pair' : 'pairs'}`,
     ].filter((text) => text !== '');
-    const choices = [['', 'any'], ...this.inks] as [string, string][];
     return this.fold(
       'Which ink where',
       said.join(', '),
       ['maxInks', 'inkFirst', 'inkLast', 'apart', 'neverOver'],
       () => html`
-      ${this.number({ key: 'maxInks', label: 'In one print at most', after: 'inks', min: 1, max: 200, step: 1, empty: 'any' })}
-      ${this.choice('Down before all others', inkFirst ?? '', choices, (ink) => this.change({ inkFirst: ink === '' ? undefined : ink }), 'inkFirst')}
-      ${this.choice('Down after all others', inkLast ?? '', choices, (ink) => this.change({ inkLast: ink === '' ? undefined : ink }), 'inkLast')}
-      ${this.pairs('apart', 'Never touch', 'never touches', (a, b) => `${a} never touches ${b}`)}
-      ${this.pairs('neverOver', 'Never over', 'never over', (a, b) => `${a} never over ${b}`)}
+      ${this.number('maxInks')}
+      ${this.inkChoice('inkFirst', inkFirst)}
+      ${this.inkChoice('inkLast', inkLast)}
+      ${this.pairs('apart', SETTINGS.apart.label, 'never touches', (a, b) => `${a} never touches ${b}`)}
+      ${this.pairs('neverOver', SETTINGS.neverOver.label, 'never over', (a, b) => `${a} never over ${b}`)}
     `,
     );
   }

@@ -1,19 +1,8 @@
 import { html } from 'lit';
 import { customElement } from 'lit/decorators.js';
-import { SHIFT_MM } from '../../../engine/base/limits.ts';
+import { SETTINGS } from '../../../engine/explore/settings/setting-table.ts';
 import type { ExploreSettings } from '../../../engine/explore/types.ts';
 import { WallMore } from './setting-fields.ts';
-
-const DIRECTIONS = [
-  ['any', 'any'],
-  ['across', 'across only'],
-  ['down', 'down only'],
-] as const;
-const TURNS = [
-  ['none', 'none'],
-  ['half', 'by 180°'],
-  ['any', 'any'],
-] as const;
 
 /** How pulls may lie: direction and grid of shifts, turns, echoes, strokes, a veil. */
 @customElement('wall-offsets')
@@ -35,25 +24,15 @@ export class WallOffsets extends WallMore {
       said.join(', '),
       fields,
       () => html`
-      ${this.choice('Shifts go', offsetDirection, DIRECTIONS, (value) => this.change({ offsetDirection: value as ExploreSettings['offsetDirection'] }), 'offsetDirection')}
-      ${this.choice(
-        'Shifts snap to',
-        String(offsetSnapMm),
-        [
-          ['0.1', '0.1 mm'],
-          ['0.5', '0.5 mm'],
-          ['1', '1 mm'],
-        ],
-        (value) => this.change({ offsetSnapMm: Number(value) }),
-        'offsetSnapMm',
-      )}
-      ${this.choice('Turns', turns, TURNS, (value) => this.change({ turns: value as ExploreSettings['turns'] }), 'turns')}
-      ${this.number({ key: 'echoes', label: 'Repeat off-register up to', after: 'pulls', min: 0, max: 200, step: 1, empty: '0', ...(explore.echoMm === undefined ? { also: { echoMm: 2 } } : {}) })}
-      ${echoes > 0 ? this.number({ key: 'echoMm', label: 'Off-register up to', after: 'mm', min: SHIFT_MM.least, max: SHIFT_MM.most, step: 0.1, empty: '0' }) : this.wrong('echoMm')}
-      ${this.number({ key: 'maxStrokes', label: 'Strokes, 1 to', after: 'a pull', min: 1, max: 20, step: 1, empty: '1' })}
+      ${this.choice('offsetDirection', offsetDirection, (value) => this.change({ offsetDirection: value as ExploreSettings['offsetDirection'] }))}
+      ${this.choice('offsetSnapMm', String(offsetSnapMm), (value) => this.change({ offsetSnapMm: Number(value) }))}
+      ${this.choice('turns', turns, (value) => this.change({ turns: value as ExploreSettings['turns'] }))}
+      ${this.number('echoes', explore.echoMm === undefined ? { also: { echoMm: 2 } } : {})}
+      ${echoes > 0 ? this.number('echoMm') : this.wrong('echoMm')}
+      ${this.number('maxStrokes')}
       <label class="tick">
         <input type="checkbox" .checked=${veil} @change=${(event: Event) => this.change({ veil: (event.target as HTMLInputElement).checked })} />
-        A veil may go over all, last down
+        ${SETTINGS.veil.label}
       </label>
       ${this.wrong('veil')}
     `,

@@ -2,6 +2,7 @@ import { css, html } from 'lit';
 import { customElement } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import { defined, entryAt } from '../../../engine/base/at.ts';
+import { SETTINGS } from '../../../engine/explore/settings/setting-table.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { moreStyles, WallMore } from './setting-fields.ts';
 
@@ -69,8 +70,8 @@ export class WallScreens extends WallMore {
             >
               ${[
                 ['may', 'may be there'],
-                ['must', 'in every print'],
-                ['not', 'in no print'],
+                ['must', SETTINGS.mustScreens.label],
+                ['not', SETTINGS.notScreens.label],
               ].map(([value, text]) => html`<option value=${defined(value)} ?selected=${value === conditions[i]}>${text}</option>`)}
             </select>
           </li>`,

@@ -1,9 +1,11 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { ifDefined } from 'lit/directives/if-defined.js';
 import { live } from 'lit/directives/live.js';
 import type { Problem } from '../../../engine/base/error.ts';
-import { SHIFT_MM } from '../../../engine/base/limits.ts';
-import { MAX_EXPLORE_PULLS } from '../../../engine/explore/settings/check.ts';
+import { MOST_PULLS } from '../../../engine/base/limits.ts';
+import { numberSetting, SETTINGS } from '../../../engine/explore/settings/setting-table.ts';
+import { keptNumber } from '../../../engine/explore/settings/typed-number.ts';
 import type { ExploreSettings } from '../../../engine/explore/types.ts';
 import { printInks } from '../../../engine/ink/mix/mix.ts';
 import type { Project } from '../../../engine/project/types.ts';
@@ -21,17 +23,6 @@ import './wall-screens.ts';
 const MANY_PULLS = 16;
 const FEW_PULLS = 10;
 const LEAST_PULLS = 4;
-
-type NumberKey = 'count' | 'offsetRangeMm' | 'leaveOut' | 'bringIn' | 'minDeltaE';
-
-interface NumberField {
-  key: NumberKey;
-  label: string;
-  after: string;
-  min: number;
-  max: number;
-  step: number;
-}
 
 /** What may change from print to print. */
 @customElement('wall-settings')
@@ -146,27 +137,29 @@ export class WallSettings extends LitElement {
     this.requestUpdate();
   }
 
-  private number({ key, label, after, min, max, step }: NumberField) {
+  /** @param most greatest that makes sense with this project */
+  private number(key: 'count' | 'offsetRangeMm' | 'leaveOut' | 'bringIn' | 'minDeltaE', most?: number) {
     const { explore } = this.project;
+    const { label, unit, range } = numberSetting(key);
     const id = `field-${key}`;
+    const greatest = Math.min(range.most, most ?? Infinity);
     return html`<div class="field">
       <label for=${id}>${label}</label>
       <input
         id=${id}
         type="number"
-        inputmode=${step < 1 ? 'decimal' : 'numeric'}
-        min=${min}
-        max=${max}
-        step=${step}
+        inputmode=${range.whole ? 'numeric' : 'decimal'}
+        min=${range.least}
+        max=${ifDefined(greatest === Infinity ? undefined : greatest)}
+        step=${range.step}
         .value=${live(String(explore[key]))}
         @change=${(event: Event) => {
           const typed = (event.target as HTMLInputElement).valueAsNumber;
           if (Number.isNaN(typed)) return this.requestUpdate();
-          const stepped = Math.round(Math.round(typed / step) * step * 1000) / 1000;
-          return this.change({ [key]: Math.min(max, Math.max(min, stepped)) });
+          return this.change({ [key]: keptNumber(key, typed, most) });
         }}
       />
-      <span class="soft">${after}</span>
+      <span class="soft">${unit}</span>
     </div>
     ${this.wrong(key)}`;
   }
@@ -174,7 +167,7 @@ export class WallSettings extends LitElement {
   private inks() {
     const { drawer, explore } = this.project;
     const inks = printInks(drawer.inks);
-    return html`<div class="inks" role="group" aria-label="Inks that the wall may use">
+    return html`<div class="inks" role="group" aria-label=${SETTINGS.palette.label}>
       ${inks.map((ink) => {
         const used = explore.palette.includes(ink.id);
         return html`<button
@@ -209,7 +202,7 @@ export class WallSettings extends LitElement {
     const left = drawer.screens.filter((screen) => !bench.some((pull) => pull.screen === screen.id)).length;
     return html`
       <div class="seed">
-        <label for="seed">Seed</label>
+        <label for="seed">${SETTINGS.seed.label}</label>
         <div>
           <input
             id="seed"
@@ -223,33 +216,33 @@ export class WallSettings extends LitElement {
           <button type="button" @click=${() => this.change({ seed: nextSeed(explore.seed) })}>Another seed</button>
         </div>
       </div>
-      ${this.number({ key: 'count', label: 'How many', after: 'prints', min: 1, max: 10_000, step: 1 })}
+      ${this.number('count')}
       <div>
         <h3>What may change</h3>
         <label class="tick">
           <input type="checkbox" .checked=${live(explore.order)} @change=${(event: Event) => this.change({ order: (event.target as HTMLInputElement).checked })} />
-          Order of the pulls
+          ${SETTINGS.order.label}
         </label>
         ${explore.order ? html`<wall-order-count .project=${this.project} .sound=${!this.problems.some(({ where }) => /^(bench|drawer|holds|minDeltaE)/u.test(where))}></wall-order-count>` : html`<br />`}
         <label class="tick">
           <input type="checkbox" .checked=${live(explore.recolour)} @change=${(event: Event) => this.change({ recolour: (event.target as HTMLInputElement).checked })} />
-          Inks
+          ${SETTINGS.recolour.label}
         </label>
         ${this.wrong('order')}
         ${explore.recolour || explore.bringIn > 0 ? this.inks() : nothing}
         ${this.wrong('palette')}
         <wall-ink-limits .store=${this.store} .project=${this.project} .problems=${this.problems}></wall-ink-limits>
       </div>
-      ${this.number({ key: 'offsetRangeMm', label: 'Shift up to', after: 'mm', min: SHIFT_MM.least, max: SHIFT_MM.most, step: 0.1 })}
+      ${this.number('offsetRangeMm')}
       <wall-offsets class="more" .store=${this.store} .project=${this.project} .problems=${this.problems}></wall-offsets>
-      ${bench.length < 2 ? nothing : this.number({ key: 'leaveOut', label: 'Leave out up to', after: 'pulls', min: 0, max: Math.min(MAX_EXPLORE_PULLS, Math.max(0, bench.length - 1)), step: 1 })}
+      ${bench.length < 2 ? nothing : this.number('leaveOut', Math.min(MOST_PULLS, Math.max(0, bench.length - 1)))}
       ${this.fewer()}
-      ${this.number({ key: 'bringIn', label: 'Bring in up to', after: 'screens', min: 0, max: Math.min(MAX_EXPLORE_PULLS, Math.max(explore.bringIn, left)), step: 1 })}
+      ${this.number('bringIn', Math.min(MOST_PULLS, Math.max(explore.bringIn, left)))}
       <div class="more">
         <wall-screens .store=${this.store} .project=${this.project} .problems=${this.problems}></wall-screens>
         <wall-limits .store=${this.store} .project=${this.project} .problems=${this.problems}></wall-limits>
       </div>
-      ${this.number({ key: 'minDeltaE', label: 'Same picture under', after: 'ΔE00', min: 0, max: 100, step: 0.5 })}
+      ${this.number('minDeltaE')}
     `;
   }
 }

@@ -1,7 +1,9 @@
 import { entryAt, f64, num, u32 } from '../../base/at.ts';
-import { deltaE2000Values } from '../../colour/delta-e.ts';
+import type { Lab } from '../../colour/lab.ts';
 import type { CellMap } from '../../stack/types.ts';
+import { near, printedCells, pullsOver } from './cells.ts';
 import { type EdgeLengths, edgeMeasure } from './edges.ts';
+import { overprintColourArea } from './overprint-colours.ts';
 
 /** One colour of a print and how much of the sheet it takes. */
 export interface ColourArea {
@@ -17,7 +19,7 @@ export interface Measures {
   coverage: number;
   /** Darkest and lightest L of any area, paper included. */
   lightness: [number, number];
-  /** Area of colours that are in no ink's swatch, where two or more pulls overlap, mm². */
+  /** Area of overprint colours (overprintColourArea), mm². */
   thirdColourMm2: number;
   /** Edge length × ΔE00 across it ÷ sheet area, ΔE/mm: how busy the print is. */
   busyness: number;
@@ -31,22 +33,15 @@ export const SAME_COLOUR_DELTA_E = 2;
 /**
  * All measures of a variant.
  * @param lab cells × 3, what each cell shows (cellLab of the stack module)
- * @param laid bits of the placed screens that are printed; all when left out
- * @param swatches Lab of the paper and of each ink alone on it
+ * @param swatches Lab of the paper and of each pull alone on it
  * @param edges of the map, when they are known already
  */
-export function measureVariant(
-  map: CellMap,
-  lab: ArrayLike<number>,
-  swatches: readonly (readonly [number, number, number])[],
-  laid?: Uint32Array,
-  edges?: EdgeLengths,
-): Measures {
+export function measureVariant(map: CellMap, lab: ArrayLike<number>, swatches: readonly Lab[], edges?: EdgeLengths): Measures {
   return {
     colours: colourAreas(map, lab),
-    coverage: coverage(map, laid),
+    coverage: coverage(map),
     lightness: lightnessRange(map, lab),
-    thirdColourMm2: thirdColourArea(map, lab, swatches, laid),
+    thirdColourMm2: overprintColourArea(map, lab, swatches),
     busyness: edgeMeasure(map, lab, edges).contrast / (map.widthMm * map.heightMm),
     imbalance: imbalance(map, lab),
   };
@@ -71,14 +66,14 @@ export function colourAreas(map: CellMap, lab: ArrayLike<number>, sameDeltaE = S
 }
 
 /** Share of the sheet under at least one pull, 0–1. */
-export function coverage(map: CellMap, laid?: Uint32Array): number {
+function coverage(map: CellMap): number {
   let covered = 0;
-  for (const cell of printedCells(map)) if (pullsOver(map, cell, laid) > 0) covered += f64(map.areaMm2, cell);
+  for (const cell of printedCells(map)) if (pullsOver(map, cell) > 0) covered += f64(map.areaMm2, cell);
   return covered / (map.widthMm * map.heightMm);
 }
 
 /** Least and greatest L of all areas of the sheet. */
-export function lightnessRange(map: CellMap, lab: ArrayLike<number>): [number, number] {
+function lightnessRange(map: CellMap, lab: ArrayLike<number>): [number, number] {
   let least = Infinity;
   let most = -Infinity;
   for (const cell of printedCells(map)) {
@@ -88,29 +83,13 @@ export function lightnessRange(map: CellMap, lab: ArrayLike<number>): [number, n
   return [least, most];
 }
 
-/** Area under two or more pulls whose colour no swatch comes near, mm². */
-export function thirdColourArea(
-  map: CellMap,
-  lab: ArrayLike<number>,
-  swatches: readonly (readonly [number, number, number])[],
-  laid?: Uint32Array,
-  sameDeltaE = SAME_COLOUR_DELTA_E,
-): number {
-  let area = 0;
-  for (const cell of printedCells(map)) {
-    if (pullsOver(map, cell, laid) < 2) continue;
-    if (!swatches.some((swatch) => near(swatch, lab, cell, sameDeltaE))) area += f64(map.areaMm2, cell);
-  }
-  return area;
-}
-
 /**
  * Distance of the centre of darkness from the sheet's centre, as a share of half its diagonal;
  * darkness is how much darker than the lightest area. 0 for a sheet of one lightness.
  * Source: deviation of the centre of mass, as a measure of balance: Hübner and Fillinger (2016),
  * Frontiers in Psychology 7:335; the scale is ours.
  */
-export function imbalance(map: CellMap, lab: ArrayLike<number>): number {
+function imbalance(map: CellMap, lab: ArrayLike<number>): number {
   const lightest = lightnessRange(map, lab)[1];
   const rowHeightMm = map.heightMm / map.rows;
   let mass = 0;
@@ -131,26 +110,4 @@ export function imbalance(map: CellMap, lab: ArrayLike<number>): number {
   if (!(mass > 0)) return 0;
   const off = Math.hypot(massX / mass - map.widthMm / 2, massY / mass - map.heightMm / 2);
   return off / (Math.hypot(map.widthMm, map.heightMm) / 2);
-}
-
-function printedCells(map: CellMap): number[] {
-  const cells: number[] = [];
-  for (let cell = 0; cell < map.cells; cell++) if (f64(map.areaMm2, cell) > 0) cells.push(cell);
-  return cells;
-}
-
-function pullsOver(map: CellMap, cell: number, laid?: Uint32Array): number {
-  let count = 0;
-  for (let word = 0; word < map.words; word++) {
-    let bits = u32(map.cover, cell * map.words + word);
-    if (laid !== undefined) bits &= u32(laid, word);
-    for (; bits !== 0; bits &= bits - 1) count++;
-  }
-  return count;
-}
-
-function near(colour: readonly [number, number, number], lab: ArrayLike<number>, cell: number, deltaE: number): boolean {
-  // A difference in L alone counts at least so much: S_L is never above 1.748 (CIE 142-2001).
-  if (Math.abs(colour[0] - num(lab, cell * 3)) > 1.748 * deltaE) return false;
-  return deltaE2000Values(colour[0], colour[1], colour[2], num(lab, cell * 3), num(lab, cell * 3 + 1), num(lab, cell * 3 + 2)) <= deltaE;
 }

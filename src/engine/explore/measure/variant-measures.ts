@@ -1,11 +1,13 @@
-import { labD50 } from '../../colour/lab.ts';
-import { swatchLab } from '../../ink/film/swatch.ts';
+import type { Lab } from '../../colour/lab.ts';
+import type { FilmBands } from '../../ink/film/film.ts';
 import { cellLab } from '../../stack/appearance.ts';
 import type { Layer } from '../../stack/layers.ts';
 import type { CellMap, Pull } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
 import { type EdgeLengths, edgeLengths } from './edges.ts';
 import { measureVariant } from './measures.ts';
+import { pullSwatches } from './overprint-colours.ts';
+import { setUps } from './set-ups.ts';
 
 /** What a print of a wall is like, in plain numbers that a wall is laid out and filtered by. */
 export interface VariantMeasures {
@@ -15,7 +17,7 @@ export interface VariantMeasures {
   colours: number;
   /** Share of the sheet that the largest colour takes, %. */
   mainColour: number;
-  /** Share of the sheet in colours that no ink alone gives, %. */
+  /** Share of the sheet in overprint colours, %. */
   thirdColour: number;
   /** Darkest and lightest L, and how far they lie apart. */
   darkest: number;
@@ -30,7 +32,7 @@ export interface VariantMeasures {
   screens: number;
   /** Different inks. */
   inks: number;
-  /** Screens with an ink at a lay and number of strokes: what the print needs when pulled alone. */
+  /** What the print needs when pulled alone: see setUps. */
   setUps: number;
 }
 
@@ -51,7 +53,7 @@ export const MEASURES: readonly MeasureWords[] = [
   { key: 'coverage', label: 'Covered', unit: '%', digits: 0, range: [0, 100] },
   { key: 'colours', label: 'Colours', unit: '', digits: 0, range: [1, 100] },
   { key: 'mainColour', label: 'Largest colour', unit: '%', digits: 0, range: [0, 100] },
-  { key: 'thirdColour', label: 'Third colours', unit: '%', digits: 1, range: [0, 100] },
+  { key: 'thirdColour', label: 'Overprint colours', unit: '%', digits: 1, range: [0, 100] },
   { key: 'darkest', label: 'Darkest', unit: 'L', digits: 0, range: [0, 100] },
   { key: 'lightest', label: 'Lightest', unit: 'L', digits: 0, range: [0, 100] },
   { key: 'contrast', label: 'Light to dark', unit: 'L', digits: 0, range: [0, 100] },
@@ -63,19 +65,16 @@ export const MEASURES: readonly MeasureWords[] = [
   { key: 'setUps', label: 'Set-ups', unit: '', digits: 0, range: [1, 80] },
 ];
 
-/** Measures the prints of one drawer; the swatches are found once. */
+/** Measures the prints of one studio; the swatches are found once. */
 export class VariantMeter {
-  private readonly drawer: Studio;
-  private readonly swatches: (readonly [number, number, number])[];
+  private readonly paper: readonly number[];
+  private readonly swatches = new Map<FilmBands, Lab>();
   private lab = new Float64Array(0);
   private edges: EdgeLengths | null = null;
   private mapName: string | undefined;
 
-  /** @throws EngineError as swatchLab, when an ink cannot be laid on the paper */
-  constructor(drawer: Studio) {
-    const { inks, paper, strokeGain } = drawer;
-    this.drawer = drawer;
-    this.swatches = [labD50(paper.reflectance), ...inks.map((ink) => swatchLab(ink, 1, strokeGain, paper.reflectance))];
+  constructor({ paper }: Studio) {
+    this.paper = paper.reflectance;
   }
 
   /**
@@ -87,10 +86,19 @@ export class VariantMeter {
    */
   measure(map: CellMap, layers: readonly Layer[], pulls: readonly Pull[], mapName?: string): VariantMeasures {
     if (this.lab.length < map.cells * 3) this.lab = new Float64Array(map.cells * 6);
-    const lab = cellLab(map, layers, this.drawer.paper.reflectance, this.lab);
+    const lab = cellLab(map, layers, this.paper, this.lab);
     if (this.edges === null || mapName === undefined || mapName !== this.mapName) this.edges = edgeLengths(map);
     this.mapName = mapName;
-    const found = measureVariant(map, lab, this.swatches, undefined, this.edges);
+    const found = measureVariant(
+      map,
+      lab,
+      pullSwatches(
+        layers.map(({ film }) => film),
+        this.paper,
+        this.swatches,
+      ),
+      this.edges,
+    );
     const sheet = map.widthMm * map.heightMm;
     const [darkest, lightest] = found.lightness;
     const different = (name: (pull: Pull) => string): number => new Set(pulls.map(name)).size;
@@ -107,7 +115,7 @@ export class VariantMeter {
       pulls: pulls.length,
       screens: different((pull) => pull.screen),
       inks: different((pull) => pull.ink),
-      setUps: different(({ screen, ink, dxMm, dyMm, turnDeg, strokes }) => JSON.stringify([screen, ink, dxMm, dyMm, turnDeg, strokes])),
+      setUps: setUps(pulls),
     };
   }
 }

@@ -20,18 +20,17 @@ type Pair = [number, number];
  * An order whose class is drawn uniformly among those that the holds admit, as far as feasible:
  * exactly where no part that no clique cuts has more than 12 pulls and one of 24 draws fits the
  * holds; larger parts by a short random walk, tighter holds by a walk that keeps them.
- * @param n number of pulls
  * @param overlaps pairs whose order matters
  * @param ranks lower goes first where neither overlaps nor holds decide
  * @returns bottom to top; null when the holds admit no order at all
  */
 export function drawHeldOrder(
-  n: number,
   overlaps: readonly { a: number; b: number }[],
   keep: Constraints,
   ranks: readonly number[],
   random: Random,
 ): number[] | null {
+  const n = ranks.length;
   const pairs = overlaps.map(({ a, b }): Pair => [a, b]);
   const graph = graphOf(n, pairs);
   const first = keep.slots.indexOf(0);

@@ -1,6 +1,6 @@
 import { entryAt } from '../../base/at.ts';
 import { EngineError } from '../../base/error.ts';
-import { Describer, descriptorOfText, type Descriptor } from '../look/descriptor.ts';
+import { Describer, descriptorOfText, type Descriptor, type Look } from '../look/descriptor.ts';
 import { checkExplore } from '../settings/check.ts';
 import type { ExploreInput, Variant } from '../types.ts';
 import { Finder } from './finder.ts';
@@ -65,89 +65,112 @@ export interface WallExplorer extends Explorer {
 export function createExplorer(
   input: ExploreInput,
   alreadySeen: Iterable<string | SeenPrint> = [],
-  first: (candidate: number) => FirstDraw | null | undefined = () => undefined,
+  first: DrawnFirst = () => undefined,
 ): WallExplorer {
   const [problem] = checkExplore(input.explore, input.drawer, input.bench);
   if (problem !== undefined) {
     throw new EngineError(problem.code, problem.message, { path: [problem.where] });
   }
-  const { count: asked, seed } = input.explore;
-  const finder = new Finder(input);
-  const list = finder.list(4 * asked + 1000);
-  const describer = new Describer(input.drawer);
-  const pool = new Spread<Variant>();
-  const descriptors: Descriptor[] = [];
-  const seen = new Set<string>();
-  for (const print of alreadySeen) {
-    seen.add(typeof print === 'string' ? print : print.key);
-    const at = typeof print === 'string' ? null : descriptorOfText(print.look);
-    if (at !== null) pool.avoid(at);
+  return new WallSearch(input, alreadySeen, first);
+}
+
+/** A candidate's first draw, where it was drawn elsewhere: null when it came to nothing, undefined when it was not drawn. */
+type DrawnFirst = (candidate: number) => FirstDraw | null | undefined;
+
+class WallSearch implements WallExplorer {
+  found = 0;
+  reason = '';
+  readonly asked: number;
+  private readonly seed: string;
+  private readonly first: DrawnFirst;
+  private readonly finder: Finder;
+  private readonly list: ReturnType<Finder['list']>;
+  private readonly describer: Describer;
+  private readonly pool = new Spread<Variant>();
+  private readonly looks: Descriptor[] = [];
+  private readonly seen = new Set<string>();
+  /** Whether there are prints that shall not come again. */
+  private readonly someSeen: boolean;
+  private candidates = 0;
+  /** Draws for the next candidate. */
+  private attempt = 0;
+  /** Entries of the list that were taken. */
+  private listed = 0;
+
+  constructor(input: ExploreInput, alreadySeen: Iterable<string | SeenPrint>, first: DrawnFirst) {
+    this.asked = input.explore.count;
+    this.seed = input.explore.seed;
+    this.first = first;
+    this.finder = new Finder(input);
+    this.list = this.finder.list(4 * this.asked + 1000);
+    this.describer = new Describer(input.drawer);
+    for (const print of alreadySeen) this.avoid(print);
+    this.someSeen = this.seen.size > 0;
+    if (input.bench.length > 0) this.pool.avoid(this.describer.describe(input.bench));
   }
-  const before = seen.size;
-  if (input.bench.length > 0) pool.avoid(describer.describe(input.bench));
-  let found = 0;
-  let candidates = 0;
-  let attempt = 0;
-  let listed = 0;
-  let reason = '';
 
-  const exhausted = (): boolean => (list === null ? attempt >= MAX_ATTEMPTS : listed >= list.length);
-  const draw = (): void => {
-    // Drawn elsewhere: null when it came to nothing, undefined when it was not.
-    const drawn = list === null && attempt === 0 ? first(candidates) : undefined;
-    const variant =
-      drawn === undefined
-        ? list === null
-          ? finder.draw(candidates, attempt)
-          : entryAt(list, listed++)(candidates)
-        : (drawn?.variant ?? null);
-    attempt++;
-    if (variant === null || seen.has(variant.key)) return;
-    seen.add(variant.key);
-    // Lays that differ only where they are hidden have keys of their own.
-    const look = drawn?.look ?? describer.look(variant.pulls);
-    if (!describer.isNew(variant.pulls, look)) return;
-    pool.offer(variant, look.at);
-    candidates++;
-    attempt = 0;
-  };
-
-  return {
-    step(draws) {
-      const fresh: Variant[] = [];
-      for (let left = draws; left > 0 && found < asked && reason === ''; left--) {
-        if (!exhausted() && candidates < FIRST_POOL + DRAWS_EACH * found) {
-          draw();
-          continue;
-        }
-        const taken = pool.take();
-        if (taken === null) {
-          reason = exhaustedReason(found, asked, before > 0, list !== null);
-          break;
-        }
-        fresh.push({ ...taken.item, id: `${seed}:${found}`, index: found });
-        descriptors.push(taken.at);
-        found++;
+  step(draws: number): Variant[] {
+    const fresh: Variant[] = [];
+    for (let left = draws; left > 0 && !this.done; left--) {
+      if (!this.exhausted && this.candidates < FIRST_POOL + DRAWS_EACH * this.found) {
+        this.drawCandidate();
+        continue;
       }
-      return fresh;
-    },
-    lookOf: (index) => descriptors[index] ?? null,
-    get next() {
-      return list === null ? candidates : null;
-    },
-    get found() {
-      return found;
-    },
-    get asked() {
-      return asked;
-    },
-    get done() {
-      return found >= asked || reason !== '';
-    },
-    get reason() {
-      return reason;
-    },
-  };
+      const taken = this.pool.take();
+      if (taken === null) {
+        this.reason = exhaustedReason(this.found, this.asked, this.someSeen, this.list !== null);
+        break;
+      }
+      fresh.push({ ...taken.item, id: `${this.seed}:${this.found}`, index: this.found });
+      this.looks.push(taken.at);
+      this.found++;
+    }
+    return fresh;
+  }
+
+  lookOf(index: number): Descriptor | null {
+    return this.looks[index] ?? null;
+  }
+
+  get next(): number | null {
+    return this.list === null ? this.candidates : null;
+  }
+
+  get done(): boolean {
+    return this.found >= this.asked || this.reason !== '';
+  }
+
+  private get exhausted(): boolean {
+    return this.list === null ? this.attempt >= MAX_ATTEMPTS : this.listed >= this.list.length;
+  }
+
+  private avoid(print: string | SeenPrint): void {
+    this.seen.add(typeof print === 'string' ? print : print.key);
+    const at = typeof print === 'string' ? null : descriptorOfText(print.look);
+    if (at !== null) this.pool.avoid(at);
+  }
+
+  /** One draw, which makes a candidate when its picture is new. */
+  private drawCandidate(): void {
+    const { variant, look } = this.drawn();
+    this.attempt++;
+    if (variant === null || this.seen.has(variant.key)) return;
+    this.seen.add(variant.key);
+    // Offsets that differ only where they are hidden have keys of their own.
+    const at = look ?? this.describer.look(variant.pulls);
+    if (!this.describer.isNew(variant.pulls, at)) return;
+    this.pool.offer(variant, at.at);
+    this.candidates++;
+    this.attempt = 0;
+  }
+
+  private drawn(): { variant: Variant | null; look?: Look } {
+    const { candidates, attempt, list } = this;
+    if (list !== null) return { variant: entryAt(list, this.listed++)(candidates) };
+    const elsewhere = attempt === 0 ? this.first(candidates) : undefined;
+    if (elsewhere === undefined) return { variant: this.finder.draw(candidates, attempt) };
+    return elsewhere ?? { variant: null };
+  }
 }
 
 function exhaustedReason(found: number, asked: number, someSeen: boolean, all: boolean): string {

@@ -3,6 +3,7 @@ import type { Random } from '../../base/random.ts';
 import { toOffsetGrid } from '../../base/units.ts';
 import type { Pull } from '../../stack/types.ts';
 import type { ExploreSettings } from '../types.ts';
+import type { MoveSource } from './move-source.ts';
 
 /** A base stack with moves made, before it has an order. */
 export interface Moved {
@@ -18,20 +19,6 @@ export interface Moved {
   reorder: boolean;
   /** Where each pull would like to lie: base order, with those brought in thrown in between. */
   ranks: number[];
-}
-
-/** What moves are made from. */
-export interface MoveSource {
-  settings: ExploreSettings;
-  /** Base stack without the pulls held out. */
-  bench: readonly Pull[];
-  /** A pull at rest of each screen that is not in the base stack; inks are drawn. */
-  spares: readonly Pull[];
-  /** Ids that may not be left out, and those that keep their ink. */
-  kept: ReadonlySet<string>;
-  inkHeld: ReadonlySet<string>;
-  /** Pulls at rest of all screens on which a veil may lie, each with an ink that lets show what is below. */
-  veils: readonly Pull[];
 }
 
 type Kind = 'order' | 'recolour' | 'shift' | 'leaveOut' | 'bringIn' | 'turn' | 'echo' | 'strokes' | 'veil';
@@ -51,14 +38,14 @@ const LEAST_ALONE = 2;
 export function drawMoves(source: MoveSource, random: Random): Moved {
   const { settings } = source;
   const chosen = drawKinds(kindsOf(source), random);
-  const inks = drawInks(settings.palette, random);
+  const drawn: Drawn = { inks: drawInks(settings.palette, random), random };
 
   let pulls = [...source.bench];
   const tooMany = excess(pulls, settings);
   if (chosen.has('leaveOut') || tooMany > 0) pulls = leaveOut(pulls, source, tooMany, random);
   const base = pulls.length;
-  pulls.push(...bringIn(pulls, chosen.has('bringIn'), source, inks, random));
-  if (chosen.has('recolour')) pulls = recolour(pulls, base, source, inks, random);
+  pulls.push(...bringIn(pulls, chosen.has('bringIn'), source, drawn));
+  if (chosen.has('recolour')) pulls = recolour(pulls, base, source, drawn);
   pulls = fewerInks(pulls, base, source, random);
   let shifted = false;
   const move = (moved: Pull[]): void => {
@@ -113,6 +100,12 @@ interface Inks {
   few: boolean;
 }
 
+/** What the moves of one print are drawn with. */
+interface Drawn {
+  inks: Inks;
+  random: Random;
+}
+
 function drawInks(palette: readonly string[], random: Random): Inks {
   const few = random.chance(1, FEW_INKS_IN) && palette.length > FEW_INKS.least;
   if (!few) return { of: palette, few };
@@ -145,8 +138,8 @@ function leaveOut(pulls: readonly Pull[], source: MoveSource, least: number, ran
   return pulls.filter((pull) => !out.has(pull));
 }
 
-function bringIn(pulls: readonly Pull[], wanted: boolean, source: MoveSource, inks: Inks, random: Random): Pull[] {
-  const { settings, spares } = source;
+/** Screens that every print must have, and when it is wanted some more, each in a drawn ink. */
+function bringIn(pulls: readonly Pull[], wanted: boolean, { settings, spares }: MoveSource, { inks, random }: Drawn): Pull[] {
   const must = spares.filter((spare) => settings.mustScreens?.includes(spare.screen) === true);
   const room = -excess([...pulls, ...must], settings);
   const most = Math.min(settings.bringIn - must.length, spares.length - must.length, room);
@@ -159,8 +152,8 @@ function bringIn(pulls: readonly Pull[], wanted: boolean, source: MoveSource, in
   return [...must, ...chosen].map((spare) => ({ ...spare, ink: random.pick(inks.of) }));
 }
 
-function recolour(pulls: readonly Pull[], base: number, source: MoveSource, inks: Inks, random: Random): Pull[] {
-  const able = pulls.filter((pull, i) => i < base && !source.inkHeld.has(pull.id) && inks.of.some((ink) => ink !== pull.ink));
+function recolour(pulls: readonly Pull[], base: number, { inkHeld }: MoveSource, { inks, random }: Drawn): Pull[] {
+  const able = pulls.filter((pull, i) => i < base && !inkHeld.has(pull.id) && inks.of.some((ink) => ink !== pull.ink));
   if (able.length === 0) return [...pulls];
   // Kept to few inks, a pull that has one of them may keep it.
   if (inks.few) return pulls.map((pull) => (able.includes(pull) ? { ...pull, ink: random.pick(inks.of) } : pull));
@@ -187,18 +180,18 @@ function shift(pulls: readonly Pull[], settings: ExploreSettings, random: Random
     if (!picked.has(pull)) return pull;
     const dx = offsetDirection === 'down' ? 0 : step(offsetRangeMm, settings, random);
     const dy = offsetDirection === 'across' ? 0 : step(offsetRangeMm, settings, random);
-    return dx === 0 && dy === 0 ? pull : laidAt(pull, dx, dy);
+    return dx === 0 && dy === 0 ? pull : shiftedBy(pull, dx, dy);
   });
 }
 
-/** A shift of up to a range either way, in tenths of a mm, on the grid that lays snap to. */
+/** A shift of up to a range either way, in tenths of a mm, on the grid that offsets snap to. */
 function step(rangeMm: number, { offsetSnapMm }: ExploreSettings, random: Random): number {
   const snap = Math.max(1, Math.round((offsetSnapMm ?? 0.1) * 10));
   const steps = Math.floor((rangeMm * 10 + 1e-6) / snap);
   return (random.int(2 * steps + 1) - steps) * snap;
 }
 
-function laidAt(pull: Pull, dx: number, dy: number): Pull {
+function shiftedBy(pull: Pull, dx: number, dy: number): Pull {
   return { ...pull, dxMm: toOffsetGrid(pull.dxMm + dx / 10), dyMm: toOffsetGrid(pull.dyMm + dy / 10) };
 }
 
@@ -230,7 +223,7 @@ function echoes(pulls: readonly Pull[], { settings, inkHeld }: MoveSource, rando
       let id = `${pull.id}-echo`;
       while (ids.has(id)) id += '+';
       const other = settings.recolour && open.length > 0 && !inkHeld.has(pull.id) && random.chance(1, 2);
-      return [{ ...laidAt(pull, dx, dy), id, ink: other ? random.pick(open) : pull.ink }];
+      return [{ ...shiftedBy(pull, dx, dy), id, ink: other ? random.pick(open) : pull.ink }];
     });
 }
 

@@ -3,8 +3,8 @@ import { CellMapBuilder } from '../../stack/cell-map.ts';
 import { SpanCache } from '../../stack/screen-spans.ts';
 import type { Pull } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
+import { prints } from '../measure/prints.ts';
 import type { ExploreSettings } from '../types.ts';
-import { prints } from './notes.ts';
 
 /**
  * Whether all that a print may be made of leaves no ink on the sheet.

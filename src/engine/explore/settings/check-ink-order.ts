@@ -9,7 +9,8 @@ import { arrange } from '../search/arrange.ts';
 import { inkArcs } from '../search/ink-arcs.ts';
 import type { ExploreSettings, Hold } from '../types.ts';
 import { conditionsOf } from './conditions.ts';
-import { describeHold, holdConstraints } from './holds.ts';
+import { holdConstraints } from './hold-constraints.ts';
+import { describeHold } from './hold-words.ts';
 
 const ORDER_WISHES: readonly string[] = ['neverOver', 'inkFirst', 'inkLast'];
 const ROWS = 256;

@@ -1,27 +1,23 @@
 import type { Problem } from '../../base/error.ts';
-import { MOST_PULLS, SHIFT_MM, within } from '../../base/limits.ts';
+import { MOST_PULLS } from '../../base/limits.ts';
 import type { Pull } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
 import type { ExploreSettings } from '../types.ts';
 import { checkBlank } from './check-blank.ts';
+import { checkClashes } from './check-clashes.ts';
+import { checkHolds } from './check-holds.ts';
 import { checkInkOrder } from './check-ink-order.ts';
-import { checkLimits } from './check-limits.ts';
-import { checkHolds } from './holds.ts';
-
-export const MAX_VARIANTS = 10_000;
-/** More pulls than this on one sheet is taken for a mistake. */
-export const MAX_EXPLORE_PULLS = MOST_PULLS;
+import { checkRanges } from './check-ranges.ts';
 
 /**
  * All that keeps a wall from being made, each in a sentence with its mend.
  * @returns no problems when exploring can start; where = the field of the settings, or 'drawer', 'bench'
  */
 export function checkExplore(settings: ExploreSettings, drawer: Studio, bench: readonly Pull[]): Problem[] {
-  const problems: Problem[] = [];
+  const problems: Problem[] = checkRanges(settings);
   const add = (code: string, where: string, message: string): void => {
     problems.push({ code: `explore.${code}`, message, where });
   };
-  checkNumbers(settings, add);
   checkStack(drawer, bench, settings, add);
   checkPalette(settings, drawer, add);
   const moves =
@@ -36,44 +32,18 @@ export function checkExplore(settings: ExploreSettings, drawer: Studio, bench: r
     (settings.maxStrokes ?? 1) > 1 ||
     settings.veil === true;
   if (!moves)
-    add('no-moves', 'order', 'Nothing may change, so there is nothing to find; let the order, the inks, the lays or the screens change.');
-  problems.push(...checkHolds(bench, settings.holds), ...checkLimits(settings, drawer, bench));
+    add(
+      'no-moves',
+      'order',
+      'Nothing may change, so there is nothing to find; let the order, the inks, the offsets or the screens change.',
+    );
+  problems.push(...checkHolds(bench, settings.holds), ...checkClashes(settings, drawer, bench));
   // Looks at the sheet itself, so only where all that it names is there.
   if (problems.length === 0) problems.push(...checkBlank(settings, drawer, bench));
   return problems.length > 0 ? problems : checkInkOrder(settings, drawer, bench);
 }
 
 type Add = (code: string, where: string, message: string) => void;
-
-function checkNumbers(settings: ExploreSettings, add: Add): void {
-  const { count, offsetRangeMm, minDeltaE } = settings;
-  if (!Number.isInteger(count) || count < 1 || count > MAX_VARIANTS) {
-    add('count', 'count', `${count} variants were asked for; ask for a whole number from 1 to ${MAX_VARIANTS.toLocaleString('en')}.`);
-  }
-  if (!within(SHIFT_MM, offsetRangeMm)) {
-    add(
-      'offset-range',
-      'offsetRangeMm',
-      `The shift range is ${offsetRangeMm} mm; give a length from ${SHIFT_MM.least} to ${SHIFT_MM.most.toLocaleString('en')} mm.`,
-    );
-  }
-  if (!(minDeltaE >= 0 && minDeltaE <= 100)) {
-    add('min-delta-e', 'minDeltaE', `The ΔE under which two pictures are the same is ${minDeltaE}; give a number from 0 to 100.`);
-  }
-  for (const [field, what] of [
-    ['leaveOut', 'leave out'],
-    ['bringIn', 'bring in'],
-  ] as const) {
-    const value = settings[field];
-    if (!Number.isInteger(value) || value < 0) {
-      add(
-        field === 'leaveOut' ? 'leave-out' : 'bring-in',
-        field,
-        `The number of screens to ${what} is ${value}; give a whole number, 0 or more.`,
-      );
-    }
-  }
-}
 
 function checkStack(drawer: Studio, bench: readonly Pull[], settings: ExploreSettings, add: Add): void {
   const screens = new Set(drawer.screens.map((screen) => screen.id));
@@ -82,12 +52,8 @@ function checkStack(drawer: Studio, bench: readonly Pull[], settings: ExploreSet
     add('no-screens', 'drawer', 'The drawer has no screens; add a shape and make a screen of it first.');
     return;
   }
-  if (bench.length > MAX_EXPLORE_PULLS) {
-    add(
-      'too-many-pulls',
-      'bench',
-      `The stack has ${bench.length} pulls; the explorer takes up to ${MAX_EXPLORE_PULLS}, so leave some out.`,
-    );
+  if (bench.length > MOST_PULLS) {
+    add('too-many-pulls', 'bench', `The stack has ${bench.length} pulls; the explorer takes up to ${MOST_PULLS}, so leave some out.`);
   }
   const out = new Set(settings.holds.flatMap((hold) => (hold.kind === 'out' ? [hold.pull] : [])));
   if (bench.every((pull) => out.has(pull.id)) && !(settings.bringIn > 0)) {

@@ -1,8 +1,8 @@
 import type { Pull } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
 import type { ExploreSettings } from '../types.ts';
-import { describeHold } from './holds.ts';
-import { SHEET_EDGE_MM } from './limits.ts';
+import { describeHold } from './hold-words.ts';
+import { LIMIT_FIELDS, LIMITS, limitText } from './limits.ts';
 
 /** One thing that is asked of every print. */
 export interface Condition {
@@ -38,25 +38,16 @@ export function conditionsOf(settings: ExploreSettings, drawer: Studio, bench: r
   if (inkLast !== undefined && ink(inkLast) !== undefined) add('inkLast', inkLast, `${ink(inkLast)} goes down after all other inks`);
   for (const id of mustScreens) if (screen(id) !== undefined) add('mustScreens', [id], `screen ${screen(id)} is in every print`);
   for (const id of notScreens) if (screen(id) !== undefined) add('notScreens', [id], `screen ${screen(id)} is in no print`);
-  for (const [field, what] of [
-    ['maxInks', 'ink'],
-    ['maxPulls', 'pull'],
-    ['maxScreens', 'screen'],
-    ['maxSetUps', 'set-up'],
-  ] as const) {
+  for (const field of LIMIT_FIELDS) {
     const most = settings[field];
-    if (most !== undefined) add(field, most, `a print has at most ${most.toLocaleString('en')} ${what}${most === 1 ? '' : 's'}`);
+    if (most !== undefined) add(field, most, LIMITS[field].says(limitText(field, most)));
   }
-  const { maxThirdShare, maxEdgeShare } = settings;
-  if (maxThirdShare !== undefined) add('maxThirdShare', maxThirdShare, `third colours cover at most ${percent(maxThirdShare)} of a print`);
-  if (maxEdgeShare !== undefined)
-    add('maxEdgeShare', maxEdgeShare, `ink covers at most ${percent(maxEdgeShare)} of the sheet's outer ${SHEET_EDGE_MM} mm`);
   return conditions;
 }
 
 /** The fields of settings that ask something of every print, with some of the conditions alone. */
 export function conditionFields(conditions: readonly Condition[]): Partial<ExploreSettings> & Pick<ExploreSettings, 'holds'> {
-  const fields: Record<string, unknown> = { ...NO_WISHES };
+  const fields: Record<string, unknown> = { ...NO_CONDITIONS };
   for (const { field, only } of conditions) {
     const before = fields[field];
     fields[field] = Array.isArray(before) ? [...before, ...(only[field] as unknown[])] : only[field];
@@ -64,7 +55,7 @@ export function conditionFields(conditions: readonly Condition[]): Partial<Explo
   return fields as ReturnType<typeof conditionFields>;
 }
 
-const NO_WISHES: Partial<ExploreSettings> & Pick<ExploreSettings, 'holds'> = {
+const NO_CONDITIONS: Partial<ExploreSettings> & Pick<ExploreSettings, 'holds'> = {
   holds: [],
   apart: undefined,
   neverOver: undefined,
@@ -72,14 +63,5 @@ const NO_WISHES: Partial<ExploreSettings> & Pick<ExploreSettings, 'holds'> = {
   inkLast: undefined,
   mustScreens: undefined,
   notScreens: undefined,
-  maxInks: undefined,
-  maxPulls: undefined,
-  maxScreens: undefined,
-  maxSetUps: undefined,
-  maxThirdShare: undefined,
-  maxEdgeShare: undefined,
+  ...Object.fromEntries(LIMIT_FIELDS.map((field) => [field, undefined])),
 };
-
-function percent(share: number): string {
-  return `${Math.round(share * 1000) / 10} %`;
-}

@@ -1,101 +1,149 @@
-import { entryAt, f64, num, u32 } from '../../base/at.ts';
+import type { Lab } from '../../colour/lab.ts';
+import { OVERPRINT_COLOUR_DELTA_E } from '../../ink/film/overprint.ts';
 import type { CellMap, Pull } from '../../stack/types.ts';
-import type { ExploreSettings } from '../types.ts';
+import { edgeShare, SHEET_EDGE_MM } from '../measure/edge-share.ts';
+import { overprintColourArea } from '../measure/overprint-colours.ts';
+import { setUps } from '../measure/set-ups.ts';
+import { type Range, wholeFrom } from './range.ts';
 
-/** A colour further than this from paper and every swatch counts as a third colour here, ΔE00. */
-export const THIRD_DELTA_E = 10;
-/** How far in from its edge the sheet's edge reaches, mm; about a gripper's margin (common practice, no source). */
-export const SHEET_EDGE_MM = 10;
-
-/** Whether a print is within the caps on its pulls, screens, set-ups and inks, and has the screens it must. */
-export function withinCounts(pulls: readonly Pull[], settings: ExploreSettings): boolean {
-  const { maxPulls, maxScreens, maxSetUps, maxInks, mustScreens = [] } = settings;
-  const screens = new Set(pulls.map((pull) => pull.screen));
-  return (
-    pulls.length <= (maxPulls ?? Infinity) &&
-    screens.size <= (maxScreens ?? Infinity) &&
-    setUps(pulls) <= (maxSetUps ?? Infinity) &&
-    new Set(pulls.map((pull) => pull.ink)).size <= (maxInks ?? Infinity) &&
-    mustScreens.every((screen) => screens.has(screen))
-  );
+/** A print as a limit on its sheet measures it. */
+export interface LimitedPrint {
+  readonly map: CellMap;
+  /** Lab of each cell, three numbers a cell. */
+  readonly lab: ArrayLike<number>;
+  /** Lab of the paper and of each pull alone on it. */
+  readonly swatches: readonly Lab[];
 }
 
-/** Screens on the press with an ink in a lay: pulls that differ in strokes only share one. */
-export function setUps(pulls: readonly Pull[]): number {
-  return new Set(pulls.map(({ screen, ink, dxMm, dyMm, turnDeg }) => JSON.stringify([screen, ink, dxMm, dyMm, turnDeg]))).size;
+/** What a limit of either kind has words for. */
+interface LimitWords {
+  /** Which fold of the settings it stands in. */
+  fold: 'inks' | 'print';
+  label: string;
+  /** Behind the field. */
+  unit: string;
+  help?: string;
+  range: Range;
+  /** What is limited, in a sentence: 'pulls', "the sheet's edge". */
+  what: string;
+  /** Set to a value, in two words for the fold's title; in words that begin small for a condition. */
+  brief: (value: string) => string;
+  says: (value: string) => string;
 }
+
+/** At most so many of something that is counted from the pulls alone. */
+export interface CountLimit extends LimitWords {
+  kind: 'count';
+  /** Within a sentence: 'at most 3 pulls'. */
+  atMost: (value: string) => string;
+  /** Whether the pulls that stay alone may be too many, each pull left out or brought in being one at most. */
+  ofStack: boolean;
+  measure: (pulls: readonly Pull[]) => number;
+}
+
+/** At most such a share of the sheet, 0–1. */
+export interface ShareLimit extends LimitWords {
+  kind: 'share';
+  /** Whether it asks for colours, which take longer than areas. */
+  ofColours: boolean;
+  measure: (print: LimitedPrint) => number;
+}
+
+const SHARE: Range = { least: 0, most: 1, step: 0.005, whole: false };
+
+function countLimit(what: string, words: Pick<CountLimit, 'fold' | 'label' | 'unit' | 'ofStack' | 'measure'>): CountLimit {
+  const atMost = (value: string): string => `at most ${value} ${value === '1' ? what.slice(0, -1) : what}`;
+  return {
+    kind: 'count',
+    range: wholeFrom(1),
+    what,
+    brief: (value) => (words.fold === 'inks' ? `at most ${value}` : `${value} ${what}`),
+    atMost,
+    says: (value) => `a print has ${atMost(value)}`,
+    ...words,
+  };
+}
+
+const different = (name: (pull: Pull) => string) => (pulls: readonly Pull[]) => new Set(pulls.map(name)).size;
 
 /**
- * Whether pulls of two inks overlap or meet along an edge somewhere.
- * @param inks ink of each placed screen of the map
- * @param pairs inks that may not meet
- * @param leastMm2 shared areas below this are rounding
- * Edges are as fine as the map's rows; cost O(runs) and, at each edge between cells, the pulls on both sides.
+ * The limits of the settings by their fields, in the order in which they are offered. An entry here is
+ * all that a new limit takes: files, checks, conditions, fields and the search read it from here.
  */
-export function inksMeet(map: CellMap, inks: readonly string[], pairs: readonly (readonly [string, string])[], leastMm2: number): boolean {
-  const named = [...new Set(pairs.flat())];
-  const bad = pairs.map(([a, b]): [number, number] => [named.indexOf(a), named.indexOf(b)]);
-  const over: number[][] = Array.from({ length: map.cells }, (_, cell) =>
-    named.map((ink) => inks.reduce((count, each, at) => count + (each === ink && covers(map, cell, at) ? 1 : 0), 0)),
-  );
-  const areas = bad.map(() => 0);
-  for (let cell = 1; cell < map.cells; cell++) {
-    const here = entryAt(over, cell);
-    bad.forEach(([a, b], i) => {
-      if (a === b ? num(here, a) > 1 : num(here, a) > 0 && num(here, b) > 0) areas[i] = num(areas, i) + f64(map.areaMm2, cell);
-    });
-  }
-  if (areas.some((area) => area >= leastMm2)) return true;
-  const known = new Map<number, boolean>();
-  const meet = (left: number, right: number): boolean => {
-    const key = left * map.cells + right;
-    let found = known.get(key);
-    if (found === undefined) {
-      const has = (cell: number, ink: number): boolean => num(entryAt(over, cell), ink) > 0;
-      found = bad.some(([a, b]) => a !== b && ((has(left, a) && has(right, b)) || (has(left, b) && has(right, a))));
-      known.set(key, found);
-    }
-    return found;
-  };
-  for (let row = 0; row < map.rows; row++) {
-    const end = u32(map.rowStart, row + 1);
-    for (let run = u32(map.rowStart, row) + 1; run < end; run++) {
-      if (meet(u32(map.runCell, run - 1), u32(map.runCell, run))) return true;
-    }
-    if (row + 1 === map.rows) break;
-    for (let a = u32(map.rowStart, row), b = end; a < end && b < u32(map.rowStart, row + 2);) {
-      if (map.runCell[a] !== map.runCell[b] && meet(u32(map.runCell, a), u32(map.runCell, b))) return true;
-      const toMm = Math.min(f64(map.runEndMm, a), f64(map.runEndMm, b));
-      if (f64(map.runEndMm, a) <= toMm) a++;
-      if (f64(map.runEndMm, b) <= toMm) b++;
-    }
-  }
-  return false;
+export const LIMITS = {
+  maxInks: countLimit('inks', {
+    fold: 'inks',
+    label: 'In one print at most',
+    unit: 'inks',
+    ofStack: false,
+    measure: different((pull) => pull.ink),
+  }),
+  maxPulls: countLimit('pulls', { fold: 'print', label: 'Pulls', unit: 'a print', ofStack: true, measure: (pulls) => pulls.length }),
+  maxScreens: countLimit('screens', {
+    fold: 'print',
+    label: 'Screens',
+    unit: 'a print',
+    ofStack: true,
+    measure: different((pull) => pull.screen),
+  }),
+  maxSetUps: countLimit('set-ups', { fold: 'print', label: 'Set-ups', unit: 'a print', ofStack: true, measure: setUps }),
+  maxThirdShare: {
+    kind: 'share',
+    fold: 'print',
+    label: 'Overprint colours',
+    unit: '% of it',
+    help: `An overprint colour is further than ΔE ${OVERPRINT_COLOUR_DELTA_E} from the paper and from every pull alone on it.`,
+    range: SHARE,
+    what: 'overprint colours',
+    brief: (value) => `overprint colours ${value}`,
+    says: (value) => `overprint colours cover at most ${value} of a print`,
+    ofColours: true,
+    measure: ({ map, lab, swatches }) => overprintColourArea(map, lab, swatches) / (map.widthMm * map.heightMm),
+  },
+  maxEdgeShare: {
+    kind: 'share',
+    fold: 'print',
+    label: `Ink on the sheet's outer ${SHEET_EDGE_MM} mm`,
+    unit: '% of it',
+    range: SHARE,
+    what: "the sheet's edge",
+    brief: (value) => `edge ${value}`,
+    says: (value) => `ink covers at most ${value} of the sheet's outer ${SHEET_EDGE_MM} mm`,
+    ofColours: false,
+    measure: ({ map }) => edgeShare(map),
+  },
+} satisfies Record<string, CountLimit | ShareLimit>;
+
+export type LimitField = keyof typeof LIMITS;
+
+/** Of these, what is left out does not limit anything. */
+export type LimitSettings = { [K in LimitField]?: number | undefined };
+
+type Entry<L> = readonly [LimitField, L];
+
+const entries = Object.entries(LIMITS) as unknown as readonly Entry<CountLimit | ShareLimit>[];
+
+export const LIMIT_FIELDS: readonly LimitField[] = entries.map(([field]) => field);
+export const COUNT_LIMITS: readonly Entry<CountLimit>[] = entries.filter((entry): entry is Entry<CountLimit> => entry[1].kind === 'count');
+/** Those on areas first, since colours take longer. */
+export const SHARE_LIMITS: readonly Entry<ShareLimit>[] = entries
+  .filter((entry): entry is Entry<ShareLimit> => entry[1].kind === 'share')
+  .sort(([, a], [, b]) => Number(a.ofColours) - Number(b.ofColours));
+
+/** A limit's value as it is read: '1,200', '5 %'. */
+export function limitText(field: LimitField, value: number): string {
+  return LIMITS[field].kind === 'count' ? value.toLocaleString('en') : `${Math.round(value * 1000) / 10} %`;
 }
 
-/** Share of the outermost 10 mm of the sheet under at least one pull, 0–1; as fine as the map's rows. */
-export function edgeShare(map: CellMap): number {
-  const height = map.heightMm / map.rows;
-  const rim = Math.min(SHEET_EDGE_MM, map.widthMm / 2);
-  let covered = 0;
-  let whole = 0;
-  for (let row = 0; row < map.rows; row++) {
-    const yMm = (row + 0.5) * height;
-    const across = yMm < SHEET_EDGE_MM || yMm > map.heightMm - SHEET_EDGE_MM;
-    whole += height * (across ? map.widthMm : 2 * rim);
-    let fromMm = 0;
-    for (let run = u32(map.rowStart, row); run < u32(map.rowStart, row + 1); run++) {
-      const toMm = f64(map.runEndMm, run);
-      if (map.runCell[run] !== 0) {
-        const inside = across ? 0 : Math.max(0, Math.min(toMm, map.widthMm - rim) - Math.max(fromMm, rim));
-        covered += height * (toMm - fromMm - inside);
-      }
-      fromMm = toMm;
-    }
-  }
-  return whole > 0 ? covered / whole : 0;
+/** Whether the pulls keep to all that is limited by counting. */
+export function withinCounts(pulls: readonly Pull[], settings: LimitSettings): boolean {
+  return COUNT_LIMITS.every(([field, { measure }]) => {
+    const most = settings[field];
+    return most === undefined || measure(pulls) <= most;
+  });
 }
 
-function covers(map: CellMap, cell: number, screen: number): boolean {
-  return ((u32(map.cover, cell * map.words + (screen >> 5)) >> (screen & 31)) & 1) === 1;
+/** The limits on shares that can be broken at all, with how much each allows. */
+export function sharesAsked(settings: LimitSettings): { limit: ShareLimit; most: number }[] {
+  return SHARE_LIMITS.map(([field, limit]) => ({ limit, most: settings[field] ?? 1 })).filter(({ most }) => most < 1);
 }

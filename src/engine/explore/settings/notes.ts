@@ -1,107 +1,114 @@
-import { defined, entryAt, f64 } from '../../base/at.ts';
+import { defined, f64 } from '../../base/at.ts';
 import type { Problem } from '../../base/error.ts';
 import { screenOutline, screenRings } from '../../shapes/place/placed.ts';
 import { CellMapBuilder } from '../../stack/cell-map.ts';
 import { SpanCache } from '../../stack/screen-spans.ts';
 import type { Pull } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
+import { prints } from '../measure/prints.ts';
 
-const ROWS = 256;
-/** What prints less than this prints nothing, mm². */
-const MIN_AREA_MM2 = 1;
 /** What lies less than this beyond the sheet's edge is rounding, mm. */
 const EDGE_MM = 0.05;
 
 /**
  * What a wall can be made with, but hardly as it is meant: screens that print nothing, shapes
  * outside the sheet, pulls on top of their like. Each in a sentence with its mend.
- * @param bench the base stack, of screens and inks that are in the drawer
+ * @param bench the base stack, of screens and inks that are in the studio
  * @returns problems 'note.…' that keep nothing from being made; where = `bench[i]` or 'drawer'
  */
-export function printNotes(drawer: Studio, bench: readonly Pull[]): Problem[] {
-  const notes: Problem[] = [];
-  const add = (code: string, where: string, message: string): void => {
-    notes.push({ code: `note.${code}`, message, where });
-  };
-  const screens = new Map(drawer.screens.map((screen) => [screen.id, screen]));
-  const spans = new SpanCache(drawer);
+export function printNotes(studio: Studio, bench: readonly Pull[]): Problem[] {
+  const spans = new SpanCache(studio);
   const builder = new CellMapBuilder();
-  const nameOf = (id: string): string => `screen ${defined(screens.get(id)).number}, ${defined(screens.get(id)).name}`;
-  const cut: number[] = [];
+  const leavesInk = (pull: Pull): boolean => prints(pull, studio, spans, builder);
+  const bare: number[] = [];
   const outside: number[] = [];
+  const cut: number[] = [];
   bench.forEach((pull, i) => {
-    const screen = screens.get(pull.screen);
+    const screen = studio.screens.find(({ id }) => id === pull.screen);
     if (screen === undefined) return;
-    if (screen.placed.length === 0) {
-      add(
-        'no-shapes',
-        `bench[${i}]`,
-        `Pull ${i + 1} prints nothing: ${nameOf(pull.screen)}, has no shapes; place one on it in the Drawer, or leave the pull out.`,
-      );
-    } else if (!prints(pull, drawer, spans, builder)) {
-      outside.push(i);
-    } else if (reachesOut(pull, drawer)) cut.push(i);
+    if (screen.placed.length === 0) bare.push(i);
+    else if (!leavesInk(pull)) outside.push(i);
+    else if (reachesOut(pull, studio)) cut.push(i);
   });
-  if (outside.length === 1) {
-    const [i] = outside;
-    add(
-      'outside',
-      `bench[${i}]`,
-      `Pull ${defined(i) + 1} prints nothing: ${nameOf(entryAt(bench, defined(i)).screen)}, lies outside the sheet; move it onto the sheet, or leave the pull out.`,
-    );
-  } else if (outside.length > 1) {
-    add(
-      'outside',
-      `bench[${outside[0]}]`,
-      `Pulls ${list(outside.map((i) => i + 1))} print nothing: their screens lie outside the sheet; move them onto the sheet, or leave the pulls out.`,
-    );
-  }
-  if (cut.length > 0) {
-    const many = cut.length > 1;
-    add(
-      'cut',
-      `bench[${cut[0]}]`,
-      `${many ? 'Pulls' : 'Pull'} ${list(cut.map((i) => i + 1))} ${many ? 'reach' : 'reaches'} beyond the sheet and ${many ? 'are' : 'is'} cut off at its edge; move ${many ? 'them' : 'it'} in, or choose a larger sheet.`,
-    );
-  }
+  const screenOf = (i: number): string => screenName(defined(bench[i]).screen, studio);
+  const unused = studio.screens.filter(({ id }) => !bench.some((pull) => pull.screen === id));
+  return [
+    ...bare.map((i) => bareNote(i, screenOf(i))),
+    ...outsideNotes(outside, screenOf),
+    ...cutNotes(cut),
+    ...alikeNotes(bench),
+    ...blankNotes(unused.filter(({ id }) => !leavesInk(atRest(id))).map(({ number }) => number)),
+  ];
+}
+
+function note(code: string, where: string, message: string): Problem {
+  return { code: `note.${code}`, message, where };
+}
+
+function bareNote(i: number, screen: string): Problem {
+  return note(
+    'no-shapes',
+    `bench[${i}]`,
+    `Pull ${i + 1} prints nothing: ${screen}, has no shapes; place one on it in the Drawer, or leave the pull out.`,
+  );
+}
+
+function outsideNotes(outside: readonly number[], screenOf: (i: number) => string): Problem[] {
+  const [first] = outside;
+  if (first === undefined) return [];
+  const message =
+    outside.length === 1
+      ? `Pull ${first + 1} prints nothing: ${screenOf(first)}, lies outside the sheet; move it onto the sheet, or leave the pull out.`
+      : `Pulls ${list(outside.map((i) => i + 1))} print nothing: their screens lie outside the sheet; move them onto the sheet, or leave the pulls out.`;
+  return [note('outside', `bench[${first}]`, message)];
+}
+
+function cutNotes(cut: readonly number[]): Problem[] {
+  const [first] = cut;
+  if (first === undefined) return [];
+  const pulls = list(cut.map((i) => i + 1));
+  const message =
+    cut.length === 1
+      ? `Pull ${pulls} reaches beyond the sheet and is cut off at its edge; move it in, or choose a larger sheet.`
+      : `Pulls ${pulls} reach beyond the sheet and are cut off at its edge; move them in, or choose a larger sheet.`;
+  return [note('cut', `bench[${first}]`, message)];
+}
+
+function alikeNotes(bench: readonly Pull[]): Problem[] {
   const alike = new Map<string, number[]>();
   bench.forEach(({ screen, ink, dxMm, dyMm, turnDeg }, i) => {
     const key = JSON.stringify([screen, ink, dxMm, dyMm, turnDeg]);
     alike.set(key, [...(alike.get(key) ?? []), i]);
   });
-  for (const same of alike.values()) {
-    if (same.length < 2) continue;
-    add(
-      'alike',
-      `bench[${same[0]}]`,
-      `Pulls ${list(same.map((i) => i + 1))} are one screen in one ink and lay, so each only thickens the one before; lay them off-register, or give one pull more strokes.`,
+  return [...alike.values()]
+    .filter((same) => same.length > 1)
+    .map((same) =>
+      note(
+        'alike',
+        `bench[${same[0]}]`,
+        `Pulls ${list(same.map((i) => i + 1))} are one screen in one ink and lay, so each only thickens the one before; lay them off-register, or give one pull more strokes.`,
+      ),
     );
-  }
-  const blank = drawer.screens.filter(({ id }) => !bench.some((pull) => pull.screen === id) && !prints(atRest(id), drawer, spans, builder));
-  if (blank.length > 0) {
-    const many = blank.length > 1;
-    add(
-      'blank',
-      'drawer',
-      `${many ? 'Screens' : 'Screen'} ${list(blank.map(({ number }) => number))} ${many ? 'print' : 'prints'} nothing on this sheet, so no print brings ${many ? 'them' : 'it'} in; place shapes on the sheet in the Drawer.`,
-    );
-  }
-  return notes;
 }
 
-/** Whether a pull leaves ink on the sheet. */
-export function prints(pull: Pull, drawer: Studio, spans: SpanCache, builder: CellMapBuilder): boolean {
-  const grid = { widthMm: drawer.paper.widthMm, heightMm: drawer.paper.heightMm, rows: ROWS };
-  const map = builder.build(spans.place({ pulls: [pull] }, grid), grid);
-  let area = 0;
-  for (let cell = 1; cell < map.cells; cell++) area += f64(map.areaMm2, cell);
-  return area >= MIN_AREA_MM2;
+function blankNotes(numbers: readonly number[]): Problem[] {
+  if (numbers.length === 0) return [];
+  const message =
+    numbers.length === 1
+      ? `Screen ${list(numbers)} prints nothing on this sheet, so no print brings it in; place shapes on the sheet in the Drawer.`
+      : `Screens ${list(numbers)} print nothing on this sheet, so no print brings them in; place shapes on the sheet in the Drawer.`;
+  return [note('blank', 'drawer', message)];
 }
 
-function reachesOut(pull: Pull, drawer: Studio): boolean {
-  const { paper } = drawer;
-  const screen = defined(drawer.screens.find(({ id }) => id === pull.screen));
-  const { rings } = screenOutline(screenRings(screen, drawer.shapes), pull, paper);
+function screenName(id: string, studio: Studio): string {
+  const { number, name } = defined(studio.screens.find((screen) => screen.id === id));
+  return `screen ${number}, ${name}`;
+}
+
+function reachesOut(pull: Pull, studio: Studio): boolean {
+  const { paper } = studio;
+  const screen = defined(studio.screens.find(({ id }) => id === pull.screen));
+  const { rings } = screenOutline(screenRings(screen, studio.shapes), pull, paper);
   return rings.some((ring) => {
     for (let i = 0; i < ring.length; i += 2) {
       if (f64(ring, i) < -EDGE_MM || f64(ring, i) > paper.widthMm + EDGE_MM) return true;

@@ -1,9 +1,8 @@
 import { defined, entryAt, f64, i32, num, u32 } from '../../base/at.ts';
 import { EngineError } from '../../base/error.ts';
 import { deltaE2000Values } from '../../colour/delta-e.ts';
-import { labD50 } from '../../colour/lab.ts';
+import type { Lab } from '../../colour/lab.ts';
 import { filmFactor } from '../../ink/film/film-factor.ts';
-import { filmBands, overFilm } from '../../ink/film/film.ts';
 import { cellLab } from '../../stack/appearance.ts';
 import { buildCellMap } from '../../stack/cell-map.ts';
 import { stackLayers } from '../../stack/layers.ts';
@@ -12,6 +11,7 @@ import type { CellMap, Pull, Stack } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
 import { edgeMeasure } from '../measure/edges.ts';
 import { colourAreas, measureVariant, SAME_COLOUR_DELTA_E } from '../measure/measures.ts';
+import { pullSwatches } from '../measure/overprint-colours.ts';
 import { freeId, veilAreas, type VeilArea } from './veil-areas.ts';
 import { isTranslucent, veilInks, type VeilInk } from './veil-inks.ts';
 import type { VeilOptions, VeilProposal, VeilResult } from './veil-types.ts';
@@ -203,15 +203,11 @@ function proposalOf(candidate: Candidate, ground: Ground, busyness: number): Vei
 }
 
 /** Lab of the paper and of each pull alone on it. */
-function swatches(stack: Stack, drawer: Studio): [number, number, number][] {
-  const paper = drawer.paper.reflectance;
-  const alone = stack.pulls.map((pull) => {
-    const ink = defined(drawer.inks.find((each) => each.id === pull.ink));
-    const mesh = defined(drawer.screens.find((screen) => screen.id === pull.screen)).mesh;
-    const film = filmBands(ink.kx, ink.sx, filmFactor(ink, mesh, pull.strokes, drawer.strokeGain));
-    return labD50(overFilm(film, paper, new Float64Array(paper.length)));
-  });
-  return [labD50(paper), ...alone];
+function swatches(stack: Stack, drawer: Studio): Lab[] {
+  return pullSwatches(
+    stackLayers(stack, drawer).map(({ film }) => film),
+    drawer.paper.reflectance,
+  );
 }
 
 function pointCells(map: CellMap): Uint32Array {

@@ -4,8 +4,12 @@ import type { Ink, Paper } from '../types.ts';
 import { filmBands, overFilm } from './film.ts';
 import { swatchOf, type Swatch } from './swatch.ts';
 
-/** From here on an overprint is a colour of its own; chosen, about the step between two named colours. */
-export const THIRD_COLOUR_DELTA_E = 10;
+/**
+ * An overprint this far from the paper and from each of its inks alone is a colour of its own, ΔE00;
+ * chosen, about the step between two named colours: what only just differs side by side is no colour
+ * that anyone would name.
+ */
+export const OVERPRINT_COLOUR_DELTA_E = 10;
 
 /** One ink over another, a stroke each, on the paper. */
 export interface Overprint {
@@ -45,7 +49,7 @@ export function overprintGrid(
   inks: readonly Ink[],
   paper: Pick<Paper, 'reflectance'>,
   relative: boolean,
-  thirdDeltaE = THIRD_COLOUR_DELTA_E,
+  thirdDeltaE = OVERPRINT_COLOUR_DELTA_E,
 ): OverprintGrid {
   const white = relative ? paper.reflectance : undefined;
   const films = inks.map((ink) => filmBands(ink.kx, ink.sx));

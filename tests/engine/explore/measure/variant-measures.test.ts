@@ -91,7 +91,7 @@ function count(drawer: Studio, list: ReturnType<typeof ellipses>['list'], pulls:
   });
   return {
     coverage: share((bits) => bits !== 0),
-    thirdColour: share((bits) => (bits & (bits - 1)) !== 0 && swatches.every((s) => deltaE2000(s, labOf(bits)) > 2)),
+    thirdColour: share((bits) => (bits & (bits - 1)) !== 0 && swatches.every((s) => deltaE2000(s, labOf(bits)) > 10)),
     darkest: Math.min(...ls),
     lightest,
     contrast: lightest - Math.min(...ls),

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { randomFrom } from '../../../../src/engine/base/random.ts';
-import { drawMoves, type Moved, type MoveSource } from '../../../../src/engine/explore/search/moves.ts';
+import type { MoveSource } from '../../../../src/engine/explore/search/move-source.ts';
+import { drawMoves, type Moved } from '../../../../src/engine/explore/search/moves.ts';
 import type { ExploreSettings } from '../../../../src/engine/explore/types.ts';
 import { pull } from '../../order/drawer.ts';
 

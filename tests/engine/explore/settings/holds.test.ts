@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { randomFrom } from '../../../../src/engine/base/random.ts';
 import { arrange } from '../../../../src/engine/explore/search/arrange.ts';
 import { drawHeldOrder } from '../../../../src/engine/explore/search/draw-order.ts';
-import { checkHolds } from '../../../../src/engine/explore/settings/holds.ts';
+import { checkHolds } from '../../../../src/engine/explore/settings/check-holds.ts';
 import type { Hold } from '../../../../src/engine/explore/types.ts';
 import { orientationKey, type Pairs, randomGraph } from '../../order/graphs.ts';
 
@@ -172,7 +172,7 @@ describe('drawHeldOrder', () => {
     const counts = new Map<string, number>();
     const draws = admitted.size * 100;
     for (let i = 0; i < draws; i++) {
-      const order = drawHeldOrder(n, edges, { arcs, slots }, [0, 1, 2, 3, 4], randomFrom(`held ${i}`))!;
+      const order = drawHeldOrder(edges, { arcs, slots }, [0, 1, 2, 3, 4], randomFrom(`held ${i}`))!;
       expect(keeps(order, arcs, slots)).toBe(true);
       const key = orientationKey(order, pairs);
       counts.set(key, (counts.get(key) ?? 0) + 1);

@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { deltaE2000 } from '../../../../src/engine/colour/delta-e.ts';
 import { labD50 } from '../../../../src/engine/colour/lab.ts';
+import { edgeShare } from '../../../../src/engine/explore/measure/edge-share.ts';
+import { inksMeet } from '../../../../src/engine/explore/measure/inks-meet.ts';
+import { setUps } from '../../../../src/engine/explore/measure/set-ups.ts';
 import { createExplorer } from '../../../../src/engine/explore/search/explorer.ts';
 import { checkExplore } from '../../../../src/engine/explore/settings/check.ts';
-import { edgeShare, inksMeet, setUps } from '../../../../src/engine/explore/settings/limits.ts';
 import type { ExploreInput, ExploreSettings, Variant } from '../../../../src/engine/explore/types.ts';
 import { filmBands, overFilm } from '../../../../src/engine/ink/film/film.ts';
 import { buildCellMap } from '../../../../src/engine/stack/cell-map.ts';
@@ -177,7 +179,7 @@ describe('createExplorer within limits', () => {
     expect(Math.max(...variants.map(({ pulls }) => pulls.length))).toBe(5);
   });
 
-  it('should keep the caps on third colours and on the edge', () => {
+  it('should keep the caps on overprint colours and on the edge', () => {
     const few = wall({ count: 30, maxThirdShare: 0.05, leaveOut: 3 });
     expect(few.length).toBeGreaterThan(5);
     for (const { pulls } of few) expect(thirdShare(pulls)).toBeLessThanOrEqual(0.05);

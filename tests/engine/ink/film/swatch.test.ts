@@ -5,7 +5,7 @@ import { makeInk } from '../../../../src/engine/ink/characterise/make-ink.ts';
 import { demoInks } from '../../../../src/engine/ink/demo/demo-inks.ts';
 import { DEMO_PAPER } from '../../../../src/engine/ink/demo/demo-paper.ts';
 import { stackReflectance } from '../../../../src/engine/ink/film/film.ts';
-import { nearestInk, overprintGrid, THIRD_COLOUR_DELTA_E } from '../../../../src/engine/ink/film/overprint.ts';
+import { nearestInk, overprintGrid, OVERPRINT_COLOUR_DELTA_E } from '../../../../src/engine/ink/film/overprint.ts';
 import { swatchLab, swatchOf, swatchReflectance } from '../../../../src/engine/ink/film/swatch.ts';
 import { checkPaper } from '../../../../src/engine/ink/paper/check-paper.ts';
 
@@ -65,7 +65,7 @@ describe('overprintGrid', () => {
       sx: RED.sx.map((s, band) => (s + CHALK.sx[band]!) / 2),
     };
     const inks = [RED, CHALK, between];
-    for (const chosen of [THIRD_COLOUR_DELTA_E, 4]) {
+    for (const chosen of [OVERPRINT_COLOUR_DELTA_E, 4]) {
       const { own, rows } = overprintGrid(inks, PAPER, false, chosen);
       let thirds = 0;
       for (const [first, row] of rows.entries()) {

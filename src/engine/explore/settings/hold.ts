@@ -1,0 +1,19 @@
+import { z } from 'zod';
+
+/** What may not change when the explorer moves; pulls are named by their id in the base stack. */
+export type Hold =
+  | { kind: 'first'; pull: string }
+  | { kind: 'last'; pull: string }
+  | { kind: 'place'; pull: string }
+  | { kind: 'ink'; pull: string }
+  | { kind: 'out'; pull: string }
+  /** `pull` goes down before `other`. */
+  | { kind: 'before'; pull: string; other: string };
+
+const id = z.string().min(1);
+
+/** A hold as it stands in a file. */
+export const holdSchema: z.ZodType<Hold> = z.discriminatedUnion('kind', [
+  z.object({ kind: z.enum(['first', 'last', 'place', 'ink', 'out']), pull: id }),
+  z.object({ kind: z.literal('before'), pull: id, other: id }),
+]);

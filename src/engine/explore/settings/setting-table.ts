@@ -1,0 +1,205 @@
+import { z } from 'zod';
+import { SHIFT_MM, STROKES } from '../../base/limits.ts';
+import type { ExploreSettings } from '../types.ts';
+import { holdSchema } from './hold.ts';
+import { LIMITS, type CountLimit, type LimitField, type ShareLimit } from './limits.ts';
+import { type Range, rangeText, wholeFrom } from './range.ts';
+
+/*
+ * The words of this folder: settings are all that a wall is made with. Of these, conditions ask
+ * something of every print, and can clash: holds (on single pulls), limits (numbers that no print goes
+ * beyond), and what inks and screens must or must not do. The others say what may change, and how far.
+ */
+
+/** One setting: what a file may hold for it, and its words. */
+export interface Setting<T> {
+  schema: z.ZodType<T>;
+  label: string;
+}
+
+/** A setting that is a number. */
+export interface NumberSetting<T extends number | undefined> extends Setting<T> {
+  range: Range;
+  /** Behind the field. */
+  unit: string;
+  /** What a field shows is so many times what is kept: 100 for a share in %. */
+  shownTimes?: number;
+  /** What an empty field stands for; absent where a number must stand. */
+  empty?: string;
+  help?: string;
+  /** Code and sentence of a problem with it. */
+  code: string;
+  wrong: (value: number) => string;
+}
+
+/** A setting that is one of a few. */
+export interface ChoiceSetting<T, V> extends Setting<T> {
+  /** Values with their words. */
+  choices: readonly (readonly [V, string])[];
+}
+
+const id = z.string().min(1);
+const pairs = z
+  .array(z.tuple([id, id]))
+  .max(200)
+  .optional();
+const screens = z.array(id).max(1000).optional();
+
+/** More prints than this on one wall are not looked through. */
+export const MAX_VARIANTS = 10_000;
+
+function schemaOf({ least, most, whole }: Range): z.ZodNumber {
+  const number = (whole ? z.int() : z.number()).min(least);
+  return most === Infinity ? number : number.max(most);
+}
+
+type NumberWords = Omit<NumberSetting<number>, 'schema' | 'range'>;
+
+function number(range: Range, words: NumberWords): NumberSetting<number> {
+  return { schema: schemaOf(range), range, ...words };
+}
+
+function optionalNumber(range: Range, words: NumberWords & { empty: string }): NumberSetting<number | undefined> {
+  return { schema: schemaOf(range).optional(), range, ...words };
+}
+
+function choice<V extends string>(label: string, ...choices: [V, string][]): ChoiceSetting<V | undefined, V> {
+  return { schema: z.enum(choices.map(([value]) => value) as [V, ...V[]]).optional(), label, choices };
+}
+
+function mm(least = SHIFT_MM.least): Range {
+  return { least, most: SHIFT_MM.most, step: 0.1, whole: false };
+}
+
+function limit({ kind, range, what, label, unit, help }: CountLimit | ShareLimit): NumberSetting<number | undefined> {
+  const counts = kind === 'count';
+  return optionalNumber(range, {
+    label,
+    unit,
+    empty: 'any',
+    code: 'limit.range',
+    ...(help === undefined ? {} : { help }),
+    ...(counts ? {} : { shownTimes: 100 }),
+    wrong: (value) =>
+      counts
+        ? `At most ${value} ${what} were asked for; give a whole number, ${rangeText(range)}, or none.`
+        : `The limit on ${what} is ${value}; give a share ${rangeText(range)}, or none.`,
+  });
+}
+
+const limits = Object.fromEntries(Object.entries(LIMITS).map(([field, each]) => [field, limit(each)])) as Record<
+  LimitField,
+  NumberSetting<number | undefined>
+>;
+
+const COUNT = wholeFrom(1, MAX_VARIANTS);
+const DELTA_E: Range = { least: 0, most: 100, step: 0.5, whole: false };
+const STROKES_A_PULL = wholeFrom(STROKES.least, STROKES.most);
+
+const SNAP: NumberSetting<number | undefined> & ChoiceSetting<number | undefined, number> = {
+  ...optionalNumber(mm(0.1), {
+    label: 'Shifts snap to',
+    unit: 'mm',
+    empty: '0.1',
+    code: 'limit.snap',
+    wrong: (value) => `Offsets snap to ${value} mm; give a length ${rangeText(mm(0.1))} mm.`,
+  }),
+  choices: [0.1, 0.5, 1].map((step) => [step, `${step} mm`] as const),
+};
+
+/**
+ * All settings by their fields. Files, checks and fields read them from here; a limit is an entry of
+ * LIMITS.
+ */
+export const SETTINGS = {
+  seed: { schema: z.string(), label: 'Seed' },
+  count: number(COUNT, {
+    label: 'How many',
+    unit: 'prints',
+    code: 'explore.count',
+    wrong: (value) => `${value} variants were asked for; ask for a whole number ${rangeText(COUNT)}.`,
+  }),
+  order: { schema: z.boolean(), label: 'Order of the pulls' },
+  recolour: { schema: z.boolean(), label: 'Inks' },
+  palette: { schema: z.array(z.string()), label: 'Inks that the wall may use' },
+  offsetRangeMm: number(mm(), {
+    label: 'Shift up to',
+    unit: 'mm',
+    code: 'explore.offset-range',
+    wrong: (value) => `The shift range is ${value} mm; give a length ${rangeText(mm())} mm.`,
+  }),
+  leaveOut: number(wholeFrom(0), {
+    label: 'Leave out up to',
+    unit: 'pulls',
+    code: 'explore.leave-out',
+    wrong: (value) => `The number of screens to leave out is ${value}; give a whole number, ${rangeText(wholeFrom(0))}.`,
+  }),
+  bringIn: number(wholeFrom(0), {
+    label: 'Bring in up to',
+    unit: 'screens',
+    code: 'explore.bring-in',
+    wrong: (value) => `The number of screens to bring in is ${value}; give a whole number, ${rangeText(wholeFrom(0))}.`,
+  }),
+  holds: { schema: z.array(holdSchema), label: 'Holds' },
+  minDeltaE: number(DELTA_E, {
+    label: 'Same picture under',
+    unit: 'ΔE00',
+    code: 'explore.min-delta-e',
+    wrong: (value) => `The ΔE under which two pictures are the same is ${value}; give a number ${rangeText(DELTA_E)}.`,
+  }),
+  apart: { schema: pairs, label: 'Never touch' },
+  neverOver: { schema: pairs, label: 'Never over' },
+  inkFirst: { schema: id.optional(), label: 'Down before all others' },
+  inkLast: { schema: id.optional(), label: 'Down after all others' },
+  offsetDirection: choice('Shifts go', ['any', 'any'], ['across', 'across only'], ['down', 'down only']),
+  offsetSnapMm: SNAP,
+  turns: choice('Turns', ['none', 'none'], ['half', 'by 180°'], ['any', 'any']),
+  echoes: optionalNumber(wholeFrom(0), {
+    label: 'Repeat off-register up to',
+    unit: 'pulls',
+    empty: '0',
+    code: 'limit.range',
+    wrong: (value) => `${value} echoes were asked for; give a whole number, ${rangeText(wholeFrom(0))}.`,
+  }),
+  echoMm: optionalNumber(mm(), {
+    label: 'Off-register up to',
+    unit: 'mm',
+    empty: '0',
+    code: 'limit.range',
+    wrong: (value) => `Echoes lie up to ${value} mm off-register; give a length ${rangeText(mm())} mm.`,
+  }),
+  maxStrokes: optionalNumber(STROKES_A_PULL, {
+    label: 'Strokes, 1 to',
+    unit: 'a pull',
+    empty: '1',
+    code: 'limit.range',
+    wrong: (value) => `At most ${value} strokes were asked for; give a whole number ${rangeText(STROKES_A_PULL)}, or none.`,
+  }),
+  veil: { schema: z.boolean().optional(), label: 'A veil may go over all, last down' },
+  mustScreens: { schema: screens, label: 'in every print' },
+  notScreens: { schema: screens, label: 'in no print' },
+  ...limits,
+} satisfies { [K in keyof Required<ExploreSettings>]: Setting<ExploreSettings[K]> };
+
+/** The fields of settings that are numbers. */
+export type NumberField = {
+  [K in keyof typeof SETTINGS]: (typeof SETTINGS)[K] extends { range: Range } ? K : never;
+}[keyof typeof SETTINGS];
+
+type AnyNumberSetting = NumberSetting<number> | NumberSetting<number | undefined>;
+
+/** The row of a setting that is a number. */
+export function numberSetting(field: NumberField): AnyNumberSetting {
+  return SETTINGS[field];
+}
+
+/** The settings that are numbers, with their fields. */
+export const NUMBER_SETTINGS = Object.entries(SETTINGS).filter(([, row]) => 'range' in row) as unknown as readonly (readonly [
+  NumberField,
+  AnyNumberSetting,
+])[];
+
+/** Settings as they stand in a file. */
+export const exploreSchema = z.object(
+  Object.fromEntries(Object.entries(SETTINGS).map(([field, { schema }]) => [field, schema])),
+) as unknown as z.ZodType<ExploreSettings>;
