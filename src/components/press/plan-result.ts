@@ -1,7 +1,7 @@
 import { html, nothing } from 'lit';
 import { ticksOf } from '../../engine/log/ticks/ticking.ts';
 import { setUpsDone } from '../../engine/log/ticks/ticks.ts';
-import type { FitChoice } from '../../engine/visit/what-to-drop.ts';
+import type { FitChoice } from '../../engine/visit/fit-choice.ts';
 import type { AppStore } from '../app-store.ts';
 import '../ui/log/log-sheets.ts';
 import type { MadePlan } from '../output/made-plan.ts';

@@ -7,7 +7,7 @@ import { visitNow } from '../../engine/log/visit-now.ts';
 import { takenFit } from '../../engine/project/take-fit.ts';
 import { sameVisitInput, visitInputOf } from '../../engine/project/visit-input.ts';
 import type { VisitInput } from '../../engine/visit/visit.ts';
-import type { FitChoice } from '../../engine/visit/what-to-drop.ts';
+import type { FitChoice } from '../../engine/visit/fit-choice.ts';
 import { sentenceOf } from '../../workers/client/client.ts';
 import type { AppStore } from '../app-store.ts';
 import { LogKeeper } from '../ui/log/log-keeper.ts';

@@ -61,7 +61,7 @@ const logSchema = z.object({
  * @returns the log, or problems and no log; never throws on input
  */
 export function readLog(text: string, fileName: string): ReadResult<VisitLog> {
-  const envelope = readEnvelope(text, fileName, LOG_FORMAT, LOG_VERSION, 'log');
+  const envelope = readEnvelope(text, fileName, { format: LOG_FORMAT, latest: LOG_VERSION, what: 'log' });
   if (envelope.value === null) return envelope;
   const parsed = logSchema.safeParse(envelope.value.raw);
   if (!parsed.success) return { value: null, problems: explainIssues(parsed.error.issues, envelope.value.raw, fileName, 'log') };

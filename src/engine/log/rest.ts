@@ -12,7 +12,7 @@ import { restStart } from './rest-start.ts';
 export type { RestInput } from './rest-input.ts';
 
 /** Where the plan of a rest begins, and what it found there. */
-export interface RestBegins extends Moment {
+interface RestBegins extends Moment {
   /** Sheets that are not dry enough yet for a pull that is left. */
   wetSheets: number;
   /** The frame that stays on the press, null when it is mounted anew. */

@@ -14,7 +14,7 @@ import { PROJECT_FORMAT, PROJECT_VERSION, type Project } from './types.ts';
  * @returns the project, or problems and no project; never throws on input
  */
 export function readProject(text: string, fileName: string): ReadResult<Project> {
-  const envelope = readEnvelope(text, fileName, PROJECT_FORMAT, PROJECT_VERSION, 'project');
+  const envelope = readEnvelope(text, fileName, { format: PROJECT_FORMAT, latest: PROJECT_VERSION, what: 'project' });
   if (envelope.value === null) return envelope;
   return checkProject(envelope.value.raw, fileName);
 }

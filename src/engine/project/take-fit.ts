@@ -1,6 +1,6 @@
 import type { Recipe } from '../recipe/types.ts';
+import type { FitChoice } from '../visit/fit-choice.ts';
 import type { PressPlan } from '../visit/visit.ts';
-import type { FitChoice } from '../visit/what-to-drop.ts';
 import type { Command } from './commands/command.ts';
 
 /**

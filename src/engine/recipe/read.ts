@@ -10,16 +10,22 @@ export const MAX_DOCUMENT_CHARS = 64_000_000;
 /** What came of reading a document: it, or why not. */
 export type ReadResult<T> = { value: T; problems: [] } | { value: null; problems: Problem[] };
 
+/** A kind of document, as its field 'format' and the sentences name it. */
+export interface DocumentKind {
+  format: string;
+  /** The newest version that this program reads. */
+  latest: number;
+  what: string;
+}
+
 /**
  * Parses JSON and checks what kind and version of document it is, before its fields are looked at.
- * @param latest the newest version that this program reads
+ * @param fileName named in the sentences
  */
 export function readEnvelope(
   text: string,
   fileName: string,
-  format: string,
-  latest: number,
-  what: string,
+  { format, latest, what }: DocumentKind,
 ): ReadResult<{ version: number; raw: unknown }> {
   const refuse = (code: string, message: string, where: string): ReadResult<never> => ({
     value: null,
@@ -66,7 +72,7 @@ export function readEnvelope(
  * @returns the recipe, or one or more problems and no recipe; never throws on input
  */
 export function readRecipe(text: string, fileName: string): ReadResult<Recipe> {
-  const envelope = readEnvelope(text, fileName, RECIPE_FORMAT, RECIPE_VERSION, 'recipe');
+  const envelope = readEnvelope(text, fileName, { format: RECIPE_FORMAT, latest: RECIPE_VERSION, what: 'recipe' });
   if (envelope.value === null) return envelope;
   const parsed = recipeSchema.safeParse(envelope.value.raw);
   if (!parsed.success) {

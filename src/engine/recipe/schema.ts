@@ -30,7 +30,7 @@ export const shapeSchema = z.object({
 });
 
 /** A mesh; a maker's own figures are optional. */
-export const meshSchema = z
+const meshSchema = z
   .object({
     threadsPerCm: z.number().min(5).max(200),
     threadUm: z.number().min(10).max(500),

@@ -19,7 +19,7 @@ import {
 } from './visit-needs.ts';
 import { visitProblem, type VisitProblem, type VisitRunInput, type VisitSheet } from './visit-problem.ts';
 
-export type { CardTime, InkNeed, Moment, StockNeed } from './visit-needs.ts';
+export type { CardTime, InkNeed, Moment } from './visit-needs.ts';
 
 /** What a visit is planned from. */
 export interface VisitInput {
@@ -155,7 +155,7 @@ export function* planVisit(
     // An order that obeys more is also an order of the freer problem.
     if (rigid !== null && better(rigid, best)) best = { ...rigid, bound: best.bound };
   }
-  const arranged = yield* arrange(best, planned, input.seed, budgetMs / 4, () => now() > late + budgetMs / 2);
+  const arranged = yield* arrange(best, planned, { seed: input.seed, budgetMs: budgetMs / 4, late: () => now() > late + budgetMs / 2 });
   yield {
     ...describe({ ...arranged, bound: best.bound }, planned),
     savedSetUps: rigid === null ? 0 : rigid.setUps.length - best.setUps.length,
@@ -169,12 +169,10 @@ export function* planVisit(
 function* arrange(
   best: PullPlan,
   planned: Planned,
-  seed: string,
-  budgetMs: number,
-  late: () => boolean,
+  options: { seed: string; budgetMs: number; late: () => boolean },
 ): Generator<PressPlan, Arrangement> {
   const input = timelineInput(planned.visit, planned.press, planned.start);
-  const steps = arrangeSetUps(input, best.setUps, { seed, budgetMs, late, enough: earliestEnd(input, best.bound.mounts) });
+  const steps = arrangeSetUps(input, best.setUps, { ...options, enough: earliestEnd(input, best.bound.mounts) });
   const waiting = { ...describe(best, planned), savedSetUps: null, savedMounts: null, done: false };
   for (let tried = 1; ; tried++) {
     const next = steps.next();

@@ -17,8 +17,8 @@ import type { Shape } from '../../engine/shapes/types.ts';
 import type { SmallPicture } from '../../engine/stack/small-picture.ts';
 import type { Pull } from '../../engine/stack/types.ts';
 import type { Studio } from '../../engine/studio/studio.ts';
+import type { FitChoice } from '../../engine/visit/fit-choice.ts';
 import type { PressPlan, VisitInput } from '../../engine/visit/visit.ts';
-import type { FitChoice } from '../../engine/visit/what-to-drop.ts';
 
 /** A picture as it goes to a canvas. */
 export interface Picture {

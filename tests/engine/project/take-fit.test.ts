@@ -4,8 +4,8 @@ import { takenFit } from '../../../src/engine/project/take-fit.ts';
 import type { Project } from '../../../src/engine/project/types.ts';
 import { visitInputOf } from '../../../src/engine/project/visit-input.ts';
 import { recipeOf } from '../../../src/engine/recipe/write.ts';
+import type { FitChoice } from '../../../src/engine/visit/fit-choice.ts';
 import { planVisit, type PressPlan } from '../../../src/engine/visit/visit.ts';
-import type { FitChoice } from '../../../src/engine/visit/what-to-drop.ts';
 import { smallProject } from '../../helpers/small-project.ts';
 
 const small = smallProject();

@@ -2,9 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { apply } from '../../../src/engine/project/apply.ts';
 import { recipeSchema } from '../../../src/engine/recipe/schema.ts';
 import { recipeOf } from '../../../src/engine/recipe/write.ts';
+import type { FitChoice } from '../../../src/engine/visit/fit-choice.ts';
 import { changeOfLeavingOut, recipeWithout } from '../../../src/engine/visit/leave-out.ts';
+import { workMinutes } from '../../../src/engine/visit/trials.ts';
 import { planVisit, type PressPlan, type VisitInput } from '../../../src/engine/visit/visit.ts';
-import { type FitChoice, whatToDrop, workMinutes } from '../../../src/engine/visit/what-to-drop.ts';
+import { whatToDrop } from '../../../src/engine/visit/what-to-drop.ts';
 import { pullOf, smallProject } from '../../helpers/small-project.ts';
 
 const project = smallProject();

@@ -1,6 +1,6 @@
 import { defined, entryAt } from '../../../engine/base/at.ts';
 import { minutesText, rangesText } from '../../../engine/base/words.ts';
-import type { FitChoice, FitStep } from '../../../engine/visit/what-to-drop.ts';
+import type { FitChoice, FitStep } from '../../../engine/visit/fit-choice.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import { counted } from '../../ui/words.ts';
 import { listed } from '../../words/plan-words.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { MadePlan } from '../../../../src/components/output/made-plan.ts';
 import { fitWords, fitWorth } from '../../../../src/components/press/plan/fit-words.ts';
-import type { FitChoice, FitStep } from '../../../../src/engine/visit/what-to-drop.ts';
+import type { FitChoice, FitStep } from '../../../../src/engine/visit/fit-choice.ts';
 
 const made = {
   input: {
