@@ -18,66 +18,102 @@ type Printed = Extract<LogEvent, { pulls: string[] }>;
  */
 export function checkLog(head: VisitHead, events: readonly LogEvent[], pairs: OrderPairs = measuredPairs(minDeltaEOf(head))): Problem[] {
   const problems: Problem[] = [];
-  const fault = (event: LogEvent, code: string, message: string): void => {
+  const fault: Fault = (event, code, message) => {
     problems.push({ code, message, where: `event ${event.id}` });
   };
-  const sheets = new Map(head.sheets.map((sheet) => [sheet.number, head.recipes[sheet.recipe]]));
   checkUndone(events, fault);
-  const inks = new Set(head.recipes.flatMap((recipe) => recipe.inks.map(inkText)));
-  const printed = new Map<number, Map<number, Printed>>();
-  const spoiled = new Set<number>();
-  for (const event of standing(events)) {
-    const recipe = sheets.get(event.sheet);
+  const read = new SheetReader(head, fault);
+  for (const event of standing(events)) read.event(event);
+  read.turns(pairs);
+  return problems;
+}
+
+/** Follows each sheet through the events that count, in their order. */
+class SheetReader {
+  private readonly head: VisitHead;
+  private readonly fault: Fault;
+  private readonly sheets: ReadonlyMap<number, Recipe | undefined>;
+  private readonly inks: ReadonlySet<string>;
+  /** By sheet the pulls that were printed on it, by position, with the event that says so. */
+  private readonly printed = new Map<number, Map<number, Printed>>();
+  private readonly spoiled = new Set<number>();
+
+  constructor(head: VisitHead, fault: Fault) {
+    this.head = head;
+    this.fault = fault;
+    this.sheets = new Map(head.sheets.map((sheet) => [sheet.number, head.recipes[sheet.recipe]]));
+    this.inks = new Set(head.recipes.flatMap((recipe) => recipe.inks.map(inkText)));
+  }
+
+  event(event: LogEvent): void {
+    const recipe = this.sheets.get(event.sheet);
     if (recipe === undefined) {
-      fault(
+      this.fault(
         event,
         'log.sheet',
         `Sheet ${event.sheet} is in the log, but the visit has no sheet of that number; look at the number on its back and undo the entry.`,
       );
-      continue;
+      return;
     }
-    if (event.atMs < head.begunMs) {
-      fault(
+    if (event.atMs < this.head.begunMs) {
+      this.fault(
         event,
         'log.early',
         `Sheet ${event.sheet}: an entry is from before the visit began, so the clocks of the devices differ; set them and trust the sheet, not the times.`,
       );
     }
-    if (event.kind === 'spoiled') spoiled.add(event.sheet);
-    if (event.kind !== 'pulled' && event.kind !== 'otherwise') continue;
-    if (spoiled.has(event.sheet)) {
-      fault(event, 'log.spoiled', `Sheet ${event.sheet} was pulled after it was marked spoiled; undo one of the two.`);
+    if (event.kind === 'spoiled') this.spoiled.add(event.sheet);
+    if (event.kind === 'pulled' || event.kind === 'otherwise') this.pulls(event, recipe);
+  }
+
+  private pulls(event: Printed, recipe: Recipe): void {
+    if (this.spoiled.has(event.sheet)) {
+      this.fault(event, 'log.spoiled', `Sheet ${event.sheet} was pulled after it was marked spoiled; undo one of the two.`);
     }
-    if (event.kind === 'otherwise' && event.how.ink !== undefined && !inks.has(inkText(event.how.ink))) {
-      fault(
+    if (event.kind === 'otherwise' && event.how.ink !== undefined && !this.inks.has(inkText(event.how.ink))) {
+      this.fault(
         event,
         'log.ink',
         `Sheet ${event.sheet} is said to be pulled in ${event.how.ink.name}, but no recipe of this visit has that ink; if it was another bucket, undo the entry and choose the ink that was in the screen.`,
       );
     }
-    for (const id of event.pulls) {
-      const at = recipe.pulls.findIndex((pull) => pull.id === id);
-      if (at < 0) {
-        fault(
-          event,
-          'log.pull',
-          `Sheet ${event.sheet} is said to be pulled with "${id}", but ${recipe.title} has no such pull, so no screen for it was there; undo the entry.`,
+    for (const id of event.pulls) this.pull(event, recipe, id);
+  }
+
+  private pull(event: Printed, recipe: Recipe, id: string): void {
+    const at = recipe.pulls.findIndex((pull) => pull.id === id);
+    if (at < 0) {
+      this.fault(
+        event,
+        'log.pull',
+        `Sheet ${event.sheet} is said to be pulled with "${id}", but ${recipe.title} has no such pull, so no screen for it was there; undo the entry.`,
+      );
+      return;
+    }
+    let own = this.printed.get(event.sheet);
+    if (own === undefined) this.printed.set(event.sheet, (own = new Map()));
+    if (own.has(at)) {
+      this.fault(
+        event,
+        'log.twice',
+        `Sheet ${event.sheet}: pull ${at + 1} of ${recipe.title} is logged twice; look at the sheet and undo one, or note a further stroke.`,
+      );
+    } else own.set(at, event);
+  }
+
+  /** Names the pulls that lie over what they should lie under; at most one sentence for each pull. */
+  turns(pairs: OrderPairs): void {
+    for (const [number, own] of this.printed) {
+      const recipe = defined(this.sheets.get(number));
+      for (const { at, over } of outOfTurn(recipe, [...own.keys()], pairs)) {
+        this.fault(
+          defined(own.get(at)),
+          'log.order',
+          `Sheet ${number}: ${pullWords(recipe, at)} is logged after ${pullWords(recipe, over)}, but lies under it in ${recipe.title}, and where they overlap it shows; if the sheet looks so, keep it as it is, else undo the entry.`,
         );
-        continue;
       }
-      let own = printed.get(event.sheet);
-      if (own === undefined) printed.set(event.sheet, (own = new Map()));
-      if (own.has(at)) {
-        fault(
-          event,
-          'log.twice',
-          `Sheet ${event.sheet}: pull ${at + 1} of ${recipe.title} is logged twice; look at the sheet and undo one, or note a further stroke.`,
-        );
-      } else own.set(at, event);
     }
   }
-  for (const [number, own] of printed) checkTurns(number, defined(sheets.get(number)), own, pairs, fault);
-  return problems;
 }
 
 type Fault = (event: LogEvent, code: string, message: string) => void;
@@ -100,17 +136,6 @@ function checkUndone(events: readonly LogEvent[], fault: Fault): void {
         `Sheet ${event.sheet}: what is undone happened to sheet ${undone.sheet}; look at both sheets and note on each what is on it.`,
       );
     }
-  }
-}
-
-/** Names the pulls that lie over what they should lie under; at most one sentence for each pull. */
-function checkTurns(number: number, recipe: Recipe, own: ReadonlyMap<number, Printed>, pairs: OrderPairs, fault: Fault): void {
-  for (const { at, over } of outOfTurn(recipe, [...own.keys()], pairs)) {
-    fault(
-      defined(own.get(at)),
-      'log.order',
-      `Sheet ${number}: ${pullWords(recipe, at)} is logged after ${pullWords(recipe, over)}, but lies under it in ${recipe.title}, and where they overlap it shows; if the sheet looks so, keep it as it is, else undo the entry.`,
-    );
   }
 }
 

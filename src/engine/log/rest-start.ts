@@ -3,6 +3,7 @@ import { stackMinutesOf } from '../ink/film/drying.ts';
 import { dryingPairs } from '../order/overlaps.ts';
 import { DAY_MINUTES } from '../pullorder/timeline/day-clock.ts';
 import type { TimelineStart } from '../pullorder/timeline/start-state.ts';
+import type { Recipe } from '../recipe/types.ts';
 import { studioOfRecipe } from '../recipe/write.ts';
 import type { Pull } from '../stack/types.ts';
 import { registerRecipes } from '../visit/registry.ts';
@@ -11,7 +12,7 @@ import { layText, OVERLAP_TOLERANCE_MM, type VisitProblem } from '../visit/visit
 import type { RestInput, RestSheet, VisitNow } from './rest-input.ts';
 
 /** A pull that is on a sheet, and when its film is dry and the sheet out of the racks. */
-interface Wet {
+interface Film {
   pull: Pull;
   ink: string;
   atMinute: number;
@@ -19,11 +20,14 @@ interface Wet {
   stackMinute: number;
 }
 
+type FilmOfRecipe = Film & { recipe: number };
+type PressState = Required<TimelineStart>['onPress'];
+
 /** What was pulled on a sheet and when, minutes from the first day's start; what has no time is taken as dry. */
-function pulledOn(sheet: RestSheet, { rest, press }: RestInput, now: VisitNow): Wet[] {
+function pulledOn(sheet: RestSheet, { rest, press }: RestInput, now: VisitNow): Film[] {
   const recipe = entryAt(rest.recipes, sheet.recipe);
   const clockNow = clockMinute(now, wholeFigures(press).dayStartMinute);
-  return sheet.done.flatMap((at, i): Wet[] => {
+  return sheet.done.flatMap((at, i): Film[] => {
     const id = entryAt(recipe.pulls, at).id;
     const event = sheet.events?.find((each) => (each.kind === 'pulled' || each.kind === 'otherwise') && each.pulls.includes(id));
     const pull = sheet.pulls[i];
@@ -37,6 +41,63 @@ function pulledOn(sheet: RestSheet, { rest, press }: RestInput, now: VisitNow): 
 
 function clockMinute({ day, minuteOfDay }: VisitNow, dayStartMinute: number): number {
   return (day - 1) * DAY_MINUTES + minuteOfDay - dayStartMinute;
+}
+
+/** Looks up when each pull that is left on a sheet may go down, and the ink that it waits for. */
+class DryingLookup {
+  private readonly touches = new Map<string, boolean[][]>();
+  private readonly recipes: readonly Recipe[];
+  private readonly minute: number;
+
+  constructor(recipes: readonly Recipe[], minute: number) {
+    this.recipes = recipes;
+    this.minute = minute;
+  }
+
+  /** @param films what is on the sheet; @param left what is still to be pulled on it */
+  readyOf(recipe: number, films: readonly Film[], left: readonly Pull[]): { minute: number; ink: string | null }[] {
+    const wet = films.filter(({ dryMinute }) => dryMinute > this.minute);
+    if (wet.length === 0) return left.map(() => ({ minute: 0, ink: null }));
+    const under = wet.map(({ pull }) => pull);
+    const touch = this.touchOf(recipe, under, left);
+    return left.map((_, p) => {
+      const last = wet.filter((_film, w) => entryAt(touch, p)[w]).sort((one, other) => other.dryMinute - one.dryMinute)[0];
+      return { minute: last?.dryMinute ?? 0, ink: last?.ink ?? null };
+    });
+  }
+
+  /** For each pull that is left, which of the wet ones it would touch. */
+  private touchOf(recipe: number, under: readonly Pull[], left: readonly Pull[]): boolean[][] {
+    const key = JSON.stringify([recipe, under.map(({ id }) => id), left.map(({ id }) => id)]);
+    let touch = this.touches.get(key);
+    if (touch === undefined) {
+      touch = left.map(() => under.map(() => false));
+      const studio = studioOfRecipe(entryAt(this.recipes, recipe));
+      for (const { a, b } of dryingPairs({ pulls: [...under, ...left] }, studio, { toleranceMm: OVERLAP_TOLERANCE_MM })) {
+        if (a < under.length && b >= under.length) entryAt(touch, b - under.length)[a] = true;
+      }
+      this.touches.set(key, touch);
+    }
+    return touch;
+  }
+}
+
+/** Frames and buckets of films under the names that the visit of what is left has for them. */
+function namesOf(films: readonly FilmOfRecipe[], visit: VisitProblem, recipes: readonly Recipe[]): (film: FilmOfRecipe) => PressState {
+  const kindOf = ({ recipe, pull }: FilmOfRecipe): string => JSON.stringify([recipe, pull.screen, pull.ink]);
+  const kinds = new Map<string, FilmOfRecipe>();
+  for (const film of films) if (!kinds.has(kindOf(film))) kinds.set(kindOf(film), film);
+  const named = [...kinds.values()].map(({ recipe, pull }) => ({ ...entryAt(recipes, recipe), pulls: [pull] }));
+  const registry = registerRecipes([...visit.recipes, ...named]);
+  const at = new Map([...kinds.keys()].map((kind, i) => [kind, visit.recipes.length + i]));
+  return (film) => {
+    const own = defined(at.get(kindOf(film)));
+    return {
+      screen: defined(entryAt(registry.screenKey, own).get(film.pull.screen)),
+      ink: defined(entryAt(registry.inkKey, own).get(film.pull.ink)),
+      offset: layText(film.pull),
+    };
+  };
 }
 
 /**
@@ -57,56 +118,22 @@ export function restStart(
   const dayBegins = (now.day - 1) * DAY_MINUTES;
   const minute = Math.max(dayBegins, clockMinute(now, dayStartMinute));
   const bySheet = new Map(sheets.map((sheet) => [sheet.number, pulledOn(sheet, input, now)]));
-  const touches = new Map<string, boolean[][]>();
-
-  const readyOf = (number: number, recipe: number): { minute: number; ink: string | null }[] => {
-    const left = leftOf.get(number) ?? [];
-    const wet = defined(bySheet.get(number)).filter(({ dryMinute }) => dryMinute > minute);
-    if (wet.length === 0) return left.map(() => ({ minute: 0, ink: null }));
-    const under = wet.map(({ pull }) => pull);
-    const key = JSON.stringify([recipe, under.map(({ id }) => id), left.map(({ id }) => id)]);
-    let touch = touches.get(key);
-    if (touch === undefined) {
-      touch = left.map(() => under.map(() => false));
-      for (const { a, b } of dryingPairs({ pulls: [...under, ...left] }, studioOfRecipe(entryAt(recipes, recipe)), {
-        toleranceMm: OVERLAP_TOLERANCE_MM,
-      })) {
-        if (a < under.length && b >= under.length) entryAt(touch, b - under.length)[a] = true;
-      }
-      touches.set(key, touch);
-    }
-    return left.map((_, p) => {
-      const last = wet.filter((_film, w) => entryAt(touch, p)[w]).sort((one, other) => other.dryMinute - one.dryMinute)[0];
-      return { minute: last?.dryMinute ?? 0, ink: last?.ink ?? null };
-    });
-  };
+  const drying = new DryingLookup(recipes, minute);
   const racked = (number: number): number => Math.max(0, ...defined(bySheet.get(number)).map(({ stackMinute }) => stackMinute));
   const recipeOf = new Map(sheets.map((sheet) => [sheet.number, sheet.recipe]));
   const here = new Set(visit.sheets.map((sheet) => sheet.number));
   const others = sheets.filter((sheet) => !here.has(sheet.number)).map((sheet) => racked(sheet.number));
 
-  // Frames and buckets under the names that this visit has for them.
-  const done = sheets.flatMap((sheet) => defined(bySheet.get(sheet.number)).map((film) => ({ ...film, recipe: sheet.recipe })));
-  const kinds = [...new Set(done.map(({ recipe, pull }) => JSON.stringify([recipe, pull.screen, pull.ink])))];
-  const named = kinds.map((kind) => {
-    const { recipe, pull } = defined(done.find((film) => JSON.stringify([film.recipe, film.pull.screen, film.pull.ink]) === kind));
-    return { ...entryAt(recipes, recipe), pulls: [pull] };
-  });
-  const registry = registerRecipes([...visit.recipes, ...named]);
-  const keyOf = ({ recipe, pull }: (typeof done)[number]): { screen: string; ink: string; offset: string } => {
-    const at = visit.recipes.length + kinds.indexOf(JSON.stringify([recipe, pull.screen, pull.ink]));
-    return {
-      screen: defined(entryAt(registry.screenKey, at).get(pull.screen)),
-      ink: defined(entryAt(registry.inkKey, at).get(pull.ink)),
-      offset: layText(pull),
-    };
-  };
+  const done = sheets.flatMap(({ number, recipe }) => defined(bySheet.get(number)).map((film) => ({ ...film, recipe })));
+  const nameOf = namesOf(done, visit, recipes);
   const last = done.filter(({ atMinute }) => atMinute >= dayBegins).sort((one, other) => other.atMinute - one.atMinute)[0];
   return {
     minute,
-    readyAt: visit.sheets.map(({ number }) => readyOf(number, defined(recipeOf.get(number)))),
+    readyAt: visit.sheets.map(({ number }) =>
+      drying.readyOf(defined(recipeOf.get(number)), defined(bySheet.get(number)), leftOf.get(number) ?? []),
+    ),
     stackAt: [...visit.sheets.map(({ number }) => racked(number)), ...others],
-    mixed: [...new Set(done.map((film) => keyOf(film).ink))],
-    ...(last === undefined ? {} : { onPress: keyOf(last) }),
+    mixed: [...new Set(done.map((film) => nameOf(film).ink))],
+    ...(last === undefined ? {} : { onPress: nameOf(last) }),
   };
 }
