@@ -14,7 +14,7 @@ export interface SheetAsPulled {
   number: number;
   /** Index into the visit's recipes. */
   recipe: number;
-  /** What is on it, first down first, with the ink, strokes and lay that were really pulled. */
+  /** What is on it, first down first, with the ink, strokes and offset that were really pulled. */
   pulls: Pull[];
   /** Positions of the recipe's pulls that are on it, in the order in which they were printed. */
   done: number[];

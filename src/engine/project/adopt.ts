@@ -19,7 +19,7 @@ function same(a: unknown, b: unknown): boolean {
 
 /**
  * Adds entries that are not there yet. An id taken by something else gets a suffix, so that
- * neither the drawer's entry nor the recipe's picture changes.
+ * neither the studio's entry nor the recipe's picture changes.
  * @returns the id under which each entry now stands
  */
 function adopt<T extends Named>(
@@ -46,26 +46,26 @@ function adopt<T extends Named>(
 }
 
 /**
- * Brings a recipe's shapes, screens, inks, paper and stroke gain into a drawer.
- * @param drawer a draft, changed in place
- * @returns the recipe's pulls, naming the entries of the drawer; they print the recipe's picture
+ * Brings a recipe's shapes, screens, inks, paper and stroke gain into a studio.
+ * @param studio a draft, changed in place
+ * @returns the recipe's pulls, naming the entries of the studio; they print the recipe's picture
  */
-export function adoptRecipe(drawer: Draft<Studio>, recipe: Recipe): Pull[] {
-  drawer.paper = JSON.parse(JSON.stringify(recipe.paper)) as Draft<Studio>['paper'];
-  drawer.strokeGain = recipe.strokeGain;
-  const shapes = adopt(drawer.shapes, recipe.shapes);
+export function adoptRecipe(studio: Draft<Studio>, recipe: Recipe): Pull[] {
+  studio.paper = JSON.parse(JSON.stringify(recipe.paper)) as Draft<Studio>['paper'];
+  studio.strokeGain = recipe.strokeGain;
+  const shapes = adopt(studio.shapes, recipe.shapes);
   const stocks = adopt(
-    drawer.inks,
+    studio.inks,
     recipe.inks.filter((ink) => ink.mix === undefined),
   );
   const mixes = adopt(
-    drawer.inks,
+    studio.inks,
     recipe.inks.filter((ink) => ink.mix !== undefined),
     (ink) => ({ ...ink, mix: defined(ink.mix).map((part) => ({ ...part, ink: stocks.get(part.ink) ?? part.ink })) }),
   );
-  const numbers = new Set(drawer.screens.map((screen) => screen.number));
+  const numbers = new Set(studio.screens.map((screen) => screen.number));
   const screens = adopt(
-    drawer.screens,
+    studio.screens,
     recipe.screens,
     (screen) => ({
       ...screen,
@@ -74,7 +74,7 @@ export function adoptRecipe(drawer: Draft<Studio>, recipe: Recipe): Pull[] {
     // A screen that was given a free number when it came is still that screen.
     (own, screen) => same({ ...own, number: 0 }, { ...screen, number: 0 }),
   );
-  renumber(drawer, screens, numbers);
+  renumber(studio, screens, numbers);
   return recipe.pulls.map((pull) => ({
     ...pull,
     screen: screens.get(pull.screen) ?? pull.screen,
@@ -83,15 +83,15 @@ export function adoptRecipe(drawer: Draft<Studio>, recipe: Recipe): Pull[] {
 }
 
 /** Frames are told apart by their number, so a newcomer whose number is taken gets the next free one. */
-function renumber(drawer: Draft<Studio>, adopted: ReadonlyMap<string, string>, taken: Set<number>): void {
+function renumber(studio: Draft<Studio>, adopted: ReadonlyMap<string, string>, taken: Set<number>): void {
   const counts = new Map<number, number>();
-  for (const screen of drawer.screens) counts.set(screen.number, (counts.get(screen.number) ?? 0) + 1);
+  for (const screen of studio.screens) counts.set(screen.number, (counts.get(screen.number) ?? 0) + 1);
   for (const id of adopted.values()) {
-    const screen = drawer.screens.find((entry) => entry.id === id);
+    const screen = studio.screens.find((entry) => entry.id === id);
     if (screen === undefined || counts.get(screen.number) === 1) continue;
-    const isNewcomer = drawer.screens.findIndex((entry) => entry.number === screen.number) !== drawer.screens.indexOf(screen);
+    const isNewcomer = studio.screens.findIndex((entry) => entry.number === screen.number) !== studio.screens.indexOf(screen);
     if (!isNewcomer) continue;
     counts.set(screen.number, defined(counts.get(screen.number)) - 1);
-    screen.number = Math.max(0, ...taken, ...drawer.screens.map((entry) => entry.number)) + 1;
+    screen.number = Math.max(0, ...taken, ...studio.screens.map((entry) => entry.number)) + 1;
   }
 }

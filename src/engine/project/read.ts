@@ -49,9 +49,9 @@ export function checkProject(raw: unknown, fileName: string): ReadResult<Project
   return problems.length > 0 ? { value: null, problems } : { value: project, problems: [] };
 }
 
-function checkTarget({ target, drawer }: Project, fileName: string): Problem[] {
+function checkTarget({ target, drawer: studio }: Project, fileName: string): Problem[] {
   if (target === undefined) return [];
-  const gone = namedInks(target).find((named) => !drawer.inks.some((ink) => ink.id === named));
+  const gone = namedInks(target).find((named) => !studio.inks.some((ink) => ink.id === named));
   if (gone === undefined) return [];
   return [
     {

@@ -50,7 +50,7 @@ function wanted(issue: z.core.$ZodIssue): string {
 
 /**
  * Says in one sentence what is wrong with a document.
- * @param issues what the schema found; only the first is told, the rest are often its echoes
+ * @param issues what the schema found; only the first is said, the rest are often its echoes
  * @param root the document as read
  * @param fileName named in the sentence
  * @param codePrefix `recipe` or `project`

@@ -28,14 +28,14 @@ function named<T extends { id: string }>(all: readonly T[], wanted: ReadonlySet<
  * Makes a self-contained recipe of a stack: with the shapes, screens, inks and paper that it uses, and
  * the stock inks that its inks are mixed from.
  * @param pulls first down first, at least one
- * @throws EngineError 'recipe.missing' when a pull names what the drawer lacks, 'recipe.empty' without pulls
+ * @throws EngineError 'recipe.missing' when a pull names what the studio lacks, 'recipe.empty' without pulls
  */
-export function recipeOf(pulls: readonly Pull[], drawer: Studio, head: RecipeHead): Recipe {
+export function recipeOf(pulls: readonly Pull[], studio: Studio, head: RecipeHead): Recipe {
   if (pulls.length === 0) throw new EngineError('recipe.empty', 'A recipe needs at least one pull; add a screen to the stack first.');
-  const screens = named(drawer.screens, new Set(pulls.map((pull) => pull.screen)), 'screens');
-  const printed = named(drawer.inks, new Set(pulls.map((pull) => pull.ink)), 'inks');
-  const inks = named(drawer.inks, new Set(printed.flatMap((ink) => [ink.id, ...(ink.mix ?? []).map((part) => part.ink)])), 'inks');
-  const shapes = named(drawer.shapes, new Set(screens.flatMap((screen) => screen.placed.map((placed) => placed.shape))), 'shapes');
+  const screens = named(studio.screens, new Set(pulls.map((pull) => pull.screen)), 'screens');
+  const printed = named(studio.inks, new Set(pulls.map((pull) => pull.ink)), 'inks');
+  const inks = named(studio.inks, new Set(printed.flatMap((ink) => [ink.id, ...(ink.mix ?? []).map((part) => part.ink)])), 'inks');
+  const shapes = named(studio.shapes, new Set(screens.flatMap((screen) => screen.placed.map((placed) => placed.shape))), 'shapes');
   return structuredCloneJson({
     format: RECIPE_FORMAT,
     version: RECIPE_VERSION,
@@ -46,8 +46,8 @@ export function recipeOf(pulls: readonly Pull[], drawer: Studio, head: RecipeHea
     index: head.index ?? -1,
     ...(head.parent === undefined ? {} : { parent: head.parent }),
     ...(head.lineage === undefined ? {} : { lineage: cutLineage(head.lineage) }),
-    paper: drawer.paper,
-    strokeGain: drawer.strokeGain,
+    paper: studio.paper,
+    strokeGain: studio.strokeGain,
     shapes,
     screens,
     inks,
@@ -55,7 +55,7 @@ export function recipeOf(pulls: readonly Pull[], drawer: Studio, head: RecipeHea
   });
 }
 
-/** A recipe must not share parts with the drawer: later edits there would reach into it. */
+/** A recipe must not share parts with the studio: later edits there would reach into it. */
 function structuredCloneJson(recipe: Recipe): Recipe {
   return JSON.parse(JSON.stringify(recipe)) as Recipe;
 }
@@ -65,7 +65,7 @@ export function writeRecipe(recipe: Recipe): string {
   return `${JSON.stringify(recipe, null, 1)}\n`;
 }
 
-/** The drawer that a recipe carries, to print or draw it from. */
+/** The studio that a recipe carries, to print or draw it from. */
 export function studioOfRecipe(recipe: Recipe): Studio {
   return {
     shapes: recipe.shapes,

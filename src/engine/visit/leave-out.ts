@@ -17,12 +17,12 @@ const ROWS = 120;
  * @returns for each list of kept pulls its mean ΔE00 against the whole recipe; no pulls = bare paper
  */
 export function changeOfLeavingOut(recipe: Recipe, kept: readonly (readonly Pull[])[]): number[] {
-  const drawer = studioOfRecipe(recipe);
+  const studio = studioOfRecipe(recipe);
   const { widthMm, heightMm, reflectance } = recipe.paper;
   const grid = { widthMm, heightMm, rows: ROWS };
   const whole = { pulls: recipe.pulls };
-  const map = buildCellMap(placedSpans(whole, drawer, grid), grid);
-  const labOf = (pulls: readonly Pull[]): Float64Array => cellLab(map, stackLayers({ pulls }, drawer, whole), reflectance);
+  const map = buildCellMap(placedSpans(whole, studio, grid), grid);
+  const labOf = (pulls: readonly Pull[]): Float64Array => cellLab(map, stackLayers({ pulls }, studio, whole), reflectance);
   const before = labOf(recipe.pulls);
   return kept.map((pulls) => {
     const after = labOf(pulls);

@@ -2,7 +2,7 @@ import { defined, entryAt } from '../base/at.ts';
 import type { PullPlan, SetUp } from '../pullorder/types.ts';
 import type { Pull } from '../stack/types.ts';
 import type { VisitInk, VisitScreen } from './registry.ts';
-import { layOfText, type VisitProblem } from './visit-problem.ts';
+import { offsetOfText, type VisitProblem } from './visit-problem.ts';
 
 /** How a recipe's sheets look after a set-up. */
 export interface CardState {
@@ -40,7 +40,7 @@ export interface SetUpCard {
 /**
  * Reads a plan back into the studio's words.
  * @param plan a plan of `visit.problem`
- * @param beds the bed of each set-up: what changes is told against the set-up before on its bed
+ * @param beds the bed of each set-up: what changes is counted from the set-up before on its bed
  * @param onPress what is on the first bed already
  */
 export function setUpCards(
@@ -89,7 +89,7 @@ export function setUpCards(
       number: at + 1,
       screen: defined(screens.get(setUp.screen)),
       ink: defined(inks.get(setUp.ink)),
-      ...layOfText(setUp.offset),
+      ...offsetOfText(setUp.offset),
       mount,
       inkChange: before?.ink !== setUp.ink,
       registerMove: !mount && before?.offset !== setUp.offset,

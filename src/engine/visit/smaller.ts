@@ -1,7 +1,7 @@
 import { defined, entryAt, num } from '../base/at.ts';
 import type { PlanSheet, SetUp } from '../pullorder/types.ts';
 import { leftOf, type VisitChange } from './visit-changes.ts';
-import { layText, type VisitProblem } from './visit-problem.ts';
+import { offsetText, type VisitProblem } from './visit-problem.ts';
 import type { PressPlan, VisitInput } from './visit.ts';
 
 /** A visit with something struck out, and where its sheets and pulls were before. */
@@ -68,7 +68,7 @@ export function struck(plan: PressPlan, { sheetAt, pullAt }: Smaller): { setUps:
     );
     const kept = pulls.filter(([sheet, pull]) => sheet >= 0 && pull >= 0);
     if (kept.length === 0) continue;
-    setUps.push({ screen: card.screen.key, ink: card.ink.key, offset: layText(card), pulls: kept });
+    setUps.push({ screen: card.screen.key, ink: card.ink.key, offset: offsetText(card), pulls: kept });
     beds.push(entryAt(plan.times, i).bed);
   }
   return { setUps, beds };

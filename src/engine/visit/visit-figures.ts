@@ -3,7 +3,7 @@ export interface VisitFigures {
   pullsPerHour: number;
   mountMinutes: number;
   washUpMinutes: number;
-  /** Moving the lays under the same screen. */
+  /** Moving the register stops under the same screen. */
   registerMinutes: number;
   days: number;
   /** Hours of press work a day. */

@@ -43,13 +43,13 @@ export interface VisitRunInput {
   numbers?: readonly number[];
 }
 
-/** Names a lay: set-ups of one screen and ink at one lay, turn and number of strokes are one. */
-export function layText(pull: Pick<Pull, 'dxMm' | 'dyMm' | 'turnDeg' | 'strokes'>): string {
+/** Names where and how a pull goes down: set-ups of one screen and ink at one offset, turn and number of strokes are one. */
+export function offsetText(pull: Pick<Pull, 'dxMm' | 'dyMm' | 'turnDeg' | 'strokes'>): string {
   return JSON.stringify([pull.dxMm, pull.dyMm, pull.turnDeg, pull.strokes]);
 }
 
-/** The lay that a text of `layText` names. */
-export function layOfText(text: string): Pick<Pull, 'dxMm' | 'dyMm' | 'turnDeg' | 'strokes'> {
+/** What a text of `offsetText` names. */
+export function offsetOfText(text: string): Pick<Pull, 'dxMm' | 'dyMm' | 'turnDeg' | 'strokes'> {
   const [dxMm, dyMm, turnDeg, strokes] = JSON.parse(text) as [number, number, number, number];
   return { dxMm, dyMm, turnDeg, strokes };
 }
@@ -84,16 +84,16 @@ export function visitProblem(runs: readonly VisitRunInput[], minDeltaE: number):
   const ordered: PlanSheet[] = [];
   const rigid: PlanSheet[] = [];
   for (const [r, recipe] of recipes.entries()) {
-    const drawer = studioOfRecipe(recipe);
+    const studio = studioOfRecipe(recipe);
     const stack = { pulls: recipe.pulls };
     const pulls: PlanPull[] = recipe.pulls.map((pull) => ({
       screen: defined(entryAt(registry.screenKey, r).get(pull.screen)),
       ink: defined(entryAt(registry.inkKey, r).get(pull.ink)),
-      offset: layText(pull),
+      offset: offsetText(pull),
     }));
-    const touching = dryingPairs(stack, drawer, { toleranceMm: OVERLAP_TOLERANCE_MM });
+    const touching = dryingPairs(stack, studio, { toleranceMm: OVERLAP_TOLERANCE_MM });
     const pairs = touching.map(({ a, b }): [number, number] => [a, b]);
-    const mattering = overlapsOf(stack, drawer, { toleranceMm: OVERLAP_TOLERANCE_MM, minDeltaE }).map(({ a, b }): [number, number] => [
+    const mattering = overlapsOf(stack, studio, { toleranceMm: OVERLAP_TOLERANCE_MM, minDeltaE }).map(({ a, b }): [number, number] => [
       a,
       b,
     ]);

@@ -22,7 +22,7 @@ const RULES: RulesOf<Command> = {
   ...LESSON_RULES,
 };
 
-/** How a command of any kind is told, merged and carried out. */
+/** How a command of any kind is named, merged and carried out. */
 export function ruleOf<C extends Command>(command: C): CommandRule<C> {
   // Each kind's rule takes that kind of command, which the type of the table says but a look-up cannot.
   return RULES[command.kind] as unknown as CommandRule<C>;

@@ -19,11 +19,11 @@ export type DrawerCommand =
  * Puts shapes and the screens made of them into the drawer.
  * @throws EngineError 'command.double' when an id is taken
  */
-export function addShapes({ drawer }: Draft<Project>, shapes: readonly Shape[], screens: readonly Screen[]): void {
-  for (const screen of screens) requireFree(drawer.screens, screen, 'screen');
-  for (const shape of shapes) requireFree(drawer.shapes, shape, 'shape');
-  drawer.shapes.push(...(shapes as Draft<Shape>[]));
-  drawer.screens.push(...(screens as Draft<Screen>[]));
+export function addShapes({ drawer: studio }: Draft<Project>, shapes: readonly Shape[], screens: readonly Screen[]): void {
+  for (const screen of screens) requireFree(studio.screens, screen, 'screen');
+  for (const shape of shapes) requireFree(studio.shapes, shape, 'shape');
+  studio.shapes.push(...(shapes as Draft<Shape>[]));
+  studio.screens.push(...(screens as Draft<Screen>[]));
 }
 
 /** How it is done. */
@@ -34,29 +34,29 @@ export const DRAWER_RULES: RulesOf<DrawerCommand> = {
   },
   'remove-shape': {
     label: 'remove a shape',
-    change({ drawer }, { shape }) {
-      const holder = drawer.screens.find((screen) => screen.placed.some((placed) => placed.shape === shape));
+    change({ drawer: studio }, { shape }) {
+      const holder = studio.screens.find((screen) => screen.placed.some((placed) => placed.shape === shape));
       if (holder !== undefined) {
         throw new EngineError(
           'command.in-use',
           `The shape is on screen ${holder.number}; take it off that screen, or remove the screen, first.`,
         );
       }
-      removeById(drawer.shapes, shape, 'shape');
+      removeById(studio.shapes, shape, 'shape');
     },
   },
   'add-screen': {
     label: 'make a screen',
-    change({ drawer }, { screen }) {
-      requireFree(drawer.screens, screen, 'screen');
-      drawer.screens.push(screen);
+    change({ drawer: studio }, { screen }) {
+      requireFree(studio.screens, screen, 'screen');
+      studio.screens.push(screen);
     },
   },
   'change-screen': {
     label: 'change a screen',
     mergeKey: (command) => `${command.kind}:${command.screen}:${fieldsOf(command)}`,
-    change({ drawer }, { screen: id, name, placed, mesh }) {
-      const screen = find(drawer.screens, id, 'screen');
+    change({ drawer: studio }, { screen: id, name, placed, mesh }) {
+      const screen = find(studio.screens, id, 'screen');
       if (name !== undefined) screen.name = name;
       if (placed !== undefined) screen.placed = placed;
       if (mesh !== undefined) screen.mesh = mesh;
@@ -64,8 +64,8 @@ export const DRAWER_RULES: RulesOf<DrawerCommand> = {
   },
   'lay-out': {
     label: 'lay out screens',
-    change({ drawer }, { places }) {
-      for (const { screen, placed } of places) find(drawer.screens, screen, 'screen').placed = placed;
+    change({ drawer: studio }, { places }) {
+      for (const { screen, placed } of places) find(studio.screens, screen, 'screen').placed = placed;
     },
   },
   'remove-screen': {

@@ -104,11 +104,11 @@ export const INKS_RULES: RulesOf<InksCommand> = {
   'change-ink': {
     label: 'change an ink',
     mergeKey: ({ kind, ink }) => `${kind}:${ink.id}`,
-    change: ({ drawer }, { ink }) => changeInks(drawer, [ink]),
+    change: ({ drawer: studio }, { ink }) => changeInks(studio, [ink]),
   },
   'change-inks': {
     label: 'change inks',
-    change: ({ drawer }, { inks }) => changeInks(drawer, inks),
+    change: ({ drawer: studio }, { inks }) => changeInks(studio, inks),
   },
   'remove-ink': {
     label: 'remove an ink',
@@ -116,21 +116,21 @@ export const INKS_RULES: RulesOf<InksCommand> = {
   },
   'set-paper': {
     label: 'change the paper',
-    change({ drawer }, { paper }) {
-      drawer.paper = paper;
+    change({ drawer: studio }, { paper }) {
+      studio.paper = paper;
     },
   },
   'set-stroke-gain': {
     label: 'change the stroke gain',
     mergeKey: ({ kind }) => kind,
-    change({ drawer }, { strokeGain }) {
+    change({ drawer: studio }, { strokeGain }) {
       if (!(strokeGain >= 0 && strokeGain <= 1)) {
         throw new EngineError(
           'command.stroke-gain',
           'A further stroke adds between none and all of the first film again; give a share from 0 to 1.',
         );
       }
-      drawer.strokeGain = strokeGain;
+      studio.strokeGain = strokeGain;
     },
   },
   'set-target': {

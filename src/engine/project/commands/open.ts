@@ -19,7 +19,7 @@ export function setBench(draft: Draft<Project>, pulls: readonly Pull[], source: 
   dropLooseHolds(draft);
 }
 
-/** A hold on a pull that is gone would hold nothing, yet be told as a contradiction. */
+/** A hold on a pull that is gone would hold nothing, yet be reported as a contradiction. */
 export function dropLooseHolds(draft: Draft<Project>): void {
   const there = new Set(draft.bench.map((pull) => pull.id));
   draft.explore.holds = draft.explore.holds.filter((hold) => there.has(hold.pull) && (hold.kind !== 'before' || there.has(hold.other)));
