@@ -18,7 +18,11 @@ const boundReads: Plugin = {
 export default defineConfig({
   plugins: [boundReads],
   base: './',
-  build: { target: 'es2022', chunkSizeWarningLimit: 1500 },
+  build: {
+    target: 'es2022',
+    chunkSizeWarningLimit: 1500,
+    rollupOptions: { input: ['index.html', 'src/components/ui/kit.html'] },
+  },
   worker: { format: 'es' },
   test: {
     projects: [

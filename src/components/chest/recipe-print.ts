@@ -8,7 +8,7 @@ import type { Picture } from '../../workers/api/engine-api.ts';
 import { sentenceOf } from '../../workers/client/client.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import { controls } from '../ui/controls-style.ts';
-import '../ui/print/ink-chip.ts';
+import '../ui/kit/ink-chip.ts';
 import '../ui/print/picture-view.ts';
 import { download, fileNameOf } from '../ui/download.ts';
 import { printStyles } from './print-style.ts';

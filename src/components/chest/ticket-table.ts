@@ -1,7 +1,7 @@
 import { html } from 'lit';
 import type { Recipe } from '../../engine/recipe/types.ts';
 import { screenGlyph } from '../ui/print/screen-outline.ts';
-import '../ui/print/ink-chip.ts';
+import '../ui/kit/ink-chip.ts';
 import { recipeOffsetWords } from '../words/offset-words.ts';
 import { recipeStudio } from './recipe-pictures.ts';
 

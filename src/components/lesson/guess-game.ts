@@ -4,7 +4,7 @@ import { entryAt, num } from '../../engine/base/at.ts';
 import type { Picture } from '../../workers/api/engine-api.ts';
 import { desk, sentenceOf } from '../../workers/client/client.ts';
 import { controls } from '../ui/controls-style.ts';
-import '../ui/print/ink-chip.ts';
+import '../ui/kit/ink-chip.ts';
 import '../ui/print/picture-view.ts';
 import { Latest } from '../ui/latest.ts';
 import type { LessonAnswer } from './lesson-run.ts';

@@ -3,7 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { defined, entryAt } from '../../engine/base/at.ts';
 import type { Pull } from '../../engine/stack/types.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
-import '../ui/number-field.ts';
+import '../ui/kit/number-field.ts';
 import '../ui/print/order-graph.ts';
 import { controls } from '../ui/controls-style.ts';
 import { counted } from '../ui/words.ts';

@@ -4,7 +4,7 @@ import { repeat } from 'lit/directives/repeat.js';
 import { entryAt } from '../../engine/base/at.ts';
 import type { Pull } from '../../engine/stack/types.ts';
 import type { Studio } from '../../engine/studio/studio.ts';
-import '../ui/print/ink-chip.ts';
+import '../ui/kit/ink-chip.ts';
 import { controls } from '../ui/controls-style.ts';
 import { screenGlyph } from '../ui/print/screen-outline.ts';
 import { chipStyles, pullChip } from './order-chips.ts';

@@ -19,6 +19,9 @@ export const controls = css`
   p {
     margin: 0;
   }
+  h1 {
+    font-size: var(--type-title);
+  }
   h2 {
     font-size: var(--type-head);
     font-weight: 650;

@@ -1,7 +1,7 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import type { Studio } from '../../../engine/studio/studio.ts';
-import '../../ui/print/ink-chip.ts';
+import '../../ui/kit/ink-chip.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { dialogStyle } from '../../ui/dialog-style.ts';
 import { screenGlyph } from '../../ui/print/screen-outline.ts';

@@ -5,10 +5,11 @@ import { printInks } from '../../../engine/ink/mix/mix.ts';
 import type { PullChange } from '../../../engine/project/commands/bench.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
-import '../../ui/print/ink-chip.ts';
+import '../../ui/kit/ink-chip.ts';
+import '../../ui/kit/number-field.ts';
 import { controls } from '../../ui/controls-style.ts';
+import type { NumberPick } from '../../ui/kit/number-field.ts';
 import { screenGlyph } from '../../ui/print/screen-outline.ts';
-import './nudge-field.ts';
 import { pullPanelStyle } from './pull-panel-style.ts';
 
 const MAX_STROKES = 9;
@@ -71,37 +72,37 @@ export class PullPanel extends LitElement {
   }
 
   private offset(field: 'dxMm' | 'dyMm', label: string) {
-    return html`<bench-nudge-field
+    return html`<ps-number live
       label=${label}
       unit="mm"
       .value=${this.pull[field]}
       .min=${OFFSET_MM.least}
       .max=${OFFSET_MM.most}
-      .step=${0.1}
+      .step=${0.1} .decimals=${3}
       .bigStep=${1}
-      @value=${(event: CustomEvent<number>) => this.change({ [field]: event.detail })}
-    ></bench-nudge-field>`;
+      @pick=${(event: NumberPick) => this.change({ [field]: event.detail })}
+    ></ps-number>`;
   }
 
   private turns() {
     return html`<div class="pair" role="group" aria-label="Turn">
-      <bench-nudge-field
+      <ps-number live
         label="Turn"
         unit="°"
         .value=${this.pull.turnDeg}
         .min=${-360}
         .max=${360}
-        .step=${0.1}
+        .step=${0.1} .decimals=${3}
         .bigStep=${1}
-        @value=${(event: CustomEvent<number>) => this.change({ turnDeg: event.detail })}
-      ></bench-nudge-field>
+        @pick=${(event: NumberPick) => this.change({ turnDeg: event.detail })}
+      ></ps-number>
       <div class="quick">${this.turn(0)}${this.turn(180)}</div>
     </div>`;
   }
 
   private strokes() {
     const { strokes } = this.pull;
-    return html`<bench-nudge-field
+    return html`<ps-number live
       label="Strokes"
       .value=${strokes}
       .min=${1}
@@ -109,8 +110,8 @@ export class PullPanel extends LitElement {
       .step=${1}
       .bigStep=${1}
       .stepNames=${['Fewer strokes', 'More strokes'] as const}
-      @value=${(event: CustomEvent<number>) => this.change({ strokes: event.detail })}
-    ></bench-nudge-field>`;
+      @pick=${(event: NumberPick) => this.change({ strokes: event.detail })}
+    ></ps-number>`;
   }
 
   override render() {

@@ -3,10 +3,10 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import { hexOfText } from '../../../engine/colour/hex-text.ts';
 import { type Lab, roundedLab } from '../../../engine/colour/lab.ts';
-import '../../ui/number-field.ts';
+import '../../ui/kit/number-field.ts';
 import { labOfSwatch, labSwatch } from '../../../engine/ink/film/lab-swatch.ts';
 import { controls } from '../../ui/controls-style.ts';
-import type { NumberPick } from '../../ui/number-field.ts';
+import type { NumberPick } from '../../ui/kit/number-field.ts';
 import { markStyles, OUTSIDE_WORDS } from '../overprint/marked-swatch.ts';
 
 /** A printed colour: picked on the screen, or typed as hex or as L, a, b (D50/2°). Sends `pick` with a Lab. */

@@ -12,10 +12,10 @@ import { baseOf, mixInks, printInks, stockInks } from '../../../engine/ink/mix/m
 import type { Lab } from '../../../engine/ink/types.ts';
 import { sentenceOf } from '../../../workers/client/client.ts';
 import { type AppStore, StoreController } from '../../app-store.ts';
-import '../../ui/number-field.ts';
+import '../../ui/kit/number-field.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { JobRun } from '../../ui/job-run.ts';
-import type { NumberPick } from '../../ui/number-field.ts';
+import type { NumberPick } from '../../ui/kit/number-field.ts';
 import '../add/colour-field.ts';
 import { counted } from '../../ui/words.ts';
 import { swatchTemplate } from '../overprint/marked-swatch.ts';

@@ -5,9 +5,9 @@ import { type OverprintGrid, overprintGrid, OVERPRINT_COLOUR_DELTA_E } from '../
 import { printInks } from '../../../engine/ink/mix/mix.ts';
 import type { Ink, Paper } from '../../../engine/ink/types.ts';
 import { type AppStore, StoreController } from '../../app-store.ts';
-import '../../ui/number-field.ts';
+import '../../ui/kit/number-field.ts';
 import { controls } from '../../ui/controls-style.ts';
-import type { NumberPick } from '../../ui/number-field.ts';
+import type { NumberPick } from '../../ui/kit/number-field.ts';
 import { markStyles } from './marked-swatch.ts';
 import './overprint-grid.ts';
 import type { Square } from './overprint-grid.ts';

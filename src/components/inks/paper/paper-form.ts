@@ -4,9 +4,9 @@ import type { Problem } from '../../../engine/base/error.ts';
 import { checkPaper } from '../../../engine/ink/paper/check-paper.ts';
 import type { Paper } from '../../../engine/ink/types.ts';
 import { type AppStore, StoreController } from '../../app-store.ts';
-import '../../ui/number-field.ts';
+import '../../ui/kit/number-field.ts';
 import { controls } from '../../ui/controls-style.ts';
-import type { NumberPick } from '../../ui/number-field.ts';
+import type { NumberPick } from '../../ui/kit/number-field.ts';
 import './paper-colour.ts';
 
 /** The paper: name, colour, sheet and the part of it that can be printed. */

@@ -7,11 +7,11 @@ import { filmFigures } from '../../../engine/ink/film/film-figures.ts';
 import { meshName } from '../../../engine/ink/film/mesh-choice.ts';
 import { MESH_TABLE } from '../../../engine/ink/film/mesh-table.ts';
 import { meshOpenArea, meshOpeningUm, meshVolumeCm3PerM2, type Mesh } from '../../../engine/ink/film/mesh.ts';
-import '../../ui/number-field.ts';
+import '../../ui/kit/number-field.ts';
 import type { Ink } from '../../../engine/ink/types.ts';
 import type { AppStore } from '../../app-store.ts';
 import { controls } from '../../ui/controls-style.ts';
-import type { NumberPick } from '../../ui/number-field.ts';
+import type { NumberPick } from '../../ui/kit/number-field.ts';
 import '../mesh/mesh-select.ts';
 
 // As last looked at: the press is the same one for every ink.

@@ -7,7 +7,7 @@ import { printsOn, type Ticking, tickedAgain, tickedOff, tickedOn, ticksOf } fro
 import { nextSetUp, setUpsDone, tickKey } from '../../../engine/log/ticks/ticks.ts';
 import type { Deviation, LogEvent } from '../../../engine/log/types.ts';
 import type { Happening } from '../../../engine/log/types.ts';
-import '../../ui/print/ink-chip.ts';
+import '../../ui/kit/ink-chip.ts';
 import { wetSheets } from '../../../engine/log/wet.ts';
 import { inkText } from '../../../engine/visit/registry.ts';
 import type { CardState, SetUpCard } from '../../../engine/visit/set-up-cards.ts';

@@ -5,7 +5,7 @@ import { minutesText } from '../../../engine/base/words.ts';
 import type { DayPart, PartKind } from '../../../engine/pullorder/types.ts';
 import type { PressPlan } from '../../../engine/visit/visit.ts';
 import { controls } from '../../ui/controls-style.ts';
-import { inkHexes, writingOn } from '../../ui/print/ink-chip.ts';
+import { inkHexes, writingOn } from '../../ui/kit/ink-chip.ts';
 import { waitWords } from '../../words/drying-words.ts';
 import { wallClock } from '../../words/plan-words.ts';
 

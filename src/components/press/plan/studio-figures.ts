@@ -2,7 +2,7 @@ import { css, html, LitElement } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { PressSettings } from '../../../engine/project/types.ts';
 import { wholeFigures } from '../../../engine/visit/visit-figures.ts';
-import '../../ui/number-field.ts';
+import '../../ui/kit/number-field.ts';
 import { controls } from '../../ui/controls-style.ts';
 
 interface Figure {

@@ -6,7 +6,7 @@ import type { VisitInk } from '../../../engine/visit/registry.ts';
 import { screensToMake } from '../../../engine/visit/screens-to-make.ts';
 import { paperToCut, REJECTS_A_PULL, withRejects } from '../../../engine/visit/visit-needs.ts';
 import type { PressPlan } from '../../../engine/visit/visit.ts';
-import '../../ui/print/ink-chip.ts';
+import '../../ui/kit/ink-chip.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import { counted } from '../../ui/words.ts';
 import { gramsText, recipeLetter } from '../../words/plan-words.ts';

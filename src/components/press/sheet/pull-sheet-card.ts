@@ -3,7 +3,7 @@ import { entryAt } from '../../../engine/base/at.ts';
 import { rangesText } from '../../../engine/base/words.ts';
 import { tickGroups } from '../../../engine/log/ticks/ticks.ts';
 import type { CardState } from '../../../engine/visit/set-up-cards.ts';
-import '../../ui/print/ink-chip.ts';
+import '../../ui/kit/ink-chip.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import { counted } from '../../ui/words.ts';
 import { dryWords, waitWords } from '../../words/drying-words.ts';

@@ -6,8 +6,8 @@ import type { Pull } from '../../../engine/stack/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
 import type { OverlapEdge } from '../../../workers/api/engine-api.ts';
 import { controls } from '../controls-style.ts';
+import { inkHexes, writingOn } from '../kit/ink-chip.ts';
 import { counted, pullWords } from '../words.ts';
-import { inkHexes, writingOn } from './ink-chip.ts';
 import { type Dot, ringLayout, splitEdges } from './order-graph-layout.ts';
 
 /** Half the drawing, its units are px at full size. */

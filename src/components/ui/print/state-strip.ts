@@ -5,7 +5,7 @@ import { defined, entryAt } from '../../../engine/base/at.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
 import type { Picture } from '../../../workers/api/engine-api.ts';
-import './ink-chip.ts';
+import '../kit/ink-chip.ts';
 import './picture-view.ts';
 import { controls } from '../controls-style.ts';
 import { offsetText, pullWords } from '../words.ts';
