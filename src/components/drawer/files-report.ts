@@ -1,6 +1,5 @@
 import { defined, entryAt } from '../../engine/base/at.ts';
-import { type PageSize, placeByPage, samePage } from '../../engine/shapes/place/lay-out.ts';
-import { nextScreenNumber, screenOfShape } from '../../engine/shapes/place/new-screen.ts';
+import { newScreens } from '../../engine/shapes/place/new-screens.ts';
 import type { Screen, Shape } from '../../engine/shapes/types.ts';
 import type { Studio } from '../../engine/studio/studio.ts';
 import type { FilesRead } from './read-files.ts';
@@ -16,39 +15,23 @@ export interface Report {
   register: boolean;
 }
 
-/** A screen a shape. What was drawn on one page stays in register; other shapes lie in the middle. */
-export function screensFor(read: FilesRead, drawer: Studio): Pick<Report, 'register' | 'remarks'> & { screens: Screen[] } {
-  const { paper } = drawer;
-  const page = pageOf(read, paper);
-  const first = nextScreenNumber(drawer.screens);
-  const remarks: Report['remarks'] = [];
-  if (page !== null && read.shapes.length > 1) {
-    remarks.push({
-      text: `All were drawn on a page of ${sizeText(page)}, so they keep their places on it; the page lies in the middle of the sheet.`,
+/** A screen a shape, and what is to be said of it. */
+export function screensFor(read: FilesRead, { paper, screens: there }: Studio): Omit<Report, 'head' | 'screens'> & { screens: Screen[] } {
+  const { screens, page, fitted } = newScreens(read, paper, there, () => crypto.randomUUID());
+  const remarks: Report['remarks'] = fitted.map((i) => {
+    const shape = entryAt(read.shapes, i);
+    const { number, placed } = entryAt(screens, i);
+    const percent = (entryAt(placed, 0).scale * 100).toFixed(1);
+    return {
+      text: `${shape.name} is ${sizeText(shape)}, larger than the printable part of the sheet; on screen ${number} it is placed at ${percent} % so that it fits.`,
       kept: true,
-    });
-  }
-  const screens = read.shapes.map((shape, i) => {
-    const { screen, fitted } = screenOfShape(shape, paper.printable, { id: crypto.randomUUID(), number: first + i });
-    if (page !== null) screen.placed = [placeByPage(shape, page, paper)];
-    else if (fitted) {
-      const percent = (entryAt(screen.placed, 0).scale * 100).toFixed(1);
-      remarks.push({
-        text: `${shape.name} is ${sizeText(shape)}, larger than the printable part of the sheet; on screen ${first + i} it is placed at ${percent} % so that it fits.`,
-        kept: true,
-      });
-    }
-    return screen;
+    };
   });
+  if (page !== null && screens.length > 1) {
+    const text = `All were drawn on a page of ${sizeText(page)}, so they keep their places on it; the page lies in the middle of the sheet.`;
+    remarks.unshift({ text, kept: true });
+  }
   return { screens, register: page !== null, remarks };
-}
-
-/** The one page that all was drawn on, or that is as large as the sheet; else null. */
-function pageOf({ pages }: FilesRead, sheet: PageSize): PageSize | null {
-  const [page] = pages;
-  if (page === undefined || page === null) return null;
-  if (pages.length === 1 && !samePage(page, sheet)) return null;
-  return pages.every((other) => other !== null && samePage(page, other)) ? page : null;
 }
 
 /** The report's first line. */

@@ -1,6 +1,7 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { entryAt, num } from '../../engine/base/at.ts';
+import { possibleFirsts, tellingGroups } from '../../engine/order/first-down.ts';
 import type { Picture } from '../../workers/api/engine-api.ts';
 import { desk, sentenceOf } from '../../workers/client/client.ts';
 import { controls } from '../ui/controls-style.ts';
@@ -8,7 +9,6 @@ import '../ui/kit/ink-chip.ts';
 import '../ui/print/picture-view.ts';
 import { Latest } from '../ui/latest.ts';
 import type { LessonAnswer } from './lesson-run.ts';
-import { possibleFirsts } from './lesson-words.ts';
 import { chipStyles, orderChips, pullChip } from './order-chips.ts';
 
 const ROWS = 900;
@@ -113,9 +113,7 @@ export class GuessGame extends LitElement {
       return;
     }
     // A print with one possible first pull can be reasoned out; others only when there are no such.
-    const all = result.groups.map((_, group) => group);
-    const certain = all.filter((group) => possibleFirsts(result, group).length === 1);
-    const open = certain.length > 0 ? certain : all;
+    const open = tellingGroups(result);
     const fresh = open.length > 1 ? open.filter((group) => group !== this.group) : open;
     this.group = num(fresh, Math.floor(Math.random() * fresh.length));
     this.picture = result.pictures[num(entryAt(result.groups, this.group), 0)] ?? null;

@@ -1,6 +1,8 @@
 import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { defined, entryAt } from '../../engine/base/at.ts';
+import { entryAt } from '../../engine/base/at.ts';
+import { LESSON_PULLS } from '../../engine/base/limits.ts';
+import { chooseCopies, copyAnew, copyChoices, isMoved, isOutdated, moveCopy, putBack } from '../../engine/stack/copied-pulls.ts';
 import type { Pull } from '../../engine/stack/types.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import '../ui/kit/number-field.ts';
@@ -16,7 +18,6 @@ import { lessonStyles } from './lesson-style.ts';
 import { countWords, orderWords, whyWords } from './lesson-words.ts';
 import { chipStyles, pullChip } from './order-chips.ts';
 import './pull-picker.ts';
-import { MOST_PULLS } from './pull-picker.ts';
 import { lookStyles, twoLooks } from './two-looks.ts';
 
 /** Rows of the contact sheet's pictures by number of pulls: five have 120 pictures. */
@@ -58,38 +59,25 @@ export class LessonRoom extends LitElement {
   /** Bench pulls, then those of the lesson that the Bench no longer has. */
   private get choices(): Pull[] {
     const { bench, lesson } = this.store.project;
-    return [...bench, ...lesson.filter((pull) => !bench.some((entry) => entry.id === pull.id))];
+    return copyChoices(bench, lesson);
   }
 
-  /** Whether a pull was recoloured or the like on the Bench since it was copied. */
-  private get differs(): boolean {
-    const { bench, lesson } = this.store.project;
-    return lesson.some((pull) => {
-      const there = bench.find((entry) => entry.id === pull.id);
-      return there !== undefined && (['screen', 'ink', 'strokes', 'turnDeg'] as const).some((key) => there[key] !== pull[key]);
-    });
+  private set(pulls: Pull[]): void {
+    this.store.dispatch({ kind: 'set-lesson', pulls });
   }
 
   private choose(ids: readonly string[]): void {
-    const { lesson } = this.store.project;
-    const pulls = ids.map((id) => lesson.find((pull) => pull.id === id) ?? defined(this.choices.find((pull) => pull.id === id)));
-    this.store.dispatch({ kind: 'set-lesson', pulls });
+    const { bench, lesson } = this.store.project;
+    this.set(chooseCopies(bench, lesson, ids));
   }
 
   private copyAnew(): void {
     const { bench, lesson } = this.store.project;
-    this.store.dispatch({
-      kind: 'set-lesson',
-      pulls: lesson.map((pull) => {
-        const there = bench.find((entry) => entry.id === pull.id);
-        return there === undefined ? pull : { ...there, dxMm: pull.dxMm, dyMm: pull.dyMm };
-      }),
-    });
+    this.set(copyAnew(bench, lesson));
   }
 
-  private shift({ pull: id, dxMm, dyMm }: Shift): void {
-    const { lesson } = this.store.project;
-    this.store.dispatch({ kind: 'set-lesson', pulls: lesson.map((pull) => (pull.id === id ? { ...pull, dxMm, dyMm } : pull)) });
+  private shift({ pull, ...to }: Shift): void {
+    this.set(moveCopy(this.store.project.lesson, pull, to));
   }
 
   private setGuessing(guessing: boolean): void {
@@ -98,29 +86,16 @@ export class LessonRoom extends LitElement {
     if (guessing) void this.updateComplete.then(() => this.renderRoot.querySelector('.result')?.scrollIntoView({ block: 'start' }));
   }
 
-  /** Where a pull lies on the Bench; at rest when it is no longer there. */
-  private home(pull: Pull): { dxMm: number; dyMm: number } {
-    const { dxMm, dyMm } = this.store.project.bench.find((entry) => entry.id === pull.id) ?? { dxMm: 0, dyMm: 0 };
-    return { dxMm, dyMm };
-  }
-
-  private get moved(): boolean {
-    return this.store.project.lesson.some((pull) => {
-      const { dxMm, dyMm } = this.home(pull);
-      return pull.dxMm !== dxMm || pull.dyMm !== dyMm;
-    });
-  }
-
   private putBack(): void {
-    const { lesson } = this.store.project;
-    this.store.dispatch({ kind: 'set-lesson', pulls: lesson.map((pull) => ({ ...pull, ...this.home(pull) })) });
+    const { bench, lesson } = this.store.project;
+    this.set(putBack(bench, lesson));
   }
 
   protected override willUpdate(): void {
     const { lesson, drawer } = this.store.project;
     if (!lesson.some((pull) => pull.id === this.selected)) this.selected = lesson[0]?.id ?? null;
     if (this.store.room !== 'lesson') return;
-    if (lesson.length < 2) {
+    if (lesson.length < LESSON_PULLS.least) {
       this.run.clear();
       return;
     }
@@ -149,8 +124,8 @@ export class LessonRoom extends LitElement {
   }
 
   private renderPicker() {
-    const { lesson, drawer } = this.store.project;
-    const room = MOST_PULLS - lesson.length;
+    const { bench, lesson, drawer } = this.store.project;
+    const room = LESSON_PULLS.most - lesson.length;
     return html`<section aria-labelledby="pick">
       <h2 id="pick">Choose two to five pulls</h2>
       <p class="lead soft">
@@ -164,7 +139,7 @@ export class LessonRoom extends LitElement {
         @pulls=${(event: CustomEvent<string[]>) => this.choose(event.detail)}
       ></ps-pull-picker>
       ${
-        this.differs
+        isOutdated(bench, lesson)
           ? html`<p class="stale row">
             Inks or strokes have changed on the Bench since. <button @click=${() => this.copyAnew()}>Take them over</button>
           </p>`
@@ -175,70 +150,61 @@ export class LessonRoom extends LitElement {
 
   private renderSheet() {
     const { lesson, drawer } = this.store.project;
-    const pull = lesson.find((entry) => entry.id === this.selected);
-    const at = pull === undefined ? -1 : lesson.indexOf(pull);
-    const { widthMm, heightMm } = drawer.paper;
-    const screen = drawer.screens.find((entry) => entry.id === pull?.screen);
+    const { answer, sheet } = this.run;
+    const select = (event: CustomEvent<string>): void => void (this.selected = event.detail);
     return html`<aside aria-label="The sheet">
       <div class="move">
-      <p class="soft small">Drag a shape, or choose one and press the arrow keys. Move two apart and see which pictures become one.</p>
-      <ps-lesson-sheet
-        .pulls=${lesson}
-        .drawer=${drawer}
-        .picture=${this.run.sheet}
-        .selected=${this.selected}
-        label="Print of ${orderWords(this.shownOrder)}"
-        @pull-select=${(event: CustomEvent<string>) => (this.selected = event.detail)}
-        @pull-shift=${(event: CustomEvent<Shift>) => this.shift(event.detail)}
-        @drag-state=${(event: CustomEvent<boolean>) => (this.dragging = event.detail)}
-      ></ps-lesson-sheet>
-      ${
-        pull === undefined
-          ? nothing
-          : html`<p class="chosen">${pullChip(pull, at, drawer)} ${screen?.name}</p>
-            <div class="where">
-              <ps-number
-                label="Right"
-                unit="mm"
-                .min=${-widthMm}
-                .max=${widthMm}
-                .step=${0.1}
-                .value=${pull.dxMm}
-                @pick=${(event: CustomEvent<number>) => this.shift({ pull: pull.id, dxMm: event.detail, dyMm: pull.dyMm })}
-              ></ps-number>
-              <ps-number
-                label="Down"
-                unit="mm"
-                .min=${-heightMm}
-                .max=${heightMm}
-                .step=${0.1}
-                .value=${pull.dyMm}
-                @pick=${(event: CustomEvent<number>) => this.shift({ pull: pull.id, dxMm: pull.dxMm, dyMm: event.detail })}
-              ></ps-number>
-              <button ?disabled=${!this.moved} @click=${() => this.putBack()}>Put back</button>
-            </div>`
-      }
-        ${this.run.answer === null ? nothing : html`<p class="count-here" aria-hidden="true">${countWords(this.run.answer.result)}</p>`}
+        <p class="soft small">Drag a shape, or choose one and press the arrow keys. Move two apart and see which pictures become one.</p>
+        <ps-lesson-sheet
+          .pulls=${lesson}
+          .drawer=${drawer}
+          .picture=${sheet}
+          .selected=${this.selected}
+          label="Print of ${orderWords(this.shownOrder)}"
+          @pull-select=${select}
+          @pull-shift=${(event: CustomEvent<Shift>) => this.shift(event.detail)}
+          @drag-state=${(event: CustomEvent<boolean>) => (this.dragging = event.detail)}
+        ></ps-lesson-sheet>
+        ${this.renderPlace()}
+        ${answer === null ? nothing : html`<p class="count-here" aria-hidden="true">${countWords(answer.result)}</p>`}
       </div>
       ${
-        this.run.answer === null
+        answer === null
           ? nothing
           : html`<ps-order-graph
             .pulls=${lesson}
             .drawer=${drawer}
-            .edges=${this.run.answer.edges}
+            .edges=${answer.edges}
             .minDeltaE=${this.minDeltaE}
             .selected=${this.selected}
-            @pull-select=${(event: CustomEvent<string>) => (this.selected = event.detail)}
+            @pull-select=${select}
           ></ps-order-graph>`
       }
     </aside>`;
   }
 
+  /** Where the chosen pull lies, in figures. */
+  private renderPlace() {
+    const { bench, lesson, drawer } = this.store.project;
+    const at = lesson.findIndex((entry) => entry.id === this.selected);
+    const pull = lesson[at];
+    if (pull === undefined) return nothing;
+    const { widthMm, heightMm } = drawer.paper;
+    const screen = drawer.screens.find((entry) => entry.id === pull.screen);
+    const field = (label: string, most: number, value: number, put: (mm: number) => void) =>
+      html`<ps-number label=${label} unit="mm" .min=${-most} .max=${most} .step=${0.1} .value=${value} @pick=${(event: CustomEvent<number>) => put(event.detail)}></ps-number>`;
+    return html`<p class="chosen">${pullChip(pull, at, drawer)} ${screen?.name}</p>
+      <div class="where">
+        ${field('Right', widthMm, pull.dxMm, (dxMm) => this.shift({ pull: pull.id, dxMm, dyMm: pull.dyMm }))}
+        ${field('Down', heightMm, pull.dyMm, (dyMm) => this.shift({ pull: pull.id, dxMm: pull.dxMm, dyMm }))}
+        <button ?disabled=${!isMoved(bench, lesson)} @click=${() => this.putBack()}>Put back</button>
+      </div>`;
+  }
+
   private renderResult() {
     const { answer, behind } = this.run;
     const { lesson } = this.store.project;
-    if (lesson.length < 2) {
+    if (lesson.length < LESSON_PULLS.least) {
       return html`<section class="result"><p>${lesson.length === 1 ? 'One more pull, and there are two orders to compare.' : 'Tick two pulls to begin.'}</p></section>`;
     }
     if (answer === null) return html`<section class="result"><p class="soft" role="status">Printing all orders…</p></section>`;
@@ -282,7 +248,7 @@ export class LessonRoom extends LitElement {
   }
 
   override render() {
-    if (this.choices.length < 2) return html`<div class="room">${this.renderEmpty()}</div>`;
+    if (this.choices.length < LESSON_PULLS.least) return html`<div class="room">${this.renderEmpty()}</div>`;
     return html`<div class="room">
       ${this.renderPicker()} ${this.renderResult()}
       <section class="two" aria-labelledby="two">

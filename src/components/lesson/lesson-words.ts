@@ -1,4 +1,3 @@
-import { entryAt, num } from '../../engine/base/at.ts';
 import type { LessonResult, OverlapEdge } from '../../workers/api/engine-api.ts';
 import { counted } from '../ui/words.ts';
 
@@ -36,9 +35,4 @@ export function whyWords(pulls: number, edges: readonly OverlapEdge[], minDeltaE
 /** '1 under 3 under 2'. */
 export function orderWords(order: readonly number[]): string {
   return order.map((pull) => pull + 1).join(' under ');
-}
-
-/** Pulls that can have gone down first in a picture, ascending. */
-export function possibleFirsts(result: Pick<LessonResult, 'orders' | 'groups'>, group: number): number[] {
-  return [...new Set(entryAt(result.groups, group).map((order) => num(entryAt(result.orders, order), 0)))].sort((a, b) => a - b);
 }

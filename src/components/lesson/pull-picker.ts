@@ -2,15 +2,13 @@ import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { entryAt } from '../../engine/base/at.ts';
+import { LESSON_PULLS } from '../../engine/base/limits.ts';
 import type { Pull } from '../../engine/stack/types.ts';
 import type { Studio } from '../../engine/studio/studio.ts';
 import '../ui/kit/ink-chip.ts';
 import { controls } from '../ui/controls-style.ts';
 import { screenGlyph } from '../ui/print/screen-outline.ts';
 import { chipStyles, pullChip } from './order-chips.ts';
-
-/** A lesson compares at most so many pulls: five have 120 orders. */
-export const MOST_PULLS = 5;
 
 /**
  * Tickets of the Bench's pulls, in stack order, to tick.
@@ -82,7 +80,7 @@ export class PullPicker extends LitElement {
   }
 
   override render() {
-    const full = this.chosen.length >= MOST_PULLS;
+    const full = this.chosen.length >= LESSON_PULLS.most;
     return html`<ul aria-label="Pulls of the stack, first down first">
       ${repeat(
         this.pulls,

@@ -17,6 +17,9 @@ export const MOST_SHEETS = 500;
 /** Pulls of one sheet; more is taken for a mistake. */
 export const MOST_PULLS = 200;
 
+/** Pulls that a lesson compares: five have 120 orders, more than can be looked at. */
+export const LESSON_PULLS: Limits = { least: 2, most: 5 };
+
 /** Whether a number lies within limits; false for what is no number. */
 export function within({ least, most }: Limits, value: number): boolean {
   return value >= least && value <= most;

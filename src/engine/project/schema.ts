@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { MOST_PULLS, MOST_SHEETS } from '../base/limits.ts';
+import { LESSON_PULLS, MOST_PULLS, MOST_SHEETS } from '../base/limits.ts';
 import { MOST_SEEN_PRINTS, MOST_SEEN_RUNS } from '../explore/search/seen.ts';
 import { exploreSchema } from '../explore/settings/setting-table.ts';
 import { editionSchema } from '../log/edition/edition-schema.ts';
@@ -79,7 +79,7 @@ export const projectSchema = z.object({
   recipes: z.array(recipeSchema),
   visit: z.array(z.object({ recipe: z.string(), sheets: z.int().min(1).max(MOST_SHEETS) })),
   press: pressSchema,
-  lesson: z.array(pullSchema).max(5),
+  lesson: z.array(pullSchema).max(LESSON_PULLS.most),
   pins: z
     .array(z.object({ key: z.string(), pulls: z.array(pullSchema).min(1).max(MOST_PULLS), lineage: lineageSchema }))
     .max(MOST_PINS)

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { countWords, orderWords, possibleFirsts, whyWords } from '../../../src/components/lesson/lesson-words.ts';
+import { countWords, orderWords, whyWords } from '../../../src/components/lesson/lesson-words.ts';
 
 const edge = (a: number, b: number, deltaE: number) => ({ a, b, areaMm2: 100, deltaE });
 
@@ -32,25 +32,5 @@ describe('whyWords', () => {
 describe('orderWords', () => {
   it('should read from first down to last down', () => {
     expect(orderWords([2, 0, 1])).toBe('3 under 1 under 2');
-  });
-});
-
-describe('possibleFirsts', () => {
-  it('should name every pull that can have gone down first in a picture', () => {
-    // Pulls 0 and 1 overlap, 2 lies apart: two pictures, each of three orders.
-    const orders = [
-      [0, 1, 2],
-      [0, 2, 1],
-      [2, 0, 1],
-      [1, 0, 2],
-      [1, 2, 0],
-      [2, 1, 0],
-    ];
-    const groups = [
-      [0, 1, 2],
-      [3, 4, 5],
-    ];
-    expect(possibleFirsts({ orders, groups }, 0)).toEqual([0, 2]);
-    expect(possibleFirsts({ orders, groups }, 1)).toEqual([1, 2]);
   });
 });

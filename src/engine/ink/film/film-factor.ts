@@ -1,9 +1,10 @@
+import { DEFAULT_MESH } from '../../shapes/place/new-screen.ts';
 import type { Ink } from '../types.ts';
 import { meshVolumeCm3PerM2, type Mesh } from './mesh.ts';
 import { filmThickness } from './thickness.ts';
 
 /** The mesh that inks are characterised on unless the studio has another: 90 threads a cm of 48 µm. */
-export const INK_MESH: Readonly<Mesh> = { threadsPerCm: 90, threadUm: 48 };
+export const INK_MESH: Readonly<Mesh> = DEFAULT_MESH;
 
 /**
  * How thick a pull's film is, in films of the ink's own curves: what the strokes add × what the

@@ -1,4 +1,5 @@
 import { EngineError } from '../../base/error.ts';
+import { LESSON_PULLS } from '../../base/limits.ts';
 import type { Pull } from '../../stack/types.ts';
 import { checkedPull } from './checks.ts';
 import type { RulesOf } from './rule.ts';
@@ -12,7 +13,7 @@ export const LESSON_RULES: RulesOf<LessonCommand> = {
     label: 'change the lesson',
     mergeKey: ({ kind, pulls }) => `${kind}:${pulls.map((pull) => pull.id).join()}`,
     change(draft, { pulls }) {
-      if (pulls.length > 5) {
+      if (pulls.length > LESSON_PULLS.most) {
         throw new EngineError('command.lesson', 'A lesson compares two to five pulls; take one out before adding another.');
       }
       draft.lesson = pulls.map((pull) => checkedPull(draft, pull));
