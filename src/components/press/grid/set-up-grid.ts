@@ -12,6 +12,7 @@ import { counted } from '../../ui/words.ts';
 import { waitWords } from '../../words/drying-words.ts';
 import { offsetShort, offsetWords } from '../../words/offset-words.ts';
 import { recipeLetter, setUpTags } from '../../words/plan-words.ts';
+import { setUpGridPaperStyle } from './set-up-grid-paper-style.ts';
 import { setUpGridStyle } from './set-up-grid-style.ts';
 
 /** With more sheets than this, sheets that are printed alike share a column. */
@@ -27,7 +28,7 @@ const MOST_COLUMNS_PRINTED = 36;
  */
 @customElement('press-set-up-grid')
 export class SetUpGrid extends LitElement {
-  static override styles = [controls, setUpGridStyle];
+  static override styles = [controls, setUpGridStyle, setUpGridPaperStyle];
 
   @property({ attribute: false }) plan!: PressPlan;
   @property({ type: Number }) selected = 0;

@@ -1,15 +1,13 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { defined, entryAt } from '../../../engine/base/at.ts';
-import type { Ink } from '../../../engine/ink/types.ts';
 import type { SheetAsPulled } from '../../../engine/log/as-pulled.ts';
-import { printsOn, type Ticking, tickedAgain, tickedOff, tickedOn, ticksOf } from '../../../engine/log/ticks/ticking.ts';
+import { type Ticking, tickedAgain, tickedOff, ticksOf } from '../../../engine/log/ticks/ticking.ts';
 import { nextSetUp, setUpsDone, tickKey } from '../../../engine/log/ticks/ticks.ts';
-import type { Deviation, LogEvent } from '../../../engine/log/types.ts';
+import type { Deviation } from '../../../engine/log/types.ts';
 import type { Happening } from '../../../engine/log/types.ts';
 import '../../ui/kit/ink-chip.ts';
 import { wetSheets } from '../../../engine/log/wet.ts';
-import { inkText } from '../../../engine/visit/registry.ts';
 import type { CardState, SetUpCard } from '../../../engine/visit/set-up-cards.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import { controls } from '../../ui/controls-style.ts';
@@ -18,15 +16,12 @@ import '../../ui/log/log-sheet.ts';
 import type { LogSheet, SheetTalk } from '../../ui/log/log-sheet.ts';
 import { printImage } from '../../ui/print/print-image.ts';
 import type { StatePictures } from '../../ui/print/state-pictures.ts';
-import { counted } from '../../ui/words.ts';
-import { waitWords } from '../../words/drying-words.ts';
-import { dryingWords, pullInWords, stillWetWords, stateWords } from '../../words/log-words.ts';
-import { mixWords } from '../../words/mix-words.ts';
-import { offsetWords } from '../../words/offset-words.ts';
-import { capital, listed, recipeLetter, setUpTags, timeWords } from '../../words/plan-words.ts';
-import { offsetDiagram } from '../sheet/offset-diagram.ts';
+import { dryingWords, stillWetWords, stateWords } from '../../words/log-words.ts';
+import { recipeLetter } from '../../words/plan-words.ts';
 import { KeepAwake } from './keep-awake.ts';
 import { logPressStyle } from './log-press-style.ts';
+import { pressFrame } from './press-frame.ts';
+import { otherInks, pulledOtherwise, sheetTalk } from './sheet-talk.ts';
 
 /** How often the times until sheets are dry are looked at anew. */
 const LOOK_MS = 20_000;
@@ -110,58 +105,20 @@ export class LogPress extends LitElement {
     void this.updateComplete.then(() => this.sheetDialog.show());
   }
 
-  /** What there is to say of the sheet that was asked for. */
-  private get talk(): SheetTalk | null {
-    const { sheets, recipes } = this.log;
-    const sheet = sheets.find((entry) => entry.number === this.talkOf);
-    if (sheet === undefined) return null;
-    const recipe = entryAt(recipes, sheet.recipe);
-    const left = printsOn(this.card, sheet.number).filter((at) => !sheet.done.includes(at));
-    const printed = left.length === 0 ? this.lastHere(sheet) : null;
-    const here = printed === null ? left : printed.pulls.map((id) => recipe.pulls.findIndex((pull) => pull.id === id));
-    const first = recipe.pulls[here[0] ?? -1];
-    const pull =
-      first === undefined
-        ? null
-        : {
-            words: listed(here.map((at) => pullInWords(entryAt(recipe.pulls, at), recipe))),
-            strokes: first.strokes,
-            printed: printed !== null,
-          };
-    return { sheet, recipe, pull, inks: this.otherInks };
+  private get talkSheet(): SheetAsPulled | undefined {
+    return this.log.sheets.find((entry) => entry.number === this.talkOf);
   }
 
-  /** What this set-up printed last on a sheet, as planned; null when another pull lies over it. */
-  private lastHere(sheet: SheetAsPulled): Extract<LogEvent, { kind: 'pulled' }> | null {
-    const last = sheet.events.findLast((event) => 'pulls' in event);
-    if (last?.kind !== 'pulled') return null;
-    const here = new Set(printsOn(this.card, sheet.number).map((at) => entryAt(entryAt(this.log.recipes, sheet.recipe).pulls, at).id));
-    return last.pulls.every((id) => here.has(id)) ? last : null;
+  /** What there is to say of the sheet that was asked for. */
+  private get talk(): SheetTalk | null {
+    const sheet = this.talkSheet;
+    if (sheet === undefined) return null;
+    return sheetTalk(this.card, sheet, this.log.recipes, otherInks(this.log.head?.recipes ?? [], this.card.ink.ink));
   }
 
   private otherwise(how: Deviation, note: string): void {
-    const sheet = defined(this.log.sheets.find((entry) => entry.number === this.talkOf));
-    const happenings = tickedOn(this.tickingOf([sheet.number]), { how, note });
-    const printed = happenings.length === 0 ? this.lastHere(sheet) : null;
-    if (printed === null) void this.add(happenings);
-    else {
-      // What was ticked as planned and looks otherwise is said anew: nothing is ever changed in a log.
-      void this.add([
-        { kind: 'undone', sheet: sheet.number, event: printed.id },
-        { kind: 'otherwise', sheet: sheet.number, pulls: printed.pulls, how, note },
-      ]);
-    }
-  }
-
-  /** Every ink that the visit prints, beside the one in the screen: also those whose set-ups are done. */
-  private get otherInks(): Ink[] {
-    const inks = new Map<string, Ink>();
-    for (const recipe of this.log.head?.recipes ?? []) {
-      const printed = new Set(recipe.pulls.map((pull) => pull.ink));
-      for (const ink of recipe.inks) if (printed.has(ink.id)) inks.set(inkText(ink), ink);
-    }
-    inks.delete(inkText(this.card.ink.ink));
-    return [...inks.values()];
+    const sheet = defined(this.talkSheet);
+    void this.add(pulledOtherwise(this.tickingOf([sheet.number]), sheet, how, note));
   }
 
   private renderSheet(number: number, ticks: ReadonlySet<string>) {
@@ -224,16 +181,13 @@ export class LogPress extends LitElement {
   }
 
   private renderFace() {
-    const { plan, recipes } = this.made;
+    const { plan } = this.made;
     const { card } = this;
     const index = card.number - 1;
     const ticks = this.ticks;
     const done = setUpsDone(plan, ticks);
-    const tags = setUpTags(plan, index);
     const all = done.size === plan.cards.length;
     const next = nextSetUp(plan, ticks);
-    const time = plan.times[index];
-    const mix = mixWords(card);
     return html`<div class="face">
       <header>
         <h2>Set-up ${card.number} <span class="soft">of ${plan.cards.length}</span></h2>
@@ -241,16 +195,7 @@ export class LogPress extends LitElement {
         <button ?disabled=${index === plan.cards.length - 1} @click=${() => this.go(index + 1)}>Next</button>
         <button @click=${() => this.dialog.close()}>Leave the press</button>
       </header>
-      <div class="frame">
-        <p class="screen">${card.screen.key} ${card.screen.name}</p>
-        <p class="ink"><ps-ink-chip .ink=${card.ink.ink}></ps-ink-chip>${card.ink.key}</p>
-        <p class="strokes">${counted(card.strokes, 'stroke')}${tags.length === 0 ? '' : `, ${listed(tags)}`}</p>
-        <p class="offset">${capital(offsetWords(card))}</p>
-        ${mix === null ? nothing : html`<p>${mix}</p>`}
-        <p>Mesh ${card.screen.mesh.threadsPerCm}/cm, thread ${card.screen.mesh.threadUm} µm</p>
-        ${time === undefined ? nothing : html`<p>${timeWords(plan, time)}${time.waitMinutes >= 1 ? ` with a ${waitWords(plan, index, false)}` : ''}</p>`}
-        ${offsetDiagram(card, entryAt(recipes, card.states[0]?.recipe ?? 0).paper)}
-      </div>
+      ${pressFrame(this.made, card)}
       ${this.renderPicture()}
       <div class="take">
         ${

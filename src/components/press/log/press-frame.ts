@@ -1,0 +1,29 @@
+import { html, nothing } from 'lit';
+import { entryAt } from '../../../engine/base/at.ts';
+import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
+import type { MadePlan } from '../../output/made-plan.ts';
+import '../../ui/print/ink-chip.ts';
+import { counted } from '../../ui/words.ts';
+import { waitWords } from '../../words/drying-words.ts';
+import { mixWords } from '../../words/mix-words.ts';
+import { offsetWords } from '../../words/offset-words.ts';
+import { capital, listed, setUpTags, timeWords } from '../../words/plan-words.ts';
+import { offsetDiagram } from '../sheet/offset-diagram.ts';
+
+/** What is done before the first sheet of a set-up: screen, ink, offset and when, to be read from afar. */
+export function pressFrame({ plan, recipes }: MadePlan, card: SetUpCard) {
+  const index = card.number - 1;
+  const tags = setUpTags(plan, index);
+  const time = plan.times[index];
+  const mix = mixWords(card);
+  return html`<div class="frame">
+    <p class="screen">${card.screen.key} ${card.screen.name}</p>
+    <p class="ink"><ps-ink-chip .ink=${card.ink.ink}></ps-ink-chip>${card.ink.key}</p>
+    <p class="strokes">${counted(card.strokes, 'stroke')}${tags.length === 0 ? '' : `, ${listed(tags)}`}</p>
+    <p class="offset">${capital(offsetWords(card))}</p>
+    ${mix === null ? nothing : html`<p>${mix}</p>`}
+    <p>Mesh ${card.screen.mesh.threadsPerCm}/cm, thread ${card.screen.mesh.threadUm} µm</p>
+    ${time === undefined ? nothing : html`<p>${timeWords(plan, time)}${time.waitMinutes >= 1 ? ` with a ${waitWords(plan, index, false)}` : ''}</p>`}
+    ${offsetDiagram(card, entryAt(recipes, card.states[0]?.recipe ?? 0).paper)}
+  </div>`;
+}

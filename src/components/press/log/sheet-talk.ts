@@ -1,0 +1,63 @@
+import { entryAt } from '../../../engine/base/at.ts';
+import type { Ink } from '../../../engine/ink/types.ts';
+import type { SheetAsPulled } from '../../../engine/log/as-pulled.ts';
+import { printsOn, type Ticking, tickedOn } from '../../../engine/log/ticks/ticking.ts';
+import type { Deviation, Happening, LogEvent } from '../../../engine/log/types.ts';
+import type { Recipe } from '../../../engine/recipe/types.ts';
+import { inkText } from '../../../engine/visit/registry.ts';
+import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
+import type { SheetTalk } from '../../ui/log/log-sheet.ts';
+import { pullInWords } from '../../words/log-words.ts';
+import { listed } from '../../words/plan-words.ts';
+
+/**
+ * What there is to say of a sheet at a set-up: of the pulls that it still needs there, else of those it had last.
+ * @param recipes the visit's as pulled, by the index that sheets use
+ */
+export function sheetTalk(card: SetUpCard, sheet: SheetAsPulled, recipes: readonly Recipe[], inks: Ink[]): SheetTalk {
+  const recipe = entryAt(recipes, sheet.recipe);
+  const left = printsOn(card, sheet.number).filter((at) => !sheet.done.includes(at));
+  const printed = left.length === 0 ? lastHere(card, sheet, recipes) : null;
+  const here = printed === null ? left : printed.pulls.map((id) => recipe.pulls.findIndex((pull) => pull.id === id));
+  const first = recipe.pulls[here[0] ?? -1];
+  const pull =
+    first === undefined
+      ? null
+      : {
+          words: listed(here.map((at) => pullInWords(entryAt(recipe.pulls, at), recipe))),
+          strokes: first.strokes,
+          printed: printed !== null,
+        };
+  return { sheet, recipe, pull, inks };
+}
+
+/** What a set-up printed last on a sheet, as planned; null when another pull lies over it. */
+function lastHere(card: SetUpCard, sheet: SheetAsPulled, recipes: readonly Recipe[]): Extract<LogEvent, { kind: 'pulled' }> | null {
+  const last = sheet.events.findLast((event) => 'pulls' in event);
+  if (last?.kind !== 'pulled') return null;
+  const here = new Set(printsOn(card, sheet.number).map((at) => entryAt(entryAt(recipes, sheet.recipe).pulls, at).id));
+  return last.pulls.every((id) => here.has(id)) ? last : null;
+}
+
+/** What is logged when a sheet's pulls at a set-up went otherwise; nothing when there is no such pull. */
+export function pulledOtherwise(ticking: Ticking, sheet: SheetAsPulled, how: Deviation, note: string): Happening[] {
+  const happenings = tickedOn(ticking, { how, note });
+  const printed = happenings.length === 0 ? lastHere(ticking.card, sheet, ticking.recipes) : null;
+  if (printed === null) return happenings;
+  // What was ticked as planned and looks otherwise is said anew: nothing is ever changed in a log.
+  return [
+    { kind: 'undone', sheet: sheet.number, event: printed.id },
+    { kind: 'otherwise', sheet: sheet.number, pulls: printed.pulls, how, note },
+  ];
+}
+
+/** Every ink that recipes print, beside one: also those whose set-ups are done. */
+export function otherInks(recipes: readonly Recipe[], beside: Ink): Ink[] {
+  const inks = new Map<string, Ink>();
+  for (const recipe of recipes) {
+    const printed = new Set(recipe.pulls.map((pull) => pull.ink));
+    for (const ink of recipe.inks) if (printed.has(ink.id)) inks.set(inkText(ink), ink);
+  }
+  inks.delete(inkText(beside));
+  return [...inks.values()];
+}
