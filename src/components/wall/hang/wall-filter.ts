@@ -1,5 +1,6 @@
 import { css, html, LitElement, nothing, svg } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { u32 } from '../../../engine/base/at.ts';
 import type { MeasureWords } from '../../../engine/explore/measure/variant-measures.ts';
 import { controls } from '../../ui/controls-style.ts';
 import type { MeasureKey, PrintFacts } from '../print/print-facts.ts';
@@ -151,7 +152,10 @@ export class WallFilter extends LitElement {
     const high = values.reduce((most, value) => Math.max(most, value), -Infinity);
     if (!(high > low)) return nothing;
     const bins = new Uint32Array(BINS);
-    for (const value of values) bins[Math.min(BINS - 1, Math.floor(((value - low) / (high - low)) * BINS))]!++;
+    for (const value of values) {
+      const bin = Math.min(BINS - 1, Math.floor(((value - low) / (high - low)) * BINS));
+      bins[bin] = u32(bins, bin) + 1;
+    }
     const most = Math.max(...bins);
     const [from, to] = this.ranges.get(words.key) ?? [low, high];
     // Steps are of the measure's own digits, so that a count goes from number to number.

@@ -123,7 +123,7 @@ export class PrintOut extends LitElement {
     if (this.job === job) this.stop();
   }
 
-  private number(name: 'widthMm' | 'dpi' | 'columns', label: string, unit: string, min: number, max: number) {
+  private number(name: 'widthMm' | 'dpi' | 'columns', label: string, unit: string, { min, max }: { min: number; max: number }) {
     return html`<label>${label}
       <input type="number" required min=${min} max=${max} step="1" .value=${String(this[name])} @input=${(event: Event) => {
         this[name] = Number((event.target as HTMLInputElement).value);
@@ -136,7 +136,7 @@ export class PrintOut extends LitElement {
     const paper = drawer?.paper;
     const wide = Math.round((widthMm / MM_PER_INCH) * dpi);
     const high = paper === undefined ? 0 : Math.round((wide * paper.heightMm) / paper.widthMm);
-    return html`<div class="row">${this.number('widthMm', 'Width', 'mm', 5, 20_000)} ${this.number('dpi', 'at', 'dpi', 10, 2400)}</div>
+    return html`<div class="row">${this.number('widthMm', 'Width', 'mm', { min: 5, max: 20_000 })} ${this.number('dpi', 'at', 'dpi', { min: 10, max: 2400 })}</div>
       <p class="soft small">${wide.toLocaleString('en')} × ${high.toLocaleString('en')} pixels, as on the wall: a picture to look at, not a film.</p>`;
   }
 
@@ -149,7 +149,7 @@ export class PrintOut extends LitElement {
             <option value="a4" ?selected=${this.paper === 'a4'}>A4</option>
             <option value="a3" ?selected=${this.paper === 'a3'}>A3</option>
           </select></label>
-        ${this.number('columns', 'Columns', '', 1, 20)}
+        ${this.number('columns', 'Columns', '', { min: 1, max: 20 })}
         <label>as
           <select aria-label="File" @change=${(event: Event) => {
             this.kind = (event.target as HTMLSelectElement).value as 'pdf' | 'png';

@@ -165,17 +165,62 @@ export class WallHolds extends LitElement {
     this.store.dispatch({ kind: 'set-holds', holds });
   }
 
+  /** Where the hold of a pull is chosen. @param state what is chosen, and whether it cannot be met */
+  private menu(pull: Pull, position: number, { choice, held, bad }: { choice: string; held: boolean; bad: boolean }) {
+    const { bench, explore } = this.project;
+    return html`<select
+      aria-label="Hold on pull ${position + 1}, ${this.nameOf(pull)}"
+      ?data-held=${held}
+      ?data-bad=${bad}
+      aria-invalid=${bad}
+      .value=${live(choice)}
+      @change=${(event: Event) => {
+        this.set(withHold(explore.holds, pull.id, (event.target as HTMLSelectElement).value));
+        // A further “before” leaves the first one in the menu.
+        this.requestUpdate();
+      }}
+    >
+      ${CHOICES.map(([value, text]) => html`<option value=${value} ?selected=${value === choice}>${text}</option>`)}
+      <optgroup label="goes down before…">
+        ${bench.map((then, i) =>
+          then.id === pull.id
+            ? nothing
+            : html`<option value="before:${then.id}" ?selected=${`before:${then.id}` === choice}>
+                before ${i + 1} ${this.nameOf(then)}
+              </option>`,
+        )}
+      </optgroup>
+    </select>`;
+  }
+
+  /** Holds of a pull beside the first, each with a button that lifts it. */
+  private further(holds: readonly Hold[], position: number) {
+    const { explore } = this.project;
+    return html`<div class="more">
+      ${holds.map(
+        (hold) => html`<span>
+          ${this.label(hold)}<button
+            class="quiet"
+            aria-label="Lift “${this.label(hold)}” from pull ${position + 1}"
+            @click=${() => this.set(withoutHold(explore.holds, hold))}
+          >
+            ✕
+          </button>
+        </span>`,
+      )}
+    </div>`;
+  }
+
   private row(pull: Pull, position: number) {
-    const { bench, explore, drawer } = this.project;
+    const { explore, drawer: studio } = this.project;
     const holds = holdsOf(explore.holds, pull.id);
     const shown = holds[0];
     const choice = shown === undefined ? 'free' : choiceOf(shown);
     const inkKept = holds.some((hold) => hold.kind === 'ink');
     const more = holds.slice(1).filter((hold) => hold.kind !== 'ink');
     const name = this.nameOf(pull);
-    const ink = drawer.inks.find((entry) => entry.id === pull.ink);
+    const ink = studio.inks.find((entry) => entry.id === pull.ink);
     const wrong = this.problems.filter(({ where }) => holds.some((hold) => hold === explore.holds[indexIn(where)]));
-    const bad = wrong.length > 0;
     return html`<li ?data-out=${choice === 'out'}>
       <div class="pull">
         <span class="number">${position + 1}</span>
@@ -190,47 +235,9 @@ export class WallHolds extends LitElement {
           ${inkChip(ink)}
         </button>
         <span class="name" title="${name} in ${ink?.name ?? pull.ink}">${name}</span>
-        <select
-          aria-label="Hold on pull ${position + 1}, ${name}"
-          ?data-held=${shown !== undefined}
-          ?data-bad=${bad}
-          aria-invalid=${bad}
-          .value=${live(choice)}
-          @change=${(event: Event) => {
-            this.set(withHold(explore.holds, pull.id, (event.target as HTMLSelectElement).value));
-            // A further “before” leaves the first one in the menu.
-            this.requestUpdate();
-          }}
-        >
-          ${CHOICES.map(([value, text]) => html`<option value=${value} ?selected=${value === choice}>${text}</option>`)}
-          <optgroup label="goes down before…">
-            ${bench.map((then, i) =>
-              then.id === pull.id
-                ? nothing
-                : html`<option value="before:${then.id}" ?selected=${`before:${then.id}` === choice}>
-                    before ${i + 1} ${this.nameOf(then)}
-                  </option>`,
-            )}
-          </optgroup>
-        </select>
+        ${this.menu(pull, position, { choice, held: shown !== undefined, bad: wrong.length > 0 })}
       </div>
-      ${
-        more.length > 0
-          ? html`<div class="more">
-            ${more.map(
-              (hold) => html`<span>
-                ${this.label(hold)}<button
-                  class="quiet"
-                  aria-label="Lift “${this.label(hold)}” from pull ${position + 1}"
-                  @click=${() => this.set(withoutHold(explore.holds, hold))}
-                >
-                  ✕
-                </button>
-              </span>`,
-            )}
-          </div>`
-          : nothing
-      }
+      ${more.length > 0 ? this.further(more, position) : nothing}
       ${wrong.map((problem) => html`<p class="problem" role="alert">${problem.message}</p>`)}
     </li>`;
   }

@@ -2,24 +2,22 @@ import { html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import type { Variant } from '../../../engine/explore/types.ts';
 import type { Pin } from '../../../engine/project/types.ts';
-import { printName } from '../../../engine/recipe/lineage.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
 import type { WallBatch } from '../../../workers/api/engine-api.ts';
 import { sentenceOf } from '../../../workers/client/client.ts';
-import type { WallScene } from '../../canvas/wall-scene.ts';
 import { controls } from '../../ui/controls-style.ts';
 import '../print/compare-prints.ts';
 import { GuestPrints } from '../hang/guest-prints.ts';
 import type { HangEvent } from '../hang/hang-choice.ts';
 import { Hanging } from '../hang/hanging.ts';
 import type { RangesEvent } from '../hang/wall-filter.ts';
-import { type ComparePrints, MOST_COMPARED } from '../print/compare-prints.ts';
+import type { ComparePrints } from '../print/compare-prints.ts';
 import '../print/print-out.ts';
 import type { PrintOut } from '../print/print-out.ts';
-import { derivedAsk } from '../run/derived-ask.ts';
-import { lineageOf } from '../run/wall-origins.ts';
-import { SceneHolder } from './scene-holder.ts';
+import { PrintActions } from './print-actions.ts';
 import '../hang/wall-filter.ts';
+import { printRow, printSentence } from './print-row.ts';
+import { SceneHolder } from './scene-holder.ts';
 import './wall-keys.ts';
 import type { WallAction } from './wall-key-actions.ts';
 import './wall-line.ts';
@@ -67,9 +65,18 @@ export class WallView extends LitElement {
   private readonly hanging = new Hanging();
   private readonly holder = new SceneHolder(this);
   private readonly guests = new GuestPrints(this.hanging, this.holder);
+  private readonly actions = new PrintActions(this, () => ({
+    variants: this.variants,
+    studio: this.drawer,
+    marked: this.marked,
+    hung: this.sequence,
+    compare: this.comparing,
+    out: this.printOut,
+  }));
 
-  private get scene(): WallScene | null {
-    return this.holder.scene;
+  /** Indices of the prints in the order in which they hang. */
+  private get sequence(): readonly number[] {
+    return this.holder.scene?.hanging.sequence ?? [];
   }
 
   override disconnectedCallback(): void {
@@ -123,12 +130,9 @@ export class WallView extends LitElement {
     if (changed.has('running') && !this.running && this.found > 0) {
       if (!this.hanging.plain) void this.rehang();
     }
-    if (changed.has('running') || changed.has('pins') || changed.has('variants')) this.followPins();
-  }
-
-  /** Sees which prints are pinned, and hangs them first. */
-  private followPins(): void {
-    if (!this.running && this.guests.follow(this.pins, this.variants)) void this.rehang();
+    if (this.running || !['running', 'pins', 'variants'].some((name) => changed.has(name))) return;
+    // Pinned prints hang first.
+    if (this.guests.follow(this.pins, this.variants)) void this.rehang();
   }
 
   /** Hangs the prints as they are now to hang. */
@@ -143,13 +147,14 @@ export class WallView extends LitElement {
       if (spec === null) return;
       this.holder.with((scene) => scene.arrange(spec));
     } catch (error) {
-      this.problem(sentenceOf(error));
+      this.actions.problem(sentenceOf(error));
     }
     this.busy = '';
   }
 
-  private problem(sentence: string): void {
-    this.dispatchEvent(new CustomEvent('wall-problem', { detail: sentence, bubbles: true, composed: true }));
+  private rehangBy(change: Partial<Pick<Hanging, 'choice' | 'ranges'>>): void {
+    Object.assign(this.hanging, change);
+    void this.rehang();
   }
 
   private mark(index: number): void {
@@ -160,55 +165,23 @@ export class WallView extends LitElement {
     this.marked = next;
   }
 
-  private compare(): void {
-    const prints = [...this.marked].sort((a, b) => a - b).flatMap((index) => this.variants[index] ?? []);
-    if (this.drawer !== null && prints.length >= 2 && prints.length <= MOST_COMPARED) this.comparing.show(prints, this.drawer);
-    else this.problem(`Mark two to ${MOST_COMPARED} prints with M to compare them.`);
-  }
-
-  /** A wall from the two marked prints, the first marked first. */
-  private fromTwo(kind: 'between' | 'cross'): void {
-    const prints = [...this.marked].flatMap((index) => this.variants[index] ?? []);
-    if (prints.length === 2)
-      this.dispatchEvent(new CustomEvent('print-derived', { detail: derivedAsk(kind, prints), bubbles: true, composed: true }));
-  }
-
-  private sheet(): void {
-    if (this.drawer === null) return;
-    if (this.marked.size > 0) {
-      const prints = [...this.marked].sort((a, b) => a - b).flatMap((index) => this.variants[index] ?? []);
-      return this.printOut.showSheet(prints, prints.length === 1 ? 'marked print' : 'marked prints', this.drawer);
-    }
-    const shown = this.scene?.hanging.sequence.flatMap((index) => this.variants[index] ?? []) ?? [];
-    this.printOut.showSheet(shown, 'prints that hang', this.drawer);
-  }
-
-  private save(index: number): void {
-    const variant = this.variants[index];
-    if (variant !== undefined && this.drawer !== null) this.printOut.showOne(variant, this.drawer);
-  }
-
   /** Does what a key, the line above or the rail below asks for. */
   private act(action: WallAction, index: number): void {
-    const { scene } = this;
-    const actions: Record<WallAction, () => void> = {
+    const { scene } = this.holder;
+    const actions: Record<WallAction, () => unknown> = {
       open: () => this.tell('open-print', index),
       keep: () => this.tell('keep-print', index),
       pin: () => this.tell('pin-print', index),
       build: () => void this.surface.build(index),
       'toggle-build': () => (this.surface.built === index ? this.surface.hangBack() : void this.surface.build(index)),
       mark: () => this.mark(index),
-      unmark: () => {
-        this.marked = new Set();
-      },
-      compare: () => this.compare(),
-      between: () => this.fromTwo('between'),
-      cross: () => this.fromTwo('cross'),
-      filter: () => {
-        this.filtering = !this.filtering;
-      },
-      sheet: () => this.sheet(),
-      save: () => this.save(index),
+      unmark: () => (this.marked = new Set()),
+      compare: () => this.actions.compare(),
+      between: () => this.actions.fromTwo('between'),
+      cross: () => this.actions.fromTwo('cross'),
+      filter: () => (this.filtering = !this.filtering),
+      sheet: () => this.actions.sheet(),
+      save: () => this.actions.save(index),
       keys: () => this.keys.show(),
       close: () => this.closeOrUnmark(),
       closer: () => scene?.zoomBy(STEP),
@@ -232,110 +205,87 @@ export class WallView extends LitElement {
   }
 
   private sentence(index: number): string {
-    const variant = this.variants[index];
-    if (variant === undefined) return '';
-    const pulls = variant.pulls.length;
-    const name = this.guests.has(index)
-      ? printName(lineageOf(variant)).replace('no.', 'No.')
-      : `Print ${index + 1} of ${this.guests.own(this.found)}`;
-    return `${name}, ${pulls} ${pulls === 1 ? 'pull' : 'pulls'}`;
+    return printSentence(this.variants[index], this.guests.has(index) ? null : { number: index + 1, of: this.guests.own(this.found) });
   }
 
-  /** The focused print's row as buttons, for those who walk the page by its controls. */
-  private rowOfButtons() {
-    const columns = this.scene?.columns ?? 10;
-    const sequence = this.scene?.hanging.sequence ?? [];
-    const place = Math.max(0, sequence.indexOf(this.focused));
-    const first = Math.floor(place / columns) * columns;
-    return sequence
-      .slice(first, first + columns)
-      .filter((index) => this.variants[index] !== undefined)
-      .map((index) => {
-        return html`<li>
-        <button tabindex="-1" aria-current=${index === this.focused ? 'true' : nothing} @click=${() => this.surface.choose(index)}>
-          ${this.sentence(index)}${this.kept.has(index) ? ', kept' : ''}${this.marked.has(index) ? ', marked' : ''}
-        </button>
-      </li>`;
-      });
+  private filter(shown: number) {
+    const { hanging } = this;
+    return html`<wall-filter
+      .facts=${hanging.facts}
+      .measures=${this.measures}
+      .ranges=${hanging.ranges}
+      .count=${this.variants.length}
+      .shown=${shown}
+      @ranges=${(event: RangesEvent) => this.rehangBy({ ranges: event.detail })}
+    ></wall-filter>`;
+  }
+
+  private line(shown: number) {
+    const { hanging } = this;
+    return html`<wall-line
+      ?hidden=${this.found === 0}
+      .choice=${hanging.choice}
+      .measures=${this.measures}
+      .marked=${this.marked.size}
+      .shown=${shown} .count=${this.variants.length} .filtering=${this.filtering} .busy=${this.busy}
+      @line=${(event: CustomEvent<LineAction>) => this.act(event.detail, this.focused)}
+      @hang=${(event: HangEvent) => this.rehangBy({ choice: event.detail })}
+    ></wall-line>`;
+  }
+
+  private prints() {
+    return html`<wall-surface
+      .holder=${this.holder}
+      .variants=${this.variants}
+      .facts=${this.hanging.facts}
+      .drawer=${this.drawer}
+      .relative=${this.relative} .found=${this.found} .note=${this.note} .focused=${this.focused}
+      @walk=${(event: CustomEvent<number>) => (this.focused = event.detail)}
+      @action=${(event: ActionEvent) => this.act(event.detail.action, event.detail.index)}
+      @boxed=${(event: CustomEvent<number[]>) => (this.marked = new Set([...this.marked, ...event.detail]))}
+      @moved=${(event: CustomEvent<boolean>) => (this.moved = event.detail)}
+      ><slot></slot
+    ></wall-surface>`;
+  }
+
+  private rail() {
+    const { focused } = this;
+    return html`<wall-rail
+      ?data-none=${this.variants[focused] === undefined}
+      .variant=${this.variants[focused] ?? null}
+      .drawer=${this.drawer}
+      .relative=${this.relative}
+      .sentence=${this.sentence(focused)}
+      .pinned=${this.hanging.pinned.has(focused)} .marked=${this.marked.has(focused)} .kept=${this.kept.has(focused)}
+      .moved=${this.moved}
+      .hung=${this.found > 0}
+      @rail=${(event: CustomEvent<RailAction>) => this.act(event.detail, focused)}
+    ></wall-rail>`;
+  }
+
+  private get measures() {
+    return this.running ? [] : this.hanging.facts.varying();
   }
 
   override render() {
-    const { focused, kept } = this;
-    const none = this.variants[focused] === undefined;
-    const { hanging } = this;
-    const measures = this.running ? [] : hanging.facts.varying();
+    const { hanging, focused, kept, marked } = this;
     const count = this.variants.length;
     const shown = hanging.ranges.size === 0 ? count : hanging.shown(count).length;
+    const row = {
+      sequence: this.sequence,
+      columns: this.holder.scene?.columns ?? 10,
+      focused,
+      sentence: (index: number) => this.sentence(index),
+      kept,
+      marked,
+      choose: (index: number) => this.surface.choose(index),
+    };
     return html`
-      <wall-line
-        ?hidden=${this.found === 0}
-        .choice=${hanging.choice}
-        .measures=${measures}
-        .marked=${this.marked.size}
-        .shown=${shown}
-        .count=${count}
-        .filtering=${this.filtering}
-        .busy=${this.busy}
-        @line=${(event: CustomEvent<LineAction>) => this.act(event.detail, focused)}
-        @hang=${(event: HangEvent) => {
-          hanging.choice = event.detail;
-          void this.rehang();
-        }}
-      ></wall-line>
-      <wall-surface
-        .holder=${this.holder}
-        .variants=${this.variants}
-        .facts=${hanging.facts}
-        .drawer=${this.drawer}
-        .relative=${this.relative}
-        .found=${this.found}
-        .note=${this.note}
-        .focused=${focused}
-        @walk=${(event: CustomEvent<number>) => {
-          this.focused = event.detail;
-        }}
-        @action=${(event: ActionEvent) => this.act(event.detail.action, event.detail.index)}
-        @boxed=${(event: CustomEvent<number[]>) => {
-          this.marked = new Set([...this.marked, ...event.detail]);
-        }}
-        @moved=${(event: CustomEvent<boolean>) => {
-          this.moved = event.detail;
-        }}
-      ><slot></slot></wall-surface>
-      ${
-        this.filtering
-          ? html`<wall-filter
-            .facts=${hanging.facts}
-            .measures=${measures}
-            .ranges=${hanging.ranges}
-            .count=${count}
-            .shown=${shown}
-            @ranges=${(event: RangesEvent) => {
-              hanging.ranges = event.detail;
-              void this.rehang();
-            }}
-          ></wall-filter>`
-          : nothing
-      }
+      ${this.line(shown)} ${this.prints()} ${this.filtering ? this.filter(shown) : nothing}
       <wall-compare-prints .relative=${this.relative}></wall-compare-prints>
       <wall-print-out .relative=${this.relative}></wall-print-out>
       <wall-keys></wall-keys>
-      <ul class="visually-hidden" aria-label="Prints in this row">
-        ${this.rowOfButtons()}
-      </ul>
-      <wall-rail
-        ?data-none=${none}
-        .variant=${this.variants[focused] ?? null}
-        .drawer=${this.drawer}
-        .relative=${this.relative}
-        .sentence=${this.sentence(focused)}
-        .pinned=${hanging.pinned.has(focused)}
-        .marked=${this.marked.has(focused)}
-        .kept=${kept.has(focused)}
-        .moved=${this.moved}
-        .hung=${this.found > 0}
-        @rail=${(event: CustomEvent<RailAction>) => this.act(event.detail, focused)}
-      ></wall-rail>
+      ${printRow(row)} ${this.rail()}
     `;
   }
 }
