@@ -94,16 +94,16 @@ export class DrawerRoom extends LitElement {
 
   /** One undo takes all of it back. */
   private spread(screens: readonly Screen[]): void {
-    const { drawer } = this.store.project;
-    const shapes = screens.map((screen) => drawer.shapes.find((shape) => shape.id === screen.placed[0]?.shape));
+    const { drawer: studio } = this.store.project;
+    const shapes = screens.map((screen) => studio.shapes.find((shape) => shape.id === screen.placed[0]?.shape));
     if (shapes.includes(undefined)) return;
-    const places = spreadOver(shapes as Shape[], drawer.paper.printable);
+    const places = spreadOver(shapes as Shape[], studio.paper.printable);
     this.store.dispatch({ kind: 'lay-out', places: screens.map((screen, i) => ({ screen: screen.id, placed: [entryAt(places, i)] })) });
   }
 
   private newScreen(shape: Shape): void {
-    const { drawer } = this.store.project;
-    const { screen } = screenOfShape(shape, drawer.paper.printable, { id: crypto.randomUUID(), number: nextScreenNumber(drawer.screens) });
+    const { drawer: studio } = this.store.project;
+    const { screen } = screenOfShape(shape, studio.paper.printable, { id: crypto.randomUUID(), number: nextScreenNumber(studio.screens) });
     if (this.store.dispatch({ kind: 'add-screen', screen })) this.choose(screen.id);
   }
 
@@ -127,13 +127,13 @@ export class DrawerRoom extends LitElement {
   }
 
   override render() {
-    const { drawer } = this.store.project;
+    const { drawer: studio } = this.store.project;
     const open = this.openScreen();
     return html`
       <div class="room ${open === undefined ? '' : 'open'}">
         <div class="left">
           ${this.renderShapes()}
-          ${drawer.screens.length === 0 && drawer.shapes.length === 0 ? nothing : this.renderScreens(open)}
+          ${studio.screens.length === 0 && studio.shapes.length === 0 ? nothing : this.renderScreens(open)}
         </div>
         ${
           open === undefined
@@ -149,24 +149,24 @@ export class DrawerRoom extends LitElement {
   }
 
   private renderShapes() {
-    const { drawer } = this.store.project;
+    const { drawer: studio } = this.store.project;
     return html`<section aria-labelledby="shapes-head">
       <header class="row">
         <h2 id="shapes-head">Shapes</h2>
-        <span class="soft">${drawer.shapes.length}</span>
+        <span class="soft">${studio.shapes.length}</span>
         <span class="fill"></span>
-        ${drawer.shapes.length < 2 ? nothing : this.renderSizes()}
-        <button class=${drawer.shapes.length === 0 ? 'main' : ''} ?disabled=${this.reading !== ''} @click=${() => void this.chooseFiles()}>Choose SVG files…</button>
+        ${studio.shapes.length < 2 ? nothing : this.renderSizes()}
+        <button class=${studio.shapes.length === 0 ? 'main' : ''} ?disabled=${this.reading !== ''} @click=${() => void this.chooseFiles()}>Choose SVG files…</button>
       </header>
       <p class="soft reading" role="status">${this.reading}</p>
       ${
-        drawer.shapes.length === 0
+        studio.shapes.length === 0
           ? html`<div class="empty">
             <p>The drawer is empty.</p>
             <p class="soft">Drop SVG files or a folder of them anywhere here, or choose them. Filled outlines become shapes at the size they have in the file; each gets a screen of its own. Files drawn on one page size stay in register.</p>
           </div>`
           : html`<div class="tray">
-            <shape-tray .shapes=${drawer.shapes} .chosen=${this.shape} .trueSize=${this.trueSize} @choose=${(event: CustomEvent<string>) => (this.shape = event.detail)}></shape-tray>
+            <shape-tray .shapes=${studio.shapes} .chosen=${this.shape} .trueSize=${this.trueSize} @choose=${(event: CustomEvent<string>) => (this.shape = event.detail)}></shape-tray>
           </div>`
       }
       ${this.renderChosen()} ${this.renderReport()}
@@ -174,19 +174,19 @@ export class DrawerRoom extends LitElement {
   }
 
   private renderScreens(open: Screen | undefined) {
-    const { drawer } = this.store.project;
+    const { drawer: studio } = this.store.project;
     return html`<section aria-labelledby="screens-head">
       <header class="row">
         <h2 id="screens-head">Screens</h2>
-        <span class="soft">${drawer.screens.length}</span>
+        <span class="soft">${studio.screens.length}</span>
       </header>
       ${
-        drawer.screens.length === 0
+        studio.screens.length === 0
           ? html`<p class="soft">No screens yet: choose a shape above and make a screen of it.</p>`
           : html`<screen-rack
-            .screens=${drawer.screens}
-            .shapes=${drawer.shapes}
-            .paper=${drawer.paper}
+            .screens=${studio.screens}
+            .shapes=${studio.shapes}
+            .paper=${studio.paper}
             .chosen=${open?.id ?? null}
             @choose=${(event: CustomEvent<string>) => this.choose(event.detail)}
           ></screen-rack>`
@@ -201,10 +201,10 @@ export class DrawerRoom extends LitElement {
   }
 
   private renderChosen() {
-    const { drawer } = this.store.project;
-    const shape = drawer.shapes.find((entry) => entry.id === this.shape);
+    const { drawer: studio } = this.store.project;
+    const shape = studio.shapes.find((entry) => entry.id === this.shape);
     if (shape === undefined) return nothing;
-    const on = drawer.screens.filter((screen) => screen.placed.some((placed) => placed.shape === shape.id)).map((screen) => screen.number);
+    const on = studio.screens.filter((screen) => screen.placed.some((placed) => placed.shape === shape.id)).map((screen) => screen.number);
     return html`<div class="row chosen">
       <strong>${shape.name}</strong>
       <span class="soft">${sizeText(shape)}</span>
@@ -218,8 +218,8 @@ export class DrawerRoom extends LitElement {
   private renderReport() {
     const { report } = this;
     if (report === null) return nothing;
-    const { drawer, bench } = this.store.project;
-    const made = drawer.screens.filter(({ id }) => report.screens.includes(id));
+    const { drawer: studio, bench } = this.store.project;
+    const made = studio.screens.filter(({ id }) => report.screens.includes(id));
     const waiting = made.filter(({ id }) => !bench.some((pull) => pull.screen === id));
     return html`<div class="report" role="status" aria-label="What the files came to">
       <div class="top">

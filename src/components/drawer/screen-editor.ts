@@ -90,7 +90,7 @@ export class ScreenEditor extends LitElement {
 
   override render() {
     const { screen } = this;
-    const { drawer, bench } = this.store.project;
+    const { drawer: studio, bench } = this.store.project;
     const placed = this.draft ?? screen.placed;
     const uses = bench.filter((pull) => pull.screen === screen.id).length;
     return html`
@@ -110,9 +110,9 @@ export class ScreenEditor extends LitElement {
         <button class="main" @click=${() => putOnBench(this.store, [this.screen])}>Put on the Bench</button>
       </div>
       <sheet-preview
-        .paper=${drawer.paper}
+        .paper=${studio.paper}
         .placed=${placed}
-        .shapes=${drawer.shapes}
+        .shapes=${studio.shapes}
         .chosen=${this.chosen}
         @choose=${(event: CustomEvent<number>) => (this.chosen = event.detail)}
         @move=${this.onMove}
@@ -120,9 +120,9 @@ export class ScreenEditor extends LitElement {
       ${this.renderPlace(placed)}
       <div class="row add">
         <select id="more" aria-label="Another shape for this screen">
-          ${drawer.shapes.map((shape) => html`<option value=${shape.id}>${shape.name}</option>`)}
+          ${studio.shapes.map((shape) => html`<option value=${shape.id}>${shape.name}</option>`)}
         </select>
-        <button ?disabled=${drawer.shapes.length === 0} @click=${this.addShape}>Add to the screen</button>
+        <button ?disabled=${studio.shapes.length === 0} @click=${this.addShape}>Add to the screen</button>
       </div>
       <section aria-label="Mesh">
         <h3>Mesh</h3>
@@ -140,13 +140,13 @@ export class ScreenEditor extends LitElement {
   }
 
   private renderPlace(placed: readonly PlacedShape[]) {
-    const { drawer } = this.store.project;
+    const { drawer: studio } = this.store.project;
     const index = Math.min(this.chosen, placed.length - 1);
     const one = placed[index];
     if (one === undefined) return nothing;
-    const shape = drawer.shapes.find((entry) => entry.id === one.shape);
-    const nameOf = (id: string): string => drawer.shapes.find((entry) => entry.id === id)?.name ?? id;
-    const beyond = shape === undefined ? 0 : reachBeyondMm(shape, one, drawer.paper.printable);
+    const shape = studio.shapes.find((entry) => entry.id === one.shape);
+    const nameOf = (id: string): string => studio.shapes.find((entry) => entry.id === id)?.name ?? id;
+    const beyond = shape === undefined ? 0 : reachBeyondMm(shape, one, studio.paper.printable);
     return html`<section aria-label="Place">
       ${
         placed.length === 1

@@ -76,8 +76,8 @@ export class InksRoom extends LitElement {
   }
 
   override render() {
-    const { drawer } = this.store.project;
-    if (this.shelf.of !== drawer.inks) this.shelf = { of: drawer.inks, inks: printInks(drawer.inks) };
+    const { drawer: studio } = this.store.project;
+    if (this.shelf.of !== studio.inks) this.shelf = { of: studio.inks, inks: printInks(studio.inks) };
     const { inks } = this.shelf;
     const shown = this.shown();
     const openId = shown?.kind === 'ink' ? shown.id : null;
@@ -92,13 +92,13 @@ export class InksRoom extends LitElement {
               <span class="fill"></span>
               ${this.renderRelative()}
             </header>
-            <p class="soft words">One stroke of each on ${drawer.paper.name === '' ? 'the paper' : drawer.paper.name}. Where a square and its mirror across the diagonal differ, the order of the two matters.</p>
+            <p class="soft words">One stroke of each on ${studio.paper.name === '' ? 'the paper' : studio.paper.name}. Where a square and its mirror across the diagonal differ, the order of the two matters.</p>
             <overprint-chart .store=${this.store}></overprint-chart>
           </section>
           ${this.renderStrokeGain()}
           <section aria-labelledby="paper-head">
             <h2 id="paper-head">Paper</h2>
-            <paper-form .store=${this.store} .paper=${drawer.paper}></paper-form>
+            <paper-form .store=${this.store} .paper=${studio.paper}></paper-form>
           </section>
         </div>
         ${

@@ -77,7 +77,7 @@ export class ContactSheet extends LitElement {
   private orders(indexes: readonly number[]) {
     const { question, result } = this.answer;
     return html`<div class="orders">
-      ${indexes.map((index) => orderChips(entryAt(result.orders, index), question.pulls, question.drawer))}
+      ${indexes.map((index) => orderChips(entryAt(result.orders, index), question.pulls, question.studio))}
     </div>`;
   }
 
@@ -100,7 +100,7 @@ export class ContactSheet extends LitElement {
               <ps-picture
                 .picture=${entryAt(result.pictures, first)}
                 label="Print of ${orderWords(entryAt(result.orders, first))}"
-                style="width: 100%; aspect-ratio: ${question.drawer.paper.widthMm} / ${question.drawer.paper.heightMm}"
+                style="width: 100%; aspect-ratio: ${question.studio.paper.widthMm} / ${question.studio.paper.heightMm}"
               ></ps-picture>
             </button>
             <span class="how-many">${counted(group.length, 'order')}${small ? nothing : group.length === 1 ? ' prints this' : ' print this'}</span>

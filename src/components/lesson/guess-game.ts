@@ -89,7 +89,7 @@ export class GuessGame extends LitElement {
       const pictures = desk('picture');
       const order = entryAt(result.orders, num(entryAt(result.groups, group), 0));
       return pictures.engine.thumbnail(
-        pictures.key(question.drawer),
+        pictures.key(question.studio),
         order.map((at) => entryAt(question.pulls, at)),
         ROWS,
         question.relative,
@@ -129,7 +129,7 @@ export class GuessGame extends LitElement {
 
   private nameOf(at: number): string {
     const { question } = this.answer;
-    const screen = question.drawer.screens.find((entry) => entry.id === entryAt(question.pulls, at).screen);
+    const screen = question.studio.screens.find((entry) => entry.id === entryAt(question.pulls, at).screen);
     return `${at + 1} ${screen?.name ?? ''}`.trim();
   }
 
@@ -151,7 +151,7 @@ export class GuessGame extends LitElement {
       return html`<p>All orders print the same picture, so there is nothing to guess. Move shapes over each other or choose other pulls.</p>`;
     }
     const firsts = possibleFirsts(result, this.group);
-    const { paper } = question.drawer;
+    const { paper } = question.studio;
     return html`
       <div class="print" style="aspect-ratio: ${paper.widthMm} / ${paper.heightMm}">
         <ps-picture .picture=${this.picture} label="A print to guess from"></ps-picture>
@@ -166,7 +166,7 @@ export class GuessGame extends LitElement {
               ?disabled=${this.guess !== null && this.guess !== at}
               @click=${() => this.choose(at)}
             >
-              ${pullChip(pull, at, question.drawer)} <span>${this.nameOf(at).replace(/^\d+ /, '')}</span>
+              ${pullChip(pull, at, question.studio)} <span>${this.nameOf(at).replace(/^\d+ /, '')}</span>
             </button>`,
           )}
         </div>
@@ -177,7 +177,7 @@ export class GuessGame extends LitElement {
             : html`<div class="orders" aria-label="Orders that print this">
                 ${entryAt(result.groups, this.group)
                   .slice(0, 6)
-                  .map((order) => orderChips(entryAt(result.orders, order), question.pulls, question.drawer))}
+                  .map((order) => orderChips(entryAt(result.orders, order), question.pulls, question.studio))}
               </div>
               <div class="row">
                 <button class="main" @click=${() => this.next()}>Next print</button>

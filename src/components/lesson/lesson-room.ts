@@ -92,7 +92,7 @@ export class LessonRoom extends LitElement {
   }
 
   protected override willUpdate(): void {
-    const { lesson, drawer } = this.store.project;
+    const { lesson, drawer: studio } = this.store.project;
     if (!lesson.some((pull) => pull.id === this.selected)) this.selected = lesson[0]?.id ?? null;
     if (this.store.room !== 'lesson') return;
     if (lesson.length < LESSON_PULLS.least) {
@@ -102,10 +102,10 @@ export class LessonRoom extends LitElement {
     const { relative } = this.store;
     const rows = ROWS[lesson.length] ?? DRAFT_ROWS;
     const heightPx = this.dragging && lesson.length >= DRAFT_FROM ? DRAFT_ROWS : rows;
-    this.run.ask({ drawer, pulls: lesson, minDeltaE: this.minDeltaE, heightPx, relative });
+    this.run.ask({ studio, pulls: lesson, minDeltaE: this.minDeltaE, heightPx, relative });
     const { answer } = this.run;
     if (answer !== null && this.shown >= answer.result.orders.length) this.shown = 0;
-    this.run.askSheet({ drawer, pulls: this.shownOrder.map((at) => entryAt(lesson, at)), heightPx: SHEET_ROWS, relative });
+    this.run.askSheet({ studio, pulls: this.shownOrder.map((at) => entryAt(lesson, at)), heightPx: SHEET_ROWS, relative });
   }
 
   /** The order that the sheet shows, as places in the lesson. */
@@ -124,7 +124,7 @@ export class LessonRoom extends LitElement {
   }
 
   private renderPicker() {
-    const { bench, lesson, drawer } = this.store.project;
+    const { bench, lesson, drawer: studio } = this.store.project;
     const room = LESSON_PULLS.most - lesson.length;
     return html`<section aria-labelledby="pick">
       <h2 id="pick">Choose two to five pulls</h2>
@@ -135,7 +135,7 @@ export class LessonRoom extends LitElement {
       <ps-pull-picker
         .pulls=${this.choices}
         .chosen=${lesson}
-        .drawer=${drawer}
+        .studio=${studio}
         @pulls=${(event: CustomEvent<string[]>) => this.choose(event.detail)}
       ></ps-pull-picker>
       ${
@@ -149,7 +149,7 @@ export class LessonRoom extends LitElement {
   }
 
   private renderSheet() {
-    const { lesson, drawer } = this.store.project;
+    const { lesson, drawer: studio } = this.store.project;
     const { answer, sheet } = this.run;
     const select = (event: CustomEvent<string>): void => void (this.selected = event.detail);
     return html`<aside aria-label="The sheet">
@@ -157,7 +157,7 @@ export class LessonRoom extends LitElement {
         <p class="soft small">Drag a shape, or choose one and press the arrow keys. Move two apart and see which pictures become one.</p>
         <ps-lesson-sheet
           .pulls=${lesson}
-          .drawer=${drawer}
+          .studio=${studio}
           .picture=${sheet}
           .selected=${this.selected}
           label="Print of ${orderWords(this.shownOrder)}"
@@ -173,7 +173,7 @@ export class LessonRoom extends LitElement {
           ? nothing
           : html`<ps-order-graph
             .pulls=${lesson}
-            .drawer=${drawer}
+            .drawer=${studio}
             .edges=${answer.edges}
             .minDeltaE=${this.minDeltaE}
             .selected=${this.selected}
@@ -185,15 +185,15 @@ export class LessonRoom extends LitElement {
 
   /** Where the chosen pull lies, in figures. */
   private renderPlace() {
-    const { bench, lesson, drawer } = this.store.project;
+    const { bench, lesson, drawer: studio } = this.store.project;
     const at = lesson.findIndex((entry) => entry.id === this.selected);
     const pull = lesson[at];
     if (pull === undefined) return nothing;
-    const { widthMm, heightMm } = drawer.paper;
-    const screen = drawer.screens.find((entry) => entry.id === pull.screen);
+    const { widthMm, heightMm } = studio.paper;
+    const screen = studio.screens.find((entry) => entry.id === pull.screen);
     const field = (label: string, most: number, value: number, put: (mm: number) => void) =>
       html`<ps-number label=${label} unit="mm" .min=${-most} .max=${most} .step=${0.1} .value=${value} @pick=${(event: CustomEvent<number>) => put(event.detail)}></ps-number>`;
-    return html`<p class="chosen">${pullChip(pull, at, drawer)} ${screen?.name}</p>
+    return html`<p class="chosen">${pullChip(pull, at, studio)} ${screen?.name}</p>
       <div class="where">
         ${field('Right', widthMm, pull.dxMm, (dxMm) => this.shift({ pull: pull.id, dxMm, dyMm: pull.dyMm }))}
         ${field('Down', heightMm, pull.dyMm, (dyMm) => this.shift({ pull: pull.id, dxMm: pull.dxMm, dyMm }))}

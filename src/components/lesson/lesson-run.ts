@@ -7,7 +7,7 @@ import { Latest } from '../ui/latest.ts';
 
 /** What the contact sheet shows. */
 export interface LessonQuestion {
-  drawer: Studio;
+  studio: Studio;
   pulls: readonly Pull[];
   minDeltaE: number;
   /** Rows of each picture. */
@@ -25,7 +25,7 @@ export interface LessonAnswer {
 
 type SheetQuestion = Omit<LessonQuestion, 'minDeltaE'>;
 
-function same<T extends { drawer: Studio; pulls: readonly Pull[] }>(a: T | null, b: T): boolean {
+function same<T extends { studio: Studio; pulls: readonly Pull[] }>(a: T | null, b: T): boolean {
   if (a === null) return false;
   return (
     (Object.keys(b) as (keyof T)[]).every((key) => key === 'pulls' || a[key] === b[key]) &&
@@ -54,7 +54,7 @@ export class LessonRun implements ReactiveController {
     this.groups = new Latest(
       async (question) => {
         const lessons = desk('lesson');
-        const key = lessons.key(question.drawer);
+        const key = lessons.key(question.studio);
         const [result, edges] = await Promise.all([
           lessons.engine.lesson(key, question.pulls, question.minDeltaE, question.heightPx, question.relative),
           lessons.engine.overlaps(key, question.pulls, 0),
@@ -68,9 +68,9 @@ export class LessonRun implements ReactiveController {
       fail,
     );
     this.sheets = new Latest(
-      ({ drawer, pulls, heightPx, relative }) => {
+      ({ studio, pulls, heightPx, relative }) => {
         const pictures = desk('picture');
-        return pictures.engine.thumbnail(pictures.key(drawer), pulls, heightPx, relative);
+        return pictures.engine.thumbnail(pictures.key(studio), pulls, heightPx, relative);
       },
       (picture) => {
         this.sheet = picture;

@@ -85,7 +85,7 @@ export class LessonSheet extends LitElement {
 
   /** In the order of the lesson. */
   @property({ attribute: false }) pulls: readonly Pull[] = [];
-  @property({ attribute: false }) drawer!: Studio;
+  @property({ attribute: false }) studio!: Studio;
   @property({ attribute: false }) picture: Picture | null = null;
   @property({ attribute: false }) selected: string | null = null;
   @property() label = '';
@@ -96,7 +96,7 @@ export class LessonSheet extends LitElement {
   }
 
   private shift(pull: Pull, dxMm: number, dyMm: number): void {
-    const { widthMm, heightMm } = this.drawer.paper;
+    const { widthMm, heightMm } = this.studio.paper;
     const x = within(dxMm, widthMm);
     const y = within(dyMm, heightMm);
     if (x !== pull.dxMm || y !== pull.dyMm) this.tell<Shift>('pull-shift', { pull: pull.id, dxMm: x, dyMm: y });
@@ -115,7 +115,7 @@ export class LessonSheet extends LitElement {
   private onMove(event: PointerEvent, pull: Pull): void {
     const { drag } = this;
     if (drag?.pointer !== event.pointerId || drag.pull !== pull.id) return;
-    const mmPerPx = this.drawer.paper.widthMm / this.getBoundingClientRect().width;
+    const mmPerPx = this.studio.paper.widthMm / this.getBoundingClientRect().width;
     this.shift(pull, drag.dxMm + (event.clientX - drag.x) * mmPerPx, drag.dyMm + (event.clientY - drag.y) * mmPerPx);
   }
 
@@ -137,15 +137,15 @@ export class LessonSheet extends LitElement {
   }
 
   private outline(pull: Pull): { path: string; rule: string; transform: string } | null {
-    const screen = this.drawer.screens.find((entry) => entry.id === pull.screen);
+    const screen = this.studio.screens.find((entry) => entry.id === pull.screen);
     if (screen === undefined) return null;
-    const outline = restOutline(screen, this.drawer.shapes);
+    const outline = restOutline(screen, this.studio.shapes);
     let path = paths.get(outline);
     if (path === undefined) {
       path = pathOf(outline.rings);
       paths.set(outline, path);
     }
-    const { widthMm, heightMm } = this.drawer.paper;
+    const { widthMm, heightMm } = this.studio.paper;
     return {
       path,
       rule: outline.fillRule,
@@ -154,7 +154,7 @@ export class LessonSheet extends LitElement {
   }
 
   override render() {
-    const { widthMm, heightMm } = this.drawer.paper;
+    const { widthMm, heightMm } = this.studio.paper;
     const chosen = this.pulls.find((pull) => pull.id === this.selected);
     const line = chosen === undefined ? null : this.outline(chosen);
     return html`<div class="sheet" style="aspect-ratio: ${widthMm} / ${heightMm}">
@@ -172,7 +172,7 @@ export class LessonSheet extends LitElement {
             role="button"
             tabindex="0"
             aria-pressed=${pull.id === this.selected}
-            aria-label=${`Shape ${index + 1}, ${screenWords(pull.screen, this.drawer)}, ${mmText(pull.dxMm)} mm right, ${mmText(pull.dyMm)} mm down: move with the arrow keys`}
+            aria-label=${`Shape ${index + 1}, ${screenWords(pull.screen, this.studio)}, ${mmText(pull.dxMm)} mm right, ${mmText(pull.dyMm)} mm down: move with the arrow keys`}
             @pointerdown=${(event: PointerEvent) => this.onDown(event, pull)}
             @pointermove=${(event: PointerEvent) => this.onMove(event, pull)}
             @pointerup=${(event: PointerEvent) => this.onUp(event)}

@@ -36,15 +36,15 @@ export const chipStyles = css`
 `;
 
 /** The number of a pull on its ink. */
-export function pullChip(pull: Pull, index: number, drawer: Studio): TemplateResult {
-  const ink = drawer.inks.find((entry) => entry.id === pull.ink);
+export function pullChip(pull: Pull, index: number, studio: Studio): TemplateResult {
+  const ink = studio.inks.find((entry) => entry.id === pull.ink);
   const paint = ink === undefined ? 'var(--no-ink)' : inkHexes(ink).overWhite;
   return html`<span class="chip" style="background: ${paint}; color: ${writingOn(ink)}">${index + 1}</span>`;
 }
 
 /** An order as chips that lie over each other as the pulls do, first down at the left and lowest. */
-export function orderChips(order: readonly number[], pulls: readonly Pull[], drawer: Studio): TemplateResult {
+export function orderChips(order: readonly number[], pulls: readonly Pull[], studio: Studio): TemplateResult {
   return html`<span class="order" role="img" aria-label=${orderWords(order)}
-    >${order.map((at) => (pulls[at] === undefined ? '' : pullChip(entryAt(pulls, at), at, drawer)))}</span
+    >${order.map((at) => (pulls[at] === undefined ? '' : pullChip(entryAt(pulls, at), at, studio)))}</span
   >`;
 }

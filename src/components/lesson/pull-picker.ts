@@ -68,7 +68,7 @@ export class PullPicker extends LitElement {
   @property({ attribute: false }) pulls: readonly Pull[] = [];
   /** Pulls of the lesson. */
   @property({ attribute: false }) chosen: readonly Pull[] = [];
-  @property({ attribute: false }) drawer!: Studio;
+  @property({ attribute: false }) studio!: Studio;
 
   private toggle(id: string, on: boolean): void {
     const ids = new Set(this.chosen.map((pull) => pull.id));
@@ -87,8 +87,8 @@ export class PullPicker extends LitElement {
         (pull) => pull.id,
         (pull) => {
           const at = this.chosen.findIndex((entry) => entry.id === pull.id);
-          const screen = this.drawer.screens.find((entry) => entry.id === pull.screen);
-          const ink = this.drawer.inks.find((entry) => entry.id === pull.ink);
+          const screen = this.studio.screens.find((entry) => entry.id === pull.screen);
+          const ink = this.studio.inks.find((entry) => entry.id === pull.ink);
           return html`<li>
             <label title="${screen?.name ?? ''}, ${ink?.name ?? ''}">
               <input
@@ -97,9 +97,9 @@ export class PullPicker extends LitElement {
                 ?disabled=${full && at < 0}
                 @change=${(event: Event) => this.toggle(pull.id, (event.target as HTMLInputElement).checked)}
               />
-              ${screenGlyph(screen, this.drawer)}
+              ${screenGlyph(screen, this.studio)}
               <span class="name">${screen === undefined ? 'gone' : screen.name}<span class="visually-hidden">, ${ink?.name}</span></span>
-              ${at >= 0 ? pullChip(entryAt(this.chosen, at), at, this.drawer) : ink === undefined ? nothing : html`<ps-ink-chip .ink=${ink}></ps-ink-chip>`}
+              ${at >= 0 ? pullChip(entryAt(this.chosen, at), at, this.studio) : ink === undefined ? nothing : html`<ps-ink-chip .ink=${ink}></ps-ink-chip>`}
             </label>
           </li>`;
         },

@@ -103,8 +103,8 @@ export class MatchInk extends LitElement {
   }
 
   override render() {
-    const { drawer } = this.store.project;
-    const stocks = stockInks(drawer.inks);
+    const { drawer: studio } = this.store.project;
+    const stocks = stockInks(studio.inks);
     if (stocks.length === 0) {
       return html`<h2>Match a colour</h2>
         <p>Mixes are weighed from stock inks, and there are none yet.</p>
@@ -119,7 +119,7 @@ export class MatchInk extends LitElement {
       <div class="part" role="group" aria-label="How it is printed">
         <div class="fields">
           ${this.groundSelect('Printed over', this.over, (over) => (this.over = over))}
-          <mesh-select label="Through mesh" .mesh=${this.meshNow()} .screens=${drawer.screens} @pick=${(event: CustomEvent<Mesh | null>) => (this.mesh = event.detail)}></mesh-select>
+          <mesh-select label="Through mesh" .mesh=${this.meshNow()} .screens=${studio.screens} @pick=${(event: CustomEvent<Mesh | null>) => (this.mesh = event.detail)}></mesh-select>
           <ps-number label="Strokes" min="1" max="20" step="1" decimals="0" .value=${this.strokes} @pick=${(event: NumberPick) => (this.strokes = Math.round(event.detail))}></ps-number>
           <ps-number label="To mix" unit="g" min="1" max="100000" step="10" .value=${this.grams} @pick=${(event: NumberPick) => (this.grams = event.detail)}></ps-number>
           <label class="field">

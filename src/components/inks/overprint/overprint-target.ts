@@ -67,8 +67,8 @@ export class OverprintTarget extends LitElement {
   }
 
   private get target(): Target {
-    const { target, drawer } = this.store.project;
-    return targetOf(target, drawer.inks);
+    const { target, drawer: studio } = this.store.project;
+    return targetOf(target, studio.inks);
   }
 
   private put(ink: string, on: boolean): void {
@@ -79,10 +79,10 @@ export class OverprintTarget extends LitElement {
     const { target } = this;
     // From now on the numbers on paper count, whatever inks come later.
     if (this.store.project.target === undefined) this.store.dispatch({ kind: 'set-target', target });
-    const { drawer, title } = this.store.project;
+    const { drawer: studio, title } = this.store.project;
     void printTarget({
-      inks: target.inks.flatMap((id) => drawer.inks.filter((ink) => ink.id === id)),
-      paper: drawer.paper,
+      inks: target.inks.flatMap((id) => studio.inks.filter((ink) => ink.id === id)),
+      paper: studio.paper,
       page: this.page,
       title,
       relative: this.store.relative,

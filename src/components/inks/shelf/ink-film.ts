@@ -95,17 +95,17 @@ export class InkFilm extends LitElement {
   }
 
   override render() {
-    const { drawer, press } = this.store.project;
+    const { drawer: studio, press } = this.store.project;
     const own = this.ink.mesh ?? null;
     const solids = this.ink.solids ?? DEFAULT_SOLIDS;
-    const mesh = this.mesh ?? own ?? drawer.screens[0]?.mesh ?? entryAt(MESH_TABLE, 1).mesh;
-    const figures = filmFigures({ mesh, strokes: this.strokes, strokeGain: drawer.strokeGain, transfer: press.transfer, solids });
+    const mesh = this.mesh ?? own ?? studio.screens[0]?.mesh ?? entryAt(MESH_TABLE, 1).mesh;
+    const figures = filmFigures({ mesh, strokes: this.strokes, strokeGain: studio.strokeGain, transfer: press.transfer, solids });
     const ratio = meshRatio(mesh, own ?? undefined);
     return html`
-      <mesh-select label="Its colour was found on mesh" none="not known" .mesh=${own} .screens=${drawer.screens} @pick=${(event: CustomEvent<Mesh | null>) => this.dispatchEvent(new CustomEvent<Mesh | null>('mesh', { detail: event.detail }))}></mesh-select>
+      <mesh-select label="Its colour was found on mesh" none="not known" .mesh=${own} .screens=${studio.screens} @pick=${(event: CustomEvent<Mesh | null>) => this.dispatchEvent(new CustomEvent<Mesh | null>('mesh', { detail: event.detail }))}></mesh-select>
       ${own === null ? html`<p class="small soft">Without it the film is taken to be the same on every screen.</p>` : ''}
       <div class="fields" role="group" aria-label="What it is pulled through">
-        <mesh-select label="Pulled through mesh" .mesh=${mesh} .screens=${drawer.screens} @pick=${(event: CustomEvent<Mesh | null>) => (this.mesh = event.detail)}></mesh-select>
+        <mesh-select label="Pulled through mesh" .mesh=${mesh} .screens=${studio.screens} @pick=${(event: CustomEvent<Mesh | null>) => (this.mesh = event.detail)}></mesh-select>
         <ps-number label="Strokes" min="1" max="20" step="1" decimals="0" .value=${this.strokes} @pick=${(event: NumberPick) => (this.strokes = Math.round(event.detail))}></ps-number>
         <ps-number label="Reaches the paper" unit="%" min="10" max="100" step="5" decimals="0" .value=${press.transfer * 100} @pick=${(event: NumberPick) => this.store.dispatch({ kind: 'set-press', change: { transfer: event.detail / 100 } })}></ps-number>
         <ps-number label="Solids by volume" unit="%" min="1" max="100" step="1" decimals="0" .value=${solids * 100} @pick=${(event: NumberPick) => this.dispatchEvent(new CustomEvent<number>('solids', { detail: event.detail / 100 }))}></ps-number>

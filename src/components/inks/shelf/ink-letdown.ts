@@ -37,11 +37,11 @@ export class InkLetdown extends LitElement {
     if (changed.has('ink') && (changed.get('ink') as Ink | undefined)?.id !== this.ink.id) this.wanted = null;
     this.found = [];
     this.refusal = '';
-    const { drawer } = this.store.project;
-    const base = baseOf(drawer.inks);
+    const { drawer: studio } = this.store.project;
+    const base = baseOf(studio.inks);
     if (this.wanted === null || base === undefined) return;
     try {
-      this.found = letdownFor(this.wanted, this.ink, base, { ground: drawer.paper.reflectance, strokeGain: drawer.strokeGain });
+      this.found = letdownFor(this.wanted, this.ink, base, { ground: studio.paper.reflectance, strokeGain: studio.strokeGain });
     } catch (error) {
       this.refusal = sentenceOf(error);
     }
@@ -80,12 +80,12 @@ export class InkLetdown extends LitElement {
   }
 
   override render() {
-    const { drawer } = this.store.project;
-    const base = baseOf(drawer.inks);
+    const { drawer: studio } = this.store.project;
+    const base = baseOf(studio.inks);
     if (base === undefined) {
       return html`<p class="soft small">Letting down needs a transparent base. Bring in the stock inks (they have one), or mark an ink of yours as base under “At the press”.</p>`;
     }
-    const paper = swatchOf(drawer.paper.reflectance, this.white());
+    const paper = swatchOf(studio.paper.reflectance, this.white());
     return html`
       <div class="ladder" role="group" aria-label="Base ladder, parts by weight" style="--paper:${paper.hex}">
         ${LADDER.map(
@@ -97,7 +97,7 @@ export class InkLetdown extends LitElement {
           </button>`,
         )}
       </div>
-      <p class="small soft">Parts of ${base.name} to one of ink, by weight, on ${drawer.paper.name || 'the paper'}: one stroke above, two below.</p>
+      <p class="small soft">Parts of ${base.name} to one of ink, by weight, on ${studio.paper.name || 'the paper'}: one stroke above, two below.</p>
       <div class="row">
         <ps-number label="Parts of base" min="0" max="100" step="0.5" .value=${this.parts} @pick=${(event: NumberPick) => (this.parts = event.detail)}></ps-number>
         <button class="save" ?disabled=${this.parts === 0} @click=${() => this.save(base, this.parts)}>Save 1:${this.parts} as a new ink</button>

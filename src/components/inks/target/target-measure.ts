@@ -71,8 +71,8 @@ export class TargetMeasure extends LitElement {
   }
 
   private get target(): Target {
-    const { target, drawer } = this.store.project;
-    return targetOf(target, drawer.inks);
+    const { target, drawer: studio } = this.store.project;
+    return targetOf(target, studio.inks);
   }
 
   protected override willUpdate(): void {
@@ -81,12 +81,12 @@ export class TargetMeasure extends LitElement {
     if (rows !== this.rows) this.misread = new Map();
     this.rows = rows;
     this.squares = targetSquares(this.target.inks);
-    const { drawer } = this.store.project;
-    const of = [drawer.inks, drawer.paper, this.store.relative, rows];
+    const { drawer: studio } = this.store.project;
+    const of = [studio.inks, studio.paper, this.store.relative, rows];
     if (of.every((value, i) => value === this.expectedOf[i])) return;
     this.expectedOf = of;
     this.expected = new Map(
-      this.squares.map((square) => [square.number, expectedSwatch(square, drawer.inks, drawer.paper, this.store.relative)]),
+      this.squares.map((square) => [square.number, expectedSwatch(square, studio.inks, studio.paper, this.store.relative)]),
     );
   }
 
@@ -172,7 +172,7 @@ export class TargetMeasure extends LitElement {
   }
 
   private fit(): void {
-    const { drawer } = this.store.project;
+    const { drawer: studio } = this.store.project;
     const measured = this.measured();
     const [bad] = this.misread;
     if (bad !== undefined) {
@@ -180,13 +180,13 @@ export class TargetMeasure extends LitElement {
       return;
     }
     const squares = measured.map(({ reading }) => reading);
-    const [problem] = checkSquares(squares, drawer.inks);
+    const [problem] = checkSquares(squares, studio.inks);
     if (problem !== undefined) {
       const at = measured[Number(problem.where)]?.square.number;
       this.run.refuse(problem.where === '' || at === undefined ? problem.message : problem.message.replace(/^Square \d+/, `Square ${at}`));
       return;
     }
-    const { inks, paper } = drawer;
+    const { inks, paper } = studio;
     void this.run.start(async ({ engine }, job, tell) => {
       const fit = await engine.fitOverprints(job, squares, inks, paper, tell);
       return fit === null ? null : { fit, inputs: { squares, inks, paper } };
@@ -206,11 +206,11 @@ export class TargetMeasure extends LitElement {
   }
 
   private isOutdated({ squares, inks, paper }: FitInputs): boolean {
-    const { drawer } = this.store.project;
+    const { drawer: studio } = this.store.project;
     const now = this.measured();
     return (
-      drawer.inks !== inks ||
-      drawer.paper !== paper ||
+      studio.inks !== inks ||
+      studio.paper !== paper ||
       now.length !== squares.length ||
       now.some(({ reading }, i) => reading !== squares[i])
     );
