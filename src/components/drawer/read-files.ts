@@ -38,7 +38,7 @@ export async function readShapeFiles(files: readonly File[], onNext: (done: numb
         read.shapes.push(shape);
         read.pages.push(page);
       }
-      for (const text of told(problems)) read.remarks.push({ text, kept: shape !== null });
+      for (const text of countedSentences(problems)) read.remarks.push({ text, kept: shape !== null });
     } catch (error) {
       read.remarks.push({
         text: `${file.name}: the file could not be read (${sentenceOf(error)}); choose an SVG file, not a folder.`,
@@ -84,7 +84,7 @@ function inNameOrder(files: readonly File[]): File[] {
 }
 
 /** Each sentence once, with how often it holds. */
-function told(problems: readonly Problem[]): string[] {
+function countedSentences(problems: readonly Problem[]): string[] {
   const times = new Map<string, number>();
   for (const { message } of problems) times.set(message, (times.get(message) ?? 0) + 1);
   return [...times].map(([message, count]) => (count === 1 ? message : `${message} (${count} times)`));

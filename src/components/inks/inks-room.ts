@@ -14,7 +14,7 @@ import type { NumberPick } from '../ui/kit/number-field.ts';
 import { sideRoomStyles, WideScreen } from '../ui/side-room.ts';
 import './add/add-ink.ts';
 import type { Measurements } from './add/cgats-file.ts';
-import { drawdownCard, drawdownStyles } from './add/drawdown.ts';
+import { drawdownCard, drawdownStyles } from './add/drawdown-card.ts';
 import './shelf/ink-editor.ts';
 import { BASIS_SHORT } from './add/ink-ways.ts';
 import { inksStyles } from './inks-style.ts';
@@ -51,7 +51,7 @@ export class InksRoom extends LitElement {
 
   /** On a phone what is open takes the place of the shelf, which is found again as it was left. */
   private open(side: Side | null): void {
-    const before = this.shown();
+    const before = this.openSide();
     this.side = side;
     void this.updateComplete.then(() => {
       if (this.wide.matches) this.renderRoot.querySelector('.side')?.scrollTo(0, 0);
@@ -61,7 +61,7 @@ export class InksRoom extends LitElement {
   }
 
   /** What is open now; a wide window always has an ink open. */
-  private shown(): Side | null {
+  private openSide(): Side | null {
     const { inks } = this.store.project.drawer;
     const { side } = this;
     if (side !== null && (side.kind !== 'ink' || inks.some(({ id }) => id === side.id))) return side;
@@ -79,12 +79,12 @@ export class InksRoom extends LitElement {
     const { drawer: studio } = this.store.project;
     if (this.shelf.of !== studio.inks) this.shelf = { of: studio.inks, inks: printInks(studio.inks) };
     const { inks } = this.shelf;
-    const shown = this.shown();
-    const openId = shown?.kind === 'ink' ? shown.id : null;
+    const open = this.openSide();
+    const openId = open?.kind === 'ink' ? open.id : null;
     return html`
-      <div class="room ${shown === null ? '' : 'open'}">
+      <div class="room ${open === null ? '' : 'open'}">
         <div class="left">
-          ${this.renderInks(inks, shown)}
+          ${this.renderInks(inks, open)}
           ${this.renderStocks(openId)}
           <section class="overprints" aria-labelledby="over-head">
             <header class="row">
@@ -102,26 +102,26 @@ export class InksRoom extends LitElement {
           </section>
         </div>
         ${
-          shown === null
+          open === null
             ? nothing
-            : html`<aside class="side" aria-label=${this.sideLabel(shown)}>
+            : html`<aside class="side" aria-label=${this.sideLabel(open)}>
               <button class="quiet back" @click=${() => this.open(null)}>← All inks</button>
-              ${this.renderSide(shown)}
+              ${this.renderSide(open)}
             </aside>`
         }
       </div>
     `;
   }
 
-  private renderInks(inks: readonly Ink[], shown: Side | null) {
+  private renderInks(inks: readonly Ink[], open: Side | null) {
     const { strokeGain } = this.store.project.drawer;
     return html`<section aria-labelledby="inks-head">
       <header class="row">
         <h2 id="inks-head">Inks</h2>
         <span class="soft">${inks.length}</span>
         <span class="fill"></span>
-        <button aria-pressed=${shown?.kind === 'match'} @click=${() => this.open({ kind: 'match' })}>Match a colour</button>
-        <button aria-pressed=${shown?.kind === 'add'} @click=${() => this.open({ kind: 'add' })}>Add an ink</button>
+        <button aria-pressed=${open?.kind === 'match'} @click=${() => this.open({ kind: 'match' })}>Match a colour</button>
+        <button aria-pressed=${open?.kind === 'add'} @click=${() => this.open({ kind: 'add' })}>Add an ink</button>
       </header>
       ${
         inks.length === 0
@@ -131,7 +131,7 @@ export class InksRoom extends LitElement {
               inks,
               (ink) => ink.id,
               (ink) => html`<li>
-                <button aria-pressed=${shown?.kind === 'ink' && shown.id === ink.id} aria-label="${ink.name}, ${basisShort(ink)}" @click=${() => this.open({ kind: 'ink', id: ink.id })}>
+                <button aria-pressed=${open?.kind === 'ink' && open.id === ink.id} aria-label="${ink.name}, ${basisShort(ink)}" @click=${() => this.open({ kind: 'ink', id: ink.id })}>
                   ${drawdownCard(ink, strokeGain)}
                   <span class="label"><span class="ink-name">${ink.name}</span><span class="soft small">${basisShort(ink)}</span></span>
                 </button>
@@ -187,7 +187,7 @@ export class InksRoom extends LitElement {
   /** Relative to the paper, as an eye that has got used to it sees, or as an instrument does. */
   private renderRelative() {
     const { relative } = this.store;
-    return html`<div class="relative" role="group" aria-label="Colours shown">
+    return html`<div class="relative" role="group" aria-label="Colours open">
       <button aria-pressed=${relative} title="The paper is the screen’s white, here and on the Wall and the Bench" @click=${() => this.store.setRelative(true)}>Relative to the paper</button>
       <button aria-pressed=${!relative} title="A perfect white is the screen’s white, here and on the Wall and the Bench" @click=${() => this.store.setRelative(false)}>Absolute</button>
     </div>`;

@@ -202,7 +202,7 @@ export class LessonRoom extends LitElement {
   }
 
   private renderResult() {
-    const { answer, behind } = this.run;
+    const { answer, outdated } = this.run;
     const { lesson } = this.store.project;
     if (lesson.length < LESSON_PULLS.least) {
       return html`<section class="result"><p>${lesson.length === 1 ? 'One more pull, and there are two orders to compare.' : 'Tick two pulls to begin.'}</p></section>`;
@@ -210,7 +210,7 @@ export class LessonRoom extends LitElement {
     if (answer === null) return html`<section class="result"><p class="soft" role="status">Printing all orders…</p></section>`;
     // Until a changed lesson is sorted, the sheet beside it and the old prints would not belong together.
     const current = answer.question.pulls.length === lesson.length;
-    return html`<section class="result ${behind && !this.dragging ? 'behind' : ''}" aria-labelledby="count">
+    return html`<section class="result ${outdated && !this.dragging ? 'behind' : ''}" aria-labelledby="count">
       <h2 id="count" class="headline" aria-live="polite">${current ? countWords(answer.result) : `Sorting ${counted(factorial(lesson.length), 'order')}…`}</h2>
       <p class="why">${current ? whyWords(lesson.length, answer.edges, answer.question.minDeltaE) : nothing}</p>
       <div class="tools">

@@ -86,7 +86,7 @@ export class LessonRun implements ReactiveController {
   }
 
   /** Whether the contact sheet shown is not the one last asked for. */
-  get behind(): boolean {
+  get outdated(): boolean {
     return this.asked !== null && this.answer?.question !== this.asked && !this.groups.idle;
   }
 

@@ -5,7 +5,7 @@ import { guessInk } from '../../../engine/ink/characterise/guess.ts';
 import type { InkDraft } from '../../../engine/ink/characterise/ink-draft.ts';
 import type { Ink } from '../../../engine/ink/types.ts';
 import { controls } from '../../ui/controls-style.ts';
-import { drawdownCard, drawdownStyles } from './drawdown.ts';
+import { drawdownCard, drawdownStyles } from './drawdown-card.ts';
 import '../photo/photo-card.ts';
 import './two-colours.ts';
 import type { Colours, ColoursFound, TwoColours } from './two-colours.ts';

@@ -8,7 +8,7 @@ import { offeredColour } from '../../../engine/ink/characterise/nearest-colours.
 import './colour-field.ts';
 import type { Lab } from '../../../engine/ink/types.ts';
 import { controls } from '../../ui/controls-style.ts';
-import { drawdownCard, drawdownStyles } from './drawdown.ts';
+import { drawdownCard, drawdownStyles } from './drawdown-card.ts';
 
 const OPACITIES: Record<Opacity, string> = {
   transparent: 'Transparent: black stays black under it',

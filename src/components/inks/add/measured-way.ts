@@ -5,10 +5,10 @@ import type { CgatsSample } from '../../../engine/ink/cgats/read-cgats.ts';
 import { bandWords } from '../../../engine/ink/characterise/band-words.ts';
 import { CARD_BLACK, CARD_WHITE } from '../../../engine/ink/characterise/card.ts';
 import type { InkDraft } from '../../../engine/ink/characterise/ink-draft.ts';
-import { type Chosen, inkFromSamples } from '../../../engine/ink/characterise/ink-from-samples.ts';
+import { type SampledInk, inkFromSamples } from '../../../engine/ink/characterise/ink-from-samples.ts';
 import { sampleSwatch } from '../../../engine/ink/characterise/sample-colour.ts';
 import './cgats-file.ts';
-import { guessRoles, type Roles, STANDARD_CARD } from '../../../engine/ink/characterise/sample-roles.ts';
+import { guessRoles, type SampleRoles, STANDARD_CARD } from '../../../engine/ink/characterise/sample-roles.ts';
 import { type Swatch, swatchOf } from '../../../engine/ink/film/swatch.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { counted } from '../../ui/words.ts';
@@ -19,7 +19,7 @@ import type { Measurements } from './cgats-file.ts';
 /** Samples shown as swatches; charts of thousands are for the lists. */
 const MOST_SWATCHES = 240;
 
-const ROLE_NAMES: Record<keyof Roles, string> = {
+const ROLE_NAMES: Record<keyof SampleRoles, string> = {
   overWhite: 'Ink over white',
   overBlack: 'Ink over black',
   white: 'Bare white',
@@ -106,8 +106,8 @@ export class MeasuredWay extends LitElement {
   ];
 
   @property({ attribute: false }) measurements: Measurements | null = null;
-  @state() private roles: Roles | null = null;
-  private chosen: Chosen | null = null;
+  @state() private roles: SampleRoles | null = null;
+  private chosen: SampledInk | null = null;
   private swatches: Swatch[] = [];
 
   protected override willUpdate(changed: Map<string, unknown>): void {
@@ -117,7 +117,7 @@ export class MeasuredWay extends LitElement {
     this.set(samples.length === 0 ? null : guessRoles(samples));
   }
 
-  private set(roles: Roles | null): void {
+  private set(roles: SampleRoles | null): void {
     this.roles = roles;
     this.chosen = roles === null ? null : inkFromSamples(defined(this.measurements).samples, roles);
     this.dispatchEvent(new CustomEvent<InkDraft | null>('draft', { detail: this.chosen?.draft ?? null }));
@@ -130,10 +130,10 @@ export class MeasuredWay extends LitElement {
     `;
   }
 
-  private renderRoles(roles: Roles) {
+  private renderRoles(roles: SampleRoles) {
     const { samples } = defined(this.measurements);
     const standard = { white: swatchOf(CARD_WHITE), black: swatchOf(CARD_BLACK) };
-    const row = (role: keyof Roles) => {
+    const row = (role: keyof SampleRoles) => {
       const card = role === 'white' || role === 'black';
       const at = roles[role];
       return html`<label class="role">
@@ -145,10 +145,10 @@ export class MeasuredWay extends LitElement {
         </select>
       </label>`;
     };
-    const standing = roles.white === STANDARD_CARD || roles.black === STANDARD_CARD;
+    const usesStandard = roles.white === STANDARD_CARD || roles.black === STANDARD_CARD;
     return html`<div class="roles" role="group" aria-label="Which sample is what">
         ${row('overWhite')} ${row('overBlack')} ${row('white')} ${row('black')}
-        ${standing ? html`<p class="small soft">The standard card is invented (88 % and 3 %). Measure your own card bare: the ink is only as true as the white below it.</p>` : nothing}
+        ${usesStandard ? html`<p class="small soft">The standard card is invented (88 % and 3 %). Measure your own card bare: the ink is only as true as the white below it.</p>` : nothing}
       </div>
       <details ?open=${samples.length <= 8}>
         <summary>${samples.length > MOST_SWATCHES ? `The first ${MOST_SWATCHES} samples` : `All ${counted(samples.length, 'sample')}`}</summary>
@@ -158,7 +158,7 @@ export class MeasuredWay extends LitElement {
       </details>`;
   }
 
-  private renderChosen(chosen: Chosen) {
+  private renderChosen(chosen: SampledInk) {
     const { curves, moved, hiding, fromLab, problem } = chosen;
     return html`
       ${
@@ -178,14 +178,14 @@ export class MeasuredWay extends LitElement {
     `;
   }
 
-  private renderMoved({ moved }: Chosen) {
+  private renderMoved({ moved }: SampledInk) {
     const bands = moved.map(({ band }) => band);
     const most = Math.max(...moved.map(({ overWhite, overBlack }) => Math.max(Math.abs(overWhite), Math.abs(overBlack))));
-    const said = `${counted(moved.length, 'band')} had to be moved to be a film that can exist: ${bandWords(bands)}`;
+    const sentence = `${counted(moved.length, 'band')} had to be moved to be a film that can exist: ${bandWords(bands)}`;
     // A Lab alone has no reading to have been moved from.
-    if (!Number.isFinite(most)) return html`<p class="small">${said}.</p>`;
+    if (!Number.isFinite(most)) return html`<p class="small">${sentence}.</p>`;
     return html`<details>
-      <summary>${said}, by ${percent(most, false)} at most</summary>
+      <summary>${sentence}, by ${percent(most, false)} at most</summary>
       <table>
         <thead>
           <tr><th scope="col">Band</th><th scope="col">Over white</th><th scope="col">Over black</th></tr>

@@ -96,12 +96,12 @@ export class TwoColours extends LitElement {
 
   override render() {
     const { overWhite, overBlack } = this.wanted ?? this.colours;
-    const told = (where: string): string => this.problems.find((problem) => problem.where === where)?.message ?? '';
-    const elsewhere = this.problems.filter((problem) => problem.where !== 'overWhite' && problem.where !== 'overBlack');
+    const problemAt = (where: string): string => this.problems.find((problem) => problem.where === where)?.message ?? '';
+    const otherProblems = this.problems.filter((problem) => problem.where !== 'overWhite' && problem.where !== 'overBlack');
     return html`
-      <colour-field label="One stroke over white" .lab=${overWhite} .problem=${told('overWhite')} @pick=${(event: CustomEvent<Lab>) => void this.ask({ overBlack, overWhite: event.detail })}></colour-field>
-      <colour-field label="One stroke over black" .lab=${overBlack} .problem=${told('overBlack')} @pick=${(event: CustomEvent<Lab>) => void this.ask({ overWhite, overBlack: event.detail })}></colour-field>
-      ${elsewhere.map((problem) => html`<p class="problem small" role="alert">${problem.message}</p>`)}
+      <colour-field label="One stroke over white" .lab=${overWhite} .problem=${problemAt('overWhite')} @pick=${(event: CustomEvent<Lab>) => void this.ask({ overBlack, overWhite: event.detail })}></colour-field>
+      <colour-field label="One stroke over black" .lab=${overBlack} .problem=${problemAt('overBlack')} @pick=${(event: CustomEvent<Lab>) => void this.ask({ overWhite, overBlack: event.detail })}></colour-field>
+      ${otherProblems.map((problem) => html`<p class="problem small" role="alert">${problem.message}</p>`)}
       ${
         this.problems.length === 0
           ? nothing

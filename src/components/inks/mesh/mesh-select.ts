@@ -1,7 +1,7 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { entryAt } from '../../../engine/base/at.ts';
-import { meshChoices } from '../../../engine/ink/film/mesh-choice.ts';
+import { meshChoices } from '../../../engine/ink/film/mesh-choices.ts';
 import { type Mesh, sameMesh } from '../../../engine/ink/film/mesh.ts';
 import type { Screen } from '../../../engine/shapes/types.ts';
 import { controls } from '../../ui/controls-style.ts';

@@ -4,7 +4,7 @@ import { entryAt } from '../../../engine/base/at.ts';
 import { DEFAULT_SOLIDS } from '../../../engine/ink/film/dry-film.ts';
 import { meshRatio } from '../../../engine/ink/film/film-factor.ts';
 import { filmFigures } from '../../../engine/ink/film/film-figures.ts';
-import { meshName } from '../../../engine/ink/film/mesh-choice.ts';
+import { meshName } from '../../../engine/ink/film/mesh-choices.ts';
 import { MESH_TABLE } from '../../../engine/ink/film/mesh-table.ts';
 import { meshOpenArea, meshOpeningUm, meshVolumeCm3PerM2, type Mesh } from '../../../engine/ink/film/mesh.ts';
 import '../../ui/kit/number-field.ts';

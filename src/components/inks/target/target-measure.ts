@@ -50,12 +50,12 @@ export class TargetMeasure extends LitElement {
   @state() private misread: ReadonlyMap<number, Misread> = new Map();
   /** The row whose fields are there, by ink. */
   @state() private row: string | null = null;
-  @state() private read: Measurements | null = null;
+  @state() private measurements: Measurements | null = null;
   @state() private remarks: readonly string[] = [];
   private readonly run = new JobRun<{ fit: OverprintFit; inputs: FitInputs }>(this, 'plan');
   @state() private fromPhoto = false;
   private squares: TargetSquare[] = [];
-  private named: { of: unknown[]; list: { number: number; name: string }[] } = { of: [], list: [] };
+  private squareNames: { of: unknown[]; list: { number: number; name: string }[] } = { of: [], list: [] };
   private rows = '';
   private expected = new Map<number, Swatch>();
   private expectedOf: unknown[] = [];
@@ -102,7 +102,7 @@ export class TargetMeasure extends LitElement {
     return readingOf(this.target, square);
   }
 
-  private put(readings: readonly SquareReading[]): void {
+  private save(readings: readonly SquareReading[]): void {
     if (readings.length > 0) this.store.dispatch({ kind: 'set-target', target: withReadings(this.target, readings) });
   }
 
@@ -110,7 +110,7 @@ export class TargetMeasure extends LitElement {
     const { readings, misread } = typedReadings(this.target, entries);
     const typed = new Set(entries.map(([{ number }]) => number));
     this.misread = new Map([...[...this.misread].filter(([number]) => !typed.has(number)), ...misread]);
-    this.put(readings);
+    this.save(readings);
   }
 
   private onPaste(event: ClipboardEvent, square: TargetSquare): void {
@@ -138,7 +138,7 @@ export class TargetMeasure extends LitElement {
 
   private take(read: Measurements): void {
     const { readings, remarks } = readingsOfSamples(read.samples, this.squares);
-    this.read = read;
+    this.measurements = read;
     this.misread = new Map();
     this.remarks =
       readings.length === 0
@@ -146,15 +146,15 @@ export class TargetMeasure extends LitElement {
             `${read.fileName} has no sample that is named by the number of a square, 1 to ${this.squares.length}; name the samples so, or type them in.`,
           ]
         : remarks;
-    this.put(readings);
+    this.save(readings);
   }
 
   /** Names of the squares; the same list while they are the same. */
-  private names(): { number: number; name: string }[] {
+  private namesNow(): { number: number; name: string }[] {
     const of = [this.store.project.drawer.inks, this.rows];
-    if (of.some((value, i) => value !== this.named.of[i]))
-      this.named = { of, list: this.squares.map((square) => ({ number: square.number, name: this.name(square) })) };
-    return this.named.list;
+    if (of.some((value, i) => value !== this.squareNames.of[i]))
+      this.squareNames = { of, list: this.squares.map((square) => ({ number: square.number, name: this.name(square) })) };
+    return this.squareNames.list;
   }
 
   private pickedSquares(picked: ReadonlyMap<number, Lab>): void {
@@ -164,7 +164,7 @@ export class TargetMeasure extends LitElement {
       return lab === undefined || (old !== undefined && readingText(old.lab) === readingText(lab)) ? [] : [[square, { lab }]];
     });
     this.misread = new Map([...this.misread].filter(([number]) => !picked.has(number)));
-    this.put(readings);
+    this.save(readings);
   }
 
   private measured(): { square: TargetSquare; reading: MeasuredSquare }[] {
@@ -227,13 +227,13 @@ export class TargetMeasure extends LitElement {
         </div>
         <div class="file">
           <p class="small soft">Or read a file whose sample ids are the numbers of the squares:</p>
-          <cgats-file .measurements=${this.read} @read=${(event: CustomEvent<Measurements>) => this.take(event.detail)}></cgats-file>
+          <cgats-file .measurements=${this.measurements} @read=${(event: CustomEvent<Measurements>) => this.take(event.detail)}></cgats-file>
           ${this.remarks.map((remark) => html`<p class="small" role="alert">${remark}</p>`)}
           <p class="small soft">Or from a photo, when there is no instrument:</p>
           <button aria-expanded=${this.fromPhoto} @click=${() => (this.fromPhoto = !this.fromPhoto)}>Pick squares from a photo</button>
         </div>
       </div>
-      ${this.fromPhoto ? html`<target-photo .paper=${this.store.project.drawer.paper} .squares=${this.names()} @squares=${(event: CustomEvent<ReadonlyMap<number, Lab>>) => this.pickedSquares(event.detail)}></target-photo>` : nothing}
+      ${this.fromPhoto ? html`<target-photo .paper=${this.store.project.drawer.paper} .squares=${this.namesNow()} @squares=${(event: CustomEvent<ReadonlyMap<number, Lab>>) => this.pickedSquares(event.detail)}></target-photo>` : nothing}
       <div class="row">
         ${
           run.running

@@ -19,27 +19,27 @@ function pageRules(page: PageName): CSSStyleSheet {
   return sheet;
 }
 
-let shown: { sheet: TargetSheet; rules: CSSStyleSheet } | null = null;
+let printing: { sheet: TargetSheet; rules: CSSStyleSheet } | null = null;
 
-function putAway(): void {
-  if (shown === null) return;
-  const { sheet, rules } = shown;
-  shown = null;
+function endPrint(): void {
+  if (printing === null) return;
+  const { sheet, rules } = printing;
+  printing = null;
   sheet.remove();
   document.adoptedStyleSheets = document.adoptedStyleSheets.filter((each) => each !== rules);
 }
 
 /** Opens the browser's print dialog on a target. */
 export async function printTarget(print: TargetPrint): Promise<void> {
-  putAway();
+  endPrint();
   const sheet = document.createElement('target-sheet');
   sheet.print = print;
   const rules = pageRules(print.page);
-  shown = { sheet, rules };
+  printing = { sheet, rules };
   document.body.append(sheet);
   document.adoptedStyleSheets = [...document.adoptedStyleSheets, rules];
   await sheet.updateComplete;
-  window.addEventListener('afterprint', putAway, { once: true });
+  window.addEventListener('afterprint', endPrint, { once: true });
   window.print();
 }
 

@@ -135,12 +135,12 @@ function scalesOf(measured: readonly MeasuredTable[], faults: CgatsFaults): Map<
 }
 
 function samplesOf({ roles, spectra, fields }: MeasuredTable, scale: Scale, faults: CgatsFaults): CgatsSample[] {
-  const told = new Set<string>();
+  const reported = new Set<string>();
   return spectra.flatMap((spectrum, i) => {
     const { row } = spectrum;
-    const said = (at: number): string => (at < 0 ? '' : entryAt(row, at).text);
-    const id = said(roles.id) || said(roles.name) || String(i + 1);
-    const sample: CgatsSample = { id, name: said(roles.name) || id };
+    const textAt = (at: number): string => (at < 0 ? '' : entryAt(row, at).text);
+    const id = textAt(roles.id) || textAt(roles.name) || String(i + 1);
+    const sample: CgatsSample = { id, name: textAt(roles.name) || id };
     const lab =
       roles.lab === null
         ? null
@@ -150,7 +150,7 @@ function samplesOf({ roles, spectra, fields }: MeasuredTable, scale: Scale, faul
           );
     // A patch with its Lab alone may have an empty spectrum.
     const blank = spectrum.values.every(({ text }) => text === '');
-    const reflectance = blank && lab !== null ? null : toBands(spectrum, scale, { fields, roles, told }, faults);
+    const reflectance = blank && lab !== null ? null : toBands(spectrum, scale, { fields, roles, reported }, faults);
     if (reflectance !== null) sample.reflectance = reflectance;
     if (lab !== null) sample.lab = lab;
     return reflectance === null && lab === null ? [] : [sample];

@@ -25,7 +25,7 @@ export interface TableContext {
   fields: readonly Token[];
   roles: FieldRoles;
   /** Remarks already made of this table. */
-  told: Set<string>;
+  reported: Set<string>;
 }
 
 /** The spectra of a table's rows; rows of a single wavelength are joined while their id stays. */
@@ -59,7 +59,7 @@ export function spectraOf(rows: readonly Token[][], roles: FieldRoles): RowSpect
  * @returns null when a value is bad or the row has no spectrum
  */
 export function toBands(spectrum: RowSpectrum, scale: Scale, table: TableContext, faults: CgatsFaults): Float64Array | null {
-  const { roles, fields, told } = table;
+  const { roles, fields, reported } = table;
   if (spectrum.values.length === 0) return null;
   const values = readValues(spectrum.values, scale, faults);
   if (values === null) return null;
@@ -71,8 +71,8 @@ export function toBands(spectrum: RowSpectrum, scale: Scale, table: TableContext
   }
   const place = entryAt(fields, roles.bands[0]?.column ?? entryAt(roles.pairs, 0).nm);
   const once = (code: string, sentence: string): void => {
-    if (told.has(code)) return;
-    told.add(code);
+    if (reported.has(code)) return;
+    reported.add(code);
     faults.tell(code, place, sentence);
   };
   const first = num(nm, 0);

@@ -46,8 +46,8 @@ function absorptionFor(r: number, s: number, g: number): number {
   for (let i = 0; i < 60; i++) {
     const k = (low + high) / 2;
     const film = filmBands([k], [s]);
-    const shown = (f64(film.q, 0) * g + f64(film.r0, 0)) / (1 - f64(film.r0, 0) * g);
-    if (shown > r) low = k;
+    const reached = (f64(film.q, 0) * g + f64(film.r0, 0)) / (1 - f64(film.r0, 0) * g);
+    if (reached > r) low = k;
     else high = k;
   }
   return low === 0 || high < 1e-12 ? 0 : (low + high) / 2;

@@ -6,10 +6,10 @@ import { coloursOn, inkCurvesFromColours } from './characterise.ts';
 import type { InkDraft } from './ink-draft.ts';
 import { type MovedBand, measuredInk } from './measured-ink.ts';
 import { sampleCurve, sampleLab } from './sample-colour.ts';
-import { type Roles, STANDARD_CARD } from './sample-roles.ts';
+import { type SampleRoles, STANDARD_CARD } from './sample-roles.ts';
 
 /** An ink from chosen samples, or why there is none. */
-export interface Chosen {
+export interface SampledInk {
   draft: InkDraft | null;
   /** A sentence; '' when there is an ink. */
   problem: string;
@@ -27,7 +27,7 @@ export interface Chosen {
  * An ink from the samples that were chosen.
  * @returns basis 'measured' where both readings are curves; 'drawdown' where one is a Lab alone
  */
-export function inkFromSamples(samples: readonly CgatsSample[], roles: Roles): Chosen {
+export function inkFromSamples(samples: readonly CgatsSample[], roles: SampleRoles): SampledInk {
   const overWhite = entryAt(samples, roles.overWhite);
   const overBlack = entryAt(samples, roles.overBlack);
   const card = (at: number, standard: readonly number[]): CgatsSample =>
@@ -35,7 +35,7 @@ export function inkFromSamples(samples: readonly CgatsSample[], roles: Roles): C
   const white = card(roles.white, CARD_WHITE);
   const black = card(roles.black, CARD_BLACK);
   const fromLab = [overWhite, overBlack, white, black].some((sample) => sample.reflectance === undefined);
-  const none: Chosen = { draft: null, problem: '', moved: [], hiding: [], curves: null, fromLab };
+  const none: SampledInk = { draft: null, problem: '', moved: [], hiding: [], curves: null, fromLab };
   if (roles.overWhite === roles.overBlack)
     return { ...none, problem: 'The same sample is chosen over white and over black; choose the two readings of one ink.' };
   const name = inkName(overWhite.name, overBlack.name);

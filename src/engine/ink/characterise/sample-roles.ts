@@ -3,7 +3,7 @@ import type { CgatsSample } from '../cgats/read-cgats.ts';
 import { sampleLab } from './sample-colour.ts';
 
 /** What each chosen sample is a reading of; -1 for the card stands for the standard card. */
-export interface Roles {
+export interface SampleRoles {
   overWhite: number;
   overBlack: number;
   white: number;
@@ -21,7 +21,7 @@ const IS_BLACK = /(\b|_|\d)(black|blk|bk|k|dark)(\b|_|\d)/i;
  * Which sample is which, as far as names and lightness tell; to be checked by whoever measured.
  * @param samples at least one
  */
-export function guessRoles(samples: readonly CgatsSample[]): Roles {
+export function guessRoles(samples: readonly CgatsSample[]): SampleRoles {
   const all = samples.map((sample, at) => ({ at, name: `${sample.name} ${sample.id}` }));
   const card = all.filter(({ name }) => IS_CARD.test(name) && !/\b(on|over)\b/i.test(name));
   const inks = all.filter((one) => !card.includes(one));

@@ -112,11 +112,11 @@ class BandProblem implements SquareSum {
 export function hold(x: Float64Array, start: Float64Array, weight: number, into: NormalEquations | null): number {
   let total = 0;
   for (let i = 0; i < x.length; i++) {
-    const gone = weight * (f64(x, i) - f64(start, i));
-    total += gone * gone;
+    const away = weight * (f64(x, i) - f64(start, i));
+    total += away * away;
     if (into === null) continue;
     const { normal, slope } = into;
-    slope[i] = f64(slope, i) + weight * gone;
+    slope[i] = f64(slope, i) + weight * away;
     normal[i * x.length + i] = f64(normal, i * x.length + i) + weight * weight;
   }
   return total;

@@ -39,7 +39,7 @@ export interface Source {
 export class Collector {
   readonly drawn: Drawn[] = [];
   private readonly source: Source;
-  private readonly said = new Map<SvgNode, Set<string>>();
+  private readonly reported = new Map<SvgNode, Set<string>>();
   private visits = 0;
   private segments = 0;
 
@@ -63,7 +63,7 @@ export class Collector {
     const look = inheritLook(parent.look, own);
     const notPrintable = why.NOT_PRINTABLE.get(node.name);
     if (notPrintable !== undefined) {
-      if (isVisible(look)) this.say(node, notPrintable);
+      if (isVisible(look)) this.report(node, notPrintable);
       return;
     }
     const context = this.enter(node, own, { ...parent, look });
@@ -73,7 +73,7 @@ export class Collector {
     else if (node.name === 'svg') this.drawViewport(node, context, null, out);
     else if (node.name === 'switch') this.drawSwitch(node, context, out);
     else if (node.name === 'g' || node.name === 'a') this.drawChildren(node, context, out);
-    else this.say(node, why.UNKNOWN);
+    else this.report(node, why.UNKNOWN);
   }
 
   drawChildren(node: SvgNode, context: Context, out: Drawn[] = this.drawn): void {
@@ -81,9 +81,9 @@ export class Collector {
   }
 
   /** Leaves a sentence, once an element and reason. */
-  private say(node: SvgNode, reason: why.Reason): void {
-    let codes = this.said.get(node);
-    if (codes === undefined) this.said.set(node, (codes = new Set()));
+  private report(node: SvgNode, reason: why.Reason): void {
+    let codes = this.reported.get(node);
+    if (codes === undefined) this.reported.set(node, (codes = new Set()));
     if (codes.has(reason.code)) return;
     codes.add(reason.code);
     this.source.faults.leftOut(reason.code, node.name, node, reason.rest);
@@ -94,10 +94,10 @@ export class Collector {
     const to = this.transformed(node, own, context.to);
     if (to === null) return null;
     if (isSet(own.get('mask'))) {
-      this.say(node, why.MASK);
+      this.report(node, why.MASK);
       return null;
     }
-    if (isSet(own.get('filter'))) this.say(node, why.FILTER);
+    if (isSet(own.get('filter'))) this.report(node, why.FILTER);
     const inside = { ...context, to };
     const clipPath = own.get('clip-path');
     if (!isSet(clipPath)) return inside;
@@ -119,7 +119,7 @@ export class Collector {
     const origin = numbersOf((own.get('transform-origin') ?? '0 0').replaceAll('px', ''));
     const boxed = /fill-box|content-box|stroke-box/u.test(own.get('transform-box') ?? '');
     if (origin === null || origin.length < 2 || boxed) {
-      this.say(node, why.ORIGIN);
+      this.report(node, why.ORIGIN);
       return null;
     }
     const [x, y] = origin as [number, number];
@@ -131,11 +131,11 @@ export class Collector {
     const target = paint.kind === 'server' ? this.find(node, paint.href) : undefined;
     if (target === null) return null;
     if (target?.name !== 'clipPath' || target.attributes.get('clipPathUnits') === 'objectBoundingBox') {
-      this.say(node, why.CLIP);
+      this.report(node, why.CLIP);
       return null;
     }
     if (context.trail.includes(target) || context.trail.length > MAX_DEPTH) {
-      this.say(node, why.CYCLE);
+      this.report(node, why.CYCLE);
       return null;
     }
     const own = this.source.specified(target);
@@ -155,7 +155,7 @@ export class Collector {
   private find(node: SvgNode, href: string): SvgNode | undefined | null {
     if (href.startsWith('#')) return this.source.byId.get(href.slice(1));
     if (href === '') return undefined;
-    this.say(node, why.EXTERNAL);
+    this.report(node, why.EXTERNAL);
     return null;
   }
 
@@ -178,9 +178,9 @@ export class Collector {
       if (reason === 'left-out') return;
       if (reason === null) out.push({ segments, to, clips, fillRule: ruleOf(look['fill-rule']) });
     }
-    if (hasStroke(look)) this.say(node, why.STROKE);
+    if (hasStroke(look)) this.report(node, why.STROKE);
     if (node.name !== 'rect' && node.name !== 'circle' && node.name !== 'ellipse' && hasMarkers(look)) {
-      this.say(node, why.MARKER);
+      this.report(node, why.MARKER);
     }
   }
 
@@ -194,8 +194,8 @@ export class Collector {
       return paintOf(paint.fallback, look.color).kind === 'none' ? 'none' : null;
     }
     const gradient = server !== undefined && /gradient$/iu.test(server.name);
-    if (gradient) this.say(node, why.GRADIENT);
-    else this.say(node, server?.name === 'pattern' ? why.PATTERN : why.PAINT);
+    if (gradient) this.report(node, why.GRADIENT);
+    else this.report(node, server?.name === 'pattern' ? why.PATTERN : why.PAINT);
     return 'left-out';
   }
 
@@ -203,12 +203,12 @@ export class Collector {
     const target = this.find(node, node.attributes.get('href')?.trim() ?? '');
     if (target === null) return;
     if (target === undefined || (why.SILENT.has(target.name) && target.name !== 'symbol')) {
-      this.say(node, why.USE);
+      this.report(node, why.USE);
       return;
     }
     const trail = [...context.trail, node, target];
     if (context.trail.includes(target) || isInside(node, target) || trail.length > 2 * MAX_DEPTH) {
-      this.say(node, why.CYCLE);
+      this.report(node, why.CYCLE);
       return;
     }
     const { faults } = this.source;

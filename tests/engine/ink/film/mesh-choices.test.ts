@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { meshChoices, meshName } from '../../../../src/engine/ink/film/mesh-choice.ts';
+import { meshChoices, meshName } from '../../../../src/engine/ink/film/mesh-choices.ts';
 import { meshKey, sameMesh } from '../../../../src/engine/ink/film/mesh.ts';
 
 describe('meshChoices', () => {
