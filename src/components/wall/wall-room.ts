@@ -2,15 +2,14 @@ import { html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { rememberSeen, seenBefore } from '../../engine/explore/search/seen.ts';
 import { MAX_VARIANTS } from '../../engine/explore/settings/setting-table.ts';
-import type { Pin } from '../../engine/project/types.ts';
 import { printTitle } from '../../engine/recipe/lineage.ts';
+import { KeptPrints } from '../../engine/recipe/prints/kept-prints.ts';
+import { type Pin, togglePin } from '../../engine/recipe/prints/pinned-prints.ts';
 import { recipeOf } from '../../engine/recipe/write.ts';
 import { sentenceOf } from '../../workers/client/client.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import { controls } from '../ui/controls-style.ts';
 import type { DerivedAsk, DerivedEvent } from './run/derived-ask.ts';
-import { keptPrints } from './run/kept-prints.ts';
-import { togglePin } from './run/pinned-prints.ts';
 import { type SettingsChange, SettingsCheck } from './run/settings-check.ts';
 import { lineageOf } from './run/wall-origins.ts';
 import './settings/wall-holds.ts';
@@ -48,6 +47,7 @@ export class WallRoom extends LitElement {
     changed: () => this.runChanged(),
   });
   private pause: ReturnType<typeof setTimeout> | undefined;
+  private readonly kept = new KeptPrints();
   private readonly check = new SettingsCheck();
   /** Which of the projects opened so far hangs here. */
   private opened = 0;
@@ -176,14 +176,16 @@ export class WallRoom extends LitElement {
 
   private pin(place: number): void {
     const variant = this.run.variants[place];
-    if (variant !== undefined) this.store.dispatch({ kind: 'set-pins', pins: togglePin(this.store.project.pins ?? [], variant) });
+    if (variant === undefined) return;
+    const { key, pulls } = variant;
+    this.store.dispatch({ kind: 'set-pins', pins: togglePin(this.store.project.pins ?? [], { key, pulls, lineage: lineageOf(variant) }) });
   }
 
   private keep(place: number): void {
     const variant = this.run.variants[place];
     const { hung } = this.run;
     if (variant === undefined || hung === null) return;
-    if (keptPrints(this.run.variants, this.store.project.recipes).has(place)) {
+    if (this.kept.of(this.run.variants, this.store.project.recipes).has(place)) {
       this.store.tell(`Print ${variant.index + 1} is in the Chest already.`, 'news');
       return;
     }
@@ -296,7 +298,7 @@ export class WallRoom extends LitElement {
         .running=${run.state === 'running'}
         .drawer=${run.hung?.inputs.drawer ?? null}
         .relative=${run.hung?.inputs.relative ?? true}
-        .kept=${keptPrints(run.variants, recipes)}
+        .kept=${this.kept.of(run.variants, recipes)}
         .pins=${store.project.pins ?? NO_PINS}
         .note=${emptyNote(run, bare)}
         @keep-print=${(event: PrintEvent) => this.keep(event.detail.index)}

@@ -3,6 +3,7 @@ import type { ExploreSettings } from '../explore/types.ts';
 import type { Target } from '../ink/target/target.ts';
 import type { Edition } from '../log/edition/edition.ts';
 import type { PrintLineage } from '../recipe/lineage.ts';
+import type { Pin } from '../recipe/prints/pinned-prints.ts';
 import type { Recipe } from '../recipe/types.ts';
 import type { Pull } from '../stack/types.ts';
 import type { Studio } from '../studio/studio.ts';
@@ -23,14 +24,6 @@ export interface VisitRun {
 export interface PressSettings extends VisitFigures {
   /** Registration that the table holds, mm; 0.25–1 by hand, from memory. */
   registrationMm: number;
-}
-
-/** A print that stays on the wall whatever hangs beside it. */
-export interface Pin {
-  /** Names its picture, as the explorer does. */
-  key: string;
-  pulls: Pull[];
-  lineage: PrintLineage;
 }
 
 /** More pins than this would be a wall of their own. */

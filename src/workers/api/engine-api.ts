@@ -11,7 +11,7 @@ import type { MatchOptions, MatchResult } from '../../engine/ink/mix/match.ts';
 import type { Ink, Lab, Paper } from '../../engine/ink/types.ts';
 import type { RestInput } from '../../engine/log/rest.ts';
 import type { LogEvent, VisitHead } from '../../engine/log/types.ts';
-import type { Pin } from '../../engine/project/types.ts';
+import type { Pin } from '../../engine/recipe/prints/pinned-prints.ts';
 import type { PageSize } from '../../engine/shapes/place/lay-out.ts';
 import type { Shape } from '../../engine/shapes/types.ts';
 import type { SmallPicture } from '../../engine/stack/small-picture.ts';

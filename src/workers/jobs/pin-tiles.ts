@@ -1,5 +1,5 @@
 import * as Comlink from 'comlink';
-import type { Pin } from '../../engine/project/types.ts';
+import type { Pin } from '../../engine/recipe/prints/pinned-prints.ts';
 import type { WallBatch } from '../api/engine-api.ts';
 import { type StudioPictures, WallPainter } from './pictures.ts';
 

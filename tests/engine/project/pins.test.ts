@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { apply } from '../../../src/engine/project/apply.ts';
 import { perform, startHistory, undo } from '../../../src/engine/project/history.ts';
 import { readProject, writeProject } from '../../../src/engine/project/read.ts';
-import { MOST_PINS, type Pin } from '../../../src/engine/project/types.ts';
+import { MOST_PINS } from '../../../src/engine/project/types.ts';
+import type { Pin } from '../../../src/engine/recipe/prints/pinned-prints.ts';
 import { pullOf, smallProject } from '../../helpers/small-project.ts';
 
 const project = { ...smallProject(), lesson: [] };

@@ -1,11 +1,12 @@
 import { defined, entryAt, num } from '../../../engine/base/at.ts';
 import { MEASURES } from '../../../engine/explore/measure/variant-measures.ts';
 import type { Variant } from '../../../engine/explore/types.ts';
+import { familiesOf } from '../../../engine/recipe/prints/families.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
 import { newJob, onMessage, wallTools } from '../../../workers/client/client.ts';
 import type { PlanSpec } from '../../canvas/plan/wall-plan.ts';
 import { type MeasureKey, PrintFacts } from '../print/print-facts.ts';
-import { familiesOf } from './families.ts';
+import { originOf } from '../run/wall-origins.ts';
 import { placeAlong } from './measure-axis.ts';
 
 /** How the prints are to hang. */
@@ -83,9 +84,11 @@ export class Hanging {
       return {
         kind: 'groups',
         groups: familiesOf(
-          pinnedFirst.map((index) => entryAt(variants, index)),
+          pinnedFirst.map((place) => {
+            const variant = entryAt(variants, place);
+            return { variant, origin: originOf(variant), place };
+          }),
           drawer,
-          pinnedFirst,
         ),
       };
     if (choice.way === 'measures') return this.byMeasures(variants.length, shown);

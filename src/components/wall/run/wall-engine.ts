@@ -1,5 +1,5 @@
 import type { Clash } from '../../../engine/explore/search/clash.ts';
-import type { Pin } from '../../../engine/project/types.ts';
+import type { Pin } from '../../../engine/recipe/prints/pinned-prints.ts';
 import type { WallBatch, WallEnd, WallFrom } from '../../../workers/api/engine-api.ts';
 import { desk, onMessage } from '../../../workers/client/client.ts';
 import type { WallInputs } from './wall-search.ts';

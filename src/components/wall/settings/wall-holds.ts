@@ -3,6 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { Problem } from '../../../engine/base/error.ts';
+import { choiceOf, holdsOf, withHold, withInkKept, withoutHold } from '../../../engine/explore/settings/hold-menu.ts';
 import type { Hold } from '../../../engine/explore/types.ts';
 import type { Project } from '../../../engine/project/types.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
@@ -11,7 +12,6 @@ import { desk } from '../../../workers/client/client.ts';
 import type { AppStore } from '../../app-store.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { inkChip, inkChipStyles } from '../print/print-ink-chip.ts';
-import { choiceOf, holdsOf, withHold, withInkKept, withoutHold } from './hold-menu.ts';
 
 const CHOICES: readonly (readonly [string, string])[] = [
   ['free', 'free'],

@@ -1,7 +1,7 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import type { Variant } from '../../../engine/explore/types.ts';
-import type { Pin } from '../../../engine/project/types.ts';
+import type { Pin } from '../../../engine/recipe/prints/pinned-prints.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
 import type { WallBatch } from '../../../workers/api/engine-api.ts';
 import { sentenceOf } from '../../../workers/client/client.ts';

@@ -1,7 +1,8 @@
 import { EngineError } from '../../base/error.ts';
 import type { ExploreSettings, Hold } from '../../explore/types.ts';
 import { cutLineage } from '../../recipe/lineage.ts';
-import { MOST_PINS, type Pin } from '../types.ts';
+import type { Pin } from '../../recipe/prints/pinned-prints.ts';
+import { MOST_PINS } from '../types.ts';
 import { checkedPull, requireFew } from './checks.ts';
 import { fieldsOf, type RulesOf } from './rule.ts';
 

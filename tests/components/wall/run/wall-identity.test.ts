@@ -4,7 +4,7 @@ import type { PrintPages } from '../../../../src/components/canvas/draw/print-pa
 import type { WallEngine } from '../../../../src/components/wall/run/wall-engine.ts';
 import { type RunListener, WallRun } from '../../../../src/components/wall/run/wall-run.ts';
 import type { WallAsk, WallInputs } from '../../../../src/components/wall/run/wall-search.ts';
-import type { Pin } from '../../../../src/engine/project/types.ts';
+import type { Pin } from '../../../../src/engine/recipe/prints/pinned-prints.ts';
 import type { WallBatch, WallTile } from '../../../../src/workers/api/engine-api.ts';
 import type { RemoteHelper } from '../../../../src/workers/helpers/wall-helpers.ts';
 import { Jobs } from '../../../../src/workers/jobs/jobs.ts';

@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { familiesOf } from '../../../../src/components/wall/hang/families.ts';
-import { rememberOrigin } from '../../../../src/components/wall/run/wall-origins.ts';
 import type { Variant } from '../../../../src/engine/explore/types.ts';
+import { familiesOf, type HungPrint } from '../../../../src/engine/recipe/prints/families.ts';
 import { smallProject } from '../../../helpers/small-project.ts';
 
 const { drawer, bench } = smallProject();
@@ -10,11 +9,15 @@ function variant(index: number, pulls: Variant['pulls']): Variant {
   return { id: `t:${index}`, seed: 't', index, pulls, key: String(index) };
 }
 
+function hung(variants: readonly Variant[], parent?: Variant['pulls']): HungPrint[] {
+  const origin = parent && { parents: [{ name: 'the stack on the Bench', pulls: parent }] };
+  return variants.map((each, place) => ({ variant: each, origin, place }));
+}
+
 describe('familiesOf', () => {
   it('should put prints of the same screens together, in any order, nearest to the parent first', () => {
     const all = [variant(0, bench.slice(1)), variant(1, bench), variant(2, bench.toReversed()), variant(3, bench.slice(1).toReversed())];
-    for (const each of all) rememberOrigin(each, { parents: [{ name: 'the stack on the Bench', pulls: bench }] } as never);
-    const families = familiesOf(all, drawer);
+    const families = familiesOf(hung(all, bench), drawer);
     expect(families.map(({ prints }) => prints)).toEqual([
       [1, 2],
       [0, 3],
@@ -24,7 +27,7 @@ describe('familiesOf', () => {
   });
 
   it('should name the screens of prints that have no parent', () => {
-    expect(familiesOf([variant(0, bench)], drawer)[0]!.title).toBe('Of s1, s2, s3');
+    expect(familiesOf(hung([variant(0, bench)]), drawer)[0]!.title).toBe('Of s1, s2, s3');
   });
 
   it('should share one telling screen where hardly two prints have the same', () => {
@@ -33,14 +36,12 @@ describe('familiesOf', () => {
     const all = many
       .flatMap((_, i) => [[i, (i + 1) % 12, (i + 2) % 12], ...(i < 10 ? [[i, (i + 3) % 12, (i + 7) % 12]] : [])])
       .map((of, index) => {
-        const each = variant(
+        return variant(
           index,
           of.map((at) => many[at]!),
         );
-        rememberOrigin(each, { parents: [{ name: 'the stack on the Bench', pulls: many }] } as never);
-        return each;
       });
-    const families = familiesOf(all, drawer);
+    const families = familiesOf(hung(all, many), drawer);
     expect(families.length).toBeLessThan(12);
     expect(families.flatMap(({ prints }) => prints).sort((a, b) => a - b)).toEqual(all.map((_, i) => i));
     for (const { title, prints } of families) {
@@ -55,14 +56,12 @@ describe('familiesOf', () => {
     const all = many
       .flatMap((_, a) => many.slice(a + 1).map((__, b) => [a, a + 1 + b]))
       .map((lost, index) => {
-        const each = variant(
+        return variant(
           index,
           many.filter((___, i) => !lost.includes(i)),
         );
-        rememberOrigin(each, { parents: [{ name: 'the stack on the Bench', pulls: many }] } as never);
-        return each;
       });
-    const families = familiesOf(all, drawer);
+    const families = familiesOf(hung(all, many), drawer);
     expect(families.map(({ prints }) => prints.length)).toEqual([7, 6, 5, 4, 3, 2, 1]);
     expect(families[0]!.title).toBe('From the stack on the Bench, without m0');
   });

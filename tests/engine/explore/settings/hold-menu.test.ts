@@ -1,5 +1,5 @@
 import { describe, it, expect } from 'vitest';
-import { choiceOf, holdsOf, withHold, withInkKept, withoutHold } from '../../../../src/components/wall/settings/hold-menu.ts';
+import { choiceOf, holdsOf, withHold, withInkKept, withoutHold } from '../../../../src/engine/explore/settings/hold-menu.ts';
 import type { Hold } from '../../../../src/engine/explore/types.ts';
 
 function chosen(...choices: [pull: string, choice: string][]): Hold[] {

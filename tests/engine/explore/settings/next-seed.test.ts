@@ -1,5 +1,5 @@
 import { describe, it, expect } from 'vitest';
-import { nextSeed } from '../../../../src/components/wall/settings/seeds.ts';
+import { nextSeed } from '../../../../src/engine/explore/settings/next-seed.ts';
 
 describe('nextSeed', () => {
   it('should raise the last number, or begin one', () => {

@@ -1,13 +1,20 @@
-import type { Variant } from '../../../engine/explore/types.ts';
-import type { Pin } from '../../../engine/project/types.ts';
-import type { Studio } from '../../../engine/studio/studio.ts';
-import { lineageOf } from './wall-origins.ts';
+import type { Variant } from '../../explore/types.ts';
+import type { Pull } from '../../stack/types.ts';
+import type { Studio } from '../../studio/studio.ts';
+import type { PrintLineage } from '../lineage.ts';
 
-/** Pins with a print put in at the end, or taken out when it is there. */
-export function togglePin(pins: readonly Pin[], variant: Variant): Pin[] {
-  const rest = pins.filter(({ key }) => key !== variant.key);
-  if (rest.length < pins.length) return rest;
-  return [...pins, { key: variant.key, pulls: variant.pulls, lineage: lineageOf(variant) }];
+/** A print that stays on the wall whatever hangs beside it. */
+export interface Pin {
+  /** Names its picture, as the explorer does. */
+  key: string;
+  pulls: Pull[];
+  lineage: PrintLineage;
+}
+
+/** Pins with a print put in at the end, or taken out when its picture is there. */
+export function togglePin(pins: readonly Pin[], print: Pin): Pin[] {
+  const rest = pins.filter(({ key }) => key !== print.key);
+  return rest.length < pins.length ? rest : [...pins, print];
 }
 
 /** Where pinned prints hang on a wall, in the order of the pins. */
@@ -20,11 +27,11 @@ export function pinnedPlaces(pins: readonly Pin[], variants: readonly Variant[])
   return new Set(pins.flatMap(({ key }) => places.get(key) ?? []));
 }
 
-/** Pins that do not hang on a wall, though its drawer has all that they print. */
-export function missingPins(pins: readonly Pin[], variants: readonly Variant[], drawer: Studio): Pin[] {
+/** Pins that do not hang on a wall, though its studio has all that they print. */
+export function missingPins(pins: readonly Pin[], variants: readonly Variant[], studio: Studio): Pin[] {
   const there = new Set(variants.map(({ key }) => key));
-  const screens = new Set(drawer.screens.map(({ id }) => id));
-  const inks = new Set(drawer.inks.map(({ id }) => id));
+  const screens = new Set(studio.screens.map(({ id }) => id));
+  const inks = new Set(studio.inks.map(({ id }) => id));
   return pins.filter(({ key, pulls }) => !there.has(key) && pulls.every((pull) => screens.has(pull.screen) && inks.has(pull.ink)));
 }
 

@@ -1,8 +1,8 @@
-import { defined, entryAt, num } from '../../../engine/base/at.ts';
-import type { Variant } from '../../../engine/explore/types.ts';
-import type { PrintLineage } from '../../../engine/recipe/lineage.ts';
-import type { Studio } from '../../../engine/studio/studio.ts';
-import { originOf } from '../run/wall-origins.ts';
+import { defined, entryAt, num } from '../../base/at.ts';
+import type { Variant } from '../../explore/types.ts';
+import type { Studio } from '../../studio/studio.ts';
+import type { PrintLineage } from '../lineage.ts';
+import type { Origin } from './origin.ts';
 
 /** Names beyond so many are counted. */
 const MOST_NAMED = 3;
@@ -10,53 +10,58 @@ const MOST_NAMED = 3;
 const MANY_FAMILIES = 12;
 const LEAST_MEAN = 2.5;
 
+/** A print as it hangs. */
+export interface HungPrint {
+  variant: Pick<Variant, 'pulls'>;
+  /** What it comes from, as far as it is known. */
+  origin: Pick<Origin, 'parents' | 'lineage'> | undefined;
+  /** Where it is on the wall. */
+  place: number;
+}
+
 interface Family {
   title: string;
   changes: number;
+  /** By their place in the list. */
   prints: number[];
 }
 
 /**
  * Prints that come from the same parents and are made of the same screens: what is within a family
- * is a matter of order, inks and lays. Where hardly two prints have the same screens, as when a few
+ * is a matter of order, inks and offsets. Where hardly two prints have the same screens, as when a few
  * are taken of a large drawer, prints share one screen that sets them apart from most others.
  * Pinned prints of other walls are a family for each wall.
- * @param variants in the order in which they hang
- * @param places where each is on the wall
+ * @param prints in the order in which they hang
  * @returns families with what they have and lack against their parent; the nearest to it first
  */
-export function familiesOf(
-  variants: readonly Variant[],
-  drawer: Studio,
-  places = variants.map(({ index }) => index),
-): { title: string; prints: number[] }[] {
+export function familiesOf(prints: readonly HungPrint[], studio: Studio): { title: string; prints: number[] }[] {
   const pinned: number[] = [];
   const found: number[] = [];
-  for (const i of variants.keys()) (originOf(entryAt(variants, i))?.lineage === undefined ? found : pinned).push(i);
-  const derived = sameScreens(variants, found, drawer);
+  prints.forEach(({ origin }, i) => (origin?.lineage === undefined ? found : pinned).push(i));
+  const derived = sameScreens(prints, found, studio);
   const families =
-    derived.length > MANY_FAMILIES && found.length < derived.length * LEAST_MEAN ? sharedScreens(variants, found, drawer) : derived;
-  const all = [...byWall(variants, pinned), ...families].sort((a, b) => a.changes - b.changes || num(a.prints, 0) - num(b.prints, 0));
-  return all.map(({ title, prints }) => ({ title, prints: prints.map((i) => num(places, i)) }));
+    derived.length > MANY_FAMILIES && found.length < derived.length * LEAST_MEAN ? sharedScreens(prints, found, studio) : derived;
+  const all = [...byWall(prints, pinned), ...families].sort((a, b) => a.changes - b.changes || num(a.prints, 0) - num(b.prints, 0));
+  return all.map((family) => ({ title: family.title, prints: family.prints.map((i) => entryAt(prints, i).place) }));
 }
 
-function byWall(variants: readonly Variant[], among: readonly number[]): Family[] {
+function byWall(prints: readonly HungPrint[], among: readonly number[]): Family[] {
   const families = new Map<string, Family>();
   for (const i of among) {
-    const { lineage } = defined(originOf(entryAt(variants, i)));
-    const family = families.get(defined(lineage).seed) ?? { title: pinnedTitle(defined(lineage)), changes: -1, prints: [] };
-    families.set(defined(lineage).seed, family);
+    const lineage = defined(entryAt(prints, i).origin?.lineage);
+    const family = families.get(lineage.seed) ?? { title: pinnedTitle(lineage), changes: -1, prints: [] };
+    families.set(lineage.seed, family);
     family.prints.push(i);
   }
   return [...families.values()];
 }
 
-function sameScreens(variants: readonly Variant[], among: readonly number[], drawer: Studio): Family[] {
+function sameScreens(prints: readonly HungPrint[], among: readonly number[], studio: Studio): Family[] {
   const families = new Map<string, Family>();
   for (const i of among) {
-    const { names, gained, lost, screens } = derivedOf(entryAt(variants, i));
+    const { names, gained, lost, screens } = derivedOf(entryAt(prints, i));
     const key = JSON.stringify([names, [...screens].sort()]);
-    const family = families.get(key) ?? { title: titleOf(gained, lost, names, drawer), changes: gained.length + lost.length, prints: [] };
+    const family = families.get(key) ?? { title: titleOf(gained, lost, names, studio), changes: gained.length + lost.length, prints: [] };
     families.set(key, family);
     family.prints.push(i);
   }
@@ -64,11 +69,11 @@ function sameScreens(variants: readonly Variant[], among: readonly number[], dra
 }
 
 /** Takes, again and again, the prints that share what most of those left share, but not most of all. */
-function sharedScreens(variants: readonly Variant[], among: readonly number[], drawer: Studio): Family[] {
+function sharedScreens(prints: readonly HungPrint[], among: readonly number[], studio: Studio): Family[] {
   const traits = new Map<number, { names: readonly string[]; of: Set<string> }>();
   const times = new Map<string, number>();
   for (const i of among) {
-    const { names, gained, lost, screens } = derivedOf(entryAt(variants, i));
+    const { names, gained, lost, screens } = derivedOf(entryAt(prints, i));
     const of = new Set([...lost.map((id) => `- ${id}`), ...[...screens.keys(), ...gained].map((id) => `+ ${id}`)]);
     traits.set(i, { names, of });
     for (const trait of of) times.set(trait, (times.get(trait) ?? 0) + 1);
@@ -79,20 +84,20 @@ function sharedScreens(variants: readonly Variant[], among: readonly number[], d
     const left = new Map<string, number>();
     for (const { of } of traits.values()) for (const trait of of) left.set(trait, (left.get(trait) ?? 0) + 1);
     const most = [...left].sort(([a, m], [b, n]) => n - m || (a < b ? -1 : 1))[0]?.[0];
-    const prints = [...traits].filter(([, { of }]) => most === undefined || of.has(most)).map(([i]) => i);
-    const names = defined(traits.get(num(prints, 0))).names;
+    const taken = [...traits].filter(([, { of }]) => most === undefined || of.has(most)).map(([i]) => i);
+    const names = defined(traits.get(num(taken, 0))).names;
     const screens = most === undefined ? [] : [most.slice(2)];
     const title =
-      most === undefined ? 'All others' : titleOf(most.startsWith('+') ? screens : [], most.startsWith('-') ? screens : [], names, drawer);
-    families.push({ title, changes: families.length, prints });
-    for (const i of prints) traits.delete(i);
+      most === undefined ? 'All others' : titleOf(most.startsWith('+') ? screens : [], most.startsWith('-') ? screens : [], names, studio);
+    families.push({ title, changes: families.length, prints: taken });
+    for (const i of taken) traits.delete(i);
   }
   return families;
 }
 
 /** What a print has and lacks against the first of the prints that it comes from. */
-function derivedOf(variant: Variant): { names: string[]; screens: Map<string, number>; gained: string[]; lost: string[] } {
-  const { parents = [] } = originOf(variant) ?? {};
+function derivedOf({ variant, origin }: HungPrint): { names: string[]; screens: Map<string, number>; gained: string[]; lost: string[] } {
+  const { parents = [] } = origin ?? {};
   const screens = count(variant.pulls);
   const before = count(parents[0]?.pulls ?? []);
   return {
@@ -113,9 +118,9 @@ function pinnedTitle({ seed, way }: PrintLineage): string {
   return way === undefined ? `Pinned, of wall “${seed}”` : 'Pinned, found from other prints';
 }
 
-function titleOf(gained: readonly string[], lost: readonly string[], parents: readonly string[], drawer: Studio): string {
+function titleOf(gained: readonly string[], lost: readonly string[], parents: readonly string[], studio: Studio): string {
   const names = (ids: readonly string[]): string => {
-    const known = ids.slice(0, MOST_NAMED).map((id) => drawer.screens.find((screen) => screen.id === id)?.name ?? id);
+    const known = ids.slice(0, MOST_NAMED).map((id) => studio.screens.find((screen) => screen.id === id)?.name ?? id);
     return ids.length > MOST_NAMED ? `${known.join(', ')} and ${ids.length - MOST_NAMED} more` : known.join(', ');
   };
   if (parents.length === 0) return `Of ${names(gained)}`;

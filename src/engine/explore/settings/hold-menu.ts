@@ -1,4 +1,4 @@
-import type { Hold } from '../../../engine/explore/types.ts';
+import type { Hold } from '../types.ts';
 
 /** What a menu entry stands for: a kind of hold, `before:<pull>`, or `free`. */
 export type HoldChoice = string;
