@@ -90,10 +90,8 @@ describe('imports', () => {
       const [layer, folder] = name.split('/');
       return layer === 'components' && folder !== undefined && ROOMS.some(({ id }) => id === folder) ? folder : null;
     };
-    // Only the frame at the top of components opens rooms; the papers still share one thing with the press.
-    const inside = internal.filter(
-      ({ from }) => from.startsWith('components/') && from.split('/').length > 2 && !from.startsWith('components/output/'),
-    );
+    // Only the frame at the top of components opens rooms: neither another room nor what rooms share does.
+    const inside = internal.filter(({ from }) => from.startsWith('components/') && from.split('/').length > 2);
     const strays = inside.filter(({ from, to }) => roomOf(to) !== null && roomOf(to) !== roomOf(from));
     expect(new Set(inside.map(({ from }) => roomOf(from)).filter((room) => room !== null)).size).toBe(ROOMS.length);
     expect(strays).toEqual([]);

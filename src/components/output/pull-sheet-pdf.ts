@@ -14,7 +14,7 @@ import { setUpBlock } from './set-up-blocks.ts';
 import { supplyPages } from './supply-pages.ts';
 
 /** Gives a PNG of a recipe's sheet with some pulls on it; null when it could not be drawn. */
-export type PictureOf = (recipe: number, pulls: readonly Pull[]) => Promise<Uint8Array | null>;
+type PictureOf = (recipe: number, pulls: readonly Pull[]) => Promise<Uint8Array | null>;
 
 export interface PullSheetOptions {
   size: PageName;

@@ -18,7 +18,7 @@ export function deviationWords(how: Deviation): string {
 }
 
 /** 'screen 7 in Rust' of a pull that a recipe names by its id. */
-export function pullName(id: string, recipe: Recipe): string {
+function pullName(id: string, recipe: Recipe): string {
   const pull = recipe.pulls.find((entry) => entry.id === id);
   if (pull === undefined) return 'a pull that the recipe does not have';
   return pullInWords(pull, recipe);

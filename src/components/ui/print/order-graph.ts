@@ -19,7 +19,7 @@ const THICKEST = 11;
 const SHOWN = 6;
 
 /** What a line of the order graph says: 'Pulls 3 and 7: 4,210 mm² differ by ΔE 8.2'. */
-export function edgeWords(edge: OverlapEdge): string {
+function edgeWords(edge: OverlapEdge): string {
   const [first, then] = edge.a < edge.b ? [edge.a, edge.b] : [edge.b, edge.a];
   return `Pulls ${first + 1} and ${then + 1}: ${Math.round(edge.areaMm2).toLocaleString('en')} mm² differ by ΔE ${edge.deltaE.toFixed(1)}`;
 }
