@@ -2,7 +2,7 @@ import { html, nothing } from 'lit';
 import { entryAt } from '../../../engine/base/at.ts';
 import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
-import '../../ui/print/ink-chip.ts';
+import '../../ui/kit/ink-chip.ts';
 import { counted } from '../../ui/words.ts';
 import { waitWords } from '../../words/drying-words.ts';
 import { mixWords } from '../../words/mix-words.ts';
