@@ -4,7 +4,7 @@ import type { Shape } from '../../engine/shapes/types.ts';
 import { desk, sentenceOf } from '../../workers/client/client.ts';
 
 /** Larger files are refused before they are read. */
-export const MAX_FILE_BYTES = 20_000_000;
+const MAX_FILE_BYTES = 20_000_000;
 
 /** What came of some files. */
 export interface FilesRead {

@@ -12,9 +12,6 @@ export type Xyz = [number, number, number];
 /** White of Lab: what the sums give for a reflectance of 1, never a rounded table value. */
 export const WHITE_D50: Readonly<Xyz> = xyzFromWeights(WEIGHTS_D50, new Float64Array(BANDS).fill(1));
 
-/** What the D65 sums give for a reflectance of 1. */
-export const WHITE_D65: Readonly<Xyz> = xyzFromWeights(WEIGHTS_D65, new Float64Array(BANDS).fill(1));
-
 // CIE 15:2004, 8.2.1: the exact rationals, so that the two branches meet without a step.
 const EPSILON = 216 / 24389;
 const KAPPA = 24389 / 27;

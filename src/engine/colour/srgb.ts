@@ -15,7 +15,7 @@ const SRGB_WHITE = [0.3127, 0.329] as const;
 const BRADFORD: Matrix3 = [0.8951, 0.2664, -0.1614, -0.7502, 1.7135, 0.0367, 0.0389, -0.0685, 1.0296];
 
 /** Linear sRGB (0–1) from D50 XYZ (Y = 100): Bradford to the sRGB white, then the sRGB primaries. */
-export const LINEAR_SRGB_FROM_XYZ_D50: Matrix3 = linearFromXyzD50();
+const LINEAR_SRGB_FROM_XYZ_D50: Matrix3 = linearFromXyzD50();
 
 const XYZ_D50_FROM_LINEAR_SRGB: Matrix3 = inverse(LINEAR_SRGB_FROM_XYZ_D50);
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { deltaWords, mixName, weighLines } from '../../../src/components/inks/match/match-words.ts';
+import { deltaWords, weighLines } from '../../../src/components/inks/match/match-words.ts';
 import { demoStocks } from '../../../src/engine/ink/demo/demo-stocks.ts';
 import type { MatchAnswer } from '../../../src/engine/ink/mix/match.ts';
 
@@ -14,10 +14,6 @@ describe('words of a mix', () => {
     deltaE: 0.42,
     exactDeltaE: 0.18,
   };
-  it('should name the strongest inks, not the base', () => {
-    expect(mixName(answer)).toBe('Quay lime and Stack soot');
-    expect(mixName({ parts: answer.parts.slice(0, 1) })).toBe('Clear water');
-  });
   it('should give parts of 100 by weight', () => {
     expect(weighLines(answer).map(({ hundredths, grams }) => [hundredths, grams])).toEqual([
       ['60.0', '30.0'],

@@ -22,7 +22,7 @@ export interface Measurements {
 }
 
 /** Text in UTF-8, or in UTF-16 when the file begins with its mark. */
-export function decodeText(bytes: Uint8Array): string {
+function decodeText(bytes: Uint8Array): string {
   const wide = (bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff);
   return new TextDecoder(wide ? (bytes[0] === 0xff ? 'utf-16le' : 'utf-16be') : 'utf-8').decode(bytes);
 }

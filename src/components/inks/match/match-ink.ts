@@ -7,6 +7,7 @@ import { labSwatch } from '../../../engine/ink/film/lab-swatch.ts';
 import type { Mesh } from '../../../engine/ink/film/mesh.ts';
 import { swatchReflectance } from '../../../engine/ink/film/swatch.ts';
 import { filmThickness } from '../../../engine/ink/film/thickness.ts';
+import { inkParts, mixName } from '../../../engine/ink/mix/match-mix.ts';
 import type { MatchAnswer, MatchResult } from '../../../engine/ink/mix/match.ts';
 import { baseOf, mixInks, printInks, stockInks } from '../../../engine/ink/mix/mix.ts';
 import type { Lab } from '../../../engine/ink/types.ts';
@@ -20,7 +21,7 @@ import '../add/colour-field.ts';
 import { counted } from '../../ui/words.ts';
 import { swatchTemplate } from '../overprint/marked-swatch.ts';
 import { matchStyles } from './match-style.ts';
-import { deltaWords, inkParts, mixName, weighLines } from './match-words.ts';
+import { deltaWords, weighLines } from './match-words.ts';
 import '../mesh/mesh-select.ts';
 
 /** The paper itself, in a choice of grounds. */

@@ -2,7 +2,7 @@ import { css, html, LitElement } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { entryAt } from '../../../engine/base/at.ts';
 import { DEFAULT_SOLIDS } from '../../../engine/ink/film/dry-film.ts';
-import { meshRatio } from '../../../engine/ink/film/film-factor.ts';
+import { filmFactor } from '../../../engine/ink/film/film-factor.ts';
 import { filmFigures } from '../../../engine/ink/film/film-figures.ts';
 import { meshName } from '../../../engine/ink/film/mesh-choices.ts';
 import { MESH_TABLE } from '../../../engine/ink/film/mesh-table.ts';
@@ -100,7 +100,6 @@ export class InkFilm extends LitElement {
     const solids = this.ink.solids ?? DEFAULT_SOLIDS;
     const mesh = this.mesh ?? own ?? studio.screens[0]?.mesh ?? entryAt(MESH_TABLE, 1).mesh;
     const figures = filmFigures({ mesh, strokes: this.strokes, strokeGain: studio.strokeGain, transfer: press.transfer, solids });
-    const ratio = meshRatio(mesh, own ?? undefined);
     return html`
       <mesh-select label="Its colour was found on mesh" none="not known" .mesh=${own} .screens=${studio.screens} @pick=${(event: CustomEvent<Mesh | null>) => this.dispatchEvent(new CustomEvent<Mesh | null>('mesh', { detail: event.detail }))}></mesh-select>
       ${own === null ? html`<p class="small soft">Without it the film is taken to be the same on every screen.</p>` : ''}
@@ -119,7 +118,7 @@ export class InkFilm extends LitElement {
         <dd>${figures.wetUm.toFixed(1)} µm</dd>
         <dt>Dry film</dt>
         <dd>${figures.dryUm.toFixed(1)} µm</dd>
-        ${own === null ? '' : html`<dt>Against one stroke on ${meshName(own)}</dt><dd>× ${((ratio * figures.wetUm) / (figures.volumeCm3PerM2 * press.transfer)).toFixed(2)}</dd>`}
+        ${own === null ? '' : html`<dt>Against one stroke on ${meshName(own)}</dt><dd>× ${filmFactor(this.ink, mesh, this.strokes, studio.strokeGain).toFixed(2)}</dd>`}
       </dl>
       <p class="small soft">From memory: 50 to 100 % of a mesh's ink reaches the paper, 25 to 45 % of a water-based ink is solids. Change them to yours: the share that reaches the paper is the studio's, the solids are this ink's.</p>
       <details>

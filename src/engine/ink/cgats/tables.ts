@@ -2,7 +2,7 @@ import { quote, type CgatsFaults, type Place } from './faults.ts';
 import { numberOf, splitBlanks, type Line, type Token } from './text.ts';
 
 /** A count that the file states. */
-export interface Stated extends Place {
+interface Stated extends Place {
   value: number;
 }
 

@@ -9,7 +9,7 @@ import { coloursOn, type InkCurves } from './characterise.ts';
 export type Opacity = 'transparent' | 'translucent' | 'opaque';
 
 /** S·X of one stroke, the same in all bands; chosen, not measured. */
-export const GUESSED_SCATTERING: Readonly<Record<Opacity, number>> = {
+const GUESSED_SCATTERING: Readonly<Record<Opacity, number>> = {
   transparent: 0.02,
   translucent: 0.3,
   opaque: 3.5,

@@ -2,7 +2,7 @@ import { EngineError } from '../../base/error.ts';
 import { meshVolumeCm3PerM2, type Mesh } from './mesh.ts';
 
 /** Share of the theoretical ink volume that reaches the paper; from memory 0.5–1. */
-export const DEFAULT_TRANSFER = 0.8;
+const DEFAULT_TRANSFER = 0.8;
 
 /** Volume solids of water-based acrylic ink; from memory 0.25–0.45. */
 export const DEFAULT_SOLIDS = 0.35;
@@ -13,7 +13,7 @@ export const DEFAULT_SOLIDS = 0.35;
  * @returns µm, which is also cm³/m²
  * @throws EngineError 'ink.bad-mesh', 'ink.bad-share'
  */
-export function wetFilmUm(mesh: Mesh, transfer = DEFAULT_TRANSFER): number {
+function wetFilmUm(mesh: Mesh, transfer = DEFAULT_TRANSFER): number {
   return meshVolumeCm3PerM2(mesh) * share('transfer', transfer);
 }
 

@@ -2,7 +2,7 @@ import { defined } from '../../base/at.ts';
 import type { Mesh } from './mesh.ts';
 
 /** Where a mesh's figures come from. */
-export type MeshBasis = 'published' | 'arithmetic';
+type MeshBasis = 'published' | 'arithmetic';
 
 /** A mesh to choose from. */
 export interface MeshRow {

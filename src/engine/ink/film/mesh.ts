@@ -1,4 +1,5 @@
 import { EngineError } from '../../base/error.ts';
+import { openingUm } from '../../shapes/place/mesh-size.ts';
 import type { Mesh } from '../../shapes/types.ts';
 
 export type { Mesh };
@@ -20,7 +21,7 @@ export function meshKey(mesh: Readonly<Mesh> | undefined): string {
 }
 
 /** Fabric over thread thickness: 1.475–1.575 in three catalogue rows ("Screen Specifications"); their middle. */
-export const FABRIC_PER_THREAD = 1.55;
+const FABRIC_PER_THREAD = 1.55;
 
 /**
  * Width of a mesh opening: pitch less thread, w = 10000/n − d.
@@ -30,7 +31,7 @@ export const FABRIC_PER_THREAD = 1.55;
  */
 export function meshOpeningUm(mesh: Mesh): number {
   const { threadsPerCm, threadUm } = mesh;
-  const opening = 10_000 / threadsPerCm - threadUm;
+  const opening = openingUm(mesh);
   if (!(threadsPerCm > 0 && threadUm > 0 && opening > 0)) {
     throw new EngineError(
       'ink.bad-mesh',

@@ -38,7 +38,7 @@ export function filmAt(ink: number, band: number): number {
 }
 
 /** In the place of a film that is not there. */
-export const NO_FILM = -1;
+const NO_FILM = -1;
 
 /** Films of several inks in all bands with their changes by the unknowns, each set by itself; see filmAt. */
 export class FitFilms {

@@ -25,7 +25,7 @@ export interface PulledSquare {
 }
 
 /** How well one square is met, ΔE00 between model and measurement. */
-export interface SquareFit {
+interface SquareFit {
   first: string;
   over: string | null;
   beforeDeltaE: number;

@@ -12,7 +12,7 @@ import { isColour, MixColour } from './mix-colour.ts';
 import { weighed } from './weigh.ts';
 
 /** A mix further from its target than this is said to miss it, ΔE00. */
-export const MATCH_DELTA_E = 3;
+const MATCH_DELTA_E = 3;
 
 // Answers closer to each other than this in ΔE00 are told apart by how many inks they take.
 const SAME_DELTA_E = 0.1;
@@ -38,7 +38,7 @@ export interface MatchOptions {
 }
 
 /** One stock ink in an answer. */
-export interface MatchPart {
+interface MatchPart {
   ink: Ink;
   /** By volume, 0–1. */
   share: number;

@@ -60,7 +60,7 @@ function findShape(shapes: ShapeSource, id: string): Shape | undefined {
  * The map from a screen's outlines at rest to where the pull prints them: turn first, then shift.
  * @throws EngineError 'screen.bad-lay' when an offset or the turn is not a finite number
  */
-export function layAffine(lay: Lay, paper: { widthMm: number; heightMm: number }): Affine {
+function layAffine(lay: Lay, paper: { widthMm: number; heightMm: number }): Affine {
   const { dxMm, dyMm, turnDeg } = lay;
   if (![dxMm, dyMm, turnDeg].every(Number.isFinite)) {
     throw new EngineError(
