@@ -7,7 +7,7 @@ import { recipeStudio } from './recipe-pictures.ts';
 
 /** The pulls of a recipe as tickets, first down first. */
 export function ticketTable(recipe: Recipe) {
-  const drawer = recipeStudio(recipe);
+  const studio = recipeStudio(recipe);
   return html`<table>
     <caption class="visually-hidden">How ${recipe.title} is built, first down first</caption>
     <thead>
@@ -25,7 +25,7 @@ export function ticketTable(recipe: Recipe) {
         const ink = recipe.inks.find((entry) => entry.id === pull.ink);
         return html`<tr>
           <td class="soft">${i + 1}</td>
-          <td class="glyph-cell">${screenGlyph(screen, drawer)}</td>
+          <td class="glyph-cell">${screenGlyph(screen, studio)}</td>
           <td><strong>${screen?.number ?? '?'}</strong> ${screen?.name ?? pull.screen}</td>
           <td><span class="ink"><ps-ink-chip .ink=${ink}></ps-ink-chip>${ink?.name ?? pull.ink}</span></td>
           <td class=${recipeOffsetWords(pull) === 'in register' ? 'soft' : ''}>${recipeOffsetWords(pull)}</td>

@@ -9,8 +9,8 @@ import type { AppStore } from '../app-store.ts';
  * @returns whether it could be done; if not, the store has told why
  */
 export function putOnBench(store: AppStore, screens: readonly Screen[]): boolean {
-  const { drawer, bench } = store.project;
-  const inks = printInks(drawer.inks);
+  const { drawer: studio, bench } = store.project;
+  const inks = printInks(studio.inks);
   if (inks.length === 0) {
     store.tell('There is no ink to pull with; add one in Inks first.');
     return false;

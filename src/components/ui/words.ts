@@ -17,16 +17,16 @@ export function counted(count: number, one: string, more = `${one}s`): string {
 }
 
 /** 'screen 7 fender', as far as the drawer knows it. */
-export function screenWords(screenId: string, drawer: Studio): string {
-  const screen = drawer.screens.find((entry) => entry.id === screenId);
+export function screenWords(screenId: string, studio: Studio): string {
+  const screen = studio.screens.find((entry) => entry.id === screenId);
   return screen === undefined ? 'a screen that is gone' : `screen ${screen.number} ${screen.name}`.trim();
 }
 
 /** What a pull is called aloud: 'Pull 3: screen 7 fender, rust, 2 strokes'. */
-export function pullWords(pull: Pull, index: number, drawer: Studio): string {
-  const ink = drawer.inks.find((entry) => entry.id === pull.ink);
+export function pullWords(pull: Pull, index: number, studio: Studio): string {
+  const ink = studio.inks.find((entry) => entry.id === pull.ink);
   const words = [
-    `Pull ${index + 1}: ${screenWords(pull.screen, drawer)}`,
+    `Pull ${index + 1}: ${screenWords(pull.screen, studio)}`,
     ink?.name ?? 'an ink that is gone',
     counted(pull.strokes, 'stroke'),
   ];

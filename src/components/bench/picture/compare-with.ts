@@ -1,8 +1,8 @@
 import { html } from 'lit';
 import type { Recipe } from '../../../engine/recipe/types.ts';
-import { studioOfRecipe } from '../../../engine/recipe/write.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
+import { recipeStudio } from '../../ui/print/recipe-studio.ts';
 
 /** Chosen to compare with: nothing, the stack as it was opened, or a recipe by its id. */
 export const NONE = '';
@@ -15,23 +15,11 @@ export interface OtherStack {
   drawer: Studio;
 }
 
-/** The picture is drawn anew for another drawer object: a recipe keeps the one it was first given. */
-const recipeStudios = new WeakMap<Recipe, Studio>();
-
-function drawerOf(recipe: Recipe): Studio {
-  let drawer = recipeStudios.get(recipe);
-  if (drawer === undefined) {
-    drawer = studioOfRecipe(recipe);
-    recipeStudios.set(recipe, drawer);
-  }
-  return drawer;
-}
-
 /** The stack to compare with; null when none is chosen or its recipe is gone. */
 export function otherStack(chosen: string, opened: Pick<OtherStack, 'pulls' | 'drawer'>, recipes: readonly Recipe[]): OtherStack | null {
   if (chosen === AS_OPENED) return { name: 'As it was opened', pulls: opened.pulls, drawer: opened.drawer };
   const recipe = recipes.find((entry) => entry.id === chosen);
-  return recipe === undefined ? null : { name: recipe.title, pulls: recipe.pulls, drawer: drawerOf(recipe) };
+  return recipe === undefined ? null : { name: recipe.title, pulls: recipe.pulls, drawer: recipeStudio(recipe) };
 }
 
 /** Where it is chosen. */

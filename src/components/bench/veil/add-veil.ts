@@ -9,8 +9,8 @@ import { placeWords, veilWords } from './veil-words.ts';
  */
 export function addVeil(store: AppStore, proposal: VeilProposal, taken: ReadonlySet<string>): string | null {
   const { newInks, newShape, newScreen, veil, at } = proposal;
-  const { drawer, bench } = store.project;
-  const words = veilWords(proposal, drawer);
+  const { drawer: studio, bench } = store.project;
+  const words = veilWords(proposal, studio);
   let id = veil.id;
   for (let n = 2; taken.has(id) || bench.some((pull) => pull.id === id); n++) id = `${veil.id}-${n}`;
   if (!store.dispatch({ kind: 'lay-veil', inks: newInks, shape: newShape, screen: newScreen, pull: { ...veil, id }, at })) return null;

@@ -19,11 +19,11 @@ const STEPS: readonly (readonly [number, string])[] = [
 /** What a veil is pulled in and over what: 'Foam, let down 1:6' and 'the whole image'. */
 export function veilWords(
   proposal: Pick<VeilProposal, 'from' | 'parts' | 'ink' | 'veil' | 'newScreen'>,
-  drawer: Studio,
+  studio: Studio,
 ): { ink: string; area: string } {
   const { from, parts, ink, veil, newScreen } = proposal;
-  const name = drawer.inks.find(({ id }) => id === from)?.name ?? ink.name;
-  const screen = drawer.screens.find(({ id }) => id === veil.screen);
+  const name = studio.inks.find(({ id }) => id === from)?.name ?? ink.name;
+  const screen = studio.screens.find(({ id }) => id === veil.screen);
   return {
     ink: parts === 0 ? name : `${name}, let down 1:${parts}`,
     area: newScreen !== null || screen === undefined ? 'the whole image' : `screen ${screen.number} ${screen.name}`.trim(),

@@ -54,11 +54,11 @@ export function restOutline(screen: Screen, shapes: Studio['shapes']): SheetOutl
 }
 
 /** A small drawing of what a screen prints, cropped to it; empty when a shape is missing. */
-export function screenGlyph(screen: Screen | undefined, drawer: Studio): TemplateResult | typeof nothing {
+export function screenGlyph(screen: Screen | undefined, studio: Studio): TemplateResult | typeof nothing {
   if (screen === undefined) return nothing;
   let found: Known;
   try {
-    found = look(screen, drawer.shapes);
+    found = look(screen, studio.shapes);
   } catch {
     // The picture itself tells what is missing; a ticket without its drawing is enough here.
     return nothing;

@@ -1,26 +1,13 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { defined } from '../../../engine/base/at.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
-import { studioOfRecipe } from '../../../engine/recipe/write.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
-import type { Studio } from '../../../engine/studio/studio.ts';
 import type { Picture } from '../../../workers/api/engine-api.ts';
 import { desk, sentenceOf } from '../../../workers/client/client.ts';
+import { recipeStudio } from './recipe-studio.ts';
 
 /** Rows of a state picture: sharp at 60 mm on paper and on a tablet's card. */
 const ROWS = 520;
-
-const drawers = new WeakMap<Recipe, Studio>();
-
-/** The drawer of a recipe, the same object each time, so that a worker needs it only once. */
-function drawerOf(recipe: Recipe): Studio {
-  let drawer = drawers.get(recipe);
-  if (drawer === undefined) {
-    drawer = studioOfRecipe(recipe);
-    drawers.set(recipe, drawer);
-  }
-  return drawer;
-}
 
 interface Wanted {
   recipe: Recipe;
@@ -106,7 +93,7 @@ export class StatePictures implements ReactiveController {
       let url = '';
       try {
         const pictures = desk('picture');
-        const picture = await pictures.engine.thumbnail(pictures.key(drawerOf(recipe)), pulls, ROWS, relative);
+        const picture = await pictures.engine.thumbnail(pictures.key(recipeStudio(recipe)), pulls, ROWS, relative);
         url = URL.createObjectURL(await imageOf(picture));
       } catch (error) {
         this.tell(`The picture of "${recipe.title}" could not be drawn: ${sentenceOf(error)}`);

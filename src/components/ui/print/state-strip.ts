@@ -200,12 +200,12 @@ export class StateStrip extends LitElement {
   }
 
   private option(pull: Pull, index: number) {
-    const { drawer, drag } = this;
-    const screen = drawer.screens.find((entry) => entry.id === pull.screen);
-    const ink = drawer.inks.find((entry) => entry.id === pull.ink);
+    const { drawer: studio, drag } = this;
+    const screen = studio.screens.find((entry) => entry.id === pull.screen);
+    const ink = studio.inks.find((entry) => entry.id === pull.ink);
     const selected = pull.id === this.selected;
     const free = index > 0 && this.freeSwaps[index - 1] === true;
-    const name = pullWords(pull, index, drawer) + (free ? `; a free swap with pull ${index}` : '');
+    const name = pullWords(pull, index, studio) + (free ? `; a free swap with pull ${index}` : '');
     const still = pull.dxMm === 0 && pull.dyMm === 0;
     const offset = still ? 'no offset' : `${offsetText(pull.dxMm)} ${offsetText(pull.dyMm)} mm`;
     const turn = pull.turnDeg === 0 ? '' : `${String(pull.turnDeg).replace('-', '−')}°`;
@@ -225,7 +225,7 @@ export class StateStrip extends LitElement {
       ${free ? html`<span class="free" title="Free swap: pulls ${index} and ${index + 1} may change places and nothing is seen of it.">=</span>` : nothing}
       ${this.sheet(index + 1)}
       <div class="ticket">
-        <div class="line"><span class="number">${screen?.number ?? '?'}</span>${screenGlyph(screen, drawer)}</div>
+        <div class="line"><span class="number">${screen?.number ?? '?'}</span>${screenGlyph(screen, studio)}</div>
         <div class="line"><ps-ink-chip .ink=${ink}></ps-ink-chip>${turn}<span class="strokes">×${pull.strokes}</span></div>
         <div class="line offset ${offset.length > 13 ? 'long' : ''}">${offset}</div>
       </div>
@@ -236,8 +236,8 @@ export class StateStrip extends LitElement {
   }
 
   override render() {
-    const { drag, drawer, width } = this;
-    const { widthMm, heightMm } = drawer.paper;
+    const { drag, drawer: studio, width } = this;
+    const { widthMm, heightMm } = studio.paper;
     const cell = width + 22;
     return html`<div
       class="scroller ${drag?.under === true ? 'dragging' : ''}"

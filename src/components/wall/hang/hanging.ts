@@ -72,7 +72,7 @@ export class Hanging {
    * @param onProgress gets the share that is done when it takes a while
    * @returns null when something else was asked for meanwhile
    */
-  async spec(variants: readonly Variant[], drawer: Studio, onProgress: (share: number) => void): Promise<PlanSpec | null> {
+  async spec(variants: readonly Variant[], studio: Studio, onProgress: (share: number) => void): Promise<PlanSpec | null> {
     this.stop();
     const { choice } = this;
     if (this.plain) return { kind: 'rows', sequence: null };
@@ -88,7 +88,7 @@ export class Hanging {
             const variant = entryAt(variants, place);
             return { variant, origin: originOf(variant), place };
           }),
-          drawer,
+          studio,
         ),
       };
     if (choice.way === 'measures') return this.byMeasures(variants.length, shown);

@@ -32,11 +32,11 @@ export class WallActions extends LitElement {
     void this.updateComplete.then(() => this.renderRoot.querySelector<HTMLElement>('.toggle')?.focus());
   };
 
-  private changed(variant: Variant, parent: Parent, drawer: Studio) {
-    const { sentence, touched } = changesBetween(parent.pulls, variant.pulls, drawer);
+  private changed(variant: Variant, parent: Parent, studio: Studio) {
+    const { sentence, touched } = changesBetween(parent.pulls, variant.pulls, studio);
     return html`
       <p><span class="soft">From ${parent.name}:</span> ${sentence}</p>
-      <wall-changed-strip .pulls=${variant.pulls} .drawer=${drawer} .relative=${this.relative} .touched=${touched}></wall-changed-strip>
+      <wall-changed-strip .pulls=${variant.pulls} .drawer=${studio} .relative=${this.relative} .touched=${touched}></wall-changed-strip>
     `;
   }
 
@@ -60,26 +60,26 @@ export class WallActions extends LitElement {
     </dl>`;
   }
 
-  private panel(variant: Variant, drawer: Studio) {
+  private panel(variant: Variant, studio: Studio) {
     const parents = originOf(variant)?.parents ?? [];
     return html`<section id="panel" aria-label="About print ${variant.index + 1}">
       <h3>What changed?</h3>
       <p>${lineageSentence(lineageOf(variant))}</p>
       ${
         parents.length === 0
-          ? html`<p class="soft">This print was made of the Drawer's screens alone.</p><wall-changed-strip .pulls=${variant.pulls} .drawer=${drawer} .relative=${this.relative}></wall-changed-strip>`
-          : parents.map((parent) => this.changed(variant, parent, drawer))
+          ? html`<p class="soft">This print was made of the Drawer's screens alone.</p><wall-changed-strip .pulls=${variant.pulls} .drawer=${studio} .relative=${this.relative}></wall-changed-strip>`
+          : parents.map((parent) => this.changed(variant, parent, studio))
       }
       ${this.actions(variant)} ${this.figures(variant)}
     </section>`;
   }
 
   override render() {
-    const { variant, drawer, open } = this;
-    const none = variant === null || drawer === null;
+    const { variant, drawer: studio, open } = this;
+    const none = variant === null || studio === null;
     return html`<div @keydown=${this.onKey}>
       <button class="toggle" ?disabled=${none} aria-expanded=${open && !none} aria-controls="panel" @click=${() => this.toggle()}>Go on from this</button>
-      ${open && !none ? this.panel(variant, drawer) : nothing}
+      ${open && !none ? this.panel(variant, studio) : nothing}
     </div>`;
   }
 }

@@ -18,8 +18,8 @@ export class WallInkLimits extends WallMore {
   }
 
   private get inks(): [string, string][] {
-    const { drawer, bench, explore } = this.project;
-    return drawer.inks
+    const { drawer: studio, bench, explore } = this.project;
+    return studio.inks
       .filter(({ id, stock }) => stock !== true || explore.palette.includes(id) || bench.some((pull) => pull.ink === id))
       .map(({ id, name }) => [id, name]);
   }
@@ -84,8 +84,8 @@ export class WallInkLimits extends WallMore {
   }
 
   override render() {
-    const { explore, drawer } = this.project;
-    const there = (id: string | undefined): string | undefined => drawer.inks.find((ink) => ink.id === id)?.id;
+    const { explore, drawer: studio } = this.project;
+    const there = (id: string | undefined): string | undefined => studio.inks.find((ink) => ink.id === id)?.id;
     const { maxInks } = explore;
     const inkFirst = there(explore.inkFirst);
     const inkLast = there(explore.inkLast);

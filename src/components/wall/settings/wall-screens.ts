@@ -44,10 +44,10 @@ export class WallScreens extends WallMore {
   }
 
   override render() {
-    const { drawer, explore } = this.project;
+    const { drawer: studio, explore } = this.project;
     const conditionOf = (id: string): string =>
       explore.mustScreens?.includes(id) === true ? 'must' : explore.notScreens?.includes(id) === true ? 'not' : 'may';
-    const conditions = drawer.screens.map(({ id }) => conditionOf(id));
+    const conditions = studio.screens.map(({ id }) => conditionOf(id));
     const [must, not] = ['must', 'not'].map((condition) => conditions.filter((each) => each === condition).length);
     const said = [defined(must) > 0 ? `${must} must` : '', defined(not) > 0 ? `${not} must not` : '']
       .filter((text) => text !== '')
@@ -59,7 +59,7 @@ export class WallScreens extends WallMore {
       () => html`
       ${this.wrong('mustScreens')}${this.wrong('notScreens')}
       <ul aria-label="Screens of the Drawer">
-        ${drawer.screens.map(
+        ${studio.screens.map(
           (screen, i) => html`<li>
             <span class="name" title=${screen.name}>${screen.number} ${screen.name}</span>
             <select

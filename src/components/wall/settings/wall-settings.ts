@@ -165,8 +165,8 @@ export class WallSettings extends LitElement {
   }
 
   private inks() {
-    const { drawer, explore } = this.project;
-    const inks = printInks(drawer.inks);
+    const { drawer: studio, explore } = this.project;
+    const inks = printInks(studio.inks);
     return html`<div class="inks" role="group" aria-label=${SETTINGS.palette.label}>
       ${inks.map((ink) => {
         const used = explore.palette.includes(ink.id);
@@ -198,8 +198,8 @@ export class WallSettings extends LitElement {
   }
 
   override render() {
-    const { explore, bench, drawer } = this.project;
-    const left = drawer.screens.filter((screen) => !bench.some((pull) => pull.screen === screen.id)).length;
+    const { explore, bench, drawer: studio } = this.project;
+    const left = studio.screens.filter((screen) => !bench.some((pull) => pull.screen === screen.id)).length;
     return html`
       <div class="seed">
         <label for="seed">${SETTINGS.seed.label}</label>
