@@ -1,11 +1,11 @@
-import { html, LitElement, nothing } from 'lit';
-import { customElement, property, state } from 'lit/decorators.js';
+import { html, nothing } from 'lit';
+import { customElement, state } from 'lit/decorators.js';
 import { entryAt } from '../../engine/base/at.ts';
 import { spreadOver } from '../../engine/shapes/place/lay-out.ts';
 import { nextScreenNumber, screenOfShape } from '../../engine/shapes/place/new-screen.ts';
 import type { Screen, Shape } from '../../engine/shapes/types.ts';
 import { sentenceOf } from '../../workers/client/client.ts';
-import { type AppStore, StoreController } from '../app-store.ts';
+import { RoomElement } from '../store-element.ts';
 import { controls } from '../ui/controls-style.ts';
 import { chooseFiles } from '../ui/download.ts';
 import { FileDrop, fileDropStyles } from '../ui/file-drop.ts';
@@ -21,10 +21,10 @@ import { sizeText } from './shape-tray.ts';
 
 /** The flat file: shapes above, the screens made of them below, one screen open beside. */
 @customElement('drawer-room')
-export class DrawerRoom extends LitElement {
+export class DrawerRoom extends RoomElement {
   static override styles = [controls, sideRoomStyles, drawerStyles, fileDropStyles];
 
-  @property({ attribute: false }) store!: AppStore;
+  protected readonly room = 'drawer';
   @state() private shape: string | null = null;
   @state() private screen: string | null = null;
   @state() private trueSize = true;
@@ -36,15 +36,6 @@ export class DrawerRoom extends LitElement {
   private opened = 0;
   private work: Promise<void> = Promise.resolve();
   private readonly fileDrop = new FileDrop(this, (dropped) => this.drop(dropped));
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    new StoreController(this, this.store);
-  }
-
-  protected override shouldUpdate(): boolean {
-    return this.store.room === 'drawer';
-  }
 
   protected override willUpdate(): void {
     if (this.opened === this.store.opened) return;

@@ -1,10 +1,10 @@
-import { html, LitElement, nothing } from 'lit';
+import { html, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { roundTo } from '../../engine/base/units.ts';
 import { checkMesh, openingUm } from '../../engine/shapes/place/mesh-size.ts';
 import { placeInMiddle, reachBeyondMm } from '../../engine/shapes/place/new-screen.ts';
 import type { Mesh, PlacedShape, Screen } from '../../engine/shapes/types.ts';
-import { type AppStore, StoreController } from '../app-store.ts';
+import { StoreElement } from '../store-element.ts';
 import '../ui/kit/number-field.ts';
 import { controls } from '../ui/controls-style.ts';
 import type { NumberPick } from '../ui/kit/number-field.ts';
@@ -15,21 +15,15 @@ import type { Move } from './sheet-preview.ts';
 
 /** One screen: what lies on it and where, its mesh, and the way to the Bench. */
 @customElement('screen-editor')
-export class ScreenEditor extends LitElement {
+export class ScreenEditor extends StoreElement {
   static override styles = [controls, editorStyles];
 
-  @property({ attribute: false }) store!: AppStore;
   @property({ attribute: false }) screen!: Screen;
   @state() private chosen = 0;
   /** The places while one is being dragged. */
   @state() private draft: PlacedShape[] | null = null;
   @state() private meshProblem = '';
   @query('#more') private more!: HTMLSelectElement;
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    new StoreController(this, this.store);
-  }
 
   protected override willUpdate(changed: Map<string, unknown>): void {
     if (!changed.has('screen')) return;

@@ -1,5 +1,5 @@
-import { html, LitElement, nothing } from 'lit';
-import { customElement, property, state } from 'lit/decorators.js';
+import { html, nothing } from 'lit';
+import { customElement, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { defined } from '../../engine/base/at.ts';
 import { CARD_WHITE } from '../../engine/ink/characterise/card.ts';
@@ -7,7 +7,7 @@ import { demoStocks } from '../../engine/ink/demo/demo-stocks.ts';
 import { swatchOf, swatchReflectance } from '../../engine/ink/film/swatch.ts';
 import { printInks, stockInks } from '../../engine/ink/mix/mix.ts';
 import type { Ink } from '../../engine/ink/types.ts';
-import { type AppStore, StoreController } from '../app-store.ts';
+import { RoomElement } from '../store-element.ts';
 import '../ui/kit/number-field.ts';
 import { controls } from '../ui/controls-style.ts';
 import type { NumberPick } from '../ui/kit/number-field.ts';
@@ -28,10 +28,10 @@ type Side = { kind: 'ink'; id: string } | { kind: 'add' } | { kind: 'match' };
 
 /** The ink shelf: drawdowns of every ink, stock inks to mix from, all inks over each other, the paper under them. */
 @customElement('inks-room')
-export class InksRoom extends LitElement {
+export class InksRoom extends RoomElement {
   static override styles = [controls, sideRoomStyles, drawdownStyles, inksStyles];
 
-  @property({ attribute: false }) store!: AppStore;
+  protected readonly room = 'inks';
   @state() private side: Side | null = null;
   /** A file of measurements, kept for the next ink of it. */
   @state() private measurements: Measurements | null = null;
@@ -39,15 +39,6 @@ export class InksRoom extends LitElement {
   /** The inks to print with; the same array while the inks are, so that the chart is not made anew. */
   private shelf: { of: readonly Ink[]; inks: Ink[] } = { of: [], inks: [] };
   private readonly wide = new WideScreen(this);
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    new StoreController(this, this.store);
-  }
-
-  protected override shouldUpdate(): boolean {
-    return this.store.room === 'inks';
-  }
 
   /** On a phone what is open takes the place of the shelf, which is found again as it was left. */
   private open(side: Side | null): void {

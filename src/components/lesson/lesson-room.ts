@@ -1,10 +1,10 @@
-import { html, LitElement, nothing, type PropertyValues } from 'lit';
-import { customElement, property, state } from 'lit/decorators.js';
+import { html, nothing, type PropertyValues } from 'lit';
+import { customElement, state } from 'lit/decorators.js';
 import { entryAt } from '../../engine/base/at.ts';
 import { LESSON_PULLS } from '../../engine/base/limits.ts';
 import { chooseCopies, copyAnew, copyChoices, isMoved, isOutdated, moveCopy, putBack } from '../../engine/stack/copied-pulls.ts';
 import type { Pull } from '../../engine/stack/types.ts';
-import { type AppStore, StoreController } from '../app-store.ts';
+import { StoreElement } from '../store-element.ts';
 import '../ui/kit/number-field.ts';
 import '../ui/print/order-graph.ts';
 import { controls } from '../ui/controls-style.ts';
@@ -29,10 +29,9 @@ const SHEET_ROWS = 800;
 
 /** The teacher's room: all orders of a few pulls, and which of them print the same picture. */
 @customElement('lesson-room')
-export class LessonRoom extends LitElement {
+export class LessonRoom extends StoreElement {
   static override styles = [controls, chipStyles, lookStyles, lessonStyles];
 
-  @property({ attribute: false }) store!: AppStore;
   @state() private selected: string | null = null;
   /** Index of the order shown on the sheet. */
   @state() private shown = 0;
@@ -42,11 +41,6 @@ export class LessonRoom extends LitElement {
   @state() private ownDeltaE: number | null = null;
   private readonly run = new LessonRun(this, (sentence) => this.store.tell(sentence));
   private readonly tell = (sentence: string): void => this.store.tell(sentence);
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    new StoreController(this, this.store);
-  }
 
   override shouldUpdate(changed: PropertyValues): boolean {
     return !this.hasUpdated || this.store.room === 'lesson' || changed.size > 0;

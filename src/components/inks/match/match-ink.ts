@@ -1,5 +1,5 @@
-import { html, LitElement, nothing } from 'lit';
-import { customElement, property, state } from 'lit/decorators.js';
+import { html, nothing } from 'lit';
+import { customElement, state } from 'lit/decorators.js';
 import { labD50 } from '../../../engine/colour/lab.ts';
 import { freeName } from '../../../engine/ink/characterise/ink-draft.ts';
 import { INK_MESH } from '../../../engine/ink/film/film-factor.ts';
@@ -12,7 +12,7 @@ import type { MatchAnswer, MatchResult } from '../../../engine/ink/mix/match.ts'
 import { baseOf, mixInks, printInks, stockInks } from '../../../engine/ink/mix/mix.ts';
 import type { Lab } from '../../../engine/ink/types.ts';
 import { sentenceOf } from '../../../workers/client/client.ts';
-import { type AppStore, StoreController } from '../../app-store.ts';
+import { StoreElement } from '../../store-element.ts';
 import '../../ui/kit/number-field.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { JobRun } from '../../ui/job-run.ts';
@@ -29,10 +29,9 @@ const PAPER = '';
 
 /** Finds mixes of the stock inks that come nearest a colour. Sends `added` with the id of a mix that is kept. */
 @customElement('match-ink')
-export class MatchInk extends LitElement {
+export class MatchInk extends StoreElement {
   static override styles = [controls, matchStyles];
 
-  @property({ attribute: false }) store!: AppStore;
   @state() private from: 'colour' | 'print' = 'colour';
   @state() private colour: Lab = [62, -14, 26];
   /** An ink over a ground, whose print is to be matched. */
@@ -45,11 +44,6 @@ export class MatchInk extends LitElement {
   /** What the answers on show were searched for. */
   private searched: { target: Lab; key: string } | null = null;
   private readonly run = new JobRun<MatchResult>(this, 'picture');
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    new StoreController(this, this.store);
-  }
 
   /** Reflectance of the paper, or of one stroke of an ink on it. */
   private ground(over: string): ArrayLike<number> {

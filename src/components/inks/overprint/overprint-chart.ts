@@ -1,10 +1,10 @@
-import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
-import { customElement, property, state } from 'lit/decorators.js';
+import { css, html, nothing, type PropertyValues } from 'lit';
+import { customElement, state } from 'lit/decorators.js';
 import { entryAt } from '../../../engine/base/at.ts';
 import { type OverprintGrid, overprintGrid, OVERPRINT_COLOUR_DELTA_E } from '../../../engine/ink/film/overprint.ts';
 import { printInks } from '../../../engine/ink/mix/mix.ts';
 import type { Ink, Paper } from '../../../engine/ink/types.ts';
-import { type AppStore, StoreController } from '../../app-store.ts';
+import { RoomElement } from '../../store-element.ts';
 import '../../ui/kit/number-field.ts';
 import { controls } from '../../ui/controls-style.ts';
 import type { NumberPick } from '../../ui/kit/number-field.ts';
@@ -18,7 +18,7 @@ import { squareSentence } from './overprint-words.ts';
 
 /** Every ink over every other in both orders, what each square is, and the target to check it by. */
 @customElement('overprint-chart')
-export class OverprintChart extends LitElement {
+export class OverprintChart extends RoomElement {
   static override styles = [
     controls,
     markStyles,
@@ -69,7 +69,7 @@ export class OverprintChart extends LitElement {
     `,
   ];
 
-  @property({ attribute: false }) store!: AppStore;
+  protected readonly room = 'inks';
   @state() private third = OVERPRINT_COLOUR_DELTA_E;
   @state() private pointed: Square | null = null;
   /** Ids, so that an opened square stays that of its inks. */
@@ -77,15 +77,6 @@ export class OverprintChart extends LitElement {
   private grid: OverprintGrid = { own: [], rows: [] };
   private inks: readonly Ink[] = [];
   private drawn: { inks: readonly Ink[]; paper: Paper; relative: boolean; third: number } | null = null;
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    new StoreController(this, this.store);
-  }
-
-  protected override shouldUpdate(): boolean {
-    return this.store.room === 'inks';
-  }
 
   protected override willUpdate(_: PropertyValues): void {
     const { relative, project } = this.store;

@@ -1,9 +1,9 @@
-import { css, html, LitElement, nothing } from 'lit';
-import { customElement, property, state } from 'lit/decorators.js';
+import { css, html, nothing } from 'lit';
+import { customElement, state } from 'lit/decorators.js';
 import { printInks } from '../../../engine/ink/mix/mix.ts';
 import { layOutTarget, LEAST_SIDE_MM, type PageName, PAGES } from '../../../engine/ink/target/target-layout.ts';
 import { type Target, targetOf, withInk } from '../../../engine/ink/target/target.ts';
-import { type AppStore, StoreController } from '../../app-store.ts';
+import { RoomElement } from '../../store-element.ts';
 import { controls } from '../../ui/controls-style.ts';
 import '../target/target-measure.ts';
 import { counted } from '../../ui/words.ts';
@@ -11,7 +11,7 @@ import { printTarget } from '../target/target-sheet.ts';
 
 /** The target that checks the chart: which inks are on it, printing it, and what was measured on it. */
 @customElement('overprint-target')
-export class OverprintTarget extends LitElement {
+export class OverprintTarget extends RoomElement {
   static override styles = [
     controls,
     css`
@@ -53,18 +53,9 @@ export class OverprintTarget extends LitElement {
     `,
   ];
 
-  @property({ attribute: false }) store!: AppStore;
+  protected readonly room = 'inks';
   @state() private page: PageName = 'A4';
   @state() private measuring = false;
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    new StoreController(this, this.store);
-  }
-
-  protected override shouldUpdate(): boolean {
-    return this.store.room === 'inks';
-  }
 
   private get target(): Target {
     const { target, drawer: studio } = this.store.project;

@@ -1,9 +1,9 @@
-import { css, html, LitElement } from 'lit';
+import { css, html } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Problem } from '../../../engine/base/error.ts';
 import { checkPaper } from '../../../engine/ink/paper/check-paper.ts';
 import type { Paper } from '../../../engine/ink/types.ts';
-import { type AppStore, StoreController } from '../../app-store.ts';
+import { StoreElement } from '../../store-element.ts';
 import '../../ui/kit/number-field.ts';
 import { controls } from '../../ui/controls-style.ts';
 import type { NumberPick } from '../../ui/kit/number-field.ts';
@@ -11,7 +11,7 @@ import './paper-colour.ts';
 
 /** The paper: name, colour, sheet and the part of it that can be printed. */
 @customElement('paper-form')
-export class PaperForm extends LitElement {
+export class PaperForm extends StoreElement {
   static override styles = [
     controls,
     css`
@@ -65,16 +65,10 @@ export class PaperForm extends LitElement {
     `,
   ];
 
-  @property({ attribute: false }) store!: AppStore;
   @property({ attribute: false }) paper!: Paper;
   /** The paper as typed, while it cannot be saved. */
   @state() private draft: Paper | null = null;
   @state() private problems: Problem[] = [];
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    new StoreController(this, this.store);
-  }
 
   protected override willUpdate(changed: Map<string, unknown>): void {
     if (!changed.has('paper')) return;

@@ -1,4 +1,4 @@
-import { html, LitElement, nothing } from 'lit';
+import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { DENSITY_G_PER_CM3 } from '../../../engine/base/limits.ts';
 import { roundTo } from '../../../engine/base/units.ts';
@@ -9,7 +9,7 @@ import type { Mesh } from '../../../engine/ink/film/mesh.ts';
 import { mixesOf } from '../../../engine/ink/mix/remix.ts';
 import type { Ink } from '../../../engine/ink/types.ts';
 import '../../ui/kit/number-field.ts';
-import { type AppStore, StoreController } from '../../app-store.ts';
+import { StoreElement } from '../../store-element.ts';
 import { controls } from '../../ui/controls-style.ts';
 import type { NumberPick } from '../../ui/kit/number-field.ts';
 import { CARD_STYLE, drawdownStyles } from '../add/drawdown-card.ts';
@@ -25,18 +25,12 @@ import { editorStyles } from './ink-editor-style.ts';
 
 /** One ink of the project: its name, how far to trust it, its colours and what follows from them. Saved as it changes. */
 @customElement('ink-editor')
-export class InkEditor extends LitElement {
+export class InkEditor extends StoreElement {
   static override styles = [controls, drawdownStyles, curveStyles, foldStyles, editorStyles];
 
-  @property({ attribute: false }) store!: AppStore;
   @property({ attribute: false }) ink!: Ink;
   /** How many bands the colours last asked for had moved. */
   @state() private moved = 0;
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    new StoreController(this, this.store);
-  }
 
   protected override willUpdate(changed: Map<string, unknown>): void {
     if (changed.has('ink') && (changed.get('ink') as Ink | undefined)?.id !== this.ink.id) this.moved = 0;

@@ -1,5 +1,5 @@
-import { html, LitElement, nothing } from 'lit';
-import { customElement, property, state } from 'lit/decorators.js';
+import { html, nothing } from 'lit';
+import { customElement, state } from 'lit/decorators.js';
 import { defined } from '../../../engine/base/at.ts';
 import type { Swatch } from '../../../engine/ink/film/swatch.ts';
 import { checkSquares, fittedInk, type OverprintFit } from '../../../engine/ink/fit/fit-overprints.ts';
@@ -20,7 +20,7 @@ import {
 import { readingText } from '../../../engine/ink/target/typed-colour.ts';
 import { type Misread, pastedLines, typedReadings } from '../../../engine/ink/target/typed-readings.ts';
 import type { Ink, Lab, Paper } from '../../../engine/ink/types.ts';
-import { type AppStore, StoreController } from '../../app-store.ts';
+import { RoomElement } from '../../store-element.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { JobRun } from '../../ui/job-run.ts';
 import { counted } from '../../ui/words.ts';
@@ -42,10 +42,10 @@ interface FitInputs {
 
 /** Fields of measured squares, from a keyboard or a file; the fit to them, and taking it over. */
 @customElement('target-measure')
-export class TargetMeasure extends LitElement {
+export class TargetMeasure extends RoomElement {
   static override styles = [controls, markStyles, chartStyles, measureStyles];
 
-  @property({ attribute: false }) store!: AppStore;
+  protected readonly room = 'inks';
   /** What was typed and is no colour, by square. */
   @state() private misread: ReadonlyMap<number, Misread> = new Map();
   /** The row whose fields are there, by ink. */
@@ -62,12 +62,7 @@ export class TargetMeasure extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    new StoreController(this, this.store);
     this.row ??= this.target.inks[0] ?? null;
-  }
-
-  protected override shouldUpdate(): boolean {
-    return this.store.room === 'inks';
   }
 
   private get target(): Target {

@@ -7,6 +7,7 @@ import type { Viewport } from './lengths.ts';
 import { pathSegments } from './path-data.ts';
 import type { SvgNode } from './xml-tree.ts';
 
+/** Elements that draw an outline. Source: SVG 1.1 §§8–9. */
 export const SHAPE_ELEMENTS: ReadonlySet<string> = new Set([
   'path', 'rect', 'circle', 'ellipse', 'polygon', 'polyline', 'line',
 ]);

@@ -16,6 +16,7 @@ const PX: Readonly<Record<string, number>> = {
   pc: 16,
 };
 
+/** A CSS pixel is 1/96 of an inch. Source: CSS Values 3, 6.2. */
 export const MM_PER_PX = 25.4 / 96;
 
 /** Size of the box that percentages refer to, user units. */

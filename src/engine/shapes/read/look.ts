@@ -22,6 +22,7 @@ type Inherited = keyof typeof INHERITED;
 /** What an element hands down to those inside it. Source: SVG 1.1 appendix N (property index). */
 export type Look = Readonly<Record<Inherited, string>>;
 
+/** The look of an element in which nothing was set. */
 export const PLAIN_LOOK: Look = INHERITED;
 
 /** An element's look from its own values and its parent's look. */
@@ -73,6 +74,7 @@ export function isZero(value: string): boolean {
   return Number.parseFloat(value) <= 0;
 }
 
+/** What a fill-rule or clip-rule says; 'nonzero' for anything but 'evenodd'. */
 export function ruleOf(value: string): FillRule {
   return value.trim().toLowerCase() === 'evenodd' ? 'evenodd' : 'nonzero';
 }
