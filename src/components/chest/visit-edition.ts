@@ -10,7 +10,7 @@ import {
   newEdition,
 } from '../../engine/log/edition/edition.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
-import { withOvers } from '../../engine/visit/visit-needs.ts';
+import { withOvers } from '../../engine/visit/paper-needs.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import { controls } from '../ui/controls-style.ts';
 import { dialogStyle } from '../ui/dialog-style.ts';

@@ -1,8 +1,8 @@
 import { entryAt, num } from '../../engine/base/at.ts';
 import { minutesText } from '../../engine/base/words.ts';
 import { stackMinutesOf } from '../../engine/ink/film/drying.ts';
+import { paperToCut } from '../../engine/visit/paper-needs.ts';
 import { screensToMake } from '../../engine/visit/screens-to-make.ts';
-import { paperToCut } from '../../engine/visit/visit-needs.ts';
 import type { PressPlan } from '../../engine/visit/visit.ts';
 import { counted } from '../ui/words.ts';
 import { gramsText, recipeLetter } from '../words/plan-words.ts';

@@ -6,7 +6,7 @@ export interface Limits {
 
 /** Wet density of an ink, g/cm³: heavy metal pigments reach 4 and more; from memory. */
 export const DENSITY_G_PER_CM3: Limits = { least: 0.5, most: 5 };
-/** How far a wall may shift, echo and snap lays, mm; longer than this is taken for a mistake. */
+/** How far a wall may shift, echo and snap pulls, mm; longer than this is taken for a mistake. */
 export const SHIFT_MM: Limits = { least: 0, most: 1000 };
 /** How far a pull may lie from its screen's place, mm. */
 export const OFFSET_MM: Limits = { least: -2000, most: 2000 };

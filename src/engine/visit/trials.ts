@@ -4,8 +4,8 @@ import { changeOfLeavingOut } from './leave-out.ts';
 import { type Smaller, smaller, struck } from './smaller.ts';
 import { pressAfter, takes, type Taking, takingsOf, type VisitChange } from './visit-changes.ts';
 import type { VisitFigures } from './visit-figures.ts';
-import { visitTimes, type VisitTimes } from './visit-needs.ts';
 import { visitProblem, type VisitProblem } from './visit-problem.ts';
+import { visitTimes, type VisitTimes } from './visit-times.ts';
 import type { PressPlan, VisitInput } from './visit.ts';
 
 /** Work for the orders of all single changes, and for one of them at most, ms. */

@@ -4,22 +4,14 @@ import { type Arrangement, arrangeSetUps, changesOnBeds } from '../pullorder/tim
 import { earliestEnd } from '../pullorder/timeline/earliest-end.ts';
 import type { TimelineStart } from '../pullorder/timeline/start-state.ts';
 import type { PullPlan } from '../pullorder/types.ts';
+import { type InkNeed, type StockNeed, visitInks, visitStocks } from './ink-needs.ts';
 import { type SetUpCard, setUpCards } from './set-up-cards.ts';
 import { type VisitFigures, wholeFigures } from './visit-figures.ts';
-import {
-  type InkNeed,
-  type Moment,
-  momentOf,
-  type StockNeed,
-  timelineInput,
-  type VisitTimes,
-  visitInks,
-  visitStocks,
-  visitTimes,
-} from './visit-needs.ts';
 import { visitProblem, type VisitProblem, type VisitRunInput, type VisitSheet } from './visit-problem.ts';
+import { type Moment, momentOf, timelineInput, type VisitTimes, visitTimes } from './visit-times.ts';
 
-export type { CardTime, InkNeed, Moment } from './visit-needs.ts';
+export type { InkNeed } from './ink-needs.ts';
+export type { CardTime, Moment } from './visit-times.ts';
 
 /** What a visit is planned from. */
 export interface VisitInput {

@@ -3,7 +3,7 @@ import { demoStocks } from '../../../src/engine/ink/demo/demo-stocks.ts';
 import { mixInks } from '../../../src/engine/ink/mix/mix.ts';
 import { checkPlan } from '../../../src/engine/pullorder/check-plan.ts';
 import { recipeOf } from '../../../src/engine/recipe/write.ts';
-import { paperToCut } from '../../../src/engine/visit/visit-needs.ts';
+import { paperToCut } from '../../../src/engine/visit/paper-needs.ts';
 import { visitProblem } from '../../../src/engine/visit/visit-problem.ts';
 import { planVisit, type PressPlan } from '../../../src/engine/visit/visit.ts';
 import { pullOf, smallProject } from '../../helpers/small-project.ts';
