@@ -12,7 +12,7 @@ export interface Changes {
 }
 
 /** More of one kind than this are summed up. */
-const MOST_TOLD = 4;
+const MOST_LISTED = 4;
 /** More screens than this are counted. */
 const MOST_NAMED = 8;
 
@@ -26,69 +26,94 @@ interface Pair {
 /**
  * What changed from one stack to another. Pulls are the same when their ids are and their screens, or
  * else when their screens are, as they come.
- * @param drawer for the numbers of screens and the names of inks
+ * @param studio for the numbers of screens and the names of inks
  */
-export function changesBetween(from: readonly Pull[], to: readonly Pull[], drawer: Studio): Changes {
+export function changesBetween(from: readonly Pull[], to: readonly Pull[], studio: Studio): Changes {
   const pairs = pairUp(from, to);
-  const touched = new Set<string>();
-  const touch = (some: readonly Pair[]): Pair[] => {
-    for (const { is } of some) touched.add(is.id);
-    return [...some];
-  };
   const kept = new Set(pairs.map(({ was }) => was));
   const known = new Set(pairs.map(({ is }) => is));
-  const screen = (id: string): string => {
-    const found = drawer.screens.find((each) => each.id === id);
-    return found === undefined ? 'a screen that is gone' : `screen ${found.number}`;
-  };
-  const ink = (id: string): string => drawer.inks.find((each) => each.id === id)?.name ?? id;
-  const tell = (some: readonly Pair[], one: (pair: Pair) => string, all: string): string[] =>
-    some.length <= MOST_TOLD ? some.map(one) : [`pulls ${list(numbersOf(some))} ${all}`];
-
-  const moves = movesOf(pairs);
-  touch([...moves.swaps.flat(), ...moves.moved]);
-  const parts: string[] = [];
-  const swaps = moves.swaps.map(numbersOf);
-  if (swaps.length + moves.moved.length > MOST_TOLD) {
-    parts.push(`pulls ${list(numbersOf([...moves.swaps.flat(), ...moves.moved]))} changed places`);
-  } else {
-    for (const each of swaps) parts.push(`pulls ${each.join(' and ')} changed places`);
-    for (const pair of moves.moved) parts.push(`pull ${pair.number} now goes down ${after(pair, pairs)}`);
-  }
-  const recoloured = touch(pairs.filter(({ was, is }) => was.ink !== is.ink));
-  parts.push(
-    ...tell(recoloured, ({ number, was, is }) => `pull ${number} is now ${ink(is.ink)} instead of ${ink(was.ink)}`, 'changed ink'),
-  );
-  const shifted = touch(pairs.filter(({ was, is }) => was.dxMm !== is.dxMm || was.dyMm !== is.dyMm));
-  parts.push(...tell(shifted, ({ number, was, is }) => `pull ${number} lies ${shift(was, is)}`, 'are shifted'));
-  const turned = touch(pairs.filter(({ was, is }) => was.turnDeg !== is.turnDeg));
-  parts.push(
-    ...tell(
-      turned,
-      ({ number, was, is }) => `pull ${number} is turned by ${(((is.turnDeg - was.turnDeg) % 360) + 360) % 360}°`,
-      'are turned',
-    ),
-  );
-  const stroked = touch(pairs.filter(({ was, is }) => was.strokes !== is.strokes));
-  parts.push(
-    ...tell(
-      stroked,
-      ({ number, was, is }) => `pull ${number} has ${count(is.strokes, 'stroke')} instead of ${was.strokes}`,
-      'have other strokes',
-    ),
-  );
   const gone = from.filter((pull) => !kept.has(pull));
-  if (gone.length > MOST_NAMED) parts.push(`${gone.length} screens left out`);
-  else if (gone.length > 0) parts.push(`${list(gone.map((pull) => screen(pull.screen)))} left out`);
   const come = to.filter((pull) => !known.has(pull));
-  for (const { id } of come) touched.add(id);
-  if (come.length > MOST_NAMED) parts.push(`${come.length} screens brought in`);
-  else parts.push(...come.map((pull) => `${screen(pull.screen)} brought in, in ${ink(pull.ink)}`));
-  const text = parts.join('; ');
+  const names = namesOf(studio);
+  const moves = movesOf(pairs);
+  const edits = editsOf(pairs, names);
+  const changed = [...moves.swaps.flat(), ...moves.moved, ...edits.flatMap(({ of }) => of)].map(({ is }) => is.id);
+  const touched = new Set([...changed, ...come.map(({ id }) => id)]);
+  const text = [...moveWords(moves, pairs), ...edits.flatMap(editWords), ...screenWords(gone, come, names)].join('; ');
   return {
     sentence: text === '' ? 'Nothing changed.' : `${text.charAt(0).toUpperCase()}${text.slice(1)}.`,
     touched: to.filter(({ id }) => touched.has(id)).map(({ id }) => id),
   };
+}
+
+interface Names {
+  screen: (id: string) => string;
+  ink: (id: string) => string;
+}
+
+function namesOf(studio: Studio): Names {
+  return {
+    screen: (id) => {
+      const found = studio.screens.find((each) => each.id === id);
+      return found === undefined ? 'a screen that is gone' : `screen ${found.number}`;
+    },
+    ink: (id) => studio.inks.find((each) => each.id === id)?.name ?? id,
+  };
+}
+
+function moveWords({ swaps, moved }: Moves, pairs: readonly Pair[]): string[] {
+  if (swaps.length + moved.length > MOST_LISTED) return [`pulls ${list(numbersOf([...swaps.flat(), ...moved]))} changed places`];
+  return [
+    ...swaps.map((pair) => `pulls ${numbersOf(pair).join(' and ')} changed places`),
+    ...moved.map((pair) => `pull ${pair.number} now goes down ${after(pair, pairs)}`),
+  ];
+}
+
+/** A way in which pulls that stayed are other than before. */
+interface Edit {
+  of: readonly Pair[];
+  one: (pair: Pair) => string;
+  /** Said of many: 'changed ink'. */
+  many: string;
+}
+
+function editsOf(pairs: readonly Pair[], { ink }: Names): Edit[] {
+  const where = (differs: (pair: Pair) => boolean): Pair[] => pairs.filter(differs);
+  return [
+    {
+      of: where(({ was, is }) => was.ink !== is.ink),
+      one: ({ number, was, is }) => `pull ${number} is now ${ink(is.ink)} instead of ${ink(was.ink)}`,
+      many: 'changed ink',
+    },
+    {
+      of: where(({ was, is }) => was.dxMm !== is.dxMm || was.dyMm !== is.dyMm),
+      one: ({ number, was, is }) => `pull ${number} lies ${shift(was, is)}`,
+      many: 'are shifted',
+    },
+    {
+      of: where(({ was, is }) => was.turnDeg !== is.turnDeg),
+      one: ({ number, was, is }) => `pull ${number} is turned by ${(((is.turnDeg - was.turnDeg) % 360) + 360) % 360}°`,
+      many: 'are turned',
+    },
+    {
+      of: where(({ was, is }) => was.strokes !== is.strokes),
+      one: ({ number, was, is }) => `pull ${number} has ${count(is.strokes, 'stroke')} instead of ${was.strokes}`,
+      many: 'have other strokes',
+    },
+  ];
+}
+
+function editWords({ of, one, many }: Edit): string[] {
+  return of.length <= MOST_LISTED ? of.map(one) : [`pulls ${list(numbersOf(of))} ${many}`];
+}
+
+function screenWords(gone: readonly Pull[], come: readonly Pull[], { screen, ink }: Names): string[] {
+  const out = gone.length > MOST_NAMED ? `${gone.length} screens left out` : `${list(gone.map((pull) => screen(pull.screen)))} left out`;
+  const brought =
+    come.length > MOST_NAMED
+      ? [`${come.length} screens brought in`]
+      : come.map((pull) => `${screen(pull.screen)} brought in, in ${ink(pull.ink)}`);
+  return gone.length > 0 ? [out, ...brought] : brought;
 }
 
 function numbersOf(pairs: readonly Pair[]): string[] {
@@ -119,11 +144,17 @@ function pairUp(from: readonly Pull[], to: readonly Pull[]): Pair[] {
   return pairs.sort((a, b) => defined(place.get(a.is)) - defined(place.get(b.is)));
 }
 
+/** Pairs of pulls that changed places, and pulls that went elsewhere. */
+interface Moves {
+  swaps: [Pair, Pair][];
+  moved: Pair[];
+}
+
 /**
  * Which pulls moved: pairs that changed places, and else the fewest that explain the order.
  * @param pairs in their new order
  */
-function movesOf(pairs: readonly Pair[]): { swaps: [Pair, Pair][]; moved: Pair[] } {
+function movesOf(pairs: readonly Pair[]): Moves {
   const before = [...pairs].sort((a, b) => a.number - b.number);
   const rank = new Map(before.map((pair, i) => [pair, i]));
   const order = pairs.map((pair) => defined(rank.get(pair)));

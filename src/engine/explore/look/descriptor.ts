@@ -114,7 +114,7 @@ export class Describer {
  * The descriptor of a print whose cells are coloured.
  * @param linear cells × 3, linear sRGB 0–1; exact from the map's runs
  */
-export function describeCells(map: CellMap, linear: ArrayLike<number>): Descriptor {
+function describeCells(map: CellMap, linear: ArrayLike<number>): Descriptor {
   const out = new Uint8Array(DESCRIPTOR_LENGTH);
   const lights = areaMeans(map, linear);
   const step = (value: number): number => Math.max(0, Math.min(255, Math.round(value * STEPS)));

@@ -55,44 +55,21 @@ export class Sight {
    */
   of(map: CellMap, films: readonly number[], bits: readonly number[]): Visible {
     const pulls = films.length;
-    const areaMm2 = new Float64Array(pulls);
-    const pairMm2 = new Float64Array(pulls * pulls);
+    const visible = { areaMm2: new Float64Array(pulls), pairMm2: new Float64Array(pulls * pulls) };
     const bands = films.map((film) => this.film(film));
     const shares = films.map((film) => this.leastShares(film));
-    const { words, cover } = map;
-    const { pile, leastDeltaE } = this;
     if (this.cells.length < map.cells) this.cells = new Uint32Array(map.cells * 2);
     const { cells } = this;
     let count = 0;
     for (let cell = 1; cell < map.cells; cell++) if (f64(map.areaMm2, cell) > 0) cells[count++] = cell;
 
-    /** Looks at the pulls from `top` down in a range of cells, which all lie under the films of `over`. */
-    const look = (top: number, first: number, end: number, over: readonly number[], hidden: boolean): void => {
-      for (let at = top, from = first; at >= 0 && from < end; at--) {
-        const word = num(bits, at) >> 5;
-        const mask = 1 << (num(bits, at) & 31);
-        let under = from;
-        let area = 0;
-        for (let i = from; i < end; i++) {
-          const cell = u32(cells, i);
-          if ((u32(cover, cell * words + word) & mask) === 0) continue;
-          area += f64(map.areaMm2, cell);
-          cells[i] = num(cells, under);
-          cells[under++] = cell;
-        }
-        if (under === from) continue;
-        for (const upper of over) pairMm2[upper * pulls + at] = f64(pairMm2, upper * pulls + at) + area;
-        if (hidden) look(at - 1, from, under, over, true);
-        else {
-          areaMm2[at] = f64(areaMm2, at) + area;
-          const hides = pile.hidesBelow(over.length, entryAt(bands, at), entryAt(shares, at), leastDeltaE);
-          look(at - 1, from, under, [...over, at], hides);
-        }
-        from = under;
-      }
-    };
-    look(pulls - 1, 0, count, [], false);
-    return { areaMm2, pairMm2 };
+    new Look({ map, bits, bands, shares, cells, pile: this.pile, leastDeltaE: this.leastDeltaE }, visible).down(
+      pulls - 1,
+      0,
+      count,
+      NOTHING,
+    );
+    return visible;
   }
 
   private leastShares(film: number): Float64Array {
@@ -101,6 +78,73 @@ export class Sight {
     return found;
   }
 }
+
+/** What a look at a stack needs. */
+interface Sighted {
+  map: CellMap;
+  bits: readonly number[];
+  bands: readonly FilmBands[];
+  shares: readonly Float64Array[];
+  /** Cells of the map, sorted again by every step. */
+  cells: Uint32Array;
+  pile: Pile;
+  leastDeltaE: number;
+}
+
+/** Pulls over what is looked at, and whether their films hide it. */
+interface Above {
+  pulls: readonly number[];
+  hide: boolean;
+}
+
+const NOTHING: Above = { pulls: [], hide: false };
+
+/** Looks at a stack from the top down. */
+class Look {
+  private readonly of: Sighted;
+  private readonly visible: Visible;
+
+  constructor(of: Sighted, visible: Visible) {
+    this.of = of;
+    this.visible = visible;
+  }
+
+  /** Looks at the pulls from `top` down in a range of cells, which all lie under the same pulls. */
+  down(top: number, first: number, end: number, above: Above): void {
+    for (let at = top, from = first; at >= 0 && from < end; at--) from = this.under(at, from, end, above);
+  }
+
+  /** Parts a range of cells by a pull, looks below it where it lies, and says where the others begin. */
+  private under(at: number, first: number, end: number, above: Above): number {
+    const { map, bits, cells } = this.of;
+    const { words, cover, areaMm2 } = map;
+    const word = num(bits, at) >> 5;
+    const mask = 1 << (num(bits, at) & 31);
+    let under = first;
+    let area = 0;
+    for (let i = first; i < end; i++) {
+      const cell = u32(cells, i);
+      if ((u32(cover, cell * words + word) & mask) === 0) continue;
+      area += f64(areaMm2, cell);
+      cells[i] = num(cells, under);
+      cells[under++] = cell;
+    }
+    if (under > first) this.down(at - 1, first, under, this.seen(at, area, above));
+    return under;
+  }
+
+  /** Counts an area of a pull as seen, as far as what lies above lets it be. */
+  private seen(at: number, area: number, above: Above): Above {
+    const { bits, pile, bands, shares, leastDeltaE } = this.of;
+    const { areaMm2, pairMm2 } = this.visible;
+    for (const upper of above.pulls) pairMm2[upper * bits.length + at] = f64(pairMm2, upper * bits.length + at) + area;
+    if (above.hide) return above;
+    areaMm2[at] = f64(areaMm2, at) + area;
+    const hide = pile.hidesBelow(above.pulls.length, entryAt(bands, at), entryAt(shares, at), leastDeltaE);
+    return { pulls: [...above.pulls, at], hide };
+  }
+}
+
 /** One film of a pile, with what is known of all from the topmost down to it. */
 class Level {
   film: FilmBands | null = null;

@@ -45,7 +45,7 @@ export function createDerivedExplorer(input: ExploreInput, request: DerivedReque
 }
 
 /** The seed of what comes from prints: it names them, and what was asked. */
-export function derivedSeed({ kind, parents }: Pick<DerivedRequest, 'kind' | 'parents'>): string {
+function derivedSeed({ kind, parents }: Pick<DerivedRequest, 'kind' | 'parents'>): string {
   const first = entryAt(parents, 0).id;
   if (kind !== 'between' && kind !== 'cross') return `(${first}) ${kind}`;
   const second = entryAt(parents, 1).id;

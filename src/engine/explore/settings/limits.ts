@@ -126,7 +126,7 @@ const entries = Object.entries(LIMITS) as unknown as readonly Entry<CountLimit |
 export const LIMIT_FIELDS: readonly LimitField[] = entries.map(([field]) => field);
 export const COUNT_LIMITS: readonly Entry<CountLimit>[] = entries.filter((entry): entry is Entry<CountLimit> => entry[1].kind === 'count');
 /** Those on areas first, since colours take longer. */
-export const SHARE_LIMITS: readonly Entry<ShareLimit>[] = entries
+const SHARE_LIMITS: readonly Entry<ShareLimit>[] = entries
   .filter((entry): entry is Entry<ShareLimit> => entry[1].kind === 'share')
   .sort(([, a], [, b]) => Number(a.ofColours) - Number(b.ofColours));
 

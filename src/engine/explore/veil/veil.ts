@@ -7,7 +7,7 @@ import { cellLab } from '../../stack/appearance.ts';
 import { buildCellMap } from '../../stack/cell-map.ts';
 import { stackLayers } from '../../stack/layers.ts';
 import { placedSpans } from '../../stack/screen-spans.ts';
-import type { CellMap, Pull, Stack } from '../../stack/types.ts';
+import type { CellMap, Pull, RowGrid, Stack } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
 import { edgeMeasure } from '../measure/edges.ts';
 import { colourAreas, measureVariant, SAME_COLOUR_DELTA_E } from '../measure/measures.ts';
@@ -15,8 +15,6 @@ import { pullSwatches } from '../measure/overprint-colours.ts';
 import { freeId, veilAreas, type VeilArea } from './veil-areas.ts';
 import { isTranslucent, veilInks, type VeilInk } from './veil-inks.ts';
 import type { VeilOptions, VeilProposal, VeilResult } from './veil-types.ts';
-
-export type { VeilOptions, VeilProposal, VeilResult } from './veil-types.ts';
 
 /** Colours that differ by less in L have no lightness order to keep. */
 const ORDERED_L = 2;
@@ -42,7 +40,7 @@ interface Candidate {
 
 /** An area with the map of the stack and it, and what the stack shows there without a veil. */
 interface Ground extends VeilArea {
-  drawer: Studio;
+  studio: Studio;
   map: CellMap;
   mapStack: Stack;
   veil: Pull;
@@ -62,7 +60,7 @@ interface Ground extends VeilArea {
  * @throws EngineError 'veil.empty-stack', 'veil.unknown-ink', 'veil.unknown-screen', 'veil.letdown',
  *   'veil.option', and what stackLayers and placedSpans throw
  */
-export function* veils(stack: Stack, drawer: Studio, options: VeilOptions = {}): Generator<number, VeilResult> {
+export function* veils(stack: Stack, studio: Studio, options: VeilOptions = {}): Generator<number, VeilResult> {
   const { count = 6, largest = 6, rows = 256, places = 'end' } = options;
   for (const [what, value] of [
     ['proposals', count],
@@ -76,15 +74,15 @@ export function* veils(stack: Stack, drawer: Studio, options: VeilOptions = {}):
   if (stack.pulls.length === 0) {
     throw new EngineError('veil.empty-stack', 'The stack has no pulls to lay a veil over; put one on the Bench first.');
   }
-  const grid = { widthMm: drawer.paper.widthMm, heightMm: drawer.paper.heightMm, rows };
-  const paper = drawer.paper.reflectance;
-  const map = buildCellMap(placedSpans(stack, drawer, grid), grid);
-  const lab = cellLab(map, stackLayers(stack, drawer), paper);
-  const before = measureVariant(map, lab, swatches(stack, drawer));
+  const grid = { widthMm: studio.paper.widthMm, heightMm: studio.paper.heightMm, rows };
+  const paper = studio.paper.reflectance;
+  const map = buildCellMap(placedSpans(stack, studio, grid), grid);
+  const lab = cellLab(map, stackLayers(stack, studio), paper);
+  const before = measureVariant(map, lab, swatches(stack, studio));
   const colours = colourAreas(map, lab).slice(0, largest);
 
-  const inks = veilInks(drawer, options);
-  const areas = veilAreas(drawer, options);
+  const inks = veilInks(studio, options);
+  const areas = veilAreas(studio, options);
   const slots = places === 'any' ? stack.pulls.map((_, i) => i).concat(stack.pulls.length) : [stack.pulls.length];
   const total = areas.length * inks.length * slots.length;
   const grounds: Ground[] = [];
@@ -92,7 +90,7 @@ export function* veils(stack: Stack, drawer: Studio, options: VeilOptions = {}):
   let tried = 0;
   let seen = 0;
   for (const [area, each] of areas.entries()) {
-    const ground = groundOf(each, stack, drawer, inks, grid, colours);
+    const ground = groundOf(each, { stack, studio, inks, grid, colours });
     grounds.push(ground);
     for (const ink of inks) {
       seen += slots.length;
@@ -100,7 +98,7 @@ export function* veils(stack: Stack, drawer: Studio, options: VeilOptions = {}):
       for (const at of slots) {
         const veil = { ...ground.veil, ink: ink.ink.id };
         const pulls = [...stack.pulls.slice(0, at), veil, ...stack.pulls.slice(at)];
-        const shown = cellLab(ground.map, stackLayers({ pulls }, ground.drawer, ground.mapStack), paper);
+        const shown = cellLab(ground.map, stackLayers({ pulls }, ground.studio, ground.mapStack), paper);
         tried++;
         yield (seen - slots.length + at / stack.pulls.length) / total;
         if (!keepsOrder(ground, shown, colours)) continue;
@@ -115,19 +113,22 @@ export function* veils(stack: Stack, drawer: Studio, options: VeilOptions = {}):
   return { before, proposals, tried, kept: found.length };
 }
 
-function groundOf(
-  area: VeilArea,
-  stack: Stack,
-  drawer: Studio,
-  inks: readonly VeilInk[],
-  grid: { widthMm: number; heightMm: number; rows: number },
-  colours: readonly { lab: readonly number[] }[],
-): Ground {
+/** The print that veils are tried on. */
+interface Bare {
+  stack: Stack;
+  studio: Studio;
+  inks: readonly VeilInk[];
+  grid: RowGrid;
+  /** Its largest colours. */
+  colours: readonly { lab: readonly number[] }[];
+}
+
+function groundOf(area: VeilArea, { stack, studio, inks, grid, colours }: Bare): Ground {
   const extended: Studio = {
-    ...drawer,
-    shapes: area.newShape === null ? drawer.shapes : [...drawer.shapes, area.newShape],
-    screens: drawer.screens.includes(area.screen) ? drawer.screens : [...drawer.screens, area.screen],
-    inks: [...drawer.inks, ...inks.flatMap(({ newInks }) => newInks)],
+    ...studio,
+    shapes: area.newShape === null ? studio.shapes : [...studio.shapes, area.newShape],
+    screens: studio.screens.includes(area.screen) ? studio.screens : [...studio.screens, area.screen],
+    inks: [...studio.inks, ...inks.flatMap(({ newInks }) => newInks)],
   };
   const veil: Pull = {
     id: freeId('veil', stack.pulls),
@@ -140,11 +141,11 @@ function groundOf(
   };
   const mapStack = { pulls: [...stack.pulls, veil] };
   const map = buildCellMap(placedSpans(mapStack, extended, grid), grid);
-  const bare = cellLab(map, stackLayers(stack, extended, mapStack), drawer.paper.reflectance);
-  const colourOf = Int32Array.from({ length: map.cells }, (_, cell) =>
-    colours.findIndex(({ lab: [l, a, b] }) => differenceAt(bare, cell, defined(l), defined(a), defined(b)) <= SAME_COLOUR_DELTA_E),
-  );
-  return { ...area, drawer: extended, map, mapStack, veil, colourOf, points: pointCells(map) };
+  const bare = cellLab(map, stackLayers(stack, extended, mapStack), studio.paper.reflectance);
+  const isColour = (cell: number, [l = 0, a = 0, b = 0]: readonly number[]): boolean =>
+    deltaE2000Values(f64(bare, cell * 3), f64(bare, cell * 3 + 1), f64(bare, cell * 3 + 2), l, a, b) <= SAME_COLOUR_DELTA_E;
+  const colourOf = Int32Array.from({ length: map.cells }, (_, cell) => colours.findIndex(({ lab }) => isColour(cell, lab)));
+  return { ...area, studio: extended, map, mapStack, veil, colourOf, points: pointCells(map) };
 }
 
 /** Whether the large colours, each in the mean over all that it took before the veil, keep their order of L. */
@@ -185,8 +186,8 @@ function spread(sorted: readonly Candidate[], count: number): Candidate[] {
 function proposalOf(candidate: Candidate, ground: Ground, busyness: number): VeilProposal {
   const { ink, pulls, at } = candidate;
   const stack = { pulls };
-  const shown = cellLab(ground.map, stackLayers(stack, ground.drawer, ground.mapStack), ground.drawer.paper.reflectance);
-  const after = measureVariant(ground.map, shown, swatches(stack, ground.drawer));
+  const shown = cellLab(ground.map, stackLayers(stack, ground.studio, ground.mapStack), ground.studio.paper.reflectance);
+  const after = measureVariant(ground.map, shown, swatches(stack, ground.studio));
   return {
     pulls,
     veil: entryAt(pulls, at),
@@ -203,10 +204,10 @@ function proposalOf(candidate: Candidate, ground: Ground, busyness: number): Vei
 }
 
 /** Lab of the paper and of each pull alone on it. */
-function swatches(stack: Stack, drawer: Studio): Lab[] {
+function swatches(stack: Stack, studio: Studio): Lab[] {
   return pullSwatches(
-    stackLayers(stack, drawer).map(({ film }) => film),
-    drawer.paper.reflectance,
+    stackLayers(stack, studio).map(({ film }) => film),
+    studio.paper.reflectance,
   );
 }
 
@@ -230,10 +231,8 @@ function pointLab(ground: Ground, lab: Float64Array): Float64Array {
 
 function meanDifference(a: Float64Array, b: Float64Array): number {
   let sum = 0;
-  for (let at = 0; at < a.length; at += 3) sum += differenceAt(a, at / 3, f64(b, at), f64(b, at + 1), f64(b, at + 2));
+  for (let at = 0; at < a.length; at += 3) {
+    sum += deltaE2000Values(f64(a, at), f64(a, at + 1), f64(a, at + 2), f64(b, at), f64(b, at + 1), f64(b, at + 2));
+  }
   return sum / (a.length / 3);
-}
-
-function differenceAt(lab: Float64Array, cell: number, l: number, a: number, b: number): number {
-  return deltaE2000Values(f64(lab, cell * 3), f64(lab, cell * 3 + 1), f64(lab, cell * 3 + 2), l, a, b);
 }

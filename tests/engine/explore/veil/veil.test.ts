@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { deltaE2000 } from '../../../../src/engine/colour/delta-e.ts';
 import { labD50, type Lab } from '../../../../src/engine/colour/lab.ts';
-import { veils, type VeilOptions, type VeilResult } from '../../../../src/engine/explore/veil/veil.ts';
+import type { VeilOptions, VeilResult } from '../../../../src/engine/explore/veil/veil-types.ts';
+import { veils } from '../../../../src/engine/explore/veil/veil.ts';
 import { CARD_BLACK, CARD_WHITE } from '../../../../src/engine/ink/characterise/card.ts';
 import { demoInks } from '../../../../src/engine/ink/demo/demo-inks.ts';
 import { demoStocks } from '../../../../src/engine/ink/demo/demo-stocks.ts';
