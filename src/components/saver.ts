@@ -1,6 +1,6 @@
 import type { LogEvent, VisitHead } from '../engine/log/types.ts';
 import type { Project } from '../engine/project/types.ts';
-import type { StoredProject } from '../workers/api/engine-api.ts';
+import type { StoredProject } from '../workers/api/storage-api.ts';
 import { openStorage, sentenceOf } from '../workers/client/client.ts';
 import type { Saver } from './app-store.ts';
 

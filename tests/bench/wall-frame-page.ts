@@ -5,8 +5,9 @@ import { demo } from '../../src/components/demo.ts';
 import { randomFrom } from '../../src/engine/base/random.ts';
 import { toOffsetGrid } from '../../src/engine/base/units.ts';
 import type { Pull } from '../../src/engine/stack/types.ts';
-import type { WallBatch } from '../../src/workers/api/engine-api.ts';
-import { StudioPictures, WallPainter } from '../../src/workers/jobs/pictures.ts';
+import type { WallBatch } from '../../src/workers/api/wall-api.ts';
+import { StudioPictures } from '../../src/workers/jobs/pictures.ts';
+import { WallPainter } from '../../src/workers/jobs/wall-painter.ts';
 
 const ROWS = 160;
 const SIZE = { width: 1440, height: 900 };
@@ -32,7 +33,7 @@ async function wall(stacks: readonly Pull[][]): Promise<{ frame: Frame; gl: WebG
   const scene = await WallScene.create();
   const holder = document.body.appendChild(document.createElement('div'));
   holder.append(...scene.canvases);
-  const painter = new WallPainter(new StudioPictures(drawer), ROWS, true);
+  const painter = new WallPainter(new StudioPictures(drawer), { rows: ROWS, relative: true });
   const batch: WallBatch = { maps: [], tiles: [], found: stacks.length, asked: stacks.length };
   stacks.forEach((pulls, index) => {
     const { fresh, ...tile } = painter.tile(pulls);
@@ -63,7 +64,7 @@ async function sprites(stacks: readonly Pull[][]): Promise<{ frame: Frame; gl: W
   const columns = Math.ceil(Math.sqrt((stacks.length * SIZE.width) / SIZE.height / aspect));
   const width = SIZE.width / columns;
   stacks.forEach((pulls, index) => {
-    const { widthPx, heightPx, pixels } = pictures.thumbnail(pulls, ROWS, true);
+    const { widthPx, heightPx, pixels } = pictures.thumbnail({ pulls, heightPx: ROWS, relative: true });
     const source = new BufferImageSource({
       resource: new Uint8Array(pixels.buffer),
       width: widthPx,

@@ -1,6 +1,7 @@
-import { type DrawnTile, WallHelper } from '../../src/workers/helpers/wall-helper.ts';
+import { WallHelper } from '../../src/workers/helpers/wall-helper.ts';
 import type { RemoteHelper } from '../../src/workers/helpers/wall-helpers.ts';
 import { breathe } from '../../src/workers/jobs/jobs.ts';
+import type { DrawnTile } from '../../src/workers/jobs/wall-painter.ts';
 
 /**
  * A helper in this thread that answers after some steps of the search, each time others.

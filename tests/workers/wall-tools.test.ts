@@ -58,7 +58,7 @@ describe('embedSteps', () => {
 
 describe('printPng', () => {
   it('should write a file that another reader opens, in its size, with the print in it', async () => {
-    const blob = await printPng(drawer, bench, { widthMm: 100, dpi: 72, relative: true }, () => true);
+    const blob = await printPng({ studio: drawer, pulls: bench, size: { widthMm: 100, dpi: 72, relative: true } }, () => true);
     const bytes = Buffer.from(await blob!.arrayBuffer());
     // pHYs: pixels a metre, 72 dpi = 2835 (PNG specification, W3C 2025, 11.3.4.3).
     const at = bytes.indexOf('pHYs');
@@ -70,7 +70,7 @@ describe('printPng', () => {
     context.drawImage(image, 0, 0);
     const { data } = context.getImageData(0, 0, widthPx, heightPx);
     // The same sheet painted at once, one row of crossings a pixel: alike but for edges.
-    const whole = new StudioPictures(drawer).thumbnail(bench, heightPx, true);
+    const whole = new StudioPictures(drawer).thumbnail({ pulls: bench, heightPx, relative: true });
     expect(whole.widthPx).toBe(widthPx);
     let far = 0;
     for (let i = 0; i < data.length; i += 4) if (Math.abs(data[i]! - whole.pixels[i]!) > 24) far++;
@@ -78,7 +78,7 @@ describe('printPng', () => {
   });
 
   it('should stop when told to', async () => {
-    expect(await printPng(drawer, bench, { widthMm: 100, dpi: 72, relative: true }, () => false)).toBeNull();
+    expect(await printPng({ studio: drawer, pulls: bench, size: { widthMm: 100, dpi: 72, relative: true } }, () => false)).toBeNull();
   });
 
   it('should refuse what is too large with the dpi that would do', () => {
@@ -95,7 +95,7 @@ describe('sheetPdf', () => {
 
   it('should fill pages of the size asked for, with every print on one', async () => {
     const options = { paper: 'a4', columns: 4, title: 'Slack tide', relative: true } as const;
-    const bytes = await sheetPdf(drawer, prints, options, pageFonts.plain, () => true);
+    const bytes = await sheetPdf({ studio: drawer, prints, options, typeface: pageFonts.plain }, () => true);
     const doc = await PDFDocument.load(bytes!);
     const { pages } = layOutSheet(23, options, drawer.paper.widthMm / drawer.paper.heightMm);
     expect(doc.getPageCount()).toBe(pages);
@@ -124,8 +124,11 @@ describe('sheetPdf', () => {
   });
 
   it('should tell of an empty sheet', async () => {
-    await expect(sheetPdf(drawer, [], { paper: 'a4', columns: 4, title: '', relative: true }, pageFonts.plain, () => true)).rejects.toThrow(
-      /no print/,
-    );
+    await expect(
+      sheetPdf(
+        { studio: drawer, prints: [], options: { paper: 'a4', columns: 4, title: '', relative: true }, typeface: pageFonts.plain },
+        () => true,
+      ),
+    ).rejects.toThrow(/no print/);
   });
 });

@@ -2,7 +2,7 @@ import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Pull } from '../../engine/stack/types.ts';
 import type { Studio } from '../../engine/studio/studio.ts';
-import type { OverlapEdge } from '../../workers/api/engine-api.ts';
+import type { OverlapEdge } from '../../workers/api/picture-api.ts';
 import '../ui/print/order-graph.ts';
 import { controls } from '../ui/controls-style.ts';
 import { splitEdges } from '../ui/print/order-graph-layout.ts';

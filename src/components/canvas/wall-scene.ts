@@ -1,6 +1,7 @@
 import type { WebGLRenderer } from 'pixi.js';
 import { num } from '../../engine/base/at.ts';
-import type { Picture, WallBatch } from '../../workers/api/engine-api.ts';
+import type { Picture } from '../../workers/api/picture-api.ts';
+import type { WallBatch } from '../../workers/api/wall-api.ts';
 import { CameraMoves } from './camera/camera-moves.ts';
 import { Camera, type View } from './camera/camera.ts';
 import { WallPace } from './camera/wall-pace.ts';

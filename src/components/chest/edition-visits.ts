@@ -3,9 +3,17 @@ import { editionRecord, type EditionRecord } from '../../engine/log/edition/edit
 import type { Edition } from '../../engine/log/edition/edition.ts';
 import type { OrderPairs } from '../../engine/log/turns.ts';
 import type { LogEvent, VisitHead } from '../../engine/log/types.ts';
-import { sentenceOf } from '../../workers/client/client.ts';
 import type { AppStore } from '../app-store.ts';
 import { workerPairs } from '../ui/log/order-pairs.ts';
+import { Work } from '../ui/work.ts';
+
+/** What was logged of a recipe. */
+interface VisitsRead {
+  heads: readonly VisitHead[];
+  /** The visit that the edition is told from. */
+  chosen: VisitHead | undefined;
+  list: readonly LogEvent[];
+}
 
 /** The logged visits that print a recipe, and what the log of the chosen one makes of its edition. */
 export class EditionVisits implements ReactiveController {
@@ -13,7 +21,10 @@ export class EditionVisits implements ReactiveController {
   private readonly store: () => AppStore;
   private events: { visit: string; list: readonly LogEvent[] } | null = null;
   private pairs: OrderPairs = () => null;
-  private asked = 0;
+  private readonly reading = new Work<VisitsRead>(null, {
+    found: (read) => this.take(read),
+    failed: (sentence) => this.store().tell(`The log could not be read (${sentence}); close the edition and open it again.`),
+  });
   private found: { edition: Edition; events: readonly LogEvent[]; record: EditionRecord } | null = null;
   /** First to last. */
   heads: readonly VisitHead[] = [];
@@ -27,24 +38,24 @@ export class EditionVisits implements ReactiveController {
   hostConnected(): void {}
 
   /** Reads anew what was logged of a recipe. */
-  async read(recipe: string, visit: string | undefined): Promise<void> {
-    const asked = ++this.asked;
-    const { saver } = this.store();
-    try {
+  read(recipe: string, visit: string | undefined): Promise<void> {
+    return this.reading.start(async () => {
+      const { saver } = this.store();
       const all = (await saver.readVisits?.()) ?? [];
       const heads = all
         .filter((head) => head.recipes.some((entry) => entry.id === recipe))
         .sort((a, b) => a.begunMs - b.begunMs || (a.id < b.id ? -1 : 1));
       const chosen = heads.find((head) => head.id === visit) ?? heads.at(-1);
       const list = chosen === undefined ? [] : ((await saver.readEvents?.(chosen.id)) ?? []);
-      if (asked !== this.asked) return;
-      this.heads = heads;
-      this.events = chosen === undefined ? null : { visit: chosen.id, list };
-      this.pairs = chosen === undefined ? () => null : workerPairs(chosen, () => this.changed());
-      this.changed();
-    } catch (error) {
-      this.store().tell(`The log could not be read (${sentenceOf(error)}); close the edition and open it again.`);
-    }
+      return { heads, chosen, list };
+    });
+  }
+
+  private take({ heads, chosen, list }: VisitsRead): void {
+    this.heads = heads;
+    this.events = chosen === undefined ? null : { visit: chosen.id, list };
+    this.pairs = chosen === undefined ? () => null : workerPairs(chosen, () => this.changed());
+    this.changed();
   }
 
   private changed(): void {

@@ -1,8 +1,8 @@
 import type { Recipe } from '../../engine/recipe/types.ts';
 import { studioOfRecipe } from '../../engine/recipe/write.ts';
 import type { Studio } from '../../engine/studio/studio.ts';
-import type { Picture } from '../../workers/api/engine-api.ts';
-import { desk } from '../../workers/client/client.ts';
+import type { Picture } from '../../workers/api/picture-api.ts';
+import { engineFor } from '../../workers/client/client.ts';
 
 // A recipe is a new object when its title changes, but its pulls are the same list: it names the picture.
 const drawers = new WeakMap<Recipe['pulls'], Studio>();
@@ -27,10 +27,8 @@ export function recipePicture(recipe: Recipe, heightPx: number, relative: boolea
   const name = `${heightPx} ${relative}`;
   let picture = known.get(name);
   if (picture === undefined) {
-    const draw = (): Promise<Picture> => {
-      const { engine } = desk('picture');
-      return engine.thumbnail(desk('picture').key(recipeStudio(recipe)), recipe.pulls, heightPx, relative);
-    };
+    const draw = (): Promise<Picture> =>
+      engineFor('picture').thumbnail({ studio: recipeStudio(recipe), pulls: recipe.pulls, heightPx, relative });
     picture = last.then(draw, draw);
     last = picture;
     known.set(name, picture);

@@ -4,7 +4,7 @@ import { defined } from '../../engine/base/at.ts';
 import { lineageSentence } from '../../engine/recipe/lineage.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
 import { writeRecipe } from '../../engine/recipe/write.ts';
-import type { Picture } from '../../workers/api/engine-api.ts';
+import type { Picture } from '../../workers/api/picture-api.ts';
 import { sentenceOf } from '../../workers/client/client.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import { controls } from '../ui/controls-style.ts';

@@ -2,12 +2,12 @@ import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { entryAt, num } from '../../engine/base/at.ts';
 import { possibleFirsts, tellingGroups } from '../../engine/order/first-down.ts';
-import type { Picture } from '../../workers/api/engine-api.ts';
-import { desk, sentenceOf } from '../../workers/client/client.ts';
+import type { Picture } from '../../workers/api/picture-api.ts';
+import { engineFor } from '../../workers/client/client.ts';
 import { controls } from '../ui/controls-style.ts';
 import '../ui/kit/ink-chip.ts';
 import '../ui/print/picture-view.ts';
-import { Latest } from '../ui/latest.ts';
+import { Work } from '../ui/work.ts';
 import type { LessonAnswer } from './lesson-run.ts';
 import { chipStyles, orderChips, pullChip } from './order-chips.ts';
 
@@ -83,23 +83,12 @@ export class GuessGame extends LitElement {
   @state() private picture: Picture | null = null;
   @state() private right = 0;
   @state() private asked = 0;
-  private readonly pictures = new Latest<number, Picture>(
-    (group) => {
-      const { question, result } = this.answer;
-      const pictures = desk('picture');
-      const order = entryAt(result.orders, num(entryAt(result.groups, group), 0));
-      return pictures.engine.thumbnail(
-        pictures.key(question.studio),
-        order.map((at) => entryAt(question.pulls, at)),
-        ROWS,
-        question.relative,
-      );
-    },
-    (picture, group) => {
+  private readonly pictures = new Work<{ picture: Picture; group: number }>(null, {
+    found: ({ picture, group }) => {
       if (group === this.group) this.picture = picture;
     },
-    (error) => this.tell(sentenceOf(error)),
-  );
+    failed: (sentence) => this.tell(sentence),
+  });
 
   protected override willUpdate(changed: Map<PropertyKey, unknown>): void {
     if (changed.has('answer')) this.next();
@@ -117,7 +106,15 @@ export class GuessGame extends LitElement {
     const fresh = open.length > 1 ? open.filter((group) => group !== this.group) : open;
     this.group = num(fresh, Math.floor(Math.random() * fresh.length));
     this.picture = result.pictures[num(entryAt(result.groups, this.group), 0)] ?? null;
-    this.pictures.ask(this.group);
+    const { group } = this;
+    this.pictures.follow(async () => ({ picture: await this.draw(group), group }));
+  }
+
+  private draw(group: number): Promise<Picture> {
+    const { question, result } = this.answer;
+    const order = entryAt(result.orders, num(entryAt(result.groups, group), 0));
+    const pulls = order.map((at) => entryAt(question.pulls, at));
+    return engineFor('picture').thumbnail({ studio: question.studio, pulls, heightPx: ROWS, relative: question.relative });
   }
 
   private choose(pull: number): void {

@@ -1,9 +1,9 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import type { Pull } from '../../engine/stack/types.ts';
 import type { Studio } from '../../engine/studio/studio.ts';
-import type { LessonResult, OverlapEdge, Picture } from '../../workers/api/engine-api.ts';
-import { desk, sentenceOf } from '../../workers/client/client.ts';
-import { Latest } from '../ui/latest.ts';
+import type { LessonResult, OverlapEdge, Picture } from '../../workers/api/picture-api.ts';
+import { engineFor } from '../../workers/client/client.ts';
+import { Work } from '../ui/work.ts';
 
 /** What the contact sheet shows. */
 export interface LessonQuestion {
@@ -36,70 +36,39 @@ function same<T extends { studio: Studio; pulls: readonly Pull[] }>(a: T | null,
 
 /** Asks for the contact sheet and for the sheet one moves shapes on; each has the newest answer. */
 export class LessonRun implements ReactiveController {
-  private readonly host: ReactiveControllerHost;
   private asked: LessonQuestion | null = null;
   private askedSheet: SheetQuestion | null = null;
-  private readonly groups: Latest<LessonQuestion, LessonAnswer>;
-  private readonly sheets: Latest<SheetQuestion, Picture>;
+  private readonly groups: Work<LessonAnswer>;
+  private readonly sheets: Work<Picture>;
   answer: LessonAnswer | null = null;
   sheet: Picture | null = null;
 
   constructor(host: ReactiveControllerHost, tell: (sentence: string) => void) {
-    this.host = host;
+    this.groups = new Work(host, { found: (answer) => (this.answer = answer), failed: tell });
+    this.sheets = new Work(host, { found: (picture) => (this.sheet = picture), failed: tell });
     host.addController(this);
-    const fail = (error: unknown): void => {
-      tell(sentenceOf(error));
-      this.host.requestUpdate();
-    };
-    this.groups = new Latest(
-      async (question) => {
-        const lessons = desk('lesson');
-        const key = lessons.key(question.studio);
-        const [result, edges] = await Promise.all([
-          lessons.engine.lesson(key, question.pulls, question.minDeltaE, question.heightPx, question.relative),
-          lessons.engine.overlaps(key, question.pulls, 0),
-        ]);
-        return { question, result, edges };
-      },
-      (answer) => {
-        this.answer = answer;
-        this.host.requestUpdate();
-      },
-      fail,
-    );
-    this.sheets = new Latest(
-      ({ studio, pulls, heightPx, relative }) => {
-        const pictures = desk('picture');
-        return pictures.engine.thumbnail(pictures.key(studio), pulls, heightPx, relative);
-      },
-      (picture) => {
-        this.sheet = picture;
-        this.host.requestUpdate();
-      },
-      fail,
-    );
   }
 
   hostDisconnected(): void {
-    this.groups.forget();
-    this.sheets.forget();
+    this.asked = null;
+    this.askedSheet = null;
   }
 
   /** Whether the contact sheet shown is not the one last asked for. */
   get outdated(): boolean {
-    return this.asked !== null && this.answer?.question !== this.asked && !this.groups.idle;
+    return this.asked !== null && this.answer?.question !== this.asked && this.groups.running;
   }
 
   ask(question: LessonQuestion): void {
     if (same(this.asked, question)) return;
     this.asked = question;
-    this.groups.ask(question);
+    this.groups.follow(() => findGroups(question));
   }
 
   askSheet(question: SheetQuestion): void {
     if (same(this.askedSheet, question)) return;
     this.askedSheet = question;
-    this.sheets.ask(question);
+    this.sheets.follow(() => engineFor('picture').thumbnail(question));
   }
 
   /** For when too few pulls are chosen to compare. */
@@ -108,4 +77,11 @@ export class LessonRun implements ReactiveController {
     this.answer = null;
     this.groups.forget();
   }
+}
+
+async function findGroups(question: LessonQuestion): Promise<LessonAnswer> {
+  const { studio, pulls } = question;
+  const engine = engineFor('lesson');
+  const [result, edges] = await Promise.all([engine.lesson(question), engine.overlaps({ studio, pulls, minDeltaE: 0 })]);
+  return { question, result, edges };
 }

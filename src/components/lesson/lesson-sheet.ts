@@ -4,7 +4,7 @@ import { num } from '../../engine/base/at.ts';
 import { toOffsetGrid } from '../../engine/base/units.ts';
 import type { Pull } from '../../engine/stack/types.ts';
 import type { Studio } from '../../engine/studio/studio.ts';
-import type { Picture } from '../../workers/api/engine-api.ts';
+import type { Picture } from '../../workers/api/picture-api.ts';
 import '../ui/print/picture-view.ts';
 import { controls } from '../ui/controls-style.ts';
 import { pathOf, restOutline } from '../ui/print/screen-outline.ts';

@@ -1,4 +1,4 @@
-import type { LessonResult, OverlapEdge } from '../../workers/api/engine-api.ts';
+import type { LessonResult, OverlapEdge } from '../../workers/api/picture-api.ts';
 import { counted } from '../ui/words.ts';
 
 /** '24 orders, 6 different pictures'. */

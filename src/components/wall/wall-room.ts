@@ -48,7 +48,7 @@ export class WallRoom extends LitElement {
   });
   private pause: ReturnType<typeof setTimeout> | undefined;
   private readonly kept = new KeptPrints();
-  private readonly check = new SettingsCheck();
+  private readonly check = new SettingsCheck(this, (sentence) => this.store.tell(sentence));
   /** Which of the projects opened so far hangs here. */
   private opened = 0;
   private readonly onNarrow = (): void => {
@@ -117,12 +117,7 @@ export class WallRoom extends LitElement {
   /** Tells at once what contradicts itself, and finds the wall anew after a short rest. */
   private async settingsChanged(change: SettingsChange): Promise<void> {
     clearTimeout(this.pause);
-    try {
-      if (!(await this.check.check(this.inputs))) return;
-    } catch (error) {
-      this.store.tell(sentenceOf(error));
-      return;
-    }
+    if (!(await this.check.check(this.inputs))) return;
     this.requestUpdate();
     // Another stack on the Bench does not take down a wall one may still be choosing from.
     if (this.problems.length > 0 || change === 'stack') return;

@@ -1,9 +1,22 @@
 import type { Pull } from '../../engine/stack/types.ts';
 import type { Studio } from '../../engine/studio/studio.ts';
-import type { SheetOptions, SheetPrint } from '../jobs/contact-sheet.ts';
-import type { Picture } from './engine-api.ts';
+import type { Picture } from './picture-api.ts';
+import type { Job } from './request.ts';
 
-export type { SheetOptions, SheetPrint } from '../jobs/contact-sheet.ts';
+export interface SheetOptions {
+  paper: 'a4' | 'a3';
+  /** 1 to 20. */
+  columns: number;
+  title: string;
+  relative: boolean;
+}
+
+export interface SheetPrint {
+  /** From 0; 1 more is written. */
+  index: number;
+  seed: string;
+  pulls: readonly Pull[];
+}
 
 /** Two prints' difference: light where they are alike, dark where they are not. */
 export interface DifferencePicture {
@@ -16,36 +29,57 @@ export interface DifferencePicture {
   share: number;
 }
 
+/** Two prints to be held against each other. */
+export interface DifferenceRequest {
+  studio: Studio;
+  a: readonly Pull[];
+  b: readonly Pull[];
+  heightPx: number;
+  /** Areas that differ by more are counted. */
+  overDeltaE: number;
+}
+
+/** Points to be laid out, like beside like. */
+export interface EmbedRequest {
+  /** Points × dimensions. */
+  points: Float32Array;
+  dimensions: number;
+  /** The same seed and points give the same layout. */
+  seed: string;
+}
+
+/** A contact sheet to be made. */
+export interface ContactSheetRequest {
+  studio: Studio;
+  prints: readonly SheetPrint[];
+  options: SheetOptions;
+}
+
+/** How large a print's picture is to be. */
+export interface PrintSize {
+  widthMm: number;
+  dpi: number;
+  relative: boolean;
+}
+
+/** A picture of a print to be made. */
+export interface PrintRequest {
+  studio: Studio;
+  pulls: readonly Pull[];
+  size: PrintSize;
+}
+
 /** What is done with the prints of a wall, away from the page. Progress is a share from 0 to 1. */
 export interface WallToolsApi {
   cancel(job: string): void;
   /** @returns points × 2, 0 to 1; null when cancelled */
-  embed(
-    job: string,
-    points: Float32Array,
-    dimensions: number,
-    seed: string,
-    onProgress: (share: number) => void,
-  ): Promise<Float32Array | null>;
-  difference(drawer: Studio, a: readonly Pull[], b: readonly Pull[], heightPx: number, overDeltaE: number): DifferencePicture;
+  embed(request: Job<EmbedRequest>, onProgress: (share: number) => void): Promise<Float32Array | null>;
+  difference(request: DifferenceRequest): DifferencePicture;
   /**
-   * @param typeface a TrueType file for a PDF; null for a PNG
+   * @param request with a TrueType file for a PDF; null for a PNG
    * @returns null when cancelled
    */
-  sheet(
-    job: string,
-    drawer: Studio,
-    prints: readonly SheetPrint[],
-    typeface: Uint8Array | null,
-    options: SheetOptions,
-    onProgress: (share: number) => void,
-  ): Promise<Blob | null>;
+  sheet(request: Job<ContactSheetRequest & { typeface: Uint8Array | null }>, onProgress: (share: number) => void): Promise<Blob | null>;
   /** @returns null when cancelled */
-  print(
-    job: string,
-    drawer: Studio,
-    pulls: readonly Pull[],
-    size: { widthMm: number; dpi: number; relative: boolean },
-    onProgress: (share: number) => void,
-  ): Promise<Blob | null>;
+  print(request: Job<PrintRequest>, onProgress: (share: number) => void): Promise<Blob | null>;
 }

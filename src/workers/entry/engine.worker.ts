@@ -20,8 +20,13 @@ import type { Studio } from '../../engine/studio/studio.ts';
 import { OVERLAP_TOLERANCE_MM } from '../../engine/visit/visit-problem.ts';
 import { planVisit, type PressPlan } from '../../engine/visit/visit.ts';
 import { whatToDrop } from '../../engine/visit/what-to-drop.ts';
-import type { EngineApi, Picture } from '../api/engine-api.ts';
+import type { EngineApi } from '../api/engine-api.ts';
 import { keepErrorFields } from '../api/errors.ts';
+import type { InkApi } from '../api/ink-api.ts';
+import type { Picture, PictureApi } from '../api/picture-api.ts';
+import type { PlanApi } from '../api/plan-api.ts';
+import type { StudioKey } from '../api/request.ts';
+import type { WallApi } from '../api/wall-api.ts';
 import { wallHelpers } from '../helpers/wall-helper-workers.ts';
 import { Jobs } from '../jobs/jobs.ts';
 import { StudioPictures } from '../jobs/pictures.ts';
@@ -29,12 +34,12 @@ import { pinTiles } from '../jobs/pin-tiles.ts';
 import { runVeils } from '../jobs/veil-job.ts';
 import { runWall } from '../jobs/wall-job.ts';
 
-const drawers = new Map<number, StudioPictures>();
+const studios = new Map<StudioKey, StudioPictures>();
 const jobs = new Jobs();
 
-function of(key: number): StudioPictures {
-  const found = drawers.get(key);
-  if (found === undefined) throw new EngineError('worker.drawer', 'The drawer is no longer at helper; try again.');
+function of(key: StudioKey): StudioPictures {
+  const found = studios.get(key);
+  if (found === undefined) throw new EngineError('worker.drawer', 'The drawer is no longer at hand; try again.');
   return found;
 }
 
@@ -49,45 +54,37 @@ function handOverAll(pictures: Picture[]): Picture[] {
   );
 }
 
-const engine: EngineApi = {
-  loadStudio(key, drawer, like) {
-    const before = like === null ? undefined : drawers.get(like);
-    const whole: Studio =
-      before === undefined ? (drawer as Studio) : { ...drawer, shapes: before.drawer.shapes, screens: before.drawer.screens };
-    drawers.set(key, new StudioPictures(whole, before));
+const pictures: PictureApi = {
+  view: ({ studio, ...request }) => handOver(of(studio).view(request)),
+  states: ({ studio, ...request }) => handOverAll(of(studio).allStates(request)),
+  thumbnail: ({ studio, ...request }) => handOver(of(studio).thumbnail(request)),
+  overlaps({ studio, pulls, minDeltaE }) {
+    return overlapsOf({ pulls }, of(studio).studio, { toleranceMm: OVERLAP_TOLERANCE_MM, minDeltaE });
   },
-  dropStudios(keys) {
-    for (const key of keys) drawers.delete(key);
-  },
-  cancel(job) {
-    jobs.cancel(job);
-  },
-  view: (key, request) => handOver(of(key).view(request)),
-  states: (key, pulls, heightPx, relative) => handOverAll(of(key).allStates(pulls, heightPx, relative)),
-  thumbnail: (key, pulls, heightPx, relative) => handOver(of(key).thumbnail(pulls, heightPx, relative)),
-  overlaps(key, pulls, minDeltaE) {
-    return overlapsOf({ pulls }, of(key).drawer, { toleranceMm: OVERLAP_TOLERANCE_MM, minDeltaE });
-  },
-  lesson(key, pulls, minDeltaE, heightPx, relative) {
-    const pictures = of(key);
-    const found = groupOrders({ pulls }, pictures.drawer, { toleranceMm: OVERLAP_TOLERANCE_MM, minDeltaE });
-    const drawn = pictures.reordered(
-      found.orders.map((order) => order.map((at) => entryAt(pulls, at))),
-      heightPx,
-      relative,
-    );
+  lesson({ studio, pulls, minDeltaE, ...look }) {
+    const painter = of(studio);
+    const found = groupOrders({ pulls }, painter.studio, { toleranceMm: OVERLAP_TOLERANCE_MM, minDeltaE });
+    const orders = found.orders.map((order) => order.map((at) => entryAt(pulls, at)));
+    const drawn = painter.reordered(orders, look);
     return Comlink.transfer(
       { ...found, pictures: drawn },
       drawn.map((picture) => picture.pixels.buffer),
     );
   },
-  wall: (key, job, bench, explore, rows, onBatch, from) =>
-    runWall(jobs, job, of(key), bench, explore, rows, onBatch, from, () => wallHelpers(from?.cores ?? 1)),
-  pinTiles: (key, pins, at, rows, relative) => pinTiles(of(key), pins, at, rows, relative),
-  checkExplore: (key, bench, explore) => checkExplore(explore, of(key).drawer, bench),
-  printNotes: (key, bench) => printNotes(of(key).drawer, bench),
-  countOrders: (key, job, bench, explore) => jobs.find(job, countOrders({ drawer: of(key).drawer, bench, explore })),
-  findClash: (key, job, bench, explore) => jobs.find(job, findClash({ drawer: of(key).drawer, bench, explore })),
+};
+
+const walls: WallApi = {
+  wall: ({ studio, ...request }, onBatch) =>
+    runWall({ jobs, pictures: of(studio), helpers: wallHelpers(request.cores ?? 1) }, request, onBatch),
+  pinTiles: ({ studio, ...request }) => pinTiles(of(studio), request),
+  checkExplore: ({ studio, bench, explore }) => checkExplore(explore, of(studio).studio, bench),
+  printNotes: ({ studio, bench }) => printNotes(of(studio).studio, bench),
+  countOrders: ({ studio, job, bench, explore }) => jobs.find(job, countOrders({ drawer: of(studio).studio, bench, explore })),
+  findClash: ({ studio, job, bench, explore }) => jobs.find(job, findClash({ drawer: of(studio).studio, bench, explore })),
+  veils: ({ studio, ...request }, onProgress) => runVeils({ jobs, pictures: of(studio) }, request, onProgress),
+};
+
+const inks: InkApi = {
   readShapeFile(text, fileName, id) {
     const { shapes, problems } = readShapes(text, fileName);
     const [read] = shapes;
@@ -100,13 +97,14 @@ const engine: EngineApi = {
     return { kx: [...kx], sx: [...sx], adjusted: [...adjusted], problems };
   },
   readMeasurements: (text, fileName) => readCgats(text, fileName),
-  matchInk: (job, target, stocks, options, onProgress) => jobs.find(job, matchInkSteps(target, stocks, options), onProgress),
-  fitOverprints: (job, squares, inks, paper, onRound) =>
+  matchInk: ({ job, target, stocks, options }, onProgress) => jobs.find(job, matchInkSteps(target, stocks, options), onProgress),
+  fitOverprints: ({ job, squares, inks, paper }, onRound) =>
     jobs.find(job, fitOverprintSteps(squares, inks, paper), ({ rounds }) => onRound(rounds)),
-  veils: (key, job, pulls, options, heightPx, relative, onProgress) =>
-    runVeils(jobs, job, of(key), pulls, options, heightPx, relative, onProgress),
-  whatToDrop: (job, input, plan, onProgress) => jobs.find(job, whatToDrop(input, plan), onProgress),
-  async plan(job, input, budgetMs, onBest) {
+};
+
+const plans: PlanApi = {
+  whatToDrop: ({ job, input, plan }, onProgress) => jobs.find(job, whatToDrop(input, plan), onProgress),
+  async plan({ job, input, budgetMs }, onBest) {
     let last: PressPlan | null = null;
     const clock = (): number => performance.now();
     const steps = 'rest' in input ? planRest(input, budgetMs, clock) : planVisit(input, budgetMs, clock);
@@ -116,6 +114,25 @@ const engine: EngineApi = {
     });
     if (last === null) throw new EngineError('plan.stopped', 'The planning was stopped before it found an order; start it again.');
     return last;
+  },
+};
+
+const engine: EngineApi = {
+  ...pictures,
+  ...walls,
+  ...inks,
+  ...plans,
+  loadStudio({ key, studio, like }) {
+    const before = like === null ? undefined : studios.get(like);
+    const whole: Studio =
+      before === undefined ? (studio as Studio) : { ...studio, shapes: before.studio.shapes, screens: before.studio.screens };
+    studios.set(key, new StudioPictures(whole, before));
+  },
+  dropStudios(keys) {
+    for (const key of keys) studios.delete(key);
+  },
+  cancel(job) {
+    jobs.cancel(job);
   },
 };
 

@@ -1,7 +1,7 @@
 import * as Comlink from 'comlink';
 import { type IDBPDatabase, openDB } from 'idb';
-import type { StorageApi, StoredProject } from '../api/engine-api.ts';
 import { keepErrorFields } from '../api/errors.ts';
+import type { StorageApi, StoredProject } from '../api/storage-api.ts';
 import { addEvents, readEvents, readVisits } from '../jobs/storage-log.ts';
 import { readPress, writePress } from '../jobs/storage-press.ts';
 

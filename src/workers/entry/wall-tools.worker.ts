@@ -13,12 +13,11 @@ function breathe(): Promise<void> {
   return new Promise((resolve) => setTimeout(resolve));
 }
 
+/** Tells the share that is done, and hears whether to go on. */
+type Step = (share: number) => Promise<boolean>;
+
 /** Runs work that is told after each step whether it goes on. */
-async function goOn<T>(
-  job: string,
-  work: (step: (share: number) => Promise<boolean>) => Promise<T>,
-  onProgress: (share: number) => void,
-): Promise<T> {
+async function goOn<T>(job: string, work: (step: Step) => Promise<T>, onProgress: (share: number) => void): Promise<T> {
   going.add(job);
   try {
     return await work(async (share) => {
@@ -36,30 +35,31 @@ const tools: WallToolsApi = {
     going.delete(job);
     jobs.cancel(job);
   },
-  embed: (job, points, dimensions, seed, onProgress) => jobs.find(job, embedSteps(points, dimensions, seed), onProgress),
-  difference(drawer, a, b, heightPx, overDeltaE) {
-    const found = differencePicture(drawer, a, b, heightPx, overDeltaE);
+  embed: ({ job, points, dimensions, seed }, onProgress) => jobs.find(job, embedSteps(points, dimensions, seed), onProgress),
+  difference(request) {
+    const found = differencePicture(request);
     return Comlink.transfer(found, [found.picture.pixels.buffer]);
   },
-  sheet(job, drawer, prints, typeface, options, onProgress) {
+  sheet({ job, typeface, ...request }, onProgress) {
+    const onPrint = (step: Step) => (done: number) => step(done / request.prints.length);
     return goOn(
       job,
       async (step) => {
         // The PDF library is large and seldom wanted.
         const { sheetPdf, sheetPng } = await import('../jobs/contact-sheet.ts');
-        if (typeface === null) return sheetPng(drawer, prints, options, (done) => step(done / prints.length));
-        const bytes = await sheetPdf(drawer, prints, options, typeface, (done) => step(done / prints.length));
+        if (typeface === null) return sheetPng(request, onPrint(step));
+        const bytes = await sheetPdf({ ...request, typeface }, onPrint(step));
         return bytes === null ? null : new Blob([bytes], { type: 'application/pdf' });
       },
       onProgress,
     );
   },
-  print(job, drawer, pulls, size, onProgress) {
+  print({ job, ...request }, onProgress) {
     return goOn(
       job,
       async (step) => {
         const { printPng } = await import('../jobs/print-png.ts');
-        return printPng(drawer, pulls, size, step);
+        return printPng(request, step);
       },
       onProgress,
     );

@@ -1,5 +1,5 @@
 import * as Comlink from 'comlink';
-import { handsFor, type RemoteHelper } from './wall-helpers.ts';
+import { helpersFor, type RemoteHelper } from './wall-helpers.ts';
 
 const helpers: RemoteHelper[] = [];
 
@@ -10,9 +10,9 @@ const helpers: RemoteHelper[] = [];
  */
 export function wallHelpers(cores: number): RemoteHelper[] {
   if (typeof Worker === 'undefined') return [];
-  while (helpers.length < handsFor(cores)) {
+  while (helpers.length < helpersFor(cores)) {
     const worker = new Worker(new URL('../entry/wall-helper.worker.ts', import.meta.url), { type: 'module' });
     helpers.push(Comlink.wrap(worker) as unknown as RemoteHelper);
   }
-  return helpers.slice(0, handsFor(cores));
+  return helpers.slice(0, helpersFor(cores));
 }

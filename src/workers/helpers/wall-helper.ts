@@ -1,28 +1,23 @@
 import { defined } from '../../engine/base/at.ts';
 import { type FirstDraw, FirstDraws } from '../../engine/explore/search/first-draw.ts';
 import type { ExploreInput, Variant } from '../../engine/explore/types.ts';
-import type { WallMap, WallTile } from '../api/engine-api.ts';
-import { StudioPictures, WallPainter } from '../jobs/pictures.ts';
+import type { WallLook } from '../api/wall-api.ts';
+import { StudioPictures } from '../jobs/pictures.ts';
+import { type DrawnTile, WallPainter } from '../jobs/wall-painter.ts';
 
-/** A print as drawn for the wall. */
-export type DrawnTile = Omit<WallTile, 'variant' | 'look'> & { fresh: WallMap | null };
-
-/** What a helper is told before a wall. */
-export interface HelperOrder {
+/** What a helper gets before a wall. */
+export interface HelperOrder extends WallLook {
   input: ExploreInput;
-  /** Height of a print, pixels. */
-  rows: number;
-  relative: boolean;
 }
 
-/** Draws candidates and prints of one wall after another, for the search that helpers it work. */
+/** Draws candidates and prints of one wall after another, for the search that it helps. */
 export class WallHelper {
   private first: FirstDraws | null = null;
   private painter: WallPainter | null = null;
 
   begin({ input, rows, relative }: HelperOrder): void {
     this.first = new FirstDraws(input);
-    this.painter = new WallPainter(new StudioPictures(input.drawer), rows, relative);
+    this.painter = new WallPainter(new StudioPictures(input.drawer), { rows, relative });
   }
 
   /** First attempts at candidates from a number on. */

@@ -1,7 +1,8 @@
 import { entryAt, num } from '../../engine/base/at.ts';
 import type { FirstDraw } from '../../engine/explore/search/first-draw.ts';
-import type { ExploreInput, Variant } from '../../engine/explore/types.ts';
-import type { DrawnTile, HelperOrder } from './wall-helper.ts';
+import type { Variant } from '../../engine/explore/types.ts';
+import type { DrawnTile } from '../jobs/wall-painter.ts';
+import type { HelperOrder } from './wall-helper.ts';
 
 /** A WallHelper in a worker. */
 export interface RemoteHelper {
@@ -14,16 +15,16 @@ export interface RemoteHelper {
 const BLOCK = 8;
 /** Blocks that a helper has before it at most. */
 const AHEAD = 2;
-/** More would wait for the one search that helpers them work. */
-const MOST_HANDS = 6;
+/** More would wait for the one search that they help. */
+const MOST_HELPERS = 6;
 
 /** How many helpers a search has on a machine of so many cores: the page and the search have one each. */
-export function handsFor(cores: number): number {
-  return Math.max(0, Math.min(MOST_HANDS, cores - 2));
+export function helpersFor(cores: number): number {
+  return Math.max(0, Math.min(MOST_HELPERS, cores - 2));
 }
 
 /**
- * PanZoom that help with one wall: they draw candidates ahead of the search and paint what it has
+ * Helpers of one wall: they draw candidates ahead of the search and paint what it has
  * found. The wall is the same with any number of them: what a helper has not given in time, or cannot,
  * is done by the search itself.
  */
@@ -37,12 +38,12 @@ export class WallHelpers {
   private taken = -1;
   private failed = false;
 
-  constructor(helpers: readonly RemoteHelper[], input: ExploreInput, rows: number, relative: boolean) {
+  constructor(helpers: readonly RemoteHelper[], order: HelperOrder) {
     this.helpers = helpers;
     this.work = helpers.map(() => 0);
     this.ready = helpers.map(() => false);
     helpers.forEach((helper, i) => {
-      helper.begin({ input, rows, relative }).then(
+      helper.begin(order).then(
         () => {
           this.ready[i] = true;
         },

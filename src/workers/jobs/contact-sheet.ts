@@ -2,27 +2,11 @@ import fontkit from '@pdf-lib/fontkit';
 import { concatTransformationMatrix, drawObject, PDFDocument, popGraphicsState, pushGraphicsState, rgb } from 'pdf-lib';
 import { num } from '../../engine/base/at.ts';
 import { EngineError } from '../../engine/base/error.ts';
-import type { Pull } from '../../engine/stack/types.ts';
-import type { Studio } from '../../engine/studio/studio.ts';
-import type { Picture } from '../api/engine-api.ts';
+import type { Picture } from '../api/picture-api.ts';
+import type { ContactSheetRequest, SheetOptions, SheetPrint } from '../api/wall-tools-api.ts';
 import { PdfSigns } from './pdf-signs.ts';
 import { StudioPictures } from './pictures.ts';
 import { deflate } from './png-stream.ts';
-
-export interface SheetOptions {
-  paper: 'a4' | 'a3';
-  /** 1 to 20. */
-  columns: number;
-  title: string;
-  relative: boolean;
-}
-
-export interface SheetPrint {
-  /** From 0; 1 more is written. */
-  index: number;
-  seed: string;
-  pulls: readonly Pull[];
-}
 
 /** A contact sheet holds so many prints at most. */
 export const MOST_PRINTS = 1000;
@@ -87,21 +71,18 @@ function rgbOf({ pixels }: Picture): Uint8Array<ArrayBuffer> {
 
 /**
  * A contact sheet as PDF: numbers and seeds are text, pictures are not lossy.
- * @param typeface a TrueType file, of which the letters that are used go into the PDF
+ * @param request with a TrueType file, of which the letters that are used go into the PDF
  * @param onPrint gets how many are done; false stops
  * @returns null when stopped
  * @throws EngineError 'sheet.empty', 'sheet.too-many', and as the painting of thumbnails
  */
 export async function sheetPdf(
-  drawer: Studio,
-  prints: readonly SheetPrint[],
-  options: SheetOptions,
-  typeface: Uint8Array,
+  { studio, prints, options, typeface }: ContactSheetRequest & { typeface: Uint8Array },
   onPrint: (done: number) => boolean | Promise<boolean>,
 ): Promise<Uint8Array<ArrayBuffer> | null> {
   check(prints);
-  const pictures = new StudioPictures(drawer);
-  const lay = layOutSheet(prints.length, options, drawer.paper.widthMm / drawer.paper.heightMm);
+  const pictures = new StudioPictures(studio);
+  const lay = layOutSheet(prints.length, options, studio.paper.widthMm / studio.paper.heightMm);
   const rows = Math.max(24, Math.round((lay.heightMm / MM_PER_INCH) * DPI));
   const doc = await PDFDocument.create();
   doc.setTitle(options.title);
@@ -121,7 +102,7 @@ export async function sheetPdf(
       const number = `${Math.floor(place / perPage) + 1} of ${lay.pages}`;
       page.drawText(number, { x: page.getWidth() - MARGIN_MM * PT_PER_MM - font.widthOfTextAtSize(number, 9), y, size: 9, font });
     }
-    const picture = pictures.thumbnail(print.pulls, rows, options.relative);
+    const picture = pictures.thumbnail({ pulls: print.pulls, heightPx: rows, relative: options.relative });
     const image = doc.context.register(
       doc.context.stream(await deflate(rgbOf(picture)), {
         Type: 'XObject',
@@ -157,14 +138,12 @@ export async function sheetPdf(
  * @throws EngineError as sheetPdf, and 'sheet.too-long'
  */
 export async function sheetPng(
-  drawer: Studio,
-  prints: readonly SheetPrint[],
-  options: SheetOptions,
+  { studio, prints, options }: ContactSheetRequest,
   onPrint: (done: number) => boolean | Promise<boolean>,
 ): Promise<Blob | null> {
   check(prints);
-  const pictures = new StudioPictures(drawer);
-  const lay = layOutSheet(prints.length, options, drawer.paper.widthMm / drawer.paper.heightMm);
+  const pictures = new StudioPictures(studio);
+  const lay = layOutSheet(prints.length, options, studio.paper.widthMm / studio.paper.heightMm);
   const pxPerMm = DPI / MM_PER_INCH;
   const widthPx = Math.round(lay.page.widthMm * pxPerMm);
   const heightPx = Math.round((lay.topMm(lay.rows) + MARGIN_MM - GAP_MM) * pxPerMm);
@@ -186,7 +165,7 @@ export async function sheetPng(
   context.font = `${Math.round(Math.min(2.6, lay.printWidthMm / 9) * pxPerMm)}px sans-serif`;
   context.strokeStyle = '#c0bbb3';
   for (const [place, print] of prints.entries()) {
-    const picture = pictures.thumbnail(print.pulls, rows, options.relative);
+    const picture = pictures.thumbnail({ pulls: print.pulls, heightPx: rows, relative: options.relative });
     const left = Math.round(lay.leftMm(place % lay.columns) * pxPerMm);
     const top = Math.round(lay.topMm(Math.floor(place / lay.columns)) * pxPerMm);
     context.putImageData(new ImageData(picture.pixels, picture.widthPx, picture.heightPx), left, top);

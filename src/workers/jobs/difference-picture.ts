@@ -3,9 +3,7 @@ import { linearFromSrgb } from '../../engine/colour/encode.ts';
 import { differenceOf, shareOver } from '../../engine/explore/look/difference.ts';
 import { packSrgb } from '../../engine/stack/appearance.ts';
 import { paintThumbnail } from '../../engine/stack/paint.ts';
-import type { Pull } from '../../engine/stack/types.ts';
-import type { Studio } from '../../engine/studio/studio.ts';
-import type { DifferencePicture } from '../api/wall-tools-api.ts';
+import type { DifferencePicture, DifferenceRequest } from '../api/wall-tools-api.ts';
 
 /** ΔE00 at which the ramp ends; what differs more looks the same. */
 export const RAMP_END = 30;
@@ -28,14 +26,8 @@ function rampAt(deltaE: number): [number, number, number] {
 }
 
 /** The difference of two prints as a picture, with its figures by exact areas. */
-export function differencePicture(
-  drawer: Studio,
-  a: readonly Pull[],
-  b: readonly Pull[],
-  heightPx: number,
-  overDeltaE: number,
-): DifferencePicture {
-  const difference = differenceOf(drawer, a, b, heightPx);
+export function differencePicture({ studio, a, b, heightPx, overDeltaE }: DifferenceRequest): DifferencePicture {
+  const difference = differenceOf(studio, a, b, heightPx);
   const { map, deltaE, mean, greatest } = difference;
   const linear = new Float64Array(map.cells * 3);
   const packed = new Uint32Array(map.cells);
@@ -44,7 +36,7 @@ export function differencePicture(
     linear.set(colour, cell * 3);
     packed[cell] = packSrgb(...colour);
   }
-  const widthPx = Math.max(1, Math.round((heightPx * drawer.paper.widthMm) / drawer.paper.heightMm));
+  const widthPx = Math.max(1, Math.round((heightPx * studio.paper.widthMm) / studio.paper.heightMm));
   const pixels = new Uint8ClampedArray(widthPx * heightPx * 4);
   paintThumbnail(map, { cells: map.cells, linear, packed }, widthPx, pixels);
   return { picture: { widthPx, heightPx, pixels }, mean, greatest, share: shareOver(difference, overDeltaE) };

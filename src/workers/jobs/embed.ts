@@ -48,29 +48,41 @@ export function* embedSteps(points: Float32Array, dimensions: number, seed: stri
   const done = new Set(fitted);
   fitted.forEach((i, k) => places.set(entryAt(embedding, k), i * 2));
   for (let i = 0; i < count; i++) {
-    if (!done.has(i)) places.set(amid(points, dimensions, i, fitted, places), i * 2);
+    if (!done.has(i)) places.set(amid(nearestOf(i, fitted, points, dimensions), places), i * 2);
     if (i % 100 === 99) yield 1;
   }
   return spreadEven(places);
 }
 
-/** The middle of the nearest fitted points, the nearer the heavier. */
-function amid(points: Float32Array, dimensions: number, i: number, fitted: readonly number[], places: Float32Array): [number, number] {
-  const best: { away: number; j: number }[] = [];
-  for (const j of fitted) {
+interface Neighbour {
+  /** Squared distance. */
+  away: number;
+  index: number;
+}
+
+/** The fitted points that a point is nearest to, nearest first. */
+function nearestOf(i: number, fitted: readonly number[], points: Float32Array, dimensions: number): Neighbour[] {
+  const best: Neighbour[] = [];
+  for (const index of fitted) {
     let away = 0;
     const worst = best.length < NEAREST ? Infinity : defined(best.at(-1)).away;
-    for (let d = 0; d < dimensions && away < worst; d++) away += (num(points, i * dimensions + d) - num(points, j * dimensions + d)) ** 2;
+    for (let d = 0; d < dimensions && away < worst; d++)
+      away += (num(points, i * dimensions + d) - num(points, index * dimensions + d)) ** 2;
     if (away >= worst) continue;
-    best.push({ away, j });
+    best.push({ away, index });
     best.sort((p, q) => p.away - q.away);
     if (best.length > NEAREST) best.pop();
   }
+  return best;
+}
+
+/** The middle of points, the nearer the heavier. */
+function amid(neighbours: readonly Neighbour[], places: Float32Array): [number, number] {
   let [x, y, weights] = [0, 0, 0];
-  for (const { away, j } of best) {
+  for (const { away, index } of neighbours) {
     const weight = 1 / (away + 1e-6);
-    x += weight * num(places, j * 2);
-    y += weight * num(places, j * 2 + 1);
+    x += weight * num(places, index * 2);
+    y += weight * num(places, index * 2 + 1);
     weights += weight;
   }
   return [x / weights, y / weights];

@@ -1,8 +1,7 @@
 import { EngineError } from '../../engine/base/error.ts';
 import { SpanCache } from '../../engine/stack/screen-spans.ts';
-import type { Pull } from '../../engine/stack/types.ts';
 import { paintView, ViewCache } from '../../engine/stack/view.ts';
-import type { Studio } from '../../engine/studio/studio.ts';
+import type { PrintRequest } from '../api/wall-tools-api.ts';
 import { writePng } from './png-stream.ts';
 
 /** A file above this takes minutes and more memory than other programs open: 250 million pixels. */
@@ -40,35 +39,30 @@ export function printSize(
  * @throws EngineError 'print.bad-size', and as paintView
  */
 export function printPng(
-  drawer: Studio,
-  pulls: readonly Pull[],
-  size: { widthMm: number; dpi: number; relative: boolean },
+  { studio, pulls, size }: PrintRequest,
   onBand: (share: number) => boolean | Promise<boolean>,
 ): Promise<Blob | null> {
-  const { paper } = drawer;
+  const { paper } = studio;
   const { widthPx, heightPx } = printSize(paper, size.widthMm, size.dpi);
   const cache = new ViewCache();
-  cache.spans = new SpanCache(drawer);
+  cache.spans = new SpanCache(studio);
   const mmPerRow = paper.heightMm / heightPx;
-  const bandRows = Math.max(1, Math.floor(BAND_PIXELS / widthPx));
+  const { relative } = size;
   return writePng(
     { widthPx, heightPx, dpi: size.dpi },
-    bandRows,
-    (fromRow, rows) =>
-      paintView(
-        drawer,
-        { pulls },
-        {
-          xMm: 0,
-          yMm: fromRow * mmPerRow,
-          widthMm: paper.widthMm,
-          heightMm: rows * mmPerRow,
-          widthPx,
-          heightPx: rows,
-          relative: size.relative,
-        },
-        cache,
-      ),
+    Math.max(1, Math.floor(BAND_PIXELS / widthPx)),
+    (fromRow, rows) => {
+      const view = {
+        xMm: 0,
+        yMm: fromRow * mmPerRow,
+        widthMm: paper.widthMm,
+        heightMm: rows * mmPerRow,
+        widthPx,
+        heightPx: rows,
+        relative,
+      };
+      return paintView(studio, { pulls }, view, cache);
+    },
     (rows) => onBand(rows / heightPx),
   );
 }

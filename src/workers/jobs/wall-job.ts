@@ -3,13 +3,13 @@ import { defined, entryAt } from '../../engine/base/at.ts';
 import { descriptorText } from '../../engine/explore/look/descriptor.ts';
 import { createDerivedExplorer } from '../../engine/explore/search/derived-explorer.ts';
 import { createExplorer } from '../../engine/explore/search/explorer.ts';
-import type { ExploreSettings, Variant } from '../../engine/explore/types.ts';
-import type { Pull } from '../../engine/stack/types.ts';
-import type { WallBatch, WallEnd, WallFrom } from '../api/engine-api.ts';
-import type { DrawnTile } from '../helpers/wall-helper.ts';
+import type { Variant } from '../../engine/explore/types.ts';
+import type { Job, Keyed } from '../api/request.ts';
+import type { WallBatch, WallEnd, WallRequest } from '../api/wall-api.ts';
 import { type RemoteHelper, WallHelpers } from '../helpers/wall-helpers.ts';
 import type { Jobs } from './jobs.ts';
-import { type StudioPictures, WallPainter } from './pictures.ts';
+import type { StudioPictures } from './pictures.ts';
+import { type DrawnTile, WallPainter } from './wall-painter.ts';
 
 /** Draws a step at most; fewer when they take long, so that a stop is heard within a tenth of a second. */
 const MOST_DRAWS = 8;
@@ -21,79 +21,105 @@ const BATCH_MS = 80;
 const MOST_WAITING = 12;
 const WAIT_MS = 2;
 
-/**
- * Explores and helpers over prints as they are found, in their order.
- * @param rows height of a print, pixels
- * @param makeHelpers makes the helpers that this machine has to spare; the wall is the same without
- */
-export async function runWall(
-  jobs: Jobs,
-  job: string,
-  pictures: StudioPictures,
-  bench: readonly Pull[],
-  explore: ExploreSettings,
-  rows: number,
-  onBatch: (batch: WallBatch) => void | Promise<void>,
-  { derived, seen = [], relative = true }: WallFrom = {},
-  makeHelpers: () => RemoteHelper[] = () => [],
-): Promise<WallEnd> {
-  const input = { drawer: pictures.drawer, bench: [...bench], explore };
-  const helpers = new WallHelpers(makeHelpers(), input, rows, relative);
-  const fromBase = derived === undefined ? createExplorer(input, seen, helpers.first) : null;
-  const explorer = fromBase ?? createDerivedExplorer(input, defined(derived));
-  const { asked } = explorer;
-  const painter = new WallPainter(pictures, rows, relative);
-  let found = 0;
-  const mapsSent = new Set<string>();
-  let batch: WallBatch = { maps: [], tiles: [], found, asked };
+type OnBatch = (batch: WallBatch) => void | Promise<void>;
+
+/** Hands prints over to the page, some at a time. */
+class Batches {
+  private readonly onBatch: OnBatch;
+  private readonly asked: number;
+  private readonly mapsSent = new Set<string>();
+  private batch: WallBatch;
+  private found = 0;
   // The first prints go at once.
-  let sentAt = -Infinity;
-  let taken: void | Promise<void> = undefined;
-  const send = (): void => {
-    if (batch.tiles.length === 0) return;
-    const buffers = [
-      ...batch.maps.map((map) => map.cells.buffer),
-      ...batch.tiles.flatMap((tile) => [tile.colours.buffer, tile.small.words.buffer]),
-    ];
-    taken = onBatch(Comlink.transfer(batch, buffers));
-    batch = { maps: [], tiles: [], found, asked };
-    sentAt = performance.now();
-  };
-  const waiting: { variants: Variant[]; tiles: DrawnTile[] | null }[] = [];
-  const paintHere = (variants: readonly Variant[]): DrawnTile[] => variants.map(({ pulls }) => painter.tile(pulls));
-  const paint = (variants: Variant[]): void => {
-    const entry: (typeof waiting)[number] = { variants, tiles: null };
-    waiting.push(entry);
-    if (!helpers.any) entry.tiles = paintHere(variants);
-    else
-      void helpers.paint(variants).then((tiles) => {
-        entry.tiles = tiles ?? paintHere(variants);
-      });
-  };
-  const deliver = (): void => {
-    for (; waiting[0]?.tiles != null; waiting.shift()) {
-      const { variants, tiles } = waiting[0];
-      tiles.forEach(({ fresh, ...tile }, i) => {
-        // Two helpers may have drawn the same map.
-        if (fresh !== null && !mapsSent.has(fresh.name)) {
-          mapsSent.add(fresh.name);
-          batch.maps.push(fresh);
-        }
-        const look = explorer.lookOf(entryAt(variants, i).index);
-        batch.tiles.push({ variant: entryAt(variants, i), ...tile, look: look === null ? '' : descriptorText(look) });
-      });
-      batch.found = found += variants.length;
+  private sentAt = -Infinity;
+  private taken: void | Promise<void> = undefined;
+
+  constructor(asked: number, onBatch: OnBatch) {
+    this.asked = asked;
+    this.onBatch = onBatch;
+    this.batch = this.empty();
+  }
+
+  private empty(): WallBatch {
+    return { maps: [], tiles: [], found: this.found, asked: this.asked };
+  }
+
+  /** How many prints there are so far. */
+  get count(): number {
+    return this.found;
+  }
+
+  add(variant: Variant, { fresh, ...tile }: DrawnTile, look: string): void {
+    // Two helpers may have drawn the same map.
+    if (fresh !== null && !this.mapsSent.has(fresh.name)) {
+      this.mapsSent.add(fresh.name);
+      this.batch.maps.push(fresh);
     }
-    if (performance.now() - sentAt >= BATCH_MS) send();
-  };
-  const rest = (): Promise<void> => new Promise((done) => setTimeout(done, WAIT_MS));
+    this.batch.tiles.push({ variant, ...tile, look });
+    this.batch.found = ++this.found;
+  }
+
+  sendWhenDue(): void {
+    if (performance.now() - this.sentAt >= BATCH_MS) this.send();
+  }
+
+  private send(): void {
+    const { batch } = this;
+    if (batch.tiles.length === 0) return;
+    this.taken = this.onBatch(Comlink.transfer(batch, buffersOf(batch)));
+    this.batch = this.empty();
+    this.sentAt = performance.now();
+  }
+
+  /** Sends the last and waits until it is taken: batches and a job's end go different ways. */
+  async end(): Promise<void> {
+    this.send();
+    await this.taken;
+  }
+}
+
+/** What goes over to the page without being copied. */
+export function buffersOf({ maps, tiles }: WallBatch): ArrayBuffer[] {
+  return [...maps.map((map) => map.cells.buffer), ...tiles.flatMap((tile) => [tile.colours.buffer, tile.small.words.buffer])];
+}
+
+/** A search for the prints of a wall, and their painting, here or by helpers. */
+class WallJob {
+  private readonly explorer: ReturnType<typeof createDerivedExplorer> | ReturnType<typeof createExplorer>;
+  /** The explorer when it starts from the base stack: only then helpers can draw ahead of it. */
+  private readonly fromBase: ReturnType<typeof createExplorer> | null;
+  private readonly helpers: WallHelpers;
+  private readonly painter: WallPainter;
+  private readonly batches: Batches;
+  private readonly waiting: { variants: Variant[]; tiles: DrawnTile[] | null }[] = [];
+
+  constructor(pictures: StudioPictures, request: WallRequest, helpers: readonly RemoteHelper[], onBatch: OnBatch) {
+    const { bench, explore, derived, seen = [], rows, relative } = request;
+    const input = { drawer: pictures.studio, bench: [...bench], explore };
+    this.helpers = new WallHelpers(helpers, { input, rows, relative });
+    this.fromBase = derived === undefined ? createExplorer(input, seen, this.helpers.first) : null;
+    this.explorer = this.fromBase ?? createDerivedExplorer(input, defined(derived));
+    this.painter = new WallPainter(pictures, { rows, relative });
+    this.batches = new Batches(this.explorer.asked, onBatch);
+  }
+
+  async run(jobs: Jobs, job: string): Promise<WallEnd> {
+    const cancelled = await jobs.run(job, this.steps(), (variants) => {
+      if (variants.length > 0) this.paint(variants);
+      this.deliver();
+    });
+    await this.batches.end();
+    const { asked, reason } = this.explorer;
+    return { found: this.batches.count, asked, cancelled, reason: cancelled ? '' : reason };
+  }
+
   /** Goes on where nothing need be waited for; each step is short, so that a stop is heard. */
-  async function* steps(): AsyncGenerator<Variant[], void> {
+  private async *steps(): AsyncGenerator<Variant[], void> {
+    const { explorer } = this;
     let draws = MOST_DRAWS;
-    while (!explorer.done || waiting.length > 0) {
-      const next = fromBase?.next ?? null;
-      if (explorer.done || waiting.length > MOST_WAITING || (next !== null && !helpers.ahead(next, draws))) {
-        await rest();
+    while (!explorer.done || this.waiting.length > 0) {
+      if (this.mustWait(draws)) {
+        await new Promise((done) => setTimeout(done, WAIT_MS));
         yield [];
         continue;
       }
@@ -105,12 +131,51 @@ export async function runWall(
       else if (took < LONG_MS / 3) draws = Math.min(MOST_DRAWS, draws * 2);
     }
   }
-  const cancelled = await jobs.run(job, steps(), (variants) => {
-    if (variants.length > 0) paint(variants);
-    deliver();
-  });
-  send();
-  // Batches and the end go different ways: the end must not come before the last batch.
-  await taken;
-  return { found, asked, cancelled, reason: cancelled ? '' : explorer.reason };
+
+  private mustWait(draws: number): boolean {
+    const next = this.fromBase?.next ?? null;
+    if (this.explorer.done || this.waiting.length > MOST_WAITING) return true;
+    return next !== null && !this.helpers.ahead(next, draws);
+  }
+
+  private paint(variants: Variant[]): void {
+    const entry: (typeof this.waiting)[number] = { variants, tiles: null };
+    const paintHere = (): DrawnTile[] => variants.map(({ pulls }) => this.painter.tile(pulls));
+    this.waiting.push(entry);
+    if (!this.helpers.any) entry.tiles = paintHere();
+    else
+      void this.helpers.paint(variants).then((tiles) => {
+        entry.tiles = tiles ?? paintHere();
+      });
+  }
+
+  /** Hands over what is painted, in the order in which it was found. */
+  private deliver(): void {
+    const { waiting } = this;
+    for (; waiting[0]?.tiles != null; waiting.shift()) {
+      const { variants, tiles } = waiting[0];
+      variants.forEach((variant, i) => {
+        const look = this.explorer.lookOf(variant.index);
+        this.batches.add(variant, entryAt(tiles, i), look === null ? '' : descriptorText(look));
+      });
+    }
+    this.batches.sendWhenDue();
+  }
+}
+
+/** Where a wall is found: the jobs that can be cancelled, the studio's pictures, and helpers. */
+export interface WallPlace {
+  jobs: Jobs;
+  pictures: StudioPictures;
+  /** The helpers that this machine has to spare; the wall is the same without. */
+  helpers?: readonly RemoteHelper[];
+}
+
+/** Explores and hands over prints as they are found, in their order. */
+export function runWall(
+  { jobs, pictures, helpers = [] }: WallPlace,
+  { job, ...request }: Job<WallRequest> | Keyed<Job<WallRequest>>,
+  onBatch: OnBatch,
+): Promise<WallEnd> {
+  return new WallJob(pictures, request, helpers, onBatch).run(jobs, job);
 }

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Pull } from '../../../src/engine/stack/types.ts';
-import { StudioPictures, WallPainter } from '../../../src/workers/jobs/pictures.ts';
+import { StudioPictures } from '../../../src/workers/jobs/pictures.ts';
+import { WallPainter } from '../../../src/workers/jobs/wall-painter.ts';
 import { pullOf, smallProject } from '../../helpers/small-project.ts';
 
 const { drawer, bench } = smallProject();
@@ -12,7 +13,7 @@ function words(pixels: Uint8ClampedArray<ArrayBuffer>): Uint32Array {
 
 describe('WallPainter', () => {
   it('should share one map between orders and inks of the same placed screens', () => {
-    const painter = new WallPainter(new StudioPictures(drawer), ROWS, true);
+    const painter = new WallPainter(new StudioPictures(drawer), { rows: ROWS, relative: true });
     const first = painter.tile(bench);
     const turned = painter.tile([...bench].reverse());
     const shifted = painter.tile(bench.map((pull) => ({ ...pull, dxMm: 1.5 })));
@@ -23,14 +24,14 @@ describe('WallPainter', () => {
 
   it('should give the colours that the thumbnail has, but for blended edges, also where other pictures come in between', () => {
     const pictures = new StudioPictures(drawer);
-    const painter = new WallPainter(pictures, ROWS, true);
+    const painter = new WallPainter(pictures, { rows: ROWS, relative: true });
     const lower = (pulls: readonly Pull[]): Pull[] => pulls.map((pull) => ({ ...pull, dyMm: 2 }));
     const { cells } = painter.tile(lower(bench)).fresh!;
     for (const order of [bench, [...bench].reverse(), [bench[1]!, bench[0]!, bench[2]!]]) {
       const { fresh, colours } = painter.tile(lower(order));
       expect(fresh).toBeNull();
       // Of the same placed screens in another order, whose cells have other numbers.
-      const { pixels, widthPx } = pictures.thumbnail(lower(order), ROWS, true);
+      const { pixels, widthPx } = pictures.thumbnail({ pulls: lower(order), heightPx: ROWS, relative: true });
       const thumbnail = words(pixels);
       const printed = new Set<number>();
       let differ = 0;
@@ -49,8 +50,8 @@ describe('WallPainter', () => {
 describe('the small picture of a tile', () => {
   it('should be the mean of the thumbnail, field by field', () => {
     const pictures = new StudioPictures(drawer);
-    const { small } = new WallPainter(pictures, ROWS, true).tile(bench);
-    const thumbnail = pictures.thumbnail(bench, ROWS, true);
+    const { small } = new WallPainter(pictures, { rows: ROWS, relative: true }).tile(bench);
+    const thumbnail = pictures.thumbnail({ pulls: bench, heightPx: ROWS, relative: true });
     const codes = words(thumbnail.pixels);
     expect(small.rows).toBe(ROWS / 4);
     let far = 0;
@@ -72,23 +73,25 @@ describe('the small picture of a tile', () => {
 describe('StudioPictures', () => {
   it('should end its states with the whole stack and begin them with bare paper', () => {
     const pictures = new StudioPictures(drawer);
-    const states = pictures.allStates(bench, ROWS, true);
+    const states = pictures.allStates({ pulls: bench, heightPx: ROWS, relative: true });
     expect(states).toHaveLength(bench.length + 1);
     expect(new Set(words(states[0]!.pixels))).toEqual(new Set([0xffffffff]));
-    expect(states.at(-1)!.pixels).toEqual(pictures.thumbnail(bench, ROWS, true).pixels);
+    expect(states.at(-1)!.pixels).toEqual(pictures.thumbnail({ pulls: bench, heightPx: ROWS, relative: true }).pixels);
   });
 
   it('should draw reordered stacks as if each were drawn by itself', () => {
     const pictures = new StudioPictures(drawer);
     const orders = [bench, [...bench].reverse()];
-    const together = pictures.reordered(orders, ROWS, true);
+    const together = pictures.reordered(orders, { heightPx: ROWS, relative: true });
     for (const [i, order] of orders.entries()) {
-      expect(together[i]!.pixels).toEqual(pictures.thumbnail(order, ROWS, true).pixels);
+      expect(together[i]!.pixels).toEqual(pictures.thumbnail({ pulls: order, heightPx: ROWS, relative: true }).pixels);
     }
     expect(together[0]!.pixels).not.toEqual(together[1]!.pixels);
   });
 
   it('should say which pull names a screen that is not there', () => {
-    expect(() => new StudioPictures(drawer).thumbnail([pullOf('p', 'ghost', 'rust')], ROWS, true)).toThrow(/ghost/);
+    expect(() => new StudioPictures(drawer).thumbnail({ pulls: [pullOf('p', 'ghost', 'rust')], heightPx: ROWS, relative: true })).toThrow(
+      /ghost/,
+    );
   });
 });

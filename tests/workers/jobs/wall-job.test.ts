@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { ExploreSettings } from '../../../src/engine/explore/types.ts';
-import type { WallBatch, WallFrom } from '../../../src/workers/api/engine-api.ts';
-import { handsFor, type RemoteHelper } from '../../../src/workers/helpers/wall-helpers.ts';
+import type { WallBatch, WallRequest } from '../../../src/workers/api/wall-api.ts';
+import { helpersFor, type RemoteHelper } from '../../../src/workers/helpers/wall-helpers.ts';
 import { Jobs } from '../../../src/workers/jobs/jobs.ts';
 import { StudioPictures } from '../../../src/workers/jobs/pictures.ts';
 import { runWall } from '../../../src/workers/jobs/wall-job.ts';
@@ -9,20 +9,16 @@ import { slowHelper } from '../../helpers/slow-helper.ts';
 import { smallProject } from '../../helpers/small-project.ts';
 
 const { drawer, bench, explore } = smallProject();
-const ROWS = 96;
 const settings: ExploreSettings = { ...explore, count: 150, offsetRangeMm: 5 };
+const request: WallRequest = { bench, explore: settings, rows: 96, relative: true };
 
 /** A wall as its page would see it: for each print its pulls and every pixel of its map. */
-async function wall(helpers: RemoteHelper[], from: WallFrom = {}): Promise<{ prints: unknown[]; reason: string }> {
+async function wall(helpers: RemoteHelper[], from: Partial<WallRequest> = {}): Promise<{ prints: unknown[]; reason: string }> {
   const maps = new Map<string, WallBatch['maps'][number]>();
   const prints: unknown[] = [];
   const end = await runWall(
-    new Jobs(),
-    'wall',
-    new StudioPictures(drawer),
-    bench,
-    settings,
-    ROWS,
+    { jobs: new Jobs(), pictures: new StudioPictures(drawer), helpers },
+    { ...request, ...from, job: 'wall' },
     (batch) => {
       for (const map of batch.maps) maps.set(map.name, map);
       for (const { variant, map, colours, measures, look, small } of batch.tiles) {
@@ -31,8 +27,6 @@ async function wall(helpers: RemoteHelper[], from: WallFrom = {}): Promise<{ pri
       }
       expect(batch.found).toBe(prints.length);
     },
-    from,
-    () => helpers,
   );
   return { prints, reason: end.reason };
 }
@@ -54,32 +48,24 @@ describe('runWall', () => {
   });
 
   it('should hang the same prints from a print', async () => {
-    const derived: WallFrom = { derived: { kind: 'nearer', parents: [{ name: 'a', pulls: bench }], seed: 'a', count: 20 } as never };
+    const derived: Partial<WallRequest> = {
+      derived: { kind: 'nearer', parents: [{ name: 'a', pulls: bench }], seed: 'a', count: 20 } as never,
+    };
     expect(await wall([slowHelper([3, 0])], derived)).toEqual(await wall([], derived));
   });
 
   it('should be stopped while it waits for a helper', async () => {
     const jobs = new Jobs();
     const never: RemoteHelper = { begin: async () => {}, draw: () => new Promise(() => {}), paint: () => new Promise(() => {}) };
-    const run = runWall(
-      jobs,
-      'wall',
-      new StudioPictures(drawer),
-      bench,
-      settings,
-      ROWS,
-      () => {},
-      {},
-      () => [never],
-    );
+    const run = runWall({ jobs, pictures: new StudioPictures(drawer), helpers: [never] }, { ...request, job: 'wall' }, () => {});
     await new Promise((done) => setTimeout(done, 100));
     jobs.cancel('wall');
     expect((await run).cancelled).toBe(true);
   });
 });
 
-describe('handsFor', () => {
+describe('helpersFor', () => {
   it('should leave the page and the search a core each, and be few', () => {
-    expect([1, 2, 3, 4, 8, 64].map(handsFor)).toEqual([0, 0, 1, 2, 6, 6]);
+    expect([1, 2, 3, 4, 8, 64].map(helpersFor)).toEqual([0, 0, 1, 2, 6, 6]);
   });
 });

@@ -5,9 +5,9 @@ import { labD50 } from '../../../engine/colour/lab.ts';
 import { srgbHexFromLab } from '../../../engine/colour/screen-colour.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
-import type { Picture } from '../../../workers/api/engine-api.ts';
-import { desk, sentenceOf } from '../../../workers/client/client.ts';
-import { Latest } from '../../ui/latest.ts';
+import type { Picture } from '../../../workers/api/picture-api.ts';
+import { engineFor } from '../../../workers/client/client.ts';
+import { Work } from '../../ui/work.ts';
 import { benchPictureStyle } from './bench-picture-style.ts';
 import { PanZoom } from './pan-zoom.ts';
 import { type Region, visibleRegion, wholeRegion } from './region.ts';
@@ -68,31 +68,10 @@ export class BenchPicture extends LitElement {
     this.wantSoon();
   };
 
-  private readonly pictures = new Latest<Wanted, Picture>(
-    async (wanted) => {
-      const from = performance.now();
-      const place = desk('picture');
-      const { region } = wanted;
-      const picture = await place.engine.view(place.key(wanted.drawer), {
-        pulls: wanted.pulls,
-        xMm: region.xMm,
-        yMm: region.yMm,
-        widthMm: region.widthMm,
-        heightMm: region.heightMm,
-        widthPx: region.widthPx,
-        heightPx: region.heightPx,
-        relative: wanted.relative,
-      });
-      // Drafts are too small to tell what a pixel costs.
-      if (!wanted.draft) {
-        const took = (performance.now() - from) / ((region.widthPx * region.heightPx) / 1e6);
-        this.msPerMegapixel += (took - this.msPerMegapixel) / 3;
-      }
-      return picture;
-    },
-    (picture, wanted) => this.show(picture, wanted),
-    (error) => this.dispatchEvent(new CustomEvent<string>('trouble', { detail: sentenceOf(error) })),
-  );
+  private readonly pictures = new Work<{ picture: Picture; wanted: Wanted }>(null, {
+    found: ({ picture, wanted }) => this.show(picture, wanted),
+    failed: (sentence) => this.dispatchEvent(new CustomEvent<string>('trouble', { detail: sentence })),
+  });
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -143,8 +122,8 @@ export class BenchPicture extends LitElement {
 
   private wantSoon(): void {
     if (this.settle !== null) clearTimeout(this.settle);
-    // While the hands move, pictures follow as fast as they come; the pause only spares the first.
-    this.settle = setTimeout(() => this.want(), this.pictures.idle ? 0 : SETTLE_MS);
+    // While the pointer moves, pictures follow as fast as they come; the pause only spares the first.
+    this.settle = setTimeout(() => this.want(), this.pictures.running ? SETTLE_MS : 0);
   }
 
   private want(): void {
@@ -155,7 +134,7 @@ export class BenchPicture extends LitElement {
     const expected = (this.msPerMegapixel * region.widthPx * region.heightPx) / 1e6;
     const share = expected > DRAFT_ABOVE_MS ? Math.max(0.25, Math.sqrt(DRAFT_ABOVE_MS / expected)) : 1;
     const draft = share < 1;
-    this.pictures.ask({
+    this.ask({
       pulls: this.pulls,
       drawer: this.drawer,
       relative: this.relative,
@@ -163,6 +142,23 @@ export class BenchPicture extends LitElement {
       draft,
       editedAt: this.editedAt,
     });
+  }
+
+  private ask(wanted: Wanted): void {
+    this.pictures.follow(async () => ({ picture: await this.draw(wanted), wanted }));
+  }
+
+  private async draw({ pulls, drawer, relative, region, draft }: Wanted): Promise<Picture> {
+    const from = performance.now();
+    const { xMm, yMm, widthMm, heightMm, widthPx, heightPx } = region;
+    const view = { studio: drawer, pulls, relative, xMm, yMm, widthMm, heightMm, widthPx, heightPx };
+    const picture = await engineFor('picture').view(view);
+    // Drafts are too small to tell what a pixel costs.
+    if (!draft) {
+      const took = (performance.now() - from) / ((widthPx * heightPx) / 1e6);
+      this.msPerMegapixel += (took - this.msPerMegapixel) / 3;
+    }
+    return picture;
   }
 
   private show(picture: Picture, wanted: Wanted): void {
@@ -179,16 +175,16 @@ export class BenchPicture extends LitElement {
     if (!current) return;
     if (wanted.draft) {
       const region = this.region();
-      if (region !== null) this.pictures.ask({ ...wanted, region, draft: false, editedAt: null });
+      if (region !== null) this.ask({ ...wanted, region, draft: false, editedAt: null });
     } else if (!same(this.wholeOf, contentOf(wanted))) this.wantWhole(wanted);
   }
 
   /** Beneath a close look lies the whole sheet, so that panning never uncovers nothing. */
   private wantWhole(wanted: Wanted): void {
     const region = wholeRegion(wanted.drawer.paper, this.view.wholePxPerMm);
-    const place = desk('picture');
-    place.engine
-      .thumbnail(place.key(wanted.drawer), wanted.pulls, region.heightPx, wanted.relative)
+    const { drawer, pulls, relative } = wanted;
+    engineFor('picture')
+      .thumbnail({ studio: drawer, pulls, heightPx: region.heightPx, relative })
       .then((picture) => {
         if (!same(contentOf(wanted), [this.pulls, this.drawer, this.relative])) return;
         paint(this.whole, picture);

@@ -1,4 +1,4 @@
-import type { Picture } from '../../../workers/api/engine-api.ts';
+import type { Picture } from '../../../workers/api/picture-api.ts';
 import type { Region } from './region.ts';
 
 /** Shows a picture on a canvas of its size. */

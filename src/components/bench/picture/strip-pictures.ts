@@ -2,9 +2,9 @@ import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { defined } from '../../../engine/base/at.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
-import type { OverlapEdge, Picture } from '../../../workers/api/engine-api.ts';
-import { desk, sentenceOf } from '../../../workers/client/client.ts';
-import { Latest } from '../../ui/latest.ts';
+import type { OverlapEdge, Picture } from '../../../workers/api/picture-api.ts';
+import { engineFor } from '../../../workers/client/client.ts';
+import { Work } from '../../ui/work.ts';
 
 /** After an edit the large picture has the processor to itself for so long, ms. */
 const STATES_AFTER_MS = 60;
@@ -32,30 +32,22 @@ export class StripPictures implements ReactiveController {
   /** All overlapping pairs, also free swaps; null until they are known for the pulls asked last. */
   edges: readonly OverlapEdge[] | null = null;
 
-  private readonly states = new Latest<Question, Picture[]>(
-    ({ pulls, drawer, relative, heightPx }) => {
-      const place = desk('lesson');
-      return place.engine.states(place.key(drawer), pulls, heightPx, relative);
-    },
-    (pictures) => {
+  private readonly states = new Work<readonly Picture[]>(null, {
+    found: (pictures) => {
       this.pictures = pictures;
       this.host.requestUpdate();
     },
-    (error) => this.tell(sentenceOf(error)),
-  );
+    failed: (sentence) => this.tell(sentence),
+  });
 
-  private readonly overlaps = new Latest<Question, OverlapEdge[]>(
-    ({ pulls, drawer }) => {
-      const place = desk('lesson');
-      return place.engine.overlaps(place.key(drawer), pulls, 0);
-    },
-    (edges, { pulls, drawer }) => {
+  private readonly overlaps = new Work<{ edges: readonly OverlapEdge[]; question: Question }>(null, {
+    found: ({ edges, question: { pulls, drawer } }) => {
       if (this.asked?.pulls !== pulls || this.asked.drawer !== drawer) return;
       this.edges = edges;
       this.host.requestUpdate();
     },
-    (error) => this.tell(sentenceOf(error)),
-  );
+    failed: (sentence) => this.tell(sentence),
+  });
 
   constructor(host: ReactiveControllerHost, tell: (text: string) => void) {
     this.host = host;
@@ -80,13 +72,21 @@ export class StripPictures implements ReactiveController {
     this.statesTimer ??= setTimeout(
       () => {
         this.statesTimer = null;
-        this.states.ask(defined(this.asked));
+        this.drawStates(defined(this.asked));
       },
       asked === null ? 0 : STATES_AFTER_MS,
     );
     if (sameStack) return;
     this.edges = null;
     if (this.overlapsTimer !== null) clearTimeout(this.overlapsTimer);
-    this.overlapsTimer = setTimeout(() => this.overlaps.ask(defined(this.asked)), asked === null ? 0 : OVERLAPS_AFTER_MS);
+    this.overlapsTimer = setTimeout(() => this.findOverlaps(defined(this.asked)), asked === null ? 0 : OVERLAPS_AFTER_MS);
+  }
+  private drawStates({ drawer, pulls, heightPx, relative }: Question): void {
+    this.states.follow(() => engineFor('lesson').states({ studio: drawer, pulls, heightPx, relative }));
+  }
+
+  private findOverlaps(question: Question): void {
+    const { drawer, pulls } = question;
+    this.overlaps.follow(async () => ({ edges: await engineFor('lesson').overlaps({ studio: drawer, pulls, minDeltaE: 0 }), question }));
   }
 }

@@ -7,12 +7,13 @@ import { baseOf } from '../../../engine/ink/mix/mix.ts';
 import type { Ink } from '../../../engine/ink/types.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
-import type { VeilFind } from '../../../workers/api/engine-api.ts';
+import type { VeilFind } from '../../../workers/api/wall-api.ts';
+import { engineFor } from '../../../workers/client/client.ts';
 import '../../ui/print/picture-view.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { dialogStyle } from '../../ui/dialog-style.ts';
-import { JobRun } from '../../ui/job-run.ts';
 import { counted } from '../../ui/words.ts';
+import { Work } from '../../ui/work.ts';
 import { veilStyle } from './veil-style.ts';
 import { busynessText, calmWords, placeWords, veilWords } from './veil-words.ts';
 
@@ -41,7 +42,7 @@ export class VeilFinder extends LitElement {
   @state() private chosen = 0;
   @state() private places: NonNullable<VeilOptions['places']> = 'end';
   @query('dialog') private dialog!: HTMLDialogElement;
-  private readonly run = new JobRun<VeilFind>(this, 'plan');
+  private readonly run = new Work<VeilFind>(this);
   private shown: VeilFind | null = null;
   /** What the proposals are for; they hold for no other stack. */
   private asked: { pulls: readonly Pull[]; drawer: Studio } | null = null;
@@ -66,7 +67,7 @@ export class VeilFinder extends LitElement {
     this.chosen = 0;
     this.asked = { pulls, drawer };
     const options = { base: baseFor(drawer), places };
-    void this.run.start((place, job, tell) => place.engine.veils(place.key(drawer), job, pulls, options, HEIGHT_PX, relative, tell));
+    void this.run.start((control) => engineFor('plan').veils({ studio: drawer, pulls, options, heightPx: HEIGHT_PX, relative }, control));
   }
 
   private close(): void {
@@ -109,9 +110,9 @@ export class VeilFinder extends LitElement {
           </div>`
           : nothing
       }
-      ${run.refusal === '' ? nothing : html`<p role="alert">${run.refusal}</p>`}
+      ${run.failure === '' ? nothing : html`<p role="alert">${run.failure}</p>`}
       ${
-        !run.running && run.found === null && run.refusal === ''
+        !run.running && run.found === null && run.failure === ''
           ? html`<div class="looking"><span role="status">Stopped.</span><button type="button" @click=${this.look}>Look again</button></div>`
           : nothing
       }

@@ -1,5 +1,5 @@
 import { Buffer, BufferImageSource, BufferUsage, Container, Geometry, GlProgram, Mesh, Shader, UniformGroup } from 'pixi.js';
-import type { Picture } from '../../../workers/api/engine-api.ts';
+import type { Picture } from '../../../workers/api/picture-api.ts';
 import { MARKED, TURNED_CORNER, type WallUniforms } from './wall-shader.ts';
 
 const VERTEX = /* glsl */ `#version 300 es

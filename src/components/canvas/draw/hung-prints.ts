@@ -1,6 +1,6 @@
 import { type BufferImageSource, Container, type Shader } from 'pixi.js';
 import { num } from '../../../engine/base/at.ts';
-import type { WallBatch } from '../../../workers/api/engine-api.ts';
+import type { WallBatch } from '../../../workers/api/wall-api.ts';
 import { PrintGroup } from './print-group.ts';
 import { PrintPages, type PrintPlaces } from './print-pages.ts';
 import { farShader, nearShader, type WallUniforms } from './wall-shader.ts';

@@ -1,5 +1,5 @@
 import { defined } from '../../../engine/base/at.ts';
-import type { WallBatch, WallMap } from '../../../workers/api/engine-api.ts';
+import type { WallBatch, WallMap } from '../../../workers/api/wall-api.ts';
 import { ColourPages, type ColourPlace } from './colour-pages.ts';
 import { GridPages, type GridPlace } from './grid-pages.ts';
 

@@ -1,6 +1,7 @@
 import { Container, type WebGLRenderer } from 'pixi.js';
 import { defined } from '../../../engine/base/at.ts';
-import type { Picture, WallBatch } from '../../../workers/api/engine-api.ts';
+import type { Picture } from '../../../workers/api/picture-api.ts';
+import type { WallBatch } from '../../../workers/api/wall-api.ts';
 import type { View } from '../camera/camera.ts';
 import type { WallPace } from '../camera/wall-pace.ts';
 import type { PlanIndex } from '../plan/plan-index.ts';

@@ -1,11 +1,12 @@
 import { css, html, LitElement, nothing } from 'lit';
-import { customElement, property, state } from 'lit/decorators.js';
+import { customElement, property } from 'lit/decorators.js';
 import { defined } from '../../../engine/base/at.ts';
 import type { Problem } from '../../../engine/base/error.ts';
 import type { CgatsSample } from '../../../engine/ink/cgats/read-cgats.ts';
-import { desk, sentenceOf } from '../../../workers/client/client.ts';
+import { engineFor } from '../../../workers/client/client.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { counted } from '../../ui/words.ts';
+import { Work } from '../../ui/work.ts';
 import './file-well.ts';
 
 /** The largest measurement file that is read. */
@@ -62,33 +63,24 @@ export class CgatsFile extends LitElement {
 
   /** What was read before; stays until another file is read whole. */
   @property({ attribute: false }) measurements: Measurements | null = null;
-  @state() private refusal = '';
-  @state() private reading = false;
-  private call = 0;
+  private readonly reading = new Work<Measurements>(this, {
+    found: (measurements) => this.dispatchEvent(new CustomEvent<Measurements>('read', { detail: measurements })),
+  });
 
-  private async take(file: File): Promise<void> {
-    const call = ++this.call;
-    this.refusal = '';
+  private take(file: File): void {
     if (file.size > MOST_BYTES) {
-      this.refusal = `${file.name} has ${(file.size / 1e6).toFixed(0)} MB; measurement files of up to ${MOST_BYTES / 1e6} MB are read, so export fewer patches.`;
+      this.reading.refuse(
+        `${file.name} has ${(file.size / 1e6).toFixed(0)} MB; measurement files of up to ${MOST_BYTES / 1e6} MB are read, so export fewer patches.`,
+      );
       return;
     }
-    this.reading = true;
-    try {
+    void this.reading.start(async () => {
       const text = decodeText(new Uint8Array(await file.arrayBuffer()));
-      const { samples, problems } = await desk('picture').engine.readMeasurements(text, file.name);
-      if (call !== this.call) return;
+      const { samples, problems } = await engineFor('picture').readMeasurements(text, file.name);
+      if (samples.length > 0) return { fileName: file.name, samples, problems };
       const spent = problems.find(({ code }) => !REMARKS.has(code)) ?? problems[0];
-      if (samples.length === 0) {
-        this.refusal = spent?.message ?? `${file.name} holds no measurements.`;
-        return;
-      }
-      this.dispatchEvent(new CustomEvent<Measurements>('read', { detail: { fileName: file.name, samples, problems } }));
-    } catch (error) {
-      if (call === this.call) this.refusal = sentenceOf(error);
-    } finally {
-      if (call === this.call) this.reading = false;
-    }
+      throw new Error(spent?.message ?? `${file.name} holds no measurements.`);
+    });
   }
 
   override render() {
@@ -98,16 +90,16 @@ export class CgatsFile extends LitElement {
     return html`
       <file-well
         label=${read === null ? 'Choose a CGATS file' : 'Another CGATS file'}
-        .busy=${this.reading ? 'Reading…' : ''}
+        .busy=${this.reading.running ? 'Reading…' : ''}
         accept=".txt,.cgats,.cgt,.cie,.it8,.ti3,.csv,text/plain"
-        @file=${(event: CustomEvent<File>) => void this.take(event.detail)}
+        @file=${(event: CustomEvent<File>) => this.take(event.detail)}
       >
         ${
           read === null
             ? html`<p class="small soft">Text of a measuring instrument, in CGATS: spectral columns, or Lab alone. It is read here and goes nowhere.</p>`
             : html`<p class="file" role="status"><strong>${read.fileName}</strong> <span class="soft">${counted(read.samples.length, 'sample')}</span></p>`
         }
-        ${this.refusal === '' ? nothing : html`<p slot="after" class="refusal small" role="alert">${this.refusal} Nothing was changed.</p>`}
+        ${this.reading.failure === '' ? nothing : html`<p slot="after" class="refusal small" role="alert">${this.reading.failure} Nothing was changed.</p>`}
       </file-well>
       ${
         count === 0

@@ -4,8 +4,10 @@ import type { Problem } from '../../../engine/base/error.ts';
 import { roundedLab } from '../../../engine/colour/lab.ts';
 import { nearestInkColours } from '../../../engine/ink/characterise/nearest-colours.ts';
 import type { Lab } from '../../../engine/ink/types.ts';
-import { desk, sentenceOf } from '../../../workers/client/client.ts';
+import type { InkCurvesResult } from '../../../workers/api/ink-api.ts';
+import { engineFor } from '../../../workers/client/client.ts';
 import { controls } from '../../ui/controls-style.ts';
+import { Work } from '../../ui/work.ts';
 import './colour-field.ts';
 
 /** What a drawdown shows over both halves of the card. */
@@ -54,30 +56,32 @@ export class TwoColours extends LitElement {
   /** Colours that were asked for and could not be had. */
   @state() private wanted: Colours | null = null;
   @state() private problems: Problem[] = [];
-  private call = 0;
+  private readonly curves = new Work<{ colours: Colours; curves: InkCurvesResult }>(this, {
+    found: ({ colours, curves }) => this.show(colours, curves),
+    failed: (message) => {
+      this.problems = [{ code: 'ink.curves', message, where: '' }];
+    },
+  });
 
   protected override willUpdate(changed: Map<string, unknown>): void {
     if (!changed.has('colours')) return;
     const before = changed.get('colours') as Colours | undefined;
     if (before?.overWhite === this.colours.overWhite && before.overBlack === this.colours.overBlack) return;
-    this.call++;
+    this.curves.stop();
     this.wanted = null;
     this.problems = [];
   }
 
   /** Asks for the curves of two colours; the latest call wins. */
   async ask(colours: Colours): Promise<void> {
-    const call = ++this.call;
     this.wanted = colours;
-    try {
-      const { problems, adjusted, kx, sx } = await desk('picture').engine.inkCurves(colours.overWhite, colours.overBlack);
-      if (call !== this.call) return;
-      this.problems = problems.map((problem) => ({ ...problem, message: problem.message.replace('Ink “this ink”', 'This ink') }));
-      if (problems.length > 0) this.dispatchEvent(new CustomEvent('refused'));
-      else this.dispatchEvent(new CustomEvent<ColoursFound>('found', { detail: { ...colours, kx, sx, moved: adjusted.length } }));
-    } catch (error) {
-      if (call === this.call) this.problems = [{ code: 'ink.curves', message: sentenceOf(error), where: '' }];
-    }
+    await this.curves.start(async () => ({ colours, curves: await engineFor('picture').inkCurves(colours.overWhite, colours.overBlack) }));
+  }
+
+  private show(colours: Colours, { problems, adjusted, kx, sx }: InkCurvesResult): void {
+    this.problems = problems.map((problem) => ({ ...problem, message: problem.message.replace('Ink “this ink”', 'This ink') }));
+    if (problems.length > 0) this.dispatchEvent(new CustomEvent('refused'));
+    else this.dispatchEvent(new CustomEvent<ColoursFound>('found', { detail: { ...colours, kx, sx, moved: adjusted.length } }));
   }
 
   /** Takes what can be printed in place of what cannot. */
@@ -88,7 +92,7 @@ export class TwoColours extends LitElement {
   }
 
   private forget(): void {
-    this.call++;
+    this.curves.stop();
     this.wanted = null;
     this.problems = [];
     this.dispatchEvent(new CustomEvent('forgotten'));

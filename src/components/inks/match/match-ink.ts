@@ -11,14 +11,16 @@ import { inkParts, mixName } from '../../../engine/ink/mix/match-mix.ts';
 import type { MatchAnswer, MatchResult } from '../../../engine/ink/mix/match.ts';
 import { baseOf, mixInks, printInks, stockInks } from '../../../engine/ink/mix/mix.ts';
 import type { Lab } from '../../../engine/ink/types.ts';
+import { engineFor } from '../../../workers/client/client.ts';
 import { sentenceOf } from '../../../workers/client/client.ts';
 import { StoreElement } from '../../store-element.ts';
 import '../../ui/kit/number-field.ts';
 import { controls } from '../../ui/controls-style.ts';
-import { JobRun } from '../../ui/job-run.ts';
 import type { NumberPick } from '../../ui/kit/number-field.ts';
 import '../add/colour-field.ts';
 import { counted } from '../../ui/words.ts';
+import '../add/colour-field.ts';
+import { Work } from '../../ui/work.ts';
 import { swatchTemplate } from '../overprint/marked-swatch.ts';
 import { matchStyles } from './match-style.ts';
 import { deltaWords, weighLines } from './match-words.ts';
@@ -43,7 +45,7 @@ export class MatchInk extends StoreElement {
   @state() private maxInks = 4;
   /** What the answers on show were searched for. */
   private searched: { target: Lab; key: string } | null = null;
-  private readonly run = new JobRun<MatchResult>(this, 'picture');
+  private readonly run = new Work<MatchResult>(this);
 
   /** Reflectance of the paper, or of one stroke of an ink on it. */
   private ground(over: string): ArrayLike<number> {
@@ -75,7 +77,7 @@ export class MatchInk extends StoreElement {
       grams: this.grams,
       maxInks: this.maxInks,
     };
-    void this.run.start(({ engine }, job, tell) => engine.matchInk(job, target, stockInks(inks), options, tell));
+    void this.run.start((control) => engineFor('picture').matchInk({ target, stocks: stockInks(inks), options }, control));
   }
 
   /** Names a search; when what is asked has changed since, the answers are of something else. */
@@ -132,7 +134,7 @@ export class MatchInk extends StoreElement {
             : html`<button class="main" ?disabled=${target === null} @click=${this.search}>Find mixes</button>`
         }
       </div>
-      ${this.run.refusal === '' ? nothing : html`<p class="problem" role="alert">${this.run.refusal}</p>`}
+      ${this.run.failure === '' ? nothing : html`<p class="problem" role="alert">${this.run.failure}</p>`}
       ${this.renderResult(target)}
     `;
   }

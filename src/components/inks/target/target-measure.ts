@@ -20,10 +20,11 @@ import {
 import { readingText } from '../../../engine/ink/target/typed-colour.ts';
 import { type Misread, pastedLines, typedReadings } from '../../../engine/ink/target/typed-readings.ts';
 import type { Ink, Lab, Paper } from '../../../engine/ink/types.ts';
+import { engineFor } from '../../../workers/client/client.ts';
 import { RoomElement } from '../../store-element.ts';
 import { controls } from '../../ui/controls-style.ts';
-import { JobRun } from '../../ui/job-run.ts';
 import { counted } from '../../ui/words.ts';
+import { Work } from '../../ui/work.ts';
 import '../add/cgats-file.ts';
 import type { Measurements } from '../add/cgats-file.ts';
 import { markStyles } from '../overprint/marked-swatch.ts';
@@ -52,7 +53,7 @@ export class TargetMeasure extends RoomElement {
   @state() private row: string | null = null;
   @state() private measurements: Measurements | null = null;
   @state() private remarks: readonly string[] = [];
-  private readonly run = new JobRun<{ fit: OverprintFit; inputs: FitInputs }>(this, 'plan');
+  private readonly run = new Work<{ fit: OverprintFit; inputs: FitInputs }>(this);
   @state() private fromPhoto = false;
   private squares: TargetSquare[] = [];
   private squareNames: { of: unknown[]; list: { number: number; name: string }[] } = { of: [], list: [] };
@@ -182,8 +183,8 @@ export class TargetMeasure extends RoomElement {
       return;
     }
     const { inks, paper } = studio;
-    void this.run.start(async ({ engine }, job, tell) => {
-      const fit = await engine.fitOverprints(job, squares, inks, paper, tell);
+    void this.run.start(async (control) => {
+      const fit = await engineFor('plan').fitOverprints({ squares, inks, paper }, control);
       return fit === null ? null : { fit, inputs: { squares, inks, paper } };
     });
   }
@@ -238,7 +239,7 @@ export class TargetMeasure extends RoomElement {
         }
       </div>
       <p class="small soft words">The fit takes every square as one stroke of each ink through the mesh its colour was found on. Squares pulled through another mesh, or twice, make the inks come out too strong or too weak.</p>
-      ${run.refusal === '' ? nothing : html`<p class="problem" role="alert">${run.refusal} No ink was changed.</p>`}
+      ${run.failure === '' ? nothing : html`<p class="problem" role="alert">${run.failure} No ink was changed.</p>`}
       ${run.found === null ? nothing : this.renderFound(run.found)}
     `;
   }

@@ -1,9 +1,10 @@
 import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { FitChoice } from '../../../engine/visit/fit-choice.ts';
+import { engineFor } from '../../../workers/client/client.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import { controls } from '../../ui/controls-style.ts';
-import { JobRun } from '../../ui/job-run.ts';
+import { Work } from '../../ui/work.ts';
 import { capital } from '../../words/plan-words.ts';
 import { fitWords, fitWorth, stepWords, stepWorth } from './fit-words.ts';
 
@@ -74,7 +75,7 @@ export class FitChoices extends LitElement {
 
   @property({ attribute: false }) made!: MadePlan;
   @state() private stopped = false;
-  private readonly run = new JobRun<FitChoice[]>(this, 'plan');
+  private readonly run = new Work<FitChoice[]>(this);
 
   private get late(): boolean {
     return !('rest' in this.made.input) && this.made.plan.done && this.made.plan.times.some((time) => !time.fits);
@@ -89,7 +90,7 @@ export class FitChoices extends LitElement {
   private look(): void {
     const { input, plan } = this.made;
     this.stopped = false;
-    void this.run.start(({ engine }, job, tell) => engine.whatToDrop(job, input, plan, tell));
+    void this.run.start((control) => engineFor('plan').whatToDrop({ input, plan }, control));
   }
 
   private stop(): void {
@@ -121,8 +122,8 @@ export class FitChoices extends LitElement {
     if (!this.late) return nothing;
     if (this.stopped)
       return html`<p class="soft">The search for what to leave out was stopped. <button @click=${() => this.look()}>Look again</button></p>`;
-    const { found, refusal, progress } = this.run;
-    if (refusal !== '') return html`<p class="soft">${refusal}</p>`;
+    const { found, failure, progress } = this.run;
+    if (failure !== '') return html`<p class="soft">${failure}</p>`;
     if (found === null) {
       return html`<p class="soft looking" role="status">
         <progress aria-label="Looking for what to leave out" .value=${progress}></progress> Looking for what to leave out…

@@ -1,8 +1,9 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import type { RestInput } from '../../../engine/log/rest.ts';
 import type { PressPlan, VisitInput } from '../../../engine/visit/visit.ts';
-import { desk, newJob, onMessage, sentenceOf } from '../../../workers/client/client.ts';
+import { engineFor } from '../../../workers/client/client.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
+import { Work } from '../../ui/work.ts';
 
 /** Work allowed for an order, ms; on eight recipes of twelve pulls more than that found nothing better. */
 const BUDGET_MS = 4000;
@@ -14,8 +15,7 @@ const SHOW_EVERY_MS = 300;
 /** Starts and stops the search for a pull order, and keeps the best that was found. */
 export class PlanRun implements ReactiveController {
   private readonly host: ReactiveControllerHost;
-  private readonly tell: (sentence: string) => void;
-  private job: string | null = null;
+  private readonly work: Work<MadePlan>;
   private timer: ReturnType<typeof setTimeout> | null = null;
   private next: MadePlan | null = null;
   private startedMs = 0;
@@ -26,7 +26,7 @@ export class PlanRun implements ReactiveController {
 
   constructor(host: ReactiveControllerHost, tell: (sentence: string) => void) {
     this.host = host;
-    this.tell = tell;
+    this.work = new Work(null, { found: (made) => this.show(made), failed: tell });
     host.addController(this);
   }
 
@@ -35,7 +35,7 @@ export class PlanRun implements ReactiveController {
   }
 
   get running(): boolean {
-    return this.job !== null;
+    return this.work.running;
   }
 
   /** Seconds that the search has taken so far, and takes at most. */
@@ -54,35 +54,24 @@ export class PlanRun implements ReactiveController {
   /** Plans anew, or what is left of a visit; a search that still runs is stopped. */
   async start(input: VisitInput | RestInput): Promise<void> {
     this.stop();
-    const job = newJob();
-    this.job = job;
     this.stopped = false;
     this.startedMs = performance.now();
     this.ticking = setInterval(() => this.host.requestUpdate(), 1000);
     this.host.requestUpdate();
     const recipes = 'rest' in input ? [...input.rest.recipes] : input.runs.filter((run) => run.sheets > 0).map((run) => run.recipe);
-    try {
-      const plan = await desk('plan').engine.plan(
-        job,
-        input,
-        BUDGET_MS,
-        onMessage((best: PressPlan) => {
-          if (this.job === job) this.offer({ plan: best, input, recipes });
-        }),
-      );
-      if (this.job === job) this.show({ plan, input, recipes });
-    } catch (error) {
-      if (this.job === job) this.tell(sentenceOf(error));
-    } finally {
-      if (this.job === job) this.end();
-      this.host.requestUpdate();
-    }
+    await this.work.start(async ({ signal }) => {
+      const onProgress = (plan: PressPlan): void => this.offer({ plan, input, recipes });
+      const plan = await engineFor('plan').plan({ input, budgetMs: BUDGET_MS }, { signal, onProgress });
+      return { plan, input, recipes };
+    });
+    if (!this.running) this.end();
+    this.host.requestUpdate();
   }
 
   /** Ends the search; the best order so far stays. */
   stop(): void {
-    if (this.job === null) return;
-    void desk('plan').engine.cancel(this.job);
+    if (!this.running) return;
+    this.work.stop();
     this.end();
     this.stopped = true;
     if (this.next !== null) this.show(this.next);
@@ -90,7 +79,6 @@ export class PlanRun implements ReactiveController {
   }
 
   private end(): void {
-    this.job = null;
     if (this.ticking !== null) clearInterval(this.ticking);
     this.ticking = null;
   }

@@ -3,7 +3,7 @@ import type { VisitHead } from '../../../engine/log/types.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
 import { studioOfRecipe } from '../../../engine/recipe/write.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
-import { desk } from '../../../workers/client/client.ts';
+import { engineFor } from '../../../workers/client/client.ts';
 
 interface Asked {
   /** Null until the worker has answered. */
@@ -19,12 +19,13 @@ function ask(recipe: Recipe, minDeltaE: number): Asked {
   const there = of.get(minDeltaE);
   if (there !== undefined) return there;
   // The Lesson's worker is the one that has least to do during a visit.
-  const { engine } = desk('lesson');
   const fresh: Asked = {
     pairs: null,
-    answer: engine.overlaps(desk('lesson').key(studioOfRecipe(recipe)), recipe.pulls, minDeltaE).then((overlaps) => {
-      fresh.pairs = pairsOf(overlaps);
-    }),
+    answer: engineFor('lesson')
+      .overlaps({ studio: studioOfRecipe(recipe), pulls: recipe.pulls, minDeltaE })
+      .then((overlaps) => {
+        fresh.pairs = pairsOf(overlaps);
+      }),
   };
   of.set(minDeltaE, fresh);
   return fresh;

@@ -4,7 +4,7 @@ import { entryAt } from '../../../engine/base/at.ts';
 import { edgeWeight } from '../../../engine/order/overlaps.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
-import type { OverlapEdge } from '../../../workers/api/engine-api.ts';
+import type { OverlapEdge } from '../../../workers/api/picture-api.ts';
 import { controls } from '../controls-style.ts';
 import { inkHexes, writingOn } from '../kit/ink-chip.ts';
 import { counted, pullWords } from '../words.ts';

@@ -1,6 +1,6 @@
 import { css, html, LitElement } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
-import type { Picture } from '../../../workers/api/engine-api.ts';
+import type { Picture } from '../../../workers/api/picture-api.ts';
 
 /** Shows a picture from a worker as it is, scaled by CSS. */
 @customElement('ps-picture')

@@ -2,8 +2,8 @@ import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { defined } from '../../../engine/base/at.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
-import type { Picture } from '../../../workers/api/engine-api.ts';
-import { desk, sentenceOf } from '../../../workers/client/client.ts';
+import type { Picture } from '../../../workers/api/picture-api.ts';
+import { engineFor, sentenceOf } from '../../../workers/client/client.ts';
 import { recipeStudio } from './recipe-studio.ts';
 
 /** Rows of a state picture: sharp at 60 mm on paper and on a tablet's card. */
@@ -92,8 +92,7 @@ export class StatePictures implements ReactiveController {
       const { recipe, pulls, key, relative } = defined(this.queue.shift());
       let url = '';
       try {
-        const pictures = desk('picture');
-        const picture = await pictures.engine.thumbnail(pictures.key(recipeStudio(recipe)), pulls, ROWS, relative);
+        const picture = await engineFor('picture').thumbnail({ studio: recipeStudio(recipe), pulls, heightPx: ROWS, relative });
         url = URL.createObjectURL(await imageOf(picture));
       } catch (error) {
         this.tell(`The picture of "${recipe.title}" could not be drawn: ${sentenceOf(error)}`);

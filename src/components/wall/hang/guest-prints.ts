@@ -1,7 +1,7 @@
 import type { Variant } from '../../../engine/explore/types.ts';
 import type { Pin } from '../../../engine/recipe/prints/pinned-prints.ts';
 import { pinnedPlaces } from '../../../engine/recipe/prints/pinned-prints.ts';
-import type { WallBatch } from '../../../workers/api/engine-api.ts';
+import type { WallBatch } from '../../../workers/api/wall-api.ts';
 import type { SceneHolder } from '../surface/scene-holder.ts';
 import type { Hanging } from './hanging.ts';
 

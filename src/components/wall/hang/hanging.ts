@@ -3,8 +3,9 @@ import { MEASURES } from '../../../engine/explore/measure/variant-measures.ts';
 import type { Variant } from '../../../engine/explore/types.ts';
 import { familiesOf } from '../../../engine/recipe/prints/families.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
-import { newJob, onMessage, wallTools } from '../../../workers/client/client.ts';
+import { wallTools } from '../../../workers/client/client.ts';
 import type { PlanSpec } from '../../canvas/plan/wall-plan.ts';
+import { Work } from '../../ui/work.ts';
 import { type MeasureKey, PrintFacts } from '../print/print-facts.ts';
 import { originOf } from '../run/wall-origins.ts';
 import { placeAlong } from './measure-axis.ts';
@@ -30,8 +31,7 @@ export class Hanging {
   pinned: ReadonlySet<number> = new Set();
   readonly facts = new PrintFacts();
   private likeness: { key: string; places: Float32Array } | null = null;
-  private job: string | null = null;
-  private call = 0;
+  private readonly embedding = new Work<Float32Array>(null);
 
   /** Forgets the prints; what was chosen stays for the next. */
   clear(): void {
@@ -42,9 +42,7 @@ export class Hanging {
   }
 
   stop(): void {
-    this.call++;
-    if (this.job !== null) void wallTools().cancel(this.job);
-    this.job = null;
+    this.embedding.stop();
   }
 
   /** Whether all prints hang in the order in which they were found. */
@@ -130,25 +128,20 @@ export class Hanging {
     const seed = variants[0]?.seed ?? '';
     const key = `${variants.length} ${variants[0]?.key} ${variants.at(-1)?.key}`;
     if (this.likeness?.key === key) return this.likeness.places;
-    const call = this.call;
-    const job = newJob();
-    this.job = job;
     const { points, dimensions } = this.facts.points(Array.from(variants.keys()));
-    onProgress(0);
-    const places = await wallTools().embed(
-      job,
-      points,
-      dimensions,
-      seed,
-      onMessage((share: number) => {
-        if (call === this.call) onProgress(share);
-      }),
-    );
-    if (call !== this.call || places === null) return null;
-    // News of progress may come after the result.
-    this.call++;
-    this.job = null;
-    this.likeness = { key, places };
+    let places: Float32Array | null = null;
+    let failure: unknown = null;
+    await this.embedding.start(async (control) => {
+      onProgress(0);
+      try {
+        places = await wallTools().embed({ points, dimensions, seed }, { signal: control.signal, onProgress });
+      } catch (error) {
+        failure = error;
+      }
+      return places;
+    });
+    if (failure !== null) throw failure;
+    if (places !== null) this.likeness = { key, places };
     return places;
   }
 }

@@ -1,9 +1,10 @@
 import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
-import { customElement, property, state } from 'lit/decorators.js';
+import { customElement, property } from 'lit/decorators.js';
 import type { Pull } from '../../../engine/stack/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
-import type { Picture } from '../../../workers/api/engine-api.ts';
-import { desk } from '../../../workers/client/client.ts';
+import type { Picture } from '../../../workers/api/picture-api.ts';
+import { engineFor } from '../../../workers/client/client.ts';
+import { Work } from '../../ui/work.ts';
 import '../../ui/print/picture-view.ts';
 
 const HEIGHT_PX = 144;
@@ -48,25 +49,17 @@ export class ChangedStrip extends LitElement {
   @property({ attribute: false }) drawer: Studio | null = null;
   @property({ attribute: false }) relative = true;
   @property({ attribute: false }) touched: readonly string[] = [];
-  @state() private pictures: readonly Picture[] = [];
-  private call = 0;
+  // Without pictures it still marks the pulls; why there are none, the sentence above the strip says.
+  private readonly states = new Work<readonly Picture[]>(this);
 
   override willUpdate(changed: PropertyValues<this>): void {
-    if (changed.has('pulls') || changed.has('drawer') || changed.has('relative')) void this.draw();
+    if (changed.has('pulls') || changed.has('drawer') || changed.has('relative')) this.draw();
   }
 
-  private async draw(): Promise<void> {
-    const call = ++this.call;
-    this.pictures = [];
-    if (this.drawer === null || this.pulls.length === 0) return;
-    const picture = desk('picture');
-    try {
-      const states = await picture.engine.states(picture.key(this.drawer), this.pulls, HEIGHT_PX, this.relative);
-      if (call === this.call) this.pictures = states;
-    } catch {
-      // The sentence above the strip says all; a strip without pictures still marks the pulls.
-      if (call === this.call) this.pictures = [];
-    }
+  private draw(): void {
+    const { drawer, pulls, relative } = this;
+    if (drawer === null || pulls.length === 0) this.states.clear();
+    else void this.states.start(() => engineFor('picture').states({ studio: drawer, pulls, heightPx: HEIGHT_PX, relative }));
   }
 
   override render() {
@@ -74,7 +67,7 @@ export class ChangedStrip extends LitElement {
       ${this.pulls.map((pull, i) => {
         const changed = this.touched.includes(pull.id);
         return html`<li ?data-changed=${changed}>
-          <ps-picture .picture=${this.pictures[i + 1] ?? null}></ps-picture>
+          <ps-picture .picture=${this.states.found?.[i + 1] ?? null}></ps-picture>
           <span aria-label=${changed ? `${i + 1}, changed` : nothing}>${i + 1}</span>
         </li>`;
       })}

@@ -3,12 +3,13 @@ import { customElement, property, query, state } from 'lit/decorators.js';
 import { entryAt } from '../../../engine/base/at.ts';
 import type { Variant } from '../../../engine/explore/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
-import type { Picture } from '../../../workers/api/engine-api.ts';
+import type { Picture } from '../../../workers/api/picture-api.ts';
 import type { DifferencePicture } from '../../../workers/api/wall-tools-api.ts';
-import { desk, sentenceOf, wallTools } from '../../../workers/client/client.ts';
+import { engineFor, wallTools } from '../../../workers/client/client.ts';
 import { RAMP, RAMP_END } from '../../../workers/jobs/difference-picture.ts';
-import '../../ui/print/picture-view.ts';
 import { controls } from '../../ui/controls-style.ts';
+import '../../ui/print/picture-view.ts';
+import { Work } from '../../ui/work.ts';
 
 /** Prints that fit beside each other. */
 export const MOST_COMPARED = 6;
@@ -133,10 +134,9 @@ export class ComparePrints extends LitElement {
   @state() private differences: (DifferencePicture | undefined)[] = [];
   @state() private limit = FIRST_LIMIT;
   @state() private differing = true;
-  @state() private trouble = '';
   @query('dialog') private dialog!: HTMLDialogElement;
   private drawer: Studio | null = null;
-  private call = 0;
+  private readonly work = new Work<null>(this);
 
   /** Shows prints; the first is what the others are held against. */
   show(variants: readonly Variant[], drawer: Studio): void {
@@ -144,46 +144,36 @@ export class ComparePrints extends LitElement {
     this.drawer = drawer;
     this.pictures = [];
     this.differences = [];
-    this.trouble = '';
     this.dialog.showModal();
-    void this.draw(++this.call);
+    void this.work.start(({ signal }) => this.draw(drawer, signal));
   }
 
-  private async draw(call: number): Promise<void> {
-    const { drawer, variants } = this;
-    if (drawer === null) return;
-    const picture = desk('picture');
-    try {
-      for (const [i, { pulls }] of variants.entries()) {
-        const drawn = await picture.engine.thumbnail(picture.key(drawer), pulls, HEIGHT_PX, this.relative);
-        if (call !== this.call) return;
-        this.pictures = this.pictures.toSpliced(i, 1, drawn);
-      }
-      await this.differ(call);
-    } catch (error) {
-      if (call === this.call) this.trouble = sentenceOf(error);
-    }
-  }
-
-  private async differ(call: number): Promise<void> {
+  /** Draws what is not drawn yet, then measures. */
+  private async draw(drawer: Studio, signal: AbortSignal): Promise<null> {
     const [first, ...others] = this.variants;
-    if (first === undefined || this.drawer === null) return;
+    if (first === undefined) return null;
+    for (const [i, { pulls }] of this.variants.entries()) {
+      if (this.pictures[i] !== undefined) continue;
+      const drawn = await engineFor('picture').thumbnail({ studio: drawer, pulls, heightPx: HEIGHT_PX, relative: this.relative });
+      if (signal.aborted) return null;
+      this.pictures = this.pictures.toSpliced(i, 1, drawn);
+    }
+    const sheet = { studio: drawer, a: first.pulls, heightPx: HEIGHT_PX, overDeltaE: this.limit };
     for (const [i, other] of others.entries()) {
-      const found = await wallTools().difference(this.drawer, first.pulls, other.pulls, HEIGHT_PX, this.limit);
-      if (call !== this.call) return;
+      const found = await wallTools().difference({ ...sheet, b: other.pulls });
+      if (signal.aborted) return null;
       const next = [...this.differences];
       next[i + 1] = found;
       this.differences = next;
     }
+    return null;
   }
 
   private setLimit(limit: number): void {
-    if (!(limit >= 0 && limit <= 100)) return;
+    const { drawer } = this;
+    if (!(limit >= 0 && limit <= 100) || drawer === null) return;
     this.limit = limit;
-    const call = ++this.call;
-    this.differ(call).catch((error: unknown) => {
-      if (call === this.call) this.trouble = sentenceOf(error);
-    });
+    void this.work.start(({ signal }) => this.draw(drawer, signal));
   }
 
   private figures(i: number) {
@@ -205,7 +195,7 @@ export class ComparePrints extends LitElement {
     const shape = paper === undefined ? '' : `--aspect:${paper.widthMm / paper.heightMm}`;
     const ramp = RAMP.map((stop) => `rgb(${stop.join(' ')})`).join(',');
     return html`<dialog aria-label="Compare prints" @close=${() => {
-      this.call++;
+      this.work.stop();
       this.pictures = [];
       this.differences = [];
     }}>
@@ -222,7 +212,7 @@ export class ComparePrints extends LitElement {
         }
         <button @click=${() => this.dialog.close()}>Close</button>
       </header>
-      ${this.trouble === '' ? nothing : html`<p role="alert">${this.trouble}</p>`}
+      ${this.work.failure === '' ? nothing : html`<p role="alert">${this.work.failure}</p>`}
       <ul>
         ${variants.map(
           (variant, i) => html`<li class=${below ? 'both' : ''}>

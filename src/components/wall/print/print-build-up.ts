@@ -2,9 +2,10 @@ import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import type { Pull } from '../../../engine/stack/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
-import type { Picture } from '../../../workers/api/engine-api.ts';
-import { desk, sentenceOf } from '../../../workers/client/client.ts';
+import type { Picture } from '../../../workers/api/picture-api.ts';
+import { engineFor } from '../../../workers/client/client.ts';
 import type { Frame } from '../../canvas/draw/print-frame.ts';
+import { Work } from '../../ui/work.ts';
 
 const LEAST_PX = 320;
 const WHOLE_MS = 3600;
@@ -18,6 +19,15 @@ const MOST_BYTES = 96e6;
 
 function within(start: number, length: number, room: number): number {
   return Math.max(12, Math.min(room - length - 12, start));
+}
+
+/** A print taken off the wall, and its states. */
+interface Lifted {
+  index: number;
+  pulls: readonly Pull[];
+  drawer: Studio;
+  place: Frame;
+  pictures: Picture[];
 }
 
 /** A print taken off the wall, that builds itself state by state from bare paper. */
@@ -69,45 +79,43 @@ export class BuildUp extends LitElement {
   private place: Frame | null = null;
   private pulls: readonly Pull[] = [];
   private drawer: Studio | null = null;
-  private call = 0;
+  private readonly drawing = new Work<Lifted>(this, {
+    found: (lifted) => this.play(lifted),
+    failed: (sentence) => this.dispatchEvent(new CustomEvent('wall-problem', { detail: sentence, bubbles: true, composed: true })),
+  });
   private timer: ReturnType<typeof setTimeout> | undefined;
 
-  /**
-   * Builds a print.
-   * @param frameOf where the print hangs, now
-   * @returns a sentence when it failed
-   */
-  async show(index: number, pulls: readonly Pull[], drawer: Studio, frame: Frame): Promise<string | null> {
+  /** Builds a print, from where it hangs now; tells `wall-problem` when it cannot. */
+  show(index: number, print: { pulls: readonly Pull[]; drawer: Studio }, frame: Frame): Promise<void> {
     this.hide();
-    const call = ++this.call;
+    const { pulls, drawer } = print;
     const place = this.lifted(frame);
-    const picture = desk('picture');
-    try {
-      const whole = ((pulls.length + 1) * 4 * frame.width) / frame.height;
-      const heightPx = Math.round(Math.min(MOST_PX, place.height * FINER, Math.sqrt(MOST_BYTES / whole)));
-      const states = await picture.engine.states(picture.key(drawer), pulls, heightPx, this.relative);
-      if (call !== this.call) return null;
-      this.index = index;
-      this.pulls = pulls;
-      this.drawer = drawer;
-      this.place = place;
-      this.pictures = states;
-      this.step = 0;
-      const pause = Math.max(QUICKEST_MS, Math.min(SLOWEST_MS, WHOLE_MS / states.length));
-      const next = (): void => {
-        if (this.step >= this.pictures.length - 1) return;
-        this.step++;
-        this.timer = setTimeout(next, pause);
-      };
-      this.timer = setTimeout(next, SLOWEST_MS);
-      return null;
-    } catch (error) {
-      return call === this.call ? sentenceOf(error) : null;
-    }
+    const whole = ((pulls.length + 1) * 4 * frame.width) / frame.height;
+    const heightPx = Math.round(Math.min(MOST_PX, place.height * FINER, Math.sqrt(MOST_BYTES / whole)));
+    return this.drawing.start(async () => {
+      const pictures = await engineFor('picture').states({ studio: drawer, pulls, heightPx, relative: this.relative });
+      return { index, pulls, drawer, place, pictures };
+    });
+  }
+
+  private play({ index, pulls, drawer, place, pictures }: Lifted): void {
+    this.index = index;
+    this.pulls = pulls;
+    this.drawer = drawer;
+    this.place = place;
+    this.pictures = pictures;
+    this.step = 0;
+    const pause = Math.max(QUICKEST_MS, Math.min(SLOWEST_MS, WHOLE_MS / pictures.length));
+    const next = (): void => {
+      if (this.step >= this.pictures.length - 1) return;
+      this.step++;
+      this.timer = setTimeout(next, pause);
+    };
+    this.timer = setTimeout(next, SLOWEST_MS);
   }
 
   hide(): void {
-    this.call++;
+    this.drawing.stop();
     clearTimeout(this.timer);
     this.index = -1;
     this.pictures = [];

@@ -2,7 +2,7 @@ import { defined, num } from '../../../engine/base/at.ts';
 import { SKETCH_LENGTH, sketchOf } from '../../../engine/explore/look/sketch.ts';
 import { MEASURES, type MeasureWords, type VariantMeasures } from '../../../engine/explore/measure/variant-measures.ts';
 import type { SmallPicture } from '../../../engine/stack/small-picture.ts';
-import type { WallBatch } from '../../../workers/api/engine-api.ts';
+import type { WallBatch } from '../../../workers/api/wall-api.ts';
 
 export type MeasureKey = keyof VariantMeasures;
 

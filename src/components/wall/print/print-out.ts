@@ -2,10 +2,11 @@ import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import type { Variant } from '../../../engine/explore/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
-import { newJob, onMessage, sentenceOf, wallTools } from '../../../workers/client/client.ts';
+import { wallTools } from '../../../workers/client/client.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { download, fileNameOf } from '../../ui/download.ts';
 import { pageFonts } from '../../ui/page-fonts.ts';
+import { Work } from '../../ui/work.ts';
 
 const MM_PER_INCH = 25.4;
 
@@ -53,13 +54,15 @@ export class PrintOut extends LitElement {
   @state() private columns = 6;
   @state() private paper: 'a4' | 'a3' = 'a4';
   @state() private kind: 'pdf' | 'png' = 'pdf';
-  /** Share that is done; −1 while nothing is made. */
-  @state() private share = -1;
-  @state() private trouble = '';
   @query('dialog') private dialog!: HTMLDialogElement;
   private drawer: Studio | null = null;
   private which = '';
-  private job: string | null = null;
+  private readonly making = new Work<{ file: Blob; name: string }>(this, {
+    found: ({ file, name }) => {
+      download(name, file, file.type);
+      this.dialog.close();
+    },
+  });
 
   /** @param which which prints these are, in words */
   showSheet(prints: readonly Variant[], which: string, drawer: Studio): void {
@@ -76,51 +79,26 @@ export class PrintOut extends LitElement {
     this.prints = prints;
     this.drawer = drawer;
     this.single = single;
-    this.trouble = '';
-    this.share = -1;
+    this.making.clear();
     this.dialog.showModal();
   }
 
-  private stop(): void {
-    if (this.job !== null) void wallTools().cancel(this.job);
-    this.job = null;
-    this.share = -1;
-  }
-
-  private async make(event: Event): Promise<void> {
+  private make(event: Event): void {
     event.preventDefault();
-    const { drawer, prints, relative } = this;
+    const { drawer: studio, prints, relative, widthMm, dpi, paper, columns, kind, single } = this;
     const [first] = prints;
-    if (drawer === null || first === undefined) return;
-    const job = newJob();
-    this.job = job;
-    this.share = 0;
-    this.trouble = '';
-    const onProgress = onMessage((share: number) => {
-      if (this.job === job) this.share = share;
+    if (studio === null || first === undefined) return;
+    const title = `“${first.seed}”: ${this.which}`;
+    const named = (file: Blob | null, name: string, ending: string) => file && { file, name: fileNameOf(name, ending) };
+    void this.making.start(async (control) => {
+      if (single) {
+        const file = await wallTools().print({ studio, pulls: first.pulls, size: { widthMm, dpi, relative } }, control);
+        return named(file, `${first.seed} ${first.index + 1} ${widthMm} mm`, 'png');
+      }
+      const typeface = kind === 'pdf' ? (await pageFonts()).plain : null;
+      const file = await wallTools().sheet({ studio, prints, typeface, options: { paper, columns, title, relative } }, control);
+      return named(file, `${first.seed} contact sheet`, kind);
     });
-    try {
-      const tools = wallTools();
-      const { widthMm, dpi, paper, columns, kind } = this;
-      const title = `“${first.seed}”: ${this.which}`;
-      const file = this.single
-        ? await tools.print(job, drawer, first.pulls, { widthMm, dpi, relative }, onProgress)
-        : await tools.sheet(
-            job,
-            drawer,
-            prints,
-            kind === 'pdf' ? (await pageFonts()).plain : null,
-            { paper, columns, title, relative },
-            onProgress,
-          );
-      if (this.job !== job || file === null) return;
-      const name = this.single ? `${first.seed} ${first.index + 1} ${widthMm} mm` : `${first.seed} contact sheet`;
-      download(fileNameOf(name, this.single ? 'png' : kind), file, file.type);
-      this.dialog.close();
-    } catch (error) {
-      if (this.job === job) this.trouble = sentenceOf(error);
-    }
-    if (this.job === job) this.stop();
   }
 
   private number(name: 'widthMm' | 'dpi' | 'columns', label: string, unit: string, { min, max }: { min: number; max: number }) {
@@ -162,17 +140,17 @@ export class PrintOut extends LitElement {
   }
 
   override render() {
-    const { single, share, prints } = this;
-    const running = share >= 0;
+    const { single, prints } = this;
+    const { running, progress } = this.making;
     const title = single ? `Print ${(prints[0]?.index ?? 0) + 1} as a picture` : 'Contact sheet';
-    return html`<dialog aria-label=${title} @close=${() => this.stop()}>
-      <form @submit=${(event: Event) => void this.make(event)}>
+    return html`<dialog aria-label=${title} @close=${() => this.making.stop()}>
+      <form @submit=${(event: Event) => this.make(event)}>
         <h2>${title}</h2>
         ${single ? this.onePrint() : this.manyPrints()}
-        ${running ? html`<progress max="1" .value=${share} aria-label="Made so far"></progress>` : nothing}
-        ${this.trouble === '' ? nothing : html`<p role="alert">${this.trouble}</p>`}
+        ${running ? html`<progress max="1" .value=${progress} aria-label="Made so far"></progress>` : nothing}
+        ${this.making.failure === '' ? nothing : html`<p role="alert">${this.making.failure}</p>`}
         <div class="end">
-          <button type="button" @click=${() => (running ? this.stop() : this.dialog.close())}>${running ? 'Stop' : 'Cancel'}</button>
+          <button type="button" @click=${() => (running ? this.making.stop() : this.dialog.close())}>${running ? 'Stop' : 'Cancel'}</button>
           <button class="main" ?disabled=${running}>Save</button>
         </div>
       </form>

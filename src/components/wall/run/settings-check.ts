@@ -1,5 +1,7 @@
+import type { ReactiveControllerHost } from 'lit';
 import type { Problem } from '../../../engine/base/error.ts';
-import { desk } from '../../../workers/client/client.ts';
+import { engineFor } from '../../../workers/client/client.ts';
+import { Work } from '../../ui/work.ts';
 import { sameInputs, sameValue, type WallInputs } from './wall-search.ts';
 
 /** How settings differ from those that were checked before. */
@@ -10,7 +12,12 @@ export class SettingsCheck {
   /** What cannot be met of the settings last checked. */
   problems: readonly Problem[] = [];
   private checked: WallInputs | null = null;
-  private call = 0;
+  private readonly checking: Work<readonly Problem[]>;
+
+  /** @param failed gets why settings could not be checked */
+  constructor(host: ReactiveControllerHost, failed: (sentence: string) => void) {
+    this.checking = new Work(host, { failed });
+  }
 
   /** How settings differ from those last checked; with another stack, whatever else differs. */
   changeTo(inputs: WallInputs): SettingsChange {
@@ -20,25 +27,20 @@ export class SettingsCheck {
     return bench.length > 0 && !sameValue(bench, inputs.bench) ? 'stack' : 'settings';
   }
 
-  /**
-   * @returns whether these are still the latest, so that something may be done with them
-   * @throws what the worker throws, while these are the latest
-   */
+  /** @returns whether they could be checked and are still the latest, so that something may be done with them */
   async check(inputs: WallInputs): Promise<boolean> {
     this.checked = inputs;
-    const call = ++this.call;
-    const { drawer, bench, explore } = inputs;
-    const worker = desk('picture');
-    try {
-      const problems = await worker.engine.checkExplore(worker.key(drawer), bench, explore);
-      if (call !== this.call) return false;
+    let latest = false;
+    const { drawer: studio, bench, explore } = inputs;
+    await this.checking.start(async ({ signal }) => {
+      const problems = await engineFor('picture').checkExplore({ studio, bench, explore });
+      if (signal.aborted) return null;
+      latest = true;
       // The same list stays the same, so that no field is drawn anew under someone who types.
       if (!sameValue(problems, this.problems)) this.problems = problems;
-      return true;
-    } catch (error) {
-      if (call !== this.call) return false;
-      throw error;
-    }
+      return problems;
+    });
+    return latest;
   }
 
   /** For another project: its settings count as the first. */

@@ -5,13 +5,17 @@ import { MOST_SEEN_PRINTS } from '../../../engine/explore/search/seen.ts';
 import type { Variant } from '../../../engine/explore/types.ts';
 import type { Pin } from '../../../engine/recipe/prints/pinned-prints.ts';
 import { missingPins, pinnedVariant } from '../../../engine/recipe/prints/pinned-prints.ts';
-import type { WallBatch } from '../../../workers/api/engine-api.ts';
-import { newJob, sentenceOf } from '../../../workers/client/client.ts';
-import { type WallEngine, wallEngine } from './wall-engine.ts';
+import type { WallBatch } from '../../../workers/api/wall-api.ts';
+import { engineFor, sentenceOf } from '../../../workers/client/client.ts';
+import type { EngineClient } from '../../../workers/client/engine-client.ts';
+import { Work } from '../../ui/work.ts';
 import { type Parent, rememberOrigin } from './wall-origins.ts';
 import { goesOn, newSearch, sameInputs, sameValue, type WallAsk, type WallInputs, type WallSearch } from './wall-search.ts';
 
 const BENCH_NAME = 'the stack on the Bench';
+
+/** What a run asks of its worker. */
+export type WallEngine = Pick<EngineClient, 'wall' | 'pinTiles' | 'findClash'>;
 
 /** Who hears of a run. */
 export interface RunListener {
@@ -41,15 +45,14 @@ export class WallRun {
   /** What hangs, as a later search is told of it. */
   shown: SeenPrint[] = [];
   private readonly listener: RunListener;
-  private readonly engine: WallEngine;
-  /** Name of what the worker is at. */
-  private job: string | null = null;
+  private readonly engine: () => WallEngine;
+  private readonly work = new Work<null>(null);
   /** How many of the prints that hang are the wall's own; pinned prints of other walls hang after them. */
   private own = 0;
   /** True while pinned prints are drawn. */
   private pinning = false;
 
-  constructor(listener: RunListener, engine: WallEngine = wallEngine) {
+  constructor(listener: RunListener, engine: () => WallEngine = () => engineFor('wall')) {
     this.listener = listener;
     this.engine = engine;
   }
@@ -94,31 +97,36 @@ export class WallRun {
   }
 
   /** Looks for prints; those that hang stay until the first is found. */
-  async start(ask: WallAsk): Promise<void> {
-    this.cancel();
+  start(ask: WallAsk): Promise<void> {
     const search = newSearch(ask);
-    const job = newJob();
     this.search = search;
-    this.job = job;
+    return this.work.start(({ signal }) => this.find(search, signal));
+  }
+
+  private async find(search: WallSearch, signal: AbortSignal): Promise<null> {
     this.listener.changed();
     const { inputs, derived, seen, rows } = search;
-    const from = { relative: inputs.relative, ...(derived === null ? { seen } : { derived: derived.request }) };
+    const { drawer: studio, bench, explore, relative } = inputs;
+    const from = derived === null ? { seen } : { derived: derived.request };
     try {
-      const end = await this.engine.wall({ job, inputs, rows, from }, (batch) => {
-        if (this.search === search && search.state === 'running') this.take(batch, search);
-      });
-      if (this.search !== search || search.state !== 'running') return;
+      const end = await this.engine().wall(
+        { studio, bench, explore, rows, relative, ...from },
+        { signal, onProgress: (batch) => this.take(batch, search, signal) },
+      );
+      if (signal.aborted) return null;
       this.takeDown(search);
       const { found, asked, reason } = end;
       Object.assign(search, { found, asked, reason, state: end.cancelled ? 'stopped' : 'done' } satisfies Partial<WallSearch>);
     } catch (error) {
-      if (this.search !== search || search.state !== 'running') return;
+      if (signal.aborted) return null;
       search.state = 'failed';
       search.reason = sentenceOf(error);
     }
-    this.job = null;
-    if (this.state === 'done' && search.found === 0 && derived === null) void this.lookForClash(search);
+    const bare = this.state === 'done' && search.found === 0 && derived === null;
+    if (bare) search.clash = 'looking';
     this.listener.changed();
+    if (bare) await this.lookForClash(search, signal);
+    return null;
   }
 
   /** Makes room for what a search finds, once. */
@@ -135,7 +143,8 @@ export class WallRun {
     else this.listener.extend(search);
   }
 
-  private take(batch: WallBatch, search: WallSearch): void {
+  private take(batch: WallBatch, search: WallSearch, signal: AbortSignal): void {
+    if (signal.aborted) return;
     this.takeDown(search);
     const { variants } = this;
     if (batch.tiles.some(({ variant }) => (variants[variant.index]?.key ?? variant.key) !== variant.key)) {
@@ -167,7 +176,7 @@ export class WallRun {
     const at = this.variants.length;
     this.pinning = true;
     try {
-      const batch = await this.engine.pinTiles(inputs, { pins: missing, at, rows });
+      const batch = await this.engine().pinTiles({ studio: inputs.drawer, relative: inputs.relative, pins: missing, at, rows });
       if (this.search !== hung || this.variants.length !== at) return;
       const parents = parentsOf(inputs);
       const variants = missing.map(pinnedVariant);
@@ -184,25 +193,22 @@ export class WallRun {
     }
   }
 
-  private async lookForClash(search: WallSearch): Promise<void> {
-    const job = newJob();
-    this.job = job;
-    search.clash = 'looking';
+  private async lookForClash(search: WallSearch, signal: AbortSignal): Promise<void> {
+    const { drawer: studio, bench, explore } = search.inputs;
     let found: Clash | null = null;
     try {
-      found = await this.engine.findClash(job, search.inputs);
+      found = await this.engine().findClash({ studio, bench, explore }, { signal });
     } catch (error) {
       search.reason = sentenceOf(error);
     }
-    if (this.search !== search) return;
-    this.job = null;
+    if (signal.aborted) return;
     search.clash = found;
     this.listener.changed();
   }
 
   /** Ends the search and forgets what hangs. */
   clear(): void {
-    this.cancel();
+    this.work.stop();
     this.search = null;
     this.hung = null;
     this.variants = [];
@@ -211,17 +217,12 @@ export class WallRun {
 
   /** Ends the running search at once, however long the worker takes to hear of it; what was found stays. */
   stop(): void {
-    this.cancel();
+    this.work.stop();
     const { search } = this;
     if (search?.state !== 'running') return;
     search.state = 'stopped';
     this.takeDown(search);
     this.listener.changed();
-  }
-
-  private cancel(): void {
-    if (this.job !== null) this.engine.cancel(this.job);
-    this.job = null;
   }
 }
 

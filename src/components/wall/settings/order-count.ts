@@ -3,8 +3,9 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { defined } from '../../../engine/base/at.ts';
 import type { OrderCount } from '../../../engine/explore/types.ts';
 import type { Project } from '../../../engine/project/types.ts';
-import { desk, newJob, sentenceOf } from '../../../workers/client/client.ts';
+import { engineFor } from '../../../workers/client/client.ts';
 import { controls } from '../../ui/controls-style.ts';
+import { Work } from '../../ui/work.ts';
 import { sameValue } from '../run/wall-search.ts';
 
 /** The sentence that tells a count. */
@@ -50,15 +51,13 @@ export class OrderCountNote extends LitElement {
   @property({ attribute: false }) project!: Project;
   /** Counts only while true: a wall that cannot be made has nothing to count. */
   @property({ attribute: false }) sound = true;
-  @state() private told: OrderCount | null = null;
-  @state() private wrong = '';
+  /** The last count; stays while another is made. */
+  @state() private counted: OrderCount | null = null;
   private asked: unknown = null;
-  private calls = 0;
-  private job: string | null = null;
+  private readonly counting = new Work<OrderCount>(this, { found: (count) => (this.counted = count) });
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
-    this.stop();
     this.asked = null;
   }
 
@@ -69,40 +68,23 @@ export class OrderCountNote extends LitElement {
     const before = this.asked as typeof wanted;
     if (wanted?.drawer === before?.drawer && sameValue(wanted?.rest, before?.rest)) return;
     this.asked = wanted;
-    void this.count();
+    this.count();
   }
 
-  private stop(): void {
-    this.calls++;
-    if (this.job !== null) void desk('picture').engine.cancel(this.job);
-    this.job = null;
-  }
-
-  private async count(): Promise<void> {
-    this.stop();
+  private count(): void {
     if (this.asked === null) {
-      this.told = null;
+      this.counting.clear();
+      this.counted = null;
       return;
     }
-    const call = this.calls;
-    const { drawer, bench, explore } = this.project;
-    const job = newJob();
-    this.job = job;
-    const picture = desk('picture');
-    try {
-      const told = await picture.engine.countOrders(picture.key(drawer), job, bench, explore);
-      if (call !== this.calls) return;
-      if (told !== null) this.told = told;
-      this.wrong = '';
-    } catch (error) {
-      if (call === this.calls) this.wrong = sentenceOf(error);
-    }
+    const { drawer: studio, bench, explore } = this.project;
+    void this.counting.start((control) => engineFor('picture').countOrders({ studio, bench, explore }, control));
   }
 
   override render() {
-    if (this.wrong !== '') return html`<p role="alert">${this.wrong}</p>`;
-    if (this.told === null) return nothing;
-    return html`<p role="status"><b>${countSentence(this.told)}</b> ${drawnSentence(this.told)}</p>`;
+    if (this.counting.failure !== '') return html`<p role="alert">${this.counting.failure}</p>`;
+    if (this.counted === null) return nothing;
+    return html`<p role="status"><b>${countSentence(this.counted)}</b> ${drawnSentence(this.counted)}</p>`;
   }
 }
 

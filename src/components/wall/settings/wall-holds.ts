@@ -8,9 +8,10 @@ import type { Hold } from '../../../engine/explore/types.ts';
 import type { Project } from '../../../engine/project/types.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
-import { desk } from '../../../workers/client/client.ts';
+import { engineFor } from '../../../workers/client/client.ts';
 import type { AppStore } from '../../app-store.ts';
 import { controls } from '../../ui/controls-style.ts';
+import { Work } from '../../ui/work.ts';
 import { inkChip, inkChipStyles } from '../print/print-ink-chip.ts';
 
 const CHOICES: readonly (readonly [string, string])[] = [
@@ -131,24 +132,17 @@ export class WallHolds extends LitElement {
   /** What of the stack hardly prints as it is meant. */
   @state() private notes: readonly Problem[] = [];
   private looked: { drawer: Studio; bench: readonly Pull[] } | null = null;
-  private looks = 0;
+  // What is so wrong that it cannot be looked at, the wall tells itself.
+  private readonly looking = new Work<readonly Problem[]>(this, {
+    found: (notes) => (this.notes = notes),
+    failed: () => (this.notes = []),
+  });
 
   protected override willUpdate(): void {
     const { drawer, bench } = this.project;
     if (this.looked?.drawer === drawer && this.looked.bench === bench) return;
     this.looked = { drawer, bench };
-    void this.look(++this.looks, drawer, bench);
-  }
-
-  private async look(look: number, drawer: Studio, bench: readonly Pull[]): Promise<void> {
-    const picture = desk('picture');
-    try {
-      const notes = await picture.engine.printNotes(picture.key(drawer), bench);
-      if (look === this.looks) this.notes = notes;
-    } catch {
-      // What is so wrong that it cannot be looked at, the wall tells itself.
-      if (look === this.looks) this.notes = [];
-    }
+    void this.looking.start(() => engineFor('picture').printNotes({ studio: drawer, bench }));
   }
 
   private nameOf(pull: Pull): string {

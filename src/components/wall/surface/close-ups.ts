@@ -1,8 +1,10 @@
+import type { ReactiveControllerHost } from 'lit';
 import type { Variant } from '../../../engine/explore/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
-import type { Picture } from '../../../workers/api/engine-api.ts';
-import { desk } from '../../../workers/client/client.ts';
+import type { Picture } from '../../../workers/api/picture-api.ts';
+import { engineFor } from '../../../workers/client/client.ts';
 import type { WallScene } from '../../canvas/wall-scene.ts';
+import { Work } from '../../ui/work.ts';
 
 const QUIET_MS = 140;
 const MOST_PRINTS = 60;
@@ -16,10 +18,12 @@ const AT_ONCE = 4;
 export class CloseUps {
   private readonly scene: WallScene;
   private timer: ReturnType<typeof setTimeout> | undefined;
-  private call = 0;
+  private readonly drawing: Work<null>;
 
-  constructor(scene: WallScene) {
+  /** @param host what the wall stands in; the drawing ends when it goes */
+  constructor(host: ReactiveControllerHost, scene: WallScene) {
     this.scene = scene;
+    this.drawing = new Work(host);
   }
 
   /**
@@ -30,45 +34,44 @@ export class CloseUps {
     clearTimeout(this.timer);
     const { scene } = this;
     if (scene.mapRows === 0 || scene.printPx < scene.mapRows * 0.55) {
-      this.call++;
+      this.drawing.stop();
       scene.forgetCloseUps();
       return;
     }
-    this.timer = setTimeout(() => void this.draw(drawer, relative, variantOf), QUIET_MS);
+    this.timer = setTimeout(() => this.draw(drawer, relative, variantOf), QUIET_MS);
   }
 
   stop(): void {
     clearTimeout(this.timer);
-    this.call++;
+    this.drawing.stop();
   }
 
-  private async draw(drawer: Studio, relative: boolean, variantOf: (index: number) => Variant | undefined): Promise<void> {
+  private draw(studio: Studio, relative: boolean, variantOf: (index: number) => Variant | undefined): void {
     const { scene } = this;
     const visible = scene.visible();
     if (visible.length > MOST_PRINTS) return;
     scene.forgetCloseUps(new Set(visible));
-    const call = ++this.call;
     const finer = scene.printPx < FINER_UNDER_PX ? 2 : 1;
     const heightPx = Math.min(MOST_PX, Math.round(scene.printPx * finer));
-    const picture = desk('picture');
-    const ready: { index: number; picture: Picture }[] = [];
-    const hang = (): void => {
-      for (const { index, picture } of ready.splice(0)) scene.addCloseUp(index, picture);
-    };
-    for (const index of visible) {
+    const wanted = visible.flatMap((index) => {
       const had = scene.closeUpPx(index);
-      const variant = variantOf(index);
-      if (variant === undefined || (had >= heightPx * 0.9 && had <= heightPx * 1.6)) continue;
-      try {
-        const drawn = await picture.engine.thumbnail(picture.key(drawer), variant.pulls, heightPx, relative);
-        if (call !== this.call) return;
-        ready.push({ index, picture: drawn });
-        if (ready.length >= AT_ONCE) hang();
-      } catch {
-        // The wall's own print stays, only coarser; whatever is wrong is told by the run itself.
-        return;
+      const pulls = variantOf(index)?.pulls;
+      return pulls === undefined || (had >= heightPx * 0.9 && had <= heightPx * 1.6) ? [] : [{ index, pulls }];
+    });
+    // When it fails the wall's own print stays, only coarser; whatever is wrong is told by the run itself.
+    void this.drawing.start(async ({ signal }) => {
+      const ready: { index: number; picture: Picture }[] = [];
+      const lay = (): void => {
+        for (const { index, picture } of ready.splice(0)) scene.addCloseUp(index, picture);
+      };
+      for (const { index, pulls } of wanted) {
+        const picture = await engineFor('picture').thumbnail({ studio, pulls, heightPx, relative });
+        if (signal.aborted) return null;
+        ready.push({ index, picture });
+        if (ready.length >= AT_ONCE) lay();
       }
-    }
-    hang();
+      lay();
+      return null;
+    });
   }
 }

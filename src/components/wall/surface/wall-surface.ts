@@ -70,7 +70,7 @@ export class WallSurface extends LitElement {
 
   /** Has the canvas followed by what lies over it and steered by the pointer. */
   private serve(scene: WallScene): void {
-    this.closeUps = new CloseUps(scene);
+    this.closeUps = new CloseUps(this, scene);
     scene.onDrawn = () => {
       this.tellMoved(!scene.atStart);
       this.smallMap.follow(scene, this.facts);
@@ -126,8 +126,7 @@ export class WallSurface extends LitElement {
     const variant = this.variants[index];
     const { scene } = this.holder;
     if (variant === undefined || this.drawer === null || scene === null || this.buildUp === null) return;
-    const sentence = await this.buildUp.show(index, variant.pulls, this.drawer, scene.frameOf(index));
-    if (sentence !== null) this.dispatchEvent(new CustomEvent('wall-problem', { detail: sentence, bubbles: true, composed: true }));
+    await this.buildUp.show(index, { pulls: variant.pulls, drawer: this.drawer }, scene.frameOf(index));
   }
 
   private rest(index: number): void {

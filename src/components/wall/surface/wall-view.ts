@@ -3,7 +3,7 @@ import { customElement, property, query, state } from 'lit/decorators.js';
 import type { Variant } from '../../../engine/explore/types.ts';
 import type { Pin } from '../../../engine/recipe/prints/pinned-prints.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
-import type { WallBatch } from '../../../workers/api/engine-api.ts';
+import type { WallBatch } from '../../../workers/api/wall-api.ts';
 import { sentenceOf } from '../../../workers/client/client.ts';
 import { controls } from '../../ui/controls-style.ts';
 import '../print/compare-prints.ts';

@@ -1,11 +1,10 @@
 import { createHash } from 'node:crypto';
 import { beforeAll, describe, expect, it, vi } from 'vitest';
 import type { PrintPages } from '../../../../src/components/canvas/draw/print-pages.ts';
-import type { WallEngine } from '../../../../src/components/wall/run/wall-engine.ts';
-import { type RunListener, WallRun } from '../../../../src/components/wall/run/wall-run.ts';
+import { type RunListener, type WallEngine, WallRun } from '../../../../src/components/wall/run/wall-run.ts';
 import type { WallAsk, WallInputs } from '../../../../src/components/wall/run/wall-search.ts';
 import type { Pin } from '../../../../src/engine/recipe/prints/pinned-prints.ts';
-import type { WallBatch, WallTile } from '../../../../src/workers/api/engine-api.ts';
+import type { WallBatch, WallTile } from '../../../../src/workers/api/wall-api.ts';
 import type { RemoteHelper } from '../../../../src/workers/helpers/wall-helpers.ts';
 import { Jobs } from '../../../../src/workers/jobs/jobs.ts';
 import { StudioPictures } from '../../../../src/workers/jobs/pictures.ts';
@@ -91,21 +90,18 @@ function askFor(count: number): WallAsk {
 }
 
 /** The real search and painting, in this thread. */
-function realEngine(helpers: () => RemoteHelper[]): WallEngine {
+function realEngine(helpers: readonly RemoteHelper[]): WallEngine {
   const pictures = new StudioPictures(drawer);
   return {
-    wall: ({ job, inputs, rows, from }, onBatch) =>
-      runWall(new Jobs(), job, pictures, inputs.bench, inputs.explore, rows, onBatch, from, helpers),
-    pinTiles: async ({ relative }, { pins, at, rows }) => pinTiles(pictures, pins, at, rows, relative),
+    wall: (request, { onProgress }) => runWall({ jobs: new Jobs(), pictures, helpers }, { ...request, job: 'wall' }, onProgress!),
+    pinTiles: async (request) => pinTiles(pictures, request),
     findClash: async () => null,
-    cancel: () => {},
   };
 }
 
 /** Prints of a few maps and colours each, told by their number; for walls too large to be searched for in a test. */
 const numberedEngine: WallEngine = {
-  async wall({ inputs: { explore }, rows }, onBatch) {
-    const { count } = explore;
+  async wall({ explore: { count }, rows }, { onProgress }) {
     const named = new Set<string>();
     for (let from = 0; from < count; from += 100) {
       const batch: WallBatch = { maps: [], tiles: [], found: Math.min(count, from + 100), asked: count };
@@ -117,14 +113,13 @@ const numberedEngine: WallEngine = {
         named.add(name);
         batch.tiles.push(numberedTile(index, name));
       }
-      onBatch(batch);
+      onProgress!(batch);
       await Promise.resolve();
     }
     return { found: count, asked: count, cancelled: false, reason: '' };
   },
   pinTiles: () => Promise.reject(new Error('no pins here')),
   findClash: async () => null,
-  cancel: () => {},
 };
 
 function numberedTile(index: number, map: string): WallTile {
@@ -141,7 +136,7 @@ function numberedTile(index: number, map: string): WallTile {
 /** A wall found in steps of more and more, as it hangs after the last. */
 async function hang(engine: WallEngine, counts: readonly number[], pins: readonly Pin[] = []): Promise<PageWall> {
   const wall = new PageWall();
-  const run = new WallRun(wall, engine);
+  const run = new WallRun(wall, () => engine);
   for (const count of counts) {
     await run.start(askFor(count));
     await run.hangPins(pins);
@@ -170,21 +165,13 @@ describe('a wall that goes on', () => {
       { key: 'a pin', pulls: bench.map((pull) => ({ ...pull, dxMm: 11 })), lineage: { seed: 'other', index: 4 } },
       { key: 'another', pulls: bench.toReversed(), lineage: { seed: 'other', index: 9 } },
     ];
-    const atOnce = await hang(
-      realEngine(() => []),
-      [100],
-      pins,
-    );
+    const atOnce = await hang(realEngine([]), [100], pins);
     const expected = atOnce.pixels(102);
     expect(new Set(expected).size).toBeGreaterThan(90);
     for (const [round, timing] of timings.entries()) {
       // With each search the helpers are in other places in their delays, as they are on a machine.
       const helpers = timing.map((delays) => slowHelper(delays));
-      const inSteps = await hang(
-        realEngine(() => helpers),
-        [40, 70, 100],
-        pins,
-      );
+      const inSteps = await hang(realEngine(helpers), [40, 70, 100], pins);
       expect(inSteps.begun).toBe(1);
       expect(inSteps.pixels(102), `timing ${round}`).toEqual(expected);
     }
@@ -206,17 +193,18 @@ describe('a wall that goes on', () => {
   it('should hang anew when the longer search lists other prints at the beginning', async () => {
     const other: WallEngine = {
       ...numberedEngine,
-      wall: (request, onBatch) =>
-        numberedEngine.wall(request, (batch) => {
-          const { count } = request.inputs.explore;
+      wall: (request, control) => {
+        const onProgress = (batch: WallBatch): void => {
           const tiles = batch.tiles.map((tile) =>
-            count > 200 && tile.variant.index === 150 ? { ...tile, variant: { ...tile.variant, key: 'other' } } : tile,
+            request.explore.count > 200 && tile.variant.index === 150 ? { ...tile, variant: { ...tile.variant, key: 'other' } } : tile,
           );
-          onBatch({ ...batch, tiles });
-        }),
+          control.onProgress!({ ...batch, tiles });
+        };
+        return numberedEngine.wall(request, { ...control, onProgress });
+      },
     };
     const wall = new PageWall();
-    const run = new WallRun(wall, other);
+    const run = new WallRun(wall, () => other);
     await run.start(askFor(200));
     await run.start(askFor(400));
     await vi.waitFor(() => expect(run.state).toBe('done'));

@@ -1,0 +1,70 @@
+import type { Pull } from '../../engine/stack/types.ts';
+import type { Keyed } from './request.ts';
+
+/** A picture as it goes to a canvas. */
+export interface Picture {
+  widthPx: number;
+  heightPx: number;
+  /** RGBA, 8 bits, sRGB, rows from the top. */
+  pixels: Uint8ClampedArray<ArrayBuffer>;
+}
+
+/** A whole sheet to be drawn at a height. */
+export interface SheetRequest {
+  pulls: readonly Pull[];
+  heightPx: number;
+  /** White is the paper, not the perfect diffuser. */
+  relative: boolean;
+}
+
+/** A part of the sheet to be drawn, mm from its top left. */
+export interface ViewRequest {
+  pulls: readonly Pull[];
+  xMm: number;
+  yMm: number;
+  widthMm: number;
+  heightMm: number;
+  widthPx: number;
+  heightPx: number;
+  /** White is the paper, not the perfect diffuser. */
+  relative: boolean;
+}
+
+/** A line of the order graph: positions in the stack, first down 0. */
+export interface OverlapEdge {
+  a: number;
+  b: number;
+  areaMm2: number;
+  deltaE: number;
+}
+
+/** Pairs of pulls that overlap and whose order shows by at least a ΔE. */
+export interface OverlapRequest {
+  pulls: readonly Pull[];
+  minDeltaE: number;
+}
+
+/** All orders of a few pulls, with a picture of each. */
+export type LessonRequest = SheetRequest & OverlapRequest;
+
+export interface LessonResult {
+  /** Every order, as indexes into the pulls given, first down first. */
+  orders: number[][];
+  /** Groups of orders (indexes into `orders`) that print the same picture. */
+  groups: number[][];
+  edges: OverlapEdge[];
+  /** Number of pictures that differ. */
+  count: number;
+  /** One for each order. */
+  pictures: Picture[];
+}
+
+/** Pictures of stacks, and what shows in them. */
+export interface PictureApi {
+  view(request: Keyed<ViewRequest>): Picture;
+  /** The sheet after each pull, bare paper first: pulls + 1 pictures. */
+  states(request: Keyed<SheetRequest>): Picture[];
+  thumbnail(request: Keyed<SheetRequest>): Picture;
+  overlaps(request: Keyed<OverlapRequest>): OverlapEdge[];
+  lesson(request: Keyed<LessonRequest>): LessonResult;
+}

@@ -1,0 +1,29 @@
+import type { RestInput } from '../../engine/log/rest.ts';
+import type { FitChoice } from '../../engine/visit/fit-choice.ts';
+import type { PressPlan, VisitInput } from '../../engine/visit/visit.ts';
+import type { Job } from './request.ts';
+
+/** A visit, or what is left of one, to be planned. */
+export interface PlanRequest {
+  input: VisitInput | RestInput;
+  /** Work allowed for an order, ms. */
+  budgetMs: number;
+}
+
+/** A plan whose visit is too short. */
+export interface FitRequest {
+  input: VisitInput;
+  plan: PressPlan;
+}
+
+/** Pull orders of a visit. */
+export interface PlanApi {
+  /** @throws EngineError 'plan.stopped' when the job was cancelled before any order was found */
+  plan(request: Job<PlanRequest>, onBest: (plan: PressPlan) => void): Promise<PressPlan>;
+  /**
+   * What to leave out of a visit, or how much longer to stay, so that it fits.
+   * @param onProgress gets the share that is done, 0–1
+   * @returns null when the job was cancelled
+   */
+  whatToDrop(request: Job<FitRequest>, onProgress: (share: number) => void): Promise<FitChoice[] | null>;
+}
