@@ -1,6 +1,16 @@
 import { entryAt, i32, num } from '../base/at.ts';
 import type { Meter, Order } from './model.ts';
 
+/** How an automaton reads its order. */
+export interface AutomatonOptions {
+  /** Whether a letter goes on while it finds work. */
+  cascade: boolean;
+  /** Group of each letter (its screen), for the chain lengths; absent = itself. */
+  groups?: ArrayLike<number> | null;
+  /** Makes the hash numbers of different orders differ; absent = 0. */
+  salt?: number;
+}
+
 /**
  * What an order looks like as the word goes on: its states are the sets of pulls already printed
  * that some word leads to, numbered as they turn up. State 0 is the bare sheet. Each state knows
@@ -23,7 +33,7 @@ export class Automaton {
   /** Longest chain still to print, counted in changes of group (see `groups`). 0 = finished. */
   chain: Int32Array;
   /** A number per state for hashing. */
-  mix: Int32Array;
+  hash: Int32Array;
   edgeLetter = new Int32Array(64);
   edgeNext = new Int32Array(64);
   /** 1 when the letter has no pull left after the edge. */
@@ -31,12 +41,9 @@ export class Automaton {
 
   /**
    * @param order the partial order
-   * @param cascade whether a letter goes on while it finds work
-   * @param groups group of each letter (its screen), for the chain lengths
-   * @param salt makes the hash numbers of different orders differ
    * @param meter is charged for every new state
    */
-  constructor(order: Order, cascade: boolean, groups: ArrayLike<number> | null, salt: number, meter: Meter) {
+  constructor(order: Order, { cascade, groups = null, salt = 0 }: AutomatonOptions, meter: Meter) {
     this.#meter = meter;
     this.order = order;
     this.#cascade = cascade;
@@ -52,7 +59,7 @@ export class Automaton {
     this.#edgeStart = new Int32Array(16);
     this.#edgeEnd = new Int32Array(16);
     this.chain = new Int32Array(16);
-    this.mix = new Int32Array(16);
+    this.hash = new Int32Array(16);
     this.#salt = Math.imul(salt + 1, 0x9e3779b1);
     this.intern(new Int32Array(this.words));
   }
@@ -123,7 +130,7 @@ export class Automaton {
     this.chain[id] = chain;
     let h = Math.imul(id ^ this.#salt, 0x85ebca6b);
     h = Math.imul(h ^ (h >>> 13), 0xc2b2ae35);
-    this.mix[id] = h ^ (h >>> 16) ^ this.#salt;
+    this.hash[id] = h ^ (h >>> 16) ^ this.#salt;
     return id;
   }
 
@@ -171,7 +178,7 @@ export class Automaton {
     this.#edgeStart = resized(this.#edgeStart, size);
     this.#edgeEnd = resized(this.#edgeEnd, size);
     this.chain = resized(this.chain, size);
-    this.mix = resized(this.mix, size);
+    this.hash = resized(this.hash, size);
   }
 }
 

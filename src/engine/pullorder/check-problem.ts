@@ -3,7 +3,7 @@ import { MAX_PULLS_A_SHEET } from './model.ts';
 import type { PlanProblem } from './types.ts';
 
 /** Most sheets in one problem, alike or not. */
-export const MAX_SHEETS = 100_000;
+const MAX_SHEETS = 100_000;
 
 /**
  * Refuses a problem that cannot be planned, naming sheet and pull counted from 1.

@@ -2,6 +2,12 @@ import { defined, entryAt, i32, num } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
 import type { PlanProblem } from './types.ts';
 
+/*
+ * The words of this folder are those of the literature on shortest common supersequences: a *letter*
+ * stands for a kind of pull (a screen with an ink at an offset; in models of screens, for a screen),
+ * a *word* for a sequence of set-ups or mounts, an *order* for a sheet whose pulls are partly ordered.
+ */
+
 /**
  * One partial order of pulls. `letters[p]` is the letter of pull p; `preds[p]` are all pulls that
  * must come before p, directly or not, ascending. Pulls stand in an order in which preds come first.
@@ -29,29 +35,31 @@ export interface Meter {
   units: number;
 }
 
-export interface Kinds {
+interface Kinds {
   screen: Int32Array;
   ink: Int32Array;
   offset: Int32Array;
 }
 
-export interface Names {
+/** What a kind of pull is called. */
+interface KindNames {
   screen: string;
   ink: string;
   offset: string;
 }
 
+/** A problem as models for the search. */
 export interface Compiled {
   /** Letters are kinds: screen + ink + offset. */
   kindModel: Model;
   /** Letters are screens; each stays mounted as long as it finds work. */
   screenModel: Model;
-  names: Names[];
+  names: KindNames[];
 }
 
 /** Most different sheets and pulls on them that are planned in one go. */
-export const MAX_DISTINCT_SHEETS = 2000;
-export const MAX_DISTINCT_PULLS = 40_000;
+const MAX_DISTINCT_SHEETS = 2000;
+const MAX_DISTINCT_PULLS = 40_000;
 export const MAX_PULLS_A_SHEET = 400;
 
 const PART = 8192;
@@ -111,7 +119,7 @@ export function unpackCost(cost: number): {
  * @param pairs [a, b], a < b
  * @returns for each pull all pulls before it, ascending
  */
-export function closePreds(count: number, pairs: readonly (readonly [number, number])[]): number[][] {
+function closePreds(count: number, pairs: readonly (readonly [number, number])[]): number[][] {
   const direct: number[][] = Array.from({ length: count }, () => []);
   for (const [a, b] of pairs) entryAt(direct, b).push(a);
   const closed: number[][] = [];
@@ -133,7 +141,7 @@ export function closePreds(count: number, pairs: readonly (readonly [number, num
  * smallest letter whose turn has come. Equal keys mean equal orders; equal orders nearly always get
  * equal keys (ties between pulls of one letter are not looked into), so merging by key is safe.
  */
-export function canonicalOrder(order: Order): { order: Order; key: string } {
+function canonicalOrder(order: Order): { order: Order; key: string } {
   const count = order.letters.length;
   const missing = order.preds.map((p) => p.length);
   const succs: number[][] = Array.from({ length: count }, () => []);
@@ -161,7 +169,10 @@ export function canonicalOrder(order: Order): { order: Order; key: string } {
         .map((p) => i32(place, p))
         .sort((x, y) => x - y),
     );
-    for (const next of entryAt(succs, pull)) if (--missing[next]! === 0) open.push(next);
+    for (const next of entryAt(succs, pull)) {
+      missing[next] = num(missing, next) - 1;
+      if (missing[next] === 0) open.push(next);
+    }
   }
   return { order: { letters, preds }, key: letters.map((l, i) => `${l}:${entryAt(preds, i).join('.')}`).join(' ') };
 }
@@ -208,7 +219,7 @@ export function partOf(model: Model, keep: (order: number, pull: number) => bool
  */
 export function compile(problem: PlanProblem): Compiled {
   const kindOf = new Map<string, number>();
-  const names: Names[] = [];
+  const names: KindNames[] = [];
   const bySheetText = new Map<string, Order>();
   for (const sheet of problem.sheets) {
     const letters = sheet.pulls.map((pull) => {

@@ -41,7 +41,11 @@ export function printerOf(problem: PlanProblem, compiled: Compiled): Printer {
       ready[kind] = [];
       for (const [s, p] of pulls) {
         const { succs, kinds } = entryAt(sheets, s);
-        for (const next of entryAt(succs, p)) if (--entryAt(missing, s)[next]! === 0) entryAt(ready, num(kinds, next)).push([s, next]);
+        const waits = entryAt(missing, s);
+        for (const next of entryAt(succs, p)) {
+          waits[next] = i32(waits, next) - 1;
+          if (waits[next] === 0) entryAt(ready, num(kinds, next)).push([s, next]);
+        }
       }
       pulls.sort((a, b) => a[0] - b[0] || a[1] - b[1]);
       setUps.push({ ...entryAt(names, kind), pulls });

@@ -3,7 +3,8 @@ import type { Random } from '../../base/random.ts';
 import { distinctOrders, type Meter, type Model, type Order } from '../model.ts';
 import { automataOf } from '../search/beam.ts';
 import { exact } from '../search/exact.ts';
-import { areFew, fewSheets, sharesOf, type Share } from '../search/few-sheets.ts';
+import { areFew, fewSheets, tabledGroups } from '../search/few-sheets.ts';
+import type { TabledGroup } from '../search/group-table.ts';
 import { coverLp } from './cover-lp.ts';
 import { coverBound, type CoverRow } from './cover.ts';
 import { LetterGroups, MAX_FOR_TRIPLES } from './letter-groups.ts';
@@ -187,9 +188,9 @@ export class BoundSearch {
   *#few(): Generator<void, void> {
     if (!this.#groups || !areFew(this.#model)) return;
     const automata = automataOf(this.#model, this.#meter);
-    const splits: Share[][] = [];
+    const splits: TabledGroup[][] = [];
     for (let size = 7; size > 2 && splits.length < 3;) {
-      const split = yield* sharesOf(this.#model, automata, this.#groups.split(size), 3_000_000, this.#meter);
+      const split = yield* tabledGroups(this.#model, automata, this.#groups.split(size), { most: 3_000_000, meter: this.#meter });
       if (split) splits.push(split);
       else size--;
     }

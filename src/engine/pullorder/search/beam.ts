@@ -1,10 +1,11 @@
 import { entryAt, f64, i32, num, u8 } from '../../base/at.ts';
 import type { Random } from '../../base/random.ts';
 import { Automaton } from '../automaton.ts';
-import { INK, MAX_SET_UPS, MOUNT, MOVE, stepCost, type Meter, type Model } from '../model.ts';
-import { chanceTable, worthTable } from './ranking.ts';
+import { MAX_SET_UPS, MOUNT, stepCost, type Meter, type Model } from '../model.ts';
+import { LetterNeeds } from './letter-needs.ts';
+import { LevelWorth, type LevelOptions } from './level-worth.ts';
 
-export interface BeamOptions {
+export interface BeamOptions extends LevelOptions {
   /** Partial plans kept side by side. */
   width: number;
   /** Only words cheaper than this (packed) are of use. */
@@ -12,12 +13,6 @@ export interface BeamOptions {
   /** Letter before and after the word, −1 for none. */
   before: number;
   after: number;
-  /** How far ahead progress is judged, in tenths of the standard reach. */
-  reachTenths: number;
-  /** How much finishing letters for all sheets counts beside progress on each; about 6. */
-  finish: number;
-  /** What an ink change counts in the ranking, in tenths of a mount. */
-  thriftTenths: number;
   /** Random disturbance of the ranking, 0 for none. */
   noise: number;
   random: Random;
@@ -26,12 +21,14 @@ export interface BeamOptions {
 
 /** Makes the automata of a model, one an order. */
 export function automataOf(model: Model, meter: Meter): Automaton[] {
-  return model.orders.map((order, i) => new Automaton(order, model.cascade, model.kinds?.screen ?? null, i, meter));
+  const groups = model.kinds?.screen ?? null;
+  return model.orders.map((order, salt) => new Automaton(order, { cascade: model.cascade, groups, salt }, meter));
 }
 
-interface Trail {
-  letter: number;
-  up: Trail | null;
+/** A word and its packed cost, including the step to what follows it. */
+export interface PricedWord {
+  word: number[];
+  cost: number;
 }
 
 /**
@@ -42,197 +39,265 @@ interface Trail {
  * @returns the cheapest word met and its packed cost including the step to `after`, or null when
  *   none is cheaper than `below`
  */
-export function beam(model: Model, automata: readonly Automaton[], options: BeamOptions): { word: number[]; cost: number } | null {
-  const orders = automata.length;
-  const { width, meter, noise, random } = options;
-  let best: { word: number[]; cost: number } | null = null;
-  let below = options.below;
-  if (orders === 0) {
-    const cost = stepCost(model, options.before, options.after);
-    return cost < below ? { word: [], cost } : null;
-  }
-  const uniform = model.kinds === null;
-  let states = new Int32Array(orders);
-  let lasts = [options.before];
-  let costs = [0];
-  let trails: (Trail | null)[] = [null];
-  let hashes = [automata.reduce((h, a) => h ^ i32(a.mix, 0), 0)];
-  meter.units += 100 + model.letterCount;
-  const gain = new Float64Array(model.letterCount);
-  const hash = new Int32Array(model.letterCount);
-  const found = new Int32Array(model.letterCount);
-  const served = new Int32Array(model.letterCount);
-  // How many orders still have pulls of each letter, per partial word.
-  const place = new Int32Array(model.letterCount).fill(-1);
-  const totals: number[] = [];
-  for (const order of model.orders) {
-    for (const l of new Set(order.letters)) {
-      if (i32(place, l) < 0) place[l] = totals.push(0) - 1;
-      totals[i32(place, l)] = num(totals, i32(place, l)) + 1;
-    }
-  }
-  const worths = totals.map(worthTable);
-  let needs = [Int32Array.from(totals)];
-  let potentials = [0];
-  const scores: number[] = [];
-  const froms: number[] = [];
-  const letters: number[] = [];
-  const childCosts: number[] = [];
-  const childHashes: number[] = [];
-
-  for (let length = 1; length <= MAX_SET_UPS && lasts.length > 0; length++) {
-    let longest = 0;
-    for (let i = 0; i < states.length; i++) longest = Math.max(longest, i32(entryAt(automata, i % orders).chain, i32(states, i)));
-    let leastMounts = Infinity;
-    for (const cost of costs) leastMounts = Math.min(leastMounts, uniform ? cost : Math.floor(cost / MOUNT));
-    const tables = new Map<number, Int32Array>();
-    const reach = Math.max(1, Math.round((longest * options.reachTenths) / 10));
-    const tableFor = (mounts: number): Int32Array => {
-      const left = Math.max(0, reach - (mounts - leastMounts));
-      let table = tables.get(left);
-      if (!table) tables.set(left, (table = chanceTable(longest, left, model.letterCount)));
-      return table;
-    };
-    // What one set-up more or less is worth in the currency of chances.
-    let stepWorth = 0;
-    const now = tableFor(leastMounts);
-    const later = tableFor(leastMounts + 1);
-    for (let c = 0; c < orders; c++) {
-      const chain = i32(entryAt(automata, c).chain, i32(states, c));
-      stepWorth += i32(now, chain) - i32(later, chain);
-    }
-    const thrift = (stepWorth * options.thriftTenths) / 10;
-    stepWorth = (stepWorth * options.finish) / 1000;
-    scores.length = froms.length = letters.length = childCosts.length = childHashes.length = 0;
-    for (let b = 0; b < lasts.length; b++) {
-      const cost = num(costs, b);
-      if (cost >= below) continue;
-      const at = b * orders;
-      const table = tableFor(uniform ? cost : Math.floor(cost / MOUNT));
-      const stepTable = uniform ? null : tableFor(Math.floor(cost / MOUNT) + 1);
-      let base = 0;
-      let stepBase = 0;
-      const touched: number[] = [];
-      for (let c = 0; c < orders; c++) {
-        const automaton = entryAt(automata, c);
-        const state = i32(states, at + c);
-        const chain = i32(automaton.chain, state);
-        const value = i32(table, chain);
-        base += value;
-        if (stepTable) stepBase += i32(stepTable, chain);
-        if (chain === 0) continue;
-        const start = automaton.edgeStart(state);
-        const end = automaton.edgeEnd(state);
-        meter.units += end - start + 1;
-        for (let e = start; e < end; e++) {
-          const letter = i32(automaton.edgeLetter, e);
-          const next = i32(automaton.edgeNext, e);
-          if (found[letter] === 0) {
-            touched.push(letter);
-            gain[letter] = 0;
-            hash[letter] = 0;
-            served[letter] = 0;
-          }
-          served[letter] = i32(served, letter) + u8(automaton.edgeLast, e);
-          found[letter] = i32(found, letter) + 1;
-          // The small extra counts orders served, which breaks ties between equal chains.
-          gain[letter] = f64(gain, letter) + (i32(table, i32(automaton.chain, next)) - value + 24);
-          hash[letter] = i32(hash, letter) ^ (i32(automaton.mix, next) ^ i32(automaton.mix, state));
-        }
-      }
-      for (const letter of touched) {
-        found[letter] = 0;
-        const step = stepCost(model, num(lasts, b), letter);
-        const childCost = cost + step;
-        if (childCost >= below) continue;
-        let score = (stepTable && step >= MOUNT ? stepBase : base) + f64(gain, letter);
-        if (!uniform)
-          score -= thrift * ((Math.floor(childCost / INK) % (MOUNT / INK)) + 0.3 * (Math.floor(childCost / MOVE) % (INK / MOVE)));
-        if (i32(served, letter) > 0) {
-          const need = i32(entryAt(needs, b), i32(place, letter));
-          const worth = entryAt(worths, i32(place, letter));
-          score += stepWorth * (i32(worth, need - i32(served, letter)) - i32(worth, need));
-        }
-        score += stepWorth * num(potentials, b);
-        if (noise > 0) score += random.int(noise);
-        scores.push(score);
-        froms.push(b);
-        letters.push(letter);
-        childCosts.push(childCost);
-        childHashes.push(num(hashes, b) ^ i32(hash, letter));
-      }
-    }
-    const ranked = rank(scores);
-    meter.units += 2 * ranked.length;
-    const nextStates = new Int32Array(Math.min(width, ranked.length) * orders);
-    const nextLasts: number[] = [];
-    const nextCosts: number[] = [];
-    const nextTrails: (Trail | null)[] = [];
-    const nextHashes: number[] = [];
-    const nextNeeds: Int32Array<ArrayBuffer>[] = [];
-    const nextPotentials: number[] = [];
-    const seen = new Map<number, number>();
-    for (const i of ranked) {
-      if (nextLasts.length >= width) break;
-      // For kinds the letter on the press counts too: it sets the price of the next one.
-      const key = uniform ? num(childHashes, i) : num(childHashes, i) ^ Math.imul(num(letters, i) + 1, 0x27d4eb2f);
-      const twin = seen.get(key);
-      if (twin !== undefined && num(nextCosts, twin) <= num(childCosts, i)) continue;
-      const b = num(froms, i);
-      const letter = num(letters, i);
-      const slot = nextLasts.length;
-      let done = true;
-      const need = entryAt(needs, b).slice();
-      for (let c = 0; c < orders; c++) {
-        const automaton = entryAt(automata, c);
-        const state = i32(states, b * orders + c);
-        let next = state;
-        const start = automaton.edgeStart(state);
-        const end = automaton.edgeEnd(state);
-        for (let e = start; e < end; e++) {
-          if (automaton.edgeLetter[e] !== letter) continue;
-          next = i32(automaton.edgeNext, e);
-          need[i32(place, letter)] = i32(need, i32(place, letter)) - u8(automaton.edgeLast, e);
-          break;
-        }
-        nextStates[slot * orders + c] = next;
-        if (entryAt(automata, c).chain[next] !== 0) done = false;
-      }
-      meter.units += orders + (totals.length >> 1);
-      const trail = { letter, up: trails[b] ?? null };
-      if (done) {
-        const cost = num(childCosts, i) + stepCost(model, letter, options.after);
-        if (cost < below) {
-          below = cost;
-          best = { word: wordOf(trail), cost };
-        }
-        continue;
-      }
-      seen.set(key, slot);
-      nextLasts.push(letter);
-      nextCosts.push(num(childCosts, i));
-      nextTrails.push(trail);
-      nextHashes.push(num(childHashes, i));
-      nextNeeds.push(need);
-      let potential = 0;
-      for (let l = 0; l < need.length; l++) potential += i32(entryAt(worths, l), i32(need, l));
-      nextPotentials.push(potential);
-    }
-    states = nextStates.subarray(0, nextLasts.length * orders);
-    lasts = nextLasts;
-    costs = nextCosts;
-    trails = nextTrails;
-    hashes = nextHashes;
-    needs = nextNeeds;
-    potentials = nextPotentials;
-  }
-  return best;
+export function beam(model: Model, automata: readonly Automaton[], options: BeamOptions): PricedWord | null {
+  if (automata.length > 0) return new Beam(model, automata, options).run();
+  const cost = stepCost(model, options.before, options.after);
+  return cost < options.below ? { word: [], cost } : null;
 }
 
-function wordOf(trail: Trail | null): number[] {
-  const word: number[] = [];
-  for (let t = trail; t; t = t.up) word.push(t.letter);
-  return word.reverse();
+/** The letters of a partial word, last first. */
+interface Trail {
+  letter: number;
+  up: Trail | null;
+}
+
+/** Partial words of one length, best first; entry b of each list belongs to word b. */
+class Level {
+  /** Words × orders. */
+  states: Int32Array;
+  readonly lasts: number[] = [];
+  readonly costs: number[] = [];
+  readonly trails: (Trail | null)[] = [];
+  /** Equal for words that have led to the same states. */
+  readonly hashes: number[] = [];
+  /** How many orders still need each letter (`LetterNeeds`), and what is dealt with so far. */
+  readonly needs: Int32Array[] = [];
+  readonly dealt: number[] = [];
+
+  constructor(states: Int32Array) {
+    this.states = states;
+  }
+}
+
+/** Words of one letter more, each from word `from` of the level at hand. */
+class Offers {
+  readonly scores: number[] = [];
+  readonly froms: number[] = [];
+  readonly letters: number[] = [];
+  readonly costs: number[] = [];
+  readonly hashes: number[] = [];
+
+  clear(): void {
+    for (const list of [this.scores, this.froms, this.letters, this.costs, this.hashes]) list.length = 0;
+  }
+}
+
+class Beam {
+  readonly #model: Model;
+  readonly #automata: readonly Automaton[];
+  readonly #options: BeamOptions;
+  readonly #meter: Meter;
+  readonly #orders: number;
+  /** Whether each letter costs 1. */
+  readonly #uniform: boolean;
+  readonly #needs: LetterNeeds;
+  #level: Level;
+  #worth: LevelWorth;
+  readonly #offers = new Offers();
+  #best: PricedWord | null = null;
+  #below: number;
+  // By letter, for the word at hand: orders that it serves (0 again after use), orders that it ends
+  // in, what it gains, and what it changes in the hash.
+  readonly #serves: Int32Array;
+  readonly #ends: Int32Array;
+  readonly #gain: Float64Array;
+  readonly #hash: Int32Array;
+  /** Chances of the word at hand as it stands; and had it taken one mount more. */
+  #base = 0;
+  #mountedBase = 0;
+
+  constructor(model: Model, automata: readonly Automaton[], options: BeamOptions) {
+    this.#model = model;
+    this.#automata = automata;
+    this.#options = options;
+    this.#meter = options.meter;
+    this.#orders = automata.length;
+    this.#uniform = model.kinds === null;
+    this.#below = options.below;
+    this.#needs = new LetterNeeds(model);
+    this.#serves = new Int32Array(model.letterCount);
+    this.#ends = new Int32Array(model.letterCount);
+    this.#gain = new Float64Array(model.letterCount);
+    this.#hash = new Int32Array(model.letterCount);
+    this.#meter.units += 100 + model.letterCount;
+    const level = new Level(new Int32Array(this.#orders));
+    level.lasts.push(options.before);
+    level.costs.push(0);
+    level.trails.push(null);
+    level.hashes.push(automata.reduce((h, automaton) => h ^ i32(automaton.hash, 0), 0));
+    level.needs.push(this.#needs.start);
+    level.dealt.push(0);
+    this.#level = level;
+    this.#worth = new LevelWorth(model, automata, level, options);
+  }
+
+  run(): PricedWord | null {
+    for (let length = 1; length <= MAX_SET_UPS && this.#level.lasts.length > 0; length++) {
+      if (length > 1) this.#worth = new LevelWorth(this.#model, this.#automata, this.#level, this.#options);
+      this.#offers.clear();
+      for (let b = 0; b < this.#level.lasts.length; b++) {
+        if (num(this.#level.costs, b) < this.#below) this.#offer(b, this.#lookAhead(b));
+      }
+      this.#level = this.#keepBest();
+    }
+    return this.#best;
+  }
+
+  /**
+   * Adds up what each letter would do for word b.
+   * @returns the letters that find work
+   */
+  #lookAhead(b: number): number[] {
+    const { states, costs } = this.#level;
+    const mounts = this.#worth.mountsOf(num(costs, b));
+    const chances = this.#worth.chances(mounts);
+    const mounted = this.#uniform ? null : this.#worth.chances(mounts + 1);
+    let base = 0;
+    let mountedBase = 0;
+    const letters: number[] = [];
+    for (let c = 0; c < this.#orders; c++) {
+      const automaton = entryAt(this.#automata, c);
+      const state = i32(states, b * this.#orders + c);
+      const chain = i32(automaton.chain, state);
+      base += i32(chances, chain);
+      if (mounted) mountedBase += i32(mounted, chain);
+      if (chain !== 0) this.#lookAlong(automaton, state, chances, letters);
+    }
+    this.#base = base;
+    this.#mountedBase = mountedBase;
+    return letters;
+  }
+
+  /** Adds up what each letter would do on one order; new letters go on the list. */
+  #lookAlong(automaton: Automaton, state: number, chances: Int32Array, letters: number[]): void {
+    const serves = this.#serves;
+    const ends = this.#ends;
+    const gain = this.#gain;
+    const hash = this.#hash;
+    const start = automaton.edgeStart(state);
+    const end = automaton.edgeEnd(state);
+    const { chain, hash: hashOf, edgeLetter, edgeNext, edgeLast } = automaton;
+    const value = i32(chances, i32(chain, state));
+    this.#meter.units += end - start + 1;
+    for (let e = start; e < end; e++) {
+      const letter = i32(edgeLetter, e);
+      const next = i32(edgeNext, e);
+      if (serves[letter] === 0) {
+        letters.push(letter);
+        gain[letter] = 0;
+        hash[letter] = 0;
+        ends[letter] = 0;
+      }
+      ends[letter] = i32(ends, letter) + u8(edgeLast, e);
+      serves[letter] = i32(serves, letter) + 1;
+      // The small extra counts orders served, which breaks ties between equal chains.
+      gain[letter] = f64(gain, letter) + (i32(chances, i32(chain, next)) - value + 24);
+      hash[letter] = i32(hash, letter) ^ (i32(hashOf, next) ^ i32(hashOf, state));
+    }
+  }
+
+  /** Offers word b with each letter that makes it no dearer than what is known. */
+  #offer(b: number, foundLetters: readonly number[]): void {
+    const level = this.#level;
+    const { scores, froms, letters, costs, hashes } = this.#offers;
+    const { noise, random } = this.#options;
+    for (const letter of foundLetters) {
+      this.#serves[letter] = 0;
+      const step = stepCost(this.#model, num(level.lasts, b), letter);
+      const cost = num(level.costs, b) + step;
+      if (cost >= this.#below) continue;
+      let score = (!this.#uniform && step >= MOUNT ? this.#mountedBase : this.#base) + f64(this.#gain, letter);
+      if (!this.#uniform) score -= this.#worth.changes(cost);
+      const fewer = i32(this.#ends, letter);
+      if (fewer > 0) score += this.#worth.finish * this.#needs.gain(entryAt(level.needs, b), letter, fewer);
+      score += this.#worth.finish * num(level.dealt, b);
+      if (noise > 0) score += random.int(noise);
+      scores.push(score);
+      froms.push(b);
+      letters.push(letter);
+      costs.push(cost);
+      hashes.push(num(level.hashes, b) ^ i32(this.#hash, letter));
+    }
+  }
+
+  /** The best offers as the next level; whole words are taken out and the cheapest is noted. */
+  #keepBest(): Level {
+    const { scores, letters, costs, hashes } = this.#offers;
+    const ranked = rank(scores);
+    this.#meter.units += 2 * ranked.length;
+    const { width } = this.#options;
+    const next = new Level(new Int32Array(Math.min(width, ranked.length) * this.#orders));
+    const seen = new Map<number, number>();
+    for (const i of ranked) {
+      if (next.lasts.length >= width) break;
+      // For kinds the letter on the press counts too: it sets the price of the next one.
+      const key = this.#uniform ? num(hashes, i) : num(hashes, i) ^ Math.imul(num(letters, i) + 1, 0x27d4eb2f);
+      const twin = seen.get(key);
+      if (twin !== undefined && num(next.costs, twin) <= num(costs, i)) continue;
+      const slot = next.lasts.length;
+      if (this.#take(i, next)) seen.set(key, slot);
+    }
+    next.states = next.states.subarray(0, next.lasts.length * this.#orders);
+    return next;
+  }
+
+  /** Writes offer i at the end of a level, unless it is a whole word: then false. */
+  #take(i: number, next: Level): boolean {
+    const { froms, letters, costs, hashes } = this.#offers;
+    const b = num(froms, i);
+    const letter = num(letters, i);
+    const cost = num(costs, i);
+    const needs = entryAt(this.#level.needs, b).slice();
+    const done = this.#play(letter, b * this.#orders, next.states.subarray(next.lasts.length * this.#orders), needs);
+    this.#meter.units += this.#orders + (needs.length >> 1);
+    const trail = { letter, up: this.#level.trails[b] ?? null };
+    if (done) {
+      this.#takeWhole(trail, cost + stepCost(this.#model, letter, this.#options.after));
+      return false;
+    }
+    next.lasts.push(letter);
+    next.costs.push(cost);
+    next.trails.push(trail);
+    next.hashes.push(num(hashes, i));
+    next.needs.push(needs);
+    next.dealt.push(this.#needs.worthOf(needs));
+    return true;
+  }
+
+  /**
+   * What a letter leads to from the level's states at `from`, written to `to`.
+   * @param needs is brought up to date
+   * @returns whether every order is finished
+   */
+  #play(letter: number, from: number, to: Int32Array, needs: Int32Array): boolean {
+    const { states } = this.#level;
+    let done = true;
+    let ended = 0;
+    for (let c = 0; c < this.#orders; c++) {
+      const automaton = entryAt(this.#automata, c);
+      let state = i32(states, from + c);
+      const start = automaton.edgeStart(state);
+      const end = automaton.edgeEnd(state);
+      for (let e = start; e < end; e++) {
+        if (automaton.edgeLetter[e] !== letter) continue;
+        state = i32(automaton.edgeNext, e);
+        ended += u8(automaton.edgeLast, e);
+        break;
+      }
+      to[c] = state;
+      if (automaton.chain[state] !== 0) done = false;
+    }
+    this.#needs.take(needs, letter, ended);
+    return done;
+  }
+
+  #takeWhole(trail: Trail, cost: number): void {
+    if (cost >= this.#below) return;
+    this.#below = cost;
+    const word: number[] = [];
+    for (let t: Trail | null = trail; t; t = t.up) word.push(t.letter);
+    this.#best = { word: word.reverse(), cost };
+  }
 }
 
 /** Indexes of scores, best first; equal scores keep their order. */

@@ -1,8 +1,10 @@
-import { defined, entryAt, i32, num, u16, u8 } from '../../base/at.ts';
+import { defined, entryAt, i32, num, u16 } from '../../base/at.ts';
 import type { Automaton } from '../automaton.ts';
+import { grown } from '../grown.ts';
 import type { Meter, Model } from '../model.ts';
-import { GroupTable } from './group-table.ts';
-import { grown, SheetRows } from './sheet-rows.ts';
+import { GroupTable, type TabledGroup } from './group-table.ts';
+import { RestTables } from './rest-tables.ts';
+import { SheetRows } from './sheet-rows.ts';
 
 /** Letters are bits of a number. */
 const MAX_FEW_LETTERS = 31;
@@ -11,33 +13,37 @@ export const MAX_FEW_SHEETS = 6;
 /** States of one sheet that are told apart in 16 bits; a sheet of many free pulls has more. */
 const MAX_STATES = 65_535;
 
-/** A group of letters and how often it must come. */
-export interface Share {
-  letters: readonly number[];
-  table: GroupTable;
-}
-
 /** Whether a model is one for `fewSheets`: it has few sheets, and letters that fit into a number. */
 export function areFew(model: Model): boolean {
   return model.orders.length <= MAX_FEW_SHEETS && model.letterCount <= MAX_FEW_LETTERS;
 }
 
 /** Tables of all groups, one a step; null when one would be longer than `most`. */
-export function* sharesOf(
+export function* tabledGroups(
   model: Model,
   automata: readonly Automaton[],
   groups: readonly (readonly number[])[],
-  most: number,
-  meter: Meter,
-): Generator<void, Share[] | null> {
-  const shares: Share[] = [];
+  limits: { most: number; meter: Meter },
+): Generator<void, TabledGroup[] | null> {
+  const tabled: TabledGroup[] = [];
   for (const letters of groups) {
-    const table = GroupTable.of(model, automata, letters, most, meter);
+    const table = GroupTable.of(model, automata, letters, limits);
     yield;
     if (!table) return null;
-    shares.push({ letters, table });
+    tabled.push({ letters, table });
   }
-  return shares;
+  return tabled;
+}
+
+/** How far a search of few sheets goes. */
+export interface FewSheetsOptions {
+  /** Asked as the search goes on: only shorter words are looked for. */
+  below: () => number;
+  /** Most tuples. */
+  maxNodes: number;
+  /** Most states of one sheet; absent = 65535, the most that can be. */
+  maxStates?: number;
+  meter: Meter;
 }
 
 export interface FewSheetsResult {
@@ -66,193 +72,229 @@ export interface FewSheetsResult {
  * @param automata those of the model, which counts letters as 1 each and is one of few sheets
  *   (`areFew`)
  * @param splits each has every letter of the model once
- * @param options `below` is asked as the search goes on: only shorter words are looked for. The
- *   search ends beyond `maxNodes` tuples, or `maxStates` (at most 65535) states of one sheet
  * @returns yields what `lower` is so far
  */
-export function* fewSheets(
+export function fewSheets(
   model: Model,
   automata: readonly Automaton[],
-  splits: readonly (readonly Share[])[],
-  options: { below: () => number; maxNodes: number; meter: Meter; maxStates?: number },
+  splits: readonly (readonly TabledGroup[])[],
+  options: FewSheetsOptions,
 ): Generator<number, FewSheetsResult> {
-  const { below, maxNodes, meter, maxStates = MAX_STATES } = options;
-  const n = automata.length;
-  const letterCount = model.letterCount;
-  const shares = splits.flat();
-  const tables = shares.map((share) => share.table);
-  const least = tables.map((table) => table.least);
-  /** Which table has a letter, splits × letters. */
-  const tableOf = new Int32Array(splits.length * letterCount);
-  splits.forEach((split, s) =>
-    split.forEach((share) => share.letters.forEach((l) => (tableOf[s * letterCount + l] = shares.indexOf(share)))),
-  );
-  const sheets = automata.map((automaton, c) => new SheetRows(automaton, letterCount, tables, c));
-  const readyAt = letterCount + tables.length;
+  return new FewSheetsSearch(model, automata, splits, options).run();
+}
 
-  let room = 4096;
-  let states = new Uint16Array(room * n);
-  let parents = new Int32Array(room);
-  let letterOf = new Int8Array(room);
-  let costs = new Uint16Array(room);
-  let guesses = new Uint16Array(room);
-  let closed = new Uint8Array(room);
-  let count = 0;
-  let table = new Int32Array(8192).fill(-1);
-  const buckets: number[][] = [];
-  const now = new Int32Array(n);
-  let goal = -1;
-  let goalCost = below();
+/** A node is a tuple of what is printed, one state a sheet. */
+class FewSheetsSearch {
+  readonly #automata: readonly Automaton[];
+  readonly #options: FewSheetsOptions;
+  readonly #meter: Meter;
+  readonly #sheets: SheetRows[];
+  readonly #rest: RestTables;
+  /** First column of a sheet's row behind letters and tables; see `SheetRows`. */
+  readonly #readyAt: number;
+  #room = 4096;
+  #count = 0;
+  /** Nodes × sheets. */
+  #states: Uint16Array;
+  /** The node before, the letter that led here, the cost so far, what is to come at least; whether it was followed. */
+  #parents = new Int32Array(this.#room);
+  #letterOf = new Int8Array(this.#room);
+  #costs = new Uint16Array(this.#room);
+  #guesses = new Uint16Array(this.#room);
+  #closed = new Uint8Array(this.#room);
+  /** Hash table of nodes, −1 where empty; its length is a power of 2. */
+  #table = new Int32Array(8192).fill(-1);
+  /** Open nodes by least length of a word through them. */
+  readonly #buckets: number[][] = [];
+  #followed = 0;
+  #goal = -1;
+  #goalCost: number;
+  /** The tuple at hand. */
+  readonly #now: Int32Array;
 
-  const slotOf = (): number => {
-    let h = 0;
-    for (let c = 0; c < n; c++) h = Math.imul(h ^ i32(now, c), 0x9e3779b1) ^ (h >>> 15);
-    return (h ^ (h >>> 13)) & (table.length - 1);
-  };
-  /** Letters that would be finished everywhere. */
-  const forced = (): number => {
-    let need = 0;
-    let later = 0;
-    for (let c = 0; c < n; c++) {
-      need |= entryAt(sheets, c).get(i32(now, c), readyAt + 1);
-      later |= entryAt(sheets, c).get(i32(now, c), readyAt + 2);
+  constructor(model: Model, automata: readonly Automaton[], splits: readonly (readonly TabledGroup[])[], options: FewSheetsOptions) {
+    const tables = splits.flat().map((group) => group.table);
+    this.#automata = automata;
+    this.#options = options;
+    this.#meter = options.meter;
+    this.#readyAt = model.letterCount + tables.length;
+    this.#sheets = automata.map((automaton, c) => new SheetRows(automaton, model.letterCount, tables, c));
+    this.#states = new Uint16Array(this.#room * automata.length);
+    this.#now = new Int32Array(automata.length);
+    this.#rest = new RestTables(splits, this.#sheets, this.#now, model.letterCount);
+    this.#goalCost = options.below();
+  }
+
+  *run(): Generator<number, FewSheetsResult> {
+    const { below, maxNodes, maxStates = MAX_STATES } = this.#options;
+    this.#enter(0, 0, -1, -1);
+    for (let total = 0; total < this.#goalCost; total++) {
+      const bucket = (this.#buckets[total] ??= []);
+      while (bucket.length > 0 && total < this.#goalCost) {
+        const node = defined(bucket.pop());
+        if (this.#closed[node] || u16(this.#costs, node) + u16(this.#guesses, node) !== total) continue;
+        this.#closed[node] = 1;
+        if (this.#count >= maxNodes) return { lower: total, word: null, finished: false };
+        if (++this.#followed % 256 === 0) {
+          yield total;
+          if (below() < this.#goalCost) {
+            this.#goalCost = below();
+            this.#goal = -1;
+          }
+        }
+        this.#follow(node);
+        if (this.#automata.some((automaton) => automaton.states > maxStates)) return { lower: total, word: null, finished: false };
+      }
     }
-    return need & ~later;
-  };
-  const play = (letter: number): void => {
-    for (let c = 0; c < n; c++) now[c] = entryAt(sheets, c).get(i32(now, c), letter);
-  };
-  const leftOn = (t: number): number => {
-    let place = 0;
-    for (let c = 0; c < n; c++) place += entryAt(sheets, c).get(i32(now, c), letterCount + t);
-    return u8(entryAt(least, t), place);
-  };
-  const guess = (): number => {
-    let most = 0;
-    for (let s = 0, t = 0; s < splits.length; s++) {
-      let sum = 0;
-      for (let i = entryAt(splits, s).length; i > 0; i--, t++) sum += leftOn(t);
-      if (sum > most) most = sum;
+    return { lower: this.#goalCost, word: this.#goal < 0 ? null : this.#wordTo(this.#goal), finished: true };
+  }
+
+  /** Enters what each letter that finds work leads to. */
+  #follow(node: number): void {
+    const now = this.#now;
+    const sheets = this.#sheets;
+    const from = node * now.length;
+    const cost = u16(this.#costs, node) + 1;
+    let ready = 0;
+    for (let c = 0; c < now.length; c++) {
+      now[c] = u16(this.#states, from + c);
+      ready |= entryAt(sheets, c).get(i32(now, c), this.#readyAt);
     }
-    meter.units += tables.length;
-    return most;
-  };
+    this.#rest.startFromNow();
+    this.#meter.units += this.#rest.tables;
+    for (let letters = ready; letters !== 0; letters &= letters - 1) {
+      const letter = lowest(letters);
+      for (let c = 0; c < now.length; c++) now[c] = entryAt(sheets, c).get(u16(this.#states, from + c), letter);
+      const left = this.#rest.after(letter, this.#goalCost - cost);
+      this.#meter.units += 2;
+      if (cost + left < this.#goalCost) this.#enter(cost, left, node, letter);
+    }
+  }
+
   /** Enters the tuple `now`, of which `left` is known to be still to come at least. */
-  const enter = (before: number, left: number, parent: number, letter: number): void => {
+  #enter(before: number, left: number, parent: number, letter: number): void {
     let cost = before;
-    let h = left;
-    let all = forced();
+    let guess = left;
+    let all = this.#forced();
     if (all !== 0 || parent < 0) {
-      for (; all !== 0; all = forced()) {
-        play(lowest(all));
+      for (; all !== 0; all = this.#forced()) {
+        this.#play(lowest(all));
         cost++;
       }
-      h = guess();
-      if (cost + h >= goalCost) return;
+      guess = this.#rest.now();
+      this.#meter.units += this.#rest.tables;
+      if (cost + guess >= this.#goalCost) return;
     }
-    let slot = slotOf();
-    let node = -1;
-    for (; i32(table, slot) >= 0; slot = (slot + 1) & (table.length - 1)) {
-      const other = i32(table, slot);
-      let c = 0;
-      while (c < n && states[other * n + c] === now[c]) c++;
-      if (c < n) continue;
-      if (u16(costs, other) <= cost) return;
-      node = other;
-      break;
+    const slot = this.#slot();
+    let node = i32(this.#table, slot);
+    if (node < 0) node = this.#add(slot, guess);
+    else if (u16(this.#costs, node) <= cost) return;
+    this.#costs[node] = cost;
+    this.#parents[node] = parent;
+    this.#letterOf[node] = letter;
+    this.#closed[node] = 0;
+    (this.#buckets[cost + guess] ??= []).push(node);
+    if (this.#isDone()) {
+      this.#goal = node;
+      this.#goalCost = cost;
     }
-    if (node < 0) {
-      node = count++;
+    this.#meter.units += 4;
+    if (this.#count === this.#room) this.#grow();
+    if (this.#count * 2 > this.#table.length) this.#growTable();
+  }
+
+  /** Letters that would be finished everywhere. */
+  #forced(): number {
+    const now = this.#now;
+    let need = 0;
+    let later = 0;
+    for (let c = 0; c < now.length; c++) {
+      need |= entryAt(this.#sheets, c).get(i32(now, c), this.#readyAt + 1);
+      later |= entryAt(this.#sheets, c).get(i32(now, c), this.#readyAt + 2);
+    }
+    return need & ~later;
+  }
+
+  #play(letter: number): void {
+    const now = this.#now;
+    for (let c = 0; c < now.length; c++) now[c] = entryAt(this.#sheets, c).get(i32(now, c), letter);
+  }
+
+  #isDone(): boolean {
+    const now = this.#now;
+    for (let c = 0; c < now.length; c++) if (entryAt(this.#sheets, c).get(i32(now, c), this.#readyAt + 1) !== 0) return false;
+    return true;
+  }
+
+  /** Where the table has the node of the tuple at hand, or has room for it. */
+  #slot(): number {
+    const table = this.#table;
+    const mask = table.length - 1;
+    let slot = this.#hashNow() & mask;
+    while (i32(table, slot) >= 0 && !this.#isNow(i32(table, slot))) slot = (slot + 1) & mask;
+    return slot;
+  }
+
+  #hashNow(): number {
+    const now = this.#now;
+    let h = 0;
+    for (let c = 0; c < now.length; c++) h = Math.imul(h ^ i32(now, c), 0x9e3779b1) ^ (h >>> 15);
+    return h ^ (h >>> 13);
+  }
+
+  #isNow(node: number): boolean {
+    const now = this.#now;
+    const states = this.#states;
+    const at = node * now.length;
+    for (let c = 0; c < now.length; c++) if (states[at + c] !== now[c]) return false;
+    return true;
+  }
+
+  #add(slot: number, guess: number): number {
+    const now = this.#now;
+    const node = this.#count++;
+    this.#table[slot] = node;
+    for (let c = 0; c < now.length; c++) this.#states[node * now.length + c] = i32(now, c);
+    this.#guesses[node] = guess;
+    return node;
+  }
+
+  #grow(): void {
+    const room = (this.#room *= 2);
+    this.#states = grown(this.#states, room * this.#now.length);
+    this.#parents = grown(this.#parents, room);
+    this.#letterOf = grown(this.#letterOf, room);
+    this.#costs = grown(this.#costs, room);
+    this.#guesses = grown(this.#guesses, room);
+    this.#closed = grown(this.#closed, room);
+  }
+
+  #growTable(): void {
+    const now = this.#now;
+    const table = new Int32Array(this.#table.length * 2).fill(-1);
+    for (let node = 0; node < this.#count; node++) {
+      for (let c = 0; c < now.length; c++) now[c] = u16(this.#states, node * now.length + c);
+      let slot = this.#hashNow() & (table.length - 1);
+      while (i32(table, slot) >= 0) slot = (slot + 1) & (table.length - 1);
       table[slot] = node;
-      for (let c = 0; c < n; c++) states[node * n + c] = i32(now, c);
-      guesses[node] = h;
     }
-    costs[node] = cost;
-    parents[node] = parent;
-    letterOf[node] = letter;
-    closed[node] = 0;
-    (buckets[cost + h] ??= []).push(node);
-    if (sheets.every((sheet, c) => sheet.get(i32(now, c), readyAt + 1) === 0)) {
-      goal = node;
-      goalCost = cost;
-    }
-    meter.units += 4;
-    if (count === room) {
-      room *= 2;
-      states = grown(states, room * n);
-      parents = grown(parents, room);
-      letterOf = grown(letterOf, room);
-      costs = grown(costs, room);
-      guesses = grown(guesses, room);
-      closed = grown(closed, room);
-    }
-    if (count * 2 > table.length) {
-      table = new Int32Array(table.length * 2).fill(-1);
-      for (let other = 0; other < count; other++) {
-        for (let c = 0; c < n; c++) now[c] = u16(states, other * n + c);
-        let s = slotOf();
-        while (i32(table, s) >= 0) s = (s + 1) & (table.length - 1);
-        table[s] = other;
-      }
-    }
-  };
-  const wordTo = (node: number): number[] => {
+    this.#table = table;
+  }
+
+  /** The chosen letters that lead to a node, each followed by those that are then forced. */
+  #wordTo(node: number): number[] {
     const chosen: number[] = [];
-    for (let i = node; i32(parents, i) >= 0; i = i32(parents, i)) chosen.push(num(letterOf, i));
+    for (let i = node; i32(this.#parents, i) >= 0; i = i32(this.#parents, i)) chosen.push(num(this.#letterOf, i));
     const word: number[] = [];
-    now.fill(0);
+    this.#now.fill(0);
     for (;;) {
-      const all = forced();
+      const all = this.#forced();
       if (all === 0 && chosen.length === 0) return word;
       const letter = all !== 0 ? lowest(all) : defined(chosen.pop());
       word.push(letter);
-      play(letter);
-    }
-  };
-  enter(0, 0, -1, -1);
-  const here = new Int32Array(tables.length);
-  const sums = new Int32Array(splits.length);
-  let looked = 0;
-  for (let total = 0; total < goalCost; total++) {
-    const bucket = (buckets[total] ??= []);
-    while (bucket.length > 0 && total < goalCost) {
-      const node = defined(bucket.pop());
-      const cost = u16(costs, node);
-      if (closed[node] || cost + u16(guesses, node) !== total) continue;
-      closed[node] = 1;
-      if (count >= maxNodes) return { lower: total, word: null, finished: false };
-      if (++looked % 256 === 0) {
-        yield total;
-        if (below() < goalCost) {
-          goalCost = below();
-          goal = -1;
-        }
-      }
-      let ready = 0;
-      for (let c = 0; c < n; c++) {
-        now[c] = u16(states, node * n + c);
-        ready |= entryAt(sheets, c).get(i32(now, c), readyAt);
-      }
-      for (let s = 0, t = 0; s < splits.length; s++) {
-        sums[s] = 0;
-        for (let i = entryAt(splits, s).length; i > 0; i--, t++) sums[s] = i32(sums, s) + (here[t] = leftOn(t));
-      }
-      meter.units += tables.length;
-      for (let letters = ready; letters !== 0; letters &= letters - 1) {
-        const letter = lowest(letters);
-        for (let c = 0; c < n; c++) now[c] = entryAt(sheets, c).get(u16(states, node * n + c), letter);
-        let left = 0;
-        for (let s = 0; s < splits.length && cost + 1 + left < goalCost; s++) {
-          const t = i32(tableOf, s * letterCount + letter);
-          left = Math.max(left, i32(sums, s) - i32(here, t) + leftOn(t));
-        }
-        meter.units += 2;
-        if (cost + 1 + left < goalCost) enter(cost + 1, left, node, letter);
-      }
-      if (automata.some((automaton) => automaton.states > maxStates)) return { lower: total, word: null, finished: false };
+      this.#play(letter);
     }
   }
-  return { lower: goalCost, word: goal < 0 ? null : wordTo(goal), finished: true };
 }
 
 function lowest(bits: number): number {

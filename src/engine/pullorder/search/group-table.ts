@@ -21,10 +21,15 @@ export class GroupTable {
   /**
    * @param automata those of the model, in the order of its sheets
    * @param letters the group
-   * @param most longest table
+   * @param limits `most`: the longest table
    * @returns null when the table would be longer, or sheets are too free or too long for one
    */
-  static of(model: Model, automata: readonly Automaton[], letters: readonly number[], most: number, meter: Meter): GroupTable | null {
+  static of(
+    model: Model,
+    automata: readonly Automaton[],
+    letters: readonly number[],
+    { most, meter }: { most: number; meter: Meter },
+  ): GroupTable | null {
     const parts: Part[] = [];
     let size = 1;
     let pulls = 0;
@@ -36,10 +41,11 @@ export class GroupTable {
       if (size > most || pulls > MAX_PULLS) return null;
       parts.push(part);
     }
-    return new GroupTable(automata, letters.length, parts, size, meter);
+    meter.units += Math.ceil((size * letters.length) / 12);
+    return new GroupTable(automata, parts, size, letters.length);
   }
 
-  private constructor(automata: readonly Automaton[], letters: number, parts: Part[], size: number, meter: Meter) {
+  private constructor(automata: readonly Automaton[], parts: Part[], size: number, letters: number) {
     this.#automata = automata;
     this.#parts = parts;
     this.least = new Uint8Array(size);
@@ -48,7 +54,6 @@ export class GroupTable {
       part.stride = stride;
       stride *= part.masks;
     }
-    meter.units += Math.ceil((size * letters) / 12);
     fill(this.least, parts, letters);
   }
 
@@ -64,6 +69,12 @@ export class GroupTable {
     });
     return (part.places[state] = part.stride * i32(part.rank, part.automaton.intern(mask)));
   }
+}
+
+/** A group of letters and the table of how often it must come. */
+export interface TabledGroup {
+  letters: readonly number[];
+  table: GroupTable;
 }
 
 interface Part {
@@ -86,7 +97,7 @@ function partOn(order: Order, cascade: boolean, letters: readonly number[], mete
     letters: pulls.map((p) => num(order.letters, p)),
     preds: pulls.map((p) => entryAt(order.preds, p).flatMap((q) => at.get(q) ?? [])),
   };
-  const automaton = new Automaton(own, cascade, null, 0, meter);
+  const automaton = new Automaton(own, { cascade }, meter);
   // All down-sets, not only those that words of the group lead to: other letters hold pulls back.
   const count: number[] = [];
   for (let s = 0; s < automaton.states; s++) {

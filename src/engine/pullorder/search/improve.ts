@@ -2,14 +2,14 @@ import { entryAt, i32, num } from '../../base/at.ts';
 import type { Random } from '../../base/random.ts';
 import type { Automaton } from '../automaton.ts';
 import { INK, MOUNT, MOVE, partOf, stepCost, wordCost, type Meter, type Model, type Order } from '../model.ts';
-import { automataOf, beam } from './beam.ts';
-import { exact } from './exact.ts';
+import { automataOf, beam, type PricedWord } from './beam.ts';
+import { exact, type ExactOptions } from './exact.ts';
 
 /** Windows without gain after which the word is shaken. */
 const PATIENCE = 150;
 
 /** The model with time running backwards: words read from the end. */
-export function reversed(model: Model): Model {
+function reversed(model: Model): Model {
   const orders = model.orders.map((order): Order => {
     const count = order.letters.length;
     const preds: number[][] = Array.from({ length: count }, () => []);
@@ -135,7 +135,7 @@ export class Improver {
     const automata = automataOf(part, this.#meter);
     const found =
       span <= 5 && slack === 0
-        ? this.#exactly(part, automata, old + 1, before, after)
+        ? this.#exactly(part, automata, { below: old + 1, before, after })
         : beam(part, automata, {
             width,
             below: old + slack + 1,
@@ -156,8 +156,8 @@ export class Improver {
     this.#trace(start, start + found.word.length);
   }
 
-  #exactly(part: Model, automata: Automaton[], below: number, before: number, after: number): { word: number[]; cost: number } | null {
-    const result = exact(part, automata, { below, before, after, maxNodes: 400, meter: this.#meter });
+  #exactly(part: Model, automata: readonly Automaton[], ends: Pick<ExactOptions, 'below' | 'before' | 'after'>): PricedWord | null {
+    const result = exact(part, automata, { ...ends, maxNodes: 400, meter: this.#meter });
     return result.word ? { word: result.word, cost: result.lower } : null;
   }
 

@@ -61,7 +61,7 @@ export class Patterns {
       const text = JSON.stringify(part);
       if (!byText.has(text)) {
         byText.set(text, automata.length);
-        automata.push(new Automaton(part, cascade, null, automata.length, this.#meter));
+        automata.push(new Automaton(part, { cascade, salt: automata.length }, this.#meter));
       }
       which.push(defined(byText.get(text)));
       place.push(at);

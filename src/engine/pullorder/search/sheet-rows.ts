@@ -1,5 +1,6 @@
 import { i32 } from '../../base/at.ts';
 import type { Automaton } from '../automaton.ts';
+import { grown } from '../grown.ts';
 import type { GroupTable } from './group-table.ts';
 
 /** What a sheet's states lead to, worked out when first asked, a row a state. */
@@ -53,11 +54,4 @@ export class SheetRows {
     this.#rows.set([ready, need, need & ~last], at + this.#letterCount + this.#tables.length);
     this.#known[state] = 1;
   }
-}
-
-/** A longer copy of a list. */
-export function grown<T extends Int32Array | Uint16Array | Uint8Array | Int8Array>(from: T, length: number): T {
-  const to = new (from.constructor as new (length: number) => T)(length);
-  to.set(from as never);
-  return to;
 }

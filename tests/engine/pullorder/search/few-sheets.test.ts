@@ -4,7 +4,7 @@ import { BoundSearch } from '../../../../src/engine/pullorder/bound/bound.ts';
 import { compile, partOf, type Model } from '../../../../src/engine/pullorder/model.ts';
 import { automataOf } from '../../../../src/engine/pullorder/search/beam.ts';
 import { exact } from '../../../../src/engine/pullorder/search/exact.ts';
-import { fewSheets, sharesOf, type FewSheetsResult } from '../../../../src/engine/pullorder/search/few-sheets.ts';
+import { fewSheets, tabledGroups, type FewSheetsResult } from '../../../../src/engine/pullorder/search/few-sheets.ts';
 import { GroupTable } from '../../../../src/engine/pullorder/search/group-table.ts';
 import type { PlanProblem } from '../../../../src/engine/pullorder/types.ts';
 import { bruteForce } from '../brute-force.ts';
@@ -41,7 +41,7 @@ function solve(
     const size = 1 + random.int(4);
     const groups: number[][] = [];
     while (letters.length > 0) groups.push(letters.splice(0, size));
-    const shares = sharesOf(model, automata, groups, 1e6, meter);
+    const shares = tabledGroups(model, automata, groups, { most: 1e6, meter });
     for (;;) {
       const next = shares.next();
       if (next.done) return next.value!;
@@ -142,7 +142,7 @@ describe('GroupTable', () => {
       const model = { ...(i % 2 ? compiled.screenModel : compiled.kindModel), kinds: null };
       const automata = automataOf(model, meter);
       const letters = random.shuffle(Array.from({ length: model.letterCount }, (_, l) => l)).slice(0, 4);
-      const table = GroupTable.of(model, automata, letters, 1e6, meter)!;
+      const table = GroupTable.of(model, automata, letters, { most: 1e6, meter })!;
       const states = automata.map(() => 0);
       while (automata.some((automaton, c) => automaton.chain[states[c]!] !== 0)) {
         const part = partOf(model, (c, p) => letters.includes(model.orders[c]!.letters[p]!) && !automata[c]!.has(states[c]!, p));
@@ -158,7 +158,7 @@ describe('GroupTable', () => {
   it('should refuse tables that are too long, and sheets that are too free', () => {
     const { screenModel } = compile(shuffled('long'));
     const automata = automataOf(screenModel, meter);
-    expect(GroupTable.of(screenModel, automata, [0, 1, 2, 3, 4], 100, meter)).toBeNull();
+    expect(GroupTable.of(screenModel, automata, [0, 1, 2, 3, 4], { most: 100, meter })).toBeNull();
     const free = compile({
       sheets: [{ pulls: Array.from({ length: 40 }, (_, p) => ({ screen: `S${p}`, ink: 'I' })), overlaps: [] }],
     }).screenModel;
@@ -167,8 +167,7 @@ describe('GroupTable', () => {
         free,
         automataOf(free, meter),
         Array.from({ length: 40 }, (_, l) => l),
-        1e9,
-        meter,
+        { most: 1e9, meter },
       ),
     ).toBeNull();
   });
