@@ -35,7 +35,8 @@ export interface Meter {
   units: number;
 }
 
-interface Kinds {
+/** Which screen, ink and offset each letter is. */
+export interface Kinds {
   screen: Int32Array;
   ink: Int32Array;
   offset: Int32Array;

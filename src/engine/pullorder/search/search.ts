@@ -1,13 +1,14 @@
-import { defined, entryAt, i32, num } from '../../base/at.ts';
+import { num } from '../../base/at.ts';
 import { EngineError } from '../../base/error.ts';
 import type { Random } from '../../base/random.ts';
 import type { Automaton } from '../automaton.ts';
 import { BoundSearch } from '../bound/bound.ts';
-import { distinctOrders, MAX_SET_UPS, unpackCost, wordCost, type Compiled, type Meter, type Model } from '../model.ts';
+import { MAX_SET_UPS, unpackCost, wordCost, type Compiled, type Meter, type Model } from '../model.ts';
 import { automataOf, beam } from './beam.ts';
-import { exact } from './exact.ts';
+import { exact, type ExactResult } from './exact.ts';
 import { areFew, MAX_FEW_SHEETS } from './few-sheets.ts';
 import { Improver } from './improve.ts';
+import { hasInksOfTheirOwn, hasTwins, inkModelOf, screensOf, writeOut } from './kinds-and-screens.ts';
 
 /** What the search holds so far; the word is always a whole plan, the bounds always hold. */
 export interface SearchState {
@@ -18,6 +19,8 @@ export interface SearchState {
 const MEGA = 1_000_000;
 /** States after which automata are thrown away and begun afresh, so that memory stays small. */
 const MAX_STATES = 600_000;
+/** An empty press, before the word and after it. */
+const ALONE = { before: -1, after: -1 };
 
 /**
  * The search as a series of slices, each yielding where it stands. Mounts come first, so the order
@@ -25,241 +28,259 @@ const MAX_STATES = 600_000;
  * written out in kinds and bettered for ink changes and register moves. Each round has twice the
  * work of the one before, and ends early when the plan is shown to be a cheapest one.
  * @param firstRound units of the first round; a caller that knows its budget gives it
+ * @throws EngineError 'pullorder.too-large' when a plan needs more set-ups than can be counted
  */
 export function* search(compiled: Compiled, random: Random, meter: Meter, firstRound: number): Generator<SearchState, void> {
-  const { kindModel, screenModel } = compiled;
-  const first = findBeam(kindModel, automataOf(kindModel, meter), 1, random, meter);
+  const { kindModel } = compiled;
+  const first = findBeam(kindModel, automataOf(kindModel, meter), { width: 1, random, meter });
   if (!first) {
     throw new EngineError('pullorder.too-large', `The pull order needs more than ${MAX_SET_UPS} set-ups: plan fewer recipes at a time.`);
   }
-  if (first.length === 0) {
-    yield { word: [], bound: { setUps: 0, mounts: 0 } };
-    return;
-  }
-  const kinds = new Improver(kindModel, first, random, meter);
-  const screens = new Improver(screenModel, screensOf(compiled, first), random, meter);
-  const mountBound = new BoundSearch(screenModel, random, meter);
-  // With one kind a screen and no kind twice in a row both bounds are the same; it is found once.
-  const oneToOne = kindModel.letterCount === screenModel.letterCount && !hasTwins(kindModel);
-  const setUpBound = oneToOne ? mountBound : new BoundSearch(kindModel, random, meter);
-  // Ink changes follow the same law as mounts; with one ink a screen they are the same number.
-  const { ink, screen } = defined(kindModel.kinds);
-  const pairs = new Set(Array.from(screen, (s, kind) => `${s} ${ink[kind]}`)).size;
-  const inkOfItsOwn = pairs === new Set(screen).size && pairs === new Set(ink).size;
-  const inkBound = inkOfItsOwn ? mountBound : new BoundSearch(inkModelOf(kindModel), random, meter);
-  let best = first;
-  let bestCost = wordCost(kindModel, first);
-  let proven = false;
+  if (first.length === 0) yield { word: [], bound: { setUps: 0, mounts: 0 } };
+  else yield* new PlanSearch(compiled, first, { random, meter, firstRound }).run();
+}
 
-  const soFar = (): SearchState => {
-    if (kinds.cost < bestCost) {
-      bestCost = kinds.cost;
-      best = [...kinds.word];
-    }
-    return { word: best, bound: { mounts: mountBound.best, setUps: Math.max(setUpBound.best, mountBound.best) } };
-  };
-  /** Whether each part of the cost has reached its bound. */
-  const atBounds = (): boolean => {
-    const { word, bound } = soFar();
-    const cost = unpackCost(bestCost);
-    return cost.mounts <= bound.mounts && cost.inkChanges <= inkBound.best && cost.registerMoves === 0 && word.length <= bound.setUps;
-  };
-  const takeScreens = (): void => {
-    if (screens.cost >= unpackCost(kinds.cost).mounts) return;
-    kinds.set(writeOut(compiled, kinds.automata, screens.word));
-  };
-  const takeKinds = (): void => {
-    const order = screensOf(compiled, kinds.word);
-    if (order.length < screens.cost) screens.set(order);
-  };
-  /** Slices of about a tenth of a second, so that a stop is heard. */
-  function* sliced(units: number, work: (units: number) => boolean | void): Generator<SearchState, void> {
-    const until = meter.units + units;
-    while (meter.units < until) {
-      if (work(Math.min(MEGA, until - meter.units)) === false) return;
-      yield soFar();
-    }
+/** What stays the same over a search. */
+interface Means {
+  random: Random;
+  meter: Meter;
+  /** Units of the first round. */
+  firstRound: number;
+}
+
+class PlanSearch {
+  readonly #compiled: Compiled;
+  readonly #means: Means;
+  readonly #meter: Meter;
+  /** Better words of kinds, and better orders of screens. */
+  readonly #kinds: Improver;
+  readonly #screens: Improver;
+  readonly #mountBound: BoundSearch;
+  /** The same as the bound on mounts where set-ups, or inks, are mounts. */
+  readonly #setUpBound: BoundSearch;
+  readonly #inkBound: BoundSearch;
+  /** The cheapest word of kinds so far, and its packed cost. */
+  #best: number[];
+  #bestCost: number;
+
+  /** @param first a whole word of kinds */
+  constructor(compiled: Compiled, first: number[], means: Means) {
+    const { kindModel, screenModel } = compiled;
+    const { random, meter } = means;
+    this.#compiled = compiled;
+    this.#means = means;
+    this.#meter = meter;
+    this.#kinds = new Improver(kindModel, first, random, meter);
+    this.#screens = new Improver(screenModel, screensOf(compiled, first), random, meter);
+    this.#mountBound = new BoundSearch(screenModel, random, meter);
+    // With one kind a screen and no kind twice in a row both bounds are the same; it is found once.
+    const oneToOne = kindModel.letterCount === screenModel.letterCount && !hasTwins(kindModel);
+    this.#setUpBound = oneToOne ? this.#mountBound : new BoundSearch(kindModel, random, meter);
+    // Ink changes follow the same law as mounts; with one ink a screen they are the same number.
+    this.#inkBound = hasInksOfTheirOwn(kindModel) ? this.#mountBound : new BoundSearch(inkModelOf(kindModel), random, meter);
+    this.#best = first;
+    this.#bestCost = wordCost(kindModel, first);
   }
 
-  yield soFar();
-  const small = (model: Model): boolean => model.orders.reduce((n, o) => n + o.letters.length, 0) <= 240 && model.orders.length <= 12;
-  const cheapest = (model: Model, below: number, units: number, round: number): ReturnType<typeof exact> => {
-    const orders = model.orders.length;
-    return exact(model, automataOf(model, meter), {
-      below,
-      before: -1,
-      after: -1,
-      maxNodes: Math.min(400_000, Math.floor(units / (150 + 15 * orders))),
-      meter,
-      // Larger groups say more but have more states; which pays is tried in turn.
-      groups: mountBound.split(num(orders <= 6 ? [6, 7, 5] : [5, 4, 5], round % 3)),
-    });
-  };
-  /** Takes what an exact search of kinds found; true when it shows the plan to be a cheapest one. */
-  const settle = (result: ReturnType<typeof exact>): boolean => {
-    mountBound.best = Math.max(mountBound.best, unpackCost(result.lower).mounts);
-    if (result.word) kinds.set(result.word);
-    return result.finished;
-  };
-  if (small(kindModel)) {
-    // The smallest problems are done at once.
-    const result = exact(kindModel, kinds.automata, {
-      below: bestCost,
-      before: -1,
-      after: -1,
-      maxNodes: Math.max(2000, Math.min(20_000, Math.floor(firstRound / 1000))),
-      meter,
-    });
-    proven = settle(result);
-    yield soFar();
+  *run(): Generator<SearchState, void> {
+    yield this.#soFar();
+    let proven = isSmall(this.#compiled.kindModel) && (yield* this.#tryAtOnce());
+    for (let round = 0; !proven; round++) proven = yield* this.#round(round);
+    yield* this.#boundSetUps();
   }
-  // Where there are few sheets a shortest word is likely to be found on the way to a bound.
-  const few = areFew(screenModel);
-  const boundShare = !few ? 0.2 : screenModel.orders.length < MAX_FEW_SHEETS ? 0.55 : 0.3;
-  for (let round = 0; !proven; round++) {
-    const total = firstRound * 2 ** Math.min(round, 8);
-    if (!(mountBound.best >= screens.cost)) {
-      // A narrow beam tells what a wide one costs; an eighth of the round is for it.
-      const start = meter.units;
-      const narrow = findBeam(screenModel, screens.automata, 8, random, meter, screens.cost, round);
-      if (narrow) screens.set(narrow);
-      const width = Math.min(4000, Math.floor((8 * 0.12 * total) / (meter.units - start)) - 8);
-      const found = width > 8 ? findBeam(screenModel, screens.automata, width, random, meter, screens.cost, round) : null;
-      if (found && found.length < screens.cost) screens.set(found);
-      takeScreens();
-      yield soFar();
-      yield* sliced(boundShare * total, (units) => {
-        mountBound.below = screens.cost;
-        const more = mountBound.run(units);
-        if (mountBound.word && mountBound.word.length < screens.cost) screens.set(mountBound.word);
-        takeScreens();
-        return more && mountBound.best < screens.cost;
-      });
-      if (small(screenModel) && !few && mountBound.best < screens.cost) {
-        const result = cheapest(screenModel, screens.cost, 0.08 * total, round);
-        mountBound.best = Math.max(mountBound.best, result.lower);
-        if (result.word) screens.set(result.word);
-        takeScreens();
-        yield soFar();
-      }
+
+  #soFar(): SearchState {
+    if (this.#kinds.cost < this.#bestCost) {
+      this.#bestCost = this.#kinds.cost;
+      this.#best = [...this.#kinds.word];
     }
-    yield* sliced((boundShare > 0.5 ? 0.2 : 0.29) * total, (units) => {
-      if (mountBound.best >= screens.cost) return false;
-      screens.run(units);
-      takeScreens();
+    const mounts = this.#mountBound.best;
+    return { word: this.#best, bound: { mounts, setUps: Math.max(this.#setUpBound.best, mounts) } };
+  }
+
+  /** The smallest problems are done at once. @returns whether the plan is shown to be a cheapest one */
+  *#tryAtOnce(): Generator<SearchState, boolean> {
+    const result = exact(this.#compiled.kindModel, this.#kinds.automata, {
+      ...ALONE,
+      below: this.#bestCost,
+      maxNodes: Math.max(2000, Math.min(20_000, Math.floor(this.#means.firstRound / 1000))),
+      meter: this.#meter,
+    });
+    const proven = this.#settle(result);
+    yield this.#soFar();
+    return proven;
+  }
+
+  /** All ways to a better plan or bound in turn. @returns whether the plan is shown to be a cheapest one */
+  *#round(round: number): Generator<SearchState, boolean> {
+    const { kindModel } = this.#compiled;
+    const total = this.#means.firstRound * 2 ** Math.min(round, 8);
+    if (!this.#fewestMounts()) yield* this.#orderScreens(round, total);
+    yield* this.#sliced((this.#boundShare() > 0.5 ? 0.2 : 0.29) * total, (units) => {
+      if (this.#fewestMounts()) return false;
+      this.#screens.run(units);
+      this.#takeScreens();
       return true;
     });
-    if (!inkOfItsOwn) yield* sliced(0.02 * total, (units) => inkBound.run(units));
-    if (!oneToOne) yield* sliced(0.06 * total, (units) => setUpBound.run(units));
-    yield* sliced(0.31 * total, (units) => {
-      kinds.run(units);
-      takeKinds();
-      return !atBounds();
+    if (this.#inkBound !== this.#mountBound) yield* this.#sliced(0.02 * total, (units) => this.#inkBound.run(units));
+    if (this.#setUpBound !== this.#mountBound) yield* this.#sliced(0.06 * total, (units) => this.#setUpBound.run(units));
+    yield* this.#sliced(0.31 * total, (units) => {
+      this.#kinds.run(units);
+      this.#takeKinds();
+      return !this.#atBounds();
     });
-    if ((proven = atBounds())) break;
-    if (small(kindModel)) {
-      soFar();
-      const result = cheapest(kindModel, bestCost, 0.08 * total, round);
-      proven = settle(result);
-      yield soFar();
+    if (this.#atBounds()) return true;
+    let proven = false;
+    if (isSmall(kindModel)) {
+      proven = this.#settle(this.#cheapest(kindModel, this.#bestCost, { units: 0.08 * total, round }));
+      yield this.#soFar();
     }
-    for (const improver of [kinds, screens]) if (improver.states > MAX_STATES) improver.forget();
+    for (const improver of [this.#kinds, this.#screens]) if (improver.states > MAX_STATES) improver.forget();
+    return proven;
   }
-  // The plan is a cheapest one; fewer set-ups at more mounts may still be possible, so their bound goes on.
-  const spare = exact({ ...kindModel, kinds: null }, kinds.automata, {
-    below: best.length,
-    before: -1,
-    after: -1,
-    maxNodes: Math.max(2000, Math.min(50_000, Math.floor(firstRound / 500))),
-    meter,
-  });
-  setUpBound.best = Math.max(setUpBound.best, spare.lower);
-  yield soFar();
+
+  /** A better order of screens by beams, and a better bound on their number. */
+  *#orderScreens(round: number, total: number): Generator<SearchState, void> {
+    const { screenModel } = this.#compiled;
+    this.#beamScreens(round, total);
+    yield this.#soFar();
+    yield* this.#sliced(this.#boundShare() * total, (units) => {
+      this.#mountBound.below = this.#screens.cost;
+      const more = this.#mountBound.run(units);
+      const { word } = this.#mountBound;
+      if (word && word.length < this.#screens.cost) this.#screens.set(word);
+      this.#takeScreens();
+      return more && !this.#fewestMounts();
+    });
+    if (!isSmall(screenModel) || areFew(screenModel) || this.#fewestMounts()) return;
+    const result = this.#cheapest(screenModel, this.#screens.cost, { units: 0.08 * total, round });
+    this.#mountBound.best = Math.max(this.#mountBound.best, result.lower);
+    if (result.word) this.#screens.set(result.word);
+    this.#takeScreens();
+    yield this.#soFar();
+  }
+
+  /** A narrow beam tells what a wide one costs; an eighth of the round is for it. */
+  #beamScreens(round: number, total: number): void {
+    const { screenModel } = this.#compiled;
+    const { random, meter } = this.#means;
+    const find = (width: number): number[] | null =>
+      findBeam(screenModel, this.#screens.automata, { width, below: this.#screens.cost, round, random, meter });
+    const start = meter.units;
+    const narrow = find(8);
+    if (narrow) this.#screens.set(narrow);
+    const width = Math.min(4000, Math.floor((8 * 0.12 * total) / (meter.units - start)) - 8);
+    const found = width > 8 ? find(width) : null;
+    if (found && found.length < this.#screens.cost) this.#screens.set(found);
+    this.#takeScreens();
+  }
+
+  /**
+   * The plan is a cheapest one; fewer set-ups at more mounts may still be possible, so their bound
+   * goes on.
+   */
+  *#boundSetUps(): Generator<SearchState, void> {
+    const spare = exact({ ...this.#compiled.kindModel, kinds: null }, this.#kinds.automata, {
+      ...ALONE,
+      below: this.#best.length,
+      maxNodes: Math.max(2000, Math.min(50_000, Math.floor(this.#means.firstRound / 500))),
+      meter: this.#meter,
+    });
+    this.#setUpBound.best = Math.max(this.#setUpBound.best, spare.lower);
+    yield this.#soFar();
+  }
+
+  /** Slices of about a tenth of a second, so that a stop is heard; until the work says false. */
+  *#sliced(units: number, work: (units: number) => boolean): Generator<SearchState, void> {
+    const until = this.#meter.units + units;
+    while (this.#meter.units < until) {
+      if (!work(Math.min(MEGA, until - this.#meter.units))) return;
+      yield this.#soFar();
+    }
+  }
+
+  /** An exact search within some units, by groups that clash. */
+  #cheapest(model: Model, below: number, { units, round }: { units: number; round: number }): ExactResult {
+    const orders = model.orders.length;
+    return exact(model, automataOf(model, this.#meter), {
+      ...ALONE,
+      below,
+      maxNodes: Math.min(400_000, Math.floor(units / (150 + 15 * orders))),
+      meter: this.#meter,
+      // Larger groups say more but have more states; which pays is tried in turn.
+      groups: this.#mountBound.split(num(orders <= 6 ? [6, 7, 5] : [5, 4, 5], round % 3)),
+    });
+  }
+
+  /** Takes what an exact search of kinds found; true when it shows the plan to be a cheapest one. */
+  #settle(result: ExactResult): boolean {
+    this.#mountBound.best = Math.max(this.#mountBound.best, unpackCost(result.lower).mounts);
+    if (result.word) this.#kinds.set(result.word);
+    return result.finished;
+  }
+
+  #takeScreens(): void {
+    if (this.#screens.cost >= unpackCost(this.#kinds.cost).mounts) return;
+    this.#kinds.set(writeOut(this.#compiled, this.#kinds.automata, this.#screens.word));
+  }
+
+  #takeKinds(): void {
+    const order = screensOf(this.#compiled, this.#kinds.word);
+    if (order.length < this.#screens.cost) this.#screens.set(order);
+  }
+
+  /** Whether the order of screens has reached its bound. */
+  #fewestMounts(): boolean {
+    return this.#mountBound.best >= this.#screens.cost;
+  }
+
+  /** Whether each part of the cost has reached its bound. */
+  #atBounds(): boolean {
+    const { word, bound } = this.#soFar();
+    const cost = unpackCost(this.#bestCost);
+    const inks = cost.inkChanges <= this.#inkBound.best && cost.registerMoves === 0;
+    return cost.mounts <= bound.mounts && inks && word.length <= bound.setUps;
+  }
+
+  /** Where there are few sheets a shortest word is likely to be found on the way to a bound. */
+  #boundShare(): number {
+    const { screenModel } = this.#compiled;
+    if (!areFew(screenModel)) return 0.2;
+    return screenModel.orders.length < MAX_FEW_SHEETS ? 0.55 : 0.3;
+  }
+}
+
+/** Whether an exact search may get through. */
+function isSmall(model: Model): boolean {
+  return model.orders.reduce((n, order) => n + order.letters.length, 0) <= 240 && model.orders.length <= 12;
+}
+
+/** How a beam is cast: its way of ranking changes with the round. */
+interface Cast {
+  width: number;
+  /** Only words cheaper than this; absent = any. */
+  below?: number;
+  /** Absent = 0. */
+  round?: number;
+  random: Random;
+  meter: Meter;
 }
 
 function findBeam(
   model: Model,
   automata: readonly Automaton[],
-  width: number,
-  random: Random,
-  meter: Meter,
-  below = Infinity,
-  round = 0,
+  { width, below = Infinity, round = 0, random, meter }: Cast,
 ): number[] | null {
-  const reachTenths = num([20, 14, 30, 50], round % 4);
-  const noise = round < 2 ? 0 : 800;
-  return (
-    beam(model, automata, {
-      width,
-      below,
-      before: -1,
-      after: -1,
-      reachTenths,
-      finish: num([6, 12, 3, 6], round % 4),
-      thriftTenths: 1,
-      noise,
-      random,
-      meter,
-    })?.word ?? null
-  );
-}
-
-/** Whether a pull must come right after another of its own kind on some sheet. */
-function hasTwins(model: Model): boolean {
-  return model.orders.some(({ letters, preds }) => preds.some((before, p) => before.some((q) => letters[q] === letters[p])));
-}
-
-/** The model whose letters are inks; an ink stays on the press while it finds work. */
-function inkModelOf(model: Model): Model {
-  const { ink } = defined(model.kinds);
-  return {
-    letterCount: ink.reduce((most, i) => Math.max(most, i + 1), 0),
-    cascade: true,
-    orders: distinctOrders(model.orders.map((o) => ({ letters: o.letters.map((l) => i32(ink, l)), preds: o.preds }))),
-    kinds: null,
-  };
-}
-
-/** The mounts of a word of kinds. */
-function screensOf(compiled: Compiled, word: readonly number[]): number[] {
-  const screen = defined(compiled.kindModel.kinds).screen;
-  const all = word.map((kind) => i32(screen, kind));
-  return all.filter((s, i) => s !== all[i - 1]);
-}
-
-/**
- * Writes an order of screens out in kinds: each screen stays mounted while it finds work, going on
- * with the ink, then the offset, that is on the press when it can.
- */
-function writeOut(compiled: Compiled, automata: readonly Automaton[], screens: readonly number[]): number[] {
-  const model = compiled.kindModel;
-  const { screen, ink, offset } = defined(model.kinds);
-  const states = new Int32Array(automata.length);
-  const word: number[] = [];
-  for (const s of screens) {
-    for (;;) {
-      const last = word.length > 0 ? num(word, word.length - 1) : -1;
-      let best = -1;
-      let most = -1;
-      const served = new Map<number, number>();
-      automata.forEach((automaton, c) => {
-        const start = automaton.edgeStart(i32(states, c));
-        for (let e = start; e < automaton.edgeEnd(i32(states, c)); e++) {
-          const kind = i32(automaton.edgeLetter, e);
-          if (screen[kind] === s) served.set(kind, (served.get(kind) ?? 0) + 1);
-        }
-      });
-      for (const [kind, count] of served) {
-        const likes = last < 0 ? 0 : (ink[kind] === ink[last] ? 1e6 : 0) + (screen[last] === s && offset[kind] === offset[last] ? 1e5 : 0);
-        if (likes + count > most || (likes + count === most && kind < best)) {
-          most = likes + count;
-          best = kind;
-        }
-      }
-      if (best < 0) break;
-      word.push(best);
-      for (let c = 0; c < states.length; c++) states[c] = entryAt(automata, c).step(i32(states, c), best);
-    }
-  }
-  return word;
+  const found = beam(model, automata, {
+    ...ALONE,
+    width,
+    below,
+    reachTenths: num([20, 14, 30, 50], round % 4),
+    finish: num([6, 12, 3, 6], round % 4),
+    thriftTenths: 1,
+    noise: round < 2 ? 0 : 800,
+    random,
+    meter,
+  });
+  return found?.word ?? null;
 }
