@@ -2,6 +2,7 @@ import { entryAt, f64, i32, num, u8 } from '../../base/at.ts';
 import type { Random } from '../../base/random.ts';
 import { Automaton } from '../automaton.ts';
 import { MAX_SET_UPS, MOUNT, stepCost, type Meter, type Model } from '../model.ts';
+import { Level, Offers, type Trail } from './beam-level.ts';
 import { LetterNeeds } from './letter-needs.ts';
 import { LevelWorth, type LevelOptions } from './level-worth.ts';
 
@@ -45,43 +46,7 @@ export function beam(model: Model, automata: readonly Automaton[], options: Beam
   return cost < options.below ? { word: [], cost } : null;
 }
 
-/** The letters of a partial word, last first. */
-interface Trail {
-  letter: number;
-  up: Trail | null;
-}
-
-/** Partial words of one length, best first; entry b of each list belongs to word b. */
-class Level {
-  /** Words × orders. */
-  states: Int32Array;
-  readonly lasts: number[] = [];
-  readonly costs: number[] = [];
-  readonly trails: (Trail | null)[] = [];
-  /** Equal for words that have led to the same states. */
-  readonly hashes: number[] = [];
-  /** How many orders still need each letter (`LetterNeeds`), and what is dealt with so far. */
-  readonly needs: Int32Array[] = [];
-  readonly dealt: number[] = [];
-
-  constructor(states: Int32Array) {
-    this.states = states;
-  }
-}
-
-/** Words of one letter more, each from word `from` of the level at hand. */
-class Offers {
-  readonly scores: number[] = [];
-  readonly froms: number[] = [];
-  readonly letters: number[] = [];
-  readonly costs: number[] = [];
-  readonly hashes: number[] = [];
-
-  clear(): void {
-    for (const list of [this.scores, this.froms, this.letters, this.costs, this.hashes]) list.length = 0;
-  }
-}
-
+/** The search, a level a step. */
 class Beam {
   readonly #model: Model;
   readonly #automata: readonly Automaton[];

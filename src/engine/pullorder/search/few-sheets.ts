@@ -2,6 +2,7 @@ import { defined, entryAt, i32, num, u16 } from '../../base/at.ts';
 import type { Automaton } from '../automaton.ts';
 import { grown } from '../grown.ts';
 import type { Meter, Model } from '../model.ts';
+import { Tuples } from '../tuples.ts';
 import { GroupTable, type TabledGroup } from './group-table.ts';
 import { RestTables } from './rest-tables.ts';
 import { SheetRows } from './sheet-rows.ts';
@@ -12,6 +13,8 @@ const MAX_FEW_LETTERS = 31;
 export const MAX_FEW_SHEETS = 6;
 /** States of one sheet that are told apart in 16 bits; a sheet of many free pulls has more. */
 const MAX_STATES = 65_535;
+/** Nodes that there is room for at first. */
+const FIRST_ROOM = 4096;
 
 /** Whether a model is one for `fewSheets`: it has few sheets, and letters that fit into a number. */
 export function areFew(model: Model): boolean {
@@ -92,18 +95,13 @@ class FewSheetsSearch {
   readonly #rest: RestTables;
   /** First column of a sheet's row behind letters and tables; see `SheetRows`. */
   readonly #readyAt: number;
-  #room = 4096;
-  #count = 0;
-  /** Nodes × sheets. */
-  #states: Uint16Array;
+  readonly #nodes: Tuples;
   /** The node before, the letter that led here, the cost so far, what is to come at least; whether it was followed. */
-  #parents = new Int32Array(this.#room);
-  #letterOf = new Int8Array(this.#room);
-  #costs = new Uint16Array(this.#room);
-  #guesses = new Uint16Array(this.#room);
-  #closed = new Uint8Array(this.#room);
-  /** Hash table of nodes, −1 where empty; its length is a power of 2. */
-  #table = new Int32Array(8192).fill(-1);
+  #parents = new Int32Array(FIRST_ROOM);
+  #letterOf = new Int8Array(FIRST_ROOM);
+  #costs = new Uint16Array(FIRST_ROOM);
+  #guesses = new Uint16Array(FIRST_ROOM);
+  #closed = new Uint8Array(FIRST_ROOM);
   /** Open nodes by least length of a word through them. */
   readonly #buckets: number[][] = [];
   #followed = 0;
@@ -119,7 +117,7 @@ class FewSheetsSearch {
     this.#meter = options.meter;
     this.#readyAt = model.letterCount + tables.length;
     this.#sheets = automata.map((automaton, c) => new SheetRows(automaton, model.letterCount, tables, c));
-    this.#states = new Uint16Array(this.#room * automata.length);
+    this.#nodes = new Tuples(automata.length, FIRST_ROOM);
     this.#now = new Int32Array(automata.length);
     this.#rest = new RestTables(splits, this.#sheets, this.#now, model.letterCount);
     this.#goalCost = options.below();
@@ -134,7 +132,7 @@ class FewSheetsSearch {
         const node = defined(bucket.pop());
         if (this.#closed[node] || u16(this.#costs, node) + u16(this.#guesses, node) !== total) continue;
         this.#closed[node] = 1;
-        if (this.#count >= maxNodes) return { lower: total, word: null, finished: false };
+        if (this.#nodes.count >= maxNodes) return { lower: total, word: null, finished: false };
         if (++this.#followed % 256 === 0) {
           yield total;
           if (below() < this.#goalCost) {
@@ -153,18 +151,17 @@ class FewSheetsSearch {
   #follow(node: number): void {
     const now = this.#now;
     const sheets = this.#sheets;
+    const { values } = this.#nodes;
     const from = node * now.length;
     const cost = u16(this.#costs, node) + 1;
+    this.#nodes.read(node, now);
     let ready = 0;
-    for (let c = 0; c < now.length; c++) {
-      now[c] = u16(this.#states, from + c);
-      ready |= entryAt(sheets, c).get(i32(now, c), this.#readyAt);
-    }
+    for (let c = 0; c < now.length; c++) ready |= entryAt(sheets, c).get(i32(now, c), this.#readyAt);
     this.#rest.startFromNow();
     this.#meter.units += this.#rest.tables;
     for (let letters = ready; letters !== 0; letters &= letters - 1) {
       const letter = lowest(letters);
-      for (let c = 0; c < now.length; c++) now[c] = entryAt(sheets, c).get(u16(this.#states, from + c), letter);
+      for (let c = 0; c < now.length; c++) now[c] = entryAt(sheets, c).get(u16(values, from + c), letter);
       const left = this.#rest.after(letter, this.#goalCost - cost);
       this.#meter.units += 2;
       if (cost + left < this.#goalCost) this.#enter(cost, left, node, letter);
@@ -185,10 +182,11 @@ class FewSheetsSearch {
       this.#meter.units += this.#rest.tables;
       if (cost + guess >= this.#goalCost) return;
     }
-    const slot = this.#slot();
-    let node = i32(this.#table, slot);
-    if (node < 0) node = this.#add(slot, guess);
-    else if (u16(this.#costs, node) <= cost) return;
+    let node = this.#nodes.find(this.#now);
+    if (node < 0) {
+      node = this.#nodes.add(this.#now);
+      this.#guesses[node] = guess;
+    } else if (u16(this.#costs, node) <= cost) return;
     this.#costs[node] = cost;
     this.#parents[node] = parent;
     this.#letterOf[node] = letter;
@@ -199,8 +197,7 @@ class FewSheetsSearch {
       this.#goalCost = cost;
     }
     this.#meter.units += 4;
-    if (this.#count === this.#room) this.#grow();
-    if (this.#count * 2 > this.#table.length) this.#growTable();
+    if (this.#nodes.room > this.#costs.length) this.#grow(this.#nodes.room);
   }
 
   /** Letters that would be finished everywhere. */
@@ -226,59 +223,12 @@ class FewSheetsSearch {
     return true;
   }
 
-  /** Where the table has the node of the tuple at hand, or has room for it. */
-  #slot(): number {
-    const table = this.#table;
-    const mask = table.length - 1;
-    let slot = this.#hashNow() & mask;
-    while (i32(table, slot) >= 0 && !this.#isNow(i32(table, slot))) slot = (slot + 1) & mask;
-    return slot;
-  }
-
-  #hashNow(): number {
-    const now = this.#now;
-    let h = 0;
-    for (let c = 0; c < now.length; c++) h = Math.imul(h ^ i32(now, c), 0x9e3779b1) ^ (h >>> 15);
-    return h ^ (h >>> 13);
-  }
-
-  #isNow(node: number): boolean {
-    const now = this.#now;
-    const states = this.#states;
-    const at = node * now.length;
-    for (let c = 0; c < now.length; c++) if (states[at + c] !== now[c]) return false;
-    return true;
-  }
-
-  #add(slot: number, guess: number): number {
-    const now = this.#now;
-    const node = this.#count++;
-    this.#table[slot] = node;
-    for (let c = 0; c < now.length; c++) this.#states[node * now.length + c] = i32(now, c);
-    this.#guesses[node] = guess;
-    return node;
-  }
-
-  #grow(): void {
-    const room = (this.#room *= 2);
-    this.#states = grown(this.#states, room * this.#now.length);
+  #grow(room: number): void {
     this.#parents = grown(this.#parents, room);
     this.#letterOf = grown(this.#letterOf, room);
     this.#costs = grown(this.#costs, room);
     this.#guesses = grown(this.#guesses, room);
     this.#closed = grown(this.#closed, room);
-  }
-
-  #growTable(): void {
-    const now = this.#now;
-    const table = new Int32Array(this.#table.length * 2).fill(-1);
-    for (let node = 0; node < this.#count; node++) {
-      for (let c = 0; c < now.length; c++) now[c] = u16(this.#states, node * now.length + c);
-      let slot = this.#hashNow() & (table.length - 1);
-      while (i32(table, slot) >= 0) slot = (slot + 1) & (table.length - 1);
-      table[slot] = node;
-    }
-    this.#table = table;
   }
 
   /** The chosen letters that lead to a node, each followed by those that are then forced. */
