@@ -73,8 +73,10 @@ describe('covering programmes against HiGHS', () => {
   it('should have the same least whole total', () => {
     programmes.forEach((programme, i) => {
       const truth = Math.round(byHighs(programme, true));
-      expect(coverBound(programme.counts, programme.rows, 0, 1e6, { units: 0 }), `case ${i}`).toBe(truth);
-      expect(coverBound(programme.counts, programme.rows, 0, 3, { units: 0 }), `case ${i}`).toBeLessThanOrEqual(truth);
+      expect(coverBound(programme.counts, programme.rows, { from: 0, maxNodes: 1e6, meter: { units: 0 } }), `case ${i}`).toBe(truth);
+      expect(coverBound(programme.counts, programme.rows, { from: 0, maxNodes: 3, meter: { units: 0 } }), `case ${i}`).toBeLessThanOrEqual(
+        truth,
+      );
     });
   });
 

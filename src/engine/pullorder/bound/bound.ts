@@ -1,23 +1,14 @@
 import { defined, entryAt, f64, num } from '../../base/at.ts';
 import type { Random } from '../../base/random.ts';
-import { distinctOrders, type Meter, type Model, type Order } from '../model.ts';
+import { distinctOrders, type Meter, type Model } from '../model.ts';
 import { automataOf } from '../search/beam.ts';
 import { exact } from '../search/exact.ts';
 import { areFew, fewSheets, tabledGroups } from '../search/few-sheets.ts';
 import type { TabledGroup } from '../search/group-table.ts';
-import { coverLp } from './cover-lp.ts';
-import { coverBound, type CoverRow } from './cover.ts';
+import { Clashes } from './clashes.ts';
+import { CoverRows } from './cover-rows.ts';
 import { LetterGroups, MAX_FOR_TRIPLES } from './letter-groups.ts';
-import { holds, LetterSets, MAX_SET } from './letter-sets.ts';
 import { forcedCounts } from './multiplicity.ts';
-
-interface KnownRow extends CoverRow {
-  /** Whether `least` is exact; else it was found with so many states. */
-  finished: boolean;
-  nodes: number;
-  /** How much more than their own counts the letters need, per letter. */
-  excess: number;
-}
 
 /**
  * Lower bound on the length of any word that finishes a model, raised bit by bit.
@@ -43,16 +34,10 @@ export class BoundSearch {
   readonly #model: Model;
   readonly #random: Random;
   readonly #meter: Meter;
-  readonly #counts: number[];
-  readonly #rows = new Map<string, KnownRow>();
-  readonly #sets: LetterSets;
-  /** Letters that come twice on some sheet. */
-  readonly #twice = new Set<number>();
+  readonly #letters: readonly number[];
+  readonly #rows: CoverRows;
+  readonly #clashes: Clashes;
   #groups: LetterGroups | null = null;
-  readonly #letters: number[];
-  /** For each order the pulls of each letter, ascending. */
-  readonly #pullsOf: Map<number, number[]>[];
-  readonly #clash = new Map<number, Map<number, number>>();
   readonly #tasks: Generator<void, void>;
   /** No word is shorter. */
   best: number;
@@ -66,19 +51,10 @@ export class BoundSearch {
     this.#model = { ...model, kinds: null, orders: distinctOrders(model.orders) };
     this.#random = random;
     this.#meter = meter;
-    this.#counts = forcedCounts(this.#model.orders, (l) => l, model.letterCount, model.cascade);
-    this.#letters = this.#counts.flatMap((n, l) => (n > 0 ? [l] : []));
-    this.best = this.#counts.reduce((a, b) => a + b, 0);
-    this.#pullsOf = this.#model.orders.map((order) => {
-      const pulls = new Map<number, number[]>();
-      order.letters.forEach((l, p) => {
-        if (!pulls.has(l)) pulls.set(l, []);
-        defined(pulls.get(l)).push(p);
-      });
-      return pulls;
-    });
-    for (const pulls of this.#pullsOf) for (const [l, own] of pulls) if (own.length > 1) this.#twice.add(l);
-    this.#sets = new LetterSets(this.#model, meter);
+    this.#rows = new CoverRows(this.#model, meter);
+    this.#letters = this.#rows.letters;
+    this.#clashes = new Clashes(this.#letters, random, meter);
+    this.best = this.#rows.sumOf(this.#letters);
     this.#tasks = this.#work();
   }
 
@@ -89,59 +65,10 @@ export class BoundSearch {
     return true;
   }
 
-  #sumOf(letters: readonly number[]): number {
-    return letters.reduce((sum, l) => sum + num(this.#counts, l), 0);
-  }
-
-  /** Least number of times that these letters come together, or less when `maxNodes` ends the search. */
-  *#least(letters: readonly number[], maxNodes: number): Generator<void, number> {
-    const sorted = [...letters].sort((a, b) => a - b);
-    const key = sorted.join();
-    const known = this.#rows.get(key);
-    if (known && (known.finished || known.nodes >= maxNodes)) return known.least;
-    let least = Math.max(known?.least ?? 0, this.#sumOf(sorted));
-    let finished = false;
-    if (sorted.length <= MAX_SET) {
-      const found = yield* this.#sets.steps(sorted, maxNodes);
-      least = Math.max(least, found.least);
-      finished = found.finished && !this.#repeats(sorted);
-    }
-    if (sorted.length > MAX_SET || this.#repeats(sorted)) {
-      const part = this.#onLetters(sorted);
-      const found = exact(part, automataOf(part, this.#meter), { below: Infinity, before: -1, after: -1, maxNodes, meter: this.#meter });
-      least = Math.max(least, found.lower);
-      finished ||= found.finished;
-    }
-    this.#rows.set(key, { letters: sorted, least, finished, nodes: maxNodes, excess: (least - this.#sumOf(sorted)) / sorted.length });
-    return least;
-  }
-
-  #repeats(letters: readonly number[]): boolean {
-    return letters.some((l) => this.#twice.has(l));
-  }
-
-  /** The model with the pulls of these letters only. */
-  #onLetters(letters: readonly number[]): Model {
-    const parts = this.#model.orders.map((order, c): Order => {
-      const pulls = letters.flatMap((l) => entryAt(this.#pullsOf, c).get(l) ?? []).sort((a, b) => a - b);
-      this.#meter.units += 20 + 2 * pulls.length ** 2;
-      return {
-        letters: pulls.map((p) => num(order.letters, p)),
-        preds: pulls.map((p) => pulls.flatMap((q, i) => (q < p && holds(entryAt(order.preds, p), q) ? [i] : []))),
-      };
-    });
-    return { ...this.#model, orders: distinctOrders(parts) };
-  }
-
   /** Draws the conclusion from all rows; also how often each letter comes in a cheapest mix of fractions. */
   #cover(maxNodes: number): Float64Array {
-    const useful = [...this.#rows.values()].filter((row) => row.excess > 0);
-    // The tightest rows first; a programme of thousands of rows would eat the time it saves.
-    useful.sort((a, b) => b.excess - a.excess);
-    this.#meter.units += this.#rows.size;
-    const { bound, counts } = coverLp(this.#counts, useful.slice(0, 250), 800, this.#meter);
+    const { bound, counts } = this.#rows.cover(this.best, maxNodes);
     this.best = Math.max(this.best, bound);
-    if (maxNodes > 0) this.best = Math.max(this.best, coverBound(this.#counts, useful.slice(0, 1500), this.best, maxNodes, this.#meter));
     return counts;
   }
 
@@ -166,7 +93,7 @@ export class BoundSearch {
       let found = 0;
       let total = 0;
       for (const group of groups) {
-        const least = group.length === 1 ? this.#sumOf(group) : yield* this.#least(group, nodes);
+        const least = group.length === 1 ? this.#rows.sumOf(group) : yield* this.#rows.least(group, nodes);
         total += least;
         if (this.#groups && group.length > 3) {
           guessed += this.#groups.guessFor(group);
@@ -213,7 +140,7 @@ export class BoundSearch {
     yield;
     for (let vain = 0, t = 0; vain < 3 && t < tries; t++) {
       const set = defined(this.#groups).wanting(size, given, factor);
-      const least = yield* this.#least(set, nodes);
+      const least = yield* this.#rows.least(set, nodes);
       if (least <= set.reduce((sum, l) => sum + f64(given, l), 0) + 1e-6) vain++;
       else {
         vain = 0;
@@ -229,17 +156,13 @@ export class BoundSearch {
     const groups = new LetterGroups(letters, this.#random, this.#meter);
     for (let i = 0; i < letters.length; i++) {
       for (let j = 0; j < i; j++)
-        groups.setPair(
-          i,
-          j,
-          this.#sumOf([num(letters, i), num(letters, j)]) + (this.#clash.get(num(letters, i))?.get(num(letters, j)) ?? 0),
-        );
+        groups.setPair(i, j, this.#rows.sumOf([num(letters, i), num(letters, j)]) + this.#clashes.get(num(letters, i), num(letters, j)));
     }
     if (letters.length > MAX_FOR_TRIPLES) return groups;
     for (let i = 2; i < letters.length; i++) {
       for (let j = 1; j < i; j++) {
         for (let h = 0; h < j; h++)
-          groups.setTriple(i, j, h, yield* this.#least([num(letters, i), num(letters, j), num(letters, h)], 2000));
+          groups.setTriple(i, j, h, yield* this.#rows.least([num(letters, i), num(letters, j), num(letters, h)], 2000));
         yield;
       }
     }
@@ -254,12 +177,8 @@ export class BoundSearch {
     for (let i = 0; i < letters.length; i++) {
       for (let j = 0; j < i; j++) {
         const pair = [num(letters, j), num(letters, i)];
-        const excess = (yield* this.#least(pair, 2000)) - this.#sumOf(pair);
-        if (excess <= 0) continue;
-        for (const [a, b] of [pair, [...pair].reverse()] as [number, number][]) {
-          if (!this.#clash.has(a)) this.#clash.set(a, new Map());
-          defined(this.#clash.get(a)).set(b, excess);
-        }
+        const excess = (yield* this.#rows.least(pair, 2000)) - this.#rows.sumOf(pair);
+        if (excess > 0) this.#clashes.set(num(letters, j), num(letters, i), excess);
       }
       yield;
     }
@@ -286,7 +205,7 @@ export class BoundSearch {
       const counts = forcedCounts(part.orders, (l) => l, part.letterCount, part.cascade);
       this.#meter.units += part.orders.reduce((n, o) => n + o.letters.length ** 2, 0);
       const missing = this.#letters.filter((l) => counts[l] === 0);
-      most = Math.max(most, lower + this.#sumOf(missing));
+      most = Math.max(most, lower + this.#rows.sumOf(missing));
       this.best = Math.max(this.best, most);
       yield;
       if (all) break;
@@ -299,30 +218,6 @@ export class BoundSearch {
    * @param size most letters in a group
    */
   split(size: number): number[][] {
-    if (this.#clash.size === 0) return this.#letters.map((l) => [l]);
-    this.#meter.units += this.#letters.length ** 2;
-    const left = new Set(this.#random.shuffle(this.#letters));
-    const groups: number[][] = [];
-    for (const first of [...left]) {
-      if (!left.delete(first)) continue;
-      const group = [first];
-      while (group.length < size && left.size > 0) {
-        let best = -1;
-        let most = 0;
-        for (const l of left) {
-          let clash = 0;
-          for (const g of group) clash += this.#clash.get(g)?.get(l) ?? 0;
-          if (clash > most) {
-            most = clash;
-            best = l;
-          }
-        }
-        if (best < 0) break;
-        left.delete(best);
-        group.push(best);
-      }
-      groups.push(group);
-    }
-    return groups;
+    return this.#clashes.split(size);
   }
 }

@@ -119,8 +119,8 @@ describe('coverBound', () => {
             choice.reduce((a, b) => a + b, 0),
           );
       }
-      expect(coverBound(counts, rows, 0, 1e5, { units: 0 }), `case ${i}`).toBe(least);
-      expect(coverBound(counts, rows, 0, 2, { units: 0 })).toBeLessThanOrEqual(least);
+      expect(coverBound(counts, rows, { from: 0, maxNodes: 1e5, meter: { units: 0 } }), `case ${i}`).toBe(least);
+      expect(coverBound(counts, rows, { from: 0, maxNodes: 2, meter: { units: 0 } })).toBeLessThanOrEqual(least);
     }
   });
 });
