@@ -5,7 +5,7 @@ import { MOST_GENERATIONS, type PrintLineage } from './lineage.ts';
 
 const finite = z.number();
 /** A finite number within limits. */
-export function numberIn({ least, most }: Limits): z.ZodNumber {
+function numberIn({ least, most }: Limits): z.ZodNumber {
   return z.number().min(least).max(most);
 }
 

@@ -1,3 +1,4 @@
+import type { StackOrigin } from '../../../engine/project/types.ts';
 import { type PrintLineage, printTitle } from '../../../engine/recipe/lineage.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
@@ -7,7 +8,7 @@ import type { AppStore } from '../../app-store.ts';
 export class OpenedStack {
   private readonly store: AppStore;
   private bench: readonly Pull[];
-  private origin: AppStore['project']['origin'];
+  private origin: StackOrigin | undefined;
   /** Which of the projects opened so far this is of, and the stack that it opened with. */
   private opened: number;
   private first: readonly Pull[];
@@ -42,8 +43,9 @@ export class OpenedStack {
 
   private drawable(): readonly Pull[] {
     const { screens, inks } = this.drawer;
-    if (this.origin === undefined) return this.first;
-    return this.origin.pulls.filter((pull) => screens.some(({ id }) => id === pull.screen) && inks.some(({ id }) => id === pull.ink));
+    const pulls = this.origin?.pulls ?? this.first;
+    const left = pulls.filter((pull) => screens.some(({ id }) => id === pull.screen) && inks.some(({ id }) => id === pull.ink));
+    return left.length === pulls.length ? pulls : left;
   }
 
   get changed(): boolean {
