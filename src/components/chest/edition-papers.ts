@@ -9,6 +9,7 @@ import { missingWords } from '../output/missing-words.ts';
 import type { PageName } from '../output/page-writer.ts';
 import { controls } from '../ui/controls-style.ts';
 import { download, fileNameOf } from '../ui/download.ts';
+import { stackHost } from '../ui/layout-style.ts';
 import { imageOf } from '../ui/print/state-pictures.ts';
 import { dayOf } from '../words/edition-words.ts';
 import { recipePicture } from './recipe-pictures.ts';
@@ -33,11 +34,8 @@ const PICTURE_ROWS = 1000;
 export class EditionPapers extends LitElement {
   static override styles = [
     controls,
+    stackHost,
     css`
-      :host {
-        display: grid;
-        gap: var(--space-7);
-      }
       .fields {
         display: grid;
         grid-template-columns: repeat(auto-fit, minmax(210px, 1fr));

@@ -5,6 +5,7 @@ import { repeat } from 'lit/directives/repeat.js';
 import type { EditionRecord, EditionSheet } from '../../engine/log/edition/edition-sheets.ts';
 import { type ChosenMark, type Edition, editionMarks } from '../../engine/log/edition/edition.ts';
 import { controls } from '../ui/controls-style.ts';
+import { cardList } from '../ui/layout-style.ts';
 import { counted } from '../ui/words.ts';
 import { pulledWords } from '../words/edition-words.ts';
 
@@ -20,17 +21,12 @@ const BY_ITSELF = '';
 export class EditionSheets extends LitElement {
   static override styles = [
     controls,
+    cardList,
     css`
-      :host {
-        display: block;
-      }
       ul {
-        display: grid;
-        grid-template-columns: repeat(auto-fill, minmax(250px, 1fr));
+        --card: 250px;
         gap: 0 var(--space-9);
         margin: var(--space-5) 0;
-        padding: 0;
-        list-style: none;
       }
       li {
         display: grid;

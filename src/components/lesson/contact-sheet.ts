@@ -4,6 +4,7 @@ import { repeat } from 'lit/directives/repeat.js';
 import { entryAt, num } from '../../engine/base/at.ts';
 import '../ui/print/picture-view.ts';
 import { controls } from '../ui/controls-style.ts';
+import { cardList } from '../ui/layout-style.ts';
 import { counted } from '../ui/words.ts';
 import type { LessonAnswer } from './lesson-run.ts';
 import { orderWords } from './lesson-words.ts';
@@ -21,17 +22,12 @@ export class ContactSheet extends LitElement {
   static override styles = [
     controls,
     chipStyles,
+    cardList,
     css`
-      :host {
-        display: block;
-      }
       ul {
-        display: grid;
-        grid-template-columns: repeat(auto-fill, minmax(var(--print, 190px), 1fr));
+        --card: var(--print, 190px);
         gap: var(--space-9) var(--space-9);
         margin: 0;
-        padding: 0;
-        list-style: none;
       }
       .print {
         display: block;

@@ -7,6 +7,7 @@ import type { Pull } from '../../engine/stack/types.ts';
 import type { Studio } from '../../engine/studio/studio.ts';
 import '../ui/kit/ink-chip.ts';
 import { controls } from '../ui/controls-style.ts';
+import { cardList } from '../ui/layout-style.ts';
 import { screenGlyph } from '../ui/print/screen-outline.ts';
 import { chipStyles, pullChip } from './order-chips.ts';
 
@@ -19,19 +20,15 @@ export class PullPicker extends LitElement {
   static override styles = [
     controls,
     chipStyles,
+    cardList,
     css`
-      :host {
-        display: block;
-      }
       ul {
-        display: grid;
-        grid-template-columns: repeat(auto-fill, minmax(220px, 1fr));
+        --card: 220px;
         gap: 0 var(--space-9);
         max-height: 250px;
         margin: 0;
         padding: var(--space-1);
         overflow: auto;
-        list-style: none;
       }
       label {
         display: grid;

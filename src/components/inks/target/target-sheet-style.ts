@@ -1,13 +1,8 @@
 import { css } from 'lit';
 
 export const sheetStyles = css`
-  :host {
-    display: none;
-  }
   @media print {
     :host {
-      display: block;
-      color: var(--paper-black);
       background: var(--paper-white);
       font-size: var(--paper-text);
       line-height: 1.35;

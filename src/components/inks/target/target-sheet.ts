@@ -6,6 +6,7 @@ import { layOutTarget, type PageName } from '../../../engine/ink/target/target-l
 import type { TargetSquare } from '../../../engine/ink/target/target.ts';
 import type { Ink } from '../../../engine/ink/types.ts';
 import { controls } from '../../ui/controls-style.ts';
+import { paperHost } from '../../ui/layout-style.ts';
 import { CAUTIONS, CAUTIONS_DEFER } from '../../words/cautions.ts';
 import { targetPage, type TargetPrint } from './target-page.ts';
 import { sheetStyles } from './target-sheet-style.ts';
@@ -46,7 +47,7 @@ export async function printTarget(print: TargetPrint): Promise<void> {
 /** A target to be pulled by hand, on paper alone: its squares in mm, how to pull it, a list to fill in. */
 @customElement('target-sheet')
 export class TargetSheet extends LitElement {
-  static override styles = [controls, sheetStyles];
+  static override styles = [controls, paperHost, sheetStyles];
 
   @property({ attribute: false }) print!: TargetPrint;
 

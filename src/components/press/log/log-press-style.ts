@@ -5,15 +5,6 @@ export const logPressStyle = css`
   dialog {
     position: fixed;
     inset: 0;
-    width: 100vw;
-    max-width: none;
-    height: 100dvh;
-    max-height: none;
-    margin: 0;
-    padding: 0;
-    border: 0;
-    background: var(--wall);
-    color: var(--ink);
     overflow-y: auto;
     overscroll-behavior: contain;
   }

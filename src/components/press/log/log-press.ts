@@ -11,8 +11,9 @@ import { wetSheets } from '../../../engine/log/wet.ts';
 import type { CardState, SetUpCard } from '../../../engine/visit/set-up-cards.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import { controls } from '../../ui/controls-style.ts';
-import type { LogKeeper } from '../../ui/log/log-keeper.ts';
+import { fullDialog } from '../../ui/layout-style.ts';
 import '../../ui/log/log-sheet.ts';
+import type { LogKeeper } from '../../ui/log/log-keeper.ts';
 import type { LogSheet, SheetTalk } from '../../ui/log/log-sheet.ts';
 import { printImage } from '../../ui/print/print-image.ts';
 import type { StatePictures } from '../../ui/print/state-pictures.ts';
@@ -29,7 +30,7 @@ const LOOK_MS = 20_000;
 /** The next set-up, as large as the screen: nothing is needed at the press but it and its sheets. */
 @customElement('press-log')
 export class LogPress extends LitElement {
-  static override styles = [controls, logPressStyle];
+  static override styles = [controls, fullDialog, logPressStyle];
 
   @property({ attribute: false }) made!: MadePlan;
   @property({ attribute: false }) log!: LogKeeper;

@@ -5,6 +5,7 @@ import { MOST_SHEETS } from '../../../engine/base/limits.ts';
 import type { VisitRun } from '../../../engine/project/types.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
 import { controls } from '../../ui/controls-style.ts';
+import { cardList } from '../../ui/layout-style.ts';
 import { printImage } from '../../ui/print/print-image.ts';
 import type { StatePictures } from '../../ui/print/state-pictures.ts';
 import { counted } from '../../ui/words.ts';
@@ -18,17 +19,12 @@ import { recipeLetter } from '../../words/plan-words.ts';
 export class VisitRuns extends LitElement {
   static override styles = [
     controls,
+    cardList,
     css`
-      :host {
-        display: block;
-      }
       ul {
-        display: grid;
-        grid-template-columns: repeat(auto-fill, minmax(min(330px, 100%), 1fr));
+        --card: min(330px, 100%);
         gap: var(--space-9) var(--space-10);
         margin: 0;
-        padding: 0;
-        list-style: none;
       }
       li {
         display: grid;

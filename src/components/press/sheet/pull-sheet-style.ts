@@ -1,13 +1,8 @@
 import { css } from 'lit';
 
 export const pullSheetStyle = css`
-  :host {
-    display: none;
-  }
   @media print {
     :host {
-      display: block;
-      color: var(--paper-black);
       font-size: var(--paper-read);
       line-height: 1.35;
     }

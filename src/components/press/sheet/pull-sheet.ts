@@ -5,13 +5,14 @@ import { rangesText } from '../../../engine/base/words.ts';
 import '../../ui/kit/ink-chip.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import { controls } from '../../ui/controls-style.ts';
+import { paperHost } from '../../ui/layout-style.ts';
 import { printImage } from '../../ui/print/print-image.ts';
 import type { StatePictures } from '../../ui/print/state-pictures.ts';
 import { counted } from '../../ui/words.ts';
 import { CAUTIONS, CAUTIONS_DEFER } from '../../words/cautions.ts';
 import { beginWords, boundWords, endWords, freeSwapWords, needsWords, planHeadline, recipeLetter } from '../../words/plan-words.ts';
-import { GRAMS_NOTE, OVERS_NOTE } from '../../words/supply-words.ts';
 import '../grid/set-up-grid.ts';
+import { GRAMS_NOTE, OVERS_NOTE } from '../../words/supply-words.ts';
 import { inkTable, paperTable, screenTable, stockTable, supplyStyles } from '../plan/supplies.ts';
 import { type DrawSheet, pullSheetCard } from './pull-sheet-card.ts';
 import { dayTables, passportList } from './pull-sheet-parts.ts';
@@ -32,7 +33,7 @@ const PROBLEMS_PRINTED = 3;
 /** The pull order on paper: summary, grid, a card for each set-up. Shown in print alone. */
 @customElement('press-pull-sheet')
 export class PullSheet extends LitElement {
-  static override styles = [controls, supplyStyles, pullSheetStyle];
+  static override styles = [controls, supplyStyles, paperHost, pullSheetStyle];
 
   @property({ attribute: false }) made!: MadePlan;
   @property({ attribute: false }) pictures!: StatePictures;

@@ -2,6 +2,7 @@ import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { MeasureWords } from '../../../engine/explore/measure/variant-measures.ts';
 import { controls } from '../../ui/controls-style.ts';
+import { rowHost } from '../../ui/layout-style.ts';
 import type { MeasureKey } from '../print/print-facts.ts';
 import { BY_NUMBER, type HangChoice } from './hanging.ts';
 
@@ -21,11 +22,9 @@ export type HangEvent = CustomEvent<HangChoice>;
 export class HangChoiceLine extends LitElement {
   static override styles = [
     controls,
+    rowHost,
     css`
       :host {
-        display: flex;
-        flex-wrap: wrap;
-        align-items: center;
         gap: var(--space-2) var(--space-6);
         min-width: 0;
       }

@@ -8,6 +8,7 @@ import type { DifferencePicture } from '../../../workers/api/wall-tools-api.ts';
 import { engineFor, wallTools } from '../../../workers/client/client.ts';
 import { RAMP, RAMP_END } from '../../../workers/jobs/difference-picture.ts';
 import { controls } from '../../ui/controls-style.ts';
+import { fullDialog } from '../../ui/layout-style.ts';
 import '../../ui/print/picture-view.ts';
 import { Work } from '../../ui/work.ts';
 
@@ -21,18 +22,8 @@ const FIRST_LIMIT = 3;
 export class ComparePrints extends LitElement {
   static override styles = [
     controls,
+    fullDialog,
     css`
-      dialog {
-        width: 100vw;
-        height: 100dvh;
-        max-width: none;
-        max-height: none;
-        margin: 0;
-        padding: 0;
-        border: 0;
-        background: var(--wall);
-        color: var(--ink);
-      }
       dialog[open] {
         display: grid;
         grid-template-rows: auto minmax(0, 1fr);

@@ -9,6 +9,7 @@ import type { ExploreSettings } from '../../../engine/explore/types.ts';
 import type { Project } from '../../../engine/project/types.ts';
 import type { AppStore } from '../../app-store.ts';
 import { controls } from '../../ui/controls-style.ts';
+import { fieldLine } from './field-line-style.ts';
 
 type Settings = Omit<ExploreSettings, 'holds'>;
 /** What a choice shows. */
@@ -27,7 +28,19 @@ export interface NumberChange {
   also?: Partial<Settings>;
 }
 
+/** A fold of settings. */
+interface SettingsFold {
+  title: string;
+  /** What is set in it, in few words; '' for nothing. */
+  set: string;
+  /** Of the settings that it holds. */
+  fields: readonly string[];
+  /** Said while nothing is set. */
+  unset?: string;
+}
+
 export const moreStyles = css`
+  ${fieldLine}
   :host {
     display: block;
   }
@@ -74,22 +87,7 @@ export const moreStyles = css`
     padding: var(--space-2) 0 var(--space-6) var(--space-7);
   }
   .field {
-    display: grid;
-    grid-template-columns: minmax(0, 1fr) auto 3.5em;
-    align-items: center;
-    gap: var(--space-4);
     font-size: var(--type-label);
-  }
-  .field .soft {
-    font-size: var(--type-small);
-  }
-  .field input {
-    width: 4.8em;
-    appearance: textfield;
-  }
-  .field input::-webkit-inner-spin-button {
-    appearance: none;
-    margin: 0;
   }
   .field.wide {
     grid-template-columns: minmax(0, 1fr) minmax(0, 10.5em);
@@ -166,10 +164,9 @@ export abstract class WallMore extends LitElement {
 
   /**
    * The fold; it stands open while something in it is wrong.
-   * @param set what is set in it, in few words; '' for nothing
-   * @param fields of the settings that it holds
+   * @param inside what it holds, drawn while it is open
    */
-  protected fold(title: string, set: string, fields: readonly string[], inside: () => unknown, unset = 'any'): TemplateResult {
+  protected fold({ title, set, fields, unset = 'any' }: SettingsFold, inside: () => unknown): TemplateResult {
     const wrong = this.problems.some(({ where }) => fields.includes(where));
     return html`<details
       ?open=${wrong || this.unfolded}

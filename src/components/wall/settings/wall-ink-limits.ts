@@ -97,9 +97,7 @@ export class WallInkLimits extends WallMore {
       count === 0 ? '' : `${count} ${count === 1 ? 'pair' : 'pairs'}`,
     ].filter((text) => text !== '');
     return this.fold(
-      'Which ink where',
-      said.join(', '),
-      ['maxInks', 'inkFirst', 'inkLast', 'apart', 'neverOver'],
+      { title: 'Which ink where', set: said.join(', '), fields: ['maxInks', 'inkFirst', 'inkLast', 'apart', 'neverOver'] },
       () => html`
       ${this.number('maxInks')}
       ${this.inkChoice('inkFirst', inkFirst)}

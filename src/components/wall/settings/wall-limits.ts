@@ -16,9 +16,7 @@ export class WallLimits extends WallMore {
       return value === undefined ? [] : [LIMITS[field].brief(limitText(field, value))];
     });
     return this.fold(
-      'At most',
-      said.join(', '),
-      FIELDS,
+      { title: 'At most', set: said.join(', '), fields: FIELDS },
       () => html`
       ${FIELDS.map((field) => this.number(field))}
       ${FIELDS.flatMap((field) => SETTINGS[field].help ?? []).map((help) => html`<p class="soft small">${help}</p>`)}

@@ -20,9 +20,7 @@ export class WallOffsets extends WallMore {
     ].filter((text) => text !== '');
     const fields = ['offsetDirection', 'offsetSnapMm', 'turns', 'echoes', 'echoMm', 'maxStrokes', 'veil'];
     return this.fold(
-      'How pulls lie',
-      said.join(', '),
-      fields,
+      { title: 'How pulls lie', set: said.join(', '), fields, unset: 'as they are' },
       () => html`
       ${this.choice('offsetDirection', offsetDirection, (value) => this.change({ offsetDirection: value as ExploreSettings['offsetDirection'] }))}
       ${this.choice('offsetSnapMm', String(offsetSnapMm), (value) => this.change({ offsetSnapMm: Number(value) }))}
@@ -36,7 +34,6 @@ export class WallOffsets extends WallMore {
       </label>
       ${this.wrong('veil')}
     `,
-      'as they are',
     );
   }
 }

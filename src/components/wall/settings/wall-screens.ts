@@ -53,9 +53,7 @@ export class WallScreens extends WallMore {
       .filter((text) => text !== '')
       .join(', ');
     return this.fold(
-      'Which screens',
-      said,
-      ['mustScreens', 'notScreens'],
+      { title: 'Which screens', set: said, fields: ['mustScreens', 'notScreens'] },
       () => html`
       ${this.wrong('mustScreens')}${this.wrong('notScreens')}
       <ul aria-label="Screens of the Drawer">

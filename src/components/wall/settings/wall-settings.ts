@@ -18,6 +18,7 @@ import './wall-limits.ts';
 import './wall-ink-limits.ts';
 import './wall-offsets.ts';
 import './wall-screens.ts';
+import { fieldLine } from './field-line-style.ts';
 
 /** From more pulls than this on, fewer are offered; so many then. */
 const MANY_PULLS = 16;
@@ -30,27 +31,11 @@ export class WallSettings extends LitElement {
   static override styles = [
     controls,
     inkChipStyles,
+    fieldLine,
     css`
       :host {
         display: grid;
         gap: var(--space-6);
-      }
-      .field {
-        display: grid;
-        grid-template-columns: 1fr auto 3.5em;
-        align-items: center;
-        gap: var(--space-4);
-      }
-      .field .soft {
-        font-size: var(--type-small);
-      }
-      .field input {
-        width: 4.8em;
-        appearance: textfield;
-      }
-      .field input::-webkit-inner-spin-button {
-        appearance: none;
-        margin: 0;
       }
       .more {
         margin-top: calc(-1 * var(--space-4));

@@ -2,8 +2,9 @@ import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { MeasureWords } from '../../../engine/explore/measure/variant-measures.ts';
 import { controls } from '../../ui/controls-style.ts';
-import { BY_NUMBER, type HangChoice } from '../hang/hanging.ts';
+import { rowHost } from '../../ui/layout-style.ts';
 import '../hang/hang-choice.ts';
+import { BY_NUMBER, type HangChoice } from '../hang/hanging.ts';
 import { MOST_COMPARED } from '../print/compare-prints.ts';
 
 export type LineAction = 'filter' | 'compare' | 'between' | 'cross' | 'unmark' | 'sheet' | 'keys';
@@ -13,11 +14,9 @@ export type LineAction = 'filter' | 'compare' | 'between' | 'cross' | 'unmark' |
 export class WallLine extends LitElement {
   static override styles = [
     controls,
+    rowHost,
     css`
       :host {
-        display: flex;
-        flex-wrap: wrap;
-        align-items: center;
         gap: 0 var(--space-6);
         min-height: 44px;
         padding: var(--space-2) var(--space-7) var(--space-2) var(--space-6);
