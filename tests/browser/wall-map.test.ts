@@ -188,9 +188,16 @@ describe('the wall as a map', () => {
     for (let i = 0; i < 5; i++) await page.keyboard.press('+');
     const stand = () =>
       page.locator('wall-view').evaluate((view) => {
-        const { scene } = view as unknown as {
-          scene: { frameOf(index: number): { left: number; top: number; width: number; height: number }; closeUpPx(index: number): number };
-        };
+        const { scene } = (
+          view as unknown as {
+            holder: {
+              scene: {
+                frameOf(index: number): { left: number; top: number; width: number; height: number };
+                closeUpPx(index: number): number;
+              };
+            };
+          }
+        ).holder;
         return { ...scene.frameOf(0), fine: scene.closeUpPx(0) };
       });
     await expect.poll(async () => (await stand()).fine, { timeout: 30_000 }).toBeGreaterThan(100);

@@ -15,11 +15,11 @@ afterAll(async () => {
 /** Seed and picture keys of the prints that hang, in their order. */
 function hung(page: Page): Promise<{ seed: string; keys: string[] }> {
   return page.locator('wall-view').evaluate((view) => {
-    const { variants, scene } = view as unknown as {
+    const { variants, holder } = view as unknown as {
       variants: { key: string; seed: string }[];
-      scene: { hanging: { sequence: number[] } };
+      holder: { scene: { hanging: { sequence: number[] } } };
     };
-    return { seed: variants[0]!.seed, keys: scene.hanging.sequence.map((at) => variants[at]?.key ?? '') };
+    return { seed: variants[0]!.seed, keys: holder.scene.hanging.sequence.map((at) => variants[at]?.key ?? '') };
   });
 }
 
