@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
+import { THREAD_UM, THREADS_PER_CM } from '../../engine/base/limits.ts';
 import { roundTo } from '../../engine/base/units.ts';
 import { checkMesh, openingUm } from '../../engine/shapes/place/mesh-size.ts';
 import { placeInMiddle, reachBeyondMm } from '../../engine/shapes/place/new-screen.ts';
@@ -121,8 +122,8 @@ export class ScreenEditor extends StoreElement {
       <section aria-label="Mesh">
         <h3>Mesh</h3>
         <div class="fields">
-          <ps-number label="Threads" unit="/cm" min="5" max="200" .value=${screen.mesh.threadsPerCm} @pick=${(event: NumberPick) => this.setMesh({ threadsPerCm: event.detail })}></ps-number>
-          <ps-number label="Thread" unit="µm" min="10" max="500" .value=${screen.mesh.threadUm} @pick=${(event: NumberPick) => this.setMesh({ threadUm: event.detail })}></ps-number>
+          <ps-number label="Threads" unit="/cm" min=${THREADS_PER_CM.least} max=${THREADS_PER_CM.most} .value=${screen.mesh.threadsPerCm} @pick=${(event: NumberPick) => this.setMesh({ threadsPerCm: event.detail })}></ps-number>
+          <ps-number label="Thread" unit="µm" min=${THREAD_UM.least} max=${THREAD_UM.most} .value=${screen.mesh.threadUm} @pick=${(event: NumberPick) => this.setMesh({ threadUm: event.detail })}></ps-number>
           <p class="soft small">Opening about ${roundTo(openingUm(screen.mesh), 0)} µm</p>
         </div>
         ${this.meshProblem === '' ? nothing : html`<p class="problem small" role="alert">${this.meshProblem}</p>`}

@@ -6,6 +6,14 @@ export interface Limits {
 
 /** Wet density of an ink, g/cm³: heavy metal pigments reach 4 and more; from memory. */
 export const DENSITY_G_PER_CM3: Limits = { least: 0.5, most: 5 };
+/** Minutes until another film can go over an ink: up to a week. */
+export const DRY_MINUTES: Limits = { least: 0, most: 10_080 };
+/** Minutes until sheets can be stacked on an ink: up to two weeks. */
+export const STACK_MINUTES: Limits = { least: 0, most: 20_160 };
+/** Threads of a mesh, per cm. */
+export const THREADS_PER_CM: Limits = { least: 5, most: 200 };
+/** Thickness of a mesh's thread, µm. */
+export const THREAD_UM: Limits = { least: 10, most: 500 };
 /** How far a wall may shift, echo and snap pulls, mm; longer than this is taken for a mistake. */
 export const SHIFT_MM: Limits = { least: 0, most: 1000 };
 /** How far a pull may lie from its screen's place, mm. */

@@ -1,5 +1,15 @@
 import { z } from 'zod';
-import { DENSITY_G_PER_CM3, type Limits, MOST_PULLS, OFFSET_MM, STROKES } from '../base/limits.ts';
+import {
+  DENSITY_G_PER_CM3,
+  DRY_MINUTES,
+  type Limits,
+  MOST_PULLS,
+  OFFSET_MM,
+  STACK_MINUTES,
+  STROKES,
+  THREAD_UM,
+  THREADS_PER_CM,
+} from '../base/limits.ts';
 import { INK_BASES } from '../ink/types.ts';
 import { MOST_GENERATIONS, type PrintLineage } from './lineage.ts';
 
@@ -32,8 +42,8 @@ export const shapeSchema = z.object({
 /** A mesh; a maker's own figures are optional. */
 const meshSchema = z
   .object({
-    threadsPerCm: z.number().min(5).max(200),
-    threadUm: z.number().min(10).max(500),
+    threadsPerCm: numberIn(THREADS_PER_CM),
+    threadUm: numberIn(THREAD_UM),
     fabricUm: z.number().positive().max(2000).optional(),
     statedOpenArea: z.number().positive().max(0.99).optional(),
     statedVolumeCm3PerM2: z.number().positive().max(999).optional(),
@@ -68,8 +78,8 @@ export const inkSchema = z.object({
   overBlack: lab,
   kx: bands(1e6),
   sx: bands(1e6),
-  dryMinutes: z.number().min(0).max(10_080),
-  stackMinutes: z.number().min(0).max(20_160).optional(),
+  dryMinutes: numberIn(DRY_MINUTES),
+  stackMinutes: numberIn(STACK_MINUTES).optional(),
   densityGPerCm3: numberIn(DENSITY_G_PER_CM3),
   solids: z.number().positive().max(1).optional(),
   mesh: meshSchema.optional(),

@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
+import { STROKES } from '../../../engine/base/limits.ts';
 import { labD50 } from '../../../engine/colour/lab.ts';
 import { freeName } from '../../../engine/ink/characterise/ink-draft.ts';
 import { INK_MESH } from '../../../engine/ink/film/film-factor.ts';
@@ -117,7 +118,7 @@ export class MatchInk extends StoreElement {
         <div class="fields">
           ${this.groundSelect('Printed over', this.over, (over) => (this.over = over))}
           <mesh-select label="Through mesh" .mesh=${this.meshNow()} .screens=${studio.screens} @pick=${(event: CustomEvent<Mesh | null>) => (this.mesh = event.detail)}></mesh-select>
-          <ps-number label="Strokes" min="1" max="20" step="1" decimals="0" .value=${this.strokes} @pick=${(event: NumberPick) => (this.strokes = Math.round(event.detail))}></ps-number>
+          <ps-number label="Strokes" min=${STROKES.least} max=${STROKES.most} step="1" decimals="0" .value=${this.strokes} @pick=${(event: NumberPick) => (this.strokes = Math.round(event.detail))}></ps-number>
           <ps-number label="To mix" unit="g" min="1" max="100000" step="10" .value=${this.grams} @pick=${(event: NumberPick) => (this.grams = event.detail)}></ps-number>
           <label class="field">
             <span>Stock inks at most</span>

@@ -1,6 +1,6 @@
 import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { DENSITY_G_PER_CM3 } from '../../../engine/base/limits.ts';
+import { DENSITY_G_PER_CM3, DRY_MINUTES, STACK_MINUTES } from '../../../engine/base/limits.ts';
 import { roundTo } from '../../../engine/base/units.ts';
 import { drawdown } from '../../../engine/ink/film/drawdown.ts';
 import { stackMinutesOf } from '../../../engine/ink/film/drying.ts';
@@ -132,8 +132,8 @@ export class InkEditor extends StoreElement {
       <summary>At the press <span class="soft">${ink.dryMinutes} min, ${roundTo(ink.densityGPerCm3, 2)} g/cm³</span></summary>
       <div class="inside">
         <div class="fields">
-          <ps-number label="Dry to print on" unit="min" min="0" max="10080" .value=${ink.dryMinutes} @pick=${(event: NumberPick) => this.save({ dryMinutes: event.detail })}></ps-number>
-          <ps-number label="Dry to stack" unit="min" min="0" max="20160" .value=${stackMinutesOf(ink)} @pick=${(event: NumberPick) => this.save({ stackMinutes: event.detail })}></ps-number>
+          <ps-number label="Dry to print on" unit="min" min=${DRY_MINUTES.least} max=${DRY_MINUTES.most} .value=${ink.dryMinutes} @pick=${(event: NumberPick) => this.save({ dryMinutes: event.detail })}></ps-number>
+          <ps-number label="Dry to stack" unit="min" min=${STACK_MINUTES.least} max=${STACK_MINUTES.most} .value=${stackMinutesOf(ink)} @pick=${(event: NumberPick) => this.save({ stackMinutes: event.detail })}></ps-number>
           <ps-number label="Density" unit="g/cm³" min=${DENSITY_G_PER_CM3.least} max=${DENSITY_G_PER_CM3.most} step="0.01" decimals="2" .value=${ink.densityGPerCm3} @pick=${(event: NumberPick) => this.save({ densityGPerCm3: event.detail })}></ps-number>
         </div>
         <p class="soft small">They depend on the ink, the film and the air; these are only starting points.</p>

@@ -1,6 +1,7 @@
 import { css, html, LitElement } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { entryAt } from '../../../engine/base/at.ts';
+import { STROKES } from '../../../engine/base/limits.ts';
 import { DEFAULT_SOLIDS } from '../../../engine/ink/film/dry-film.ts';
 import { filmFactor } from '../../../engine/ink/film/film-factor.ts';
 import { filmFigures } from '../../../engine/ink/film/film-figures.ts';
@@ -105,7 +106,7 @@ export class InkFilm extends LitElement {
       ${own === null ? html`<p class="small soft">Without it the film is taken to be the same on every screen.</p>` : ''}
       <div class="fields" role="group" aria-label="What it is pulled through">
         <mesh-select label="Pulled through mesh" .mesh=${mesh} .screens=${studio.screens} @pick=${(event: CustomEvent<Mesh | null>) => (this.mesh = event.detail)}></mesh-select>
-        <ps-number label="Strokes" min="1" max="20" step="1" decimals="0" .value=${this.strokes} @pick=${(event: NumberPick) => (this.strokes = Math.round(event.detail))}></ps-number>
+        <ps-number label="Strokes" min=${STROKES.least} max=${STROKES.most} step="1" decimals="0" .value=${this.strokes} @pick=${(event: NumberPick) => (this.strokes = Math.round(event.detail))}></ps-number>
         <ps-number label="Reaches the paper" unit="%" min="10" max="100" step="5" decimals="0" .value=${press.transfer * 100} @pick=${(event: NumberPick) => this.store.dispatch({ kind: 'set-press', change: { transfer: event.detail / 100 } })}></ps-number>
         <ps-number label="Solids by volume" unit="%" min="1" max="100" step="1" decimals="0" .value=${solids * 100} @pick=${(event: NumberPick) => this.dispatchEvent(new CustomEvent<number>('solids', { detail: event.detail / 100 }))}></ps-number>
       </div>

@@ -1,4 +1,5 @@
 import type { Problem } from '../../base/error.ts';
+import { THREAD_UM, THREADS_PER_CM, within } from '../../base/limits.ts';
 import type { Mesh } from '../types.ts';
 
 /**
@@ -13,11 +14,11 @@ export function openingUm(mesh: Mesh): number {
 /** What is wrong with a mesh as typed; no problems when ink can pass. */
 export function checkMesh(mesh: Mesh): Problem[] {
   const { threadsPerCm, threadUm } = mesh;
-  if (!(threadsPerCm >= 5 && threadsPerCm <= 200)) {
-    return [{ code: 'mesh.count', message: `A mesh has 5 to 200 threads a centimetre, not ${threadsPerCm}.`, where: 'threadsPerCm' }];
+  if (!within(THREADS_PER_CM, threadsPerCm)) {
+    return [{ code: 'mesh.count', message: `A mesh has ${THREADS_PER_CM.least} to ${THREADS_PER_CM.most} threads a centimetre, not ${threadsPerCm}.`, where: 'threadsPerCm' }];
   }
-  if (!(threadUm >= 10 && threadUm <= 500)) {
-    return [{ code: 'mesh.thread', message: `A thread is 10 to 500 µm thick, not ${threadUm}.`, where: 'threadUm' }];
+  if (!within(THREAD_UM, threadUm)) {
+    return [{ code: 'mesh.thread', message: `A thread is ${THREAD_UM.least} to ${THREAD_UM.most} µm thick, not ${threadUm}.`, where: 'threadUm' }];
   }
   if (openingUm(mesh) <= 0) {
     return [
