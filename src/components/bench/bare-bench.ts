@@ -6,7 +6,7 @@ import { putOnBench } from '../ui/put-on-bench.ts';
 export function bareBench(store: AppStore, add: () => void) {
   const { screens } = store.project.drawer;
   const none = screens.length === 0;
-  return html`<div class="empty">
+  return html`<div class="empty midst">
     <p>
       ${
         none

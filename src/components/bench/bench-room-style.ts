@@ -139,15 +139,7 @@ export const benchRoomStyle = css`
     gap: var(--space-6);
   }
   .empty {
-    position: absolute;
-    inset: 0;
-    display: grid;
-    place-content: center;
-    justify-items: center;
-    gap: var(--space-7);
-    text-align: center;
     padding: var(--space-8);
-    pointer-events: none;
     color: var(--on-stock);
   }
   .empty p {

@@ -5,6 +5,7 @@ import type { PullChange } from '../../engine/project/commands/bench.ts';
 import type { Pull } from '../../engine/stack/types.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import { controls } from '../ui/controls-style.ts';
+import { midst } from '../ui/layout-style.ts';
 import { freeNeighbours } from '../ui/print/order-graph-layout.ts';
 import '../ui/print/state-strip.ts';
 import type { StateStrip } from '../ui/print/state-strip.ts';
@@ -34,7 +35,7 @@ import type { VeilFinder } from './veil/veil-finder.ts';
 /** One stack: large on its sheet, its states under it, the selected pull beside it. */
 @customElement('bench-room')
 export class BenchRoom extends LitElement {
-  static override styles = [controls, benchRoomStyle];
+  static override styles = [controls, midst, benchRoomStyle];
 
   @property({ attribute: false }) store!: AppStore;
   /** What is compared with, as `otherStack` takes it. */

@@ -5,10 +5,12 @@ import type { Studio } from '../../engine/studio/studio.ts';
 import type { OverlapEdge } from '../../workers/api/picture-api.ts';
 import '../ui/print/order-graph.ts';
 import { controls } from '../ui/controls-style.ts';
+import '../ui/kit/fold.ts';
+import type { Fold } from '../ui/kit/fold.ts';
 import { splitEdges } from '../ui/print/order-graph-layout.ts';
 
 /**
- * The order graph, folded away under a line that says what it holds.
+ * The order graph, folded under a line that says what it holds.
  * @fires pull-select CustomEvent<string>: the id of a pull
  */
 @customElement('bench-order-fold')
@@ -19,37 +21,9 @@ export class OrderFold extends LitElement {
       :host {
         display: block;
       }
-      summary {
-        display: flex;
-        align-items: center;
-        gap: var(--space-5);
-        min-height: 44px;
-        padding: 0 var(--space-8);
-        cursor: pointer;
-        list-style: none;
-      }
-      details[open] summary .soft {
-        display: none;
-      }
-      summary::-webkit-details-marker {
-        display: none;
-      }
-      summary::before {
-        content: '';
-        width: 7px;
-        height: 7px;
-        flex: none;
-        border: solid var(--ink-soft);
-        border-width: 0 1.5px 1.5px 0;
-        transform: rotate(-45deg);
-      }
-      details[open] summary::before {
-        transform: rotate(45deg) translate(-1px, -1px);
-      }
-      summary .soft {
-        overflow: hidden;
-        text-overflow: ellipsis;
-        white-space: nowrap;
+      ps-fold {
+        --fold-height: 44px;
+        --fold-pad: 0 var(--space-8);
       }
       ps-order-graph {
         padding: var(--space-4) var(--space-9) var(--space-10);
@@ -72,7 +46,7 @@ export class OrderFold extends LitElement {
   @state() private open = false;
 
   /** The graph opens below what is in view: it must be seen that it did. */
-  private async toggled(fold: HTMLDetailsElement): Promise<void> {
+  private async toggled(fold: Fold): Promise<void> {
     this.open = fold.open;
     if (!fold.open) return;
     await this.updateComplete;
@@ -88,11 +62,11 @@ export class OrderFold extends LitElement {
   }
 
   override render() {
-    return html`<details @toggle=${(event: Event) => void this.toggled(event.currentTarget as HTMLDetailsElement)}>
-      <summary>
-        <h3>Order graph</h3>
-        <span class="soft small">${this.words}</span>
-      </summary>
+    return html`<ps-fold
+      label="Order graph"
+      note=${this.open ? '' : this.words}
+      @toggle=${(event: Event) => void this.toggled(event.currentTarget as Fold)}
+    >
       ${
         this.open
           ? html`<ps-order-graph
@@ -105,7 +79,7 @@ export class OrderFold extends LitElement {
           ></ps-order-graph>`
           : nothing
       }
-    </details>`;
+    </ps-fold>`;
   }
 }
 

@@ -1,11 +1,7 @@
+import type { ViewRequest } from '../../../workers/api/picture-api.ts';
+
 /** A part of the sheet and the device pixels that show it, whole pixels throughout. */
-export interface Region {
-  xMm: number;
-  yMm: number;
-  widthMm: number;
-  heightMm: number;
-  widthPx: number;
-  heightPx: number;
+export interface Region extends Omit<ViewRequest, 'pulls' | 'relative'> {
   /** Place of the part's top left in the frame, CSS px on the device's pixel grid. */
   left: number;
   top: number;

@@ -155,7 +155,8 @@ export class OrderGraph extends LitElement {
     void this.updateComplete.then(() => this.renderRoot.querySelector<SVGGElement>(`.${kind}[data-at="${next}"]`)?.focus());
   }
 
-  private line(edge: OverlapEdge, at: number, dots: readonly Dot[], heaviest: number, count: number) {
+  private line(edges: readonly OverlapEdge[], at: number, dots: readonly Dot[], heaviest: number) {
+    const edge = entryAt(edges, at);
     const one = dots[edge.a];
     const other = dots[edge.b];
     if (one === undefined || other === undefined) return nothing;
@@ -177,7 +178,7 @@ export class OrderGraph extends LitElement {
         this.lit = at;
       }}
       @blur=${off}
-      @keydown=${(event: KeyboardEvent) => this.rove(event, count, at, 'edge')}
+      @keydown=${(event: KeyboardEvent) => this.rove(event, edges.length, at, 'edge')}
     >
       <line class="seen" x1=${one.x} y1=${one.y} x2=${other.x} y2=${other.y} stroke-width=${width.toFixed(2)} />
       <line class="hit" x1=${one.x} y1=${one.y} x2=${other.x} y2=${other.y} />
@@ -227,7 +228,7 @@ export class OrderGraph extends LitElement {
         : `${free} of ${overlapping} overlapping ${overlapping === 1 ? 'pair is a free swap' : 'pairs are free swaps'}: exchanged, they differ by less than ΔE ${this.minDeltaE}.`;
     return html`
       <svg viewBox="${-HALF} ${-HALF} ${2 * HALF} ${2 * HALF}" role="group" aria-label="Order graph, ${counted(pulls.length, 'pull')}">
-        <g style="--faint: ${faint.toFixed(3)}">${lines.map((edge, at) => this.line(edge, at, dots, heaviest, lines.length)).reverse()}</g>
+        <g style="--faint: ${faint.toFixed(3)}">${lines.map((_, at) => this.line(lines, at, dots, heaviest)).reverse()}</g>
         <g>${pulls.map((pull, at) => this.dot(pull, at, entryAt(dots, at), radius))}</g>
       </svg>
       <div class="words">

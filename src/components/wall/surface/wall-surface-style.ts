@@ -47,16 +47,8 @@ export const wallSurfaceStyles = css`
     pointer-events: none;
   }
   .note {
-    position: absolute;
-    inset: 0;
-    display: grid;
-    place-content: center;
-    justify-items: center;
-    gap: var(--space-7);
     padding: var(--space-9);
-    text-align: center;
     color: var(--ink-soft);
-    pointer-events: none;
   }
   .note p {
     max-width: 38ch;

@@ -6,6 +6,7 @@ import { sentenceOf } from '../../../workers/client/client.ts';
 import { WallGestures } from '../../canvas/camera/wall-gestures.ts';
 import type { WallScene } from '../../canvas/wall-scene.ts';
 import { controls } from '../../ui/controls-style.ts';
+import { midst } from '../../ui/layout-style.ts';
 import '../print/print-build-up.ts';
 import type { BuildUp } from '../print/print-build-up.ts';
 import { PrintFacts } from '../print/print-facts.ts';
@@ -25,7 +26,7 @@ export type ActionEvent = CustomEvent<{ action: WallAction; index: number }>;
  */
 @customElement('wall-surface')
 export class WallSurface extends LitElement {
-  static override styles = [controls, wallSurfaceStyles];
+  static override styles = [controls, midst, wallSurfaceStyles];
 
   @property({ attribute: false }) holder!: SceneHolder;
   @property({ attribute: false }) variants: readonly Variant[] = [];
@@ -194,8 +195,8 @@ export class WallSurface extends LitElement {
         @focus=${this.onFocus}
         @blur=${() => this.ring()}
       >
-        ${this.trouble !== '' ? html`<div class="note"><p role="alert">${this.trouble}</p></div>` : nothing}
-        ${this.note !== '' && this.found === 0 ? html`<div class="note" @pointerdown=${(event: Event) => event.stopPropagation()}><p>${this.note}</p><slot></slot></div>` : nothing}
+        ${this.trouble !== '' ? html`<div class="note midst"><p role="alert">${this.trouble}</p></div>` : nothing}
+        ${this.note !== '' && this.found === 0 ? html`<div class="note midst" @pointerdown=${(event: Event) => event.stopPropagation()}><p>${this.note}</p><slot></slot></div>` : nothing}
         <div class="box" hidden></div>
         <wall-small-map></wall-small-map>
         <build-up .relative=${this.relative}></build-up>
