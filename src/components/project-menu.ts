@@ -8,6 +8,8 @@ import type { Room } from './rooms.ts';
 import type { SaveState } from './saver.ts';
 import { controls } from './ui/controls-style.ts';
 import { chooseFiles, download, fileNameOf } from './ui/download.ts';
+import { dialogStyle } from './ui/kit/dialog-style.ts';
+import { dialogBox } from './ui/kit/dialog.ts';
 
 const SAVE_WORDS: Record<SaveState, string> = {
   saved: 'Saved in this browser.',
@@ -21,6 +23,7 @@ const SAVE_WORDS: Record<SaveState, string> = {
 export class ProjectMenu extends LitElement {
   static override styles = [
     controls,
+    dialogStyle,
     css`
       .open {
         max-width: 15em;
@@ -31,21 +34,11 @@ export class ProjectMenu extends LitElement {
         white-space: nowrap;
       }
       dialog {
-        width: min(420px, calc(100vw - 32px));
-        padding: var(--space-8);
-        border: 1px solid var(--line);
-        border-radius: var(--radius);
-        background: var(--table);
-        color: var(--ink);
-        box-shadow: var(--shadow);
-      }
-      dialog::backdrop {
-        background: var(--backdrop);
+        --dialog-width: 420px;
       }
       .lines {
         display: grid;
         gap: var(--space-5);
-        margin-top: var(--space-7);
       }
       .lines button {
         justify-content: start;
@@ -96,12 +89,9 @@ export class ProjectMenu extends LitElement {
       <button class="quiet open" aria-haspopup="dialog" title="Project: ${store.project.title}" @click=${() => this.dialog.showModal()}>
         <span>${store.project.title}</span>
       </button>
-      <dialog aria-label="Project">
-        <div class="row" style="justify-content: space-between">
-          <h2>Project</h2>
-          <button class="quiet" aria-label="Close" @click=${() => this.dialog.close()}>✕</button>
-        </div>
-        <div class="lines">
+      ${dialogBox(
+        { heading: 'Project', closable: true },
+        html`<div class="lines">
           <label class="title">
             Title
             <input
@@ -121,8 +111,8 @@ export class ProjectMenu extends LitElement {
           <button @click=${() => void this.startWith(async () => (await import('./demo.ts')).demo(), 'wall', 'Open the demo project? The open project is replaced; save it as a file first if you want it back.')}>
             Open the demo project
           </button>
-        </div>
-      </dialog>
+        </div>`,
+      )}
     `;
   }
 }

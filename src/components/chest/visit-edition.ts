@@ -13,7 +13,8 @@ import type { Recipe } from '../../engine/recipe/types.ts';
 import { withOvers } from '../../engine/visit/paper-needs.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import { controls } from '../ui/controls-style.ts';
-import { dialogStyle } from '../ui/dialog-style.ts';
+import { dialogStyle } from '../ui/kit/dialog-style.ts';
+import { dialogBox } from '../ui/kit/dialog.ts';
 import { counted } from '../ui/words.ts';
 import './edition-papers.ts';
 import './edition-sheets.ts';
@@ -38,14 +39,7 @@ export class VisitEdition extends LitElement {
         display: contents;
       }
       dialog {
-        width: min(820px, calc(100vw - 24px));
-      }
-      header {
-        display: flex;
-        align-items: start;
-        justify-content: space-between;
-        gap: var(--space-7);
-        margin-bottom: var(--space-7);
+        --dialog-width: 820px;
       }
       section + section {
         margin-top: var(--space-9);
@@ -236,11 +230,7 @@ export class VisitEdition extends LitElement {
     const marks = impossible ? [] : editionMarks(counts);
     const { head } = this.visits;
     const record = this.visits.recordOf(edition);
-    return html`<header>
-        <h2>Edition of ${this.recipe.title}</h2>
-        <button type="button" @click=${() => this.dialog.close()}>Close</button>
-      </header>
-      ${this.renderCounts(counts, marks)} ${this.renderPress(marks.length, impossible)} ${this.renderSheets(edition)}
+    return html`${this.renderCounts(counts, marks)} ${this.renderPress(marks.length, impossible)} ${this.renderSheets(edition)}
       <section aria-label="Documentation">
         <h3>Documentation</h3>
         <chest-edition-papers
@@ -256,7 +246,10 @@ export class VisitEdition extends LitElement {
   }
 
   override render() {
-    return html`<dialog aria-label="Edition of ${this.recipe.title}" @close=${() => (this.open = false)}>${this.open ? this.renderAll() : nothing}</dialog>`;
+    return dialogBox(
+      { heading: `Edition of ${this.recipe.title}`, closable: true, onClose: () => (this.open = false) },
+      this.open ? this.renderAll() : nothing,
+    );
   }
 }
 

@@ -3,7 +3,8 @@ import { customElement, property, query, state } from 'lit/decorators.js';
 import type { Studio } from '../../../engine/studio/studio.ts';
 import '../../ui/kit/ink-chip.ts';
 import { controls } from '../../ui/controls-style.ts';
-import { dialogStyle } from '../../ui/dialog-style.ts';
+import { dialogStyle } from '../../ui/kit/dialog-style.ts';
+import { dialogBox } from '../../ui/kit/dialog.ts';
 import { screenGlyph } from '../../ui/print/screen-outline.ts';
 
 /** So many screens are found without typing. */
@@ -133,7 +134,6 @@ export class AddPull extends LitElement {
     const filter = this.filter.trim().toLowerCase();
     const found = screens.filter((screen) => filter === '' || `${screen.number} ${screen.name}`.toLowerCase().includes(filter));
     return html`<form @submit=${this.submit}>
-      <h2>Add a pull</h2>
       ${
         screens.length < FILTER_FROM
           ? nothing
@@ -181,7 +181,7 @@ export class AddPull extends LitElement {
   }
 
   override render() {
-    return html`<dialog aria-label="Add a pull" @close=${() => (this.open = false)}>${this.open ? this.content() : nothing}</dialog>`;
+    return dialogBox({ heading: 'Add a pull', onClose: () => (this.open = false) }, this.open ? this.content() : nothing);
   }
 }
 

@@ -1,7 +1,8 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, query, state } from 'lit/decorators.js';
 import { controls } from '../../ui/controls-style.ts';
-import { dialogStyle } from '../../ui/dialog-style.ts';
+import { dialogStyle } from '../../ui/kit/dialog-style.ts';
+import { dialogBox } from '../../ui/kit/dialog.ts';
 
 /** What the user says of a stack to be kept. */
 export interface RecipeWords {
@@ -29,6 +30,7 @@ export class KeepRecipe extends LitElement {
     this.open = true;
     void this.updateComplete.then(() => {
       this.dialog.showModal();
+      this.titleField.focus();
       this.titleField.select();
     });
   }
@@ -41,11 +43,10 @@ export class KeepRecipe extends LitElement {
   }
 
   override render() {
-    return html`<dialog aria-label="Keep as recipe" @close=${() => (this.open = false)}>
-      ${
-        this.open
-          ? html`<form @submit=${this.submit}>
-            <h2>Keep as recipe</h2>
+    return dialogBox(
+      { heading: 'Keep as recipe', onClose: () => (this.open = false) },
+      this.open
+        ? html`<form @submit=${this.submit}>
             <label class="stacked">Title <input type="text" required pattern=".*\\S.*" maxlength="200" .value=${this.title_} /></label>
             <label class="stacked">Note, if any <textarea rows="3" maxlength="4000"></textarea></label>
             <div class="buttons">
@@ -53,9 +54,8 @@ export class KeepRecipe extends LitElement {
               <button class="main" type="submit">Keep</button>
             </div>
           </form>`
-          : nothing
-      }
-    </dialog>`;
+        : nothing,
+    );
   }
 }
 

@@ -11,7 +11,8 @@ import type { VeilFind } from '../../../workers/api/wall-api.ts';
 import { engineFor } from '../../../workers/client/client.ts';
 import '../../ui/print/picture-view.ts';
 import { controls } from '../../ui/controls-style.ts';
-import { dialogStyle } from '../../ui/dialog-style.ts';
+import { dialogStyle } from '../../ui/kit/dialog-style.ts';
+import { dialogBox } from '../../ui/kit/dialog.ts';
 import { counted } from '../../ui/words.ts';
 import { Work } from '../../ui/work.ts';
 import { veilStyle } from './veil-style.ts';
@@ -87,7 +88,6 @@ export class VeilFinder extends LitElement {
     const { run } = this;
     const proposals = run.found?.result.proposals ?? [];
     return html`<form @submit=${this.submit}>
-      <h2>Calm it</h2>
       <p class="small soft">A veil is a translucent pull that softens edges. Only veils that keep the lightness order of the largest colours are shown; colours are estimates, so pull a test.</p>
       <label class="row">
         Veils may go
@@ -168,7 +168,7 @@ export class VeilFinder extends LitElement {
   }
 
   override render() {
-    return html`<dialog aria-label="Calm it" @close=${this.close}>${this.open ? this.content() : nothing}</dialog>`;
+    return dialogBox({ heading: 'Calm it', onClose: () => this.close() }, this.open ? this.content() : nothing);
   }
 }
 

@@ -2,10 +2,7 @@ import { css } from 'lit';
 
 export const veilStyle = css`
   dialog {
-    width: min(1080px, calc(100vw - 24px));
-  }
-  form {
-    grid-template-columns: minmax(0, 1fr);
+    --dialog-width: 1080px;
   }
   .looking {
     display: flex;

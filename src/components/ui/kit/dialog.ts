@@ -1,79 +1,31 @@
-import { css, html, LitElement, nothing } from 'lit';
-import { customElement, property, query } from 'lit/decorators.js';
-import { controls } from '../controls-style.ts';
+import { html, nothing, type TemplateResult } from 'lit';
 
-/**
- * A dialog over everything: its name, what is put into it, and its close button. Escape closes it.
- * @fires close Event
- */
-@customElement('ps-dialog')
-export class Dialog extends LitElement {
-  static override styles = [
-    controls,
-    css`
-      :host {
-        display: contents;
-      }
-      dialog {
-        width: min(var(--dialog-width, 560px), calc(100vw - 24px));
-        max-height: calc(100dvh - 24px);
-        padding: var(--space-8);
-        border: 1px solid var(--line);
-        border-radius: var(--radius);
-        background: var(--table);
-        color: var(--ink);
-        box-shadow: var(--shadow);
-      }
-      dialog::backdrop {
-        background: var(--backdrop);
-      }
-      header {
-        display: flex;
-        align-items: start;
-        justify-content: space-between;
-        gap: var(--space-7);
-        margin-bottom: var(--space-7);
-      }
-      .close {
-        flex: none;
-        margin: calc(-1 * var(--space-2)) calc(-1 * var(--space-4)) 0 0;
-      }
-    `,
-  ];
-
+/** What a dialog shows besides what is asked in it. */
+export interface DialogHead {
   /** What it is called. */
-  @property() heading = '';
-  /** Whether it has a close button beside its name; without, a button in it must close it. */
-  @property({ type: Boolean }) closable = false;
-  @query('dialog') private dialog!: HTMLDialogElement;
-
-  get open(): boolean {
-    return this.hasUpdated && this.dialog.open;
-  }
-
-  /** Opens it, over everything else. */
-  showModal(): void {
-    if (!this.hasUpdated) this.performUpdate();
-    this.dialog.showModal();
-  }
-
-  close(): void {
-    this.dialog.close();
-  }
-
-  override render() {
-    return html`<dialog aria-label=${this.heading} @close=${() => this.dispatchEvent(new Event('close'))}>
-      <header>
-        <h2>${this.heading} <slot name="beside"></slot></h2>
-        ${this.closable ? html`<button type="button" class="quiet close" aria-label="Close" @click=${this.close}>✕</button>` : nothing}
-      </header>
-      <slot></slot>
-    </dialog>`;
-  }
+  heading: string;
+  /** More of what it is about, behind its name. */
+  beside?: unknown;
+  /** Whether it has a close button; without, a button in it must close it. */
+  closable?: boolean;
+  onClose?: () => void;
 }
 
-declare global {
-  interface HTMLElementTagNameMap {
-    'ps-dialog': Dialog;
-  }
+function close(event: Event): void {
+  (event.currentTarget as Element).closest('dialog')?.close();
+}
+
+/**
+ * A dialog over everything: its name, what is in it, and its close button. Escape closes it.
+ * Wants `dialogStyle`. No element of its own: what is in a dialog must lie within it in the page, or
+ * labels and focus do not find each other.
+ */
+export function dialogBox({ heading, beside, closable, onClose }: DialogHead, content: unknown): TemplateResult {
+  return html`<dialog aria-label=${heading} @close=${onClose ?? nothing}>
+    <div class="dialog-head">
+      <h2>${heading} ${beside ?? nothing}</h2>
+      ${closable === true ? html`<button type="button" class="quiet" aria-label="Close" @click=${close}>✕</button>` : nothing}
+    </div>
+    ${content}
+  </dialog>`;
 }

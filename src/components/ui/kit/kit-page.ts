@@ -3,7 +3,6 @@ import { customElement, query, state } from 'lit/decorators.js';
 import { demoInks } from '../../../engine/ink/demo/demo-inks.ts';
 import '../theme.css';
 import './choice.ts';
-import './dialog.ts';
 import './empty.ts';
 import './fold.ts';
 import './ink-chip.ts';
@@ -12,8 +11,8 @@ import './problem.ts';
 import './progress.ts';
 import './select.ts';
 import { controls } from '../controls-style.ts';
-import type { Dialog } from './dialog.ts';
-import { formStyle } from './form-style.ts';
+import { dialogStyle } from './dialog-style.ts';
+import { dialogBox } from './dialog.ts';
 
 /** A kit element in its states, each by name. */
 type Specimen = readonly [element: string, states: Readonly<Record<string, TemplateResult>>];
@@ -30,7 +29,7 @@ const [INK] = demoInks();
 export class KitPage extends LitElement {
   static override styles = [
     controls,
-    formStyle,
+    dialogStyle,
     css`
       :host {
         display: grid;
@@ -65,7 +64,7 @@ export class KitPage extends LitElement {
   @state() private stock = 'smooth';
   @state() private copies = 4;
   @state() private stopped = false;
-  @query('ps-dialog') private dialog!: Dialog;
+  @query('dialog') private dialog!: HTMLDialogElement;
 
   private specimens(): readonly Specimen[] {
     const stock = (event: CustomEvent<string>) => (this.stock = event.detail);
@@ -114,15 +113,10 @@ export class KitPage extends LitElement {
         },
       ],
       [
-        'ps-dialog',
+        'dialog',
         {
           rest: html`<button @click=${() => this.dialog.showModal()}>Ask for a title</button>
-            <ps-dialog heading="Keep this print" closable>
-              <form @submit=${this.onKeep}>
-                <label class="stacked">Title <input type="text" /></label>
-                <div class="buttons"><button class="main">Keep</button></div>
-              </form>
-            </ps-dialog>`,
+            ${dialogBox({ heading: 'Keep this print', closable: true }, this.asked())}`,
         },
       ],
     ];
@@ -147,6 +141,13 @@ export class KitPage extends LitElement {
         input.dispatchEvent(new Event('change'));
       }
     });
+  }
+
+  private asked() {
+    return html`<form @submit=${this.onKeep}>
+      <label class="stacked">Title <input type="text" /></label>
+      <div class="buttons"><button class="main">Keep</button></div>
+    </form>`;
   }
 
   private onKeep(event: Event): void {

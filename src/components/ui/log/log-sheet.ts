@@ -8,7 +8,8 @@ import type { Happening } from '../../../engine/log/types.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
 import { eventWords, sheetWords } from '../../words/log-words.ts';
 import { controls } from '../controls-style.ts';
-import { dialogStyle } from '../dialog-style.ts';
+import { dialogStyle } from '../kit/dialog-style.ts';
+import { dialogBox } from '../kit/dialog.ts';
 
 /** A sheet to speak of, and the pull that is about to be printed on it. */
 export interface SheetTalk {
@@ -167,16 +168,14 @@ export class LogSheet extends LitElement {
 
   override render() {
     const { talk } = this;
-    const words = talk === null ? '' : `Sheet ${talk.sheet.number}`;
-    return html`<dialog aria-label=${words} @close=${() => (this.open = false)}>
-      ${
-        !this.open || talk === null
-          ? nothing
-          : html`<div class="row" style="justify-content: space-between; margin-bottom: 14px">
-              <h2>${words} <span class="soft small">${talk.recipe.title}, ${sheetWords(talk.sheet, talk.recipe)}</span></h2>
-              <button @click=${() => this.dialog.close()}>Close</button>
-            </div>
-            ${this.renderForm(talk)}
+    const heading = talk === null ? '' : `Sheet ${talk.sheet.number}`;
+    const beside =
+      talk === null ? nothing : html`<span class="soft small">${talk.recipe.title}, ${sheetWords(talk.sheet, talk.recipe)}</span>`;
+    return dialogBox(
+      { heading, beside, closable: true, onClose: () => (this.open = false) },
+      !this.open || talk === null
+        ? nothing
+        : html`${this.renderForm(talk)}
             ${
               talk.sheet.events.length === 0
                 ? nothing
@@ -191,9 +190,8 @@ export class LogSheet extends LitElement {
                     )}
                   </ul>
                 </section>`
-            }`
-      }
-    </dialog>`;
+            }`,
+    );
   }
 }
 

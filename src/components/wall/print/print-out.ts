@@ -5,6 +5,10 @@ import type { Studio } from '../../../engine/studio/studio.ts';
 import { wallTools } from '../../../workers/client/client.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { download, fileNameOf } from '../../ui/download.ts';
+import { dialogStyle } from '../../ui/kit/dialog-style.ts';
+import { dialogBox } from '../../ui/kit/dialog.ts';
+import '../../ui/kit/problem.ts';
+import '../../ui/kit/progress.ts';
 import { pageFonts } from '../../ui/page-fonts.ts';
 import { Work } from '../../ui/work.ts';
 
@@ -15,33 +19,13 @@ const MM_PER_INCH = 25.4;
 export class PrintOut extends LitElement {
   static override styles = [
     controls,
+    dialogStyle,
     css`
       dialog {
-        width: min(440px, calc(100vw - 24px));
-        padding: var(--space-8) var(--space-8);
-        border: 1px solid var(--line);
-        background: var(--table);
-        color: var(--ink);
-      }
-      dialog::backdrop {
-        background: var(--backdrop);
-      }
-      form {
-        display: grid;
-        gap: var(--space-7);
+        --dialog-width: 440px;
       }
       .row label {
         white-space: nowrap;
-      }
-      progress {
-        width: 100%;
-        accent-color: var(--accent);
-      }
-      .end {
-        display: flex;
-        gap: var(--space-4);
-        justify-content: flex-end;
-        margin-top: var(--space-2);
       }
     `,
   ];
@@ -143,18 +127,18 @@ export class PrintOut extends LitElement {
     const { single, prints } = this;
     const { running, progress } = this.making;
     const title = single ? `Print ${(prints[0]?.index ?? 0) + 1} as a picture` : 'Contact sheet';
-    return html`<dialog aria-label=${title} @close=${() => this.making.stop()}>
-      <form @submit=${(event: Event) => this.make(event)}>
-        <h2>${title}</h2>
+    return dialogBox(
+      { heading: title, onClose: () => this.making.stop() },
+      html`<form @submit=${(event: Event) => this.make(event)}>
         ${single ? this.onePrint() : this.manyPrints()}
-        ${running ? html`<progress max="1" .value=${progress} aria-label="Made so far"></progress>` : nothing}
-        ${this.making.failure === '' ? nothing : html`<p role="alert">${this.making.failure}</p>`}
-        <div class="end">
-          <button type="button" @click=${() => (running ? this.making.stop() : this.dialog.close())}>${running ? 'Stop' : 'Cancel'}</button>
+        ${running ? html`<ps-progress label="Made so far" .value=${progress} @stop=${() => this.making.stop()}></ps-progress>` : nothing}
+        ${this.making.failure === '' ? nothing : html`<ps-problem>${this.making.failure}</ps-problem>`}
+        <div class="buttons">
+          <button type="button" @click=${() => this.dialog.close()}>Cancel</button>
           <button class="main" ?disabled=${running}>Save</button>
         </div>
-      </form>
-    </dialog>`;
+      </form>`,
+    );
   }
 }
 

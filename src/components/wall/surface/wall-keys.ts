@@ -1,6 +1,8 @@
 import { css, html, LitElement } from 'lit';
 import { customElement, query } from 'lit/decorators.js';
 import { controls } from '../../ui/controls-style.ts';
+import { dialogStyle } from '../../ui/kit/dialog-style.ts';
+import { dialogBox } from '../../ui/kit/dialog.ts';
 
 const KEYS: readonly (readonly [string, string])[] = [
   ['Arrows', 'to the next print that way'],
@@ -24,19 +26,13 @@ const KEYS: readonly (readonly [string, string])[] = [
 export class WallKeys extends LitElement {
   static override styles = [
     controls,
+    dialogStyle,
     css`
-      dialog {
-        width: min(560px, calc(100vw - 24px));
-        padding: var(--space-8) var(--space-8);
-        border: 1px solid var(--line);
-        background: var(--table);
-        color: var(--ink);
-      }
       dl {
         display: grid;
         grid-template-columns: auto 1fr;
         gap: var(--space-2) var(--space-7);
-        margin: var(--space-6) 0 var(--space-7);
+        margin: 0;
         font-size: var(--type-label);
       }
       dd {
@@ -53,11 +49,10 @@ export class WallKeys extends LitElement {
   }
 
   override render() {
-    return html`<dialog aria-label="Keys of the wall">
-      <h2>Keys of the wall</h2>
-      <dl>${KEYS.map(([key, action]) => html`<dt>${key}</dt><dd>${action}</dd>`)}</dl>
-      <button @click=${() => this.dialog.close()}>Close</button>
-    </dialog>`;
+    return dialogBox(
+      { heading: 'Keys of the wall', closable: true },
+      html`<dl>${KEYS.map(([key, action]) => html`<dt>${key}</dt><dd>${action}</dd>`)}</dl>`,
+    );
   }
 }
 

@@ -1,9 +1,9 @@
 import { css } from 'lit';
 
-/** Dialogs on the Bench. */
+/** A dialog, its head, and what is asked in it: fields below each other, and the buttons that end it. */
 export const dialogStyle = css`
   dialog {
-    width: min(560px, calc(100vw - 24px));
+    width: min(var(--dialog-width, 560px), calc(100vw - 24px));
     max-height: calc(100dvh - 24px);
     padding: var(--space-8);
     border: 1px solid var(--line);
@@ -15,8 +15,20 @@ export const dialogStyle = css`
   dialog::backdrop {
     background: var(--backdrop);
   }
+  .dialog-head {
+    display: flex;
+    align-items: start;
+    justify-content: space-between;
+    gap: var(--space-7);
+    margin-bottom: var(--space-7);
+  }
+  .dialog-head button {
+    flex: none;
+    margin: calc(-1 * var(--space-2)) calc(-1 * var(--space-4)) 0 0;
+  }
   form {
     display: grid;
+    grid-template-columns: minmax(0, 1fr);
     gap: var(--space-7);
   }
   .stacked {
