@@ -11,9 +11,9 @@ let last: Promise<unknown> = Promise.resolve();
 
 /** The one drawer of a recipe, so that a worker needs it only once. */
 export function recipeStudio(recipe: Recipe): Studio {
-  let drawer = drawers.get(recipe.pulls);
-  if (drawer === undefined) drawers.set(recipe.pulls, (drawer = studioOfRecipe(recipe)));
-  return drawer;
+  let studio = drawers.get(recipe.pulls);
+  if (studio === undefined) drawers.set(recipe.pulls, (studio = studioOfRecipe(recipe)));
+  return studio;
 }
 
 /**

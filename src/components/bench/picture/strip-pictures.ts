@@ -41,8 +41,8 @@ export class StripPictures implements ReactiveController {
   });
 
   private readonly overlaps = new Work<{ edges: readonly OverlapEdge[]; question: Question }>(null, {
-    found: ({ edges, question: { pulls, drawer } }) => {
-      if (this.asked?.pulls !== pulls || this.asked.drawer !== drawer) return;
+    found: ({ edges, question: { pulls, drawer: studio } }) => {
+      if (this.asked?.pulls !== pulls || this.asked.drawer !== studio) return;
       this.edges = edges;
       this.host.requestUpdate();
     },
@@ -81,12 +81,12 @@ export class StripPictures implements ReactiveController {
     if (this.overlapsTimer !== null) clearTimeout(this.overlapsTimer);
     this.overlapsTimer = setTimeout(() => this.findOverlaps(defined(this.asked)), asked === null ? 0 : OVERLAPS_AFTER_MS);
   }
-  private drawStates({ drawer, pulls, heightPx, relative }: Question): void {
-    this.states.follow(() => engineFor('lesson').states({ studio: drawer, pulls, heightPx, relative }));
+  private drawStates({ drawer: studio, pulls, heightPx, relative }: Question): void {
+    this.states.follow(() => engineFor('lesson').states({ studio: studio, pulls, heightPx, relative }));
   }
 
   private findOverlaps(question: Question): void {
-    const { drawer, pulls } = question;
-    this.overlaps.follow(async () => ({ edges: await engineFor('lesson').overlaps({ studio: drawer, pulls, minDeltaE: 0 }), question }));
+    const { drawer: studio, pulls } = question;
+    this.overlaps.follow(async () => ({ edges: await engineFor('lesson').overlaps({ studio: studio, pulls, minDeltaE: 0 }), question }));
   }
 }

@@ -9,7 +9,7 @@ import { Work } from '../../ui/work.ts';
 import { sameValue } from '../run/wall-search.ts';
 
 /** The sentence that tells a count. */
-export function countSentence({ pulls, count }: OrderCount): string {
+function countSentence({ pulls, count }: OrderCount): string {
   const from = pulls === 1 ? 'from this one pull' : `from these ${pulls.toLocaleString('en')} pulls`;
   if (count === null) return `More different images ${from} than can be counted.`;
   const shown =
@@ -18,7 +18,7 @@ export function countSentence({ pulls, count }: OrderCount): string {
 }
 
 /** How a wall goes through so many. */
-export function drawnSentence({ count, oneByOne }: OrderCount): string {
+function drawnSentence({ count, oneByOne }: OrderCount): string {
   if (count === '1') return 'No order of them shows.';
   if (oneByOne) return 'While nothing else may change, the wall hangs every one before it ends.';
   return 'The wall draws from them evenly; holds leave fewer.';
@@ -62,9 +62,9 @@ export class OrderCountNote extends LitElement {
   }
 
   protected override willUpdate(_: PropertyValues): void {
-    const { drawer, bench, explore } = this.project;
+    const { drawer: studio, bench, explore } = this.project;
     const { holds, minDeltaE } = explore;
-    const wanted = this.sound && bench.length > 0 ? { drawer, rest: { bench, holds, minDeltaE } } : null;
+    const wanted = this.sound && bench.length > 0 ? { drawer: studio, rest: { bench, holds, minDeltaE } } : null;
     const before = this.asked as typeof wanted;
     if (wanted?.drawer === before?.drawer && sameValue(wanted?.rest, before?.rest)) return;
     this.asked = wanted;

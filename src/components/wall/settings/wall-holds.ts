@@ -139,10 +139,10 @@ export class WallHolds extends LitElement {
   });
 
   protected override willUpdate(): void {
-    const { drawer, bench } = this.project;
-    if (this.looked?.drawer === drawer && this.looked.bench === bench) return;
-    this.looked = { drawer, bench };
-    void this.looking.start(() => engineFor('picture').printNotes({ studio: drawer, bench }));
+    const { drawer: studio, bench } = this.project;
+    if (this.looked?.drawer === studio && this.looked.bench === bench) return;
+    this.looked = { drawer: studio, bench };
+    void this.looking.start(() => engineFor('picture').printNotes({ studio: studio, bench }));
   }
 
   private nameOf(pull: Pull): string {

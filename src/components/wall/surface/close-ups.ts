@@ -30,7 +30,7 @@ export class CloseUps {
    * To be called whenever the view changed; waits until it rests.
    * @param variantOf the print with a number
    */
-  viewChanged(drawer: Studio, relative: boolean, variantOf: (index: number) => Variant | undefined): void {
+  viewChanged(studio: Studio, relative: boolean, variantOf: (index: number) => Variant | undefined): void {
     clearTimeout(this.timer);
     const { scene } = this;
     if (scene.mapRows === 0 || scene.printPx < scene.mapRows * 0.55) {
@@ -38,7 +38,7 @@ export class CloseUps {
       scene.forgetCloseUps();
       return;
     }
-    this.timer = setTimeout(() => this.draw(drawer, relative, variantOf), QUIET_MS);
+    this.timer = setTimeout(() => this.draw(studio, relative, variantOf), QUIET_MS);
   }
 
   stop(): void {
