@@ -5,6 +5,7 @@ import '../../ui/kit/ink-chip.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { dialogStyle } from '../../ui/kit/dialog-style.ts';
 import { dialogBox } from '../../ui/kit/dialog.ts';
+import { pickStyle } from '../../ui/pick-style.ts';
 import { screenGlyph } from '../../ui/print/screen-outline.ts';
 
 /** So many screens are found without typing. */
@@ -24,14 +25,9 @@ export interface NewPull {
 export class AddPull extends LitElement {
   static override styles = [
     controls,
+    pickStyle,
     dialogStyle,
     css`
-      fieldset {
-        border: 0;
-        margin: 0;
-        padding: 0;
-        min-width: 0;
-      }
       legend {
         padding: 0 0 var(--space-3);
         font-size: var(--type-small);
@@ -54,11 +50,8 @@ export class AddPull extends LitElement {
         overflow-y: auto;
       }
       label.choice {
-        position: relative;
         min-height: 36px;
         padding: 0 var(--space-3);
-        cursor: pointer;
-        border-radius: var(--radius);
         min-width: 0;
         gap: var(--space-5);
       }
@@ -79,22 +72,8 @@ export class AddPull extends LitElement {
       .screens label.choice span {
         text-align: center;
       }
-      label.choice input {
-        position: absolute;
-        opacity: 0;
-        width: 1px;
-        height: 1px;
-      }
-      label.choice:hover {
-        background: color-mix(in srgb, var(--ink) 7%, transparent);
-      }
       label.choice:has(:checked) {
-        box-shadow: var(--edge-chosen);
         font-weight: 600;
-      }
-      label.choice:has(:focus-visible) {
-        outline: 2px solid var(--accent);
-        outline-offset: 1px;
       }
       .glyph {
         width: 56px;
@@ -146,7 +125,7 @@ export class AddPull extends LitElement {
         <legend>Screen</legend>
         <div class="screens">
           ${found.map(
-            (screen) => html`<label class="choice">
+            (screen) => html`<label class="choice pick">
               <input
                 type="radio"
                 name="screen"
@@ -165,7 +144,7 @@ export class AddPull extends LitElement {
         <legend>Ink, over white and over black</legend>
         <div class="inks">
           ${inks.map(
-            (ink) => html`<label class="choice">
+            (ink) => html`<label class="choice pick">
               <input type="radio" name="ink" aria-label=${ink.name} .checked=${ink.id === this.ink} @change=${() => (this.ink = ink.id)} />
               <ps-ink-chip .ink=${ink}></ps-ink-chip><span>${ink.name}</span>
             </label>`,

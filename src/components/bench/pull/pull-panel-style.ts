@@ -22,12 +22,6 @@ export const pullPanelStyle = css`
     height: 44px;
     flex: none;
   }
-  fieldset {
-    border: 0;
-    margin: 0;
-    padding: 0;
-    min-width: 0;
-  }
   legend {
     padding: 0;
     font-size: var(--type-small);
@@ -47,8 +41,6 @@ export const pullPanelStyle = css`
     min-height: 34px;
     padding: 0 var(--space-3);
     gap: var(--space-5);
-    cursor: pointer;
-    border-radius: var(--radius);
     min-width: 0;
   }
   .ink span {
@@ -56,22 +48,8 @@ export const pullPanelStyle = css`
     text-overflow: ellipsis;
     white-space: nowrap;
   }
-  .ink input {
-    position: absolute;
-    opacity: 0;
-    width: 1px;
-    height: 1px;
-  }
-  .ink:hover {
-    background: color-mix(in srgb, var(--ink) 7%, transparent);
-  }
   .ink:has(:checked) {
-    box-shadow: var(--edge-chosen);
     font-weight: 600;
-  }
-  .ink:has(:focus-visible) {
-    outline: 2px solid var(--accent);
-    outline-offset: 1px;
   }
   .pair {
     display: flex;

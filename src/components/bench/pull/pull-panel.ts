@@ -9,6 +9,7 @@ import '../../ui/kit/ink-chip.ts';
 import '../../ui/kit/number-field.ts';
 import { controls } from '../../ui/controls-style.ts';
 import type { NumberPick } from '../../ui/kit/number-field.ts';
+import { pickStyle } from '../../ui/pick-style.ts';
 import { screenGlyph } from '../../ui/print/screen-outline.ts';
 import { pullPanelStyle } from './pull-panel-style.ts';
 
@@ -22,7 +23,7 @@ const MAX_STROKES = 9;
  */
 @customElement('bench-pull-panel')
 export class PullPanel extends LitElement {
-  static override styles = [controls, pullPanelStyle];
+  static override styles = [controls, pickStyle, pullPanelStyle];
 
   @property({ attribute: false }) pull!: Pull;
   @property({ type: Number }) index = 0;
@@ -62,7 +63,7 @@ export class PullPanel extends LitElement {
       <legend>Ink, over white and over black</legend>
       <div class="inks">
         ${inks.map(
-          (ink) => html`<label class="ink">
+          (ink) => html`<label class="ink pick">
             <input type="radio" name="ink" .checked=${ink.id === pull.ink} aria-label=${ink.name} @change=${() => this.change({ ink: ink.id })} />
             <ps-ink-chip .ink=${ink}></ps-ink-chip><span>${ink.name}</span>
           </label>`,

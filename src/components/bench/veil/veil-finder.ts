@@ -13,6 +13,7 @@ import '../../ui/print/picture-view.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { dialogStyle } from '../../ui/kit/dialog-style.ts';
 import { dialogBox } from '../../ui/kit/dialog.ts';
+import { pickStyle } from '../../ui/pick-style.ts';
 import { counted } from '../../ui/words.ts';
 import { Work } from '../../ui/work.ts';
 import { veilStyle } from './veil-style.ts';
@@ -34,7 +35,7 @@ function baseFor(drawer: Studio): Ink {
  */
 @customElement('bench-veil-finder')
 export class VeilFinder extends LitElement {
-  static override styles = [controls, dialogStyle, veilStyle];
+  static override styles = [controls, pickStyle, dialogStyle, veilStyle];
 
   @property({ attribute: false }) drawer!: Studio;
   @property({ attribute: false }) pulls: readonly Pull[] = [];
@@ -160,7 +161,7 @@ export class VeilFinder extends LitElement {
   private choice(proposal: VeilProposal, picture: VeilFind['after'][number], i: number) {
     const { ink, area } = veilWords(proposal, this.drawer);
     const calm = calmWords(proposal.calms);
-    return html`<label class="choice">
+    return html`<label class="choice pick">
       <input type="radio" name="veil" aria-label="${ink} over ${area}: ${calm}" .checked=${i === this.chosen} @change=${() => (this.chosen = i)} />
       <ps-picture .picture=${picture}></ps-picture>
       <span><b>${ink}</b><span>over ${area}</span><span class="soft">${calm}</span></span>

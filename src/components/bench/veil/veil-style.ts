@@ -39,12 +39,6 @@ export const veilStyle = css`
     max-width: 100%;
     box-shadow: var(--shadow);
   }
-  fieldset {
-    border: 0;
-    margin: 0;
-    padding: 0;
-    min-width: 0;
-  }
   legend {
     padding: 0 0 var(--space-4);
     font-size: var(--type-small);
@@ -56,32 +50,13 @@ export const veilStyle = css`
     gap: var(--space-6) var(--space-6);
   }
   .choice {
-    position: relative;
     display: grid;
     grid-template-columns: 56px minmax(0, 1fr);
     gap: var(--space-5);
     align-items: start;
     padding: var(--space-4);
-    border-radius: var(--radius);
     font-size: var(--type-small);
     line-height: 1.3;
-    cursor: pointer;
-  }
-  .choice input {
-    position: absolute;
-    opacity: 0;
-    width: 1px;
-    height: 1px;
-  }
-  .choice:hover {
-    background: color-mix(in srgb, var(--ink) 7%, transparent);
-  }
-  .choice:has(:checked) {
-    box-shadow: var(--edge-chosen);
-  }
-  .choice:has(:focus-visible) {
-    outline: 2px solid var(--accent);
-    outline-offset: 1px;
   }
   .choice ps-picture {
     width: 56px;

@@ -1,0 +1,32 @@
+import { css } from 'lit';
+
+/** Cards of which one is picked: a label of class `pick` around a radio button that is not seen. */
+export const pickStyle = css`
+  fieldset {
+    border: 0;
+    margin: 0;
+    padding: 0;
+    min-width: 0;
+  }
+  .pick {
+    position: relative;
+    border-radius: var(--radius);
+    cursor: pointer;
+  }
+  .pick input {
+    position: absolute;
+    opacity: 0;
+    width: 1px;
+    height: 1px;
+  }
+  .pick:hover {
+    background: color-mix(in srgb, var(--ink) 7%, transparent);
+  }
+  .pick:has(:checked) {
+    box-shadow: var(--edge-chosen);
+  }
+  .pick:has(:focus-visible) {
+    outline: 2px solid var(--accent);
+    outline-offset: 1px;
+  }
+`;
