@@ -51,16 +51,16 @@ export interface Look {
 
 /** Describes the prints of one drawer. */
 export class Describer {
-  private readonly drawer: Studio;
+  private readonly studio: Studio;
   private readonly spans: SpanCache;
   private readonly builder = new CellMapBuilder();
   private readonly colours = createCellColours();
   /** By their image at MAP_ROWS: the one print that shows it, or the images at FINE_ROWS of several. */
   private readonly images = new Map<string, readonly Pull[] | Set<string>>();
 
-  constructor(drawer: Studio) {
-    this.drawer = drawer;
-    this.spans = new SpanCache(drawer);
+  constructor(studio: Studio) {
+    this.studio = studio;
+    this.spans = new SpanCache(studio);
   }
 
   /**
@@ -79,7 +79,7 @@ export class Describer {
   }
 
   /**
-   * False when a print asked of before shows the same image: lays may differ only where other films
+   * False when a print asked of before shows the same image: offsets may differ only where other films
    * or the sheet's edge hide them.
    */
   isNew(pulls: readonly Pull[], { image }: Look): boolean {
@@ -102,10 +102,10 @@ export class Describer {
   }
 
   private coloured(pulls: readonly Pull[], rows: number): [CellMap, Float64Array, Uint32Array] {
-    const { widthMm, heightMm, reflectance } = this.drawer.paper;
+    const { widthMm, heightMm, reflectance } = this.studio.paper;
     const grid = { widthMm, heightMm, rows };
     const map = this.builder.build(this.spans.place({ pulls }, grid), grid);
-    const { linear, packed } = colourCells(map, stackLayers({ pulls }, this.drawer), reflectance, this.colours);
+    const { linear, packed } = colourCells(map, stackLayers({ pulls }, this.studio), reflectance, this.colours);
     return [map, linear, packed];
   }
 }

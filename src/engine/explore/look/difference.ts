@@ -26,14 +26,14 @@ export interface Difference {
  * @param rows rows of crossings over the sheet; more are finer
  * @throws EngineError as stackLayers and SpanCache
  */
-export function differenceOf(drawer: Studio, a: readonly Pull[], b: readonly Pull[], rows: number): Difference {
-  const { widthMm, heightMm } = drawer.paper;
+export function differenceOf(studio: Studio, a: readonly Pull[], b: readonly Pull[], rows: number): Difference {
+  const { widthMm, heightMm } = studio.paper;
   const both = together(a, b);
   const grid = { widthMm, heightMm, rows };
   const base = { pulls: both.base };
-  const map = new CellMapBuilder().build(new SpanCache(drawer).place(base, grid), grid);
-  const labA = cellLab(map, stackLayers({ pulls: both.a }, drawer, base), drawer.paper.reflectance);
-  const labB = cellLab(map, stackLayers({ pulls: both.b }, drawer, base), drawer.paper.reflectance);
+  const map = new CellMapBuilder().build(new SpanCache(studio).place(base, grid), grid);
+  const labA = cellLab(map, stackLayers({ pulls: both.a }, studio, base), studio.paper.reflectance);
+  const labB = cellLab(map, stackLayers({ pulls: both.b }, studio, base), studio.paper.reflectance);
   const deltaE = new Float64Array(map.cells);
   let sum = 0;
   let area = 0;

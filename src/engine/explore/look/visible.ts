@@ -169,7 +169,7 @@ class Pile {
   private readonly black = new Float64Array(BANDS);
 
   /**
-   * Lays a film below the topmost ones, in the place of what lay there.
+   * Puts a film below the topmost ones, in the place of what lay there.
    * @param depth how many lie above it
    */
   hidesBelow(depth: number, film: FilmBands, shares: Float64Array, leastDeltaE: number): boolean {

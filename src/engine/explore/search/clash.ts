@@ -17,15 +17,15 @@ export interface Clash {
 /**
  * Looks for the fewest conditions that clash, when no print fits them all: leaves conditions out, halves first
  * and then one by one, as long as still no print fits (a deletion filter; Chinneck 2008, from memory).
- * Whether a print fits is tried in 200 draws, so a very rare print may be missed; what is told is
+ * Whether a print fits is tried in 200 draws, so a very rare print may be missed; what is said is
  * therefore that none was found.
  * @param input settings that checkExplore has nothing against
  * @yields now and then, so that whoever runs it can stop it
  * @returns null when prints fit all conditions, or when none fits even without them
  */
 export function* findClash(input: ExploreInput): Generator<void, Clash | null> {
-  const { drawer, bench, explore } = input;
-  const all = conditionsOf(explore, drawer, bench);
+  const { drawer: studio, bench, explore } = input;
+  const all = conditionsOf(explore, studio, bench);
   function* fit(conditions: readonly Condition[]): Generator<void, boolean> {
     const finder = new Finder({ ...input, explore: { ...explore, ...conditionFields(conditions) } });
     for (let draw = 0; draw < DRAWS; draw++) {

@@ -69,7 +69,7 @@ function without(stack: Pull[], at: number): Pull[] {
 
 /**
  * A stack that has from each of two what a coin says, pull by pull: whether it is there, its ink, and
- * how it lies. Two pulls that both parents lay in one order stay in it.
+ * how it lies. Two pulls that both parents have in one order stay in it.
  */
 export function crossStacks(a: readonly Pull[], b: readonly Pull[], random: Random): Pull[] {
   const inB = new Map(b.map((pull) => [pull.id, pull]));
@@ -82,9 +82,9 @@ export function crossStacks(a: readonly Pull[], b: readonly Pull[], random: Rand
       if (random.chance(1, 2)) child.set(id, { ...defined(one ?? other) });
       continue;
     }
-    const [ink, lay] = [random.chance(1, 2) ? one : other, random.chance(1, 2) ? one : other];
+    const [ink, place] = [random.chance(1, 2) ? one : other, random.chance(1, 2) ? one : other];
     // Another screen under the same id is another pull: then all of it comes from one parent.
-    child.set(id, one.screen === other.screen ? { ...lay, ink: ink.ink } : { ...lay });
+    child.set(id, one.screen === other.screen ? { ...place, ink: ink.ink } : { ...place });
   }
   return mergeOrders(a, b, child, random);
 }
@@ -116,7 +116,7 @@ function mergeOrders(a: readonly Pull[], b: readonly Pull[], child: ReadonlyMap<
 
 /**
  * All stacks on a walk from one stack to another, one small edit apart: neighbours change places
- * only where the two stacks order them otherwise, inks, lays and screens change one by one. The edits
+ * only where the two stacks order them otherwise, inks, offsets and screens change one by one. The edits
  * come in an order drawn from the seed.
  * @returns both ends included
  */

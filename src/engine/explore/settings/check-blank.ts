@@ -12,17 +12,17 @@ import type { ExploreSettings } from '../types.ts';
  * @returns one problem 'explore.blank', or none; where = 'bench' or 'drawer'
  * Cost: one pull's map as a rule, since the first that prints ends it.
  */
-export function checkBlank(settings: ExploreSettings, drawer: Studio, bench: readonly Pull[]): Problem[] {
+export function checkBlank(settings: ExploreSettings, studio: Studio, bench: readonly Pull[]): Problem[] {
   const { holds, notScreens = [], bringIn, offsetRangeMm, turns = 'none', echoes = 0, echoMm = 0 } = settings;
   // A turn may bring on what lies anywhere about the sheet; the wall finds out.
   if (turns !== 'none') return [];
   // What a shift or an echo can bring onto the sheet lies on one that is larger by as much all round.
   const roundMm = offsetRangeMm + (echoes > 0 ? echoMm : 0);
-  const { paper } = drawer;
-  const larger = { ...drawer, paper: { ...paper, widthMm: paper.widthMm + 2 * roundMm, heightMm: paper.heightMm + 2 * roundMm } };
+  const { paper } = studio;
+  const larger = { ...studio, paper: { ...paper, widthMm: paper.widthMm + 2 * roundMm, heightMm: paper.heightMm + 2 * roundMm } };
   const out = new Set(holds.flatMap((hold) => (hold.kind === 'out' ? [hold.pull] : [])));
   const pulls = bench.filter((pull) => !out.has(pull.id) && !notScreens.includes(pull.screen));
-  const spare = bringIn > 0 ? drawer.screens.filter(({ id }) => !notScreens.includes(id) && !bench.some((pull) => pull.screen === id)) : [];
+  const spare = bringIn > 0 ? studio.screens.filter(({ id }) => !notScreens.includes(id) && !bench.some((pull) => pull.screen === id)) : [];
   const spans = new SpanCache(larger);
   const builder = new CellMapBuilder();
   const rest = spare.map(({ id }): Pull => ({ id, screen: id, ink: '', dxMm: 0, dyMm: 0, turnDeg: 0, strokes: 1 }));

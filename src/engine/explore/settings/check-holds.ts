@@ -15,7 +15,7 @@ interface Known {
 }
 
 /**
- * Finds holds that contradict each other or name a pull that is not there; each told in one
+ * Finds holds that contradict each other or name a pull that is not there; each in one
  * sentence that names which two (or the circle).
  * @param pulls the base stack, first down first
  * @returns problems 'hold.unknown-pull' | 'hold.contradiction' | 'hold.circle'; where = `holds[i]`

@@ -12,24 +12,24 @@ import { conditionsOf } from './conditions.ts';
 import { holdConstraints } from './hold-constraints.ts';
 import { describeHold } from './hold-words.ts';
 
-const ORDER_WISHES: readonly string[] = ['neverOver', 'inkFirst', 'inkLast'];
+const ORDER_FIELDS: readonly string[] = ['neverOver', 'inkFirst', 'inkLast'];
 const ROWS = 256;
 /** Pulls that share less than this are taken as only touching, mm². */
 const MIN_AREA_MM2 = 1;
 
 /**
  * Holds on the order that conditions about inks contradict where the inks of the pulls are held and
- * the pulls are in every print; each pair told in one sentence.
+ * the pulls are in every print; each pair in one sentence.
  * @param bench pulls of screens and inks that are in the drawer
  * @returns problems 'limit.ink-hold'; where = the condition's field
  */
-export function checkInkOrder(settings: ExploreSettings, drawer: Studio, bench: readonly Pull[]): Problem[] {
+export function checkInkOrder(settings: ExploreSettings, studio: Studio, bench: readonly Pull[]): Problem[] {
   const { holds, recolour, leaveOut, mustScreens = [], notScreens = [] } = settings;
   const conditions = conditionsOf(
     { ...settings, neverOver: settings.neverOver?.filter(([upper, lower]) => upper !== lower) },
-    drawer,
+    studio,
     bench,
-  ).filter(({ field }) => ORDER_WISHES.includes(field));
+  ).filter(({ field }) => ORDER_FIELDS.includes(field));
   const has = (pull: Pull, kinds: readonly string[]): boolean => holds.some((hold) => hold.pull === pull.id && kinds.includes(hold.kind));
   const pulls = bench.filter((pull) => !has(pull, ['out']) && !notScreens.includes(pull.screen));
   if (conditions.length === 0 || pulls.length < 2) return [];
@@ -37,8 +37,8 @@ export function checkInkOrder(settings: ExploreSettings, drawer: Studio, bench: 
     (pull) =>
       (!recolour || has(pull, ['ink'])) && (leaveOut === 0 || mustScreens.includes(pull.screen) || has(pull, ['first', 'last', 'place'])),
   );
-  const grid = { widthMm: drawer.paper.widthMm, heightMm: drawer.paper.heightMm, rows: ROWS };
-  const areas = pairOverlapAreas(new CellMapBuilder().build(new SpanCache(drawer).place({ pulls }, grid), grid));
+  const grid = { widthMm: studio.paper.widthMm, heightMm: studio.paper.heightMm, rows: ROWS };
+  const areas = pairOverlapAreas(new CellMapBuilder().build(new SpanCache(studio).place({ pulls }, grid), grid));
   const shared = (a: number, b: number): boolean => f64(areas, a * pulls.length + b) >= MIN_AREA_MM2;
   const number = new Map(bench.map((pull, i) => [pull.id, i + 1]));
   const problems: Problem[] = [];

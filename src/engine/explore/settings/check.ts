@@ -13,13 +13,13 @@ import { checkRanges } from './check-ranges.ts';
  * All that keeps a wall from being made, each in a sentence with its mend.
  * @returns no problems when exploring can start; where = the field of the settings, or 'drawer', 'bench'
  */
-export function checkExplore(settings: ExploreSettings, drawer: Studio, bench: readonly Pull[]): Problem[] {
+export function checkExplore(settings: ExploreSettings, studio: Studio, bench: readonly Pull[]): Problem[] {
   const problems: Problem[] = checkRanges(settings);
   const add = (code: string, where: string, message: string): void => {
     problems.push({ code: `explore.${code}`, message, where });
   };
-  checkStack(drawer, bench, settings, add);
-  checkPalette(settings, drawer, add);
+  checkStack(studio, bench, settings, add);
+  checkPalette(settings, studio, add);
   const moves =
     settings.order ||
     settings.recolour ||
@@ -37,17 +37,17 @@ export function checkExplore(settings: ExploreSettings, drawer: Studio, bench: r
       'order',
       'Nothing may change, so there is nothing to find; let the order, the inks, the offsets or the screens change.',
     );
-  problems.push(...checkHolds(bench, settings.holds), ...checkClashes(settings, drawer, bench));
+  problems.push(...checkHolds(bench, settings.holds), ...checkClashes(settings, studio, bench));
   // Looks at the sheet itself, so only where all that it names is there.
-  if (problems.length === 0) problems.push(...checkBlank(settings, drawer, bench));
-  return problems.length > 0 ? problems : checkInkOrder(settings, drawer, bench);
+  if (problems.length === 0) problems.push(...checkBlank(settings, studio, bench));
+  return problems.length > 0 ? problems : checkInkOrder(settings, studio, bench);
 }
 
 type Add = (code: string, where: string, message: string) => void;
 
-function checkStack(drawer: Studio, bench: readonly Pull[], settings: ExploreSettings, add: Add): void {
-  const screens = new Set(drawer.screens.map((screen) => screen.id));
-  const inks = new Set(drawer.inks.map((ink) => ink.id));
+function checkStack(studio: Studio, bench: readonly Pull[], settings: ExploreSettings, add: Add): void {
+  const screens = new Set(studio.screens.map((screen) => screen.id));
+  const inks = new Set(studio.inks.map((ink) => ink.id));
   if (screens.size === 0) {
     add('no-screens', 'drawer', 'The drawer has no screens; add a shape and make a screen of it first.');
     return;
@@ -79,14 +79,14 @@ function checkStack(drawer: Studio, bench: readonly Pull[], settings: ExploreSet
   });
 }
 
-function checkPalette(settings: ExploreSettings, drawer: Studio, add: Add): void {
+function checkPalette(settings: ExploreSettings, studio: Studio, add: Add): void {
   const { palette, recolour, bringIn } = settings;
   if (!recolour && !(bringIn > 0)) return;
   if (palette.length === 0) {
     add('empty-palette', 'palette', 'The palette is empty; allow at least one ink, or keep the inks and bring no screens in.');
   }
   palette.forEach((id, index) => {
-    if (!drawer.inks.some((ink) => ink.id === id)) {
+    if (!studio.inks.some((ink) => ink.id === id)) {
       add('palette-ink', `palette[${index}]`, `The palette names the ink '${id}', which is not in the drawer; take it off the palette.`);
     }
   });

@@ -18,10 +18,10 @@ export interface Condition {
  * stack ask for nothing and are left out.
  * @param bench the base stack, first down first
  */
-export function conditionsOf(settings: ExploreSettings, drawer: Studio, bench: readonly Pull[]): Condition[] {
+export function conditionsOf(settings: ExploreSettings, studio: Studio, bench: readonly Pull[]): Condition[] {
   const { holds, apart = [], neverOver = [], inkFirst, inkLast, mustScreens = [], notScreens = [] } = settings;
-  const ink = (id: string): string | undefined => drawer.inks.find((each) => each.id === id)?.name;
-  const screen = (id: string): number | undefined => drawer.screens.find((each) => each.id === id)?.number;
+  const ink = (id: string): string | undefined => studio.inks.find((each) => each.id === id)?.name;
+  const screen = (id: string): number | undefined => studio.screens.find((each) => each.id === id)?.number;
   const number = new Map(bench.map((pull, i) => [pull.id, i + 1]));
   const out = new Set(holds.flatMap((hold) => (hold.kind === 'out' ? [hold.pull] : [])));
   const left = bench.filter((pull) => !out.has(pull.id));

@@ -15,23 +15,23 @@ export interface VeilArea {
  * among them (a stencil in hand can be pulled again), then the whole printable image.
  * @throws EngineError 'veil.unknown-screen'
  */
-export function veilAreas(drawer: Studio, options: VeilOptions): VeilArea[] {
+export function veilAreas(studio: Studio, options: VeilOptions): VeilArea[] {
   const { screens, whole = true } = options;
-  const missing = screens?.find((id) => !drawer.screens.some((screen) => screen.id === id));
+  const missing = screens?.find((id) => !studio.screens.some((screen) => screen.id === id));
   if (missing !== undefined) {
     throw new EngineError('veil.unknown-screen', `The screen '${missing}' is not in the drawer; choose others for the veil.`);
   }
-  const areas = drawer.screens
+  const areas = studio.screens
     .filter((screen) => screens === undefined || screens.includes(screen.id))
     .map((screen): VeilArea => ({ screen, newShape: null }));
-  return whole ? [...areas, wholeImage(drawer)] : areas;
+  return whole ? [...areas, wholeImage(studio)] : areas;
 }
 
 /** A new screen that prints the whole printable part. */
-function wholeImage(drawer: Studio): VeilArea {
-  const { xMm, yMm, widthMm, heightMm } = drawer.paper.printable;
+function wholeImage(studio: Studio): VeilArea {
+  const { xMm, yMm, widthMm, heightMm } = studio.paper.printable;
   const shape: Shape = {
-    id: freeId('whole-image', drawer.shapes),
+    id: freeId('whole-image', studio.shapes),
     name: 'Whole image',
     rings: [[0, 0, widthMm, 0, widthMm, heightMm, 0, heightMm]],
     fillRule: 'nonzero',
@@ -39,11 +39,11 @@ function wholeImage(drawer: Studio): VeilArea {
     heightMm,
   };
   const screen: Screen = {
-    id: freeId('veil-screen', drawer.screens),
-    number: Math.max(0, ...drawer.screens.map((each) => each.number)) + 1,
+    id: freeId('veil-screen', studio.screens),
+    number: Math.max(0, ...studio.screens.map((each) => each.number)) + 1,
     name: 'Whole image',
     placed: [{ shape: shape.id, xMm: xMm + widthMm / 2, yMm: yMm + heightMm / 2, turnDeg: 0, scale: 1 }],
-    mesh: { ...(drawer.screens[0]?.mesh ?? INK_MESH) },
+    mesh: { ...(studio.screens[0]?.mesh ?? INK_MESH) },
   };
   return { screen, newShape: shape };
 }

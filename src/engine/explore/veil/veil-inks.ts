@@ -27,25 +27,25 @@ const LEAST_SHOW_THROUGH = 0.35;
  * The inks that veils may be printed in: those of the options, as they are and let down.
  * @throws EngineError 'veil.unknown-ink', 'veil.letdown'
  */
-export function veilInks(drawer: Studio, options: VeilOptions): VeilInk[] {
-  const base = options.base ?? baseOf(drawer.inks);
+export function veilInks(studio: Studio, options: VeilOptions): VeilInk[] {
+  const base = options.base ?? baseOf(studio.inks);
   const letdowns = options.letdowns ?? LETDOWNS;
   const bad = letdowns.find((parts) => !(parts >= 0 && parts <= 1000));
   if (bad !== undefined) throw new EngineError('veil.letdown', `A letdown of 1 to ${bad} cannot be mixed; give 0 to 1000 parts of base.`);
   const inks = options.inks?.map((id) => {
-    const ink = drawer.inks.find((each) => each.id === id);
+    const ink = studio.inks.find((each) => each.id === id);
     if (ink === undefined) throw new EngineError('veil.unknown-ink', `The ink '${id}' is not in the drawer; choose others for the veil.`);
     return ink;
   });
-  const newBase = base === undefined || drawer.inks.some((ink) => ink.id === base.id) ? [] : [base];
-  return (inks ?? printInks(drawer.inks)).flatMap((ink) =>
+  const newBase = base === undefined || studio.inks.some((ink) => ink.id === base.id) ? [] : [base];
+  return (inks ?? printInks(studio.inks)).flatMap((ink) =>
     letdowns.flatMap((parts): VeilInk[] => {
       if (parts === 0) return [{ ink, from: ink.id, parts, newInks: [] }];
       if (base === undefined || ink.role === 'base') return [];
       const plain = letDown(ink, base, parts);
-      const held = drawer.inks.find((each) => each.id === plain.id && sameCurves(each, plain));
+      const held = studio.inks.find((each) => each.id === plain.id && sameCurves(each, plain));
       if (held !== undefined) return [{ ink: held, from: ink.id, parts, newInks: [] }];
-      const mixed = { ...plain, id: freeId(plain.id, drawer.inks) };
+      const mixed = { ...plain, id: freeId(plain.id, studio.inks) };
       return [{ ink: mixed, from: ink.id, parts, newInks: [...newBase, mixed] }];
     }),
   );

@@ -10,11 +10,11 @@ import { isTranslucent } from './veil-inks.ts';
  * is below shows; in the ink that goes down last, where there is one.
  * @param resting a pull of each screen, in no ink
  */
-export function veilPulls(resting: readonly Pull[], drawer: Studio, settings: ExploreSettings): Pull[] {
-  const last = drawer.inks.some((ink) => ink.id === settings.inkLast) ? settings.inkLast : undefined;
-  const inks = drawer.inks.filter((ink) => settings.palette.includes(ink.id) && (last === undefined || ink.id === last));
+export function veilPulls(resting: readonly Pull[], studio: Studio, settings: ExploreSettings): Pull[] {
+  const last = studio.inks.some((ink) => ink.id === settings.inkLast) ? settings.inkLast : undefined;
+  const inks = studio.inks.filter((ink) => settings.palette.includes(ink.id) && (last === undefined || ink.id === last));
   return resting.flatMap((pull) => {
-    const mesh = defined(drawer.screens.find((screen) => screen.id === pull.screen)).mesh;
+    const mesh = defined(studio.screens.find((screen) => screen.id === pull.screen)).mesh;
     return inks.filter((ink) => isTranslucent(ink, filmFactor(ink, mesh))).map((ink) => ({ ...pull, id: `veil-${pull.id}`, ink: ink.id }));
   });
 }
