@@ -40,7 +40,10 @@ export function priorityOrder(before: readonly (readonly number[])[], priority: 
     }
     const [task] = ready.splice(best, 1);
     order.push(defined(task));
-    for (const next of entryAt(after, defined(task))) if (--open[next]! === 0) ready.push(next);
+    for (const next of entryAt(after, defined(task))) {
+      open[next] = num(open, next) - 1;
+      if (open[next] === 0) ready.push(next);
+    }
   }
   return order;
 }

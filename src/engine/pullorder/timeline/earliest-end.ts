@@ -1,9 +1,9 @@
 import { entryAt, num } from '../../base/at.ts';
 import type { PlanSheet } from '../types.ts';
 import { DAY_MINUTES, dayClock } from './day-clock.ts';
+import { DEFAULT_PRESS_TIMES } from './default-times.ts';
 import { type ShopOperation, shopBound } from './one-day-shop.ts';
 import type { TimelineInput } from './start-state.ts';
-import { DEFAULT_PRESS_TIMES } from './timeline.ts';
 
 /**
  * A moment before which no order of the pulls, on however they are shared between the beds, has
