@@ -4,7 +4,7 @@ import type { Screen, Shape } from '../../../src/engine/shapes/types.ts';
 import type { Pull } from '../../../src/engine/stack/types.ts';
 import type { Studio } from '../../../src/engine/studio/studio.ts';
 
-export const BANDS = 36;
+const BANDS = 36;
 
 /** A seeded stream of numbers in [0, 1). */
 export function numbersFrom(seed: string): () => number {
@@ -26,7 +26,7 @@ export function blobRing(next: () => number, x: number, y: number, radius: numbe
 }
 
 /** An invented ink: smooth random curves, scattering much, little or not at all. */
-export function randomInk(next: () => number, id: string): Ink {
+function randomInk(next: () => number, id: string): Ink {
   const opacity = next() < 0.25 ? 0 : next() * 2;
   const bump = { at: next() * BANDS, wide: 4 + next() * 10, high: next() * 3 };
   const kx = Array.from({ length: BANDS }, (_, band) => 0.02 + bump.high * Math.exp(-(((band - bump.at) / bump.wide) ** 2)));
