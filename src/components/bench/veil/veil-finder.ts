@@ -24,9 +24,9 @@ const HEIGHT_PX = 640;
 let invented: Ink | null = null;
 
 /** The drawer's transparent base, or an invented one that comes along with the veil. */
-function baseFor(drawer: Studio): Ink {
+function baseFor(studio: Studio): Ink {
   invented ??= defined(demoStocks().find(({ role }) => role === 'base'));
-  return baseOf(drawer.inks) ?? invented;
+  return baseOf(studio.inks) ?? invented;
 }
 
 /**
@@ -65,11 +65,11 @@ export class VeilFinder extends LitElement {
   }
 
   private look(): void {
-    const { drawer, pulls, relative, places } = this;
+    const { drawer: studio, pulls, relative, places } = this;
     this.chosen = 0;
-    this.asked = { pulls, drawer };
-    const options = { base: baseFor(drawer), places };
-    void this.run.start((control) => engineFor('plan').veils({ studio: drawer, pulls, options, heightPx: HEIGHT_PX, relative }, control));
+    this.asked = { pulls, drawer: studio };
+    const options = { base: baseFor(studio), places };
+    void this.run.start((control) => engineFor('plan').veils({ studio: studio, pulls, options, heightPx: HEIGHT_PX, relative }, control));
   }
 
   private close(): void {

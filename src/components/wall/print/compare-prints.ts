@@ -130,26 +130,26 @@ export class ComparePrints extends LitElement {
   private readonly work = new Work<null>(this);
 
   /** Shows prints; the first is what the others are held against. */
-  show(variants: readonly Variant[], drawer: Studio): void {
+  show(variants: readonly Variant[], studio: Studio): void {
     this.variants = variants.slice(0, MOST_COMPARED);
-    this.drawer = drawer;
+    this.drawer = studio;
     this.pictures = [];
     this.differences = [];
     this.dialog.showModal();
-    void this.work.start(({ signal }) => this.draw(drawer, signal));
+    void this.work.start(({ signal }) => this.draw(studio, signal));
   }
 
   /** Draws what is not drawn yet, then measures. */
-  private async draw(drawer: Studio, signal: AbortSignal): Promise<null> {
+  private async draw(studio: Studio, signal: AbortSignal): Promise<null> {
     const [first, ...others] = this.variants;
     if (first === undefined) return null;
     for (const [i, { pulls }] of this.variants.entries()) {
       if (this.pictures[i] !== undefined) continue;
-      const drawn = await engineFor('picture').thumbnail({ studio: drawer, pulls, heightPx: HEIGHT_PX, relative: this.relative });
+      const drawn = await engineFor('picture').thumbnail({ studio: studio, pulls, heightPx: HEIGHT_PX, relative: this.relative });
       if (signal.aborted) return null;
       this.pictures = this.pictures.toSpliced(i, 1, drawn);
     }
-    const sheet = { studio: drawer, a: first.pulls, heightPx: HEIGHT_PX, overDeltaE: this.limit };
+    const sheet = { studio: studio, a: first.pulls, heightPx: HEIGHT_PX, overDeltaE: this.limit };
     for (const [i, other] of others.entries()) {
       const found = await wallTools().difference({ ...sheet, b: other.pulls });
       if (signal.aborted) return null;
@@ -161,10 +161,10 @@ export class ComparePrints extends LitElement {
   }
 
   private setLimit(limit: number): void {
-    const { drawer } = this;
-    if (!(limit >= 0 && limit <= 100) || drawer === null) return;
+    const { drawer: studio } = this;
+    if (!(limit >= 0 && limit <= 100) || studio === null) return;
     this.limit = limit;
-    void this.work.start(({ signal }) => this.draw(drawer, signal));
+    void this.work.start(({ signal }) => this.draw(studio, signal));
   }
 
   private figures(i: number) {

@@ -49,19 +49,19 @@ export class PrintOut extends LitElement {
   });
 
   /** @param which which prints these are, in words */
-  showSheet(prints: readonly Variant[], which: string, drawer: Studio): void {
+  showSheet(prints: readonly Variant[], which: string, studio: Studio): void {
     this.which = which;
-    this.begin(prints, drawer, false);
+    this.begin(prints, studio, false);
   }
 
-  showOne(print: Variant, drawer: Studio): void {
-    this.widthMm = Math.round(drawer.paper.widthMm);
-    this.begin([print], drawer, true);
+  showOne(print: Variant, studio: Studio): void {
+    this.widthMm = Math.round(studio.paper.widthMm);
+    this.begin([print], studio, true);
   }
 
-  private begin(prints: readonly Variant[], drawer: Studio, single: boolean): void {
+  private begin(prints: readonly Variant[], studio: Studio, single: boolean): void {
     this.prints = prints;
-    this.drawer = drawer;
+    this.drawer = studio;
     this.single = single;
     this.making.clear();
     this.dialog.showModal();
@@ -94,8 +94,8 @@ export class PrintOut extends LitElement {
   }
 
   private onePrint() {
-    const { drawer, widthMm, dpi } = this;
-    const paper = drawer?.paper;
+    const { drawer: studio, widthMm, dpi } = this;
+    const paper = studio?.paper;
     const wide = Math.round((widthMm / MM_PER_INCH) * dpi);
     const high = paper === undefined ? 0 : Math.round((wide * paper.heightMm) / paper.widthMm);
     return html`<div class="row">${this.number('widthMm', 'Width', 'mm', { min: 5, max: 20_000 })} ${this.number('dpi', 'at', 'dpi', { min: 10, max: 2400 })}</div>
