@@ -46,7 +46,7 @@ async function wall(stacks: readonly Pull[][]): Promise<{ frame: Frame; gl: WebG
   if (scene.visible().length !== stacks.length) throw new Error(`only ${scene.visible().length} prints are in view`);
   return {
     frame: (step) => {
-      scene.panBy(step % 2 === 0 ? 1 : -1, 0);
+      scene.steering.panBy(step % 2 === 0 ? 1 : -1, 0);
       next(performance.now());
     },
     gl: scene.canvases[0]!.getContext('webgl2')!,

@@ -8,14 +8,14 @@ import { controls } from '../ui/controls-style.ts';
 import { midst } from '../ui/layout-style.ts';
 import { freeNeighbours } from '../ui/print/order-graph-layout.ts';
 import '../ui/print/state-strip.ts';
-import type { StateStrip } from '../ui/print/state-strip.ts';
+import { StatePlayer } from '../ui/print/state-player.ts';
 import './pull/add-pull.ts';
+import type { StateStrip } from '../ui/print/state-strip.ts';
 import { bareBench } from './bare-bench.ts';
 import { stateSize } from './bench-layout.ts';
 import { benchRoomStyle } from './bench-room-style.ts';
 import { benchSide } from './bench-side.ts';
 import { benchTable, looksOf, type Offset, type Point } from './bench-table.ts';
-import { BuildUp } from './picture/build-up.ts';
 import './picture/bench-picture.ts';
 import { NONE, type OtherStack, otherStack } from './picture/compare-with.ts';
 import { OpenedStack } from './picture/opened-stack.ts';
@@ -49,7 +49,7 @@ export class BenchRoom extends LitElement {
   @query('bench-veil-finder') private veilDialog!: VeilFinder;
   private readonly view = new SheetView();
   private readonly looks = looksOf(this.view);
-  private readonly buildUp = new BuildUp(this);
+  private readonly buildUp = new StatePlayer(this, { wholeMs: 4200, shortestMs: 110, longestMs: 480 });
   private readonly stripPictures = new StripPictures(this, (text) => this.store.tell(text));
   private opened!: OpenedStack;
   private edits!: BenchEdits;
@@ -62,7 +62,7 @@ export class BenchRoom extends LitElement {
     new BenchKeys(this, {
       here: () => this.here,
       ...this.looks,
-      play: () => this.buildUp.play(this.pulls.length),
+      play: () => this.play(),
       stop: () => this.buildUp.stop(),
     });
   }
@@ -94,6 +94,11 @@ export class BenchRoom extends LitElement {
     }
     if (this.store.room !== 'bench') this.buildUp.stop();
   };
+
+  /** Builds the stack up, pull by pull, and then shows the whole again. */
+  private play(): void {
+    if (this.pulls.length > 0) this.buildUp.play(this.pulls.length, () => this.buildUp.stop());
+  }
 
   private get here(): boolean {
     return this.store.room === 'bench';
@@ -204,7 +209,7 @@ export class BenchRoom extends LitElement {
       selection: this.selection(),
       addButton: this.addButton(),
       keep: () => this.keepDialog.show(this.opened.name),
-      build: () => (playing ? this.buildUp.stop() : this.buildUp.play(this.pulls.length)),
+      build: () => (playing ? this.buildUp.stop() : this.play()),
       calm: () => this.veilDialog.show(),
       compare: (chosen) => (this.beside = chosen),
     });

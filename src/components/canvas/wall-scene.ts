@@ -1,9 +1,7 @@
 import type { WebGLRenderer } from 'pixi.js';
-import { num } from '../../engine/base/at.ts';
 import type { Picture } from '../../workers/api/picture-api.ts';
 import type { WallBatch } from '../../workers/api/wall-api.ts';
-import { CameraMoves } from './camera/camera-moves.ts';
-import { Camera, type View } from './camera/camera.ts';
+import { NUMBER_ROOM, type SteeredWall, Steering } from './camera/steering.ts';
 import { WallPace } from './camera/wall-pace.ts';
 import { NumberLabels } from './draw/number-labels.ts';
 import { type Frame, frameOf } from './draw/print-frame.ts';
@@ -15,8 +13,6 @@ import { PlanIndex } from './plan/plan-index.ts';
 import { Rehang } from './plan/rehang.ts';
 import { planWall, type PlanSpec, type WallPlan } from './plan/wall-plan.ts';
 
-/** Room under a print for its number, wall units. */
-const NUMBER_ROOM = 24;
 const SEED_ORDER: PlanSpec = { kind: 'rows', sequence: null };
 const MOST_DENSITY = 2;
 
@@ -31,22 +27,23 @@ export interface WallTheme {
 }
 
 /** The wall itself: prints, their numbers, and where one stands. Draws only when something changed. */
-export class WallScene {
+export class WallScene implements SteeredWall {
   private readonly renderer: WebGLRenderer;
   private readonly pace = new WallPace(() => this.requestDraw());
   private readonly drawing: WallDrawing;
   private readonly labels = new NumberLabels();
-  private readonly camera = new Camera();
-  private readonly moves = new CameraMoves(this.camera, () => this.requestDraw());
+  /** Where one stands, and how one steps about. */
+  readonly steering = new Steering(this);
+  private readonly camera = this.steering.camera;
   private plan: WallPlan;
-  private planned: PlanIndex;
+  planned: PlanIndex;
   private readonly rehang: Rehang;
   private spec: PlanSpec = SEED_ORDER;
   private places = 1;
   private aspect = 1;
-  private size = { width: 1, height: 1 };
+  size = { width: 1, height: 1 };
   private density = 1;
-  private focus = -1;
+  focus = -1;
   private frame = 0;
   /** Called after each drawing, for what is laid over the wall. */
   onDrawn: () => void = () => {};
@@ -139,20 +136,6 @@ export class WallScene {
     return this.plan;
   }
 
-  /** What part of the wall is in view, wall units. */
-  get seen(): { x: number; y: number; width: number; height: number } {
-    const { scale, x, y } = this.camera;
-    return { x: -x / scale, y: -y / scale, width: this.size.width / scale, height: this.size.height / scale };
-  }
-
-  /** Stands so that a point of the wall is in the middle. */
-  lookAt(x: number, y: number): void {
-    this.moves.stop();
-    const { scale } = this.camera;
-    this.camera.panBy(this.size.width / 2 - x * scale - this.camera.x, this.size.height / 2 - y * scale - this.camera.y);
-    this.requestDraw();
-  }
-
   /** Hangs the prints of a batch at their numbers. */
   add(batch: WallBatch): void {
     this.drawing.add(batch);
@@ -207,54 +190,10 @@ export class WallScene {
     }
   }
 
-  panBy(dx: number, dy: number): void {
-    this.moves.stop();
-    this.camera.panBy(dx, dy);
-    this.requestDraw();
-  }
-
-  /** Steps closer (factor > 1) or further, at once. */
-  zoomAt(factor: number, x: number, y: number): void {
-    this.moves.stop();
-    this.camera.keeps = 'place';
-    this.camera.set(this.camera.zoomed(factor, x, y));
-    this.requestDraw();
-  }
-
-  /** Steps closer or further, gently, towards the marked print when it is in view. */
-  zoomBy(factor: number): void {
-    this.moves.goTo(this.moves.fromGoal(() => this.zoomedView(factor)));
-  }
-
-  private zoomedView(factor: number): View {
-    this.camera.keeps = 'place';
-    const { focus, plan } = this;
-    const frame = focus >= 0 && this.planned.hangs(focus) ? this.frameOf(focus) : null;
-    const x = frame === null ? 0 : frame.left + frame.width / 2;
-    const y = frame === null ? 0 : frame.top + frame.height / 2;
-    const seen = frame !== null && x > 0 && y > 0 && x < this.size.width && y < this.size.height;
-    if (!seen) return this.camera.zoomed(factor);
-    return this.camera.zoomedOnto(factor, num(plan.at, focus * 2), num(plan.at, focus * 2 + 1), plan.printWidth, plan.printHeight);
-  }
-
-  /** Whether one stands where one came in. */
-  get atStart(): boolean {
-    return this.camera.keeps === 'start';
-  }
-
-  /** Steps back to where one came in: before the whole wall, or at the top of a tall one. */
-  showStart(): void {
+  /** Lays the prints out anew when the view would now have them in other columns. */
+  layToView(): void {
     const plan = planWall(this.spec, this.places, this.aspect, this.size);
     if (plan.columns !== this.plan.columns) this.lay(this.places);
-    this.camera.keeps = 'start';
-    this.moves.goTo(this.camera.startView());
-  }
-
-  /** Brings a print into view, moving as little as need be. */
-  reveal(index: number): void {
-    const { plan } = this;
-    if (!this.planned.hangs(index)) return;
-    this.moves.reveal(num(plan.at, index * 2), num(plan.at, index * 2 + 1), plan.printWidth, plan.printHeight + NUMBER_ROOM);
   }
 
   /** The print at a point of the element, −1 when there is none. */
@@ -289,7 +228,7 @@ export class WallScene {
 
   /** The prints that are in view, by number. */
   visible(): number[] {
-    const { x, y, width, height } = this.seen;
+    const { x, y, width, height } = this.steering.seen;
     return this.planned
       .touching(x - NUMBER_ROOM, y - NUMBER_ROOM, width + 2 * NUMBER_ROOM, height + 2 * NUMBER_ROOM)
       .filter((index) => this.drawing.has(index));
@@ -327,7 +266,7 @@ export class WallScene {
     this.frame = 0;
     // In another room nothing is drawn; coming back is a change of size, which draws.
     if (this.renderer.canvas.clientWidth === 0) return;
-    this.moves.step(now);
+    this.steering.step(now);
     const moves = this.pace.begins(now);
     if (this.rehang.moving) {
       this.rehang.step(now);

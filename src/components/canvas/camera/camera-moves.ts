@@ -1,3 +1,4 @@
+import type { Frame } from '../draw/print-frame.ts';
 import { between, type Camera, type View } from './camera.ts';
 
 const MOVE_MS = 170;
@@ -36,8 +37,8 @@ export class CameraMoves {
   }
 
   /** Brings a rectangle of the wall into view, moving as little as need be. */
-  reveal(left: number, top: number, width: number, height: number): void {
-    const to = this.fromGoal(() => this.camera.revealing(left, top, width, height));
+  reveal(box: Frame): void {
+    const to = this.fromGoal(() => this.camera.revealing(box));
     const goal = this.move?.to ?? this.camera;
     if (Math.abs(to.x - goal.x) < 0.5 && Math.abs(to.y - goal.y) < 0.5) return;
     this.camera.keeps = 'place';

@@ -85,15 +85,15 @@ export class WallGestures {
       }
       if (this.travelled > DRAG_PX) {
         this.element.toggleAttribute('data-dragging', true);
-        this.scene.panBy(now.x - before.x, now.y - before.y);
+        this.scene.steering.panBy(now.x - before.x, now.y - before.y);
       }
       return;
     }
     // One finger of two moved: the middle moves half as far, the spread by the ratio.
     const spread = Math.hypot(before.x - other.x, before.y - other.y);
     const middle = { x: (now.x + other.x) / 2, y: (now.y + other.y) / 2 };
-    this.scene.panBy((now.x - before.x) / 2, (now.y - before.y) / 2);
-    if (spread > 8) this.scene.zoomAt(Math.hypot(now.x - other.x, now.y - other.y) / spread, middle.x, middle.y);
+    this.scene.steering.panBy((now.x - before.x) / 2, (now.y - before.y) / 2);
+    if (spread > 8) this.scene.steering.zoomAt(Math.hypot(now.x - other.x, now.y - other.y) / spread, middle.x, middle.y);
   };
 
   private readonly onUp = (event: PointerEvent): void => {
@@ -147,12 +147,12 @@ export class WallGestures {
     const { x, y } = this.at(event);
     const across = event.shiftKey && event.deltaX === 0 ? event.deltaY : event.deltaX;
     if (!event.ctrlKey && !event.metaKey && Math.abs(across) >= Math.abs(event.deltaY)) {
-      this.scene.panBy(-across * unit, 0);
+      this.scene.steering.panBy(-across * unit, 0);
       return;
     }
     // A wheel's notch is about 100, a pinch on a touchpad a few, told by ctrl.
     const rate = event.ctrlKey && Math.abs(event.deltaY) < 50 ? PINCH_RATE : WHEEL_RATE;
-    this.scene.zoomAt(Math.exp(-event.deltaY * unit * rate), x, y);
+    this.scene.steering.zoomAt(Math.exp(-event.deltaY * unit * rate), x, y);
   };
 
   destroy(): void {

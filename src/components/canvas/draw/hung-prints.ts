@@ -83,14 +83,16 @@ export class HungPrints {
     for (const index of inView) {
       const hung = this.pages.placesOf(index);
       const { x, y } = far ? hung.small : hung.map;
-      (far ? this.farGroup(hung) : this.nearGroup(hung)).push(
-        num(at, index * 2),
-        num(at, index * 2 + 1),
-        x,
-        y,
-        hung.colours.offset,
-        lookOf(index),
-      );
+      const group = far ? this.farGroup(hung) : this.nearGroup(hung);
+      const { offset } = hung.colours;
+      group.push({
+        left: num(at, index * 2),
+        top: num(at, index * 2 + 1),
+        gridX: x,
+        gridY: y,
+        colours: offset,
+        look: lookOf(index),
+      });
     }
     for (const group of this.groups()) group.end();
   }

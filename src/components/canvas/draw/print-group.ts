@@ -4,6 +4,19 @@ const FLOATS = 6;
 const CORNERS = new Float32Array([0, 0, 1, 0, 1, 1, 0, 1]);
 const TRIANGLES = new Uint32Array([0, 1, 2, 0, 2, 3]);
 
+/** How a print in view is drawn. */
+export interface DrawnPrint {
+  /** Its top left, wall units. */
+  left: number;
+  top: number;
+  /** The corner of its map or small picture in its page, texels. */
+  gridX: number;
+  gridY: number;
+  /** The first of its colours in their page. */
+  colours: number;
+  look: number;
+}
+
 /** The prints that are drawn from the same pages: one instanced draw call. */
 export class PrintGroup {
   readonly mesh: Mesh<Geometry, Shader>;
@@ -39,8 +52,8 @@ export class PrintGroup {
     this.count = 0;
   }
 
-  /** Adds a print in view: its top left in wall units, the corner of its map or small picture, its colours, its look bits. */
-  push(left: number, top: number, gridX: number, gridY: number, colours: number, look: number): void {
+  /** Adds a print in view. */
+  push({ left, top, gridX, gridY, colours, look }: DrawnPrint): void {
     const at = this.count * FLOATS;
     if (at + FLOATS > this.data.length) {
       const grown = new Float32Array(this.data.length * 2);

@@ -172,7 +172,7 @@ export class WallDrawing {
     else this.renderer.render({ container: this.stage });
   }
 
-  /** Puts the prints in view into their sheaves. */
+  /** Puts the prints in view into their groups. */
   private gather({ view, screen, planned, at, rehanging }: WallFrame, pad: number): void {
     const { scale } = view;
     const range = planned.bins(

@@ -15,67 +15,79 @@ export function drawAxes(labels: NumberLabels, plan: WallPlan, view: View, size:
   if (labels.blank) context.clearRect(0, 0, labels.canvas.width, labels.canvas.height);
   labels.blank = false;
   context.setTransform(density, 0, 0, density, 0, 0);
+  const writer = new AxisWriter(labels, context, size);
   if (plan.axes !== null) {
     const { x, y, left, top, width, height } = plan.axes;
-    across(labels, context, x, (at) => (left + at * width) * view.scale + view.x, size);
-    upwards(labels, context, y, (at) => (top + (1 - at) * height) * view.scale + view.y, size);
+    writer.across(x, (at) => (left + at * width) * view.scale + view.x);
+    writer.upwards(y, (at) => (top + (1 - at) * height) * view.scale + view.y);
   }
-  context.font = `650 ${SIZE_PX + 2}px ${labels.font}`;
-  context.textAlign = 'left';
-  context.fillStyle = labels.strong;
-  for (const title of plan.titles) {
-    const y = title.top * view.scale + view.y;
-    if (y > -SIZE_PX && y < size.height + SIZE_PX) write(labels, context, title.text, Math.max(8, title.left * view.scale + view.x), y);
-  }
+  writer.titles(plan.titles, view);
   context.setTransform(1, 0, 0, 1, 0, 0);
 }
 
-function write(labels: NumberLabels, context: CanvasRenderingContext2D, text: string, x: number, y: number): void {
-  // A rim of the wall's own colour, so that a print behind does not hide it.
-  context.lineJoin = 'round';
-  context.lineWidth = 4;
-  context.strokeStyle = labels.wall;
-  context.strokeText(text, x, y);
-  context.fillText(text, x, y);
-}
+/** Writes on what is seen, CSS px. */
+class AxisWriter {
+  private readonly labels: NumberLabels;
+  private readonly context: CanvasRenderingContext2D;
+  private readonly size: Extent;
 
-function across(labels: NumberLabels, context: CanvasRenderingContext2D, axis: PlanAxis, pxOf: (at: number) => number, size: Extent): void {
-  const y = size.height - EDGE_PX;
-  context.font = `650 ${SIZE_PX}px ${labels.font}`;
-  const titleFrom = size.width - context.measureText(axis.title).width - EDGE_PX - 20;
-  context.textAlign = 'right';
-  context.fillStyle = labels.strong;
-  write(labels, context, `${axis.title} →`, size.width - EDGE_PX, y);
-  context.font = `400 ${SIZE_PX}px ${labels.font}`;
-  context.textAlign = 'center';
-  context.fillStyle = labels.colour;
-  let last = -Infinity;
-  for (const { at, label } of axis.ticks) {
-    const x = pxOf(at);
-    if (x < 30 || x > titleFrom - 24 || x - last < APART_PX) continue;
-    last = x;
-    write(labels, context, label, x, y);
+  constructor(labels: NumberLabels, context: CanvasRenderingContext2D, size: Extent) {
+    this.labels = labels;
+    this.context = context;
+    this.size = size;
   }
-}
 
-function upwards(
-  labels: NumberLabels,
-  context: CanvasRenderingContext2D,
-  axis: PlanAxis,
-  pxOf: (at: number) => number,
-  size: Extent,
-): void {
-  context.textAlign = 'left';
-  context.font = `650 ${SIZE_PX}px ${labels.font}`;
-  context.fillStyle = labels.strong;
-  write(labels, context, `↑ ${axis.title}`, EDGE_PX, EDGE_PX + SIZE_PX);
-  context.font = `400 ${SIZE_PX}px ${labels.font}`;
-  context.fillStyle = labels.colour;
-  let last = Infinity;
-  for (const { at, label } of axis.ticks) {
-    const y = pxOf(at);
-    if (y < EDGE_PX + SIZE_PX + 22 || y > size.height - 34 || last - y < APART_PX * 0.7) continue;
-    last = y;
-    write(labels, context, label, EDGE_PX, y + 4);
+  private style(weight: number, sizePx: number, align: CanvasTextAlign): void {
+    const { context, labels } = this;
+    context.font = `${weight} ${sizePx}px ${labels.font}`;
+    context.textAlign = align;
+    context.fillStyle = weight > 400 ? labels.strong : labels.colour;
+  }
+
+  private write(text: string, x: number, y: number): void {
+    const { context } = this;
+    // A rim of the wall's own colour, so that a print behind does not hide it.
+    context.lineJoin = 'round';
+    context.lineWidth = 4;
+    context.strokeStyle = this.labels.wall;
+    context.strokeText(text, x, y);
+    context.fillText(text, x, y);
+  }
+
+  titles(titles: WallPlan['titles'], view: View): void {
+    this.style(650, SIZE_PX + 2, 'left');
+    for (const { text, left, top } of titles) {
+      const y = top * view.scale + view.y;
+      if (y > -SIZE_PX && y < this.size.height + SIZE_PX) this.write(text, Math.max(8, left * view.scale + view.x), y);
+    }
+  }
+
+  across(axis: PlanAxis, pxOf: (at: number) => number): void {
+    const { width, height } = this.size;
+    const y = height - EDGE_PX;
+    this.style(650, SIZE_PX, 'right');
+    const titleFrom = width - this.context.measureText(axis.title).width - EDGE_PX - 20;
+    this.write(`${axis.title} →`, width - EDGE_PX, y);
+    this.style(400, SIZE_PX, 'center');
+    let last = -Infinity;
+    for (const { at, label } of axis.ticks) {
+      const x = pxOf(at);
+      if (x < 30 || x > titleFrom - 24 || x - last < APART_PX) continue;
+      last = x;
+      this.write(label, x, y);
+    }
+  }
+
+  upwards(axis: PlanAxis, pxOf: (at: number) => number): void {
+    this.style(650, SIZE_PX, 'left');
+    this.write(`↑ ${axis.title}`, EDGE_PX, EDGE_PX + SIZE_PX);
+    this.style(400, SIZE_PX, 'left');
+    let last = Infinity;
+    for (const { at, label } of axis.ticks) {
+      const y = pxOf(at);
+      if (y < EDGE_PX + SIZE_PX + 22 || y > this.size.height - 34 || last - y < APART_PX * 0.7) continue;
+      last = y;
+      this.write(label, EDGE_PX, y + 4);
+    }
   }
 }

@@ -38,7 +38,10 @@ export class PlanIndex {
     for (let bin = 0; bin < this.columns * this.rows; bin++) this.starts[bin + 1] = u32(this.starts, bin + 1) + u32(this.starts, bin);
     const next = this.starts.slice();
     plan.sequence.forEach((index, place) => {
-      this.prints[next[num(bins, place)]!++] = index;
+      const bin = num(bins, place);
+      const at = u32(next, bin);
+      this.prints[at] = index;
+      next[bin] = at + 1;
       this.placeOf.set(index, place);
     });
   }

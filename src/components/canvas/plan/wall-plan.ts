@@ -1,4 +1,5 @@
 import { num } from '../../../engine/base/at.ts';
+import { FreePlaces } from './free-places.ts';
 import { type Extent, layWall, leftOf, PRINT_HEIGHT, topOf, type WallLayout } from './wall-layout.ts';
 
 /** A measure along an edge of the wall; places from 0 to 1. */
@@ -103,14 +104,11 @@ function planMap(spec: PlanSpec & { kind: 'map' }, places: number, sheetAspect: 
   const rows = Math.max(2, Math.ceil(room / columns));
   const margin = spec.xAxis === null ? 0 : PRINT_HEIGHT * AXIS_ROOM;
   const at = nowhere(places);
-  const taken = new Uint8Array(columns * rows);
-  // Where a search last ended for a place; those before it are all taken.
-  const reached = new Map<number, number>();
+  const free = new FreePlaces(columns, rows);
   for (const index of placed) {
     const column = num(spec.x, index) * (columns - 1);
     const row = (1 - num(spec.y, index)) * (rows - 1);
-    const place = nearestFree(taken, columns, rows, column, row, reached);
-    taken[place] = 1;
+    const place = free.takeNearest(column, row);
     if (spec.shown.has(index)) put(at, index, margin + (place % columns) * cellWidth, Math.floor(place / columns) * cellHeight);
   }
   const width = columns * cellWidth - (cellWidth - one.printWidth);
@@ -131,33 +129,6 @@ function planMap(spec: PlanSpec & { kind: 'map' }, places: number, sheetAspect: 
     .filter((index) => spec.shown.has(index))
     .sort((a, b) => num(at, a * 2 + 1) - num(at, b * 2 + 1) || num(at, a * 2) - num(at, b * 2));
   return { ...plain(one), columns, width: width + margin, height: height + margin, at, sequence, inRows: false, axes };
-}
-
-function nearestFree(taken: Uint8Array, columns: number, rows: number, column: number, row: number, reached: Map<number, number>): number {
-  const atColumn = Math.round(column);
-  const atRow = Math.round(row);
-  const start = atRow * columns + atColumn;
-  let best = -1;
-  let bestAway = Infinity;
-  const most = Math.max(columns, rows);
-  for (let ring = reached.get(start) ?? 0; ring <= most; ring++) {
-    // Anything in a later ring is at least so far away.
-    if (best >= 0 && (ring - 0.5) ** 2 > bestAway) break;
-    for (let r = atRow - ring; r <= atRow + ring; r++) {
-      if (r < 0 || r >= rows) continue;
-      const step = Math.abs(r - atRow) === ring ? 1 : Math.max(1, ring * 2);
-      for (let c = atColumn - ring; c <= atColumn + ring; c += step) {
-        if (c < 0 || c >= columns || taken[r * columns + c] !== 0) continue;
-        const away = (c - column) ** 2 + (r - row) ** 2;
-        if (away < bestAway) {
-          bestAway = away;
-          best = r * columns + c;
-        }
-      }
-    }
-    if (best < 0) reached.set(start, ring);
-  }
-  return best;
 }
 
 function nowhere(places: number): Float32Array {

@@ -58,12 +58,13 @@ export class SmallMap extends LitElement {
 
   /** To be called after each drawing of the wall. */
   follow(scene: WallScene, facts: PrintFacts): void {
-    const { hanging, seen } = scene;
+    const { hanging } = scene;
+    const { seen } = scene.steering;
     this.scene = scene;
     this.facts = facts;
     this.plan = hanging;
     const part = Math.min(1, seen.width / hanging.width) * Math.min(1, seen.height / hanging.height);
-    this.shown = !scene.atStart && hanging.sequence.length > 1 && part < CLOSE;
+    this.shown = !scene.steering.atStart && hanging.sequence.length > 1 && part < CLOSE;
     if (this.shown && this.drawn !== hanging) this.requestUpdate();
     this.place();
   }
@@ -75,7 +76,7 @@ export class SmallMap extends LitElement {
   private place(): void {
     const { scene, frame, scale } = this;
     if (scene === null || frame === null) return;
-    const { x, y, width, height } = scene.seen;
+    const { x, y, width, height } = scene.steering.seen;
     Object.assign(frame.style, {
       left: `${x * scale}px`,
       top: `${y * scale}px`,
@@ -88,7 +89,7 @@ export class SmallMap extends LitElement {
     event.stopPropagation();
     if (event.type === 'pointermove' && event.buttons === 0) return;
     const box = (event.currentTarget as HTMLElement).getBoundingClientRect();
-    this.scene?.lookAt((event.clientX - box.left) / this.scale, (event.clientY - box.top) / this.scale);
+    this.scene?.steering.lookAt((event.clientX - box.left) / this.scale, (event.clientY - box.top) / this.scale);
   };
 
   protected override updated(): void {

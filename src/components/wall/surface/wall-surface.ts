@@ -7,8 +7,8 @@ import { WallGestures } from '../../canvas/camera/wall-gestures.ts';
 import type { WallScene } from '../../canvas/wall-scene.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { midst } from '../../ui/layout-style.ts';
-import '../print/print-build-up.ts';
-import type { BuildUp } from '../print/print-build-up.ts';
+import '../print/lifted-print.ts';
+import type { LiftedPrint } from '../print/lifted-print.ts';
 import { PrintFacts } from '../print/print-facts.ts';
 import { CloseUps } from './close-ups.ts';
 import type { SceneHolder } from './scene-holder.ts';
@@ -42,7 +42,7 @@ export class WallSurface extends LitElement {
   /** Why there is no wall to be seen; '' when there is one. */
   @state() private trouble = '';
   @query('.surface') private surface!: HTMLElement;
-  @query('build-up') private buildUp!: BuildUp | null;
+  @query('wall-lifted-print') private liftedPrint!: LiftedPrint | null;
   @query('wall-small-map') private smallMap!: SmallMap;
   @query('.box') private box!: HTMLElement;
   /** True from a key to the next pointer: the ring is strong for those who steer by keys. */
@@ -73,7 +73,7 @@ export class WallSurface extends LitElement {
   private serve(scene: WallScene): void {
     this.closeUps = new CloseUps(this, scene);
     scene.onDrawn = () => {
-      this.tellMoved(!scene.atStart);
+      this.tellMoved(!scene.steering.atStart);
       this.smallMap.follow(scene, this.facts);
       if (this.drawer !== null) this.closeUps?.viewChanged(this.drawer, this.relative, (index) => this.variants[index]);
     };
@@ -102,18 +102,18 @@ export class WallSurface extends LitElement {
 
   /** Brings a print into focus; another that is built up is hung again. */
   choose(index: number): void {
-    if (this.buildUp?.index !== index) this.buildUp?.hide();
+    if (this.liftedPrint?.index !== index) this.liftedPrint?.hide();
     this.tell('walk', index);
   }
 
   /** The print that is built up; −1 when none is. */
   get built(): number {
-    return this.buildUp?.index ?? -1;
+    return this.liftedPrint?.index ?? -1;
   }
 
   /** Hangs the print that is built up again. */
   hangBack(): void {
-    this.buildUp?.hide();
+    this.liftedPrint?.hide();
   }
 
   /** Ends what is drawn for the prints that hang, before others do. */
@@ -126,8 +126,8 @@ export class WallSurface extends LitElement {
   async build(index: number): Promise<void> {
     const variant = this.variants[index];
     const { scene } = this.holder;
-    if (variant === undefined || this.drawer === null || scene === null || this.buildUp === null) return;
-    await this.buildUp.show(index, { pulls: variant.pulls, drawer: this.drawer }, scene.frameOf(index));
+    if (variant === undefined || this.drawer === null || scene === null || this.liftedPrint === null) return;
+    await this.liftedPrint.show(index, { pulls: variant.pulls, drawer: this.drawer }, scene.frameOf(index));
   }
 
   private rest(index: number): void {
@@ -166,7 +166,7 @@ export class WallSurface extends LitElement {
       if (this.focused >= 0 || event.key === 'End')
         to = scene?.after(focused, event.key) ?? Math.min(last, Math.max(0, focused + (event.key === 'ArrowLeft' ? -1 : 1)));
       this.tell('walk', to);
-      scene?.reveal(to);
+      scene?.steering.reveal(to);
     }
   };
 
@@ -199,7 +199,7 @@ export class WallSurface extends LitElement {
         ${this.note !== '' && this.found === 0 ? html`<div class="note midst" @pointerdown=${(event: Event) => event.stopPropagation()}><p>${this.note}</p><slot></slot></div>` : nothing}
         <div class="box" hidden></div>
         <wall-small-map></wall-small-map>
-        <build-up .relative=${this.relative}></build-up>
+        <wall-lifted-print .relative=${this.relative}></wall-lifted-print>
       </div>
       <p id="keys" class="visually-hidden">
         Arrow keys go from print to print. Enter opens one on the Bench, K keeps it, B builds it up, M marks it, P pins it. Question mark lists all keys. Plus and minus come closer and go further, 0 shows the whole wall.

@@ -184,9 +184,9 @@ export class WallView extends LitElement {
       save: () => this.actions.save(index),
       keys: () => this.keys.show(),
       close: () => this.closeOrUnmark(),
-      closer: () => scene?.zoomBy(STEP),
-      further: () => scene?.zoomBy(1 / STEP),
-      start: () => scene?.showStart(),
+      closer: () => scene?.steering.zoomBy(STEP),
+      further: () => scene?.steering.zoomBy(1 / STEP),
+      start: () => scene?.steering.showStart(),
     };
     actions[action]();
   }

@@ -52,11 +52,11 @@ describe('Camera', () => {
   it('should keep a print whole in view while one steps closer to it, and in the middle when it no longer fits', () => {
     const camera = standing();
     // In the top left corner of the wall.
-    const print = [0, 0, 75, 100] as const;
+    const print = { left: 0, top: 0, width: 75, height: 100 };
     for (let i = 0; i < 12; i++) {
-      const view = camera.zoomedOnto(1.5, ...print);
+      const view = camera.zoomedOnto(1.5, print);
       camera.set(view);
-      const [width, height] = [print[2] * camera.scale, print[3] * camera.scale];
+      const [width, height] = [print.width * camera.scale, print.height * camera.scale];
       for (const [start, length, room] of [
         [camera.x, width, VIEW.width],
         [camera.y, height, VIEW.height],
@@ -67,7 +67,7 @@ describe('Camera', () => {
         } else expect(start + length / 2).toBeCloseTo(room / 2, 6);
       }
     }
-    expect(print[3] * camera.scale).toBeGreaterThan(VIEW.height);
+    expect(print.height * camera.scale).toBeGreaterThan(VIEW.height);
   });
 
   it('should never lose the wall out of sight', () => {
@@ -91,10 +91,10 @@ describe('Camera', () => {
     camera.keeps = 'place';
     camera.set(camera.zoomed(6, 0, 0));
     const shown = toWall(camera, 400, 400);
-    const still = camera.revealing(shown[0], shown[1], 10, 10);
+    const still = camera.revealing({ left: shown[0], top: shown[1], width: 10, height: 10 });
     expect(still.x).toBe(camera.x);
     expect(still.y).toBe(camera.y);
-    const far = camera.revealing(1700, 1100, 74, 124);
+    const far = camera.revealing({ left: 1700, top: 1100, width: 74, height: 124 });
     const [right, bottom] = toWall(far, VIEW.width, VIEW.height);
     expect(right).toBeGreaterThanOrEqual(1774);
     expect(bottom).toBeGreaterThanOrEqual(1224);

@@ -1,16 +1,15 @@
 import { css, html, LitElement, nothing } from 'lit';
-import { customElement, property, query, state } from 'lit/decorators.js';
+import { customElement, property, query } from 'lit/decorators.js';
 import type { Pull } from '../../../engine/stack/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
 import type { Picture } from '../../../workers/api/picture-api.ts';
 import { engineFor } from '../../../workers/client/client.ts';
 import type { Frame } from '../../canvas/draw/print-frame.ts';
+import { StatePlayer } from '../../ui/print/state-player.ts';
 import { Work } from '../../ui/work.ts';
 
 const LEAST_PX = 320;
-const WHOLE_MS = 3600;
-const SLOWEST_MS = 220;
-const QUICKEST_MS = 45;
+const PACE = { wholeMs: 3600, shortestMs: 45, longestMs: 220, barePaperMs: 220 };
 const CAPTION_PX = 40;
 /** Pictures are drawn twice as fine as they show, for smooth edges, as far as memory is in reason. */
 const FINER = 2;
@@ -31,8 +30,8 @@ interface Lifted {
 }
 
 /** A print taken off the wall, that builds itself state by state from bare paper. */
-@customElement('build-up')
-export class BuildUp extends LitElement {
+@customElement('wall-lifted-print')
+export class LiftedPrint extends LitElement {
   static override styles = css`
     :host {
       position: absolute;
@@ -71,19 +70,14 @@ export class BuildUp extends LitElement {
   `;
 
   @property({ attribute: false }) relative = true;
-  @state() private pictures: Picture[] = [];
-  @state() private step = 0;
   @query('canvas') private canvas!: HTMLCanvasElement | null;
-  /** The print that is built, −1 when none is. */
-  index = -1;
-  private place: Frame | null = null;
-  private pulls: readonly Pull[] = [];
-  private drawer: Studio | null = null;
+  /** The print that is built up, with its pictures; null when none is. */
+  private print: Lifted | null = null;
+  private readonly player = new StatePlayer(this, PACE);
   private readonly drawing = new Work<Lifted>(this, {
     found: (lifted) => this.play(lifted),
     failed: (sentence) => this.dispatchEvent(new CustomEvent('wall-problem', { detail: sentence, bubbles: true, composed: true })),
   });
-  private timer: ReturnType<typeof setTimeout> | undefined;
 
   /** Builds a print, from where it hangs now; tells `wall-problem` when it cannot. */
   show(index: number, print: { pulls: readonly Pull[]; drawer: Studio }, frame: Frame): Promise<void> {
@@ -98,27 +92,20 @@ export class BuildUp extends LitElement {
     });
   }
 
-  private play({ index, pulls, drawer, place, pictures }: Lifted): void {
-    this.index = index;
-    this.pulls = pulls;
-    this.drawer = drawer;
-    this.place = place;
-    this.pictures = pictures;
-    this.step = 0;
-    const pause = Math.max(QUICKEST_MS, Math.min(SLOWEST_MS, WHOLE_MS / pictures.length));
-    const next = (): void => {
-      if (this.step >= this.pictures.length - 1) return;
-      this.step++;
-      this.timer = setTimeout(next, pause);
-    };
-    this.timer = setTimeout(next, SLOWEST_MS);
+  /** The print that is built up, −1 when none is. */
+  get index(): number {
+    return this.print?.index ?? -1;
+  }
+
+  private play(print: Lifted): void {
+    this.print = print;
+    this.player.play(print.pulls.length);
   }
 
   hide(): void {
-    this.drawing.stop();
-    clearTimeout(this.timer);
-    this.index = -1;
-    this.pictures = [];
+    this.drawing.clear();
+    this.player.stop();
+    this.print = null;
   }
 
   override disconnectedCallback(): void {
@@ -140,25 +127,27 @@ export class BuildUp extends LitElement {
     };
   }
 
-  private caption() {
-    const pull = this.pulls[this.step - 1];
+  private caption({ pulls, drawer }: Lifted, state: number) {
+    const pull = pulls[state - 1];
     if (pull === undefined) return 'Bare paper';
-    const screen = this.drawer?.screens.find((entry) => entry.id === pull.screen);
-    const ink = this.drawer?.inks.find((entry) => entry.id === pull.ink);
+    const screen = drawer.screens.find((entry) => entry.id === pull.screen);
+    const ink = drawer.inks.find((entry) => entry.id === pull.ink);
     return `${screen?.name ?? pull.screen} in ${ink?.name ?? pull.ink}`;
   }
 
   override render() {
-    const { place } = this;
-    if (this.pictures.length === 0 || place === null) return nothing;
-    return html`<figure style="left:${place.left}px;top:${place.top}px;width:${place.width}px;height:${place.height}px">
+    const { print } = this;
+    const state = this.player.shown;
+    if (print === null || state === null) return nothing;
+    const { left, top, width, height } = print.place;
+    return html`<figure style="left:${left}px;top:${top}px;width:${width}px;height:${height}px">
       <canvas aria-hidden="true"></canvas>
-      <figcaption><span>${this.caption()}</span><span class="soft">${this.step} of ${this.pulls.length}</span></figcaption>
+      <figcaption><span>${this.caption(print, state)}</span><span class="soft">${state} of ${print.pulls.length}</span></figcaption>
     </figure>`;
   }
 
   override updated(): void {
-    const picture = this.pictures[this.step];
+    const picture = this.print?.pictures[this.player.shown ?? -1];
     const { canvas } = this;
     if (picture === undefined || canvas === null) return;
     if (canvas.width !== picture.widthPx) canvas.width = picture.widthPx;
@@ -169,6 +158,6 @@ export class BuildUp extends LitElement {
 
 declare global {
   interface HTMLElementTagNameMap {
-    'build-up': BuildUp;
+    'wall-lifted-print': LiftedPrint;
   }
 }

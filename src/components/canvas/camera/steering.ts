@@ -1,0 +1,108 @@
+import { num } from '../../../engine/base/at.ts';
+import type { Frame } from '../draw/print-frame.ts';
+import type { PlanIndex } from '../plan/plan-index.ts';
+import type { Extent } from '../plan/wall-layout.ts';
+import { CameraMoves } from './camera-moves.ts';
+import { Camera, type View } from './camera.ts';
+
+/** Room under a print for its number, wall units. */
+export const NUMBER_ROOM = 24;
+
+/** The wall that one steps about before. */
+export interface SteeredWall {
+  /** What it is seen through, CSS px. */
+  readonly size: Extent;
+  readonly planned: PlanIndex;
+  /** The print in focus; −1 for none. */
+  readonly focus: number;
+  /** Where a print is on the screen. */
+  frameOf(index: number): Frame;
+  /** Lays the prints out anew when the view would now have them in other columns. */
+  layToView(): void;
+  requestDraw(): void;
+}
+
+/** Steps about before a wall: nearer and further, along it, and back to where one came in. */
+export class Steering {
+  readonly camera = new Camera();
+  private readonly moves: CameraMoves;
+  private readonly wall: SteeredWall;
+
+  constructor(wall: SteeredWall) {
+    this.wall = wall;
+    this.moves = new CameraMoves(this.camera, () => wall.requestDraw());
+  }
+
+  /** What part of the wall is in view, wall units. */
+  get seen(): { x: number; y: number; width: number; height: number } {
+    const { scale, x, y } = this.camera;
+    const { width, height } = this.wall.size;
+    return { x: -x / scale, y: -y / scale, width: width / scale, height: height / scale };
+  }
+
+  /** Whether one stands where one came in. */
+  get atStart(): boolean {
+    return this.camera.keeps === 'start';
+  }
+
+  /** Moves the camera on to where it is at a time, ms. */
+  step(now: number): void {
+    this.moves.step(now);
+  }
+
+  /** Stands so that a point of the wall is in the middle. */
+  lookAt(x: number, y: number): void {
+    const { camera, wall } = this;
+    this.panBy(wall.size.width / 2 - x * camera.scale - camera.x, wall.size.height / 2 - y * camera.scale - camera.y);
+  }
+
+  panBy(dx: number, dy: number): void {
+    this.moves.stop();
+    this.camera.panBy(dx, dy);
+    this.wall.requestDraw();
+  }
+
+  /** Steps closer (factor > 1) or further, at once. */
+  zoomAt(factor: number, x: number, y: number): void {
+    this.moves.stop();
+    this.camera.keeps = 'place';
+    this.camera.set(this.camera.zoomed(factor, x, y));
+    this.wall.requestDraw();
+  }
+
+  /** Steps closer or further, gently, towards the marked print when it is in view. */
+  zoomBy(factor: number): void {
+    this.moves.goTo(this.moves.fromGoal(() => this.zoomedView(factor)));
+  }
+
+  private zoomedView(factor: number): View {
+    this.camera.keeps = 'place';
+    const { focus, planned, size } = this.wall;
+    const frame = focus >= 0 && planned.hangs(focus) ? this.wall.frameOf(focus) : null;
+    const x = frame === null ? 0 : frame.left + frame.width / 2;
+    const y = frame === null ? 0 : frame.top + frame.height / 2;
+    const inView = frame !== null && x > 0 && y > 0 && x < size.width && y < size.height;
+    if (!inView) return this.camera.zoomed(factor);
+    return this.camera.zoomedOnto(factor, this.placeOf(focus));
+  }
+
+  /** Steps back to where one came in: before the whole wall, or at the top of a tall one. */
+  showStart(): void {
+    this.wall.layToView();
+    this.camera.keeps = 'start';
+    this.moves.goTo(this.camera.startView());
+  }
+
+  /** Brings a print into view, moving as little as need be. */
+  reveal(index: number): void {
+    if (!this.wall.planned.hangs(index)) return;
+    const place = this.placeOf(index);
+    this.moves.reveal({ ...place, height: place.height + NUMBER_ROOM });
+  }
+
+  /** Where a print hangs, wall units. */
+  private placeOf(index: number): Frame {
+    const { at, printWidth, printHeight } = this.wall.planned.plan;
+    return { left: num(at, index * 2), top: num(at, index * 2 + 1), width: printWidth, height: printHeight };
+  }
+}
