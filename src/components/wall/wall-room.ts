@@ -13,20 +13,19 @@ import type { DerivedAsk, DerivedEvent } from './run/derived-ask.ts';
 import { type SettingsChange, SettingsCheck } from './run/settings-check.ts';
 import { lineageOf } from './run/wall-origins.ts';
 import './settings/wall-holds.ts';
+import { MORE, wallProgress, wallProgressLine } from './run/wall-progress.ts';
 import { WallRun } from './run/wall-run.ts';
-import type { WallInputs } from './run/wall-search.ts';
 import './settings/wall-seen.ts';
 import './settings/wall-settings.ts';
-import { emptyNote, holdsSentence, derivedSentence, wallSentence } from './run/wall-sentences.ts';
+import type { WallInputs } from './run/wall-search.ts';
 import './surface/wall-view.ts';
-import { deepFind } from './surface/deep-find.ts';
+import { emptyNote, holdsSentence, derivedSentence, wallSentence } from './run/wall-sentences.ts';
+import { deepFind, showUnfolded } from './surface/deep-find.ts';
 import type { PrintEvent, WallView } from './surface/wall-view.ts';
 import { wallRoomStyles } from './wall-room-style.ts';
 
 const NO_PINS: readonly Pin[] = [];
 const PAUSE_MS = 600;
-/** How many more are found at a time. */
-const MORE = 200;
 
 /** The Wall: what may change, and the prints that come of it. */
 @customElement('wall-room')
@@ -205,50 +204,24 @@ export class WallRoom extends LitElement {
     this.store.go('bench');
   }
 
-  private progress() {
-    const { run } = this;
-    const share = run.asked > 0 ? Math.min(1, run.found / run.asked) : 0;
-    const running = run.state === 'running';
+  private head() {
+    const { run, store, problems } = this;
+    const progress = {
+      run,
+      count: store.project.explore.count,
+      stale: this.stale,
+      blocked: problems.length > 0,
+      complete: this.complete,
+      unfolded: this.narrow ? this.unfolded : null,
+      fold: () => (this.unfolded = !this.unfolded),
+      find: () => this.find(),
+      findMore: () => this.findMore(),
+    };
     return html`
-      <div class="progress">
-        <p class="count">
-          <b>${run.found.toLocaleString('en')}</b> <span class="soft">of ${(run.asked === 0 ? this.store.project.explore.count : run.asked).toLocaleString('en')}</span>
-        </p>
-        ${
-          this.narrow
-            ? html`<button
-              aria-expanded=${this.unfolded}
-              aria-controls="settings"
-              @click=${() => {
-                this.unfolded = !this.unfolded;
-              }}
-            >
-              ${this.unfolded ? 'Fold away' : 'Seed and holds'}
-            </button>`
-            : nothing
-        }
-        ${
-          running
-            ? html`<button @click=${() => run.stop()}>Stop</button>`
-            : this.complete
-              ? html`<button @click=${() => this.findMore()}>Find ${this.narrow ? 'more' : html`${MORE} more`}</button>`
-              : html`<button
-              class=${this.stale || run.state === 'idle' ? 'main' : ''}
-              ?disabled=${this.problems.length > 0}
-              @click=${() => this.find()}
-            >
-              ${run.derived === null ? 'Find prints' : 'Back to all'}
-            </button>`
-        }
-      </div>
+      ${wallProgress(progress)}
       ${derivedSentence(run.derived, (ask) => this.findDerived(ask))}
-      ${wallSentence({
-        run,
-        store: this.store,
-        problems: this.problems,
-        showProblem: () => void this.showProblem(),
-      })}
-      <div class="line" role="progressbar" aria-label="Prints found" aria-valuemin="0" aria-valuemax=${run.asked} aria-valuenow=${run.found}><i style="transform:scaleX(${share})" ?data-running=${running}></i></div>
+      ${wallSentence({ run, store, problems, showProblem: () => void this.showProblem() })}
+      ${wallProgressLine(run)}
     `;
   }
 
@@ -257,10 +230,8 @@ export class WallRoom extends LitElement {
     this.unfolded = true;
     await this.updateComplete;
     const settings = this.renderRoot.querySelector('.settings');
-    const told = settings === null ? null : deepFind(settings, '.problem');
-    for (let at: Node | null = told; at !== null; at = at instanceof ShadowRoot ? at.host : at.parentNode)
-      if (at instanceof HTMLDetailsElement) at.open = true;
-    told?.scrollIntoView({ block: 'center' });
+    const problem = settings === null ? null : deepFind(settings, '.problem');
+    if (problem !== null) showUnfolded(problem);
   }
 
   private settings() {
@@ -284,7 +255,7 @@ export class WallRoom extends LitElement {
     return html`
       <aside aria-label="What the wall is found from">
         <h2 class="visually-hidden">Wall</h2>
-        <div class="head">${this.progress()}</div>
+        <div class="head">${this.head()}</div>
         <div class="settings" id="settings" ?hidden=${this.narrow && !this.unfolded}>${this.settings()}</div>
       </aside>
       <wall-view

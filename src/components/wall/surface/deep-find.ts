@@ -7,3 +7,10 @@ export function deepFind(root: ParentNode, selector: string): Element | null {
   }
   return null;
 }
+
+/** Brings an element into the middle of the view and opens the folds that it lies in. */
+export function showUnfolded(element: Element): void {
+  for (let at: Node | null = element; at !== null; at = at instanceof ShadowRoot ? at.host : at.parentNode)
+    if (at instanceof HTMLDetailsElement) at.open = true;
+  element.scrollIntoView({ block: 'center' });
+}

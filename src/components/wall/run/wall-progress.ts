@@ -1,0 +1,55 @@
+import { html, nothing } from 'lit';
+import type { WallRun } from './wall-run.ts';
+
+/** How many more are found at a time. */
+export const MORE = 200;
+
+/** What the count and the button beside it are made from. */
+export interface WallProgress {
+  run: WallRun;
+  /** How many prints the settings ask for. */
+  count: number;
+  /** Whether the settings are other than those the wall was found from. */
+  stale: boolean;
+  /** Whether the settings cannot be met. */
+  blocked: boolean;
+  /** Whether all that were asked for hang, and more can be. */
+  complete: boolean;
+  /** On a narrow page, whether the settings are unfolded; null on a wide one, where they always are. */
+  unfolded: boolean | null;
+  fold(): void;
+  find(): void;
+  findMore(): void;
+}
+
+/** How many prints hang of how many, and the button that finds them. */
+export function wallProgress(progress: WallProgress) {
+  const { run, count, unfolded } = progress;
+  return html`<div class="progress">
+    <p class="count">
+      <b>${run.found.toLocaleString('en')}</b> <span class="soft">of ${(run.asked === 0 ? count : run.asked).toLocaleString('en')}</span>
+    </p>
+    ${
+      unfolded === null
+        ? nothing
+        : html`<button aria-expanded=${unfolded} aria-controls="settings" @click=${() => progress.fold()}>
+          ${unfolded ? 'Fold away' : 'Seed and holds'}
+        </button>`
+    }
+    ${button(progress)}
+  </div>`;
+}
+
+function button({ run, complete, stale, blocked, unfolded, ...progress }: WallProgress) {
+  if (run.state === 'running') return html`<button @click=${() => run.stop()}>Stop</button>`;
+  if (complete) return html`<button @click=${() => progress.findMore()}>Find ${unfolded === null ? html`${MORE} more` : 'more'}</button>`;
+  return html`<button class=${stale || run.state === 'idle' ? 'main' : ''} ?disabled=${blocked} @click=${() => progress.find()}>
+    ${run.derived === null ? 'Find prints' : 'Back to all'}
+  </button>`;
+}
+
+/** The same as a line that fills. */
+export function wallProgressLine({ found, asked, state }: WallRun) {
+  const share = asked > 0 ? Math.min(1, found / asked) : 0;
+  return html`<div class="line" role="progressbar" aria-label="Prints found" aria-valuemin="0" aria-valuemax=${asked} aria-valuenow=${found}><i style="transform:scaleX(${share})" ?data-running=${state === 'running'}></i></div>`;
+}
