@@ -58,7 +58,7 @@ export const wallRoomStyles = css`
   .line i[data-running] {
     background: var(--accent);
   }
-  .told {
+  .note {
     margin-top: var(--space-5);
     font-size: var(--type-label);
     color: var(--ink-soft);
@@ -118,7 +118,7 @@ export const wallRoomStyles = css`
     .head {
       display: grid;
     }
-    .told {
+    .note {
       margin: var(--space-3) 0 0;
     }
     .settings {

@@ -39,7 +39,7 @@ export class WallRoom extends LitElement {
   @state() private unfolded = false;
   private readonly narrowness = matchMedia('(max-width: 760px)');
   private readonly run = new WallRun({
-    begin: ({ asked, inputs }) => this.view.begin(asked, inputs.drawer.paper.widthMm / inputs.drawer.paper.heightMm),
+    begin: ({ asked, inputs }) => this.view.begin(asked, inputs.studio.paper.widthMm / inputs.studio.paper.heightMm),
     extend: ({ asked }) => this.view.extend(asked),
     batch: (batch) => this.view.add(batch),
     pinned: (batch) => this.view.addPins(batch),
@@ -72,7 +72,7 @@ export class WallRoom extends LitElement {
   /** What a wall would be found from now. */
   private get inputs(): WallInputs {
     const { drawer, bench, explore } = this.store.project;
-    return { drawer, bench, explore, relative: this.store.relative };
+    return { studio: drawer, bench, explore, relative: this.store.relative };
   }
 
   private get problems() {
@@ -184,7 +184,7 @@ export class WallRoom extends LitElement {
       return;
     }
     try {
-      const recipe = recipeOf(variant.pulls, hung.inputs.drawer, {
+      const recipe = recipeOf(variant.pulls, hung.inputs.studio, {
         id: crypto.randomUUID(),
         title: printTitle(lineageOf(variant)),
         seed: variant.seed,
@@ -262,7 +262,7 @@ export class WallRoom extends LitElement {
         .variants=${run.variants}
         .found=${run.variants.length}
         .running=${run.state === 'running'}
-        .drawer=${run.hung?.inputs.drawer ?? null}
+        .drawer=${run.hung?.inputs.studio ?? null}
         .relative=${run.hung?.inputs.relative ?? true}
         .kept=${this.kept.of(run.variants, recipes)}
         .pins=${store.project.pins ?? NO_PINS}

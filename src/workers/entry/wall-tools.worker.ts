@@ -16,7 +16,7 @@ function breathe(): Promise<void> {
 /** Tells the share that is done, and hears whether to go on. */
 type Step = (share: number) => Promise<boolean>;
 
-/** Runs work that is told after each step whether it goes on. */
+/** Runs work that hears after each step whether it goes on. */
 async function goOn<T>(job: string, work: (step: Step) => Promise<T>, onProgress: (share: number) => void): Promise<T> {
   going.add(job);
   try {

@@ -82,24 +82,24 @@ export async function sheetPdf(
 ): Promise<Uint8Array<ArrayBuffer> | null> {
   check(prints);
   const pictures = new StudioPictures(studio);
-  const lay = layOutSheet(prints.length, options, studio.paper.widthMm / studio.paper.heightMm);
-  const rows = Math.max(24, Math.round((lay.heightMm / MM_PER_INCH) * DPI));
+  const layout = layOutSheet(prints.length, options, studio.paper.widthMm / studio.paper.heightMm);
+  const rows = Math.max(24, Math.round((layout.heightMm / MM_PER_INCH) * DPI));
   const doc = await PDFDocument.create();
   doc.setTitle(options.title);
   doc.registerFontkit(fontkit);
   // Ligatures would be read back as one sign by programs that search the text.
   const font = await doc.embedFont(typeface, { subset: true, features: { liga: false } });
   const signs = new PdfSigns(font);
-  const perPage = lay.columns * lay.rowsPerPage;
+  const perPage = layout.columns * layout.rowsPerPage;
   let page = doc.addPage();
   for (const [place, print] of prints.entries()) {
     const on = place % perPage;
     if (on === 0) {
       if (place > 0) page = doc.addPage();
-      page.setSize(lay.page.widthMm * PT_PER_MM, lay.page.heightMm * PT_PER_MM);
+      page.setSize(layout.page.widthMm * PT_PER_MM, layout.page.heightMm * PT_PER_MM);
       const y = page.getHeight() - (MARGIN_MM + 3) * PT_PER_MM;
       page.drawText(signs.written(options.title), { x: MARGIN_MM * PT_PER_MM, y, size: 10, font });
-      const number = `${Math.floor(place / perPage) + 1} of ${lay.pages}`;
+      const number = `${Math.floor(place / perPage) + 1} of ${layout.pages}`;
       page.drawText(number, { x: page.getWidth() - MARGIN_MM * PT_PER_MM - font.widthOfTextAtSize(number, 9), y, size: 9, font });
     }
     const picture = pictures.thumbnail({ pulls: print.pulls, heightPx: rows, relative: options.relative });
@@ -114,9 +114,9 @@ export async function sheetPdf(
         Filter: 'FlateDecode',
       }),
     );
-    const left = lay.leftMm(on % lay.columns) * PT_PER_MM;
-    const foot = page.getHeight() - (lay.topMm(Math.floor(on / lay.columns)) + lay.heightMm) * PT_PER_MM;
-    const [width, height] = [lay.printWidthMm * PT_PER_MM, lay.heightMm * PT_PER_MM];
+    const left = layout.leftMm(on % layout.columns) * PT_PER_MM;
+    const foot = page.getHeight() - (layout.topMm(Math.floor(on / layout.columns)) + layout.heightMm) * PT_PER_MM;
+    const [width, height] = [layout.printWidthMm * PT_PER_MM, layout.heightMm * PT_PER_MM];
     page.pushOperators(
       pushGraphicsState(),
       concatTransformationMatrix(width, 0, 0, height, left, foot),
@@ -143,10 +143,10 @@ export async function sheetPng(
 ): Promise<Blob | null> {
   check(prints);
   const pictures = new StudioPictures(studio);
-  const lay = layOutSheet(prints.length, options, studio.paper.widthMm / studio.paper.heightMm);
+  const layout = layOutSheet(prints.length, options, studio.paper.widthMm / studio.paper.heightMm);
   const pxPerMm = DPI / MM_PER_INCH;
-  const widthPx = Math.round(lay.page.widthMm * pxPerMm);
-  const heightPx = Math.round((lay.topMm(lay.rows) + MARGIN_MM - GAP_MM) * pxPerMm);
+  const widthPx = Math.round(layout.page.widthMm * pxPerMm);
+  const heightPx = Math.round((layout.topMm(layout.rows) + MARGIN_MM - GAP_MM) * pxPerMm);
   if (heightPx > MOST_CANVAS_PX) {
     throw new EngineError(
       'sheet.too-long',
@@ -161,13 +161,13 @@ export async function sheetPng(
   context.fillStyle = '#1c1a17';
   context.font = `${Math.round(3.6 * pxPerMm)}px sans-serif`;
   context.fillText(options.title, MARGIN_MM * pxPerMm, (MARGIN_MM + 3) * pxPerMm);
-  const rows = Math.max(24, Math.round(lay.heightMm * pxPerMm));
-  context.font = `${Math.round(Math.min(2.6, lay.printWidthMm / 9) * pxPerMm)}px sans-serif`;
+  const rows = Math.max(24, Math.round(layout.heightMm * pxPerMm));
+  context.font = `${Math.round(Math.min(2.6, layout.printWidthMm / 9) * pxPerMm)}px sans-serif`;
   context.strokeStyle = '#c0bbb3';
   for (const [place, print] of prints.entries()) {
     const picture = pictures.thumbnail({ pulls: print.pulls, heightPx: rows, relative: options.relative });
-    const left = Math.round(lay.leftMm(place % lay.columns) * pxPerMm);
-    const top = Math.round(lay.topMm(Math.floor(place / lay.columns)) * pxPerMm);
+    const left = Math.round(layout.leftMm(place % layout.columns) * pxPerMm);
+    const top = Math.round(layout.topMm(Math.floor(place / layout.columns)) * pxPerMm);
     context.putImageData(new ImageData(picture.pixels, picture.widthPx, picture.heightPx), left, top);
     context.strokeRect(left - 0.5, top - 0.5, picture.widthPx + 1, picture.heightPx + 1);
     context.fillText(caption(print), left, top + picture.heightPx + 3.4 * pxPerMm, picture.widthPx + GAP_MM * pxPerMm * 0.6);

@@ -12,7 +12,7 @@ export function breathe(): Promise<void> {
   });
 }
 
-/** Which jobs run and which were told to stop. An AbortSignal does not cross a worker boundary. */
+/** Which jobs run and which are to stop. An AbortSignal does not cross a worker boundary. */
 export class Jobs {
   private readonly running = new Map<string, { cancelled: boolean }>();
 

@@ -150,7 +150,7 @@ export class WallGestures {
       this.scene.steering.panBy(-across * unit, 0);
       return;
     }
-    // A wheel's notch is about 100, a pinch on a touchpad a few, told by ctrl.
+    // A wheel's notch is about 100, a pinch on a touchpad a few, known by ctrl.
     const rate = event.ctrlKey && Math.abs(event.deltaY) < 50 ? PINCH_RATE : WHEEL_RATE;
     this.scene.steering.zoomAt(Math.exp(-event.deltaY * unit * rate), x, y);
   };

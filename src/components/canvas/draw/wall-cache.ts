@@ -103,7 +103,7 @@ export class WallCache {
     this.view = null;
   }
 
-  /** Whether all that a view shows was drawn, in its size or, when told so, in about its size. */
+  /** Whether all that a view shows was drawn, in its size or, if that will do, in about its size. */
   reaches(view: View, otherSize: boolean): boolean {
     if (this.view === null) return false;
     const ratio = this.view.scale / view.scale;

@@ -7,7 +7,7 @@ const NO_WEBGL =
   'This browser gives the page no WebGL 2, so the wall cannot be drawn. Switch hardware acceleration on, or open Pullstack in another browser.';
 
 /**
- * Makes the renderer of a wall, with a canvas of its own; it draws only when told to.
+ * Makes the renderer of a wall, with a canvas of its own; it draws only when asked to.
  * @throws when the browser gives no WebGL 2
  */
 export async function wallRenderer(): Promise<WebGLRenderer> {

@@ -31,7 +31,7 @@ export class SettingsCheck {
   async check(inputs: WallInputs): Promise<boolean> {
     this.checked = inputs;
     let latest = false;
-    const { drawer: studio, bench, explore } = inputs;
+    const { studio, bench, explore } = inputs;
     await this.checking.start(async ({ signal }) => {
       const problems = await engineFor('picture').checkExplore({ studio, bench, explore });
       if (signal.aborted) return null;

@@ -42,7 +42,7 @@ export class WallRun {
   hung: WallSearch | null = null;
   /** The prints that hang, by their number on the wall. */
   variants: Variant[] = [];
-  /** What hangs, as a later search is told of it. */
+  /** What hangs, as a later search gets it. */
   shown: SeenPrint[] = [];
   private readonly listener: RunListener;
   private readonly engine: () => WallEngine;
@@ -106,7 +106,7 @@ export class WallRun {
   private async find(search: WallSearch, signal: AbortSignal): Promise<null> {
     this.listener.changed();
     const { inputs, derived, seen, rows } = search;
-    const { drawer: studio, bench, explore, relative } = inputs;
+    const { studio, bench, explore, relative } = inputs;
     const from = derived === null ? { seen } : { derived: derived.request };
     try {
       const end = await this.engine().wall(
@@ -171,12 +171,12 @@ export class WallRun {
     const { hung } = this;
     if (pins.length === 0 || hung === null || hung !== this.search || this.pinning || !this.ended) return;
     const { inputs, rows } = hung;
-    const missing = missingPins(pins, this.variants, inputs.drawer);
+    const missing = missingPins(pins, this.variants, inputs.studio);
     if (missing.length === 0) return;
     const at = this.variants.length;
     this.pinning = true;
     try {
-      const batch = await this.engine().pinTiles({ studio: inputs.drawer, relative: inputs.relative, pins: missing, at, rows });
+      const batch = await this.engine().pinTiles({ studio: inputs.studio, relative: inputs.relative, pins: missing, at, rows });
       if (this.search !== hung || this.variants.length !== at) return;
       const parents = parentsOf(inputs);
       const variants = missing.map(pinnedVariant);
@@ -194,7 +194,7 @@ export class WallRun {
   }
 
   private async lookForClash(search: WallSearch, signal: AbortSignal): Promise<void> {
-    const { drawer: studio, bench, explore } = search.inputs;
+    const { studio, bench, explore } = search.inputs;
     let found: Clash | null = null;
     try {
       found = await this.engine().findClash({ studio, bench, explore }, { signal });

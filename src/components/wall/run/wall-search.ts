@@ -7,7 +7,7 @@ import type { DerivedAsk } from './derived-ask.ts';
 
 /** What a wall is found from. */
 export interface WallInputs {
-  drawer: Studio;
+  studio: Studio;
   bench: readonly Pull[];
   explore: ExploreSettings;
   /** Whether the prints are shown relative to the paper. */
@@ -43,7 +43,7 @@ export function sameValue(a: unknown, b: unknown): boolean {
 
 /** Whether the same wall would come of both. */
 export function sameInputs(a: WallInputs, b: WallInputs): boolean {
-  return a.drawer === b.drawer && a.relative === b.relative && sameValue(a.bench, b.bench) && sameValue(a.explore, b.explore);
+  return a.studio === b.studio && a.relative === b.relative && sameValue(a.bench, b.bench) && sameValue(a.explore, b.explore);
 }
 
 /** Walls up to so many prints have maps of so many rows: the larger the wall, the less of each print can be seen at once. */

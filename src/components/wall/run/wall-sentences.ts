@@ -13,10 +13,10 @@ import type { WallRun } from './wall-run.ts';
  */
 export function derivedSentence(derived: DerivedAsk | null, find: (ask: DerivedAsk) => void) {
   if (derived === null) return nothing;
-  return html`<p class="told" role="status">${derived.sentence}</p>
+  return html`<p class="note" role="status">${derived.sentence}</p>
     ${
       derived.request.kind === 'between'
-        ? html`<label class="told steps">
+        ? html`<label class="note steps">
           In steps, at most
           <input
             type="number"
@@ -45,18 +45,18 @@ export interface WallStanding {
 
 /** What there is to say of how the wall stands: why it failed, or why it is not what the settings ask for. */
 export function wallSentence({ run, store, problems, showProblem }: WallStanding) {
-  if (run.state === 'failed') return html`<p class="told" role="alert">${run.reason}</p>`;
+  if (run.state === 'failed') return html`<p class="note" role="alert">${run.reason}</p>`;
   if (run.state === 'running') return nothing;
   if (problems.length > 0) {
     const away = problems.filter(({ where }) => where === 'drawer' || where.startsWith('bench'));
-    if (away.length > 0) return html`<p class="told" role="alert">${entryAt(away, 0).message}</p>`;
-    return html`<p class="told">These settings cannot be met; the wall stays as it was. <button class="quiet where" @click=${showProblem}>Show where</button></p>`;
+    if (away.length > 0) return html`<p class="note" role="alert">${entryAt(away, 0).message}</p>`;
+    return html`<p class="note">These settings cannot be met; the wall stays as it was. <button class="quiet where" @click=${showProblem}>Show where</button></p>`;
   }
   if (run.startedFromOther(store.project.bench))
-    return html`<p class="told">These prints came from the stack that was on the Bench before. Find prints starts from the one that is there now.</p>`;
+    return html`<p class="note">These prints came from the stack that was on the Bench before. Find prints starts from the one that is there now.</p>`;
   if (run.clash !== null) return html`<wall-clash .store=${store} .clash=${run.clash}></wall-clash>`;
-  if (run.state === 'stopped') return html`<p class="told">Stopped.</p>`;
-  if (run.reason !== '') return html`<p class="told">${run.reason}</p>`;
+  if (run.state === 'stopped') return html`<p class="note">Stopped.</p>`;
+  if (run.reason !== '') return html`<p class="note">${run.reason}</p>`;
   return nothing;
 }
 

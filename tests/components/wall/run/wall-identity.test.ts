@@ -85,7 +85,7 @@ function texels(
 }
 
 function askFor(count: number): WallAsk {
-  const inputs: WallInputs = { drawer, bench, explore: { ...explore, count, offsetRangeMm: 5 }, relative: true };
+  const inputs: WallInputs = { studio: drawer, bench, explore: { ...explore, count, offsetRangeMm: 5 }, relative: true };
   return { inputs, derived: null, seen: [] };
 }
 
