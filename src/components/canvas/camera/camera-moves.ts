@@ -1,4 +1,4 @@
-import type { Frame } from '../draw/print-frame.ts';
+import type { Box } from '../plan/wall-layout.ts';
 import { between, type Camera, type View } from './camera.ts';
 
 const MOVE_MS = 170;
@@ -37,7 +37,7 @@ export class CameraMoves {
   }
 
   /** Brings a rectangle of the wall into view, moving as little as need be. */
-  reveal(box: Frame): void {
+  reveal(box: Box): void {
     const to = this.fromGoal(() => this.camera.revealing(box));
     const goal = this.move?.to ?? this.camera;
     if (Math.abs(to.x - goal.x) < 0.5 && Math.abs(to.y - goal.y) < 0.5) return;

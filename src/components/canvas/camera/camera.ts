@@ -1,5 +1,4 @@
-import type { Frame } from '../draw/print-frame.ts';
-import type { Extent } from '../plan/wall-layout.ts';
+import type { Box, Extent } from '../plan/wall-layout.ts';
 
 const PADDING_PX = 28;
 /** A wall so many times as tall as its view is not shown whole at first. */
@@ -82,7 +81,7 @@ export class Camera implements View {
    * The view after stepping closer to a rectangle of the wall or further from it. It stays whole in
    * view as long as it fits, and in the middle from then on.
    */
-  zoomedOnto(factor: number, { left, top, width, height }: Frame): View {
+  zoomedOnto(factor: number, { left, top, width, height }: Box): View {
     const { view } = this;
     const atX = (left + width / 2) * this.scale + this.x;
     const atY = (top + height / 2) * this.scale + this.y;
@@ -98,7 +97,7 @@ export class Camera implements View {
   }
 
   /** The least shift that brings a rectangle of the wall into view, with some air. */
-  revealing({ left, top, width, height }: Frame): View {
+  revealing({ left, top, width, height }: Box): View {
     return {
       scale: this.scale,
       x: this.x + intoView(left * this.scale + this.x, width * this.scale, this.view.width),

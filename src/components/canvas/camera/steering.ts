@@ -1,7 +1,6 @@
 import { num } from '../../../engine/base/at.ts';
-import type { Frame } from '../draw/print-frame.ts';
 import type { PlanIndex } from '../plan/plan-index.ts';
-import type { Extent } from '../plan/wall-layout.ts';
+import type { Box, Extent } from '../plan/wall-layout.ts';
 import { CameraMoves } from './camera-moves.ts';
 import { Camera, type View } from './camera.ts';
 
@@ -16,7 +15,7 @@ export interface SteeredWall {
   /** The print in focus; −1 for none. */
   readonly focus: number;
   /** Where a print is on the screen. */
-  frameOf(index: number): Frame;
+  frameOf(index: number): Box;
   /** Lays the prints out anew when the view would now have them in other columns. */
   layToView(): void;
   requestDraw(): void;
@@ -101,7 +100,7 @@ export class Steering {
   }
 
   /** Where a print hangs, wall units. */
-  private placeOf(index: number): Frame {
+  private placeOf(index: number): Box {
     const { at, printWidth, printHeight } = this.wall.planned.plan;
     return { left: num(at, index * 2), top: num(at, index * 2 + 1), width: printWidth, height: printHeight };
   }

@@ -12,6 +12,12 @@ export interface Extent {
   height: number;
 }
 
+/** An extent and where it lies. */
+export interface Box extends Extent {
+  left: number;
+  top: number;
+}
+
 /** Where prints hang: row by row in seed order, all at one size. */
 export interface WallLayout extends Extent {
   places: number;
