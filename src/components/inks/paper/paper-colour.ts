@@ -18,6 +18,7 @@ import '../add/colour-field.ts';
 import { sampleWords } from '../add/measured-way.ts';
 import { markStyles, swatchTemplate } from '../overprint/marked-swatch.ts';
 import { foldStyles } from '../shelf/fold-style.ts';
+import '../../ui/kit/problem.ts';
 
 /** The paper's colour: one of four to start from, a measured curve, or a colour alone. */
 @customElement('paper-colour')
@@ -67,9 +68,6 @@ export class PaperColour extends LitElement {
       .measured .swatch {
         height: 30px;
         box-shadow: var(--edge);
-      }
-      .problem {
-        color: var(--accent);
       }
     `,
   ];
@@ -173,7 +171,7 @@ export class PaperColour extends LitElement {
         <button @click=${this.useSample}>Use it</button>
       </div>
       ${chosen.reflectance === undefined ? html`<p class="small soft">A Lab alone: its curve is guessed.</p>` : nothing}
-      ${this.curveProblem === '' ? nothing : html`<p class="problem small" role="alert">${this.curveProblem}</p>`}`;
+      ${this.curveProblem === '' ? nothing : html`<ps-problem>${this.curveProblem}</ps-problem>`}`;
   }
 }
 

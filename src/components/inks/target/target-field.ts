@@ -6,6 +6,7 @@ import type { MeasuredSquare, TargetSquare } from '../../../engine/ink/target/ta
 import { readingText } from '../../../engine/ink/target/typed-colour.ts';
 import type { Misread } from '../../../engine/ink/target/typed-readings.ts';
 import { swatchTemplate } from '../overprint/marked-swatch.ts';
+import '../../ui/kit/problem.ts';
 
 /** A square to be filled in. */
 export interface SquareField {
@@ -52,7 +53,7 @@ export function squareField({ square, name, overName, reading, misread, expected
       ${swatchTemplate(expected)}${measured === null ? html`<span class="swatch none"></span>` : swatchTemplate(measured)}
     </span>
     <span class="far small soft">${measured === null ? '' : `ΔE ${deltaE2000(expected.lab, measured.lab).toFixed(1)}`}</span>
-    ${misread === undefined ? nothing : html`<p class="problem small" role="alert">${misread.problem}</p>`}
+    ${misread === undefined ? nothing : html`<ps-problem>${misread.problem}</ps-problem>`}
   </div>`;
 }
 
