@@ -17,8 +17,8 @@ import type { Measurements } from '../add/cgats-file.ts';
 import '../add/colour-field.ts';
 import { sampleWords } from '../add/measured-way.ts';
 import { markStyles, swatchTemplate } from '../overprint/marked-swatch.ts';
-import { foldStyles } from '../shelf/fold-style.ts';
 import '../../ui/kit/problem.ts';
+import '../../ui/kit/fold.ts';
 
 /** The paper's colour: one of four to start from, a measured curve, or a colour alone. */
 @customElement('paper-colour')
@@ -26,7 +26,7 @@ export class PaperColour extends LitElement {
   static override styles = [
     controls,
     markStyles,
-    foldStyles,
+
     css`
       :host {
         display: grid;
@@ -143,20 +143,16 @@ export class PaperColour extends LitElement {
       </div>
       <p class="small soft">Invented, to start from; measure your own to be sure.</p>
       <div>
-        <details class="fold">
-          <summary>Its own colour <span class="soft">L ${lab[0].toFixed(0)}, a ${minus(lab[1])}, b ${minus(lab[2])}</span></summary>
-          <div class="inside">
+        <ps-fold ruled label="Its own colour" note="L ${lab[0].toFixed(0)}, a ${minus(lab[1])}, b ${minus(lab[2])}">
             <colour-field label="Colour of the paper" .lab=${this.wanted ?? lab} .problem=${this.problem} @pick=${(event: CustomEvent<Lab>) => this.setColour(event.detail)}></colour-field>
             ${this.nearest === null ? nothing : html`<div class="row"><button @click=${() => this.setColour(defined(this.nearest))}>Take the nearest</button></div>`}
-          </div>
-        </details>
-        <details class="fold">
-          <summary>A measured curve</summary>
-          <div class="inside">
+          
+        </ps-fold>
+        <ps-fold ruled label="A measured curve">
             <cgats-file .measurements=${this.measurements} @read=${(event: CustomEvent<Measurements>) => this.onRead(event.detail)}></cgats-file>
             ${this.measurements === null ? nothing : this.renderSample(this.measurements)}
-          </div>
-        </details>
+          
+        </ps-fold>
       </div>
     `;
   }

@@ -66,6 +66,11 @@ export class Fold extends LitElement {
         color: var(--ink);
         font-weight: 600;
       }
+      :host([ruled]) .inside {
+        display: grid;
+        gap: var(--space-6);
+        padding: var(--space-1) 0 var(--space-7);
+      }
       @media (pointer: coarse) {
         summary {
           min-height: var(--touch);
@@ -99,7 +104,7 @@ export class Fold extends LitElement {
         <span class="label">${this.label}</span>
         ${this.note === '' ? nothing : html`<span class="note" ?data-strong=${this.strong}>${this.note}</span>`}
       </summary>
-      <slot></slot>
+      <div class="inside"><slot></slot></div>
     </details>`;
   }
 }
