@@ -13,6 +13,8 @@ const node = process.execPath;
 run(node, [bin('typescript/bin/tsc'), '--noEmit', '-p', 'tsconfig.json']);
 run(node, [bin('typescript/bin/tsc'), '--noEmit', '-p', 'src/engine/tsconfig.json']);
 run(node, [bin('oxlint/bin/oxlint'), '--deny-warnings']);
+run(node, [bin('oxfmt/bin/oxfmt'), '--check', '.']);
+run(node, [bin('knip/bin/knip.js')]);
 run(node, [bin('vite/bin/vite.js'), 'build']);
 
 const reports = mkdtempSync(join(tmpdir(), 'pullstack-tests-'));

@@ -1,6 +1,6 @@
 /**
  * The engine's door for scripts in Node: everything here is pure and deterministic.
- * DEVELOPERS.md, 'Engine door', says how to use it.
+ * DOOR.md says how to use it.
  */
 export { EngineError, type Problem } from './base/error.ts';
 export { BANDS, WAVELENGTHS_NM } from './colour/weights.ts';

@@ -13,7 +13,6 @@ import { putOnBench } from '../ui/put-on-bench.ts';
 import { editorStyles } from './editor-style.ts';
 import './sheet-preview.ts';
 import type { Move } from './sheet-preview.ts';
-import '../ui/kit/problem.ts';
 
 /** One screen: what lies on it and where, its mesh, and the way to the Bench. */
 @customElement('screen-editor')
@@ -127,7 +126,7 @@ export class ScreenEditor extends StoreElement {
           <ps-number label="Thread" unit="µm" min=${THREAD_UM.least} max=${THREAD_UM.most} .value=${screen.mesh.threadUm} @pick=${(event: NumberPick) => this.setMesh({ threadUm: event.detail })}></ps-number>
           <p class="soft small">Opening about ${roundTo(openingUm(screen.mesh), 0)} µm</p>
         </div>
-        ${this.meshProblem === '' ? nothing : html`<ps-problem>${this.meshProblem}</ps-problem>`}
+        ${this.meshProblem === '' ? nothing : html`<p class="problem small" role="alert">${this.meshProblem}</p>`}
       </section>
       <div class="row actions">
         <button class="quiet" @click=${this.removeScreen}>Remove screen</button>

@@ -230,7 +230,7 @@ export class WallRoom extends LitElement {
     this.unfolded = true;
     await this.updateComplete;
     const settings = this.renderRoot.querySelector('.settings');
-    const problem = settings === null ? null : deepFind(settings, 'ps-problem');
+    const problem = settings === null ? null : deepFind(settings, '.problem');
     if (problem !== null) showUnfolded(problem);
   }
 

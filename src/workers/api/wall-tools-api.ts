@@ -56,7 +56,7 @@ export interface ContactSheetRequest {
 }
 
 /** How large a print's picture is to be. */
-export interface PrintSize {
+interface PrintSize {
   widthMm: number;
   dpi: number;
   relative: boolean;

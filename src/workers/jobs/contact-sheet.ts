@@ -9,7 +9,7 @@ import { StudioPictures } from './pictures.ts';
 import { deflate } from './png-stream.ts';
 
 /** A contact sheet holds so many prints at most. */
-export const MOST_PRINTS = 1000;
+const MOST_PRINTS = 1000;
 const PAPERS = { a4: { widthMm: 210, heightMm: 297 }, a3: { widthMm: 297, heightMm: 420 } };
 const MARGIN_MM = 12;
 const HEAD_MM = 9;

@@ -5,7 +5,7 @@ import type { PrintRequest } from '../api/wall-tools-api.ts';
 import { writePng } from './png-stream.ts';
 
 /** A file above this takes minutes and more memory than other programs open: 250 million pixels. */
-export const MOST_PIXELS = 250_000_000;
+const MOST_PIXELS = 250_000_000;
 const BAND_PIXELS = 2_000_000;
 const MM_PER_INCH = 25.4;
 

@@ -18,7 +18,6 @@ import { counted } from '../../ui/words.ts';
 import { Work } from '../../ui/work.ts';
 import { veilStyle } from './veil-style.ts';
 import { busynessText, calmWords, placeWords, veilWords } from './veil-words.ts';
-import '../../ui/kit/problem.ts';
 
 const HEIGHT_PX = 640;
 
@@ -112,7 +111,7 @@ export class VeilFinder extends LitElement {
           </div>`
           : nothing
       }
-      ${run.failure === '' ? nothing : html`<ps-problem>${run.failure}</ps-problem>`}
+      ${run.failure === '' ? nothing : html`<p role="alert">${run.failure}</p>`}
       ${
         !run.running && run.found === null && run.failure === ''
           ? html`<div class="looking"><span role="status">Stopped.</span><button type="button" @click=${this.look}>Look again</button></div>`

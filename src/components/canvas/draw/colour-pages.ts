@@ -2,7 +2,7 @@ import { BufferImageSource } from 'pixi.js';
 import { defined } from '../../../engine/base/at.ts';
 
 /** Texels a row; a colour's number splits into row and column by shift and mask in the shader. */
-export const COLOUR_WIDTH = 1024;
+const COLOUR_WIDTH = 1024;
 const COLOUR_HEIGHT = 256;
 const CAPACITY = COLOUR_WIDTH * COLOUR_HEIGHT;
 

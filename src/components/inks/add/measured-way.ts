@@ -15,7 +15,6 @@ import { counted } from '../../ui/words.ts';
 import { markStyles, swatchTemplate } from '../overprint/marked-swatch.ts';
 import { curveStyles, twoCurves } from '../shelf/curve-drawing.ts';
 import type { Measurements } from './cgats-file.ts';
-import '../../ui/kit/problem.ts';
 
 /** Samples shown as swatches; charts of thousands are for the lists. */
 const MOST_SWATCHES = 240;
@@ -63,6 +62,9 @@ export class MeasuredWay extends LitElement {
         display: block;
         height: 30px;
         box-shadow: var(--edge);
+      }
+      .problem {
+        color: var(--accent);
       }
       summary {
         cursor: pointer;
@@ -169,7 +171,7 @@ export class MeasuredWay extends LitElement {
               moved.map(({ band }) => band),
             )
       }
-      ${problem === '' ? nothing : html`<ps-problem>${problem} Nothing can be added yet.</ps-problem>`}
+      ${problem === '' ? nothing : html`<p class="problem small" role="alert">${problem} Nothing can be added yet.</p>`}
       ${chosen.draft !== null && fromLab ? html`<p class="small">Lab alone, so the curves are guessed: the ink counts as a drawdown, not as measured.</p>` : nothing}
       ${moved.length === 0 ? (chosen.draft !== null && !fromLab ? html`<p class="small soft">No band had to be moved.</p>` : nothing) : this.renderMoved(chosen)}
       ${hiding.length === 0 ? nothing : html`<p class="small soft">Hides what is below at ${bandWords(hiding)}: what further strokes add there is a guess.</p>`}

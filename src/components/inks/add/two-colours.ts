@@ -9,7 +9,6 @@ import { engineFor } from '../../../workers/client/client.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { Work } from '../../ui/work.ts';
 import './colour-field.ts';
-import '../../ui/kit/problem.ts';
 
 /** What a drawdown shows over both halves of the card. */
 export interface Colours {
@@ -43,6 +42,9 @@ export class TwoColours extends LitElement {
       }
       .unsaved span {
         flex-basis: 100%;
+      }
+      .problem {
+        color: var(--accent);
       }
     `,
   ];
@@ -103,7 +105,7 @@ export class TwoColours extends LitElement {
     return html`
       <colour-field label="One stroke over white" .lab=${overWhite} .problem=${problemAt('overWhite')} @pick=${(event: CustomEvent<Lab>) => void this.ask({ overBlack, overWhite: event.detail })}></colour-field>
       <colour-field label="One stroke over black" .lab=${overBlack} .problem=${problemAt('overBlack')} @pick=${(event: CustomEvent<Lab>) => void this.ask({ overWhite, overBlack: event.detail })}></colour-field>
-      ${otherProblems.map((problem) => html`<ps-problem>${problem.message}</ps-problem>`)}
+      ${otherProblems.map((problem) => html`<p class="problem small" role="alert">${problem.message}</p>`)}
       ${
         this.problems.length === 0
           ? nothing

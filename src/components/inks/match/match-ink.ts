@@ -26,8 +26,6 @@ import { swatchTemplate } from '../overprint/marked-swatch.ts';
 import { matchStyles } from './match-style.ts';
 import { deltaWords, weighLines } from './match-words.ts';
 import '../mesh/mesh-select.ts';
-import '../../ui/kit/problem.ts';
-import '../../ui/kit/progress.ts';
 
 /** The paper itself, in a choice of grounds. */
 const PAPER = '';
@@ -133,11 +131,11 @@ export class MatchInk extends StoreElement {
       <div class="row">
         ${
           busy
-            ? html`<ps-progress label="Searching" .value=${this.run.progress} @stop=${() => this.run.stop()}></ps-progress>`
+            ? html`<button @click=${() => this.run.stop()}>Stop</button><progress aria-label="Searching" max="1" .value=${this.run.progress}></progress>`
             : html`<button class="main" ?disabled=${target === null} @click=${this.search}>Find mixes</button>`
         }
       </div>
-      ${this.run.failure === '' ? nothing : html`<ps-problem>${this.run.failure}</ps-problem>`}
+      ${this.run.failure === '' ? nothing : html`<p class="problem" role="alert">${this.run.failure}</p>`}
       ${this.renderResult(target)}
     `;
   }

@@ -17,8 +17,7 @@ import type { Measurements } from '../add/cgats-file.ts';
 import '../add/colour-field.ts';
 import { sampleWords } from '../add/measured-way.ts';
 import { markStyles, swatchTemplate } from '../overprint/marked-swatch.ts';
-import '../../ui/kit/problem.ts';
-import '../../ui/kit/fold.ts';
+import { foldStyles } from '../shelf/fold-style.ts';
 
 /** The paper's colour: one of four to start from, a measured curve, or a colour alone. */
 @customElement('paper-colour')
@@ -26,7 +25,7 @@ export class PaperColour extends LitElement {
   static override styles = [
     controls,
     markStyles,
-
+    foldStyles,
     css`
       :host {
         display: grid;
@@ -68,6 +67,9 @@ export class PaperColour extends LitElement {
       .measured .swatch {
         height: 30px;
         box-shadow: var(--edge);
+      }
+      .problem {
+        color: var(--accent);
       }
     `,
   ];
@@ -143,16 +145,20 @@ export class PaperColour extends LitElement {
       </div>
       <p class="small soft">Invented, to start from; measure your own to be sure.</p>
       <div>
-        <ps-fold ruled label="Its own colour" note="L ${lab[0].toFixed(0)}, a ${minus(lab[1])}, b ${minus(lab[2])}">
+        <details class="fold">
+          <summary>Its own colour <span class="soft">L ${lab[0].toFixed(0)}, a ${minus(lab[1])}, b ${minus(lab[2])}</span></summary>
+          <div class="inside">
             <colour-field label="Colour of the paper" .lab=${this.wanted ?? lab} .problem=${this.problem} @pick=${(event: CustomEvent<Lab>) => this.setColour(event.detail)}></colour-field>
             ${this.nearest === null ? nothing : html`<div class="row"><button @click=${() => this.setColour(defined(this.nearest))}>Take the nearest</button></div>`}
-          
-        </ps-fold>
-        <ps-fold ruled label="A measured curve">
+          </div>
+        </details>
+        <details class="fold">
+          <summary>A measured curve</summary>
+          <div class="inside">
             <cgats-file .measurements=${this.measurements} @read=${(event: CustomEvent<Measurements>) => this.onRead(event.detail)}></cgats-file>
             ${this.measurements === null ? nothing : this.renderSample(this.measurements)}
-          
-        </ps-fold>
+          </div>
+        </details>
       </div>
     `;
   }
@@ -167,7 +173,7 @@ export class PaperColour extends LitElement {
         <button @click=${this.useSample}>Use it</button>
       </div>
       ${chosen.reflectance === undefined ? html`<p class="small soft">A Lab alone: its curve is guessed.</p>` : nothing}
-      ${this.curveProblem === '' ? nothing : html`<ps-problem>${this.curveProblem}</ps-problem>`}`;
+      ${this.curveProblem === '' ? nothing : html`<p class="problem small" role="alert">${this.curveProblem}</p>`}`;
   }
 }
 

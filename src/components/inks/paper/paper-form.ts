@@ -8,7 +8,6 @@ import '../../ui/kit/number-field.ts';
 import { controls } from '../../ui/controls-style.ts';
 import type { NumberPick } from '../../ui/kit/number-field.ts';
 import './paper-colour.ts';
-import '../../ui/kit/problem.ts';
 
 /** The paper: name, colour, sheet and the part of it that can be printed. */
 @customElement('paper-form')
@@ -57,6 +56,11 @@ export class PaperForm extends StoreElement {
           grid-template-columns: 64px 1fr;
           gap: var(--space-6);
         }
+      }
+      .problem {
+        grid-column: 1 / -1;
+        color: var(--accent);
+        font-size: var(--type-small);
       }
     `,
   ];
@@ -107,7 +111,7 @@ export class PaperForm extends StoreElement {
           <h3>Printable part</h3>
           ${mm('From left', printable.xMm, (xMm) => this.setPrintable({ xMm }), 0)} ${mm('From top', printable.yMm, (yMm) => this.setPrintable({ yMm }), 0)}
           ${mm('Width', printable.widthMm, (widthMm) => this.setPrintable({ widthMm }))} ${mm('Height', printable.heightMm, (heightMm) => this.setPrintable({ heightMm }))}
-          ${this.problems.map((problem) => html`<ps-problem>${problem.message} Not saved yet.</ps-problem>`)}
+          ${this.problems.map((problem) => html`<p class="problem" role="alert">${problem.message} Not saved yet.</p>`)}
         </div>
       </div>
     `;

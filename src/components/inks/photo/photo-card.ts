@@ -7,7 +7,6 @@ import './photo-picks.ts';
 import type { Colours } from '../add/two-colours.ts';
 import type { PhotoPatch, PhotoPicks } from './photo-picks.ts';
 import { photoStyles } from './photo-style.ts';
-import '../../ui/kit/problem.ts';
 
 const PATCHES: readonly (PhotoPatch & { key: keyof DrawdownPhoto })[] = [
   { key: 'white', name: 'Card white' },
@@ -40,7 +39,7 @@ export class PhotoCard extends LitElement {
         hint="One stroke on a contrast card, lit evenly, without glare, with some bare white and bare black in view."
         @picks=${(event: CustomEvent<PhotoPicks>) => this.take(event.detail)}
       ></photo-picks>
-      ${this.found?.problems.map(({ message }) => html`<ps-problem>${message}</ps-problem>`)}
+      ${this.found?.problems.map(({ message }) => html`<p class="problem small" role="alert">${message}</p>`)}
     `;
   }
 }

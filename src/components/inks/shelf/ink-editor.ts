@@ -19,14 +19,14 @@ import './ink-film.ts';
 import './ink-letdown.ts';
 import { swatchTemplate } from '../overprint/marked-swatch.ts';
 import { curveDrawing, curveStyles } from './curve-drawing.ts';
+import { foldStyles } from './fold-style.ts';
 import '../add/two-colours.ts';
 import { editorStyles } from './ink-editor-style.ts';
-import '../../ui/kit/fold.ts';
 
 /** One ink of the project: its name, how far to trust it, its colours and what follows from them. Saved as it changes. */
 @customElement('ink-editor')
 export class InkEditor extends StoreElement {
-  static override styles = [controls, drawdownStyles, curveStyles, editorStyles];
+  static override styles = [controls, drawdownStyles, curveStyles, foldStyles, editorStyles];
 
   @property({ attribute: false }) ink!: Ink;
   /** How many bands the colours last asked for had moved. */
@@ -98,31 +98,39 @@ export class InkEditor extends StoreElement {
 
   private renderColours(estimate: boolean) {
     const { ink } = this;
-    return html`<ps-fold ruled ?open=${estimate} label="Colours" note="${estimate ? '' : ink.mix === undefined ? 'as measured' : 'from the mix'}">
+    return html`<details class="fold" ?open=${estimate}>
+      <summary>Colours ${estimate ? nothing : html`<span class="soft">${ink.mix === undefined ? 'as measured' : 'from the mix'}</span>`}</summary>
+      <div class="inside">
         ${estimate ? nothing : html`<p class="soft small">Other colours make it an estimate from two colours.</p>`}
         <two-colours .colours=${ink} @found=${(event: CustomEvent<ColoursFound>) => this.recolour(event.detail)}></two-colours>
-      
-    </ps-fold>`;
+      </div>
+    </details>`;
   }
 
   private renderFilm() {
     const { ink } = this;
-    return html`<ps-fold ruled label="Mesh and film" note="${ink.mesh === undefined ? 'mesh not known' : `found on ${meshName(ink.mesh)}`}">
+    return html`<details class="fold">
+      <summary>Mesh and film <span class="soft">${ink.mesh === undefined ? 'mesh not known' : `found on ${meshName(ink.mesh)}`}</span></summary>
+      <div class="inside">
         <ink-film .store=${this.store} .ink=${ink} @mesh=${(event: CustomEvent<Mesh | null>) => this.setMesh(event.detail)} @solids=${(event: CustomEvent<number>) => this.save({ solids: event.detail })}></ink-film>
-      
-    </ps-fold>`;
+      </div>
+    </details>`;
   }
 
   private renderLetdown() {
-    return html`<ps-fold ruled label="Let it down" note="with transparent base">
+    return html`<details class="fold">
+      <summary>Let it down <span class="soft">with transparent base</span></summary>
+      <div class="inside">
         <ink-letdown .store=${this.store} .ink=${this.ink} @added=${(event: CustomEvent<string>) => this.dispatchEvent(new CustomEvent('added', { detail: event.detail }))}></ink-letdown>
-      
-    </ps-fold>`;
+      </div>
+    </details>`;
   }
 
   private renderPress() {
     const { ink } = this;
-    return html`<ps-fold ruled label="At the press" note="${ink.dryMinutes} min, ${roundTo(ink.densityGPerCm3, 2)} g/cm³">
+    return html`<details class="fold">
+      <summary>At the press <span class="soft">${ink.dryMinutes} min, ${roundTo(ink.densityGPerCm3, 2)} g/cm³</span></summary>
+      <div class="inside">
         <div class="fields">
           <ps-number label="Dry to print on" unit="min" min=${DRY_MINUTES.least} max=${DRY_MINUTES.most} .value=${ink.dryMinutes} @pick=${(event: NumberPick) => this.save({ dryMinutes: event.detail })}></ps-number>
           <ps-number label="Dry to stack" unit="min" min=${STACK_MINUTES.least} max=${STACK_MINUTES.most} .value=${stackMinutesOf(ink)} @pick=${(event: NumberPick) => this.save({ stackMinutes: event.detail })}></ps-number>
@@ -135,8 +143,8 @@ export class InkEditor extends StoreElement {
             : html`<label><input type="checkbox" .checked=${ink.stock === true} @change=${(event: Event) => this.setStock((event.target as HTMLInputElement).checked, ink.role === 'base')} /> A stock ink: only for mixing others</label>
               <label><input type="checkbox" .checked=${ink.role === 'base'} @change=${(event: Event) => this.setStock(ink.stock === true, (event.target as HTMLInputElement).checked)} /> The transparent base</label>`
         }
-      
-    </ps-fold>`;
+      </div>
+    </details>`;
   }
 
   /** What follows when a stock ink changes. */

@@ -6,7 +6,6 @@ import type { MeasuredSquare, TargetSquare } from '../../../engine/ink/target/ta
 import { readingText } from '../../../engine/ink/target/typed-colour.ts';
 import type { Misread } from '../../../engine/ink/target/typed-readings.ts';
 import { swatchTemplate } from '../overprint/marked-swatch.ts';
-import '../../ui/kit/problem.ts';
 
 /** A square to be filled in. */
 export interface SquareField {
@@ -53,7 +52,7 @@ export function squareField({ square, name, overName, reading, misread, expected
       ${swatchTemplate(expected)}${measured === null ? html`<span class="swatch none"></span>` : swatchTemplate(measured)}
     </span>
     <span class="far small soft">${measured === null ? '' : `ΔE ${deltaE2000(expected.lab, measured.lab).toFixed(1)}`}</span>
-    ${misread === undefined ? nothing : html`<ps-problem>${misread.problem}</ps-problem>`}
+    ${misread === undefined ? nothing : html`<p class="problem small" role="alert">${misread.problem}</p>`}
   </div>`;
 }
 

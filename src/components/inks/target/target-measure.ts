@@ -33,8 +33,6 @@ import { squareField } from './target-field.ts';
 import { foundFit } from './target-found.ts';
 import './target-photo.ts';
 import { measureStyles } from './target-measure-style.ts';
-import '../../ui/kit/problem.ts';
-import '../../ui/kit/progress.ts';
 
 /** What inks are fitted to. */
 interface FitInputs {
@@ -235,13 +233,13 @@ export class TargetMeasure extends RoomElement {
       <div class="row">
         ${
           run.running
-            ? html`<ps-progress label="Fitting" words="Round ${run.progress}" @stop=${() => run.stop()}></ps-progress>`
+            ? html`<button @click=${() => run.stop()}>Stop</button><progress aria-label="Fitting"></progress><span class="small soft" role="status">Round ${run.progress}</span>`
             : html`<button class=${run.found === null ? 'main' : ''} @click=${this.fit}>Fit the inks to it</button>
               <span class="small soft" role="status">${measured.length} of ${counted(this.squares.length, 'square')} measured</span>`
         }
       </div>
       <p class="small soft words">The fit takes every square as one stroke of each ink through the mesh its colour was found on. Squares pulled through another mesh, or twice, make the inks come out too strong or too weak.</p>
-      ${run.failure === '' ? nothing : html`<ps-problem>${run.failure} No ink was changed.</ps-problem>`}
+      ${run.failure === '' ? nothing : html`<p class="problem" role="alert">${run.failure} No ink was changed.</p>`}
       ${run.found === null ? nothing : this.renderFound(run.found)}
     `;
   }

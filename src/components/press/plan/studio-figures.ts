@@ -4,7 +4,6 @@ import type { PressSettings } from '../../../engine/project/types.ts';
 import { wholeFigures } from '../../../engine/visit/visit-figures.ts';
 import '../../ui/kit/number-field.ts';
 import { controls } from '../../ui/controls-style.ts';
-import '../../ui/kit/fold.ts';
 
 interface Figure {
   key: keyof PressSettings;
@@ -57,8 +56,27 @@ export class StudioFigures extends LitElement {
       :host {
         display: block;
       }
-      ps-fold {
-        --fold-height: var(--touch);
+      summary {
+        min-height: var(--touch);
+        display: inline-flex;
+        align-items: center;
+        gap: var(--space-4);
+        cursor: pointer;
+        font-weight: 600;
+      }
+      summary::before {
+        content: '';
+        width: 7px;
+        height: 7px;
+        border: solid currentColor;
+        border-width: 0 2px 2px 0;
+        transform: rotate(-45deg);
+      }
+      details[open] summary::before {
+        transform: rotate(45deg);
+      }
+      summary::-webkit-details-marker {
+        display: none;
       }
       .fields {
         display: grid;
@@ -104,7 +122,8 @@ export class StudioFigures extends LitElement {
 
   override render() {
     const press = wholeFigures(this.press);
-    return html`<ps-fold label="Studio figures">
+    return html`<details>
+      <summary>Studio figures</summary>
       <p class="soft small">
         Common practice, no source: change them to yours. How long an ink dries is kept with the ink, in the Inks room.
       </p>
@@ -123,7 +142,7 @@ export class StudioFigures extends LitElement {
           ></ps-number>`,
         )}
       </div>
-    </ps-fold>`;
+    </details>`;
   }
 }
 

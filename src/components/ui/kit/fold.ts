@@ -66,11 +66,6 @@ export class Fold extends LitElement {
         color: var(--ink);
         font-weight: 600;
       }
-      :host([ruled]) .inside {
-        display: grid;
-        gap: var(--space-6);
-        padding: var(--space-1) 0 var(--space-7);
-      }
       @media (pointer: coarse) {
         summary {
           min-height: var(--touch);
@@ -104,7 +99,7 @@ export class Fold extends LitElement {
         <span class="label">${this.label}</span>
         ${this.note === '' ? nothing : html`<span class="note" ?data-strong=${this.strong}>${this.note}</span>`}
       </summary>
-      <div class="inside"><slot></slot></div>
+      <slot></slot>
     </details>`;
   }
 }

@@ -11,7 +11,6 @@ import { controls } from '../../ui/controls-style.ts';
 import { fullDialog } from '../../ui/layout-style.ts';
 import '../../ui/print/picture-view.ts';
 import { Work } from '../../ui/work.ts';
-import '../../ui/kit/problem.ts';
 
 /** Prints that fit beside each other. */
 export const MOST_COMPARED = 6;
@@ -204,7 +203,7 @@ export class ComparePrints extends LitElement {
         }
         <button @click=${() => this.dialog.close()}>Close</button>
       </header>
-      ${this.work.failure === '' ? nothing : html`<ps-problem>${this.work.failure}</ps-problem>`}
+      ${this.work.failure === '' ? nothing : html`<p role="alert">${this.work.failure}</p>`}
       <ul>
         ${variants.map(
           (variant, i) => html`<li class=${below ? 'both' : ''}>

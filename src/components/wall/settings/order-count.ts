@@ -7,7 +7,6 @@ import { engineFor } from '../../../workers/client/client.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { Work } from '../../ui/work.ts';
 import { sameValue } from '../run/wall-search.ts';
-import '../../ui/kit/problem.ts';
 
 /** The sentence that tells a count. */
 function countSentence({ pulls, count }: OrderCount): string {
@@ -83,7 +82,7 @@ export class OrderCountNote extends LitElement {
   }
 
   override render() {
-    if (this.counting.failure !== '') return html`<ps-problem>${this.counting.failure}</ps-problem>`;
+    if (this.counting.failure !== '') return html`<p role="alert">${this.counting.failure}</p>`;
     if (this.counted === null) return nothing;
     return html`<p role="status"><b>${countSentence(this.counted)}</b> ${drawnSentence(this.counted)}</p>`;
   }

@@ -10,7 +10,6 @@ import type { Project } from '../../../engine/project/types.ts';
 import type { AppStore } from '../../app-store.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { fieldLine } from './field-line-style.ts';
-import '../../ui/kit/problem.ts';
 
 type Settings = Omit<ExploreSettings, 'holds'>;
 /** What a choice shows. */
@@ -130,6 +129,11 @@ export const moreStyles = css`
     width: 100%;
     min-width: 0;
   }
+  .problem {
+    border-left: 3px solid var(--accent);
+    padding-left: var(--space-5);
+    font-size: var(--type-label);
+  }
   @media (pointer: coarse) {
     summary,
     .tick,
@@ -155,7 +159,7 @@ export abstract class WallMore extends LitElement {
 
   /** What is wrong with a field, beside it. */
   protected wrong(field: string) {
-    return this.problems.filter(({ where }) => where === field).map(({ message }) => html`<ps-problem>${message}</ps-problem>`);
+    return this.problems.filter(({ where }) => where === field).map(({ message }) => html`<p class="problem" role="alert">${message}</p>`);
   }
 
   /**

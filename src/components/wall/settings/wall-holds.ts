@@ -12,8 +12,7 @@ import { engineFor } from '../../../workers/client/client.ts';
 import type { AppStore } from '../../app-store.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { Work } from '../../ui/work.ts';
-import '../../ui/kit/problem.ts';
-import '../../ui/kit/ink-chip.ts';
+import { inkChip, inkChipStyles } from '../print/print-ink-chip.ts';
 
 const CHOICES: readonly (readonly [string, string])[] = [
   ['free', 'free'],
@@ -34,11 +33,8 @@ function indexIn(where: string): number {
 export class WallHolds extends LitElement {
   static override styles = [
     controls,
+    inkChipStyles,
     css`
-      ps-ink-chip {
-        width: 28px;
-        height: 20px;
-      }
       :host {
         display: block;
       }
@@ -65,7 +61,7 @@ export class WallHolds extends LitElement {
       .ink[aria-pressed='true'] {
         box-shadow: none;
       }
-      .ink[aria-pressed='true'] ps-ink-chip {
+      .ink[aria-pressed='true'] .chip {
         outline: 2px solid var(--accent);
         outline-offset: 2px;
       }
@@ -119,6 +115,12 @@ export class WallHolds extends LitElement {
         margin: var(--space-4) 0;
         color: var(--ink-soft);
         font-size: var(--type-small);
+      }
+      .problem {
+        border-left: 3px solid var(--accent);
+        padding: var(--space-2) 0 var(--space-2) var(--space-5);
+        margin: var(--space-4) 0;
+        font-size: var(--type-label);
       }
     `,
   ];
@@ -224,13 +226,13 @@ export class WallHolds extends LitElement {
           title="${ink?.name ?? pull.ink}: ${inkKept ? 'kept in every print' : 'press to keep it in every print'}"
           @click=${() => this.set(withInkKept(explore.holds, pull.id, !inkKept))}
         >
-          <ps-ink-chip .ink=${ink}></ps-ink-chip>
+          ${inkChip(ink)}
         </button>
         <span class="name" title="${name} in ${ink?.name ?? pull.ink}">${name}</span>
         ${this.menu(pull, position, { choice, held: shown !== undefined, bad: wrong.length > 0 })}
       </div>
       ${more.length > 0 ? this.further(more, position) : nothing}
-      ${wrong.map((problem) => html`<ps-problem>${problem.message}</ps-problem>`)}
+      ${wrong.map((problem) => html`<p class="problem" role="alert">${problem.message}</p>`)}
     </li>`;
   }
 
@@ -240,7 +242,7 @@ export class WallHolds extends LitElement {
     return html`
       ${this.problems
         .filter(({ code, where }) => code.startsWith('hold.') && this.project.explore.holds[indexIn(where)] === undefined)
-        .map((problem) => html`<ps-problem>${problem.message}</ps-problem>`)}
+        .map((problem) => html`<p class="problem" role="alert">${problem.message}</p>`)}
       ${
         this.notes.length > 0
           ? html`<div role="status" aria-label="About this stack">${this.notes.map(({ message }) => html`<p class="note">${message}</p>`)}</div>`

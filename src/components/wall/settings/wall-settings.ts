@@ -13,13 +13,12 @@ import type { Project } from '../../../engine/project/types.ts';
 import type { AppStore } from '../../app-store.ts';
 import { controls } from '../../ui/controls-style.ts';
 import './order-count.ts';
+import { inkChip, inkChipStyles } from '../print/print-ink-chip.ts';
 import './wall-limits.ts';
 import './wall-ink-limits.ts';
 import './wall-offsets.ts';
 import './wall-screens.ts';
 import { fieldLine } from './field-line-style.ts';
-import '../../ui/kit/problem.ts';
-import '../../ui/kit/ink-chip.ts';
 
 /** From more pulls than this on, fewer are offered; so many then. */
 const MANY_PULLS = 16;
@@ -31,12 +30,9 @@ const LEAST_PULLS = 4;
 export class WallSettings extends LitElement {
   static override styles = [
     controls,
+    inkChipStyles,
     fieldLine,
     css`
-      ps-ink-chip {
-        width: 28px;
-        height: 20px;
-      }
       :host {
         display: grid;
         gap: var(--space-6);
@@ -63,6 +59,11 @@ export class WallSettings extends LitElement {
         display: grid;
         grid-template-columns: 1fr auto;
         gap: var(--space-4);
+      }
+      .problem {
+        border-left: 3px solid var(--accent);
+        padding-left: var(--space-5);
+        font-size: var(--type-label);
       }
       .tick {
         min-height: 32px;
@@ -92,7 +93,7 @@ export class WallSettings extends LitElement {
         color: var(--ink-soft);
         text-decoration: line-through;
       }
-      .inks button[aria-pressed='false'] ps-ink-chip {
+      .inks button[aria-pressed='false'] .chip {
         opacity: 0.35;
       }
       @media (pointer: coarse) {
@@ -113,7 +114,7 @@ export class WallSettings extends LitElement {
   private wrong(field: string) {
     return this.problems
       .filter(({ where }) => where === field || where.startsWith(`${field}[`))
-      .map(({ message }) => html`<ps-problem>${message}</ps-problem>`);
+      .map(({ message }) => html`<p class="problem" role="alert">${message}</p>`);
   }
 
   private change(change: Partial<Omit<ExploreSettings, 'holds'>>): void {
@@ -164,7 +165,7 @@ export class WallSettings extends LitElement {
               palette: inks.filter((other) => (other.id === ink.id ? !used : explore.palette.includes(other.id))).map((other) => other.id),
             })}
         >
-          <ps-ink-chip .ink=${ink}></ps-ink-chip><span>${ink.name}</span>
+          ${inkChip(ink)}<span>${ink.name}</span>
         </button>`;
       })}
     </div>`;
