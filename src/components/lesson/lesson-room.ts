@@ -19,6 +19,7 @@ import { countWords, orderWords, whyWords } from './lesson-words.ts';
 import { chipStyles, pullChip } from './order-chips.ts';
 import './pull-picker.ts';
 import { lookStyles, twoLooks } from './two-looks.ts';
+import '../ui/kit/empty.ts';
 
 /** Rows of the contact sheet's pictures by number of pulls: five have 120 pictures. */
 const ROWS = [0, 0, 560, 560, 360, 240];
@@ -110,11 +111,10 @@ export class LessonRoom extends StoreElement {
   }
 
   private renderEmpty() {
-    return html`<div class="empty">
-      <h2>Nothing to compare yet</h2>
-      <p>A lesson compares the orders of a few pulls. Put at least two pulls on the Bench, then come back.</p>
-      <div class="row"><button class="main" @click=${() => this.store.go('bench')}>Go to the Bench</button></div>
-    </div>`;
+    return html`<ps-empty heading="Nothing to compare yet">
+      A lesson compares the orders of a few pulls. Put at least two pulls on the Bench, then come back.
+      <button slot="actions" class="main" @click=${() => this.store.go('bench')}>Go to the Bench</button>
+    </ps-empty>`;
   }
 
   private renderPicker() {

@@ -98,14 +98,6 @@ export const lessonStyles = css`
   .two {
     margin-top: var(--space-11);
   }
-  .empty {
-    max-width: 46ch;
-    padding: var(--space-10) 0;
-    font-size: var(--type-lead);
-  }
-  .empty .row {
-    margin-top: var(--space-7);
-  }
   @media (max-width: 1180px) {
     .columns {
       grid-template-columns: minmax(0, 1fr) minmax(300px, 36vw);

@@ -142,14 +142,6 @@ export const pressStyles = css`
   .safe li + li {
     margin-top: var(--space-2);
   }
-  .empty {
-    max-width: 46ch;
-    padding: var(--space-10) 0;
-    font-size: var(--type-lead);
-  }
-  .empty .row {
-    margin-top: var(--space-7);
-  }
   @media (max-width: 1180px) {
     .room {
       padding: var(--space-9) var(--space-9) var(--space-11);

@@ -9,12 +9,18 @@ import { drawdownCard, drawdownStyles } from './drawdown-card.ts';
 import '../photo/photo-card.ts';
 import './two-colours.ts';
 import type { Colours, ColoursFound, TwoColours } from './two-colours.ts';
+import '../../ui/kit/choice.ts';
 
 /** An ochre of middling strength, which every card can hold. */
 function start(): ColoursFound {
   const { kx, sx, overWhite, overBlack } = guessInk([64, 12, 38], 'translucent');
   return { kx: Array.from(kx), sx: Array.from(sx), overWhite: roundedLab(overWhite), overBlack: roundedLab(overBlack), moved: 0 };
 }
+
+const SOURCES = [
+  { value: 'typed', label: 'Type them' },
+  { value: 'photo', label: 'Pick them from a photo' },
+];
 
 /** An ink from its two colours on a contrast card, typed or picked from a photo. Sends `draft`, null while there is none. */
 @customElement('drawdown-way')
@@ -29,9 +35,6 @@ export class DrawdownWay extends LitElement {
       }
       .card {
         width: min(190px, 60%);
-      }
-      .from {
-        gap: var(--space-3);
       }
     `,
   ];
@@ -54,10 +57,12 @@ export class DrawdownWay extends LitElement {
   override render() {
     const { found } = this;
     return html`
-      <div class="row from" role="group" aria-label="Where the two colours come from">
-        <button aria-pressed=${!this.fromPhoto} @click=${() => (this.fromPhoto = false)}>Type them</button>
-        <button aria-pressed=${this.fromPhoto} @click=${() => (this.fromPhoto = true)}>Pick them from a photo</button>
-      </div>
+      <ps-choice
+        label="Where the two colours come from"
+        .options=${SOURCES}
+        .value=${this.fromPhoto ? 'photo' : 'typed'}
+        @pick=${(event: CustomEvent<string>) => (this.fromPhoto = event.detail === 'photo')}
+      ></ps-choice>
       ${this.fromPhoto ? html`<photo-card @colours=${(event: CustomEvent<Colours>) => void this.two.ask(event.detail)}></photo-card>` : nothing}
       <two-colours
         .colours=${found}

@@ -8,17 +8,15 @@ import { counted } from '../../ui/words.ts';
 import type { PlanRun } from './plan-run.ts';
 import './studio-figures.ts';
 import './visit-runs.ts';
+import '../../ui/kit/empty.ts';
 
 /** What the room shows before anything can be printed: where recipes come from. */
 export function nothingKept(store: AppStore) {
-  return html`<div class="empty">
-    <h2>Nothing kept yet</h2>
-    <p>A visit prints kept recipes. Keep a print you like on the Wall or the Bench, then come back and say how many sheets of it.</p>
-    <div class="row">
-      <button class="main" @click=${() => store.go('wall')}>Go to the Wall</button>
-      <button @click=${() => store.go('bench')}>Go to the Bench</button>
-    </div>
-  </div>`;
+  return html`<ps-empty heading="Nothing kept yet">
+    A visit prints kept recipes. Keep a print you like on the Wall or the Bench, then come back and say how many sheets of it.
+    <button slot="actions" class="main" @click=${() => store.go('wall')}>Go to the Wall</button>
+    <button slot="actions" @click=${() => store.go('bench')}>Go to the Bench</button>
+  </ps-empty>`;
 }
 
 /**

@@ -38,7 +38,7 @@ export class Empty extends LitElement {
 
   override render() {
     return html`<slot name="picture"></slot>
-      <h3 ?hidden=${this.heading === ''}>${this.heading}</h3>
+      <h2 ?hidden=${this.heading === ''}>${this.heading}</h2>
       <div class="text"><slot></slot></div>
       <div class="row"><slot name="actions"></slot></div>`;
   }
