@@ -2,6 +2,13 @@ import { css, html, LitElement } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
 import type { Picture } from '../../../workers/api/picture-api.ts';
 
+/** Puts a picture on a canvas, which takes its size. */
+export function putPicture(canvas: HTMLCanvasElement, picture: Picture): void {
+  if (canvas.width !== picture.widthPx) canvas.width = picture.widthPx;
+  if (canvas.height !== picture.heightPx) canvas.height = picture.heightPx;
+  canvas.getContext('2d')?.putImageData(new ImageData(picture.pixels, picture.widthPx, picture.heightPx), 0, 0);
+}
+
 /** Shows a picture from a worker as it is, scaled by CSS. */
 @customElement('ps-picture')
 export class PictureView extends LitElement {
@@ -28,11 +35,7 @@ export class PictureView extends LitElement {
   }
 
   override updated(): void {
-    const { picture, canvas } = this;
-    if (picture === null) return;
-    if (canvas.width !== picture.widthPx) canvas.width = picture.widthPx;
-    if (canvas.height !== picture.heightPx) canvas.height = picture.heightPx;
-    canvas.getContext('2d')?.putImageData(new ImageData(picture.pixels, picture.widthPx, picture.heightPx), 0, 0);
+    if (this.picture !== null) putPicture(this.canvas, this.picture);
   }
 }
 

@@ -5,6 +5,7 @@ import type { Studio } from '../../../engine/studio/studio.ts';
 import type { Picture } from '../../../workers/api/picture-api.ts';
 import { engineFor } from '../../../workers/client/client.ts';
 import type { Frame } from '../../canvas/draw/print-frame.ts';
+import { putPicture } from '../../ui/print/picture-view.ts';
 import { StatePlayer } from '../../ui/print/state-player.ts';
 import { Work } from '../../ui/work.ts';
 
@@ -148,11 +149,7 @@ export class LiftedPrint extends LitElement {
 
   override updated(): void {
     const picture = this.print?.pictures[this.player.shown ?? -1];
-    const { canvas } = this;
-    if (picture === undefined || canvas === null) return;
-    if (canvas.width !== picture.widthPx) canvas.width = picture.widthPx;
-    if (canvas.height !== picture.heightPx) canvas.height = picture.heightPx;
-    canvas.getContext('2d')?.putImageData(new ImageData(picture.pixels, picture.widthPx, picture.heightPx), 0, 0);
+    if (picture !== undefined && this.canvas !== null) putPicture(this.canvas, picture);
   }
 }
 
