@@ -5,6 +5,7 @@ import { type AppStore, StoreController } from '../app-store.ts';
 import { controls } from '../ui/controls-style.ts';
 import { chooseFiles } from '../ui/download.ts';
 import { FileDrop, fileDropStyles } from '../ui/file-drop.ts';
+import { cardGrid } from '../ui/layout-style.ts';
 import { importRecipe } from './import-recipes.ts';
 import './recipe-print.ts';
 import './visit-list.ts';
@@ -15,6 +16,7 @@ export class ChestRoom extends LitElement {
   static override styles = [
     controls,
     fileDropStyles,
+    cardGrid,
     css`
       .room {
         min-height: 100%;
@@ -30,12 +32,8 @@ export class ChestRoom extends LitElement {
         flex: 1;
       }
       .prints {
-        display: grid;
-        grid-template-columns: repeat(auto-fill, minmax(270px, 1fr));
+        --card: 270px;
         gap: var(--space-11) var(--space-10);
-        margin: 0;
-        padding: 0;
-        list-style: none;
         align-items: start;
       }
       .prints .opened {

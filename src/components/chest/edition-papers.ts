@@ -1,4 +1,4 @@
-import { css, html, LitElement, nothing } from 'lit';
+import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { entryAt } from '../../engine/base/at.ts';
 import type { EditionRecord } from '../../engine/log/edition/edition-sheets.ts';
@@ -12,6 +12,7 @@ import { download, fileNameOf } from '../ui/download.ts';
 import { stackHost } from '../ui/layout-style.ts';
 import { imageOf } from '../ui/print/state-pictures.ts';
 import { dayOf } from '../words/edition-words.ts';
+import { editionPapersStyle } from './edition-papers-style.ts';
 import { recipePicture } from './recipe-pictures.ts';
 
 const WORDS: readonly [keyof EditionWords, string][] = [
@@ -32,48 +33,7 @@ const PICTURE_ROWS = 1000;
  */
 @customElement('chest-edition-papers')
 export class EditionPapers extends LitElement {
-  static override styles = [
-    controls,
-    stackHost,
-    css`
-      .fields {
-        display: grid;
-        grid-template-columns: repeat(auto-fit, minmax(210px, 1fr));
-        gap: var(--space-6) var(--space-7);
-      }
-      .stacked {
-        display: grid;
-        gap: var(--space-2);
-      }
-      input,
-      .fields select {
-        width: 100%;
-      }
-      fieldset {
-        margin: 0;
-        padding: 0;
-        border: 0;
-      }
-      legend {
-        margin-bottom: var(--space-2);
-        padding: 0;
-        font-weight: 650;
-      }
-      .fate {
-        display: grid;
-        grid-template-columns: minmax(110px, 1.2fr) 120px minmax(0, 1fr) minmax(0, 1fr);
-        gap: var(--space-3) var(--space-6);
-        align-items: center;
-        padding: var(--space-3) 0;
-        border-top: 1px solid var(--line);
-      }
-      @media (max-width: 620px) {
-        .fate {
-          grid-template-columns: 1fr 1fr;
-        }
-      }
-    `,
-  ];
+  static override styles = [controls, stackHost, editionPapersStyle];
 
   @property({ attribute: false }) recipe!: Recipe;
   @property({ attribute: false }) edition!: Edition;

@@ -1,11 +1,11 @@
 import { css } from 'lit';
+import { nameInput, closeStackHost } from '../ui/layout-style.ts';
 
 export const editorStyles = css`
+  ${closeStackHost}
+  ${nameInput}
   :host {
-    display: grid;
     grid-template-columns: minmax(0, 1fr);
-    gap: var(--space-6);
-    align-content: start;
   }
   header {
     display: flex;
@@ -21,21 +21,6 @@ export const editorStyles = css`
   .name {
     flex: 1;
     min-width: 0;
-  }
-  header input[type='text'] {
-    width: 100%;
-    padding: var(--space-1) 0;
-    font-size: var(--type-head);
-    font-weight: 650;
-    letter-spacing: -0.01em;
-    background: none;
-    border-color: transparent;
-    border-bottom-color: var(--line);
-    border-radius: 0;
-  }
-  header input[type='text']:hover,
-  header input[type='text']:focus {
-    border-bottom-color: var(--ink);
   }
   .bench {
     justify-content: space-between;

@@ -4,6 +4,7 @@ import { repeat } from 'lit/directives/repeat.js';
 import type { Paper } from '../../engine/ink/types.ts';
 import type { PlacedShape, Screen, Shape } from '../../engine/shapes/types.ts';
 import { controls } from '../ui/controls-style.ts';
+import { cardList } from '../ui/layout-style.ts';
 import { outlinePath } from './outline-path.ts';
 
 const SEARCH_FROM = 21;
@@ -20,10 +21,8 @@ function placedPath(placed: PlacedShape, shape: Shape, className = '') {
 export class ScreenRack extends LitElement {
   static override styles = [
     controls,
+    cardList,
     css`
-      :host {
-        display: block;
-      }
       .search {
         margin-bottom: var(--space-6);
       }
@@ -31,12 +30,8 @@ export class ScreenRack extends LitElement {
         width: min(320px, 100%);
       }
       ul {
-        display: grid;
-        grid-template-columns: repeat(auto-fill, minmax(112px, 1fr));
+        --card: 112px;
         gap: var(--space-7) var(--space-7);
-        margin: 0;
-        padding: 0;
-        list-style: none;
       }
       li {
         min-width: 0;

@@ -1,6 +1,8 @@
 import { css } from 'lit';
+import { cardGrid } from '../ui/layout-style.ts';
 
 export const inksStyles = css`
+  ${cardGrid}
   .left {
     gap: var(--space-10);
   }
@@ -12,12 +14,8 @@ export const inksStyles = css`
     margin: var(--space-1) 0 var(--space-6);
   }
   .cards {
-    display: grid;
-    grid-template-columns: repeat(auto-fill, minmax(190px, 1fr));
+    --card: 190px;
     gap: var(--space-9) var(--space-8);
-    margin: 0;
-    padding: 0;
-    list-style: none;
   }
   .cards button {
     display: grid;
@@ -52,12 +50,8 @@ export const inksStyles = css`
     font-size: var(--type-lead);
   }
   .stocks {
-    display: grid;
-    grid-template-columns: repeat(auto-fill, minmax(150px, 1fr));
+    --card: 150px;
     gap: var(--space-3) var(--space-8);
-    margin: 0;
-    padding: 0;
-    list-style: none;
   }
   .stocks button {
     display: grid;
@@ -115,7 +109,7 @@ export const inksStyles = css`
       gap: var(--space-9);
     }
     .cards {
-      grid-template-columns: repeat(auto-fill, minmax(150px, 1fr));
+      --card: 150px;
       gap: var(--space-8) var(--space-7);
     }
   }

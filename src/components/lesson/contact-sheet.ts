@@ -1,4 +1,4 @@
-import { css, html, LitElement, nothing } from 'lit';
+import { html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { entryAt, num } from '../../engine/base/at.ts';
@@ -6,6 +6,7 @@ import '../ui/print/picture-view.ts';
 import { controls } from '../ui/controls-style.ts';
 import { cardList } from '../ui/layout-style.ts';
 import { counted } from '../ui/words.ts';
+import { contactSheetStyle } from './contact-sheet-style.ts';
 import type { LessonAnswer } from './lesson-run.ts';
 import { orderWords } from './lesson-words.ts';
 import { chipStyles, orderChips } from './order-chips.ts';
@@ -19,52 +20,7 @@ const LISTED = 6;
  */
 @customElement('ps-contact-sheet')
 export class ContactSheet extends LitElement {
-  static override styles = [
-    controls,
-    chipStyles,
-    cardList,
-    css`
-      ul {
-        --card: var(--print, 190px);
-        gap: var(--space-9) var(--space-9);
-        margin: 0;
-      }
-      .print {
-        display: block;
-        width: 100%;
-        min-height: 0;
-        padding: 0;
-        border: 0;
-        background: none;
-        box-shadow: var(--shadow);
-      }
-      .print[aria-pressed='true'] {
-        box-shadow: var(--edge-ring);
-      }
-      .how-many {
-        display: block;
-        padding: var(--space-5) 0 var(--space-4);
-        font-weight: 600;
-      }
-      .orders {
-        display: flex;
-        flex-wrap: wrap;
-        gap: var(--space-5) var(--space-7);
-      }
-      details {
-        margin-top: var(--space-4);
-        font-size: var(--type-small);
-      }
-      summary {
-        cursor: pointer;
-        color: var(--ink-soft);
-        padding: var(--space-3) 0;
-      }
-      details .orders {
-        padding-top: var(--space-3);
-      }
-    `,
-  ];
+  static override styles = [controls, chipStyles, cardList, contactSheetStyle];
 
   @property({ attribute: false }) answer!: LessonAnswer;
   /** Index of the order that is looked at. */

@@ -1,4 +1,4 @@
-import { css, html, LitElement, nothing } from 'lit';
+import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { entryAt, num } from '../../engine/base/at.ts';
 import { possibleFirsts, tellingGroups } from '../../engine/order/first-down.ts';
@@ -8,6 +8,7 @@ import { controls } from '../ui/controls-style.ts';
 import '../ui/kit/ink-chip.ts';
 import '../ui/print/picture-view.ts';
 import { Work } from '../ui/work.ts';
+import { guessGameStyle } from './guess-game-style.ts';
 import type { LessonAnswer } from './lesson-run.ts';
 import { chipStyles, orderChips, pullChip } from './order-chips.ts';
 
@@ -16,65 +17,7 @@ const ROWS = 900;
 /** Shows one print and asks which pull went down first. */
 @customElement('ps-guess-game')
 export class GuessGame extends LitElement {
-  static override styles = [
-    controls,
-    chipStyles,
-    css`
-      :host {
-        display: grid;
-        grid-template-columns: minmax(0, min(520px, 45dvh)) minmax(260px, 1fr);
-        gap: var(--space-8) var(--space-10);
-        align-items: start;
-      }
-      .print {
-        background: var(--white);
-        box-shadow: var(--shadow);
-      }
-      .asks {
-        display: grid;
-        gap: var(--space-6);
-      }
-      .asks h3 {
-        font-size: var(--type-head);
-      }
-      .answers {
-        display: grid;
-        gap: var(--space-5);
-        max-width: 420px;
-      }
-      .answers button {
-        justify-content: flex-start;
-        gap: var(--space-6);
-        min-height: 52px;
-        font-size: var(--type-lead);
-        text-align: left;
-      }
-      .answers button.right {
-        border: 2px solid var(--ink);
-        opacity: 1;
-      }
-      .answers button[aria-pressed='true']:not(.right) > :last-child {
-        text-decoration: line-through;
-      }
-      .verdict {
-        min-height: 3em;
-        font-size: var(--type-lead);
-      }
-      .orders {
-        display: flex;
-        flex-wrap: wrap;
-        gap: var(--space-6) var(--space-8);
-      }
-      @media (max-width: 900px) {
-        :host {
-          grid-template-columns: minmax(0, 1fr);
-        }
-        .print {
-          max-width: 420px;
-        }
-      }
-    `,
-  ];
+  static override styles = [controls, chipStyles, guessGameStyle];
 
   @property({ attribute: false }) answer!: LessonAnswer;
   @property({ attribute: false }) tell: (sentence: string) => void = () => {};

@@ -8,6 +8,7 @@ import { StoreElement } from '../store-element.ts';
 import '../ui/kit/number-field.ts';
 import '../ui/print/order-graph.ts';
 import { controls } from '../ui/controls-style.ts';
+import { headline, wideRoom } from '../ui/layout-style.ts';
 import { counted } from '../ui/words.ts';
 import './contact-sheet.ts';
 import './guess-game.ts';
@@ -31,7 +32,7 @@ const SHEET_ROWS = 800;
 /** The teacher's room: all orders of a few pulls, and which of them print the same picture. */
 @customElement('lesson-room')
 export class LessonRoom extends StoreElement {
-  static override styles = [controls, chipStyles, lookStyles, lessonStyles];
+  static override styles = [controls, wideRoom, headline, chipStyles, lookStyles, lessonStyles];
 
   @state() private selected: string | null = null;
   /** Index of the order shown on the sheet. */

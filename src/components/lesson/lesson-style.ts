@@ -1,14 +1,6 @@
 import { css } from 'lit';
 
 export const lessonStyles = css`
-  :host {
-    display: block;
-  }
-  .room {
-    max-width: 1640px;
-    margin: 0 auto;
-    padding: var(--space-10) var(--space-10) 80px;
-  }
   .lead {
     margin: var(--space-2) 0 var(--space-6);
     max-width: 66ch;
@@ -19,13 +11,6 @@ export const lessonStyles = css`
   .result {
     margin-top: var(--space-10);
     scroll-margin-top: 16px;
-  }
-  .headline {
-    font-size: var(--type-title);
-    line-height: 1.2;
-    font-weight: 650;
-    letter-spacing: -0.02em;
-    text-wrap: balance;
   }
   .why {
     max-width: 72ch;
@@ -108,9 +93,6 @@ export const lessonStyles = css`
     }
   }
   @media (max-width: 900px) {
-    .room {
-      padding: var(--space-9) var(--space-9) var(--space-11);
-    }
     .columns {
       grid-template-columns: minmax(0, 1fr);
     }
@@ -129,12 +111,6 @@ export const lessonStyles = css`
     }
   }
   @media (max-width: 760px) {
-    .room {
-      padding: var(--space-8) var(--space-7) var(--space-10);
-    }
-    .headline {
-      font-size: var(--type-head);
-    }
     .threshold {
       flex-wrap: wrap;
     }

@@ -24,6 +24,18 @@ export const lookStyles = css`
   }
 `;
 
+function look(overlap: string, name: string, words: string) {
+  return html`<figure>
+    <svg viewBox="0 0 128 96" aria-hidden="true">
+      <rect width="128" height="96" fill="var(--white)" />
+      <rect x="16" y="16" width="60" height="44" fill="var(--example-cool)" />
+      <rect x="52" y="36" width="60" height="44" fill="var(--example-warm)" />
+      <rect x="52" y="36" width="24" height="24" fill=${overlap} />
+    </svg>
+    <figcaption><b>${name}</b>${words}</figcaption>
+  </figure>`;
+}
+
 /**
  * Two things that students take for one. Drawn, not computed: the lightness order is the point.
  * An overlap read as see-through paper lies between its neighbours in lightness; transparent ink
@@ -31,23 +43,7 @@ export const lookStyles = css`
  */
 export function twoLooks() {
   return html`<div class="looks">
-    <figure>
-      <svg viewBox="0 0 128 96" aria-hidden="true">
-        <rect width="128" height="96" fill="var(--white)" />
-        <rect x="16" y="16" width="60" height="44" fill="var(--example-cool)" />
-        <rect x="52" y="36" width="60" height="44" fill="var(--example-warm)" />
-        <rect x="52" y="36" width="24" height="24" fill="var(--example-between)" />
-      </svg>
-      <figcaption><b>Looks like see-through paper</b>Where they overlap, the tone lies between the two.</figcaption>
-    </figure>
-    <figure>
-      <svg viewBox="0 0 128 96" aria-hidden="true">
-        <rect width="128" height="96" fill="var(--white)" />
-        <rect x="16" y="16" width="60" height="44" fill="var(--example-cool)" />
-        <rect x="52" y="36" width="60" height="44" fill="var(--example-warm)" />
-        <rect x="52" y="36" width="24" height="24" fill="var(--example-dark)" />
-      </svg>
-      <figcaption><b>Is transparent ink on white</b>Where they overlap, it is darker than both: each film takes its own light away.</figcaption>
-    </figure>
+    ${look('var(--example-between)', 'Looks like see-through paper', 'Where they overlap, the tone lies between the two.')}
+    ${look('var(--example-dark)', 'Is transparent ink on white', 'Where they overlap, it is darker than both: each film takes its own light away.')}
   </div>`;
 }

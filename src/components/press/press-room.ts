@@ -2,6 +2,7 @@ import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { type AppStore, StoreController } from '../app-store.ts';
 import { controls } from '../ui/controls-style.ts';
+import { headline, wideRoom } from '../ui/layout-style.ts';
 import { StatePictures } from '../ui/print/state-pictures.ts';
 import { KeepAwake } from './log/keep-awake.ts';
 import './log/log-press.ts';
@@ -17,7 +18,7 @@ import type { PullSheet } from './sheet/pull-sheet.ts';
 /** The printer's room: what to print, in which order, with what. */
 @customElement('press-room')
 export class PressRoom extends LitElement {
-  static override styles = [controls, supplyStyles, pressStyles];
+  static override styles = [controls, wideRoom, headline, supplyStyles, pressStyles];
 
   @property({ attribute: false }) store!: AppStore;
   @state() private preparing = false;

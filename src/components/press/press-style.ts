@@ -1,14 +1,6 @@
 import { css } from 'lit';
 
 export const pressStyles = css`
-  :host {
-    display: block;
-  }
-  .room {
-    max-width: 1640px;
-    margin: 0 auto;
-    padding: var(--space-10) var(--space-10) 80px;
-  }
   .room > section + section {
     margin-top: var(--space-11);
   }
@@ -58,11 +50,6 @@ export const pressStyles = css`
   }
   .headline {
     margin: var(--space-3) 0 var(--space-3);
-    font-size: var(--type-title);
-    text-wrap: balance;
-    line-height: 1.2;
-    font-weight: 650;
-    letter-spacing: -0.02em;
   }
   .result details {
     margin-top: var(--space-4);
@@ -143,9 +130,6 @@ export const pressStyles = css`
     margin-top: var(--space-2);
   }
   @media (max-width: 1180px) {
-    .room {
-      padding: var(--space-9) var(--space-9) var(--space-11);
-    }
     .bench {
       grid-template-columns: minmax(0, 1fr);
     }
@@ -155,14 +139,8 @@ export const pressStyles = css`
     }
   }
   @media (max-width: 760px) {
-    .room {
-      padding: var(--space-8) var(--space-7) var(--space-10);
-    }
     .room > section + section {
       margin-top: var(--space-10);
-    }
-    .headline {
-      font-size: var(--type-head);
     }
     .start button {
       flex: 1 1 100%;

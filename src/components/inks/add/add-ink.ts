@@ -5,6 +5,7 @@ import { INK_MESH } from '../../../engine/ink/film/film-factor.ts';
 import type { Mesh } from '../../../engine/ink/film/mesh.ts';
 import type { AppStore } from '../../app-store.ts';
 import { controls } from '../../ui/controls-style.ts';
+import { stackHost } from '../../ui/layout-style.ts';
 import type { Measurements } from './cgats-file.ts';
 import { INK_WAYS, type InkWay, type WayProps } from './ink-ways.ts';
 import '../mesh/mesh-select.ts';
@@ -14,12 +15,8 @@ import '../mesh/mesh-select.ts';
 export class AddInk extends LitElement {
   static override styles = [
     controls,
+    stackHost,
     css`
-      :host {
-        display: grid;
-        gap: var(--space-7);
-        align-content: start;
-      }
       .ways {
         display: grid;
         margin: 0;

@@ -5,6 +5,7 @@ import type { Problem } from '../../../engine/base/error.ts';
 import type { CgatsSample } from '../../../engine/ink/cgats/read-cgats.ts';
 import { engineFor } from '../../../workers/client/client.ts';
 import { controls } from '../../ui/controls-style.ts';
+import { closeStackHost } from '../../ui/layout-style.ts';
 import { counted } from '../../ui/words.ts';
 import { Work } from '../../ui/work.ts';
 import './file-well.ts';
@@ -33,11 +34,8 @@ function decodeText(bytes: Uint8Array): string {
 export class CgatsFile extends LitElement {
   static override styles = [
     controls,
+    closeStackHost,
     css`
-      :host {
-        display: grid;
-        gap: var(--space-5);
-      }
       .file {
         overflow-wrap: anywhere;
       }

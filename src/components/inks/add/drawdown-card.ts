@@ -3,6 +3,7 @@ import { CARD_BLACK, CARD_WHITE } from '../../../engine/ink/characterise/card.ts
 import { drawdown } from '../../../engine/ink/film/drawdown.ts';
 import { swatchOf } from '../../../engine/ink/film/swatch.ts';
 import type { Ink } from '../../../engine/ink/types.ts';
+import { stackHost } from '../../ui/layout-style.ts';
 import { markStyles, swatchTemplate } from '../overprint/marked-swatch.ts';
 
 /** The two halves of the contrast card as a screen shows them. */
@@ -22,6 +23,15 @@ export const drawdownStyles = css`
     inset: 11% 14% 9%;
     display: grid;
     grid-template-rows: 58.75% 1fr;
+  }
+`;
+
+/** A way to an ink that shows its drawdown. */
+export const drawdownWay = css`
+  ${stackHost}
+  ${drawdownStyles}
+  .card {
+    width: min(190px, 60%);
   }
 `;
 

@@ -1,11 +1,11 @@
-import { css, html, LitElement, nothing } from 'lit';
+import { html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { roundedLab } from '../../../engine/colour/lab.ts';
 import { guessInk } from '../../../engine/ink/characterise/guess.ts';
 import type { InkDraft } from '../../../engine/ink/characterise/ink-draft.ts';
 import type { Ink } from '../../../engine/ink/types.ts';
 import { controls } from '../../ui/controls-style.ts';
-import { drawdownCard, drawdownStyles } from './drawdown-card.ts';
+import { drawdownCard, drawdownWay } from './drawdown-card.ts';
 import '../photo/photo-card.ts';
 import './two-colours.ts';
 import type { Colours, ColoursFound, TwoColours } from './two-colours.ts';
@@ -25,19 +25,7 @@ const SOURCES = [
 /** An ink from its two colours on a contrast card, typed or picked from a photo. Sends `draft`, null while there is none. */
 @customElement('drawdown-way')
 export class DrawdownWay extends LitElement {
-  static override styles = [
-    controls,
-    drawdownStyles,
-    css`
-      :host {
-        display: grid;
-        gap: var(--space-7);
-      }
-      .card {
-        width: min(190px, 60%);
-      }
-    `,
-  ];
+  static override styles = [controls, drawdownWay];
 
   @property({ type: Number }) strokeGain = 0;
   @state() private found: ColoursFound = start();

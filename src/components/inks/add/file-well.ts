@@ -1,15 +1,16 @@
 import { css, html, LitElement } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { controls } from '../../ui/controls-style.ts';
+import { stackHost } from '../../ui/layout-style.ts';
 
 /** A place to drop one file, or to choose it. Sends `file`; what is slotted stands above the button. */
 @customElement('file-well')
 export class FileWell extends LitElement {
   static override styles = [
     controls,
+    stackHost,
     css`
       :host {
-        display: grid;
         gap: var(--space-4);
         justify-items: start;
         padding: var(--space-7);

@@ -8,7 +8,7 @@ import { offeredColour } from '../../../engine/ink/characterise/nearest-colours.
 import './colour-field.ts';
 import type { Lab } from '../../../engine/ink/types.ts';
 import { controls } from '../../ui/controls-style.ts';
-import { drawdownCard, drawdownStyles } from './drawdown-card.ts';
+import { drawdownCard, drawdownWay } from './drawdown-card.ts';
 
 const OPACITIES: Record<Opacity, string> = {
   transparent: 'Transparent: black stays black under it',
@@ -21,15 +21,8 @@ const OPACITIES: Record<Opacity, string> = {
 export class GuessWay extends LitElement {
   static override styles = [
     controls,
-    drawdownStyles,
+    drawdownWay,
     css`
-      :host {
-        display: grid;
-        gap: var(--space-7);
-      }
-      .card {
-        width: min(190px, 60%);
-      }
       fieldset {
         display: grid;
         gap: var(--space-3);

@@ -7,6 +7,7 @@ import type { Lab } from '../../../engine/ink/types.ts';
 import type { InkCurvesResult } from '../../../workers/api/ink-api.ts';
 import { engineFor } from '../../../workers/client/client.ts';
 import { controls } from '../../ui/controls-style.ts';
+import { closeStackHost } from '../../ui/layout-style.ts';
 import { Work } from '../../ui/work.ts';
 import './colour-field.ts';
 
@@ -32,11 +33,8 @@ export interface ColoursFound extends Colours {
 export class TwoColours extends LitElement {
   static override styles = [
     controls,
+    closeStackHost,
     css`
-      :host {
-        display: grid;
-        gap: var(--space-6);
-      }
       .unsaved {
         gap: var(--space-3);
       }

@@ -1,13 +1,10 @@
 import { css } from 'lit';
+import { stackHost } from '../../ui/layout-style.ts';
 import { markStyles } from '../overprint/marked-swatch.ts';
 
 export const matchStyles = css`
   ${markStyles}
-  :host {
-    display: grid;
-    gap: var(--space-7);
-    align-content: start;
-  }
+  ${stackHost}
   .part {
     display: grid;
     gap: var(--space-5);

@@ -1,32 +1,16 @@
-import { css, html, LitElement, nothing } from 'lit';
+import { html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { entryAt } from '../../../engine/base/at.ts';
 import { meshChoices } from '../../../engine/ink/film/mesh-choices.ts';
 import { type Mesh, sameMesh } from '../../../engine/ink/film/mesh.ts';
 import type { Screen } from '../../../engine/shapes/types.ts';
 import { controls } from '../../ui/controls-style.ts';
+import { fieldStyle } from '../../ui/kit/field-style.ts';
 
 /** Chooses a mesh of the screens or of the table. Sends `pick` with a mesh, or with null for none. */
 @customElement('mesh-select')
 export class MeshSelect extends LitElement {
-  static override styles = [
-    controls,
-    css`
-      :host {
-        display: block;
-        min-width: 0;
-      }
-      label {
-        display: grid;
-        gap: var(--space-2);
-        justify-items: start;
-      }
-      .label {
-        font-size: var(--type-small);
-        color: var(--ink-soft);
-      }
-    `,
-  ];
+  static override styles = [controls, fieldStyle];
 
   @property() label = 'Mesh';
   @property({ attribute: false }) mesh: Mesh | null = null;

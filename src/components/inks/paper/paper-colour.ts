@@ -12,6 +12,7 @@ import { PAPER_PRESETS } from '../../../engine/ink/paper/paper-presets.ts';
 import type { Lab, Paper } from '../../../engine/ink/types.ts';
 import type { AppStore } from '../../app-store.ts';
 import { controls } from '../../ui/controls-style.ts';
+import { closeStackHost } from '../../ui/layout-style.ts';
 import '../add/cgats-file.ts';
 import type { Measurements } from '../add/cgats-file.ts';
 import '../add/colour-field.ts';
@@ -24,13 +25,10 @@ import { foldStyles } from '../shelf/fold-style.ts';
 export class PaperColour extends LitElement {
   static override styles = [
     controls,
+    closeStackHost,
     markStyles,
     foldStyles,
     css`
-      :host {
-        display: grid;
-        gap: var(--space-6);
-      }
       .presets {
         display: grid;
         grid-template-columns: repeat(4, minmax(0, 1fr));

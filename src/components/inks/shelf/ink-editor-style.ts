@@ -1,28 +1,16 @@
 import { css } from 'lit';
+import { nameInput, closeStackHost } from '../../ui/layout-style.ts';
 
 export const editorStyles = css`
-  :host {
-    display: grid;
-    gap: var(--space-6);
-    align-content: start;
-  }
+  ${closeStackHost}
+  ${nameInput}
   .name {
     display: block;
   }
   header input[type='text'] {
-    width: 100%;
-    padding: var(--space-1) 0;
     font-size: var(--type-title);
     font-weight: 700;
     letter-spacing: -0.02em;
-    background: none;
-    border-color: transparent;
-    border-bottom-color: var(--line);
-    border-radius: 0;
-  }
-  header input[type='text']:hover,
-  header input[type='text']:focus {
-    border-bottom-color: var(--ink);
   }
   .strokes {
     margin: 0;

@@ -13,6 +13,7 @@ import type { Ink } from '../../../engine/ink/types.ts';
 import type { AppStore } from '../../app-store.ts';
 import { controls } from '../../ui/controls-style.ts';
 import type { NumberPick } from '../../ui/kit/number-field.ts';
+import { closeStackHost } from '../../ui/layout-style.ts';
 import '../mesh/mesh-select.ts';
 
 // As last looked at: the press is the same one for every ink.
@@ -23,11 +24,8 @@ const last: { mesh: Mesh | null; strokes: number } = { mesh: null, strokes: 1 };
 export class InkFilm extends LitElement {
   static override styles = [
     controls,
+    closeStackHost,
     css`
-      :host {
-        display: grid;
-        gap: var(--space-6);
-      }
       .fields {
         display: flex;
         flex-wrap: wrap;

@@ -1,12 +1,10 @@
 import { css } from 'lit';
+import { closeStackHost } from '../../ui/layout-style.ts';
 import { markStyles } from '../overprint/marked-swatch.ts';
 
 export const letdownStyles = css`
   ${markStyles}
-  :host {
-    display: grid;
-    gap: var(--space-6);
-  }
+  ${closeStackHost}
   .ladder {
     display: grid;
     grid-template-columns: repeat(7, minmax(0, 1fr));

@@ -1,15 +1,16 @@
 import { css, html, LitElement } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { controls } from '../controls-style.ts';
+import { stackHost } from '../layout-style.ts';
 
 /** What stands where there is nothing yet: what belongs there, and in the slot `actions` how it comes. */
 @customElement('ps-empty')
 export class Empty extends LitElement {
   static override styles = [
     controls,
+    stackHost,
     css`
       :host {
-        display: grid;
         gap: var(--space-5);
         max-width: 48ch;
         padding: var(--space-10) 0;

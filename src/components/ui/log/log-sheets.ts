@@ -12,6 +12,7 @@ import type { AppStore } from '../../app-store.ts';
 import { eventWords, sheetWords } from '../../words/log-words.ts';
 import { recipeLetter } from '../../words/plan-words.ts';
 import { controls } from '../controls-style.ts';
+import { cardGrid } from '../layout-style.ts';
 import { printImage } from '../print/print-image.ts';
 import type { StatePictures } from '../print/state-pictures.ts';
 import { counted } from '../words.ts';
@@ -27,6 +28,7 @@ const MENDED_BY_UNDO: ReadonlySet<string> = new Set(['log.sheet', 'log.pull', 'l
 export class LogSheets extends LitElement {
   static override styles = [
     controls,
+    cardGrid,
     css`
       .tools {
         margin: var(--space-4) 0 var(--space-8);
@@ -38,12 +40,8 @@ export class LogSheets extends LitElement {
         font-weight: 600;
       }
       .sheets {
-        display: grid;
-        grid-template-columns: repeat(auto-fill, minmax(190px, 1fr));
+        --card: 190px;
         gap: var(--space-9) var(--space-9);
-        margin: 0;
-        padding: 0;
-        list-style: none;
       }
       .sheets li {
         display: grid;

@@ -1,4 +1,4 @@
-import { css, html, LitElement, nothing } from 'lit';
+import { html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { ifDefined } from 'lit/directives/if-defined.js';
 import { live } from 'lit/directives/live.js';
@@ -12,6 +12,7 @@ import { printInks } from '../../../engine/ink/mix/mix.ts';
 import type { Project } from '../../../engine/project/types.ts';
 import type { AppStore } from '../../app-store.ts';
 import { controls } from '../../ui/controls-style.ts';
+import { closeStackHost } from '../../ui/layout-style.ts';
 import './order-count.ts';
 import { inkChip, inkChipStyles } from '../print/print-ink-chip.ts';
 import './wall-limits.ts';
@@ -19,6 +20,7 @@ import './wall-ink-limits.ts';
 import './wall-offsets.ts';
 import './wall-screens.ts';
 import { fieldLine } from './field-line-style.ts';
+import { wallSettingsStyle } from './wall-settings-style.ts';
 
 /** From more pulls than this on, fewer are offered; so many then. */
 const MANY_PULLS = 16;
@@ -28,82 +30,7 @@ const LEAST_PULLS = 4;
 /** What may change from print to print. */
 @customElement('wall-settings')
 export class WallSettings extends LitElement {
-  static override styles = [
-    controls,
-    inkChipStyles,
-    fieldLine,
-    css`
-      :host {
-        display: grid;
-        gap: var(--space-6);
-      }
-      .more {
-        margin-top: calc(-1 * var(--space-4));
-      }
-      .more button {
-        min-height: 30px;
-        margin-left: var(--space-2);
-      }
-      .seed {
-        display: grid;
-        gap: var(--space-3);
-      }
-      .seed label {
-        display: grid;
-        gap: var(--space-2);
-      }
-      .seed input {
-        width: 100%;
-      }
-      .seed div {
-        display: grid;
-        grid-template-columns: 1fr auto;
-        gap: var(--space-4);
-      }
-      .problem {
-        border-left: 3px solid var(--accent);
-        padding-left: var(--space-5);
-        font-size: var(--type-label);
-      }
-      .tick {
-        min-height: 32px;
-      }
-      .inks {
-        display: grid;
-        grid-template-columns: repeat(auto-fill, minmax(108px, 1fr));
-        gap: var(--space-1) var(--space-4);
-        margin: var(--space-1) 0 0 var(--space-9);
-        padding: 0;
-      }
-      .inks button {
-        justify-content: flex-start;
-        gap: var(--space-4);
-        min-height: 34px;
-        padding: var(--space-1) var(--space-3) var(--space-1) var(--space-2);
-        border-color: transparent;
-        background: none;
-        box-shadow: none;
-        font-size: var(--type-label);
-        overflow: hidden;
-      }
-      .inks button:hover {
-        border-color: var(--line);
-      }
-      .inks button[aria-pressed='false'] {
-        color: var(--ink-soft);
-        text-decoration: line-through;
-      }
-      .inks button[aria-pressed='false'] .chip {
-        opacity: 0.35;
-      }
-      @media (pointer: coarse) {
-        .tick,
-        .inks button {
-          min-height: var(--touch);
-        }
-      }
-    `,
-  ];
+  static override styles = [controls, closeStackHost, inkChipStyles, fieldLine, wallSettingsStyle];
 
   @property({ attribute: false }) store!: AppStore;
   @property({ attribute: false }) project!: Project;
