@@ -8,7 +8,7 @@ const PAGE = 'src/components/ui/kit.html';
 
 /** States that show on the page beside the state of rest. */
 const STATES: Record<string, string[]> = {
-  'ps-number': ['steps', 'disabled', 'problem'],
+  'ps-number': ['steps', 'whole', 'disabled', 'problem'],
   'ps-select': ['grouped', 'disabled'],
   'ps-choice': ['disabled'],
   'ps-fold': ['open', 'ruled', 'set'],

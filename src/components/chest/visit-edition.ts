@@ -15,6 +15,8 @@ import { type AppStore, StoreController } from '../app-store.ts';
 import { controls } from '../ui/controls-style.ts';
 import { dialogStyle } from '../ui/kit/dialog-style.ts';
 import { dialogBox } from '../ui/kit/dialog.ts';
+import '../ui/kit/number-field.ts';
+import type { NumberPick } from '../ui/kit/number-field.ts';
 import { counted } from '../ui/words.ts';
 import './edition-papers.ts';
 import './edition-sheets.ts';
@@ -71,6 +73,9 @@ export class VisitEdition extends LitElement {
       }
       section > .row {
         margin-top: var(--space-6);
+      }
+      .press {
+        align-items: end;
       }
     `,
   ];
@@ -172,22 +177,15 @@ export class VisitEdition extends LitElement {
     const others = this.store.project.visit.filter((run) => run.recipe !== this.recipe.id).length;
     return html`<section aria-label="To the Press">
       <h3>To the Press</h3>
-      <div class="row">
-        <label
-          >Spare sheets
-          <input
-            type="number"
-            inputmode="numeric"
-            min="0"
-            max=${MOST_SHEETS}
-            step="1"
-            .value=${String(spares)}
-            @change=${(event: Event) => {
-              const spares = (event.target as HTMLInputElement).valueAsNumber;
-              if (Number.isInteger(spares) && spares >= 0 && spares <= MOST_SHEETS) this.say({ ...this.edition, spares });
-              this.requestUpdate();
-            }}
-        /></label>
+      <div class="row press">
+        <ps-number
+          label="Spare sheets"
+          whole
+          min="0"
+          max=${MOST_SHEETS}
+          .value=${spares}
+          @pick=${(event: NumberPick) => this.say({ ...this.edition, spares: event.detail })}
+        ></ps-number>
         ${
           others === 0
             ? nothing

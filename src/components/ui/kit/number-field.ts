@@ -81,6 +81,8 @@ export class NumberField extends LitElement {
   ];
 
   @property() label = '';
+  /** Whether the label is only heard, where the place says what the number is. */
+  @property({ type: Boolean, attribute: 'label-hidden' }) labelHidden = false;
   @property() unit = '';
   @property({ type: Number }) value = 0;
   @property({ type: Number }) min = -Infinity;
@@ -89,6 +91,8 @@ export class NumberField extends LitElement {
   @property({ type: Number }) bigStep = 1;
   /** Decimals shown; the value itself is not rounded. */
   @property({ type: Number }) decimals = 1;
+  /** Whether only whole numbers count. */
+  @property({ type: Boolean }) whole = false;
   @property({ type: Boolean }) disabled = false;
   @property({ type: Boolean }) live = false;
   /** What the − and + buttons are called, `['Fewer strokes', 'More strokes']`; none when left out. */
@@ -104,7 +108,7 @@ export class NumberField extends LitElement {
   }
 
   private allows(value: number): boolean {
-    return value >= this.min && value <= this.max;
+    return value >= this.min && value <= this.max && (!this.whole || Number.isInteger(value));
   }
 
   private give(value: number): void {
@@ -153,9 +157,10 @@ export class NumberField extends LitElement {
   private limits(): string {
     const low = Number.isFinite(this.min);
     const high = Number.isFinite(this.max);
-    if (low && high) return `Give ${this.min} to ${this.max}.`;
-    if (low) return `Give ${this.min} or more.`;
-    return high ? `Give ${this.max} or less.` : 'Give a number.';
+    const number = this.whole ? 'a whole number' : 'a number';
+    if (low && high) return `Give ${this.whole ? `${number} from ` : ''}${this.min} to ${this.max}.`;
+    if (low) return `Give ${this.whole ? `${number}, ` : ''}${this.min} or more.`;
+    return high ? `Give ${this.whole ? `${number}, ` : ''}${this.max} or less.` : `Give ${number}.`;
   }
 
   protected override willUpdate(changed: Map<string, unknown>): void {
@@ -179,13 +184,13 @@ export class NumberField extends LitElement {
   override render() {
     const limit = (value: number) => (Number.isFinite(value) ? value : nothing);
     return html`
-      <label for="number">${this.label}</label>
+      <label for="number" class=${this.labelHidden ? 'visually-hidden' : ''}>${this.label}</label>
       <div class="field ${this.stepNames === null ? '' : 'steps'}">
         ${this.stepButton(-1)}
         <input
           id="number"
           type="number"
-          inputmode=${this.min >= 0 ? 'decimal' : nothing}
+          inputmode=${this.min < 0 ? nothing : this.whole ? 'numeric' : 'decimal'}
           min=${limit(this.min)}
           max=${limit(this.max)}
           step=${this.step}
