@@ -47,12 +47,18 @@ export class Camera implements View {
     return Math.min(PADDING_PX, this.view.width / 24, this.view.height / 12);
   }
 
+  /** A wall of few prints does not make posters of them. */
+  private get posterScale(): number {
+    return (this.view.height * 0.72) / this.printHeight;
+  }
+
   /** The view one comes in with: the whole wall, or its full width from the top when it is tall. */
   startView(): View {
     const { view, wall, padding } = this;
     const whole = this.wholeView();
     const scale = (view.width - 2 * padding) / wall.width;
-    if (wall.height * scale < TALL * view.height) return whole;
+    // A single print is tall, too, but no poster.
+    if (scale > this.posterScale || wall.height * scale < TALL * view.height) return whole;
     return { scale, x: padding, y: padding };
   }
 
@@ -62,8 +68,7 @@ export class Camera implements View {
     const scale = Math.min(
       Math.max(1e-3, (view.width - 2 * padding) / wall.width),
       Math.max(1e-3, (view.height - 2 * padding) / wall.height),
-      // A wall of few prints does not make posters of them.
-      (view.height * 0.72) / this.printHeight,
+      this.posterScale,
     );
     return { scale, x: (view.width - wall.width * scale) / 2, y: (view.height - wall.height * scale) / 2 };
   }

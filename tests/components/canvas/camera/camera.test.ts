@@ -27,6 +27,19 @@ describe('Camera', () => {
     expect(top + bottom).toBeCloseTo(WALL.height, 6);
   });
 
+  it('should not make posters of a few prints: they leave a quarter of the view free', () => {
+    for (const wall of [
+      { width: 80, height: 110 },
+      { width: 400, height: 110 },
+    ]) {
+      const camera = new Camera();
+      camera.fit(VIEW, wall, 100);
+      const printPx = 100 * camera.scale;
+      expect(printPx).toBeLessThan(0.75 * VIEW.height);
+      expect(printPx).toBeGreaterThan(0.2 * VIEW.height);
+    }
+  });
+
   it('should begin at the top of a wall that is much taller than the view, at its full width', () => {
     const camera = new Camera();
     camera.fit({ width: 390, height: 500 }, { width: 630, height: 3600 }, 100);

@@ -13,6 +13,11 @@ describe('Rehang', () => {
     rehang.sendFrom(from, { scale: 2, x: 5, y: 7 }, WHOLE, 1000);
     rehang.step(1000);
     expect([...rehang.at]).toEqual([25, 47]);
+    // Slow at both ends: an eighth of the way in the first quarter of the time, as little in the last.
+    rehang.step(1105);
+    expect([...rehang.at]).toEqual([35.625, 48.625]);
+    rehang.step(1315);
+    expect([...rehang.at]).toEqual([99.375, 58.375]);
     rehang.step(1210);
     expect([...rehang.at]).toEqual([67.5, 53.5]);
     expect(rehang.moving).toBe(true);
