@@ -78,6 +78,34 @@ describe('dryingPairs', () => {
     expect(dryingPairs(stack, studio, { toleranceMm: 0 }).length).toBe(1);
   });
 
+  it('should keep an overlap as small as a register mark: 0.4 mm × 0.5 mm', () => {
+    const studio = rectDrawer([
+      [10, 10, 40, 40],
+      [49.6, 49.5, 40, 40],
+    ]);
+    const stack = { pulls: [pull(0, 'tar'), pull(1, 'foam')] };
+    const [pair] = dryingPairs(stack, studio, { toleranceMm: 0.05 });
+    expect(pair!.areaMm2).toBeCloseTo(0.2, 6);
+  });
+
+  it.each([
+    ['left', [-30, 40, 50, 20], 20 * 20],
+    ['right', [180, 40, 50, 20], 20 * 20],
+    ['upper', [40, -30, 20, 50], 20 * 20],
+    ['lower', [40, 80, 20, 50], 20 * 20],
+  ] as const)('should count nothing beyond the %s edge of the sheet', (_edge, rect, area) => {
+    const studio = rectDrawer([rect, rect]);
+    const [pair] = dryingPairs({ pulls: [pull(0, 'tar'), pull(1, 'foam')] }, studio, { toleranceMm: 0.05 });
+    expect(pair!.areaMm2).toBeCloseTo(area, 6);
+    const [x, y, w, h] = rect;
+    const out = rectDrawer([
+      [x, y, w, h],
+      [x < 0 ? x : x > 100 ? 205 : x, y < 0 ? y : y > 60 ? 105 : y, x < 0 ? 25 : w, y < 0 ? 25 : h],
+    ]);
+    // Both lie over each other, but only beyond the sheet.
+    expect(dryingPairs({ pulls: [pull(0, 'tar'), pull(1, 'foam')] }, out, { toleranceMm: 0.05 })).toEqual([]);
+  });
+
   it('should keep a long overlap with one wide place, by all of its area', () => {
     // A strip 1 mm wide with one square of 3 mm sitting across it.
     const studio = rectDrawer([

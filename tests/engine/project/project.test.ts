@@ -128,6 +128,21 @@ describe('open-recipe', () => {
   });
 });
 
+describe('open-recipe and strokes', () => {
+  it('should take the stroke gain that the recipe was kept with', () => {
+    const start = smallProject();
+    const heavy = start.bench.map((pull) => ({ ...pull, strokes: 3 }));
+    const recipe = recipeOf(heavy, start.drawer, { id: 'r1', title: 'kept' });
+    const before = paintView(start.drawer, { pulls: heavy }, VIEW);
+    let project = apply(start, { kind: 'keep-recipe', recipe }).project;
+    project = apply(project, { kind: 'set-stroke-gain', strokeGain: 1 }).project;
+    expect(paintView(project.drawer, { pulls: heavy }, VIEW)).not.toEqual(before);
+    project = apply(project, { kind: 'open-recipe', recipe: 'r1' }).project;
+    expect(project.drawer.strokeGain).toBe(start.drawer.strokeGain);
+    expect(paintView(project.drawer, { pulls: project.bench }, VIEW)).toEqual(before);
+  });
+});
+
 describe('history', () => {
   it('should undo and redo each command exactly', () => {
     const commands: Command[] = [

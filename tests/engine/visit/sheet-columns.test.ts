@@ -32,6 +32,26 @@ describe('sheetGrid', () => {
     ]);
   });
 
+  it('should never join sheets of different recipes, though as many pulls of each go down', () => {
+    const alike = {
+      sheets: [1, 2, 3, 4].map((number) => ({ number, recipe: number > 2 ? 1 : 0 })),
+      cards: [
+        {
+          states: [
+            { recipe: 0, sheets: [1, 2], prints: [0] },
+            { recipe: 1, sheets: [3, 4], prints: [0] },
+          ],
+        },
+      ],
+    } as unknown as PressPlan;
+    const grid = sheetGrid(alike, 2);
+    expect(grid.columns).toEqual([
+      { recipe: 0, sheets: [1, 2] },
+      { recipe: 1, sheets: [3, 4] },
+    ]);
+    expect(grid.pulls).toEqual([[1, 1]]);
+  });
+
   it('should join only neighbours that are printed alike all the way', () => {
     const grid = sheetGrid(PLAN, 4);
     expect(grid.columns.map((column) => column.sheets)).toEqual([[1], [2], [3], [4, 5]]);

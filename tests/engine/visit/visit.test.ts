@@ -6,10 +6,11 @@ import { recipeOf } from '../../../src/engine/recipe/write.ts';
 import { paperToCut } from '../../../src/engine/visit/paper-needs.ts';
 import { visitProblem } from '../../../src/engine/visit/visit-problem.ts';
 import { planVisit, type PressPlan } from '../../../src/engine/visit/visit.ts';
-import { pullOf, smallProject } from '../../helpers/small-project.ts';
+import { choices } from '../../helpers/noise.ts';
+import { pullOf, screenAt, smallProject } from '../../helpers/small-project.ts';
 
 const project = smallProject();
-const { drawer, press } = project;
+const { bench, drawer, press } = project;
 const first = recipeOf(project.bench, drawer, { id: 'a', title: 'First' });
 const turned = recipeOf([...project.bench].reverse(), drawer, { id: 'b', title: 'Turned' });
 
@@ -99,6 +100,30 @@ describe('planVisit', () => {
     expect(need!.grams).toBeCloseTo(128.443, 2);
   });
 
+  it('should leave ink in screen and bucket once an ink, however many recipes print it', () => {
+    const two = ['o', 'u'].map((id) => recipeOf([pullOf('x', 's1', 'rust')], drawer, { id, title: id }));
+    const [need, ...others] = plan(two.map((recipe) => ({ recipe, sheets: 1 }))).inks;
+    expect(others).toEqual([]);
+    // One bucket and one screen of it: 100 mL × 1.15 g/cm³.
+    expect(need!.lossG).toBeCloseTo(115, 6);
+  });
+
+  it('should print within the sheet only: what hangs over an edge takes no ink', () => {
+    // The demo's sheet is 560 × 760 mm. 200 × 100 mm lies half out at each side in turn, so 0.01 m² on a sheet and its proof.
+    for (const [dxMm, dyMm] of [
+      [-200, 0],
+      [360, 0],
+      [0, -200],
+      [0, 560],
+    ] as const) {
+      const out = recipeOf([pullOf('x', 's1', 'rust', { dxMm, dyMm })], drawer, { id: 'o', title: 'Out' });
+      let last: PressPlan | null = null;
+      for (const step of planVisit({ runs: [{ recipe: out, sheets: 1 }], minDeltaE: 1, press: { ...press, overs: 0 }, seed: 'x' }, 5))
+        last = step;
+      expect(last!.inks[0]!.areaM2).toBeCloseTo(0.02, 9);
+    }
+  });
+
   it('should take the margin and the proofs that the studio gives', () => {
     const one = recipeOf([pullOf('x', 's1', 'rust')], drawer, { id: 'o', title: 'One' });
     const given = (change: object): PressPlan => {
@@ -156,6 +181,24 @@ describe('planVisit', () => {
     expect(result.stocks).toHaveLength(4);
   });
 
+  it('should take the order that keeps free swaps too where that is the better one', () => {
+    // So little work is allowed that the search with free swaps ends at a worse order than the one without.
+    const { uniform } = choices(12);
+    const int = (below: number): number => Math.floor(uniform() * below);
+    const screens = 4 + int(6);
+    const frames = Array.from({ length: screens }, (_, i) => screenAt(`s${i}`, i + 1, 'wide', 120 + int(320), 120 + int(500)));
+    const inks = 2 + int(6);
+    const runs = Array.from({ length: 2 + int(4) }, (_, r) => {
+      const pulls = Array.from({ length: 4 + int(8) }, (_, p) => pullOf(`p${p}`, `s${int(screens)}`, drawer.inks[int(inks)]!.id));
+      return { recipe: recipeOf(pulls, { ...drawer, screens: frames }, { id: `r${r}`, title: `R${r}` }), sheets: 1 };
+    });
+    const steps = [...planVisit({ runs, minDeltaE: 1, press, seed: 'x' }, 4)];
+    const [first, last] = [steps[0]!, steps.at(-1)!];
+    expect(last.freeSwaps).toBeGreaterThan(0);
+    expect(last.mounts).toBeLessThan(first.mounts);
+    expect(last.savedMounts).toBeGreaterThanOrEqual(0);
+  });
+
   it('should give the same order for the same seed', () => {
     const runs = [
       { recipe: first, sheets: 3 },
@@ -166,6 +209,16 @@ describe('planVisit', () => {
 });
 
 describe('a visit on the clock', () => {
+  it('should call a set-up dry when its last film is, and ready to stack when that is', () => {
+    const inks = drawer.inks.map((ink) => ({ ...ink, dryMinutes: 25, stackMinutes: 70 }));
+    const timed = recipeOf(bench, { ...drawer, inks }, { id: 't', title: 'Timed' });
+    const { times } = plan([{ recipe: timed, sheets: 2 }]);
+    expect(times).toHaveLength(3);
+    for (const { endMinute, dryMinute, stackMinute } of times) {
+      expect([dryMinute - endMinute, stackMinute - endMinute]).toEqual([25, 70]);
+    }
+  });
+
   it('should tell when it ends and that nothing ends sooner than its bound', () => {
     for (const beds of [1, 2]) {
       let last: PressPlan | null = null;

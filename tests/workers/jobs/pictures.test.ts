@@ -95,3 +95,15 @@ describe('StudioPictures', () => {
     );
   });
 });
+
+describe('the states of a stack', () => {
+  it('should begin with bare paper, and add one pull a state', () => {
+    const pictures = new StudioPictures(drawer);
+    const states = pictures.allStates({ pulls: bench, heightPx: ROWS, relative: true });
+    expect(states).toHaveLength(bench.length + 1);
+    expect(new Set(words(states[0]!.pixels))).toEqual(new Set([0xffffffff]));
+    states.forEach(({ pixels }, state) => {
+      expect(pixels).toEqual(pictures.thumbnail({ pulls: bench.slice(0, state), heightPx: ROWS, relative: true }).pixels);
+    });
+  });
+});

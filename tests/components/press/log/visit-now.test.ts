@@ -3,9 +3,9 @@ import { localTime } from '../../../../src/components/press/log/local-time.ts';
 import type { LogEvent } from '../../../../src/engine/log/types.ts';
 import { visitNow } from '../../../../src/engine/log/visit-now.ts';
 
-const event = (...at: [number, number, number, number]): LogEvent => ({
+const event = (...at: [number, number, number, number, number?]): LogEvent => ({
   id: at.join(),
-  atMs: new Date(...at).getTime(),
+  atMs: new Date(at[0], at[1], at[2], at[3], at[4] ?? 0).getTime(),
   device: 'd',
   sheet: 1,
   kind: 'pulled',
@@ -20,5 +20,7 @@ describe('visitNow', () => {
     const events = [event(2030, 4, 17, 10), event(2030, 4, 17, 15), event(2030, 4, 20, 9)];
     expect(visitNow(events, now, localTime).day).toBe(2);
     expect(visitNow(events.slice(0, 2), now, localTime).day).toBe(2);
+    // What another device logged after this moment, or a clock that was set wrong, is no day of it yet.
+    expect(visitNow([...events, event(2030, 4, 21, 9), event(2030, 4, 20, 14, 6)], now, localTime).day).toBe(2);
   });
 });

@@ -139,6 +139,12 @@ describe('readCgats on scales', () => {
     expect(read(file({ fields: spec, rows: THREE })).samples[0]!.reflectance![3]).toBe(0.5);
   });
 
+  it.each([8, 30, 60])('should take dark patches up to %i % for percent without a doubt, where the file is silent', (top) => {
+    const text = file({ rows: [row('tar', 3), row('rust', 6, { 20: String(top) })] });
+    expect(codes(text)).toEqual([]);
+    expect(read(text).samples[1]!.reflectance![20]).toBeCloseTo(top / 100, 12);
+  });
+
   it('should scale a table of dark patches like the others of its kind', () => {
     const text = file({ rows: [row('card', 88)] }) + file({ rows: [row('tar', 0.9)] });
     const [card, tar] = read(text).samples;

@@ -55,6 +55,25 @@ describe('twoBackground', () => {
     expect(over(found.kx[0]!, found.sx[0]!, 0.9)).toBeCloseTo(0.4, 5);
   });
 
+  it('should take a film that seems to scatter less than nothing for one that absorbs alone', () => {
+    // Darker over black than any film without scattering: by Beer and Lambert light crosses it twice, so T² = Rw ÷ Rg.
+    const found = twoBackground([0.5], [0.005], [0.9], [0.02]);
+    expect(found.adjusted).toEqual([0]);
+    expect(found.sx[0]).toBe(0);
+    expect(found.kx[0]).toBeCloseTo(-Math.log(0.5 / 0.9) / 2, 9);
+  });
+
+  it('should take a film that seems to gain light for one that scatters alone, as bright by itself', () => {
+    // R0 + T = 1.05, over both grounds by Kubelka 1948: R = R0 + T² Rg ÷ (1 − R0 Rg).
+    const [r0, t] = [0.3, 0.75];
+    const read = (ground: number): number[] => [r0 + (t * t * ground) / (1 - r0 * ground)];
+    const found = twoBackground(read(0.9), read(0.02), [0.9], [0.02]);
+    expect(found.adjusted).toEqual([0]);
+    expect(found.kx[0]).toBeCloseTo(0, 9);
+    // Without absorption R0 = SX ÷ (1 + SX) (the same paper).
+    expect(found.sx[0]).toBeCloseTo(r0 / (1 - r0), 9);
+  });
+
   it('should take readings above 1 as 1 and say so', () => {
     const found = twoBackground([1.05, 0.5, 1], [0.3, 0.3, 0.3], [0.9, 1.1, 0.9], [0.02, 0.02, 0.02]);
     const cut = twoBackground([1, 0.5, 1], [0.3, 0.3, 0.3], [0.9, 1, 0.9], [0.02, 0.02, 0.02]);

@@ -77,6 +77,17 @@ describe('pairCurves', () => {
     pair.overBlack.forEach((r, i) => expect(r).toBeCloseTo(pair.overWhite[i]!, 6));
   });
 
+  it('should bear with another hue only where it is too dark to be told', () => {
+    // A red film; the Y of these violets lies 2.9 and 3.5 above that of the film without scattering, of 100.
+    const red: Lab = [50, 50, 30];
+    for (const l of [22, 24]) {
+      expect(thrownBy(() => pairCurves(red, [l, 25, -20], CARD_WHITE, CARD_BLACK)).code).toBe('ink.impossible-pair');
+    }
+    // A green that the film cannot have either, but 0.5 above: too dark for an eye or a camera to tell.
+    const { overBlack } = pairCurves(red, [10, -20, 5], CARD_WHITE, CARD_BLACK);
+    expect(deltaE2000(labD50(overBlack), [10, -20, 5])).toBeGreaterThan(5);
+  });
+
   it('should refuse another hue over black than the film can have', () => {
     const error = thrownBy(() => pairCurves([50, 50, 30], [40, -30, 10], CARD_WHITE, CARD_BLACK));
     expect(error.code).toBe('ink.impossible-pair');

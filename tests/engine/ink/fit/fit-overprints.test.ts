@@ -107,6 +107,28 @@ describe('fitOverprints', () => {
     );
   });
 
+  it('should not buy a smaller mean with a few squares that are far off', () => {
+    // Squares so wrong that their least squares in light are not those in colour.
+    const { uniform } = choices(521);
+    const int = (below: number): number => Math.floor(uniform() * below);
+    const off = (by: number): number => (uniform() - 0.5) * by;
+    const inks = demoInks();
+    const squares = Array.from({ length: 3 + int(3) }, (): PulledSquare => {
+      const first = inks[int(3)]!.id;
+      const over = int(2) === 1 ? null : inks[int(3)]!.id;
+      const reflectance = shown(inks, first, over);
+      const [l, a, b] = labD50(reflectance);
+      const lab: Lab = [Math.min(100, Math.max(0, l + off(40))), a + off(60), b + off(60)];
+      if (int(2) !== 0) return { first, over, lab };
+      return { first, over, reflectance: reflectance.map((value) => Math.min(1, Math.max(0, value + off(0.5)))) };
+    });
+    const fit = fitOverprints(squares, inks, DEMO_PAPER);
+    const rms = (of: 'beforeDeltaE' | 'afterDeltaE'): number =>
+      Math.sqrt(fit.squares.reduce((sum, square) => sum + square[of] ** 2, 0) / fit.squares.length);
+    expect(rms('afterDeltaE')).toBeLessThanOrEqual(rms('beforeDeltaE'));
+    expect(fit.after.meanDeltaE).toBeLessThan(fit.before.meanDeltaE);
+  });
+
   it('should leave a perfect fit as it is', () => {
     const fit = fitOverprints(pulled(0, 'curve'), trueInks(), DEMO_PAPER);
     expect(fit.after.maxDeltaE).toBeLessThan(1e-6);

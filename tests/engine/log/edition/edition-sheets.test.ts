@@ -87,6 +87,17 @@ describe('editionRecord', () => {
     expect(editionRecord(larger, head, events).problems.map((problem) => problem.code)).toEqual(['edition.otherwise']);
   });
 
+  it('should let the numbers rise with the sheets, also where one that went otherwise fills up', () => {
+    const how = { strokes: 2, dxMm: 0, dyMm: 0 };
+    const events = [
+      ...[3, 5, 6, 7].flatMap((sheet) => whole(sheet, 0)),
+      at(0, { kind: 'otherwise', sheet: 4, pulls: ['p1'], how, note: '' }),
+      at(5, { kind: 'pulled', sheet: 4, pulls: ['p2', 'p3'] }),
+      at(9, { kind: 'spoiled', sheet: 8, note: '' }),
+    ];
+    expect(marks(editionRecord(edition, head, events).sheets)).toEqual({ 3: '1/3', 4: '2/3', 5: '3/3', 6: 'BAT', 7: 'AP 1/1', 8: null });
+  });
+
   it('should say what has no sheet, what is unfinished, and whose mark has gone', () => {
     const chosen: Edition = { ...edition, counts: { ...edition.counts, ap: 2 }, marks: [{ sheet: 3, mark: '2/3' }] };
     const { problems } = editionRecord(chosen, head, [

@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { sheetsAsPulled } from '../../../../src/engine/log/as-pulled.ts';
-import { tickedAgain, tickedOff } from '../../../../src/engine/log/ticks/ticking.ts';
+import { tickedAgain, tickedOff, ticksOf } from '../../../../src/engine/log/ticks/ticking.ts';
 import type { Happening, LogEvent, VisitHead } from '../../../../src/engine/log/types.ts';
 import { recipeOf } from '../../../../src/engine/recipe/write.ts';
 import type { SetUpCard } from '../../../../src/engine/visit/set-up-cards.ts';
+import type { PressPlan } from '../../../../src/engine/visit/visit.ts';
 import { smallProject } from '../../../helpers/small-project.ts';
 
 const { drawer, bench } = smallProject();
@@ -51,5 +52,24 @@ describe('tickedAgain', () => {
     wait(121_000);
     on(0);
     expect(done()).toEqual([1, 0]);
+  });
+});
+
+describe('ticksOf', () => {
+  it('should tick what is pulled, and a spoiled sheet everywhere: nothing is left to do on it', () => {
+    const two: VisitHead = { ...head, sheets: [1, 2, 3].map((number) => ({ number, recipe: 0 })) };
+    const plan = {
+      cards: [0, 1, 2].map((at) => ({
+        number: at + 1,
+        sheets: [1, 2, 3],
+        states: [{ recipe: 0, sheets: [1, 2, 3], prints: [at] }],
+      })),
+    } as unknown as PressPlan;
+    const [first] = recipe.pulls;
+    const events: LogEvent[] = [
+      { id: 'a', atMs: 1, device: 'd', sheet: 1, kind: 'pulled', pulls: [first!.id] },
+      { id: 'b', atMs: 2, device: 'd', sheet: 2, kind: 'spoiled', note: 'torn' },
+    ];
+    expect([...ticksOf(plan, sheetsAsPulled(two, events))].sort()).toEqual(['1:1', '1:2', '2:2', '3:2']);
   });
 });

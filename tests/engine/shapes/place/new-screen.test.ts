@@ -40,6 +40,15 @@ describe('reachBeyondMm', () => {
   it('should give the distance beyond the side that is passed most', () => {
     const place = { xMm: 30, yMm: 380, turnDeg: 0, scale: 1 };
     expect(reachBeyondMm(box(100, 200), place, PRINTABLE)).toBeCloseTo(50, 9);
+    // 20 mm beyond each side in turn, and 7 mm beyond the one before it.
+    for (const [xMm, yMm] of [
+      [60, 637],
+      [473, 110],
+      [500, 123],
+      [87, 650],
+    ] as const) {
+      expect(reachBeyondMm(box(100, 200), { ...place, xMm, yMm }, PRINTABLE)).toBeCloseTo(20, 9);
+    }
     // A quarter turn swaps width and height.
     expect(reachBeyondMm(box(100, 200), { ...place, turnDeg: 90 }, PRINTABLE)).toBeCloseTo(100, 9);
   });

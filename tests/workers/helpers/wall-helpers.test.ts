@@ -1,0 +1,63 @@
+import { describe, expect, it } from 'vitest';
+import { type RemoteHelper, WallHelpers } from '../../../src/workers/helpers/wall-helpers.ts';
+
+/** Draws are told apart by their candidate; what they hold is not looked at. */
+const drawOf = (candidate: number): never => ({ candidate }) as never;
+
+/** A helper whose answers come when they are let go. */
+function heldHelper(): { helper: RemoteHelper; asked: number[]; answer: () => Promise<void> } {
+  const asked: number[] = [];
+  const waiting: (() => void)[] = [];
+  const helper: RemoteHelper = {
+    begin: () => Promise.resolve(),
+    draw: (from, count) =>
+      new Promise((done) => {
+        asked.push(from);
+        waiting.push(() => done(Array.from({ length: count }, (_, i) => drawOf(from + i))));
+      }),
+    paint: () => Promise.resolve([]),
+  };
+  const answer = async (): Promise<void> => {
+    for (const done of waiting.splice(0)) done();
+    await settled();
+  };
+  return { helper, asked, answer };
+}
+
+const settled = (): Promise<void> => new Promise((done) => setTimeout(done, 0));
+
+async function begun(): Promise<ReturnType<typeof heldHelper> & { helpers: WallHelpers }> {
+  const held = heldHelper();
+  const helpers = new WallHelpers([held.helper], {} as never);
+  await settled();
+  return { ...held, helpers };
+}
+
+describe('WallHelpers', () => {
+  it('should give each first draw once', async () => {
+    const { helpers, answer } = await begun();
+    expect(helpers.ahead(0, 2)).toBe(false);
+    await answer();
+    expect(helpers.ahead(0, 2)).toBe(true);
+    expect([helpers.first(0), helpers.first(0), helpers.first(1)]).toEqual([{ candidate: 0 }, undefined, { candidate: 1 }]);
+  });
+
+  it('should not wait for a candidate whose first draw was used up', async () => {
+    const { helpers, answer } = await begun();
+    helpers.ahead(0, 1);
+    await answer();
+    // Its picture was there already, so that the search tries the same candidate again, by itself.
+    helpers.first(0);
+    expect(helpers.ahead(0, 1)).toBe(true);
+  });
+
+  it('should throw away what comes after the search has drawn it by itself', async () => {
+    const { helpers, asked, answer } = await begun();
+    helpers.ahead(0, 1);
+    expect(asked).toEqual([0, 8]);
+    for (let candidate = 0; candidate < 5; candidate++) expect(helpers.first(candidate)).toBeUndefined();
+    await answer();
+    expect(helpers.first(3)).toBeUndefined();
+    expect(helpers.first(5)).toEqual({ candidate: 5 });
+  });
+});
