@@ -8,7 +8,7 @@ import { thumbnailCase } from './thumbnail-cases.ts';
 import { skia } from './thumbnail-rivals.ts';
 
 // What is timed. Pullstack: a variant evaluated, that is its films, the 36-band colour of every cell and
-// all thirteen measures (areas by colour, third colours, edges, balance …); for reorders and recolours on
+// all thirteen measures (areas by colour, overprint colours, edges, balance …); for reorders and recolours on
 // the one map of the placed screens, whose edges are known, for offsets with a map of its own. Skia, by @napi-rs/canvas: a
 // thumbnail of the same variant and the same number of rows, RGB multiply, pixels read back, no measures.
 // Rounds take turns; medians; processor time, so that other work on the machine counts for neither.
@@ -49,10 +49,10 @@ function compare(pulls: number, rows: number): string {
   const builder = new CellMapBuilder();
   const placed: PlacedSpans[] = [];
   const layers: Layer[] = [];
-  const reorder: Job = (variant) => meter.measure(map, stackLayers(variant, drawer, base, layers), variant.pulls, 'base').busyness;
+  const reorder: Job = (variant) => meter.measure(map, stackLayers(variant, drawer, base, layers), variant.pulls, 'base').edgeContrast;
   const offset: Job = (variant) => {
     const own = builder.build(spans.place(variant, grid, placed), grid);
-    return meter.measure(own, stackLayers(variant, drawer, variant, layers), variant.pulls).busyness;
+    return meter.measure(own, stackLayers(variant, drawer, variant, layers), variant.pulls).edgeContrast;
   };
   const describer = new Describer(drawer);
   const describe: Job = (variant) => describer.describe(variant.pulls)[0]! + 1;

@@ -68,16 +68,16 @@ describe('the overprint chart', () => {
     await page.keyboard.press('End');
     expect(await grid.locator('td:focus').getAttribute('aria-label')).toMatch(/^Clay over Weed/);
 
-    // Third colours are fewer the further off they must be.
-    const third = page.getByRole('spinbutton', { name: /A third colour is further/ });
-    const outlined = (): Promise<number> => grid.getByRole('gridcell', { name: /A third colour/ }).count();
+    // Overprint colours are fewer the further off they must be.
+    const field = page.getByRole('spinbutton', { name: /An overprint colour is further/ });
+    const outlined = (): Promise<number> => grid.getByRole('gridcell', { name: /An overprint colour/ }).count();
     const atTen = await outlined();
     expect(atTen).toBeGreaterThan(0);
-    await third.fill('60');
-    await third.press('Enter');
+    await field.fill('60');
+    await field.press('Enter');
     await expect.poll(outlined).toBe(0);
-    await third.fill('0');
-    await third.press('Enter');
+    await field.fill('0');
+    await field.press('Enter');
     await expect.poll(outlined).toBe(56);
     expect(errors).toEqual([]);
     await context.close();
@@ -169,26 +169,26 @@ describe('the overprint chart', () => {
   });
 });
 
-describe('calming the stack', () => {
+describe('a veil for the stack', () => {
   it('should show veils to choose from by keyboard and lay one as one step', async () => {
     const { page, context, errors } = await openPage(studio);
     await page.goto(studio.url);
     await enter(page, 'Bench');
-    await page.getByRole('button', { name: 'Calm it' }).click();
-    const dialog = page.getByRole('dialog', { name: 'Calm it' });
+    await page.getByRole('button', { name: 'Find a veil' }).click();
+    const dialog = page.getByRole('dialog', { name: 'Find a veil' });
     const veils = dialog.getByRole('radio');
     await expect.poll(() => veils.count(), { timeout: 60_000 }).toBeGreaterThan(1);
     const told = async (): Promise<[number, number]> => {
-      const [, before, after] = /busyness ([\d.]+) → ([\d.]+)/.exec(
+      const [, before, after] = /contrast of edges ([\d.]+) → ([\d.]+)/.exec(
         (await dialog.getByRole('status').filter({ hasText: 'After' }).textContent())!,
       )!;
       return [Number(before), Number(after)];
     };
-    const [before, calmest] = await told();
-    expect(calmest).toBeLessThan(before);
+    const [before, softest] = await told();
+    expect(softest).toBeLessThan(before);
     await page.keyboard.press('ArrowDown');
     expect(await veils.nth(1).isChecked()).toBe(true);
-    expect((await told())[1]).toBeGreaterThanOrEqual(calmest);
+    expect((await told())[1]).toBeGreaterThanOrEqual(softest);
     await page.keyboard.press('Enter');
     await expect.poll(() => dialog.count()).toBe(0);
     const pulls = page.getByText(/^13 pulls on/);
@@ -197,7 +197,7 @@ describe('calming the stack', () => {
     await expect.poll(() => page.getByText(/^12 pulls on/).count()).toBeGreaterThan(0);
 
     // Escape while it looks leaves the stack as it is.
-    await page.getByRole('button', { name: 'Calm it' }).click();
+    await page.getByRole('button', { name: 'Find a veil' }).click();
     await page.keyboard.press('Escape');
     await expect.poll(() => dialog.count()).toBe(0);
     expect(await page.getByText(/^12 pulls on/).count()).toBeGreaterThan(0);

@@ -77,7 +77,7 @@ describe('the wall as a map', () => {
     await wallOf(page);
     await hang(page).selectOption({ label: 'by two measures' });
     await page.getByRole('button', { name: /^Filter/ }).click();
-    const most = page.getByRole('slider', { name: 'Busyness, most' });
+    const most = page.getByRole('slider', { name: 'Contrast of edges, most' });
     const [least, greatest] = [Number(await most.getAttribute('min')), Number(await most.getAttribute('max'))];
     await most.fill(String((least + greatest) / 2));
     const told = page.locator('wall-filter').getByRole('status');

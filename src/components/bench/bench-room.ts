@@ -210,7 +210,7 @@ export class BenchRoom extends LitElement {
       addButton: this.addButton(),
       keep: () => this.keepDialog.show(this.opened.name),
       build: () => (playing ? this.buildUp.stop() : this.play()),
-      calm: () => this.veilDialog.show(),
+      veil: () => this.veilDialog.show(),
       compare: (chosen) => (this.beside = chosen),
     });
   }

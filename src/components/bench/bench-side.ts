@@ -19,7 +19,7 @@ interface BenchSide {
   addButton: unknown;
   keep(): void;
   build(): void;
-  calm(): void;
+  veil(): void;
   compare(chosen: string): void;
 }
 
@@ -40,7 +40,7 @@ export function benchSide(side: BenchSide) {
   </aside>`;
 }
 
-function stackPart({ store, name, pulls, narrow, playing, addButton, keep, build, calm }: BenchSide) {
+function stackPart({ store, name, pulls, narrow, playing, addButton, keep, build, veil }: BenchSide) {
   const { paper } = store.project.drawer;
   const bare = pulls.length === 0;
   return html`<section class="stack">
@@ -49,7 +49,7 @@ function stackPart({ store, name, pulls, narrow, playing, addButton, keep, build
     <div class="row act">
       <button class="main" ?disabled=${bare} @click=${keep}>Keep as recipe</button>
       <button title="Or hold the key B" aria-pressed=${playing} ?disabled=${bare} @click=${build}>Build up</button>
-      <button title="Find translucent pulls that make the print less busy" ?disabled=${bare} @click=${calm}>Calm it</button>
+      <button ?disabled=${bare} @click=${veil}>Find a veil</button>
       ${narrow && !bare ? addButton : nothing}
     </div>
   </section>`;

@@ -17,7 +17,7 @@ import { pickStyle } from '../../ui/pick-style.ts';
 import { counted } from '../../ui/words.ts';
 import { Work } from '../../ui/work.ts';
 import { veilStyle } from './veil-style.ts';
-import { busynessText, calmWords, placeWords, veilWords } from './veil-words.ts';
+import { edgeContrastText, softerWords, placeWords, veilWords } from './veil-words.ts';
 
 const HEIGHT_PX = 640;
 
@@ -30,7 +30,7 @@ function baseFor(studio: Studio): Ink {
 }
 
 /**
- * Proposes translucent pulls that calm the stack on the Bench, as pictures to choose from.
+ * Proposes veils for the stack on the Bench, as pictures to choose from.
  * @fires veil CustomEvent<VeilProposal>: this one is to be put down
  */
 @customElement('bench-veil-finder')
@@ -89,7 +89,7 @@ export class VeilFinder extends LitElement {
     const { run } = this;
     const proposals = run.found?.result.proposals ?? [];
     return html`<form @submit=${this.submit}>
-      <p class="small soft">A veil is a translucent pull that softens edges. Only veils that keep the lightness order of the largest colours are shown; colours are estimates, so pull a test.</p>
+      <p class="small soft">A veil is one more translucent pull over others: it tints them and softens the contrast between them. Only veils that keep the lightness order of the largest colours are shown; colours are estimates, so pull a test.</p>
       <label class="row">
         Veils may go
         <select
@@ -129,7 +129,7 @@ export class VeilFinder extends LitElement {
     const { proposals, tried } = result;
     const proposal = proposals[this.chosen];
     if (proposal === undefined) {
-      return html`<p role="status">Of ${counted(tried, 'veil')} none calms this print and keeps its lightness order. Bring in a more translucent ink or another screen.</p>`;
+      return html`<p role="status">Of ${counted(tried, 'veil')} none softens this print and keeps its lightness order. Bring in a more translucent ink or another screen.</p>`;
     }
     const words = veilWords(proposal, this.drawer);
     const added = proposal.newInks.map(({ name }) => name);
@@ -137,19 +137,20 @@ export class VeilFinder extends LitElement {
       <div class="both" style="--sheet-ratio:${before.widthPx} / ${before.heightPx}">
         <figure>
           <ps-picture .picture=${before} label="The stack before"></ps-picture>
-          <figcaption><b>Before</b><br />busyness ${busynessText(result.before.busyness)} ΔE/mm</figcaption>
+          <figcaption><b>Before</b><br />contrast of edges ${edgeContrastText(result.before.edgeContrast)} ΔE/mm</figcaption>
         </figure>
         <figure>
           <ps-picture .picture=${after[this.chosen] ?? null} label="The stack with ${words.ink} over ${words.area}"></ps-picture>
           <figcaption role="status">
-            <b>After: ${calmWords(proposal.calms)}</b><br />busyness ${busynessText(result.before.busyness)} → ${busynessText(proposal.after.busyness)} ΔE/mm
+            <b>After: ${softerWords(proposal.softens)}</b><br />contrast of edges ${edgeContrastText(result.before.edgeContrast)} → ${edgeContrastText(proposal.after.edgeContrast)} ΔE/mm
           </figcaption>
         </figure>
       </div>
       <fieldset role="radiogroup">
-        <legend>${counted(proposals.length, 'veil')} of ${tried.toLocaleString('en')} tried, calmest first</legend>
+        <legend>${counted(proposals.length, 'veil')} of ${tried.toLocaleString('en')} tried, softest first</legend>
         <div class="choices">${proposals.map((each, i) => this.choice(each, entryAt(after, i), i))}</div>
       </fieldset>
+      <p class="small soft">Contrast of edges: the length of all edges × the colour difference across each (ΔE00) ÷ the sheet’s area.</p>
       <p class="small soft">
         ${words.ink} over ${words.area}, ${placeWords(proposal.at, proposal.pulls.length)}.
         ${added.length === 0 ? '' : ` Adds ${added.join(' and ')} to the inks.`}
@@ -160,16 +161,16 @@ export class VeilFinder extends LitElement {
 
   private choice(proposal: VeilProposal, picture: VeilFind['after'][number], i: number) {
     const { ink, area } = veilWords(proposal, this.drawer);
-    const calm = calmWords(proposal.calms);
+    const softer = softerWords(proposal.softens);
     return html`<label class="choice pick">
-      <input type="radio" name="veil" aria-label="${ink} over ${area}: ${calm}" .checked=${i === this.chosen} @change=${() => (this.chosen = i)} />
+      <input type="radio" name="veil" aria-label="${ink} over ${area}: ${softer}" .checked=${i === this.chosen} @change=${() => (this.chosen = i)} />
       <ps-picture .picture=${picture}></ps-picture>
-      <span><b>${ink}</b><span>over ${area}</span><span class="soft">${calm}</span></span>
+      <span><b>${ink}</b><span>over ${area}</span><span class="soft">${softer}</span></span>
     </label>`;
   }
 
   override render() {
-    return dialogBox({ heading: 'Calm it', onClose: () => this.close() }, this.open ? this.content() : nothing);
+    return dialogBox({ heading: 'Find a veil', onClose: () => this.close() }, this.open ? this.content() : nothing);
   }
 }
 

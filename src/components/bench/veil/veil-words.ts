@@ -2,18 +2,18 @@ import { defined } from '../../../engine/base/at.ts';
 import type { VeilProposal } from '../../../engine/explore/veil/veil-types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
 
-/** How much calmer a print is, by the share of its busyness that goes. */
-export function calmWords(calms: number): string {
-  const [, words] = defined(STEPS.find(([below]) => calms < below));
+/** How much softer a print is, by the share of its contrast of edges that goes, 0–1. */
+export function softerWords(softens: number): string {
+  const [, words] = defined(STEPS.find(([below]) => softens < below));
   return words;
 }
 
 const STEPS: readonly (readonly [number, string])[] = [
-  [0.05, 'a touch calmer'],
-  [0.15, 'a little calmer'],
-  [0.3, 'calmer'],
-  [0.5, 'much calmer'],
-  [Infinity, 'very much calmer'],
+  [0.05, 'a touch softer'],
+  [0.15, 'a little softer'],
+  [0.3, 'softer'],
+  [0.5, 'much softer'],
+  [Infinity, 'very much softer'],
 ];
 
 /** What a veil is pulled in and over what: 'Foam, let down 1:6' and 'the whole image'. */
@@ -35,7 +35,7 @@ export function placeWords(at: number, pulls: number): string {
   return at >= pulls - 1 ? 'last down' : `pull ${at + 1} of ${pulls}`;
 }
 
-/** Busyness to two decimals or, when it is small, to two figures, ΔE/mm. */
-export function busynessText(busyness: number): string {
-  return busyness >= 0.1 || busyness === 0 ? busyness.toFixed(2) : busyness.toPrecision(2);
+/** Contrast of edges to two decimals or, when it is small, to two figures, ΔE/mm. */
+export function edgeContrastText(edgeContrast: number): string {
+  return edgeContrast >= 0.1 || edgeContrast === 0 ? edgeContrast.toFixed(2) : edgeContrast.toPrecision(2);
 }

@@ -30,8 +30,8 @@ export class CameraMoves {
   }
 
   goTo(to: View): void {
-    const calm = matchMedia('(prefers-reduced-motion: reduce)').matches;
-    if (calm) this.camera.set(to);
+    const still = matchMedia('(prefers-reduced-motion: reduce)').matches;
+    if (still) this.camera.set(to);
     else this.move = { from: { scale: this.camera.scale, x: this.camera.x, y: this.camera.y }, to, start: performance.now() };
     this.requestDraw();
   }

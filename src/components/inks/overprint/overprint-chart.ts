@@ -12,7 +12,7 @@ import { markStyles } from './marked-swatch.ts';
 import './overprint-grid.ts';
 import type { Square } from './overprint-grid.ts';
 import './overprint-square.ts';
-import { thirdStyles } from './overprint-style.ts';
+import { overprintMarkStyles } from './overprint-style.ts';
 import './overprint-target.ts';
 import { squareSentence } from './overprint-words.ts';
 
@@ -22,7 +22,7 @@ export class OverprintChart extends RoomElement {
   static override styles = [
     controls,
     markStyles,
-    thirdStyles,
+    overprintMarkStyles,
     css`
       :host {
         display: grid;
@@ -70,23 +70,23 @@ export class OverprintChart extends RoomElement {
   ];
 
   protected readonly room = 'inks';
-  @state() private third = OVERPRINT_COLOUR_DELTA_E;
+  @state() private overprintDeltaE = OVERPRINT_COLOUR_DELTA_E;
   @state() private pointed: Square | null = null;
   /** Ids, so that an opened square stays that of its inks. */
   @state() private opened: readonly [string, string] | null = null;
   private grid: OverprintGrid = { own: [], rows: [] };
   private inks: readonly Ink[] = [];
-  private drawn: { inks: readonly Ink[]; paper: Paper; relative: boolean; third: number } | null = null;
+  private drawn: { inks: readonly Ink[]; paper: Paper; relative: boolean; overprintDeltaE: number } | null = null;
 
   protected override willUpdate(_: PropertyValues): void {
     const { relative, project } = this.store;
     const { inks, paper } = project.drawer;
-    const { drawn, third } = this;
-    if (drawn?.inks === inks && drawn.paper === paper && drawn.relative === relative && drawn.third === third) return;
-    this.drawn = { inks, paper, relative, third };
+    const { drawn, overprintDeltaE } = this;
+    if (drawn?.inks === inks && drawn.paper === paper && drawn.relative === relative && drawn.overprintDeltaE === overprintDeltaE) return;
+    this.drawn = { inks, paper, relative, overprintDeltaE };
     // Stock inks are weighed into mixes and never pulled by themselves.
     this.inks = printInks(inks);
-    this.grid = overprintGrid(this.inks, paper, relative, third);
+    this.grid = overprintGrid(this.inks, paper, relative, overprintDeltaE);
     if (this.pointed !== null && Math.max(...this.pointed) >= this.inks.length) this.pointed = null;
   }
 
@@ -106,12 +106,12 @@ export class OverprintChart extends RoomElement {
     const [first, over] = this.pointed;
     return squareSentence(
       this.inks.map(({ name }) => name),
-      { first, over, cell: entryAt(entryAt(this.grid.rows, first), over), thirdDeltaE: this.third },
+      { first, over, cell: entryAt(entryAt(this.grid.rows, first), over), overprintDeltaE: this.overprintDeltaE },
     );
   }
 
   override render() {
-    const { inks, grid, third, store } = this;
+    const { inks, grid, overprintDeltaE, store } = this;
     const { paper } = store.project.drawer;
     if (inks.length === 0) return html`<p class="soft">Add inks to see them over each other.</p>`;
     const opened = this.openedAt();
@@ -120,7 +120,7 @@ export class OverprintChart extends RoomElement {
         <overprint-grid
           .names=${inks.map(({ name }) => name)}
           .grid=${grid}
-          .third=${third}
+          .overprintDeltaE=${overprintDeltaE}
           .picked=${opened}
           @point=${(event: CustomEvent<Square>) => (this.pointed = event.detail)}
           @pick=${(event: CustomEvent<Square>) => this.pick(event.detail)}
@@ -133,17 +133,17 @@ export class OverprintChart extends RoomElement {
               : html`<overprint-square .inks=${inks} .paper=${paper} .relative=${store.relative} .grid=${grid} .square=${opened}></overprint-square>`
           }
           <ps-number
-            label="A third colour is further from every ink than"
+            label="An overprint colour is further from every ink than"
             unit="ΔE"
             min="0"
             max="100"
             step="1"
             decimals="1"
-            .value=${third}
-            @pick=${(event: NumberPick) => (this.third = event.detail)}
+            .value=${overprintDeltaE}
+            @pick=${(event: NumberPick) => (this.overprintDeltaE = event.detail)}
           ></ps-number>
           <p class="keys small soft">
-            <span><i class="third"></i>a third colour</span>
+            <span><i class="own"></i>an overprint colour: no ink’s own</span>
             <span><i class="outside"></i>more colourful in print than on this screen</span>
           </p>
         </div>

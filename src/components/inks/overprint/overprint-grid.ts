@@ -4,7 +4,7 @@ import { entryAt } from '../../../engine/base/at.ts';
 import type { Overprint, OverprintGrid } from '../../../engine/ink/film/overprint.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { markStyles } from './marked-swatch.ts';
-import { gridStyles, thirdStyles } from './overprint-style.ts';
+import { gridStyles, overprintMarkStyles } from './overprint-style.ts';
 import { squareSentence } from './overprint-words.ts';
 
 /** A square of the chart: places of the ink that is first down and of the one over it. */
@@ -31,11 +31,11 @@ const MANY = 13;
  */
 @customElement('overprint-grid')
 export class OverprintGridElement extends LitElement {
-  static override styles = [controls, markStyles, thirdStyles, gridStyles];
+  static override styles = [controls, markStyles, overprintMarkStyles, gridStyles];
 
   @property({ attribute: false }) names: readonly string[] = [];
   @property({ attribute: false }) grid: OverprintGrid = { own: [], rows: [] };
-  @property({ type: Number }) third = 10;
+  @property({ type: Number }) overprintDeltaE = 10;
   @property({ attribute: false }) picked: Square | null = null;
   /** The square that the keyboard is at. */
   @state() private at: Square = [0, 0];
@@ -104,10 +104,10 @@ export class OverprintGridElement extends LitElement {
       role="gridcell"
       data-at=${square.join()}
       tabindex=${at[0] === first && at[1] === over ? 0 : -1}
-      class="${cell.swatch.inGamut ? '' : 'outside'} ${cell.thirdColour ? 'third' : ''}"
+      class="${cell.swatch.inGamut ? '' : 'outside'} ${cell.overprintColour ? 'own' : ''}"
       style="background:${cell.swatch.hex}"
       aria-selected=${picked !== null && picked[0] === first && picked[1] === over ? 'true' : 'false'}
-      aria-label=${squareSentence(this.names, { first, over, cell, thirdDeltaE: this.third })}
+      aria-label=${squareSentence(this.names, { first, over, cell, overprintDeltaE: this.overprintDeltaE })}
       @pointerenter=${() => this.point(square)}
       @focus=${() => this.point(square)}
       @click=${() => this.pick(square)}

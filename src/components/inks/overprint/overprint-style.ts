@@ -1,8 +1,8 @@
 import { css } from 'lit';
 
 /** The square of a colour that no ink has by itself: a light line inside a dark one. */
-export const thirdStyles = css`
-  .third::before {
+export const overprintMarkStyles = css`
+  .own::before {
     content: '';
     position: absolute;
     inset: 2px;

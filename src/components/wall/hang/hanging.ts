@@ -21,7 +21,7 @@ export interface HangChoice {
 /** Least and greatest that is shown of a measure. */
 export type Ranges = ReadonlyMap<MeasureKey, readonly [number, number]>;
 
-export const BY_NUMBER: HangChoice = { way: 'number', across: 'coverage', upwards: 'busyness', ranks: true };
+export const BY_NUMBER: HangChoice = { way: 'number', across: 'coverage', upwards: 'edgeContrast', ranks: true };
 
 /** Which prints hang, and where: the choice, the filter, and what is known of the prints. */
 export class Hanging {

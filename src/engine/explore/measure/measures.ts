@@ -20,9 +20,9 @@ export interface Measures {
   /** Darkest and lightest L of any area, paper included. */
   lightness: [number, number];
   /** Area of overprint colours (overprintColourArea), mm². */
-  thirdColourMm2: number;
-  /** Edge length × ΔE00 across it ÷ sheet area, ΔE/mm: how busy the print is. */
-  busyness: number;
+  overprintColourMm2: number;
+  /** Edge length × ΔE00 across it ÷ sheet area, ΔE/mm. */
+  edgeContrast: number;
   /** How far the centre of darkness lies from the sheet's: 0 at the centre, 1 at a corner. */
   imbalance: number;
 }
@@ -41,8 +41,8 @@ export function measureVariant(map: CellMap, lab: ArrayLike<number>, swatches: r
     colours: colourAreas(map, lab),
     coverage: coverage(map),
     lightness: lightnessRange(map, lab),
-    thirdColourMm2: overprintColourArea(map, lab, swatches),
-    busyness: edgeMeasure(map, lab, edges).contrast / (map.widthMm * map.heightMm),
+    overprintColourMm2: overprintColourArea(map, lab, swatches),
+    edgeContrast: edgeMeasure(map, lab, edges).contrast / (map.widthMm * map.heightMm),
     imbalance: imbalance(map, lab),
   };
 }

@@ -18,13 +18,13 @@ export interface VariantMeasures {
   /** Share of the sheet that the largest colour takes, %. */
   mainColour: number;
   /** Share of the sheet in overprint colours, %. */
-  thirdColour: number;
+  overprintColour: number;
   /** Darkest and lightest L, and how far they lie apart. */
   darkest: number;
   lightest: number;
   contrast: number;
   /** Edge length × ΔE00 across it ÷ sheet area, ΔE/mm. */
-  busyness: number;
+  edgeContrast: number;
   /** How far the centre of darkness lies from the sheet's, % of the way to a corner. */
   imbalance: number;
   pulls: number;
@@ -53,11 +53,11 @@ export const MEASURES: readonly MeasureWords[] = [
   { key: 'coverage', label: 'Covered', unit: '%', digits: 0, range: [0, 100] },
   { key: 'colours', label: 'Colours', unit: '', digits: 0, range: [1, 100] },
   { key: 'mainColour', label: 'Largest colour', unit: '%', digits: 0, range: [0, 100] },
-  { key: 'thirdColour', label: 'Overprint colours', unit: '%', digits: 1, range: [0, 100] },
+  { key: 'overprintColour', label: 'Overprint colours', unit: '%', digits: 1, range: [0, 100] },
   { key: 'darkest', label: 'Darkest', unit: 'L', digits: 0, range: [0, 100] },
   { key: 'lightest', label: 'Lightest', unit: 'L', digits: 0, range: [0, 100] },
   { key: 'contrast', label: 'Light to dark', unit: 'L', digits: 0, range: [0, 100] },
-  { key: 'busyness', label: 'Busyness', unit: 'ΔE/mm', digits: 2, range: [0, 2] },
+  { key: 'edgeContrast', label: 'Contrast of edges', unit: 'ΔE/mm', digits: 2, range: [0, 2] },
   { key: 'imbalance', label: 'Off balance', unit: '%', digits: 1, range: [0, 50] },
   { key: 'pulls', label: 'Pulls', unit: '', digits: 0, range: [1, 80] },
   { key: 'screens', label: 'Screens', unit: '', digits: 0, range: [1, 80] },
@@ -106,11 +106,11 @@ export class VariantMeter {
       coverage: found.coverage * 100,
       colours: found.colours.length,
       mainColour: ((found.colours[0]?.areaMm2 ?? 0) / sheet) * 100,
-      thirdColour: (found.thirdColourMm2 / sheet) * 100,
+      overprintColour: (found.overprintColourMm2 / sheet) * 100,
       darkest,
       lightest,
       contrast: lightest - darkest,
-      busyness: found.busyness,
+      edgeContrast: found.edgeContrast,
       imbalance: found.imbalance * 100,
       pulls: pulls.length,
       screens: different((pull) => pull.screen),

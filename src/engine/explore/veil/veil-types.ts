@@ -42,17 +42,17 @@ export interface VeilProposal {
   newScreen: Screen | null;
   /** What the print is like with it. */
   after: Measures;
-  /** Share of the busyness that it takes away, 0–1. */
-  calms: number;
+  /** Share of the contrast of edges that it takes away, 0–1. */
+  softens: number;
 }
 
 /** What was found for a stack. */
 export interface VeilResult {
   /** What the print is like without. */
   before: Measures;
-  /** Calmest first, each different to the eye from those before it. */
+  /** The softest first, each different to the eye from those before it. */
   proposals: VeilProposal[];
-  /** How many veils were tried, and how many of them calm the print and keep its lightness order. */
+  /** How many veils were tried, and how many of them soften the print and keep its lightness order. */
   tried: number;
   kept: number;
 }

@@ -20,8 +20,8 @@ import type { VeilOptions, VeilProposal, VeilResult } from './veil-types.ts';
 const ORDERED_L = 2;
 /** A lightness order is kept when so much of a difference in L is left, just visible. */
 const KEPT_L = 1;
-/** A veil calms when it takes away at least this share of the busyness. */
-const LEAST_CALM = 0.01;
+/** A veil softens when it takes away at least this share of the contrast of edges. */
+const LEAST_SOFTER = 0.01;
 /** Proposals differ from each other by this ΔE00 in the mean over the sheet, or by less when too few do. */
 const APART_DELTA_E = [4, 2, 1, 0.5];
 /** Small areas change the mean little, so one area takes at most this share while others have veils. */
@@ -34,7 +34,7 @@ interface Candidate {
   ink: VeilInk;
   pulls: Pull[];
   at: number;
-  busyness: number;
+  edgeContrast: number;
   lab: Float64Array;
 }
 
@@ -51,12 +51,12 @@ interface Ground extends VeilArea {
 }
 
 /**
- * Translucent pulls that calm a print: of every ink let down, over every area, those that lower
- * busyness (edge length × ΔE00) most while the largest colours keep their lightness order, each
+ * Translucent pulls that soften a print: of every ink let down, over every area, those that lower
+ * the contrast of edges (edge length × ΔE00) most while the largest colours keep their lightness order, each
  * with at least ΔL 1 left between two that differed by ΔL 2.
  * @param stack the pulls, first down first, at least one
  * @yields the share of the work that is done, a few milliseconds apart
- * @returns proposals that differ to the eye, calmest first; none when no veil calms the print
+ * @returns proposals that differ to the eye, softest first; none when no veil softens the print
  * @throws EngineError 'veil.empty-stack', 'veil.unknown-ink', 'veil.unknown-screen', 'veil.letdown',
  *   'veil.option', and what stackLayers and placedSpans throw
  */
@@ -102,14 +102,14 @@ export function* veils(stack: Stack, studio: Studio, options: VeilOptions = {}):
         tried++;
         yield (seen - slots.length + at / stack.pulls.length) / total;
         if (!keepsOrder(ground, shown, colours)) continue;
-        const busyness = edgeMeasure(ground.map, shown).contrast / (grid.widthMm * grid.heightMm);
-        if (busyness > before.busyness * (1 - LEAST_CALM)) continue;
-        found.push({ area, ink, pulls, at, busyness, lab: pointLab(ground, shown) });
+        const edgeContrast = edgeMeasure(ground.map, shown).contrast / (grid.widthMm * grid.heightMm);
+        if (edgeContrast > before.edgeContrast * (1 - LEAST_SOFTER)) continue;
+        found.push({ area, ink, pulls, at, edgeContrast, lab: pointLab(ground, shown) });
       }
     }
   }
-  found.sort((a, b) => a.busyness - b.busyness);
-  const proposals = spread(found, count).map((candidate) => proposalOf(candidate, entryAt(grounds, candidate.area), before.busyness));
+  found.sort((a, b) => a.edgeContrast - b.edgeContrast);
+  const proposals = spread(found, count).map((candidate) => proposalOf(candidate, entryAt(grounds, candidate.area), before.edgeContrast));
   return { before, proposals, tried, kept: found.length };
 }
 
@@ -168,7 +168,7 @@ function keepsOrder(ground: Ground, lab: Float64Array, colours: readonly { lab: 
   return true;
 }
 
-/** The calmest that differ from each other to the eye and in area, as far as there are enough. */
+/** The softest that differ from each other to the eye and in area, as far as there are enough. */
 function spread(sorted: readonly Candidate[], count: number): Candidate[] {
   const chosen: Candidate[] = [];
   const take = (apart: number, mostOfArea: number): void => {
@@ -180,10 +180,10 @@ function spread(sorted: readonly Candidate[], count: number): Candidate[] {
   };
   for (const apart of APART_DELTA_E) take(apart, Math.ceil(count * MOST_OF_AREA));
   take(defined(APART_DELTA_E.at(-1)), count);
-  return chosen.sort((a, b) => a.busyness - b.busyness);
+  return chosen.sort((a, b) => a.edgeContrast - b.edgeContrast);
 }
 
-function proposalOf(candidate: Candidate, ground: Ground, busyness: number): VeilProposal {
+function proposalOf(candidate: Candidate, ground: Ground, edgeContrast: number): VeilProposal {
   const { ink, pulls, at } = candidate;
   const stack = { pulls };
   const shown = cellLab(ground.map, stackLayers(stack, ground.studio, ground.mapStack), ground.studio.paper.reflectance);
@@ -199,7 +199,7 @@ function proposalOf(candidate: Candidate, ground: Ground, busyness: number): Vei
     newShape: ground.newShape,
     newScreen: ground.newShape === null ? null : ground.screen,
     after,
-    calms: 1 - after.busyness / busyness,
+    softens: 1 - after.edgeContrast / edgeContrast,
   };
 }
 

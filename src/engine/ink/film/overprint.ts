@@ -19,7 +19,7 @@ export interface Overprint {
   /** ΔE00 to the nearest of all inks' own swatches. */
   nearestDeltaE: number;
   /** Whether it is farther than the chosen ΔE from every ink's own swatch. */
-  thirdColour: boolean;
+  overprintColour: boolean;
 }
 
 /** All inks over all inks. */
@@ -42,14 +42,14 @@ export function nearestInk({ own, rows }: OverprintGrid, first: number, over: nu
  * @param inks any number; the grid is as wide as it is high
  * @param paper what they are printed on
  * @param relative true shows the paper as the screen's white
- * @param thirdDeltaE from how far off every ink's own swatch an overprint is a colour of its own
+ * @param overprintDeltaE from how far off every ink's own swatch an overprint is a colour of its own
  * @throws EngineError 'ink.bad-film'
  */
 export function overprintGrid(
   inks: readonly Ink[],
   paper: Pick<Paper, 'reflectance'>,
   relative: boolean,
-  thirdDeltaE = OVERPRINT_COLOUR_DELTA_E,
+  overprintDeltaE = OVERPRINT_COLOUR_DELTA_E,
 ): OverprintGrid {
   const white = relative ? paper.reflectance : undefined;
   const films = inks.map((ink) => filmBands(ink.kx, ink.sx));
@@ -63,7 +63,7 @@ export function overprintGrid(
         swatch,
         orderDeltaE: first === over ? 0 : deltaE2000(swatch.lab, entryAt(entryAt(swatches, over), first).lab),
         nearestDeltaE,
-        thirdColour: first !== over && nearestDeltaE > thirdDeltaE,
+        overprintColour: first !== over && nearestDeltaE > overprintDeltaE,
       };
     }),
   );

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { AppStore } from '../../../../src/components/app-store.ts';
 import { addVeil } from '../../../../src/components/bench/veil/add-veil.ts';
-import { busynessText, calmWords, placeWords, veilWords } from '../../../../src/components/bench/veil/veil-words.ts';
+import { edgeContrastText, softerWords, placeWords, veilWords } from '../../../../src/components/bench/veil/veil-words.ts';
 import type { VeilProposal } from '../../../../src/engine/explore/veil/veil-types.ts';
 import { veils } from '../../../../src/engine/explore/veil/veil.ts';
 import { demoStocks } from '../../../../src/engine/ink/demo/demo-stocks.ts';
@@ -15,21 +15,21 @@ function propose(): VeilProposal[] {
   return next.value.proposals;
 }
 
-describe('calmWords', () => {
-  it('should be stronger the more busyness goes', () => {
-    expect([0.02, 0.1, 0.2, 0.4, 0.9].map(calmWords)).toEqual([
-      'a touch calmer',
-      'a little calmer',
-      'calmer',
-      'much calmer',
-      'very much calmer',
+describe('softerWords', () => {
+  it('should be stronger the more contrast of edges goes', () => {
+    expect([0.02, 0.1, 0.2, 0.4, 0.9].map(softerWords)).toEqual([
+      'a touch softer',
+      'a little softer',
+      'softer',
+      'much softer',
+      'very much softer',
     ]);
   });
 });
 
-describe('busynessText and placeWords', () => {
+describe('edgeContrastText and placeWords', () => {
   it('should round for reading', () => {
-    expect([1.567, 0.0456, 0].map(busynessText)).toEqual(['1.57', '0.046', '0.00']);
+    expect([1.567, 0.0456, 0].map(edgeContrastText)).toEqual(['1.57', '0.046', '0.00']);
     expect([placeWords(3, 4), placeWords(1, 4)]).toEqual(['last down', 'pull 2 of 4']);
   });
 });

@@ -7,20 +7,20 @@ const cell: Overprint = {
   swatch: { lab: [50, 0, 0], hex: '#777777', inGamut: true },
   orderDeltaE: 3.14,
   nearestDeltaE: 12.34,
-  thirdColour: true,
+  overprintColour: true,
 };
 
 describe('squareSentence', () => {
   it('should tell the orders apart and what marks mean', () => {
-    expect(squareSentence(NAMES, { first: 0, over: 1, cell, thirdDeltaE: 10 })).toBe(
-      'Rust over Tar: ΔE 3.1 to Tar over Rust. A third colour: ΔE 12.3 to the nearest ink, past 10.',
+    expect(squareSentence(NAMES, { first: 0, over: 1, cell, overprintDeltaE: 10 })).toBe(
+      'Rust over Tar: ΔE 3.1 to Tar over Rust. An overprint colour: ΔE 12.3 to the nearest ink, past 10.',
     );
     expect(
       squareSentence(NAMES, {
         first: 1,
         over: 1,
-        cell: { ...cell, thirdColour: false, swatch: { ...cell.swatch, inGamut: false } },
-        thirdDeltaE: 10,
+        cell: { ...cell, overprintColour: false, swatch: { ...cell.swatch, inGamut: false } },
+        overprintDeltaE: 10,
       }),
     ).toBe('Rust over itself, a second pull. More colourful in print than this screen can show.');
   });

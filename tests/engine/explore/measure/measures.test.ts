@@ -67,11 +67,11 @@ describe('measureVariant', () => {
     expect(measures.coverage).toBeCloseTo(covered / 20_000, 6);
     expect(measures.lightness[0]).toBeCloseTo(Math.min(...pixels.map((p) => p.lab[0])), 6);
     expect(measures.lightness[1]).toBeCloseTo(Math.max(...pixels.map((p) => p.lab[0])), 6);
-    const third = pixels
+    const area = pixels
       .filter((p) => p.over.length >= 2 && swatches.every((s) => deltaE2000(s, p.lab) > 10))
       .reduce((sum, p) => sum + p.areaMm2, 0);
-    expect(third).toBeGreaterThan(500);
-    expect(measures.thirdColourMm2).toBeCloseTo(third, 3);
+    expect(area).toBeGreaterThan(500);
+    expect(measures.overprintColourMm2).toBeCloseTo(area, 3);
   });
 
   it('should agree with counted pixels on the area of each colour', () => {
@@ -97,7 +97,7 @@ describe('measureVariant', () => {
     const middle = print(centred, [pull(0, 'tar')], 200);
     expect(measureVariant(middle.map, middle.lab, []).imbalance).toBeCloseTo(0, 6);
     const bare = print(centred, [], 20);
-    expect(measureVariant(bare.map, bare.lab, [])).toMatchObject({ imbalance: 0, busyness: 0, coverage: 0 });
+    expect(measureVariant(bare.map, bare.lab, [])).toMatchObject({ imbalance: 0, edgeContrast: 0, coverage: 0 });
   });
 });
 

@@ -91,7 +91,7 @@ function count(drawer: Studio, list: ReturnType<typeof ellipses>['list'], pulls:
   });
   return {
     coverage: share((bits) => bits !== 0),
-    thirdColour: share((bits) => (bits & (bits - 1)) !== 0 && swatches.every((s) => deltaE2000(s, labOf(bits)) > 10)),
+    overprintColour: share((bits) => (bits & (bits - 1)) !== 0 && swatches.every((s) => deltaE2000(s, labOf(bits)) > 10)),
     darkest: Math.min(...ls),
     lightest,
     contrast: lightest - Math.min(...ls),
@@ -132,7 +132,7 @@ function edges(coverOf: (xMm: number, yMm: number) => number, contrastOf: (a: nu
       }
     }
   }
-  return { busyness: ((Math.PI / 2) * sum * spacing) / directions / (200 * 100) };
+  return { edgeContrast: ((Math.PI / 2) * sum * spacing) / directions / (200 * 100) };
 }
 
 describe('VariantMeter', () => {
@@ -144,7 +144,7 @@ describe('VariantMeter', () => {
       const pulls = list.map((_, i) => pull(i, inks[i % inks.length]!));
       const found = measure(drawer, pulls);
       const counted = count(drawer, list, pulls);
-      for (const key of ['coverage', 'thirdColour', 'darkest', 'lightest', 'contrast', 'busyness', 'imbalance'] as const) {
+      for (const key of ['coverage', 'overprintColour', 'darkest', 'lightest', 'contrast', 'edgeContrast', 'imbalance'] as const) {
         expect(Math.abs(found[key] / counted[key] - 1), `${seed}: ${key} ${found[key]} or ${counted[key]}`).toBeLessThan(0.01);
       }
       // The largest colour is at least the largest area of one cover.

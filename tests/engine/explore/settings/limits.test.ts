@@ -62,7 +62,7 @@ function mapOf(drawer: Studio, pulls: readonly Pull[]): CellMap {
 }
 
 /** Share of the sheet whose colour no swatch of the print comes near, point by point, film by film. */
-function thirdShare(pulls: readonly Pull[]): number {
+function overprintShare(pulls: readonly Pull[]): number {
   const paper: Float64Array = Float64Array.from(DRAWER.paper.reflectance);
   const lay = (ink: string, ground: Float64Array): Float64Array => {
     const { kx, sx } = DRAWER.inks.find(({ id }) => id === ink)!;
@@ -182,8 +182,8 @@ describe('createExplorer within limits', () => {
   it('should keep the caps on overprint colours and on the edge', () => {
     const few = wall({ count: 30, maxThirdShare: 0.05, leaveOut: 3 });
     expect(few.length).toBeGreaterThan(5);
-    for (const { pulls } of few) expect(thirdShare(pulls)).toBeLessThanOrEqual(0.05);
-    expect(wall({ count: 30 }).filter(({ pulls }) => thirdShare(pulls) > 0.05).length).toBeGreaterThan(5);
+    for (const { pulls } of few) expect(overprintShare(pulls)).toBeLessThanOrEqual(0.05);
+    expect(wall({ count: 30 }).filter(({ pulls }) => overprintShare(pulls) > 0.05).length).toBeGreaterThan(5);
     // Screens 0, 3 and 7 alone keep 10 mm away from the edge or reach into it by little.
     const inner = wall({ maxEdgeShare: 0.01, leaveOut: 4, count: 10 });
     for (const { pulls } of inner) expect(edgeShare(mapOf(DRAWER, pulls))).toBeLessThanOrEqual(0.01);

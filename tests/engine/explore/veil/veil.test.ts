@@ -63,8 +63,8 @@ function pixels(layers: readonly { rect: Rect; ink: Ink }[]): Lab[] {
   });
 }
 
-/** Busyness by counting: ΔE00 across each millimetre between two pixels, over the sheet. */
-function busyness(print: readonly Lab[]): number {
+/** Contrast of edges by counting: ΔE00 across each millimetre between two pixels, over the sheet. */
+function edgeContrast(print: readonly Lab[]): number {
   let sum = 0;
   const add = (a: Lab, b: Lab): void => {
     if (a !== b) sum += deltaE2000(a, b);
@@ -101,18 +101,18 @@ describe('veils', () => {
   const result = run();
 
   it('should measure the print with and without each veil as counted pixels do', () => {
-    expect(result.before.busyness).toBeCloseTo(busyness(before), 6);
+    expect(result.before.edgeContrast).toBeCloseTo(edgeContrast(before), 6);
     expect(result.proposals.length).toBeGreaterThan(3);
-    for (const { pulls, newInks, after, calms } of result.proposals) {
+    for (const { pulls, newInks, after, softens } of result.proposals) {
       const print = pixels(layersOf(pulls, [...drawer.inks, ...newInks]));
-      expect(after.busyness).toBeCloseTo(busyness(print), 6);
-      expect(calms).toBeCloseTo(1 - busyness(print) / busyness(before), 6);
-      expect(calms).toBeGreaterThan(0.009);
+      expect(after.edgeContrast).toBeCloseTo(edgeContrast(print), 6);
+      expect(softens).toBeCloseTo(1 - edgeContrast(print) / edgeContrast(before), 6);
+      expect(softens).toBeGreaterThan(0.009);
       expect(keepsOrder(before, print)).toBe(true);
     }
   });
 
-  it('should put the calmest veil of all first, which a plain search finds as well', () => {
+  it('should put the softest veil of all first, which a plain search finds as well', () => {
     const card = (ink: Ink, ground: readonly number[]): number => labD50(stackReflectance([ink], ground))[0];
     const gap = labD50(CARD_WHITE)[0] - labD50(CARD_BLACK)[0];
     let least = Infinity;
@@ -121,14 +121,14 @@ describe('veils', () => {
       for (const ink of demoInks().flatMap((each) => [each, ...[2, 6, 15].map((parts) => letDown(each, base, parts))])) {
         if (card(ink, CARD_WHITE) - card(ink, CARD_BLACK) < 0.35 * gap) continue;
         const print = pixels([...layersOf(PULLS, drawer.inks), { rect, ink }]);
-        const busy = busyness(print);
-        if (!keepsOrder(before, print) || busy > 0.99 * busyness(before)) continue;
+        const edges = edgeContrast(print);
+        if (!keepsOrder(before, print) || edges > 0.99 * edgeContrast(before)) continue;
         kept++;
-        least = Math.min(least, busy);
+        least = Math.min(least, edges);
       }
     }
     expect(result.kept).toBe(kept);
-    expect(result.proposals[0]!.after.busyness).toBeCloseTo(least, 6);
+    expect(result.proposals[0]!.after.edgeContrast).toBeCloseTo(least, 6);
   });
 
   it('should give stacks ready for the Bench, with what the drawer lacks', () => {
@@ -147,7 +147,7 @@ describe('veils', () => {
     expect(result.proposals.some(({ newScreen }) => newScreen !== null)).toBe(true);
   });
 
-  it('should propose pictures that differ, calmest first, the same at every run', () => {
+  it('should propose pictures that differ, softest first, the same at every run', () => {
     const prints = result.proposals.map(({ pulls, newInks }) => pixels(layersOf(pulls, [...drawer.inks, ...newInks])));
     for (const [i, a] of prints.entries()) {
       for (const b of prints.slice(i + 1)) {
@@ -155,18 +155,18 @@ describe('veils', () => {
         expect(mean).toBeGreaterThan(0.4);
       }
     }
-    const calm = result.proposals.map(({ after }) => after.busyness);
-    expect(calm).toEqual([...calm].sort((a, b) => a - b));
+    const found = result.proposals.map(({ after }) => after.edgeContrast);
+    expect(found).toEqual([...found].sort((a, b) => a - b));
     expect(run()).toEqual(result);
   });
 
-  it('should find at least as calm a veil at any place, and measure it there', () => {
+  it('should find at least as soft a veil at any place, and measure it there', () => {
     const any = run({ places: 'any', inks: ['foam', 'dusk'], letdowns: [0, 3] });
     const end = run({ inks: ['foam', 'dusk'], letdowns: [0, 3] });
-    expect(any.proposals[0]!.after.busyness).toBeLessThanOrEqual(end.proposals[0]!.after.busyness + 1e-12);
+    expect(any.proposals[0]!.after.edgeContrast).toBeLessThanOrEqual(end.proposals[0]!.after.edgeContrast + 1e-12);
     for (const { pulls, veil, at, newInks, after } of any.proposals) {
       expect(pulls[at]).toBe(veil);
-      expect(after.busyness).toBeCloseTo(busyness(pixels(layersOf(pulls, [...drawer.inks, ...newInks]))), 6);
+      expect(after.edgeContrast).toBeCloseTo(edgeContrast(pixels(layersOf(pulls, [...drawer.inks, ...newInks]))), 6);
     }
   });
 

@@ -57,7 +57,7 @@ describe('overprintGrid', () => {
     expect(grid.rows[1]![1]!.orderDeltaE).toBe(0);
   });
 
-  it('should call third colours only those that are far from every ink', () => {
+  it('should call overprint colours only those that are far from every ink', () => {
     const between = {
       ...RED,
       id: 'between',
@@ -67,16 +67,16 @@ describe('overprintGrid', () => {
     const inks = [RED, CHALK, between];
     for (const chosen of [OVERPRINT_COLOUR_DELTA_E, 4]) {
       const { own, rows } = overprintGrid(inks, PAPER, false, chosen);
-      let thirds = 0;
+      let found = 0;
       for (const [first, row] of rows.entries()) {
         for (const [over, cell] of row.entries()) {
           const gaps = own.map(({ lab }) => deltaE2000(cell.swatch.lab, lab));
           expect(cell.nearestDeltaE).toBe(Math.min(...gaps));
-          expect(cell.thirdColour).toBe(first !== over && gaps.every((gap) => gap > chosen));
-          if (cell.thirdColour) thirds++;
+          expect(cell.overprintColour).toBe(first !== over && gaps.every((gap) => gap > chosen));
+          if (cell.overprintColour) found++;
         }
       }
-      if (chosen === 4) expect(thirds).toBeGreaterThan(0);
+      if (chosen === 4) expect(found).toBeGreaterThan(0);
     }
   });
 
