@@ -72,37 +72,37 @@ describe('the log at the press', () => {
     await context.close();
   });
 
-  it('should note what went otherwise and undo it', async () => {
+  it('should note what was pulled differently and undo it', async () => {
     const { page, context, errors } = await openPage(studio, { width: 1024, height: 768 });
     await planned(page, 3);
     await page.getByRole('button', { name: 'At the press' }).click();
     const press = page.getByRole('dialog', { name: 'At the press' });
-    await press.getByRole('button', { name: 'Otherwise, sheet 2' }).click();
+    await press.getByRole('button', { name: 'Pulled differently, sheet 2' }).click();
     const sheet = page.getByRole('dialog', { name: 'Sheet 2' });
     await sheet.getByLabel('Strokes').fill('3');
     await sheet.getByLabel('Off to the right, mm').fill('1.5');
-    await sheet.getByLabel('A lucky accident: keep it').check();
+    await sheet.getByLabel('Worth keeping as it came').check();
     await sheet.getByRole('button', { name: 'Pulled like this' }).click();
     await press.getByRole('checkbox', { name: 'Sheet 2 pulled', checked: true }).waitFor();
-    await press.getByText(/Sheet 2 must look like this now: 1 of \d+ pulls?, a lucky accident/).waitFor();
+    await press.getByText(/Sheet 2 must look like this now: 1 of \d+ pulls?, kept as it came/).waitFor();
     await press.getByRole('img', { name: 'Sheet 2 as it must look now', exact: true }).waitFor();
 
     // A fault is mostly seen after the tick: it is said of the same pull, which counts once.
     await press.getByRole('checkbox', { name: 'Sheet 1 pulled' }).click();
     await press.getByText(/Print over sheets? 1.* from \d+:\d\d, stack from \d+:\d\d/).waitFor();
-    await press.getByRole('button', { name: 'Otherwise, sheet 1' }).click();
+    await press.getByRole('button', { name: 'Pulled differently, sheet 1' }).click();
     const one = page.getByRole('dialog', { name: 'Sheet 1' });
     await one.getByLabel('Off downwards, mm').fill('2');
     await one.getByRole('button', { name: 'Pulled like this' }).click();
-    await press.getByText(/Sheet 1 must look like this now: 1 of \d+ pulls?, otherwise than its recipe/).waitFor();
+    await press.getByText(/Sheet 1 must look like this now: 1 of \d+ pulls?, pulled differently from its recipe/).waitFor();
 
-    await press.getByRole('button', { name: 'Otherwise, sheet 3' }).click();
+    await press.getByRole('button', { name: 'Pulled differently, sheet 3' }).click();
     await page.getByRole('dialog', { name: 'Sheet 3' }).getByRole('button', { name: 'Spoiled' }).click();
     await expect.poll(() => press.getByRole('checkbox', { name: 'Sheet 3 pulled' }).isDisabled()).toBe(true);
 
-    await press.getByRole('button', { name: 'Otherwise, sheet 2' }).click();
+    await press.getByRole('button', { name: 'Pulled differently, sheet 2' }).click();
     const happened = sheet.getByRole('list', { name: 'What happened to sheet 2' });
-    expect(await happened.getByRole('listitem').first().textContent()).toMatch(/otherwise: 3 strokes, 1\.5 mm right/);
+    expect(await happened.getByRole('listitem').first().textContent()).toMatch(/differently: 3 strokes, 1\.5 mm right/);
     await happened.getByRole('button', { name: 'Undo' }).first().click();
     await expect.poll(() => happened.getByRole('listitem').count()).toBe(1);
     await sheet.getByRole('button', { name: 'Close' }).click();
@@ -286,15 +286,15 @@ describe('logs of two devices', () => {
 });
 
 describe('an edition', () => {
-  it('should come of a sheet that went otherwise, be numbered by its sheets, and be documented', async () => {
+  it('should come of a sheet that was pulled differently, be numbered by its sheets, and be documented', async () => {
     const { page, context, errors } = await openPage(studio);
     await planned(page, 2);
     await page.getByRole('button', { name: 'At the press' }).click();
     const press = page.getByRole('dialog', { name: 'At the press' });
-    await press.getByRole('button', { name: 'Otherwise, sheet 2' }).click();
+    await press.getByRole('button', { name: 'Pulled differently, sheet 2' }).click();
     const talk = page.getByRole('dialog', { name: 'Sheet 2' });
     await talk.getByLabel('Strokes').fill('3');
-    await talk.getByLabel('A lucky accident: keep it').check();
+    await talk.getByLabel('Worth keeping as it came').check();
     await talk.getByRole('button', { name: 'Pulled like this' }).click();
     await pullAll(page);
     await page.getByRole('button', { name: 'Keep sheet 2 as a recipe' }).click();
@@ -344,7 +344,7 @@ describe('an edition', () => {
       )
       .toBe(true);
     await page.getByRole('button', { name: 'At the press' }).click();
-    await press.getByRole('button', { name: 'Otherwise, sheet 2' }).click();
+    await press.getByRole('button', { name: 'Pulled differently, sheet 2' }).click();
     await talk.getByLabel('Note').fill('ink on the margin');
     await talk.getByRole('button', { name: 'Spoiled' }).click();
     await expect.poll(() => press.getByRole('checkbox', { name: 'Sheet 2 pulled' }).isDisabled()).toBe(true);

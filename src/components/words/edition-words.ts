@@ -48,12 +48,12 @@ export function fateOf(fate: ScreenFate | undefined): string {
   return [fate.fate, ...(fate.by === '' ? [] : [`by ${fate.by}`]), ...(fate.when === '' ? [] : [fate.when])].join(', ');
 }
 
-/** 'as the recipe says', or what of its pulls went otherwise. */
+/** 'as the recipe says', or what of its pulls was pulled differently. */
 export function pulledWords({ sheet, finished }: EditionSheet): string {
   const how = sheet.events.flatMap((event) => {
     if (event.kind === 'otherwise')
-      return [[deviationWords(event.how), event.note].filter((part) => part !== '').join('; ') || 'otherwise, as noted'];
-    if (event.kind === 'lucky') return [event.note === '' ? 'a lucky accident' : `a lucky accident: ${event.note}`];
+      return [[deviationWords(event.how), event.note].filter((part) => part !== '').join('; ') || 'differently, as noted'];
+    if (event.kind === 'kept' || event.kind === 'lucky') return [event.note === '' ? 'kept as it came' : `kept as it came: ${event.note}`];
     return [];
   });
   const said = how.length > 0 ? how.join('; ') : sheet.otherwise ? 'pulls out of turn' : 'as the recipe says';

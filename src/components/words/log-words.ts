@@ -7,7 +7,7 @@ import type { Pull } from '../../engine/stack/types.ts';
 import { counted, mmText } from '../ui/words.ts';
 import { clockText, listed } from './plan-words.ts';
 
-/** 'in Rust, 2 strokes, 0.5 mm right, 1.0 mm up'; '' when nothing is otherwise. */
+/** 'in Rust, 2 strokes, 0.5 mm right, 1.0 mm up'; '' when nothing differs. */
 export function deviationWords(how: Deviation): string {
   const parts: string[] = [];
   if (how.ink !== undefined) parts.push(`in ${how.ink.name}`);
@@ -37,11 +37,12 @@ export function eventWords(event: LogEvent, recipe: Recipe): string {
     case 'pulled':
       return `Pulled ${listed(event.pulls.map((pull) => pullName(pull, recipe)))}`;
     case 'otherwise':
-      return `Pulled ${listed(event.pulls.map((pull) => pullName(pull, recipe)))} otherwise: ${[deviationWords(event.how), event.note].filter((part) => part !== '').join('; ') || 'as noted'}`;
+      return `Pulled ${listed(event.pulls.map((pull) => pullName(pull, recipe)))} differently: ${[deviationWords(event.how), event.note].filter((part) => part !== '').join('; ') || 'as noted'}`;
     case 'spoiled':
       return event.note === '' ? 'Spoiled' : `Spoiled: ${event.note}`;
+    case 'kept':
     case 'lucky':
-      return event.note === '' ? 'A lucky accident, kept' : `A lucky accident, kept: ${event.note}`;
+      return event.note === '' ? 'Kept as it came' : `Kept as it came: ${event.note}`;
     case 'placed':
       return event.box === '' ? 'Taken out of its box' : `Put in ${event.box}`;
     case 'undone':
@@ -49,12 +50,12 @@ export function eventWords(event: LogEvent, recipe: Recipe): string {
   }
 }
 
-/** How a sheet stands: '4 of 9 pulls', 'spoiled', 'finished, otherwise than its recipe'. */
+/** How a sheet stands: '4 of 9 pulls', 'spoiled', 'finished, pulled differently from its recipe'. */
 export function sheetWords(sheet: SheetAsPulled, recipe: Recipe): string {
   if (sheet.spoiled) return 'spoiled';
   const parts = [sheet.done.length >= recipe.pulls.length ? 'finished' : `${sheet.done.length} of ${counted(recipe.pulls.length, 'pull')}`];
-  if (sheet.lucky) parts.push('a lucky accident');
-  else if (sheet.otherwise) parts.push('otherwise than its recipe');
+  if (sheet.kept) parts.push('kept as it came');
+  else if (sheet.otherwise) parts.push('pulled differently from its recipe');
   return parts.join(', ');
 }
 

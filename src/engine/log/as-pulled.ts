@@ -21,6 +21,9 @@ export interface SheetAsPulled {
   /** Whether something on it is otherwise than its recipe says: a pull or the order. */
   otherwise: boolean;
   spoiled: boolean;
+  /** Kept as it came: not as planned, and worth keeping. */
+  kept: boolean;
+  /** The same as `kept`, by the name that scripts know from before. */
   lucky: boolean;
   /** Where it lies; '' when nobody said. */
   box: string;
@@ -115,6 +118,7 @@ export function sheetAsPulled(
     done: [],
     otherwise: false,
     spoiled: false,
+    kept: false,
     lucky: false,
     box: '',
     notes: [],
@@ -123,7 +127,7 @@ export function sheetAsPulled(
   for (const event of own) {
     if ('note' in event && event.note !== '') state.notes.push(event.note);
     if (event.kind === 'spoiled') state.spoiled = true;
-    else if (event.kind === 'lucky') state.lucky = true;
+    else if (event.kind === 'kept' || event.kind === 'lucky') state.kept = state.lucky = true;
     else if (event.kind === 'placed') state.box = event.box;
     else print(state, recipe, event);
   }

@@ -90,6 +90,17 @@ describe('standing', () => {
   });
 });
 
+describe('a sheet kept as it came', () => {
+  it.each(['kept', 'lucky'] as const)('should be told from a log whose entry says %s', (kind) => {
+    const events = [pulled(1, 'p1'), event({ kind, sheet: 1, note: 'soft edge' })];
+    const { value, problems } = readLog(writeLog(head, events), 'log.json');
+    expect(problems).toEqual([]);
+    const [first, second] = sheetsAsPulled(head, value!.events);
+    expect(first).toMatchObject({ kept: true, lucky: true, notes: ['soft edge'] });
+    expect(second).toMatchObject({ kept: false, lucky: false });
+  });
+});
+
 describe('recipeAsPulled', () => {
   it('should become a recipe that can be read again, with an ink from elsewhere beside a namesake', () => {
     const other = { ...project.drawer.inks[0]!, id: 'foam', name: 'Cold foam', mix: [{ ink: 'gone', parts: 1 }] };
@@ -99,8 +110,8 @@ describe('recipeAsPulled', () => {
     ];
     const [own] = recipesAsPulled(head, events);
     const [state] = sheetsAsPulled(head, events);
-    const made = recipeAsPulled(own!, state!, { id: 'n', title: 'Lucky' });
-    const again = readRecipe(writeRecipe(made), 'lucky.json');
+    const made = recipeAsPulled(own!, state!, { id: 'n', title: 'As it came' });
+    const again = readRecipe(writeRecipe(made), 'as-it-came.json');
     expect(again.problems).toEqual([]);
     expect(again.value!.pulls.map((pull) => again.value!.inks.find((ink) => ink.id === pull.ink)!.name)).toEqual([
       recipe.inks.find((ink) => ink.id === 'rust')!.name,
@@ -133,7 +144,7 @@ describe('recipeAsPulled', () => {
     expect(checkLog(both, events)).toEqual([]);
     const [own] = recipesAsPulled(both, events);
     const kept = readRecipe(
-      writeRecipe(recipeAsPulled(own!, sheetsAsPulled(both, events)[0]!, { id: 'n', title: 'Lucky', parent: 'a' })),
+      writeRecipe(recipeAsPulled(own!, sheetsAsPulled(both, events)[0]!, { id: 'n', title: 'As it came', parent: 'a' })),
       'x.json',
     );
     expect(kept.problems).toEqual([]);

@@ -137,7 +137,7 @@ export class LogPress extends LitElement {
       >
         ${number}${sheet.spoiled ? ' spoiled' : html`<span class="mark" aria-hidden="true">${on ? '✓' : ''}</span>`}
       </button>
-      <button class="more" aria-label="Otherwise, sheet ${number}" @click=${() => this.speak(number)}>Otherwise…</button>
+      <button class="more" aria-label="Pulled differently, sheet ${number}" @click=${() => this.speak(number)}>Pulled differently…</button>
     </li>`;
   }
 

@@ -50,7 +50,7 @@ export async function bringInLog(store: AppStore, log: LogKeeper): Promise<void>
 export function keepSheet(store: AppStore, recipe: Recipe, sheet: SheetAsPulled): void {
   const title = `${recipe.title}, sheet ${sheet.number} as pulled`;
   const note = sheet.events
-    .filter((event) => event.kind === 'otherwise' || event.kind === 'lucky')
+    .filter((event) => event.kind === 'otherwise' || event.kind === 'kept' || event.kind === 'lucky')
     .map((event) => eventWords(event, recipe))
     .join('. ');
   try {

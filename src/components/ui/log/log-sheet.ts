@@ -113,8 +113,8 @@ export class LogSheet extends LitElement {
     return this.renderRoot.querySelector<HTMLInputElement>(`[name=${name}]`)?.value.trim() ?? '';
   }
 
-  private get lucky(): boolean {
-    return this.renderRoot.querySelector<HTMLInputElement>('[name=lucky]')?.checked ?? false;
+  private get kept(): boolean {
+    return this.renderRoot.querySelector<HTMLInputElement>('[name=kept]')?.checked ?? false;
   }
 
   private submit(event: Event): void {
@@ -133,7 +133,7 @@ export class LogSheet extends LitElement {
       const asPlanned = pull.printed && note === '' && ink === undefined && how.strokes === undefined && how.dxMm === 0 && how.dyMm === 0;
       if (!asPlanned) this.dispatchEvent(new CustomEvent('otherwise', { detail: { how, note } }));
     }
-    if (pull === null || this.lucky) this.happened([{ kind: 'lucky', sheet: sheet.number, note: pull === null ? note : '' }]);
+    if (pull === null || this.kept) this.happened([{ kind: 'kept', sheet: sheet.number, note: pull === null ? note : '' }]);
     else this.dialog.close();
   }
 
@@ -158,10 +158,10 @@ export class LogSheet extends LitElement {
           </fieldset>`
       }
       <label class="stacked">Note <input name="note" type="text" maxlength="4000" /></label>
-      ${pull === null ? nothing : html`<label><input name="lucky" type="checkbox" />A lucky accident: keep it</label>`}
+      ${pull === null ? nothing : html`<label><input name="kept" type="checkbox" />Worth keeping as it came</label>`}
       <div class="buttons">
         <button type="button" @click=${() => this.happened([{ kind: 'spoiled', sheet: sheet.number, note: this.value('note') }])}>Spoiled</button>
-        <button class="main" type="submit">${pull === null ? 'A lucky accident: keep it' : 'Pulled like this'}</button>
+        <button class="main" type="submit">${pull === null ? 'Keep it as it came' : 'Pulled like this'}</button>
       </div>
     </form>`;
   }
