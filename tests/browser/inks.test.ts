@@ -66,7 +66,7 @@ describe('the inks', () => {
     await side.getByRole('button', { name: /^Measured/ }).click();
 
     // A file without one good reading says where it is wrong and changes nothing.
-    await side.getByLabel('Choose a CGATS file').setInputFiles(
+    await side.getByLabel('Choose a measurement file').setInputFiles(
       file(
         'torn.txt',
         measurements(() => 'NaN'),
@@ -78,7 +78,7 @@ describe('the inks', () => {
     expect(await side.getByRole('button', { name: 'Add the ink' }).count()).toBe(0);
     expect(await shelf.getByRole('listitem').count()).toBe(8);
 
-    await side.getByLabel('Choose a CGATS file').setInputFiles(file('drawdowns.txt', measurements()));
+    await side.getByLabel('Choose a measurement file').setInputFiles(file('drawdowns.txt', measurements()));
     await expect.poll(() => side.getByLabel('Ink over white').locator('option:checked').textContent()).toBe('3 Heron over white');
     expect(await side.getByLabel('Bare black').locator('option:checked').textContent()).toBe('2 Card black');
     expect(await side.getByText('No band had to be moved.').count()).toBe(1);

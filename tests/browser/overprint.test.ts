@@ -140,7 +140,7 @@ describe('the overprint chart', () => {
     expect(await page.getByRole('textbox', { name: 'Square 2 Rust over Rust' }).evaluate((field) => field.matches(':focus'))).toBe(true);
 
     // A file of all squares takes its place.
-    const file = page.locator('target-measure').getByLabel('Choose a CGATS file');
+    const file = page.locator('target-measure').getByLabel('Choose a measurement file');
     await file.setInputFiles({ name: 'target.txt', mimeType: 'text/plain', buffer: Buffer.from(measured(['rust', 'weed'])) });
     await expect.poll(() => page.getByText('6 of 6 squares measured').count()).toBe(1);
     await page.getByRole('button', { name: 'Fit the inks to it' }).click();

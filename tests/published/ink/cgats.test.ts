@@ -3,9 +3,9 @@ import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { readCgats } from '../../../src/engine/ink/cgats/read-cgats.ts';
 
-// Fixtures of our own, one a dialect. The dialects are those of files by several makers of instruments,
-// as they were seen; the frame is CGATS.17 / ISO 28178, from memory. Every fixture holds the same three
-// invented patches, written by another program from the logistic curves below, so that what is read can
+// Fixtures of our own, one for each way in which a measurement file may be written; the frame is
+// CGATS.17 / ISO 28178, from memory, and what it leaves open differs from file to file. Every fixture holds the same three
+// invented patches, written by a script from the logistic curves below, so that what is read can
 // be checked against the formula instead of against another reading.
 const FOLDER = fileURLToPath(new URL('cgats', import.meta.url));
 const PATCHES = [

@@ -87,14 +87,13 @@ export class CgatsFile extends LitElement {
     const count = read?.problems.length ?? 0;
     return html`
       <file-well
-        label=${read === null ? 'Choose a CGATS file' : 'Another CGATS file'}
+        label=${read === null ? 'Choose a measurement file' : 'Another measurement file'}
         .busy=${this.reading.running ? 'Reading…' : ''}
-        accept=".txt,.cgats,.cgt,.cie,.it8,.ti3,.csv,text/plain"
         @file=${(event: CustomEvent<File>) => this.take(event.detail)}
       >
         ${
           read === null
-            ? html`<p class="small soft">Text of a measuring instrument, in CGATS: spectral columns, or Lab alone. It is read here and goes nowhere.</p>`
+            ? html`<p class="small soft">A measurement file is the text that an instrument saves (CGATS.17 / ISO 28178): a column for each band, or Lab alone. It is read here and goes nowhere.</p>`
             : html`<p class="file" role="status"><strong>${read.fileName}</strong> <span class="soft">${counted(read.samples.length, 'sample')}</span></p>`
         }
         ${this.reading.failure === '' ? nothing : html`<p slot="after" class="refusal small" role="alert">${this.reading.failure} Nothing was changed.</p>`}

@@ -42,7 +42,7 @@ interface MeasuredTable {
  *   remark: 'cgats.extended' (range shorter than 380–730 nm, the end value repeated),
  *   'cgats.scale-doubtful', 'cgats.coarse', 'cgats.illuminant', 'cgats.field-count'
  * Never throws. Steps of 5 nm are sampled, wider ones interpolated: see bandsFromSpectrum. Source: the
- * dialects seen in files; ISO 28178 from memory.
+ * ways of writing seen in files; ISO 28178 from memory.
  */
 export function readCgats(text: string, fileName: string): { samples: CgatsSample[]; problems: Problem[] } {
   const faults = new CgatsFaults(fileName);
@@ -56,7 +56,7 @@ export function readCgats(text: string, fileName: string): { samples: CgatsSampl
     faults.tell(
       'cgats.no-data',
       START,
-      'There is no BEGIN_DATA, so this is no CGATS text or it has no table; export the measurements as CGATS with spectral data.',
+      'There is no BEGIN_DATA, so this is no CGATS text or it has no table; export them as CGATS.17 text with spectral data.',
     );
   }
   const measured = tables.flatMap((table) => measuredTable(table, faults) ?? []);
