@@ -20,9 +20,9 @@ describe('the artist', () => {
     await expect.poll(() => wall.getAttribute('data-state'), { timeout: 30_000 }).toBe('done');
     expect(Number(await wall.getAttribute('data-found'))).toBe(200);
 
-    // Hold a pull: it must stay first in every print from then on.
-    const hold = page.getByRole('combobox', { name: /^Hold/ }).first();
-    await hold.selectOption({ label: 'first down' });
+    // A pull must stay: it is first in every print from then on.
+    const hold = page.getByRole('combobox', { name: /^What must stay/ }).first();
+    await hold.selectOption({ label: 'stays first' });
     await expect.poll(() => wall.getAttribute('data-state'), { timeout: 30_000 }).not.toBe('done');
     await expect.poll(() => wall.getAttribute('data-state'), { timeout: 30_000 }).toBe('done');
 

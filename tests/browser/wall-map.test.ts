@@ -28,7 +28,7 @@ function keys(page: Page): Promise<string[]> {
   return page.locator('wall-view').evaluate((view) => (view as unknown as { variants: { key: string }[] }).variants.map(({ key }) => key));
 }
 
-const hang = (page: Page): Locator => page.getByRole('combobox', { name: 'How the prints hang' });
+const hang = (page: Page): Locator => page.getByRole('combobox', { name: 'Arrange the prints' });
 
 describe('the wall as a map', () => {
   it('should hang the same prints after a reload, and keep them when more are found', async () => {
@@ -72,7 +72,7 @@ describe('the wall as a map', () => {
     expect(walls[1]).toEqual(walls[0]);
   });
 
-  it('should filter, hang by measures and likeness, mark by keys and compare', async () => {
+  it('should filter, hang by measures and likeness, select by keys and compare', async () => {
     const { page, context, errors } = await openPage(studio);
     await wallOf(page);
     await hang(page).selectOption({ label: 'by two measures' });
@@ -89,27 +89,27 @@ describe('the wall as a map', () => {
     await expect.poll(() => told.textContent()).toBe('All 200 hang');
     await page.getByRole('button', { name: /^Filter/ }).click();
 
-    await hang(page).selectOption({ label: 'like beside like' });
+    await hang(page).selectOption({ label: 'alike side by side' });
     await expect.poll(() => page.getByText('Seeing what looks alike').count(), { timeout: 60_000 }).toBe(0);
 
-    // Marked by keys, walking over the map.
+    // Selected by keys, walking over the map.
     const surface = page.getByRole('application', { name: 'Wall of prints' });
     await surface.focus();
-    await page.keyboard.press('m');
+    await page.keyboard.press(' ');
     for (const key of ['End', 'ArrowUp']) {
       await page.keyboard.press(key);
-      await page.keyboard.press('m');
+      await page.keyboard.press(' ');
     }
-    await expect.poll(() => page.getByText('3 marked').count()).toBe(1);
-    await page.keyboard.press('c');
+    await expect.poll(() => page.getByText('3 selected').count()).toBe(1);
+    await page.keyboard.press('d');
     const dialog = page.getByRole('dialog', { name: 'Compare prints' });
     await expect.poll(() => dialog.getByText(/ΔE00 [\d.]+ on average/).count(), { timeout: 30_000 }).toBe(2);
     const figures = await dialog.getByText(/ΔE00 [\d.]+ on average/).allTextContents();
     for (const text of figures) expect(Number(/ΔE00 ([\d.]+)/.exec(text)![1])).toBeGreaterThan(0);
     await page.keyboard.press('Escape');
 
-    // A box drawn with shift held marks what lies in it.
-    await page.getByRole('button', { name: 'Unmark' }).click();
+    // A box drawn with shift held selects what lies in it.
+    await page.getByRole('button', { name: 'Select none' }).click();
     await hang(page).selectOption({ label: 'in the order found' });
     await page.waitForTimeout(600);
     const box = (await surface.boundingBox())!;
@@ -119,8 +119,8 @@ describe('the wall as a map', () => {
     await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2, { steps: 4 });
     await page.mouse.up();
     await page.keyboard.up('Shift');
-    await expect.poll(() => page.getByText(/^\d+ marked$/).count()).toBe(1);
-    expect(Number((await page.getByText(/^\d+ marked$/).textContent())!.split(' ')[0])).toBeGreaterThan(20);
+    await expect.poll(() => page.getByText(/^\d+ selected$/).count()).toBe(1);
+    expect(Number((await page.getByText(/^\d+ selected$/).textContent())!.split(' ')[0])).toBeGreaterThan(20);
     expect(errors).toEqual([]);
     await context.close();
   });
@@ -131,7 +131,7 @@ describe('the wall as a map', () => {
     const surface = page.getByRole('application', { name: 'Wall of prints' });
     await surface.focus();
     for (let i = 0; i < 7; i++) {
-      await page.keyboard.press('m');
+      await page.keyboard.press(' ');
       await page.keyboard.press('ArrowRight');
     }
     await page.getByRole('button', { name: 'Contact sheet' }).click();
@@ -174,14 +174,14 @@ describe('the wall as a map', () => {
     await context.close();
   });
 
-  it('should show marks on prints that are drawn finely, and compare three on a phone without overlaps', async () => {
+  it('should show the selection on prints that are drawn finely, and compare three on a phone without overlaps', async () => {
     const { page, context, errors } = await openPage(studio, { width: 390, height: 844 });
     await wallOf(page);
     const surface = page.getByRole('application', { name: 'Wall of prints' });
     await surface.focus();
     await page.keyboard.press('Home');
     for (let i = 0; i < 3; i++) {
-      await page.keyboard.press('m');
+      await page.keyboard.press(' ');
       await page.keyboard.press('ArrowRight');
     }
     await page.keyboard.press('Home');

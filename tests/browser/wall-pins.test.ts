@@ -24,7 +24,7 @@ function hung(page: Page): Promise<{ seed: string; keys: string[] }> {
 }
 
 describe('prints that stay and prints from prints', () => {
-  it('should hang a pinned print first on the next wall and after a reload, and cross two marked ones', async () => {
+  it('should hang a pinned print first on the next wall and after a reload, and cross two selected ones', async () => {
     const { page, context, errors } = await openPage(studio);
     await page.goto(studio.url);
     await enter(page, 'Wall');
@@ -33,7 +33,7 @@ describe('prints that stay and prints from prints', () => {
     const surface = page.getByRole('application', { name: 'Wall of prints' });
     await surface.focus();
     for (let i = 0; i < 3; i++) await page.keyboard.press('ArrowRight');
-    await page.keyboard.press('p');
+    await page.keyboard.press('h');
     await expect.poll(() => page.getByRole('button', { name: 'Pin', exact: true }).getAttribute('aria-pressed')).toBe('true');
     // It is the fourth that was found, or the third; the wall hangs anew a little after.
     const found = await page
@@ -42,7 +42,7 @@ describe('prints that stay and prints from prints', () => {
     await expect.poll(async () => found.indexOf((await hung(page)).keys[0]!), { timeout: 30_000 }).toBeGreaterThan(1);
     const pinned = (await hung(page)).keys[0]!;
 
-    await page.getByRole('button', { name: 'Another seed' }).click();
+    await page.getByRole('button', { name: 'Another wall' }).click();
     await expect
       .poll(async () => ({ ...(await hung(page)), first: (await hung(page)).keys[0] }), { timeout: 60_000 })
       .toMatchObject({ seed: 'slack tide 2', first: pinned });
@@ -52,13 +52,13 @@ describe('prints that stay and prints from prints', () => {
     await enter(page, 'Wall');
     await expect.poll(() => hung(page).catch(() => null), { timeout: 60_000 }).toEqual(next);
 
-    // The first marked comes first, and what is kept says where it comes from.
+    // The first selected comes first, and what is kept says where it comes from.
     await surface.focus();
     await page.keyboard.press('Home');
-    await page.keyboard.press('m');
+    await page.keyboard.press(' ');
     await page.keyboard.press('ArrowRight');
-    await page.keyboard.press('m');
-    await page.getByRole('button', { name: 'Cross', exact: true }).click();
+    await page.keyboard.press(' ');
+    await page.getByRole('button', { name: 'Crossed', exact: true }).click();
     const told = wall.getByText(/^No\. \d+ of wall “slack tide” crossed with no\. 1 of wall “slack tide 2”\.$/u);
     await expect.poll(() => told.count(), { timeout: 30_000 }).toBe(1);
     await expect.poll(() => wall.getAttribute('data-state'), { timeout: 60_000 }).toBe('done');

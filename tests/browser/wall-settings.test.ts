@@ -27,7 +27,7 @@ async function done(page: Page): Promise<void> {
   await expect.poll(() => wall.getAttribute('data-state'), { timeout: 30_000 }).toBe('done');
 }
 
-describe('what may change and what must hold', () => {
+describe('what may change and what must stay', () => {
   it('should count, limit, contradict, and be there after a reload', async () => {
     const { page, context, errors } = await openPage(studio);
     await page.goto(studio.url);
@@ -36,7 +36,7 @@ describe('what may change and what must hold', () => {
     await done(page);
     await expect
       .poll(() => page.locator('wall-order-count').getByRole('status').textContent())
-      .toMatch(/^[\d,]+ different images from these 12 pulls\./u);
+      .toMatch(/^[\d,]+ different prints from these 12 pulls\./u);
 
     await page.getByText('Which ink where').click();
     await page.getByLabel('In one print at most').fill('2');
@@ -49,13 +49,11 @@ describe('what may change and what must hold', () => {
     expect(few.length).toBeGreaterThan(50);
     for (const { pulls } of few) expect(new Set(pulls.map(({ ink }) => ink)).size).toBeLessThanOrEqual(2);
 
-    // A veil goes last, so nothing else may be held there: told at once, and the wall stays.
-    await page.getByRole('combobox', { name: /^Hold on pull 3/u }).selectOption({ label: 'last down' });
+    // A veil goes last, so nothing else may stay there: told at once, and the wall stays.
+    await page.getByRole('combobox', { name: /^What must stay of pull 3/u }).selectOption({ label: 'stays last' });
     await page.getByText('How pulls lie').click();
     await page.getByLabel('A veil may go over all, last down').check();
-    await expect
-      .poll(() => page.getByText('A veil goes down last, but pull 3 is held last down; take one of the two away.').count())
-      .toBe(1);
+    await expect.poll(() => page.getByText('A veil goes down last, but pull 3 stays last; take one of the two away.').count()).toBe(1);
     // What was being found when it was told goes on to its end.
     await expect.poll(() => wall.getAttribute('data-state'), { timeout: 30_000 }).toBe('held');
     // The sentence may stand far down the settings: it can be brought into view.
@@ -63,12 +61,12 @@ describe('what may change and what must hold', () => {
     await page.getByRole('button', { name: 'Show where' }).click();
     await expect
       .poll(async () => {
-        const told = await page.getByText('A veil goes down last, but pull 3 is held last down; take one of the two away.').boundingBox();
+        const told = await page.getByText('A veil goes down last, but pull 3 stays last; take one of the two away.').boundingBox();
         return told !== null && told.y > 0 && told.y + told.height < 900;
       })
       .toBe(true);
     expect((await hung(page)).length).toBeGreaterThan(50);
-    await page.getByRole('combobox', { name: /^Hold on pull 3/u }).selectOption({ label: 'free' });
+    await page.getByRole('combobox', { name: /^What must stay of pull 3/u }).selectOption({ label: 'may move' });
     await done(page);
     const veiled = (await hung(page)).filter(({ pulls }) => pulls.some(({ id }) => id.startsWith('veil-')));
     expect(veiled.length).toBeGreaterThan(5);
@@ -87,7 +85,7 @@ describe('what may change and what must hold', () => {
     const { page, context, errors } = await openPage(studio, { width: 390, height: 844 });
     await page.goto(studio.url);
     await enter(page, 'Wall');
-    await page.getByRole('button', { name: 'Seed and holds' }).click();
+    await page.getByRole('button', { name: 'Settings' }).click();
     for (const fold of ['Which ink where', 'How pulls lie', 'Which screens', 'At most'])
       await page.locator('summary').filter({ hasText: fold }).click();
     expect(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth)).toBe(true);

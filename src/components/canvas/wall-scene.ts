@@ -164,8 +164,8 @@ export class WallScene implements SteeredWall {
   }
 
   /** Marks the prints that are chosen for something. */
-  setMarked(marked: ReadonlySet<number>): void {
-    this.drawing.setMarked(marked);
+  setSelected(selected: ReadonlySet<number>): void {
+    this.drawing.setSelected(selected);
     this.requestDraw();
   }
 

@@ -241,7 +241,7 @@ export class WallRoom extends LitElement {
       <wall-settings .store=${store} .project=${project} .problems=${this.problems}></wall-settings>
       <wall-seen .store=${store} .seen=${project.seen ?? []}></wall-seen>
       <section aria-labelledby="holds">
-        <h3 id="holds">Holds</h3>
+        <h3 id="holds">What must stay</h3>
         ${holdsSentence(store)}
         <wall-holds .store=${store} .project=${project} .problems=${this.problems}></wall-holds>
       </section>

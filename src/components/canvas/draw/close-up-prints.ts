@@ -1,6 +1,6 @@
 import { Buffer, BufferImageSource, BufferUsage, Container, Geometry, GlProgram, Mesh, Shader, UniformGroup } from 'pixi.js';
 import type { Picture } from '../../../workers/api/picture-api.ts';
-import { MARKED, TURNED_CORNER, type WallUniforms } from './wall-shader.ts';
+import { SELECTED, TURNED_CORNER, type WallUniforms } from './wall-shader.ts';
 
 const VERTEX = /* glsl */ `#version 300 es
 in vec2 aCorner;
@@ -25,12 +25,12 @@ uniform sampler2D uPicture;
 uniform vec3 uCamera;
 uniform float uDensity;
 uniform vec4 uAccent;
-uniform float uMarked;
+uniform float uSelected;
 out vec4 outColour;
 ${TURNED_CORNER}
 void main() {
   vec3 colour = texture(uPicture, vAt).rgb;
-  vec2 corner = uMarked * turnedCorner(vFromEdges, uCamera.x, uDensity);
+  vec2 corner = uSelected * turnedCorner(vFromEdges, uCamera.x, uDensity);
   colour = mix(mix(colour, vec3(1.0), corner.x), uAccent.rgb, corner.y);
   outColour = vec4(colour, 1.0);
 }
@@ -39,7 +39,7 @@ void main() {
 interface CloseUp {
   mesh: Mesh<Geometry, Shader>;
   source: BufferImageSource;
-  frame: UniformGroup<{ uFrame: { value: Float32Array; type: 'vec4<f32>' }; uMarked: { value: number; type: 'f32' } }>;
+  frame: UniformGroup<{ uFrame: { value: Float32Array; type: 'vec4<f32>' }; uSelected: { value: number; type: 'f32' } }>;
 }
 
 /**
@@ -90,7 +90,7 @@ export class CloseUpPrints {
     this.program ??= GlProgram.from({ vertex: VERTEX, fragment: FRAGMENT, name: 'close-up' });
     const frame = new UniformGroup({
       uFrame: { value: new Float32Array(4), type: 'vec4<f32>' as const },
-      uMarked: { value: 0, type: 'f32' as const },
+      uSelected: { value: 0, type: 'f32' as const },
     });
     const shader = new Shader({
       glProgram: this.program,
@@ -111,7 +111,7 @@ export class CloseUpPrints {
     for (const [index, { frame }] of this.laid) {
       const { left, top, width, height } = frameOf(index);
       frame.uniforms.uFrame.set([left, top, width, height]);
-      frame.uniforms.uMarked = (lookOf(index) & MARKED) === 0 ? 0 : 1;
+      frame.uniforms.uSelected = (lookOf(index) & SELECTED) === 0 ? 0 : 1;
     }
   }
 

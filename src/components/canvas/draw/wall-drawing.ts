@@ -9,7 +9,7 @@ import { CloseUpPrints } from './close-up-prints.ts';
 import { HungPrints } from './hung-prints.ts';
 import { type Frame, frameOf } from './print-frame.ts';
 import { CACHE_PAD, type Screen, WallCache } from './wall-cache.ts';
-import { FOCUSED, KEPT, MARKED, type Rgba, wallUniforms } from './wall-shader.ts';
+import { FOCUSED, KEPT, SELECTED, type Rgba, wallUniforms } from './wall-shader.ts';
 
 /** So much larger than its texels a small picture may be drawn before its softness shows. */
 const MOST_ENLARGED = 1.05;
@@ -37,7 +37,7 @@ export class WallDrawing {
   private readonly closeUps = new CloseUpPrints(this.uniforms);
   private cache: WallCache | null = null;
   private kept: ReadonlySet<number> = new Set();
-  private marked: ReadonlySet<number> = new Set();
+  private selected: ReadonlySet<number> = new Set();
   private focus = -1;
   /** The prints in view, so that they are gathered again only when others come into view. */
   private inView = '';
@@ -97,8 +97,8 @@ export class WallDrawing {
   }
 
   /** Marks the prints that are chosen for something. */
-  setMarked(marked: ReadonlySet<number>): void {
-    this.marked = marked;
+  setSelected(selected: ReadonlySet<number>): void {
+    this.selected = selected;
     this.stale = true;
   }
 
@@ -192,7 +192,7 @@ export class WallDrawing {
   }
 
   private readonly lookOf = (index: number): number =>
-    (this.kept.has(index) ? KEPT : 0) | (index === this.focus ? FOCUSED : 0) | (this.marked.has(index) ? MARKED : 0);
+    (this.kept.has(index) ? KEPT : 0) | (index === this.focus ? FOCUSED : 0) | (this.selected.has(index) ? SELECTED : 0);
 
   destroy(): void {
     this.clear();

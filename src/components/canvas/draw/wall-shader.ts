@@ -207,7 +207,7 @@ void main() {
 export const KEPT = 1;
 export const FOCUSED = 2;
 /** Chosen for something: a corner turned down. */
-export const MARKED = 4;
+export const SELECTED = 4;
 
 export type Rgba = [number, number, number, number];
 

@@ -8,9 +8,9 @@ import { BY_NUMBER, type HangChoice } from './hanging.ts';
 
 const WAYS: [HangChoice['way'], string][] = [
   ['number', 'in the order found'],
-  ['likeness', 'like beside like'],
+  ['likeness', 'alike side by side'],
   ['measures', 'by two measures'],
-  ['family', 'by family'],
+  ['family', 'by related prints'],
   ['pulls', 'by number of pulls'],
   ['inks', 'by number of inks'],
 ];
@@ -76,9 +76,9 @@ export class HangChoiceLine extends LitElement {
     const { choice, measures } = this;
     return html`
       <label>
-        <span class="soft small word">Hang</span>
+        <span class="soft small word">Arrange</span>
         <select
-          aria-label="How the prints hang"
+          aria-label="Arrange the prints"
           @change=${(event: Event) => this.change({ way: (event.target as HTMLSelectElement).value as HangChoice['way'] })}
         >
           ${WAYS.map(

@@ -168,6 +168,7 @@ export class WallFilter extends LitElement {
         <span>${words.label}</span>
         <span class="soft">${measureText(from, { ...words, unit: '' })} to ${measureText(to, words)}</span>
       </legend>
+      ${words.help === undefined ? nothing : html`<p class="soft small">${words.help}</p>`}
       <div class="range">
         <svg viewBox="0 0 ${BINS} 10" preserveAspectRatio="none" aria-hidden="true">
           ${Array.from(bins, (n, i) => {

@@ -99,7 +99,7 @@ export class PrintOut extends LitElement {
     const wide = Math.round((widthMm / MM_PER_INCH) * dpi);
     const high = paper === undefined ? 0 : Math.round((wide * paper.heightMm) / paper.widthMm);
     return html`<div class="row">${this.number('widthMm', 'Width', 'mm', { min: 5, max: 20_000 })} ${this.number('dpi', 'at', 'dpi', { min: 10, max: 2400 })}</div>
-      <p class="soft small">${wide.toLocaleString('en')} × ${high.toLocaleString('en')} pixels, as on the wall: a picture to look at, not a film.</p>`;
+      <p class="soft small">${wide.toLocaleString('en')} × ${high.toLocaleString('en')} pixels, as on the wall: a picture to look at, not a film positive.</p>`;
   }
 
   private manyPrints() {
@@ -120,7 +120,7 @@ export class PrintOut extends LitElement {
             <option value="png" ?selected=${this.kind === 'png'}>PNG</option>
           </select></label>
       </div>
-      <p class="soft small">${this.prints.length.toLocaleString('en')} ${this.which}, each with its number and seed.</p>`;
+      <p class="soft small">${this.prints.length.toLocaleString('en')} ${this.which}, each with its number and the name of its wall.</p>`;
   }
 
   override render() {

@@ -45,8 +45,9 @@ export const wallActionsStyles = css`
     white-space: nowrap;
   }
   .actions {
-    display: flex;
-    flex-wrap: wrap;
-    gap: var(--space-3);
+    display: grid;
+    grid-template-columns: max-content minmax(0, 1fr);
+    align-items: center;
+    gap: var(--space-3) var(--space-5);
   }
 `;

@@ -47,9 +47,14 @@ export class WallActions extends LitElement {
   private actions(variant: Variant) {
     return html`<div class="actions" role="group" aria-label="Find prints from this one">
         <button @click=${() => this.find('nearer', variant)}>Nearer to this</button>
+        <span class="soft small">prints that differ from it in little</span>
         <button @click=${() => this.find('away', variant)}>Away from this</button>
+        <span class="soft small">prints as unlike it as can be</span>
       </div>
-      <p class="soft small">Mark two prints to find what lies between them, or to cross them.</p>`;
+      <p class="soft small">
+        Select two prints, and the line above the wall offers Between, the steps that lead from one to the other, and Crossed, prints with pulls of both.
+        A pinned print hangs first on this wall and the next.
+      </p>`;
   }
 
   private figures(variant: Variant) {
@@ -63,7 +68,7 @@ export class WallActions extends LitElement {
   private panel(variant: Variant, studio: Studio) {
     const parents = originOf(variant)?.parents ?? [];
     return html`<section id="panel" aria-label="About print ${variant.index + 1}">
-      <h3>What changed?</h3>
+      <h3>What changed</h3>
       <p>${lineageSentence(lineageOf(variant))}</p>
       ${
         parents.length === 0
@@ -78,7 +83,7 @@ export class WallActions extends LitElement {
     const { variant, drawer: studio, open } = this;
     const none = variant === null || studio === null;
     return html`<div @keydown=${this.onKey}>
-      <button class="toggle" ?disabled=${none} aria-expanded=${open && !none} aria-controls="panel" @click=${() => this.toggle()}>Go on from this</button>
+      <button class="toggle" ?disabled=${none} aria-expanded=${open && !none} aria-controls="panel" @click=${() => this.toggle()}>More from this print</button>
       ${open && !none ? this.panel(variant, studio) : nothing}
     </div>`;
   }

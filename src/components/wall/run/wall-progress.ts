@@ -33,7 +33,7 @@ export function wallProgress(progress: WallProgress) {
       unfolded === null
         ? nothing
         : html`<button aria-expanded=${unfolded} aria-controls="settings" @click=${() => progress.fold()}>
-          ${unfolded ? 'Fold away' : 'Seed and holds'}
+          ${unfolded ? 'Fold the settings' : 'Settings'}
         </button>`
     }
     ${button(progress)}

@@ -65,10 +65,10 @@ export function holdsSentence(store: AppStore) {
   const { drawer, bench, explore } = store.project;
   const { length } = drawer.screens;
   if (bench.length > 0)
-    return html`<p class="soft small">The stack on the Bench, last down on top. Hold a pull, and every print keeps to it.</p>`;
-  if (length === 0) return html`<p class="soft small">Nothing to hold: the Bench is empty.</p>`;
+    return html`<p class="soft small">The stack on the Bench, last down on top. Say of a pull what must stay as it is, and every print keeps to it.</p>`;
+  if (length === 0) return html`<p class="soft small">The Bench is empty, so nothing must stay.</p>`;
   const most = Math.min(explore.bringIn, length);
-  return html`<p class="soft small">Nothing to hold: the Bench is empty. Each print is made of up to ${most} of the ${length} screens in the Drawer.</p>
+  return html`<p class="soft small">The Bench is empty, so nothing must stay. Each print is made of up to ${most} of the ${length} screens in the Drawer.</p>
     <button @click=${() => putOnBench(store, drawer.screens)}>${length === 1 ? 'Put the screen on the Bench' : `Put all ${length} on the Bench`}</button>`;
 }
 
@@ -79,6 +79,7 @@ export function holdsSentence(store: AppStore) {
 export function emptyNote(run: WallRun, bare: boolean): string {
   if (bare) return 'The wall hangs prints made of your shapes. There are none yet: put some into the Drawer first.';
   if (run.state !== 'done') return '';
-  if (run.clash === null || run.clash === 'looking') return 'No print came of these settings. Let more change, or lift a hold.';
+  if (run.clash === null || run.clash === 'looking')
+    return 'No print came of these settings. Let more change, or let a pull move that must stay.';
   return 'No print came of these settings, since some of the settings clash.';
 }

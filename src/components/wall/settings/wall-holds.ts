@@ -15,12 +15,12 @@ import { Work } from '../../ui/work.ts';
 import { inkChip, inkChipStyles } from '../print/print-ink-chip.ts';
 
 const CHOICES: readonly (readonly [string, string])[] = [
-  ['free', 'free'],
-  ['first', 'first down'],
-  ['last', 'last down'],
-  ['place', 'keeps its place'],
+  ['free', 'may move'],
+  ['first', 'stays first'],
+  ['last', 'stays last'],
+  ['place', 'stays in this place'],
   ['ink', 'keeps its ink'],
-  ['out', 'left out'],
+  ['out', 'never there'],
 ];
 
 /** 3 from `holds[3]`; −1 for another place. */
@@ -152,7 +152,7 @@ export class WallHolds extends LitElement {
   private label(hold: Hold): string {
     if (hold.kind !== 'before') return CHOICES.find(([choice]) => choice === hold.kind)?.[1] ?? hold.kind;
     const then = this.project.bench.findIndex((pull) => pull.id === hold.other);
-    return `before ${then + 1}`;
+    return `stays under ${then + 1}`;
   }
 
   private set(holds: Hold[]): void {
@@ -163,24 +163,24 @@ export class WallHolds extends LitElement {
   private menu(pull: Pull, position: number, { choice, held, bad }: { choice: string; held: boolean; bad: boolean }) {
     const { bench, explore } = this.project;
     return html`<select
-      aria-label="Hold on pull ${position + 1}, ${this.nameOf(pull)}"
+      aria-label="What must stay of pull ${position + 1}, ${this.nameOf(pull)}"
       ?data-held=${held}
       ?data-bad=${bad}
       aria-invalid=${bad}
       .value=${live(choice)}
       @change=${(event: Event) => {
         this.set(withHold(explore.holds, pull.id, (event.target as HTMLSelectElement).value));
-        // A further “before” leaves the first one in the menu.
+        // A further “stays under” leaves the first one in the menu.
         this.requestUpdate();
       }}
     >
       ${CHOICES.map(([value, text]) => html`<option value=${value} ?selected=${value === choice}>${text}</option>`)}
-      <optgroup label="goes down before…">
+      <optgroup label="stays under…">
         ${bench.map((then, i) =>
           then.id === pull.id
             ? nothing
             : html`<option value="before:${then.id}" ?selected=${`before:${then.id}` === choice}>
-                before ${i + 1} ${this.nameOf(then)}
+                stays under ${i + 1} ${this.nameOf(then)}
               </option>`,
         )}
       </optgroup>
@@ -195,7 +195,7 @@ export class WallHolds extends LitElement {
         (hold) => html`<span>
           ${this.label(hold)}<button
             class="quiet"
-            aria-label="Lift “${this.label(hold)}” from pull ${position + 1}"
+            aria-label="Take away “${this.label(hold)}” of pull ${position + 1}"
             @click=${() => this.set(withoutHold(explore.holds, hold))}
           >
             ✕

@@ -4,7 +4,7 @@ import { SETTINGS } from '../../../engine/explore/settings/setting-table.ts';
 import type { ExploreSettings } from '../../../engine/explore/types.ts';
 import { WallMore } from './setting-fields.ts';
 
-/** How pulls may lie: direction and grid of shifts, turns, echoes, strokes, a veil. */
+/** How pulls may lie: direction and grid of offsets, turns, repeats, strokes, a veil. */
 @customElement('wall-offsets')
 export class WallOffsets extends WallMore {
   override render() {
@@ -12,15 +12,15 @@ export class WallOffsets extends WallMore {
     const { offsetDirection = 'any', offsetSnapMm = 0.1, turns = 'none', echoes = 0, maxStrokes = 1, veil = false } = explore;
     const said = [
       offsetDirection === 'any' ? '' : offsetDirection,
-      offsetSnapMm === 0.1 ? '' : `snap ${offsetSnapMm} mm`,
+      offsetSnapMm === 0.1 ? '' : `steps of ${offsetSnapMm} mm`,
       turns === 'none' ? '' : 'turns',
-      echoes === 0 ? '' : 'echoes',
+      echoes === 0 ? '' : 'repeats',
       maxStrokes === 1 ? '' : 'strokes',
       veil ? 'a veil' : '',
     ].filter((text) => text !== '');
     const fields = ['offsetDirection', 'offsetSnapMm', 'turns', 'echoes', 'echoMm', 'maxStrokes', 'veil'];
     return this.fold(
-      { title: 'How pulls lie', set: said.join(', '), fields, unset: 'as they are' },
+      { title: 'Offsets, turns, strokes', set: said.join(', '), fields, unset: 'as they are' },
       () => html`
       ${this.choice('offsetDirection', offsetDirection, (value) => this.change({ offsetDirection: value as ExploreSettings['offsetDirection'] }))}
       ${this.choice('offsetSnapMm', String(offsetSnapMm), (value) => this.change({ offsetSnapMm: Number(value) }))}
@@ -32,6 +32,7 @@ export class WallOffsets extends WallMore {
         <input type="checkbox" .checked=${veil} @change=${(event: Event) => this.change({ veil: (event.target as HTMLInputElement).checked })} />
         ${SETTINGS.veil.label}
       </label>
+      <p class="soft small">A veil is one more translucent pull over others: it softens the contrast between them.</p>
       ${this.wrong('veil')}
     `,
     );

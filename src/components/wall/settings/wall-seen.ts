@@ -17,7 +17,7 @@ export class WallSeen extends LitElement {
     if (seen.length === 0) return nothing;
     const prints = seen.reduce((sum, run) => sum + run.prints.length, 0);
     return html`<p class="soft small">
-        ${prints.toLocaleString('en')} prints of ${seen.length} ${seen.length === 1 ? 'seed' : 'seeds'} were seen. Another seed shows others.
+        ${prints.toLocaleString('en')} prints of ${seen.length} ${seen.length === 1 ? 'wall' : 'walls'} were seen. A wall of another name shows others.
       </p>
       <button class="quiet" @click=${() => this.store.setSeen([])}>Forget what was seen</button>`;
   }

@@ -125,8 +125,9 @@ export class WallSettings extends LitElement {
             .value=${live(explore.seed)}
             @change=${(event: Event) => this.change({ seed: (event.target as HTMLInputElement).value.trim() })}
           />
-          <button type="button" @click=${() => this.change({ seed: nextSeed(explore.seed) })}>Another seed</button>
+          <button type="button" @click=${() => this.change({ seed: nextSeed(explore.seed) })}>Another wall</button>
         </div>
+        <p class="soft small">The same name and settings always hang the same prints.</p>
       </div>
       ${this.number('count')}
       <div>
@@ -145,7 +146,10 @@ export class WallSettings extends LitElement {
         ${this.wrong('palette')}
         <wall-ink-limits .store=${this.store} .project=${this.project} .problems=${this.problems}></wall-ink-limits>
       </div>
-      ${this.number('offsetRangeMm')}
+      <div>
+        ${this.number('offsetRangeMm')}
+        <p class="soft small">An offset is how far a pull lies from where it was drawn: mm right, mm down.</p>
+      </div>
       <wall-offsets class="more" .store=${this.store} .project=${this.project} .problems=${this.problems}></wall-offsets>
       ${bench.length < 2 ? nothing : this.number('leaveOut', Math.min(MOST_PULLS, Math.max(0, bench.length - 1)))}
       ${this.fewer()}
@@ -154,7 +158,10 @@ export class WallSettings extends LitElement {
         <wall-screens .store=${this.store} .project=${this.project} .problems=${this.problems}></wall-screens>
         <wall-limits .store=${this.store} .project=${this.project} .problems=${this.problems}></wall-limits>
       </div>
-      ${this.number('minDeltaE')}
+      <div>
+        ${this.number('minDeltaE')}
+        <p class="soft small">ΔE00 is a difference between two colours; about 1 is just visible side by side.</p>
+      </div>
     `;
   }
 }

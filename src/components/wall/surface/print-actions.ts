@@ -4,20 +4,20 @@ import { type ComparePrints, MOST_COMPARED } from '../print/compare-prints.ts';
 import type { PrintOut } from '../print/print-out.ts';
 import { derivedAsk } from '../run/derived-ask.ts';
 
-/** What is done with prints: where they are, which are marked, and what shows them. */
+/** What is done with prints: where they are, which are selected, and what shows them. */
 interface Prints {
   variants: readonly Variant[];
   /** What they were found from; null while nothing hangs. */
   studio: Studio | null;
-  /** Indices, the first marked first. */
-  marked: ReadonlySet<number>;
+  /** Indices, the first selected first. */
+  selected: ReadonlySet<number>;
   /** Indices in the order in which they hang. */
   hung: readonly number[];
   compare: ComparePrints;
   out: PrintOut;
 }
 
-/** Compares the marked prints, goes on from two of them, and brings prints out as pictures. */
+/** Compares the selected prints, goes on from two of them, and brings prints out as pictures. */
 export class PrintActions {
   private readonly host: EventTarget;
   private readonly prints: () => Prints;
@@ -37,8 +37,8 @@ export class PrintActions {
     return [...indices].flatMap((index) => variants[index] ?? []);
   }
 
-  private markedInOrder(): Variant[] {
-    return this.at([...this.prints().marked].sort((a, b) => a - b));
+  private selectedInOrder(): Variant[] {
+    return this.at([...this.prints().selected].sort((a, b) => a - b));
   }
 
   /** Says what is in the way of something that was asked for. */
@@ -46,27 +46,27 @@ export class PrintActions {
     this.fire('wall-problem', sentence);
   }
 
-  /** Shows the marked prints side by side. */
+  /** Shows the selected prints side by side. */
   compare(): void {
     const { studio, compare } = this.prints();
-    const marked = this.markedInOrder();
-    if (studio !== null && marked.length >= 2 && marked.length <= MOST_COMPARED) compare.show(marked, studio);
-    else this.problem(`Mark two to ${MOST_COMPARED} prints with M to compare them.`);
+    const selected = this.selectedInOrder();
+    if (studio !== null && selected.length >= 2 && selected.length <= MOST_COMPARED) compare.show(selected, studio);
+    else this.problem(`Select two to ${MOST_COMPARED} prints, each with the space bar or Select, to compare them.`);
   }
 
-  /** Asks for a wall from the two marked prints, the first marked first. */
+  /** Asks for a wall from the two selected prints, the first selected first. */
   fromTwo(kind: 'between' | 'cross'): void {
-    const marked = this.at(this.prints().marked);
-    if (marked.length === 2) this.fire('print-derived', derivedAsk(kind, marked));
+    const selected = this.at(this.prints().selected);
+    if (selected.length === 2) this.fire('print-derived', derivedAsk(kind, selected));
   }
 
-  /** Brings out a contact sheet of the marked prints, else of all that hang. */
+  /** Brings out a contact sheet of the selected prints, else of all that hang. */
   sheet(): void {
-    const { studio, marked, hung, out } = this.prints();
+    const { studio, selected, hung, out } = this.prints();
     if (studio === null) return;
-    if (marked.size === 0) return out.showSheet(this.at(hung), 'prints that hang', studio);
-    const prints = this.markedInOrder();
-    out.showSheet(prints, prints.length === 1 ? 'marked print' : 'marked prints', studio);
+    if (selected.size === 0) return out.showSheet(this.at(hung), 'prints that hang', studio);
+    const prints = this.selectedInOrder();
+    out.showSheet(prints, prints.length === 1 ? 'selected print' : 'selected prints', studio);
   }
 
   /** Brings out one print as a picture. */

@@ -22,19 +22,19 @@ interface PrintRow {
   /** What a print is called aloud; '' for none. */
   sentence(index: number): string;
   kept: ReadonlySet<number>;
-  marked: ReadonlySet<number>;
+  selected: ReadonlySet<number>;
   choose(index: number): void;
 }
 
 /** The focused print's row as buttons, for those who walk the page by its controls. */
-export function printRow({ sequence, columns, focused, sentence, kept, marked, choose }: PrintRow) {
+export function printRow({ sequence, columns, focused, sentence, kept, selected, choose }: PrintRow) {
   const first = Math.floor(Math.max(0, sequence.indexOf(focused)) / columns) * columns;
   const row = sequence.slice(first, first + columns).filter((index) => sentence(index) !== '');
   return html`<ul class="visually-hidden" aria-label="Prints in this row">
     ${row.map(
       (index) => html`<li>
         <button tabindex="-1" aria-current=${index === focused ? 'true' : nothing} @click=${() => choose(index)}>
-          ${sentence(index)}${kept.has(index) ? ', kept' : ''}${marked.has(index) ? ', marked' : ''}
+          ${sentence(index)}${kept.has(index) ? ', kept' : ''}${selected.has(index) ? ', selected' : ''}
         </button>
       </li>`,
     )}

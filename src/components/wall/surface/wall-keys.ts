@@ -10,15 +10,16 @@ const KEYS: readonly (readonly [string, string])[] = [
   ['Enter', 'open on the Bench'],
   ['B', 'build up'],
   ['K', 'keep in the Chest'],
-  ['M', 'mark, or take the mark off'],
-  ['P', 'pin: first on this wall and the next, never filtered away'],
-  ['C', 'compare the marked prints'],
+  ['Space bar', 'select, or take out of the selection'],
+  ['D', 'differences: compare the selected prints'],
+  ['H', 'pin: hang first on this wall and the next, never filtered away'],
   ['F', 'filter'],
   ['S', 'save this print as a picture'],
   ['+ and −', 'closer and further'],
   ['0', 'the whole wall'],
-  ['Shift and drag', 'mark the prints in a box'],
-  ['Escape', 'close what is open, then take marks off'],
+  ['Shift and drag', 'select the prints in a box'],
+  ['Escape', 'close what is open, then select none'],
+  ['?', 'this list'],
 ];
 
 /** The keys of the wall, in a list. */

@@ -7,9 +7,9 @@ import '../hang/hang-choice.ts';
 import { BY_NUMBER, type HangChoice } from '../hang/hanging.ts';
 import { MOST_COMPARED } from '../print/compare-prints.ts';
 
-export type LineAction = 'filter' | 'compare' | 'between' | 'cross' | 'unmark' | 'sheet' | 'keys';
+export type LineAction = 'filter' | 'compare' | 'between' | 'cross' | 'select-none' | 'sheet' | 'keys';
 
-/** The line above the wall: how it hangs, what is hidden, what is marked. */
+/** The line above the wall: how it hangs, what is hidden, what is selected. */
 @customElement('wall-line')
 export class WallLine extends LitElement {
   static override styles = [
@@ -66,7 +66,7 @@ export class WallLine extends LitElement {
 
   @property({ attribute: false }) choice: HangChoice = BY_NUMBER;
   @property({ attribute: false }) measures: readonly MeasureWords[] = [];
-  @property({ type: Number }) marked = 0;
+  @property({ type: Number }) selected = 0;
   @property({ type: Number }) shown = 0;
   @property({ type: Number }) count = 0;
   @property({ type: Boolean }) filtering = false;
@@ -77,28 +77,28 @@ export class WallLine extends LitElement {
     this.dispatchEvent(new CustomEvent('line', { detail: action }));
   }
 
-  private marks() {
-    const { marked } = this;
-    if (marked === 0) return nothing;
-    const fits = marked >= 2 && marked <= MOST_COMPARED;
-    return html`<span class="soft small wide">${marked.toLocaleString('en')} marked</span>
-      <button class="quiet" ?disabled=${!fits} title=${fits ? '' : `Mark two to ${MOST_COMPARED} prints to compare them.`} @click=${() => this.tell('compare')}>Compare</button>
+  private selection() {
+    const { selected } = this;
+    if (selected === 0) return nothing;
+    const fits = selected >= 2 && selected <= MOST_COMPARED;
+    return html`<span class="soft small wide">${selected.toLocaleString('en')} selected</span>
+      <button class="quiet" ?disabled=${!fits} title=${fits ? '' : `Select two to ${MOST_COMPARED} prints to compare them.`} @click=${() => this.tell('compare')}>Compare</button>
       ${
-        marked === 2
+        selected === 2
           ? html`<button class="quiet" @click=${() => this.tell('between')}>Between<span class="wide"> these two</span></button>
-            <button class="quiet" @click=${() => this.tell('cross')}>Cross</button>`
+            <button class="quiet" @click=${() => this.tell('cross')}>Crossed</button>`
           : nothing
       }
-      <button class="quiet" @click=${() => this.tell('unmark')}>Unmark</button>`;
+      <button class="quiet" @click=${() => this.tell('select-none')}>Select none</button>`;
   }
 
   override render() {
     const { shown, count, busy } = this;
     return html`
-      <wall-hang-choice ?data-long=${this.choice.way === 'measures' || this.marked > 0} .choice=${this.choice} .measures=${this.measures}></wall-hang-choice>
+      <wall-hang-choice ?data-long=${this.choice.way === 'measures' || this.selected > 0} .choice=${this.choice} .measures=${this.measures}></wall-hang-choice>
       ${busy === '' ? nothing : html`<span class="soft small" role="status">${busy}</span>`}
       <div class="actions">
-        ${this.marks()}
+        ${this.selection()}
         <button class="quiet" aria-expanded=${this.filtering} @click=${() => this.tell('filter')}>
           Filter${shown < count ? html`<span class="soft">: ${shown.toLocaleString('en')} of ${count.toLocaleString('en')}</span>` : nothing}
         </button>

@@ -6,7 +6,7 @@ import { controls } from '../../ui/controls-style.ts';
 import '../print/wall-actions.ts';
 
 /** What the rail's buttons do: with the print in focus, or where one stands. */
-export type RailAction = 'build' | 'mark' | 'pin' | 'keep' | 'open' | 'further' | 'closer' | 'start';
+export type RailAction = 'build' | 'select' | 'pin' | 'keep' | 'open' | 'further' | 'closer' | 'start';
 
 /** The rail under the wall: the print in focus, what is done with it, and where one stands. Tells `rail`. */
 @customElement('wall-rail')
@@ -119,7 +119,7 @@ export class WallRail extends LitElement {
   /** What it is, in words. */
   @property() sentence = '';
   @property({ type: Boolean }) pinned = false;
-  @property({ type: Boolean }) marked = false;
+  @property({ type: Boolean }) selected = false;
   /** Whether it is in the Chest. */
   @property({ type: Boolean }) kept = false;
   /** Whether the user has walked away from where one comes in. */
@@ -132,19 +132,19 @@ export class WallRail extends LitElement {
   }
 
   override render() {
-    const { variant, pinned, marked, kept } = this;
+    const { variant, pinned, selected, kept } = this;
     const none = variant === null;
     return html`
       <p class="which" role="status" aria-live="polite">
         ${
           none
             ? html`<span class="soft">${this.hung ? 'Choose a print.' : ''}</span>`
-            : html`${this.sentence}${pinned ? ', pinned' : ''}${marked ? ', marked' : ''}${kept ? html`, <span class="dot"></span>in the Chest` : nothing}`
+            : html`${this.sentence}${pinned ? ', pinned' : ''}${selected ? ', selected' : ''}${kept ? html`, <span class="dot"></span>in the Chest` : nothing}`
         }
       </p>
       <div class="actions">
         <button ?disabled=${none} @click=${() => this.tell('build')}>Build up</button>
-        <button ?disabled=${none} aria-pressed=${marked} @click=${() => this.tell('mark')}>Mark</button>
+        <button ?disabled=${none} aria-pressed=${selected} @click=${() => this.tell('select')}>Select</button>
         <button ?disabled=${none} aria-pressed=${pinned} title="Hangs first, on this wall and the next" @click=${() => this.tell('pin')}>Pin</button>
         <button ?disabled=${none || kept} @click=${() => this.tell('keep')}>${kept ? 'Kept' : 'Keep'}</button>
         <button ?disabled=${none} @click=${() => this.tell('open')}>Open on Bench</button>

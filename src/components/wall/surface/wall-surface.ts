@@ -22,7 +22,7 @@ export type ActionEvent = CustomEvent<{ action: WallAction; index: number }>;
 
 /**
  * The prints as one stands before them, steered by pointer and keys, and what lies over them. Tells
- * `walk` (a print comes into focus), `action`, `boxed` (prints to be marked) and `moved`.
+ * `walk` (a print comes into focus), `action`, `boxed` (prints to be selected) and `moved`.
  */
 @customElement('wall-surface')
 export class WallSurface extends LitElement {
@@ -85,7 +85,7 @@ export class WallSurface extends LitElement {
       boxed: (indexes) => this.tell('boxed', indexes),
       mark: (index) => {
         this.choose(index);
-        this.tell('action', { action: 'mark', index });
+        this.tell('action', { action: 'select', index });
       },
     });
   }
@@ -202,7 +202,7 @@ export class WallSurface extends LitElement {
         <wall-lifted-print .relative=${this.relative}></wall-lifted-print>
       </div>
       <p id="keys" class="visually-hidden">
-        Arrow keys go from print to print. Enter opens one on the Bench, K keeps it, B builds it up, M marks it, P pins it. Question mark lists all keys. Plus and minus come closer and go further, 0 shows the whole wall.
+        Arrow keys go from print to print. Enter opens one on the Bench, K keeps it, B builds it up, the space bar selects it, H hangs it first. Question mark lists all keys. Plus and minus come closer and go further, 0 shows the whole wall.
       </p>
     `;
   }

@@ -34,7 +34,7 @@ const STEP = 1.5;
 /** What is done with a print of the wall: `keep-print`, `open-print`, `pin-print`. */
 export type PrintEvent = CustomEvent<{ index: number }>;
 
-/** The wall with the line above it and the rail below: which print is in focus, which are marked, and what is done with them. */
+/** The wall with the line above it and the rail below: which print is in focus, which are selected, and what is done with them. */
 @customElement('wall-view')
 export class WallView extends LitElement {
   static override styles = [controls, wallViewStyles];
@@ -52,7 +52,7 @@ export class WallView extends LitElement {
   @property({ type: Boolean }) running = false;
   @property({ attribute: false }) relative = true;
   @state() private focused = -1;
-  @state() private marked: ReadonlySet<number> = new Set();
+  @state() private selected: ReadonlySet<number> = new Set();
   @state() private filtering = false;
   /** What is worked out, in words; '' when nothing is. */
   @state() private busy = '';
@@ -68,7 +68,7 @@ export class WallView extends LitElement {
   private readonly actions = new PrintActions(this, () => ({
     variants: this.variants,
     studio: this.drawer,
-    marked: this.marked,
+    selected: this.selected,
     hung: this.sequence,
     compare: this.comparing,
     out: this.printOut,
@@ -89,7 +89,7 @@ export class WallView extends LitElement {
     this.surface.forgetPrints();
     this.hanging.clear();
     this.guests.forget();
-    this.marked = new Set();
+    this.selected = new Set();
     // Its number means another print from here on.
     this.focused = -1;
     this.holder.with((scene) => scene.begin(places, aspect));
@@ -126,7 +126,7 @@ export class WallView extends LitElement {
 
   protected override updated(changed: Map<PropertyKey, unknown>): void {
     if (changed.has('kept')) this.holder.with((scene) => scene.setKept(this.kept));
-    if (changed.has('marked')) this.holder.with((scene) => scene.setMarked(this.marked));
+    if (changed.has('selected')) this.holder.with((scene) => scene.setSelected(this.selected));
     if (changed.has('running') && !this.running && this.found > 0) {
       if (!this.hanging.plain) void this.rehang();
     }
@@ -157,12 +157,12 @@ export class WallView extends LitElement {
     void this.rehang();
   }
 
-  private mark(index: number): void {
+  private select(index: number): void {
     if (this.variants[index] === undefined) return;
     this.focused = index;
-    const next = new Set(this.marked);
+    const next = new Set(this.selected);
     if (!next.delete(index)) next.add(index);
-    this.marked = next;
+    this.selected = next;
   }
 
   /** Does what a key, the line above or the rail below asks for. */
@@ -174,8 +174,8 @@ export class WallView extends LitElement {
       pin: () => this.tell('pin-print', index),
       build: () => void this.surface.build(index),
       'toggle-build': () => (this.surface.built === index ? this.surface.hangBack() : void this.surface.build(index)),
-      mark: () => this.mark(index),
-      unmark: () => (this.marked = new Set()),
+      select: () => this.select(index),
+      'select-none': () => (this.selected = new Set()),
       compare: () => this.actions.compare(),
       between: () => this.actions.fromTwo('between'),
       cross: () => this.actions.fromTwo('cross'),
@@ -183,7 +183,7 @@ export class WallView extends LitElement {
       sheet: () => this.actions.sheet(),
       save: () => this.actions.save(index),
       keys: () => this.keys.show(),
-      close: () => this.closeOrUnmark(),
+      close: () => this.closeOrDeselect(),
       closer: () => scene?.steering.zoomBy(STEP),
       further: () => scene?.steering.zoomBy(1 / STEP),
       start: () => scene?.steering.showStart(),
@@ -191,10 +191,10 @@ export class WallView extends LitElement {
     actions[action]();
   }
 
-  private closeOrUnmark(): void {
+  private closeOrDeselect(): void {
     if (this.surface.built >= 0) this.surface.hangBack();
     else if (this.filtering) this.filtering = false;
-    else this.marked = new Set();
+    else this.selected = new Set();
   }
 
   private tell(type: 'keep-print' | 'open-print' | 'pin-print', index: number): void {
@@ -226,7 +226,7 @@ export class WallView extends LitElement {
       ?hidden=${this.found === 0}
       .choice=${hanging.choice}
       .measures=${this.measures}
-      .marked=${this.marked.size}
+      .selected=${this.selected.size}
       .shown=${shown} .count=${this.variants.length} .filtering=${this.filtering} .busy=${this.busy}
       @line=${(event: CustomEvent<LineAction>) => this.act(event.detail, this.focused)}
       @hang=${(event: HangEvent) => this.rehangBy({ choice: event.detail })}
@@ -242,7 +242,7 @@ export class WallView extends LitElement {
       .relative=${this.relative} .found=${this.found} .note=${this.note} .focused=${this.focused}
       @walk=${(event: CustomEvent<number>) => (this.focused = event.detail)}
       @action=${(event: ActionEvent) => this.act(event.detail.action, event.detail.index)}
-      @boxed=${(event: CustomEvent<number[]>) => (this.marked = new Set([...this.marked, ...event.detail]))}
+      @boxed=${(event: CustomEvent<number[]>) => (this.selected = new Set([...this.selected, ...event.detail]))}
       @moved=${(event: CustomEvent<boolean>) => (this.moved = event.detail)}
       ><slot></slot
     ></wall-surface>`;
@@ -256,7 +256,7 @@ export class WallView extends LitElement {
       .drawer=${this.drawer}
       .relative=${this.relative}
       .sentence=${this.sentence(focused)}
-      .pinned=${this.hanging.pinned.has(focused)} .marked=${this.marked.has(focused)} .kept=${this.kept.has(focused)}
+      .pinned=${this.hanging.pinned.has(focused)} .selected=${this.selected.has(focused)} .kept=${this.kept.has(focused)}
       .moved=${this.moved}
       .hung=${this.found > 0}
       @rail=${(event: CustomEvent<RailAction>) => this.act(event.detail, focused)}
@@ -268,7 +268,7 @@ export class WallView extends LitElement {
   }
 
   override render() {
-    const { hanging, focused, kept, marked } = this;
+    const { hanging, focused, kept, selected } = this;
     const count = this.variants.length;
     const shown = hanging.ranges.size === 0 ? count : hanging.shown(count).length;
     const row = {
@@ -277,7 +277,7 @@ export class WallView extends LitElement {
       focused,
       sentence: (index: number) => this.sentence(index),
       kept,
-      marked,
+      selected,
       choose: (index: number) => this.surface.choose(index),
     };
     return html`

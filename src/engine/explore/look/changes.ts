@@ -87,8 +87,8 @@ function editsOf(pairs: readonly Pair[], { ink }: Names): Edit[] {
     },
     {
       of: where(({ was, is }) => was.dxMm !== is.dxMm || was.dyMm !== is.dyMm),
-      one: ({ number, was, is }) => `pull ${number} lies ${shift(was, is)}`,
-      many: 'are shifted',
+      one: ({ number, was, is }) => `pull ${number} lies ${offsetWords(was, is)}`,
+      many: 'have other offsets',
     },
     {
       of: where(({ was, is }) => was.turnDeg !== is.turnDeg),
@@ -193,7 +193,7 @@ function after(pair: Pair, pairs: readonly Pair[]): string {
   return `after pull ${entryAt(pairs, at - 1).number}`;
 }
 
-function shift(was: Pull, is: Pull): string {
+function offsetWords(was: Pull, is: Pull): string {
   const dx = toOffsetGrid(is.dxMm - was.dxMm);
   const dy = toOffsetGrid(is.dyMm - was.dyMm);
   const parts: string[] = [];

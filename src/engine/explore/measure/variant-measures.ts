@@ -46,6 +46,8 @@ export interface MeasureWords {
   digits: number;
   /** Least and greatest of the common prints, for axes; a print may lie outside. */
   range: readonly [number, number];
+  /** What it is, in a sentence, where its name does not say so. */
+  help?: string;
 }
 
 /** All measures in the order in which they are offered. */
@@ -53,16 +55,37 @@ export const MEASURES: readonly MeasureWords[] = [
   { key: 'coverage', label: 'Covered', unit: '%', digits: 0, range: [0, 100] },
   { key: 'colours', label: 'Colours', unit: '', digits: 0, range: [1, 100] },
   { key: 'mainColour', label: 'Largest colour', unit: '%', digits: 0, range: [0, 100] },
-  { key: 'overprintColour', label: 'Overprint colours', unit: '%', digits: 1, range: [0, 100] },
+  {
+    key: 'overprintColour',
+    label: 'Overprint colours',
+    unit: '%',
+    digits: 1,
+    range: [0, 100],
+    help: 'Colours where inks overlap that are no ink’s own, as a share of the sheet.',
+  },
   { key: 'darkest', label: 'Darkest', unit: 'L', digits: 0, range: [0, 100] },
   { key: 'lightest', label: 'Lightest', unit: 'L', digits: 0, range: [0, 100] },
   { key: 'contrast', label: 'Light to dark', unit: 'L', digits: 0, range: [0, 100] },
-  { key: 'edgeContrast', label: 'Contrast of edges', unit: 'ΔE/mm', digits: 2, range: [0, 2] },
+  {
+    key: 'edgeContrast',
+    label: 'Contrast of edges',
+    unit: 'ΔE/mm',
+    digits: 2,
+    range: [0, 2],
+    help: 'Length of edges × ΔE00 across them ÷ area of the sheet.',
+  },
   { key: 'imbalance', label: 'Off balance', unit: '%', digits: 1, range: [0, 50] },
   { key: 'pulls', label: 'Pulls', unit: '', digits: 0, range: [1, 80] },
   { key: 'screens', label: 'Screens', unit: '', digits: 0, range: [1, 80] },
   { key: 'inks', label: 'Inks', unit: '', digits: 0, range: [1, 12] },
-  { key: 'setUps', label: 'Set-ups', unit: '', digits: 0, range: [1, 80] },
+  {
+    key: 'setUps',
+    label: 'Set-ups',
+    unit: '',
+    digits: 0,
+    range: [1, 80],
+    help: 'One screen on the press in one ink at one offset is a set-up.',
+  },
 ];
 
 /** Measures the prints of one studio; the swatches are found once. */

@@ -131,7 +131,7 @@ class Draws extends Derived {
       if (this.far !== null && this.pool.size === 0) this.offerFar();
       const taken = nearer ? this.near.take() : this.pool.take();
       if (taken === null) {
-        this.reason = `Only ${this.found} ${this.found === 1 ? 'print' : 'prints'} of ${this.asked} came of this; let more change, or loosen a hold.`;
+        this.reason = `Only ${this.found} ${this.found === 1 ? 'print' : 'prints'} of ${this.asked} came of this; let more change, or let a pull move that must stay.`;
         break;
       }
       fresh.push(this.hang(taken.item, taken.at));
@@ -197,7 +197,7 @@ class Walk extends Derived {
     this.picks ??= this.even();
     const fresh = this.picks.splice(0, draws).map(({ variant, at }) => this.hang(variant, at));
     if (this.picks.length === 0 && this.found < this.asked) {
-      this.reason = `The way from one print to the other has only ${this.found} different ${this.found === 1 ? 'picture' : 'pictures'} that keep what is held.`;
+      this.reason = `The way from one print to the other has only ${this.found} different ${this.found === 1 ? 'picture' : 'pictures'} that keep what must stay.`;
     }
     return fresh;
   }

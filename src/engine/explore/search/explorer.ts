@@ -176,10 +176,10 @@ class WallSearch implements WallExplorer {
 function exhaustedReason(found: number, asked: number, someSeen: boolean, all: boolean): string {
   const pictures = found === 1 ? 'picture' : 'pictures';
   const what = someSeen ? `new ${pictures}` : `different ${pictures}`;
-  if (found === 0 && !someSeen) return 'No print fits the holds and limits; loosen one of them, or let more change.';
-  const mend = 'let more change, loosen a hold or a limit, or lower the ΔE under which pictures count as the same';
+  if (found === 0 && !someSeen) return 'No print keeps what must stay and the limits; loosen one of them, or let more change.';
+  const mend = 'let more change, loosen what must stay or a limit, or lower the ΔE below which prints count as the same';
   return all
-    ? `The orders of these pulls hold only ${found} ${what}, and ${asked} were asked for; ${mend}.`
+    ? `The orders of these pulls make only ${found} ${what}, and ${asked} were asked for; ${mend}.`
     : `Only ${found} ${what} of ${asked} came out of what may change; ${mend}.`;
 }
 
@@ -201,7 +201,9 @@ export function* explore(project: ExploreInput, options: { seed: string | number
   const { drawer, bench } = project;
   const { seed, ...rest } = { ...project.explore, ...options };
   if (typeof seed !== 'string' && !Number.isFinite(seed)) {
-    throw new EngineError('explore.seed', `The seed is ${String(seed)}; give a text or a number.`, { path: ['seed'] });
+    throw new EngineError('explore.seed', `The name of the wall (its seed) is ${String(seed)}; give a text or a number.`, {
+      path: ['seed'],
+    });
   }
   const explorer = createExplorer({ drawer, bench, explore: { ...rest, seed: String(seed) } });
   while (!explorer.done) yield* explorer.step(1);

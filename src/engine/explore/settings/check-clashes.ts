@@ -68,10 +68,10 @@ function checkHeldScreens({ settings, studio, bench, must }: Asked, add: Add): v
     const number = bench.indexOf(pull) + 1;
     const name = screenName(pull.screen, studio);
     if (hold.kind === 'out' && must.includes(pull.screen) && bench.every((each) => each.screen !== pull.screen || each === pull)) {
-      add('must-out', 'mustScreens', `${name} must be in every print, but pull ${number} of it is held out; take one of the two away.`);
+      add('must-out', 'mustScreens', `${name} must be in every print, but pull ${number} of it is never there; take one of the two away.`);
     }
     if (PLACES.includes(hold.kind) && settings.notScreens?.includes(pull.screen) === true) {
-      add('not-held', 'notScreens', `${name} may be in no print, but pull ${number} of it is held in its place; take one of the two away.`);
+      add('not-held', 'notScreens', `${name} may be in no print, but pull ${number} of it stays in its place; take one of the two away.`);
     }
   }
 }
@@ -100,7 +100,7 @@ function checkInks({ settings, left }: Asked, add: Add): void {
   const held = new Set(holds.flatMap((hold) => (hold.kind === 'ink' ? [hold.pull] : [])));
   const kept = new Set(left.filter((pull) => held.has(pull.id) || !recolour).map((pull) => pull.ink));
   if (maxInks !== undefined && leaveOut === 0 && kept.size > maxInks) {
-    const why = recolour ? `pulls are held in ${kept.size}` : `the stack has ${kept.size} that may not change`;
+    const why = recolour ? `pulls keep ${kept.size}` : `the stack has ${kept.size} that may not change`;
     add('inks', 'maxInks', `A print may have at most ${count(maxInks, 'ink')}, but ${why}; allow more, or let inks change.`);
   }
 }
@@ -141,13 +141,13 @@ function checkInkOrders({ settings, studio }: Asked, add: Add): void {
 function checkMoves({ settings, studio, bench }: Asked, add: Add): void {
   const { echoes = 0, echoMm = 0, veil, holds, offsetSnapMm = 0.1 } = settings;
   if (echoes > 0 && !(echoMm >= Math.max(0.1, offsetSnapMm))) {
-    add('echo', 'echoMm', `Echoes are asked for, but they lie ${echoMm} mm off-register at most; let them lie further off.`);
+    add('echo', 'echoMm', `Repeats are asked for, but they are off by ${echoMm} mm at most; let them be further off.`);
   }
   if (veil !== true) return;
   const last = holds.find((hold) => hold.kind === 'last');
   if (last !== undefined) {
     const number = bench.findIndex((pull) => pull.id === last.pull) + 1;
-    add('veil-last', 'veil', `A veil goes down last, but pull ${number} is held last down; take one of the two away.`);
+    add('veil-last', 'veil', `A veil goes down last, but pull ${number} stays last; take one of the two away.`);
   }
   const resting = studio.screens.map((screen) => ({ id: screen.id, screen: screen.id, ink: '', dxMm: 0, dyMm: 0, turnDeg: 0, strokes: 1 }));
   if (veilPulls(resting, studio, settings).length === 0) {

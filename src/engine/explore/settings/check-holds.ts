@@ -32,7 +32,7 @@ export function checkHolds(pulls: Pulls, holds: readonly Hold[]): Problem[] {
       : [
           {
             code: 'hold.unknown-pull',
-            message: `Hold ${index + 1} names the pull '${id}', which is not in the stack; take the hold away.`,
+            message: `What must stay, entry ${index + 1}, names the pull '${id}', which is not in the stack; take it away.`,
             where: `holds[${index}]`,
           },
         ];
@@ -61,14 +61,12 @@ class KnownHolds {
   aloneAndInPairs(): Problem[] {
     const bad = this.known.filter(({ hold }) => !this.admits([hold]));
     const good = this.known.filter((each) => !bad.includes(each));
-    const alone = bad.map(({ hold, index }) =>
-      contradiction(index, `${capital(this.say(hold))}, which no order can keep; take the hold away.`),
-    );
+    const alone = bad.map(({ hold, index }) => contradiction(index, `${capital(this.say(hold))}, which no order can keep; let it move.`));
     const pairs = good.flatMap((a, at) =>
       good
         .slice(at + 1)
         .filter((b) => !this.admits([a.hold, b.hold]))
-        .map((b) => contradiction(b.index, `${capital(this.say(a.hold))}, but ${this.say(b.hold)}; take one of the two holds away.`)),
+        .map((b) => contradiction(b.index, `${capital(this.say(a.hold))}, but ${this.say(b.hold)}; take one of the two away.`)),
     );
     return [...alone, ...pairs];
   }
@@ -81,7 +79,7 @@ class KnownHolds {
     return [
       {
         code: 'hold.circle',
-        message: `The holds go round in a circle: pull ${names.join(' before pull ')}; take one of them away.`,
+        message: `What must stay goes round in a circle: pull ${names.join(' under pull ')}; take one of them away.`,
         where: 'holds',
       },
     ];
@@ -95,7 +93,7 @@ class KnownHolds {
     return [
       contradiction(
         first.index,
-        `${capital(this.say(first.hold))}, which no order can keep together with the holds before it; take one of them away.`,
+        `${capital(this.say(first.hold))}, which no order can keep together with what must stay before it; take one of them away.`,
       ),
     ];
   }

@@ -18,7 +18,7 @@ export function checkRanges(settings: ExploreSettings): Problem[] {
     problems.push({
       code: 'limit.snap',
       where: 'offsetRangeMm',
-      message: `Pulls shift up to ${offsetRangeMm} mm, but snap to ${offsetSnapMm} mm; shift further or snap finer.`,
+      message: `Offsets go up to ${offsetRangeMm} mm, but in steps of ${offsetSnapMm} mm; let them go further, or in finer steps.`,
     });
   }
   return problems;

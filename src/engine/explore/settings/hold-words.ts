@@ -2,24 +2,24 @@ import type { Pull } from '../../stack/types.ts';
 import type { Hold } from '../types.ts';
 
 /**
- * A hold in words: 'pull 3 is held first down'.
+ * A hold in words: 'pull 3 stays first'.
  * @param number of each pull on the bench, from 1
- * @param left pulls that are not held out, first down first
+ * @param left pulls that may be there, first down first
  */
 export function describeHold(hold: Hold, number: ReadonlyMap<string, number>, left: readonly Pick<Pull, 'id'>[]): string {
   const pull = `pull ${number.get(hold.pull)}`;
   switch (hold.kind) {
     case 'first':
-      return `${pull} is held first down`;
+      return `${pull} stays first`;
     case 'last':
-      return `${pull} is held last down`;
+      return `${pull} stays last`;
     case 'place':
-      return `${pull} is held in its place (number ${left.findIndex((each) => each.id === hold.pull) + 1 || number.get(hold.pull)} down)`;
+      return `${pull} stays in its place (number ${left.findIndex((each) => each.id === hold.pull) + 1 || number.get(hold.pull)} down)`;
     case 'ink':
-      return `${pull} is held in its ink`;
+      return `${pull} keeps its ink`;
     case 'out':
-      return `${pull} is held out`;
+      return `${pull} is never there`;
     case 'before':
-      return `${pull} is held before pull ${number.get(hold.other)}`;
+      return `${pull} stays under pull ${number.get(hold.other)}`;
   }
 }

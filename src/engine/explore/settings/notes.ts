@@ -86,7 +86,7 @@ function alikeNotes(bench: readonly Pull[]): Problem[] {
       note(
         'alike',
         `bench[${same[0]}]`,
-        `Pulls ${list(same.map((i) => i + 1))} are one screen in one ink and lay, so each only thickens the one before; lay them off-register, or give one pull more strokes.`,
+        `Pulls ${list(same.map((i) => i + 1))} are one screen in one ink at one offset, so each only thickens the one before; give them other offsets, or give one pull more strokes.`,
       ),
     );
 }

@@ -83,7 +83,7 @@ function limit({ kind, range, what, label, unit, help }: CountLimit | ShareLimit
     wrong: (value) =>
       counts
         ? `At most ${value} ${what} were asked for; give a whole number, ${rangeText(range)}, or none.`
-        : `The limit on ${what} is ${value}; give a share ${rangeText(range)}, or none.`,
+        : `The limit on ${what} is ${Math.round(value * 1000) / 10} %; give ${100 * range.least} to ${100 * range.most} %, or none.`,
   });
 }
 
@@ -98,11 +98,11 @@ const STROKES_A_PULL = wholeFrom(STROKES.least, STROKES.most);
 
 const SNAP: NumberSetting<number | undefined> & ChoiceSetting<number | undefined, number> = {
   ...optionalNumber(mm(0.1), {
-    label: 'Shifts snap to',
+    label: 'Offsets in steps of',
     unit: 'mm',
     empty: '0.1',
     code: 'limit.snap',
-    wrong: (value) => `Offsets snap to ${value} mm; give a length ${rangeText(mm(0.1))} mm.`,
+    wrong: (value) => `Offsets in steps of ${value} mm were asked for; give a length ${rangeText(mm(0.1))} mm.`,
   }),
   choices: [0.1, 0.5, 1].map((step) => [step, `${step} mm`] as const),
 };
@@ -112,21 +112,21 @@ const SNAP: NumberSetting<number | undefined> & ChoiceSetting<number | undefined
  * LIMITS.
  */
 export const SETTINGS = {
-  seed: { schema: z.string(), label: 'Seed' },
+  seed: { schema: z.string(), label: 'Name of the wall' },
   count: number(COUNT, {
     label: 'How many',
     unit: 'prints',
     code: 'explore.count',
-    wrong: (value) => `${value} variants were asked for; ask for a whole number ${rangeText(COUNT)}.`,
+    wrong: (value) => `${value} prints were asked for; ask for a whole number ${rangeText(COUNT)}.`,
   }),
   order: { schema: z.boolean(), label: 'Order of the pulls' },
   recolour: { schema: z.boolean(), label: 'Inks' },
   palette: { schema: z.array(z.string()), label: 'Inks that the wall may use' },
   offsetRangeMm: number(mm(), {
-    label: 'Shift up to',
+    label: 'Offset up to',
     unit: 'mm',
     code: 'explore.offset-range',
-    wrong: (value) => `The shift range is ${value} mm; give a length ${rangeText(mm())} mm.`,
+    wrong: (value) => `Offsets of up to ${value} mm were asked for; give a length ${rangeText(mm())} mm.`,
   }),
   leaveOut: number(wholeFrom(0), {
     label: 'Leave out up to',
@@ -140,33 +140,33 @@ export const SETTINGS = {
     code: 'explore.bring-in',
     wrong: (value) => `The number of screens to bring in is ${value}; give a whole number, ${rangeText(wholeFrom(0))}.`,
   }),
-  holds: { schema: z.array(holdSchema), label: 'Holds' },
+  holds: { schema: z.array(holdSchema), label: 'What must stay' },
   minDeltaE: number(DELTA_E, {
-    label: 'Same picture under',
+    label: 'Counts as the same below',
     unit: 'ΔE00',
     code: 'explore.min-delta-e',
-    wrong: (value) => `The ΔE under which two pictures are the same is ${value}; give a number ${rangeText(DELTA_E)}.`,
+    wrong: (value) => `The ΔE below which two prints count as the same is ${value}; give a number ${rangeText(DELTA_E)}.`,
   }),
   apart: { schema: pairs, label: 'Never touch' },
   neverOver: { schema: pairs, label: 'Never over' },
   inkFirst: { schema: id.optional(), label: 'Down before all others' },
   inkLast: { schema: id.optional(), label: 'Down after all others' },
-  offsetDirection: choice('Shifts go', ['any', 'any'], ['across', 'across only'], ['down', 'down only']),
+  offsetDirection: choice('Offsets go', ['any', 'any'], ['across', 'across only'], ['down', 'down only']),
   offsetSnapMm: SNAP,
   turns: choice('Turns', ['none', 'none'], ['half', 'by 180°'], ['any', 'any']),
   echoes: optionalNumber(wholeFrom(0), {
-    label: 'Repeat off-register up to',
+    label: 'Print again, a little off, up to',
     unit: 'pulls',
     empty: '0',
     code: 'limit.range',
-    wrong: (value) => `${value} echoes were asked for; give a whole number, ${rangeText(wholeFrom(0))}.`,
+    wrong: (value) => `${value} repeats were asked for; give a whole number, ${rangeText(wholeFrom(0))}.`,
   }),
   echoMm: optionalNumber(mm(), {
-    label: 'Off-register up to',
+    label: 'Repeats are off by up to',
     unit: 'mm',
     empty: '0',
     code: 'limit.range',
-    wrong: (value) => `Echoes lie up to ${value} mm off-register; give a length ${rangeText(mm())} mm.`,
+    wrong: (value) => `Repeats are off by up to ${value} mm; give a length ${rangeText(mm())} mm.`,
   }),
   maxStrokes: optionalNumber(STROKES_A_PULL, {
     label: 'Strokes, 1 to',
@@ -176,8 +176,8 @@ export const SETTINGS = {
     wrong: (value) => `At most ${value} strokes were asked for; give a whole number ${rangeText(STROKES_A_PULL)}, or none.`,
   }),
   veil: { schema: z.boolean().optional(), label: 'A veil may go over all, last down' },
-  mustScreens: { schema: screens, label: 'in every print' },
-  notScreens: { schema: screens, label: 'in no print' },
+  mustScreens: { schema: screens, label: 'always there' },
+  notScreens: { schema: screens, label: 'never there' },
   ...limits,
 } satisfies { [K in keyof Required<ExploreSettings>]: Setting<ExploreSettings[K]> };
 

@@ -127,7 +127,7 @@ export const INKS_RULES: RulesOf<InksCommand> = {
       if (!(strokeGain >= 0 && strokeGain <= 1)) {
         throw new EngineError(
           'command.stroke-gain',
-          'A further stroke adds between none and all of the first film again; give a share from 0 to 1.',
+          'A further stroke adds between none and all of the first film again; give 0 to 100 %.',
         );
       }
       studio.strokeGain = strokeGain;

@@ -22,7 +22,7 @@ export const WALL_RULES: RulesOf<WallCommand> = {
     },
   },
   'set-holds': {
-    label: 'change the holds',
+    label: 'change what must stay',
     change(draft, { holds }) {
       draft.explore.holds = holds;
     },

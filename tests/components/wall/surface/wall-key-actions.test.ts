@@ -5,13 +5,14 @@ describe('actionOf', () => {
   it('should know a letter small and capital, and the signs with and without shift', () => {
     expect(actionOf('k')).toBe('keep');
     expect(actionOf('K')).toBe('keep');
+    expect(actionOf(' ')).toBe('select');
     expect(actionOf('+')).toBe('closer');
     expect(actionOf('=')).toBe('closer');
     expect(actionOf('Escape')).toBe('close');
   });
 
   it('should leave all other keys to the page', () => {
-    for (const key of ['Tab', 'x', ' ', 'F1', 'constructor', 'toString', 'enter']) expect(actionOf(key)).toBeUndefined();
+    for (const key of ['Tab', 'x', 'F1', 'constructor', 'toString', 'enter']) expect(actionOf(key)).toBeUndefined();
   });
 
   it('should leave the keys that lead from print to print alone', () => {

@@ -63,12 +63,12 @@ describe('findClash', () => {
     expect(found(input)).toBe(0);
     const { clash } = clashOf(input);
     expect(clash!.conditions.map(({ says }) => says)).toEqual([
-      'pull 1 is held before pull 2',
+      'pull 1 stays under pull 2',
       'weed never lies over tar',
       'foam never lies over weed',
     ]);
     expect(clash!.sentence).toBe(
-      'No print was found that keeps these three together: pull 1 is held before pull 2; weed never lies over tar; foam never lies over weed. Drop one of them, or let more change.',
+      'No print was found that keeps these three together: pull 1 stays under pull 2; weed never lies over tar; foam never lies over weed. Drop one of them, or let more change.',
     );
   });
 

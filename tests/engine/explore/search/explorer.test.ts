@@ -135,7 +135,7 @@ describe('createExplorer', () => {
     expect(classes).toBe(78);
     // Six of them differ only where an upper film hides it.
     expect(variants.length).toBe(72);
-    expect(reason).toContain('hold only 72 different pictures, and 500 were asked for');
+    expect(reason).toContain('make only 72 different pictures, and 500 were asked for');
     const map = wholeMap(from);
     const walls = variants.map(({ pulls }) => cellsOf(from, map, pulls));
     for (const order of orderClasses(
@@ -283,7 +283,7 @@ describe('createExplorer', () => {
         { kind: 'first', pull: 'p2' },
       ],
     });
-    expect(() => createExplorer(from)).toThrow(/Pull 1 is held first down, but pull 3 is held first down/);
+    expect(() => createExplorer(from)).toThrow(/Pull 1 stays first, but pull 3 stays first/);
   });
 });
 

@@ -27,73 +27,73 @@ describe('checkHolds', () => {
         { kind: 'first', pull: 'a' },
         { kind: 'first', pull: 'c' },
       ],
-      /^Pull 1 is held first down, but pull 3 is held first down; take one of the two/,
+      /^Pull 1 stays first, but pull 3 stays first; take one of the two/,
     ],
     [
       [
         { kind: 'last', pull: 'a' },
         { kind: 'last', pull: 'b' },
       ],
-      /Pull 1 .*last down, but pull 2 .*last down/,
+      /Pull 1 .*stays last, but pull 2 .*stays last/,
     ],
     [
       [
         { kind: 'first', pull: 'b' },
         { kind: 'last', pull: 'b' },
       ],
-      /Pull 2 is held first down, but pull 2 is held last down/,
+      /Pull 2 stays first, but pull 2 stays last/,
     ],
     [
       [
         { kind: 'out', pull: 'b' },
         { kind: 'first', pull: 'b' },
       ],
-      /Pull 2 is held out, but pull 2 is held first down/,
+      /Pull 2 is never there, but pull 2 stays first/,
     ],
     [
       [
         { kind: 'place', pull: 'b' },
         { kind: 'first', pull: 'b' },
       ],
-      /in its place \(number 2 down\), but pull 2 is held first/,
+      /in its place \(number 2 down\), but pull 2 stays first/,
     ],
     [
       [
         { kind: 'place', pull: 'a' },
         { kind: 'first', pull: 'b' },
       ],
-      /Pull 1 .*place.*but pull 2 is held first/,
+      /Pull 1 .*place.*but pull 2 stays first/,
     ],
     [
       [
         { kind: 'before', pull: 'c', other: 'a' },
         { kind: 'first', pull: 'a' },
       ],
-      /Pull 3 is held before pull 1, but pull 1 is held first/,
+      /Pull 3 stays under pull 1, but pull 1 stays first/,
     ],
     [
       [
         { kind: 'before', pull: 'e', other: 'd' },
         { kind: 'last', pull: 'e' },
       ],
-      /Pull 5 is held before pull 4, but pull 5 is held last/,
+      /Pull 5 stays under pull 4, but pull 5 stays last/,
     ],
     [
       [
         { kind: 'before', pull: 'c', other: 'b' },
         { kind: 'before', pull: 'b', other: 'c' },
       ],
-      /Pull 3 is held before pull 2, but pull 2 is held before pull 3/,
+      /Pull 3 stays under pull 2, but pull 2 stays under pull 3/,
     ],
-    [[{ kind: 'before', pull: 'c', other: 'c' }], /Pull 3 is held before pull 3, which no order can keep/],
-    [[{ kind: 'first', pull: 'z' }], /Hold 1 names the pull 'z', which is not in the stack/],
+    [[{ kind: 'before', pull: 'c', other: 'c' }], /Pull 3 stays under pull 3, which no order can keep/],
+    [[{ kind: 'first', pull: 'z' }], /entry 1, names the pull 'z', which is not in the stack/],
     [
       [
         { kind: 'before', pull: 'a', other: 'c' },
         { kind: 'before', pull: 'c', other: 'e' },
         { kind: 'before', pull: 'e', other: 'a' },
       ],
-      /round in a circle: pull 1 before pull 3 before pull 5 before pull 1/,
+      /round in a circle: pull 1 under pull 3 under pull 5 under pull 1/,
     ],
     [
       [
@@ -101,7 +101,7 @@ describe('checkHolds', () => {
         { kind: 'before', pull: 'd', other: 'b' },
         { kind: 'place', pull: 'b' },
       ],
-      /Pull 2 is held in its place \(number 2 down\), which no order can keep together with the holds before it/,
+      /Pull 2 stays in its place \(number 2 down\), which no order can keep together with what must stay before it/,
     ],
   ] as [Hold[], RegExp][])('should name what contradicts in %j', (holds, sentence) => {
     const problems = checkHolds(PULLS, holds);

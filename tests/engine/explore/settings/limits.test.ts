@@ -245,8 +245,8 @@ describe('checkExplore on limits', () => {
     [{ recolour: false, maxInks: 3 }, /at most 3 inks, but the stack has 5 that may not change/u],
     [{ mustScreens: ['s1'], notScreens: ['s1'] }, /^Screen 2 must be in every print, but may be in none/u],
     [{ mustScreens: ['s6'], bringIn: 0 }, /1 screen that every print must have is not on the Bench, but at most 0/u],
-    [{ mustScreens: ['s1'], holds: [{ kind: 'out', pull: 'p1' }] }, /Screen 2 must be in every print, but pull 2 of it is held out/u],
-    [{ notScreens: ['s1'], holds: [{ kind: 'first', pull: 'p1' }] }, /Screen 2 may be in no print, but pull 2 of it is held/u],
+    [{ mustScreens: ['s1'], holds: [{ kind: 'out', pull: 'p1' }] }, /Screen 2 must be in every print, but pull 2 of it is never there/u],
+    [{ notScreens: ['s1'], holds: [{ kind: 'first', pull: 'p1' }] }, /Screen 2 may be in no print, but pull 2 of it stays in its place/u],
     [{ inkFirst: 'tar', inkLast: 'tar' }, /tar goes down before all other inks, but also after/u],
     [
       {
@@ -260,15 +260,15 @@ describe('checkExplore on limits', () => {
     [{ neverOver: [['tar', 'rust']], inkFirst: 'rust' }, /tar never lies over rust, but rust goes down before/u],
     [
       { recolour: false, inkFirst: 'tar', holds: [{ kind: 'first', pull: 'p1' }] },
-      /^tar goes down before all other inks, but pull 2 is held first down, and their inks are kept; take one/u,
+      /^tar goes down before all other inks, but pull 2 stays first, and their inks are kept; take one/u,
     ],
     [
       { recolour: false, inkLast: 'weed', holds: [{ kind: 'before', pull: 'p3', other: 'p2' }] },
-      /^weed goes down after all other inks, but pull 4 is held before pull 3/u,
+      /^weed goes down after all other inks, but pull 4 stays under pull 3/u,
     ],
     [
       { recolour: false, neverOver: [['foam', 'tar']], holds: [{ kind: 'before', pull: 'p0', other: 'p1' }] },
-      /^foam never lies over tar, but pull 1 is held before pull 2/u,
+      /^foam never lies over tar, but pull 1 stays under pull 2/u,
     ],
     [
       {
@@ -280,11 +280,11 @@ describe('checkExplore on limits', () => {
           { kind: 'last', pull: 'p1' },
         ],
       },
-      /^foam never lies over tar, but pull 2 is held last down/u,
+      /^foam never lies over tar, but pull 2 stays last/u,
     ],
-    [{ echoes: 2 }, /Echoes are asked for, but they lie 0 mm/u],
-    [{ offsetRangeMm: 0.3, offsetSnapMm: 1 }, /shift up to 0.3 mm, but snap to 1 mm/u],
-    [{ veil: true, holds: [{ kind: 'last', pull: 'p2' }] }, /A veil goes down last, but pull 3 is held last down/u],
+    [{ echoes: 2 }, /Repeats are asked for, but they are off by 0 mm/u],
+    [{ offsetRangeMm: 0.3, offsetSnapMm: 1 }, /up to 0.3 mm, but in steps of 1 mm/u],
+    [{ veil: true, holds: [{ kind: 'last', pull: 'p2' }] }, /A veil goes down last, but pull 3 stays last/u],
     [{ veil: true, palette: ['tar', 'foam'] }, /No ink that may be used lets enough show through/u],
   ] as [Partial<ExploreSettings>, RegExp][])('should name which two of %j', (changes, sentence) => {
     const problems = checkExplore({ ...QUIET, ...changes }, DRAWER, BENCH);

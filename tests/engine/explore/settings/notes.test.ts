@@ -29,7 +29,7 @@ describe('printNotes', () => {
       'Pull 4 prints nothing: screen 4, screen 3, has no shapes; place one on it in the Drawer, or leave the pull out.',
       'Pull 2 prints nothing: screen 2, screen 1, lies outside the sheet; move it onto the sheet, or leave the pull out.',
       'Pull 3 reaches beyond the sheet and is cut off at its edge; move it in, or choose a larger sheet.',
-      'Pulls 1 and 5 are one screen in one ink and lay, so each only thickens the one before; lay them off-register, or give one pull more strokes.',
+      'Pulls 1 and 5 are one screen in one ink at one offset, so each only thickens the one before; give them other offsets, or give one pull more strokes.',
     ]);
     expect(printNotes(DRAWER, [pull(0, 'tar')]).map(({ code, where }) => [code, where])).toEqual([['note.blank', 'drawer']]);
   });
