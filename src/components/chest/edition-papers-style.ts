@@ -14,11 +14,6 @@ export const editionPapersStyle = css`
   .fields select {
     width: 100%;
   }
-  fieldset {
-    margin: 0;
-    padding: 0;
-    border: 0;
-  }
   legend {
     margin-bottom: var(--space-2);
     padding: 0;

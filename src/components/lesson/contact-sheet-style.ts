@@ -28,16 +28,11 @@ export const contactSheetStyle = css`
     flex-wrap: wrap;
     gap: var(--space-5) var(--space-7);
   }
-  details {
+  ps-fold {
     margin-top: var(--space-4);
     font-size: var(--type-small);
   }
-  summary {
-    cursor: pointer;
-    color: var(--ink-soft);
-    padding: var(--space-3) 0;
-  }
-  details .orders {
+  ps-fold .orders {
     padding-top: var(--space-3);
   }
 `;

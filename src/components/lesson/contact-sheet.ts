@@ -4,6 +4,7 @@ import { repeat } from 'lit/directives/repeat.js';
 import { entryAt, num } from '../../engine/base/at.ts';
 import '../ui/print/picture-view.ts';
 import { controls } from '../ui/controls-style.ts';
+import '../ui/kit/fold.ts';
 import { cardList } from '../ui/layout-style.ts';
 import { counted } from '../ui/words.ts';
 import { contactSheetStyle } from './contact-sheet-style.ts';
@@ -59,10 +60,9 @@ export class ContactSheet extends LitElement {
             ${this.orders(group.slice(0, LISTED))}
             ${
               group.length > LISTED
-                ? html`<details>
-                  <summary>${group.length - LISTED} more</summary>
+                ? html`<ps-fold quiet label="${group.length - LISTED} more">
                   ${this.orders(group.slice(LISTED))}
-                </details>`
+                </ps-fold>`
                 : nothing
             }
           </li>`;

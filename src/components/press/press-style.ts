@@ -51,12 +51,8 @@ export const pressStyles = css`
   .headline {
     margin: var(--space-3) 0 var(--space-3);
   }
-  .result details {
+  .result ps-fold {
     margin-top: var(--space-4);
-  }
-  .result summary {
-    padding: var(--space-3) 0;
-    cursor: pointer;
   }
   .stale {
     display: inline-flex;
@@ -95,12 +91,7 @@ export const pressStyles = css`
   .supply > div {
     min-width: 0;
   }
-  .start progress {
-    width: 120px;
-    height: 6px;
-    accent-color: var(--accent);
-  }
-  .start label {
+  .start ps-progress {
     font-variant-numeric: tabular-nums;
   }
   .supply h2.next {

@@ -31,6 +31,12 @@ export const controls = css`
     font-size: var(--type-text);
     font-weight: 650;
   }
+  fieldset {
+    min-width: 0;
+    margin: 0;
+    padding: 0;
+    border: 0;
+  }
   .soft {
     color: var(--ink-soft);
   }

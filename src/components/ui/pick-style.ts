@@ -2,12 +2,6 @@ import { css } from 'lit';
 
 /** Cards of which one is picked: a label of class `pick` around a radio button that is not seen. */
 export const pickStyle = css`
-  fieldset {
-    border: 0;
-    margin: 0;
-    padding: 0;
-    min-width: 0;
-  }
   .pick {
     position: relative;
     border-radius: var(--radius);

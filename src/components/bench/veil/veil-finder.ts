@@ -13,6 +13,7 @@ import '../../ui/print/picture-view.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { dialogStyle } from '../../ui/kit/dialog-style.ts';
 import { dialogBox } from '../../ui/kit/dialog.ts';
+import '../../ui/kit/progress.ts';
 import { pickStyle } from '../../ui/pick-style.ts';
 import { counted } from '../../ui/words.ts';
 import { Work } from '../../ui/work.ts';
@@ -104,11 +105,7 @@ export class VeilFinder extends LitElement {
       </label>
       ${
         run.running
-          ? html`<div class="looking">
-            <span role="status">Looking for veils…</span>
-            <progress max="1" .value=${run.progress} aria-label="Looking for veils"></progress>
-            <button type="button" @click=${() => run.stop()}>Stop looking</button>
-          </div>`
+          ? html`<ps-progress label="Looking for veils" words="Looking for veils…" stop="Stop looking" .value=${run.progress} @stop=${() => run.stop()}></ps-progress>`
           : nothing
       }
       ${run.failure === '' ? nothing : html`<p role="alert">${run.failure}</p>`}

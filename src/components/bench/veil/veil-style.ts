@@ -10,11 +10,6 @@ export const veilStyle = css`
     align-items: center;
     gap: var(--space-6) var(--space-7);
   }
-  progress {
-    flex: 1 1 160px;
-    max-width: 320px;
-    accent-color: var(--accent);
-  }
   .both {
     display: flex;
     justify-content: center;

@@ -6,6 +6,7 @@ import type { CgatsSample } from '../../../engine/ink/cgats/read-cgats.ts';
 import { engineFor } from '../../../workers/client/client.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { closeStackHost } from '../../ui/layout-style.ts';
+import '../../ui/kit/fold.ts';
 import { counted } from '../../ui/words.ts';
 import { Work } from '../../ui/work.ts';
 import './file-well.ts';
@@ -43,10 +44,8 @@ export class CgatsFile extends LitElement {
         color: var(--accent);
         overflow-wrap: anywhere;
       }
-      summary {
-        cursor: pointer;
+      ps-fold {
         font-size: var(--type-small);
-        color: var(--ink-soft);
       }
       ul {
         margin: var(--space-3) 0 0;
@@ -101,12 +100,11 @@ export class CgatsFile extends LitElement {
       ${
         count === 0
           ? nothing
-          : html`<details>
-            <summary>${faults.length === 0 ? counted(count, 'remark') : `${counted(faults.length, 'fault')}, ${counted(count - faults.length, 'remark')}: what is at fault was left out`}</summary>
+          : html`<ps-fold quiet label=${faults.length === 0 ? counted(count, 'remark') : `${counted(faults.length, 'fault')}, ${counted(count - faults.length, 'remark')}: what is at fault was left out`}>
             <ul>
               ${defined(read).problems.map(({ message }) => html`<li>${message}</li>`)}
             </ul>
-          </details>`
+          </ps-fold>`
       }
     `;
   }

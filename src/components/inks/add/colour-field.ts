@@ -27,10 +27,6 @@ export class ColourField extends LitElement {
         --number-width: 100%;
         --number-pad: 5px;
         align-items: end;
-        margin: 0;
-        padding: 0;
-        border: 0;
-        min-width: 0;
       }
       @container (max-width: 330px) {
         fieldset {

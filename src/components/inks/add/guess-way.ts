@@ -26,9 +26,6 @@ export class GuessWay extends LitElement {
       fieldset {
         display: grid;
         gap: var(--space-3);
-        margin: 0;
-        padding: 0;
-        border: 0;
       }
       legend {
         padding: 0 0 var(--space-2);

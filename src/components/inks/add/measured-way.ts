@@ -11,6 +11,7 @@ import './cgats-file.ts';
 import { guessRoles, type SampleRoles, STANDARD_CARD } from '../../../engine/ink/characterise/sample-roles.ts';
 import { type Swatch, swatchOf } from '../../../engine/ink/film/swatch.ts';
 import { controls } from '../../ui/controls-style.ts';
+import '../../ui/kit/fold.ts';
 import { counted } from '../../ui/words.ts';
 import { markStyles, swatchTemplate } from '../overprint/marked-swatch.ts';
 import { curveStyles, twoCurves } from '../shelf/curve-drawing.ts';
@@ -66,10 +67,8 @@ export class MeasuredWay extends LitElement {
       .problem {
         color: var(--accent);
       }
-      summary {
-        cursor: pointer;
+      ps-fold {
         font-size: var(--type-small);
-        color: var(--ink-soft);
       }
       .samples {
         display: grid;
@@ -150,12 +149,15 @@ export class MeasuredWay extends LitElement {
         ${row('overWhite')} ${row('overBlack')} ${row('white')} ${row('black')}
         ${usesStandard ? html`<p class="small soft">The standard card is invented (88 % and 3 %). Measure your own card bare: the ink is only as true as the white below it.</p>` : nothing}
       </div>
-      <details ?open=${samples.length <= 8}>
-        <summary>${samples.length > MOST_SWATCHES ? `The first ${MOST_SWATCHES} samples` : `All ${counted(samples.length, 'sample')}`}</summary>
+      <ps-fold
+        quiet
+        ?open=${samples.length <= 8}
+        label=${samples.length > MOST_SWATCHES ? `The first ${MOST_SWATCHES} samples` : `All ${counted(samples.length, 'sample')}`}
+      >
         <ul class="samples">
           ${samples.slice(0, MOST_SWATCHES).map((sample, i) => html`<li title=${sampleWords(sample)}>${swatchTemplate(entryAt(this.swatches, i))}<span>${sampleWords(sample)}</span></li>`)}
         </ul>
-      </details>`;
+      </ps-fold>`;
   }
 
   private renderChosen(chosen: SampledInk) {
@@ -184,8 +186,7 @@ export class MeasuredWay extends LitElement {
     const sentence = `${counted(moved.length, 'band')} had to be moved to be a film that can exist: ${bandWords(bands)}`;
     // A Lab alone has no reading to have been moved from.
     if (!Number.isFinite(most)) return html`<p class="small">${sentence}.</p>`;
-    return html`<details>
-      <summary>${sentence}, by ${percent(most, false)} at most</summary>
+    return html`<ps-fold quiet label="${sentence}, by ${percent(most, false)} at most">
       <table>
         <thead>
           <tr><th scope="col">Band</th><th scope="col">Over white</th><th scope="col">Over black</th></tr>
@@ -194,7 +195,7 @@ export class MeasuredWay extends LitElement {
           ${moved.map(({ band, overWhite, overBlack }) => html`<tr><th scope="row">${bandWords([band])}</th><td>${percent(overWhite)}</td><td>${percent(overBlack)}</td></tr>`)}
         </tbody>
       </table>
-    </details>`;
+    </ps-fold>`;
   }
 }
 

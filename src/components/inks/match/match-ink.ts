@@ -16,6 +16,7 @@ import { engineFor } from '../../../workers/client/client.ts';
 import { sentenceOf } from '../../../workers/client/client.ts';
 import { StoreElement } from '../../store-element.ts';
 import '../../ui/kit/number-field.ts';
+import '../../ui/kit/progress.ts';
 import { controls } from '../../ui/controls-style.ts';
 import type { NumberPick } from '../../ui/kit/number-field.ts';
 import '../add/colour-field.ts';
@@ -131,7 +132,7 @@ export class MatchInk extends StoreElement {
       <div class="row">
         ${
           busy
-            ? html`<button @click=${() => this.run.stop()}>Stop</button><progress aria-label="Searching" max="1" .value=${this.run.progress}></progress>`
+            ? html`<ps-progress label="Searching" .value=${this.run.progress} @stop=${() => this.run.stop()}></ps-progress>`
             : html`<button class="main" ?disabled=${target === null} @click=${this.search}>Find mixes</button>`
         }
       </div>

@@ -31,10 +31,6 @@ export const matchStyles = css`
   .problem {
     color: var(--accent);
   }
-  progress {
-    width: 120px;
-    accent-color: var(--accent);
-  }
   .target {
     height: 40px;
     box-shadow: var(--edge);

@@ -6,6 +6,7 @@ import { type Target, targetOf, withInk } from '../../../engine/ink/target/targe
 import { RoomElement } from '../../store-element.ts';
 import { controls } from '../../ui/controls-style.ts';
 import '../target/target-measure.ts';
+import '../../ui/kit/fold.ts';
 import { counted } from '../../ui/words.ts';
 import { printTarget } from '../target/target-sheet.ts';
 
@@ -25,12 +26,6 @@ export class OverprintTarget extends RoomElement {
       .words {
         max-width: 62ch;
       }
-      summary {
-        min-height: 36px;
-        align-content: center;
-        cursor: pointer;
-        width: fit-content;
-      }
       .inks {
         display: grid;
         grid-template-columns: repeat(auto-fill, minmax(140px, 1fr));
@@ -45,7 +40,6 @@ export class OverprintTarget extends RoomElement {
         overflow-wrap: anywhere;
       }
       @media (pointer: coarse) {
-        summary,
         .inks label {
           min-height: var(--touch);
         }
@@ -90,8 +84,10 @@ export class OverprintTarget extends RoomElement {
       <p class="soft words">
         The chart is an estimate. Pull the target by hand and measure its squares, or pick them from a photo: the inks are fitted to what came out.
       </p>
-      <details>
-        <summary>${target.inks.length === all.length ? `All ${counted(all.length, 'ink')}` : `${target.inks.length} of ${counted(all.length, 'ink')}`} on the target</summary>
+      <ps-fold
+        quiet
+        label="${target.inks.length === all.length ? `All ${counted(all.length, 'ink')}` : `${target.inks.length} of ${counted(all.length, 'ink')}`} on the target"
+      >
         <fieldset class="inks" aria-label="Inks on the target">
           ${all.map(
             ({ id, name }) => html`<label>
@@ -100,7 +96,7 @@ export class OverprintTarget extends RoomElement {
             </label>`,
           )}
         </fieldset>
-      </details>
+      </ps-fold>
       <div class="row">
         <label>
           Paper of the print

@@ -12,6 +12,7 @@ import { PAPER_PRESETS } from '../../../engine/ink/paper/paper-presets.ts';
 import type { Lab, Paper } from '../../../engine/ink/types.ts';
 import type { AppStore } from '../../app-store.ts';
 import { controls } from '../../ui/controls-style.ts';
+import '../../ui/kit/fold.ts';
 import { closeStackHost } from '../../ui/layout-style.ts';
 import '../add/cgats-file.ts';
 import type { Measurements } from '../add/cgats-file.ts';
@@ -143,20 +144,18 @@ export class PaperColour extends LitElement {
       </div>
       <p class="small soft">Invented, to start from; measure your own to be sure.</p>
       <div>
-        <details class="fold">
-          <summary>Its own colour <span class="soft">L ${lab[0].toFixed(0)}, a ${minus(lab[1])}, b ${minus(lab[2])}</span></summary>
+        <ps-fold ruled label="Its own colour" note="L ${lab[0].toFixed(0)}, a ${minus(lab[1])}, b ${minus(lab[2])}">
           <div class="inside">
             <colour-field label="Colour of the paper" .lab=${this.wanted ?? lab} .problem=${this.problem} @pick=${(event: CustomEvent<Lab>) => this.setColour(event.detail)}></colour-field>
             ${this.nearest === null ? nothing : html`<div class="row"><button @click=${() => this.setColour(defined(this.nearest))}>Take the nearest</button></div>`}
           </div>
-        </details>
-        <details class="fold">
-          <summary>A measured curve</summary>
+        </ps-fold>
+        <ps-fold ruled label="A measured curve">
           <div class="inside">
             <cgats-file .measurements=${this.measurements} @read=${(event: CustomEvent<Measurements>) => this.onRead(event.detail)}></cgats-file>
             ${this.measurements === null ? nothing : this.renderSample(this.measurements)}
           </div>
-        </details>
+        </ps-fold>
       </div>
     `;
   }

@@ -8,6 +8,7 @@ import { meshName } from '../../../engine/ink/film/mesh-choices.ts';
 import type { Mesh } from '../../../engine/ink/film/mesh.ts';
 import { mixesOf } from '../../../engine/ink/mix/remix.ts';
 import type { Ink } from '../../../engine/ink/types.ts';
+import '../../ui/kit/fold.ts';
 import '../../ui/kit/number-field.ts';
 import { StoreElement } from '../../store-element.ts';
 import { controls } from '../../ui/controls-style.ts';
@@ -98,38 +99,34 @@ export class InkEditor extends StoreElement {
 
   private renderColours(estimate: boolean) {
     const { ink } = this;
-    return html`<details class="fold" ?open=${estimate}>
-      <summary>Colours ${estimate ? nothing : html`<span class="soft">${ink.mix === undefined ? 'as measured' : 'from the mix'}</span>`}</summary>
+    return html`<ps-fold ruled ?open=${estimate} label="Colours" note=${estimate ? '' : ink.mix === undefined ? 'as measured' : 'from the mix'}>
       <div class="inside">
         ${estimate ? nothing : html`<p class="soft small">Other colours make it an estimate from two colours.</p>`}
         <two-colours .colours=${ink} @found=${(event: CustomEvent<ColoursFound>) => this.recolour(event.detail)}></two-colours>
       </div>
-    </details>`;
+    </ps-fold>`;
   }
 
   private renderFilm() {
     const { ink } = this;
-    return html`<details class="fold">
-      <summary>Mesh and film <span class="soft">${ink.mesh === undefined ? 'mesh not known' : `found on ${meshName(ink.mesh)}`}</span></summary>
+    return html`<ps-fold ruled label="Mesh and film" note=${ink.mesh === undefined ? 'mesh not known' : `found on ${meshName(ink.mesh)}`}>
       <div class="inside">
         <ink-film .store=${this.store} .ink=${ink} @mesh=${(event: CustomEvent<Mesh | null>) => this.setMesh(event.detail)} @solids=${(event: CustomEvent<number>) => this.save({ solids: event.detail })}></ink-film>
       </div>
-    </details>`;
+    </ps-fold>`;
   }
 
   private renderLetdown() {
-    return html`<details class="fold">
-      <summary>Let it down <span class="soft">with transparent base</span></summary>
+    return html`<ps-fold ruled label="Let it down" note="with transparent base">
       <div class="inside">
         <ink-letdown .store=${this.store} .ink=${this.ink} @added=${(event: CustomEvent<string>) => this.dispatchEvent(new CustomEvent('added', { detail: event.detail }))}></ink-letdown>
       </div>
-    </details>`;
+    </ps-fold>`;
   }
 
   private renderPress() {
     const { ink } = this;
-    return html`<details class="fold">
-      <summary>At the press <span class="soft">${ink.dryMinutes} min, ${roundTo(ink.densityGPerCm3, 2)} g/cm³</span></summary>
+    return html`<ps-fold ruled label="At the press" note="${ink.dryMinutes} min, ${roundTo(ink.densityGPerCm3, 2)} g/cm³">
       <div class="inside">
         <div class="fields">
           <ps-number label="Dry to print on" unit="min" min=${DRY_MINUTES.least} max=${DRY_MINUTES.most} .value=${ink.dryMinutes} @pick=${(event: NumberPick) => this.save({ dryMinutes: event.detail })}></ps-number>
@@ -144,7 +141,7 @@ export class InkEditor extends StoreElement {
               <label><input type="checkbox" .checked=${ink.role === 'base'} @change=${(event: Event) => this.setStock(ink.stock === true, (event.target as HTMLInputElement).checked)} /> The transparent base</label>`
         }
       </div>
-    </details>`;
+    </ps-fold>`;
   }
 
   /** What follows when a stock ink changes. */

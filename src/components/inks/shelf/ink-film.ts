@@ -8,6 +8,7 @@ import { filmFigures } from '../../../engine/ink/film/film-figures.ts';
 import { meshName } from '../../../engine/ink/film/mesh-choices.ts';
 import { MESH_TABLE } from '../../../engine/ink/film/mesh-table.ts';
 import { meshOpenArea, meshOpeningUm, meshVolumeCm3PerM2, type Mesh } from '../../../engine/ink/film/mesh.ts';
+import '../../ui/kit/fold.ts';
 import '../../ui/kit/number-field.ts';
 import type { Ink } from '../../../engine/ink/types.ts';
 import type { AppStore } from '../../app-store.ts';
@@ -47,10 +48,8 @@ export class InkFilm extends LitElement {
       .wide {
         overflow-x: auto;
       }
-      summary {
-        cursor: pointer;
+      ps-fold {
         font-size: var(--type-small);
-        color: var(--ink-soft);
       }
       table {
         width: 100%;
@@ -120,8 +119,7 @@ export class InkFilm extends LitElement {
         ${own === null ? '' : html`<dt>Against one stroke on ${meshName(own)}</dt><dd>× ${filmFactor(this.ink, mesh, this.strokes, studio.strokeGain).toFixed(2)}</dd>`}
       </dl>
       <p class="small soft">From memory: 50 to 100 % of a mesh's ink reaches the paper, 25 to 45 % of a water-based ink is solids. Change them to yours: the share that reaches the paper is the studio's, the solids are this ink's.</p>
-      <details>
-        <summary>Mesh table</summary>
+      <ps-fold quiet label="Mesh table">
         <div class="wide">
           <table>
             <thead>
@@ -143,7 +141,7 @@ export class InkFilm extends LitElement {
         <ol class="sources small soft">
           ${SOURCES.map((source) => html`<li>${source}</li>`)}
         </ol>
-      </details>
+      </ps-fold>
     `;
   }
 }

@@ -1,6 +1,7 @@
 import { html } from 'lit';
 import type { OverprintFit } from '../../../engine/ink/fit/fit-overprints.ts';
 import type { Ink } from '../../../engine/ink/types.ts';
+import '../../ui/kit/fold.ts';
 import { fitCharts } from './target-charts.ts';
 
 const MOST_NAMES = 8;
@@ -23,8 +24,7 @@ export interface FoundFit {
 export function foundFit({ fit, names, changed, outdated }: FoundFit, use: () => void) {
   return html`<section class="found" aria-label="What the fit gives">
     ${fitCharts(fit, names)}
-    <details>
-      <summary>Every square</summary>
+    <ps-fold quiet label="Every square">
       <div class="scroll">
         <table>
           <thead><tr><th scope="col">Square</th><th scope="col">ΔE before</th><th scope="col">ΔE after</th></tr></thead>
@@ -33,7 +33,7 @@ export function foundFit({ fit, names, changed, outdated }: FoundFit, use: () =>
           </tbody>
         </table>
       </div>
-    </details>
+    </ps-fold>
     <div class="row">
       <button class="main" ?disabled=${outdated} @click=${use}>Use the fitted inks</button>
       <span class="small soft">${outdated ? 'Inks, paper or readings have changed since; fit again for another look.' : `Changes ${namesOf(changed)}: marked as measured.`}</span>

@@ -122,12 +122,6 @@ export const measureStyles = css`
     padding-top: var(--space-7);
     border-top: 1px solid var(--line);
   }
-  .found summary {
-    cursor: pointer;
-    width: fit-content;
-    min-height: 32px;
-    align-content: center;
-  }
   .scroll {
     max-height: 320px;
     overflow: auto;

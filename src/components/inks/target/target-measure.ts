@@ -23,6 +23,7 @@ import type { Ink, Lab, Paper } from '../../../engine/ink/types.ts';
 import { engineFor } from '../../../workers/client/client.ts';
 import { RoomElement } from '../../store-element.ts';
 import { controls } from '../../ui/controls-style.ts';
+import '../../ui/kit/progress.ts';
 import { counted } from '../../ui/words.ts';
 import { Work } from '../../ui/work.ts';
 import '../add/cgats-file.ts';
@@ -233,7 +234,7 @@ export class TargetMeasure extends RoomElement {
       <div class="row">
         ${
           run.running
-            ? html`<button @click=${() => run.stop()}>Stop</button><progress aria-label="Fitting"></progress><span class="small soft" role="status">Round ${run.progress}</span>`
+            ? html`<ps-progress label="Fitting" words="Round ${run.progress}" @stop=${() => run.stop()}></ps-progress>`
             : html`<button class=${run.found === null ? 'main' : ''} @click=${this.fit}>Fit the inks to it</button>
               <span class="small soft" role="status">${measured.length} of ${counted(this.squares.length, 'square')} measured</span>`
         }

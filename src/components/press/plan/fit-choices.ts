@@ -4,6 +4,8 @@ import type { FitChoice } from '../../../engine/visit/fit-choice.ts';
 import { engineFor } from '../../../workers/client/client.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import { controls } from '../../ui/controls-style.ts';
+import '../../ui/kit/fold.ts';
+import '../../ui/kit/progress.ts';
 import { Work } from '../../ui/work.ts';
 import { capital } from '../../words/plan-words.ts';
 import { fitWords, fitWorth, stepWords, stepWorth } from './fit-words.ts';
@@ -53,19 +55,8 @@ export class FitChoices extends LitElement {
       .worth {
         display: block;
       }
-      progress {
-        accent-color: var(--accent);
-      }
-      summary {
+      ps-fold {
         margin-top: var(--space-6);
-        cursor: pointer;
-        font-weight: 600;
-      }
-      .looking {
-        display: flex;
-        flex-wrap: wrap;
-        align-items: center;
-        gap: var(--space-4) var(--space-6);
       }
       p {
         margin-top: var(--space-4);
@@ -125,10 +116,7 @@ export class FitChoices extends LitElement {
     const { found, failure, progress } = this.run;
     if (failure !== '') return html`<p class="soft">${failure}</p>`;
     if (found === null) {
-      return html`<p class="soft looking" role="status">
-        <progress aria-label="Looking for what to leave out" .value=${progress}></progress> Looking for what to leave out…
-        <button @click=${() => this.stop()}>Stop</button>
-      </p>`;
+      return html`<ps-progress label="Looking for what to leave out" words="Looking for what to leave out…" .value=${progress} @stop=${() => this.stop()}></ps-progress>`;
     }
     if (found.length === 0) {
       return html`<p class="soft">Nothing was found that saves time: print fewer recipes.</p>`;
@@ -146,12 +134,11 @@ export class FitChoices extends LitElement {
     ${
       helping.length === 0
         ? nothing
-        : html`<details ?open=${fitting.length === 0}>
-          <summary>${fitting.length === 0 ? 'What would help' : 'What helps, but not enough by itself'}</summary>
+        : html`<ps-fold ?open=${fitting.length === 0} label=${fitting.length === 0 ? 'What would help' : 'What helps, but not enough by itself'}>
           <ul>
             ${helping.map((choice) => this.choice(choice))}
           </ul>
-        </details>`
+        </ps-fold>`
     }`;
   }
 }

@@ -1,6 +1,7 @@
 import { html, nothing } from 'lit';
 import type { Problem } from '../../../engine/base/error.ts';
 import type { RestPlan } from '../../../engine/log/rest.ts';
+import '../../ui/kit/fold.ts';
 import { counted } from '../../ui/words.ts';
 import { beginWords, boundWords, endWords, freeSwapWords, needsWords, planHeadline } from '../../words/plan-words.ts';
 
@@ -14,10 +15,9 @@ function problemList(problems: readonly Problem[]) {
   ${
     rest.length === 0
       ? nothing
-      : html`<details>
-        <summary>${counted(rest.length, 'more such warning')}</summary>
+      : html`<ps-fold quiet label=${counted(rest.length, 'more such warning')}>
         ${rest.map((problem) => html`<p>${problem.message}</p>`)}
-      </details>`
+      </ps-fold>`
   }`;
 }
 

@@ -2,6 +2,7 @@ import { css, html, LitElement } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { PressSettings } from '../../../engine/project/types.ts';
 import { wholeFigures } from '../../../engine/visit/visit-figures.ts';
+import '../../ui/kit/fold.ts';
 import '../../ui/kit/number-field.ts';
 import { controls } from '../../ui/controls-style.ts';
 
@@ -56,28 +57,6 @@ export class StudioFigures extends LitElement {
       :host {
         display: block;
       }
-      summary {
-        min-height: var(--touch);
-        display: inline-flex;
-        align-items: center;
-        gap: var(--space-4);
-        cursor: pointer;
-        font-weight: 600;
-      }
-      summary::before {
-        content: '';
-        width: 7px;
-        height: 7px;
-        border: solid currentColor;
-        border-width: 0 2px 2px 0;
-        transform: rotate(-45deg);
-      }
-      details[open] summary::before {
-        transform: rotate(45deg);
-      }
-      summary::-webkit-details-marker {
-        display: none;
-      }
       .fields {
         display: grid;
         grid-template-columns: repeat(auto-fill, minmax(min(215px, 42%), 1fr));
@@ -122,8 +101,7 @@ export class StudioFigures extends LitElement {
 
   override render() {
     const press = wholeFigures(this.press);
-    return html`<details>
-      <summary>Studio figures</summary>
+    return html`<ps-fold label="Studio figures">
       <p class="soft small">
         Common practice, no source: change them to yours. How long an ink dries is kept with the ink, in the Inks room.
       </p>
@@ -142,7 +120,7 @@ export class StudioFigures extends LitElement {
           ></ps-number>`,
         )}
       </div>
-    </details>`;
+    </ps-fold>`;
   }
 }
 

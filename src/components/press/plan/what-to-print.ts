@@ -9,6 +9,7 @@ import type { PlanRun } from './plan-run.ts';
 import './studio-figures.ts';
 import './visit-runs.ts';
 import '../../ui/kit/empty.ts';
+import '../../ui/kit/progress.ts';
 
 /** What the room shows before anything can be printed: where recipes come from. */
 export function nothingKept(store: AppStore) {
@@ -44,10 +45,7 @@ export function whatToPrint(
     <div class="start">
       ${
         run.running
-          ? html`<button @click=${() => run.stop()}>Stop</button>
-            <label class="soft"
-              ><progress aria-label="Looking for an order" max=${most} value=${gone}></progress>${gone} s of at most ${most} s</label
-            >`
+          ? html`<ps-progress label="Looking for an order" words="${gone} s of at most ${most} s" .most=${most} .value=${gone} @stop=${() => run.stop()}></ps-progress>`
           : html`<button class="main" @click=${find}>Find the pull order</button>`
       }
       <p class="total">${counted(total, 'sheet')} in all</p>

@@ -40,9 +40,6 @@ export class LogSheet extends LitElement {
         display: grid;
         grid-template-columns: repeat(auto-fit, minmax(190px, 1fr));
         gap: var(--space-6);
-        margin: 0;
-        padding: 0;
-        border: 0;
       }
       legend {
         margin-bottom: var(--space-4);

@@ -12,6 +12,7 @@ import type { AppStore } from '../../app-store.ts';
 import { eventWords, sheetWords } from '../../words/log-words.ts';
 import { recipeLetter } from '../../words/plan-words.ts';
 import { controls } from '../controls-style.ts';
+import '../kit/fold.ts';
 import { cardGrid } from '../layout-style.ts';
 import { printImage } from '../print/print-image.ts';
 import type { StatePictures } from '../print/state-pictures.ts';
@@ -87,11 +88,6 @@ export class LogSheets extends LitElement {
       ol {
         margin: var(--space-2) 0;
         padding-left: var(--space-8);
-      }
-      summary {
-        min-height: 32px;
-        padding: var(--space-2) 0;
-        cursor: pointer;
       }
       @media (max-width: 760px) {
         .sheets {
@@ -177,12 +173,11 @@ export class LogSheets extends LitElement {
       ${
         sheet.events.length === 0
           ? nothing
-          : html`<details class="small">
-            <summary>What happened</summary>
+          : html`<ps-fold quiet class="small" label="What happened">
             <ol>
               ${sheet.events.map((event) => html`<li style="display: list-item">${eventWords(event, recipe)} <button class="quiet" @click=${() => void this.undo(event)}>Undo</button></li>`)}
             </ol>
-          </details>`
+          </ps-fold>`
       }
     </li>`;
   }

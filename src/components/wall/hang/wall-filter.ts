@@ -38,10 +38,7 @@ export class WallFilter extends LitElement {
         scrollbar-width: thin;
       }
       fieldset {
-        border: 0;
-        margin: 0;
         padding: var(--space-4) 0 var(--space-1);
-        min-width: 0;
       }
       legend {
         float: left;

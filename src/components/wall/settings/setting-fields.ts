@@ -9,6 +9,8 @@ import type { ExploreSettings } from '../../../engine/explore/types.ts';
 import type { Project } from '../../../engine/project/types.ts';
 import type { AppStore } from '../../app-store.ts';
 import { controls } from '../../ui/controls-style.ts';
+import '../../ui/kit/fold.ts';
+import type { Fold } from '../../ui/kit/fold.ts';
 import { fieldLine } from './field-line-style.ts';
 
 type Settings = Omit<ExploreSettings, 'holds'>;
@@ -44,42 +46,9 @@ export const moreStyles = css`
   :host {
     display: block;
   }
-  summary {
-    display: flex;
-    align-items: baseline;
-    gap: var(--space-4);
-    min-height: 32px;
-    padding: var(--space-2) 0;
-    cursor: pointer;
-    list-style: none;
+  ps-fold {
+    --fold-height: 32px;
     font-size: var(--type-label);
-  }
-  summary::-webkit-details-marker {
-    display: none;
-  }
-  summary::before {
-    content: '›';
-    width: 10px;
-    flex: none;
-    color: var(--ink-soft);
-    transition: transform 0.12s;
-  }
-  details[open] > summary::before {
-    transform: rotate(90deg);
-  }
-  summary .set {
-    margin-left: auto;
-    min-width: 0;
-    color: var(--ink-soft);
-    font-size: var(--type-small);
-    text-align: right;
-    overflow: hidden;
-    text-overflow: ellipsis;
-    white-space: nowrap;
-  }
-  summary .set[data-set] {
-    color: var(--ink);
-    font-weight: 600;
   }
   .inside {
     display: grid;
@@ -135,7 +104,6 @@ export const moreStyles = css`
     font-size: var(--type-label);
   }
   @media (pointer: coarse) {
-    summary,
     .tick,
     li button {
       min-height: var(--touch);
@@ -168,16 +136,20 @@ export abstract class WallMore extends LitElement {
    */
   protected fold({ title, set, fields, unset = 'any' }: SettingsFold, inside: () => unknown): TemplateResult {
     const wrong = this.problems.some(({ where }) => fields.includes(where));
-    return html`<details
-      ?open=${wrong || this.unfolded}
+    if (wrong) this.unfolded = true;
+    return html`<ps-fold
+      quiet
+      label=${title}
+      note=${set === '' ? unset : set}
+      ?strong=${set !== ''}
+      ?open=${this.unfolded}
       @toggle=${(event: Event) => {
-        this.unfolded = (event.target as HTMLDetailsElement).open;
+        this.unfolded = (event.target as Fold).open;
         this.requestUpdate();
       }}
     >
-      <summary><span>${title}</span><span class="set" ?data-set=${set !== ''}>${set === '' ? unset : set}</span></summary>
-      ${this.unfolded || wrong ? html`<div class="inside">${inside()}</div>` : nothing}
-    </details>`;
+      ${this.unfolded ? html`<div class="inside">${inside()}</div>` : nothing}
+    </ps-fold>`;
   }
 
   private unfolded = false;
