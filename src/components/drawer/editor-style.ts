@@ -4,9 +4,6 @@ import { nameInput, closeStackHost } from '../ui/layout-style.ts';
 export const editorStyles = css`
   ${closeStackHost}
   ${nameInput}
-  :host {
-    grid-template-columns: minmax(0, 1fr);
-  }
   header {
     display: flex;
     align-items: baseline;

@@ -13,6 +13,7 @@ export const rowHost = css`
 export const stackHost = css`
   :host {
     display: grid;
+    grid-template-columns: minmax(0, 1fr);
     gap: var(--space-7);
     align-content: start;
   }

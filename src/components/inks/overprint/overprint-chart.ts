@@ -8,6 +8,7 @@ import { RoomElement } from '../../store-element.ts';
 import '../../ui/kit/number-field.ts';
 import { controls } from '../../ui/controls-style.ts';
 import type { NumberPick } from '../../ui/kit/number-field.ts';
+import { stackHost } from '../../ui/layout-style.ts';
 import { markStyles } from './marked-swatch.ts';
 import './overprint-grid.ts';
 import type { Square } from './overprint-grid.ts';
@@ -21,12 +22,11 @@ import { squareSentence } from './overprint-words.ts';
 export class OverprintChart extends RoomElement {
   static override styles = [
     controls,
+    stackHost,
     markStyles,
     overprintMarkStyles,
     css`
       :host {
-        display: grid;
-        grid-template-columns: minmax(0, 1fr);
         gap: var(--space-10);
       }
       .chart {

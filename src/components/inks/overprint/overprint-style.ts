@@ -13,6 +13,16 @@ export const overprintMarkStyles = css`
   }
 `;
 
+/** A head that is read from below. */
+const upright = css`
+  writing-mode: vertical-rl;
+  transform: rotate(180deg);
+  max-width: none;
+  padding: var(--space-2) 0 0;
+  text-align: left;
+  white-space: nowrap;
+`;
+
 export const gridStyles = css`
   :host {
     display: block;
@@ -92,13 +102,8 @@ export const gridStyles = css`
     height: 30px;
   }
   .many th[scope='col'] {
-    writing-mode: vertical-rl;
-    transform: rotate(180deg);
-    text-align: left;
-    max-width: none;
+    ${upright}
     max-height: 96px;
-    padding: var(--space-2) 0 0;
-    white-space: nowrap;
   }
   @media (max-width: 760px) {
     .scroll {
@@ -111,13 +116,8 @@ export const gridStyles = css`
       scroll-margin: 90px 8px 8px 80px;
     }
     th[scope='col'] {
-      writing-mode: vertical-rl;
-      transform: rotate(180deg);
-      text-align: left;
-      max-width: none;
+      ${upright}
       max-height: 84px;
-      padding: var(--space-2) 0 0;
-      white-space: nowrap;
     }
     th[scope='row'] {
       max-width: 68px;

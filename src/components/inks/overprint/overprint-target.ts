@@ -5,6 +5,7 @@ import { layOutTarget, LEAST_SIDE_MM, type PageName, PAGES } from '../../../engi
 import { type Target, targetOf, withInk } from '../../../engine/ink/target/target.ts';
 import { RoomElement } from '../../store-element.ts';
 import { controls } from '../../ui/controls-style.ts';
+import { closeStackHost } from '../../ui/layout-style.ts';
 import '../target/target-measure.ts';
 import '../../ui/kit/fold.ts';
 import { counted } from '../../ui/words.ts';
@@ -15,11 +16,9 @@ import { printTarget } from '../target/target-sheet.ts';
 export class OverprintTarget extends RoomElement {
   static override styles = [
     controls,
+    closeStackHost,
     css`
       :host {
-        display: grid;
-        grid-template-columns: minmax(0, 1fr);
-        gap: var(--space-6);
         padding-top: var(--space-8);
         border-top: 1px solid var(--line);
       }
@@ -30,9 +29,7 @@ export class OverprintTarget extends RoomElement {
         display: grid;
         grid-template-columns: repeat(auto-fill, minmax(140px, 1fr));
         gap: var(--space-2) var(--space-7);
-        margin: var(--space-3) 0 0;
-        padding: 0;
-        border: 0;
+        margin-top: var(--space-3);
       }
       .inks label {
         min-height: 32px;

@@ -67,23 +67,34 @@ export const supplyStyles = css`
   }
 `;
 
-/** Ink to mix, in grams, the visit over. */
-export function inkTable(plan: PressPlan) {
-  const inks = new Map(plan.cards.map((card) => [card.ink.key, card.ink]));
+/**
+ * A table of supplies.
+ * @param words how many columns stand over words; the rest stand over numbers
+ */
+function supplyTable(caption: string, heads: readonly string[], words: number, rows: unknown) {
   return html`<table class="supplies">
     <caption class="visually-hidden">
-      Ink to mix
+      ${caption}
     </caption>
     <thead>
       <tr>
-        <th scope="col">Ink</th>
-        <th scope="col" class="number">Mix</th>
-        <th scope="col" class="number">Printed area</th>
-        <th scope="col" class="number">Print on after</th>
-        <th scope="col" class="number">Stack after</th>
+        ${heads.map((head, h) => html`<th scope="col" class=${h < words ? '' : 'number'}>${head}</th>`)}
       </tr>
     </thead>
     <tbody>
+      ${rows}
+    </tbody>
+  </table>`;
+}
+
+/** Ink to mix, in grams, the visit over. */
+export function inkTable(plan: PressPlan) {
+  const inks = new Map(plan.cards.map((card) => [card.ink.key, card.ink]));
+  return supplyTable(
+    'Ink to mix',
+    ['Ink', 'Mix', 'Printed area', 'Print on after', 'Stack after'],
+    1,
+    html`
       ${plan.inks.map((need) => {
         const ink: VisitInk | undefined = inks.get(need.key);
         const split = inkSplit(need);
@@ -96,33 +107,27 @@ export function inkTable(plan: PressPlan) {
         </tr>
         ${split === '' ? nothing : html`<tr><td class="split" colspan="5"><span>${split}</span></td></tr>`}`;
       })}
-    </tbody>
-  </table>`;
+`,
+  );
 }
 
 /** The same by stock ink, as it is weighed out; nothing where no ink is a mix. */
 export function stockTable(plan: PressPlan) {
   const mixed = plan.cards.some((card) => card.ink.stocks.length > 1);
   if (!mixed) return nothing;
-  return html`<table class="supplies">
-    <caption class="visually-hidden">
-      Stock ink to have
-    </caption>
-    <thead>
-      <tr>
-        <th scope="col">Stock ink, for the mixes too</th>
-        <th scope="col" class="number">To have</th>
-      </tr>
-    </thead>
-    <tbody>
+  return supplyTable(
+    'Stock ink to have',
+    ['Stock ink, for the mixes too', 'To have'],
+    1,
+    html`
       ${plan.stocks.map(
         ({ name, grams }) => html`<tr>
           <th scope="row">${name}</th>
           <td class="number"><b>${gramsText(grams)} g</b></td>
         </tr>`,
       )}
-    </tbody>
-  </table>`;
+`,
+  );
 }
 
 /** Paper to cut, by recipe, with overs and proofs. */
@@ -134,21 +139,11 @@ export function paperTable({ plan, recipes, input }: MadePlan) {
     begun: withRejects(sheets.length, entryAt(recipes, r).pulls.length),
   }));
   const all = rows.reduce((sum, { cut }) => sum + cut, 0);
-  return html`<table class="supplies">
-    <caption class="visually-hidden">
-      Paper to cut
-    </caption>
-    <thead>
-      <tr>
-        <th scope="col">Recipe</th>
-        <th scope="col">Paper</th>
-        <th scope="col" class="number">Sheets</th>
-        <th scope="col" class="number">Overs</th>
-        <th scope="col" class="number">Proofs</th>
-        <th scope="col" class="number">Cut</th>
-      </tr>
-    </thead>
-    <tbody>
+  return html`${supplyTable(
+    'Paper to cut',
+    ['Recipe', 'Paper', 'Sheets', 'Overs', 'Proofs', 'Cut'],
+    2,
+    html`
       ${rows.map(
         ({ title, paper, good, overs, proofs, cut }, r) => html`<tr>
           <th scope="row">${recipeLetter(r)} ${title}</th>
@@ -167,8 +162,8 @@ export function paperTable({ plan, recipes, input }: MadePlan) {
           </tr>`
           : nothing
       }
-    </tbody>
-  </table>
+`,
+  )}
   <p class="soft small">
     Rejects compound: at ${100 * REJECTS_A_PULL} % spoiled a pull,
     ${rows.map(({ good, begun }, r) => `${r > 0 ? ', ' : ''}${recipeLetter(r)} takes ${counted(begun, 'sheet')} for ${good} good`)}. Raise the overs if that is more than you cut.
@@ -178,19 +173,11 @@ export function paperTable({ plan, recipes, input }: MadePlan) {
 /** Frames to have at hand, in the order in which they are first mounted. */
 export function screenTable({ plan, recipes }: Pick<MadePlan, 'plan' | 'recipes'>) {
   const { screens, filmM2 } = screensToMake(plan, recipes);
-  return html`<table class="supplies">
-    <caption class="visually-hidden">
-      Screens
-    </caption>
-    <thead>
-      <tr>
-        <th scope="col">Screen</th>
-        <th scope="col">Mesh</th>
-        <th scope="col" class="number">First in set-up</th>
-        <th scope="col" class="number">Mounted</th>
-      </tr>
-    </thead>
-    <tbody>
+  return supplyTable(
+    'Screens',
+    ['Screen', 'Mesh', 'First in set-up', 'Mounted'],
+    2,
+    html`
       ${screens.map(
         ({ screen, first, mounts }) => html`<tr>
           <th scope="row">${screen.key} ${screen.name}</th>
@@ -203,6 +190,6 @@ export function screenTable({ plan, recipes }: Pick<MadePlan, 'plan' | 'recipes'
         <th scope="row" colspan="3">${counted(screens.length, 'screen')} to make; film at the size of the sheets</th>
         <td class="number"><b>${filmM2.toFixed(2)} m²</b></td>
       </tr>
-    </tbody>
-  </table>`;
+`,
+  );
 }
