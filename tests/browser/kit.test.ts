@@ -115,6 +115,20 @@ describe('the kit', () => {
     expect(await page.getByRole('alert').filter({ hasText: 'Give 1 to 20.' }).count()).toBe(1);
     expect(await page.getByRole('spinbutton', { name: 'Copies, not now' }).isDisabled()).toBe(true);
 
+    // What is being typed outlives a redraw of the page around it; half a copy is refused.
+    const whole = page.getByRole('spinbutton', { name: 'Copies, whole' });
+    await whole.fill('2.5');
+    await page.locator('ps-kit-page').evaluate(async (kit) => {
+      const element = kit as HTMLElement & { requestUpdate(): void; updateComplete: Promise<boolean> };
+      element.requestUpdate();
+      await element.updateComplete;
+      await new Promise(requestAnimationFrame);
+    });
+    expect(await whole.inputValue()).toBe('2.5');
+    await whole.press('Tab');
+    await page.getByRole('alert').filter({ hasText: 'Give a whole number from 1 to 20.' }).waitFor();
+    expect(await copies.inputValue()).toBe('12');
+
     await page.getByRole('group', { name: 'Side', exact: true }).getByRole('button', { name: 'Rough' }).click();
     await expect.poll(() => page.getByLabel('Paper', { exact: true }).inputValue()).toBe('rough');
     expect(await page.getByRole('button', { name: 'None' }).isDisabled()).toBe(true);

@@ -75,7 +75,7 @@ export class KitPage extends LitElement {
         {
           rest: html`<ps-number label="Copies" unit="sheets" min="1" max="20" .value=${this.copies} @pick=${copies}></ps-number>`,
           steps: html`<ps-number live label="Copies, stepped" min="1" max="20" .stepNames=${['Fewer', 'More'] as const} .value=${this.copies} @pick=${copies}></ps-number>`,
-          whole: html`<ps-number whole label-hidden label="Copies, whole" unit="sheets" min="1" max="20" .value=${this.copies} @pick=${copies}></ps-number>`,
+          whole: html`<ps-number whole label-hidden label="Copies, whole" min="1" max="20" .stepNames=${['One fewer', 'One up'] as const} .value=${this.copies} @pick=${copies}></ps-number>`,
           disabled: html`<ps-number disabled label="Copies, not now" unit="sheets" .value=${4}></ps-number>`,
           problem: html`<ps-number data-typed="30" label="Copies, too many" unit="sheets" min="1" max="20" .value=${4}></ps-number>`,
         },

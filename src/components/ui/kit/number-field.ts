@@ -167,8 +167,12 @@ export class NumberField extends LitElement {
     if (changed.has('value')) this.complaint = '';
   }
 
-  /** What was typed stays while it is complained of, and while it is the value in other digits. */
-  protected override updated(): void {
+  /**
+   * What is being typed stays while the page is drawn anew around it, while it is complained of, and
+   * while it is the value in other digits.
+   */
+  protected override updated(changed: Map<string, unknown>): void {
+    if (!changed.has('value') && !changed.has('decimals')) return;
     if (this.complaint !== '' || (this.typed !== null && this.typed === this.value)) return;
     this.typed = null;
     this.write();
