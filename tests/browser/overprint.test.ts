@@ -105,7 +105,7 @@ describe('the overprint chart', () => {
     for (const text of ['Pull this by hand', 'Harbour rag', '90/cm, 48 µm', 'Squeegee', 'local codes']) {
       expect(await sheet.getByText(text).count(), text).toBeGreaterThan(0);
     }
-    // 1 CSS mm is 96 / 25.4 px: the page is as large as A4 lying.
+    // 1 CSS mm is 96 / 25.4 px: the page is as large as A4 landscape.
     const box = (await target.boundingBox())!;
     expect(box.width).toBeCloseTo((297 * 96) / 25.4, 0);
     expect(box.height).toBeCloseTo((210 * 96) / 25.4, 0);

@@ -18,7 +18,7 @@ describe('the teacher', () => {
     await enter(page, 'Lesson');
     const chosen = page.getByRole('list', { name: /Pulls of the stack/ }).getByRole('checkbox', { checked: true });
     await expect.poll(() => chosen.count()).toBe(4);
-    const headline = page.getByRole('heading', { name: /24 orders, \d+ different pictures?/ });
+    const headline = page.getByRole('heading', { name: /24 orders, \d+ different prints?/ });
     await expect.poll(() => headline.count(), { timeout: 30_000 }).toBe(1);
     const pictures = async (): Promise<number> => Number(/, (\d+) different/.exec((await headline.textContent())!)![1]);
     const before = await pictures();
@@ -36,7 +36,7 @@ describe('the teacher', () => {
 
     // One pull fewer: three pulls have six orders.
     await chosen.first().uncheck();
-    await expect.poll(() => page.getByRole('heading', { name: /6 orders, \d different pictures?/ }).count(), { timeout: 30_000 }).toBe(1);
+    await expect.poll(() => page.getByRole('heading', { name: /6 orders, \d different prints?/ }).count(), { timeout: 30_000 }).toBe(1);
     expect(errors).toEqual([]);
     await context.close();
   });

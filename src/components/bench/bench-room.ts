@@ -5,28 +5,30 @@ import type { PullChange } from '../../engine/project/commands/bench.ts';
 import type { Pull } from '../../engine/stack/types.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import { controls } from '../ui/controls-style.ts';
+import type { KeyList } from '../ui/key-list.ts';
 import { midst } from '../ui/layout-style.ts';
-import { freeNeighbours } from '../ui/print/order-graph-layout.ts';
 import '../ui/print/state-strip.ts';
-import { StatePlayer } from '../ui/print/state-player.ts';
+import { freeNeighbours } from '../ui/print/order-graph-layout.ts';
 import './pull/add-pull.ts';
+import { StatePlayer } from '../ui/print/state-player.ts';
 import type { StateStrip } from '../ui/print/state-strip.ts';
 import { bareBench } from './bare-bench.ts';
 import { stateSize } from './bench-layout.ts';
 import { benchRoomStyle } from './bench-room-style.ts';
 import { benchSide } from './bench-side.ts';
-import { benchTable, looksOf, type Offset, type Point } from './bench-table.ts';
 import './picture/bench-picture.ts';
+import { benchTable, looksOf, type Offset, type Point } from './bench-table.ts';
 import { NONE, type OtherStack, otherStack } from './picture/compare-with.ts';
 import { OpenedStack } from './picture/opened-stack.ts';
 import { SheetView } from './picture/sheet-view.ts';
-import { StripPictures } from './picture/strip-pictures.ts';
 import './pull/keep-recipe.ts';
+import { StripPictures } from './picture/strip-pictures.ts';
 import type { AddPull, NewPull } from './pull/add-pull.ts';
-import { BenchEdits } from './pull/bench-edits.ts';
 import './order-fold.ts';
 import './pull/pull-panel.ts';
-import { BenchKeys } from './pull/bench-keys.ts';
+import '../ui/key-list.ts';
+import { BenchEdits } from './pull/bench-edits.ts';
+import { BENCH_KEYS, BenchKeys } from './pull/bench-keys.ts';
 import type { KeepRecipe, RecipeWords } from './pull/keep-recipe.ts';
 import './veil/veil-finder.ts';
 import { addVeil } from './veil/add-veil.ts';
@@ -46,6 +48,7 @@ export class BenchRoom extends LitElement {
   @query('ps-state-strip') private strip!: StateStrip;
   @query('bench-add-pull') private addDialog!: AddPull;
   @query('bench-keep-recipe') private keepDialog!: KeepRecipe;
+  @query('ps-key-list') private keyList!: KeyList;
   @query('bench-veil-finder') private veilDialog!: VeilFinder;
   private readonly view = new SheetView();
   private readonly looks = looksOf(this.view);
@@ -64,6 +67,7 @@ export class BenchRoom extends LitElement {
       ...this.looks,
       play: () => this.play(),
       stop: () => this.buildUp.stop(),
+      keys: () => this.keyList.show(),
     });
   }
 
@@ -229,6 +233,7 @@ export class BenchRoom extends LitElement {
         shown: this.buildUp.shown,
         pointed: this.pointed,
         editedAt: this.editedAt,
+        keys: () => this.keyList.show(),
         point: (place) => (this.pointed = place),
         nudge: (by) => this.nudge(by),
       })}
@@ -247,6 +252,7 @@ export class BenchRoom extends LitElement {
         .pictures=${pictures}
         .selected=${store.selectedPull}
         .freeSwaps=${edges === null ? [] : freeNeighbours(this.pulls.length, edges, explore.minDeltaE)}
+        .minDeltaE=${explore.minDeltaE}
         .shown=${this.buildUp.shown ?? -1}
         .width=${stateSize(studio.paper, this.narrow).widthPx}
         @pull-select=${(event: CustomEvent<string>) => store.select(event.detail)}
@@ -276,6 +282,7 @@ export class BenchRoom extends LitElement {
       <p class="visually-hidden" role="status" aria-live="polite">${this.said}</p>
       <bench-add-pull .drawer=${studio} @add=${(event: CustomEvent<NewPull>) => this.done(this.edits.add(event.detail))}></bench-add-pull>
       <bench-veil-finder .drawer=${studio} .pulls=${this.pulls} .relative=${store.relative} @veil=${(event: CustomEvent<VeilProposal>) => this.addVeil(event.detail)}></bench-veil-finder>
+      <ps-key-list heading="Keys of the Bench" .keys=${BENCH_KEYS}></ps-key-list>
       <bench-keep-recipe @keep=${(event: CustomEvent<RecipeWords>) => this.edits.keep(event.detail)}></bench-keep-recipe>`;
   }
 }

@@ -32,9 +32,9 @@ export function benchSide(side: BenchSide) {
     ${narrow ? nothing : selection}
     <section class="looking">
       ${compareChoice(side.beside, store.project.recipes, side.compare)}
-      <label title="On: the paper is shown as white. Off: colours as measured.">
+      <label title="Off: colours as an instrument measures them.">
         <input type="checkbox" role="switch" .checked=${store.relative} @change=${(event: Event) => store.setRelative((event.target as HTMLInputElement).checked)} />
-        Paper-relative
+        Show paper as white
       </label>
     </section>
   </aside>`;

@@ -47,6 +47,7 @@ interface BenchTable {
   /** Under the pointer; null for nothing. */
   pointed: Point | null;
   editedAt: number | null;
+  keys(): void;
   point(place: Point | null): void;
   nudge(by: Offset): void;
 }
@@ -66,6 +67,7 @@ export function benchTable(table: BenchTable) {
       <p class="readout ${pointed === null && shown === null ? 'idle' : ''}">${readoutWords(own.drawer.paper, table.count, shown, pointed)}</p>
       <div class="looks">
         ${buttons.map(([name, key, act]) => html`<button class="quiet" title="Key ${key}" @click=${act}>${name}</button>`)}
+        <button class="quiet" @click=${table.keys}>Keys</button>
       </div>
     </div>`;
 }

@@ -21,6 +21,6 @@ export function readoutWords(
 
 /** What the keys do on the picture. @param selected index of the pull that is selected, below 0 when none is */
 export function keysWords(selected: number): string {
-  const arrows = selected < 0 ? 'Arrow keys move the sheet' : `Arrow keys shift pull ${selected + 1} by 0.1 mm, with Shift by 1 mm`;
+  const arrows = selected < 0 ? 'Arrow keys move the sheet' : `Arrow keys move pull ${selected + 1} by 0.1 mm, with Shift by 1 mm`;
   return `Picture. ${arrows}; plus, minus and 0 come closer, further, to the whole sheet; hold B to build it up.`;
 }

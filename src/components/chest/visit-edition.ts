@@ -168,7 +168,7 @@ export class VisitEdition extends LitElement {
       <div class="row">${box('bat', 'One approved standard (BAT)')} ${box('variable', 'Variable edition (EV)')}</div>
       ${problems.map((problem) => html`<p class="warn">${problem.message}</p>`)}
       <p class="marks small" aria-label="Numbering">${marks.join(' · ')}</p>
-      <p class="soft small">Pencil these below the image, left. The numerator is not the order of printing.</p>
+      <p class="soft small">Pencil these below the printed area, left. The numerator is not the order of printing.</p>
     </section>`;
   }
 

@@ -109,7 +109,7 @@ export class VisitList extends LitElement {
           >Sheets of
           <select @change=${(event: Event) => this.follow((event.target as HTMLSelectElement).value)}>
             <option value="">every print</option>
-            ${families.map(({ id, title, members }) => html`<option value=${id} ?selected=${id === this.only}>${title}${members.size > 1 ? ' and what came of it' : ''}</option>`)}
+            ${families.map(({ id, title, members }) => html`<option value=${id} ?selected=${id === this.only}>${title}${members.size > 1 ? ' and related recipes' : ''}</option>`)}
           </select></label
         >
       </header>

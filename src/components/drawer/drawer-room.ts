@@ -215,7 +215,7 @@ export class DrawerRoom extends RoomElement {
     return html`<div class="report" role="status" aria-label="What the files came to">
       <div class="top">
         <h3>${report.head}</h3>
-        <button class="quiet" @click=${() => (this.report = null)}>Put away</button>
+        <button class="quiet" @click=${() => (this.report = null)}>Close</button>
       </div>
       ${
         made.length < 2

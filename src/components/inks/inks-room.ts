@@ -139,14 +139,15 @@ export class InksRoom extends RoomElement {
       <div class="gain">
         <ps-number
           label="Each further stroke adds, of the first film"
+          unit="%"
           min="0"
-          max="1"
-          step="0.05"
-          decimals="2"
-          .value=${this.store.project.drawer.strokeGain}
-          @pick=${(event: NumberPick) => this.store.dispatch({ kind: 'set-stroke-gain', strokeGain: event.detail })}
+          max="100"
+          step="5"
+          decimals="1"
+          .value=${Math.round(this.store.project.drawer.strokeGain * 1000) / 10}
+          @pick=${(event: NumberPick) => this.store.dispatch({ kind: 'set-stroke-gain', strokeGain: event.detail / 100 })}
         ></ps-number>
-        <p class="soft small words">In theory a second stroke doubles the film; in practice it is about 1.2 to 1.6 times (from memory): 0.4 by default.</p>
+        <p class="soft small words">In theory a second stroke doubles the film; in practice it is about 1.2 to 1.6 times (from memory): it adds 40 % by default.</p>
       </div>
     </section>`;
   }
@@ -175,13 +176,13 @@ export class InksRoom extends RoomElement {
     }
   }
 
-  /** Relative to the paper, as an eye that has got used to it sees, or as an instrument does. */
+  /** The paper as white, as an eye that has got used to it sees, or as an instrument does. */
   private renderRelative() {
     const { relative } = this.store;
-    return html`<div class="relative" role="group" aria-label="Colours open">
-      <button aria-pressed=${relative} title="The paper is the screen’s white, here and on the Wall and the Bench" @click=${() => this.store.setRelative(true)}>Relative to the paper</button>
-      <button aria-pressed=${!relative} title="A perfect white is the screen’s white, here and on the Wall and the Bench" @click=${() => this.store.setRelative(false)}>Absolute</button>
-    </div>`;
+    return html`<label class="relative" title="Here and on the Wall and the Bench. Off: colours as an instrument measures them.">
+      <input type="checkbox" role="switch" .checked=${relative} @change=${(event: Event) => this.store.setRelative((event.target as HTMLInputElement).checked)} />
+      Show paper as white
+    </label>`;
   }
 
   private renderStocks(openId: string | null) {

@@ -88,7 +88,7 @@ export class GuessGame extends LitElement {
   override render() {
     const { question, result } = this.answer;
     if (this.group < 0) {
-      return html`<p>All orders print the same picture, so there is nothing to guess. Move shapes over each other or choose other pulls.</p>`;
+      return html`<p>All orders give the same print, so there is nothing to guess. Move shapes over each other or choose other pulls.</p>`;
     }
     const firsts = possibleFirsts(result, this.group);
     const { paper } = question.studio;

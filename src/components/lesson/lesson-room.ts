@@ -149,7 +149,7 @@ export class LessonRoom extends StoreElement {
     const select = (event: CustomEvent<string>): void => void (this.selected = event.detail);
     return html`<aside aria-label="The sheet">
       <div class="move">
-        <p class="soft small">Drag a shape, or choose one and press the arrow keys. Move two apart and see which pictures become one.</p>
+        <p class="soft small">Drag a shape, or choose one and press the arrow keys. Move two apart and see which prints become one.</p>
         <ps-lesson-sheet
           .pulls=${lesson}
           .studio=${studio}
@@ -210,11 +210,11 @@ export class LessonRoom extends StoreElement {
       <p class="why">${current ? whyWords(lesson.length, answer.edges, answer.question.minDeltaE) : nothing}</p>
       <div class="tools">
         <div class="modes" role="group" aria-label="Show">
-          <button aria-pressed=${!this.guessing} @click=${() => this.setGuessing(false)}>All pictures</button>
+          <button aria-pressed=${!this.guessing} @click=${() => this.setGuessing(false)}>All prints</button>
           <button aria-pressed=${this.guessing} @click=${() => this.setGuessing(true)}>Guess</button>
         </div>
         <label class="threshold"
-          >Count as the same under ΔE
+          >Counts as the same below ΔE
           <input
             type="range"
             min="0.1"
@@ -247,7 +247,7 @@ export class LessonRoom extends StoreElement {
     return html`<div class="room">
       ${this.renderPicker()} ${this.renderResult()}
       <section class="two" aria-labelledby="two">
-        <h2 id="two">Two things not to take for one</h2>
+        <h2 id="two">Two different things that look alike</h2>
         ${twoLooks()}
       </section>
     </div>`;

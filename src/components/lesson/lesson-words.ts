@@ -1,9 +1,9 @@
 import type { LessonResult, OverlapEdge } from '../../workers/api/picture-api.ts';
 import { counted } from '../ui/words.ts';
 
-/** '24 orders, 6 different pictures'. */
+/** '24 orders, 6 different prints'. */
 export function countWords(result: Pick<LessonResult, 'orders' | 'count'>): string {
-  return `${counted(result.orders.length, 'order')}, ${counted(result.count, 'different picture')}`;
+  return `${counted(result.orders.length, 'order')}, ${counted(result.count, 'different print')}`;
 }
 
 /**

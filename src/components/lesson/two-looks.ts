@@ -37,7 +37,7 @@ function look(overlap: string, name: string, words: string) {
 }
 
 /**
- * Two things that students take for one. Drawn, not computed: the lightness order is the point.
+ * Two different things that look alike to students. Drawn, not computed: the lightness order is the point.
  * An overlap read as see-through paper lies between its neighbours in lightness; transparent ink
  * over ink on white is darker than both.
  */

@@ -193,7 +193,7 @@ function sheets(out: PageWriter, edition: Edition, { visit }: EditionPdfOptions)
   }
   const { rows, spare } = markRows(visit.record.sheets);
   out.paragraph(
-    'The sheet is the number on the back, in the order in which the paper was taken; the mark is what is pencilled below the image.',
+    'The sheet is the number on the back, in the order in which the paper was taken; the mark is what is pencilled below the printed area.',
     { size: 9.5, soft: true },
   );
   out.y += 2;

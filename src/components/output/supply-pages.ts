@@ -74,7 +74,7 @@ function screenRows(out: PageWriter, { plan, recipes }: MadePlan): void {
       `${areaM2.toFixed(3)} m²`,
     ]),
   );
-  out.paragraph(`${counted(screens.length, 'screen')} to make, ${filmM2.toFixed(2)} m² of film at the size of the sheets.`);
+  out.paragraph(`${counted(screens.length, 'screen')} to make, ${filmM2.toFixed(2)} m² of film positives, as large as the sheets.`);
 }
 
 /** Inks, and the stock inks that mixes are weighed out of. */

@@ -25,7 +25,7 @@ export function waitWords(plan: Pick<PressPlan, 'times'>, index: number, withBed
 export function dryWords(plan: Timed, index: number): string {
   const card = entryAt(plan.cards, index);
   const time = entryAt(plan.times, index);
-  if (card.ink.ink.dryMinutes === 0) return `${card.ink.key} needs no drying before the next film over it.`;
+  if (card.ink.ink.dryMinutes === 0) return `${card.ink.key} needs no drying before the next ink over it.`;
   const { dryMinute, stackMinute } = time;
   return `${card.ink.key} dries ${minutesText(card.ink.ink.dryMinutes)}: print over the last sheet from ${moment(plan, dryMinute)}, stack from ${moment(plan, stackMinute)}.`;
 }

@@ -14,10 +14,10 @@ export function listed(parts: readonly string[]): string {
   return `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`;
 }
 
-/** '14 set-ups, 11 screen mounts, 9 ink changes'; register moves only when there are some. */
+/** '14 set-ups, 11 screen mounts, 9 ink changes'; changes of offset only when there are some. */
 export function planHeadline(plan: PressPlan): string {
   const parts = [counted(plan.cards.length, 'set-up'), counted(plan.mounts, 'screen mount'), counted(plan.inkChanges, 'ink change')];
-  if (plan.registerMoves > 0) parts.push(counted(plan.registerMoves, 'register move'));
+  if (plan.registerMoves > 0) parts.push(counted(plan.registerMoves, 'change of offset', 'changes of offset'));
   return parts.join(', ');
 }
 
@@ -88,7 +88,7 @@ export function setUpTags(plan: Pick<PressPlan, 'cards' | 'times'>, index: numbe
   if (card.mount) tags.push('mount');
   else if (morning) tags.push('mount again');
   if (card.inkChange) tags.push('new ink');
-  if (card.registerMove) tags.push('register move');
+  if (card.registerMove) tags.push('new offset');
   return tags;
 }
 

@@ -43,7 +43,7 @@ export function placementKey(stack: Stack): string {
 export function checkLay(pull: Pull, index: number): void {
   for (const field of ['dxMm', 'dyMm', 'turnDeg'] as const) {
     if (!Number.isFinite(pull[field])) {
-      throw new EngineError('stack.bad-lay', `Pull ${index + 1} has ${field} = ${pull[field]}; a lay needs a finite number.`, {
+      throw new EngineError('stack.bad-lay', `Pull ${index + 1} has ${field} = ${pull[field]}; an offset needs a finite number.`, {
         path: ['pulls', index, field],
       });
     }

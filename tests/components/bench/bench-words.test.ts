@@ -25,6 +25,6 @@ describe('readoutWords', () => {
 describe('keysWords', () => {
   it('should say what the arrow keys move', () => {
     expect(keysWords(-1)).toContain('Arrow keys move the sheet;');
-    expect(keysWords(1)).toContain('Arrow keys shift pull 2 by 0.1 mm, with Shift by 1 mm;');
+    expect(keysWords(1)).toContain('Arrow keys move pull 2 by 0.1 mm, with Shift by 1 mm;');
   });
 });

@@ -4,10 +4,10 @@ import { countWords, orderWords, whyWords } from '../../../src/components/lesson
 const edge = (a: number, b: number, deltaE: number) => ({ a, b, areaMm2: 100, deltaE });
 
 describe('countWords', () => {
-  it('should count orders and pictures', () => {
+  it('should count orders and prints', () => {
     const orders = Array.from({ length: 24 }, () => [0, 1, 2, 3]);
-    expect(countWords({ orders, count: 6 })).toBe('24 orders, 6 different pictures');
-    expect(countWords({ orders: orders.slice(0, 2), count: 1 })).toBe('2 orders, 1 different picture');
+    expect(countWords({ orders, count: 6 })).toBe('24 orders, 6 different prints');
+    expect(countWords({ orders: orders.slice(0, 2), count: 1 })).toBe('2 orders, 1 different print');
   });
 });
 

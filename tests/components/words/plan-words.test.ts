@@ -49,9 +49,9 @@ describe('planHeadline', () => {
   it('should count set-ups, mounts and ink changes', () => {
     expect(planHeadline(plan({}))).toBe('14 set-ups, 11 screen mounts, 9 ink changes');
   });
-  it('should name register moves only when there are some', () => {
+  it('should name changes of offset only when there are some', () => {
     expect(planHeadline(plan({ setUps: 1, mounts: 1, inkChanges: 1, registerMoves: 1 }))).toBe(
-      '1 set-up, 1 screen mount, 1 ink change, 1 register move',
+      '1 set-up, 1 screen mount, 1 ink change, 1 change of offset',
     );
   });
 });

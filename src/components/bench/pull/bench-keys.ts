@@ -1,4 +1,16 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import type { KeyWords } from '../../ui/key-list.ts';
+
+/** The keys of the Bench, as they are listed. */
+export const BENCH_KEYS: readonly KeyWords[] = [
+  ['B, held', 'build the print up'],
+  ['+ and −', 'closer and further'],
+  ['0', 'the whole sheet'],
+  ['Arrows, on the picture', 'move the selected pull by 0.1 mm, with Shift by 1 mm; with none selected, the sheet'],
+  ['Left and right, on the strip', 'select the pull before or after; Home and End, the first or last'],
+  ['Alt and left or right', 'pull it earlier or later'],
+  ['Delete', 'remove the selected pull'],
+];
 
 /** What the keys of the Bench do. */
 export interface KeyActs {
@@ -7,6 +19,8 @@ export interface KeyActs {
   closer(): void;
   further(): void;
   whole(): void;
+  /** Lists the keys. */
+  keys(): void;
   /** B goes down: the stack builds up for as long as it is held. */
   play(): void;
   stop(): void;
@@ -42,6 +56,7 @@ export class BenchKeys implements ReactiveController {
     if (event.key === '+' || event.key === '=') this.acts.closer();
     else if (event.key === '-' || event.key === '−') this.acts.further();
     else if (event.key === '0') this.acts.whole();
+    else if (event.key === '?') this.acts.keys();
     else if (event.key.toLowerCase() === 'b') {
       if (!event.repeat) this.acts.play();
     } else return;

@@ -151,7 +151,7 @@ export class VeilFinder extends LitElement {
       <p class="small soft">
         ${words.ink} over ${words.area}, ${placeWords(proposal.at, proposal.pulls.length)}.
         ${added.length === 0 ? '' : ` Adds ${added.join(' and ')} to the inks.`}
-        ${proposal.newScreen === null ? '' : ` Adds screen ${proposal.newScreen.number}, the whole image.`}
+        ${proposal.newScreen === null ? '' : ` Adds screen ${proposal.newScreen.number}, the whole printable area.`}
       </p>
     `;
   }

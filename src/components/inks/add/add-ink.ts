@@ -140,7 +140,7 @@ export class AddInk extends LitElement {
       ${way.element(props)}
       ${
         way.begun?.(props) === false
-          ? html`<div class="row out"><button class="quiet" @click=${this.drop}>Do not add</button></div>`
+          ? html`<div class="row out"><button class="quiet" @click=${this.drop}>Cancel</button></div>`
           : this.renderLast()
       }
     `;
@@ -159,7 +159,7 @@ export class AddInk extends LitElement {
           </li>`,
         )}
       </ul>
-      <div class="row out"><button class="quiet" @click=${this.drop}>Do not add</button></div>
+      <div class="row out"><button class="quiet" @click=${this.drop}>Cancel</button></div>
     `;
   }
 
@@ -174,7 +174,7 @@ export class AddInk extends LitElement {
         <label><input type="checkbox" .checked=${this.stock} @change=${(event: Event) => (this.stock = (event.target as HTMLInputElement).checked)} /> A stock ink: only for mixing others</label>
         <div class="row">
           <button class="main" ?disabled=${this.draft === null || this.called().trim() === ''} @click=${this.add}>Add the ink</button>
-          <button class="quiet" @click=${this.drop}>Do not add</button>
+          <button class="quiet" @click=${this.drop}>Cancel</button>
         </div>
       </div>
     `;

@@ -63,7 +63,7 @@ export class DrawdownWay extends LitElement {
         @forgotten=${() => this.send(this.found)}
       ></two-colours>
       ${drawdownCard(found satisfies Pick<Ink, 'kx' | 'sx'>, this.strokeGain)}
-      ${found.moved === 0 ? nothing : html`<p class="small">${found.moved === 1 ? 'One band' : `${found.moved} bands`} had to be moved to be physical.</p>`}
+      ${found.moved === 0 ? nothing : html`<p class="small">${found.moved === 1 ? 'One band' : `${found.moved} bands`} had to be moved to be a film that can exist.</p>`}
     `;
   }
 }

@@ -12,7 +12,7 @@ import { drawdownCard, drawdownWay } from './drawdown-card.ts';
 
 const OPACITIES: Record<Opacity, string> = {
   transparent: 'Transparent: black stays black under it',
-  translucent: 'Translucent: it veils black',
+  translucent: 'Translucent: it tints black',
   opaque: 'Opaque: black hardly shows',
 };
 

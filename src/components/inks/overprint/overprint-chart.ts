@@ -143,7 +143,7 @@ export class OverprintChart extends RoomElement {
             @pick=${(event: NumberPick) => (this.overprintDeltaE = event.detail)}
           ></ps-number>
           <p class="keys small soft">
-            <span><i class="own"></i>an overprint colour: no ink’s own</span>
+            <span><i class="own"></i>an overprint colour: it appears where inks overlap and is no ink’s own</span>
             <span><i class="outside"></i>more colourful in print than on this screen</span>
           </p>
         </div>

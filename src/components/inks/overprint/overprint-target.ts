@@ -98,7 +98,7 @@ export class OverprintTarget extends RoomElement {
         <label>
           Paper of the print
           <select @change=${(event: Event) => (this.page = (event.target as HTMLSelectElement).value as PageName)}>
-            ${Object.keys(PAGES).map((page) => html`<option value=${page} ?selected=${page === this.page}>${page}, lying</option>`)}
+            ${Object.keys(PAGES).map((page) => html`<option value=${page} ?selected=${page === this.page}>${page} landscape</option>`)}
           </select>
         </label>
         <button ?disabled=${none} @click=${this.print}>Print as a target</button>

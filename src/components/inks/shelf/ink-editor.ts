@@ -89,7 +89,7 @@ export class InkEditor extends StoreElement {
         ${curveDrawing(ink)}
         <p class="soft small">
           Reflectance of one stroke, ${ink.mix !== undefined ? 'worked out from the mix' : estimate ? 'worked out from the two colours' : 'as measured, on the standard card'}.
-          ${this.moved === 0 ? nothing : html`<span class="moved">${this.moved === 1 ? 'One band' : `${this.moved} bands`} had to be moved to be physical.</span>`}
+          ${this.moved === 0 ? nothing : html`<span class="moved">${this.moved === 1 ? 'One band' : `${this.moved} bands`} had to be moved to be a film that can exist.</span>`}
         </p>
       </section>
       <div>${this.renderColours(estimate)} ${this.renderFilm()} ${ink.role === 'base' ? nothing : this.renderLetdown()} ${this.renderPress()}</div>

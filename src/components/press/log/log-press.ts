@@ -192,7 +192,7 @@ export class LogPress extends LitElement {
     return html`<div class="face">
       <header>
         <h2>Set-up ${card.number} <span class="soft">of ${plan.cards.length}</span></h2>
-        <button ?disabled=${index === 0} @click=${() => this.go(index - 1)}>Previous</button>
+        <button ?disabled=${index === 0} @click=${() => this.go(index - 1)}>Back</button>
         <button ?disabled=${index === plan.cards.length - 1} @click=${() => this.go(index + 1)}>Next</button>
         <button @click=${() => this.dialog.close()}>Leave the press</button>
       </header>

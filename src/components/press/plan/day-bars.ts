@@ -12,7 +12,7 @@ import { wallClock } from '../../words/plan-words.ts';
 const KIND_WORDS: Record<PartKind, string> = {
   mix: 'mix',
   mount: 'mount and register',
-  register: 'move the lays',
+  register: 'change the offset',
   print: 'pull',
   wait: 'wait',
   wash: 'wash up',
@@ -230,7 +230,7 @@ export class DayBars extends LitElement {
     return html`${days.map((day) => Array.from({ length: beds }, (_, bed) => this.day(day, bed, beds, length)))}
       <ul class="key" aria-label="What the bars mean">
         <li><i class="print"></i>pull, in the ink's colour</li>
-        <li><i class="mount"></i>mount or move the lays</li>
+        <li><i class="mount"></i>mount or change the offset</li>
         <li><i class="wash"></i>mix or wash up</li>
         <li><i class="wait"></i>wait</li>
         ${plan.clock.lunch === null ? nothing : html`<li><i class="lunch" style="height: 15px"></i>lunch</li>`}

@@ -29,9 +29,11 @@ function problemList(problems: readonly Problem[]) {
 export function planHead(plan: RestPlan, { running, stopped }: { running: boolean; stopped: boolean }) {
   return html`<h2 id="order">Pull order</h2>
     <p class="headline" role="status">${planHeadline(plan)}</p>
+    <p class="soft small">A set-up is one screen on the press in one ink at one offset.</p>
     <p>${boundWords(plan)}</p>
     ${running ? nothing : [beginWords(plan), endWords(plan)].map((words) => (words === '' ? nothing : html`<p>${words}</p>`))}
     <p>${running ? html`<span class="soft">Looking for a better order…</span>` : `${freeSwapWords(plan)} ${needsWords(plan)}`}</p>
+    <p class="soft small">A free swap is two neighbouring pulls that may change places: the print stays the same within the ΔE that the Wall counts as the same.</p>
     ${stopped && !running ? html`<p class="soft">The search was stopped: a longer one may find a shorter order.</p>` : nothing}
     ${running ? nothing : problemList(plan.problems)}`;
 }

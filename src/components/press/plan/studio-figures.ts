@@ -22,7 +22,7 @@ const FIGURES: readonly Figure[] = [
   { key: 'mountMinutes', label: 'Mount and register a screen', unit: 'min', min: 0, max: 240, step: 1 },
   { key: 'washUpMinutes', label: 'Wash up an ink', unit: 'min', min: 0, max: 240, step: 1 },
   { key: 'mixMinutes', label: 'Mix a new ink', unit: 'min', min: 0, max: 240, step: 1 },
-  { key: 'registerMinutes', label: 'Move the lays', unit: 'min', min: 0, max: 240, step: 1 },
+  { key: 'registerMinutes', label: 'Change an offset: move the lays', unit: 'min', min: 0, max: 240, step: 1 },
   { key: 'days', label: 'Days of the visit', unit: 'days', min: 1, max: 60, step: 1 },
   { key: 'hoursPerDay', label: 'Press work a day', unit: 'h', min: 0.5, max: 24, step: 0.5 },
   { key: 'lunchMinutes', label: 'Lunch', unit: 'min', min: 0, max: 240, step: 5 },
@@ -103,7 +103,7 @@ export class StudioFigures extends LitElement {
     const press = wholeFigures(this.press);
     return html`<ps-fold label="Studio figures">
       <p class="soft small">
-        Common practice, no source: change them to yours. How long an ink dries is kept with the ink, in the Inks room.
+        Common practice, no source: change them to yours. How long an ink dries is kept with the ink, in the Inks room. Lays are the three stops that the paper is laid against.
       </p>
       <div class="fields">
         ${this.clock('dayStartMinute', 'Day begins')} ${this.clock('lunchStartMinute', 'Lunch begins')}

@@ -187,7 +187,7 @@ export function screenTable({ plan, recipes }: Pick<MadePlan, 'plan' | 'recipes'
         </tr>`,
       )}
       <tr>
-        <th scope="row" colspan="3">${counted(screens.length, 'screen')} to make; film at the size of the sheets</th>
+        <th scope="row" colspan="3">${counted(screens.length, 'screen')} to make; film positives as large as the sheets</th>
         <td class="number"><b>${filmM2.toFixed(2)} m²</b></td>
       </tr>
 `,

@@ -38,7 +38,7 @@ export function offsetDiagram(card: Pick<SetUpCard, 'dxMm' | 'dyMm' | 'turnDeg'>
   const cy = top + height / 2;
   const reach = length === 0 ? 0 : Math.min(LONGEST, Math.max(SHORTEST, length * 2));
   const angle = (Math.atan2(card.dyMm, card.dxMm) * 180) / Math.PI;
-  return html`<svg class="offset-diagram" viewBox="0 0 ${BOX} ${BOX}" role="img" aria-label="Image at the lays: ${offsetWords(card)}">
+  return html`<svg class="offset-diagram" viewBox="0 0 ${BOX} ${BOX}" role="img" aria-label="Printed area against the lays, the three stops of the paper: ${offsetWords(card)}">
     <rect x=${left} y=${top} width=${width} height=${height} fill="var(--stock)" stroke="var(--stock-line)" />
     ${lays.map(([x, y, onSide]) =>
       onSide

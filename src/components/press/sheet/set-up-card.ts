@@ -118,7 +118,7 @@ export class SetUpCardView extends LitElement {
     return html`
       <div class="turn">
         <h3>Set-up ${card.number} <span class="soft">of ${plan.cards.length}</span></h3>
-        <button ?disabled=${this.index === 0} @click=${() => this.go(this.index - 1)}>Previous</button>
+        <button ?disabled=${this.index === 0} @click=${() => this.go(this.index - 1)}>Back</button>
         <button ?disabled=${this.index === plan.cards.length - 1} @click=${() => this.go(this.index + 1)}>Next</button>
       </div>
       ${time !== undefined && time.waitMinutes >= 1 ? html`<p class="note">${capital(waitWords(plan, this.index))}.</p>` : nothing}

@@ -224,7 +224,7 @@ export class OrderGraph extends LitElement {
     const radius = Math.max(4, Math.min(14, (Math.PI * RADIUS) / Math.max(1, pulls.length) - 3));
     const summary =
       overlapping === 0
-        ? 'No two pulls overlap: every order prints the same picture.'
+        ? 'No two pulls overlap: every order gives the same print.'
         : `${free} of ${overlapping} overlapping ${overlapping === 1 ? 'pair is a free swap' : 'pairs are free swaps'}: exchanged, they differ by less than ΔE ${this.minDeltaE}.`;
     return html`
       <svg viewBox="${-HALF} ${-HALF} ${2 * HALF} ${2 * HALF}" role="group" aria-label="Order graph, ${counted(pulls.length, 'pull')}">

@@ -98,6 +98,12 @@ export const stateStripStyle = css`
     height: 3px;
     background: var(--accent);
   }
+  .swaps {
+    margin: 0;
+    padding: 0 var(--space-9) var(--space-3);
+    font-size: var(--type-small);
+    color: var(--ink-soft);
+  }
   .free {
     position: absolute;
     left: 0;
@@ -107,7 +113,6 @@ export const stateStripStyle = css`
     line-height: 1;
     font-weight: 600;
     color: var(--ink-soft);
-    cursor: help;
   }
   .dragged .sheet {
     transform: translate(var(--drag-x, 0px), -6px);

@@ -45,6 +45,8 @@ export class StateStrip extends LitElement {
   @property({ attribute: false }) selected: string | null = null;
   /** Whether pulls i and i + 1 may change places without a visible change. */
   @property({ attribute: false }) freeSwaps: readonly boolean[] = [];
+  /** The ΔE00 below which prints count as the same. */
+  @property({ type: Number }) minDeltaE = 1;
   /** The state that a build-up shows now: 0 is bare paper; −1 when none plays. */
   @property({ type: Number }) shown = -1;
   /** Width of a state, px. */
@@ -222,7 +224,7 @@ export class StateStrip extends LitElement {
       @pointercancel=${this.onUp}
       @click=${() => this.onClick(pull)}
     >
-      ${free ? html`<span class="free" title="Free swap: pulls ${index} and ${index + 1} may change places and nothing is seen of it.">=</span>` : nothing}
+      ${free ? html`<span class="free" aria-hidden="true">=</span>` : nothing}
       ${this.sheet(index + 1)}
       <div class="ticket">
         <div class="line"><span class="number">${screen?.number ?? '?'}</span>${screenGlyph(screen, studio)}</div>
@@ -264,7 +266,12 @@ export class StateStrip extends LitElement {
         ${drag?.under === true ? html`<div class="mark" style="left: ${drag.slot * cell}px"></div>` : nothing}
       </div>
       <div class="end ${this.childElementCount === 0 ? 'none' : ''}"><slot @slotchange=${() => this.requestUpdate()}></slot></div>
-    </div>`;
+    </div>
+    ${
+      this.freeSwaps.some(Boolean)
+        ? html`<p class="swaps"><b>=</b> free swap: two neighbouring pulls that may change places; the print stays the same within ΔE ${this.minDeltaE}.</p>`
+        : nothing
+    }`;
   }
 }
 

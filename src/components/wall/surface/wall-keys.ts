@@ -1,10 +1,7 @@
-import { css, html, LitElement } from 'lit';
-import { customElement, query } from 'lit/decorators.js';
-import { controls } from '../../ui/controls-style.ts';
-import { dialogStyle } from '../../ui/kit/dialog-style.ts';
-import { dialogBox } from '../../ui/kit/dialog.ts';
+import type { KeyWords } from '../../ui/key-list.ts';
 
-const KEYS: readonly (readonly [string, string])[] = [
+/** The keys of the wall, as they are listed. */
+export const WALL_KEYS: readonly KeyWords[] = [
   ['Arrows', 'to the next print that way'],
   ['Home, End, Page Up, Page Down', 'first, last, and by three rows'],
   ['Enter', 'open on the Bench'],
@@ -19,46 +16,4 @@ const KEYS: readonly (readonly [string, string])[] = [
   ['0', 'the whole wall'],
   ['Shift and drag', 'select the prints in a box'],
   ['Escape', 'close what is open, then select none'],
-  ['?', 'this list'],
 ];
-
-/** The keys of the wall, in a list. */
-@customElement('wall-keys')
-export class WallKeys extends LitElement {
-  static override styles = [
-    controls,
-    dialogStyle,
-    css`
-      dl {
-        display: grid;
-        grid-template-columns: auto 1fr;
-        gap: var(--space-2) var(--space-7);
-        margin: 0;
-        font-size: var(--type-label);
-      }
-      dd {
-        margin: 0;
-        color: var(--ink-soft);
-      }
-    `,
-  ];
-
-  @query('dialog') private dialog!: HTMLDialogElement;
-
-  show(): void {
-    this.dialog.showModal();
-  }
-
-  override render() {
-    return dialogBox(
-      { heading: 'Keys of the wall', closable: true },
-      html`<dl>${KEYS.map(([key, action]) => html`<dt>${key}</dt><dd>${action}</dd>`)}</dl>`,
-    );
-  }
-}
-
-declare global {
-  interface HTMLElementTagNameMap {
-    'wall-keys': WallKeys;
-  }
-}

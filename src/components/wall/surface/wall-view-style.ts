@@ -19,7 +19,7 @@ export const wallViewStyles = css`
   }
   wall-compare-prints,
   wall-print-out,
-  wall-keys {
+  ps-key-list {
     position: absolute;
   }
   wall-line[hidden] {

@@ -197,7 +197,7 @@ class Walk extends Derived {
     this.picks ??= this.even();
     const fresh = this.picks.splice(0, draws).map(({ variant, at }) => this.hang(variant, at));
     if (this.picks.length === 0 && this.found < this.asked) {
-      this.reason = `The way from one print to the other has only ${this.found} different ${this.found === 1 ? 'picture' : 'pictures'} that keep what must stay.`;
+      this.reason = `The way from one print to the other has only ${this.found} different ${this.found === 1 ? 'print' : 'prints'} that keep what must stay.`;
     }
     return fresh;
   }

@@ -174,7 +174,7 @@ class WallSearch implements WallExplorer {
 }
 
 function exhaustedReason(found: number, asked: number, someSeen: boolean, all: boolean): string {
-  const pictures = found === 1 ? 'picture' : 'pictures';
+  const pictures = found === 1 ? 'print' : 'prints';
   const what = someSeen ? `new ${pictures}` : `different ${pictures}`;
   if (found === 0 && !someSeen) return 'No print keeps what must stay and the limits; loosen one of them, or let more change.';
   const mend = 'let more change, loosen what must stay or a limit, or lower the ΔE below which prints count as the same';

@@ -32,7 +32,7 @@ function wholeImage(studio: Studio): VeilArea {
   const { xMm, yMm, widthMm, heightMm } = studio.paper.printable;
   const shape: Shape = {
     id: freeId('whole-image', studio.shapes),
-    name: 'Whole image',
+    name: 'Whole area',
     rings: [[0, 0, widthMm, 0, widthMm, heightMm, 0, heightMm]],
     fillRule: 'nonzero',
     widthMm,
@@ -41,7 +41,7 @@ function wholeImage(studio: Studio): VeilArea {
   const screen: Screen = {
     id: freeId('veil-screen', studio.screens),
     number: Math.max(0, ...studio.screens.map((each) => each.number)) + 1,
-    name: 'Whole image',
+    name: 'Whole area',
     placed: [{ shape: shape.id, xMm: xMm + widthMm / 2, yMm: yMm + heightMm / 2, turnDeg: 0, scale: 1 }],
     mesh: { ...(studio.screens[0]?.mesh ?? INK_MESH) },
   };

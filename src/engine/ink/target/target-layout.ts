@@ -1,6 +1,6 @@
 import { type TargetSquare, targetSquares } from './target.ts';
 
-/** Papers that a target is printed on, lying, mm. */
+/** Papers that a target is printed on, landscape, mm. */
 export const PAGES = {
   A4: { widthMm: 297, heightMm: 210 },
   A3: { widthMm: 420, heightMm: 297 },

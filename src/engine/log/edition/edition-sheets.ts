@@ -136,7 +136,7 @@ function recordProblems({ counts, marks }: Edition, sheets: readonly EditionShee
   if (otherwise.length > 0) {
     problems.push({
       code: 'edition.otherwise',
-      message: `Sheet ${entryAt(otherwise, 0).number}, ${entryAt(otherwise, 0).mark}, went otherwise than the recipe${otherwise.length > 1 ? `, as ${otherwise.length - 1} more did` : ''}; keep it out, or call the edition variable (EV).`,
+      message: `Sheet ${entryAt(otherwise, 0).number}, ${entryAt(otherwise, 0).mark}, was pulled differently from the recipe${otherwise.length > 1 ? `, as ${otherwise.length - 1} more were` : ''}; keep it out, or call the edition variable (EV).`,
       where: `sheet ${entryAt(otherwise, 0).number}`,
     });
   }

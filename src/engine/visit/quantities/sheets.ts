@@ -21,7 +21,7 @@ export function sheetsWithOvers(good: number, rejectPerRun: number, runs: number
     }
   }
   if (!(rejectPerRun >= 0 && rejectPerRun < 1)) {
-    throw new EngineError('quantities.bad-number', `The share of rejects is ${rejectPerRun}: give 0 to less than 1.`);
+    throw new EngineError('quantities.bad-number', `The share of rejects is ${rejectPerRun * 100} %: give 0 to less than 100 %.`);
   }
   const start = good / (1 - rejectPerRun) ** runs;
   if (!(start <= 1e9)) {

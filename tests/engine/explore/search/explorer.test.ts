@@ -135,7 +135,7 @@ describe('createExplorer', () => {
     expect(classes).toBe(78);
     // Six of them differ only where an upper film hides it.
     expect(variants.length).toBe(72);
-    expect(reason).toContain('make only 72 different pictures, and 500 were asked for');
+    expect(reason).toContain('make only 72 different prints, and 500 were asked for');
     const map = wholeMap(from);
     const walls = variants.map(({ pulls }) => cellsOf(from, map, pulls));
     for (const order of orderClasses(
@@ -179,7 +179,7 @@ describe('createExplorer', () => {
     };
     const { variants, reason } = all({ drawer, bench, explore });
     expect(variants.length).toBe(1);
-    expect(reason).toContain('Only 1 different picture of 3');
+    expect(reason).toContain('Only 1 different print of 3');
   });
 
   it('should hang a ground that bleeds off the sheet once, however it is shifted', () => {
@@ -193,13 +193,13 @@ describe('createExplorer', () => {
     // The block alone is seen to move: to the 9 places within 0.1 mm, upwards and sideways.
     expect(variants.length).toBeGreaterThan(3);
     expect(variants.length).toBeLessThanOrEqual(9);
-    expect(reason).toContain('different pictures of 40');
+    expect(reason).toContain('different prints of 40');
   });
 
   it('should say so when the space is exhausted', () => {
     const { variants, reason } = all(input(2, 0, { recolour: true, palette: ['tar', 'foam'], count: 50 }));
     expect(variants.length).toBeLessThan(5);
-    expect(reason).toMatch(/^Only \d different pictures of 50 came out/);
+    expect(reason).toMatch(/^Only \d different prints of 50 came out/);
   });
 
   it('should stay within the settings', () => {

@@ -1,0 +1,58 @@
+import { css, html, LitElement } from 'lit';
+import { customElement, property, query } from 'lit/decorators.js';
+import { controls } from './controls-style.ts';
+import { dialogStyle } from './kit/dialog-style.ts';
+import { dialogBox } from './kit/dialog.ts';
+
+/** A key, or several, and what it does. */
+export type KeyWords = readonly [key: string, does: string];
+
+/** What works in every room. */
+const EVERYWHERE: readonly KeyWords[] = [
+  ['Ctrl or ⌘ and Z', 'undo; with Shift, redo'],
+  ['?', 'this list'],
+];
+
+/** All keys of a room, in one list. */
+@customElement('ps-key-list')
+export class KeyList extends LitElement {
+  static override styles = [
+    controls,
+    dialogStyle,
+    css`
+      dl {
+        display: grid;
+        grid-template-columns: auto 1fr;
+        gap: var(--space-2) var(--space-7);
+        margin: 0;
+        font-size: var(--type-label);
+      }
+      dd {
+        margin: 0;
+        color: var(--ink-soft);
+      }
+    `,
+  ];
+
+  /** 'Keys of the wall'. */
+  @property() heading = 'Keys';
+  @property({ attribute: false }) keys: readonly KeyWords[] = [];
+  @query('dialog') private dialog!: HTMLDialogElement;
+
+  show(): void {
+    this.dialog.showModal();
+  }
+
+  override render() {
+    return dialogBox(
+      { heading: this.heading, closable: true },
+      html`<dl>${[...this.keys, ...EVERYWHERE].map(([key, does]) => html`<dt>${key}</dt><dd>${does}</dd>`)}</dl>`,
+    );
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'ps-key-list': KeyList;
+  }
+}
