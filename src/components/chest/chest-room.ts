@@ -5,6 +5,7 @@ import { type AppStore, StoreController } from '../app-store.ts';
 import { controls } from '../ui/controls-style.ts';
 import { chooseFiles } from '../ui/download.ts';
 import { FileDrop, fileDropStyles } from '../ui/file-drop.ts';
+import '../ui/kit/empty.ts';
 import { cardGrid } from '../ui/layout-style.ts';
 import { importRecipe } from './import-recipes.ts';
 import './recipe-print.ts';
@@ -39,19 +40,8 @@ export class ChestRoom extends LitElement {
       .prints .opened {
         grid-column: 1 / -1;
       }
-      .empty {
-        display: grid;
-        gap: var(--space-5);
-        justify-items: center;
-        align-content: center;
+      ps-empty {
         min-height: 60vh;
-        text-align: center;
-      }
-      .empty p {
-        max-width: 48ch;
-      }
-      .empty button {
-        margin-top: var(--space-5);
       }
       .ghosts {
         display: flex;
@@ -122,12 +112,11 @@ export class ChestRoom extends LitElement {
         </header>
         ${
           recipes.length === 0
-            ? html`<div class="empty">
-              <div class="ghosts" aria-hidden="true"><i></i><i></i><i></i></div>
-              <h3>Nothing kept yet</h3>
-              <p class="soft">A recipe holds everything it takes to build a print: its screens, inks, paper and pulls. Keep one from the Wall or the Bench, or drop a recipe file here.</p>
-              <button class="main" @click=${() => this.store.go('wall')}>Go to the Wall</button>
-            </div>`
+            ? html`<ps-empty centred heading="Nothing kept yet">
+              <div slot="picture" class="ghosts" aria-hidden="true"><i></i><i></i><i></i></div>
+              A recipe holds everything it takes to build a print: its screens, inks, paper and pulls. Keep one from the Wall or the Bench, or drop a recipe file here.
+              <button slot="actions" class="main" @click=${() => this.store.go('wall')}>Go to the Wall</button>
+            </ps-empty>`
             : html`<ul class="prints" aria-label="Kept recipes">
               ${repeat(
                 recipes,
