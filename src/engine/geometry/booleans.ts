@@ -1,8 +1,10 @@
 import { Clipper, FillRule as ClipperFillRule } from 'clipper2-ts';
 import type { Path64, Paths64 } from 'clipper2-ts';
 import { defined, entryAt, num } from '../base/at.ts';
+import { apart } from './apart.ts';
 import { ringArea } from './rings.ts';
 import type { FillRule, Outline, Ring } from './types.ts';
+import type { WorkBudget } from './work.ts';
 
 /**
  * Booleans work on whole grid steps, so their result is the same on every machine, 0.1 µm.
@@ -61,27 +63,47 @@ function toRings(paths: Paths64): Float64Array[] {
   return rings;
 }
 
+/** What paths fill, without overlaps; parts of large drawings that lie apart go by themselves. */
+function united(paths: Paths64, rule: ClipperFillRule, budget: WorkBudget | null): Paths64 {
+  const parts = apart(paths);
+  for (const part of parts) budget?.spend(part);
+  if (parts.length === 1) return Clipper.union(paths, rule);
+  return parts.flatMap((part) => Clipper.union(part, rule));
+}
+
 /**
  * One outline without overlaps: outer rings clockwise as seen (positive `ringArea`), holes the
  * other way, so that it reads the same under either fill rule.
  * @returns rings on the 0.1 µm grid, mm; none when nothing is filled
  */
 export function normalise(outline: Outline): Float64Array[] {
-  return toRings(Clipper.union(toPaths(outline.rings), RULE[outline.fillRule]));
+  return unionOutlines([outline]);
 }
 
 /**
  * The filled area of all outlines together, without overlaps, as `normalise` gives it.
+ * @throws EngineError 'geometry.too-much-work' when the work is more than the budget has left
  */
-export function unionOutlines(outlines: readonly Outline[]): Float64Array[] {
-  if (outlines.length === 1) return normalise(entryAt(outlines, 0));
+export function unionOutlines(outlines: readonly Outline[], budget: WorkBudget | null = null): Float64Array[] {
   const all: Paths64 = [];
   for (const outline of outlines) {
-    for (const path of Clipper.union(toPaths(outline.rings), RULE[outline.fillRule])) {
-      all.push(path);
-    }
+    const paths = united(toPaths(outline.rings), RULE[outline.fillRule], budget);
+    if (outlines.length === 1) return toRings(paths);
+    for (const path of paths) all.push(path);
   }
-  return toRings(Clipper.union(all, ClipperFillRule.NonZero));
+  return toRings(united(all, ClipperFillRule.NonZero, budget));
+}
+
+/**
+ * What of rings lies within others, all of them as `normalise` gives them.
+ * @throws EngineError 'geometry.too-much-work' when the work is more than the budget has left
+ */
+export function cutRings(rings: readonly Ring[], window: readonly Ring[], budget: WorkBudget): Float64Array[] {
+  const subject = toPaths(rings);
+  const clip = toPaths(window);
+  if (subject.length === 0 || clip.length === 0) return [];
+  budget.spend([...subject, ...clip]);
+  return toRings(Clipper.intersect(subject, clip, ClipperFillRule.NonZero));
 }
 
 /** What both outlines fill, as `normalise` gives it. */

@@ -1,4 +1,5 @@
 import { num } from '../base/at.ts';
+import { EngineError } from '../base/error.ts';
 import type { Affine } from './rings.ts';
 
 /**
@@ -18,14 +19,27 @@ export interface Fineness {
   tolerance: number;
   /** Edges a curve at least. */
   leastSteps: number;
+  /** Corners of all rings at most; any number when left out. */
+  mostPoints?: number;
 }
+
+/** Nothing may lie farther from the page's corner, curves' handles included, mm: a kilometre. */
+const FARTHEST_MM = 1e6;
+
+/** Edges a curve at most; a circle of 8 m has 630 at 0.05 mm. */
+const MOST_STEPS = 10_000;
+
+/** An ellipse that is flatter than this is a line. */
+const FLATTEST = 1e-9;
 
 /**
  * Turns outlines into rings of straight edges; open outlines are closed, as a fill closes them.
  * @param segments starts with 'M'
  * @param to from file coordinates to mm; curves are measured after it
  * @returns flat rings [x0, y0, …]; a ring may have fewer than three points
- * Cost: edges grow with 1 / √tolerance. Pure.
+ * @throws EngineError 'geometry.too-far' for a point that is no number or over a kilometre away,
+ *   'geometry.too-many-points'
+ * Cost: edges grow with 1 / √tolerance, up to 10,000 a curve. Pure.
  */
 export function flattenPath(segments: readonly PathSegment[], to: Affine, fineness: Fineness): number[][] {
   const [a, b, c, d, e, f] = to;
@@ -33,8 +47,10 @@ export function flattenPath(segments: readonly PathSegment[], to: Affine, finene
   let ring: number[] = [];
   // Where the pen and the start of the outline are, in file coordinates.
   let [x, y, startX, startY] = [0, 0, 0, 0];
-  const mapX = (px: number, py: number): number => a * px + c * py + e;
-  const mapY = (px: number, py: number): number => b * px + d * py + f;
+  const mapX = (px: number, py: number): number => near(a * px + c * py + e);
+  const mapY = (px: number, py: number): number => near(b * px + d * py + f);
+  const { mostPoints = Infinity } = fineness;
+  let points = 0;
   const moveTo = (px: number, py: number): void => {
     ring = [mapX(px, py), mapY(px, py)];
     rings.push(ring);
@@ -50,6 +66,7 @@ export function flattenPath(segments: readonly PathSegment[], to: Affine, finene
     if (segment[0] === 'M') moveTo(segment[1], segment[2]);
     else if (closed) moveTo(startX, startY);
     closed = false;
+    const before = ring.length;
     switch (segment[0]) {
       case 'L':
         ring.push(mapX(segment[1], segment[2]), mapY(segment[1], segment[2]));
@@ -70,10 +87,21 @@ export function flattenPath(segments: readonly PathSegment[], to: Affine, finene
         addArc(ring, { x, y, segment, to }, fineness);
         break;
     }
+    points += (ring.length - before) / 2;
+    if (points > mostPoints) {
+      throw new EngineError('geometry.too-many-points', `Outlines have more than ${mostPoints} corners; simplify them.`);
+    }
     x = segment[segment.length - 2] as number;
     y = segment[segment.length - 1] as number;
   }
   return rings;
+}
+
+function near(mm: number): number {
+  if (!(Math.abs(mm) <= FARTHEST_MM)) {
+    throw new EngineError('geometry.too-far', `A point of an outline lies more than ${FARTHEST_MM / 1000} m away; check its units.`);
+  }
+  return mm;
 }
 
 type Axis = (x: number, y: number) => number;
@@ -90,7 +118,7 @@ function mapPoints(p: readonly number[], mapX: Axis, mapY: Axis): number[] {
  */
 function stepsFor(secondDerivative: number, fineness: Fineness): number {
   const steps = Math.ceil(Math.sqrt(secondDerivative / (8 * fineness.tolerance)));
-  return Math.max(fineness.leastSteps, steps, 1);
+  return Math.min(Math.max(fineness.leastSteps, steps, 1), MOST_STEPS);
 }
 
 function addQuadratic(ring: number[], p: readonly number[], fineness: Fineness): void {
@@ -132,11 +160,11 @@ function addArc(ring: number[], arc: Arc, fineness: Fineness): void {
   const { x, y, segment, to } = arc;
   const [, rxIn, ryIn, turnDeg, large, sweep, endX, endY] = segment;
   const [a, b, c, d, e, f] = to;
-  const end = (): number => ring.push(a * endX + c * endY + e, b * endX + d * endY + f);
+  const end = (): number => ring.push(near(a * endX + c * endY + e), near(b * endX + d * endY + f));
   if (x === endX && y === endY) return;
   let rx = Math.abs(rxIn);
   let ry = Math.abs(ryIn);
-  if (rx === 0 || ry === 0) {
+  if (Math.min(rx, ry) <= FLATTEST * Math.max(rx, ry)) {
     end();
     return;
   }
@@ -167,9 +195,9 @@ function addArc(ring: number[], arc: Arc, fineness: Fineness): void {
   const my = [c * cos * ry - a * sin * ry, d * cos * ry - b * sin * ry] as const;
   const centreX = (x + endX) / 2 + cos * rx * cu - sin * ry * cv;
   const centreY = (y + endY) / 2 + sin * rx * cu + cos * ry * cv;
-  const ox = a * centreX + c * centreY + e;
-  const oy = b * centreX + d * centreY + f;
-  const n = arcSteps(Math.abs(span), longestRadius(mx, my), fineness);
+  const ox = near(a * centreX + c * centreY + e);
+  const oy = near(b * centreX + d * centreY + f);
+  const n = arcSteps(Math.abs(span), near(longestRadius(mx, my)), fineness);
   for (let i = 1; i < n; i++) {
     const angle = from + (span * i) / n;
     const [p, q] = [Math.cos(angle), Math.sin(angle)];
@@ -190,5 +218,5 @@ function arcSteps(span: number, radius: number, fineness: Fineness): number {
   const quarters = Math.ceil(span / (Math.PI / 2));
   const least = Math.max(quarters, fineness.leastSteps, 1);
   if (!(fineness.tolerance < radius)) return least;
-  return Math.max(least, Math.ceil(span / (2 * Math.acos(1 - fineness.tolerance / radius))));
+  return Math.min(Math.max(least, Math.ceil(span / (2 * Math.acos(1 - fineness.tolerance / radius)))), MOST_STEPS);
 }

@@ -98,7 +98,11 @@ function set(values: Map<string, string>, property: string, raw: string): void {
   values.set(property, value);
 }
 
+/** A paint with more signs than this is no name of a colour; only an address may be as long. */
+const LONGEST_PAINT = 1000;
+
 function isValid(property: string, value: string): boolean {
+  if (value.length > LONGEST_PAINT) return /^url\(/iu.test(value);
   const key = `${property}:${value}`;
   let valid = validPaints.get(key);
   if (valid === undefined) {
@@ -144,7 +148,7 @@ function addRules(style: SvgNode, sheetOut: Sheet): void {
 }
 
 function isForAll(media: string): boolean {
-  return /^\s*(?:all|screen)?\s*$/iu.test(media);
+  return ['', 'all', 'screen'].includes(media.trim().toLowerCase());
 }
 
 function addList(list: Iterable<CssNode>, style: SvgNode, out: Sheet): void {

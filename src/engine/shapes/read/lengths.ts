@@ -2,6 +2,7 @@ import { defined } from '../../base/at.ts';
 import type { Affine } from '../../geometry/rings.ts';
 import type { FaultList } from './faults.ts';
 import { placeText, quote } from './faults.ts';
+import { Scanner } from './scanner.ts';
 import type { SvgNode } from './xml-tree.ts';
 
 /** CSS px per unit; 96 px are one inch. Source: CSS Values and Units 3, §6.2. */
@@ -25,8 +26,6 @@ export interface Viewport {
   height: number;
 }
 
-const LENGTH = /^\s*([+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?)\s*(%|[a-z]*)\s*$/iu;
-
 /**
  * A length attribute in user units.
  * @param percentOf what 100 % is; null when the file gives no such box
@@ -41,9 +40,10 @@ export function lengthOf(
 ): number | null {
   const raw = node.attributes.get(attribute);
   if (raw === undefined || raw.trim() === '' || raw.trim() === 'auto') return null;
-  const match = LENGTH.exec(raw);
-  const unit = match?.[2]?.toLowerCase() ?? '';
-  const value = match === null ? Number.NaN : Number(match[1]);
+  const scanner = new Scanner(raw.trim());
+  const value = scanner.number() ?? Number.NaN;
+  scanner.skipBlanks();
+  const unit = scanner.text.slice(scanner.at).toLowerCase();
   if (unit === '%' && Number.isFinite(value) && percentOf !== null) return (value / 100) * percentOf;
   const px = PX[unit];
   if (px === undefined || !Number.isFinite(value)) {
@@ -61,25 +61,26 @@ export function diagonalOf(viewport: Viewport): number {
   return Math.sqrt((viewport.width ** 2 + viewport.height ** 2) / 2);
 }
 
-const NUMBER_SOURCE = '[+-]?(?:\\d+\\.?\\d*|\\.\\d+)(?:e[+-]?\\d+)?';
-const NUMBERS = new RegExp(`${NUMBER_SOURCE}`, 'giu');
-
 /**
  * A list of numbers divided by spaces or commas, or by nothing where SVG allows that.
  * @returns null when anything else is in the text or a number is not finite
  */
 export function numbersOf(text: string): number[] | null {
   const numbers: number[] = [];
-  let end = 0;
-  for (const match of text.matchAll(NUMBERS)) {
-    const between = text.slice(end, match.index);
-    if (!/^\s*,?\s*$/u.test(between)) return null;
-    const value = Number(match[0]);
-    if (!Number.isFinite(value)) return null;
+  const scanner = new Scanner(text);
+  for (;;) {
+    skipGap(scanner);
+    if (scanner.done) return numbers;
+    const value = scanner.number();
+    if (value === null || !Number.isFinite(value)) return null;
     numbers.push(value);
-    end = match.index + match[0].length;
   }
-  return /^\s*,?\s*$/u.test(text.slice(end)) ? numbers : null;
+}
+
+/** Passes what may stand between two numbers: blanks and at most one comma. */
+export function skipGap(scanner: Scanner): void {
+  scanner.skipBlanks();
+  if (scanner.take(',')) scanner.skipBlanks();
 }
 
 export interface ViewBox extends Viewport {

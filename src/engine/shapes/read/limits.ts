@@ -25,8 +25,8 @@ export const MAX_SEGMENTS = 300_000;
 /** Corners of the flattened outlines. */
 export const MAX_POINTS = 1_000_000;
 
-/** Crossings of outlines, estimated from a sample; the booleans take seconds beyond. */
-export const MAX_CROSSINGS = 2_000_000;
+/** Work of all booleans of a file, in steps of about a tenth of a microsecond. */
+export const MAX_WORK = 10_000_000;
 
 /** Pairs of a style rule and an element. */
 export const MAX_RULE_MATCHES = 20_000_000;

@@ -1,6 +1,7 @@
-import { entryAt } from '../../base/at.ts';
+import { defined } from '../../base/at.ts';
 import type { FillRule } from '../../geometry/types.ts';
 import type { Specified } from './css.ts';
+import { Scanner } from './scanner.ts';
 
 const INHERITED = {
   fill: 'black',
@@ -44,29 +45,46 @@ export function inheritLook(parent: Look, own: Specified): Look {
 /** What a paint comes to for a stencil: anything that would be seen is filled, white too. */
 export type Paint = { kind: 'none' } | { kind: 'solid' } | { kind: 'server'; href: string; fallback: string };
 
-const SERVER = /^url\(\s*(?:"([^"]*)"|'([^']*)'|([^)]*))\s*\)\s*(.*)$/isu;
-
 /**
  * @param paint a value of fill or stroke
  * @param color the value of color, for `currentColor`
  */
 export function paintOf(paint: string, color: string): Paint {
-  const server = SERVER.exec(paint.trim());
-  if (server !== null) {
-    const href = (server[1] ?? server[2] ?? server[3] ?? '').trim();
-    return { kind: 'server', href, fallback: entryAt(server, 4).trim() };
-  }
+  const server = serverOf(paint.trim());
+  if (server !== null) return server;
   const keyword = paint.trim().toLowerCase();
   if (keyword === 'none') return { kind: 'none' };
   const seen = keyword === 'currentcolor' ? color.trim().toLowerCase() : keyword;
   return { kind: isClear(seen) ? 'none' : 'solid' };
 }
 
+/** 'url(…) fallback', with quotes or without; null when it is no whole one. */
+function serverOf(paint: string): Paint | null {
+  if (paint.slice(0, 4).toLowerCase() !== 'url(') return null;
+  const scanner = new Scanner(paint);
+  scanner.at = 4;
+  scanner.skipBlanks();
+  const { sign } = scanner;
+  if (sign === '"' || sign === "'") {
+    const from = scanner.at + 1;
+    const end = paint.indexOf(sign, from);
+    scanner.at = end + 1;
+    scanner.skipBlanks();
+    if (end >= 0 && scanner.take(')')) return { kind: 'server', href: paint.slice(from, end).trim(), fallback: paint.slice(scanner.at).trim() };
+  }
+  const close = paint.indexOf(')', 4);
+  if (close < 0) return null;
+  return { kind: 'server', href: paint.slice(4, close).trim(), fallback: paint.slice(close + 1).trim() };
+}
+
 function isClear(color: string): boolean {
   if (color === 'transparent') return true;
   if (/^#(?:[\da-f]{3}0|[\da-f]{6}00)$/u.test(color)) return true;
-  const alpha = /^(?:rgb|hsl)a?\([^)]*?(?:\/|(?:,[^,]*){2},)\s*([^,)/]+)\)$/u.exec(color)?.[1];
-  return alpha !== undefined && isZero(alpha);
+  if (!/^(?:rgb|hsl)a?\(/u.test(color) || color.indexOf(')') !== color.length - 1) return false;
+  const inside = color.slice(color.indexOf('(') + 1, -1);
+  const parts = inside.split(inside.includes('/') ? '/' : ',');
+  // Alpha is the fourth of a list with commas, and what follows the slash in one with blanks.
+  return parts.length === (inside.includes('/') ? 2 : 4) && isZero(defined(parts.at(-1)));
 }
 
 /** Whether an opacity or width is nothing: '0', '0.0', '0%', '0px', or less. */

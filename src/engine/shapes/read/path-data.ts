@@ -1,106 +1,152 @@
-import { defined } from '../../base/at.ts';
-import svgpath from 'svgpath';
 import type { PathSegment } from '../../geometry/flatten.ts';
-
-/** Longest path data read, characters; each character costs about half a microsecond. */
-const MAX_DATA = 6_000_000;
-
-/** Runs of one command longer than this are cut, because the parser takes time by their square. */
-const LONG_RUN = 4_000;
-
-const NUMBER = '[+-]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][+-]?\\d+)?';
-const GAP = '[\\s,]*';
-const RUNS = /[a-df-z][^a-df-z]*/giu;
-const PLAIN = new RegExp(NUMBER, 'gu');
-const ARC = new RegExp([NUMBER, NUMBER, NUMBER, '[01]', '[01]', NUMBER, NUMBER].map((part) => GAP + part).join(''), 'gu');
-const TAKES: Readonly<Record<string, number>> = { m: 2, l: 2, h: 1, v: 1, c: 6, s: 4, q: 4, t: 2, a: 1 };
+import { quote } from './faults.ts';
+import { MAX_SEGMENTS } from './limits.ts';
+import { Scanner } from './scanner.ts';
 
 /** What was wrong with path data. */
 export interface PathFault {
   fault: string;
 }
 
+/** Numbers that a command takes. Source: SVG 1.1 §8.3. */
+const TAKES: Readonly<Record<string, number>> = { m: 2, l: 2, h: 1, v: 1, c: 6, s: 4, q: 4, t: 2, a: 7, z: 0 };
+
+/** Numbers of an arc that are 0 or 1 and need nothing between them. */
+const FLAGS: ReadonlySet<number> = new Set([3, 4]);
+
 /**
  * Reads path data into absolute lines, curves and arcs, smooth ones written out.
  * @param data the attribute, with all the short forms that SVG 1.1 §8.3 allows
- * @returns no segments when the path is empty or 'none'; a fault when it breaks the grammar
+ * @returns no segments when the path is empty or 'none'; a fault when it breaks the grammar; one more
+ *   than `MAX_SEGMENTS` when it has more
+ * Cost: each sign is read once.
  */
 export function pathSegments(data: string): PathSegment[] | PathFault {
   const text = data.trim();
   if (text === '' || text === 'none') return [];
-  if (text.length > MAX_DATA) return { fault: `it is longer than ${MAX_DATA} characters` };
-  const parsed = parse(cutLongRuns(text));
-  if ('fault' in parsed) return parsed;
-  const segments: PathSegment[] = [];
-  let fault = '';
-  parsed.path.iterate((segment, index, x, y) => {
-    if (fault !== '') return;
-    for (let i = 1; i < segment.length; i++) {
-      if (!Number.isFinite(segment[i])) fault = `number ${i} of command ${index + 1} is out of range`;
-    }
-    switch (segment[0]) {
-      case 'M':
-      case 'L':
-      case 'Q':
-      case 'C':
-        segments.push(segment);
-        break;
-      case 'H':
-        segments.push(['L', segment[1], y]);
-        break;
-      case 'V':
-        segments.push(['L', x, segment[1]]);
-        break;
-      case 'A':
-        segments.push(['A', segment[1], segment[2], segment[3], segment[4] === 1, segment[5] === 1, segment[6], segment[7]]);
-        break;
-      case 'Z':
-      case 'z':
-        segments.push(['Z']);
-        break;
-      default:
-        fault = `command ${index + 1} is '${segment[0]}', which SVG does not know`;
-    }
-  });
-  return fault === '' ? segments : { fault };
-}
-
-function parse(text: string): { path: ReturnType<typeof svgpath> } | PathFault {
-  let rest = text;
-  for (let tries = 0; tries < 1000; tries++) {
-    if (/r/iu.test(rest)) return { fault: "it has the command 'r', which SVG does not know" };
-    const path = svgpath(rest);
-    const error = (path as unknown as { err: string }).err;
-    if (error === '') return { path: path.abs().unshort() };
-    // SVG allows '007'; the parser does not.
-    const zero = /started with `0`.*at pos (\d+)/u.exec(error);
-    if (zero === null) return { fault: error.replace(/^SvgPath: /u, '').replaceAll('`', "'") };
-    const from = Number(zero[1]);
-    rest = rest.slice(0, from) + rest.slice(from).replace('0', '');
-  }
-  return { fault: 'too many of its numbers start with 0' };
-}
-
-/** 'L1 1 2 2 …' to 'L1 1 … L…': the same outline in shorter runs. */
-function cutLongRuns(text: string): string {
-  if (text.length <= LONG_RUN) return text;
-  return text.replaceAll(RUNS, (run) => {
-    if (run.length <= LONG_RUN) return run;
-    const command = defined(run[0]);
+  const scanner = new Scanner(text);
+  const pen = new Pen();
+  while (!scanner.done && pen.segments.length <= MAX_SEGMENTS) {
+    const command = scanner.sign;
     const takes = TAKES[command.toLowerCase()];
-    if (takes === undefined) return run;
-    const body = run.slice(1);
-    const pattern = takes === 1 && /a/iu.test(command) ? ARC : PLAIN;
-    // Anything else between the numbers is the parser's to name.
-    if (/[^\s,]/u.test(body.replaceAll(pattern, ' ')) || /,\s*,/u.test(body)) return run;
-    const parts = body.match(pattern) ?? [];
-    let out = '';
-    let next = command;
-    for (let i = 0; i < parts.length; i += takes * 100) {
-      out += next + parts.slice(i, i + takes * 100).join(' ');
-      if (command === 'M') next = 'L';
-      if (command === 'm') next = 'l';
+    if (takes === undefined) return { fault: `there is ${shown(scanner)}, where a command should be` };
+    if (pen.segments.length === 0 && command.toLowerCase() !== 'm') return { fault: 'it does not begin with M or m' };
+    scanner.at++;
+    const fault = readRun(scanner, pen, command, takes);
+    if (fault !== null) return fault;
+    scanner.skipBlanks();
+  }
+  return pen.segments;
+}
+
+/** All that one command letter stands for. */
+function readRun(scanner: Scanner, pen: Pen, command: string, takes: number): PathFault | null {
+  let letter = command;
+  if (takes === 0) {
+    pen.draw(letter, []);
+    return null;
+  }
+  scanner.skipBlanks();
+  for (;;) {
+    const numbers: number[] = [];
+    let comma = false;
+    while (numbers.length < takes) {
+      const number = takes === 7 && FLAGS.has(numbers.length) ? flag(scanner) : scanner.number();
+      if (number === null) return { fault: `there is ${shown(scanner)}, where a number of command '${command}' should be` };
+      if (!Number.isFinite(number)) return { fault: `a number of command '${command}' before sign ${scanner.at + 1} is out of range` };
+      numbers.push(number);
+      scanner.skipBlanks();
+      comma = scanner.take(',');
+      if (comma) scanner.skipBlanks();
     }
-    return out;
-  });
+    pen.draw(letter, numbers);
+    if (!pen.finite) return { fault: `a number of command '${command}' before sign ${scanner.at + 1} is out of range` };
+    // A comma promises one more; else a run ends before anything but a number.
+    if (!comma && !/[\d.+-]/u.test(scanner.sign)) return null;
+    if (pen.segments.length > MAX_SEGMENTS) return null;
+    if (letter === 'M') letter = 'L';
+    if (letter === 'm') letter = 'l';
+  }
+}
+
+function flag(scanner: Scanner): number | null {
+  if (scanner.take('0')) return 0;
+  return scanner.take('1') ? 1 : null;
+}
+
+function shown(scanner: Scanner): string {
+  return scanner.done ? 'an end' : `“${quote(scanner.text.slice(scanner.at, scanner.at + 12), 10)}” at sign ${scanner.at + 1}`;
+}
+
+/** Where drawing stands, and what was drawn. */
+class Pen {
+  readonly segments: PathSegment[] = [];
+  private x = 0;
+  private y = 0;
+  private startX = 0;
+  private startY = 0;
+  /** The last control point and the kind of curve that it was of; smooth curves mirror it. */
+  private control: { kind: 'C' | 'Q'; x: number; y: number } | null = null;
+
+  get finite(): boolean {
+    return Number.isFinite(this.x) && Number.isFinite(this.y) && (this.control === null || Number.isFinite(this.control.x + this.control.y));
+  }
+
+  /** @param n as many numbers as the command takes */
+  draw(letter: string, n: readonly number[]): void {
+    const command = letter.toUpperCase();
+    const [fromX, fromY] = letter === command ? [0, 0] : [this.x, this.y];
+    // Numbers come in pairs but for those of h, v and a, which look at their own.
+    const p = n.map((value, i) => value + (i % 2 === 0 ? fromX : fromY));
+    const [a = 0, b = 0, c = 0, d = 0, e = 0, f = 0] = p;
+    switch (command) {
+      case 'M':
+        [this.startX, this.startY] = [a, b];
+        return this.add(['M', a, b], a, b);
+      case 'L':
+        return this.add(['L', a, b], a, b);
+      case 'H':
+        return this.add(['L', a, this.y], a, this.y);
+      case 'V': {
+        const y = (n[0] ?? 0) + fromY;
+        return this.add(['L', this.x, y], this.x, y);
+      }
+      case 'C':
+        return this.curve([a, b, c, d, e, f]);
+      case 'S':
+        return this.curve([...this.mirrored('C'), a, b, c, d]);
+      case 'Q':
+        return this.parabola(a, b, c, d);
+      case 'T':
+        return this.parabola(...this.mirrored('Q'), a, b);
+      case 'A': {
+        const [rx = 0, ry = 0, turn = 0, large, sweep, x = 0, y = 0] = n;
+        return this.add(['A', rx, ry, turn, large === 1, sweep === 1, x + fromX, y + fromY], x + fromX, y + fromY);
+      }
+      default:
+        return this.add(['Z'], this.startX, this.startY);
+    }
+  }
+
+  private add(segment: PathSegment, x: number, y: number): void {
+    this.segments.push(segment);
+    [this.x, this.y] = [x, y];
+    this.control = null;
+  }
+
+  private curve([x1, y1, x2, y2, x, y]: [number, number, number, number, number, number]): void {
+    this.add(['C', x1, y1, x2, y2, x, y], x, y);
+    this.control = { kind: 'C', x: x2, y: y2 };
+  }
+
+  private parabola(x1: number, y1: number, x: number, y: number): void {
+    this.add(['Q', x1, y1, x, y], x, y);
+    this.control = { kind: 'Q', x: x1, y: y1 };
+  }
+
+  /** The last control point mirrored in the pen; the pen itself after another kind. Source: SVG 1.1 §8.3.6. */
+  private mirrored(kind: 'C' | 'Q'): [number, number] {
+    const last = this.control;
+    return last?.kind === kind ? [2 * this.x - last.x, 2 * this.y - last.y] : [this.x, this.y];
+  }
 }

@@ -1,7 +1,6 @@
 import { defined } from '../../base/at.ts';
-import type { Problem } from '../../base/error.ts';
-import { outlineArea } from '../../geometry/booleans.ts';
-import { compose, shapeBounds } from '../../geometry/rings.ts';
+import { EngineError, type Problem } from '../../base/error.ts';
+import { compose, ringArea, shapeBounds } from '../../geometry/rings.ts';
 import type { Affine } from '../../geometry/rings.ts';
 import type { FillRule } from '../../geometry/types.ts';
 import { Collector, type Context } from './collect.ts';
@@ -12,7 +11,7 @@ import type { PageSize } from '../place/lay-out.ts';
 import { EVERYWHERE } from './left-out.ts';
 import { lengthOf, MM_PER_PX, viewBoxAffine, viewBoxOf } from './lengths.ts';
 import type { Viewport } from './lengths.ts';
-import { MAX_TEXT, MIN_SIDE_MM } from './limits.ts';
+import { MAX_POINTS, MAX_REACH_MM, MAX_TEXT, MIN_SIDE_MM } from './limits.ts';
 import { inheritLook, isZero, PLAIN_LOOK } from './look.ts';
 import { Regions, toleranceFor } from './regions.ts';
 import { parseTree } from './xml-tree.ts';
@@ -59,12 +58,26 @@ export function readShapes(text: string, fileName: string): ReadResult {
     const shape = readOne(text, nameOf(file), faults);
     return { shapes: shape === null ? [] : [shape], problems: faults.all() };
   } catch (error) {
-    const fault =
-      error instanceof FileFault
-        ? error
-        : faults.refuse('shape.unreadable', `the file cannot be read (${quote(String(error), 60)}); save it again as plain SVG.`);
+    const fault = faultOf(error, faults);
     return { shapes: [], problems: [{ code: fault.code, message: fault.message, where: fault.where }] };
   }
+}
+
+/** What the geometry refuses, as it concerns a file. */
+const REFUSED: Readonly<Record<string, readonly [code: string, rest: string]>> = {
+  'geometry.too-far': ['shape.size', `its outlines reach more than ${MAX_REACH_MM / 1000} m from the page's corner; check its units and its viewBox.`],
+  'geometry.too-many-points': ['shape.too-many', `its outlines have more than ${MAX_POINTS} corners; simplify the drawing.`],
+  'geometry.too-much-work': [
+    'shape.too-many',
+    'its outlines have too many corners side by side, or cross or lie over each other too often; join its shapes, simplify it or split it into several files.',
+  ],
+};
+
+function faultOf(error: unknown, faults: FaultList): FileFault {
+  if (error instanceof FileFault) return error;
+  const refused = error instanceof EngineError ? REFUSED[error.code] : undefined;
+  if (refused !== undefined) return faults.refuse(...refused);
+  return faults.refuse('shape.unreadable', `the file cannot be read (${quote(String(error), 60)}); save it again as plain SVG.`);
 }
 
 function nameOf(file: string): string {
@@ -159,7 +172,7 @@ function toShape(collector: Collector, page: Page, name: string, faults: FaultLi
   if (drawn.length > 0) {
     const clips = new Set(drawn.flatMap((one) => one.clips));
     toleranceFor([...clips].flatMap((clip) => clip.drawn), faults);
-    const regions = new Regions(toleranceFor(drawn, faults), faults);
+    const regions = new Regions(toleranceFor(drawn, faults));
     rings = regions.union(drawn);
     if (page.size !== null) {
       const window = boxClip(page.size.width, page.size.height, [MM_PER_PX, 0, 0, MM_PER_PX, 0, 0]);
@@ -182,9 +195,14 @@ function toShape(collector: Collector, page: Page, name: string, faults: FaultLi
 }
 
 function sayCut(all: Float64Array[], inside: Float64Array[], root: SvgNode, faults: FaultList): void {
-  const before = outlineArea({ rings: all, fillRule: 'nonzero' });
-  const after = outlineArea({ rings: inside, fillRule: 'nonzero' });
+  const before = areaOf(all);
+  const after = areaOf(inside);
   if (before - after <= UNSAID_CUT * before) return;
   const share = Math.max(1, Math.round((1 - after / before) * 100));
   faults.leftOut('shape.outside', 'svg', root, `has a page that cuts off ${share} % of the filled area; make the page larger to keep it.`);
+}
+
+/** Area of rings that never overlap, mm². */
+function areaOf(rings: readonly Float64Array[]): number {
+  return rings.reduce((sum, ring) => sum + ringArea(ring), 0);
 }

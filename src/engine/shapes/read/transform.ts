@@ -1,11 +1,12 @@
-import { defined, entryAt } from '../../base/at.ts';
 import { compose, IDENTITY } from '../../geometry/rings.ts';
 import type { Affine } from '../../geometry/rings.ts';
-import { numbersOf } from './lengths.ts';
+import { skipGap } from './lengths.ts';
+import { Scanner } from './scanner.ts';
 
-const ONE = /\s*(matrix|translate|translateX|translateY|scale|scaleX|scaleY|rotate|skew|skewX|skewY)\s*\(([^()]*)\)\s*,?/uy;
-const UNITS = /(-?[\d.]+(?:e[+-]?\d+)?)(px|deg|rad|grad|turn)/giu;
-const DEGREES: Readonly<Record<string, number>> = { px: 1, deg: 1, rad: 180 / Math.PI, grad: 0.9, turn: 360 };
+const NAMES: ReadonlySet<string> = new Set([
+  'matrix', 'translate', 'translateX', 'translateY', 'scale', 'scaleX', 'scaleY', 'rotate', 'skew', 'skewX', 'skewY',
+]);
+const DEGREES: Readonly<Record<string, number>> = { '': 1, px: 1, deg: 1, rad: 180 / Math.PI, grad: 0.9, turn: 360 };
 
 /**
  * A transform list, from an attribute or a style. Source: SVG 1.1 §7.6; units as in CSS Transforms 1.
@@ -14,19 +15,31 @@ const DEGREES: Readonly<Record<string, number>> = { px: 1, deg: 1, rad: 180 / Ma
 export function transformOf(text: string): Affine | null {
   if (text.trim() === '' || text.trim() === 'none') return IDENTITY;
   let result: Affine = IDENTITY;
-  ONE.lastIndex = 0;
-  while (ONE.lastIndex < text.length) {
-    const match = ONE.exec(text);
-    if (match === null) return null;
-    const plain = entryAt(match, 2).replace(UNITS, (_, value: string, unit: string) =>
-      String(Number(value) * defined(DEGREES[unit.toLowerCase()])),
-    );
-    const numbers = numbersOf(plain);
-    const one = numbers === null ? null : affineOf(entryAt(match, 1), numbers);
+  const scanner = new Scanner(text.trim());
+  while (!scanner.done) {
+    const name = scanner.letters();
+    scanner.skipBlanks();
+    if (!NAMES.has(name) || !scanner.take('(')) return null;
+    const numbers = numbersWithin(scanner);
+    const one = numbers === null ? null : affineOf(name, numbers);
     if (one === null) return null;
     result = compose(result, one);
+    skipGap(scanner);
   }
   return result.every(Number.isFinite) ? result : null;
+}
+
+/** Numbers up to the closing bracket, angles in degrees; null when anything else is there. */
+function numbersWithin(scanner: Scanner): number[] | null {
+  const numbers: number[] = [];
+  for (;;) {
+    skipGap(scanner);
+    if (scanner.take(')')) return numbers;
+    const value = scanner.number();
+    const factor = DEGREES[scanner.letters().toLowerCase()];
+    if (value === null || factor === undefined || !Number.isFinite(value * factor)) return null;
+    numbers.push(value * factor);
+  }
 }
 
 function affineOf(name: string, n: readonly number[]): Affine | null {
