@@ -66,21 +66,32 @@ export function fieldRoles(fields: readonly Token[], header: ReadonlyMap<string,
 }
 
 function bandColumns(fields: readonly Token[]): { family: string; bands: FieldRoles['bands'] } {
-  const families = new Map<string, FieldRoles['bands']>();
+  const families = new Map<string, Map<number, number>>();
   fields.forEach(({ text }, column) => {
-    const match = /^(.*?)[\s_.-]*0?(\d{3,4}(?:[.,]\d+)?)[\s_]*(?:NM)?$/u.exec(text.toUpperCase());
-    if (!match) return;
-    const nm = Number(entryAt(match, 2).replace(',', '.'));
-    if (!(nm >= NM_RANGE[0] && nm <= NM_RANGE[1])) return;
-    const family = entryAt(match, 1).replaceAll(/[^A-Z0-9%]/gu, '');
-    const bands = families.get(family) ?? [];
-    families.set(family, bands);
-    if (!bands.some((band) => band.nm === nm)) bands.push({ column, nm });
+    const found = bandName(text.toUpperCase());
+    if (found === null) return;
+    const columns = families.get(found.family) ?? new Map<number, number>();
+    families.set(found.family, columns);
+    if (!columns.has(found.nm)) columns.set(found.nm, column);
   });
-  const usable = [...families].filter(([family, bands]) => bands.length >= MIN_BANDS && !NOT_REFLECTANCE.test(family));
+  const usable = [...families].filter(([family, columns]) => columns.size >= MIN_BANDS && !NOT_REFLECTANCE.test(family));
   const best = usable.find(([family]) => REFLECTANCE.test(family.replaceAll('%', ''))) ?? usable[0];
   if (!best) return { family: '', bands: [] };
-  return { family: best[0], bands: best[1].sort((a, b) => a.nm - b.nm) };
+  const bands = [...best[1]].map(([nm, column]) => ({ column, nm }));
+  return { family: best[0], bands: bands.sort((a, b) => a.nm - b.nm) };
+}
+
+/** A wavelength stands within so many signs of a name's end; patterns are tried on no more. */
+const TAIL = 24;
+
+/** What stands before the wavelength in 'SPECTRAL_NM380', 'R 400.5 nm', 'NM_0380', and the wavelength. */
+function bandName(name: string): { family: string; nm: number } | null {
+  const head = name.slice(0, -TAIL);
+  const match = /^(.*?)[\s_.-]*0?(\d{3,4}(?:[.,]\d+)?)[\s_]*(?:NM)?$/u.exec(name.slice(-TAIL));
+  if (!match) return null;
+  const nm = Number(entryAt(match, 2).replace(',', '.'));
+  if (!(nm >= NM_RANGE[0] && nm <= NM_RANGE[1])) return null;
+  return { family: (head + entryAt(match, 1)).replaceAll(/[^A-Z0-9%]/gu, ''), nm };
 }
 
 function pairColumns(keys: readonly string[]): FieldRoles['pairs'] {

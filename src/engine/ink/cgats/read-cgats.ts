@@ -7,10 +7,16 @@ import { cutTable } from './rows.ts';
 import { scaleOf, type Scale } from './scale.ts';
 import { spectraOf, toBands, type RowSpectrum } from './spectra.ts';
 import { tablesOf, type RawTable } from './tables.ts';
-import { linesOf, numberOf, type Token } from './text.ts';
+import { type Line, linesOf, numberOf, type Token } from './text.ts';
 
 /** The largest file that is read, characters; the largest charts have a tenth of it. */
 export const MOST_CGATS_CHARACTERS = 20_000_000;
+
+/** Values in a file; a chart of 6,000 patches has 250,000. */
+const MOST_VALUES = 1_000_000;
+
+/** Fields of all tables of a file. */
+const MOST_FIELDS = 200_000;
 
 const START: Place = { line: 1, column: 1 };
 
@@ -59,7 +65,7 @@ export function readCgats(text: string, fileName: string): { samples: CgatsSampl
       'There is no BEGIN_DATA, so this is no CGATS text or it has no table; export them as CGATS.17 text with spectral data.',
     );
   }
-  const measured = tables.flatMap((table) => measuredTable(table, faults) ?? []);
+  const measured = measuredTables(tables, faults);
   const scales = scalesOf(measured, faults);
   const samples = measured.flatMap((one) => samplesOf(one, defined(scales.get(one.roles.family)), faults));
   return { samples, problems: faults.all() };
@@ -73,6 +79,9 @@ function refusalOf(text: string): [string, Place, string] | null {
       START,
       `The file has ${Math.round(text.length / 1e6)} million characters and at most ${MOST_CGATS_CHARACTERS / 1e6} million are read; export fewer patches.`,
     ];
+  }
+  if (wordsOf(text) > MOST_VALUES) {
+    return ['cgats.too-large', START, `The file has more than ${MOST_VALUES / 1e6} million values; export fewer patches.`];
   }
   // eslint-disable-next-line no-control-regex
   const odd = /[\u0000-\u0008\u000e-\u0019\u001b-\u001f]/u.exec(text);
@@ -89,7 +98,43 @@ function refusalOf(text: string): [string, Place, string] | null {
   return null;
 }
 
+function measuredTables(tables: readonly RawTable[], faults: CgatsFaults): MeasuredTable[] {
+  const measured: MeasuredTable[] = [];
+  const counted = new Map<readonly Line[], number>();
+  let fields = 0;
+  for (const table of tables) {
+    // Tables that name no fields of their own have those of the one before.
+    const words = counted.get(table.fieldLines) ?? table.fieldLines.reduce((sum, { text }) => sum + wordsOf(text), 0);
+    counted.set(table.fieldLines, words);
+    fields += words;
+    if (fields > MOST_FIELDS) {
+      const many = `The tables up to this one have more than ${MOST_FIELDS} fields`;
+      faults.tell('cgats.too-large', table.begin, `${many}; it and all that follow are left out, so export fewer tables to a file.`);
+      break;
+    }
+    const one = measuredTable(table, faults);
+    if (one !== null) measured.push(one);
+  }
+  return measured;
+}
+
+/** How many values a text has at most, an empty cell between two tabs counted. */
+function wordsOf(text: string): number {
+  let words = 0;
+  let blank = true;
+  for (let i = 0; i < text.length; i++) {
+    const code = text.charCodeAt(i);
+    if (blank ? code > 32 || code === 9 : code === 9) words++;
+    blank = code <= 32;
+  }
+  return words;
+}
+
 function measuredTable(table: RawTable, faults: CgatsFaults): MeasuredTable | null {
+  if (table.dataLines.length === 0 && table.fieldLines.length > 0) {
+    faults.tell('cgats.no-rows', table.begin, 'The table has no whole row; export the measurements again.');
+    return null;
+  }
   const cut = cutTable(table, faults);
   if (cut === null) return null;
   const { fields, rows } = cut;
@@ -121,9 +166,14 @@ function measuredTable(table: RawTable, faults: CgatsFaults): MeasuredTable | nu
 /** One scale for all tables whose spectral columns are named alike, as a table of dark patches alone misleads. */
 function scalesOf(measured: readonly MeasuredTable[], faults: CgatsFaults): Map<string, Scale> {
   const scales = new Map<string, Scale>();
-  for (const { roles, fields } of measured) {
-    if (scales.has(roles.family)) continue;
-    const same = measured.filter((one) => one.roles.family === roles.family);
+  const families = new Map<string, MeasuredTable[]>();
+  for (const one of measured) {
+    const same = families.get(one.roles.family);
+    if (same === undefined) families.set(one.roles.family, [one]);
+    else same.push(one);
+  }
+  for (const same of families.values()) {
+    const { roles, fields } = entryAt(same, 0);
     const values = same.flatMap((one) => one.spectra.flatMap(({ values }) => values.map(({ text }) => numberOf(text))));
     const scale = scaleOf(values, roles.unit);
     scales.set(roles.family, scale);

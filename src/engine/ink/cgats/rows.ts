@@ -135,9 +135,17 @@ function usableRows(dataLines: readonly Line[], n: number, cut: boolean, faults:
   return rows;
 }
 
+/** Rows are not looked for over more lines than this, all together. */
+const MOST_LOOKS = 2_000_000;
+
 /** Lines of one row together: whole rows are wrapped alike, so what lies between them is a bad one. */
 function wrappedGroups(lines: Token[][], n: number): Token[][][] {
-  const wraps = lines.map((_, i) => wrapAt(lines, i, n));
+  let looks = 0;
+  const wraps = lines.map((_, i) => {
+    const wrap = looks > MOST_LOOKS ? null : wrapAt(lines, i, n);
+    looks += wrap?.looks ?? 0;
+    return wrap?.counts ?? null;
+  });
   const seen = new Map<string, number>();
   for (const wrap of wraps) if (wrap) seen.set(wrap, (seen.get(wrap) ?? 0) + 1);
   const usual = [...seen].reduce((best, entry) => (entry[1] > best[1] ? entry : best), ['', 0])[0];
@@ -154,15 +162,15 @@ function wrappedGroups(lines: Token[][], n: number): Token[][][] {
   return groups;
 }
 
-/** How many tokens stand on each line of the row that would begin here; null when it ends inside a line. */
-function wrapAt(lines: Token[][], start: number, n: number): string | null {
+/** How many tokens stand on each line of the row that would begin here; none when it ends inside a line. */
+function wrapAt(lines: Token[][], start: number, n: number): { counts: string | null; looks: number } {
   const counts: number[] = [];
   let sum = 0;
   for (let i = start; i < lines.length && sum < n; i++) {
     counts.push(entryAt(lines, i).length);
     sum += entryAt(lines, i).length;
   }
-  return sum === n ? counts.join(' ') : null;
+  return { counts: sum === n ? counts.join(' ') : null, looks: counts.length };
 }
 
 function checkSets({ setCount, cut }: RawTable, found: number, faults: CgatsFaults): void {

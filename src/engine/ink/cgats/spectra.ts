@@ -150,7 +150,12 @@ function readValues(tokens: readonly Token[], { divisor }: Scale, faults: CgatsF
 /** The row's own wavelengths, rising; values are sorted with them. */
 function ownWavelengths(tokens: readonly Token[], values: Float64Array, faults: CgatsFaults): number[] | null {
   const nm = tokens.map(({ text }) => numberOf(text));
-  const bad = nm.findIndex((value, i) => !(value >= 250 && value <= 1200) || nm.indexOf(value) < i);
+  const seen = new Set<number>();
+  const bad = nm.findIndex((value) => {
+    const twice = seen.has(value);
+    seen.add(value);
+    return twice || !(value >= 250 && value <= 1200);
+  });
   if (bad >= 0) {
     faults.tell(
       'cgats.bad-wavelength',

@@ -8,7 +8,7 @@ interface Stated extends Place {
 
 /** One table of the file, its fields and rows still uncut. */
 export interface RawTable {
-  /** Keywords of the header in capitals, with their values; later ones win. */
+  /** Keywords of the header that matter, in capitals, with their values; later ones win. */
   header: ReadonlyMap<string, string>;
   fieldLines: readonly Line[];
   dataLines: readonly Line[];
@@ -20,6 +20,16 @@ export interface RawTable {
   cut: boolean;
 }
 
+/** Keywords of the header that anything is made of; charts have thousands of others. */
+const KEPT: ReadonlySet<string> = new Set([
+  'SPECTRAL_BANDS',
+  'SPECTRAL_START_NM',
+  'SPECTRAL_END_NM',
+  'SPECTRAL_NORM',
+  'ILLUMINANT',
+  'WEIGHTING_FUNCTION',
+]);
+
 const WORDS = /\b(?:BEGIN_DATA|END_DATA|NUMBER_OF)/iu;
 const STRUCTURE = new Set(['BEGIN_DATA_FORMAT', 'END_DATA_FORMAT', 'BEGIN_DATA', 'END_DATA', 'NUMBER_OF_FIELDS', 'NUMBER_OF_SETS']);
 
@@ -30,7 +40,7 @@ const STRUCTURE = new Set(['BEGIN_DATA_FORMAT', 'END_DATA_FORMAT', 'BEGIN_DATA',
  */
 export function tablesOf(lines: readonly string[], faults: CgatsFaults): RawTable[] {
   const reader = new TableReader(faults);
-  lines.forEach((text, i) => reader.read({ text, line: i + 1 }));
+  lines.forEach((text, i) => reader.read({ text, line: i + 1, column: 1 }));
   return reader.end({ line: lines.length, column: (lines.at(-1)?.length ?? 0) + 1 });
 }
 
@@ -77,7 +87,7 @@ class TableReader {
       // Without a line end the last number may be cut in two, so that its row is not to be trusted.
       const last = this.dataLines.at(-1);
       if (last?.line === place.line && place.column > 1) {
-        this.dataLines[this.dataLines.length - 1] = { ...last, text: last.text.replace(/\S+\s*$/u, '') };
+        this.dataLines[this.dataLines.length - 1] = { ...last, text: withoutLastWord(last.text) };
       }
       this.faults.tell('cgats.truncated', place, 'The file ends before END_DATA; the last rows may be missing, so export it again.');
       this.close(true);
@@ -93,9 +103,8 @@ class TableReader {
     else if (this.inside === 'format') this.fieldLines.push(line);
     else {
       const [key, ...rest] = splitBlanks(line);
-      if (key && !key.quoted && rest.length > 0) {
-        this.header.set(key.text.toUpperCase(), rest.map((token) => token.text).join(' '));
-      }
+      const keyword = key === undefined || key.quoted ? '' : key.text.toUpperCase();
+      if (KEPT.has(keyword) && rest.length > 0) this.header.set(keyword, rest.map((token) => token.text).join(' '));
     }
   }
 
@@ -152,5 +161,11 @@ class TableReader {
 }
 
 function part({ text, line }: Line, from: number, to: number): Line {
-  return { text: ' '.repeat(from) + text.slice(from, to), line };
+  return { text: text.slice(from, to), line, column: from + 1 };
+}
+
+function withoutLastWord(text: string): string {
+  let end = text.trimEnd().length;
+  while (end > 0 && !/\s/u.test(text.charAt(end - 1))) end--;
+  return text.slice(0, end);
 }
