@@ -28,6 +28,35 @@ export const MOST_PULLS = 200;
 /** Pulls that a lesson compares: five have 120 orders, more than can be looked at. */
 export const LESSON_PULLS: Limits = { least: 2, most: 5 };
 
+/** How far from the page's corner a drawing or a placed shape may lie, mm: ten metres. */
+export const PLACE_MM: Limits = { least: -10_000, most: 10_000 };
+/** Sides of a shape, mm. */
+export const SHAPE_SIDE_MM: Limits = { least: 0.000_001, most: 20_000 };
+/** Sizes that a placed shape may have, as a factor. */
+export const SHAPE_SCALE: Limits = { least: 0.0001, most: 100 };
+/** Turns, degrees; a hundred whole ones. */
+export const TURN_DEG: Limits = { least: -36_000, most: 36_000 };
+/** a and b of a Lab colour; spectral lights have up to 220 (from memory). */
+export const LAB_AB: Limits = { least: -300, most: 300 };
+/** A reflectance; brighteners glow, see MOST_REFLECTANCE of the readings. */
+export const REFLECTANCE: Limits = { least: 0, most: 1.2 };
+/** The brightest band of a paper; the blackest felt gives back 0.3 % (common practice, no source). */
+export const PAPER_TOP: Limits = { least: 0.001, most: 1.2 };
+/** Corners of one outline. */
+export const MOST_CORNERS = 1_000_000;
+/** Outlines of one shape. */
+export const MOST_RINGS = 200_000;
+/** Shapes, screens, inks of a studio or recipe; shapes on a screen; recipes of a project. */
+export const MOST_ENTRIES = 10_000;
+/** Signs of a name or title. */
+export const LONGEST_NAME = 1_000;
+/** Signs of a seed or key; those of prints found from prints name their parents. */
+export const LONGEST_SEED = 100_000;
+/** Signs of a note. */
+export const LONGEST_NOTE = 20_000;
+/** Holds of a wall; 200 pulls held in five ways each are 1,000. */
+export const MOST_HOLDS = 2_000;
+
 /** Whether a number lies within limits; false for what is no number. */
 export function within({ least, most }: Limits, value: number): boolean {
   return value >= least && value <= most;

@@ -1,14 +1,16 @@
 import { z } from 'zod';
-import { MOST_PULLS, MOST_SHEETS, STROKES } from '../base/limits.ts';
+import { LONGEST_NAME, MOST_PULLS, MOST_SHEETS, STROKES } from '../base/limits.ts';
 import { explainIssues } from '../recipe/explain.ts';
-import { readEnvelope, type ReadResult } from '../recipe/read.ts';
+import { MOST_TOLD, readEnvelope, type ReadResult } from '../recipe/read.ts';
 import { checkHolder, checkPulls } from '../recipe/references.ts';
 import { inkSchema, recipeSchema } from '../recipe/schema.ts';
 import { LOG_FORMAT, LOG_VERSION, type LogEvent, type VisitHead, type VisitLog } from './types.ts';
 
 const id = z.string().min(1).max(200);
 const note = z.string().max(4000);
-const head = { id, atMs: z.number().min(0), device: id, sheet: z.int().min(1).max(100_000) };
+/** Ms since 1970 UTC, until the year 9999: what a date can show. */
+const time = z.number().min(0).max(253_402_300_799_999);
+const head = { id, atMs: time, device: id, sheet: z.int().min(1).max(100_000) };
 const pulls = z.array(id).min(1).max(MOST_PULLS);
 const shift = z.number().min(-100).max(100);
 
@@ -36,8 +38,8 @@ const eventSchema = z.discriminatedUnion('kind', [
 const headSchema = z
   .object({
     id,
-    title: z.string(),
-    begunMs: z.number().min(0),
+    title: z.string().max(LONGEST_NAME),
+    begunMs: time,
     minDeltaE: z.number().min(0).max(100).optional(),
     recipes: z.array(recipeSchema).min(1).max(MOST_SHEETS),
     sheets: z
@@ -70,7 +72,7 @@ export function readLog(text: string, fileName: string): ReadResult<VisitLog> {
     ...checkHolder(recipe, fileName),
     ...checkPulls(recipe.pulls, recipe, `head.recipes[${i}].pulls`, fileName),
   ]);
-  return problems.length > 0 ? { value: null, problems } : { value: log, problems: [] };
+  return problems.length > 0 ? { value: null, problems: problems.slice(0, MOST_TOLD) } : { value: log, problems: [] };
 }
 
 /** The text of a log file. */

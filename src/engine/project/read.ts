@@ -2,8 +2,8 @@ import type { Problem } from '../base/error.ts';
 import { checkHolds } from '../explore/settings/check-holds.ts';
 import { namedInks } from '../ink/target/target.ts';
 import { explainIssues } from '../recipe/explain.ts';
-import { readEnvelope, type ReadResult } from '../recipe/read.ts';
-import { checkHolder, checkPulls } from '../recipe/references.ts';
+import { MOST_TOLD, readEnvelope, type ReadResult } from '../recipe/read.ts';
+import { checkHolder, checkPulls, doubles } from '../recipe/references.ts';
 import { projectSchema } from './schema.ts';
 import { PROJECT_FORMAT, PROJECT_VERSION, type Project } from './types.ts';
 
@@ -37,6 +37,11 @@ export function checkProject(raw: unknown, fileName: string): ReadResult<Project
     ...(project.pins ?? []).flatMap((pin, i) => checkPulls(pin.pulls, project.drawer, `pins[${i}].pulls`, fileName)),
     ...checkTarget(project, fileName),
     ...checkEditions(project, fileName),
+    ...doubles(
+      fileName,
+      'recipes',
+      project.recipes.map(({ id }) => id),
+    ),
     ...project.recipes.flatMap((recipe, i) => [
       ...checkHolder(recipe, fileName),
       ...checkPulls(recipe.pulls, recipe, `recipes[${i}].pulls`, fileName),
@@ -46,7 +51,7 @@ export function checkProject(raw: unknown, fileName: string): ReadResult<Project
       message: `${fileName}: ${problem.message}`,
     })),
   ];
-  return problems.length > 0 ? { value: null, problems } : { value: project, problems: [] };
+  return problems.length > 0 ? { value: null, problems: problems.slice(0, MOST_TOLD) } : { value: project, problems: [] };
 }
 
 function checkTarget({ target, drawer: studio }: Project, fileName: string): Problem[] {
@@ -63,9 +68,11 @@ function checkTarget({ target, drawer: studio }: Project, fileName: string): Pro
 }
 
 function checkEditions({ editions = [], recipes }: Project, fileName: string): Problem[] {
+  const known = new Set(recipes.map(({ id }) => id));
+  const before = new Set<string>();
   return editions.flatMap(({ recipe }, i): Problem[] => {
     const where = `editions[${i}].recipe`;
-    if (!recipes.some((entry) => entry.id === recipe)) {
+    if (!known.has(recipe)) {
       return [
         {
           code: 'project.edition',
@@ -74,7 +81,10 @@ function checkEditions({ editions = [], recipes }: Project, fileName: string): P
         },
       ];
     }
-    if (editions.findIndex((other) => other.recipe === recipe) === i) return [];
+    if (!before.has(recipe)) {
+      before.add(recipe);
+      return [];
+    }
     return [
       {
         code: 'project.edition',

@@ -1,10 +1,11 @@
 import { z } from 'zod';
-import { LESSON_PULLS, MOST_PULLS, MOST_SHEETS } from '../base/limits.ts';
+import { LESSON_PULLS, LONGEST_NAME, LONGEST_SEED, MOST_ENTRIES, MOST_PULLS, MOST_SHEETS } from '../base/limits.ts';
 import { MOST_SEEN_PRINTS, MOST_SEEN_RUNS } from '../explore/search/seen.ts';
 import { exploreSchema } from '../explore/settings/setting-table.ts';
 import { editionSchema } from '../log/edition/edition-schema.ts';
 import {
   inkSchema,
+  labSchema,
   lineageSchema,
   paperSchema,
   pullSchema,
@@ -15,7 +16,8 @@ import {
 } from '../recipe/schema.ts';
 import { MOST_PINS, PROJECT_FORMAT, PROJECT_VERSION } from './types.ts';
 
-const id = z.string().min(1);
+const id = z.string().min(1).max(200);
+const name = z.string().max(LONGEST_NAME);
 
 const pressSchema = z.object({
   pullsPerHour: z.number().positive().max(1000),
@@ -40,22 +42,27 @@ const pressSchema = z.object({
 
 const targetSchema = z
   .object({
-    inks: z.array(id).refine((ids) => new Set(ids).size === ids.length, 'each ink once'),
-    squares: z.array(
-      z.object({
-        first: id,
-        over: id.nullable(),
-        lab: z.tuple([z.number().min(0).max(100), z.number(), z.number()]),
-        reflectance: z.array(z.number().min(0).max(1.2)).length(36).optional(),
-      }),
-    ),
+    inks: z
+      .array(id)
+      .max(MOST_ENTRIES)
+      .refine((ids) => new Set(ids).size === ids.length, 'each ink once'),
+    squares: z
+      .array(
+        z.object({
+          first: id,
+          over: id.nullable(),
+          lab: labSchema,
+          reflectance: z.array(z.number().min(0).max(1.2)).length(36).optional(),
+        }),
+      )
+      .max(MOST_ENTRIES),
   })
   .optional();
 
 const originSchema = z.object({
   source: z.discriminatedUnion('kind', [
     z.object({ kind: z.literal('wall'), print: lineageSchema }),
-    z.object({ kind: z.literal('recipe'), title: z.string() }),
+    z.object({ kind: z.literal('recipe'), title: name }),
     z.object({ kind: z.literal('hand') }),
   ]),
   pulls: z.array(pullSchema).max(MOST_PULLS),
@@ -65,27 +72,32 @@ const originSchema = z.object({
 export const projectSchema = z.object({
   format: z.literal(PROJECT_FORMAT),
   version: z.literal(PROJECT_VERSION),
-  title: z.string(),
+  title: name,
   drawer: z.object({
-    shapes: z.array(shapeSchema),
-    screens: z.array(screenSchema),
-    inks: z.array(inkSchema),
+    shapes: z.array(shapeSchema).max(MOST_ENTRIES),
+    screens: z.array(screenSchema).max(MOST_ENTRIES),
+    inks: z.array(inkSchema).max(MOST_ENTRIES),
     paper: paperSchema,
     strokeGain: strokeGainSchema,
   }),
   bench: z.array(pullSchema).max(MOST_PULLS),
   origin: originSchema.optional(),
   explore: exploreSchema,
-  recipes: z.array(recipeSchema),
-  visit: z.array(z.object({ recipe: z.string(), sheets: z.int().min(1).max(MOST_SHEETS) })),
+  recipes: z.array(recipeSchema).max(MOST_ENTRIES),
+  visit: z.array(z.object({ recipe: name, sheets: z.int().min(1).max(MOST_SHEETS) })).max(MOST_ENTRIES),
   press: pressSchema,
   lesson: z.array(pullSchema).max(LESSON_PULLS.most),
   pins: z
-    .array(z.object({ key: z.string(), pulls: z.array(pullSchema).min(1).max(MOST_PULLS), lineage: lineageSchema }))
+    .array(z.object({ key: z.string().max(LONGEST_SEED), pulls: z.array(pullSchema).min(1).max(MOST_PULLS), lineage: lineageSchema }))
     .max(MOST_PINS)
     .optional(),
   seen: z
-    .array(z.object({ seed: z.string(), prints: z.array(z.object({ key: z.string(), look: z.string() })).max(MOST_SEEN_PRINTS) }))
+    .array(
+      z.object({
+        seed: z.string().max(LONGEST_SEED),
+        prints: z.array(z.object({ key: z.string().max(LONGEST_SEED), look: z.string().max(LONGEST_SEED) })).max(MOST_SEEN_PRINTS),
+      }),
+    )
     .max(MOST_SEEN_RUNS)
     .optional(),
   editions: z.array(editionSchema).max(10_000).optional(),

@@ -38,7 +38,11 @@ function wanted(issue: z.core.$ZodIssue): string {
             ? `${issue.minimum} or more`
             : `more than ${issue.minimum}`;
     case 'too_big':
-      return issue.origin === 'array' ? `at most ${issue.maximum} entries` : `${issue.maximum} or less`;
+      return issue.origin === 'array'
+        ? `at most ${issue.maximum} entries`
+        : issue.origin === 'string'
+          ? `at most ${issue.maximum} signs long`
+          : `${issue.maximum} or less`;
     case 'invalid_type':
       return issue.expected === 'int' ? 'a whole number' : `${/^[aeiou]/u.test(issue.expected) ? 'an' : 'a'} ${issue.expected}`;
     case 'invalid_value':

@@ -1,3 +1,4 @@
+import { cutText, sizeFault } from '../base/bounds.ts';
 import type { Problem } from '../base/error.ts';
 import { explainIssues } from './explain.ts';
 import { checkHolder, checkPulls } from './references.ts';
@@ -6,6 +7,9 @@ import { RECIPE_FORMAT, RECIPE_VERSION, type Recipe } from './types.ts';
 
 /** Larger texts are refused before they are parsed; a stack of 200 detailed screens is about 20 MB. */
 export const MAX_DOCUMENT_CHARS = 64_000_000;
+
+/** Faults of a document that are told; who has mended so many reads it again. */
+export const MOST_TOLD = 100;
 
 /** What came of reading a document: it, or why not. */
 export type ReadResult<T> = { value: T; problems: [] } | { value: null; problems: Problem[] };
@@ -51,6 +55,8 @@ export function readEnvelope(
       'the file',
     );
   }
+  const tooMuch = sizeFault(raw);
+  if (tooMuch !== null) return refuse(`${what}.huge`, `the file ${tooMuch}, so this is no ${what}; choose another file.`, 'the file');
   if (typeof raw !== 'object' || raw === null || !('format' in raw) || raw.format !== format) {
     return refuse(`${what}.format`, `the field "format" is not "${format}", so this is no ${what}; choose another file.`, 'format');
   }
@@ -58,7 +64,7 @@ export function readEnvelope(
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1 || version > latest) {
     return refuse(
       `${what}.version`,
-      `the field "version" is ${JSON.stringify(version) ?? 'missing'}, but this program reads 1 to ${latest}; open it with a newer program or export it again.`,
+      `the field "version" is ${cutText(JSON.stringify(version) ?? 'missing')}, but this program reads 1 to ${latest}; open it with a newer program or export it again.`,
       'version',
     );
   }
@@ -80,5 +86,5 @@ export function readRecipe(text: string, fileName: string): ReadResult<Recipe> {
   }
   const recipe: Recipe = parsed.data;
   const problems = [...checkHolder(recipe, fileName), ...checkPulls(recipe.pulls, recipe, 'pulls', fileName)];
-  return problems.length > 0 ? { value: null, problems } : { value: recipe, problems: [] };
+  return problems.length > 0 ? { value: null, problems: problems.slice(0, MOST_TOLD) } : { value: recipe, problems: [] };
 }

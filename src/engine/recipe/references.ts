@@ -9,7 +9,8 @@ interface Holder {
   inks: readonly Ink[];
 }
 
-function doubles(fileName: string, list: string, ids: readonly string[]): Problem[] {
+/** The first id that stands twice in a list. */
+export function doubles(fileName: string, list: string, ids: readonly string[]): Problem[] {
   const seen = new Set<string>();
   for (const [i, id] of ids.entries()) {
     if (seen.has(id)) {
@@ -39,24 +40,16 @@ function unknown(fileName: string, where: string, id: string, list: string): Pro
  * @returns one problem for each name that leads nowhere or stands twice
  */
 export function checkHolder(holder: Holder, fileName: string): Problem[] {
-  const problems = [
-    ...doubles(
-      fileName,
-      'shapes',
-      holder.shapes.map((shape) => shape.id),
-    ),
-    ...doubles(
-      fileName,
-      'screens',
-      holder.screens.map((screen) => screen.id),
-    ),
-    ...doubles(
-      fileName,
-      'inks',
-      holder.inks.map((ink) => ink.id),
-    ),
-  ];
-  problems.push(...checkMixes(holder.inks, fileName));
+  const lists = ['shapes', 'screens', 'inks'] as const;
+  const problems = lists
+    .flatMap((list) =>
+      doubles(
+        fileName,
+        list,
+        holder[list].map(({ id }) => id),
+      ),
+    )
+    .concat(checkMixes(holder.inks, fileName));
   const shapes = new Set(holder.shapes.map((shape) => shape.id));
   for (const [s, screen] of holder.screens.entries()) {
     for (const [p, placed] of screen.placed.entries()) {

@@ -2,18 +2,30 @@ import { z } from 'zod';
 import {
   DENSITY_G_PER_CM3,
   DRY_MINUTES,
+  LAB_AB,
   type Limits,
+  LONGEST_NAME,
+  LONGEST_NOTE,
+  LONGEST_SEED,
+  MOST_CORNERS,
+  MOST_ENTRIES,
   MOST_PULLS,
+  MOST_RINGS,
   OFFSET_MM,
+  PAPER_TOP,
+  PLACE_MM,
+  REFLECTANCE,
+  SHAPE_SCALE,
+  SHAPE_SIDE_MM,
   STACK_MINUTES,
   STROKES,
   THREAD_UM,
   THREADS_PER_CM,
+  TURN_DEG,
 } from '../base/limits.ts';
 import { INK_BASES } from '../ink/types.ts';
 import { MOST_GENERATIONS, type PrintLineage } from './lineage.ts';
 
-const finite = z.number();
 /** A finite number within limits. */
 function numberIn({ least, most }: Limits): z.ZodNumber {
   return z.number().min(least).max(most);
@@ -21,22 +33,26 @@ function numberIn({ least, most }: Limits): z.ZodNumber {
 
 const bands = (max: number) => z.array(z.number().min(0).max(max)).length(36);
 const id = z.string().min(1).max(200);
-const lab = z.tuple([z.number().min(0).max(100), finite, finite]);
+const name = z.string().max(LONGEST_NAME);
+const seed = z.string().max(LONGEST_SEED);
+/** A Lab colour. */
+export const labSchema = z.tuple([z.number().min(0).max(100), numberIn(LAB_AB), numberIn(LAB_AB)]);
 const onGrid = numberIn(OFFSET_MM);
 
 const outline = z
-  .array(finite)
+  .array(numberIn(PLACE_MM))
   .min(6)
+  .max(2 * MOST_CORNERS)
   .refine((ring) => ring.length % 2 === 0, 'an x and a y for each corner');
 
 /** A shape of the drawer. */
 export const shapeSchema = z.object({
   id,
-  name: z.string(),
-  rings: z.array(outline).min(1),
+  name,
+  rings: z.array(outline).min(1).max(MOST_RINGS),
   fillRule: z.enum(['nonzero', 'evenodd']),
-  widthMm: z.number().positive(),
-  heightMm: z.number().positive(),
+  widthMm: numberIn(SHAPE_SIDE_MM),
+  heightMm: numberIn(SHAPE_SIDE_MM),
 });
 
 /** A mesh; a maker's own figures are optional. */
@@ -53,29 +69,30 @@ const meshSchema = z
 /** A screen with the shapes placed on it. */
 export const screenSchema = z.object({
   id,
-  number: z.int().min(1),
-  name: z.string(),
+  number: z.int().min(1).max(1_000_000),
+  name,
   placed: z
     .array(
       z.object({
         shape: id,
-        xMm: finite,
-        yMm: finite,
-        turnDeg: finite,
-        scale: z.number().positive().max(100),
+        xMm: numberIn(PLACE_MM),
+        yMm: numberIn(PLACE_MM),
+        turnDeg: numberIn(TURN_DEG),
+        scale: numberIn(SHAPE_SCALE),
       }),
     )
-    .min(1),
+    .min(1)
+    .max(MOST_ENTRIES),
   mesh: meshSchema,
 });
 
 /** An ink with its curves. */
 export const inkSchema = z.object({
   id,
-  name: z.string().min(1),
+  name: name.min(1),
   basis: z.enum(INK_BASES),
-  overWhite: lab,
-  overBlack: lab,
+  overWhite: labSchema,
+  overBlack: labSchema,
   kx: bands(1e6),
   sx: bands(1e6),
   dryMinutes: numberIn(DRY_MINUTES),
@@ -92,18 +109,24 @@ export const inkSchema = z.object({
     .optional(),
 });
 
+const MOST_PAPER_MM = 5000;
+const paperSide = z.number().min(0.001).max(MOST_PAPER_MM);
+
 /** A paper with its printable part. */
 export const paperSchema = z.object({
-  name: z.string(),
-  widthMm: z.number().positive().max(5000),
-  heightMm: z.number().positive().max(5000),
+  name,
+  widthMm: paperSide,
+  heightMm: paperSide,
   printable: z.object({
-    xMm: z.number().min(0),
-    yMm: z.number().min(0),
-    widthMm: z.number().positive(),
-    heightMm: z.number().positive(),
+    xMm: z.number().min(0).max(MOST_PAPER_MM),
+    yMm: z.number().min(0).max(MOST_PAPER_MM),
+    widthMm: paperSide,
+    heightMm: paperSide,
   }),
-  reflectance: bands(1.2),
+  reflectance: bands(REFLECTANCE.most).refine(
+    (reflectance) => Math.max(...reflectance) >= PAPER_TOP.least,
+    `a paper that gives back at least ${PAPER_TOP.least * 100} % of some light`,
+  ),
 });
 
 /** One pull of a stack. */
@@ -113,7 +136,7 @@ export const pullSchema = z.object({
   ink: id,
   dxMm: onGrid,
   dyMm: onGrid,
-  turnDeg: finite.min(-360).max(360),
+  turnDeg: z.number().min(-360).max(360),
   strokes: z.int().min(STROKES.least).max(STROKES.most),
 });
 
@@ -124,7 +147,7 @@ export const strokeGainSchema = z.number().min(0).max(1);
 export const lineageSchema = lineageOf(MOST_GENERATIONS);
 
 function lineageOf(generations: number): z.ZodType<PrintLineage> {
-  const own = { seed: z.string(), index: z.int().min(0), way: z.enum(['nearer', 'away', 'between', 'cross']).optional() };
+  const own = { seed, index: z.int().min(0), way: z.enum(['nearer', 'away', 'between', 'cross']).optional() };
   if (generations === 0) return z.object(own);
   return z.object({
     ...own,
@@ -141,16 +164,16 @@ export const recipeSchema = z.object({
   format: z.literal('pullstack-recipe'),
   version: z.literal(1),
   id,
-  title: z.string(),
-  note: z.string(),
-  seed: z.string(),
+  title: name,
+  note: z.string().max(LONGEST_NOTE),
+  seed,
   index: z.int().min(-1),
   parent: id.optional(),
   lineage: lineageSchema.optional(),
   paper: paperSchema,
   strokeGain: strokeGainSchema,
-  shapes: z.array(shapeSchema),
-  screens: z.array(screenSchema),
-  inks: z.array(inkSchema),
+  shapes: z.array(shapeSchema).max(MOST_ENTRIES),
+  screens: z.array(screenSchema).max(MOST_ENTRIES),
+  inks: z.array(inkSchema).max(MOST_ENTRIES),
   pulls: z.array(pullSchema).min(1).max(MOST_PULLS),
 });

@@ -10,7 +10,7 @@ export type Hold =
   /** `pull` goes down before `other`. */
   | { kind: 'before'; pull: string; other: string };
 
-const id = z.string().min(1);
+const id = z.string().min(1).max(200);
 
 /** A hold as it stands in a file. */
 export const holdSchema: z.ZodType<Hold> = z.discriminatedUnion('kind', [

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { SHIFT_MM, STROKES } from '../../base/limits.ts';
+import { LONGEST_NAME, LONGEST_SEED, MOST_ENTRIES, MOST_HOLDS, SHIFT_MM, STROKES } from '../../base/limits.ts';
 import type { ExploreSettings } from '../types.ts';
 import { holdSchema } from './hold.ts';
 import { LIMITS, type CountLimit, type LimitField, type ShareLimit } from './limits.ts';
@@ -38,7 +38,7 @@ export interface ChoiceSetting<T, V> extends Setting<T> {
   choices: readonly (readonly [V, string])[];
 }
 
-const id = z.string().min(1);
+const id = z.string().min(1).max(200);
 const pairs = z
   .array(z.tuple([id, id]))
   .max(200)
@@ -112,7 +112,7 @@ const SNAP: NumberSetting<number | undefined> & ChoiceSetting<number | undefined
  * LIMITS.
  */
 export const SETTINGS = {
-  seed: { schema: z.string(), label: 'Name of the wall' },
+  seed: { schema: z.string().max(LONGEST_SEED), label: 'Name of the wall' },
   count: number(COUNT, {
     label: 'How many',
     unit: 'prints',
@@ -121,7 +121,7 @@ export const SETTINGS = {
   }),
   order: { schema: z.boolean(), label: 'Order of the pulls' },
   recolour: { schema: z.boolean(), label: 'Inks' },
-  palette: { schema: z.array(z.string()), label: 'Inks that the wall may use' },
+  palette: { schema: z.array(z.string().max(LONGEST_NAME)).max(MOST_ENTRIES), label: 'Inks that the wall may use' },
   offsetRangeMm: number(mm(), {
     label: 'Offset up to',
     unit: 'mm',
@@ -140,7 +140,7 @@ export const SETTINGS = {
     code: 'explore.bring-in',
     wrong: (value) => `The number of screens to bring in is ${value}; give a whole number, ${rangeText(wholeFrom(0))}.`,
   }),
-  holds: { schema: z.array(holdSchema), label: 'What must stay' },
+  holds: { schema: z.array(holdSchema).max(MOST_HOLDS), label: 'What must stay' },
   minDeltaE: number(DELTA_E, {
     label: 'Counts as the same below',
     unit: 'ΔE00',

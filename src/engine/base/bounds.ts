@@ -1,0 +1,32 @@
+/** Depth of lists and objects within each other in a document; ours have some 25. */
+const MOST_DEEP = 64;
+
+/** Lists, objects and values in a document; 200 detailed screens have some two million. */
+const MOST_PARTS = 4_000_000;
+
+/**
+ * Whether a parsed document is of a size that can be looked at field by field.
+ * @param raw anything that JSON can hold
+ * @returns the rest of a sentence when it is too deep or too large, else null
+ */
+export function sizeFault(raw: unknown): string | null {
+  let level: object[] = typeof raw === 'object' && raw !== null ? [raw] : [];
+  let parts = level.length;
+  for (let depth = 1; level.length > 0; depth++) {
+    if (depth > MOST_DEEP) return `has lists or objects more than ${MOST_DEEP} deep within each other`;
+    const next: object[] = [];
+    for (const one of level) {
+      const values: unknown[] = Array.isArray(one) ? one : Object.values(one);
+      parts += values.length;
+      if (parts > MOST_PARTS) return `has more than ${MOST_PARTS / 1e6} million values`;
+      for (const value of values) if (typeof value === 'object' && value !== null) next.push(value);
+    }
+    level = next;
+  }
+  return null;
+}
+
+/** Text from a file for a sentence: at most 200 signs. */
+export function cutText(text: string): string {
+  return text.length > 200 ? `${text.slice(0, 200)}…` : text;
+}
