@@ -1,10 +1,18 @@
-import { entryAt, num } from '../base/at.ts';
+import { entryAt, f64, num } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
 import { type Prepared, prepareOutline, sharedArea } from '../geometry/shared-area.ts';
 import { screenOutline, screenRings, type SheetOutline } from '../shapes/place/placed.ts';
+import { buildCellMap } from '../stack/cell-map.ts';
+import { placedSpans } from '../stack/screen-spans.ts';
 import type { Stack } from '../stack/types.ts';
 import type { Studio } from '../studio/studio.ts';
+import { cellsOf, raiseInCells } from './cell-swaps.ts';
+import { Piles } from './pile-colours.ts';
 import { SwapDeltas } from './swap-delta.ts';
+
+// Parts of the print that no row of this height goes through are too small to look at.
+const ROW_MM = 0.5;
+const MOST_ROWS = 1500;
 
 /** Two pulls that share area on the sheet; positions in the stack, a < b, first down 0. */
 export interface SharedPair {
@@ -15,7 +23,7 @@ export interface SharedPair {
 
 /** Two pulls whose order matters, and how much. */
 export interface Overlap extends SharedPair {
-  /** Largest ΔE00 between their two orders. */
+  /** Largest ΔE00 between their two orders, by themselves or together with other pairs that could be as free. */
   deltaE: number;
 }
 
@@ -29,10 +37,11 @@ export interface OverlapOptions {
 
 /**
  * The pairs of pulls whose order matters: they share area, and their two orders differ by at least
- * minDeltaE. ΔE00 is the largest over bare paper and over paper carrying one other pull that
- * overlaps both, so that it does not depend on the order of the stack. With several dark films
- * under both, a swap can show more than that: of random free swaps in piles of up to five films
- * about one in eighteen exceeded the threshold.
+ * minDeltaE. ΔE00 is the largest over bare paper and over paper carrying one other pull that overlaps
+ * both; where that would leave a pair free, also in every part of the print in which both lie, with
+ * the stack's own films under, between and over them. Orders that agree in all pairs given here
+ * differ by less than minDeltaE: where several free swaps would add up to more, the largest is held.
+ * Piles of up to five films are looked at in all orders, deeper ones as the stack lies.
  * @returns sorted by a, then b; areaMm2 is all that they share on the sheet, by exact clipping
  * @throws EngineError 'order.stack', 'order.drawer', 'order.tolerance', 'order.min-delta-e',
  * 'stack.unknown-screen', 'stack.unknown-ink', 'screen.unknown-shape'
@@ -41,14 +50,14 @@ export interface OverlapOptions {
 export function overlapsOf(stack: Stack, studio: Studio, options: OverlapOptions): Overlap[] {
   checkInput(stack, studio);
   checkMinDeltaE(options?.minDeltaE);
-  return allOverlaps(stack, studio, options.toleranceMm).filter(({ deltaE }) => deltaE >= options.minDeltaE);
+  return allOverlaps(stack, studio, options).filter(({ deltaE }) => deltaE >= options.minDeltaE);
 }
 
 /** The pairs that share area but may change places: the complement of overlapsOf. */
 export function freeSwaps(stack: Stack, studio: Studio, options: OverlapOptions): Overlap[] {
   checkInput(stack, studio);
   checkMinDeltaE(options?.minDeltaE);
-  return allOverlaps(stack, studio, options.toleranceMm).filter(({ deltaE }) => deltaE < options.minDeltaE);
+  return allOverlaps(stack, studio, options).filter(({ deltaE }) => deltaE < options.minDeltaE);
 }
 
 /**
@@ -81,7 +90,7 @@ export function edgeWeight(overlap: Pick<Overlap, 'areaMm2' | 'deltaE'>): number
   return overlap.areaMm2 * overlap.deltaE;
 }
 
-function allOverlaps(stack: Stack, studio: Studio, toleranceMm: number): Overlap[] {
+function allOverlaps(stack: Stack, studio: Studio, { toleranceMm, minDeltaE }: OverlapOptions): Overlap[] {
   const deltas = new SwapDeltas(studio);
   const films = stack.pulls.map((pull) => deltas.filmOf(pull));
   const pairs = dryingPairs(stack, studio, { toleranceMm });
@@ -90,10 +99,18 @@ function allOverlaps(stack: Stack, studio: Studio, toleranceMm: number): Overlap
     entryAt(meets, a).add(b);
     entryAt(meets, b).add(a);
   }
-  return pairs.map((pair) => {
-    const unders = [...entryAt(meets, pair.a)].filter((k) => entryAt(meets, pair.b).has(k)).map((k) => num(films, k));
-    return { ...pair, deltaE: deltas.largest(num(films, pair.a), num(films, pair.b), unders) };
-  });
+  const deltaE = new Float64Array(films.length * films.length).fill(-1);
+  for (const { a, b } of pairs) {
+    const unders = [...entryAt(meets, a)].filter((k) => entryAt(meets, b).has(k)).map((k) => num(films, k));
+    deltaE[a * films.length + b] = deltas.largest(num(films, a), num(films, b), unders);
+  }
+  if (pairs.some(({ a, b }) => f64(deltaE, a * films.length + b) < minDeltaE)) {
+    const { widthMm, heightMm } = studio.paper;
+    const grid = { widthMm, heightMm, rows: Math.min(MOST_ROWS, Math.ceil(heightMm / ROW_MM)) };
+    const cells = cellsOf(buildCellMap(placedSpans(stack, studio, grid), grid));
+    raiseInCells(cells, { films, deltaE, minDeltaE }, new Piles(deltas, studio.paper.reflectance));
+  }
+  return pairs.map((pair) => ({ ...pair, deltaE: f64(deltaE, pair.a * films.length + pair.b) }));
 }
 
 function prepareStack(stack: Stack, studio: Studio): Prepared[] {

@@ -229,7 +229,7 @@ describe('overlapsOf', () => {
 });
 
 describe('freeSwaps', () => {
-  it('should change no colour by more than the threshold, but for few deep in dark piles', () => {
+  it('should change no colour by as much as the threshold, deep in dark piles too', () => {
     const random = randomFrom('piles');
     const unit = (): number => random.int(1000) / 1000;
     let swaps = 0;
@@ -258,8 +258,7 @@ describe('freeSwaps', () => {
       }
     }
     expect(swaps).toBeGreaterThan(300);
-    // Measured 0.056: the films under a swap are looked at one at a time.
-    expect(beyond / swaps).toBeLessThan(0.08);
+    expect(beyond).toBe(0);
   });
 });
 

@@ -1,0 +1,175 @@
+import { entryAt, f64, num, u32, u8 } from '../base/at.ts';
+import { deltaE2000 } from '../colour/delta-e.ts';
+import type { Lab } from '../colour/lab.ts';
+import { MOST_IN_ALL_ORDERS, type PileColours, Piles } from './pile-colours.ts';
+
+/** Films that differ by less than this over every ground commute: what is left is rounding. */
+const COMMUTE = 1e-6;
+// ΔE00 is not quite a distance: differences may add up to a little more than their sum.
+const SUM_SLACK = 0.9;
+/** So many colours are compared each with each. */
+const FEW = 12;
+
+/** Pulls that meet, and what each pair of them shows. */
+interface Meeting {
+  /** Film numbers of the pulls. */
+  films: readonly number[];
+  /** Pulls × pulls, a < b: ΔE00 of the pair's two orders; negative where they do not meet. Raised in place. */
+  deltaE: Float64Array;
+  /** Pairs that show less may change places, ΔE00. */
+  minDeltaE: number;
+}
+
+/**
+ * Raises what pairs of pulls show until every swap that stays below the threshold is unseen in the
+ * print: over all films that lie under, between and over the two in a cell, and together with all
+ * other swaps that are as free there.
+ * @param cells places of the pulls in each cell, ascending
+ * Cells of up to five films are looked at in all orders, so that nothing depends on the order of the
+ * stack; deeper ones as the stack lies, and there the sum of what may change places stays below the
+ * threshold.
+ */
+export function raiseInCells(cells: readonly (readonly number[])[], meeting: Meeting, piles: Piles): void {
+  const rows = cells.filter((cell) => cell.length > 2 && meets(cell, meeting)).map((pulls) => new Cell(pulls, meeting, piles));
+  // Deep cells first: what they hold need not be looked at in the others. Cells as deep as each other do
+  // not see what the others find, so that their order makes no difference.
+  const depths = [...new Set(rows.map(({ depth }) => depth))].sort((a, b) => b - a);
+  for (const depth of depths) {
+    const found = rows.filter((row) => row.depth === depth).map((row) => row.swaps());
+    for (const { pair, shown } of found.flat()) meeting.deltaE[pair] = Math.max(f64(meeting.deltaE, pair), shown);
+  }
+  let raised = true;
+  while (raised) {
+    // All cells are asked before any pair is raised: their order makes no difference.
+    const wanted = rows.map((cell) => cell.tooMuch());
+    raised = false;
+    for (const found of wanted) {
+      if (found === null) continue;
+      meeting.deltaE[found.pair] = Math.max(f64(meeting.deltaE, found.pair), found.deltaE);
+      raised = true;
+    }
+  }
+}
+
+/** The cells of a map as ascending places. */
+export function cellsOf(map: { cells: number; words: number; cover: Uint32Array; screens: number }): number[][] {
+  return Array.from({ length: map.cells }, (_, cell) => {
+    const pulls: number[] = [];
+    for (let bit = 0; bit < map.screens; bit++) if ((u32(map.cover, cell * map.words + (bit >> 5)) >>> (bit & 31)) & 1) pulls.push(bit);
+    return pulls;
+  });
+}
+
+/** Pulls of which two only touch share no cell that counts. */
+function meets(cell: readonly number[], { films, deltaE }: Meeting): boolean {
+  return cell.every((a, i) => cell.slice(i + 1).every((b) => f64(deltaE, a * films.length + b) >= 0));
+}
+
+/** What lies on one part of the sheet. */
+class Cell {
+  private readonly pulls: readonly number[];
+  private readonly meeting: Meeting;
+  private readonly piles: Piles;
+  private readonly films: readonly number[];
+  /** The pairs that may yet change places seen or unseen: index into deltaE, and both places in the cell. */
+  private loose: { pair: number; i: number; j: number }[] = [];
+
+  constructor(pulls: readonly number[], meeting: Meeting, piles: Piles) {
+    this.pulls = pulls;
+    this.meeting = meeting;
+    this.piles = piles;
+    this.films = pulls.map((pull) => num(meeting.films, pull));
+    pulls.forEach((a, i) => {
+      for (let j = i + 1; j < pulls.length; j++) this.loose.push({ pair: a * meeting.films.length + num(pulls, j), i, j });
+    });
+  }
+
+  get depth(): number {
+    return this.films.length;
+  }
+
+  /** What each pair that is free so far shows here by itself. */
+  swaps(): { pair: number; shown: number }[] {
+    this.forget();
+    const { loose } = this;
+    return loose.length === 0 ? [] : this.piles.swaps(this.films, loose).map((shown, at) => ({ pair: entryAt(loose, at).pair, shown }));
+  }
+
+  /** The free pair to hold because all that is free here shows too much together, with what it shows; null when it does not. */
+  tooMuch(): { pair: number; deltaE: number } | null {
+    this.forget();
+    const { deltaE, minDeltaE } = this.meeting;
+    let sum = 0;
+    let worst = { pair: -1, deltaE: -1 };
+    for (const { pair } of this.loose) {
+      const shown = f64(deltaE, pair);
+      sum += shown;
+      if (shown > worst.deltaE) worst = { pair, deltaE: shown };
+    }
+    if (this.loose.length < 2 || sum < SUM_SLACK * minDeltaE) return null;
+    const together = this.films.length <= MOST_IN_ALL_ORDERS ? this.together() : sum / SUM_SLACK;
+    return together < minDeltaE ? null : { pair: worst.pair, deltaE: together };
+  }
+
+  /** Leaves out pairs that are held by now, and those that commute. */
+  private forget(): void {
+    const { deltaE, minDeltaE } = this.meeting;
+    this.loose = this.loose.filter(({ pair }) => f64(deltaE, pair) >= COMMUTE && f64(deltaE, pair) < minDeltaE);
+  }
+
+  /** The most that two orders differ which agree in all pairs that are held. */
+  private together(): number {
+    const pile = this.piles.all(this.films);
+    let most = 0;
+    for (const labs of this.classes(pile).values()) most = Math.max(most, spreadOf(labs));
+    return most;
+  }
+
+  private classes({ orders, labs }: PileColours): Map<number, Lab[]> {
+    const { films, pulls, meeting } = this;
+    const n = films.length;
+    const held = new Uint8Array(n * n);
+    for (let i = 0; i < n; i++) {
+      for (let j = i + 1; j < n; j++) {
+        held[i * n + j] = Number(f64(meeting.deltaE, num(pulls, i) * meeting.films.length + num(pulls, j)) >= meeting.minDeltaE);
+      }
+    }
+    const classes = new Map<number, Lab[]>();
+    orders.forEach((order, index) => {
+      const place = new Uint8Array(n);
+      order.forEach((film, at) => (place[film] = at));
+      let key = 0;
+      for (let i = 0; i < n; i++) {
+        for (let j = i + 1; j < n; j++) if (u8(held, i * n + j) === 1) key = 2 * key + Number(u8(place, i) < u8(place, j));
+      }
+      const found = classes.get(key);
+      if (found === undefined) classes.set(key, [entryAt(labs, index)]);
+      else found.push(entryAt(labs, index));
+    });
+    return classes;
+  }
+}
+
+/** The largest ΔE00 between two of some colours. */
+function spreadOf(labs: readonly Lab[]): number {
+  if (labs.length < FEW) return labs.reduce((most, lab) => Math.max(most, farthest(labs, lab).deltaE), 0);
+  // From one end to the other and back: in so small a region that finds the ends.
+  let end = entryAt(labs, 0);
+  let most = 0;
+  for (let turn = 0; turn < 4; turn++) {
+    const far = farthest(labs, end);
+    if (far.deltaE <= most) break;
+    most = far.deltaE;
+    end = far.lab;
+  }
+  return most;
+}
+
+function farthest(labs: readonly Lab[], from: Lab): { lab: Lab; deltaE: number } {
+  let far = { lab: from, deltaE: 0 };
+  for (const lab of labs) {
+    const deltaE = deltaE2000(from, lab);
+    if (deltaE > far.deltaE) far = { lab, deltaE };
+  }
+  return far;
+}
