@@ -14,16 +14,22 @@ export interface SampleRoles {
 export const STANDARD_CARD = -1;
 
 const IS_CARD = /\b(card|paper|bare|blank|unprinted|substrate|stock)\b/i;
-const IS_WHITE = /(\b|_|\d)(white|wht|wh|w|light)(\b|_|\d)/i;
-const IS_BLACK = /(\b|_|\d)(black|blk|bk|k|dark)(\b|_|\d)/i;
+const IS_WHITE = /(\b|\d)(white|wht|wh|w|light)(\b|\d)/i;
+const IS_BLACK = /(\b|\d)(black|blk|bk|k|dark)(\b|\d)/i;
+/** A ground alone, with no ink named on it. */
+const IS_GROUND = /^[\d\s.#-]*(white|black)[\d\s.#-]*((white|black)[\d\s.#-]*)?$/i;
 
 /**
  * Which sample is which, as far as names and lightness tell; to be checked by whoever measured.
  * @param samples at least one
  */
 export function guessRoles(samples: readonly CgatsSample[]): SampleRoles {
-  const all = samples.map((sample, at) => ({ at, name: `${sample.name} ${sample.id}` }));
-  const card = all.filter(({ name }) => IS_CARD.test(name) && !/\b(on|over)\b/i.test(name));
+  // Names are often joined with underscores, which count as letters at a word's end.
+  const all = samples.map((sample, at) => ({ at, name: `${sample.name} ${sample.id}`.replaceAll('_', ' ') }));
+  const bare = all.filter(({ name }) => IS_CARD.test(name) && !/\b(on|over)\b/i.test(name));
+  const grounds = all.filter(({ name }) => IS_GROUND.test(name));
+  // 'White' and 'Black' are the card where something else is the ink; alone they are the ink over both.
+  const card = bare.length + grounds.length < all.length ? [...bare, ...grounds] : bare;
   const inks = all.filter((one) => !card.includes(one));
   const first = (list: typeof all, test: RegExp, not = -1): number => list.find(({ at, name }) => at !== not && test.test(name))?.at ?? -1;
   let overWhite = first(inks, IS_WHITE);

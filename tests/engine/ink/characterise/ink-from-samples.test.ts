@@ -33,6 +33,17 @@ describe('guessRoles', () => {
   it('should take a sample called paper for the bare white', () => {
     expect(guessRoles([...samples.slice(2), sample('9', 'Paper', card.white)]).white).toBe(2);
   });
+  it('should take samples called by a ground alone for the bare card', () => {
+    const named = [
+      sample('White', 'White', card.white),
+      sample('Black', 'Black', card.black),
+      sample('Fern_over_white', 'Fern_over_white', over(card.white)),
+      sample('Fern_over_black', 'Fern_over_black', over(card.black)),
+    ];
+    expect(guessRoles(named)).toEqual(roles);
+    expect(guessRoles([named[2]!, named[0]!, named[3]!, named[1]!])).toEqual({ overWhite: 0, overBlack: 2, white: 1, black: 3 });
+    expect(guessRoles([named[1]!, named[0]!])).toMatchObject({ overWhite: 1, overBlack: 0 });
+  });
   it('should cope with a single sample', () => {
     expect(guessRoles([samples[2]!])).toMatchObject({ overWhite: 0, overBlack: 0 });
   });
