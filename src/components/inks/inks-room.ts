@@ -172,7 +172,7 @@ export class InksRoom extends RoomElement {
       case 'match':
         return html`<match-ink .store=${this.store} @added=${openInk} @stocks=${this.bringInStocks}></match-ink>`;
       case 'ink':
-        return html`<ink-editor .store=${this.store} .ink=${defined(this.store.project.drawer.inks.find(({ id }) => id === side.id))} @added=${openInk}></ink-editor>`;
+        return html`<ink-editor @stocks=${this.bringInStocks} .store=${this.store} .ink=${defined(this.store.project.drawer.inks.find(({ id }) => id === side.id))} @added=${openInk}></ink-editor>`;
     }
   }
 

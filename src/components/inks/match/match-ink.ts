@@ -2,11 +2,12 @@ import { html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { STROKES } from '../../../engine/base/limits.ts';
 import { labD50 } from '../../../engine/colour/lab.ts';
+import { CARD_BLACK } from '../../../engine/ink/characterise/card.ts';
 import { freeName } from '../../../engine/ink/characterise/ink-draft.ts';
 import { INK_MESH } from '../../../engine/ink/film/film-factor.ts';
 import { labSwatch } from '../../../engine/ink/film/lab-swatch.ts';
 import type { Mesh } from '../../../engine/ink/film/mesh.ts';
-import { swatchReflectance } from '../../../engine/ink/film/swatch.ts';
+import { swatchOf, swatchReflectance } from '../../../engine/ink/film/swatch.ts';
 import { filmThickness } from '../../../engine/ink/film/thickness.ts';
 import { inkParts, mixName } from '../../../engine/ink/mix/match-mix.ts';
 import type { MatchAnswer, MatchResult } from '../../../engine/ink/mix/match.ts';
@@ -25,9 +26,11 @@ import '../add/colour-field.ts';
 import { Work } from '../../ui/work.ts';
 import { swatchTemplate } from '../overprint/marked-swatch.ts';
 import { matchStyles } from './match-style.ts';
-import { deltaWords, weighLines } from './match-words.ts';
+import { deltaWords, potWords, weighLines } from './match-words.ts';
 import '../mesh/mesh-select.ts';
 
+/** Mixes all nearer their target than this cannot be told apart by eye on it, ΔE00; common practice, no source. */
+const LOOKS_ALIKE = 1;
 /** The paper itself, in a choice of grounds. */
 const PAPER = '';
 
@@ -180,6 +183,12 @@ export class MatchInk extends StoreElement {
     return this.store.relative ? this.store.project.drawer.paper.reflectance : undefined;
   }
 
+  /** What a mix shows over the black of the standard card, where covering mixes and clear ones part. */
+  private onBlack(answer: MatchAnswer) {
+    const mix = mixInks(inkParts(answer), { id: '', name: mixName(answer) });
+    return swatchOf(swatchReflectance(mix, this.strokes, this.store.project.drawer.strokeGain, CARD_BLACK), this.white());
+  }
+
   private renderResult(target: Lab | null) {
     const { found: result } = this.run;
     if (result === null || this.searched === null) return nothing;
@@ -190,17 +199,18 @@ export class MatchInk extends StoreElement {
         ${result.matched ? `${counted(result.answers.length, 'mix', 'mixes')}, the nearest first.` : result.reason}
         ${stale ? html`<span class="soft">These are for what was asked before.</span>` : nothing}
       </p>
+      ${result.answers.length > 1 && result.answers.every(({ deltaE }) => deltaE < LOOKS_ALIKE) ? html`<p class="soft small">They look alike on this ground; they differ in pots, in grams and over black.</p>` : nothing}
       <ol class="answers">
         ${result.answers.map((answer) => {
           const got = labSwatch(answer.lab, this.white());
           const name = mixName(answer);
           return html`<li aria-label="Mix of ${name}, ${deltaWords(answer)}">
             <div>
-              <span class="pair">${swatchTemplate(wanted)}${swatchTemplate(got)}</span>
-              <span class="under" aria-hidden="true"><span>wanted</span><span>mix</span></span>
+              <span class="pair">${swatchTemplate(wanted)}${swatchTemplate(got)}${swatchTemplate(this.onBlack(answer))}</span>
+              <span class="under" aria-hidden="true"><span>wanted</span><span>mix</span><span>on black</span></span>
             </div>
             <div>
-              <p><strong>${deltaWords(answer)}</strong> <span class="soft small">${counted(answer.inks, 'stock ink')}</span></p>
+              <p><strong>${deltaWords(answer)}</strong> <span class="soft small">${potWords(answer)}</span></p>
               <table>
                 <thead class="visually-hidden"><tr><th scope="col">Ink</th><th scope="col">Parts in 100</th><th scope="col">Grams</th></tr></thead>
                 <tbody>

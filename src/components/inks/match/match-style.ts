@@ -50,13 +50,13 @@ export const matchStyles = css`
   }
   .pair {
     display: grid;
-    grid-template-columns: 1fr 1fr;
+    grid-template-columns: repeat(3, 1fr);
     height: 64px;
     box-shadow: var(--edge);
   }
   .under {
     display: grid;
-    grid-template-columns: 1fr 1fr;
+    grid-template-columns: repeat(3, 1fr);
     font-size: var(--type-fine);
     color: var(--ink-soft);
   }

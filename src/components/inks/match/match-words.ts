@@ -1,4 +1,5 @@
 import type { MatchAnswer } from '../../../engine/ink/mix/match.ts';
+import { counted } from '../../ui/words.ts';
 
 /** One line of a mix to weigh. */
 export interface WeighLine {
@@ -11,6 +12,12 @@ export interface WeighLine {
 export function weighLines({ parts }: Pick<MatchAnswer, 'parts'>): WeighLine[] {
   const all = parts.reduce((sum, { grams }) => sum + grams, 0);
   return parts.map(({ ink, grams }) => ({ name: ink.name, hundredths: ((100 * grams) / all).toFixed(1), grams: grams.toFixed(1) }));
+}
+
+/** How many pots are opened for a mix, and what must be weighed of the least part. */
+export function potWords({ parts }: Pick<MatchAnswer, 'parts'>): string {
+  const least = Math.min(...parts.map(({ grams }) => grams));
+  return `${counted(parts.length, 'pot')}, the least ${least.toFixed(1)} g`;
 }
 
 /** ΔE as weighed, and what a perfect balance would give when that is another figure. */

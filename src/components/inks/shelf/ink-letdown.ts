@@ -20,7 +20,7 @@ import { letdownStyles } from './letdown-style.ts';
 /** Parts of base to one of ink, the base ladder; common practice, no source. */
 const LADDER = [0, 1, 2, 3, 4, 6, 8];
 
-/** An ink let down with transparent base, and the way back from a paler colour. Sends `added` with a new ink's id. */
+/** An ink let down with transparent base, and the way back from a paler colour. Sends `added` with a new ink's id, `stocks` when the demo stock inks are to be brought in. */
 @customElement('ink-letdown')
 export class InkLetdown extends LitElement {
   static override styles = [controls, letdownStyles];
@@ -83,7 +83,8 @@ export class InkLetdown extends LitElement {
     const { drawer: studio } = this.store.project;
     const base = baseOf(studio.inks);
     if (base === undefined) {
-      return html`<p class="soft small">Letting down needs a transparent base. Bring in the stock inks (they have one), or mark an ink of yours as base under “At the press”.</p>`;
+      return html`<p class="soft small">Letting down needs a transparent base. The demo stock inks have one; or mark an ink of yours as base under “At the press”.</p>
+        <div class="row"><button @click=${() => this.dispatchEvent(new CustomEvent('stocks', { bubbles: true, composed: true }))}>Bring in the demo stock inks</button></div>`;
     }
     const paper = swatchOf(studio.paper.reflectance, this.white());
     return html`
