@@ -1,11 +1,8 @@
-import { toGamut } from 'culori';
 import { EngineError } from '../base/error.ts';
 import { encodeSrgb8, linearFromSrgb } from './encode.ts';
+import { mapIntoSrgb } from './gamut.ts';
 import { labFromXyzD50, xyzD50FromLab, type Lab } from './lab.ts';
-import { inSrgbGamut, linearSrgbFromXyzD50, xyzD50FromLinearSrgb } from './srgb.ts';
-
-// CSS Color 4 gamut mapping: chroma is reduced, lightness and hue kept.
-const mapIntoSrgb = toGamut('rgb', 'oklch');
+import { linearSrgbFromXyzD50, xyzD50FromLinearSrgb } from './srgb.ts';
 
 /**
  * The screen colour of a printed colour.
@@ -24,9 +21,9 @@ export function srgbHexFromLab(lab: Readonly<Lab>): string {
  * @returns '#rrggbb', gamut-mapped as srgbHexFromLab does
  */
 export function srgbHexFromLinear(r: number, g: number, b: number): string {
-  if (inSrgbGamut(r, g, b)) return hexOf(encodeSrgb8(r), encodeSrgb8(g), encodeSrgb8(b));
-  const mapped = mapIntoSrgb({ mode: 'lrgb', r, g, b });
-  return hexOf(to8(mapped.r), to8(mapped.g), to8(mapped.b));
+  const rgb = Float64Array.of(r, g, b);
+  mapIntoSrgb(rgb);
+  return `#${Array.from(rgb, (light) => encodeSrgb8(light).toString(16).padStart(2, '0')).join('')}`;
 }
 
 /**
@@ -41,12 +38,4 @@ export function labFromSrgbHex(hex: string): Lab {
   }
   const at = (i: number): number => linearFromSrgb(Number.parseInt(hex.slice(i, i + 2), 16) / 255);
   return labFromXyzD50(...xyzD50FromLinearSrgb([at(1), at(3), at(5)]));
-}
-
-function to8(encoded: number): number {
-  return Math.round(255 * Math.min(1, Math.max(0, encoded)));
-}
-
-function hexOf(...codes: number[]): string {
-  return `#${codes.map((code) => code.toString(16).padStart(2, '0')).join('')}`;
 }

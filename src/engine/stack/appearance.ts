@@ -1,5 +1,6 @@
 import { entryAt, f64, num, u32 } from '../base/at.ts';
 import { encodeSrgb8 } from '../colour/encode.ts';
+import { mapIntoSrgb } from '../colour/gamut.ts';
 import { labFromXyzD50 } from '../colour/lab.ts';
 import { LINEAR_SRGB_FROM_BANDS } from '../colour/srgb.ts';
 import { BANDS, WEIGHTS_D50 } from '../colour/weights.ts';
@@ -11,7 +12,7 @@ import type { CellMap } from './types.ts';
 /** The colours of a map's cells, ready to paint. Arrays may be longer than `cells` asks for. */
 export interface CellColours {
   cells: number;
-  /** cells × 3: linear sRGB, 0–1, clipped to what the screen can show. */
+  /** cells × 3: linear sRGB, 0–1, brought into what the screen can show. */
   linear: Float64Array;
   /** 8-bit sRGB, one word a cell: 0xAABBGGRR, so R, G, B, A in the memory of an ImageData. */
   packed: Uint32Array;
@@ -27,6 +28,7 @@ const films = new FilmSums();
 const rgb = new Float64Array(3);
 const paperBands = new Float64Array(bandCount);
 const paperScale = new Float64Array(3);
+let clipped = false;
 const XYZ_FROM_BANDS = Float64Array.from({ length: bandCount * 3 }, (_, i) =>
   num(entryAt([WEIGHTS_D50.x, WEIGHTS_D50.y, WEIGHTS_D50.z], i % 3), Math.floor(i / 3)),
 );
@@ -43,7 +45,8 @@ export function createCellColours(): CellColours {
  * @param layers first down first; placed screens of the map that have no layer are left out
  * @param paperReflectance 36 bands from 380 to 730 nm, 0–1
  * @param how buffers that are filled, and grown when too small; and whether the paper is shown as the
- *   screen's white (when left out it is) or as it is
+ *   screen's white (when left out it is) or as it is; and whether channels are clipped, as names and
+ *   measures of pictures were taken before, rather than mapped as swatches are
  * @returns the buffers
  * @throws EngineError 'stack.bad-bands' when paper or a film has not 36 bands
  * Makes no buffers once they are large enough.
@@ -52,9 +55,10 @@ export function colourCells(
   map: CellMap,
   layers: readonly Layer[],
   paperReflectance: ArrayLike<number>,
-  ...how: [out?: CellColours | undefined, relative?: boolean]
+  ...how: [out?: CellColours | undefined, relative?: boolean, clip?: boolean]
 ): CellColours {
   const [out = createCellColours(), relative = true] = how;
+  clipped = how[2] ?? false;
   const sums = films.compute(map, layers, paperReflectance, rgbFromBands);
   setPaperScale(paperReflectance, relative);
   fit(out, map.cells);
@@ -75,6 +79,7 @@ export function stateColours(
   ...how: [out?: CellColours[] | undefined, relative?: boolean]
 ): CellColours[] {
   const [out = [], relative = true] = how;
+  clipped = false;
   walk.start(map, paperReflectance);
   setPaperScale(paperReflectance, relative);
   fit(groupColours, walk.groups.capacity);
@@ -131,14 +136,14 @@ function spreadGroups(groupOf: Uint32Array, out: CellColours): void {
 
 /** The screen colour of a cell from its three sums. */
 function setColour(out: CellColours, cell: number, sums: Float64Array, from: number): void {
-  const r = clip(f64(sums, from) * f64(paperScale, 0));
-  const g = clip(f64(sums, from + 1) * f64(paperScale, 1));
-  const b = clip(f64(sums, from + 2) * f64(paperScale, 2));
   const at = cell * 3;
-  out.linear[at] = r;
-  out.linear[at + 1] = g;
-  out.linear[at + 2] = b;
-  out.packed[cell] = packSrgb(r, g, b);
+  const { linear } = out;
+  for (let i = 0; i < 3; i++) {
+    const light = f64(sums, from + i) * f64(paperScale, i);
+    linear[at + i] = clipped ? clip(light) : light;
+  }
+  if (!clipped) mapIntoSrgb(linear, at);
+  out.packed[cell] = packSrgb(f64(linear, at), f64(linear, at + 1), f64(linear, at + 2));
 }
 
 function fit(out: CellColours, cells: number): void {

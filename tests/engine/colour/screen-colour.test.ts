@@ -1,11 +1,15 @@
-import { converter, formatHex } from 'culori';
+import { converter, formatHex, toGamut } from 'culori';
 import { describe, it, expect } from 'vitest';
+import { randomFrom } from '../../../src/engine/base/random.ts';
 import { encodeSrgb8, linearFromSrgb } from '../../../src/engine/colour/encode.ts';
 import { labD50, labFromXyzD50, xyzD50, xyzD50FromLab, type Lab } from '../../../src/engine/colour/lab.ts';
 import { oklabFromLinearSrgb } from '../../../src/engine/colour/oklab.ts';
 import { labFromSrgbHex, srgbHexFromLab } from '../../../src/engine/colour/screen-colour.ts';
 import { LINEAR_SRGB_FROM_BANDS, inSrgbGamut, linearSrgbFromReflectance, linearSrgbFromXyzD50 } from '../../../src/engine/colour/srgb.ts';
 import { BANDS } from '../../../src/engine/colour/weights.ts';
+import { swatchOf } from '../../../src/engine/ink/film/swatch.ts';
+import { colourCells } from '../../../src/engine/stack/appearance.ts';
+import type { CellMap } from '../../../src/engine/stack/types.ts';
 
 const toRgb = converter('rgb');
 const toLinear = converter('lrgb');
@@ -94,6 +98,38 @@ describe('srgbHexFromLab', () => {
     const oklab = toOklab({ mode: 'lab', l: 60, a: 90, b: 80 });
     expect(hex).toMatch(/^#[0-9a-f]{6}$/);
     expect(Math.abs(toOklab(hex)!.l - oklab.l)).toBeLessThan(0.03);
+  });
+
+  it('should map colours outside as culori does, to a code', () => {
+    const map = toGamut('rgb', 'oklch');
+    const random = randomFrom('outside');
+    let outside = 0;
+    for (let i = 0; i < 2000; i++) {
+      const lab: Lab = [random.int(110), random.int(240) - 120, random.int(240) - 120];
+      const [r, g, b] = linearSrgbFromXyzD50(xyzD50FromLab(lab));
+      if (inSrgbGamut(r, g, b)) continue;
+      outside++;
+      const theirs = formatHex(map({ mode: 'lrgb', r, g, b }));
+      const ours = srgbHexFromLab(lab);
+      for (const at of [1, 3, 5]) {
+        expect(Math.abs(parseInt(ours.slice(at, at + 2), 16) - parseInt(theirs.slice(at, at + 2), 16))).toBeLessThanOrEqual(1);
+      }
+    }
+    expect(outside).toBeGreaterThan(500);
+  });
+
+  it('should show a saturated cyan as a picture of it does', () => {
+    const cyan = Array.from({ length: 36 }, (_, band) => (band < 18 ? 0.85 : 0.01));
+    const map: CellMap = {
+      ...{ widthMm: 1, heightMm: 1, rows: 1, screens: 0, cells: 1, words: 1 },
+      ...{ cover: new Uint32Array(1), areaMm2: Float64Array.of(1), rowStart: Uint32Array.of(0, 1) },
+      ...{ runEndMm: Float64Array.of(1), runCell: new Uint32Array(1) },
+    };
+    const swatch = swatchOf(cyan);
+    expect(swatch.inGamut).toBe(false);
+    const word = colourCells(map, [], cyan, undefined, false).packed[0]!;
+    const hex = [0, 8, 16].map((by) => ((word >>> by) & 255).toString(16).padStart(2, '0')).join('');
+    expect(`#${hex}`).toBe(swatch.hex);
   });
 
   it('should be undone by labFromSrgbHex', () => {

@@ -46,7 +46,7 @@ describe('colourCells and cellLab', () => {
         const map = mapOf(studio, pulls);
         const variant = shuffled(pulls, next).filter(() => next() < 0.9);
         const layers = stackLayers({ pulls: variant }, studio, { pulls });
-        const colours = colourCells(map, layers, PAPER.reflectance, undefined, relative);
+        const colours = colourCells(map, layers, PAPER.reflectance, undefined, relative, true);
         const lab = cellLab(map, layers, PAPER.reflectance);
         const white = relative ? linearSrgbFromReflectance(PAPER.reflectance, new Float64Array(3)) : [1, 1, 1];
         for (let cell = 0; cell < map.cells; cell++) {

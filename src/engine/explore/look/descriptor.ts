@@ -105,7 +105,8 @@ export class Describer {
     const { widthMm, heightMm, reflectance } = this.studio.paper;
     const grid = { widthMm, heightMm, rows };
     const map = this.builder.build(this.spans.place({ pulls }, grid), grid);
-    const { linear, packed } = colourCells(map, stackLayers({ pulls }, this.studio), reflectance, this.colours);
+    // Clipped: walls of a seed are told apart as they always were.
+    const { linear, packed } = colourCells(map, stackLayers({ pulls }, this.studio), reflectance, this.colours, true, true);
     return [map, linear, packed];
   }
 }
