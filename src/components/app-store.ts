@@ -3,7 +3,7 @@ import type { Problem } from '../engine/base/error.ts';
 import type { SeenRun } from '../engine/explore/search/seen.ts';
 import type { LogEvent, VisitHead } from '../engine/log/types.ts';
 import type { Command } from '../engine/project/commands/command.ts';
-import { type History, perform, redo, startHistory, undo } from '../engine/project/history.ts';
+import { endStep, type History, perform, redo, startHistory, undo } from '../engine/project/history.ts';
 import type { Project } from '../engine/project/types.ts';
 import { sentenceOf } from '../workers/client/client.ts';
 import type { Room } from './rooms.ts';
@@ -28,6 +28,9 @@ export interface Saver {
   addEvents?(head: VisitHead, events: readonly LogEvent[]): Promise<void>;
 }
 
+/** A step of undo ends when nothing was changed for so long, ms. */
+const STEP_ENDS_AFTER_MS = 1000;
+
 /**
  * The one place that holds the project and what is selected. Commands go in, `change` events come
  * out; selection and room are not undone.
@@ -35,6 +38,8 @@ export interface Saver {
 export class AppStore extends EventTarget {
   private history: History;
   private nextNotice = 1;
+  /** When the last command came, ms; the engine has no clock and is told when a step ends. */
+  private lastCommandMs = 0;
   /** How many projects were opened in the place of another; what was found in one is not of the next. */
   opened = 0;
   room: Room = 'wall';
@@ -66,7 +71,10 @@ export class AppStore extends EventTarget {
   /** Carries out a command; what cannot be carried out becomes a notice and changes nothing. */
   dispatch(command: Command): boolean {
     try {
-      this.adopt(perform(this.history, command));
+      const now = performance.now();
+      const rested = now - this.lastCommandMs >= STEP_ENDS_AFTER_MS;
+      this.adopt(perform(rested ? endStep(this.history) : this.history, command));
+      this.lastCommandMs = now;
       return true;
     } catch (error) {
       this.tell(sentenceOf(error));

@@ -25,6 +25,13 @@ export function startHistory(project: Project): History {
   return { project, past: [], future: [] };
 }
 
+/** Ends the last step: what comes next is undone apart from it, even if it is the same small change. */
+export function endStep(history: History): History {
+  const last = history.past.at(-1);
+  if (last === undefined || last.key === null) return history;
+  return { ...history, past: [...history.past.slice(0, -1), { ...last, key: null }] };
+}
+
 /**
  * Carries out a command and remembers how to undo it; runs of one small change become one step.
  * @throws EngineError as `apply` does; the history given is untouched
@@ -33,7 +40,7 @@ export function perform(history: History, command: Command): History {
   const applied = apply(history.project, command);
   if (applied.patches.length === 0) return history;
   const { label, mergeKey } = ruleOf(command);
-  const key = mergeKey?.(command) ?? null;
+  const key = mergeKey?.(command, history.project) ?? null;
   const last = history.past.at(-1);
   const step: Step = { label, key, patches: applied.patches, inverse: applied.inverse };
   const merges = key !== null && last?.key === key && history.future.length === 0;

@@ -5,7 +5,7 @@ import { adoptRecipe } from '../adopt.ts';
 import type { Project } from '../types.ts';
 import { find, removeById, requireFew, requireFree } from './checks.ts';
 import { setBench } from './open.ts';
-import type { RulesOf } from './rule.ts';
+import { fieldsOf, type RulesOf } from './rule.ts';
 
 /** What can be done to the recipes that are kept. */
 export type ChestCommand =
@@ -32,7 +32,7 @@ export const CHEST_RULES: RulesOf<ChestCommand> = {
   },
   'change-recipe': {
     label: 'describe a recipe',
-    mergeKey: ({ kind, recipe }) => `${kind}:${recipe}`,
+    mergeKey: (command) => `${command.kind}:${command.recipe}:${fieldsOf(command)}`,
     change(draft, { recipe: id, title, note }) {
       const recipe = find(draft.recipes, id, 'recipe');
       if (title !== undefined) recipe.title = title;

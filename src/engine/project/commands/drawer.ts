@@ -4,7 +4,7 @@ import type { PlacedShape, Screen, Shape } from '../../shapes/types.ts';
 import { forgetScreen } from '../forget.ts';
 import type { Project } from '../types.ts';
 import { find, refuseInUse, removeById, requireFree, unpin } from './checks.ts';
-import { fieldsOf, type RulesOf } from './rule.ts';
+import { fieldsChanged, fieldsOf, type RulesOf } from './rule.ts';
 
 /** What can be done to shapes and screens. */
 export type DrawerCommand =
@@ -24,6 +24,16 @@ export function addShapes({ drawer: studio }: Draft<Project>, shapes: readonly S
   for (const shape of shapes) requireFree(studio.shapes, shape, 'shape');
   studio.shapes.push(...(shapes as Draft<Shape>[]));
   studio.screens.push(...(screens as Draft<Screen>[]));
+}
+
+/** A drag, a turn and a size are kinds of their own; so is each shape that comes or goes. */
+function screenKey(command: Extract<DrawerCommand, { kind: 'change-screen' }>, { drawer: studio }: Project): string | null {
+  const { kind, screen: id, placed } = command;
+  const key = `${kind}:${id}:${fieldsOf(command)}`;
+  if (placed === undefined) return key;
+  const before = studio.screens.find((screen) => screen.id === id)?.placed ?? [];
+  if (before.length !== placed.length) return null;
+  return `${key}:${placed.map((one, i) => fieldsChanged(before[i], one)).join(';')}`;
 }
 
 /** How it is done. */
@@ -54,7 +64,7 @@ export const DRAWER_RULES: RulesOf<DrawerCommand> = {
   },
   'change-screen': {
     label: 'change a screen',
-    mergeKey: (command) => `${command.kind}:${command.screen}:${fieldsOf(command)}`,
+    mergeKey: screenKey,
     change({ drawer: studio }, { screen: id, name, placed, mesh }) {
       const screen = find(studio.screens, id, 'screen');
       if (name !== undefined) screen.name = name;

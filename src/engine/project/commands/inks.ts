@@ -7,7 +7,7 @@ import type { Studio } from '../../studio/studio.ts';
 import { forgetInk } from '../forget.ts';
 import type { Project, Target } from '../types.ts';
 import { find, indexOf, refuseInUse, removeById, requireFree, unpin } from './checks.ts';
-import type { RulesOf } from './rule.ts';
+import { fieldsChanged, type RulesOf } from './rule.ts';
 
 /** What can be done to inks, paper and the target printed of them. */
 export type InksCommand =
@@ -103,7 +103,11 @@ export const INKS_RULES: RulesOf<InksCommand> = {
   },
   'change-ink': {
     label: 'change an ink',
-    mergeKey: ({ kind, ink }) => `${kind}:${ink.id}`,
+    mergeKey: ({ kind, ink }, { drawer: studio }) =>
+      `${kind}:${ink.id}:${fieldsChanged(
+        studio.inks.find(({ id }) => id === ink.id),
+        ink,
+      )}`,
     change: ({ drawer: studio }, { ink }) => changeInks(studio, [ink]),
   },
   'change-inks': {
