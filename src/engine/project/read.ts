@@ -54,7 +54,8 @@ export function checkProject(raw: unknown, fileName: string): ReadResult<Project
   return problems.length > 0 ? { value: null, problems: problems.slice(0, MOST_TOLD) } : { value: project, problems: [] };
 }
 
-function checkTarget({ target, drawer: studio }: Project, fileName: string): Problem[] {
+/** Whether the target names inks that are there: a problem, or none. */
+export function checkTarget({ target, drawer: studio }: Project, fileName: string): Problem[] {
   if (target === undefined) return [];
   const gone = namedInks(target).find((named) => !studio.inks.some((ink) => ink.id === named));
   if (gone === undefined) return [];
@@ -67,7 +68,8 @@ function checkTarget({ target, drawer: studio }: Project, fileName: string): Pro
   ];
 }
 
-function checkEditions({ editions = [], recipes }: Project, fileName: string): Problem[] {
+/** Whether each edition is of a recipe that is there, and no two of one: a problem each. */
+export function checkEditions({ editions = [], recipes }: Project, fileName: string): Problem[] {
   const known = new Set(recipes.map(({ id }) => id));
   const before = new Set<string>();
   return editions.flatMap(({ recipe }, i): Problem[] => {
