@@ -1,0 +1,56 @@
+import { z } from 'zod';
+import { LONGEST_NAME, MOST_PULLS, MOST_SHEETS, STROKES } from '../base/limits.ts';
+import { inkSchema, recipeSchema } from '../recipe/schema.ts';
+import { LOG_FORMAT, LOG_VERSION } from './types.ts';
+
+const id = z.string().min(1).max(200);
+const note = z.string().max(4000);
+/** Ms since 1970 UTC, until the year 9999: what a date can show. */
+const time = z.number().min(0).max(253_402_300_799_999);
+const head = { id, atMs: time, device: id, sheet: z.int().min(1).max(100_000) };
+const pulls = z.array(id).min(1).max(MOST_PULLS);
+const shift = z.number().min(-100).max(100);
+
+/** One event of a log. */
+export const eventSchema = z.discriminatedUnion('kind', [
+  z.object({ ...head, kind: z.literal('pulled'), pulls }),
+  z.object({
+    ...head,
+    kind: z.literal('otherwise'),
+    pulls,
+    how: z.object({
+      ink: inkSchema.optional(),
+      strokes: z.int().min(STROKES.least).max(STROKES.most).optional(),
+      dxMm: shift,
+      dyMm: shift,
+    }),
+    note,
+  }),
+  z.object({ ...head, kind: z.literal('spoiled'), note }),
+  z.object({ ...head, kind: z.literal(['kept', 'lucky']), note }),
+  z.object({ ...head, kind: z.literal('placed'), box: z.string().max(200) }),
+  z.object({ ...head, kind: z.literal('undone'), event: id }),
+]);
+
+/** What a visit prints. */
+export const headSchema = z
+  .object({
+    id,
+    title: z.string().max(LONGEST_NAME),
+    begunMs: time,
+    minDeltaE: z.number().min(0).max(100).optional(),
+    recipes: z.array(recipeSchema).min(1).max(MOST_SHEETS),
+    sheets: z
+      .array(z.object({ number: z.int().min(1).max(100_000), recipe: z.int().min(0) }))
+      .min(1)
+      .max(MOST_SHEETS),
+  })
+  .refine((visit) => visit.sheets.every((sheet) => sheet.recipe < visit.recipes.length), 'a visit whose sheets name its recipes');
+
+/** A log file. */
+export const logSchema = z.object({
+  format: z.literal(LOG_FORMAT),
+  version: z.literal(LOG_VERSION),
+  head: headSchema,
+  events: z.array(eventSchema).max(200_000),
+});
