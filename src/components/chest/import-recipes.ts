@@ -2,6 +2,7 @@ import { MAX_DOCUMENT_CHARS, readRecipe } from '../../engine/recipe/read.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
 import { writeRecipe } from '../../engine/recipe/write.ts';
 import { sentenceOf } from '../../workers/client/client.ts';
+import { newId } from '../ui/new-id.ts';
 
 /** What came of one recipe file. */
 export type Import = { kind: 'new'; recipe: Recipe } | { kind: 'there'; title: string } | { kind: 'refused'; sentences: string[] };
@@ -36,7 +37,7 @@ export async function importRecipe(file: File, kept: readonly Recipe[]): Promise
   const double = kept.find((other) => other.id === recipe.id);
   if (double === undefined) return { kind: 'new', recipe };
   if (ordered(double) === writeRecipe(recipe)) return { kind: 'there', title: double.title };
-  return { kind: 'new', recipe: { ...recipe, id: crypto.randomUUID() } };
+  return { kind: 'new', recipe: { ...recipe, id: newId() } };
 }
 
 /** The text of a recipe with its fields in the order in which the reader leaves them. */

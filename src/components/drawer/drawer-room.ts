@@ -9,6 +9,7 @@ import { RoomElement } from '../store-element.ts';
 import { controls } from '../ui/controls-style.ts';
 import { chooseFiles } from '../ui/download.ts';
 import { FileDrop, fileDropStyles } from '../ui/file-drop.ts';
+import { newId } from '../ui/new-id.ts';
 import { putOnBench } from '../ui/put-on-bench.ts';
 import { sideRoomStyles, WideScreen } from '../ui/side-room.ts';
 import { drawerStyles } from './drawer-style.ts';
@@ -94,7 +95,7 @@ export class DrawerRoom extends RoomElement {
 
   private newScreen(shape: Shape): void {
     const { drawer: studio } = this.store.project;
-    const { screen } = screenOfShape(shape, studio.paper.printable, { id: crypto.randomUUID(), number: nextScreenNumber(studio.screens) });
+    const { screen } = screenOfShape(shape, studio.paper.printable, { id: newId(), number: nextScreenNumber(studio.screens) });
     if (this.store.dispatch({ kind: 'add-screen', screen })) this.choose(screen.id);
   }
 

@@ -2,6 +2,7 @@ import { defined, entryAt } from '../../engine/base/at.ts';
 import { newScreens } from '../../engine/shapes/place/new-screens.ts';
 import type { Screen, Shape } from '../../engine/shapes/types.ts';
 import type { Studio } from '../../engine/studio/studio.ts';
+import { newId } from '../ui/new-id.ts';
 import type { FilesRead } from './read-files.ts';
 import { sizeText } from './shape-tray.ts';
 
@@ -17,7 +18,7 @@ export interface Report {
 
 /** A screen a shape, and what is to be said of it. */
 export function screensFor(read: FilesRead, { paper, screens: there }: Studio): Omit<Report, 'head' | 'screens'> & { screens: Screen[] } {
-  const { screens, page, fitted } = newScreens(read, paper, there, () => crypto.randomUUID());
+  const { screens, page, fitted } = newScreens(read, paper, there, newId);
   const remarks: Report['remarks'] = fitted.map((i) => {
     const shape = entryAt(read.shapes, i);
     const { number, placed } = entryAt(screens, i);

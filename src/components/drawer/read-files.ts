@@ -2,6 +2,7 @@ import type { Problem } from '../../engine/base/error.ts';
 import type { PageSize } from '../../engine/shapes/place/lay-out.ts';
 import type { Shape } from '../../engine/shapes/types.ts';
 import { engineFor, sentenceOf } from '../../workers/client/client.ts';
+import { newId } from '../ui/new-id.ts';
 
 /** Larger files are refused before they are read. */
 const MAX_FILE_BYTES = 20_000_000;
@@ -33,7 +34,7 @@ export async function readShapeFiles(files: readonly File[], onNext: (done: numb
     }
     try {
       const text = await file.text();
-      const { shape, page, problems } = await engineFor('picture').readShapeFile(text, file.name, crypto.randomUUID());
+      const { shape, page, problems } = await engineFor('picture').readShapeFile(text, file.name, newId());
       if (shape !== null) {
         read.shapes.push(shape);
         read.pages.push(page);

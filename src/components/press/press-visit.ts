@@ -11,6 +11,7 @@ import type { VisitInput } from '../../engine/visit/visit.ts';
 import { sentenceOf } from '../../workers/client/client.ts';
 import type { AppStore } from '../app-store.ts';
 import { LogKeeper } from '../ui/log/log-keeper.ts';
+import { newId } from '../ui/new-id.ts';
 import { localTime } from './log/local-time.ts';
 import { PressKeeper } from './log/press-record.ts';
 import { PlanRun } from './plan/plan-run.ts';
@@ -127,7 +128,7 @@ export class PressVisit implements ReactiveController {
 
   /** Takes up what makes the visit fit, as one step to undo, with the order that was made for it. */
   fit(choice: FitChoice): void {
-    const { command, plan } = takenFit(choice, this.store.project.recipes, () => crypto.randomUUID());
+    const { command, plan } = takenFit(choice, this.store.project.recipes, newId);
     this.store.dispatch(command);
     if (plan === null) {
       this.find();
@@ -156,7 +157,7 @@ export class PressVisit implements ReactiveController {
       // What is left of a visit is still that visit; the log before a new one stays in the Chest.
       if (!('rest' in made.input)) {
         const { title, explore } = this.store.project;
-        const naming = { id: crypto.randomUUID(), title, begunMs: Date.now(), minDeltaE: explore.minDeltaE };
+        const naming = { id: newId(), title, begunMs: Date.now(), minDeltaE: explore.minDeltaE };
         this.log.begin(visitHeadOf(made.plan, made.recipes, naming));
       }
       this.selected = 0;

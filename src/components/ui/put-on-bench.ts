@@ -3,6 +3,7 @@ import { printInks } from '../../engine/ink/mix/mix.ts';
 import { firstPulls } from '../../engine/project/first-pulls.ts';
 import type { Screen } from '../../engine/shapes/types.ts';
 import type { AppStore } from '../app-store.ts';
+import { newId } from './new-id.ts';
 
 /**
  * Puts a first pull of each screen on top of the stack on the Bench, the inks in turn.
@@ -15,7 +16,7 @@ export function putOnBench(store: AppStore, screens: readonly Screen[]): boolean
     store.tell('There is no ink to pull with; add one in Inks first.');
     return false;
   }
-  const pulls = firstPulls(screens, inks, bench.length, () => crypto.randomUUID());
+  const pulls = firstPulls(screens, inks, bench.length, newId);
   const [first] = pulls;
   if (first === undefined) return false;
   const done =

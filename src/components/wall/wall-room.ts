@@ -9,6 +9,7 @@ import { recipeOf } from '../../engine/recipe/write.ts';
 import { sentenceOf } from '../../workers/client/client.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import { controls } from '../ui/controls-style.ts';
+import { newId } from '../ui/new-id.ts';
 import type { DerivedAsk, DerivedEvent } from './run/derived-ask.ts';
 import { type SettingsChange, SettingsCheck } from './run/settings-check.ts';
 import { lineageOf } from './run/wall-origins.ts';
@@ -185,7 +186,7 @@ export class WallRoom extends LitElement {
     }
     try {
       const recipe = recipeOf(variant.pulls, hung.inputs.studio, {
-        id: crypto.randomUUID(),
+        id: newId(),
         title: printTitle(lineageOf(variant)),
         seed: variant.seed,
         index: variant.index,

@@ -6,6 +6,7 @@ import type { Mesh } from '../../../engine/ink/film/mesh.ts';
 import type { AppStore } from '../../app-store.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { stackHost } from '../../ui/layout-style.ts';
+import { newId } from '../../ui/new-id.ts';
 import type { Measurements } from './cgats-file.ts';
 import { INK_WAYS, type InkWay, type WayProps } from './ink-ways.ts';
 import '../mesh/mesh-select.ts';
@@ -114,7 +115,7 @@ export class AddInk extends LitElement {
   private add(): void {
     const { draft } = this;
     if (draft === null) return;
-    const ink = inkOfDraft(draft, { id: crypto.randomUUID(), name: this.called(), mesh: this.mesh, stock: this.stock });
+    const ink = inkOfDraft(draft, { id: newId(), name: this.called(), mesh: this.mesh, stock: this.stock });
     if (this.store.dispatch({ kind: 'add-ink', ink })) this.dispatchEvent(new CustomEvent<string>('added', { detail: ink.id }));
   }
 

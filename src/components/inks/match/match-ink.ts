@@ -21,6 +21,7 @@ import '../../ui/kit/progress.ts';
 import { controls } from '../../ui/controls-style.ts';
 import type { NumberPick } from '../../ui/kit/number-field.ts';
 import '../add/colour-field.ts';
+import { newId } from '../../ui/new-id.ts';
 import { counted } from '../../ui/words.ts';
 import '../add/colour-field.ts';
 import { Work } from '../../ui/work.ts';
@@ -97,7 +98,7 @@ export class MatchInk extends StoreElement {
       inks.map((ink) => ink.name),
     );
     try {
-      const ink = mixInks(inkParts(answer), { id: crypto.randomUUID(), name });
+      const ink = mixInks(inkParts(answer), { id: newId(), name });
       if (this.store.dispatch({ kind: 'add-ink', ink })) this.dispatchEvent(new CustomEvent<string>('added', { detail: ink.id }));
     } catch (error) {
       this.store.tell(sentenceOf(error));

@@ -13,6 +13,7 @@ import type { AppStore } from '../../app-store.ts';
 import { controls } from '../../ui/controls-style.ts';
 import type { NumberPick } from '../../ui/kit/number-field.ts';
 import '../add/colour-field.ts';
+import { newId } from '../../ui/new-id.ts';
 import { counted } from '../../ui/words.ts';
 import { swatchTemplate } from '../overprint/marked-swatch.ts';
 import { letdownStyles } from './letdown-style.ts';
@@ -58,7 +59,7 @@ export class InkLetdown extends LitElement {
       inks.map((ink) => ink.name),
     );
     try {
-      const ink = letDown(this.ink, base, parts, { id: crypto.randomUUID(), name });
+      const ink = letDown(this.ink, base, parts, { id: newId(), name });
       if (this.store.dispatch({ kind: 'add-ink', ink })) {
         this.store.tell(`${name} is on the shelf.`, 'news');
         this.dispatchEvent(new CustomEvent<string>('added', { detail: ink.id }));

@@ -8,6 +8,7 @@ import { sentenceOf } from '../../../workers/client/client.ts';
 import type { AppStore } from '../../app-store.ts';
 import { eventWords } from '../../words/log-words.ts';
 import { chooseFiles, download, fileNameOf } from '../download.ts';
+import { newId } from '../new-id.ts';
 import { counted } from '../words.ts';
 import type { LogKeeper } from './log-keeper.ts';
 
@@ -54,7 +55,7 @@ export function keepSheet(store: AppStore, recipe: Recipe, sheet: SheetAsPulled)
     .map((event) => eventWords(event, recipe))
     .join('. ');
   try {
-    const kept = recipeAsPulled(recipe, sheet, { id: crypto.randomUUID(), title, note: note.slice(0, 4000), parent: recipe.id });
+    const kept = recipeAsPulled(recipe, sheet, { id: newId(), title, note: note.slice(0, 4000), parent: recipe.id });
     if (store.dispatch({ kind: 'keep-recipe', recipe: kept }))
       store.tell(`${title} is in the Chest; make an edition of it there, or take it to another visit.`, 'news');
   } catch (error) {

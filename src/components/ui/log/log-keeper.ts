@@ -7,6 +7,7 @@ import type { Recipe } from '../../../engine/recipe/types.ts';
 import { inkText } from '../../../engine/visit/registry.ts';
 import { sentenceOf } from '../../../workers/client/client.ts';
 import type { AppStore } from '../../app-store.ts';
+import { newId } from '../new-id.ts';
 import { workerPairs } from './order-pairs.ts';
 
 interface Message {
@@ -15,7 +16,7 @@ interface Message {
 }
 
 /** Of this tab: two tabs are two devices. */
-const device = crypto.randomUUID();
+const device = newId();
 
 /** Whether a recipe as pulled is the one that was shown before. */
 function sameInks(recipe: Recipe, before: Recipe | undefined): boolean {
@@ -82,7 +83,7 @@ export class LogKeeper implements ReactiveController {
     return this.bringIn(
       happenings.map((happening): LogEvent => {
         this.lastMs = Math.max(this.lastMs + 1, Date.now());
-        return { ...happening, id: crypto.randomUUID(), atMs: this.lastMs, device };
+        return { ...happening, id: newId(), atMs: this.lastMs, device };
       }),
     );
   }
