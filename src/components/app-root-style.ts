@@ -4,7 +4,7 @@ import { css } from 'lit';
 export const appRootStyle = css`
   :host {
     display: grid;
-    grid-template-rows: auto 1fr;
+    grid-template-rows: auto auto 1fr;
     height: 100dvh;
   }
   header {
@@ -61,7 +61,14 @@ export const appRootStyle = css`
     width: 20px;
     height: 20px;
   }
+  save-strip {
+    grid-row: 2;
+    grid-column: 1;
+    min-width: 0;
+  }
   main {
+    grid-row: 3;
+    grid-column: 1;
     position: relative;
     min-height: 0;
     overflow: hidden;
@@ -103,7 +110,7 @@ export const appRootStyle = css`
   }
   @media (max-width: 760px) {
     :host {
-      grid-template-rows: auto 1fr auto;
+      grid-template-rows: auto auto 1fr auto;
     }
     header {
       display: contents;
@@ -124,12 +131,8 @@ export const appRootStyle = css`
       padding-right: var(--space-3);
       background: none;
     }
-    main {
-      grid-row: 2;
-      grid-column: 1;
-    }
     nav {
-      grid-row: 3;
+      grid-row: 4;
       grid-column: 1;
       background: var(--table);
       border-top: 1px solid var(--line);

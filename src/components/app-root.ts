@@ -3,6 +3,7 @@ import { customElement, property } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { appRootStyle } from './app-root-style.ts';
 import { type AppStore, StoreController } from './app-store.ts';
+import './keep/save-strip.ts';
 import './project-menu.ts';
 import { type Room, roomAt, roomEntry, ROOMS } from './rooms.ts';
 import type { AutoSaver } from './saver.ts';
@@ -13,6 +14,8 @@ import.meta.glob('./*/*-room.ts', { eager: true });
 
 /** News is read by then; problems stay until they are closed. */
 const NEWS_MS = 7000;
+/** News that something can be done about stays longer. */
+const ACTION_MS = 30_000;
 
 /** The studio: its doors, its notices, and the room one stands in. */
 @customElement('app-root')
@@ -25,6 +28,8 @@ export class AppRoot extends LitElement {
   private readonly entered = new Map<Room, HTMLElement>();
   /** Since when each piece of news is to be read, by id. */
   private readonly newsSince = new Map<number, number>();
+  /** What the page's address was last made to end in. */
+  private address = '';
   private newsClock: ReturnType<typeof setInterval> | undefined;
 
   override connectedCallback(): void {
@@ -36,6 +41,7 @@ export class AppRoot extends LitElement {
     window.addEventListener('dragover', this.onStrayDrop);
     window.addEventListener('drop', this.onStrayDrop);
     this.saver.addEventListener('change', this.onSave);
+    this.saver.addEventListener('tell', this.onTell);
     this.newsClock = setInterval(this.clearNews, 500);
   }
 
@@ -46,6 +52,7 @@ export class AppRoot extends LitElement {
     window.removeEventListener('dragover', this.onStrayDrop);
     window.removeEventListener('drop', this.onStrayDrop);
     this.saver.removeEventListener('change', this.onSave);
+    this.saver.removeEventListener('tell', this.onTell);
     clearInterval(this.newsClock);
   }
 
@@ -53,16 +60,17 @@ export class AppRoot extends LitElement {
   private readonly clearNews = (): void => {
     const now = performance.now();
     const held = this.renderRoot.querySelector('.notices:hover, .notices:focus-within') !== null;
-    for (const { id, kind } of this.store.notices) {
+    for (const { id, kind, action } of this.store.notices) {
       if (kind !== 'news') continue;
+      const stayMs = action === undefined ? NEWS_MS : ACTION_MS;
       const since = this.newsSince.get(id) ?? now;
       this.newsSince.set(id, held ? now : since);
-      if (!held && now - since >= NEWS_MS) this.store.closeNotice(id);
+      if (!held && now - since >= stayMs) this.store.closeNotice(id);
     }
   };
 
-  private readonly onHash = (): void => {
-    const room = roomAt(location.hash);
+  private readonly onHash = (event: HashChangeEvent): void => {
+    const room = roomAt(new URL(event.newURL).hash);
     if (room !== null) this.store.go(room);
   };
 
@@ -71,12 +79,9 @@ export class AppRoot extends LitElement {
     if (!event.defaultPrevented && event.dataTransfer?.types.includes('Files') === true) event.preventDefault();
   };
 
-  private readonly onSave = (): void => {
-    if (this.saver.state === 'failed') {
-      this.store.tell(`The last change could not be saved (${this.saver.reason}); export the project from its menu, then reload.`);
-    }
-    this.requestUpdate();
-  };
+  private readonly onSave = (): void => this.requestUpdate();
+
+  private readonly onTell = (event: Event): void => this.store.tell(String((event as CustomEvent<unknown>).detail));
 
   private readonly onKey = (event: KeyboardEvent): void => {
     if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
@@ -100,7 +105,11 @@ export class AppRoot extends LitElement {
 
   protected override willUpdate(): void {
     const { address } = roomEntry(this.store.room);
-    if (location.hash !== address) history.replaceState(null, '', address);
+    // Only when the room has changed: an address that differs otherwise is a link whose hashchange is on its way.
+    if (this.address !== address) {
+      this.address = address;
+      if (location.hash !== address) history.replaceState(null, '', address);
+    }
     document.title = `${this.store.project.title} · Pullstack`;
   }
 
@@ -152,9 +161,10 @@ export class AppRoot extends LitElement {
               <path d="m13 4 4 4-4 4m4-4H8a5 5 0 0 0 0 10h4" />
             </svg>
           </button>
-          <project-menu .store=${store} .saveState=${this.saver.state}></project-menu>
+          <project-menu .store=${store} .saver=${this.saver} .saveState=${this.saver.state}></project-menu>
         </div>
       </header>
+      <save-strip .store=${store} .saver=${this.saver}></save-strip>
       <main>${this.rooms()}</main>
       <div class="notices" role="status" aria-live="polite">
         ${repeat(
@@ -162,6 +172,19 @@ export class AppRoot extends LitElement {
           (notice) => notice.id,
           (notice) => html`<div class="notice">
             <p>${notice.text}</p>
+            ${
+              notice.action === undefined
+                ? nothing
+                : html`<button
+                    class="quiet"
+                    @click=${() => {
+                      store.closeNotice(notice.id);
+                      notice.action?.act();
+                    }}
+                  >
+                    ${notice.action.label}
+                  </button>`
+            }
             <button class="quiet" aria-label="Close" @click=${() => store.closeNotice(notice.id)}>✕</button>
           </div>`,
         )}

@@ -13,11 +13,15 @@ export interface Notice {
   id: number;
   kind: 'problem' | 'news';
   text: string;
+  /** What can be done about it at once. */
+  action?: { label: string; act(): void };
 }
 
 /** What saves; the store does not know how. */
 export interface Saver {
   save(project: Project, before: Project | null): void;
+  /** Keeps a project that another is opened in place of. */
+  keepReplaced?(project: Project, reason: string): Promise<void>;
   /** The pull order that the press works from, by parts; not of the project, and never undone. */
   openPress?(): Promise<Record<string, unknown>>;
   savePress?(parts: Record<string, unknown>): Promise<void>;
@@ -100,6 +104,13 @@ export class AppStore extends EventTarget {
     this.changed();
   }
 
+  /** Shows this project as another tab saved it; nothing is written, and its history starts anew. */
+  reopen(project: Project): void {
+    this.history = startHistory(project);
+    this.selectedPull = null;
+    this.changed();
+  }
+
   /** What this project's walls have shown; saved with it, and never undone. */
   setSeen(seen: readonly SeenRun[]): void {
     const before = this.project;
@@ -126,9 +137,11 @@ export class AppStore extends EventTarget {
     this.changed();
   }
 
-  tell(text: string, kind: Notice['kind'] = 'problem'): void {
-    if (this.notices.some((notice) => notice.text === text)) return;
-    this.notices = [...this.notices.slice(-4), { id: this.nextNotice++, kind, text }];
+  tell(text: string, kind: Notice['kind'] = 'problem', action?: Notice['action']): void {
+    const others = this.notices.filter((notice) => notice.text !== text);
+    // What is told already stays where it is, unless there is something new to do about it.
+    if (others.length < this.notices.length && action === undefined) return;
+    this.notices = [...others.slice(-4), { id: this.nextNotice++, kind, text, ...(action === undefined ? {} : { action }) }];
     this.changed();
   }
 

@@ -1,33 +1,31 @@
-import { entryAt } from '../engine/base/at.ts';
-import { checkProject } from '../engine/project/read.ts';
+import type { Project } from '../engine/project/types.ts';
 import { sentenceOf } from '../workers/client/client.ts';
 import { AppStore } from './app-store.ts';
+import { handOver } from './keep/handover.ts';
+import { askToPersist } from './keep/persist.ts';
+import { readStored } from './keep/read-stored.ts';
 import { AutoSaver } from './saver.ts';
 
-/** Opens what was saved, or the demo project when there is nothing or it cannot be read. */
+/** Opens what was saved, or the demo project when nothing was saved; where nothing can be saved, it works in memory and says so. */
 export async function boot(): Promise<{ store: AppStore; saver: AutoSaver }> {
   const saver = new AutoSaver();
-  let notice: string | null = null;
+  let read: { project: Project | null; notice: string | null } = { project: null, notice: null };
   try {
     const stored = await saver.open();
-    if (stored.project !== null) {
-      const read = checkProject(stored.project, 'the saved project');
-      if (read.value !== null) {
-        const store = new AppStore(read.value, saver);
-        if (!stored.writable) store.tell('This project is open in another tab; what you change here is not saved. Close one of the two.');
-        return { store, saver };
-      }
-      notice = `${entryAt(read.problems, 0).message} It was put aside, not deleted, and the demo project was opened.`;
-      if (stored.writable) await saver.setAside(notice);
-    }
+    read = await readStored(saver, stored, saver.writable);
   } catch (error) {
-    notice = `This browser does not let the app save (${sentenceOf(error)}); export your recipes before you close the tab.`;
+    saver.hold('memory', `what it keeps could not be opened (${sentenceOf(error)})`);
   }
-  // Reading SVG takes parsers that a saved project does not need.
-  const { demo } = await import('./demo.ts');
-  const project = demo();
+  let { project } = read;
+  if (project === null) {
+    // Reading SVG takes parsers that a saved project does not need.
+    const { demo } = await import('./demo.ts');
+    project = demo();
+    saver.save(project, null);
+  }
   const store = new AppStore(project, saver);
-  saver.save(project, null);
-  if (notice !== null) store.tell(notice);
+  if (read.notice !== null) store.tell(read.notice);
+  handOver(store, saver);
+  askToPersist(store);
   return { store, saver };
 }

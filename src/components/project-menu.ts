@@ -1,22 +1,21 @@
 import { css, html, LitElement } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
 import { emptyProject } from '../engine/project/empty.ts';
-import { readProject, writeProject } from '../engine/project/read.ts';
+import { readProject } from '../engine/project/read.ts';
 import type { Project } from '../engine/project/types.ts';
 import { type AppStore, StoreController } from './app-store.ts';
+import './keep/kept-list.ts';
+import type { KeptList } from './keep/kept-list.ts';
+import { missingHere } from './keep/missing-here.ts';
+import { replaceProject } from './keep/replace-project.ts';
+import { saveAsFile, saveWarning } from './keep/save-strip.ts';
 import type { Room } from './rooms.ts';
-import type { SaveState } from './saver.ts';
+import type { AutoSaver, SaveState } from './saver.ts';
 import { controls } from './ui/controls-style.ts';
-import { chooseFiles, download, fileNameOf } from './ui/download.ts';
+import { chooseFiles } from './ui/download.ts';
 import { dialogStyle } from './ui/kit/dialog-style.ts';
 import { dialogBox } from './ui/kit/dialog.ts';
-
-const SAVE_WORDS: Record<SaveState, string> = {
-  saved: 'Saved in this browser.',
-  saving: 'Saving…',
-  elsewhere: 'Open in another tab: not saved here.',
-  failed: 'Not saved: export the project now.',
-};
+import './ui/kit/fold.ts';
 
 /** The project as a whole: its title, its file, the demo, a fresh start. */
 @customElement('project-menu')
@@ -56,8 +55,10 @@ export class ProjectMenu extends LitElement {
   ];
 
   @property({ attribute: false }) store!: AppStore;
+  @property({ attribute: false }) saver!: AutoSaver;
   @property({ attribute: false }) saveState: SaveState = 'saved';
   @query('dialog') private dialog!: HTMLDialogElement;
+  @query('kept-list') private kept!: KeptList;
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -69,24 +70,29 @@ export class ProjectMenu extends LitElement {
     if (file === undefined) return;
     const read = readProject(await file.text(), file.name);
     if (read.value === null) this.store.tellProblems(read.problems.slice(0, 1));
-    else {
-      this.store.open(read.value);
-      this.store.tell(`${file.name} is open.`, 'news');
-    }
+    else if (!(await replaceProject(this.store, read.value, `${file.name} is open`))) return;
     this.dialog.close();
   }
 
-  private async startWith(make: () => Project | Promise<Project>, room: Room, question: string): Promise<void> {
-    if (!confirm(question)) return;
-    this.store.open(await make());
+  private async startWith(make: () => Project | Promise<Project>, room: Room, news: string): Promise<void> {
+    if (!(await replaceProject(this.store, await make(), news))) return;
     this.dialog.close();
     this.store.go(room);
+  }
+
+  private show(): void {
+    this.dialog.showModal();
+    void this.kept.read();
+  }
+
+  private get saveWords(): string {
+    return saveWarning(this.saver) ?? (this.saveState === 'saving' ? 'Saving…' : 'Saved in this browser.');
   }
 
   override render() {
     const { store } = this;
     return html`
-      <button class="quiet open" aria-haspopup="dialog" title="Project: ${store.project.title}" @click=${() => this.dialog.showModal()}>
+      <button class="quiet open" aria-haspopup="dialog" title="Project: ${store.project.title}" @click=${() => this.show()}>
         <span>${store.project.title}</span>
       </button>
       ${dialogBox(
@@ -100,17 +106,19 @@ export class ProjectMenu extends LitElement {
               @change=${(event: Event) => store.dispatch({ kind: 'rename', title: (event.target as HTMLInputElement).value })}
             />
           </label>
-          <p class="soft small" role="status">${SAVE_WORDS[this.saveState]}</p>
-          <button @click=${() => download(fileNameOf(store.project.title, 'pullstack.json'), writeProject(store.project), 'application/json')}>
-            Save as a file
-          </button>
+          <p class="soft small" role="status">${this.saveWords}</p>
+          ${missingHere().map((sentence) => html`<p class="soft small">${sentence}</p>`)}
+          <button @click=${() => saveAsFile(store)}>Save as a file</button>
           <button @click=${() => void this.openFile()}>Open a project file…</button>
-          <button @click=${() => void this.startWith(() => emptyProject(store.project), 'drawer', 'Start with an empty drawer? The open project is replaced; save it as a file first if you want it back.')}>
+          <button @click=${() => void this.startWith(() => emptyProject(store.project), 'drawer', 'An empty drawer is open')}>
             Start with an empty drawer
           </button>
-          <button @click=${() => void this.startWith(async () => (await import('./demo.ts')).demo(), 'wall', 'Open the demo project? The open project is replaced; save it as a file first if you want it back.')}>
+          <button @click=${() => void this.startWith(async () => (await import('./demo.ts')).demo(), 'wall', 'The demo project is open')}>
             Open the demo project
           </button>
+          <ps-fold ruled label="Earlier copies, and what was put aside">
+            <kept-list .store=${store} .saver=${this.saver} @opened=${() => this.dialog.close()}></kept-list>
+          </ps-fold>
         </div>`,
       )}
     `;

@@ -1,46 +1,122 @@
+import { readEvents, readHeads } from '../engine/log/read-events.ts';
 import type { LogEvent, VisitHead } from '../engine/log/types.ts';
 import type { Project } from '../engine/project/types.ts';
-import type { StoredProject } from '../workers/api/storage-api.ts';
+import type { KeptHead, KeptKind, StoredProject } from '../workers/api/storage-api.ts';
 import { openStorage, sentenceOf } from '../workers/client/client.ts';
 import type { Saver } from './app-store.ts';
+import { ProjectLock } from './keep/project-lock.ts';
+import { newId } from './ui/new-id.ts';
+
+/** Why nothing is written: another tab saves, the user is asked which of two goes on, or nothing can be written. */
+export type Held = 'elsewhere' | 'asking' | 'memory';
 
 /** Where saving stands. */
-export type SaveState = 'saved' | 'saving' | 'elsewhere' | 'failed';
+export type SaveState = 'saved' | 'saving' | 'late' | 'failed' | Held;
+
+/** Saving that takes longer is told, ms. */
+const LATE_MS = 3000;
+/** What failed is tried again after so long, ms. */
+const RETRY_MS = 10_000;
 
 /**
  * Saves each command as it happens: the sections that changed go to the storage worker. While one
- * write is under way later ones gather, so that a fast hand never queues up old states.
+ * write is under way later ones gather, so that a fast hand never queues up old states. What could not
+ * be written stays pending and is tried again.
+ *
+ * Events: `change` when the state changes; `handover` when the tab that held the project was closed;
+ * `tell` with a sentence for the user.
  */
 export class AutoSaver extends EventTarget implements Saver {
-  private readonly storage = openStorage();
+  private readonly storage = openStorage(() =>
+    this.tell('The part of the app that saves had stopped and was started anew; nothing was lost.'),
+  );
+  private readonly lock = new ProjectLock();
   private pending: Record<string, unknown> = {};
   private writing = false;
-  private writable = true;
+  private held: Held | null = null;
+  private editedWhileHeld = false;
+  private retry: ReturnType<typeof setTimeout> | undefined;
   state: SaveState = 'saved';
-  /** Why saving failed, in a sentence. */
+  /** Why saving failed or is held, in a sentence. */
   reason = '';
 
-  /** What was saved before, if anything. */
-  async open(): Promise<StoredProject> {
-    const stored = await this.storage.open();
-    this.writable = stored.writable;
-    if (!stored.writable) this.setState('elsewhere');
-    return stored;
+  /** Whether this tab may write. */
+  get writable(): boolean {
+    return this.held === null;
   }
 
-  /** Keeps unreadable data out of the way of the next save. */
-  setAside(reason: string): Promise<void> {
-    return this.storage.setAside(reason);
+  /** Whether something was changed here that is not on the disk. */
+  get unsaved(): boolean {
+    return this.held === null ? this.writing || Object.keys(this.pending).length > 0 : this.editedWhileHeld;
+  }
+
+  /** What was saved before, if anything. Until all of it was read or put aside, nothing may be written. */
+  async open(): Promise<StoredProject> {
+    if (!(await this.lock.take(() => this.dispatchEvent(new Event('handover'))))) this.hold('elsewhere');
+    return this.storage.open();
+  }
+
+  /** What is saved now. */
+  readAgain(): Promise<StoredProject> {
+    return this.storage.open();
+  }
+
+  /** From now on nothing is written. */
+  hold(held: Held, reason = ''): void {
+    this.held = held;
+    this.reason = reason;
+    this.setState(held);
+  }
+
+  /** From now on what changes is written; what was changed before is not. */
+  release(): void {
+    this.held = null;
+    this.editedWhileHeld = false;
+    this.reason = '';
+    this.setState('saved');
   }
 
   save(project: Project, before: Project | null): void {
-    if (!this.writable) return;
+    if (this.held !== null) {
+      if (before !== null && !this.editedWhileHeld) {
+        this.editedWhileHeld = true;
+        this.dispatchEvent(new Event('change'));
+      }
+      return;
+    }
     for (const [section, value] of Object.entries(project)) {
       if (before?.[section as keyof Project] !== value) this.pending[section] = value;
     }
     // What the project before had and this one lacks, as after an undo, must not come back.
     for (const section of Object.keys(before ?? {})) if (!(section in project)) this.pending[section] = undefined;
     void this.write();
+  }
+
+  /** Writes a project in place of all that is saved. */
+  replace(project: Project): Promise<void> {
+    return this.storage.replace({ ...project });
+  }
+
+  /** Keeps sections beside the open project; they are on the disk when this resolves. */
+  keep(kind: KeptKind, sections: Record<string, unknown>, reason: string): Promise<void> {
+    const title = typeof sections['title'] === 'string' ? sections['title'] : '';
+    return this.storage.keep({ id: newId(), kind, atMs: Date.now(), title, reason }, sections);
+  }
+
+  keepReplaced(project: Project, reason: string): Promise<void> {
+    return this.keep('replaced', { ...project }, reason);
+  }
+
+  listKept(): Promise<KeptHead[]> {
+    return this.storage.listKept();
+  }
+
+  readKept(id: string): Promise<Record<string, unknown> | null> {
+    return this.storage.readKept(id);
+  }
+
+  dropKept(id: string): Promise<void> {
+    return this.storage.dropKept(id);
   }
 
   openPress(): Promise<Record<string, unknown>> {
@@ -51,12 +127,27 @@ export class AutoSaver extends EventTarget implements Saver {
     if (this.writable) await this.storage.savePress(parts);
   }
 
-  readVisits(): Promise<VisitHead[]> {
-    return this.storage.readVisits();
+  /** The visits that read well; of others it is told. */
+  async readVisits(): Promise<VisitHead[]> {
+    const { read, problems } = readHeads(await this.storage.readVisits(), 'the visits kept in this browser');
+    const [first] = problems;
+    if (first !== undefined) {
+      this.tell(`${problems.length} of the visits kept in this browser cannot be read and were left aside, not deleted (${first.message})`);
+    }
+    return read;
   }
 
-  readEvents(visit: string): Promise<LogEvent[]> {
-    return this.storage.readEvents(visit);
+  /** The events that read well; of others it is told. */
+  async readEvents(visit: string): Promise<LogEvent[]> {
+    const raw = await this.storage.readEvents(visit);
+    const { read, problems } = readEvents(raw, 'the log of this visit');
+    const [first] = problems;
+    if (first !== undefined) {
+      this.tell(
+        `${problems.length} of ${raw.length} entries of this visit's log cannot be read and were left aside, not deleted; the others count. Compare the ticks with the sheets. (${first.message})`,
+      );
+    }
+    return read;
   }
 
   /** Also from a second tab: adding to a log never writes over anything. */
@@ -67,25 +158,37 @@ export class AutoSaver extends EventTarget implements Saver {
   private async write(): Promise<void> {
     if (this.writing) return;
     this.writing = true;
+    clearTimeout(this.retry);
     try {
-      while (Object.keys(this.pending).length > 0) {
-        this.setState('saving');
-        const sections = this.pending;
-        this.pending = {};
-        try {
-          await this.storage.save(sections);
-        } catch (error) {
-          this.pending = { ...sections, ...this.pending };
-          throw error;
-        }
-      }
-      this.setState('saved');
+      while (Object.keys(this.pending).length > 0) await this.writePending();
+      if (this.held === null) this.setState('saved');
     } catch (error) {
       this.reason = sentenceOf(error);
-      this.setState('failed');
+      if (this.held === null) this.setState('failed');
+      this.retry = setTimeout(() => void this.write(), RETRY_MS);
     } finally {
       this.writing = false;
     }
+  }
+
+  private async writePending(): Promise<void> {
+    // A failure stays in view until saving works again.
+    if (this.state !== 'failed') this.setState('saving');
+    const sections = this.pending;
+    this.pending = {};
+    const late = setTimeout(() => this.setState('late'), LATE_MS);
+    try {
+      await this.storage.save(sections);
+    } catch (error) {
+      this.pending = { ...sections, ...this.pending };
+      throw error;
+    } finally {
+      clearTimeout(late);
+    }
+  }
+
+  private tell(sentence: string): void {
+    this.dispatchEvent(new CustomEvent('tell', { detail: sentence }));
   }
 
   private setState(state: SaveState): void {

@@ -1,6 +1,5 @@
-import * as Comlink from 'comlink';
-import type { StorageApi } from '../api/storage-api.ts';
 import { EngineClient } from './engine-client.ts';
+import { StorageClient } from './storage-client.ts';
 import { WallToolsClient } from './wall-tools-client.ts';
 
 /** The kinds of work that have a worker of their own, so that a long wall never holds up the picture on the Bench. */
@@ -18,9 +17,12 @@ export function engineFor(kind: EngineWork): EngineClient {
   return found;
 }
 
-/** The worker that saves. */
-export function openStorage(): Comlink.Remote<StorageApi> {
-  return Comlink.wrap<StorageApi>(new Worker(new URL('../entry/storage.worker.ts', import.meta.url), { type: 'module' }));
+/**
+ * The worker that saves.
+ * @param restarted called when another had to take the place of one that died, and has done its work
+ */
+export function openStorage(restarted: () => void): StorageClient {
+  return new StorageClient(restarted);
 }
 
 let tools: WallToolsClient | undefined;

@@ -1,19 +1,11 @@
-import { type IDBPDatabase, openDB } from 'idb';
+import { openedOnce } from './storage-open.ts';
 
 /** A database of its own: what the press works from can be planned anew, so it never stands in the project's way. */
-const DATABASE = 'pullstack-press';
 const STORE = 'press';
 
-let database: Promise<IDBPDatabase> | undefined;
-
-function db(): Promise<IDBPDatabase> {
-  database ??= openDB(DATABASE, 1, {
-    upgrade(fresh) {
-      fresh.createObjectStore(STORE);
-    },
-  });
-  return database;
-}
+const db = openedOnce('pullstack-press', (fresh) => {
+  fresh.createObjectStore(STORE);
+});
 
 /** The parts of the pull order that the press works from, as they were saved; empty when there are none. */
 export async function readPress(): Promise<Record<string, unknown>> {

@@ -1,0 +1,56 @@
+import { sentenceOf } from '../../workers/client/client.ts';
+import type { AppStore } from '../app-store.ts';
+import type { AutoSaver } from '../saver.ts';
+import { readStored } from './read-stored.ts';
+
+const WHY = 'Two tabs had changed this project; the other one went on.';
+
+/**
+ * When the tab that held the project closes, this one takes it over: it reads what was saved there, or,
+ * when something was changed here meanwhile, lets the user choose.
+ */
+export function handOver(store: AppStore, saver: AutoSaver): void {
+  saver.addEventListener('handover', () => {
+    if (saver.state !== 'elsewhere') return;
+    if (saver.unsaved) saver.hold('asking');
+    else void takeSaved(store, saver);
+  });
+}
+
+/** Opens what the other tab saved; what was changed here is put aside first. */
+export async function takeSaved(store: AppStore, saver: AutoSaver): Promise<void> {
+  const here = store.project;
+  try {
+    const stored = await saver.readAgain();
+    if (saver.unsaved) await saver.keepReplaced(here, WHY);
+    const { project, notice } = await readStored(saver, stored, true);
+    if (store.project !== here) {
+      // Changed while the disk was read: that is for the user to decide.
+      saver.hold('asking');
+      return;
+    }
+    if (notice !== null) store.tell(notice);
+    if (saver.state === 'memory') return;
+    saver.release();
+    if (project === null) saver.save(here, null);
+    else store.reopen(project);
+    store.tell('The other tab was closed: this one shows what was saved there, and saves from now on.', 'news');
+  } catch (error) {
+    saver.hold('asking');
+    store.tell(`What the other tab saved could not be read (${sentenceOf(error)}); try again, or keep what is here.`);
+  }
+}
+
+/** Goes on with what is here; what the other tab saved is put aside first. */
+export async function keepHere(store: AppStore, saver: AutoSaver): Promise<void> {
+  try {
+    const { project } = await saver.readAgain();
+    if (project !== null) await saver.keep('replaced', project, WHY);
+    const here = store.project;
+    await saver.replace(here);
+    saver.release();
+    if (store.project !== here) saver.save(store.project, here);
+  } catch (error) {
+    store.tell(`This project could not be saved (${sentenceOf(error)}); try again, or save it as a file.`);
+  }
+}

@@ -1,0 +1,124 @@
+import { css, html, LitElement, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { KeptHead } from '../../workers/api/storage-api.ts';
+import { sentenceOf } from '../../workers/client/client.ts';
+import type { AppStore } from '../app-store.ts';
+import type { AutoSaver } from '../saver.ts';
+import { controls } from '../ui/controls-style.ts';
+import { download, fileNameOf } from '../ui/download.ts';
+import { readKeptProject } from './read-stored.ts';
+import { replaceProject } from './replace-project.ts';
+
+const KIND_WORDS: Record<KeptHead['kind'], string> = {
+  copy: 'copy',
+  unreadable: 'parts of it could not be read',
+  replaced: 'put aside',
+};
+
+const moment = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle: 'short' });
+
+/** Earlier copies of the project, and what was put aside: to open, to save as a file, to delete. */
+@customElement('kept-list')
+export class KeptList extends LitElement {
+  static override styles = [
+    controls,
+    css`
+      ul {
+        display: grid;
+        gap: var(--space-5);
+        margin: 0;
+        padding: 0;
+        list-style: none;
+      }
+      li {
+        display: flex;
+        flex-wrap: wrap;
+        align-items: center;
+        gap: var(--space-2) var(--space-4);
+        padding-top: var(--space-4);
+        border-top: 1px solid var(--line);
+      }
+      li p {
+        flex: 1 1 100%;
+        overflow-wrap: anywhere;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) store!: AppStore;
+  @property({ attribute: false }) saver!: AutoSaver;
+  @state() private heads: readonly KeptHead[] = [];
+  @state() private failure = '';
+
+  /** Looks anew at what is kept. */
+  async read(): Promise<void> {
+    try {
+      this.heads = await this.saver.listKept();
+      this.failure = '';
+    } catch (error) {
+      this.failure = `Earlier copies could not be read (${sentenceOf(error)}).`;
+    }
+  }
+
+  private async sectionsOf(head: KeptHead): Promise<Record<string, unknown>> {
+    const sections = await this.saver.readKept(head.id);
+    if (sections === null) throw new Error('it is no longer there');
+    return sections;
+  }
+
+  private async attempt(head: KeptHead, act: () => Promise<void>): Promise<void> {
+    try {
+      await act();
+    } catch (error) {
+      this.store.tell(`${nameOf(head)} could not be read (${sentenceOf(error)}).`);
+    }
+    await this.read();
+  }
+
+  private open(head: KeptHead): Promise<void> {
+    return this.attempt(head, async () => {
+      const { project, sentences } = await readKeptProject(await this.sectionsOf(head), nameOf(head));
+      if (!(await replaceProject(this.store, project, `${nameOf(head)} is open`))) return;
+      for (const sentence of sentences.slice(0, 3)) this.store.tell(sentence);
+      this.dispatchEvent(new Event('opened'));
+    });
+  }
+
+  private save(head: KeptHead): Promise<void> {
+    return this.attempt(head, async () => {
+      const text = `${JSON.stringify(await this.sectionsOf(head))}\n`;
+      download(fileNameOf(`${head.title} ${head.kind}`, 'pullstack.json'), text, 'application/json');
+    });
+  }
+
+  private drop(head: KeptHead): Promise<void> {
+    if (!confirm(`Delete ${nameOf(head)} for good?`)) return Promise.resolve();
+    return this.attempt(head, () => this.saver.dropKept(head.id));
+  }
+
+  override render() {
+    if (this.failure !== '') return html`<p class="small">${this.failure}</p>`;
+    if (this.heads.length === 0) return html`<p class="soft small">None yet. The first is made some minutes into your work.</p>`;
+    return html`<ul>
+      ${this.heads.map(
+        (head) => html`<li>
+          <p>${nameOf(head)} <span class="soft">${KIND_WORDS[head.kind]}</span></p>
+          ${head.reason === '' ? nothing : html`<p class="soft small">${head.reason}</p>`}
+          <button aria-label="Open ${nameOf(head)}" @click=${() => void this.open(head)}>Open</button>
+          <button aria-label="Save ${nameOf(head)} as a file" @click=${() => void this.save(head)}>Save as a file</button>
+          <button class="quiet" aria-label="Delete ${nameOf(head)}" @click=${() => void this.drop(head)}>Delete…</button>
+        </li>`,
+      )}
+    </ul>`;
+  }
+}
+
+function nameOf({ title, atMs }: KeptHead): string {
+  return `${title === '' ? 'Untitled' : title}, ${moment.format(atMs)}`;
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'kept-list': KeptList;
+  }
+}

@@ -1,0 +1,67 @@
+import { emptyProject } from '../../engine/project/empty.ts';
+import { isNewer, readSections } from '../../engine/project/read-sections.ts';
+import { checkProject } from '../../engine/project/read.ts';
+import type { Project } from '../../engine/project/types.ts';
+import type { StoredProject } from '../../workers/api/storage-api.ts';
+import { sentenceOf } from '../../workers/client/client.ts';
+import type { AutoSaver } from '../saver.ts';
+
+/** A project read from sections that were kept, and what could not be read of them, in sentences. */
+export interface KeptRead {
+  project: Project;
+  sentences: string[];
+}
+
+/** Sentences that a notice holds; all stand with what was put aside. */
+const MOST_TOLD = 4;
+
+/**
+ * Reads what this browser kept of a project, part by part.
+ * @param name of it, for the sentences
+ */
+export async function readKeptProject(sections: Record<string, unknown>, name: string): Promise<KeptRead> {
+  const whole = checkProject(sections, name);
+  if (whole.value !== null) return { project: whole.value, sentences: [] };
+  // Reading SVG takes parsers that a sound project does not need.
+  const { demo } = await import('../demo.ts');
+  const { project, aside } = readSections(sections, emptyProject(demo()), name);
+  return { project, sentences: aside.map(({ message }) => message) };
+}
+
+/** A notice that tells of parts that were put aside. */
+export function asideWords(sentences: readonly string[]): string {
+  const told = sentences.slice(0, MOST_TOLD).join(' ');
+  const more = sentences.length - MOST_TOLD;
+  return `${sentences.length === 1 ? 'One part' : `${sentences.length} parts`} of the saved project could not be read and ${sentences.length === 1 ? 'was' : 'were'} put aside, not deleted; the rest is open. ${told}${more > 0 ? ` And ${more} more.` : ''} Open or save what was put aside, and earlier copies, from the project menu.`;
+}
+
+/**
+ * Reads the saved project; what cannot be read is put aside before anything is written over it.
+ * @param write whether this tab may write over it then
+ * @returns null when there is none to work on, and a sentence to tell or null
+ */
+export async function readStored(
+  saver: AutoSaver,
+  stored: StoredProject,
+  write: boolean,
+): Promise<{ project: Project | null; notice: string | null }> {
+  if (stored.project === null && stored.unread.length === 0) return { project: null, notice: null };
+  const sections = stored.project ?? {};
+  if (isNewer(sections)) {
+    saver.hold('memory', 'the project saved here is of a later version of this program, and stays as it is: open it with that version');
+    return { project: null, notice: null };
+  }
+  const { project, sentences } = await readKeptProject(sections, 'the saved project');
+  const lost = stored.unread.map((section) => `the saved project: the browser cannot read ${section} from its disk.`);
+  const all = [...lost, ...sentences];
+  if (all.length === 0) return { project, notice: null };
+  if (write) {
+    try {
+      await saver.keep('unreadable', sections, all.join(' '));
+      await saver.replace(project);
+    } catch (error) {
+      saver.hold('memory', `parts of the saved project cannot be read, and they could not be put aside (${sentenceOf(error)})`);
+    }
+  }
+  return { project, notice: asideWords(all) };
+}

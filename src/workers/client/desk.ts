@@ -1,0 +1,127 @@
+/** What a desk needs of a worker. */
+export interface DeskWorker {
+  terminate(): void;
+  addEventListener(type: 'error' | 'messageerror', listener: (event: Event) => void): void;
+}
+
+/** A worker and how it is called. */
+export interface Seated<Remote> {
+  worker: DeskWorker;
+  remote: Remote;
+}
+
+export interface DeskOptions<Remote> {
+  /** Starts a worker; called anew after one has died. */
+  start(): Seated<Remote>;
+  /** Asks the worker for any answer. */
+  ping(remote: Remote): Promise<unknown>;
+  /** So many ms without any answer, while something waits, count as death. */
+  silenceMs: number;
+  /** What the worker does, for the sentence: 'The part of the app that saves'. */
+  what: string;
+}
+
+/** That a worker was ended, with a sentence for the user. */
+export class WorkerEnded extends Error {
+  override readonly name = 'WorkerEnded';
+}
+
+/** Looks at a silent worker so many times before it counts as dead: one look may come late, as after a sleep. */
+const LOOKS = 5;
+
+/**
+ * A worker that is replaced when it dies: when it throws outside a call, sends what cannot be read, or
+ * gives no answer for too long. What waited is rejected with one sentence; the next call starts another.
+ */
+export class Desk<Remote> {
+  private readonly options: DeskOptions<Remote>;
+  private seated: Seated<Remote> | null = null;
+  private readonly waiting = new Set<(error: WorkerEnded) => void>();
+  private clock: ReturnType<typeof setInterval> | undefined;
+  private silentLooks = 0;
+
+  constructor(options: DeskOptions<Remote>) {
+    this.options = options;
+  }
+
+  /**
+   * Has the worker do something.
+   * @throws WorkerEnded when the worker died or was ended before it answered, and what the work throws
+   */
+  call<Found>(work: (remote: Remote) => Promise<Found>): Promise<Found> {
+    const { remote } = (this.seated ??= this.start());
+    return new Promise((resolve, reject) => {
+      this.waiting.add(reject);
+      this.watch();
+      const settle = (done: () => void): void => {
+        if (!this.waiting.delete(reject)) return;
+        this.silentLooks = 0;
+        if (this.waiting.size === 0) this.unwatch();
+        done();
+      };
+      work(remote).then(
+        (found) => settle(() => resolve(found)),
+        (error: unknown) => settle(() => reject(error)),
+      );
+    });
+  }
+
+  /** Ends the worker and rejects what waits for it; nothing happens when there is none. */
+  end(reason: string): void {
+    const { seated, waiting } = this;
+    if (seated === null) return;
+    this.seated = null;
+    this.unwatch();
+    seated.worker.terminate();
+    const error = new WorkerEnded(`${this.options.what} stopped (${reason}); it was started anew, so ask once more.`);
+    const rejects = [...waiting];
+    waiting.clear();
+    for (const reject of rejects) reject(error);
+  }
+
+  private start(): Seated<Remote> {
+    const seated = this.options.start();
+    const onEnd =
+      (reason: (event: Event) => string) =>
+      (event: Event): void => {
+        if (this.seated === seated) this.end(reason(event));
+      };
+    seated.worker.addEventListener(
+      'error',
+      onEnd((event) => ('message' in event && typeof event.message === 'string' && event.message !== '' ? event.message : 'it failed')),
+    );
+    seated.worker.addEventListener(
+      'messageerror',
+      onEnd(() => 'its answer could not be read'),
+    );
+    return seated;
+  }
+
+  private watch(): void {
+    if (this.clock !== undefined) return;
+    this.silentLooks = 0;
+    this.clock = setInterval(() => this.look(), this.options.silenceMs / LOOKS);
+    this.ping();
+  }
+
+  private unwatch(): void {
+    clearInterval(this.clock);
+    this.clock = undefined;
+  }
+
+  private look(): void {
+    this.silentLooks++;
+    if (this.silentLooks < LOOKS) this.ping();
+    else this.end(`no answer for ${Math.round(this.options.silenceMs / 1000)} s`);
+  }
+
+  private ping(): void {
+    const { seated } = this;
+    if (seated === null) return;
+    const heard = (): void => {
+      if (this.seated === seated) this.silentLooks = 0;
+    };
+    // A refusal is an answer, too.
+    this.options.ping(seated.remote).then(heard, heard);
+  }
+}

@@ -1,0 +1,182 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { bare, putRecord, records, retitle, titleOf } from './databases.ts';
+import { openPage, openStudio, type Studio } from './harness.ts';
+
+let studio: Studio;
+
+beforeAll(async () => {
+  studio = await openStudio();
+});
+
+afterAll(async () => {
+  await studio?.close();
+});
+
+const TITLE = 'Two thousand pounds';
+const sections = (page: Page) => records(page, 'pullstack', 'sections');
+
+interface Kept {
+  kind: string;
+  reason: string;
+}
+
+async function kept(page: Page, kind: string): Promise<{ head: Kept; body: unknown }[]> {
+  const [heads, bodies] = [await records(page, 'pullstack-kept', 'heads'), await records(page, 'pullstack-kept', 'bodies')];
+  return Object.entries(heads as Record<string, Kept>).flatMap(([id, head]) => (head.kind === kind ? [{ head, body: bodies[id] }] : []));
+}
+
+/** A profile with a saved project of the user's own. */
+async function withProject(): Promise<{ page: Page; saved: Record<string, unknown> }> {
+  const { page } = await openPage(studio);
+  await page.goto(`${studio.url}#chest`);
+  await retitle(page, TITLE);
+  await expect.poll(async () => (await sections(page))['title']).toBe(TITLE);
+  return { page, saved: await sections(page) };
+}
+
+describe('a saved project', () => {
+  it('should lose to a junk record that record alone, which is put aside and told', async () => {
+    const { page, saved } = await withProject();
+    for (const section of ['title', 'drawer', 'bench', 'explore', 'recipes', 'visit', 'press', 'lesson', 'format']) {
+      for (const value of section === 'drawer' ? ['junk', { a: 1 }, null] : [{ a: 1 }]) {
+        await bare(page, studio);
+        for (const [key, each] of Object.entries(saved))
+          await putRecord(page, { database: 'pullstack', store: 'sections', key, value: each });
+        await putRecord(page, { database: 'pullstack', store: 'sections', key: section, value });
+        const before = (await kept(page, 'unreadable')).length;
+        await page.goto(`${studio.url}#chest`);
+        await page.getByText(/could not be read and (was|were) put aside, not deleted/).waitFor();
+        if (section !== 'title') expect(await titleOf(page)).toBe(TITLE);
+        const now = await sections(page);
+        const leans: Record<string, string[]> = { drawer: ['bench', 'lesson', 'explore', 'pins', 'target'], bench: ['explore'] };
+        for (const [key, each] of Object.entries(saved)) {
+          if (key !== section && leans[section]?.includes(key) !== true) expect(now[key], `${key} when ${section} is junk`).toEqual(each);
+        }
+        const aside = await kept(page, 'unreadable');
+        expect(aside.length).toBe(before + 1);
+        expect(
+          aside.some(
+            ({ head, body }) =>
+              head.reason.includes(section) && JSON.stringify((body as Record<string, unknown>)[section]) === JSON.stringify(value),
+          ),
+        ).toBe(true);
+      }
+    }
+    await page.context().close();
+  }, 240_000);
+
+  it('should open what was put aside from the project menu, and save it as a file', async () => {
+    const { page } = await withProject();
+    await bare(page, studio);
+    await putRecord(page, { database: 'pullstack', store: 'sections', key: 'lesson', value: 'junk' });
+    await page.goto(`${studio.url}#chest`);
+    await page.getByText(/could not be read and was put aside/).waitFor();
+    await page.locator('project-menu button.open').click();
+    const dialog = page.getByRole('dialog', { name: 'Project' });
+    await dialog.getByText('Earlier copies, and what was put aside').click();
+    const download = page.waitForEvent('download');
+    await dialog.getByRole('button', { name: /^Save Two thousand pounds.* as a file/ }).click();
+    const stream = await (await download).createReadStream();
+    const text = (await stream.toArray()).map(String).join('');
+    expect((JSON.parse(text) as { lesson: unknown }).lesson).toBe('junk');
+    await dialog.getByRole('button', { name: /^Open Two thousand pounds/ }).click();
+    await page.getByText(/Two thousand pounds, .* is open\. Two thousand pounds was put aside/).waitFor();
+    expect((await kept(page, 'replaced')).length).toBe(1);
+    await page.context().close();
+  });
+
+  it('should be kept as a copy before the first change of a day', async () => {
+    const { page } = await withProject();
+    await expect.poll(async () => (await kept(page, 'copy')).length).toBe(1);
+    await page.context().close();
+  });
+
+  it('should be brought back after another project was opened in its place', async () => {
+    const { page } = await withProject();
+    page.on('dialog', (dialog) => void dialog.accept());
+    await page.locator('project-menu button.open').click();
+    await page.getByRole('button', { name: 'Start with an empty drawer' }).click();
+    await expect.poll(() => titleOf(page)).toBe('Untitled');
+    const aside = await kept(page, 'replaced');
+    expect((aside[0]!.body as { title: string }).title).toBe(TITLE);
+    await page.getByRole('button', { name: 'Bring back' }).click();
+    await expect.poll(() => titleOf(page)).toBe(TITLE);
+    await expect.poll(async () => (await sections(page))['title']).toBe(TITLE);
+    await page.context().close();
+  });
+});
+
+describe('a database that cannot be used', () => {
+  const CASES: [string, number, string[]][] = [
+    ['has lost its object stores', 1, []],
+    ['is of a later version', 2, ['sections', 'aside']],
+  ];
+  it.each(CASES)('should be told in the frame when it %s, and nothing of it touched', async (_, version, stores) => {
+    const { page } = await openPage(studio);
+    await bare(page, studio);
+    await page.evaluate(
+      ([number, names]) =>
+        new Promise<void>((resolve) => {
+          const request = indexedDB.open('pullstack', number as number);
+          request.onupgradeneeded = () => (names as string[]).forEach((name) => request.result.createObjectStore(name));
+          request.onsuccess = () => {
+            request.result.close();
+            resolve();
+          };
+        }),
+      [version, stores],
+    );
+    await page.goto(`${studio.url}#chest`);
+    const strip = page.getByRole('status', { name: 'Saving' });
+    await strip.getByText(/^Nothing is saved in this browser: what it keeps could not be opened/).waitFor();
+    await retitle(page, 'In memory');
+    expect(await titleOf(page)).toBe('In memory');
+    expect(await records(page, 'pullstack', 'sections')).toEqual({});
+    const download = page.waitForEvent('download');
+    await strip.getByRole('button', { name: 'Save as a file' }).click();
+    expect((await download).suggestedFilename()).toBe('in-memory.pullstack.json');
+    await page.context().close();
+  });
+
+  it('should not be written over by an older program', async () => {
+    const { page, saved } = await withProject();
+    await bare(page, studio);
+    await putRecord(page, { database: 'pullstack', store: 'sections', key: 'version', value: 2 });
+    await page.goto(`${studio.url}#chest`);
+    const strip = page.getByRole('status', { name: 'Saving' });
+    await strip.getByText(/the project saved here is of a later version of this program, and stays as it is/).waitFor();
+    await retitle(page, 'Not to be kept');
+    expect(await sections(page)).toEqual({ ...saved, version: 2 });
+    await page.context().close();
+  });
+});
+
+describe('the worker that saves', () => {
+  it('should be replaced when it dies without a word, and lose nothing', async () => {
+    const { page } = await withProject();
+    const worker = page.workers().find((each) => each.url().includes('storage.worker'))!;
+    await worker.evaluate(() => self.close());
+    await retitle(page, 'After its death');
+    const strip = page.getByRole('status', { name: 'Saving' });
+    await strip.getByText('Saving takes longer than it should. Keep this tab open.').waitFor({ timeout: 15_000 });
+    await expect.poll(async () => (await sections(page))['title'], { timeout: 30_000 }).toBe('After its death');
+    await page.getByText('The part of the app that saves had stopped and was started anew; nothing was lost.').waitFor();
+    await expect.poll(() => strip.count()).toBe(0);
+    await page.context().close();
+  });
+
+  it('should be replaced at once when it throws', async () => {
+    const { page } = await withProject();
+    const worker = page.workers().find((each) => each.url().includes('storage.worker'))!;
+    await worker.evaluate(() => {
+      setTimeout(() => {
+        throw new Error('broken');
+      });
+    });
+    await retitle(page, 'After its fault');
+    await expect.poll(async () => (await sections(page))['title'], { timeout: 3000 }).toBe('After its fault');
+    expect(page.workers().some((each) => each === worker)).toBe(false);
+    await page.context().close();
+  });
+});

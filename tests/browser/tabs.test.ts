@@ -1,0 +1,93 @@
+import type { BrowserContext, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { records, retitle, titleOf } from './databases.ts';
+import { openPage, openStudio, type Studio } from './harness.ts';
+
+let studio: Studio;
+
+beforeAll(async () => {
+  studio = await openStudio();
+});
+
+afterAll(async () => {
+  await studio?.close();
+});
+
+const savedTitle = async (page: Page): Promise<unknown> => (await records(page, 'pullstack', 'sections'))['title'];
+const strip = (page: Page) => page.getByRole('status', { name: 'Saving' });
+const ELSEWHERE = /This project is open in another tab, which saves/;
+
+async function twoTabs(): Promise<{ context: BrowserContext; first: Page; second: Page }> {
+  const { page: first, context } = await openPage(studio);
+  await first.goto(`${studio.url}#chest`);
+  await retitle(first, 'From the first');
+  await expect.poll(() => savedTitle(first)).toBe('From the first');
+  const second = await context.newPage();
+  await second.goto(`${studio.url}#chest`);
+  await strip(second).getByText(ELSEWHERE).waitFor();
+  return { context, first, second };
+}
+
+/** Closes a tab as a user does, and gives whether it asked before. */
+async function close(page: Page): Promise<boolean> {
+  let asked = false;
+  page.once('dialog', (dialog) => {
+    asked = dialog.type() === 'beforeunload';
+    void dialog.accept();
+  });
+  const closed = page.waitForEvent('close');
+  await page.close({ runBeforeUnload: true });
+  await closed;
+  return asked;
+}
+
+describe('two tabs on one project', () => {
+  it('should hand saving over to the second when the first closes, with what was saved there last', async () => {
+    const { context, first, second } = await twoTabs();
+    await retitle(first, 'Changed meanwhile');
+    await expect.poll(() => savedTitle(first)).toBe('Changed meanwhile');
+    expect(await strip(first).count()).toBe(0);
+    expect(await close(first)).toBe(false);
+    await expect.poll(() => titleOf(second)).toBe('Changed meanwhile');
+    await expect.poll(() => strip(second).count()).toBe(0);
+    await retitle(second, 'From the second');
+    await expect.poll(() => savedTitle(second)).toBe('From the second');
+    await second.reload();
+    await expect.poll(() => titleOf(second)).toBe('From the second');
+    await context.close();
+  });
+
+  it.each([
+    ['Keep what is here', 'Edited in the second', 'From the first'],
+    ['Take what the other tab saved', 'From the first', 'Edited in the second'],
+  ])('should ask which goes on when the second has changes: %s', async (button, stays, aside) => {
+    const { context, first, second } = await twoTabs();
+    await retitle(second, 'Edited in the second');
+    expect(await savedTitle(first)).toBe('From the first');
+    await close(first);
+    await strip(second)
+      .getByText(/which one goes on\?/)
+      .waitFor();
+    expect(await savedTitle(second)).toBe('From the first');
+    await strip(second).getByRole('button', { name: button }).click();
+    await expect.poll(() => strip(second).count()).toBe(0);
+    expect(await titleOf(second)).toBe(stays);
+    await expect.poll(() => savedTitle(second)).toBe(stays);
+    const heads = Object.values(await records(second, 'pullstack-kept', 'heads')) as { kind: string; title: string }[];
+    expect(heads.filter(({ kind }) => kind === 'replaced').map(({ title }) => title)).toEqual([aside]);
+    // From now on this tab saves.
+    await retitle(second, 'And on');
+    await expect.poll(() => savedTitle(second)).toBe('And on');
+    await context.close();
+  });
+
+  it('should ask before the second closes with changes that are not saved, and only then', async () => {
+    const { context, second } = await twoTabs();
+    await retitle(second, 'Edited in the second');
+    // Long after the notice has gone, the frame still says it.
+    await second.waitForTimeout(8000);
+    expect(await strip(second).getByText(ELSEWHERE).isVisible()).toBe(true);
+    expect(await close(second)).toBe(true);
+    await context.close();
+  });
+});

@@ -1,0 +1,90 @@
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { Desk } from '../../../src/workers/client/desk.ts';
+
+const SILENCE_MS = 5000;
+
+/** A worker whose answers the test gives, or not. */
+class FakeWorker extends EventTarget {
+  ended = false;
+  alive = true;
+  readonly answers: ((value: string) => void)[] = [];
+
+  terminate(): void {
+    this.ended = true;
+  }
+
+  readonly ask = (): Promise<string> => new Promise((resolve) => this.answers.push(resolve));
+  readonly ping = (): Promise<void> => (this.alive ? Promise.resolve() : new Promise(() => {}));
+}
+
+function seat() {
+  const workers: FakeWorker[] = [];
+  const desk = new Desk<FakeWorker>({
+    start() {
+      const worker = new FakeWorker();
+      workers.push(worker);
+      return { worker, remote: worker };
+    },
+    ping: (remote) => remote.ping(),
+    silenceMs: SILENCE_MS,
+    what: 'The part of the app that saves',
+  });
+  return { desk, workers };
+}
+
+describe('a desk', () => {
+  beforeEach(() => {
+    vi.useFakeTimers();
+  });
+  afterEach(() => {
+    vi.useRealTimers();
+  });
+
+  it('should reject what waits with one sentence when its worker throws, and start another for the next call', async () => {
+    const { desk, workers } = seat();
+    const first = desk.call((worker) => worker.ask());
+    const second = desk.call((worker) => worker.ask());
+    const failed = Promise.allSettled([first, second]);
+    workers[0]!.dispatchEvent(Object.assign(new Event('error'), { message: 'out of memory' }));
+    for (const each of await failed) {
+      expect(each).toMatchObject({
+        status: 'rejected',
+        reason: { message: 'The part of the app that saves stopped (out of memory); it was started anew, so ask once more.' },
+      });
+    }
+    expect(workers[0]!.ended).toBe(true);
+    const third = desk.call((worker) => worker.ask());
+    workers[1]!.answers[0]!('here');
+    expect(await third).toBe('here');
+  });
+
+  it('should end a worker whose message cannot be read', async () => {
+    const { desk, workers } = seat();
+    const failed = expect(desk.call((worker) => worker.ask())).rejects.toThrow(/its answer could not be read/);
+    workers[0]!.dispatchEvent(new Event('messageerror'));
+    await failed;
+    expect(workers[0]!.ended).toBe(true);
+  });
+
+  it('should end a silent worker after the stated time, and not before', async () => {
+    const { desk, workers } = seat();
+    const failed = expect(desk.call((worker) => worker.ask())).rejects.toThrow(/no answer for 5 s/);
+    workers[0]!.alive = false;
+    await vi.advanceTimersByTimeAsync(SILENCE_MS - 1);
+    expect(workers[0]!.ended).toBe(false);
+    await vi.advanceTimersByTimeAsync(SILENCE_MS);
+    expect(workers[0]!.ended).toBe(true);
+    await failed;
+  });
+
+  it('should leave a worker that is long at work, but answers', async () => {
+    const { desk, workers } = seat();
+    const long = desk.call((worker) => worker.ask());
+    await vi.advanceTimersByTimeAsync(20 * SILENCE_MS);
+    expect(workers[0]!.ended).toBe(false);
+    workers[0]!.answers[0]!('done');
+    expect(await long).toBe('done');
+    // Nothing waits: nothing is looked at.
+    expect(vi.getTimerCount()).toBe(0);
+  });
+});
