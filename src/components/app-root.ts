@@ -2,7 +2,7 @@ import { html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { appRootStyle } from './app-root-style.ts';
-import { type AppStore, StoreController } from './app-store.ts';
+import { type AppStore, type Notice, StoreController } from './app-store.ts';
 import './keep/save-strip.ts';
 import './project-menu.ts';
 import { type Room, roomAt, roomEntry, ROOMS } from './rooms.ts';
@@ -124,6 +124,26 @@ export class AppRoot extends LitElement {
     });
   }
 
+  private renderNotices() {
+    const { store } = this;
+    return html`<div class="notices" role="status" aria-live="polite">
+      ${repeat(
+        store.notices,
+        (notice) => notice.id,
+        (notice) => html`<div class="notice">
+          <p>${notice.text}</p>
+          ${notice.action === undefined ? nothing : html`<button class="quiet" @click=${() => this.actOn(notice)}>${notice.action.label}</button>`}
+          <button class="quiet" aria-label="Close" @click=${() => store.closeNotice(notice.id)}>✕</button>
+        </div>`,
+      )}
+    </div>`;
+  }
+
+  private actOn({ id, action }: Notice): void {
+    this.store.closeNotice(id);
+    action?.act();
+  }
+
   override render() {
     const { store } = this;
     return html`
@@ -166,29 +186,7 @@ export class AppRoot extends LitElement {
       </header>
       <save-strip .store=${store} .saver=${this.saver}></save-strip>
       <main>${this.rooms()}</main>
-      <div class="notices" role="status" aria-live="polite">
-        ${repeat(
-          store.notices,
-          (notice) => notice.id,
-          (notice) => html`<div class="notice">
-            <p>${notice.text}</p>
-            ${
-              notice.action === undefined
-                ? nothing
-                : html`<button
-                    class="quiet"
-                    @click=${() => {
-                      store.closeNotice(notice.id);
-                      notice.action?.act();
-                    }}
-                  >
-                    ${notice.action.label}
-                  </button>`
-            }
-            <button class="quiet" aria-label="Close" @click=${() => store.closeNotice(notice.id)}>✕</button>
-          </div>`,
-        )}
-      </div>
+      ${this.renderNotices()}
     `;
   }
 }

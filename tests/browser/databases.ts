@@ -13,8 +13,8 @@ export function records(page: Page, database: string, store: string): Promise<Re
     async ([name, from]) => {
       const done = <T>(request: IDBRequest<T>): Promise<T> =>
         new Promise((resolve, reject) => {
-          request.onsuccess = () => resolve(request.result);
-          request.onerror = () => reject(request.error);
+          request.addEventListener('success', () => resolve(request.result));
+          request.addEventListener('error', () => reject(request.error));
         });
       const db = await done(indexedDB.open(name!));
       try {
@@ -39,14 +39,14 @@ export async function putRecord(
   await page.evaluate(async (to) => {
     const db = await new Promise<IDBDatabase>((resolve, reject) => {
       const request = indexedDB.open(to.database);
-      request.onsuccess = () => resolve(request.result);
-      request.onerror = () => reject(request.error);
+      request.addEventListener('success', () => resolve(request.result));
+      request.addEventListener('error', () => reject(request.error));
     });
     await new Promise<void>((resolve, reject) => {
       const transaction = db.transaction(to.store, 'readwrite');
       transaction.objectStore(to.store).put(to.value, to.key as IDBValidKey);
-      transaction.oncomplete = () => resolve();
-      transaction.onerror = () => reject(transaction.error);
+      transaction.addEventListener('complete', () => resolve());
+      transaction.addEventListener('error', () => reject(transaction.error));
     });
     db.close();
   }, to);

@@ -41,4 +41,23 @@ describe('the rooms', () => {
     expect(errors).toEqual([]);
     await context.close();
   });
+
+  it('should follow a link also when the page is drawn between the click and its hashchange', async () => {
+    const { page, context, errors } = await openPage(studio);
+    await page.goto(`${studio.url}#chest`);
+    await page.locator('chest-room').waitFor();
+    await page.evaluate(async () => {
+      const root = document.querySelector('app-root')!;
+      document.querySelector('app-root')!.shadowRoot!.querySelector<HTMLAnchorElement>('nav a[href="#press"]')!.click();
+      root.requestUpdate();
+      await root.updateComplete;
+    });
+    await expect.poll(() => page.locator('press-room').isVisible()).toBe(true);
+    expect(new URL(page.url()).hash).toBe('#press');
+    // And back, by the browser's own button.
+    await page.goBack();
+    await expect.poll(() => page.locator('chest-room').isVisible()).toBe(true);
+    expect(errors).toEqual([]);
+    await context.close();
+  });
 });

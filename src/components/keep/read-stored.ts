@@ -29,7 +29,7 @@ export async function readKeptProject(sections: Record<string, unknown>, name: s
 }
 
 /** A notice that tells of parts that were put aside. */
-export function asideWords(sentences: readonly string[]): string {
+function asideWords(sentences: readonly string[]): string {
   const told = sentences.slice(0, MOST_TOLD).join(' ');
   const more = sentences.length - MOST_TOLD;
   return `${sentences.length === 1 ? 'One part' : `${sentences.length} parts`} of the saved project could not be read and ${sentences.length === 1 ? 'was' : 'were'} put aside, not deleted; the rest is open. ${told}${more > 0 ? ` And ${more} more.` : ''} Open or save what was put aside, and earlier copies, from the project menu.`;

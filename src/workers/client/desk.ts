@@ -1,5 +1,5 @@
 /** What a desk needs of a worker. */
-export interface DeskWorker {
+interface DeskWorker {
   terminate(): void;
   addEventListener(type: 'error' | 'messageerror', listener: (event: Event) => void): void;
 }
