@@ -90,7 +90,7 @@ export class VeilFinder extends LitElement {
     const { run } = this;
     const proposals = run.found?.result.proposals ?? [];
     return html`<form @submit=${this.submit}>
-      <p class="small soft">A veil is one more translucent pull over others: it tints them and softens the contrast between them. Only veils that keep the lightness order of the largest colours are shown; colours are estimates, so pull a test.</p>
+      <p class="small soft">A veil is one more translucent pull over others: it tints them and softens the contrast between them. Contrast of edges is the length of all edges × ΔE00 across them ÷ the sheet’s area. Only veils that keep the lightness order of the largest colours are shown; colours are estimates, so pull a test.</p>
       <label class="row">
         Veils may go
         <select
@@ -147,11 +147,10 @@ export class VeilFinder extends LitElement {
         <legend>${counted(proposals.length, 'veil')} of ${tried.toLocaleString('en')} tried, softest first</legend>
         <div class="choices">${proposals.map((each, i) => this.choice(each, entryAt(after, i), i))}</div>
       </fieldset>
-      <p class="small soft">Contrast of edges: the length of all edges × the colour difference across each (ΔE00) ÷ the sheet’s area.</p>
       <p class="small soft">
         ${words.ink} over ${words.area}, ${placeWords(proposal.at, proposal.pulls.length)}.
         ${added.length === 0 ? '' : ` Adds ${added.join(' and ')} to the inks.`}
-        ${proposal.newScreen === null ? '' : ` Adds screen ${proposal.newScreen.number}, the whole printable area.`}
+        ${proposal.newScreen === null ? '' : ` Adds screen ${proposal.newScreen.number}, the whole area.`}
       </p>
     `;
   }

@@ -29,7 +29,7 @@ export const veilStyle = css`
     color: var(--ink);
   }
   .both ps-picture {
-    height: min(46dvh, 400px);
+    height: min(38dvh, 400px);
     aspect-ratio: var(--sheet-ratio);
     max-width: 100%;
     box-shadow: var(--shadow);

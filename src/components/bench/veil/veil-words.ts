@@ -16,7 +16,7 @@ const STEPS: readonly (readonly [number, string])[] = [
   [Infinity, 'very much softer'],
 ];
 
-/** What a veil is pulled in and over what: 'Foam, let down 1:6' and 'the whole printable area'. */
+/** What a veil is pulled in and over what: 'Foam, let down 1:6' and 'the whole area'. */
 export function veilWords(
   proposal: Pick<VeilProposal, 'from' | 'parts' | 'ink' | 'veil' | 'newScreen'>,
   studio: Studio,
@@ -26,7 +26,7 @@ export function veilWords(
   const screen = studio.screens.find(({ id }) => id === veil.screen);
   return {
     ink: parts === 0 ? name : `${name}, let down 1:${parts}`,
-    area: newScreen !== null || screen === undefined ? 'the whole printable area' : `screen ${screen.number} ${screen.name}`.trim(),
+    area: newScreen !== null || screen === undefined ? 'the whole area' : `screen ${screen.number} ${screen.name}`.trim(),
   };
 }
 

@@ -100,7 +100,7 @@ export const stateStripStyle = css`
   }
   .swaps {
     margin: 0;
-    padding: 0 var(--space-9) var(--space-3);
+    padding: 0 var(--space-7) var(--space-3);
     font-size: var(--type-small);
     color: var(--ink-soft);
   }

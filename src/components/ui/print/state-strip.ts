@@ -269,7 +269,7 @@ export class StateStrip extends LitElement {
     </div>
     ${
       this.freeSwaps.some(Boolean)
-        ? html`<p class="swaps"><b>=</b> free swap: two neighbouring pulls that may change places; the print stays the same within ΔE ${this.minDeltaE}.</p>`
+        ? html`<p class="swaps"><b>=</b> free swap: two neighbouring pulls that may change places; the print stays the same within ΔE ${this.minDeltaE}.</p>`
         : nothing
     }`;
   }

@@ -101,7 +101,7 @@ export class ComparePrints extends LitElement {
         }} /> Differences</label>
         ${
           differing
-            ? html`<label>Count areas that differ by more than ΔE <input type="number" min="0" max="100" step="0.5" .value=${String(this.limit)} @change=${(event: Event) => this.setLimit(Number((event.target as HTMLInputElement).value))} /></label>
+            ? html`<label>Count areas over ΔE <input type="number" min="0" max="100" step="0.5" .value=${String(this.limit)} @change=${(event: Event) => this.setLimit(Number((event.target as HTMLInputElement).value))} /></label>
               <span class="soft small scale">alike<i class="ramp" style="background:linear-gradient(to right,${ramp})"></i>ΔE ${RAMP_END} or more</span>`
             : nothing
         }

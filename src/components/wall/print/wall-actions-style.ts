@@ -9,7 +9,7 @@ export const wallActionsStyles = css`
     display: grid;
     gap: var(--space-6);
     width: min(640px, 100%);
-    max-height: min(62dvh, 560px);
+    max-height: min(56dvh, 560px);
     overflow-y: auto;
     overscroll-behavior: contain;
     padding: var(--space-7) var(--space-7);

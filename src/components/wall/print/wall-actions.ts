@@ -62,7 +62,8 @@ export class WallActions extends LitElement {
     if (measures === undefined) return nothing;
     return html`<dl>
       ${MEASURES.map(({ key, label, unit, digits }) => html`<div><dt>${label}</dt><dd>${measures[key].toFixed(digits)}${unit === '' ? '' : ` ${unit}`}</dd></div>`)}
-    </dl>`;
+    </dl>
+      <p class="soft small">${MEASURES.map(({ label, help }) => (help === undefined ? '' : `${label}: ${help} `))}</p>`;
   }
 
   private panel(variant: Variant, studio: Studio) {

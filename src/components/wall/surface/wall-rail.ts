@@ -51,6 +51,12 @@ export class WallRail extends LitElement {
         border-radius: 50%;
         background: var(--accent);
       }
+      @media (max-width: 1500px) {
+        .actions button,
+        .stand button {
+          padding-inline: var(--space-4);
+        }
+      }
       /* A tablet's: the words first, then both groups of buttons in a line of their own. */
       @media (max-width: 1240px) {
         .which {

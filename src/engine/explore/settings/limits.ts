@@ -51,7 +51,7 @@ export interface ShareLimit extends LimitWords {
 
 const SHARE: Range = { least: 0, most: 1, step: 0.005, whole: false };
 
-function countLimit(what: string, words: Pick<CountLimit, 'fold' | 'label' | 'unit' | 'ofStack' | 'measure'>): CountLimit {
+function countLimit(what: string, words: Pick<CountLimit, 'fold' | 'label' | 'unit' | 'help' | 'ofStack' | 'measure'>): CountLimit {
   const atMost = (value: string): string => `at most ${value} ${value === '1' ? what.slice(0, -1) : what}`;
   return {
     kind: 'count',
@@ -86,13 +86,20 @@ export const LIMITS = {
     ofStack: true,
     measure: different((pull) => pull.screen),
   }),
-  maxSetUps: countLimit('set-ups', { fold: 'print', label: 'Set-ups', unit: 'a print', ofStack: true, measure: setUps }),
+  maxSetUps: countLimit('set-ups', {
+    fold: 'print',
+    label: 'Set-ups',
+    unit: 'a print',
+    help: 'A set-up is one screen on the press in one ink at one offset.',
+    ofStack: true,
+    measure: setUps,
+  }),
   maxThirdShare: {
     kind: 'share',
     fold: 'print',
     label: 'Overprint colours',
-    unit: '% of it',
-    help: `An overprint colour is further than ΔE ${OVERPRINT_COLOUR_DELTA_E} from the paper and from every pull alone on it.`,
+    unit: '%',
+    help: `An overprint colour appears where inks overlap and is no ink’s own: further than ΔE ${OVERPRINT_COLOUR_DELTA_E} from the paper and from every pull alone on it. The limit is its share of the sheet.`,
     range: SHARE,
     what: 'overprint colours',
     brief: (value) => `overprint colours ${value}`,
@@ -104,7 +111,7 @@ export const LIMITS = {
     kind: 'share',
     fold: 'print',
     label: `Ink on the sheet's outer ${SHEET_EDGE_MM} mm`,
-    unit: '% of it',
+    unit: '%',
     range: SHARE,
     what: "the sheet's edge",
     brief: (value) => `edge ${value}`,
