@@ -49,7 +49,7 @@ export class AppStore extends EventTarget {
   room: Room = 'wall';
   /** The pull chosen on the Bench, by id. */
   selectedPull: string | null = null;
-  /** Pictures are shown relative to the paper. */
+  /** Pictures are shown with the paper as white. */
   relative = true;
   notices: readonly Notice[] = [];
   readonly saver: Saver;

@@ -18,7 +18,7 @@ export interface SheetAsPulled {
   pulls: Pull[];
   /** Positions of the recipe's pulls that are on it, in the order in which they were printed. */
   done: number[];
-  /** Whether something on it is otherwise than its recipe says: a pull or the order. */
+  /** Whether something on it differs from what its recipe says: a pull or the order. */
   otherwise: boolean;
   spoiled: boolean;
   /** Kept as it came: not as planned, and worth keeping. */

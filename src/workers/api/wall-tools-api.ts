@@ -39,7 +39,7 @@ export interface DifferenceRequest {
   overDeltaE: number;
 }
 
-/** Points to be laid out, like beside like. */
+/** Points to be laid out, what is alike side by side. */
 export interface EmbedRequest {
   /** Points × dimensions. */
   points: Float32Array;

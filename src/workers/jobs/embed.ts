@@ -11,7 +11,7 @@ const NEAREST = 4;
 const FAR = 2 ** 31;
 
 /**
- * Lays points of many dimensions out in two, like beside like: UMAP (McInnes, Healy and Melville
+ * Lays points of many dimensions out in two, what is alike side by side: UMAP (McInnes, Healy and Melville
  * 2018) of all, or of 800 by lot with the others amid the four that they are nearest to. A step
  * takes a few milliseconds, so that it can be stopped.
  * @param points points × dimensions

@@ -47,7 +47,7 @@ export class TwoColours extends LitElement {
     `,
   ];
 
-  /** As they stand; new ones put away what was asked for. */
+  /** As they stand; new ones drop what was asked for. */
   @property({ attribute: false }) colours!: Colours;
   /** What is said of colours that were refused. */
   @property() unsaved = 'Not saved.';

@@ -10,7 +10,7 @@ export interface WallInputs {
   studio: Studio;
   bench: readonly Pull[];
   explore: ExploreSettings;
-  /** Whether the prints are shown relative to the paper. */
+  /** Whether the prints are shown with the paper as white. */
   relative: boolean;
 }
 

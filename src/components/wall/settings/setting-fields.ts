@@ -22,7 +22,7 @@ interface Choices {
   choices: readonly (readonly [string, string])[];
 }
 
-/** What a number field shows otherwise than the table of settings says. */
+/** What a number field shows that the table of settings does not say. */
 export interface NumberChange {
   /** Greatest that makes sense with this project. */
   most?: number;

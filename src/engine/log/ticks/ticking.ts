@@ -53,7 +53,7 @@ const SLIP_MS = 120_000;
 
 /**
  * What to log when sheets are ticked. A tick that was taken back a moment ago counts again as it
- * was: logged anew it would lie over what was pulled since, and the sheet be otherwise than it is.
+ * was: logged anew it would lie over what was pulled since, and the sheet not be as it is.
  * @param events of the whole visit
  * @param nowMs ms since 1970 UTC
  */
