@@ -28,7 +28,7 @@ export function ticketTable(recipe: Recipe) {
           <td class="glyph-cell">${screenGlyph(screen, studio)}</td>
           <td><strong>${screen?.number ?? '?'}</strong> ${screen?.name ?? pull.screen}</td>
           <td><span class="ink"><ps-ink-chip .ink=${ink}></ps-ink-chip>${ink?.name ?? pull.ink}</span></td>
-          <td class=${recipeOffsetWords(pull) === 'in register' ? 'soft' : ''}>${recipeOffsetWords(pull)}</td>
+          <td class=${recipeOffsetWords(pull) === 'no offset' ? 'soft' : ''}>${recipeOffsetWords(pull)}</td>
           <td class="count">${pull.strokes}</td>
         </tr>`;
       })}

@@ -64,7 +64,7 @@ function screenRows(out: PageWriter, { plan, recipes }: MadePlan): void {
   const { screens, filmM2 } = screensToMake(plan, recipes);
   rows(
     out,
-    ['Screen', 'Mesh', 'First in', 'Mounted', 'Film'],
+    ['Screen', 'Mesh', 'First in', 'Mounted', 'Film positive'],
     [100, 66, 66, 70],
     screens.map(({ screen, first, mounts, areaM2 }) => [
       `${screen.key} ${screen.name}`,

@@ -25,13 +25,13 @@ export function offsetShort(at: Offset): string {
   return words.length === 0 ? 'no offset' : words.join(', ');
 }
 
-/** `0.4 mm right, 1.2 mm up, turned 3°`; `in register` when it lies as drawn. */
+/** `0.4 mm right, 1.2 mm up, turned 3°`; `no offset` when it lies as drawn. */
 export function recipeOffsetWords(at: Offset): string {
   const parts: string[] = [];
   if (at.dxMm !== 0) parts.push(`${Math.abs(at.dxMm)} mm ${at.dxMm > 0 ? 'right' : 'left'}`);
   if (at.dyMm !== 0) parts.push(`${Math.abs(at.dyMm)} mm ${at.dyMm > 0 ? 'down' : 'up'}`);
   if (at.turnDeg !== 0) parts.push(`turned ${at.turnDeg}°`);
-  return parts.length === 0 ? 'in register' : parts.join(', ');
+  return parts.length === 0 ? 'no offset' : parts.join(', ');
 }
 
 /** 'Rust', and only what is not as usual: '; 2.0 mm left; 2 strokes'. */

@@ -15,7 +15,7 @@ export const THREADS_PER_CM: Limits = { least: 5, most: 200 };
 /** Thickness of a mesh's thread, µm. */
 export const THREAD_UM: Limits = { least: 10, most: 500 };
 /** How far a wall may shift, echo and snap pulls, mm; longer than this is taken for a mistake. */
-export const SHIFT_MM: Limits = { least: 0, most: 1000 };
+export const OFFSET_RANGE_MM: Limits = { least: 0, most: 1000 };
 /** How far a pull may lie from its screen's place, mm. */
 export const OFFSET_MM: Limits = { least: -2000, most: 2000 };
 /** Strokes of one pull. */

@@ -68,7 +68,7 @@ class SheetReader {
 
   private pulls(event: Printed, recipe: Recipe): void {
     if (this.spoiled.has(event.sheet)) {
-      this.fault(event, 'log.spoiled', `Sheet ${event.sheet} was pulled after it was marked spoiled; undo one of the two.`);
+      this.fault(event, 'log.spoiled', `Sheet ${event.sheet} was pulled after it was spoiled; undo one of the two.`);
     }
     if (event.kind === 'otherwise' && event.how.ink !== undefined && !this.inks.has(inkText(event.how.ink))) {
       this.fault(

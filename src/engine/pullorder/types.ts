@@ -2,7 +2,7 @@
 export interface PlanPull {
   screen: string;
   ink: string;
-  /** Any text that names the lay offset (and strokes); absent = ''. */
+  /** Any text that names the offset (and strokes); absent = ''. */
   offset?: string | undefined;
 }
 

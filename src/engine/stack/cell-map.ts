@@ -9,7 +9,7 @@ export interface PlacedSpans {
   spans: RowSpans;
   /** Added to every x, mm. */
   dxMm: number;
-  /** Added to every row number: a lay downwards by whole rows. */
+  /** Added to every row number: an offset downwards by whole rows. */
   rowShift: number;
 }
 

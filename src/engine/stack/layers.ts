@@ -30,7 +30,7 @@ const bits: number[] = [];
  * @param out receives the layers; its entries are used again
  * @returns out, one layer a pull
  * @throws EngineError 'stack.unknown-ink', 'stack.unknown-screen', 'stack.not-in-map' (a pull that the
- *   map's stack does not hold at the same lay), 'ink.bad-strokes', 'ink.bad-stroke-gain', 'ink.bad-mesh',
+ *   map's stack does not hold at the same offset), 'ink.bad-strokes', 'ink.bad-stroke-gain', 'ink.bad-mesh',
  *   'ink.bad-film'
  * A film is as thick as the strokes and the screen's mesh make it: see filmFactor.
  */

@@ -2,7 +2,7 @@ import { entryAt } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
 import type { Pull, Stack } from './types.ts';
 
-/** Whether two pulls print the same area: the same screen at the same lay. */
+/** Whether two pulls print the same area: the same screen at the same offset. */
 export function samePlacement(a: Pull, b: Pull): boolean {
   return a.screen === b.screen && a.dxMm === b.dxMm && a.dyMm === b.dyMm && a.turnDeg === b.turnDeg;
 }
@@ -39,8 +39,8 @@ export function placementKey(stack: Stack): string {
     .join('\n');
 }
 
-/** @throws EngineError 'stack.bad-lay' when a lay is no finite number */
-export function checkLay(pull: Pull, index: number): void {
+/** @throws EngineError 'stack.bad-lay' when an offset is no finite number */
+export function checkOffset(pull: Pull, index: number): void {
   for (const field of ['dxMm', 'dyMm', 'turnDeg'] as const) {
     if (!Number.isFinite(pull[field])) {
       throw new EngineError('stack.bad-lay', `Pull ${index + 1} has ${field} = ${pull[field]}; an offset needs a finite number.`, {

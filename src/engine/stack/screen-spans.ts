@@ -8,7 +8,7 @@ import type { Screen, Shape } from '../shapes/types.ts';
 import type { Studio } from '../studio/studio.ts';
 import { unknownScreen } from '../studio/unknown-screen.ts';
 import type { PlacedSpans } from './cell-map.ts';
-import { checkLay } from './placement.ts';
+import { checkOffset } from './placement.ts';
 import type { Pull, RowGrid, Stack } from './types.ts';
 
 /** When the kept spans hold more values than this (about 64 MB), all are dropped and begun anew. */
@@ -31,7 +31,7 @@ export function placedSpans(stack: Stack, studio: Studio, grid: RowGrid): Placed
 }
 
 /**
- * Keeps the spans of a studio's screens, by turn and by the part of a row that a lay shifts them:
+ * Keeps the spans of a studio's screens, by turn and by the part of a row that an offset moves them:
  * dx is only added to every x, and whole rows of dy only to the row numbers.
  */
 export class SpanCache {
@@ -107,7 +107,7 @@ export class SpanCache {
   }
 
   private turnedScreen(pull: Pull, index: number): TurnedScreen {
-    checkLay(pull, index);
+    checkOffset(pull, index);
     let turns = this.turned.get(pull.screen);
     if (turns === undefined) this.turned.set(pull.screen, (turns = new Map()));
     const turnDeg = pull.turnDeg % 360;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { DENSITY_G_PER_CM3, OFFSET_MM, SHIFT_MM } from '../../../src/engine/base/limits.ts';
+import { DENSITY_G_PER_CM3, OFFSET_MM, OFFSET_RANGE_MM } from '../../../src/engine/base/limits.ts';
 import { checkExplore } from '../../../src/engine/explore/settings/check.ts';
 import { checkInk } from '../../../src/engine/ink/characterise/check-ink.ts';
 import { apply } from '../../../src/engine/project/apply.ts';
@@ -34,14 +34,14 @@ describe('limits', () => {
   it.each([-0.1, 0, 100, 100.1, 1000, 1000.1])(
     'should be the same for a shift of %d mm when it is asked for and when it is read',
     (shift) => {
-      const right = shift >= SHIFT_MM.least && shift <= SHIFT_MM.most;
+      const right = shift >= OFFSET_RANGE_MM.least && shift <= OFFSET_RANGE_MM.most;
       expect(withShift(shift)).toEqual({ checked: right, read: right });
     },
   );
 
   it('should take what either door took before', () => {
     expect(DENSITY_G_PER_CM3).toEqual({ least: 0.5, most: 5 });
-    expect(SHIFT_MM).toEqual({ least: 0, most: 1000 });
+    expect(OFFSET_RANGE_MM).toEqual({ least: 0, most: 1000 });
     expect(OFFSET_MM).toEqual({ least: -2000, most: 2000 });
   });
 });

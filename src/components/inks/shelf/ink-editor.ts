@@ -109,7 +109,7 @@ export class InkEditor extends StoreElement {
 
   private renderFilm() {
     const { ink } = this;
-    return html`<ps-fold ruled label="Mesh and film" note=${ink.mesh === undefined ? 'mesh not known' : `found on ${meshName(ink.mesh)}`}>
+    return html`<ps-fold ruled label="Mesh and ink film" note=${ink.mesh === undefined ? 'mesh not known' : `found on ${meshName(ink.mesh)}`}>
       <div class="inside">
         <ink-film .store=${this.store} .ink=${ink} @mesh=${(event: CustomEvent<Mesh | null>) => this.setMesh(event.detail)} @solids=${(event: CustomEvent<number>) => this.save({ solids: event.detail })}></ink-film>
       </div>

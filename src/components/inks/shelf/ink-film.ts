@@ -107,7 +107,7 @@ export class InkFilm extends LitElement {
         <ps-number label="Reaches the paper" unit="%" min="10" max="100" step="5" decimals="0" .value=${press.transfer * 100} @pick=${(event: NumberPick) => this.store.dispatch({ kind: 'set-press', change: { transfer: event.detail / 100 } })}></ps-number>
         <ps-number label="Solids by volume" unit="%" min="1" max="100" step="1" decimals="0" .value=${solids * 100} @pick=${(event: NumberPick) => this.dispatchEvent(new CustomEvent<number>('solids', { detail: event.detail / 100 }))}></ps-number>
       </div>
-      <dl aria-label="Film">
+      <dl aria-label="Ink film">
         <dt>Opening, open area</dt>
         <dd>${figures.openingUm.toFixed(0)} µm, ${figures.openAreaPct.toFixed(0)} %</dd>
         <dt>Theoretical ink volume</dt>

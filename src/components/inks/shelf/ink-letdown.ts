@@ -84,7 +84,7 @@ export class InkLetdown extends LitElement {
     const { drawer: studio } = this.store.project;
     const base = baseOf(studio.inks);
     if (base === undefined) {
-      return html`<p class="soft small">Letting down needs a transparent base. The demo stock inks have one; or mark an ink of yours as base under “At the press”.</p>
+      return html`<p class="soft small">Letting down needs a transparent base. The demo stock inks have one; or make an ink of yours the base under “At the press”.</p>
         <div class="row"><button @click=${() => this.dispatchEvent(new CustomEvent('stocks', { bubbles: true, composed: true }))}>Bring in the demo stock inks</button></div>`;
     }
     const paper = swatchOf(studio.paper.reflectance, this.white());

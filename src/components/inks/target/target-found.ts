@@ -36,7 +36,7 @@ export function foundFit({ fit, names, changed, outdated }: FoundFit, use: () =>
     </ps-fold>
     <div class="row">
       <button class="main" ?disabled=${outdated} @click=${use}>Use the fitted inks</button>
-      <span class="small soft">${outdated ? 'Inks, paper or readings have changed since; fit again for another look.' : `Changes ${namesOf(changed)}: marked as measured.`}</span>
+      <span class="small soft">${outdated ? 'Inks, paper or readings have changed since; fit again for another look.' : `Changes ${namesOf(changed)}: they count as measured from then on.`}</span>
     </div>
   </section>`;
 }

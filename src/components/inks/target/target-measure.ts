@@ -197,7 +197,7 @@ export class TargetMeasure extends RoomElement {
     const inks = inputs.inks.filter(({ id }) => fit.inks.some((each) => each.id === id)).map((ink) => fittedInk(ink, fit));
     if (!this.store.dispatch({ kind: 'change-inks', inks })) return;
     this.store.tell(
-      `${counted(inks.length, 'ink')} now ${inks.length === 1 ? 'is' : 'are'} as the target showed ${inks.length === 1 ? 'it' : 'them'}, marked as measured; what is mixed from ${inks.length === 1 ? 'it' : 'them'} follows. Undo takes it back.`,
+      `${counted(inks.length, 'ink')} now ${inks.length === 1 ? 'is' : 'are'} as the target showed ${inks.length === 1 ? 'it' : 'them'}, and count as measured; what is mixed from ${inks.length === 1 ? 'it' : 'them'} follows. Undo takes it back.`,
       'news',
     );
   }

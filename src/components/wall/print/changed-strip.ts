@@ -63,7 +63,7 @@ export class ChangedStrip extends LitElement {
   }
 
   override render() {
-    return html`<ol aria-label="States, those that changed marked">
+    return html`<ol aria-label="States, those that changed framed">
       ${this.pulls.map((pull, i) => {
         const changed = this.touched.includes(pull.id);
         return html`<li ?data-changed=${changed}>

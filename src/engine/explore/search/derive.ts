@@ -7,7 +7,7 @@ import type { ExploreSettings } from '../types.ts';
 /** Edits of a print that is to stay near: mostly one, at most so many. */
 const MOST_EDITS = 3;
 /** Shifts of a near print are at most so long, mm, whatever the wall allows. */
-const NEAR_SHIFT_MM = 2;
+const NEAR_OFFSET_MM = 2;
 
 /**
  * A stack a few small edits away: two neighbours change places, a pull takes another ink or shifts a
@@ -16,7 +16,7 @@ const NEAR_SHIFT_MM = 2;
  */
 export function nearStack(pulls: readonly Pull[], settings: ExploreSettings, spares: readonly Pull[], random: Random): Pull[] {
   const inkHeld = new Set(settings.holds.filter(({ kind }) => kind === 'ink').map(({ pull }) => pull));
-  const range = Math.min(NEAR_SHIFT_MM, settings.offsetRangeMm);
+  const range = Math.min(NEAR_OFFSET_MM, settings.offsetRangeMm);
   const edits: ((stack: Pull[]) => Pull[])[] = [];
   if (settings.order && pulls.length > 1) {
     edits.push((stack) => {

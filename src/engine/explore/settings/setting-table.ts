@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { LONGEST_NAME, LONGEST_SEED, MOST_ENTRIES, MOST_HOLDS, SHIFT_MM, STROKES } from '../../base/limits.ts';
+import { LONGEST_NAME, LONGEST_SEED, MOST_ENTRIES, MOST_HOLDS, OFFSET_RANGE_MM, STROKES } from '../../base/limits.ts';
 import type { ExploreSettings } from '../types.ts';
 import { holdSchema } from './hold.ts';
 import { LIMITS, type CountLimit, type LimitField, type ShareLimit } from './limits.ts';
@@ -67,8 +67,8 @@ function choice<V extends string>(label: string, ...choices: [V, string][]): Cho
   return { schema: z.enum(choices.map(([value]) => value) as [V, ...V[]]).optional(), label, choices };
 }
 
-function mm(least = SHIFT_MM.least): Range {
-  return { least, most: SHIFT_MM.most, step: 0.1, whole: false };
+function mm(least = OFFSET_RANGE_MM.least): Range {
+  return { least, most: OFFSET_RANGE_MM.most, step: 0.1, whole: false };
 }
 
 function limit({ kind, range, what, label, unit, help }: CountLimit | ShareLimit): NumberSetting<number | undefined> {

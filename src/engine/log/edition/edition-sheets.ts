@@ -128,7 +128,7 @@ function recordProblems({ counts, marks }: Edition, sheets: readonly EditionShee
   if (unfinished.length > 0) {
     problems.push({
       code: 'edition.unfinished',
-      message: `${unfinished.length} numbered ${unfinished.length === 1 ? 'sheet is' : 'sheets are'} not finished by the log, such as sheet ${entryAt(unfinished, 0).number}; log the pulls, or mark the sheet spoiled.`,
+      message: `${unfinished.length} numbered ${unfinished.length === 1 ? 'sheet is' : 'sheets are'} not finished by the log, such as sheet ${entryAt(unfinished, 0).number}; log the pulls, or say that the sheet is spoiled.`,
       where: `sheet ${entryAt(unfinished, 0).number}`,
     });
   }

@@ -16,7 +16,7 @@ export interface SheetOutline {
 export type ShapeSource = readonly Shape[] | ReadonlyMap<string, Shape>;
 
 /** How a pull lays a screen on the sheet. */
-export interface Lay {
+export interface ScreenOffset {
   /** To the right, mm. */
   dxMm: number;
   /** Downwards, mm. */
@@ -26,7 +26,7 @@ export interface Lay {
 }
 
 /**
- * What a screen prints at lay 0, 0 without turn: all of its placed shapes, in sheet mm.
+ * What a screen prints at offset 0, 0 without turn: all of its placed shapes, in sheet mm.
  * Several shapes are joined so that their overlaps count once.
  * @throws EngineError 'screen.unknown-shape' when a placed shape is not in the drawer
  */
@@ -60,8 +60,8 @@ function findShape(shapes: ShapeSource, id: string): Shape | undefined {
  * The map from a screen's outlines at rest to where the pull prints them: turn first, then shift.
  * @throws EngineError 'screen.bad-lay' when an offset or the turn is not a finite number
  */
-function layAffine(lay: Lay, paper: { widthMm: number; heightMm: number }): Affine {
-  const { dxMm, dyMm, turnDeg } = lay;
+function offsetAffine(offset: ScreenOffset, paper: { widthMm: number; heightMm: number }): Affine {
+  const { dxMm, dyMm, turnDeg } = offset;
   if (![dxMm, dyMm, turnDeg].every(Number.isFinite)) {
     throw new EngineError(
       'screen.bad-lay',
@@ -69,8 +69,8 @@ function layAffine(lay: Lay, paper: { widthMm: number; heightMm: number }): Affi
       { details: { dxMm, dyMm, turnDeg } },
     );
   }
-  const turn = turnAbout(lay.turnDeg, paper.widthMm / 2, paper.heightMm / 2);
-  return compose([1, 0, 0, 1, lay.dxMm, lay.dyMm], turn);
+  const turn = turnAbout(offset.turnDeg, paper.widthMm / 2, paper.heightMm / 2);
+  return compose([1, 0, 0, 1, offset.dxMm, offset.dyMm], turn);
 }
 
 /**
@@ -80,10 +80,10 @@ function layAffine(lay: Lay, paper: { widthMm: number; heightMm: number }): Affi
  */
 export function screenOutline(
   outline: SheetOutline,
-  lay: Lay,
+  offset: ScreenOffset,
   paper: { widthMm: number; heightMm: number },
 ): SheetOutline {
-  return { rings: mapRings(outline.rings, layAffine(lay, paper)), fillRule: outline.fillRule };
+  return { rings: mapRings(outline.rings, offsetAffine(offset, paper)), fillRule: outline.fillRule };
 }
 
 /**
@@ -93,7 +93,7 @@ export function screenOutline(
 export function pullRings(
   screen: Pick<Screen, 'number' | 'placed'>,
   shapes: ShapeSource,
-  pull: Lay,
+  pull: ScreenOffset,
   paper: { widthMm: number; heightMm: number },
 ): SheetOutline {
   return screenOutline(screenRings(screen, shapes), pull, paper);
