@@ -9,7 +9,7 @@ const note = z.string().max(4000);
 const time = z.number().min(0).max(253_402_300_799_999);
 const head = { id, atMs: time, device: id, sheet: z.int().min(1).max(100_000) };
 const pulls = z.array(id).min(1).max(MOST_PULLS);
-const shift = z.number().min(-100).max(100);
+const offset = z.number().min(-100).max(100);
 
 /** One event of a log. */
 export const eventSchema = z.discriminatedUnion('kind', [
@@ -21,8 +21,8 @@ export const eventSchema = z.discriminatedUnion('kind', [
     how: z.object({
       ink: inkSchema.optional(),
       strokes: z.int().min(STROKES.least).max(STROKES.most).optional(),
-      dxMm: shift,
-      dyMm: shift,
+      dxMm: offset,
+      dyMm: offset,
     }),
     note,
   }),
