@@ -53,6 +53,8 @@ export class AppStore extends EventTarget {
   relative = true;
   notices: readonly Notice[] = [];
   readonly saver: Saver;
+  /** The last act when it was none on the project, such as a new pull order, and how to take it back. */
+  private act: { label: string; undo: () => void } | null = null;
 
   constructor(project: Project, saver: Saver) {
     super();
@@ -65,7 +67,7 @@ export class AppStore extends EventTarget {
   }
 
   get undoLabel(): string | null {
-    return this.history.past.at(-1)?.label ?? null;
+    return this.act?.label ?? this.history.past.at(-1)?.label ?? null;
   }
 
   get redoLabel(): string | null {
@@ -87,7 +89,20 @@ export class AppStore extends EventTarget {
   }
 
   undo(): void {
-    this.adopt(undo(this.history));
+    const { act } = this;
+    if (act === null) {
+      this.adopt(undo(this.history));
+      return;
+    }
+    this.act = null;
+    act.undo();
+    this.changed();
+  }
+
+  /** Says that something beside the project was done last; the next undo takes it back. */
+  did(label: string, undo: () => void): void {
+    this.act = { label, undo };
+    this.changed();
   }
 
   redo(): void {
@@ -98,6 +113,7 @@ export class AppStore extends EventTarget {
   open(project: Project): void {
     const before = this.project;
     this.history = startHistory(project);
+    this.act = null;
     this.opened++;
     this.selectedPull = null;
     this.saver.save(project, before);
@@ -158,6 +174,7 @@ export class AppStore extends EventTarget {
     if (history === this.history) return;
     const before = this.project;
     this.history = history;
+    this.act = null;
     if (this.selectedPull !== null && !history.project.bench.some((pull) => pull.id === this.selectedPull)) {
       this.selectedPull = null;
     }

@@ -56,6 +56,12 @@ describe('a visit that does not fit', () => {
   it('should be made to fit by a combination, as one step to undo, and be shared between two beds', async () => {
     const { page, context, errors } = await openPage(studio);
     await choose(page, [6, 5, 8]);
+    const extras = page.getByRole('spinbutton', { name: /^(Overs|Proofs) of/ });
+    expect(await extras.count()).toBe(6);
+    for (let at = 0; at < 6; at++) {
+      await extras.nth(at).fill('0');
+      await extras.nth(at).press('Tab');
+    }
     await page.getByText('Studio figures').click();
     await figure(page, 'Days of the visit', '2');
     await plan(page);

@@ -10,7 +10,7 @@ import {
   newEdition,
 } from '../../engine/log/edition/edition.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
-import { withOvers } from '../../engine/visit/paper-needs.ts';
+import { usualExtras } from '../../engine/visit/paper-needs.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import { controls } from '../ui/controls-style.ts';
 import { dialogStyle } from '../ui/kit/dialog-style.ts';
@@ -124,16 +124,23 @@ export class VisitEdition extends LitElement {
 
   /** Sheets beside those with a mark: as many as the studio's overs, unless somebody said. */
   private sparesFor(marks: number): number {
-    return this.edition.spares ?? withOvers(marks, this.store.project.press.overs) - marks;
+    return this.edition.spares ?? usualExtras(marks, this.store.project.press).overs;
   }
 
-  private take(sheets: number): void {
+  /** The approved standard is what other editions pull a proof for. */
+  private take(sheets: number, overs: number): void {
     const { id, title } = this.recipe;
     const others = this.alone ? [] : this.store.project.visit.filter((run) => run.recipe !== id);
-    if (!this.store.dispatch({ kind: 'set-visit', runs: [...others, { recipe: id, sheets }] })) return;
+    if (
+      !this.store.dispatch({
+        kind: 'set-visit',
+        runs: [...others, { recipe: id, sheets, overs, ...(this.edition.counts.bat ? { proofs: 0 } : {}) }],
+      })
+    )
+      return;
     this.dialog.close();
     this.store.tell(
-      `${title} is at the Press with ${counted(sheets, 'sheet')}. Find its pull order, then log each sheet: come back here for its number.`,
+      `${title} is at the Press with ${counted(sheets + overs, 'sheet')}. Find its pull order, then log each sheet: come back here for its number.`,
       'news',
     );
     this.store.go('press');
@@ -191,7 +198,7 @@ export class VisitEdition extends LitElement {
             ? nothing
             : html`<label><input type="checkbox" .checked=${this.alone} @change=${(event: Event) => (this.alone = (event.target as HTMLInputElement).checked)} />By itself: leave ${counted(others, 'other recipe')} out of the visit</label>`
         }
-        <button type="button" class="main" ?disabled=${impossible || marks + spares > MOST_SHEETS} @click=${() => this.take(marks + spares)}>Take ${counted(marks + spares, 'sheet')} to the Press</button>
+        <button type="button" class="main" ?disabled=${impossible || marks + spares > MOST_SHEETS} @click=${() => this.take(marks, spares)}>Take ${counted(marks + spares, 'sheet')} to the Press</button>
       </div>
       <p class="soft small" style="margin-top: 8px">Spare sheets are pulled and logged like the others, and take the marks of those that are spoiled.</p>
     </section>`;

@@ -7,7 +7,7 @@ import type { CardState, SetUpCard } from '../../engine/visit/set-up-cards.ts';
 import { counted } from '../ui/words.ts';
 import { dryWords, waitWords } from '../words/drying-words.ts';
 import { mixWords } from '../words/mix-words.ts';
-import { offsetWords } from '../words/offset-words.ts';
+import { instructionWords, offsetWords } from '../words/offset-words.ts';
 import { capital, recipeLetter, setUpTags, timeWords } from '../words/plan-words.ts';
 import type { MadePlan } from './made-plan.ts';
 import type { Box, PageWriter, Spot } from './page-writer.ts';
@@ -95,6 +95,7 @@ export async function setUpBlock(pages: PlanPages, at: number): Promise<void> {
   const mix = mixWords(card);
   if (mix !== null) out.paragraph(mix, { x });
   out.paragraph(`${capital(offsetWords(card))}; ${counted(card.strokes, 'stroke')}`, { size: 14, bold: true, x });
+  for (const words of instructionWords(card)) out.paragraph(words, { bold: true, x });
   out.paragraph(`Mesh ${card.screen.mesh.threadsPerCm}/cm, thread ${card.screen.mesh.threadUm} µm`, { x });
   if (time !== undefined) {
     out.paragraph(timeWords(plan, time), { x });

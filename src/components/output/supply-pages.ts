@@ -6,7 +6,7 @@ import { screensToMake } from '../../engine/visit/screens-to-make.ts';
 import type { PressPlan } from '../../engine/visit/visit.ts';
 import { counted } from '../ui/words.ts';
 import { gramsText, recipeLetter } from '../words/plan-words.ts';
-import { GRAMS_NOTE, OVERS_NOTE } from '../words/supply-words.ts';
+import { GRAMS_NOTE, OVERS_NOTE, TEST_SHEET_NOTE } from '../words/supply-words.ts';
 import type { MadePlan } from './made-plan.ts';
 import type { PageWriter } from './page-writer.ts';
 
@@ -57,7 +57,7 @@ export function supplyPages(out: PageWriter, made: MadePlan): void {
   out.paragraph(GRAMS_NOTE, { size: 10, soft: true });
   out.heading('Paper');
   paperRows(out, made);
-  out.paragraph(OVERS_NOTE, { size: 10, soft: true });
+  out.paragraph(made.plan.testSheet === true ? TEST_SHEET_NOTE : OVERS_NOTE, { size: 10, soft: true });
 }
 
 function screenRows(out: PageWriter, { plan, recipes }: MadePlan): void {
@@ -106,14 +106,14 @@ function inkRows(out: PageWriter, plan: PressPlan): void {
   }
 }
 
-function paperRows(out: PageWriter, { plan, recipes, input }: MadePlan): void {
+function paperRows(out: PageWriter, { plan, recipes }: MadePlan): void {
   rows(
     out,
     ['Recipe', 'Paper', 'Sheets', 'Overs', 'Proofs', 'Cut'],
     [216, 46, 42, 46, 36],
-    plan.recipes.map(({ title, sheets }, r) => {
+    plan.recipes.map(({ title }, r) => {
       const { paper } = entryAt(recipes, r);
-      const { good, overs, proofs, cut } = paperToCut(sheets.length, input.press);
+      const { good, overs, proofs, cut } = paperToCut(plan.sheets.filter((sheet) => sheet.recipe === r));
       return [
         `${recipeLetter(r)} ${title}`,
         `${paper.name}, ${paper.widthMm} × ${paper.heightMm} mm`,

@@ -83,7 +83,7 @@ function found(visit: PressVisit, made: MadePlan) {
   const stale = visit.outOfDate && !running;
   const settled = running || visit.outOfDate || visit.log.events.length > 0;
   return html`<div>
-    ${planHead(made.plan, { running, stopped })}
+    ${planHead(made.plan, { running, stopped, longer: () => visit.findLonger() })}
     ${
       settled
         ? nothing

@@ -1,7 +1,9 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { defined } from '../../engine/base/at.ts';
+import type { RestInput } from '../../engine/log/rest.ts';
 import { tickedAgain, tickedOff, ticksOf } from '../../engine/log/ticks/ticking.ts';
 import { nextSetUp } from '../../engine/log/ticks/ticks.ts';
+import type { VisitHead } from '../../engine/log/types.ts';
 import { visitHeadOf } from '../../engine/log/visit-head.ts';
 import { visitNow } from '../../engine/log/visit-now.ts';
 import { takenFit } from '../../engine/project/take-fit.ts';
@@ -10,6 +12,7 @@ import type { FitChoice } from '../../engine/visit/fit-choice.ts';
 import type { VisitInput } from '../../engine/visit/visit.ts';
 import { sentenceOf } from '../../workers/client/client.ts';
 import type { AppStore } from '../app-store.ts';
+import type { MadePlan } from '../output/made-plan.ts';
 import { LogKeeper } from '../ui/log/log-keeper.ts';
 import { newId } from '../ui/new-id.ts';
 import { localTime } from './log/local-time.ts';
@@ -117,13 +120,41 @@ export class PressVisit implements ReactiveController {
     void this.run.start(this.input).then(this.found);
   }
 
-  /** Plans what is left around what is done. */
-  findRest(): void {
+  /** Plans what is left around what is done; going on as before is the least it gives, and one undo goes back to that. */
+  findRest(longer = 0): void {
     this.ask(false);
     const { recipes, sheets } = this.log;
     // The visit stays what it was begun as: changed recipes are for the next one.
-    const input = defined(this.run.made).input;
-    void this.run.start({ ...input, rest: { recipes, sheets, now: visitNow(this.log.events, Date.now(), localTime) } }).then(this.found);
+    const { input, plan } = defined(this.run.made);
+    const now = visitNow(this.log.events, Date.now(), localTime);
+    this.better({ ...input, atHand: plan, longer, rest: { recipes, sheets, now } });
+  }
+
+  /** Goes on looking from the best order so far. */
+  findLonger(): void {
+    const { input, plan } = defined(this.run.made);
+    const longer = (input.longer ?? 0) + 1;
+    if (this.log.events.length > 0) this.findRest(longer);
+    else this.better({ ...input, atHand: plan, longer });
+  }
+
+  private better(input: VisitInput | RestInput): void {
+    const before = defined(this.run.made);
+    const { head } = this.log;
+    void this.run.start(input).then(() => {
+      this.found();
+      if (this.run.made?.input !== input || this.run.made.plan.kept === true) return;
+      this.store.did('plan again', () => this.goBack(before, head));
+    });
+  }
+
+  /** Puts an order back that another took the place of, unless another visit was begun since. */
+  private goBack(before: MadePlan, head: VisitHead | null): void {
+    if (this.log.head?.id !== head?.id) return;
+    this.shownInput = before.input;
+    this.selected = nextSetUp(before.plan, ticksOf(before.plan, this.log.sheets));
+    this.run.put(before);
+    this.keeper.keep(before, head);
   }
 
   /** Takes up what makes the visit fit, as one step to undo, with the order that was made for it. */
@@ -155,7 +186,7 @@ export class PressVisit implements ReactiveController {
     if (fresh) {
       this.shownInput = made.input;
       // What is left of a visit is still that visit; the log before a new one stays in the Chest.
-      if (!('rest' in made.input)) {
+      if (!('rest' in made.input) && (this.log.head === null || (made.input.longer ?? 0) === 0)) {
         const { title, explore } = this.store.project;
         const naming = { id: newId(), title, begunMs: Date.now(), minDeltaE: explore.minDeltaE };
         this.log.begin(visitHeadOf(made.plan, made.recipes, naming));

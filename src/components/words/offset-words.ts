@@ -1,3 +1,4 @@
+import { rangesText } from '../../engine/base/words.ts';
 import type { SetUpCard } from '../../engine/visit/set-up-cards.ts';
 import { counted, mmText } from '../ui/words.ts';
 
@@ -13,6 +14,25 @@ export function offsetWords(at: Offset): string {
     parts.push(`turned ${Math.abs(at.turnDeg)}° ${at.turnDeg > 0 ? 'clockwise' : 'anticlockwise'}`);
   }
   return parts.length === 0 ? 'no offset' : parts.join(', ');
+}
+
+/**
+ * How the sheets of a set-up are pulled that do not go as most of it: 'Sheets 4–6: 2 strokes',
+ * 'Sheet 7: 0.3 mm right of the others, nearer than the table tells apart'.
+ */
+export function instructionWords(card: Pick<SetUpCard, 'instructions' | 'strokes' | 'dxMm' | 'dyMm' | 'turnDeg'>): string[] {
+  return (card.instructions ?? []).flatMap(({ sheets, strokes, dxMm, dyMm, turnDeg }): string[] => {
+    const here = { dxMm: onGrid(dxMm - card.dxMm), dyMm: onGrid(dyMm - card.dyMm), turnDeg: turnDeg - card.turnDeg };
+    const away = offsetWords(here);
+    const parts: string[] = [];
+    if (strokes !== card.strokes) parts.push(counted(strokes, 'stroke'));
+    if (away !== 'no offset') parts.push(`drawn ${away} of the others, nearer than this table tells apart`);
+    return parts.length === 0 ? [] : [`${sheets.length === 1 ? 'Sheet' : 'Sheets'} ${rangesText(sheets)}: ${parts.join('; ')}`];
+  });
+}
+
+function onGrid(mm: number): number {
+  return Math.round(10 * mm) / 10;
 }
 
 /** The same for a narrow place: '→ 12.5 ↑ 3.0 mm'. */
@@ -35,9 +55,10 @@ export function recipeOffsetWords(at: Offset): string {
 }
 
 /** 'Rust', and only what is not as usual: '; 2.0 mm left; 2 strokes'. */
-export function howWords(card: SetUpCard): string {
-  const offset = offsetWords(card);
-  return [card.ink.key, ...(offset === 'no offset' ? [] : [offset]), ...(card.strokes === 1 ? [] : [counted(card.strokes, 'stroke')])].join(
+export function howWords(card: SetUpCard, sheets: readonly number[] = []): string {
+  const own = card.instructions?.find((each) => sheets.length > 0 && sheets.every((sheet) => each.sheets.includes(sheet))) ?? card;
+  const offset = offsetWords(own);
+  return [card.ink.key, ...(offset === 'no offset' ? [] : [offset]), ...(own.strokes === 1 ? [] : [counted(own.strokes, 'stroke')])].join(
     '; ',
   );
 }

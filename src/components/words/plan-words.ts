@@ -36,7 +36,35 @@ function gapWords(over: number, word: string): string {
   return over > 0 ? `at most ${counted(over, word)} more than the fewest there can be` : `the fewest ${word}s`;
 }
 
-/** What the free swaps are worth. */
+/** Whether no order has fewer set-ups, mounts, ink changes or register moves, as far as that is known. */
+export function isProven({ cards, mounts, bound }: PressPlan): boolean {
+  return cards.length <= bound.setUps && mounts <= bound.mounts;
+}
+
+/**
+ * What a new order brings against going on by the one at hand, and which figure decides; '' where
+ * there was none.
+ */
+export function beforeWords(plan: PressPlan): string {
+  const { before } = plan;
+  if (before === undefined) return '';
+  if (plan.kept === true) return 'No better order was found than to go on as before: this is the order at hand, without what is done.';
+  const now = { setUps: plan.cards.length, mounts: plan.mounts, inkChanges: plan.inkChanges, registerMoves: plan.registerMoves };
+  const was = [
+    counted(before.setUps, 'set-up'),
+    counted(before.mounts, 'mount'),
+    counted(before.inkChanges, 'ink change'),
+    counted(before.registerMoves, 'register move'),
+  ];
+  const end = `ending on day ${before.ends.day} at ${wallClock(plan, before.ends.minute)}`;
+  const beds = new Set(plan.times.map(({ bed }) => bed)).size;
+  const decided = (['mounts', 'inkChanges', 'registerMoves'] as const).find((key) => now[key] !== before[key]);
+  const named = { mounts: 'mounts', inkChanges: 'ink changes', registerMoves: 'register moves' };
+  const counts = beds > 1 || decided === undefined ? 'its end counts' : `it has fewer ${named[decided]}, which count first`;
+  return `Going on as before would be ${listed(was)}, ${end}. This order is better: ${counts}. Undo brings the old one back.`;
+}
+
+/** What the free swaps are worth, as far as it is proven. */
 export function freeSwapWords(plan: PressPlan): string {
   if (plan.freeSwaps === 0) return 'No free swaps: wherever shapes overlap, their order shows.';
   if (plan.savedSetUps === null || plan.savedMounts === null) {
@@ -45,9 +73,8 @@ export function freeSwapWords(plan: PressPlan): string {
   const saved: string[] = [];
   if (plan.savedSetUps > 0) saved.push(counted(plan.savedSetUps, 'set-up'));
   if (plan.savedMounts > 0) saved.push(counted(plan.savedMounts, 'mount'));
-  return saved.length > 0
-    ? `Free swaps save ${listed(saved)}.`
-    : `${counted(plan.freeSwaps, 'free swap')}, but here ${plan.freeSwaps === 1 ? 'it saves' : 'they save'} no set-up.`;
+  const may = `${counted(plan.freeSwaps, 'overlapping pair')} may change places unseen.`;
+  return saved.length > 0 ? `Free swaps save at least ${listed(saved)}.` : may;
 }
 
 /** When the last bed is washed up, and how much sooner any order could be; '' for an order kept from before that was worked out. */

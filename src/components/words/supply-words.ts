@@ -5,9 +5,13 @@ import { gramsText } from './plan-words.ts';
 export const GRAMS_NOTE =
   'Wet ink for sheets, overs and proofs, what stays in screen and bucket, and a margin of safety. Density, transfer and loss start from memory, proofs and margin from common practice, not from a source: weigh what your first run takes and change the studio figures.';
 
-/** What the overs and proofs are in, and what not. */
+/** What the overs and proofs are. */
 export const OVERS_NOTE =
-  'Overs and proofs go through every set-up of their recipe, proofs first, overs behind its numbered sheets. They are in the ink and the paper, but not in the times and check boxes.';
+  'Overs and proofs are sheets like the others, numbered behind those that are wanted: proofs go first through every set-up of their recipe, overs last, and an over takes the place of a spoiled sheet.';
+
+/** What the one test sheet of a visit is for. */
+export const TEST_SHEET_NOTE =
+  'Prints of which there is one have no over: each set-up is first pulled once on a test sheet, the same for the whole visit.';
 
 /** 'sheets 24 g, proofs 1.2 g, left behind 115 g, safety 14 g'; '' for an order kept from before they were told apart. */
 export function inkSplit(need: Partial<InkNeed>): string {

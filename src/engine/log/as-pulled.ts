@@ -5,15 +5,18 @@ import type { Recipe } from '../recipe/types.ts';
 import { studioOfRecipe, recipeOf, type RecipeHead } from '../recipe/write.ts';
 import type { Pull } from '../stack/types.ts';
 import { inkText } from '../visit/registry.ts';
+import type { SheetUse } from '../visit/visit-problem.ts';
 import { standing } from './events.ts';
 import { measuredPairs, minDeltaEOf, type OrderPairs, outOfTurn } from './turns.ts';
-import type { LogEvent, VisitHead } from './types.ts';
+import type { LogEvent, LoggedSheet, VisitHead } from './types.ts';
 
 /** One sheet as it really is. */
 export interface SheetAsPulled {
   number: number;
   /** Index into the visit's recipes. */
   recipe: number;
+  /** Absent = a print that is wanted. */
+  use?: SheetUse | undefined;
   /** What is on it, first down first, with the ink, strokes and offset that were really pulled. */
   pulls: Pull[];
   /** Positions of the recipe's pulls that are on it, in the order in which they were printed. */
@@ -107,7 +110,7 @@ function withInk(inks: readonly Ink[], borrowed: Ink, stocks: Map<string, Ink> |
  */
 export function sheetAsPulled(
   recipe: Recipe,
-  sheet: { number: number; recipe: number },
+  sheet: LoggedSheet,
   events: readonly LogEvent[],
   pairs: OrderPairs = measuredPairs(),
 ): SheetAsPulled {

@@ -41,7 +41,7 @@ export const headSchema = z
     minDeltaE: z.number().min(0).max(100).optional(),
     recipes: z.array(recipeSchema).min(1).max(MOST_SHEETS),
     sheets: z
-      .array(z.object({ number: z.int().min(1).max(100_000), recipe: z.int().min(0) }))
+      .array(z.object({ number: z.int().min(1).max(100_000), recipe: z.int().min(0), use: z.enum(['good', 'over', 'proof']).optional() }))
       .min(1)
       .max(MOST_SHEETS),
   })

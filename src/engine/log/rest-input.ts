@@ -13,7 +13,8 @@ export interface VisitNow {
 }
 
 /** A sheet of a visit of which something is done; without its events it is taken as dry. */
-export type RestSheet = Pick<SheetAsPulled, 'number' | 'recipe' | 'pulls' | 'done' | 'spoiled'> & Partial<Pick<SheetAsPulled, 'events'>>;
+export type RestSheet = Pick<SheetAsPulled, 'number' | 'recipe' | 'pulls' | 'done' | 'spoiled'> &
+  Partial<Pick<SheetAsPulled, 'events' | 'use'>>;
 
 /** A visit of which something is done. */
 export interface RestInput extends VisitInput {

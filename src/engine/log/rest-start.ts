@@ -8,7 +8,7 @@ import { studioOfRecipe } from '../recipe/write.ts';
 import type { Pull } from '../stack/types.ts';
 import { registerRecipes } from '../visit/registry.ts';
 import { wholeFigures } from '../visit/visit-figures.ts';
-import { offsetText, OVERLAP_TOLERANCE_MM, type VisitProblem } from '../visit/visit-problem.ts';
+import { OVERLAP_TOLERANCE_MM, type VisitProblem } from '../visit/visit-problem.ts';
 import type { RestInput, RestSheet, VisitNow } from './rest-input.ts';
 
 /** A pull that is on a sheet, and when its film is dry and the sheet out of the racks. */
@@ -92,11 +92,8 @@ function namesOf(films: readonly FilmOfRecipe[], visit: VisitProblem, recipes: r
   const at = new Map([...kinds.keys()].map((kind, i) => [kind, visit.recipes.length + i]));
   return (film) => {
     const own = defined(at.get(kindOf(film)));
-    return {
-      screen: defined(entryAt(registry.screenKey, own).get(film.pull.screen)),
-      ink: defined(entryAt(registry.inkKey, own).get(film.pull.ink)),
-      offset: offsetText(film.pull),
-    };
+    const screen = defined(entryAt(registry.screenKey, own).get(film.pull.screen));
+    return { screen, ink: defined(entryAt(registry.inkKey, own).get(film.pull.ink)), offset: visit.lays.textOf(screen, film.pull) };
   };
 }
 

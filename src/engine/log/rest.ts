@@ -3,7 +3,8 @@ import { EngineError } from '../base/error.ts';
 import type { TimelineStart } from '../pullorder/timeline/start-state.ts';
 import type { Recipe } from '../recipe/types.ts';
 import type { Pull } from '../stack/types.ts';
-import type { VisitProblem } from '../visit/visit-problem.ts';
+import type { PullFinder } from '../visit/problem/order-at-hand.ts';
+import type { VisitProblem, VisitSheet } from '../visit/visit-problem.ts';
 import { momentOf } from '../visit/visit-times.ts';
 import { type Moment, type PressPlan, planVisit } from '../visit/visit.ts';
 import type { RestInput } from './rest-input.ts';
@@ -31,20 +32,21 @@ interface Group {
   pulls: readonly Pull[];
   /** Positions of the recipe's pulls that are left. */
   left: number[];
-  numbers: number[];
+  sheets: Omit<VisitSheet, 'recipe'>[];
 }
 
 function groupsOf({ recipes, sheets }: RestInput['rest']): Group[] {
   const groups = new Map<string, Group>();
-  for (const { number, recipe, pulls, done, spoiled } of sheets) {
+  for (const { number, use, recipe, pulls, done, spoiled } of sheets) {
     if (spoiled) continue;
     const all = entryAt(recipes, recipe).pulls;
     const left = all.flatMap((_, at) => (done.includes(at) ? [] : [at]));
     if (left.length === 0) continue;
     const key = JSON.stringify([recipe, left, pulls.map((pull) => pull.id)]);
+    const sheet = { number, ...(use === undefined ? {} : { use }) };
     const group = groups.get(key);
-    if (group === undefined) groups.set(key, { recipe, pulls, left, numbers: [number] });
-    else group.numbers.push(number);
+    if (group === undefined) groups.set(key, { recipe, pulls, left, sheets: [sheet] });
+    else group.sheets.push(sheet);
   }
   // In the order of the recipes, so that frames and buckets keep their names.
   return [...groups.values()].sort((a, b) => a.recipe - b.recipe);
@@ -52,8 +54,8 @@ function groupsOf({ recipes, sheets }: RestInput['rest']): Group[] {
 
 function inWordsOfVisit(plan: PressPlan, groups: readonly Group[], recipes: readonly Recipe[]): PressPlan {
   const sheets = plan.sheets
-    .map(({ number, recipe }) => ({ number, recipe: entryAt(groups, recipe).recipe }))
-    .sort((a, b) => a.recipe - b.recipe || a.number - b.number);
+    .map((sheet) => ({ ...sheet, recipe: entryAt(groups, sheet.recipe).recipe }))
+    .sort((a, b) => a.recipe - b.recipe || rank(a) - rank(b) || a.number - b.number);
   return {
     ...plan,
     sheets,
@@ -82,28 +84,49 @@ function inWordsOfVisit(plan: PressPlan, groups: readonly Group[], recipes: read
  * Plans what is left of a visit around what is done: each sheet's remaining pulls in an order that
  * keeps its overlaps, spoiled sheets left out. The times begin when it is planned: films that were
  * pulled just now must dry first, and the frame that is on the press needs no mount if it stays.
- * @param budgetMs and `now` as `planVisit` takes them
+ * @param input with the order at hand, going on with which is never better than what is given
+ * @param budgetMs as `planVisit` takes it
  * @yields the best order so far, in the numbers of the whole visit: sheets, recipes and positions
  * @throws EngineError 'log.all-done' when nothing is left, and what `planVisit` throws
  */
-export function* planRest(input: RestInput, budgetMs: number, now?: () => number): Generator<RestPlan, void> {
+export function* planRest(input: RestInput, budgetMs: number): Generator<RestPlan, void> {
   const groups = groupsOf(input.rest);
   if (groups.length === 0) {
     throw new EngineError('log.all-done', 'Nothing is left to pull: every sheet is finished or spoiled.');
   }
-  const runs = groups.map(({ recipe, left, numbers }) => {
+  const runs = groups.map(({ recipe, left, sheets }) => {
     const whole = entryAt(input.rest.recipes, recipe);
-    return { recipe: { ...whole, pulls: left.map((at) => entryAt(whole.pulls, at)) }, sheets: numbers.length, numbers };
+    const rest = { ...whole, pulls: left.map((at) => entryAt(whole.pulls, at)) };
+    const all = input.rest.sheets.filter((sheet) => sheet.recipe === recipe).length;
+    return { recipe: rest, sheets: sheets.length, numbered: sheets, whole: { recipe: whole, left, sheets: all } };
   });
   const { rest, ...visit } = input;
-  const leftOf = new Map(runs.flatMap(({ recipe, numbers }) => numbers.map((number) => [number, recipe.pulls] as const)));
+  const leftOf = new Map(runs.flatMap(({ recipe, numbered }) => numbered.map(({ number }) => [number, recipe.pulls] as const)));
   let start: TimelineStart | undefined;
   const startOf = (problem: VisitProblem): TimelineStart =>
     (start = rest.now === undefined ? {} : restStart(input, rest.now, problem, leftOf));
-  for (const plan of planVisit({ ...visit, runs }, budgetMs, now, startOf)) {
+  const find = (problem: VisitProblem): PullFinder => leftFinder(problem, groups);
+  for (const plan of planVisit({ ...visit, runs }, budgetMs, { startOf, find })) {
     const made = inWordsOfVisit(plan, groups, rest.recipes);
     yield rest.now === undefined ? made : { ...made, begins: beginsOf(made, defined(start)) };
   }
+}
+
+/** Finds the pulls of the whole visit among those that are left. */
+function leftFinder({ sheets }: VisitProblem, groups: readonly Group[]): PullFinder {
+  const place = new Map(sheets.map((sheet, s) => [sheet.number, s]));
+  return (number, recipe, at) => {
+    const s = place.get(number);
+    if (s === undefined) return null;
+    const group = entryAt(groups, entryAt(sheets, s).recipe);
+    const p = group.recipe === recipe ? group.left.indexOf(at) : -1;
+    return p < 0 ? null : [s, p];
+  };
+}
+
+/** Proofs are pulled before the prints of their recipe, overs behind them. */
+function rank({ use }: Pick<VisitSheet, 'use'>): number {
+  return use === 'proof' ? 0 : use === 'over' ? 2 : 1;
 }
 
 function beginsOf(plan: PressPlan, { minute = 0, readyAt = [], onPress }: TimelineStart): RestBegins {

@@ -1,5 +1,6 @@
 import type { Ink } from '../ink/types.ts';
 import type { Recipe } from '../recipe/types.ts';
+import type { SheetUse } from '../visit/visit-problem.ts';
 
 export const LOG_FORMAT = 'pullstack-log';
 export const LOG_VERSION = 1;
@@ -23,6 +24,8 @@ export interface LoggedSheet {
   number: number;
   /** Index into the visit's recipes. */
   recipe: number;
+  /** Absent = a print that is wanted; so are all sheets of logs from before. */
+  use?: SheetUse | undefined;
 }
 
 interface EventHead {

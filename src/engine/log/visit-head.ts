@@ -12,5 +12,9 @@ export function visitHeadOf(
   recipes: Recipe[],
   stamp: Pick<VisitHead, 'id' | 'title' | 'begunMs' | 'minDeltaE'>,
 ): VisitHead {
-  return { ...stamp, recipes, sheets: plan.sheets.map(({ number, recipe }) => ({ number, recipe })) };
+  return {
+    ...stamp,
+    recipes,
+    sheets: plan.sheets.map(({ number, recipe, use }) => ({ number, recipe, ...(use === undefined ? {} : { use }) })),
+  };
 }

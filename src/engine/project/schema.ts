@@ -84,7 +84,16 @@ export const projectSchema = z.object({
   origin: originSchema.optional(),
   explore: exploreSchema,
   recipes: z.array(recipeSchema).max(MOST_ENTRIES),
-  visit: z.array(z.object({ recipe: name, sheets: z.int().min(1).max(MOST_SHEETS) })).max(MOST_ENTRIES),
+  visit: z
+    .array(
+      z.object({
+        recipe: name,
+        sheets: z.int().min(1).max(MOST_SHEETS),
+        overs: z.int().min(0).max(MOST_SHEETS).optional(),
+        proofs: z.int().min(0).max(MOST_SHEETS).optional(),
+      }),
+    )
+    .max(MOST_ENTRIES),
   press: pressSchema,
   lesson: z.array(pullSchema).max(LESSON_PULLS.most),
   pins: z

@@ -25,7 +25,7 @@ export function takenFit(
     command: {
       kind: 'thin-visit',
       recipes: [...thinned.values()],
-      runs: runs.map(({ recipe, sheets }) => ({ recipe: idOf(recipe.id), sheets })),
+      runs: runs.map(({ recipe, sheets, overs, proofs }) => ({ recipe: idOf(recipe.id), sheets, overs, proofs })),
       press,
     },
     plan: plan === null ? null : { ...plan, recipes: plan.recipes.map((of) => ({ ...of, id: idOf(of.id) })) },

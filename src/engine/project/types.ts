@@ -17,7 +17,11 @@ export const PROJECT_VERSION = 1;
 /** How many sheets of a recipe a visit prints. */
 export interface VisitRun {
   recipe: string;
+  /** Prints that are wanted. */
   sheets: number;
+  /** Sheets beside them; absent = as many as the studio's figures say. */
+  overs?: number | undefined;
+  proofs?: number | undefined;
 }
 
 /** The studio's own figures. */

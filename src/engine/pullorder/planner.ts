@@ -4,8 +4,9 @@ import { randomFrom } from '../base/random.ts';
 import { checkProblem } from './check-problem.ts';
 import { compile, type Meter } from './model.ts';
 import { printerOf } from './print-word.ts';
+import { lettersOf } from './search/from-order.ts';
 import { search, type SearchState } from './search/search.ts';
-import type { PlanProblem, PullPlan } from './types.ts';
+import type { PlanProblem, PlanPull, PullPlan } from './types.ts';
 
 /** Units of work that stand for a millisecond: measured on one 2020s laptop-class core, then held fixed. */
 export const UNITS_PER_MS = 10_000;
@@ -30,18 +31,27 @@ export interface Planner {
   readonly spent: number;
 }
 
+/** What a search that goes on in steps begins with. */
+interface PlannerOptions {
+  seed: string | number;
+  /** The work that will be given in all, when known; it shapes the search. */
+  units?: number;
+  /** The set-ups of an order at hand, in sequence: the search begins with it and gives none that costs more. */
+  from?: readonly PlanPull[] | undefined;
+}
+
 /**
  * Plans in slices, for a worker that shows the plan as it improves and can be stopped.
- * @param options `units`: the work that will be given in all, when known; it shapes the search
  * @throws EngineError as `planPulls`
  */
-export function createPlanner(problem: PlanProblem, options: { seed: string | number; units?: number }): Planner {
+export function createPlanner(problem: PlanProblem, options: PlannerOptions): Planner {
   checkProblem(problem);
   const compiled = compile(problem);
   const print = printerOf(problem, compiled);
   const meter: Meter = { units: 0 };
   const random = randomFrom(`pullorder ${options.seed}`);
-  const rounds = search(compiled, random, meter, Math.max(1e5, options.units ?? 4e6));
+  const from = lettersOf(options.from ?? [], compiled.names);
+  const rounds = search(compiled, from, { random, meter, firstRound: Math.max(1e5, options.units ?? 4e6) });
   let soFar: SearchState | null = null;
   let printed: { word: number[]; plan: Omit<PullPlan, 'bound'> } | null = null;
   let best: PullPlan | null = null;

@@ -47,6 +47,8 @@ export interface PressTimes {
   registerMinutes?: number;
   /** Mixing an ink before its first pull; absent = 0. */
   mixMinutes?: number;
+  /** Pulls on a test sheet before the first of each set-up; absent = none. */
+  testPulls?: number;
 }
 
 /** When the press can be used, and what stands beside it. */

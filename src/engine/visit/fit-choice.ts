@@ -1,7 +1,8 @@
-import { fitsIn, type Trials, type Tried, workMinutes } from './trials.ts';
+import { fitsIn, type Trials, type Tried } from './trials.ts';
 import { pressAfter, runsAfter, type VisitChange } from './visit-changes.ts';
 import type { VisitFigures } from './visit-figures.ts';
 import type { VisitRunInput } from './visit-problem.ts';
+import { workMinutes } from './visit-times.ts';
 import { planVisit, type PressPlan } from './visit.ts';
 
 /** One change of a choice, and what it saves after those before it. */
@@ -40,7 +41,9 @@ export function* proven(trials: Trials, changes: readonly VisitChange[], share: 
   const { input, plan } = trials;
   const runs = runsAfter(input, changes);
   let last: PressPlan | null = null;
-  for (const step of planVisit({ ...input, runs, press: { ...input.press, ...pressAfter(changes) } }, PROOF_MS)) {
+  // The order at hand is of another visit than this.
+  const changed = { ...input, runs, press: { ...input.press, ...pressAfter(changes) }, atHand: undefined, longer: undefined };
+  for (const step of planVisit(changed, PROOF_MS)) {
     last = step;
     yield share;
   }

@@ -1,9 +1,9 @@
 import { defined, entryAt, num } from '../base/at.ts';
 import { intersectionArea } from '../geometry/booleans.ts';
 import { meshVolumeCm3PerM2 } from '../ink/film/mesh.ts';
+import type { SetUp } from '../pullorder/types.ts';
 import type { Recipe } from '../recipe/types.ts';
 import { pullRings } from '../shapes/place/placed.ts';
-import { withOvers } from './paper-needs.ts';
 import { inkGrams, stockGrams } from './quantities/ink.ts';
 import type { InkRun } from './quantities/types.ts';
 import { inkText } from './registry.ts';
@@ -14,7 +14,7 @@ import type { VisitProblem } from './visit-problem.ts';
 export interface InkNeed {
   key: string;
   name: string;
-  /** Area printed, all pulls on all sheets with overs and proofs, m². */
+  /** Area printed, all pulls on all numbered sheets, m². */
   areaM2: number;
   /** Wet ink to mix, g: what the four below come to. */
   grams: number;
@@ -31,35 +31,45 @@ export interface StockNeed {
   grams: number;
 }
 
-/** Area that each pull of a recipe prints on the sheet, mm². */
+const knownAreas = new WeakMap<Recipe, number[]>();
+
+/** Area that each pull of a recipe prints on the sheet, mm²; each recipe is measured once. */
 function pullAreas(recipe: Recipe): number[] {
+  const known = knownAreas.get(recipe);
+  if (known !== undefined) return known;
   const { widthMm, heightMm } = recipe.paper;
   const sheet = { rings: [[0, 0, widthMm, 0, widthMm, heightMm, 0, heightMm]], fillRule: 'nonzero' as const };
   const screens = new Map(recipe.screens.map((screen) => [screen.id, screen]));
-  return recipe.pulls.map((pull) =>
+  const areas = recipe.pulls.map((pull) =>
     intersectionArea(pullRings(defined(screens.get(pull.screen)), recipe.shapes, pull, recipe.paper), sheet),
   );
+  knownAreas.set(recipe, areas);
+  return areas;
 }
 
 /**
  * Wet ink to mix for a visit, by ink.
+ * @param setUps of its order: where the visit has a test sheet each is pulled on it once, which counts
+ *   with the proofs
  * @throws EngineError 'quantities.bad-number', 'ink.bad-mesh' with a sentence
  */
-export function visitInks(visit: VisitProblem, given: VisitFigures): InkNeed[] {
-  const { transfer, lossMl, overs, proofs, safety } = wholeFigures(given);
+export function visitInks(visit: VisitProblem, given: VisitFigures, setUps: readonly SetUp[]): InkNeed[] {
+  const { transfer, lossMl, safety } = wholeFigures(given);
   const { registry } = visit;
+  const tests = testPulls(visit, setUps);
   const densityGPerCm3 = Object.fromEntries(registry.inks.map(({ key, ink }) => [key, ink.densityGPerCm3]));
   const nothing = { areaM2: 0, grams: 0, printedG: 0, proofsG: 0, lossG: 0, safetyG: 0 };
   const needs = new Map<string, InkNeed>(registry.inks.map(({ key, ink }) => [key, { key, name: ink.name, ...nothing }]));
   for (const [r, recipe] of visit.recipes.entries()) {
     const areas = pullAreas(recipe);
-    const sheets = withOvers(visit.sheets.filter((sheet) => sheet.recipe === r).length, overs);
+    const own = visit.sheets.filter((sheet) => sheet.recipe === r);
+    const proofs = own.filter((sheet) => sheet.use === 'proof').length;
     const meshes = new Map(recipe.screens.map((screen) => [screen.id, screen.mesh]));
     const runs: InkRun[] = recipe.pulls.map((pull, p) => ({
       ink: defined(entryAt(registry.inkKey, r).get(pull.ink)),
       areaMm2: num(areas, p),
-      sheets,
-      proofs,
+      sheets: own.length - proofs,
+      proofs: proofs + (tests.get(`${r} ${p}`) ?? 0),
       strokes: pull.strokes,
       volumeCm3PerM2: meshVolumeCm3PerM2(defined(meshes.get(pull.screen))),
     }));
@@ -77,6 +87,18 @@ export function visitInks(visit: VisitProblem, given: VisitFigures): InkNeed[] {
     }
   }
   return [...needs.values()];
+}
+
+/** How often each pull, 'recipe position', is tried on the test sheet. */
+function testPulls({ testSheet, sheets }: VisitProblem, setUps: readonly SetUp[]): Map<string, number> {
+  const tests = new Map<string, number>();
+  if (!testSheet) return tests;
+  for (const { pulls } of setUps) {
+    const [sheet, pull] = entryAt(pulls, 0);
+    const key = `${entryAt(sheets, sheet).recipe} ${pull}`;
+    tests.set(key, (tests.get(key) ?? 0) + 1);
+  }
+  return tests;
 }
 
 /**

@@ -5,7 +5,7 @@ import type { PressPlan } from './visit.ts';
 export interface Passport {
   /** Index into the visit's recipes. */
   recipe: number;
-  /** Numbers of the sheets, in the order of the plan. */
+  /** Numbers of the sheets, ascending. */
   sheets: number[];
   /** Indices of the set-ups that print on these sheets, in time. */
   setUps: number[];
@@ -27,5 +27,6 @@ export function passportsOf(plan: Pick<PressPlan, 'sheets' | 'cards'>): Passport
     if (known === undefined) found.set(key, { recipe, sheets: [number], setUps });
     else known.sheets.push(number);
   }
+  for (const { sheets } of found.values()) sheets.sort((a, b) => a - b);
   return [...found.values()];
 }

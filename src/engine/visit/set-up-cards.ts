@@ -1,8 +1,9 @@
 import { defined, entryAt } from '../base/at.ts';
-import type { PullPlan, SetUp } from '../pullorder/types.ts';
+import type { SetUp } from '../pullorder/types.ts';
 import type { Pull } from '../stack/types.ts';
+import { layOfText } from './problem/lays.ts';
 import type { VisitInk, VisitScreen } from './registry.ts';
-import { offsetOfText, type VisitProblem } from './visit-problem.ts';
+import type { VisitProblem } from './visit-problem.ts';
 
 /** How a recipe's sheets look after a set-up. */
 export interface CardState {
@@ -18,7 +19,17 @@ export interface CardState {
   before: Pull[];
 }
 
-/** One set-up as the printer reads it. */
+/** How some of a set-up's sheets are pulled: their offset, which the table cannot tell from the others', and their strokes. */
+interface PullInstruction {
+  dxMm: number;
+  dyMm: number;
+  turnDeg: number;
+  strokes: number;
+  /** Numbers of the sheets, ascending. */
+  sheets: number[];
+}
+
+/** One set-up as the printer reads it: the offset that its lay stands for, and the strokes of most of its sheets. */
 export interface SetUpCard {
   /** From 1. */
   number: number;
@@ -33,6 +44,8 @@ export interface SetUpCard {
   registerMove: boolean;
   /** Numbers of the sheets to take, ascending. */
   sheets: number[];
+  /** One for each way of pulling, that of most sheets first; absent in orders kept from before there were several. */
+  instructions?: PullInstruction[];
   /** One for each recipe that has sheets in it. */
   states: CardState[];
 }
@@ -44,7 +57,7 @@ export interface SetUpCard {
  * @param onPress what is on the first bed already
  */
 export function setUpCards(
-  plan: Pick<PullPlan, 'setUps'>,
+  plan: { setUps: readonly SetUp[] },
   visit: VisitProblem,
   beds: readonly number[] = [],
   onPress?: Pick<SetUp, 'screen' | 'ink' | 'offset'>,
@@ -85,11 +98,15 @@ export function setUpCards(
       history.push(...prints);
     }
     const states = [...byHistory.values()];
+    for (const state of states) state.sheets.sort((a, b) => a - b);
+    const instructions = instructionsOf(states, visit);
     return {
       number: at + 1,
       screen: defined(screens.get(setUp.screen)),
       ink: defined(inks.get(setUp.ink)),
-      ...offsetOfText(setUp.offset),
+      ...layOfText(setUp.offset),
+      strokes: entryAt(instructions, 0).strokes,
+      instructions,
       mount,
       inkChange: before?.ink !== setUp.ink,
       registerMove: !mount && before?.offset !== setUp.offset,
@@ -97,4 +114,20 @@ export function setUpCards(
       states,
     };
   });
+}
+
+/** The ways in which a set-up's sheets are pulled, that of most sheets first. */
+function instructionsOf(states: readonly CardState[], { recipes }: VisitProblem): PullInstruction[] {
+  const ways = new Map<string, PullInstruction>();
+  for (const { recipe, prints, sheets } of states) {
+    for (const at of prints) {
+      const { dxMm, dyMm, turnDeg, strokes } = entryAt(entryAt(recipes, recipe).pulls, at);
+      const key = JSON.stringify([dxMm, dyMm, turnDeg, strokes]);
+      const way = ways.get(key);
+      if (way === undefined) ways.set(key, { dxMm, dyMm, turnDeg, strokes, sheets: [...sheets] });
+      else way.sheets = [...new Set([...way.sheets, ...sheets])];
+    }
+  }
+  for (const way of ways.values()) way.sheets.sort((a, b) => a - b);
+  return [...ways.values()].sort((a, b) => b.sheets.length - a.sheets.length);
 }

@@ -35,7 +35,8 @@ export function sheetGrid(plan: PressPlan, most: number): SheetGrid {
   const kept: number[] = [];
   for (const [at, sheet] of plan.sheets.entries()) {
     const last = columns.at(-1);
-    if (merge && last?.recipe === sheet.recipe && bySheet.every((row) => row[at] === row[at - 1])) {
+    const before = plan.sheets[at - 1];
+    if (merge && last?.recipe === sheet.recipe && before?.use === sheet.use && bySheet.every((row) => row[at] === row[at - 1])) {
       last.sheets.push(sheet.number);
     } else {
       columns.push({ recipe: sheet.recipe, sheets: [sheet.number] });

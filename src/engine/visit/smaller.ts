@@ -1,7 +1,8 @@
 import { defined, entryAt, num } from '../base/at.ts';
 import type { PlanSheet, SetUp } from '../pullorder/types.ts';
+import { setUpOf } from './problem/order-at-hand.ts';
 import { leftOf, type VisitChange } from './visit-changes.ts';
-import { offsetText, type VisitProblem } from './visit-problem.ts';
+import type { VisitProblem } from './visit-problem.ts';
 import type { PressPlan, VisitInput } from './visit.ts';
 
 /** A visit with something struck out, and where its sheets and pulls were before. */
@@ -56,7 +57,7 @@ export function smaller(whole: VisitProblem, input: VisitInput, changes: readonl
 }
 
 /** The plan as it stands, on its beds, without what is struck: an order of the smaller visit that needs no search. */
-export function struck(plan: PressPlan, { sheetAt, pullAt }: Smaller): { setUps: SetUp[]; beds: number[] } {
+export function struck(plan: PressPlan, { visit, sheetAt, pullAt }: Smaller): { setUps: SetUp[]; beds: number[] } {
   const place = new Map(plan.sheets.map((sheet, s) => [sheet.number, s]));
   const setUps: SetUp[] = [];
   const beds: number[] = [];
@@ -68,7 +69,7 @@ export function struck(plan: PressPlan, { sheetAt, pullAt }: Smaller): { setUps:
     );
     const kept = pulls.filter(([sheet, pull]) => sheet >= 0 && pull >= 0);
     if (kept.length === 0) continue;
-    setUps.push({ screen: card.screen.key, ink: card.ink.key, offset: offsetText(card), pulls: kept });
+    setUps.push(setUpOf(visit.problem, kept));
     beds.push(entryAt(plan.times, i).bed);
   }
   return { setUps, beds };

@@ -5,22 +5,12 @@ import { type Smaller, smaller, struck } from './smaller.ts';
 import { pressAfter, takes, type Taking, takingsOf, type VisitChange } from './visit-changes.ts';
 import type { VisitFigures } from './visit-figures.ts';
 import { visitProblem, type VisitProblem } from './visit-problem.ts';
-import { visitTimes, type VisitTimes } from './visit-times.ts';
+import { visitTimes, type VisitTimes, workMinutes } from './visit-times.ts';
 import type { PressPlan, VisitInput } from './visit.ts';
 
 /** Work for the orders of all single changes, and for one of them at most, ms. */
 const SINGLES_MS = 1500;
 const SINGLE_MS = 60;
-
-/** Minutes that beds are busy or waiting, lunch left out. */
-export function workMinutes({ parts, clock }: Pick<VisitTimes, 'parts' | 'clock'>): number {
-  const from = clock.lunch?.fromMinute ?? 0;
-  const to = from + (clock.lunch?.minutes ?? 0);
-  return parts.reduce((sum, { fromMinute, toMinute }) => {
-    const lunch = Math.max(0, Math.min(toMinute, to) - Math.max(fromMinute, from));
-    return sum + toMinute - fromMinute - lunch;
-  }, 0);
-}
 
 /** Whether all set-ups of a plan end within the visit. */
 export function fitsIn({ times }: Pick<VisitTimes, 'times'>): boolean {
@@ -49,7 +39,8 @@ export class Trials {
     this.input = input;
     this.plan = plan;
     this.base = { setUps: plan.cards.length, minutes: workMinutes(plan), daysNeeded: plan.daysNeeded, fits: false };
-    this.whole = visitProblem(input.runs, input.minDeltaE);
+    const { minDeltaE, testSheet, press } = input;
+    this.whole = visitProblem(input.runs, { minDeltaE, testSheet, registrationMm: press.registrationMm });
   }
 
   private measured(setUps: number, times: VisitTimes): Tried {
@@ -94,8 +85,9 @@ export class Trials {
   sheets(change: VisitChange): number[] {
     if (!takes(change)) return [];
     const r = this.input.runs.slice(0, change.run).filter((run) => run.sheets > 0).length;
-    const own = this.plan.sheets.filter((sheet) => sheet.recipe === r).map((sheet) => sheet.number);
-    return change.kind === 'sheets' ? own.slice(-change.fewer) : own;
+    const own = this.plan.sheets.filter((sheet) => sheet.recipe === r);
+    const numbers = (of: typeof own): number[] => of.map((sheet) => sheet.number);
+    return change.kind === 'sheets' ? numbers(own.filter(({ use }) => use === undefined)).slice(-change.fewer) : numbers(own);
   }
 
   /** Mean ΔE00 over the sheets that a change touches. */

@@ -29,6 +29,8 @@ export interface VisitFigures {
   safety?: number;
   /** Sheets of each recipe pulled as proofs, through all of its set-ups. */
   proofs?: number;
+  /** Register that the table holds, mm: offsets nearer than this are one set-up; absent = 0. */
+  registrationMm?: number;
 }
 
 /** What a visit takes where the studio has said nothing; common practice, no source. */
@@ -41,6 +43,7 @@ const DEFAULTS = {
   beds: 1,
   safety: 0.1,
   proofs: 1,
+  registrationMm: 0,
 };
 
 /** A studio's figures with none left open. */

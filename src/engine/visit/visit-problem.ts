@@ -5,20 +5,23 @@ import { dryingPairs, overlapsOf } from '../order/overlaps.ts';
 import type { PlanProblem, PlanPull, PlanSheet } from '../pullorder/types.ts';
 import type { Recipe } from '../recipe/types.ts';
 import { studioOfRecipe } from '../recipe/write.ts';
-import type { Pull } from '../stack/types.ts';
+import { Lays } from './problem/lays.ts';
 import { registerRecipes, type Registry } from './registry.ts';
 
 /** Overlaps nowhere wider than this count as touching: finer than any table registers, mm. */
 export const OVERLAP_TOLERANCE_MM = 0.05;
 
-/** Most sheets that a visit may have. */
+/** What a sheet is for: a print that is wanted, one that takes the place of a spoiled one, or one to look at first. */
+export type SheetUse = 'good' | 'over' | 'proof';
 
 /** A numbered sheet of paper with the recipe it becomes. */
 export interface VisitSheet {
-  /** From 1, as pencilled on the back. */
+  /** From 1, as pencilled on the back; those of the prints that are wanted come first. */
   number: number;
   /** Index into the recipes. */
   recipe: number;
+  /** Absent = a print that is wanted. */
+  use?: SheetUse | undefined;
 }
 
 /** What is to be printed, as the planner sees it, with what leads back to the studio's words. */
@@ -33,25 +36,37 @@ export interface VisitProblem {
   drying: [number, number][][];
   /** By recipe: how many overlapping pairs may change places. */
   freeSwaps: number[];
+  /** Which offsets are one lay. */
+  lays: Lays;
+  /** Whether each set-up is first pulled on the visit's test sheet. */
+  testSheet: boolean;
 }
 
 /** One recipe and how many sheets of it. */
 export interface VisitRunInput {
   recipe: Recipe;
+  /** Prints that are wanted. */
   sheets: number;
-  /** Their numbers when they have some already, one a sheet; absent = counted on from 1. */
-  numbers?: readonly number[];
+  /** Further sheets that go through all set-ups: to take the place of spoiled ones, and to look at first; absent = none. */
+  overs?: number | undefined;
+  proofs?: number | undefined;
+  /** What is left of a visit: its sheets as they are numbered, which count instead of the three numbers above. */
+  numbered?: readonly Omit<VisitSheet, 'recipe'>[] | undefined;
+  /**
+   * The whole recipe and its sheets where only some pulls are left: its films under and over them tell
+   * which order shows, and which of its offsets are one lay does not change with the work.
+   */
+  whole?: { recipe: Recipe; left: readonly number[]; sheets: number } | undefined;
 }
 
-/** Names where and how a pull goes down: set-ups of one screen and ink at one offset, turn and number of strokes are one. */
-export function offsetText(pull: Pick<Pull, 'dxMm' | 'dyMm' | 'turnDeg' | 'strokes'>): string {
-  return JSON.stringify([pull.dxMm, pull.dyMm, pull.turnDeg, pull.strokes]);
-}
-
-/** What a text of `offsetText` names. */
-export function offsetOfText(text: string): Pick<Pull, 'dxMm' | 'dyMm' | 'turnDeg' | 'strokes'> {
-  const [dxMm, dyMm, turnDeg, strokes] = JSON.parse(text) as [number, number, number, number];
-  return { dxMm, dyMm, turnDeg, strokes };
+/** How the visit is read. */
+export interface VisitReading {
+  /** Orders that differ by less may change places, ΔE00. */
+  minDeltaE: number;
+  /** Offsets nearer than this are one lay, mm; absent = 0, each its own. */
+  registrationMm?: number | undefined;
+  /** Whether each set-up is first pulled on a test sheet; absent = no. */
+  testSheet?: boolean | undefined;
 }
 
 function sameKind(a: PlanPull, b: PlanPull): boolean {
@@ -61,54 +76,33 @@ function sameKind(a: PlanPull, b: PlanPull): boolean {
 /**
  * Turns recipes and sheet counts into a pull-order problem.
  * @param runs at least one with at least one sheet
- * @param minDeltaE orders that differ by less may change places, ΔE00
+ * @param reading or the ΔE00 alone
  * @throws EngineError 'visit.empty', 'visit.sheets' in a sentence
  */
-export function visitProblem(runs: readonly VisitRunInput[], minDeltaE: number): VisitProblem {
-  const used = runs.filter((run) => run.sheets > 0);
-  const count = used.reduce((sum, run) => sum + run.sheets, 0);
-  if (count === 0) throw new EngineError('visit.empty', 'Nothing is to be printed yet; choose a recipe and how many sheets of it.');
-  if (used.some((run) => !Number.isInteger(run.sheets))) {
-    throw new EngineError('visit.sheets', 'A number of sheets is not whole; give whole sheets.');
-  }
-  if (count > MOST_SHEETS) {
-    throw new EngineError(
-      'visit.sheets',
-      `${count} sheets are more than the ${MOST_SHEETS} that one visit can hold; split them over visits.`,
-    );
-  }
+export function visitProblem(runs: readonly VisitRunInput[], reading: number | VisitReading): VisitProblem {
+  const { minDeltaE, registrationMm = 0, testSheet = false } = typeof reading === 'number' ? { minDeltaE: reading } : reading;
+  const used = runs.filter((run) => sheetCount(run) > 0);
+  checkCounts(used);
   const recipes = used.map((run) => run.recipe);
   const registry = registerRecipes(recipes);
+  const kinds = kindsOf(used, registry, registrationMm);
+  const pairsOf = pairFinder(minDeltaE);
   const drying: [number, number][][] = [];
   const freeSwaps: number[] = [];
   const ordered: PlanSheet[] = [];
   const rigid: PlanSheet[] = [];
-  for (const [r, recipe] of recipes.entries()) {
-    const studio = studioOfRecipe(recipe);
-    const stack = { pulls: recipe.pulls };
-    const pulls: PlanPull[] = recipe.pulls.map((pull) => ({
-      screen: defined(entryAt(registry.screenKey, r).get(pull.screen)),
-      ink: defined(entryAt(registry.inkKey, r).get(pull.ink)),
-      offset: offsetText(pull),
-    }));
-    const touching = dryingPairs(stack, studio, { toleranceMm: OVERLAP_TOLERANCE_MM });
-    const pairs = touching.map(({ a, b }): [number, number] => [a, b]);
-    const mattering = overlapsOf(stack, studio, { toleranceMm: OVERLAP_TOLERANCE_MM, minDeltaE }).map(({ a, b }): [number, number] => [
-      a,
-      b,
-    ]);
-    // The same pull twice over itself would otherwise print both at once, wet in wet.
-    const repeats = pairs.filter(([a, b]) => sameKind(entryAt(pulls, a), entryAt(pulls, b)));
-    const keep = new Map([...mattering, ...repeats].map((pair) => [pair.join(), pair]));
-    drying.push(pairs);
-    freeSwaps.push(pairs.length - keep.size);
-    ordered.push({ pulls, overlaps: [...keep.values()] });
-    rigid.push({ pulls, overlaps: pairs });
-  }
-  const sheets: VisitSheet[] = [];
   for (const [r, run] of used.entries()) {
-    for (let i = 0; i < run.sheets; i++) sheets.push({ number: run.numbers?.[i] ?? sheets.length + 1, recipe: r });
+    const pulls = entryAt(kinds.pulls, r);
+    const { touching, mattering } = pairsOf(run);
+    // The same pull twice over itself would otherwise print both at once, wet in wet.
+    const repeats = touching.filter(([a, b]) => sameKind(entryAt(pulls, a), entryAt(pulls, b)));
+    const keep = new Map([...mattering, ...repeats].map((pair) => [pair.join(), pair]));
+    drying.push(touching);
+    freeSwaps.push(touching.length - keep.size);
+    ordered.push({ pulls, overlaps: [...keep.values()] });
+    rigid.push({ pulls, overlaps: touching });
   }
+  const sheets = numberedSheets(used);
   return {
     problem: { sheets: sheets.map((sheet) => entryAt(ordered, sheet.recipe)) },
     withoutFreeSwaps: { sheets: sheets.map((sheet) => entryAt(rigid, sheet.recipe)) },
@@ -117,5 +111,89 @@ export function visitProblem(runs: readonly VisitRunInput[], minDeltaE: number):
     registry,
     drying,
     freeSwaps,
+    lays: kinds.lays,
+    testSheet,
   };
+}
+
+function sheetCount({ sheets, overs = 0, proofs = 0, numbered }: VisitRunInput): number {
+  if (numbered !== undefined) return numbered.length;
+  return sheets > 0 ? sheets + overs + proofs : 0;
+}
+
+function checkCounts(used: readonly VisitRunInput[]): void {
+  const count = used.reduce((sum, run) => sum + sheetCount(run), 0);
+  if (count === 0) throw new EngineError('visit.empty', 'Nothing is to be printed yet; choose a recipe and how many sheets of it.');
+  const whole = (value: number | undefined): boolean => value === undefined || (Number.isInteger(value) && value >= 0);
+  for (const { sheets, overs, proofs, recipe } of used) {
+    if (whole(sheets) && whole(overs) && whole(proofs)) continue;
+    throw new EngineError('visit.sheets', `A number of sheets, overs or proofs of ${recipe.title} is not whole; give whole sheets.`);
+  }
+  if (count > MOST_SHEETS) {
+    throw new EngineError(
+      'visit.sheets',
+      `${count} sheets are more than the ${MOST_SHEETS} that one visit can hold; split them over visits.`,
+    );
+  }
+}
+
+/** The frame, ink and lay of each pull, by recipe. */
+function kindsOf(used: readonly VisitRunInput[], registry: Registry, registrationMm: number): { pulls: PlanPull[][]; lays: Lays } {
+  const screenOf = (r: number, id: string): string => defined(entryAt(registry.screenKey, r).get(id));
+  const wholes = new Map(used.map((run, r) => [run.whole?.recipe ?? run.recipe, { r, sheets: run.whole?.sheets ?? sheetCount(run) }]));
+  const all = [...wholes].flatMap(([{ pulls }, { r, sheets }]) =>
+    pulls.map((pull) => ({ screen: screenOf(r, pull.screen), lay: pull, sheets })),
+  );
+  const lays = new Lays(all, registrationMm);
+  const pulls = used.map(({ recipe }, r) =>
+    recipe.pulls.map((pull): PlanPull => {
+      const screen = screenOf(r, pull.screen);
+      return { screen, ink: defined(entryAt(registry.inkKey, r).get(pull.ink)), offset: lays.textOf(screen, pull) };
+    }),
+  );
+  return { pulls, lays };
+}
+
+type Pair = [number, number];
+
+/** Finds which pulls of a run touch and whose order shows; each whole recipe is measured once. */
+function pairFinder(minDeltaE: number): (run: VisitRunInput) => { touching: Pair[]; mattering: Pair[] } {
+  const known = new Map<Recipe, { touching: Pair[]; mattering: Pair[] }>();
+  return ({ recipe, whole }) => {
+    const measured = whole?.recipe ?? recipe;
+    let pairs = known.get(measured);
+    if (pairs === undefined) {
+      const studio = studioOfRecipe(measured);
+      const stack = { pulls: measured.pulls };
+      const named = (found: readonly { a: number; b: number }[]): Pair[] => found.map(({ a, b }): Pair => [a, b]);
+      pairs = {
+        touching: named(dryingPairs(stack, studio, { toleranceMm: OVERLAP_TOLERANCE_MM })),
+        mattering: named(overlapsOf(stack, studio, { toleranceMm: OVERLAP_TOLERANCE_MM, minDeltaE })),
+      };
+      known.set(measured, pairs);
+    }
+    if (whole === undefined) return pairs;
+    const place = new Map(whole.left.map((at, p) => [at, p]));
+    const kept = (of: readonly Pair[]): Pair[] =>
+      of.flatMap(([a, b]): Pair[] => {
+        const [one, other] = [place.get(a), place.get(b)];
+        return one === undefined || other === undefined ? [] : [[one, other]];
+      });
+    return { touching: kept(pairs.touching), mattering: kept(pairs.mattering) };
+  };
+}
+
+/** Proofs before the prints of their recipe and overs behind them; the prints that are wanted have the first numbers. */
+function numberedSheets(used: readonly VisitRunInput[]): VisitSheet[] {
+  let good = 0;
+  let extra = used.reduce((sum, run) => sum + (run.numbered === undefined ? run.sheets : 0), 0);
+  return used.flatMap((run, recipe): VisitSheet[] => {
+    if (run.numbered !== undefined) return run.numbered.map((sheet) => ({ ...sheet, recipe }));
+    const { sheets, overs = 0, proofs = 0 } = run;
+    return [
+      ...Array.from({ length: proofs }, (): VisitSheet => ({ number: ++extra, recipe, use: 'proof' })),
+      ...Array.from({ length: sheets }, (): VisitSheet => ({ number: ++good, recipe })),
+      ...Array.from({ length: overs }, (): VisitSheet => ({ number: ++extra, recipe, use: 'over' })),
+    ];
+  });
 }

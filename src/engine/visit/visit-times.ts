@@ -66,7 +66,7 @@ export function timelineInput(visit: VisitProblem, given: VisitFigures, start?: 
   const { lunch } = clockOf(figures);
   return {
     problem: visit.problem,
-    times: figures,
+    times: { ...figures, testPulls: visit.testSheet ? 1 : 0 },
     dryMinutesByInk: byInk(visit, (ink) => ink.dryMinutes),
     visit: {
       days: figures.days,
@@ -97,7 +97,7 @@ function clockOf({ dayStartMinute, lunchStartMinute, lunchMinutes, hoursPerDay }
  * @throws EngineError 'visit.bad-number' with a sentence when a figure is none
  */
 export function visitTimes(
-  plan: { setUps: readonly SetUp[]; beds?: readonly number[] },
+  plan: { setUps: readonly SetUp[]; beds?: readonly number[] | undefined },
   visit: VisitProblem,
   given: VisitFigures,
   start?: TimelineStart,
@@ -125,4 +125,17 @@ export function visitTimes(
     racksNeeded: timeline.racksNeeded,
     problems,
   };
+}
+
+/**
+ * Minutes at the press: those in which a bed is busy or waits, from the first mount of each day to its
+ * last wash-up, lunch left out. Of several beds each counts, as each has its printer.
+ */
+export function workMinutes({ parts, clock }: Pick<VisitTimes, 'parts' | 'clock'>): number {
+  const from = clock.lunch?.fromMinute ?? 0;
+  const to = from + (clock.lunch?.minutes ?? 0);
+  return parts.reduce((sum, { fromMinute, toMinute }) => {
+    const lunch = Math.max(0, Math.min(toMinute, to) - Math.max(fromMinute, from));
+    return sum + toMinute - fromMinute - lunch;
+  }, 0);
 }

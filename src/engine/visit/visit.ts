@@ -1,16 +1,17 @@
 import { num } from '../base/at.ts';
 import { createPlanner, UNITS_PER_MS } from '../pullorder/planner.ts';
-import { type Arrangement, arrangeSetUps, changesOnBeds } from '../pullorder/timeline/beds.ts';
+import { type Arrangement, arrangeSetUps } from '../pullorder/timeline/beds.ts';
 import { earliestEnd } from '../pullorder/timeline/earliest-end.ts';
 import type { TimelineStart } from '../pullorder/timeline/start-state.ts';
-import type { PullPlan } from '../pullorder/types.ts';
-import { type InkNeed, type StockNeed, visitInks, visitStocks } from './ink-needs.ts';
-import { type SetUpCard, setUpCards } from './set-up-cards.ts';
+import type { PlanPull, PlanProblem, PullPlan } from '../pullorder/types.ts';
+import { compareOrders, describe, type Described, figuresOf, type Ordered, type Planned, type PressPlan } from './press-plan.ts';
+import { type OrderAtHand, orderAtHand, type PullFinder } from './problem/order-at-hand.ts';
 import { type VisitFigures, wholeFigures } from './visit-figures.ts';
-import { visitProblem, type VisitProblem, type VisitRunInput, type VisitSheet } from './visit-problem.ts';
-import { type Moment, momentOf, timelineInput, type VisitTimes, visitTimes } from './visit-times.ts';
+import { visitProblem, type VisitProblem, type VisitRunInput } from './visit-problem.ts';
+import { timelineInput } from './visit-times.ts';
 
 export type { InkNeed } from './ink-needs.ts';
+export type { PressPlan } from './press-plan.ts';
 export type { CardTime, Moment } from './visit-times.ts';
 
 /** What a visit is planned from. */
@@ -20,152 +21,138 @@ export interface VisitInput {
   minDeltaE: number;
   press: VisitFigures;
   seed: string;
+  /** Whether each set-up is first pulled on one test sheet of the visit; absent = no. */
+  testSheet?: boolean | undefined;
+  /** The order at hand, to be bettered; absent = none yet. */
+  atHand?: PressPlan | undefined;
+  /** How often the search for it was made longer; absent = 0. */
+  longer?: number | undefined;
 }
 
-/** A pull order as the Press shows and prints it. */
-export interface PressPlan extends VisitTimes {
-  sheets: VisitSheet[];
-  /** Titles of the recipes, by the index that sheets and cards use. */
-  recipes: { id: string; title: string; sheets: number[] }[];
-  cards: SetUpCard[];
-  inks: InkNeed[];
-  /** The same ink by stock ink, as it is weighed out. */
-  stocks: StockNeed[];
-  mounts: number;
-  inkChanges: number;
-  registerMoves: number;
-  /** No order has fewer; on several beds a frame that stays counts once. */
-  bound: { setUps: number; mounts: number };
-  /** No order of these pulls is washed up sooner; null while unknown or when a set-up runs past its day, absent in orders kept from before. */
-  endsAtLeast?: Moment | null;
-  /** Overlapping pairs that may change places, over all recipes. */
-  freeSwaps: number;
-  /** How many more set-ups the order would need if no pair might change places; null while unknown. */
-  savedSetUps: number | null;
-  savedMounts: number | null;
-  /** True when the search has ended: it found the best there is, or used its time up. */
-  done: boolean;
+/** How a visit is planned that is under way. */
+export interface PlanVisitOptions {
+  /** How the visit stands when its plan begins; absent = at rest. */
+  startOf?: (visit: VisitProblem) => TimelineStart;
+  /** Finds what is left of the order at hand; absent = all of it. */
+  find?: (visit: VisitProblem) => PullFinder;
 }
 
+/** Shares of all work that go to the order and to what free swaps are worth; the rest puts it on the beds. */
+const SEARCH_SHARE = 0.65;
+const RIGID_SHARE = 0.15;
 /** Arrangements tried between two steps. */
 const TRIED_A_STEP = 20;
 /** Steps are short, so that a worker can be stopped between two of them. */
 const STEP_UNITS = 20 * UNITS_PER_MS;
 
-/** A visit that is planned, and how it stands when its plan begins. */
-interface Planned {
-  visit: VisitProblem;
-  inks: InkNeed[];
-  press: VisitFigures;
-  start: TimelineStart | undefined;
-}
-
-function describe(
-  plan: Pick<PullPlan, 'setUps' | 'bound'> & { beds?: number[] },
-  { visit, inks, press, start }: Planned,
-): Omit<PressPlan, 'savedSetUps' | 'savedMounts' | 'done'> {
-  const times = visitTimes(plan, visit, press, start);
-  const beds = plan.beds ?? times.times.map(({ bed }) => bed);
-  const late = times.problems.some(({ code }) => code === 'visit.long-set-up');
-  const input = timelineInput(visit, press, start);
-  const arranged = plan.beds !== undefined;
-  return {
-    ...times,
-    sheets: visit.sheets,
-    recipes: visit.recipes.map((recipe, r) => ({
-      id: recipe.id,
-      title: recipe.title,
-      sheets: visit.sheets.filter((sheet) => sheet.recipe === r).map((sheet) => sheet.number),
-    })),
-    cards: setUpCards(plan, visit, beds, start?.onPress),
-    inks,
-    stocks: visitStocks(visit, inks),
-    ...changesOnBeds(plan.setUps, beds, start?.onPress),
-    bound: { setUps: plan.bound.setUps, mounts: leastMounts(plan, visit, press, start) },
-    endsAtLeast: arranged && !late ? momentOf(earliestEnd(input, plan.bound.mounts)) : null,
-    freeSwaps: visit.freeSwaps.reduce((sum, count) => sum + count, 0),
-  };
-}
-
-/** On one bed what the planner proves; on several each frame may stay where it is. */
-function leastMounts({ bound }: Pick<PullPlan, 'bound'>, visit: VisitProblem, press: VisitFigures, start?: TimelineStart): number {
-  const there = start?.onPress === undefined ? 0 : 1;
-  const frames = new Set(visit.problem.sheets.flatMap((sheet) => sheet.pulls.map((pull) => pull.screen)));
-  return Math.max(0, (wholeFigures(press).beds > 1 ? frames.size : bound.mounts) - there);
-}
-
-function cost(plan: PullPlan): number[] {
-  return [plan.mounts, plan.inkChanges, plan.registerMoves, plan.setUps.length];
-}
-
 function better(a: PullPlan, b: PullPlan): boolean {
+  const cost = (plan: PullPlan): number[] => [plan.mounts, plan.inkChanges, plan.registerMoves, plan.setUps.length];
   const costB = cost(b);
   for (const [i, value] of cost(a).entries()) if (value !== costB[i]) return value < num(costB, i);
   return false;
 }
 
+/** Never offers an order that is worse than the one at hand. */
+class Offer {
+  private readonly planned: Planned;
+  private readonly beds: number;
+  /** The order at hand as it would go on; null when there is none that prints all. */
+  readonly held: OrderAtHand | null;
+  private readonly heldPlan: Described | null;
+  /** Bounds that were found for the same visit before. */
+  private readonly known: PullPlan['bound'];
+
+  constructor(planned: Planned, atHand: OrderAtHand | null, known: PullPlan['bound']) {
+    this.planned = planned;
+    this.beds = wholeFigures(planned.press).beds;
+    this.held = atHand?.sound === true ? atHand : null;
+    this.heldPlan = this.held === null ? null : describe(this.held, known, planned);
+    this.known = known;
+  }
+
+  /** An order, or the one at hand unless that is worse. */
+  of(order: Ordered, bound: PullPlan['bound']): Described {
+    const made = describe(order, bound, this.planned);
+    const sure = { setUps: Math.max(made.bound.setUps, this.known.setUps), mounts: Math.max(made.bound.mounts, this.known.mounts) };
+    if (this.held === null || this.heldPlan === null) return { ...made, bound: sure };
+    const before = figuresOf(this.heldPlan);
+    if (compareOrders(figuresOf(made), before, this.beds) < 0) return { ...made, bound: sure, before };
+    return { ...this.heldPlan, bound: sure, endsAtLeast: made.endsAtLeast ?? null, before, kept: true };
+  }
+}
+
 /**
- * Plans a visit in steps, best order first found, then better ones.
- * @param budgetMs work allowed for the order itself; a quarter of it goes to what free swaps
- *   save, and a quarter to sharing it between the beds
- * @param now a clock, ms, for slow machines: planning also ends when twice the budget has gone by
- *   on it; the order then depends on the machine
- * @param startOf how the visit stands when its plan begins; absent = at rest
+ * Plans a visit in steps, best order first found, then better ones. The plan depends on the input
+ * and the work alone, so every machine makes the same. Where there is an order at hand, the search
+ * begins with it, and what is given is never worse.
+ * @param budgetMs work allowed for the order itself, ms of a common machine; a quarter of it goes to
+ *   what free swaps are worth, and a quarter to putting it on the beds
  * @yields the best order so far, after each step
  * @throws EngineError as `visitProblem` and the planner do
  */
-export function* planVisit(
-  input: VisitInput,
-  budgetMs: number,
-  now: () => number = () => 0,
-  startOf?: (visit: VisitProblem) => TimelineStart,
-): Generator<PressPlan, void> {
-  const late = now() + 2 * budgetMs;
-  const visit = visitProblem(input.runs, input.minDeltaE);
-  const planned: Planned = { visit, inks: visitInks(visit, input.press), press: input.press, start: startOf?.(visit) };
-  const allowed = budgetMs * UNITS_PER_MS;
-  const search = createPlanner(visit.problem, { seed: input.seed, units: allowed });
+export function* planVisit(input: VisitInput, budgetMs: number, { startOf, find }: PlanVisitOptions = {}): Generator<PressPlan, void> {
+  const { press, minDeltaE, testSheet, atHand: earlier, longer = 0 } = input;
+  const visit = visitProblem(input.runs, { minDeltaE, registrationMm: press.registrationMm, testSheet });
+  const planned: Planned = { visit, press, start: startOf?.(visit) };
+  const atHand = earlier === undefined ? null : orderAtHand(earlier, visit, find?.(visit));
+  const offer = new Offer(planned, atHand, longer > 0 && earlier !== undefined ? earlier.bound : { setUps: 0, mounts: 0 });
+  const seed = longer > 0 ? `${input.seed} longer ${longer}` : input.seed;
+  const going = { savedSetUps: null, savedMounts: null, done: false };
   let best: PullPlan | null = null;
-  let done = false;
-  for (let units = allowed; units > 0 && !done && (best === null || now() <= late); units -= STEP_UNITS) {
-    const step = search.step(Math.min(STEP_UNITS, units));
-    best = step.best;
-    done = step.done;
-    yield { ...describe(best, planned), savedSetUps: null, savedMounts: null, done: false };
+  for (const { found, share } of searched(visit.problem, budgetMs, seed, atHand?.setUps)) {
+    best = found;
+    yield { ...offer.of(best, best.bound), ...going, worked: SEARCH_SHARE * share };
   }
   if (best === null) return;
   let rigid: PullPlan | null = null;
   if (visit.freeSwaps.some((count) => count > 0)) {
-    const search = createPlanner(visit.withoutFreeSwaps, { seed: input.seed, units: allowed / 4 });
-    let ended = false;
-    for (let units = allowed / 4; units > 0 && !ended && (rigid === null || now() <= late + budgetMs / 2); units -= STEP_UNITS) {
-      const step = search.step(Math.min(STEP_UNITS, units));
-      rigid = step.best;
-      ended = step.done;
-      yield { ...describe(best, planned), savedSetUps: null, savedMounts: null, done: false };
+    for (const { found, share } of searched(visit.withoutFreeSwaps, budgetMs / 4, seed)) {
+      rigid = found;
+      yield { ...offer.of(best, best.bound), ...going, worked: SEARCH_SHARE + RIGID_SHARE * share };
     }
     // An order that obeys more is also an order of the freer problem.
     if (rigid !== null && better(rigid, best)) best = { ...rigid, bound: best.bound };
   }
-  const arranged = yield* arrange(best, planned, { seed: input.seed, budgetMs: budgetMs / 4, late: () => now() > late + budgetMs / 2 });
+  const arranging = { seed, budgetMs: budgetMs / 4, bound: best.bound };
+  let plan = offer.of(yield* arrange(best, planned, offer, arranging), best.bound);
+  if (plan.kept === true && offer.held !== null) plan = offer.of(yield* arrange(offer.held, planned, offer, arranging), best.bound);
   yield {
-    ...describe({ ...arranged, bound: best.bound }, planned),
-    savedSetUps: rigid === null ? 0 : rigid.setUps.length - best.setUps.length,
+    ...plan,
+    // Only what is proven: two searches that ended early say nothing of what free swaps are worth.
+    savedSetUps: Math.max(0, (rigid?.bound.setUps ?? 0) - plan.cards.length),
     // On several beds a frame stays, and what the planner counts on one says little.
-    savedMounts: rigid === null || wholeFigures(input.press).beds > 1 ? 0 : rigid.mounts - best.mounts,
+    savedMounts: wholeFigures(press).beds > 1 ? 0 : Math.max(0, (rigid?.bound.mounts ?? 0) - plan.mounts),
+    worked: 1,
     done: true,
   };
 }
 
+/** A search of so much work, step by step; at least one. */
+function* searched(
+  problem: PlanProblem,
+  budgetMs: number,
+  seed: string,
+  from?: readonly PlanPull[],
+): Generator<{ found: PullPlan; share: number }, void> {
+  const allowed = budgetMs * UNITS_PER_MS;
+  const search = createPlanner(problem, { seed, units: allowed, from });
+  for (let units = allowed, done = false; units > 0 && !done; units -= STEP_UNITS) {
+    const step = search.step(Math.min(STEP_UNITS, units));
+    done = step.done;
+    yield { found: step.best, share: done ? 1 : Math.min(1, 1 - (units - STEP_UNITS) / allowed) };
+  }
+}
+
 /** Puts an order on the beds, in steps. */
 function* arrange(
-  best: PullPlan,
+  order: Ordered,
   planned: Planned,
-  options: { seed: string; budgetMs: number; late: () => boolean },
+  offer: Offer,
+  { bound, ...options }: { seed: string; budgetMs: number; bound: PullPlan['bound'] },
 ): Generator<PressPlan, Arrangement> {
   const input = timelineInput(planned.visit, planned.press, planned.start);
-  const steps = arrangeSetUps(input, best.setUps, { ...options, enough: earliestEnd(input, best.bound.mounts) });
-  const waiting = { ...describe(best, planned), savedSetUps: null, savedMounts: null, done: false };
+  const steps = arrangeSetUps(input, order.setUps, { ...options, beds: order.beds, enough: earliestEnd(input, bound.mounts) });
+  const waiting = { ...offer.of(order, bound), savedSetUps: null, savedMounts: null, done: false, worked: SEARCH_SHARE + RIGID_SHARE };
   for (let tried = 1; ; tried++) {
     const next = steps.next();
     if (next.done === true) return next.value;

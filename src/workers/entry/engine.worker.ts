@@ -106,8 +106,7 @@ const plans: PlanApi = {
   whatToDrop: ({ job, input, plan }, onProgress) => jobs.find(job, whatToDrop(input, plan), onProgress),
   async plan({ job, input, budgetMs }, onBest) {
     let last: PressPlan | null = null;
-    const clock = (): number => performance.now();
-    const steps = 'rest' in input ? planRest(input, budgetMs, clock) : planVisit(input, budgetMs, clock);
+    const steps = 'rest' in input ? planRest(input, budgetMs) : planVisit(input, budgetMs);
     await jobs.run(job, steps, (plan) => {
       last = plan;
       onBest(plan);

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { waitWords } from '../../../src/components/words/drying-words.ts';
-import { offsetShort, offsetWords } from '../../../src/components/words/offset-words.ts';
+import { instructionWords, offsetShort, offsetWords } from '../../../src/components/words/offset-words.ts';
 import {
+  beforeWords,
   beginWords,
   boundWords,
   clockText,
@@ -120,14 +121,45 @@ describe('boundWords', () => {
 });
 
 describe('freeSwapWords', () => {
-  it('should say what they save', () => {
-    expect(freeSwapWords(plan({}))).toBe('Free swaps save 3 set-ups.');
-    expect(freeSwapWords(plan({ savedSetUps: 1, savedMounts: 2 }))).toBe('Free swaps save 1 set-up and 2 mounts.');
+  it('should say what they save at least', () => {
+    expect(freeSwapWords(plan({}))).toBe('Free swaps save at least 3 set-ups.');
+    expect(freeSwapWords(plan({ savedSetUps: 1, savedMounts: 2 }))).toBe('Free swaps save at least 1 set-up and 2 mounts.');
   });
   it('should not boast of a saving that is none or not known', () => {
-    expect(freeSwapWords(plan({ savedSetUps: 0 }))).toContain('save no set-up');
+    expect(freeSwapWords(plan({ savedSetUps: 0 }))).toBe('5 overlapping pairs may change places unseen.');
     expect(freeSwapWords(plan({ savedSetUps: null, savedMounts: null }))).not.toContain('save');
     expect(freeSwapWords(plan({ freeSwaps: 0, savedSetUps: 0 }))).toContain('No free swaps');
+  });
+});
+
+describe('beforeWords', () => {
+  const before = { setUps: 16, mounts: 12, inkChanges: 9, registerMoves: 0, ends: { day: 2, minute: 300 } };
+  it('should say against what a new order is better, and by which figure', () => {
+    expect(beforeWords(plan({ before }))).toBe(
+      'Going on as before would be 16 set-ups, 12 mounts, 9 ink changes and 0 register moves, ending on day 2 at 14:30. This order is better: it has fewer mounts, which count first. Undo brings the old one back.',
+    );
+    expect(beforeWords(plan({ before: { ...before, mounts: 11, inkChanges: 10 } }))).toContain('fewer ink changes');
+    expect(beforeWords(plan({ before: { ...before, mounts: 11 } }))).toContain('its end counts');
+  });
+  it('should say that the old order stays, and nothing where there was none', () => {
+    expect(beforeWords(plan({ before, kept: true }))).toContain('the order at hand');
+    expect(beforeWords(plan({}))).toBe('');
+  });
+});
+
+describe('instructionWords', () => {
+  it('should name the sheets that go otherwise than most of the set-up', () => {
+    const card = { dxMm: 1, dyMm: 0, turnDeg: 0, strokes: 1 };
+    const instructions = [
+      { ...card, sheets: [1, 2, 3] },
+      { ...card, strokes: 2, sheets: [4, 5, 6] },
+      { ...card, dxMm: 1.3, sheets: [7] },
+    ];
+    expect(instructionWords({ ...card, instructions })).toEqual([
+      'Sheets 4–6: 2 strokes',
+      'Sheet 7: drawn 0.3 mm right of the others, nearer than this table tells apart',
+    ]);
+    expect(instructionWords(card)).toEqual([]);
   });
 });
 

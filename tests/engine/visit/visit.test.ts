@@ -3,8 +3,8 @@ import { demoStocks } from '../../../src/engine/ink/demo/demo-stocks.ts';
 import { mixInks } from '../../../src/engine/ink/mix/mix.ts';
 import { checkPlan } from '../../../src/engine/pullorder/check-plan.ts';
 import { recipeOf } from '../../../src/engine/recipe/write.ts';
-import { paperToCut } from '../../../src/engine/visit/paper-needs.ts';
-import { visitProblem } from '../../../src/engine/visit/visit-problem.ts';
+import { paperToCut, usualExtras } from '../../../src/engine/visit/paper-needs.ts';
+import { visitProblem, type VisitRunInput } from '../../../src/engine/visit/visit-problem.ts';
 import { planVisit, type PressPlan } from '../../../src/engine/visit/visit.ts';
 import { choices } from '../../helpers/noise.ts';
 import { pullOf, screenAt, smallProject } from '../../helpers/small-project.ts';
@@ -14,7 +14,7 @@ const { bench, drawer, press } = project;
 const first = recipeOf(project.bench, drawer, { id: 'a', title: 'First' });
 const turned = recipeOf([...project.bench].reverse(), drawer, { id: 'b', title: 'Turned' });
 
-function plan(runs: { recipe: typeof first; sheets: number }[], budgetMs = 200): PressPlan {
+function plan(runs: VisitRunInput[], budgetMs = 200): PressPlan {
   let last: PressPlan | null = null;
   for (const step of planVisit({ runs, minDeltaE: 1, press, seed: 'x' }, budgetMs)) last = step;
   return last!;
@@ -69,7 +69,7 @@ describe('planVisit', () => {
     const setUps = result.cards.map((card) => ({
       screen: card.screen.key,
       ink: card.ink.key,
-      offset: JSON.stringify([card.dxMm, card.dyMm, card.turnDeg, card.strokes]),
+      offset: JSON.stringify([card.dxMm, card.dyMm, card.turnDeg]),
       pulls: card.states.flatMap((state) =>
         state.sheets.flatMap((sheet) => state.prints.map((pull): [number, number] => [sheet - 1, pull])),
       ),
@@ -91,7 +91,7 @@ describe('planVisit', () => {
     // (63.11 / 111.11)² × 1.55 × 48 µm = 24.0 cm³/m²; × 0.8 transfer × 1.15 g/cm³ = 1.325 g on three
     // sheets, 0.442 g on the proof, 100 mL that stay behind = 115 g, and a tenth of it all for safety.
     const one = recipeOf([pullOf('x', 's1', 'rust')], drawer, { id: 'o', title: 'One' });
-    const [need] = plan([{ recipe: one, sheets: 2 }]).inks;
+    const [need] = plan([{ recipe: one, sheets: 2, overs: 1, proofs: 1 }]).inks;
     expect(need!.areaM2).toBeCloseTo(0.08, 6);
     expect(need!.printedG).toBeCloseTo(1.325, 2);
     expect(need!.proofsG).toBeCloseTo(0.442, 2);
@@ -118,7 +118,10 @@ describe('planVisit', () => {
     ] as const) {
       const out = recipeOf([pullOf('x', 's1', 'rust', { dxMm, dyMm })], drawer, { id: 'o', title: 'Out' });
       let last: PressPlan | null = null;
-      for (const step of planVisit({ runs: [{ recipe: out, sheets: 1 }], minDeltaE: 1, press: { ...press, overs: 0 }, seed: 'x' }, 5))
+      for (const step of planVisit(
+        { runs: [{ recipe: out, sheets: 1, proofs: 1 }], minDeltaE: 1, press: { ...press, overs: 0 }, seed: 'x' },
+        5,
+      ))
         last = step;
       expect(last!.inks[0]!.areaM2).toBeCloseTo(0.02, 9);
     }
@@ -126,9 +129,12 @@ describe('planVisit', () => {
 
   it('should take the margin and the proofs that the studio gives', () => {
     const one = recipeOf([pullOf('x', 's1', 'rust')], drawer, { id: 'o', title: 'One' });
-    const given = (change: object): PressPlan => {
+    const given = ({ proofs, ...change }: { safety: number; proofs: number }): PressPlan => {
       let last: PressPlan | null = null;
-      for (const step of planVisit({ runs: [{ recipe: one, sheets: 2 }], minDeltaE: 1, press: { ...press, ...change }, seed: 'x' }, 20))
+      for (const step of planVisit(
+        { runs: [{ recipe: one, sheets: 2, overs: 1, proofs }], minDeltaE: 1, press: { ...press, ...change }, seed: 'x' },
+        20,
+      ))
         last = step;
       return last!;
     };
@@ -136,7 +142,9 @@ describe('planVisit', () => {
     expect(bare!.grams).toBeCloseTo(116.325, 2);
     const [much] = given({ safety: 0.5, proofs: 3 }).inks;
     expect(much!.grams).toBeCloseTo(1.5 * (2 * 1.325 + 115), 2);
-    expect(paperToCut(10, { ...press, overs: 0.12, proofs: 3 })).toEqual({ good: 10, overs: 2, proofs: 3, cut: 15 });
+    const run = { recipe: one, sheets: 10, ...usualExtras(10, { ...press, overs: 0.12, proofs: 3 }) };
+    expect(paperToCut(visitProblem([run], 1).sheets)).toEqual({ good: 10, overs: 2, proofs: 3, cut: 15 });
+    expect(usualExtras(1, { ...press, overs: 0.12, proofs: 3 })).toEqual({ overs: 0, proofs: 0 });
   });
 
   it('should split mixed inks into grams of stock ink, one bucket of each over all recipes', () => {
@@ -245,10 +253,10 @@ describe('a visit on the clock', () => {
   it('should say in a sentence what no visit can be laid out with', () => {
     const runs = [{ recipe: first, sheets: 3 }];
     const run =
-      (change: object, of: typeof runs = runs) =>
+      (change: object, of: VisitRunInput[] = runs) =>
       () => [...planVisit({ runs: of, minDeltaE: 1, press: { ...press, ...change }, seed: 'x' }, 20)];
     expect(run({ hoursPerDay: 0 })).toThrow('The length of a day is 0: give more than 0 and at most 24 hours.');
-    expect(run({ proofs: 0.5 })).toThrow('number of proofs of ink');
+    expect(run({}, [{ recipe: first, sheets: 3, proofs: 0.5 }])).toThrow('A number of sheets, overs or proofs of First is not whole');
     expect(run({ safety: -1 })).toThrow('safety margin is -1: give 0 or more');
     expect(run({}, [{ recipe: first, sheets: 10_000 }])).toThrow(
       '10000 sheets are more than the 500 that one visit can hold; split them over visits.',

@@ -4,7 +4,7 @@ import { recipeSchema } from '../../../src/engine/recipe/schema.ts';
 import { recipeOf } from '../../../src/engine/recipe/write.ts';
 import type { FitChoice } from '../../../src/engine/visit/fit-choice.ts';
 import { changeOfLeavingOut, recipeWithout } from '../../../src/engine/visit/leave-out.ts';
-import { workMinutes } from '../../../src/engine/visit/trials.ts';
+import { workMinutes } from '../../../src/engine/visit/visit-times.ts';
 import { planVisit, type PressPlan, type VisitInput } from '../../../src/engine/visit/visit.ts';
 import { whatToDrop } from '../../../src/engine/visit/what-to-drop.ts';
 import { pullOf, smallProject } from '../../helpers/small-project.ts';

@@ -4,8 +4,9 @@ import { entryAt } from '../../../engine/base/at.ts';
 import { minutesText, rangesText } from '../../../engine/base/words.ts';
 import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
 import { type SheetColumn, sheetGrid } from '../../../engine/visit/sheet-columns.ts';
-import '../../ui/kit/ink-chip.ts';
+import { workMinutes } from '../../../engine/visit/visit-times.ts';
 import type { PressPlan } from '../../../engine/visit/visit.ts';
+import '../../ui/kit/ink-chip.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { inkHexes, writingOn } from '../../ui/kit/ink-chip.ts';
 import { counted } from '../../ui/words.ts';
@@ -123,7 +124,7 @@ export class SetUpGrid extends LitElement {
         <thead>
           <tr>
             <th class="corner" rowspan="2" scope="col">
-              <span>${counted(plan.cards.length, 'set-up')}, ${minutesText(pressMinutes(plan))} at the press</span>
+              <span>${counted(plan.cards.length, 'set-up')}, ${minutesText(Math.round(workMinutes(plan)))} at the press</span>
             </th>
             ${grid.spans.map(({ recipe, columns }, at) => {
               const title = plan.recipes[recipe]?.title ?? '';
@@ -169,13 +170,6 @@ function printedHow(card: SetUpCard): string {
   if (card.dxMm !== 0 || card.dyMm !== 0 || card.turnDeg !== 0) parts.push(offsetShort(card));
   if (card.strokes > 1) parts.push(counted(card.strokes, 'stroke'));
   return parts.join(' · ');
-}
-
-/** Minutes from each day's first set-up to its last on the bed that works longest. */
-function pressMinutes(plan: PressPlan): number {
-  const byDay = new Map<number, number>();
-  for (const { day, endMinute } of plan.times) byDay.set(day, Math.max(byDay.get(day) ?? 0, endMinute));
-  return [...byDay.values()].reduce((sum, minutes) => sum + minutes, 0);
 }
 
 declare global {

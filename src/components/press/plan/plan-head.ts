@@ -3,7 +3,16 @@ import type { Problem } from '../../../engine/base/error.ts';
 import type { RestPlan } from '../../../engine/log/rest.ts';
 import '../../ui/kit/fold.ts';
 import { counted } from '../../ui/words.ts';
-import { beginWords, boundWords, endWords, freeSwapWords, needsWords, planHeadline } from '../../words/plan-words.ts';
+import {
+  beforeWords,
+  beginWords,
+  boundWords,
+  endWords,
+  freeSwapWords,
+  isProven,
+  needsWords,
+  planHeadline,
+} from '../../words/plan-words.ts';
 
 /** Further warnings are folded. */
 const PROBLEMS_SHOWN = 2;
@@ -21,12 +30,20 @@ function problemList(problems: readonly Problem[]) {
   }`;
 }
 
+/** How an order is looked for. */
+interface Search {
+  /** Whether a better order is still looked for: what may yet change is left out. */
+  running: boolean;
+  /** Whether the search was ended by hand. */
+  stopped: boolean;
+  /** Goes on from the best order so far. */
+  longer(): void;
+}
+
 /**
  * What a pull order costs, how near that is to the fewest there can be, and what stands in its way.
- * @param running whether a better order is still looked for: what may yet change is left out
- * @param stopped whether the search was ended by hand
  */
-export function planHead(plan: RestPlan, { running, stopped }: { running: boolean; stopped: boolean }) {
+export function planHead(plan: RestPlan, { running, stopped, longer }: Search) {
   return html`<h2 id="order">Pull order</h2>
     <p class="headline" role="status">${planHeadline(plan)}</p>
     <p class="soft small">A set-up is one screen on the press in one ink at one offset.</p>
@@ -34,6 +51,7 @@ export function planHead(plan: RestPlan, { running, stopped }: { running: boolea
     ${running ? nothing : [beginWords(plan), endWords(plan)].map((words) => (words === '' ? nothing : html`<p>${words}</p>`))}
     <p>${running ? html`<span class="soft">Looking for a better order…</span>` : `${freeSwapWords(plan)} ${needsWords(plan)}`}</p>
     <p class="soft small">A free swap is two neighbouring pulls that may change places: the print stays the same within the ΔE that the Wall counts as the same.</p>
-    ${stopped && !running ? html`<p class="soft">The search was stopped: a longer one may find a shorter order.</p>` : nothing}
+    ${running || beforeWords(plan) === '' ? nothing : html`<p>${beforeWords(plan)}</p>`}
+    ${running || isProven(plan) ? nothing : html`<p class="soft">${stopped ? 'The search was stopped: ' : ''}A longer search may find a better order. <button @click=${longer}>Search longer</button></p>`}
     ${running ? nothing : problemList(plan.problems)}`;
 }

@@ -5,10 +5,8 @@ import { engineFor } from '../../../workers/client/client.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import { Work } from '../../ui/work.ts';
 
-/** Work allowed for an order, ms; on eight recipes of twelve pulls more than that found nothing better. */
-const BUDGET_MS = 4000;
-/** The planner ends by then on the clock, ms; half a budget of it looks for what free swaps save. */
-const LIMIT_MS = 2.5 * BUDGET_MS;
+/** Work allowed for an order, ms of a common machine: every machine does all of it, unless it is stopped and gone on with. */
+const BUDGET_MS = 1500;
 /** A large grid takes longer to draw than a step takes to think. */
 const SHOW_EVERY_MS = 300;
 
@@ -18,8 +16,8 @@ export class PlanRun implements ReactiveController {
   private readonly work: Work<MadePlan>;
   private timer: ReturnType<typeof setTimeout> | null = null;
   private next: MadePlan | null = null;
-  private startedMs = 0;
-  private ticking: ReturnType<typeof setInterval> | null = null;
+  /** Share of the work that is done, 0–1. */
+  worked = 0;
   made: MadePlan | null = null;
   /** True when the search for the order that is shown was ended by hand. */
   stopped = false;
@@ -38,11 +36,6 @@ export class PlanRun implements ReactiveController {
     return this.work.running;
   }
 
-  /** Seconds that the search has taken so far, and takes at most. */
-  get seconds(): { gone: number; most: number } {
-    return { gone: Math.round((performance.now() - this.startedMs) / 1000), most: LIMIT_MS / 1000 };
-  }
-
   /** Shows a plan that was made before; null shows none. */
   put(made: MadePlan | null): void {
     this.stop();
@@ -55,8 +48,7 @@ export class PlanRun implements ReactiveController {
   async start(input: VisitInput | RestInput): Promise<void> {
     this.stop();
     this.stopped = false;
-    this.startedMs = performance.now();
-    this.ticking = setInterval(() => this.host.requestUpdate(), 1000);
+    this.worked = 0;
     this.host.requestUpdate();
     const recipes = 'rest' in input ? [...input.rest.recipes] : input.runs.filter((run) => run.sheets > 0).map((run) => run.recipe);
     await this.work.start(async ({ signal }) => {
@@ -64,7 +56,6 @@ export class PlanRun implements ReactiveController {
       const plan = await engineFor('plan').plan({ input, budgetMs: BUDGET_MS }, { signal, onProgress });
       return { plan, input, recipes };
     });
-    if (!this.running) this.end();
     this.host.requestUpdate();
   }
 
@@ -72,18 +63,17 @@ export class PlanRun implements ReactiveController {
   stop(): void {
     if (!this.running) return;
     this.work.stop();
-    this.end();
     this.stopped = true;
     if (this.next !== null) this.show(this.next);
     this.host.requestUpdate();
   }
 
-  private end(): void {
-    if (this.ticking !== null) clearInterval(this.ticking);
-    this.ticking = null;
-  }
-
   private offer(made: MadePlan): void {
+    const worked = Math.floor(20 * (made.plan.worked ?? 0)) / 20;
+    if (worked !== this.worked) {
+      this.worked = worked;
+      this.host.requestUpdate();
+    }
     if (this.made !== null && this.made.input === made.input && gist(this.made.plan) === gist(made.plan)) return;
     this.next = made;
     if (this.made?.input !== made.input) this.show(made);

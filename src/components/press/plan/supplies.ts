@@ -131,14 +131,14 @@ export function stockTable(plan: PressPlan) {
 }
 
 /** Paper to cut, by recipe, with overs and proofs. */
-export function paperTable({ plan, recipes, input }: MadePlan) {
-  const rows = plan.recipes.map(({ title, sheets }, r) => ({
+export function paperTable({ plan, recipes }: MadePlan) {
+  const rows = plan.recipes.map(({ title }, r) => ({
     title,
     paper: entryAt(recipes, r).paper,
-    ...paperToCut(sheets.length, input.press),
-    begun: withRejects(sheets.length, entryAt(recipes, r).pulls.length),
+    ...paperToCut(plan.sheets.filter((sheet) => sheet.recipe === r)),
+    pulls: entryAt(recipes, r).pulls.length,
   }));
-  const all = rows.reduce((sum, { cut }) => sum + cut, 0);
+  const all = rows.reduce((sum, { cut }) => sum + cut, plan.testSheet === true ? 1 : 0);
   return html`${supplyTable(
     'Paper to cut',
     ['Recipe', 'Paper', 'Sheets', 'Overs', 'Proofs', 'Cut'],
@@ -154,6 +154,7 @@ export function paperTable({ plan, recipes, input }: MadePlan) {
           <td class="number"><b>${cut}</b></td>
         </tr>`,
       )}
+      ${plan.testSheet === true ? html`<tr><th scope="row" colspan="5">Test sheet for all set-ups</th><td class="number"><b>1</b></td></tr>` : nothing}
       ${
         rows.length > 1
           ? html`<tr>
@@ -166,7 +167,7 @@ export function paperTable({ plan, recipes, input }: MadePlan) {
   )}
   <p class="soft small">
     Rejects compound: at ${100 * REJECTS_A_PULL} % spoiled a pull,
-    ${rows.map(({ good, begun }, r) => `${r > 0 ? ', ' : ''}${recipeLetter(r)} takes ${counted(begun, 'sheet')} for ${good} good`)}. Raise the overs if that is more than you cut.
+    ${rows.map(({ good, pulls }, r) => `${r > 0 ? ', ' : ''}${recipeLetter(r)} takes ${counted(withRejects(good, pulls), 'sheet')} for ${good} good`)}. Raise the overs if that is more than you cut.
   </p>`;
 }
 

@@ -4,6 +4,8 @@ import { repeat } from 'lit/directives/repeat.js';
 import { MOST_SHEETS } from '../../../engine/base/limits.ts';
 import type { VisitRun } from '../../../engine/project/types.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
+import { usualExtras } from '../../../engine/visit/paper-needs.ts';
+import type { VisitFigures } from '../../../engine/visit/visit-figures.ts';
 import { controls } from '../../ui/controls-style.ts';
 import '../../ui/kit/number-field.ts';
 import type { NumberPick } from '../../ui/kit/number-field.ts';
@@ -56,6 +58,12 @@ export class VisitRuns extends LitElement {
         align-items: center;
         margin-top: var(--space-5);
       }
+      .extras {
+        display: flex;
+        flex-wrap: wrap;
+        gap: var(--space-3) var(--space-7);
+        margin-top: var(--space-4);
+      }
       .count .unit {
         padding-left: var(--space-5);
       }
@@ -64,6 +72,7 @@ export class VisitRuns extends LitElement {
 
   @property({ attribute: false }) recipes: readonly Recipe[] = [];
   @property({ attribute: false }) runs: readonly VisitRun[] = [];
+  @property({ attribute: false }) press!: VisitFigures;
   @property({ attribute: false }) pictures!: StatePictures;
   /** Changes when a picture has arrived, so that the list is drawn again. */
   @property({ type: Number }) drawn = 0;
@@ -72,12 +81,32 @@ export class VisitRuns extends LitElement {
     return this.runs.find((run) => run.recipe === recipe.id)?.sheets ?? 0;
   }
 
-  private set(changed: Recipe, sheets: number): void {
+  private set(changed: Recipe, change: Partial<VisitRun>): void {
     const detail = this.recipes.flatMap((recipe): VisitRun[] => {
-      const count = recipe.id === changed.id ? sheets : this.sheetsOf(recipe);
-      return count === 0 ? [] : [{ recipe: recipe.id, sheets: count }];
+      const run = this.runs.find((each) => each.recipe === recipe.id) ?? { recipe: recipe.id, sheets: 0 };
+      const next = recipe.id === changed.id ? { ...run, ...change } : run;
+      return next.sheets === 0 ? [] : [next];
     });
     this.dispatchEvent(new CustomEvent<VisitRun[]>('runs', { detail }));
+  }
+
+  /** Overs and proofs of a recipe: as the studio does it until somebody says otherwise. */
+  private extras(recipe: Recipe, sheets: number) {
+    const run = this.runs.find((each) => each.recipe === recipe.id);
+    const usual = usualExtras(sheets, this.press);
+    const field = (key: 'overs' | 'proofs', label: string) =>
+      html`<ps-number
+        label="${label} of ${recipe.title}"
+        label-hidden
+        unit=${label.toLowerCase()}
+        whole
+        min="0"
+        max=${MOST_SHEETS}
+        .value=${run?.[key] ?? usual[key]}
+        .stepNames=${[`One fewer of ${label.toLowerCase()} of ${recipe.title}`, `One more of ${label.toLowerCase()} of ${recipe.title}`] as const}
+        @pick=${(event: NumberPick) => this.set(recipe, { [key]: event.detail })}
+      ></ps-number>`;
+    return html`<div class="extras">${field('overs', 'Overs')}${field('proofs', 'Proofs')}</div>`;
   }
 
   private item(recipe: Recipe, letter: string | null) {
@@ -97,10 +126,11 @@ export class VisitRuns extends LitElement {
             max=${MOST_SHEETS}
             .value=${sheets}
             .stepNames=${[`One sheet fewer of ${recipe.title}`, `One sheet more of ${recipe.title}`] as const}
-            @pick=${(event: NumberPick) => this.set(recipe, event.detail)}
+            @pick=${(event: NumberPick) => this.set(recipe, { sheets: event.detail })}
           ></ps-number>
           <span class="unit soft" aria-hidden="true">${sheets === 1 ? 'sheet' : 'sheets'}</span>
         </div>
+        ${sheets > 0 ? this.extras(recipe, sheets) : nothing}
       </div>
     </li>`;
   }

@@ -31,13 +31,13 @@ export function whatToPrint(
   { run, pictures, drawn, asking, find }: { run: PlanRun; pictures: StatePictures; drawn: number; asking: unknown; find: () => void },
 ) {
   const { project } = store;
-  const { gone, most } = run.seconds;
-  const total = visitInputOf(project).runs.reduce((sum, { sheets }) => sum + sheets, 0);
+  const total = visitInputOf(project).runs.reduce((sum, { sheets, overs = 0, proofs = 0 }) => sum + sheets + overs + proofs, 0);
   return html`<section aria-labelledby="what">
     <h2 id="what">What to print</h2>
     <press-visit-runs
       .recipes=${project.recipes}
       .runs=${project.visit}
+      .press=${project.press}
       .pictures=${pictures}
       .drawn=${drawn}
       @runs=${(event: CustomEvent<VisitRun[]>) => store.dispatch({ kind: 'set-visit', runs: event.detail })}
@@ -45,7 +45,7 @@ export function whatToPrint(
     <div class="start">
       ${
         run.running
-          ? html`<ps-progress label="Looking for an order" words="${gone} s of at most ${most} s" .most=${most} .value=${gone} @stop=${() => run.stop()}></ps-progress>`
+          ? html`<ps-progress label="Looking for an order" words="${Math.round(100 * run.worked)} %" .most=${1} .value=${run.worked} @stop=${() => run.stop()}></ps-progress>`
           : html`<button class="main" @click=${find}>Find the pull order</button>`
       }
       <p class="total">${counted(total, 'sheet')} in all</p>

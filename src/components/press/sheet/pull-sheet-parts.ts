@@ -49,7 +49,7 @@ export function passportList(made: MadePlan, image: (recipe: number) => unknown)
               <td><span class="box"></span></td>
               <td><b>${card.number}</b></td>
               <td><b>${card.screen.key} ${card.screen.name}</b></td>
-              <td>${howWords(card)}</td>
+              <td>${howWords(card, sheets)}</td>
             </tr>`;
           })}
         </table>

@@ -12,7 +12,7 @@ import { counted } from '../../ui/words.ts';
 import { CAUTIONS, CAUTIONS_DEFER } from '../../words/cautions.ts';
 import { beginWords, boundWords, endWords, freeSwapWords, needsWords, planHeadline, recipeLetter } from '../../words/plan-words.ts';
 import '../grid/set-up-grid.ts';
-import { GRAMS_NOTE, OVERS_NOTE } from '../../words/supply-words.ts';
+import { GRAMS_NOTE, OVERS_NOTE, TEST_SHEET_NOTE } from '../../words/supply-words.ts';
 import { inkTable, paperTable, screenTable, stockTable, supplyStyles } from '../plan/supplies.ts';
 import { type DrawSheet, pullSheetCard } from './pull-sheet-card.ts';
 import { dayTables, passportList } from './pull-sheet-parts.ts';
@@ -126,7 +126,7 @@ export class PullSheet extends LitElement {
     <section class="keep">
       <h2>Paper</h2>
       ${paperTable(this.made)}
-      <p class="small" style="margin-top: 2mm">${OVERS_NOTE}</p>
+      <p class="small" style="margin-top: 2mm">${this.made.plan.testSheet === true ? TEST_SHEET_NOTE : OVERS_NOTE}</p>
     </section>`;
   }
 

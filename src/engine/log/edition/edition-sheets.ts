@@ -55,7 +55,11 @@ export function numberSheets(edition: Pick<Edition, 'counts' | 'marks'>, sheets:
     chosen.set(number, mark);
     left.delete(mark);
   }
-  const free = sheets.filter((sheet) => !sheet.spoiled && !chosen.has(sheet.number)).sort((a, b) => a.number - b.number);
+  // A proof was pulled to be looked at: it takes a mark only when nothing else is left.
+  const last = (sheet: SheetAsPulled): number => (sheet.use === 'proof' ? 1 : 0);
+  const free = sheets
+    .filter((sheet) => !sheet.spoiled && !chosen.has(sheet.number))
+    .sort((a, b) => last(a) - last(b) || a.number - b.number);
   const line = edition.counts.variable ? free : [...free.filter((sheet) => !sheet.otherwise), ...free.filter((sheet) => sheet.otherwise)];
   // Those that went otherwise only fill up, yet the numbers shall rise with the sheets.
   const takers = line.slice(0, left.size).sort((a, b) => a.number - b.number);

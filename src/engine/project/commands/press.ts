@@ -21,11 +21,13 @@ export type PressCommand =
 function setVisit(draft: Draft<Project>, runs: readonly VisitRun[]): void {
   for (const run of runs) {
     find(draft.recipes, run.recipe, 'recipe');
-    if (!Number.isInteger(run.sheets) || run.sheets < 0 || run.sheets > MOST_SHEETS) {
-      throw new EngineError(
-        'command.sheets',
-        `A visit prints 0 to ${MOST_SHEETS} sheets of a recipe, not ${run.sheets}; give a whole number.`,
-      );
+    for (const [what, count] of [
+      ['sheets', run.sheets],
+      ['overs', run.overs ?? 0],
+      ['proofs', run.proofs ?? 0],
+    ] as const) {
+      if (Number.isInteger(count) && count >= 0 && count <= MOST_SHEETS) continue;
+      throw new EngineError('command.sheets', `A visit prints 0 to ${MOST_SHEETS} ${what} of a recipe, not ${count}; give a whole number.`);
     }
   }
   draft.visit = runs.filter((run) => run.sheets > 0);

@@ -7,6 +7,7 @@ import { MAX_SET_UPS, unpackCost, wordCost, type Compiled, type Meter, type Mode
 import { automataOf, beam } from './beam.ts';
 import { exact, type ExactResult } from './exact.ts';
 import { areFew, MAX_FEW_SHEETS } from './few-sheets.ts';
+import { completed } from './from-order.ts';
 import { Improver } from './improve.ts';
 import { hasInksOfTheirOwn, hasTwins, inkModelOf, screensOf, writeOut } from './kinds-and-screens.ts';
 
@@ -27,24 +28,30 @@ const ALONE = { before: -1, after: -1 };
  * of screens is searched on its own (a screen stays mounted while it finds work); its plan is then
  * written out in kinds and bettered for ink changes and register moves. Each round has twice the
  * work of the one before, and ends early when the plan is shown to be a cheapest one.
- * @param firstRound units of the first round; a caller that knows its budget gives it
+ * @param from letters of kinds of an order at hand, whole or not; none = []
  * @throws EngineError 'pullorder.too-large' when a plan needs more set-ups than can be counted
  */
-export function* search(compiled: Compiled, random: Random, meter: Meter, firstRound: number): Generator<SearchState, void> {
+export function* search(compiled: Compiled, from: readonly number[], means: Means): Generator<SearchState, void> {
   const { kindModel } = compiled;
-  const first = findBeam(kindModel, automataOf(kindModel, meter), { width: 1, random, meter });
+  const { random, meter } = means;
+  const automata = automataOf(kindModel, meter);
+  const first = findBeam(kindModel, automata, { width: 1, random, meter });
   if (!first) {
     throw new EngineError('pullorder.too-large', `The pull order needs more than ${MAX_SET_UPS} set-ups: plan fewer recipes at a time.`);
   }
   if (first.length === 0) yield { word: [], bound: { setUps: 0, mounts: 0 } };
-  else yield* new PlanSearch(compiled, first, { random, meter, firstRound }).run();
+  else {
+    const atHand = completed(from, first, automata);
+    const cheaper = from.length > 0 && wordCost(kindModel, atHand) <= wordCost(kindModel, first) ? atHand : first;
+    yield* new PlanSearch(compiled, cheaper, means).run();
+  }
 }
 
 /** What stays the same over a search. */
 interface Means {
   random: Random;
   meter: Meter;
-  /** Units of the first round. */
+  /** Units of the first round; a caller that knows its budget gives it. */
   firstRound: number;
 }
 

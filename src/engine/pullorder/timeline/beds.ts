@@ -49,7 +49,7 @@ export function changesOnBeds(
  * beds the soonest end counts, on one the fewest mounts, ink changes and register moves and then the
  * soonest end. Pulls of a sheet that touch keep the order of the plan.
  * @param budgetMs work allowed; at most some thousand arrangements are tried
- * @param late true when time is up on a clock; the arrangement then depends on the machine
+ * @param given the bed of each set-up, where it has one already
  * @param enough an end that nothing can beat, minutes from the first day's start
  * @yields the share that is done, 0–1
  * @throws EngineError as `timelineOf`
@@ -57,7 +57,7 @@ export function changesOnBeds(
 export function* arrangeSetUps(
   input: TimelineInput,
   setUps: readonly SetUp[],
-  { seed, enough, budgetMs, late }: { seed: string; enough: number; budgetMs: number; late?: () => boolean },
+  { seed, enough, budgetMs, beds: given }: { seed: string; enough: number; budgetMs: number; beds?: readonly number[] | undefined },
 ): Generator<number, Arrangement> {
   const lay = timelineOf(input);
   const bedCount = input.visit.beds ?? 1;
@@ -84,12 +84,13 @@ export function* arrangeSetUps(
   if (bedCount > 1) {
     const shared = sharedByFrame(setUps, bedCount);
     starts.push(dispatchOf(byTail), { order: inPlan, places: shared }, { order: byTail, places: shared });
+    if (given !== undefined) starts.push({ order: inPlan, places: [...given] });
   }
   const pulls = setUps.reduce((sum, setUp) => sum + setUp.pulls.length, 0);
   const rounds = Math.min(MOST_ROUNDS, Math.round((PULLS_A_MS * budgetMs) / Math.max(1, pulls)));
   const least = Math.round(10 * enough);
   const { dispatch, cost: found } = yield* bestDispatch(
-    { before, places: bedCount, cost, late, ...(bedCount > 1 ? { enough: ([end]: readonly number[]) => defined(end) <= least } : {}) },
+    { before, places: bedCount, cost, ...(bedCount > 1 ? { enough: ([end]: readonly number[]) => defined(end) <= least } : {}) },
     starts,
     { seed, rounds },
   );

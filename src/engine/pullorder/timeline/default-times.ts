@@ -7,4 +7,5 @@ export const DEFAULT_PRESS_TIMES: Required<PressTimes> = {
   washUpMinutes: 15,
   registerMinutes: 5,
   mixMinutes: 10,
+  testPulls: 0,
 };

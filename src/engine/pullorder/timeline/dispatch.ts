@@ -18,8 +18,6 @@ export interface DispatchProblem {
   cost: (dispatch: Dispatch) => readonly number[];
   /** True for a cost that nothing can beat; the search ends there. */
   enough?: (cost: readonly number[]) => boolean;
-  /** True when time is up; what was found by then is taken. */
-  late?: (() => boolean) | undefined;
 }
 
 /** A worse arrangement is measured against the one so many steps ago: this share of all rounds. */
@@ -83,7 +81,7 @@ export function* bestDispatch(
   let now = best;
   let nowCost = least;
   const memory = Array.from({ length: Math.max(1, Math.round(rounds / MEMORY_SHARE)) }, () => least);
-  for (let round = 0; round < rounds && problem.enough?.(least) !== true && problem.late?.() !== true; round++) {
+  for (let round = 0; round < rounds && problem.enough?.(least) !== true; round++) {
     const next = { order: [...now.order], places: [...now.places] };
     // A task, its place, or both: a frame that changes beds is often better off earlier or later too.
     const kind = places > 1 ? random.int(3) : 0;

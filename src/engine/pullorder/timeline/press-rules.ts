@@ -13,6 +13,7 @@ export interface PressRules {
   washUpMinutes: number;
   registerMinutes: number;
   mixMinutes: number;
+  testPulls: number;
   stackMinutesByInk: Readonly<Record<string, number>>;
   /** Wet sheets that there is room for; Infinity for as many as need be. */
   rackPlaces: number;
@@ -32,6 +33,7 @@ export function pressRules(input: TimelineInput): PressRules {
     washUpMinutes: times.washUpMinutes,
     registerMinutes: times.registerMinutes ?? DEFAULT_PRESS_TIMES.registerMinutes,
     mixMinutes: times.mixMinutes ?? 0,
+    testPulls: times.testPulls ?? 0,
     stackMinutesByInk: input.stackMinutesByInk ?? input.dryMinutesByInk,
     rackPlaces: visit.rackPlaces ?? Infinity,
     touching: problem.sheets.map((sheet, s) => {

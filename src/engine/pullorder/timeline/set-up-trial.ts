@@ -52,6 +52,7 @@ export class SetUpTrial {
     if (!isMixed) this.#work('mix', mixMinutes);
     if (previous?.screen !== setUp.screen) this.#work('mount', mountMinutes);
     else if (previous.offset !== setUp.offset) this.#work('register', registerMinutes);
+    for (let test = 0; test < this.#rules.testPulls; test++) this.#print(this.end);
   }
 
   /**
@@ -78,7 +79,7 @@ export class SetUpTrial {
   }
 
   #pull({ sheet, ready, ink }: WaitingSheet, wet: Float64Array): void {
-    const { clock, pullMinutes, rackPlaces } = this.#rules;
+    const { clock, rackPlaces } = this.#rules;
     const now = this.end;
     const racked = rackPlaces < Infinity ? rackFree(wet, sheet, Math.max(now, ready), rackPlaces) : 0;
     const until = Math.max(now, ready, racked);
@@ -90,13 +91,20 @@ export class SetUpTrial {
       if (ready > now && ink !== null) this.waitFor.set(ink, (this.waitFor.get(ink) ?? 0) + ready - now);
       this.parts.push({ kind: 'wait', from: now, to: until });
     }
-    const at = clock.pieceStart(until, pullMinutes);
+    const at = this.#print(until);
     if (this.first < 0) this.first = at;
-    this.end = at + pullMinutes;
     this.ends.push(this.end);
+  }
+
+  /** One pull as soon after a moment as lunch allows. @returns when it begins */
+  #print(from: number): number {
+    const { clock, pullMinutes } = this.#rules;
+    const at = clock.pieceStart(from, pullMinutes);
+    this.end = at + pullMinutes;
     const last = this.parts.at(-1);
     if (last?.kind === 'print') last.to = this.end;
     else this.parts.push({ kind: 'print', from: at, to: this.end });
+    return at;
   }
 }
 
