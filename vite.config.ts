@@ -1,5 +1,7 @@
 import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
+import { devConnection } from './.ci/dev-connection.ts';
+import { notices } from './.ci/notices.ts';
 
 /**
  * Vitest calls an imported function through a getter of its module, which costs the engine's inner
@@ -16,7 +18,7 @@ const boundReads: Plugin = {
 };
 
 export default defineConfig({
-  plugins: [boundReads],
+  plugins: [boundReads, devConnection(), notices()],
   base: './',
   build: {
     target: 'es2022',

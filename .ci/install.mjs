@@ -13,8 +13,28 @@ export function run(command, args, options = {}) {
   if (done.status !== 0) process.exit(done.status ?? 1);
 }
 
-/** Installs the packages of the lockfile, unless they are there. */
+/** Whether a version such as '20.19.0' is one of `engines` in package.json: ranges of the forms ^1.2.3 and >=1. */
+export function nodeServes(version, engines) {
+  const [major, minor, patch] = version.split('.').map(Number);
+  return engines.split('||').some((range) => {
+    const [, sign, from] = /^\s*(\^|>=)([\d.]+)\s*$/.exec(range);
+    const [fromMajor, fromMinor = 0, fromPatch = 0] = from.split('.').map(Number);
+    if (major !== fromMajor) return sign === '>=' && major > fromMajor;
+    return minor > fromMinor || (minor === fromMinor && patch >= fromPatch);
+  });
+}
+
+/** Ends the process with one sentence when this Node is not among those of package.json. */
+function checkNode() {
+  const { engines } = JSON.parse(readFileSync(join(ROOT, 'package.json'), 'utf8'));
+  if (nodeServes(process.versions.node, engines.node)) return;
+  console.error(`Pullstack needs Node ${engines.node}, and this is ${process.versions.node}: install another and run the command again.`);
+  process.exit(1);
+}
+
+/** Installs the packages of the lockfile, unless they are there; Node must be one that serves. */
 export function installPackages() {
+  checkNode();
   const mark = join(ROOT, 'node_modules/.package-lock.json');
   const lock = join(ROOT, 'package-lock.json');
   if (existsSync(mark) && statSync(mark).mtimeMs >= statSync(lock).mtimeMs) return;

@@ -119,6 +119,7 @@ export class ProjectMenu extends LitElement {
           <ps-fold ruled label="Earlier copies, and what was put aside">
             <kept-list .store=${store} .saver=${this.saver} @opened=${() => this.dialog.close()}></kept-list>
           </ps-fold>
+          <a class="small" href="licences.txt" target="_blank" rel="noopener">Licences</a>
         </div>`,
       )}
     `;
