@@ -54,16 +54,18 @@ describe('bad files', () => {
     const { page, context, errors } = await openPage(studio);
     await page.goto(studio.url);
     await enter(page, 'Drawer');
-    const count = page.getByRole('heading', { name: /^Shapes/ });
-    await expect.poll(() => page.getByText('12', { exact: true }).count()).toBeGreaterThan(0);
+    const shapes = page.getByRole('list', { name: 'Shapes', exact: true }).getByRole('listitem');
+    const names = (): Promise<string[]> => shapes.locator('.name').allTextContents();
+    await expect.poll(() => shapes.count()).toBe(12);
+    const before = await names();
     await choose(page, /Choose SVG files/, [...BAD, GOOD]);
     const report = page.getByRole('status', { name: 'What the files came to' });
     for (const { name } of BAD) {
       await expect.poll(() => report.getByText(name).count(), { message: name }).toBe(1);
     }
     // The good one among them came in.
-    await expect.poll(() => page.getByText('13', { exact: true }).count()).toBeGreaterThan(0);
-    expect(await count.count()).toBe(1);
+    await expect.poll(() => shapes.count()).toBe(13);
+    expect(await names()).toEqual([...before, 'plank']);
 
     // A huge file is refused by its size, before it is read.
     await page.evaluate((size) => {
@@ -74,6 +76,7 @@ describe('bad files', () => {
       target.dispatchEvent(new DragEvent('drop', { dataTransfer: transfer, bubbles: true, composed: true }));
     }, HUGE);
     await expect.poll(() => report.getByText('huge.svg').count()).toBe(1);
+    expect(await names()).toEqual([...before, 'plank']);
     expect(errors).toEqual([]);
     await context.close();
   });

@@ -1,8 +1,9 @@
 // Provenance: derived by the method of ASTM E2022 (Lagrange cubic interior, quadratic ends) from the
 // 1 nm CIE 1931 2° colour-matching functions, 360–830 nm, for data NOT corrected for bandpass, with
 // the tails 360–370 nm folded into 380 and 740–830 nm into 730 as ISO 13655 and ASTM E308 prescribe.
-// D50 is spline-interpolated from its 5 nm table, D65 linearly. Copied unchanged from the project's
-// colour data (weights_10nm_380_730.json). Plain 10 nm sums would miss the white by 0.04.
+// D50 is spline-interpolated from its 5 nm table, D65 linearly. Worked out once, before the first
+// version; their whites and Lab of measured spectra are checked in tests/published/colour. Plain 10 nm
+// sums would miss the white by 0.04.
 
 /** Bands of every reflectance, absorption and scattering curve. */
 export const BANDS = 36;

@@ -1,14 +1,13 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { intersectionArea } from '../../../src/engine/geometry/booleans.ts';
-import { outlineArea } from '../../../src/engine/geometry/booleans.ts';
 import { shapeBounds } from '../../../src/engine/geometry/rings.ts';
 import { groupOrders } from '../../../src/engine/order/group-orders.ts';
 import { demoProject } from '../../../src/engine/project/demo.ts';
 import { checkProject } from '../../../src/engine/project/read.ts';
 import { pullRings, screenRings } from '../../../src/engine/shapes/place/placed.ts';
 import { readShapes } from '../../../src/engine/shapes/read/read-shapes.ts';
-import { coverageByResvg } from '../../published/shapes/raster.ts';
+import { differenceByResvg } from '../../published/shapes/raster.ts';
 
 const folder = new URL('../../../shapes/', import.meta.url);
 const files = readdirSync(folder)
@@ -24,8 +23,9 @@ describe('the demo drawer', () => {
       const { shapes, problems } = readShapes(text, name);
       expect(problems).toEqual([]);
       const [, width, height] = /width="(\d+)mm" height="(\d+)mm"/u.exec(text)!.map(Number);
-      const { share } = coverageByResvg(text, 800);
-      expect(Math.abs(outlineArea(shapes[0]!) / (width! * height!) - share)).toBeLessThan(0.002);
+      const { apart, share } = differenceByResvg(text, shapes[0]!, { widthMm: width!, heightMm: height! }, 800);
+      expect(share).toBeGreaterThan(0.01);
+      expect(apart).toBeLessThan(0.002);
     }
   });
 });

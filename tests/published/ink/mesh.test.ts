@@ -5,6 +5,12 @@ import { meshOpenArea, meshOpeningUm, meshVolumeCm3PerM2 } from '../../../src/en
 import published from './mesh.json' with { type: 'json' };
 
 describe('mesh', () => {
+  it.each(published.sieves)('should have the opening and open area of a sieve of $apertureUm µm', ({ apertureUm, wireUm, openAreaPct }) => {
+    const mesh = { threadsPerCm: 10_000 / (apertureUm + wireUm), threadUm: wireUm };
+    expect(meshOpeningUm(mesh)).toBeCloseTo(apertureUm, 9);
+    expect(Math.abs(100 * meshOpenArea(mesh) - openAreaPct)).toBeLessThanOrEqual(published.tolerance.openAreaPct);
+  });
+
   it.each(published.rows)('should agree with the catalogue row $mesh', (row) => {
     const mesh = { threadsPerCm: row.threadsPerInch / 2.54, threadUm: row.threadUm, fabricUm: row.fabricUm };
     const { tolerance } = published;
@@ -28,7 +34,7 @@ describe('mesh', () => {
         row.volumeCm3PerM2,
         row.openAreaPct / 100,
       ]);
-      expect(source).toContain('Screen Specifications');
+      expect(source).toContain('catalogue');
       expect(Math.abs(meshOpeningUm(mesh) - row.openingUm)).toBeLessThanOrEqual(published.tolerance.openingUm);
       expect(meshVolumeCm3PerM2(mesh)).toBe(row.volumeCm3PerM2);
     }

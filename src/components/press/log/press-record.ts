@@ -6,6 +6,9 @@ import type { MadePlan } from '../../output/made-plan.ts';
 /** Rises whenever a kept plan of an older build can no longer be shown. */
 const RECORD_VERSION = 3;
 
+const UNREADABLE =
+  'The pull order that was kept in this browser cannot be read, or is of another version; find it anew. What was logged at the press is in the Chest.';
+
 /** A pull order and the visit that it belongs to, as the press left them. */
 export interface PressRecord {
   made: MadePlan;
@@ -18,13 +21,14 @@ export interface PressRecord {
  * @param parts as `recordParts` gave them, or anything else
  * @param recipes the project's; the kept plan uses them where they are still the same, so that it
  *   counts as out of date only when something changed
- * @returns null when nothing was kept or it is of another build
+ * @returns null when nothing was kept, or what cannot be read
  */
 export function readRecord(parts: Record<string, unknown>, recipes: readonly Recipe[]): PressRecord | null {
-  const { made, head, version } = parts;
-  if (version !== RECORD_VERSION || made === null || typeof made !== 'object' || head === null || typeof head !== 'object') return null;
-  const kept = made as MadePlan;
-  const visit = head as VisitHead;
+  const { version } = parts;
+  const kept = parts['made'] as MadePlan | null | undefined;
+  const visit = parts['head'] as VisitHead | null | undefined;
+  const lists = [kept?.plan?.cards, kept?.input?.runs, kept?.recipes, visit?.recipes, visit?.sheets];
+  if (version !== RECORD_VERSION || !kept || !visit || !lists.every(Array.isArray)) return null;
   const byText = new Map(recipes.map((recipe) => [JSON.stringify(recipe), recipe]));
   const same = (recipe: Recipe): Recipe => {
     const text = JSON.stringify(recipe);
@@ -42,22 +46,31 @@ export function readRecord(parts: Record<string, unknown>, recipes: readonly Rec
   };
 }
 
+/** Whether an order was kept at all: a project without one leaves both of its parts empty. */
+function somethingKept({ made, head }: Record<string, unknown>): boolean {
+  return (made ?? null) !== null || (head ?? null) !== null;
+}
+
 /** Keeps the pull order beside the project, so that a visit outlives a reload. */
 export class PressKeeper {
   private readonly store: AppStore;
   private readonly tell: (sentence: string) => void;
 
-  /** @param tell hears why the pull order could not be kept */
+  /** @param tell hears why the pull order could not be kept or read */
   constructor(store: AppStore, tell: (sentence: string) => void) {
     this.store = store;
     this.tell = tell;
   }
 
+  /** The order as it was kept; null when none was, or, which is told, when it cannot be read. */
   async read(): Promise<PressRecord | null> {
     try {
-      return readRecord((await this.store.saver.openPress?.()) ?? {}, this.store.project.recipes);
+      const parts = (await this.store.saver.openPress?.()) ?? {};
+      const record = readRecord(parts, this.store.project.recipes);
+      if (record === null && somethingKept(parts)) this.tell(UNREADABLE);
+      return record;
     } catch {
-      // Where nothing can be kept, the project's own saving says so.
+      this.tell(UNREADABLE);
       return null;
     }
   }

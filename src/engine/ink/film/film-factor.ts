@@ -16,7 +16,7 @@ export const INK_MESH: Readonly<Mesh> = DEFAULT_MESH;
  * @param strokeGain what each further stroke adds, as a share of the first
  * @returns more than 0; exactly the strokes' factor when both meshes are the same
  * @throws EngineError 'ink.bad-strokes', 'ink.bad-stroke-gain', 'ink.bad-mesh'
- * A film follows the ink volume of its mesh ("Theoretical ink volume"); transfer and solids are
+ * A film follows the ink volume of its mesh (see meshVolumeCm3PerM2); transfer and solids are
  * those of the characterisation and cancel out.
  */
 export function filmFactor(ink: Pick<Ink, 'mesh'>, mesh?: Readonly<Mesh>, strokes = 1, strokeGain = 1): number {

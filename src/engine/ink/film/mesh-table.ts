@@ -14,8 +14,8 @@ export interface MeshRow {
   source: string;
 }
 
-const SHEET = 'a mesh maker’s page "Screen Specifications", rounded there';
-const ARTICLE = 'trade article "Mesh Matters" (2009): measured open area and thickness, lower than the formula';
+const SHEET = 'a mesh maker’s catalogue, rounded there';
+const ARTICLE = 'a trade article of 2009: measured open area and thickness, lower than the formula';
 const FORMULA = 'count and thread only; opening, open area and volume by formula, fabric 1.55 threads thick';
 const PER_INCH = 2.54;
 

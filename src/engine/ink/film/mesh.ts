@@ -20,14 +20,14 @@ export function meshKey(mesh: Readonly<Mesh> | undefined): string {
   return [mesh.threadsPerCm, mesh.threadUm, mesh.fabricUm, mesh.statedOpenArea, mesh.statedVolumeCm3PerM2].join();
 }
 
-/** Fabric over thread thickness: 1.475–1.575 in three catalogue rows ("Screen Specifications"); their middle. */
+/** Fabric over thread thickness: 1.475–1.575 in the three catalogue rows of `mesh-table.ts`; about their middle. */
 const FABRIC_PER_THREAD = 1.55;
 
 /**
  * Width of a mesh opening: pitch less thread, w = 10000/n − d.
  * @returns µm
  * @throws EngineError 'ink.bad-mesh' when a figure is missing or the threads leave no opening
- * Source: "Screen printing mesh parameters".
+ * Source: aperture and wire of woven cloth as ISO 9044 defines them (from memory); plain geometry.
  */
 export function meshOpeningUm(mesh: Mesh): number {
   const { threadsPerCm, threadUm } = mesh;
@@ -45,6 +45,7 @@ export function meshOpeningUm(mesh: Mesh): number {
  * Share of the mesh that is open, (w / p)²; the maker's own figure when there is one.
  * @returns 0–1
  * @throws EngineError 'ink.bad-mesh'
+ * Source: open screening area of ISO 9044 (from memory), checked on the sieves of ISO 3310-1.
  */
 export function meshOpenArea(mesh: Mesh): number {
   const opening = meshOpeningUm(mesh);
@@ -62,7 +63,7 @@ export function meshOpenArea(mesh: Mesh): number {
  * Theoretical ink volume: open area × fabric thickness; the maker's own figure when there is one.
  * @returns cm³ of ink per m² printed, which is also the wet film in µm
  * @throws EngineError 'ink.bad-mesh'
- * Source: "Theoretical ink volume"; rows to check against in tests/published/ink/mesh.
+ * Source: a film as thick as the fabric, over its openings alone; rows to check against in tests/published/ink/mesh.
  */
 export function meshVolumeCm3PerM2(mesh: Mesh): number {
   const open = meshOpenArea(mesh);

@@ -76,7 +76,7 @@ export function newEdition(recipe: Pick<Recipe, 'id' | 'title'>): Edition {
   };
 }
 
-/** Share of artist's proofs that sources name as usual; a warning, never a rule. */
+/** Share of artist's proofs that is usual (common practice, no source); a warning, never a rule. */
 const AP_SHARE = { least: 0.05, most: 0.2 };
 
 /**

@@ -8,7 +8,8 @@ import { EngineError } from '../../base/error.ts';
  * @param runs how often each sheet goes over the press
  * @param setUpSheets sheets used up in setting up, in all
  * @throws EngineError 'quantities.bad-number'
- * Source: "screen print buying guide" (rejects compound).
+ * Source: the product rule of a series of independent steps (NIST/SEMATECH e-Handbook of Statistical
+ * Methods, 8.1.8.2).
  */
 export function sheetsWithOvers(good: number, rejectPerRun: number, runs: number, setUpSheets = 0): number {
   for (const [name, value] of [

@@ -57,6 +57,38 @@ describe('PressKeeper', () => {
   });
 });
 
+describe('a kept order that cannot be read', () => {
+  async function toldOf(openPress: () => Promise<Record<string, unknown>>): Promise<string[]> {
+    const told: string[] = [];
+    const store = { saver: { openPress }, project: { recipes: [] } } as unknown as AppStore;
+    expect(await new PressKeeper(store, (sentence) => told.push(sentence)).read()).toBeNull();
+    return told;
+  }
+  const { store, parts } = studio([]);
+  new PressKeeper(store, (sentence) => expect.fail(sentence)).keep(made(), head());
+
+  it.each([
+    ['of another version', { version: 1 }],
+    ['half there', { head: null }],
+    ['cut', { made: { plan: {} } }],
+    ['no order', { made: 'x' }],
+  ])('should be told when it is %s', async (_name, change) => {
+    const told = await toldOf(() => Promise.resolve({ ...parts, ...change }));
+    expect(told).toHaveLength(1);
+    expect(told[0]).toMatch(/pull order .* cannot be read.*find it anew.*Chest\.$/);
+  });
+
+  it('should be told when the browser does not give it out', async () => {
+    expect(await toldOf(() => Promise.reject(new Error('locked')))).toHaveLength(1);
+  });
+
+  it('should not be told of where there was none', async () => {
+    expect(await toldOf(() => Promise.resolve({}))).toEqual([]);
+    new PressKeeper(store, (sentence) => expect.fail(sentence)).keep(null, null);
+    expect(await toldOf(() => Promise.resolve(parts))).toEqual([]);
+  });
+});
+
 describe('readRecord', () => {
   it('should bring back nothing from nothing or from another build', () => {
     expect(readRecord({}, [])).toBeNull();

@@ -98,6 +98,12 @@ describe('createExplorer within limits', () => {
   });
 
   it('should never lay one ink over another, nor put others before the first or after the last', () => {
+    const over = ({ pulls }: Variant): boolean =>
+      pulls.some((high, at) => high.ink === 'tar' && pulls.slice(0, at).some((low) => low.ink === 'foam' && share(low, high)));
+    const first = ({ pulls }: Variant): boolean => pulls[0]!.ink !== 'rust';
+    // Left to themselves prints have what is forbidden below.
+    expect(wall({}).filter(over).length).toBeGreaterThan(20);
+    expect(wall({}).filter(first).length).toBeGreaterThan(20);
     const variants = wall({ neverOver: [['tar', 'foam']], inkFirst: 'rust', inkLast: 'weed' });
     expect(variants.length).toBe(80);
     for (const { pulls } of variants) {
@@ -112,11 +118,16 @@ describe('createExplorer within limits', () => {
   });
 
   it('should keep inks apart that may not touch', () => {
+    const touch = ({ pulls }: Variant): boolean => pulls.some((a) => pulls.some((b) => a.ink === 'tar' && b.ink === 'rust' && share(a, b)));
+    // Left to themselves they do touch, in many prints.
+    expect(wall({ leaveOut: 3, count: 40 }).filter(touch).length).toBeGreaterThan(9);
     const variants = wall({ apart: [['tar', 'rust']], leaveOut: 3, count: 40 });
     expect(variants.length).toBe(40);
-    for (const { pulls } of variants) {
-      for (const a of pulls) for (const b of pulls) if (a.ink === 'tar' && b.ink === 'rust') expect(share(a, b)).toBe(false);
-    }
+    expect(variants.filter(touch)).toEqual([]);
+    // Where two screens lie beside each other both inks are still printed.
+    const beside = wall({ apart: [['tar', 'rust']], count: 20 }, [pull(0, 'tar'), pull(7, 'rust'), pull(2, 'foam')]);
+    expect(beside.filter(touch)).toEqual([]);
+    expect(beside.some(({ pulls }) => ['tar', 'rust'].every((ink) => pulls.some((pull) => pull.ink === ink)))).toBe(true);
   });
 
   it('should shift along one way and snap', () => {

@@ -70,6 +70,7 @@ describe('checkReadings', () => {
       maxLength: 36,
     });
     const near = fc.tuple(curve, fc.double({ min: 0, max: 1 })).map(([c, top]) => c.map((v) => top * v));
+    let kept = 0;
     fc.assert(
       fc.property(near, near, fc.boolean(), (overWhite, overBlack, ordered) => {
         const readings = {
@@ -78,12 +79,18 @@ describe('checkReadings', () => {
           white: CARD_WHITE,
           black: CARD_BLACK,
         };
-        if (checkReadings(readings).length > 0) return;
+        if (checkReadings(readings).length > 0) {
+          expect(() => measuredInk(naming, readings)).toThrow();
+          return;
+        }
+        kept++;
         const { ink } = measuredInk(naming, readings);
         for (const value of [...ink.kx, ...ink.sx]) expect(value >= 0 && value < Infinity).toBe(true);
       }),
       { seed: 9416, numRuns: 400 },
     );
+    expect(kept).toBeGreaterThan(100);
+    expect(kept).toBeLessThan(400);
   });
 });
 

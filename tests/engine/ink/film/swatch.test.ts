@@ -106,7 +106,13 @@ describe('nearestInk', () => {
   it('should find the ink that the chart measured to', () => {
     const inks = demoInks();
     const grid = overprintGrid(inks, DEMO_PAPER, true);
-    inks.forEach((_, i) => expect(grid.own[nearestInk(grid, i, i)]).toBeDefined());
+    for (const [first, row] of grid.rows.entries()) {
+      for (const [over, { swatch, nearestDeltaE }] of row.entries()) {
+        const nearest = grid.own[nearestInk(grid, first, over)]!;
+        expect(deltaE2000(swatch.lab, nearest.lab)).toBe(nearestDeltaE);
+        for (const { lab } of grid.own) expect(deltaE2000(swatch.lab, lab)).toBeGreaterThanOrEqual(nearestDeltaE);
+      }
+    }
     // Nothing shows through a film of tar, so that it is nearest to itself over anything dark.
     const tar = inks.findIndex(({ id }) => id === 'tar');
     expect(nearestInk(grid, tar, tar)).toBe(tar);

@@ -62,7 +62,7 @@ describe('nextScreenNumber', () => {
 });
 
 describe('openingUm', () => {
-  // Source: "Screen Specifications", a published mesh sheet, 225 threads an inch: openings in whole µm.
+  // A mesh maker's catalogue (see tests/published/ink/mesh.json), 225 threads an inch: openings in whole µm.
   it.each([
     [40, 73],
     [48, 65],
