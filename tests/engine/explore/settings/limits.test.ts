@@ -124,10 +124,6 @@ describe('createExplorer within limits', () => {
     const variants = wall({ apart: [['tar', 'rust']], leaveOut: 3, count: 40 });
     expect(variants.length).toBe(40);
     expect(variants.filter(touch)).toEqual([]);
-    // Where two screens lie beside each other both inks are still printed.
-    const beside = wall({ apart: [['tar', 'rust']], count: 20 }, [pull(0, 'tar'), pull(7, 'rust'), pull(2, 'foam')]);
-    expect(beside.filter(touch)).toEqual([]);
-    expect(beside.some(({ pulls }) => ['tar', 'rust'].every((ink) => pulls.some((pull) => pull.ink === ink)))).toBe(true);
   });
 
   it('should shift along one way and snap', () => {
