@@ -6,6 +6,7 @@ import { nextScreenNumber, screenOfShape } from '../../engine/shapes/place/new-s
 import type { Screen, Shape } from '../../engine/shapes/types.ts';
 import { sentenceOf } from '../../workers/client/client.ts';
 import { RoomElement } from '../store-element.ts';
+import '../ui/cautions.ts';
 import { controls } from '../ui/controls-style.ts';
 import { chooseFiles } from '../ui/download.ts';
 import { FileDrop, fileDropStyles } from '../ui/file-drop.ts';
@@ -126,6 +127,7 @@ export class DrawerRoom extends RoomElement {
         <div class="left">
           ${this.renderShapes()}
           ${studio.screens.length === 0 && studio.shapes.length === 0 ? nothing : this.renderScreens(open)}
+          <ps-cautions topic="screens"></ps-cautions>
         </div>
         ${
           open === undefined

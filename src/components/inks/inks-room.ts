@@ -8,6 +8,7 @@ import { swatchOf, swatchReflectance } from '../../engine/ink/film/swatch.ts';
 import { printInks, stockInks } from '../../engine/ink/mix/mix.ts';
 import type { Ink } from '../../engine/ink/types.ts';
 import { RoomElement } from '../store-element.ts';
+import '../ui/cautions.ts';
 import '../ui/kit/number-field.ts';
 import { controls } from '../ui/controls-style.ts';
 import type { NumberPick } from '../ui/kit/number-field.ts';
@@ -91,6 +92,7 @@ export class InksRoom extends RoomElement {
             <h2 id="paper-head">Paper</h2>
             <paper-form .store=${this.store} .paper=${studio.paper}></paper-form>
           </section>
+          <ps-cautions topic="inks"></ps-cautions>
         </div>
         ${
           open === null

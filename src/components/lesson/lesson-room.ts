@@ -5,6 +5,7 @@ import { LESSON_PULLS } from '../../engine/base/limits.ts';
 import { chooseCopies, copyAnew, copyChoices, isMoved, isOutdated, moveCopy, putBack } from '../../engine/stack/copied-pulls.ts';
 import type { Pull } from '../../engine/stack/types.ts';
 import { StoreElement } from '../store-element.ts';
+import '../ui/cautions.ts';
 import '../ui/kit/number-field.ts';
 import '../ui/print/order-graph.ts';
 import { controls } from '../ui/controls-style.ts';
@@ -250,6 +251,7 @@ export class LessonRoom extends StoreElement {
         <h2 id="two">Two different things that look alike</h2>
         ${twoLooks()}
       </section>
+      <ps-cautions topic="lesson"></ps-cautions>
     </div>`;
   }
 }

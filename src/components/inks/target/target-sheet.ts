@@ -7,7 +7,7 @@ import type { TargetSquare } from '../../../engine/ink/target/target.ts';
 import type { Ink } from '../../../engine/ink/types.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { paperHost } from '../../ui/layout-style.ts';
-import { CAUTIONS, CAUTIONS_DEFER } from '../../words/cautions.ts';
+import { CAUTIONS, CAUTIONS_BY_TOPIC, CAUTIONS_DEFER } from '../../words/cautions.ts';
 import { targetPage, type TargetPrint } from './target-page.ts';
 import { sheetStyles } from './target-sheet-style.ts';
 
@@ -69,7 +69,7 @@ export class TargetSheet extends LitElement {
           <li>Columns: pull each ink as one bar down its column, over all rows, in the same way.</li>
           <li>When all is dry, measure each square in the middle: spectral, over white backing; or L, a, b (D50, 2°). Name the samples by the numbers of the squares.</li>
         </ol>
-        <p class="small">${CAUTIONS[0]} ${CAUTIONS_DEFER}</p>
+        <p class="small">${[CAUTIONS[0], ...CAUTIONS_BY_TOPIC.target, CAUTIONS_DEFER].join(' ')}</p>
         <p class="fill"><span>Paper: ${paper.name}</span><span>Date</span><span>Printer</span><span>Instrument, light</span></p>
         ${this.renderInks()}
         <h2 class="new-page">What you measure</h2>

@@ -10,6 +10,7 @@ import '../../ui/kit/ink-chip.ts';
 import { wetSheets } from '../../../engine/log/wet.ts';
 import type { CardState, SetUpCard } from '../../../engine/visit/set-up-cards.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
+import '../../ui/cautions.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { fullDialog } from '../../ui/layout-style.ts';
 import '../../ui/log/log-sheet.ts';
@@ -207,6 +208,7 @@ export class LogPress extends LitElement {
               : nothing
         }
         ${this.renderDrying(ticks)} ${card.states.map((state) => this.renderState(state, ticks))}
+        <ps-cautions topic="press"></ps-cautions>
       </div>
     </div>`;
   }

@@ -1,7 +1,7 @@
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { openStudio, type Studio } from './harness.ts';
+import { openStudio, type Studio } from '../harness.ts';
 
 let studio: Studio;
 let other: Server;
