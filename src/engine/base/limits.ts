@@ -25,8 +25,10 @@ export const MOST_SHEETS = 500;
 /** Pulls of one sheet; more is taken for a mistake. */
 export const MOST_PULLS = 200;
 
-/** Pulls that a lesson compares: five have 120 orders, more than can be looked at. */
-export const LESSON_PULLS: Limits = { least: 2, most: 5 };
+/** Pulls that a lesson compares: six have 720 orders, all that are compared within a second. */
+export const LESSON_PULLS: Limits = { least: 2, most: 6 };
+/** Area that must differ before two prints of a lesson count as two pictures, mm². */
+export const LESSON_AREA_MM2: Limits & { readonly usual: number } = { least: 0, most: 400, usual: 25 };
 
 /** How far from the page's corner a drawing or a placed shape may lie, mm: ten metres. */
 export const PLACE_MM: Limits = { least: -10_000, most: 10_000 };

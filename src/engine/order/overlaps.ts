@@ -144,7 +144,8 @@ function checkInput(stack: Stack, studio: Studio): void {
   }
 }
 
-function checkMinDeltaE(minDeltaE: number): void {
+/** @throws EngineError 'order.min-delta-e' when it is no number of 0 or more */
+export function checkMinDeltaE(minDeltaE: number): void {
   if (!(minDeltaE >= 0 && minDeltaE < Infinity)) {
     throw new EngineError('order.min-delta-e', `The ΔE under which a swap is free is ${minDeltaE}; give a number of 0 or more.`);
   }

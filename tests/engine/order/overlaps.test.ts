@@ -5,6 +5,7 @@ import { labD50 } from '../../../src/engine/colour/lab.ts';
 import { stackReflectance } from '../../../src/engine/ink/film/film.ts';
 import { filmThickness } from '../../../src/engine/ink/film/thickness.ts';
 import { canonicalOrder } from '../../../src/engine/order/canonical.ts';
+import { completeLink } from '../../../src/engine/order/complete-link.ts';
 import { countOrderClasses } from '../../../src/engine/order/count.ts';
 import { graphOf } from '../../../src/engine/order/graph.ts';
 import { groupOrders } from '../../../src/engine/order/group-orders.ts';
@@ -314,11 +315,120 @@ describe('groupOrders', () => {
     }
   });
 
-  it('should refuse one or six pulls', () => {
+  it('should see what lies on top: four films on one screen', () => {
+    const studio = rectDrawer([[0, 0, 50, 50]]);
+    const pulls = ['weed', 'foam', 'tar', 'rust'].map((name, i) => pull(0, name, { id: `q${i}`, strokes: i === 1 ? 6 : 1 }));
+    const options = { toleranceMm: 0.1, minDeltaE: 0.5 };
+    const { orders, groups, edges } = groupOrders({ pulls }, studio, options);
+    const labs = orders.map((order) =>
+      colour(
+        order.map((at) => pulls[at]!),
+        studio,
+      ),
+    );
+    const pairwise = Number(
+      countOrderClasses(
+        4,
+        edges.map(({ a, b }): [number, number] => [a, b]),
+      ),
+    );
+    expect(groups.length).toBeLessThan(pairwise);
+    for (const group of groups) {
+      for (const one of group) for (const other of group) expect(deltaE2000(labs[one]!, labs[other]!)).toBeLessThanOrEqual(0.5);
+    }
+    groups.forEach((one, i) => {
+      for (const other of groups.slice(i + 1)) {
+        expect(Math.max(...one.flatMap((a) => other.map((b) => deltaE2000(labs[a]!, labs[b]!))))).toBeGreaterThan(0.5);
+      }
+    });
+  });
+
+  it('should take orders for one that differ on no more than the size', () => {
+    const studio = rectDrawer([
+      [0, 0, 50, 50],
+      [45, 45.5, 50, 50],
+    ]);
+    const pulls = [pull(0, 'tar'), pull(1, 'foam')];
+    const count = (minAreaMm2?: number): number =>
+      groupOrders({ pulls }, studio, { toleranceMm: 0.1, minDeltaE: 0.5, ...(minAreaMm2 === undefined ? {} : { minAreaMm2 }) }).count;
+    expect([count(), count(22.4), count(22.6), count(0)]).toEqual([1, 2, 1, 2]);
+  });
+
+  it('should add up places of one pair over the sheet', () => {
+    const studio = rectDrawer([
+      [0, 0, 4, 4],
+      [0, 0, 4, 4],
+    ]);
+    for (const screen of studio.screens) {
+      screen.placed = [20, 60].map((xMm) => ({ shape: 'shape0', xMm, yMm: 20, turnDeg: 0, scale: 1 }));
+    }
+    const stack = { pulls: [pull(0, 'tar'), pull(1, 'foam')] };
+    expect(groupOrders(stack, studio, { toleranceMm: 0.1, minDeltaE: 0.5, minAreaMm2: 25 }).count).toBe(2);
+    expect(groupOrders(stack, studio, { toleranceMm: 0.1, minDeltaE: 0.5, minAreaMm2: 33 }).count).toBe(1);
+  });
+
+  it('should refuse one or seven pulls, and a size below nothing', () => {
     const studio = rectDrawer([[0, 0, 50, 50]]);
     const options = { toleranceMm: 0.1, minDeltaE: 0.5 };
-    expect(() => groupOrders({ pulls: [pull(0, 'tar')] }, studio, options)).toThrow(/two to five/);
-    const six = Array.from({ length: 6 }, (_, i) => pull(0, 'tar', { id: `q${i}` }));
-    expect(() => groupOrders({ pulls: six }, studio, options)).toThrow(/6 pulls were chosen/);
+    expect(() => groupOrders({ pulls: [pull(0, 'tar')] }, studio, options)).toThrow(/two to six/);
+    const seven = Array.from({ length: 7 }, (_, i) => pull(0, 'tar', { id: `q${i}` }));
+    expect(() => groupOrders({ pulls: seven }, studio, options)).toThrow(/7 pulls were chosen/);
+    expect(() => groupOrders({ pulls: seven.slice(0, 2) }, studio, { ...options, minAreaMm2: -1 })).toThrow(/-1 mm²/);
+  });
+});
+
+describe('why the order of two pulls shows or not', () => {
+  const studio = rectDrawer([
+    [0, 0, 50, 50],
+    [20, 0, 50, 50],
+    [40, 0, 60, 50],
+    [46, 46, 20, 20],
+    [150, 0, 20, 20],
+  ]);
+  const reasons = (pulls: Pull[], minDeltaE = 0.5) =>
+    Object.fromEntries(
+      groupOrders({ pulls }, studio, { toleranceMm: 0.1, minDeltaE }).pairs.map(({ a, b, reason, hiddenUnder }) => [
+        `${a}${b}`,
+        reason === 'hidden' ? `hidden under ${hiddenUnder.join()}` : reason,
+      ]),
+    );
+
+  it('should tell never meeting, meeting on too little, one ink, and films that only absorb', () => {
+    const pulls = [pull(0, 'weed'), pull(1, 'dusk'), pull(2, 'weed', { strokes: 2 }), pull(3, 'tar'), pull(4, 'foam')];
+    expect(reasons(pulls)).toEqual({
+      '01': 'absorb',
+      '02': 'same-ink',
+      '03': 'small',
+      '04': 'apart',
+      '12': 'absorb',
+      '13': 'shows',
+      '14': 'apart',
+      '23': 'shows',
+      '24': 'apart',
+      '34': 'apart',
+    });
+  });
+
+  it('should not blame the inks when the threshold is raised over what shows', () => {
+    expect(reasons([pull(0, 'tar'), pull(1, 'foam')])).toEqual({ '01': 'shows' });
+    expect(reasons([pull(0, 'tar'), pull(1, 'foam')], 90)).toEqual({ '01': 'alike' });
+    expect(reasons([pull(0, 'tar'), pull(1, 'tar', { strokes: 3 })])).toEqual({ '01': 'same-ink' });
+  });
+
+  it('should name the pull that hides a pair', () => {
+    const under = { id: 'cover', dxMm: -20, strokes: 20 };
+    expect(reasons([pull(0, 'rust', { dxMm: 20 }), pull(1, 'weed'), pull(2, 'foam', under)])).toMatchObject({ '01': 'hidden under 2' });
+  });
+});
+
+describe('completeLink', () => {
+  it('should cut a chain of near neighbours, the nearest first', () => {
+    const chain = [
+      { a: 0, b: 1, distance: 0.9 },
+      { a: 1, b: 2, distance: 0.5 },
+      { a: 2, b: 3, distance: 0.9 },
+    ];
+    expect(completeLink(5, chain)).toEqual([[0], [1, 2], [3], [4]]);
+    expect(completeLink(3, [...chain.slice(0, 2), { a: 0, b: 2, distance: 1 }])).toEqual([[0, 1, 2]]);
   });
 });

@@ -14,7 +14,7 @@ export const LESSON_RULES: RulesOf<LessonCommand> = {
     mergeKey: ({ kind, pulls }) => `${kind}:${pulls.map((pull) => pull.id).join()}`,
     change(draft, { pulls }) {
       if (pulls.length > LESSON_PULLS.most) {
-        throw new EngineError('command.lesson', 'A lesson compares two to five pulls; take one out before adding another.');
+        throw new EngineError('command.lesson', 'A lesson compares two to six pulls; take one out before adding another.');
       }
       draft.lesson = pulls.map((pull) => checkedPull(draft, pull));
     },
