@@ -36,7 +36,7 @@ describe('what may change and what must stay', () => {
     await done(page);
     await expect
       .poll(() => page.locator('wall-order-count').getByRole('status').textContent())
-      .toMatch(/^[\d,]+ different prints from these 12 pulls\./u);
+      .toMatch(/^[\d,]+ orders of these 12 pulls may print differently\./u);
 
     await page.getByText('Which ink where').click();
     await page.getByLabel('In one print at most').fill('2');

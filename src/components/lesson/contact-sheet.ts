@@ -1,5 +1,5 @@
 import { html, LitElement, nothing } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { entryAt, num } from '../../engine/base/at.ts';
 import '../ui/print/picture-view.ts';
@@ -14,6 +14,8 @@ import { chipStyles, orderChips } from './order-chips.ts';
 
 /** Orders listed under a print before the rest is folded away. */
 const LISTED = 6;
+/** Pictures shown before the rest is asked for: six pulls can have 720. */
+const SHOWN = 120;
 
 /**
  * Each picture that the pulls can print, with the orders that print it.
@@ -27,6 +29,9 @@ export class ContactSheet extends LitElement {
   /** Index of the order that is looked at. */
   @property({ type: Number }) shown = 0;
 
+  /** Pictures shown; all of them when asked for. */
+  @state() private most = SHOWN;
+
   private orders(indexes: readonly number[]) {
     const { question, result } = this.answer;
     return html`<div class="orders">
@@ -39,9 +44,9 @@ export class ContactSheet extends LitElement {
     const small = result.groups.length > 24;
     return html`<ul style=${small ? '--print: 124px' : nothing}>
       ${repeat(
-        result.groups,
+        result.groups.slice(0, this.most),
         (group) => group[0],
-        (group) => {
+        (group, at) => {
           const first = num(group, 0);
           return html`<li>
             <button
@@ -51,7 +56,7 @@ export class ContactSheet extends LitElement {
               @click=${() => this.dispatchEvent(new CustomEvent<number>('order-select', { detail: first }))}
             >
               <ps-picture
-                .picture=${entryAt(result.pictures, first)}
+                .picture=${entryAt(result.pictures, at)}
                 label="Print of ${orderWords(entryAt(result.orders, first))}"
                 style="width: 100%; aspect-ratio: ${question.studio.paper.widthMm} / ${question.studio.paper.heightMm}"
               ></ps-picture>
@@ -68,7 +73,15 @@ export class ContactSheet extends LitElement {
           </li>`;
         },
       )}
-    </ul>`;
+    </ul>
+    ${
+      result.groups.length > this.most
+        ? html`<p class="row">
+          ${this.most} of ${result.groups.length} pictures are shown.
+          <button @click=${() => (this.most = Infinity)}>Show all</button>
+        </p>`
+        : nothing
+    }`;
   }
 }
 

@@ -48,7 +48,7 @@ export class GuessGame extends LitElement {
     const open = tellingGroups(result);
     const fresh = open.length > 1 ? open.filter((group) => group !== this.group) : open;
     this.group = num(fresh, Math.floor(Math.random() * fresh.length));
-    this.picture = result.pictures[num(entryAt(result.groups, this.group), 0)] ?? null;
+    this.picture = result.pictures[this.group] ?? null;
     const { group } = this;
     this.pictures.follow(async () => ({ picture: await this.draw(group), group }));
   }

@@ -1,30 +1,33 @@
 import { html, nothing, type PropertyValues } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { entryAt } from '../../engine/base/at.ts';
-import { LESSON_PULLS } from '../../engine/base/limits.ts';
+import { LESSON_AREA_MM2, LESSON_PULLS } from '../../engine/base/limits.ts';
 import { chooseCopies, copyAnew, copyChoices, isMoved, isOutdated, moveCopy, putBack } from '../../engine/stack/copied-pulls.ts';
 import type { Pull } from '../../engine/stack/types.ts';
 import { StoreElement } from '../store-element.ts';
 import '../ui/cautions.ts';
 import '../ui/kit/number-field.ts';
+import '../ui/kit/progress.ts';
 import '../ui/print/order-graph.ts';
 import { controls } from '../ui/controls-style.ts';
 import { headline, wideRoom } from '../ui/layout-style.ts';
 import { counted } from '../ui/words.ts';
 import './contact-sheet.ts';
 import './guess-game.ts';
-import { LessonRun } from './lesson-run.ts';
+import './lesson-limits.ts';
+import type { LessonLimits } from './lesson-limits.ts';
+import { type LessonAnswer, LessonRun } from './lesson-run.ts';
 import './lesson-sheet.ts';
 import type { Shift } from './lesson-sheet.ts';
 import { lessonStyles } from './lesson-style.ts';
-import { countWords, orderWords, whyWords } from './lesson-words.ts';
+import { countWords, orderWords, reasonLines } from './lesson-words.ts';
 import { chipStyles, pullChip } from './order-chips.ts';
 import './pull-picker.ts';
 import { lookStyles, twoLooks } from './two-looks.ts';
 import '../ui/kit/empty.ts';
 
-/** Rows of the contact sheet's pictures by number of pulls: five have 120 pictures. */
-const ROWS = [0, 0, 560, 560, 360, 240];
+/** Rows of the contact sheet's pictures by number of pulls: six have up to 720 pictures. */
+const ROWS = [0, 0, 560, 560, 360, 240, 150];
 /** While a shape is dragged, many pictures are drafts. */
 const DRAFT_ROWS = 150;
 const DRAFT_FROM = 4;
@@ -40,8 +43,10 @@ export class LessonRoom extends StoreElement {
   @state() private shown = 0;
   @state() private guessing = false;
   @state() private dragging = false;
-  /** null until the slider is moved: then the Wall's threshold counts. */
-  @state() private ownDeltaE: number | null = null;
+  /** What of the limits was set here; else the Wall's threshold counts, and the usual size. */
+  @state() private ownLimits: Partial<LessonLimits> = {};
+  /** Drags so far: each is undone by itself. */
+  private drags = 0;
   private readonly run = new LessonRun(this, (sentence) => this.store.tell(sentence));
   private readonly tell = (sentence: string): void => this.store.tell(sentence);
 
@@ -49,8 +54,8 @@ export class LessonRoom extends StoreElement {
     return !this.hasUpdated || this.store.room === 'lesson' || changed.size > 0;
   }
 
-  private get minDeltaE(): number {
-    return this.ownDeltaE ?? this.store.project.explore.minDeltaE;
+  private get limits(): LessonLimits {
+    return { minDeltaE: this.store.project.explore.minDeltaE, minAreaMm2: LESSON_AREA_MM2.usual, ...this.ownLimits };
   }
 
   /** Bench pulls, then those of the lesson that the Bench no longer has. */
@@ -74,7 +79,13 @@ export class LessonRoom extends StoreElement {
   }
 
   private shift({ pull, ...to }: Shift): void {
-    this.set(moveCopy(this.store.project.lesson, pull, to));
+    const pulls = moveCopy(this.store.project.lesson, pull, to);
+    this.store.dispatch({ kind: 'set-lesson', pulls, move: `${pull} ${this.drags}` });
+  }
+
+  private setDragging(dragging: boolean): void {
+    this.dragging = dragging;
+    this.drags++;
   }
 
   private setGuessing(guessing: boolean): void {
@@ -99,7 +110,7 @@ export class LessonRoom extends StoreElement {
     const { relative } = this.store;
     const rows = ROWS[lesson.length] ?? DRAFT_ROWS;
     const heightPx = this.dragging && lesson.length >= DRAFT_FROM ? DRAFT_ROWS : rows;
-    this.run.ask({ studio, pulls: lesson, minDeltaE: this.minDeltaE, heightPx, relative });
+    this.run.ask({ studio, pulls: lesson, ...this.limits, heightPx, relative });
     const { answer } = this.run;
     if (answer !== null && this.shown >= answer.result.orders.length) this.shown = 0;
     this.run.askSheet({ studio, pulls: this.shownOrder.map((at) => entryAt(lesson, at)), heightPx: SHEET_ROWS, relative });
@@ -123,10 +134,10 @@ export class LessonRoom extends StoreElement {
     const { bench, lesson, drawer: studio } = this.store.project;
     const room = LESSON_PULLS.most - lesson.length;
     return html`<section aria-labelledby="pick">
-      <h2 id="pick">Choose two to five pulls</h2>
+      <h2 id="pick">Choose two to six pulls</h2>
       <p class="lead soft">
         They are copies: what you move here stays as it is on the Bench.
-        ${room === 0 ? 'Five are chosen; take one out to add another.' : nothing}
+        ${room === 0 ? 'Six are chosen; take one out to add another.' : nothing}
       </p>
       <ps-pull-picker
         .pulls=${this.choices}
@@ -159,7 +170,7 @@ export class LessonRoom extends StoreElement {
           label="Print of ${orderWords(this.shownOrder)}"
           @pull-select=${select}
           @pull-shift=${(event: CustomEvent<Shift>) => this.shift(event.detail)}
-          @drag-state=${(event: CustomEvent<boolean>) => (this.dragging = event.detail)}
+          @drag-state=${(event: CustomEvent<boolean>) => this.setDragging(event.detail)}
         ></ps-lesson-sheet>
         ${this.renderPlace()}
         ${answer === null ? nothing : html`<p class="count-here" aria-hidden="true">${countWords(answer.result)}</p>`}
@@ -170,8 +181,8 @@ export class LessonRoom extends StoreElement {
           : html`<ps-order-graph
             .pulls=${lesson}
             .drawer=${studio}
-            .edges=${answer.edges}
-            .minDeltaE=${this.minDeltaE}
+            .edges=${answer.result.pairs.filter(({ areaMm2 }) => areaMm2 > 0)}
+            .minDeltaE=${this.limits.minDeltaE}
             .selected=${this.selected}
             @pull-select=${select}
           ></ps-order-graph>`
@@ -197,34 +208,44 @@ export class LessonRoom extends StoreElement {
       </div>`;
   }
 
+  /** For a sorting that takes long enough to be followed, or was stopped. */
+  private renderSorting() {
+    const { progress, stopped } = this.run;
+    if (stopped)
+      return html`<p class="row soft">Stopped before all orders were compared. <button @click=${() => this.run.again()}>Go on</button></p>`;
+    if (progress === null || progress === 0) return nothing;
+    const words = `${Math.round(progress * 100)} % compared`;
+    return html`<ps-progress label="Comparing all orders" .value=${progress} words=${words} @stop=${() => this.run.stop()}></ps-progress>`;
+  }
+
+  private renderReasons({ result, question }: LessonAnswer) {
+    return html`<ul class="reasons" aria-label="Why they are so many">
+      ${reasonLines(result.pairs, question).map(({ pairs, words }) => html`<li><b>${pairs}</b> ${words}.</li>`)}
+    </ul>`;
+  }
+
   private renderResult() {
     const { answer, outdated } = this.run;
     const { lesson } = this.store.project;
     if (lesson.length < LESSON_PULLS.least) {
       return html`<section class="result"><p>${lesson.length === 1 ? 'One more pull, and there are two orders to compare.' : 'Tick two pulls to begin.'}</p></section>`;
     }
-    if (answer === null) return html`<section class="result"><p class="soft" role="status">Printing all orders…</p></section>`;
+    if (answer === null)
+      return html`<section class="result"><p class="soft" role="status">Printing all orders…</p>${this.renderSorting()}</section>`;
     // Until a changed lesson is sorted, the sheet beside it and the old prints would not belong together.
     const current = answer.question.pulls.length === lesson.length;
     return html`<section class="result ${outdated && !this.dragging ? 'behind' : ''}" aria-labelledby="count">
       <h2 id="count" class="headline" aria-live="polite">${current ? countWords(answer.result) : `Sorting ${counted(factorial(lesson.length), 'order')}…`}</h2>
-      <p class="why">${current ? whyWords(lesson.length, answer.edges, answer.question.minDeltaE) : nothing}</p>
+      ${this.renderSorting()} ${current ? this.renderReasons(answer) : nothing}
       <div class="tools">
         <div class="modes" role="group" aria-label="Show">
           <button aria-pressed=${!this.guessing} @click=${() => this.setGuessing(false)}>All prints</button>
           <button aria-pressed=${this.guessing} @click=${() => this.setGuessing(true)}>Guess</button>
         </div>
-        <label class="threshold"
-          >Counts as the same below ΔE
-          <input
-            type="range"
-            min="0.1"
-            max="12"
-            step="0.1"
-            .value=${String(this.minDeltaE)}
-            @input=${(event: Event) => (this.ownDeltaE = (event.target as HTMLInputElement).valueAsNumber)}
-          /><output>${this.minDeltaE.toFixed(1)}</output></label
-        >
+        <ps-lesson-limits
+          .limits=${this.limits}
+          @limits=${(event: CustomEvent<Partial<LessonLimits>>) => (this.ownLimits = { ...this.ownLimits, ...event.detail })}
+        ></ps-lesson-limits>
       </div>
       ${
         !current

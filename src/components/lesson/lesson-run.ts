@@ -1,8 +1,9 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import type { Pull } from '../../engine/stack/types.ts';
 import type { Studio } from '../../engine/studio/studio.ts';
-import type { LessonResult, OverlapEdge, Picture } from '../../workers/api/picture-api.ts';
+import type { LessonResult, Picture } from '../../workers/api/picture-api.ts';
 import { engineFor } from '../../workers/client/client.ts';
+import type { JobControl } from '../../workers/client/job-control.ts';
 import { Work } from '../ui/work.ts';
 
 /** What the contact sheet shows. */
@@ -10,6 +11,8 @@ export interface LessonQuestion {
   studio: Studio;
   pulls: readonly Pull[];
   minDeltaE: number;
+  /** What differs on no more than this does not count, mm². */
+  minAreaMm2: number;
   /** Rows of each picture. */
   heightPx: number;
   /** Whether the paper is shown white. */
@@ -19,11 +22,9 @@ export interface LessonQuestion {
 export interface LessonAnswer {
   question: LessonQuestion;
   result: LessonResult;
-  /** All pairs that overlap, also those whose order does not show. */
-  edges: OverlapEdge[];
 }
 
-type SheetQuestion = Omit<LessonQuestion, 'minDeltaE'>;
+type SheetQuestion = Omit<LessonQuestion, 'minDeltaE' | 'minAreaMm2'>;
 
 function same<T extends { studio: Studio; pulls: readonly Pull[] }>(a: T | null, b: T): boolean {
   if (a === null) return false;
@@ -41,6 +42,8 @@ export class LessonRun implements ReactiveController {
   private readonly groups: Work<LessonAnswer>;
   private readonly sheets: Work<Picture>;
   answer: LessonAnswer | null = null;
+  /** Whether the sorting was ended by hand. */
+  stopped = false;
   sheet: Picture | null = null;
 
   constructor(host: ReactiveControllerHost, tell: (sentence: string) => void) {
@@ -62,13 +65,32 @@ export class LessonRun implements ReactiveController {
   ask(question: LessonQuestion): void {
     if (same(this.asked, question)) return;
     this.asked = question;
-    this.groups.follow(() => findGroups(question));
+    this.stopped = false;
+    this.groups.follow((control) => findGroups(question, control));
   }
 
   askSheet(question: SheetQuestion): void {
     if (same(this.askedSheet, question)) return;
     this.askedSheet = question;
     this.sheets.follow(() => engineFor('picture').thumbnail(question));
+  }
+
+  /** Share of the orders compared, 0 to 1; null when nothing is sorted. */
+  get progress(): number | null {
+    return this.groups.running ? this.groups.progress : null;
+  }
+
+  /** Ends the sorting; the next `ask` of the same question does not start it again. */
+  stop(): void {
+    this.stopped = true;
+    this.groups.stop();
+  }
+
+  /** Sorts again what was stopped. */
+  again(): void {
+    const { asked } = this;
+    this.asked = null;
+    if (asked !== null) this.ask(asked);
   }
 
   /** For when too few pulls are chosen to compare. */
@@ -79,9 +101,7 @@ export class LessonRun implements ReactiveController {
   }
 }
 
-async function findGroups(question: LessonQuestion): Promise<LessonAnswer> {
-  const { studio, pulls } = question;
-  const engine = engineFor('lesson');
-  const [result, edges] = await Promise.all([engine.lesson(question), engine.overlaps({ studio, pulls, minDeltaE: 0 })]);
-  return { question, result, edges };
+async function findGroups(question: LessonQuestion, control: JobControl<number>): Promise<LessonAnswer | null> {
+  const result = await engineFor('lesson').lesson(question, control);
+  return result === null ? null : { question, result };
 }

@@ -12,9 +12,17 @@ export const lessonStyles = css`
     margin-top: var(--space-10);
     scroll-margin-top: 16px;
   }
-  .why {
-    max-width: 72ch;
+  .reasons {
+    display: grid;
+    grid-template-columns: repeat(auto-fit, minmax(min(420px, 100%), 1fr));
+    gap: var(--space-2) var(--space-10);
+    max-width: 1180px;
+    margin: var(--space-5) 0 0;
+    padding: 0;
+    list-style: none;
     text-wrap: pretty;
+  }
+  ps-progress {
     margin-top: var(--space-4);
   }
   .tools {
@@ -30,15 +38,8 @@ export const lessonStyles = css`
   .modes button + button {
     margin-left: -1px;
   }
-  .threshold input {
-    width: 180px;
-  }
   .where ps-number {
     width: 8.6em;
-  }
-  .threshold output {
-    min-width: 2.4em;
-    font-weight: 600;
   }
   .columns {
     display: grid;
@@ -111,9 +112,6 @@ export const lessonStyles = css`
     }
   }
   @media (max-width: 760px) {
-    .threshold {
-      flex-wrap: wrap;
-    }
     ps-contact-sheet {
       --print: 140px;
     }

@@ -7,7 +7,7 @@ import { type Graph, graphOf, stripSimplicial, subgraph } from './graph.ts';
 const MAX_CORE_PULLS = 500;
 
 /**
- * How many really different images the orders of these pulls make: the number of acyclic
+ * How many orders of these pulls may print differently, told apart pair by pair, whatever lies over them: the number of acyclic
  * orientations of the overlap graph, exact.
  * @param pulls number of pulls, 0 to 2,000
  * @param overlaps pairs of pulls whose order matters, either way round

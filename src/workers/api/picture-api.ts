@@ -1,5 +1,6 @@
+import type { PairOrder } from '../../engine/order/pair-reasons.ts';
 import type { Pull } from '../../engine/stack/types.ts';
-import type { Keyed } from './request.ts';
+import type { Job, Keyed } from './request.ts';
 
 /** A picture as it goes to a canvas. */
 export interface Picture {
@@ -44,18 +45,19 @@ export interface OverlapRequest {
   minDeltaE: number;
 }
 
-/** All orders of a few pulls, with a picture of each. */
-export type LessonRequest = SheetRequest & OverlapRequest;
+/** All orders of a few pulls, and from where on two of them are two pictures. */
+export type LessonRequest = SheetRequest & OverlapRequest & { minAreaMm2: number };
 
 export interface LessonResult {
   /** Every order, as indexes into the pulls given, first down first. */
   orders: number[][];
   /** Groups of orders (indexes into `orders`) that print the same picture. */
   groups: number[][];
-  edges: OverlapEdge[];
+  /** All pairs of pulls, and why their order shows or not. */
+  pairs: PairOrder[];
   /** Number of pictures that differ. */
   count: number;
-  /** One for each order. */
+  /** One for each group, that of its first order. */
   pictures: Picture[];
 }
 
@@ -66,5 +68,6 @@ export interface PictureApi {
   states(request: Keyed<SheetRequest>): Picture[];
   thumbnail(request: Keyed<SheetRequest>): Picture;
   overlaps(request: Keyed<OverlapRequest>): OverlapEdge[];
-  lesson(request: Keyed<LessonRequest>): LessonResult;
+  /** @param onProgress gets the share of orders compared; null when it was cancelled */
+  lesson(request: Job<Keyed<LessonRequest>>, onProgress: (share: number) => void): Promise<LessonResult | null>;
 }

@@ -47,8 +47,8 @@ export class EngineClient {
     return this.remote.overlaps(this.keyed(request));
   }
 
-  lesson(request: ForStudio<LessonRequest>): Promise<LessonResult> {
-    return this.remote.lesson(this.keyed(request));
+  lesson(request: ForStudio<LessonRequest>, control: JobControl<number>): Promise<LessonResult | null> {
+    return this.run(control, (job, onProgress) => this.remote.lesson({ ...this.keyed(request), job }, onProgress));
   }
 
   wall(request: ForStudio<WallRequest>, control: JobControl<WallBatch>): Promise<WallEnd> {

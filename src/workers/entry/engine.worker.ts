@@ -1,5 +1,5 @@
 import * as Comlink from 'comlink';
-import { entryAt } from '../../engine/base/at.ts';
+import { entryAt, num } from '../../engine/base/at.ts';
 import { EngineError } from '../../engine/base/error.ts';
 import { findClash } from '../../engine/explore/search/clash.ts';
 import { countOrders } from '../../engine/explore/search/order-count.ts';
@@ -12,7 +12,7 @@ import { checkInk } from '../../engine/ink/characterise/check-ink.ts';
 import { fitOverprintSteps } from '../../engine/ink/fit/fit-overprints.ts';
 import { matchInkSteps } from '../../engine/ink/mix/match.ts';
 import { planRest } from '../../engine/log/rest.ts';
-import { groupOrders } from '../../engine/order/group-orders.ts';
+import { groupOrderSteps } from '../../engine/order/group-orders.ts';
 import { overlapsOf } from '../../engine/order/overlaps.ts';
 import { drawerShape } from '../../engine/shapes/place/drawer-shape.ts';
 import { readShapes } from '../../engine/shapes/read/read-shapes.ts';
@@ -61,13 +61,16 @@ const pictures: PictureApi = {
   overlaps({ studio, pulls, minDeltaE }) {
     return overlapsOf({ pulls }, of(studio).studio, { toleranceMm: OVERLAP_TOLERANCE_MM, minDeltaE });
   },
-  lesson({ studio, pulls, minDeltaE, ...look }) {
+  async lesson({ studio, job, pulls, minDeltaE, minAreaMm2, ...look }, onProgress) {
     const painter = of(studio);
-    const found = groupOrders({ pulls }, painter.studio, { toleranceMm: OVERLAP_TOLERANCE_MM, minDeltaE });
-    const orders = found.orders.map((order) => order.map((at) => entryAt(pulls, at)));
-    const drawn = painter.reordered(orders, look);
+    const steps = groupOrderSteps({ pulls }, painter.studio, { toleranceMm: OVERLAP_TOLERANCE_MM, minDeltaE, minAreaMm2 });
+    const found = await jobs.find(job, steps, onProgress);
+    if (found === null) return null;
+    const { orders, groups, pairs, count } = found;
+    const firsts = groups.map((group) => entryAt(orders, num(group, 0)).map((at) => entryAt(pulls, at)));
+    const drawn = painter.reordered(firsts, look);
     return Comlink.transfer(
-      { ...found, pictures: drawn },
+      { orders, groups, pairs, count, pictures: drawn },
       drawn.map((picture) => picture.pixels.buffer),
     );
   },

@@ -144,6 +144,25 @@ describe('open-recipe and strokes', () => {
 });
 
 describe('history', () => {
+  it('should undo a drag in the lesson without the choice before it, and each drag by itself', () => {
+    const [one, two, three] = smallProject().bench;
+    const pulls = [one!, two!, three!];
+    const at = (dxMm: number) => [{ ...one!, dxMm }, two!, three!];
+    const commands: Command[] = [
+      { kind: 'set-lesson', pulls: pulls.slice(0, 2) },
+      { kind: 'set-lesson', pulls },
+      { kind: 'set-lesson', pulls: at(1), move: 'p1 1' },
+      { kind: 'set-lesson', pulls: at(2), move: 'p1 1' },
+      { kind: 'set-lesson', pulls: at(9), move: 'p1 2' },
+    ];
+    let history = commands.reduce(perform, startHistory(smallProject()));
+    const back = (): unknown => {
+      history = undo(history);
+      return history.project.lesson.map(({ dxMm }) => dxMm);
+    };
+    expect([back(), back(), back(), back()]).toEqual([[2, 0, 0], [0, 0, 0], [0, 0], []]);
+  });
+
   it('should undo and redo each command exactly', () => {
     const commands: Command[] = [
       { kind: 'move-pull', pull: 'p1', to: 2 },

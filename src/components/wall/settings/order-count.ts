@@ -1,34 +1,14 @@
 import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { defined } from '../../../engine/base/at.ts';
 import type { OrderCount } from '../../../engine/explore/types.ts';
 import type { Project } from '../../../engine/project/types.ts';
 import { engineFor } from '../../../workers/client/client.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { Work } from '../../ui/work.ts';
 import { sameValue } from '../run/wall-search.ts';
+import { countSentence, drawnSentence } from './order-count-words.ts';
 
-/** The sentence that tells a count. */
-function countSentence({ pulls, count }: OrderCount): string {
-  const from = pulls === 1 ? 'from this one pull' : `from these ${pulls.toLocaleString('en')} pulls`;
-  if (count === null) return `More different prints ${from} than can be counted.`;
-  const shown =
-    count.length > 15 ? `About ${count[0]}.${count[1]} × 10${superscript(count.length - 1)}` : BigInt(count).toLocaleString('en');
-  return `${shown} different ${count === '1' ? 'print' : 'prints'} ${from}.`;
-}
-
-/** How a wall goes through so many. */
-function drawnSentence({ count, oneByOne }: OrderCount): string {
-  if (count === '1') return 'No order of them shows.';
-  if (oneByOne) return 'While nothing else may change, the wall hangs every one before it ends.';
-  return 'The wall draws from them evenly; what must stay leaves fewer.';
-}
-
-function superscript(value: number): string {
-  return String(value).replaceAll(/\d/g, (digit) => defined('⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(digit)]));
-}
-
-/** How many different prints the orders of the Bench's stack make. */
+/** How many orders of the Bench's stack may differ. */
 @customElement('wall-order-count')
 export class OrderCountNote extends LitElement {
   static override styles = [

@@ -1,0 +1,27 @@
+import { defined } from '../../../engine/base/at.ts';
+import type { OrderCount } from '../../../engine/explore/types.ts';
+
+/**
+ * The sentence that tells a count: of orders that may differ, since pairs of pulls are counted
+ * whatever lies over them.
+ */
+export function countSentence({ pulls, count }: OrderCount): string {
+  const from = pulls === 1 ? 'this one pull' : `these ${pulls.toLocaleString('en')} pulls`;
+  if (count === null) return `More orders of ${from} that may print differently than can be counted.`;
+  if (count === '1') return `All orders of ${from} print the same.`;
+  const shown =
+    count.length > 15 ? `About ${count[0]}.${count[1]} × 10${superscript(count.length - 1)}` : BigInt(count).toLocaleString('en');
+  return `${shown} orders of ${from} may print differently.`;
+}
+
+/** What is not in the count, and how a wall goes through so many. */
+export function drawnSentence({ count, oneByOne }: OrderCount): string {
+  if (count === '1') return '';
+  const fewer = 'Fewer prints differ where a pull hides what lies below it.';
+  if (oneByOne) return `${fewer} While nothing else may change, the wall hangs every one before it ends.`;
+  return `${fewer} The wall draws from them evenly; what must stay leaves fewer.`;
+}
+
+function superscript(value: number): string {
+  return String(value).replaceAll(/\d/g, (digit) => defined('⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(digit)]));
+}
