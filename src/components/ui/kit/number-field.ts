@@ -1,15 +1,24 @@
-import { css, html, LitElement, nothing } from 'lit';
+import { html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
+import { numberText, type TypedNumber, typedNumber } from '../../../engine/base/typed-number.ts';
 import { roundTo } from '../../../engine/base/units.ts';
 import { controls } from '../controls-style.ts';
+import { decimalSign, lengthUnit, onLengthUnit, setLengthUnit } from '../length-unit.ts';
 import { fieldStyle } from './field-style.ts';
+import { numberFieldStyle } from './number-field-style.ts';
 import './problem.ts';
+
+const MM_PER_INCH = 25.4;
+/** A thousandth of an inch is a quarter of the grid that offsets lie on. */
+const INCH_DECIMALS = 3;
 
 /** What a number field gives when its number was changed to one that it may hold. */
 export type NumberPick = CustomEvent<number>;
 
 /**
- * A labelled number with its unit. A number beyond its limits is refused in a sentence.
+ * A labelled number with its unit. A number beyond its limits, or none, is refused in a sentence. It is
+ * typed with a comma or a point; a length in mm may be typed in inches, and the unit beside it says so and
+ * changes it for the whole app. `value`, `min`, `max`, `step` and what is picked stay mm.
  *
  * When it is `live`, it gives numbers while they are typed or stepped, on the grid of `step`, and
  * puts back what is no number within the limits when it is left. Arrow keys step, with Shift by
@@ -18,67 +27,7 @@ export type NumberPick = CustomEvent<number>;
  */
 @customElement('ps-number')
 export class NumberField extends LitElement {
-  static override styles = [
-    controls,
-    fieldStyle,
-    css`
-      label {
-        margin-bottom: var(--space-2);
-        font-size: var(--type-small);
-        color: var(--ink-soft);
-      }
-      .field {
-        display: flex;
-        align-items: center;
-        gap: var(--space-3);
-        width: 100%;
-      }
-      input[type='number'] {
-        width: var(--number-width, 5.2em);
-        padding-inline: var(--number-pad, 8px);
-        min-width: 0;
-        flex: 0 1 auto;
-      }
-      ps-problem {
-        margin-top: var(--space-2);
-      }
-      .steps {
-        gap: 0;
-      }
-      .steps input[type='number'] {
-        appearance: textfield;
-        width: 3em;
-        margin: 0 -1px;
-        border-radius: 0;
-        text-align: center;
-      }
-      .steps input::-webkit-inner-spin-button {
-        appearance: none;
-        margin: 0;
-      }
-      .steps button {
-        min-width: 36px;
-        padding: 0;
-        font-size: var(--type-lead);
-        line-height: 1;
-      }
-      .steps button:first-child {
-        border-radius: var(--radius) 0 0 var(--radius);
-      }
-      .steps button:last-of-type {
-        border-radius: 0 var(--radius) var(--radius) 0;
-      }
-      [aria-disabled='true'] {
-        color: var(--ink-soft);
-        cursor: default;
-      }
-      @media (pointer: coarse) {
-        .steps button {
-          min-width: var(--touch);
-        }
-      }
-    `,
-  ];
+  static override styles = [controls, fieldStyle, numberFieldStyle];
 
   @property() label = '';
   /** Whether the label is only heard, where the place says what the number is. */
@@ -102,6 +51,39 @@ export class NumberField extends LitElement {
   /** The value that is being typed; its text is left alone. */
   private typed: number | null = null;
 
+  private stopUnit: (() => void) | null = null;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.stopUnit = onLengthUnit(() => {
+      this.complaint = '';
+      this.requestUpdate();
+      if (this.hasUpdated) this.putBack();
+    });
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.stopUnit?.();
+  }
+
+  private get inInches(): boolean {
+    return this.unit === 'mm' && lengthUnit() === 'in';
+  }
+
+  private get shownUnit(): string {
+    return this.inInches ? 'in' : this.unit;
+  }
+
+  private shown(value: number): number {
+    return this.inInches ? roundTo(value / MM_PER_INCH, INCH_DECIMALS) : roundTo(value, this.decimals);
+  }
+
+  /** A step of the unit shown, in that of `value`. */
+  private stepOf(step: number): number {
+    return this.inInches ? Math.max(0.01, Math.round((step / MM_PER_INCH) * 20) / 20) * MM_PER_INCH : step;
+  }
+
   private onGrid(value: number): number {
     const decimals = Math.max(0, -Math.floor(Math.log10(this.step) + 1e-9));
     return Number((Math.round(value / this.step) * this.step).toFixed(decimals)) + 0;
@@ -118,39 +100,49 @@ export class NumberField extends LitElement {
 
   private stepTo(value: number): void {
     this.typed = null;
+    this.complaint = '';
     this.give(this.onGrid(Math.min(this.max, Math.max(this.min, value))));
   }
 
+  /** What stands in the field, in the unit of `value`; or why it is no number. */
+  private read(): TypedNumber {
+    const typed = typedNumber(this.input.value, decimalSign());
+    if (typed.value === null || !this.inInches) return typed;
+    // The value in other digits stays the value.
+    const same = typed.value === this.shown(this.value);
+    return { ...typed, value: same ? this.value : roundTo(typed.value * MM_PER_INCH, INCH_DECIMALS) };
+  }
+
   private onInput(): void {
-    const value = this.input.valueAsNumber;
-    if (!this.live || !this.allows(value)) return;
+    const { value } = this.read();
+    if (!this.live || value === null || !this.allows(value)) return;
     this.typed = this.onGrid(value);
     this.give(this.typed);
   }
 
   private onChange(): void {
-    const value = this.input.valueAsNumber;
-    if (this.live) return this.onLeave();
-    this.complaint = this.allows(value) ? '' : this.limits();
-    if (this.complaint === '') this.give(value);
+    if (this.live) return this.putBack();
+    const { value, problem } = this.read();
+    this.complaint = value === null ? problem : this.allows(value) ? '' : this.limits();
+    if (value !== null && this.complaint === '') this.give(value);
   }
 
-  private onLeave(): void {
-    if (!this.live) return;
+  private putBack(): void {
     this.typed = null;
     this.write();
   }
 
   private onKey(event: KeyboardEvent): void {
     const up = event.key === 'ArrowUp';
-    if (!this.live || (!up && event.key !== 'ArrowDown') || event.altKey || event.ctrlKey || event.metaKey) return;
+    if ((!up && event.key !== 'ArrowDown') || event.altKey || event.ctrlKey || event.metaKey) return;
     event.preventDefault();
-    const by = event.shiftKey ? this.bigStep : this.step;
-    this.stepTo(this.value + (up ? by : -by));
+    const by = this.stepOf(event.shiftKey && this.live ? this.bigStep : this.step);
+    const from = this.live ? this.value : (this.read().value ?? this.value);
+    this.stepTo(from + (up ? by : -by));
   }
 
   private write(): void {
-    const text = String(roundTo(this.value, this.decimals));
+    const text = numberText(this.shown(this.value), decimalSign());
     if (this.input.value !== text) this.input.value = text;
   }
 
@@ -158,9 +150,10 @@ export class NumberField extends LitElement {
     const low = Number.isFinite(this.min);
     const high = Number.isFinite(this.max);
     const number = this.whole ? 'a whole number' : 'a number';
-    if (low && high) return `Give ${this.whole ? `${number} from ` : ''}${this.min} to ${this.max}.`;
-    if (low) return `Give ${this.whole ? `${number}, ` : ''}${this.min} or more.`;
-    return high ? `Give ${this.whole ? `${number}, ` : ''}${this.max} or less.` : `Give ${number}.`;
+    const [min, max] = [this.min, this.max].map((limit) => numberText(this.shown(limit), decimalSign()));
+    if (low && high) return `Give ${this.whole ? `${number} from ` : ''}${min} to ${max}.`;
+    if (low) return `Give ${this.whole ? `${number}, ` : ''}${min} or more.`;
+    return high ? `Give ${this.whole ? `${number}, ` : ''}${max} or less.` : `Give ${number}.`;
   }
 
   protected override willUpdate(changed: Map<string, unknown>): void {
@@ -181,32 +174,41 @@ export class NumberField extends LitElement {
   private stepButton(by: -1 | 1) {
     if (this.stepNames === null) return nothing;
     const atEnd = by < 0 ? this.value <= this.min : this.value >= this.max;
-    const step = () => this.stepTo(this.value + by * this.step);
+    const step = () => this.stepTo(this.value + by * this.stepOf(this.step));
     return html`<button type="button" aria-label=${this.stepNames[by < 0 ? 0 : 1]} aria-disabled=${atEnd} @click=${step}>${by < 0 ? '−' : '+'}</button>`;
   }
 
+  private unitSign() {
+    if (this.unit !== 'mm') return this.unit === '' ? nothing : html`<span class="soft">${this.unit}</span>`;
+    const other = this.inInches ? 'mm' : 'in';
+    const words = `Lengths are in ${this.inInches ? 'inches: show mm' : 'mm: show inches'}`;
+    return html`<button type="button" class="unit" title=${words} aria-label=${words} @click=${() => setLengthUnit(other)}>${this.shownUnit}</button>`;
+  }
+
   override render() {
-    const limit = (value: number) => (Number.isFinite(value) ? value : nothing);
+    const limit = (value: number) => (Number.isFinite(value) ? this.shown(value) : nothing);
     return html`
       <label for="number" class=${this.labelHidden ? 'visually-hidden' : ''}>${this.label}</label>
       <div class="field ${this.stepNames === null ? '' : 'steps'}">
         ${this.stepButton(-1)}
         <input
           id="number"
-          type="number"
+          type="text"
+          role="spinbutton"
+          autocomplete="off"
           inputmode=${this.min < 0 ? nothing : this.whole ? 'numeric' : 'decimal'}
-          min=${limit(this.min)}
-          max=${limit(this.max)}
-          step=${this.step}
+          aria-valuemin=${limit(this.min)}
+          aria-valuemax=${limit(this.max)}
+          aria-valuenow=${this.shown(this.value)}
           ?disabled=${this.disabled}
-          aria-label=${this.unit === '' ? this.label : `${this.label}, ${this.unit}`}
+          aria-label=${this.unit === '' ? this.label : `${this.label}, ${this.shownUnit}`}
           aria-invalid=${this.complaint === '' ? nothing : 'true'}
           @input=${this.onInput}
           @change=${this.onChange}
-          @blur=${this.onLeave}
+          @blur=${() => this.live && this.putBack()}
           @keydown=${this.onKey}
         />
-        ${this.stepButton(1)}${this.unit === '' ? nothing : html`<span class="soft">${this.unit}</span>`}
+        ${this.stepButton(1)}${this.unitSign()}
       </div>
       ${this.complaint === '' ? nothing : html`<ps-problem>${this.complaint}</ps-problem>`}
     `;

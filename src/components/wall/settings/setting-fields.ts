@@ -11,6 +11,8 @@ import type { AppStore } from '../../app-store.ts';
 import { controls } from '../../ui/controls-style.ts';
 import '../../ui/kit/fold.ts';
 import type { Fold } from '../../ui/kit/fold.ts';
+import { decimalSign } from '../../ui/length-unit.ts';
+import { stepOnArrows, typedIn } from '../../ui/typed-input.ts';
 import { fieldLine } from './field-line-style.ts';
 
 type Settings = Omit<ExploreSettings, 'holds'>;
@@ -162,16 +164,21 @@ export abstract class WallMore extends LitElement {
     return html`<label class="field">
         <span>${label}</span>
         <input
-          type="number"
+          type="text"
+          role="spinbutton"
+          autocomplete="off"
           aria-label=${label}
           inputmode=${range.whole ? 'numeric' : 'decimal'}
-          min=${range.least * shownTimes}
-          max=${ifDefined(greatest === Infinity ? undefined : greatest)}
-          step=${range.step * shownTimes}
+          aria-valuemin=${range.least * shownTimes}
+          aria-valuemax=${ifDefined(greatest === Infinity ? undefined : greatest)}
+          aria-valuenow=${ifDefined(shown === '' ? undefined : shown)}
+          @keydown=${(event: KeyboardEvent) => stepOnArrows(event, range.step * shownTimes)}
           placeholder=${empty}
-          .value=${live(shown)}
+          .value=${live(shown.replace('.', decimalSign()))}
           @change=${(event: Event) => {
-            const typed = (event.target as HTMLInputElement).valueAsNumber;
+            const input = event.target as HTMLInputElement;
+            const typed = typedIn(input);
+            if (!input.validity.valid) return;
             if (Number.isNaN(typed)) return empty === '' ? this.requestUpdate() : this.change({ [key]: undefined });
             return this.change({ [key]: keptNumber(key, typed, most), ...also });
           }}

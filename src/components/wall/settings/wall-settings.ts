@@ -14,6 +14,8 @@ import type { AppStore } from '../../app-store.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { closeStackHost } from '../../ui/layout-style.ts';
 import './order-count.ts';
+import { decimalSign } from '../../ui/length-unit.ts';
+import { stepOnArrows, typedIn } from '../../ui/typed-input.ts';
 import { inkChip, inkChipStyles } from '../print/print-ink-chip.ts';
 import './wall-limits.ts';
 import './wall-ink-limits.ts';
@@ -59,14 +61,19 @@ export class WallSettings extends LitElement {
       <label for=${id}>${label}</label>
       <input
         id=${id}
-        type="number"
+        type="text"
+        role="spinbutton"
+        autocomplete="off"
         inputmode=${range.whole ? 'numeric' : 'decimal'}
-        min=${range.least}
-        max=${ifDefined(greatest === Infinity ? undefined : greatest)}
-        step=${range.step}
-        .value=${live(String(explore[key]))}
+        aria-valuemin=${range.least}
+        aria-valuemax=${ifDefined(greatest === Infinity ? undefined : greatest)}
+        aria-valuenow=${explore[key]}
+        @keydown=${(event: KeyboardEvent) => stepOnArrows(event, range.step)}
+        .value=${live(String(explore[key]).replace('.', decimalSign()))}
         @change=${(event: Event) => {
-          const typed = (event.target as HTMLInputElement).valueAsNumber;
+          const input = event.target as HTMLInputElement;
+          const typed = typedIn(input);
+          if (!input.validity.valid) return;
           if (Number.isNaN(typed)) return this.requestUpdate();
           return this.change({ [key]: keptNumber(key, typed, most) });
         }}

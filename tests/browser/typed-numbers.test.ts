@@ -1,0 +1,76 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { enter, openStudio, type Studio, watch } from './harness.ts';
+
+let studio: Studio;
+
+beforeAll(async () => {
+  studio = await openStudio();
+});
+
+afterAll(async () => {
+  await studio?.close();
+});
+
+async function openIn(locale: string) {
+  const context = await studio.browser.newContext({ viewport: { width: 1440, height: 900 }, locale });
+  const page = await context.newPage();
+  const errors: string[] = [];
+  watch(page, studio, errors);
+  await page.goto(studio.url);
+  await enter(page, 'Drawer');
+  await page.getByRole('button', { name: /^Screen \d+, Fender$/ }).click();
+  const field = (name: string) => page.getByRole('spinbutton', { name, exact: true });
+  const type = async (text: string, name = 'From left, mm'): Promise<void> => {
+    await field(name).fill(text);
+    await field(name).press('Enter');
+  };
+  return { page, context, errors, field, type };
+}
+
+describe('typed numbers', () => {
+  it.each([
+    ['en-GB', '2.5', '−3'],
+    ['de-DE', '2,5', '−3'],
+  ])('should take comma, point and minus, and refuse fractions, in %s', async (locale, shown, minus) => {
+    const { page, context, errors, field, type } = await openIn(locale);
+    const left = field('From left, mm');
+    for (const text of ['2,5', '2.5']) {
+      await type('40');
+      await type(text);
+      await expect.poll(() => left.inputValue()).toBe(shown);
+    }
+    await type('−3');
+    await expect.poll(() => left.inputValue()).toBe(minus);
+    await type('1/2');
+    await page.getByRole('alert').filter({ hasText: '“1/2” is a fraction: write 0' }).waitFor();
+    expect(await left.inputValue()).toBe('1/2');
+    await left.fill('12');
+    await left.press('ArrowUp');
+    await expect.poll(() => left.inputValue()).toBe(locale === 'en-GB' ? '12.1' : '12,1');
+    expect(errors).toEqual([]);
+    await context.close();
+  });
+
+  it('should show and take inches everywhere, keep mm, and remember it', async () => {
+    const { page, context, errors, field, type } = await openIn('en-GB');
+    await type('254');
+    await page
+      .getByRole('button', { name: /show inches/ })
+      .first()
+      .click();
+    await expect.poll(() => field('From left, in').inputValue()).toBe('10');
+    await type('2.5', 'From top, in');
+    await page.reload();
+    await enter(page, 'Drawer');
+    await page.getByRole('button', { name: /^Screen \d+, Fender$/ }).click();
+    await expect.poll(() => field('From top, in').inputValue()).toBe('2.5');
+    await page
+      .getByRole('button', { name: /show mm/ })
+      .first()
+      .click();
+    await expect.poll(() => field('From top, mm').inputValue()).toBe('63.5');
+    expect(await field('From left, mm').inputValue()).toBe('254');
+    expect(errors).toEqual([]);
+    await context.close();
+  });
+});
