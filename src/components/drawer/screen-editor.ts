@@ -111,6 +111,7 @@ export class ScreenEditor extends StoreElement {
         .chosen=${this.chosen}
         @choose=${(event: CustomEvent<number>) => (this.chosen = event.detail)}
         @move=${this.onMove}
+        @move-back=${() => (this.draft = null)}
       ></sheet-preview>
       ${this.renderPlace(placed)}
       <div class="row add">

@@ -4,6 +4,7 @@ import { defined, entryAt } from '../../engine/base/at.ts';
 import { toOffsetGrid } from '../../engine/base/units.ts';
 import type { Paper } from '../../engine/ink/types.ts';
 import type { PlacedShape, Shape } from '../../engine/shapes/types.ts';
+import { holdPage } from '../ui/hold-page.ts';
 import { outlinePath } from './outline-path.ts';
 
 /** A place that a shape is moved to; `done` is false while it is still being dragged. */
@@ -21,7 +22,12 @@ const ARROWS: Record<string, [number, number]> = {
   ArrowDown: [0, 1],
 };
 
-/** The sheet with what one screen prints; shapes are moved by dragging or with the arrow keys. */
+/**
+ * The sheet with what one screen prints; shapes are moved by dragging or with the arrow keys.
+ * @fires move CustomEvent<Move>
+ * @fires move-back Event: the drag was broken off, and its shape belongs where it was
+ * @fires choose CustomEvent<number>
+ */
 @customElement('sheet-preview')
 export class SheetPreview extends LitElement {
   static override styles = [
@@ -110,6 +116,13 @@ export class SheetPreview extends LitElement {
     this.send({ index: moving.index, xMm, yMm, done });
   }
 
+  /** The browser took the pointer away: where it says that was is no place. */
+  private breakOff(event: PointerEvent): void {
+    if (this.moving?.pointer !== event.pointerId) return;
+    this.moving = null;
+    this.dispatchEvent(new Event('move-back'));
+  }
+
   private nudge(event: KeyboardEvent, index: number): void {
     const arrow = ARROWS[event.key];
     if (arrow === undefined || event.ctrlKey || event.metaKey || event.altKey) return;
@@ -133,7 +146,8 @@ export class SheetPreview extends LitElement {
       @pointerdown=${(event: PointerEvent) => this.take(event, index)}
       @pointermove=${(event: PointerEvent) => this.drag(event, false)}
       @pointerup=${(event: PointerEvent) => this.drag(event, true)}
-      @pointercancel=${(event: PointerEvent) => this.drag(event, true)}
+      @pointercancel=${(event: PointerEvent) => this.breakOff(event)}
+      @touchstart=${holdPage()}
       @focus=${() => this.dispatchEvent(new CustomEvent<number>('choose', { detail: index }))}
       @keydown=${(event: KeyboardEvent) => this.nudge(event, index)}
     >

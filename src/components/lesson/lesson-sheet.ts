@@ -7,6 +7,7 @@ import type { Studio } from '../../engine/studio/studio.ts';
 import type { Picture } from '../../workers/api/picture-api.ts';
 import '../ui/print/picture-view.ts';
 import { controls } from '../ui/controls-style.ts';
+import { holdPage } from '../ui/hold-page.ts';
 import { pathOf, restOutline } from '../ui/print/screen-outline.ts';
 import { mmText, screenWords } from '../ui/words.ts';
 
@@ -19,6 +20,8 @@ export interface Shift {
 
 /** Arrow keys move by this; with Shift ten times as far, mm. */
 const STEP_MM = 5;
+/** A finger that moves less than this taps, px. */
+const FINGER_PX = 6;
 
 function within(mm: number, most: number): number {
   return toOffsetGrid(Math.min(most, Math.max(-most, mm)));
@@ -51,13 +54,13 @@ export class LessonSheet extends LitElement {
         inset: 0;
         width: 100%;
         height: 100%;
+        touch-action: pan-y;
       }
       path {
         fill: transparent;
         stroke: transparent;
         cursor: grab;
         outline: none;
-        touch-action: pan-y;
       }
       path.line {
         pointer-events: none;
@@ -74,9 +77,6 @@ export class LessonSheet extends LitElement {
         stroke: var(--on-stock);
         stroke-dasharray: 6 4;
       }
-      path.hit.chosen {
-        touch-action: none;
-      }
       path.hit.dragged {
         cursor: grabbing;
       }
@@ -89,7 +89,10 @@ export class LessonSheet extends LitElement {
   @property({ attribute: false }) picture: Picture | null = null;
   @property({ attribute: false }) selected: string | null = null;
   @property() label = '';
-  @state() private drag: { pull: string; pointer: number; x: number; y: number; dxMm: number; dyMm: number } | null = null;
+  @state() private drag: { pull: string; pointer: number; x: number; y: number; dxMm: number; dyMm: number; moved: boolean } | null = null;
+
+  /** Whether the shape under the finger was chosen before: on another one a finger may want to scroll. */
+  private holds = false;
 
   private tell<T>(name: string, detail: T): void {
     this.dispatchEvent(new CustomEvent<T>(name, { detail }));
@@ -104,11 +107,18 @@ export class LessonSheet extends LitElement {
 
   private onDown(event: PointerEvent, pull: Pull): void {
     if (event.button !== 0) return;
+    this.holds = pull.id === this.selected;
     this.tell('pull-select', pull.id);
-    // A finger that lands on a shape not yet chosen may want to scroll.
-    if (event.pointerType === 'touch' && pull.id !== this.selected) return;
     (event.currentTarget as Element).setPointerCapture(event.pointerId);
-    this.drag = { pull: pull.id, pointer: event.pointerId, x: event.clientX, y: event.clientY, dxMm: pull.dxMm, dyMm: pull.dyMm };
+    this.drag = {
+      pull: pull.id,
+      pointer: event.pointerId,
+      x: event.clientX,
+      y: event.clientY,
+      dxMm: pull.dxMm,
+      dyMm: pull.dyMm,
+      moved: false,
+    };
     this.tell('drag-state', true);
   }
 
@@ -116,13 +126,24 @@ export class LessonSheet extends LitElement {
     const { drag } = this;
     if (drag?.pointer !== event.pointerId || drag.pull !== pull.id) return;
     const mmPerPx = this.studio.paper.widthMm / this.getBoundingClientRect().width;
-    this.shift(pull, drag.dxMm + (event.clientX - drag.x) * mmPerPx, drag.dyMm + (event.clientY - drag.y) * mmPerPx);
+    const [x, y] = [event.clientX - drag.x, event.clientY - drag.y];
+    if (!drag.moved && event.pointerType === 'touch' && Math.hypot(x, y) < FINGER_PX) return;
+    if (!drag.moved) this.drag = { ...drag, moved: true };
+    this.shift(pull, drag.dxMm + x * mmPerPx, drag.dyMm + y * mmPerPx);
   }
 
   private onUp(event: PointerEvent): void {
     if (this.drag?.pointer !== event.pointerId) return;
     this.drag = null;
     this.tell('drag-state', false);
+  }
+
+  /** The page scrolls instead: the shape belongs where it was. */
+  private onCancel(event: PointerEvent, pull: Pull): void {
+    const { drag } = this;
+    if (drag?.pointer !== event.pointerId) return;
+    if (drag.moved) this.shift(pull, drag.dxMm, drag.dyMm);
+    this.onUp(event);
   }
 
   private onKey(event: KeyboardEvent, pull: Pull): void {
@@ -176,7 +197,8 @@ export class LessonSheet extends LitElement {
             @pointerdown=${(event: PointerEvent) => this.onDown(event, pull)}
             @pointermove=${(event: PointerEvent) => this.onMove(event, pull)}
             @pointerup=${(event: PointerEvent) => this.onUp(event)}
-            @pointercancel=${(event: PointerEvent) => this.onUp(event)}
+            @pointercancel=${(event: PointerEvent) => this.onCancel(event, pull)}
+            @touchstart=${holdPage(() => this.holds)}
             @focus=${() => this.tell('pull-select', pull.id)}
             @keydown=${(event: KeyboardEvent) => this.onKey(event, pull)}
           />`;
