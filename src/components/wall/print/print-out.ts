@@ -31,7 +31,9 @@ export class PrintOut extends LitElement {
   ];
 
   @property({ attribute: false }) relative = true;
-  @state() private prints: readonly Variant[] = [];
+  /** How many prints hang: while they are found, a sheet of all of them grows. */
+  @property({ attribute: false }) hanging = 0;
+  private prints: () => readonly Variant[] = () => [];
   @state() private single = false;
   @state() private widthMm = 300;
   @state() private dpi = 150;
@@ -48,28 +50,33 @@ export class PrintOut extends LitElement {
     },
   });
 
-  /** @param which which prints these are, in words */
-  showSheet(prints: readonly Variant[], which: string, studio: Studio): void {
+  /**
+   * @param prints the prints, asked anew when the sheet is made
+   * @param which which prints these are, in words
+   */
+  showSheet(prints: () => readonly Variant[], which: string, studio: Studio): void {
     this.which = which;
     this.begin(prints, studio, false);
   }
 
   showOne(print: Variant, studio: Studio): void {
     this.widthMm = Math.round(studio.paper.widthMm);
-    this.begin([print], studio, true);
+    this.begin(() => [print], studio, true);
   }
 
-  private begin(prints: readonly Variant[], studio: Studio, single: boolean): void {
+  private begin(prints: () => readonly Variant[], studio: Studio, single: boolean): void {
     this.prints = prints;
     this.drawer = studio;
     this.single = single;
     this.making.clear();
+    this.requestUpdate();
     this.dialog.showModal();
   }
 
   private make(event: Event): void {
     event.preventDefault();
-    const { drawer: studio, prints, relative, widthMm, dpi, paper, columns, kind, single } = this;
+    const prints = this.prints();
+    const { drawer: studio, relative, widthMm, dpi, paper, columns, kind, single } = this;
     const [first] = prints;
     if (studio === null || first === undefined) return;
     const title = `“${first.seed}”: ${this.which}`;
@@ -120,13 +127,13 @@ export class PrintOut extends LitElement {
             <option value="png" ?selected=${this.kind === 'png'}>PNG</option>
           </select></label>
       </div>
-      <p class="soft small">${this.prints.length.toLocaleString('en')} ${this.which}, each with its number and the name of its wall.</p>`;
+      <p class="soft small">${this.prints().length.toLocaleString('en')} ${this.which}, each with its number and the name of its wall.</p>`;
   }
 
   override render() {
-    const { single, prints } = this;
+    const { single } = this;
     const { running, progress } = this.making;
-    const title = single ? `Print ${(prints[0]?.index ?? 0) + 1} as a picture` : 'Contact sheet';
+    const title = single ? `Print ${(this.prints()[0]?.index ?? 0) + 1} as a picture` : 'Contact sheet';
     return dialogBox(
       { heading: title, onClose: () => this.making.stop() },
       html`<form @submit=${(event: Event) => this.make(event)}>

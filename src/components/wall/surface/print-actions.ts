@@ -62,11 +62,11 @@ export class PrintActions {
 
   /** Brings out a contact sheet of the selected prints, else of all that hang. */
   sheet(): void {
-    const { studio, selected, hung, out } = this.prints();
+    const { studio, selected, out } = this.prints();
     if (studio === null) return;
-    if (selected.size === 0) return out.showSheet(this.at(hung), 'prints that hang', studio);
+    if (selected.size === 0) return out.showSheet(() => this.at(this.prints().hung), 'prints that hang', studio);
     const prints = this.selectedInOrder();
-    out.showSheet(prints, prints.length === 1 ? 'selected print' : 'selected prints', studio);
+    out.showSheet(() => prints, prints.length === 1 ? 'selected print' : 'selected prints', studio);
   }
 
   /** Brings out one print as a picture. */
