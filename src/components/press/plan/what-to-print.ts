@@ -43,10 +43,11 @@ export function whatToPrint(
       @runs=${(event: CustomEvent<VisitRun[]>) => store.dispatch({ kind: 'set-visit', runs: event.detail })}
     ></press-visit-runs>
     <div class="start">
+      ${startButton(run, find)}
       ${
         run.running
-          ? html`<ps-progress label="Looking for an order" words="${Math.round(100 * run.worked)} %" .most=${1} .value=${run.worked} @stop=${() => run.stop()}></ps-progress>`
-          : html`<button class="main" @click=${find}>Find the pull order</button>`
+          ? html`<ps-progress label="Looking for an order" words="${Math.round(100 * run.worked)} %" .most=${1} .value=${run.worked} stop=""></ps-progress>`
+          : nothing
       }
       <p class="total">${counted(total, 'sheet')} in all</p>
       ${total === 0 ? html`<p class="soft">Give at least one recipe a number of sheets.</p>` : nothing}
@@ -58,4 +59,15 @@ export function whatToPrint(
       @figures=${(event: CustomEvent<Partial<PressSettings>>) => store.dispatch({ kind: 'set-press', change: event.detail })}
     ></press-studio-figures>
   </section>`;
+}
+
+/** One button that starts and then stops, so that what was pressed keeps the focus. */
+function startButton(run: PlanRun, find: () => void) {
+  const press = (event: MouseEvent): void => {
+    // The second press of a double click would stop what the first one started.
+    if (event.detail > 1) return;
+    if (run.running) run.stop();
+    else find();
+  };
+  return html`<button class=${run.running ? '' : 'main'} @click=${press}>${run.running ? 'Stop' : 'Find the pull order'}</button>`;
 }
