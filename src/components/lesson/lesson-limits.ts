@@ -28,8 +28,8 @@ export class LessonLimitSliders extends LitElement {
         grid-template-columns: minmax(0, 1fr) auto;
         column-gap: var(--space-5);
         align-items: baseline;
-        width: 240px;
-        max-width: 100%;
+        flex: 1 1 250px;
+        max-width: 290px;
       }
       input {
         grid-column: 1 / -1;
@@ -38,6 +38,14 @@ export class LessonLimitSliders extends LitElement {
       }
       output {
         font-weight: 600;
+      }
+      @media (max-width: 760px) {
+        :host {
+          width: 100%;
+        }
+        label {
+          max-width: none;
+        }
       }
     `,
   ];
@@ -52,18 +60,18 @@ export class LessonLimitSliders extends LitElement {
     const { minDeltaE, minAreaMm2 } = this.limits;
     const typed = (event: Event): number => (event.target as HTMLInputElement).valueAsNumber;
     return html`<label
-        ><span>Colours up to this alike</span><output>ΔE ${minDeltaE.toFixed(1)}</output>
+        ><span>Counts as the same below</span><output>ΔE ${minDeltaE.toFixed(1)}</output>
         <input
           type="range"
           min="0.1"
           max="12"
           step="0.1"
-          aria-label="Colours up to this ΔE count as the same"
+          aria-label="Counts as the same below this ΔE"
           .value=${String(minDeltaE)}
           @input=${(event: Event) => this.give({ minDeltaE: typed(event) })}
       /></label>
       <label
-        ><span>Areas up to this overlooked</span><output>${minAreaMm2} mm²</output>
+        ><span>Overlook areas up to</span><output>${minAreaMm2} mm²</output>
         <input
           type="range"
           min=${LESSON_AREA_MM2.least}

@@ -27,7 +27,7 @@ import { lookStyles, twoLooks } from './two-looks.ts';
 import '../ui/kit/empty.ts';
 
 /** Rows of the contact sheet's pictures by number of pulls: six have up to 720 pictures. */
-const ROWS = [0, 0, 560, 560, 360, 240, 150];
+const ROWS = [0, 0, 560, 560, 360, 240, 180];
 /** While a shape is dragged, many pictures are drafts. */
 const DRAFT_ROWS = 150;
 const DRAFT_FROM = 4;

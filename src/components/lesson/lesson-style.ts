@@ -32,6 +32,9 @@ export const lessonStyles = css`
     gap: var(--space-6) var(--space-9);
     margin: var(--space-8) 0 var(--space-9);
   }
+  ps-lesson-limits {
+    flex: 0 1 600px;
+  }
   .modes {
     display: flex;
   }

@@ -33,6 +33,9 @@ export const chipStyles = css`
   .order .chip:nth-child(n + 5) {
     margin-top: 20px;
   }
+  .order .chip:nth-child(n + 6) {
+    margin-top: 25px;
+  }
 `;
 
 /** The number of a pull on its ink. */
