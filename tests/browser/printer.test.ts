@@ -36,6 +36,14 @@ describe('the printer', () => {
     }
     await expect.poll(() => page.getByText('10 sheets in all').count()).toBe(1);
     await page.getByRole('button', { name: 'Find the pull order' }).click();
+    // What was pressed stops the search now, and has kept the focus.
+    const focused = () =>
+      page.evaluate(() => {
+        let at = document.activeElement;
+        while (at?.shadowRoot?.activeElement) at = at.shadowRoot.activeElement;
+        return at?.textContent ?? '';
+      });
+    expect(await focused()).toMatch(/^(Stop|Find the pull order)$/);
     const print = page.getByRole('button', { name: 'Print the pull sheet' });
     await expect.poll(() => print.isEnabled().catch(() => false), { timeout: 60_000 }).toBe(true);
 
