@@ -157,7 +157,7 @@ describe('the wall as a map', () => {
     await page.keyboard.press('s');
     const one = page.getByRole('dialog', { name: /as a picture$/ });
     await one.getByRole('spinbutton', { name: 'Width' }).fill('100');
-    await one.getByRole('spinbutton', { name: 'at' }).fill('254');
+    await one.getByRole('spinbutton', { name: 'Resolution' }).fill('254');
     const [print] = await Promise.all([
       page.waitForEvent('download', { timeout: 60_000 }),
       one.getByRole('button', { name: 'Save' }).click(),
@@ -167,7 +167,7 @@ describe('the wall as a map', () => {
     // What is too large is told, and the wall goes on.
     await page.keyboard.press('s');
     await one.getByRole('spinbutton', { name: 'Width' }).fill('1500');
-    await one.getByRole('spinbutton', { name: 'at' }).fill('600');
+    await one.getByRole('spinbutton', { name: 'Resolution' }).fill('600');
     await one.getByRole('button', { name: 'Save' }).click();
     await expect.poll(() => one.getByRole('alert').textContent()).toMatch(/up to \d+ dpi will do/);
     expect(errors).toEqual([]);

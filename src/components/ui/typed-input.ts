@@ -1,4 +1,4 @@
-import { typedNumber } from '../../engine/base/typed-number.ts';
+import { numberText, typedNumber } from '../../engine/base/typed-number.ts';
 import { decimalSign } from './length-unit.ts';
 
 /**
@@ -20,6 +20,6 @@ export function stepOnArrows(event: KeyboardEvent, step: number): void {
   event.preventDefault();
   const input = event.target as HTMLInputElement;
   const value = typedNumber(input.value, decimalSign()).value ?? 0;
-  input.value = String(Math.round((value + way * step) * 1e6) / 1e6);
+  input.value = numberText(Math.round((value + way * step) * 1e6) / 1e6, decimalSign());
   input.dispatchEvent(new Event('change', { bubbles: true }));
 }

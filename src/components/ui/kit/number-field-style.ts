@@ -17,6 +17,7 @@ export const numberFieldStyle = css`
     padding-inline: var(--number-pad, 8px);
     min-width: 0;
     flex: 0 1 auto;
+    text-align: right;
   }
   ps-problem {
     margin-top: var(--space-2);
@@ -25,15 +26,10 @@ export const numberFieldStyle = css`
     gap: 0;
   }
   .steps input {
-    appearance: textfield;
     width: 3em;
     margin: 0 -1px;
     border-radius: 0;
     text-align: center;
-  }
-  .steps input::-webkit-inner-spin-button {
-    appearance: none;
-    margin: 0;
   }
   .steps button {
     min-width: 36px;

@@ -90,7 +90,7 @@ export class NumberField extends LitElement {
   }
 
   private allows(value: number): boolean {
-    return value >= this.min && value <= this.max && (!this.whole || Number.isInteger(value));
+    return value >= this.min && value <= this.max && (!this.whole || this.inInches || Number.isInteger(value));
   }
 
   private give(value: number): void {

@@ -93,4 +93,8 @@ export const comparePrintsStyle = css`
       display: none;
     }
   }
+  .limit {
+    width: 5em;
+    text-align: right;
+  }
 `;

@@ -1,6 +1,7 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { entryAt } from '../../../engine/base/at.ts';
+import { numberText } from '../../../engine/base/typed-number.ts';
 import type { Variant } from '../../../engine/explore/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
 import type { Picture } from '../../../workers/api/picture-api.ts';
@@ -9,6 +10,8 @@ import { engineFor, wallTools } from '../../../workers/client/client.ts';
 import { RAMP, RAMP_END } from '../../../workers/jobs/difference-picture.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { fullDialog } from '../../ui/layout-style.ts';
+import { decimalSign } from '../../ui/length-unit.ts';
+import { stepOnArrows, typedIn } from '../../ui/typed-input.ts';
 import '../../ui/print/picture-view.ts';
 import { Work } from '../../ui/work.ts';
 import { comparePrintsStyle } from './compare-prints-style.ts';
@@ -101,7 +104,7 @@ export class ComparePrints extends LitElement {
         }} /> Differences</label>
         ${
           differing
-            ? html`<label>Count areas over ΔE <input type="number" min="0" max="100" step="0.5" .value=${String(this.limit)} @change=${(event: Event) => this.setLimit(Number((event.target as HTMLInputElement).value))} /></label>
+            ? html`<label>Count areas over ΔE <input class="limit" type="text" role="spinbutton" inputmode="decimal" aria-valuemin="0" aria-valuemax="100" aria-valuenow=${this.limit} .value=${numberText(this.limit, decimalSign())} @keydown=${(event: KeyboardEvent) => stepOnArrows(event, 0.5)} @change=${(event: Event) => this.setLimit(typedIn(event.target as HTMLInputElement))} /></label>
               <span class="soft small scale">alike<i class="ramp" style="background:linear-gradient(to right,${ramp})"></i>ΔE ${RAMP_END} or more</span>`
             : nothing
         }

@@ -7,6 +7,8 @@ import { controls } from '../../ui/controls-style.ts';
 import { download, fileNameOf } from '../../ui/download.ts';
 import { dialogStyle } from '../../ui/kit/dialog-style.ts';
 import { dialogBox } from '../../ui/kit/dialog.ts';
+import '../../ui/kit/number-field.ts';
+import type { NumberPick } from '../../ui/kit/number-field.ts';
 import '../../ui/kit/problem.ts';
 import '../../ui/kit/progress.ts';
 import { pageFonts } from '../../ui/page-fonts.ts';
@@ -23,6 +25,9 @@ export class PrintOut extends LitElement {
     css`
       dialog {
         --dialog-width: 440px;
+      }
+      .row {
+        align-items: end;
       }
       .row label {
         white-space: nowrap;
@@ -93,11 +98,11 @@ export class PrintOut extends LitElement {
   }
 
   private number(name: 'widthMm' | 'dpi' | 'columns', label: string, unit: string, { min, max }: { min: number; max: number }) {
-    return html`<label>${label}
-      <input type="number" required min=${min} max=${max} step="1" .value=${String(this[name])} @input=${(event: Event) => {
-        this[name] = Number((event.target as HTMLInputElement).value);
-      }} />
-      ${unit}</label>`;
+    return html`<ps-number live whole .label=${label} .unit=${unit} .min=${min} .max=${max} .bigStep=${10} .value=${this[name]} @pick=${(
+      event: NumberPick,
+    ) => {
+      this[name] = event.detail;
+    }}></ps-number>`;
   }
 
   private onePrint() {
@@ -105,7 +110,7 @@ export class PrintOut extends LitElement {
     const paper = studio?.paper;
     const wide = Math.round((widthMm / MM_PER_INCH) * dpi);
     const high = paper === undefined ? 0 : Math.round((wide * paper.heightMm) / paper.widthMm);
-    return html`<div class="row">${this.number('widthMm', 'Width', 'mm', { min: 5, max: 20_000 })} ${this.number('dpi', 'at', 'dpi', { min: 10, max: 2400 })}</div>
+    return html`<div class="row">${this.number('widthMm', 'Width', 'mm', { min: 5, max: 20_000 })} ${this.number('dpi', 'Resolution', 'dpi', { min: 10, max: 2400 })}</div>
       <p class="soft small">${wide.toLocaleString('en')} × ${high.toLocaleString('en')} pixels, as on the wall: a picture to look at, not a film positive.</p>`;
   }
 

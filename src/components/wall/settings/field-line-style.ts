@@ -13,10 +13,8 @@ export const fieldLine = css`
   }
   .field input {
     width: 4.8em;
-    appearance: textfield;
   }
-  .field input::-webkit-inner-spin-button {
-    appearance: none;
-    margin: 0;
+  .field input[role='spinbutton'] {
+    text-align: right;
   }
 `;
