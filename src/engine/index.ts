@@ -40,7 +40,7 @@ export type { Mesh, PlacedShape, Screen, Shape } from './shapes/types.ts';
 export { canonicalOrder } from './order/canonical.ts';
 export { countOrderClasses } from './order/count.ts';
 export { dryingPairs, freeSwaps, overlapsOf } from './order/overlaps.ts';
-export { groupOrders } from './order/group-orders.ts';
+export { groupOrders } from './order/groups/group-orders.ts';
 export { orderClasses } from './order/enumerate.ts';
 export { sampleOrder } from './order/sample.ts';
 export type { Overlap, OverlapOptions, SharedPair } from './order/overlaps.ts';

@@ -1,4 +1,4 @@
-import type { PairOrder, PairReason } from '../../engine/order/pair-reasons.ts';
+import type { PairOrder, PairReason } from '../../engine/order/groups/pair-reasons.ts';
 import type { LessonResult } from '../../workers/api/picture-api.ts';
 import { counted } from '../ui/words.ts';
 import type { LessonQuestion } from './lesson-run.ts';

@@ -1,4 +1,4 @@
-import type { PairOrder } from '../../engine/order/pair-reasons.ts';
+import type { PairOrder } from '../../engine/order/groups/pair-reasons.ts';
 import type { Pull } from '../../engine/stack/types.ts';
 import type { Job, Keyed } from './request.ts';
 

@@ -12,7 +12,7 @@ import { checkInk } from '../../engine/ink/characterise/check-ink.ts';
 import { fitOverprintSteps } from '../../engine/ink/fit/fit-overprints.ts';
 import { matchInkSteps } from '../../engine/ink/mix/match.ts';
 import { planRest } from '../../engine/log/rest.ts';
-import { groupOrderSteps } from '../../engine/order/group-orders.ts';
+import { groupOrderSteps } from '../../engine/order/groups/group-orders.ts';
 import { overlapsOf } from '../../engine/order/overlaps.ts';
 import { drawerShape } from '../../engine/shapes/place/drawer-shape.ts';
 import { readShapes } from '../../engine/shapes/read/read-shapes.ts';

@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { intersectionArea } from '../../../src/engine/geometry/booleans.ts';
 import { shapeBounds } from '../../../src/engine/geometry/rings.ts';
-import { groupOrders } from '../../../src/engine/order/group-orders.ts';
+import { groupOrders } from '../../../src/engine/order/groups/group-orders.ts';
 import { demoProject } from '../../../src/engine/project/demo.ts';
 import { checkProject } from '../../../src/engine/project/read.ts';
 import { pullRings, screenRings } from '../../../src/engine/shapes/place/placed.ts';

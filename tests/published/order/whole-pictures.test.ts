@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { randomFrom } from '../../../src/engine/base/random.ts';
-import { groupOrders } from '../../../src/engine/order/group-orders.ts';
+import { groupOrders } from '../../../src/engine/order/groups/group-orders.ts';
 import { demoProject } from '../../../src/engine/project/demo.ts';
 import type { Pull } from '../../../src/engine/stack/types.ts';
 import type { Studio } from '../../../src/engine/studio/studio.ts';

@@ -284,7 +284,7 @@ export class WallView extends LitElement {
     return html`
       ${this.line(shown)} ${this.prints()} ${this.filtering ? this.filter(shown) : nothing}
       <wall-compare-prints .relative=${this.relative}></wall-compare-prints>
-      <wall-print-out .relative=${this.relative} .hanging=${this.sequence.length}></wall-print-out>
+      <wall-print-out .relative=${this.relative} .hanging=${this.found}></wall-print-out>
       <ps-key-list heading="Keys of the wall" .keys=${WALL_KEYS}></ps-key-list>
       ${printRow(row)} ${this.rail()}
     `;

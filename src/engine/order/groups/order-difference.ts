@@ -1,5 +1,5 @@
-import { entryAt, f64, num, u16 } from '../base/at.ts';
-import { roundTo } from '../base/units.ts';
+import { entryAt, f64, num, u16 } from '../../base/at.ts';
+import { roundTo } from '../../base/units.ts';
 import type { OrderPlace } from './order-places.ts';
 
 /** From where on two orders print two pictures. */

@@ -1,6 +1,6 @@
 import type { CDPSession, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { enter, openStudio, type Studio, watch } from './harness.ts';
+import { enter, openStudio, type Studio, watch } from '../harness.ts';
 
 let studio: Studio;
 

@@ -1,12 +1,12 @@
-import { entryAt, num } from '../base/at.ts';
-import { EngineError } from '../base/error.ts';
-import { LESSON_AREA_MM2, LESSON_PULLS, within } from '../base/limits.ts';
-import type { Stack } from '../stack/types.ts';
-import type { Studio } from '../studio/studio.ts';
+import { entryAt, num } from '../../base/at.ts';
+import { EngineError } from '../../base/error.ts';
+import { LESSON_AREA_MM2, LESSON_PULLS, within } from '../../base/limits.ts';
+import type { Stack } from '../../stack/types.ts';
+import type { Studio } from '../../studio/studio.ts';
+import { checkMinDeltaE, type Overlap, type OverlapOptions, overlapsOf } from '../overlaps.ts';
 import { completeLink, type Link } from './complete-link.ts';
 import { differenceWithin, equalOrders, type PictureLimits } from './order-difference.ts';
 import { type OrderPlace, orderPlaces } from './order-places.ts';
-import { checkMinDeltaE, type Overlap, type OverlapOptions, overlapsOf } from './overlaps.ts';
 import { type PairOrder, pairReasons } from './pair-reasons.ts';
 
 /** When two orders count as one picture. */

@@ -1,12 +1,12 @@
-import { entryAt, f64, num, u32 } from '../base/at.ts';
-import { deltaE2000 } from '../colour/delta-e.ts';
-import { type Lab, labD50 } from '../colour/lab.ts';
-import { type FilmBands, overFilm } from '../ink/film/film.ts';
-import { buildCellMap } from '../stack/cell-map.ts';
-import { stackLayers } from '../stack/layers.ts';
-import { placedSpans } from '../stack/screen-spans.ts';
-import type { Stack } from '../stack/types.ts';
-import type { Studio } from '../studio/studio.ts';
+import { entryAt, f64, num, u32 } from '../../base/at.ts';
+import { deltaE2000 } from '../../colour/delta-e.ts';
+import { type Lab, labD50 } from '../../colour/lab.ts';
+import { type FilmBands, overFilm } from '../../ink/film/film.ts';
+import { buildCellMap } from '../../stack/cell-map.ts';
+import { stackLayers } from '../../stack/layers.ts';
+import { placedSpans } from '../../stack/screen-spans.ts';
+import type { Stack } from '../../stack/types.ts';
+import type { Studio } from '../../studio/studio.ts';
 
 /** Rows are this high, mm, as fine as offsets, unless the sheet would have too many of them. */
 const ROW_MM = 0.1;

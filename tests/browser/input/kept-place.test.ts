@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { openPage, openStudio, type Studio } from './harness.ts';
+import { openPage, openStudio, type Studio } from '../harness.ts';
 
 let studio: Studio;
 

@@ -1,4 +1,4 @@
-import { num } from '../base/at.ts';
+import { num } from '../../base/at.ts';
 
 /** Two items and how far apart they are. */
 export interface Link {

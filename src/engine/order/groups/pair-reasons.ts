@@ -1,9 +1,9 @@
-import { entryAt } from '../base/at.ts';
-import type { Pull } from '../stack/types.ts';
-import type { Studio } from '../studio/studio.ts';
+import { entryAt } from '../../base/at.ts';
+import type { Pull } from '../../stack/types.ts';
+import type { Studio } from '../../studio/studio.ts';
+import type { SharedPair } from '../overlaps.ts';
 import { areaBeyond, orderDifference, type PictureLimits } from './order-difference.ts';
 import type { OrderPlace } from './order-places.ts';
-import type { SharedPair } from './overlaps.ts';
 
 /**
  * Why the order of two pulls shows or not, when they are neighbours:

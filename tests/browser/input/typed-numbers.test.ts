@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { enter, openStudio, type Studio, watch } from './harness.ts';
+import { enter, openStudio, type Studio, watch } from '../harness.ts';
 
 let studio: Studio;
 
