@@ -125,7 +125,7 @@ export const INKS_RULES: RulesOf<InksCommand> = {
     },
   },
   'set-stroke-gain': {
-    label: 'change the stroke gain',
+    label: 'change what a further stroke adds',
     mergeKey: ({ kind }) => kind,
     change({ drawer: studio }, { strokeGain }) {
       if (!(strokeGain >= 0 && strokeGain <= 1)) {
