@@ -27,6 +27,7 @@ export { letdownFor } from './ink/mix/letdown.ts';
 export { type MatchAnswer, matchInk, matchInkSteps, type MatchOptions, type MatchResult } from './ink/mix/match.ts';
 export { MESH_TABLE } from './ink/film/mesh-table.ts';
 export { checkReadings, measuredInk } from './ink/characterise/measured-ink.ts';
+export { fitFilms } from './ink/fit/fit-stacks.ts';
 export { checkSquares, fitOverprints, fittedInk } from './ink/fit/fit-overprints.ts';
 export { coloursFromPhoto, drawdownFromPhoto } from './ink/characterise/drawdown-photo.ts';
 export { PAPER_PRESETS } from './ink/paper/paper-presets.ts';
