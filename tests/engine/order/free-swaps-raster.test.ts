@@ -106,6 +106,5 @@ describe('freeSwaps against a raster brute force', () => {
     expect(alone).toBeGreaterThan(300);
     expect(together).toBeGreaterThan(1000);
     expect(worst).toBeLessThan(THRESHOLD + 0.1);
-    console.info(`${alone} swaps, ${together} pairs of orders, worst ΔE ${worst.toFixed(3)}`);
   }, 120_000);
 });
