@@ -34,7 +34,7 @@ export interface StockNeed {
 const knownAreas = new WeakMap<Recipe, number[]>();
 
 /** Area that each pull of a recipe prints on the sheet, mm²; each recipe is measured once. */
-function pullAreas(recipe: Recipe): number[] {
+export function pullAreas(recipe: Recipe): number[] {
   const known = knownAreas.get(recipe);
   if (known !== undefined) return known;
   const { widthMm, heightMm } = recipe.paper;

@@ -5,6 +5,7 @@ import { earliestEnd } from '../pullorder/timeline/earliest-end.ts';
 import type { TimelineStart } from '../pullorder/timeline/start-state.ts';
 import type { PullPlan, SetUp } from '../pullorder/types.ts';
 import { type InkNeed, type StockNeed, visitInks, visitStocks } from './ink-needs.ts';
+import { paperProblems } from './problem/paper-problems.ts';
 import { type SetUpCard, setUpCards } from './set-up-cards.ts';
 import { type VisitFigures, wholeFigures } from './visit-figures.ts';
 import type { VisitProblem, VisitSheet } from './visit-problem.ts';
@@ -79,6 +80,7 @@ export function describe(order: Ordered, bound: Bound, { visit, press, start }: 
   const inks = visitInks(visit, press, order.setUps);
   return {
     ...times,
+    problems: [...times.problems, ...paperProblems(order.setUps, visit)],
     sheets: visit.sheets,
     testSheet: visit.testSheet,
     recipes: visit.recipes.map((recipe, r) => ({

@@ -1,0 +1,58 @@
+import { entryAt, num } from '../../base/at.ts';
+import type { Problem } from '../../base/error.ts';
+import { rangesText } from '../../base/words.ts';
+import type { SetUp } from '../../pullorder/types.ts';
+import { pullAreas } from '../ink-needs.ts';
+import type { VisitProblem } from '../visit-problem.ts';
+
+/**
+ * What is wrong between an order and its paper, a sentence each.
+ * @returns 'visit.paper-sizes' where sheets of several sizes are pulled at one offset: the same lays hold
+ *   each at another place; 'visit.off-sheet' for each pull that meets nothing of its sheet
+ */
+export function paperProblems(setUps: readonly SetUp[], visit: VisitProblem): Problem[] {
+  return [...sizeProblems(setUps, visit), ...offSheet(visit)];
+}
+
+function sizeProblems(setUps: readonly SetUp[], { sheets, recipes }: VisitProblem): Problem[] {
+  const sizes = new Set<string>();
+  const mixed = setUps.flatMap(({ pulls }, i) => {
+    const own = new Set(
+      pulls.map(([s]) => {
+        const { widthMm, heightMm } = entryAt(recipes, entryAt(sheets, s).recipe).paper;
+        return `${widthMm} × ${heightMm} mm`;
+      }),
+    );
+    if (own.size < 2) return [];
+    for (const size of own) sizes.add(size);
+    return [i + 1];
+  });
+  if (mixed.length === 0) return [];
+  return [
+    {
+      code: 'visit.paper-sizes',
+      message: `${mixed.length === 1 ? 'Set-up' : 'Set-ups'} ${rangesText(mixed)} ${mixed.length === 1 ? 'prints' : 'print'} sheets of several sizes (${[...sizes].join(', ')}) at one offset: set the lays so that the middle of each size lies where it was drawn, or cut the paper alike.`,
+      where: `set-up ${num(mixed, 0)}`,
+    },
+  ];
+}
+
+/** Less than this is no print, mm². */
+const NOTHING_MM2 = 1;
+
+function offSheet({ recipes }: VisitProblem): Problem[] {
+  return recipes.flatMap((recipe) =>
+    pullAreas(recipe).flatMap((areaMm2, p): Problem[] => {
+      if (areaMm2 >= NOTHING_MM2) return [];
+      const { screen: id } = entryAt(recipe.pulls, p);
+      const screen = recipe.screens.find((each) => each.id === id);
+      return [
+        {
+          code: 'visit.off-sheet',
+          message: `Screen ${screen?.number ?? '?'} ${screen?.name ?? ''} lies off the sheet in ${recipe.title} and prints nothing there: move it on the Bench or leave the pull out.`,
+          where: recipe.title,
+        },
+      ];
+    }),
+  );
+}
