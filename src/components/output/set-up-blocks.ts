@@ -7,7 +7,7 @@ import type { CardState, SetUpCard } from '../../engine/visit/set-up-cards.ts';
 import { counted } from '../ui/words.ts';
 import { dryWords, waitWords } from '../words/drying-words.ts';
 import { mixWords } from '../words/mix-words.ts';
-import { instructionWords, offsetWords } from '../words/offset-words.ts';
+import { instructionWords, OFFSET_NOTE, offsetArrow, offsetWords } from '../words/offset-words.ts';
 import { capital, recipeLetter, setUpTags, timeWords } from '../words/plan-words.ts';
 import type { MadePlan } from './made-plan.ts';
 import type { Box, PageWriter, Spot } from './page-writer.ts';
@@ -59,12 +59,13 @@ function stops(out: PageWriter, { x, y, width, height }: Box): void {
 function moveArrow(out: PageWriter, card: SetUpCard, from: Spot): void {
   const length = Math.hypot(card.dxMm, card.dyMm);
   if (length === 0) return;
-  // The length only hints; the millimetres are in words.
-  const reach = Math.min(34, Math.max(14, length * 2));
+  const arrow = offsetArrow(card);
+  const reach = (arrow.length * DIAGRAM_PT) / 150;
   const [ux, uy] = [card.dxMm / length, card.dyMm / length];
   const tip = { x: from.x + ux * reach, y: from.y + uy * reach };
   const style = { thickness: 2.5, hex: PDF_COLOURS.accent };
   out.stroke(from, tip, style);
+  out.line(arrow.words, { x: from.x - 14, y: from.y + (card.dyMm > 0 ? -14 : 6) }, { size: 8 });
   for (const side of [5, -5]) out.stroke(tip, { x: tip.x - 7 * ux + side * uy, y: tip.y - 7 * uy - side * ux }, style);
 }
 
@@ -96,6 +97,7 @@ export async function setUpBlock(pages: PlanPages, at: number): Promise<void> {
   if (mix !== null) out.paragraph(mix, { x });
   out.paragraph(`${capital(offsetWords(card))}; ${counted(card.strokes, 'stroke')}`, { size: 14, bold: true, x });
   for (const words of instructionWords(card)) out.paragraph(words, { bold: true, x });
+  if (offsetWords(card) !== 'no offset') out.paragraph(OFFSET_NOTE, { size: 9, soft: true, x });
   out.paragraph(`Mesh ${card.screen.mesh.threadsPerCm}/cm, thread ${card.screen.mesh.threadUm} µm`, { x });
   if (time !== undefined) {
     out.paragraph(timeWords(plan, time), { x });

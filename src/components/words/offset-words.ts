@@ -5,6 +5,23 @@ import { counted, mmText } from '../ui/words.ts';
 /** Where a pull lies. */
 type Offset = Pick<SetUpCard, 'dxMm' | 'dyMm' | 'turnDeg'>;
 
+/** How an offset is read, said where one stands beside its drawing. */
+export const OFFSET_NOTE = 'The arrow is the way the print moves on the paper; to get there the three lays move the other way.';
+
+/** Length of an arrow for each mm of offset, in units of a diagram of 150; beyond the longest it is cut off. */
+const ARROW_A_MM = 4;
+const LONGEST_ARROW = 48;
+
+/**
+ * How an offset is drawn: to one scale over all set-ups, so that arrows can be compared, with its mm
+ * beside it.
+ * @returns its length in units of a diagram of 150, and whether it is longer than drawn
+ */
+export function offsetArrow({ dxMm, dyMm }: Pick<Offset, 'dxMm' | 'dyMm'>): { length: number; cut: boolean; words: string } {
+  const mm = Math.hypot(dxMm, dyMm);
+  return { length: Math.min(LONGEST_ARROW, ARROW_A_MM * mm), cut: ARROW_A_MM * mm > LONGEST_ARROW, words: `${mmText(mm)} mm` };
+}
+
 /** 'no offset', or '12.5 mm right, 3.0 mm up, turned 2°'. */
 export function offsetWords(at: Offset): string {
   const parts: string[] = [];

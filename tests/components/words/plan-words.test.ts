@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { waitWords } from '../../../src/components/words/drying-words.ts';
-import { instructionWords, offsetShort, offsetWords } from '../../../src/components/words/offset-words.ts';
+import { instructionWords, offsetArrow, offsetShort, offsetWords } from '../../../src/components/words/offset-words.ts';
 import {
   beforeWords,
   beginWords,
@@ -172,6 +172,19 @@ describe('offsetWords and offsetShort', () => {
   it('should say when there is none', () => {
     expect(offsetWords({ dxMm: 0, dyMm: 0, turnDeg: 0 })).toBe('no offset');
     expect(offsetShort({ dxMm: 0, dyMm: 0, turnDeg: 0 })).toBe('no offset');
+  });
+});
+
+describe('offsetArrow', () => {
+  it('should draw twice the offset twice as long, and say the millimetres', () => {
+    const [one, two] = [offsetArrow({ dxMm: 3, dyMm: 0 }), offsetArrow({ dxMm: 0, dyMm: -6 })];
+    expect(two.length).toBeCloseTo(2 * one.length, 9);
+    expect([one.words, two.words]).toEqual(['3.0 mm', '6.0 mm']);
+    expect(offsetArrow({ dxMm: 0.3, dyMm: 0.4 })).toMatchObject({ words: '0.5 mm', cut: false });
+  });
+  it('should say when it is drawn shorter than it is', () => {
+    expect(offsetArrow({ dxMm: 40, dyMm: 0 }).cut).toBe(true);
+    expect(offsetArrow({ dxMm: 0, dyMm: 0 }).length).toBe(0);
   });
 });
 

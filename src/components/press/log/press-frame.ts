@@ -6,7 +6,7 @@ import '../../ui/kit/ink-chip.ts';
 import { counted } from '../../ui/words.ts';
 import { waitWords } from '../../words/drying-words.ts';
 import { mixWords } from '../../words/mix-words.ts';
-import { instructionWords, offsetWords } from '../../words/offset-words.ts';
+import { instructionWords, OFFSET_NOTE, offsetWords } from '../../words/offset-words.ts';
 import { capital, listed, setUpTags, timeWords } from '../../words/plan-words.ts';
 import { offsetDiagram } from '../sheet/offset-diagram.ts';
 
@@ -21,6 +21,7 @@ export function pressFrame({ plan, recipes }: MadePlan, card: SetUpCard) {
     <p class="ink"><ps-ink-chip .ink=${card.ink.ink}></ps-ink-chip>${card.ink.key}</p>
     <p class="strokes">${counted(card.strokes, 'stroke')}${tags.length === 0 ? '' : `, ${listed(tags)}`}</p>
     <p class="offset">${capital(offsetWords(card))}</p>
+    ${offsetWords(card) === 'no offset' ? nothing : html`<p class="soft small">${OFFSET_NOTE}</p>`}
     ${instructionWords(card).map((words) => html`<p><b>${words}</b></p>`)}
     ${mix === null ? nothing : html`<p>${mix}</p>`}
     <p>Mesh ${card.screen.mesh.threadsPerCm}/cm, thread ${card.screen.mesh.threadUm} µm</p>

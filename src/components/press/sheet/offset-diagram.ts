@@ -1,17 +1,16 @@
 import { html, svg, type TemplateResult } from 'lit';
 import type { Paper } from '../../../engine/ink/types.ts';
 import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
-import { offsetWords } from '../../words/offset-words.ts';
+import { offsetArrow, offsetWords } from '../../words/offset-words.ts';
 
 const BOX = 150;
 const MARGIN = 15;
-/** Arrow of the greatest offset; shorter ones in proportion, down to one that still shows. */
-const LONGEST = 42;
-const SHORTEST = 16;
+/** Arms of an arrow's head. */
+const HEAD = 7;
 
 /**
  * The sheet at its three lays, two on the long edge and one round the corner, and which way the
- * image is moved. The arrow's length only hints; the millimetres are in words.
+ * print is moved on it, with the millimetres beside.
  */
 export function offsetDiagram(card: Pick<SetUpCard, 'dxMm' | 'dyMm' | 'turnDeg'>, paper: Paper): TemplateResult {
   const scale = (BOX - 2 * MARGIN) / Math.max(paper.widthMm, paper.heightMm);
@@ -33,10 +32,10 @@ export function offsetDiagram(card: Pick<SetUpCard, 'dxMm' | 'dyMm' | 'turnDeg'>
         [left + width * 0.78, bottom, false],
         [left, bottom - height * 0.25, true],
       ];
-  const length = Math.hypot(card.dxMm, card.dyMm);
+  const arrow = offsetArrow(card);
   const cx = left + width / 2;
   const cy = top + height / 2;
-  const reach = length === 0 ? 0 : Math.min(LONGEST, Math.max(SHORTEST, length * 2));
+  const reach = arrow.length;
   const angle = (Math.atan2(card.dyMm, card.dxMm) * 180) / Math.PI;
   return html`<svg class="offset-diagram" viewBox="0 0 ${BOX} ${BOX}" role="img" aria-label="Printed area against the lays, the three stops of the paper: ${offsetWords(card)}">
     <rect x=${left} y=${top} width=${width} height=${height} fill="var(--stock)" stroke="var(--stock-line)" />
@@ -50,8 +49,10 @@ export function offsetDiagram(card: Pick<SetUpCard, 'dxMm' | 'dyMm' | 'turnDeg'>
       reach === 0
         ? svg`<circle cx=${cx} cy=${cy} r="4" fill="var(--offset-accent, var(--film-accent))" />`
         : svg`<g transform="translate(${cx} ${cy}) rotate(${angle})" stroke="var(--offset-accent, var(--film-accent))" stroke-width="3" fill="none" stroke-linejoin="miter">
-          <path d="M0 0H${reach}M${reach - 9} -7L${reach} 0L${reach - 9} 7" />
-        </g>`
+          <path d="M0 0H${reach}M${reach - HEAD} ${-HEAD}L${reach} 0L${reach - HEAD} ${HEAD}" />
+          ${arrow.cut ? svg`<path d="M${reach / 2 - 5} 6l4 -12M${reach / 2 + 1} 6l4 -12" stroke-width="2" />` : ''}
+        </g>
+        <text x=${cx} y=${cy + (card.dyMm > 0 ? -8 : 18)} text-anchor="middle" font-size="13" fill="currentColor">${arrow.words}</text>`
     }
   </svg>`;
 }

@@ -8,7 +8,7 @@ import type { MadePlan } from '../../output/made-plan.ts';
 import { counted } from '../../ui/words.ts';
 import { dryWords, waitWords } from '../../words/drying-words.ts';
 import { mixWords } from '../../words/mix-words.ts';
-import { instructionWords, offsetWords } from '../../words/offset-words.ts';
+import { instructionWords, OFFSET_NOTE, offsetWords } from '../../words/offset-words.ts';
 import { capital, recipeLetter, setUpTags, timeWords } from '../../words/plan-words.ts';
 import { offsetDiagram } from './offset-diagram.ts';
 
@@ -75,6 +75,7 @@ function howPart({ plan, recipes }: MadePlan, index: number) {
         <p class="ink"><ps-ink-chip .ink=${card.ink.ink}></ps-ink-chip>${card.ink.key}</p>
         ${mix === null ? nothing : html`<p>${mix}</p>`}
         <p><b>${offsetWords(card)}</b>, ${card.strokes > 1 ? html`<b>${counted(card.strokes, 'stroke')}</b>` : '1 stroke'}</p>
+        ${offsetWords(card) === 'no offset' ? nothing : html`<p class="soft small">${OFFSET_NOTE}</p>`}
         ${instructionWords(card).map((words) => html`<p><b>${words}</b></p>`)}
         <p>Mesh ${card.screen.mesh.threadsPerCm}/cm, thread ${card.screen.mesh.threadUm} µm</p>
         ${time === undefined ? nothing : html`<p>${timeWords(plan, time)}</p>`}

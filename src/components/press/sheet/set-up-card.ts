@@ -13,7 +13,7 @@ import type { StatePictures } from '../../ui/print/state-pictures.ts';
 import { counted } from '../../ui/words.ts';
 import { dryWords, waitWords } from '../../words/drying-words.ts';
 import { mixWords } from '../../words/mix-words.ts';
-import { instructionWords, offsetWords } from '../../words/offset-words.ts';
+import { instructionWords, OFFSET_NOTE, offsetWords } from '../../words/offset-words.ts';
 import { capital, listed, recipeLetter, setUpTags, timeWords } from '../../words/plan-words.ts';
 import { offsetDiagram } from './offset-diagram.ts';
 import { setUpCardStyle } from './set-up-card-style.ts';
@@ -128,6 +128,7 @@ export class SetUpCardView extends LitElement {
           <p class="ink"><ps-ink-chip .ink=${card.ink.ink}></ps-ink-chip>${card.ink.key}</p>
           ${mixWords(card) === null ? nothing : html`<p>${mixWords(card)}</p>`}
           <p class="offset">${capital(offsetWords(card))} · ${counted(card.strokes, 'stroke')}</p>
+          ${offsetWords(card) === 'no offset' ? nothing : html`<p class="soft small">${OFFSET_NOTE}</p>`}
           ${instructionWords(card).map((words) => html`<p><b>${words}</b></p>`)}
           <p class="soft">Mesh ${threadsPerCm} threads/cm, thread ${threadUm} µm</p>
           <p>
