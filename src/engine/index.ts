@@ -51,6 +51,8 @@ export { explore } from './explore/search/explorer.ts';
 export type { ExploreSettings, Hold, Variant } from './explore/types.ts';
 export type { VeilOptions, VeilProposal, VeilResult } from './explore/veil/veil-types.ts';
 export { veils } from './explore/veil/veil.ts';
+export { type ScreensToMake, screensToMake } from './explore/prepare/screens-to-make.ts';
+export type { PrintScreens, ScreensAsked } from './explore/prepare/screen-sets.ts';
 export { type Family, recipeFamilies } from './recipe/family.ts';
 export { readRecipe } from './recipe/read.ts';
 export type { Recipe } from './recipe/types.ts';
