@@ -3,6 +3,7 @@ import { PDFDocument } from 'pdf-lib';
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { pdfPages } from '../helpers/pdf-text.ts';
+import { putRecord, records } from './databases.ts';
 import { enter, openPage, openStudio, type Studio, watch } from './harness.ts';
 
 let studio: Studio;
@@ -68,6 +69,33 @@ describe('the log at the press', () => {
     await back.getByRole('checkbox', { name: 'Sheet 1 pulled', checked: true }).waitFor();
     expect(await back.getByRole('checkbox', { name: 'Sheet 3 pulled' }).getAttribute('aria-checked')).toBe('true');
     expect(await back.getByRole('checkbox', { name: 'Sheet 2 pulled' }).getAttribute('aria-checked')).toBe('false');
+    expect(errors).toEqual([]);
+    await context.close();
+  });
+
+  it('should leave bad entries aside, say so, and keep the ticks in reach', async () => {
+    const { page, context, errors } = await openPage(studio, { width: 1024, height: 768 });
+    await planned(page, 3);
+    await page.getByRole('button', { name: 'At the press' }).click();
+    const press = page.getByRole('dialog', { name: 'At the press' });
+    await press.getByRole('checkbox', { name: 'Sheet 2 pulled' }).click();
+    await press.getByRole('checkbox', { name: 'Sheet 2 pulled', checked: true }).waitFor();
+    const [visit] = Object.keys(await records(page, 'pullstack-log', 'visits'));
+    for (const [i, value] of [
+      null,
+      { kind: 'pulled' },
+      { id: 'x', atMs: 'soon', device: 'd', sheet: 1, kind: 'pulled', pulls: 7 },
+    ].entries()) {
+      await putRecord(page, { database: 'pullstack-log', store: 'events', key: [visit!, `bad ${i}`], value });
+    }
+    await page.reload();
+    await enter(page, 'Press');
+    await page.getByText(/3 of 4 entries of this visit's log cannot be read and were left aside, not deleted/).waitFor();
+    await page.getByRole('button', { name: 'At the press' }).click();
+    await press.getByRole('checkbox', { name: 'Sheet 2 pulled', checked: true }).waitFor();
+    await press.getByRole('checkbox', { name: 'Sheet 3 pulled' }).click();
+    await press.getByRole('checkbox', { name: 'Sheet 3 pulled', checked: true }).waitFor();
+    expect(Object.keys(await records(page, 'pullstack-log', 'events'))).toHaveLength(5);
     expect(errors).toEqual([]);
     await context.close();
   });

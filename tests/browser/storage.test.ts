@@ -180,3 +180,31 @@ describe('the worker that saves', () => {
     await page.context().close();
   });
 });
+
+describe('the workers that find prints', () => {
+  it('should be replaced when one dies at work, the wall told in a sentence and found anew when asked', async () => {
+    const { page } = await openPage(studio);
+    await page.goto(`${studio.url}#wall`);
+    const wall = page.locator('wall-room');
+    await expect.poll(() => wall.getAttribute('data-state'), { timeout: 60_000 }).toBe('done');
+    await page.getByRole('button', { name: 'Another wall' }).click();
+    await expect.poll(() => wall.getAttribute('data-state')).toBe('running');
+    for (const worker of page.workers().filter((each) => each.url().includes('engine.worker'))) {
+      void worker
+        .evaluate(() => {
+          setTimeout(() => {
+            throw new Error('out of memory');
+          });
+        })
+        .catch(() => undefined);
+    }
+    await expect.poll(() => wall.getAttribute('data-state'), { timeout: 30_000 }).toBe('failed');
+    await page
+      .getByText(/The part of the app that works this out stopped \(.*out of memory\); it was started anew/)
+      .first()
+      .waitFor();
+    await page.getByRole('button', { name: 'Another wall' }).click();
+    await expect.poll(() => wall.getAttribute('data-state'), { timeout: 60_000 }).toBe('done');
+    await page.context().close();
+  });
+});

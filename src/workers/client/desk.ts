@@ -24,6 +24,13 @@ export interface DeskOptions<Remote> {
 /** That a worker was ended, with a sentence for the user. */
 export class WorkerEnded extends Error {
   override readonly name = 'WorkerEnded';
+  /** Whether the fault lay with other work, so that this may be asked again as it is. */
+  readonly elsewhere: boolean;
+
+  constructor(message: string, elsewhere: boolean) {
+    super(message);
+    this.elsewhere = elsewhere;
+  }
 }
 
 /** Looks at a silent worker so many times before it counts as dead: one look may come late, as after a sleep. */
@@ -48,9 +55,25 @@ export class Desk<Remote> {
    * Has the worker do something.
    * @throws WorkerEnded when the worker died or was ended before it answered, and what the work throws
    */
-  call<Found>(work: (remote: Remote) => Promise<Found>): Promise<Found> {
+  async call<Found>(work: (remote: Remote) => Promise<Found>): Promise<Found> {
+    for (;;) {
+      try {
+        return await this.once(work);
+      } catch (error) {
+        if (!(error instanceof WorkerEnded) || !error.elsewhere) throw error;
+      }
+    }
+  }
+
+  /** Says something to the worker, if there is one; nothing waits for an answer. */
+  tell(say: (remote: Remote) => unknown): void {
+    if (this.seated !== null) say(this.seated.remote);
+  }
+
+  private once<Found>(work: (remote: Remote) => Promise<Found>): Promise<Found> {
     const { remote } = (this.seated ??= this.start());
     return new Promise((resolve, reject) => {
+      const answer = work(remote);
       this.waiting.add(reject);
       this.watch();
       const settle = (done: () => void): void => {
@@ -59,21 +82,24 @@ export class Desk<Remote> {
         if (this.waiting.size === 0) this.unwatch();
         done();
       };
-      work(remote).then(
+      answer.then(
         (found) => settle(() => resolve(found)),
         (error: unknown) => settle(() => reject(error)),
       );
     });
   }
 
-  /** Ends the worker and rejects what waits for it; nothing happens when there is none. */
-  end(reason: string): void {
+  /**
+   * Ends the worker and rejects what waits for it; nothing happens when there is none.
+   * @param elsewhere whether what waits is not at fault: it goes to the next worker as it is
+   */
+  end(reason: string, elsewhere = false): void {
     const { seated, waiting } = this;
     if (seated === null) return;
     this.seated = null;
     this.unwatch();
     seated.worker.terminate();
-    const error = new WorkerEnded(`${this.options.what} stopped (${reason}); it was started anew, so ask once more.`);
+    const error = new WorkerEnded(`${this.options.what} stopped (${reason}); it was started anew, so ask once more.`, elsewhere);
     const rejects = [...waiting];
     waiting.clear();
     for (const reject of rejects) reject(error);

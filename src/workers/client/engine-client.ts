@@ -14,108 +14,128 @@ import type { LessonRequest, LessonResult, OverlapEdge, OverlapRequest, Picture,
 import type { FitRequest, PlanRequest } from '../api/plan-api.ts';
 import type { ForStudio, Keyed } from '../api/request.ts';
 import type { ExploreRequest, PinRequest, VeilFind, VeilRequest, WallBatch, WallEnd, WallRequest } from '../api/wall-api.ts';
-import { type JobControl, runJob } from './job-control.ts';
+import { runAtDesk } from './desk-job.ts';
+import { Desk } from './desk.ts';
+import type { JobControl } from './job-control.ts';
 import { KnownStudios } from './known-studios.ts';
+
+/** So long without a sign, while something waits, and the worker counts as dead, ms. */
+const SILENCE_MS = 60_000;
+
+type Api = Comlink.Remote<EngineApi>;
+
+/** An engine worker, with the studios that it has. */
+interface Seat {
+  api: Api;
+  studios: KnownStudios;
+}
 
 /**
  * One engine worker as the page calls it: with studios, which it hands over once, and with signals to
- * cancel by. What each call gives and throws stands with the worker's own (src/workers/api).
+ * cancel by. What each call gives and throws stands with the worker's own (src/workers/api); besides, each
+ * throws WorkerEnded when the worker dies, and the next call starts another.
  */
 export class EngineClient {
-  private readonly remote: Comlink.Remote<EngineApi>;
-  private readonly studios: KnownStudios;
-
-  constructor() {
-    const worker = new Worker(new URL('../entry/engine.worker.ts', import.meta.url), { type: 'module' });
-    this.remote = Comlink.wrap<EngineApi>(worker);
-    this.studios = new KnownStudios(this.remote);
-  }
+  private readonly desk = new Desk<Seat>({
+    start() {
+      const worker = new Worker(new URL('../entry/engine.worker.ts', import.meta.url), { type: 'module' });
+      const api = Comlink.wrap<EngineApi>(worker);
+      return { worker, remote: { api, studios: new KnownStudios(api) } };
+    },
+    ping: ({ api }) => api.cancel(''),
+    silenceMs: SILENCE_MS,
+    what: 'The part of the app that works this out',
+  });
 
   view(request: ForStudio<ViewRequest>): Promise<Picture> {
-    return this.remote.view(this.keyed(request));
+    return this.ask(request, (api, keyed) => api.view(keyed));
   }
 
   states(request: ForStudio<SheetRequest>): Promise<Picture[]> {
-    return this.remote.states(this.keyed(request));
+    return this.ask(request, (api, keyed) => api.states(keyed));
   }
 
   thumbnail(request: ForStudio<SheetRequest>): Promise<Picture> {
-    return this.remote.thumbnail(this.keyed(request));
+    return this.ask(request, (api, keyed) => api.thumbnail(keyed));
   }
 
   overlaps(request: ForStudio<OverlapRequest>): Promise<OverlapEdge[]> {
-    return this.remote.overlaps(this.keyed(request));
+    return this.ask(request, (api, keyed) => api.overlaps(keyed));
   }
 
   lesson(request: ForStudio<LessonRequest>, control: JobControl<number>): Promise<LessonResult | null> {
-    return this.run(control, (job, onProgress) => this.remote.lesson({ ...this.keyed(request), job }, onProgress));
+    return this.run(control, (seat, job, onProgress) => seat.api.lesson({ ...keyed(seat, request), job }, onProgress));
   }
 
   wall(request: ForStudio<WallRequest>, control: JobControl<WallBatch>): Promise<WallEnd> {
-    const keyed = this.keyed({ cores: navigator.hardwareConcurrency, ...request });
-    return this.run(control, (job, onBatch) => this.remote.wall({ ...keyed, job }, onBatch));
+    const cores = navigator.hardwareConcurrency;
+    return this.run(control, (seat, job, onBatch) => seat.api.wall({ cores, ...keyed(seat, request), job }, onBatch));
   }
 
   pinTiles(request: ForStudio<PinRequest>): Promise<WallBatch> {
-    return this.remote.pinTiles(this.keyed(request));
+    return this.ask(request, (api, keyed) => api.pinTiles(keyed));
   }
 
   checkExplore(request: ForStudio<ExploreRequest>): Promise<Problem[]> {
-    return this.remote.checkExplore(this.keyed(request));
+    return this.ask(request, (api, keyed) => api.checkExplore(keyed));
   }
 
   printNotes(request: ForStudio<{ bench: readonly Pull[] }>): Promise<Problem[]> {
-    return this.remote.printNotes(this.keyed(request));
+    return this.ask(request, (api, keyed) => api.printNotes(keyed));
   }
 
   countOrders(request: ForStudio<ExploreRequest>, control: JobControl<never>): Promise<OrderCount | null> {
-    return this.run(control, (job) => this.remote.countOrders({ ...this.keyed(request), job }));
+    return this.run(control, (seat, job) => seat.api.countOrders({ ...keyed(seat, request), job }));
   }
 
   findClash(request: ForStudio<ExploreRequest>, control: JobControl<never>): Promise<Clash | null> {
-    return this.run(control, (job) => this.remote.findClash({ ...this.keyed(request), job }));
+    return this.run(control, (seat, job) => seat.api.findClash({ ...keyed(seat, request), job }));
   }
 
   veils(request: ForStudio<VeilRequest>, control: JobControl<number>): Promise<VeilFind | null> {
-    return this.run(control, (job, onProgress) => this.remote.veils({ ...this.keyed(request), job }, onProgress));
+    return this.run(control, (seat, job, onProgress) => seat.api.veils({ ...keyed(seat, request), job }, onProgress));
   }
 
   readShapeFile(text: string, fileName: string, id: string) {
-    return this.remote.readShapeFile(text, fileName, id);
+    return this.desk.call(({ api }) => api.readShapeFile(text, fileName, id));
   }
 
   inkCurves(overWhite: Lab, overBlack: Lab) {
-    return this.remote.inkCurves(overWhite, overBlack);
+    return this.desk.call(({ api }) => api.inkCurves(overWhite, overBlack));
   }
 
   readMeasurements(text: string, fileName: string) {
-    return this.remote.readMeasurements(text, fileName);
+    return this.desk.call(({ api }) => api.readMeasurements(text, fileName));
   }
 
   matchInk(request: MatchRequest, control: JobControl<number>): Promise<MatchResult | null> {
-    return this.run(control, (job, onProgress) => this.remote.matchInk({ ...request, job }, onProgress));
+    return this.run(control, (seat, job, onProgress) => seat.api.matchInk({ ...request, job }, onProgress));
   }
 
   fitOverprints(request: OverprintRequest, control: JobControl<number>): Promise<OverprintFit | null> {
-    return this.run(control, (job, onProgress) => this.remote.fitOverprints({ ...request, job }, onProgress));
+    return this.run(control, (seat, job, onProgress) => seat.api.fitOverprints({ ...request, job }, onProgress));
   }
 
   plan(request: PlanRequest, control: JobControl<PressPlan>): Promise<PressPlan> {
-    return this.run(control, (job, onBest) => this.remote.plan({ ...request, job }, onBest));
+    return this.run(control, (seat, job, onBest) => seat.api.plan({ ...request, job }, onBest));
   }
 
   whatToDrop(request: FitRequest, control: JobControl<number>): Promise<FitChoice[] | null> {
-    return this.run(control, (job, onProgress) => this.remote.whatToDrop({ ...request, job }, onProgress));
+    return this.run(control, (seat, job, onProgress) => seat.api.whatToDrop({ ...request, job }, onProgress));
   }
 
-  private keyed<Request>({ studio, ...rest }: ForStudio<Request>): Keyed<Request> {
-    return { ...rest, studio: this.studios.key(studio) } as Keyed<Request>;
+  private ask<Request, Found>(request: ForStudio<Request>, work: (api: Api, request: Keyed<Request>) => Promise<Found>): Promise<Found> {
+    return this.desk.call((seat) => work(seat.api, keyed(seat, request)));
   }
 
   private run<Progress, Found>(
     control: JobControl<Progress>,
-    work: (job: string, onProgress: (progress: Progress) => void) => Promise<Found>,
+    work: (seat: Seat, job: string, onProgress: (progress: Progress) => void) => Promise<Found>,
   ): Promise<Found> {
-    return runJob(control, (job) => void this.remote.cancel(job), work);
+    return runAtDesk(this.desk, control, { cancel: ({ api }, job) => api.cancel(job), work });
   }
+}
+
+function keyed<Request>({ studios }: Seat, { studio, ...rest }: ForStudio<Request>): Keyed<Request> {
+  return { ...rest, studio: studios.key(studio) } as Keyed<Request>;
 }

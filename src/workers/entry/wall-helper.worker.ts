@@ -6,6 +6,7 @@ keepErrorFields();
 const helper = new WallHelper();
 
 Comlink.expose({
+  ping() {},
   begin: helper.begin.bind(helper),
   draw: helper.draw.bind(helper),
   paint(variants: Parameters<WallHelper['paint']>[0]) {

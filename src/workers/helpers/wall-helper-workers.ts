@@ -1,5 +1,9 @@
 import * as Comlink from 'comlink';
+import { Desk } from '../client/desk.ts';
 import { helpersFor, type RemoteHelper } from './wall-helpers.ts';
+
+/** So long without a sign, while something waits, and a helper counts as dead, ms; the search then goes on by itself. */
+const SILENCE_MS = 60_000;
 
 const helpers: RemoteHelper[] = [];
 
@@ -11,8 +15,24 @@ const helpers: RemoteHelper[] = [];
 export function wallHelpers(cores: number): RemoteHelper[] {
   if (typeof Worker === 'undefined') return [];
   while (helpers.length < helpersFor(cores)) {
-    const worker = new Worker(new URL('../entry/wall-helper.worker.ts', import.meta.url), { type: 'module' });
-    helpers.push(Comlink.wrap(worker) as unknown as RemoteHelper);
+    helpers.push(startHelper());
   }
   return helpers.slice(0, helpersFor(cores));
+}
+
+function startHelper(): RemoteHelper {
+  const desk = new Desk<RemoteHelper & { ping(): Promise<void> }>({
+    start() {
+      const worker = new Worker(new URL('../entry/wall-helper.worker.ts', import.meta.url), { type: 'module' });
+      return { worker, remote: Comlink.wrap(worker) as unknown as RemoteHelper & { ping(): Promise<void> } };
+    },
+    ping: (helper) => helper.ping(),
+    silenceMs: SILENCE_MS,
+    what: 'A helper of the search',
+  });
+  return {
+    begin: (order) => desk.call((helper) => helper.begin(order)),
+    draw: (from, count) => desk.call((helper) => helper.draw(from, count)),
+    paint: (variants) => desk.call((helper) => helper.paint(variants)),
+  };
 }

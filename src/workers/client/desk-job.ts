@@ -1,0 +1,38 @@
+import type { Desk } from './desk.ts';
+import { type JobControl, runJob } from './job-control.ts';
+
+/** Work that does not end for so long after it was told to stop ends with its worker, ms. */
+const STOP_MS = 10_000;
+
+/** How a job is done and stopped. */
+export interface DeskJob<Remote, Progress, Found> {
+  cancel(remote: Remote, job: string): unknown;
+  work(remote: Remote, job: string, onProgress: (progress: Progress) => void): Promise<Found>;
+}
+
+/**
+ * Runs a job at a desk; one that does not stop when told ends with its worker, and other work that waits
+ * there goes to the next.
+ * @throws as `runJob` and `Desk.call` do
+ */
+export async function runAtDesk<Remote, Progress, Found>(
+  desk: Desk<Remote>,
+  control: JobControl<Progress>,
+  { cancel, work }: DeskJob<Remote, Progress, Found>,
+): Promise<Found> {
+  let patience: ReturnType<typeof setTimeout> | undefined;
+  const stop = (job: string): void => {
+    desk.tell((remote) => cancel(remote, job));
+    patience = setTimeout(() => desk.end('it did not stop when told', true), STOP_MS);
+  };
+  try {
+    return await runJob(control, stop, (job, onProgress) =>
+      desk.call((remote) => {
+        control.signal.throwIfAborted();
+        return work(remote, job, onProgress);
+      }),
+    );
+  } finally {
+    clearTimeout(patience);
+  }
+}
