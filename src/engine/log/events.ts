@@ -25,15 +25,42 @@ export function standing(events: readonly LogEvent[]): Exclude<LogEvent, { kind:
     if (list === undefined) takenBackBy.set(event.event, [event.id]);
     else list.push(event.id);
   }
-  const known = new Map<string, boolean>();
-  const counts = (id: string): boolean => {
-    const answer = known.get(id);
-    if (answer !== undefined) return answer;
-    // Undoings that name each other in a circle: the one that is met again counts not.
-    known.set(id, false);
-    const stands = !(takenBackBy.get(id) ?? []).some(counts);
-    known.set(id, stands);
-    return stands;
-  };
+  const counts = standingOf(takenBackBy);
   return sorted.filter((event): event is Exclude<LogEvent, { kind: 'undone' }> => event.kind !== 'undone' && counts(event.id));
+}
+
+/** An event that is looked at, and how many of those that take it back were looked at. */
+interface Looked {
+  id: string;
+  next: number;
+}
+
+/** Whether an event counts; undoings of undoings may go on for ever, so they are followed in a loop. */
+function standingOf(takenBackBy: ReadonlyMap<string, readonly string[]>): (id: string) => boolean {
+  const known = new Map<string, boolean>();
+  return (asked) => {
+    const way: Looked[] = [];
+    const look = (id: string): void => {
+      // Undoings that name each other in a circle: the one that is met again counts not.
+      known.set(id, false);
+      way.push({ id, next: 0 });
+    };
+    if (!known.has(asked)) look(asked);
+    for (let top = way.at(-1); top !== undefined; top = way.at(-1)) {
+      const undoing = takenBackBy.get(top.id)?.[top.next];
+      if (undoing === undefined) {
+        known.set(top.id, true);
+        way.pop();
+        continue;
+      }
+      const answer = known.get(undoing);
+      if (answer === undefined) {
+        look(undoing);
+        continue;
+      }
+      top.next++;
+      if (answer) way.pop();
+    }
+    return known.get(asked) === true;
+  };
 }

@@ -1,3 +1,4 @@
+import { defined, entryAt } from '../base/at.ts';
 import { EngineError, type Problem } from '../base/error.ts';
 import { checkLog } from './check.ts';
 import { inOrder } from './events.ts';
@@ -15,27 +16,68 @@ export function mergeLogs(one: VisitLog, other: VisitLog, pairs?: OrderPairs): {
   if (one.head.id !== other.head.id) {
     throw new EngineError('log.visit', `This log is of another visit, ${other.head.title}; open that visit to bring it in.`);
   }
+  const { events, conflicts } = together([...one.events, ...other.events]);
+  const inTime = inOrder(events);
+  return { log: { ...one, events: inTime }, conflicts: [...conflicts, ...checkLog(one.head, inTime, pairs)] };
+}
+
+/** An event and what it says besides its id. */
+interface Said {
+  event: LogEvent;
+  text: string;
+}
+
+/**
+ * Every event once. Of different events under one id the least keeps it, and the others go on to the
+ * next name, where it may be the same again after an earlier merge.
+ */
+function together(all: readonly LogEvent[]): { events: LogEvent[]; conflicts: Problem[] } {
+  const byId = new Map<string, Map<string, LogEvent>>();
+  for (const event of all) {
+    const text = JSON.stringify(sorted({ ...event, id: '' }));
+    const there = byId.get(event.id);
+    if (there === undefined) byId.set(event.id, new Map([[text, event]]));
+    else if (!there.has(text)) there.set(text, event);
+  }
   const conflicts: Problem[] = [];
-  const kept = new Map<string, { event: LogEvent; text: string }>();
-  const put = (event: LogEvent): void => {
-    const text = JSON.stringify(sorted(event));
-    const there = kept.get(event.id);
-    if (there === undefined) kept.set(event.id, { event, text });
-    else if (there.text !== text) {
-      conflicts.push({
-        code: 'log.double',
-        message: `Sheet ${event.sheet}: two entries have one name but say different things; both are kept, so undo the one that is wrong.`,
-        where: `event ${event.id}`,
-      });
-      const [first, second] = there.text < text ? [there.event, event] : [event, there.event];
-      kept.set(event.id, { event: first, text: JSON.stringify(sorted(first)) });
-      // The next name may be taken as well, by what an earlier merge put there.
-      put({ ...second, id: `${event.id} b` });
+  for (const id of [...byId.keys()].sort()) {
+    if (defined(byId.get(id)).size === 1) continue;
+    const waiting: Said[] = [];
+    for (let name = id, head = 0; ; name = nextName(name)) {
+      for (const [text, event] of byId.get(name) ?? []) insert(waiting, head, { event, text });
+      const least = entryAt(waiting, head++);
+      for (const event of byId.get(name)?.values() ?? []) if (event !== least.event) conflicts.push(conflict(event));
+      byId.set(name, new Map([[least.text, { ...least.event, id: name }]]));
+      if (head === waiting.length) break;
     }
+  }
+  return { events: [...byId.values()].flatMap((same) => [...same.values()]), conflicts };
+}
+
+/** Puts an event where it belongs by what it says, unless another says the same. */
+function insert(waiting: Said[], head: number, said: Said): void {
+  let [from, to] = [head, waiting.length];
+  while (from < to) {
+    const middle = (from + to) >> 1;
+    if (entryAt(waiting, middle).text < said.text) from = middle + 1;
+    else to = middle;
+  }
+  if (waiting[from]?.text !== said.text) waiting.splice(from, 0, said);
+}
+
+function conflict(event: LogEvent): Problem {
+  return {
+    code: 'log.double',
+    message: `Sheet ${event.sheet}: two entries have one name but say different things; both are kept, so undo the one that is wrong.`,
+    where: `event ${event.id}`,
   };
-  for (const event of [...one.events, ...other.events]) put(event);
-  const events = inOrder([...kept.values()].map(({ event }) => event));
-  return { log: { ...one, events }, conflicts: [...conflicts, ...checkLog(one.head, events, pairs)] };
+}
+
+/** 'x b' of 'x', 'x b b' of 'x b'; numbered from the tenth on, so that no name grows without end. */
+function nextName(id: string): string {
+  const numbered = /^(.*) b(\d+)$/su.exec(id);
+  if (numbered !== null) return `${entryAt(numbered, 1)} b${Number(entryAt(numbered, 2)) + 1}`;
+  return id.endsWith(' b'.repeat(8)) ? `${id.slice(0, -16)} b9` : `${id} b`;
 }
 
 /** The same fields in the same order, however they were written. */

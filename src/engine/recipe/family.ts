@@ -1,4 +1,3 @@
-import { entryAt } from '../base/at.ts';
 import type { Recipe } from './types.ts';
 
 type Derived = Pick<Recipe, 'id' | 'title' | 'parent'>;
@@ -23,17 +22,22 @@ export interface Family {
 export function recipeFamilies(recipes: readonly Derived[]): Family[] {
   const known = new Map<string, Derived>();
   for (const recipe of recipes) if (!known.has(recipe.id)) known.set(recipe.id, recipe);
+  const roots = new Map<string, string>();
   const rootOf = (id: string): string => {
-    const way = new Set([id]);
-    let at = id;
-    for (;;) {
+    const way = new Set<string>();
+    let root: string | undefined;
+    for (let at = id; root === undefined;) {
       const parent = known.get(at)?.parent;
+      root = roots.get(at);
+      if (root !== undefined) break;
       // Files can be edited by hand, so parents can run in a ring: its least id stands for it.
-      if (parent === undefined) return at;
-      if (way.has(parent)) return entryAt([...way].sort(), 0);
-      way.add(parent);
-      at = parent;
+      if (way.has(at)) root = [...way].slice([...way].indexOf(at)).reduce((least, one) => (one < least ? one : least));
+      else if (parent === undefined) root = at;
+      way.add(at);
+      at = parent ?? at;
     }
+    for (const one of way) roots.set(one, root);
+    return root;
   };
   const families = new Map<string, { id: string; title: string; members: Set<string> }>();
   for (const { id, title } of known.values()) {

@@ -4,21 +4,21 @@ import { arrange } from '../search/arrange.ts';
 import type { Hold } from '../types.ts';
 import { findCircle } from './hold-circle.ts';
 import { holdConstraints } from './hold-constraints.ts';
+import { type Known, suspectPairs, withoutRepeats } from './hold-pairs.ts';
 import { describeHold } from './hold-words.ts';
 
 type Pulls = readonly Pick<Pull, 'id'>[];
 
-/** A hold on pulls that are in the stack, and its place among all holds. */
-interface Known {
-  hold: Hold;
-  index: number;
-}
+/** Faults that are told; who has mended so many looks again. */
+const MOST_TOLD = 100;
 
 /**
  * Finds holds that contradict each other or name a pull that is not there; each in one
  * sentence that names which two (or the circle).
  * @param pulls the base stack, first down first
- * @returns problems 'hold.unknown-pull' | 'hold.contradiction' | 'hold.circle'; where = `holds[i]`
+ * @returns problems 'hold.unknown-pull' | 'hold.contradiction' | 'hold.circle', at most a hundred;
+ *   where = `holds[i]`
+ * Cost: grows with the number of holds, not with that of their pairs.
  */
 export function checkHolds(pulls: Pulls, holds: readonly Hold[]): Problem[] {
   const there = new Set(pulls.map(({ id }) => id));
@@ -37,8 +37,8 @@ export function checkHolds(pulls: Pulls, holds: readonly Hold[]): Problem[] {
           },
         ];
   });
-  const among = new KnownHolds(pulls, known);
-  const problems = [...unknown, ...among.aloneAndInPairs()];
+  const among = new KnownHolds(pulls, withoutRepeats(known));
+  const problems = [...unknown, ...among.aloneAndInPairs()].slice(0, MOST_TOLD);
   return problems.length > 0 ? problems : (among.circle() ?? among.together());
 }
 
@@ -54,21 +54,24 @@ class KnownHolds {
     this.pulls = pulls;
     this.known = known;
     this.number = new Map(pulls.map((pull, index) => [pull.id, index + 1]));
-    this.left = pulls.filter((pull) => !known.some(({ hold }) => hold.kind === 'out' && hold.pull === pull.id));
+    const out = new Set(known.flatMap(({ hold }) => (hold.kind === 'out' ? [hold.pull] : [])));
+    this.left = pulls.filter(({ id }) => !out.has(id));
   }
 
   /** Holds that no order keeps, and pairs of others that none keeps. */
   aloneAndInPairs(): Problem[] {
-    const bad = this.known.filter(({ hold }) => !this.admits([hold]));
-    const good = this.known.filter((each) => !bad.includes(each));
-    const alone = bad.map(({ hold, index }) => contradiction(index, `${capital(this.say(hold))}, which no order can keep; let it move.`));
-    const pairs = good.flatMap((a, at) =>
-      good
-        .slice(at + 1)
-        .filter((b) => !this.admits([a.hold, b.hold]))
-        .map((b) => contradiction(b.index, `${capital(this.say(a.hold))}, but ${this.say(b.hold)}; take one of the two away.`)),
-    );
-    return [...alone, ...pairs];
+    // Any one hold leaves room but that of a pull before itself.
+    const isBad = ({ hold }: Known): boolean => hold.kind === 'before' && hold.pull === hold.other;
+    const problems = this.known
+      .filter(isBad)
+      .map(({ hold, index }) => contradiction(index, `${capital(this.say(hold))}, which no order can keep; let it move.`));
+    const good = this.known.filter((each) => !isBad(each));
+    for (const [a, b] of suspectPairs(good, this.left)) {
+      if (problems.length >= MOST_TOLD) break;
+      if (this.admits([a.hold, b.hold])) continue;
+      problems.push(contradiction(b.index, `${capital(this.say(a.hold))}, but ${this.say(b.hold)}; take one of the two away.`));
+    }
+    return problems;
   }
 
   /** The circle in which holds go round, or null. */
@@ -85,10 +88,17 @@ class KnownHolds {
     ];
   }
 
-  /** The first hold that no order keeps with those before it. */
+  /** A hold that no order keeps with those before it; as a rule the first. */
   together(): Problem[] {
-    const at = this.known.findIndex((_, i) => !this.admits(this.known.slice(0, i + 1).map(({ hold }) => hold)));
-    const first = this.known[at];
+    const admitsFirst = (count: number): boolean => this.admits(this.known.slice(0, count).map(({ hold }) => hold));
+    if (admitsFirst(this.known.length)) return [];
+    let [fits, fails] = [0, this.known.length];
+    while (fails - fits > 1) {
+      const middle = (fits + fails) >> 1;
+      if (admitsFirst(middle)) fits = middle;
+      else fails = middle;
+    }
+    const first = this.known[fails - 1];
     if (first === undefined) return [];
     return [
       contradiction(
@@ -121,9 +131,8 @@ function allBut(pulls: Pulls, left: Pulls, some: readonly Hold[]): Pulls {
 }
 
 function outAndPlaced(some: readonly Hold[]): boolean {
-  return some.some(
-    (out) => out.kind === 'out' && some.some((hold) => hold.pull === out.pull && ['first', 'last', 'place'].includes(hold.kind)),
-  );
+  const out = new Set(some.flatMap((hold) => (hold.kind === 'out' ? [hold.pull] : [])));
+  return some.some((hold) => out.has(hold.pull) && ['first', 'last', 'place'].includes(hold.kind));
 }
 
 function capital(text: string): string {

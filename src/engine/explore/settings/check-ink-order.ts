@@ -5,15 +5,16 @@ import { pairOverlapAreas } from '../../stack/overlap-areas.ts';
 import { SpanCache } from '../../stack/screen-spans.ts';
 import type { Pull } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
-import { arrange } from '../search/arrange.ts';
 import { inkArcs } from '../search/ink-arcs.ts';
-import type { ExploreSettings, Hold } from '../types.ts';
+import type { ExploreSettings } from '../types.ts';
 import { conditionsOf } from './conditions.ts';
-import { holdConstraints } from './hold-constraints.ts';
+import { brokenBy } from './hold-arcs.ts';
 import { describeHold } from './hold-words.ts';
 
 const ORDER_FIELDS: readonly string[] = ['neverOver', 'inkFirst', 'inkLast'];
 const ROWS = 256;
+/** Faults that are told. */
+const MOST_TOLD = 100;
 /** Pulls that share less than this are taken as only touching, mm². */
 const MIN_AREA_MM2 = 1;
 
@@ -30,7 +31,8 @@ export function checkInkOrder(settings: ExploreSettings, studio: Studio, bench: 
     studio,
     bench,
   ).filter(({ field }) => ORDER_FIELDS.includes(field));
-  const has = (pull: Pull, kinds: readonly string[]): boolean => holds.some((hold) => hold.pull === pull.id && kinds.includes(hold.kind));
+  const held = new Set(holds.map((hold) => `${hold.kind} ${hold.pull}`));
+  const has = (pull: Pull, kinds: readonly string[]): boolean => kinds.some((kind) => held.has(`${kind} ${pull.id}`));
   const pulls = bench.filter((pull) => !has(pull, ['out']) && !notScreens.includes(pull.screen));
   if (conditions.length === 0 || pulls.length < 2) return [];
   const stays = pulls.map(
@@ -42,25 +44,24 @@ export function checkInkOrder(settings: ExploreSettings, studio: Studio, bench: 
   const shared = (a: number, b: number): boolean => f64(areas, a * pulls.length + b) >= MIN_AREA_MM2;
   const number = new Map(bench.map((pull, i) => [pull.id, i + 1]));
   const problems: Problem[] = [];
-  const admits = (some: readonly Hold[], arcs: readonly [number, number][]): boolean => {
-    const keep = holdConstraints(pulls, pulls.length, some);
-    return (
-      arrange(
-        pulls.length,
-        { ...keep, arcs: [...keep.arcs, ...arcs] },
-        pulls.map((_, i) => i),
-      ) !== null
-    );
-  };
+  const at = new Map(pulls.map(({ id }, i) => [id, i]));
+  const seen = new Set<string>();
+  const each = holds.filter((hold) => {
+    const words = describeHold(hold, number, pulls);
+    const fresh = !seen.has(words) && hold.kind !== 'ink' && hold.kind !== 'out' && !(hold.kind === 'before' && hold.pull === hold.other);
+    seen.add(words);
+    return fresh;
+  });
   for (const { only, field, says } of conditions) {
     const arcs = inkArcs(pulls, only, shared).filter(([low, high]) => stays[low] && stays[high]);
     if (arcs.length === 0) continue;
-    for (const hold of holds) {
-      if (hold.kind === 'ink' || hold.kind === 'out' || !admits([hold], []) || admits([hold], arcs)) continue;
-      const held = describeHold(hold, number, pulls);
+    const broken = brokenBy(at, arcs);
+    for (const hold of each) {
+      if (problems.length >= MOST_TOLD || !broken(hold)) continue;
+      const words = describeHold(hold, number, pulls);
       problems.push({
         code: 'limit.ink-hold',
-        message: `${says}, but ${held}, and their inks are kept; take one of the two away, or let those inks change.`,
+        message: `${says}, but ${words}, and their inks are kept; take one of the two away, or let those inks change.`,
         where: field,
       });
     }

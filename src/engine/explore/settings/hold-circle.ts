@@ -8,11 +8,16 @@ import type { Hold } from '../types.ts';
 export function findCircle(holds: readonly Hold[]): string[] | null {
   const next = new Map<string, string[]>();
   for (const hold of holds) {
-    if (hold.kind === 'before') next.set(hold.pull, [...(next.get(hold.pull) ?? []), hold.other]);
+    if (hold.kind !== 'before') continue;
+    const others = next.get(hold.pull);
+    if (others === undefined) next.set(hold.pull, [hold.other]);
+    else others.push(hold.other);
   }
   const done = new Set<string>();
   for (const start of next.keys()) {
+    if (done.has(start)) continue;
     const path = [start];
+    const onPath = new Set(path);
     const tried = new Map([[start, 0]]);
     while (path.length > 0) {
       const top = entryAt(path, path.length - 1);
@@ -22,10 +27,12 @@ export function findCircle(holds: readonly Hold[]): string[] | null {
       if (to === undefined) {
         done.add(top);
         path.pop();
-      } else if (path.includes(to)) {
+        onPath.delete(top);
+      } else if (onPath.has(to)) {
         return path.slice(path.indexOf(to));
       } else if (!done.has(to)) {
         path.push(to);
+        onPath.add(to);
         tried.set(to, 0);
       }
     }
