@@ -5,7 +5,8 @@
 export { EngineError, type Problem } from './base/error.ts';
 export { BANDS, WAVELENGTHS_NM } from './colour/weights.ts';
 export { deltaE2000 } from './colour/delta-e.ts';
-export { labD50, xyzD50 } from './colour/lab.ts';
+export { checkedLabD50 as labD50 } from './colour/checked-lab.ts';
+export { xyzD50 } from './colour/lab.ts';
 export { srgbHexFromLab } from './colour/screen-colour.ts';
 export type { Lab } from './colour/lab.ts';
 export { type CellMap, type Pull, type RowGrid, type Stack } from './stack/types.ts';

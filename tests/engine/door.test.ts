@@ -73,6 +73,28 @@ describe('the engine door', () => {
       ['stackReflectance', 'ink.bad-ground', [film], undefined],
       ['labD50', 'colour.bands', null],
       ['labD50', 'colour.bands', flat(Number.NaN)],
+      ['labD50', 'colour.bands', flat(-1)],
+      ['labD50', 'colour.bands', flat(2)],
+      ['srgbHexFromLab', 'colour.not-a-colour'],
+      ['srgbHexFromLab', 'colour.not-a-colour', [Number.NaN, 0, 0]],
+      ['stackReflectance', 'ink.bad-ground', [], flat(2)],
+      ['overlapsOf', 'order.stack', { pulls: [{ ...project.bench[0], dxMm: Number.NaN }] }, drawer, { toleranceMm: 0.1, minDeltaE: 1 }],
+      ['overlapsOf', 'order.stack', { pulls: [null] }, drawer, { toleranceMm: 0.1, minDeltaE: 1 }],
+      [
+        'overlapsOf',
+        'order.drawer',
+        stack,
+        { ...drawer, paper: { ...drawer.paper, reflectance: flat(2) } },
+        { toleranceMm: 0.1, minDeltaE: 1 },
+      ],
+      ['groupOrders', 'order.stack'],
+      ['groupOrders', 'order.stack', {}],
+      ['matchInk', 'match.target'],
+      ['matchInk', 'match.target', {}],
+      ['matchInk', 'match.no-stocks', [50, 0, 0]],
+      ['matchInk', 'match.no-stocks', [50, 0, 0], [null]],
+      ['paperFromCurve', 'paper.bad-curve'],
+      ['paperFromCurve', 'paper.bad-curve', {}, flat(2)],
       ['deltaE2000', 'colour.not-a-colour', undefined, [50, 0, 0]],
       ['deltaE2000', 'colour.not-a-colour', [50, 0], [50, 0, 0]],
       ['twoBackground', 'ink.bands', undefined],
@@ -96,5 +118,11 @@ describe('the engine door', () => {
   it('should tell and not throw where a file is no text', () => {
     expect(call('readCgats', undefined, 'chart.txt')).toMatchObject({ samples: [], problems: [{ code: 'cgats.binary' }] });
     expect(call('readShapes', undefined, 'a.svg')).toMatchObject({ problems: [{ code: 'shape.binary' }] });
+    for (const name of ['readShapes', 'readCgats', 'readRecipe', 'readProject', 'readLog']) {
+      for (const text of [undefined, null, {}, 1, '', 'x', '{}']) {
+        const { problems } = call(name, text) as { problems: { message: string }[] };
+        expect(problems.map(({ message }) => message)).toEqual([expect.stringMatching(/^file[:,] .{20,}\.$/u)]);
+      }
+    }
   });
 });

@@ -1,3 +1,4 @@
+import { cutText } from '../base/bounds.ts';
 import { EngineError } from '../base/error.ts';
 import { encodeSrgb8, linearFromSrgb } from './encode.ts';
 import { mapIntoSrgb } from './gamut.ts';
@@ -8,8 +9,15 @@ import { linearSrgbFromXyzD50, xyzD50FromLinearSrgb } from './srgb.ts';
  * The screen colour of a printed colour.
  * @param lab CIELAB, D50/2°
  * @returns '#rrggbb'; colours the screen cannot show lose chroma, not lightness or hue
+ * @throws EngineError 'colour.not-a-colour' when it is not three numbers
  */
 export function srgbHexFromLab(lab: Readonly<Lab>): string {
+  if (!Array.isArray(lab) || lab.length !== 3 || !lab.every(Number.isFinite)) {
+    throw new EngineError(
+      'colour.not-a-colour',
+      `A colour needs three numbers, L, a and b; this is ${cutText(JSON.stringify(lab) ?? 'nothing')}.`,
+    );
+  }
   return srgbHexFromLinear(...linearSrgbFromXyzD50(xyzD50FromLab(lab)));
 }
 

@@ -1,10 +1,11 @@
 import { entryAt, f64, num } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
+import { REFLECTANCE, within } from '../base/limits.ts';
 import { type Prepared, prepareOutline, sharedArea } from '../geometry/shared-area.ts';
 import { screenOutline, screenRings, type SheetOutline } from '../shapes/place/placed.ts';
 import { buildCellMap } from '../stack/cell-map.ts';
 import { placedSpans } from '../stack/screen-spans.ts';
-import type { Stack } from '../stack/types.ts';
+import type { Pull, Stack } from '../stack/types.ts';
 import type { Studio } from '../studio/studio.ts';
 import { cellsOf, raiseInCells } from './cell-swaps.ts';
 import { Piles } from './pile-colours.ts';
@@ -142,6 +143,17 @@ function checkInput(stack: Stack, studio: Studio): void {
   if (![studio?.shapes, studio?.screens, studio?.inks].every(Array.isArray) || !studio.paper) {
     throw new EngineError('order.drawer', 'The drawer must have lists of shapes, screens and inks, and a paper.');
   }
+  const { reflectance, widthMm, heightMm } = studio.paper;
+  const lit = Array.from(reflectance ?? []).every((r) => within(REFLECTANCE, r));
+  if (!lit || !(widthMm > 0 && widthMm < Infinity && heightMm > 0 && heightMm < Infinity)) {
+    throw new EngineError('order.drawer', `The paper must have a width and a height in mm, and reflectances of 0 to ${REFLECTANCE.most}.`);
+  }
+  stack.pulls.forEach((pull: Pull | null, index) => {
+    if (pull !== null && [pull?.dxMm, pull?.dyMm, pull?.turnDeg, pull?.strokes].every(Number.isFinite)) return;
+    throw new EngineError('order.stack', `Pull ${index + 1} of the stack must have finite numbers as offset, turn and strokes.`, {
+      path: ['pulls', index],
+    });
+  });
 }
 
 /** @throws EngineError 'order.min-delta-e' when it is no number of 0 or more */

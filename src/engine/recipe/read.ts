@@ -33,7 +33,7 @@ export function readEnvelope(
 ): ReadResult<{ version: number; raw: unknown }> {
   const refuse = (code: string, message: string, where: string): ReadResult<never> => ({
     value: null,
-    problems: [{ code, message: `${fileName}: ${message}`, where }],
+    problems: [{ code, message: `${cutText(String(fileName ?? 'file'))}: ${message}`, where }],
   });
   if (typeof text !== 'string')
     return refuse(`${what}.json`, `the file is not text; choose a ${what} file that was saved here.`, 'the file');

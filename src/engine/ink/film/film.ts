@@ -1,5 +1,6 @@
 import { f64, num } from '../../base/at.ts';
 import { EngineError } from '../../base/error.ts';
+import { REFLECTANCE, within } from '../../base/limits.ts';
 
 /** What a film does to any ground, per band: R = (q·g + r0) / (1 − r0·g). */
 export interface FilmBands {
@@ -79,7 +80,7 @@ export function overFilm(film: FilmBands, ground: ArrayLike<number>, out: Float6
  * @param paper reflectance of the paper, 0–1, a value a band
  * @returns a new array, a value a band
  * @throws EngineError 'ink.bad-film' when a film has a bad value or another number of bands,
- *   'ink.bad-ground' when the paper reflects less than nothing in a band or has no number there
+ *   'ink.bad-ground' when the paper reflects less than nothing or more than 1.2 in a band or has no number there
  */
 export function stackReflectance(films: readonly FilmCurves[], paper: ArrayLike<number>): Float64Array {
   if (!Array.isArray(films))
@@ -88,10 +89,14 @@ export function stackReflectance(films: readonly FilmCurves[], paper: ArrayLike<
     throw new EngineError('ink.bad-ground', "The paper's reflectance must be a list of numbers, one a band.");
   const out = Float64Array.from(paper);
   out.forEach((r, band) => {
-    if (!(r >= 0 && r < Infinity)) {
-      throw new EngineError('ink.bad-ground', `The paper's reflectance must be 0 or more and finite; found ${r} in band ${band + 1}.`, {
-        path: [band],
-      });
+    if (!within(REFLECTANCE, r)) {
+      throw new EngineError(
+        'ink.bad-ground',
+        `The paper's reflectance must be ${REFLECTANCE.least} to ${REFLECTANCE.most}; found ${r} in band ${band + 1}.`,
+        {
+          path: [band],
+        },
+      );
     }
   });
   films.forEach((film: FilmCurves, i) => {

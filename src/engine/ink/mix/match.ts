@@ -1,4 +1,5 @@
 import { entryAt, f64, num } from '../../base/at.ts';
+import { cutText } from '../../base/bounds.ts';
 import { EngineError } from '../../base/error.ts';
 import { labD50, type Lab } from '../../colour/lab.ts';
 import { BANDS } from '../../colour/weights.ts';
@@ -143,15 +144,18 @@ function missedReason(nearest: number): string {
 
 function check(target: Readonly<Lab>, stocks: readonly Ink[], options: MatchOptions): void {
   const { ground, thickness = 1, maxInks = 1, answers = 1, grams = 1, balanceG = 0.1 } = options;
-  if (!isColour(target)) {
-    throw new EngineError('match.target', `A target needs L from 0 to 100, a and b; this one is ${target.join(', ')}.`);
+  if (!Array.isArray(target) || !isColour(target)) {
+    throw new EngineError(
+      'match.target',
+      `A target needs L from 0 to 100, a and b; this one is ${cutText(JSON.stringify(target) ?? 'nothing')}.`,
+    );
   }
-  if (stocks.length === 0 || stocks.length > MOST_STOCKS) {
-    throw new EngineError('match.no-stocks', `A match needs 1 to ${MOST_STOCKS} stock inks; there are ${stocks.length}.`);
+  if (!Array.isArray(stocks) || stocks.length === 0 || stocks.length > MOST_STOCKS) {
+    throw new EngineError('match.no-stocks', `A match needs 1 to ${MOST_STOCKS} stock inks; there are ${stocks?.length ?? 'none'}.`);
   }
-  const short = stocks.find((ink) => ink.kx.length !== BANDS || ink.sx.length !== BANDS);
+  const short = stocks.find((ink: Ink | null) => ink?.kx?.length !== BANDS || ink?.sx?.length !== BANDS);
   if (short !== undefined) {
-    throw new EngineError('match.no-stocks', `Ink '${short.name}' has ${short.kx.length} bands; ${BANDS} are needed.`);
+    throw new EngineError('match.no-stocks', `Ink '${short?.name}' has ${short?.kx?.length ?? 'no'} bands; ${BANDS} are needed.`);
   }
   const wrong = (what: string, found: unknown, allowed: string): never => {
     throw new EngineError('match.option', `The ${what} of a match is ${found}; give ${allowed}.`);

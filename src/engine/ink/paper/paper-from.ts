@@ -16,8 +16,11 @@ export type Sheet = Omit<Paper, 'reflectance'>;
  * @throws EngineError 'paper.bad-curve' naming the bands
  */
 export function paperFromCurve(sheet: Sheet, curve: ArrayLike<number>): Paper {
-  if (curve.length !== BANDS) {
-    throw new EngineError('paper.bad-curve', `A paper's curve needs ${BANDS} bands, 380 to 730 nm; this one has ${curve.length}.`);
+  if (curve?.length !== BANDS) {
+    throw new EngineError(
+      'paper.bad-curve',
+      `A paper's curve needs ${BANDS} bands, 380 to 730 nm; this one has ${curve?.length ?? 'none'}.`,
+    );
   }
   const values = Array.from(curve);
   const bad = values.flatMap((value, band) => (value >= 0 && value <= MOST_REFLECTANCE ? [] : [band]));

@@ -34,7 +34,7 @@ export interface OrderGroups {
  * compared, place by place: two orders are one picture when the places that differ by more than
  * minDeltaE have together no more than minAreaMm2. Since likeness has no chains' end, groups are made
  * by complete link: no two orders of a group are two pictures.
- * @throws EngineError 'order.lesson-size' for fewer or more pulls, 'order.min-area', and as overlapsOf
+ * @throws EngineError 'order.stack', 'order.lesson-size' for fewer or more pulls, 'order.min-area', and as overlapsOf
  */
 export function groupOrders(stack: Stack, studio: Studio, options: GroupOptions): OrderGroups {
   const steps = groupOrderSteps(stack, studio, options);
@@ -50,7 +50,9 @@ export function groupOrders(stack: Stack, studio: Studio, options: GroupOptions)
  * @throws EngineError as groupOrders, at the first step
  */
 export function* groupOrderSteps(stack: Stack, studio: Studio, options: GroupOptions): Generator<number, OrderGroups> {
-  const limits = { minDeltaE: options.minDeltaE, minAreaMm2: options.minAreaMm2 ?? LESSON_AREA_MM2.usual };
+  if (!Array.isArray(stack?.pulls))
+    throw new EngineError('order.stack', 'The stack must have a list of pulls, first down first: { pulls }.');
+  const limits = { minDeltaE: options?.minDeltaE, minAreaMm2: options?.minAreaMm2 ?? LESSON_AREA_MM2.usual };
   checkMinDeltaE(limits.minDeltaE);
   checkAsked(stack, limits);
   const n = stack.pulls.length;

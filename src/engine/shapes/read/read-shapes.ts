@@ -51,7 +51,7 @@ const UNSAID_CUT = 0.001;
  * Source: SVG 1.1 (second edition), with `auto` radii, plain href and CSS transforms of SVG 2.
  */
 export function readShapes(text: string, fileName: string): ReadResult {
-  const file = quote(String(fileName), 80) || 'file';
+  const file = quote(String(fileName ?? 'file'), 80) || 'file';
   const faults = new FaultList(file);
   try {
     checkText(text, faults);
