@@ -107,7 +107,7 @@ export function cutRings(rings: readonly Ring[], window: readonly Ring[], budget
 }
 
 /** What both outlines fill, as `normalise` gives it. */
-export function intersectOutlines(a: Outline, b: Outline): Float64Array[] {
+function intersectOutlines(a: Outline, b: Outline): Float64Array[] {
   // The clipper takes one rule for both sides, so each side is first made to read the same under any.
   const subject = Clipper.union(toPaths(a.rings), RULE[a.fillRule]);
   const clip = Clipper.union(toPaths(b.rings), RULE[b.fillRule]);

@@ -1,0 +1,14 @@
+import { describe, expect, it } from 'vitest';
+import { guarded } from './guard.ts';
+import { READERS } from './readers.ts';
+import { realFiles } from './seeds.ts';
+
+/** `npm run fuzz` gives 2 s; here many tests share the machine. */
+const MOST_MS = 10_000;
+
+describe('2,000 changed files, the short form of npm run fuzz', () => {
+  it.each(READERS)('should be read or refused in a sentence by the reader of %s', async (reader) => {
+    const faults = await guarded({ reader, files: realFiles(reader), changed: { seed: 20_261, count: 2000 }, mostMs: MOST_MS });
+    expect(faults).toEqual([]);
+  });
+});

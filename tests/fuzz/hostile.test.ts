@@ -1,0 +1,16 @@
+import { describe, expect, it } from 'vitest';
+import { guarded } from './guard.ts';
+import { HOSTILE } from './hostile.ts';
+import { READERS } from './readers.ts';
+
+/** `npm run fuzz` gives 2 s; here many tests share the machine. */
+const MOST_MS = 10_000;
+
+describe('hostile files, each in a worker that is ended after some seconds or 500 MB', () => {
+  it.each(READERS)('should be read or refused in a sentence by the reader of %s', async (reader) => {
+    const files = HOSTILE.filter((file) => file.reader === reader);
+    expect(files.length).toBeGreaterThan(0);
+    const faults = await guarded({ reader, files: files.map(({ text }) => text), changed: null, mostMs: MOST_MS });
+    expect(faults.map(({ index, what }) => `${files[index]!.what}: ${what}`)).toEqual([]);
+  });
+});
