@@ -229,7 +229,7 @@ describe('what is left of a visit', () => {
     // The visit lies in the Chest with its sheets; following the print opens it.
     const visits = page.getByRole('region', { name: 'Visits' });
     await visits.getByLabel('Sheets of').selectOption({ index: 1 });
-    await expect.poll(() => visits.getByRole('listitem', { name: /^Sheet \d/ }).count(), { timeout: 20_000 }).toBe(3);
+    await expect.poll(() => visits.getByRole('listitem', { name: /^Sheet \d/ }).count(), { timeout: 20_000 }).toBe(5);
     expect(await visits.getByRole('textbox', { name: 'Where sheet 2 lies' }).inputValue()).toBe('Box 4');
     await visits.getByRole('img', { name: 'Sheet 2 as pulled', exact: true }).waitFor();
     expect(errors).toEqual([]);
@@ -439,7 +439,8 @@ describe('an edition', () => {
     // The family is followed through both visits, with the marks of this one.
     const visits = page.getByRole('region', { name: 'Visits' });
     await visits.getByLabel('Sheets of').selectOption({ index: 1 });
-    await expect.poll(() => visits.getByRole('listitem', { name: /^Sheet \d/ }).count(), { timeout: 20_000 }).toBe(8);
+    // Two prints with their proof and over, and the six of the edition, whose spare is its over.
+    await expect.poll(() => visits.getByRole('listitem', { name: /^Sheet \d/ }).count(), { timeout: 20_000 }).toBe(10);
     await visits.getByText('AP 1/1').waitFor();
     expect(errors).toEqual([]);
     await context.close();
