@@ -115,6 +115,18 @@ function intersectOutlines(a: Outline, b: Outline): Float64Array[] {
   return toRings(Clipper.intersect(subject, clip, ClipperFillRule.NonZero));
 }
 
+/**
+ * What of rings lies outside others, all of them as `normalise` gives them.
+ * @throws EngineError 'geometry.too-much-work' when the work is more than the budget has left
+ */
+export function subtractRings(rings: readonly Ring[], taken: readonly Ring[], budget: WorkBudget): Float64Array[] {
+  const subject = toPaths(rings);
+  const clip = toPaths(taken);
+  if (subject.length === 0 || clip.length === 0) return toRings(subject);
+  budget.spend([...subject, ...clip]);
+  return toRings(Clipper.difference(subject, clip, ClipperFillRule.NonZero));
+}
+
 /** Area that an outline fills under its rule, mm²; overlaps count once. */
 export function outlineArea(outline: Outline): number {
   return sumArea(normalise(outline));

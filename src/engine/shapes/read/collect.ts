@@ -11,7 +11,7 @@ import { lengthOf, numbersOf, viewBoxAffine, viewBoxOf } from './lengths.ts';
 import type { Viewport } from './lengths.ts';
 import { MAX_DEPTH, MAX_DRAWN, MAX_SEGMENTS } from './limits.ts';
 import { hasMarkers, hasStroke, inheritLook, isSet, isVisible, isZero, paintOf, ruleOf } from './look.ts';
-import type { Look } from './look.ts';
+import type { Look, Paint } from './look.ts';
 import { transformOf } from './transform.ts';
 import type { SvgNode } from './xml-tree.ts';
 
@@ -174,9 +174,9 @@ export class Collector {
     }
     const filled = node.name !== 'line' && !isZero(look['fill-opacity']);
     if (filled) {
-      const reason = this.fillFault(node, look);
-      if (reason === 'left-out') return;
-      if (reason === null) out.push({ segments, to, clips, fillRule: ruleOf(look['fill-rule']) });
+      const fill = this.fillOf(node, look);
+      if (fill === 'left-out') return;
+      if (fill !== 'none') out.push({ segments, to, clips, fillRule: ruleOf(look['fill-rule']), white: fill === 'white' });
     }
     if (hasStroke(look)) this.report(node, why.STROKE);
     if (node.name !== 'rect' && node.name !== 'circle' && node.name !== 'ellipse' && hasMarkers(look)) {
@@ -184,14 +184,14 @@ export class Collector {
     }
   }
 
-  /** Null for a flat fill, 'none' for no fill, 'left-out' after a sentence. */
-  private fillFault(node: SvgNode, look: Look): null | 'none' | 'left-out' {
+  /** A flat fill is 'ink' or 'white'; 'left-out' after a sentence. */
+  private fillOf(node: SvgNode, look: Look): 'ink' | 'white' | 'none' | 'left-out' {
     const paint = paintOf(look.fill, look.color);
-    if (paint.kind !== 'server') return paint.kind === 'none' ? 'none' : null;
+    if (paint.kind !== 'server') return flat(paint);
     const server = this.find(node, paint.href);
     if (server === null) return 'left-out';
     if (server === undefined && paint.fallback !== '') {
-      return paintOf(paint.fallback, look.color).kind === 'none' ? 'none' : null;
+      return flat(paintOf(paint.fallback, look.color));
     }
     const gradient = server !== undefined && /gradient$/iu.test(server.name);
     if (gradient) this.report(node, why.GRADIENT);
@@ -264,6 +264,11 @@ export class Collector {
     });
     if (first !== undefined) this.draw(first, context, out);
   }
+}
+
+function flat(paint: Paint): 'ink' | 'white' | 'none' {
+  if (paint.kind === 'none') return 'none';
+  return paint.kind === 'solid' && paint.white ? 'white' : 'ink';
 }
 
 function isInside(node: SvgNode, ancestor: SvgNode): boolean {

@@ -9,6 +9,8 @@ export interface Drawn {
   to: Affine;
   fillRule: FillRule;
   clips: readonly Clip[];
+  /** Painted white or nearly so: paper rather than ink. */
+  white?: boolean;
 }
 
 /** An area that cuts off what lies outside it. */

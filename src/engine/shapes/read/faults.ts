@@ -52,6 +52,11 @@ export class FaultList {
     else this.list.push({ code, message, where: `<${element}> at ${placeText(place)}` });
   }
 
+  /** Something was taken in one of several ways: said of the file as a whole. */
+  say(code: string, rest: string): void {
+    this.list.push({ code, message: `${this.fileName}: ${rest}`, where: 'file' });
+  }
+
   /** The file cannot be used. */
   refuse(code: string, rest: string, where = 'file'): FileFault {
     return new FileFault(code, `${this.fileName}: ${rest}`, where);

@@ -1,6 +1,7 @@
 import { defined } from '../../base/at.ts';
 import type { FillRule } from '../../geometry/types.ts';
 import type { Specified } from './css.ts';
+import { isWhite } from './white.ts';
 import { Scanner } from './scanner.ts';
 
 const INHERITED = {
@@ -42,8 +43,8 @@ export function inheritLook(parent: Look, own: Specified): Look {
   return look ?? parent;
 }
 
-/** What a paint comes to for a stencil: anything that would be seen is filled, white too. */
-export type Paint = { kind: 'none' } | { kind: 'solid' } | { kind: 'server'; href: string; fallback: string };
+/** What a paint comes to for a stencil: anything that would be seen is filled; white may be paper. */
+export type Paint = { kind: 'none' } | { kind: 'solid'; white: boolean } | { kind: 'server'; href: string; fallback: string };
 
 /**
  * @param paint a value of fill or stroke
@@ -55,7 +56,7 @@ export function paintOf(paint: string, color: string): Paint {
   const keyword = paint.trim().toLowerCase();
   if (keyword === 'none') return { kind: 'none' };
   const seen = keyword === 'currentcolor' ? color.trim().toLowerCase() : keyword;
-  return { kind: isClear(seen) ? 'none' : 'solid' };
+  return isClear(seen) ? { kind: 'none' } : { kind: 'solid', white: isWhite(seen) };
 }
 
 /** 'url(…) fallback', with quotes or without; null when it is no whole one. */

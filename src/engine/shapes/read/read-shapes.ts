@@ -14,6 +14,7 @@ import type { Viewport } from './lengths.ts';
 import { MAX_POINTS, MAX_REACH_MM, MAX_TEXT, MIN_SIDE_MM } from './limits.ts';
 import { inheritLook, isZero, PLAIN_LOOK } from './look.ts';
 import { Regions, toleranceFor } from './regions.ts';
+import { inkOf } from './white.ts';
 import { parseTree } from './xml-tree.ts';
 import type { SvgNode } from './xml-tree.ts';
 
@@ -43,7 +44,8 @@ const UNSAID_CUT = 0.001;
 
 /**
  * Reads an SVG file as one shape: all that is filled on its page, joined. Any paint that would be
- * seen fills alike, white and half-transparent ones too, since a stencil only knows open and shut.
+ * seen fills alike, half-transparent ones too, since a stencil only knows open and shut; white is
+ * paper (`inkOf`).
  * Curves flatten to `FLATTEN_TOLERANCE_MM`, small drawings finer. Nothing outside the text is fetched.
  * @param text the whole file
  * @param fileName for the name of the shape and the sentences
@@ -168,12 +170,13 @@ function pageOf(root: SvgNode, faults: FaultList): Page {
 
 function toShape(collector: Collector, page: Page, name: string, faults: FaultList): ReadShape | null {
   const { drawn } = collector;
+  const paper = page.size === null ? null : { widthMm: page.size.width * MM_PER_PX, heightMm: page.size.height * MM_PER_PX };
   let rings: Float64Array[] = [];
   if (drawn.length > 0) {
     const clips = new Set(drawn.flatMap((one) => one.clips));
     toleranceFor([...clips].flatMap((clip) => clip.drawn), faults);
     const regions = new Regions(toleranceFor(drawn, faults));
-    rings = regions.union(drawn);
+    rings = inkOf(drawn, paper, regions, faults);
     if (page.size !== null) {
       const window = boxClip(page.size.width, page.size.height, [MM_PER_PX, 0, 0, MM_PER_PX, 0, 0]);
       const inside = regions.cut(rings, window);
@@ -190,7 +193,6 @@ function toShape(collector: Collector, page: Page, name: string, faults: FaultLi
     if (faults.empty) throw faults.refuse('shape.no-area', 'nothing in it is filled; give at least one shape a fill.');
     return null;
   }
-  const paper = page.size === null ? null : { widthMm: page.size.width * MM_PER_PX, heightMm: page.size.height * MM_PER_PX };
   return { name, rings, fillRule: 'nonzero', widthMm, heightMm, page: paper };
 }
 

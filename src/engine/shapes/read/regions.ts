@@ -1,9 +1,10 @@
 import { entryAt, num } from '../../base/at.ts';
-import { cutRings, unionOutlines } from '../../geometry/booleans.ts';
+import { cutRings, outlineArea, subtractRings, unionOutlines } from '../../geometry/booleans.ts';
 import { flattenPath } from '../../geometry/flatten.ts';
 import { shapeBounds } from '../../geometry/rings.ts';
 import type { Box, Outline } from '../../geometry/types.ts';
 import { WorkBudget } from '../../geometry/work.ts';
+import type { PageSize } from '../place/lay-out.ts';
 import type { Clip, Drawn } from './drawn.ts';
 import type { FaultList } from './faults.ts';
 import { FLATTEN_SHARE, FLATTEN_TOLERANCE_MM, MAX_POINTS, MAX_REACH_MM, MAX_WORK } from './limits.ts';
@@ -64,6 +65,29 @@ export class Regions {
     }
     if (regions.length === 0) return [];
     return regions.length === 1 ? (entryAt(regions, 0).rings as Float64Array[]) : unionOutlines(regions, this.budget);
+  }
+
+  /** What joined outlines fill together. */
+  join(a: Float64Array[], b: Float64Array[]): Float64Array[] {
+    if (a.length === 0 || b.length === 0) return a.length === 0 ? b : a;
+    return unionOutlines([a, b].map((rings): Outline => ({ rings, fillRule: 'nonzero' })), this.budget);
+  }
+
+  /** What some joined outlines fill and others do not. */
+  minus(rings: Float64Array[], taken: Float64Array[]): Float64Array[] {
+    return rings.length === 0 || taken.length === 0 ? rings : subtractRings(rings, taken, this.budget);
+  }
+
+  /** Whether an outline fills a share of a box that starts at 0, 0. */
+  covers(one: Drawn, page: PageSize, share: number): boolean {
+    const { xMm, yMm, widthMm, heightMm } = shapeBounds(flattenPath(one.segments, one.to, { tolerance: Infinity, leastSteps: 4 }));
+    const [right, bottom] = [Math.min(page.widthMm, xMm + widthMm), Math.min(page.heightMm, yMm + heightMm)];
+    const least = page.widthMm * page.heightMm * share;
+    // Seldom does more than one come near it, so only that one is joined and measured.
+    if (Math.max(0, right - Math.max(0, xMm)) * Math.max(0, bottom - Math.max(0, yMm)) < least) return false;
+    const ring = Float64Array.of(0, 0, page.widthMm, 0, page.widthMm, page.heightMm, 0, page.heightMm);
+    const inside = cutRings(this.union([one]), [ring], this.budget);
+    return inside.length > 0 && outlineArea({ rings: inside, fillRule: 'nonzero' }) >= least;
   }
 
   /** What of some joined outlines lies within a clip. */

@@ -28,7 +28,6 @@ const FILLED: [what: string, inside: string, areaMm2: number, off?: number][] = 
   ['evenodd', '<path fill-rule="evenodd" d="M0 0h30v30h-30zM10 10h10v10h-10z"/>', 800],
   ['nonzero', '<path d="M0 0h30v30h-30zM10 10h10v10h-10z"/>', 900],
   ['overlaps once', '<rect width="20" height="20"/><rect x="10" width="20" height="20"/>', 600],
-  ['white, which is ink too', '<rect width="20" height="20"/><rect x="5" y="5" width="5" height="5" fill="white"/>', 400],
   ['nested transforms', '<g transform="translate(10 10)"><g transform="scale(2,3)"><rect width="5" height="4" transform="rotate(30)"/></g></g>', 120],
   ['a matrix', '<rect width="10" height="10" transform="matrix(2 0 1 1 0 0)"/>', 200],
   ['a skew', '<rect width="10" height="10" transform="skewX(45)translate(5,5)"/>', 100],

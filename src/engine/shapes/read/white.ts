@@ -1,0 +1,96 @@
+import { outlineArea } from '../../geometry/booleans.ts';
+import type { PageSize } from '../place/lay-out.ts';
+import type { Drawn } from './drawn.ts';
+import type { FaultList } from './faults.ts';
+import type { Regions } from './regions.ts';
+
+/** Each of red, green and blue at least this of 255 is taken as white; no source, as light as papers are. */
+const WHITE_FROM = 245;
+
+/** A fill that covers this share of the page is the page; no source, lets the hair of a rounded size go. */
+const PAGE_SHARE = 0.995;
+
+/** The named colours whose parts are all at least `WHITE_FROM`. Source: CSS Color 4, named colours. */
+const WHITE_NAMES: ReadonlySet<string> = new Set(['white', 'snow', 'ghostwhite', 'whitesmoke', 'mintcream']);
+
+/** Whether a solid colour is white or nearly so; a colour written in another way than as sRGB is not. */
+export function isWhite(color: string): boolean {
+  const text = color.trim().toLowerCase();
+  if (WHITE_NAMES.has(text)) return true;
+  const short = /^#([\da-f])([\da-f])([\da-f])[\da-f]?$/u.exec(text);
+  if (short !== null) return short.slice(1).every((digit) => Number.parseInt(digit, 16) * 17 >= WHITE_FROM);
+  const long = /^#([\da-f]{2})([\da-f]{2})([\da-f]{2})(?:[\da-f]{2})?$/u.exec(text);
+  if (long !== null) return long.slice(1).every((pair) => Number.parseInt(pair, 16) >= WHITE_FROM);
+  const call = /^(rgb|hsl)a?\(([^)]*)\)$/u.exec(text);
+  if (call === null) return false;
+  const parts = (call[2] ?? '').split(/[\s,/]+/u).filter((part) => part !== '');
+  const partOf255 = (part: string): number => Number.parseFloat(part) * (part.endsWith('%') ? 2.55 : 1);
+  if (call[1] === 'hsl') return Number.parseFloat(parts[2] ?? '') * 2.55 >= WHITE_FROM;
+  return parts.length >= 3 && parts.slice(0, 3).every((part) => partOf255(part) >= WHITE_FROM);
+}
+
+/** Areas in the order they were painted: `ink` lies over `white`, and both over all that came before. */
+interface Layer {
+  ink: Float64Array[];
+  white: Float64Array[];
+}
+
+/**
+ * What of a drawing is ink. White is paper, as it looks on white paper: it cuts a hole in what lies
+ * beneath it and prints nothing where nothing does. A white fill as large as the page is the paper
+ * itself. Where nothing else is filled, white is the ink. Each is said in one sentence a file.
+ * @param drawn in the order painted
+ * @param page null when the file gives none
+ * @throws EngineError 'geometry.…' past the caps
+ */
+export function inkOf(drawn: readonly Drawn[], page: PageSize | null, regions: Regions, faults: FaultList): Float64Array[] {
+  const seen = page === null ? drawn : drawn.filter((one) => one.white !== true || !regions.covers(one, page, PAGE_SHARE));
+  if (seen.length < drawn.length) {
+    faults.say('shape.page', 'a white rectangle as large as the page is taken as the paper and left out; give it another fill to print it.');
+  }
+  const white = seen.some((one) => one.white === true);
+  if (white && seen.every((one) => one.white === true)) {
+    faults.say('shape.white', 'all that is filled in it is white, so the white is taken as the ink.');
+    return regions.union(seen);
+  }
+  if (white) {
+    faults.say('shape.white', 'its white areas are taken as paper: holes where they lie over something, nothing elsewhere; give them another fill to print them.');
+  }
+  const rings = painted(drawn, regions);
+  if (page !== null && drawn.length > 1 && isWhole(rings, page)) {
+    faults.say('shape.sheet', 'a fill covers the whole page, so that the shape is one solid sheet; take that background out to keep what lies on it.');
+  }
+  return rings;
+}
+
+function isWhole(rings: Float64Array[], page: PageSize): boolean {
+  return rings.length === 1 && outlineArea({ rings, fillRule: 'nonzero' }) >= page.widthMm * page.heightMm * PAGE_SHARE;
+}
+
+/** Folds the runs of one kind in halves, so that many turns between white and ink stay cheap. */
+function painted(drawn: readonly Drawn[], regions: Regions): Float64Array[] {
+  const runs: Drawn[][] = [];
+  let last: Drawn[] = [];
+  for (const one of drawn) {
+    if (last[0]?.white !== one.white || last.length === 0) runs.push((last = []));
+    last.push(one);
+  }
+  let layers = runs.map((run): Layer => {
+    const rings = regions.union(run);
+    return run[0]?.white === true ? { ink: [], white: rings } : { ink: rings, white: [] };
+  });
+  while (layers.length > 1) {
+    const next: Layer[] = [];
+    for (let i = 0; i < layers.length; i += 2) next.push(over(layers[i], layers[i + 1], regions));
+    layers = next;
+  }
+  return layers[0]?.ink ?? [];
+}
+
+function over(below: Layer | undefined, above: Layer | undefined, regions: Regions): Layer {
+  if (below === undefined || above === undefined) return below ?? above ?? { ink: [], white: [] };
+  return {
+    ink: regions.join(regions.minus(below.ink, above.white), above.ink),
+    white: regions.join(below.white, above.white),
+  };
+}
