@@ -6,6 +6,9 @@ import { newId } from '../ui/new-id.ts';
 import type { FilesRead } from './read-files.ts';
 import { sizeText } from './shape-tray.ts';
 
+/** Below this a shape is most likely smaller than it was meant, mm; no source. */
+const SMALL_MM = 15;
+
 /** What the last files came to. */
 export interface Report {
   head: string;
@@ -32,7 +35,20 @@ export function screensFor(read: FilesRead, { paper, screens: there }: Studio): 
     const text = `All were drawn on a page of ${sizeText(page)}, so they keep their places on it; the page lies in the middle of the sheet.`;
     remarks.unshift({ text, kept: true });
   }
+  const small = read.shapes.flatMap((shape, i) => (printedSide(shape, entryAt(screens, i)) < SMALL_MM ? [entryAt(screens, i)] : []));
+  const [one] = small;
+  if (one !== undefined) {
+    const text =
+      small.length === 1
+        ? `${one.name} prints under ${SMALL_MM} mm across; if that is too small, give it a size on screen ${one.number}.`
+        : `${small.length} shapes print under ${SMALL_MM} mm across, ${one.name} first; where that is too small, give them a size on their screens.`;
+    remarks.push({ text, kept: true });
+  }
   return { screens, register: page !== null, remarks };
+}
+
+function printedSide({ widthMm, heightMm }: Shape, { placed }: Screen): number {
+  return Math.max(widthMm, heightMm) * (placed[0]?.scale ?? 1);
 }
 
 /** The report's first line. */

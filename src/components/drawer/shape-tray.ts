@@ -6,6 +6,17 @@ import { controls } from '../ui/controls-style.ts';
 import { outlinePath } from './outline-path.ts';
 
 const LARGEST_PX = 112;
+/** However small beside others, a silhouette stays large enough to be seen and known. */
+const SMALLEST_PX = 16;
+
+/**
+ * How large a silhouette is shown, px per mm.
+ * @param longest the longest side of all shapes, mm; null when each is shown as large as fits
+ */
+export function trayScale({ widthMm, heightMm }: Pick<Shape, 'widthMm' | 'heightMm'>, longest: number | null): number {
+  const side = Math.max(widthMm, heightMm);
+  return Math.max(LARGEST_PX / (longest ?? side), SMALLEST_PX / side);
+}
 
 /** Millimetres as they are told: whole from 10 on. */
 export function sizeText(shape: Pick<Shape, 'widthMm' | 'heightMm'>): string {
@@ -137,7 +148,7 @@ export class ShapeTray extends LitElement {
         (shape) => shape.id,
         (shape) => {
           const path = outlinePath(shape);
-          const scale = LARGEST_PX / (this.trueSize ? longest : Math.max(shape.widthMm, shape.heightMm));
+          const scale = trayScale(shape, this.trueSize ? longest : null);
           return html`<li>
             <button aria-pressed=${this.chosen === shape.id} title=${shape.name} @click=${() => this.choose(shape.id)}>
               <span class="ground">

@@ -11,10 +11,6 @@ export interface PageSize {
 
 /** Pages that differ by less count as one size, mm. */
 const SAME_PAGE_MM = 0.5;
-/** Boxes of shapes that are spread cover so many times the printable part together, so that layers meet. */
-const COVER = 2.2;
-/** No shape that is spread is longer than this share of the printable part's shorter side. */
-const LONGEST = 0.8;
 /** Steps across and down of a sequence that fills a square evenly (R2: powers of 1 ÷ 1.32471796, from memory). */
 const STEP_X = 0.7548776662466927;
 const STEP_Y = 0.5698402909980532;
@@ -46,17 +42,17 @@ export function placeByPage(shape: Pick<Shape, 'id' | 'rings'>, page: PageSize, 
 }
 
 /**
- * Spreads shapes evenly over a box, all larger or smaller by one factor, so that they keep their
- * sizes to each other and overlap here and there. The same shapes always come to lie alike.
+ * Spreads shapes evenly over a box at their true sizes; where the longest would not fit, all are made
+ * smaller by one factor. The same shapes always come to lie alike.
  * @param shapes one or more, each with a width and a height above zero
  * @returns a place a shape, all within the box
  */
 export function spreadOver(shapes: readonly Pick<Shape, 'id' | 'widthMm' | 'heightMm'>[], printable: Box): PlacedShape[] {
-  const boxes = shapes.reduce((sum, { widthMm, heightMm }) => sum + widthMm * heightMm, 0);
-  const longest = shapes.reduce((most, { widthMm, heightMm }) => Math.max(most, widthMm, heightMm), 0);
-  const wanted = Math.sqrt((COVER * printable.widthMm * printable.heightMm) / boxes);
-  const most = (LONGEST * Math.min(printable.widthMm, printable.heightMm)) / longest;
-  const scale = Math.max(0.001, Math.floor(Math.min(wanted, most) * 1000) / 1000);
+  const most = shapes.reduce(
+    (fit, { widthMm, heightMm }) => Math.min(fit, printable.widthMm / widthMm, printable.heightMm / heightMm),
+    Infinity,
+  );
+  const scale = most >= 1 ? 1 : Math.max(0.001, Math.floor(most * 1000) / 1000);
   return shapes.map((shape, i) => {
     const free = { x: printable.widthMm - shape.widthMm * scale, y: printable.heightMm - shape.heightMm * scale };
     return {

@@ -4,6 +4,9 @@ import type { Screen, Shape } from '../types.ts';
 import { type PageSize, placeByPage, samePage } from './lay-out.ts';
 import { nextScreenNumber, screenOfShape } from './new-screen.ts';
 
+/** Drawings on smaller pages, longer side in mm, are not taken as layers of one print; no source. */
+const LEAST_PAGE_MM = 15;
+
 /** The sheet that new screens are for. */
 export interface ScreenSheet extends PageSize {
   /** The part that can be printed, mm. */
@@ -44,6 +47,8 @@ export function newScreens(
 function commonPage(pages: readonly (PageSize | null)[], sheet: PageSize): PageSize | null {
   const [page] = pages;
   if (page === undefined || page === null) return null;
+  // A page as small as an icon's is the box of one drawing, not a sheet that several lie on.
+  if (Math.max(page.widthMm, page.heightMm) < LEAST_PAGE_MM) return null;
   if (pages.length === 1 && !samePage(page, sheet)) return null;
   return pages.every((other) => other !== null && samePage(page, other)) ? page : null;
 }

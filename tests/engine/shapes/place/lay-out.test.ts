@@ -70,11 +70,18 @@ describe('spreadOver', () => {
     }
   });
 
+  it('should keep true sizes when they fit, however many there are, and else shrink all alike', () => {
+    const true25 = Array.from({ length: 25 }, (_, i) => rect(`s${i}`, 300 + i, 400));
+    expect(spreadOver(true25, PRINTABLE).every(({ scale }) => scale === 1)).toBe(true);
+    // 500 mm of printable width for 1000 mm.
+    expect(spreadOver([rect('a', 1000, 100), rect('b', 10, 10)], PRINTABLE).map(({ scale }) => scale)).toEqual([0.5, 0.5]);
+  });
+
   it('should reach into every quarter and make some overlap', () => {
-    const shapes = Array.from({ length: 12 }, (_, i) => rect(`s${i}`, 60, 90));
+    const shapes = Array.from({ length: 12 }, (_, i) => rect(`s${i}`, 160, 190));
     const places = spreadOver(shapes, PRINTABLE);
     expect(new Set(places.map(({ xMm, yMm }) => `${xMm < 280} ${yMm < 380}`)).size).toBe(4);
-    const [width, height] = [60 * places[0]!.scale, 90 * places[0]!.scale];
+    const [width, height] = [160 * places[0]!.scale, 190 * places[0]!.scale];
     const meet = places.flatMap((a, i) => places.slice(i + 1).filter((b) => Math.abs(a.xMm - b.xMm) < width && Math.abs(a.yMm - b.yMm) < height));
     expect(meet.length).toBeGreaterThan(5);
   });

@@ -42,6 +42,16 @@ describe('newScreens', () => {
     expect(fitted).toEqual([1]);
     expect(screens[1]!.placed[0]).toMatchObject({ xMm: 250, yMm: 350, scale: 0.5 });
   });
+  it('should not take the box of an icon as a page that layers lie on', () => {
+    // 24 px at 96 to the inch.
+    const icon = { widthMm: 6.35, heightMm: 6.35 };
+    const { page, screens } = newScreens({ shapes: [box('a', 0, 0, 2), box('b', 4, 4, 2)], pages: [icon, icon] }, sheet, [], ids());
+    expect(page).toBeNull();
+    expect(screens.map(({ placed }) => [placed[0]!.xMm, placed[0]!.yMm])).toEqual([
+      [250, 350],
+      [250, 350],
+    ]);
+  });
   it('should take a single page only when it is the sheet itself', () => {
     const one = (page: { widthMm: number; heightMm: number }) =>
       newScreens({ shapes: [box('a', 0, 0, 50)], pages: [page] }, sheet, [], ids()).page;
