@@ -9,18 +9,19 @@ import type { Picture } from '../../../workers/api/picture-api.ts';
 import './picture-view.ts';
 import { controls } from '../controls-style.ts';
 import { offsetText, pullWords } from '../words.ts';
+import { EdgeScroll } from './edge-scroll.ts';
 import { screenGlyph } from './screen-outline.ts';
 import { stateStripStyle } from './state-strip-style.ts';
 
 /** Pixels a pointer moves before a press becomes a drag. */
 const DRAG_SLACK_PX = 5;
-/** Within so many pixels of the strip's ends a drag scrolls it. */
-const SCROLL_ZONE_PX = 48;
-
 interface Drag {
   pull: string;
   pointer: number;
+  ticket: HTMLElement;
   startX: number;
+  /** Where the pointer is now. */
+  x: number;
   startScroll: number;
   under: boolean;
   /** Place of the insertion mark: before the pull that now has this position. */
@@ -57,6 +58,10 @@ export class StateStrip extends LitElement {
   private refocus = false;
   private readonly sizes = new ResizeObserver(() => this.markMore());
   private ignoreClick = false;
+  private readonly edge = new EdgeScroll(
+    () => this.scroller,
+    () => this.followDrag(),
+  );
 
   protected override firstUpdated(): void {
     this.sizes.observe(this.scroller);
@@ -65,6 +70,7 @@ export class StateStrip extends LitElement {
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.sizes.disconnect();
+    this.edge.stop();
   }
 
   /** States that lie beyond the strip's end are hinted at. */
@@ -91,6 +97,7 @@ export class StateStrip extends LitElement {
     // Moving a node takes the focus from it; whoever moved a ticket goes on with that ticket.
     if (this.shadowRoot?.activeElement instanceof HTMLElement && this.shadowRoot.activeElement.matches('.state')) this.refocus = true;
     if (this.drag !== null && !this.pulls.some((pull) => pull.id === defined(this.drag).pull)) this.drag = null;
+    if (this.drag === null) this.edge.stop();
   }
 
   override updated(changed: Map<PropertyKey, unknown>): void {
@@ -150,7 +157,9 @@ export class StateStrip extends LitElement {
     this.drag = {
       pull: pull.id,
       pointer: event.pointerId,
+      ticket: event.currentTarget as HTMLElement,
       startX: event.clientX,
+      x: event.clientX,
       startScroll: this.scroller.scrollLeft,
       under: false,
       slot,
@@ -163,24 +172,31 @@ export class StateStrip extends LitElement {
     if (drag === null || event.pointerId !== drag.pointer) return;
     const under = drag.under || Math.abs(event.clientX - drag.startX) > DRAG_SLACK_PX;
     if (!under) return;
-    const frame = this.scroller.getBoundingClientRect();
-    const beyond = Math.max(0, event.clientX - (frame.right - SCROLL_ZONE_PX)) - Math.max(0, frame.left + SCROLL_ZONE_PX - event.clientX);
-    if (beyond !== 0) this.scroller.scrollLeft += beyond / 4;
+    this.drag = { ...drag, under, x: event.clientX };
+    this.followDrag();
+    this.edge.hold(event.clientX);
+  }
+
+  /** Puts the ticket under the pointer and the mark where it would come to lie. */
+  private followDrag(): void {
+    const { drag } = this;
+    if (drag === null) return;
     const states = [...this.list.querySelectorAll<HTMLElement>('.state')];
     let slot = 0;
     for (const option of states) {
       const box = option.getBoundingClientRect();
-      if (event.clientX > box.left + box.width / 2) slot++;
+      if (drag.x > box.left + box.width / 2) slot++;
     }
-    const shift = event.clientX - drag.startX + this.scroller.scrollLeft - drag.startScroll;
-    (event.currentTarget as HTMLElement).style.setProperty('--drag-x', `${shift}px`);
-    this.drag = { ...drag, under, slot };
+    const shift = drag.x - drag.startX + this.scroller.scrollLeft - drag.startScroll;
+    drag.ticket.style.setProperty('--drag-x', `${shift}px`);
+    this.drag = { ...drag, slot };
   }
 
   private onUp(event: PointerEvent): void {
     const { drag } = this;
     if (drag === null || event.pointerId !== drag.pointer) return;
-    (event.currentTarget as HTMLElement).style.removeProperty('--drag-x');
+    drag.ticket.style.removeProperty('--drag-x');
+    this.edge.stop();
     this.drag = null;
     if (!drag.under || event.type === 'pointercancel') return;
     this.ignoreClick = true;
