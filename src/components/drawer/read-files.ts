@@ -34,7 +34,7 @@ export async function readShapeFiles(files: readonly File[], onNext: (done: numb
     }
     try {
       const text = await file.text();
-      const { shape, page, problems } = await engineFor('picture').readShapeFile(text, file.name, newId());
+      const { shape, page, problems } = await engineFor('files').readShapeFile(text, file.name, newId());
       if (shape !== null) {
         read.shapes.push(shape);
         read.pages.push(page);
