@@ -173,6 +173,8 @@ export class DrawerRoom extends RoomElement {
       <header class="row">
         <h2 id="screens-head">Screens</h2>
         <span class="soft">${studio.screens.length}</span>
+        <span class="fill"></span>
+        <button class="quiet" title="Name, colour, sheet and printable part of the paper" @click=${() => this.store.go('inks')}>Sheet ${studio.paper.widthMm} × ${studio.paper.heightMm} mm…</button>
       </header>
       ${
         studio.screens.length === 0

@@ -6,9 +6,10 @@ import { CARD_WHITE } from '../../engine/ink/characterise/card.ts';
 import { demoStocks } from '../../engine/ink/demo/demo-stocks.ts';
 import { swatchOf, swatchReflectance } from '../../engine/ink/film/swatch.ts';
 import { printInks, stockInks } from '../../engine/ink/mix/mix.ts';
-import type { Ink } from '../../engine/ink/types.ts';
+import type { Ink, Paper } from '../../engine/ink/types.ts';
 import { RoomElement } from '../store-element.ts';
 import '../ui/cautions.ts';
+import '../ui/kit/fold.ts';
 import '../ui/kit/number-field.ts';
 import { controls } from '../ui/controls-style.ts';
 import type { NumberPick } from '../ui/kit/number-field.ts';
@@ -76,6 +77,9 @@ export class InksRoom extends RoomElement {
     return html`
       <div class="room ${open === null ? '' : 'open'}">
         <div class="left">
+          <ps-fold label="Paper" note=${paperNote(studio.paper)}>
+            <paper-form .store=${this.store} .paper=${studio.paper}></paper-form>
+          </ps-fold>
           ${this.renderInks(inks, open)}
           ${this.renderStocks(openId)}
           <section class="overprints" aria-labelledby="over-head">
@@ -88,10 +92,6 @@ export class InksRoom extends RoomElement {
             <overprint-chart .store=${this.store}></overprint-chart>
           </section>
           ${this.renderStrokeGain()}
-          <section aria-labelledby="paper-head">
-            <h2 id="paper-head">Paper</h2>
-            <paper-form .store=${this.store} .paper=${studio.paper}></paper-form>
-          </section>
           <ps-cautions topic="inks"></ps-cautions>
         </div>
         ${
@@ -208,6 +208,10 @@ export class InksRoom extends RoomElement {
       </ul>
     </section>`;
   }
+}
+
+function paperNote({ name, widthMm, heightMm }: Paper): string {
+  return [name, `${widthMm} × ${heightMm} mm`].filter((part) => part !== '').join(', ');
 }
 
 function basisShort(ink: Ink): string {
