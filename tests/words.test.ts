@@ -40,7 +40,7 @@ const UNUSED: readonly Unused[] = [
   { word: /otherwise…|otherwise than/iu, instead: 'pulled differently' },
   { word: /\b(unmark|mark (two|prints))\b|>\s*mark\s*</iu, instead: 'select' },
   { word: /go on from this/iu, instead: 'More from this print' },
-  { word: /another seed|>\s*seed\s*<|label: 'seed'/iu, instead: 'name of the wall' },
+  { word: />\s*another seed\s*<|>\s*seed\s*<|label: 'seed'/iu, instead: 'name of the wall' },
   { word: /\bshift up to|shifts (snap|go)\b/iu, instead: 'offset' },
 ];
 
