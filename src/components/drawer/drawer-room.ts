@@ -37,6 +37,7 @@ export class DrawerRoom extends RoomElement {
   /** Which of the projects opened so far the state above is of. */
   private opened = 0;
   private work: Promise<void> = Promise.resolve();
+  private stopping: AbortController | null = null;
   private readonly fileDrop = new FileDrop(this, (dropped) => this.drop(dropped));
 
   protected override willUpdate(): void {
@@ -67,7 +68,8 @@ export class DrawerRoom extends RoomElement {
   }
 
   private async read(files: readonly File[]): Promise<void> {
-    const read = await readShapeFiles(files, (done) => {
+    this.stopping = new AbortController();
+    const read = await readShapeFiles(files, this.stopping.signal, (done) => {
       this.reading = files.length === 1 ? `Reading ${entryAt(files, 0).name}…` : `Reading ${done + 1} of ${files.length}…`;
     });
     this.reading = '';
@@ -153,6 +155,7 @@ export class DrawerRoom extends RoomElement {
         <button class=${studio.shapes.length === 0 ? 'main' : ''} ?disabled=${this.reading !== ''} @click=${() => void this.chooseFiles()}>Choose SVG files…</button>
       </header>
       <p class="soft reading" role="status">${this.reading}</p>
+      ${this.reading === '' ? nothing : html`<button @click=${() => this.stopping?.abort()}>Stop</button>`}
       ${
         studio.shapes.length === 0
           ? html`<div class="empty">

@@ -1,7 +1,8 @@
 import type { Problem } from '../../engine/base/error.ts';
 import type { PageSize } from '../../engine/shapes/place/lay-out.ts';
 import type { Shape } from '../../engine/shapes/types.ts';
-import { engineFor, sentenceOf } from '../../workers/client/client.ts';
+import { sentenceOf } from '../../workers/client/client.ts';
+import { ReadingEnded, readShapeFile } from '../../workers/client/file-reader.ts';
 import { newId } from '../ui/new-id.ts';
 
 /** Larger files are refused before they are read. */
@@ -18,11 +19,16 @@ export interface FilesRead {
 
 /**
  * Reads shape files one after the other.
+ * @param signal stops the file that is being read, and leaves out those after it
  * @param onNext told the number of files done before each file
  */
-export async function readShapeFiles(files: readonly File[], onNext: (done: number) => void): Promise<FilesRead> {
+export async function readShapeFiles(files: readonly File[], signal: AbortSignal, onNext: (done: number) => void): Promise<FilesRead> {
   const read: FilesRead = { shapes: [], pages: [], remarks: [] };
   for (const [done, file] of inNameOrder(files).entries()) {
+    if (signal.aborted) {
+      read.remarks.push({ text: `${file.name}: the file was not read, as you stopped; choose it again to read it.`, kept: false });
+      continue;
+    }
     onNext(done);
     if (file.size > MAX_FILE_BYTES) {
       const megabytes = (file.size / 1e6).toFixed(1);
@@ -34,17 +40,18 @@ export async function readShapeFiles(files: readonly File[], onNext: (done: numb
     }
     try {
       const text = await file.text();
-      const { shape, page, problems } = await engineFor('files').readShapeFile(text, file.name, newId());
+      const { shape, page, problems } = await readShapeFile({ text, name: file.name, id: newId() }, signal);
       if (shape !== null) {
         read.shapes.push(shape);
         read.pages.push(page);
       }
       for (const text of countedSentences(problems)) read.remarks.push({ text, kept: shape !== null });
     } catch (error) {
-      read.remarks.push({
-        text: `${file.name}: the file could not be read (${sentenceOf(error)}); choose an SVG file, not a folder.`,
-        kept: false,
-      });
+      const why =
+        error instanceof ReadingEnded
+          ? error.message
+          : `the file could not be read (${sentenceOf(error)}); choose an SVG file, not a folder`;
+      read.remarks.push({ text: `${file.name}: ${why}.`, kept: false });
     }
   }
   return read;

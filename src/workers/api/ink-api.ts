@@ -7,7 +7,7 @@ import type { PageSize } from '../../engine/shapes/place/lay-out.ts';
 import type { Shape } from '../../engine/shapes/types.ts';
 import type { Job } from './request.ts';
 
-interface ReadShapeResult {
+export interface ReadShapeResult {
   shape: Shape | null;
   /** The page that the shape was drawn on; null when the file gives none. */
   page: PageSize | null;

@@ -2,8 +2,8 @@ import { EngineClient } from './engine-client.ts';
 import { StorageClient } from './storage-client.ts';
 import { WallToolsClient } from './wall-tools-client.ts';
 
-/** The kinds of work that have a worker of their own, so that neither a long wall nor a slow file holds up the picture on the Bench. */
-export type EngineWork = 'picture' | 'files' | 'wall' | 'plan' | 'lesson';
+/** The kinds of work that have a worker of their own, so that a long wall never holds up the picture on the Bench; files have file-reader.ts. */
+export type EngineWork = 'picture' | 'wall' | 'plan' | 'lesson';
 
 const engines = new Map<EngineWork, EngineClient>();
 

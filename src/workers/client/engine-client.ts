@@ -96,10 +96,6 @@ export class EngineClient {
     return this.run(control, (seat, job, onProgress) => seat.api.veils({ ...keyed(seat, request), job }, onProgress));
   }
 
-  readShapeFile(text: string, fileName: string, id: string) {
-    return this.desk.call(({ api }) => api.readShapeFile(text, fileName, id));
-  }
-
   inkCurves(overWhite: Lab, overBlack: Lab) {
     return this.desk.call(({ api }) => api.inkCurves(overWhite, overBlack));
   }
