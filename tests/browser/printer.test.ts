@@ -34,7 +34,8 @@ describe('the printer', () => {
       await counts.nth(at).fill('5');
       await counts.nth(at).press('Tab');
     }
-    await expect.poll(() => page.getByText('10 sheets in all').count()).toBe(1);
+    // Ten that were asked for, with an over and a proof of each recipe.
+    await expect.poll(() => page.getByText('14 sheets in all').count()).toBe(1);
     await page.getByRole('button', { name: 'Find the pull order' }).click();
     // What was pressed stops the search now, and has kept the focus.
     const focused = () =>

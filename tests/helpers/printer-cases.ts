@@ -33,7 +33,7 @@ function rectangles(screens: number, seed: string): Studio {
 }
 
 /** Invented recipes that share one drawer, the same for the same size and seed. */
-export function inventedRecipes({ recipes, pulls, screens, seed, odd = 0 }: CaseSize): Recipe[] {
+function inventedRecipes({ recipes, pulls, screens, seed, odd = 0 }: CaseSize): Recipe[] {
   const drawer = rectangles(screens, seed);
   const random = randomFrom(`recipes ${seed}`);
   return Array.from({ length: recipes }, (_, r) => {
@@ -66,7 +66,3 @@ export const CASE_PRESS: VisitFigures = {
 export function inventedVisit(size: CaseSize, press: VisitFigures = CASE_PRESS): VisitInput {
   return { runs: inventedRecipes(size).map((recipe) => ({ recipe, sheets: size.sheets })), minDeltaE: 1, press, seed: size.seed };
 }
-
-/** Six recipes of five sheets, and thirty sheets that are all different: twenty pulls on each. */
-export const CASE_A: CaseSize = { recipes: 6, sheets: 5, pulls: 20, screens: 16, seed: 'a', odd: 6 };
-export const CASE_B: CaseSize = { recipes: 30, sheets: 1, pulls: 20, screens: 16, seed: 'b', odd: 6 };
