@@ -6,6 +6,7 @@ import type { AppStore } from '../app-store.ts';
 import type { AutoSaver } from '../saver.ts';
 import { controls } from '../ui/controls-style.ts';
 import { download, fileNameOf } from '../ui/download.ts';
+import { rowItems } from '../ui/layout-style.ts';
 import { readKeptProject } from './read-stored.ts';
 import { replaceProject } from './replace-project.ts';
 
@@ -22,18 +23,13 @@ const moment = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle
 export class KeptList extends LitElement {
   static override styles = [
     controls,
+    rowItems,
     css`
       ul {
         display: grid;
         gap: var(--space-5);
-        margin: 0;
-        padding: 0;
-        list-style: none;
       }
       li {
-        display: flex;
-        flex-wrap: wrap;
-        align-items: center;
         gap: var(--space-2) var(--space-4);
         padding-top: var(--space-4);
         border-top: 1px solid var(--line);

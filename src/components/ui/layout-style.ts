@@ -9,6 +9,20 @@ export const rowHost = css`
   }
 `;
 
+/** A plain list whose entries are rows that wrap. */
+export const rowItems = css`
+  ul {
+    margin: 0;
+    padding: 0;
+    list-style: none;
+  }
+  li {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: center;
+  }
+`;
+
 /** An element whose parts stand below each other, as high as they are. */
 export const stackHost = css`
   :host {

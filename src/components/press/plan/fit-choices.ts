@@ -6,6 +6,7 @@ import type { MadePlan } from '../../output/made-plan.ts';
 import { controls } from '../../ui/controls-style.ts';
 import '../../ui/kit/fold.ts';
 import '../../ui/kit/progress.ts';
+import { rowItems } from '../../ui/layout-style.ts';
 import { Work } from '../../ui/work.ts';
 import { capital } from '../../words/plan-words.ts';
 import { fitWords, fitWorth, stepWords, stepWorth } from './fit-words.ts';
@@ -18,6 +19,7 @@ import { fitWords, fitWorth, stepWords, stepWorth } from './fit-words.ts';
 export class FitChoices extends LitElement {
   static override styles = [
     controls,
+    rowItems,
     css`
       :host {
         display: block;
@@ -26,14 +28,9 @@ export class FitChoices extends LitElement {
         margin-top: var(--space-7);
       }
       ul {
-        margin: var(--space-3) 0 0;
-        padding: 0;
-        list-style: none;
+        margin-top: var(--space-3);
       }
       li {
-        display: flex;
-        flex-wrap: wrap;
-        align-items: center;
         justify-content: space-between;
         gap: var(--space-2) var(--space-8);
         padding: var(--space-4) 0;

@@ -1,6 +1,7 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { controls } from '../controls-style.ts';
+import { rowHost } from '../layout-style.ts';
 
 /**
  * Work that goes on: how far it is, and the button that ends it.
@@ -10,11 +11,9 @@ import { controls } from '../controls-style.ts';
 export class Progress extends LitElement {
   static override styles = [
     controls,
+    rowHost,
     css`
       :host {
-        display: flex;
-        flex-wrap: wrap;
-        align-items: center;
         gap: var(--space-4) var(--space-6);
       }
       progress {

@@ -147,7 +147,7 @@ function check(target: Readonly<Lab>, stocks: readonly Ink[], options: MatchOpti
   if (!Array.isArray(target) || !isColour(target)) {
     throw new EngineError(
       'match.target',
-      `A target needs L from 0 to 100, a and b; this one is ${cutText(JSON.stringify(target) ?? 'nothing')}.`,
+      `A target needs L from 0 to 100, a and b; this one is ${cutText(String(target ?? 'nothing').replaceAll(',', ', '))}.`,
     );
   }
   if (!Array.isArray(stocks) || stocks.length === 0 || stocks.length > MOST_STOCKS) {
