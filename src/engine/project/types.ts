@@ -57,7 +57,7 @@ export interface Project {
   recipes: Recipe[];
   visit: VisitRun[];
   press: PressSettings;
-  /** The pulls that the Lesson permutes, none or 2 to 5, with offsets of their own. */
+  /** The pulls that the Lesson permutes, none or 2 to 6, with offsets of their own. */
   lesson: Pull[];
   /** Absent until a target is printed or measured. */
   target?: Target | undefined;
