@@ -134,7 +134,8 @@ describe('the kit', () => {
     expect(await page.getByRole('button', { name: 'None' }).isDisabled()).toBe(true);
 
     await page.locator('summary').filter({ hasText: 'Figures, ruled' }).click();
-    expect(await page.locator('ps-fold[ruled]').getAttribute('open')).toBe('');
+    // A fold hears of it by an event that the browser queues.
+    await expect.poll(() => page.locator('ps-fold[ruled]').getAttribute('open')).toBe('');
 
     await page.getByRole('button', { name: 'Stop' }).first().click();
     await page.getByRole('status').filter({ hasText: 'Stopped.' }).waitFor();
