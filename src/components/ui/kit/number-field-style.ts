@@ -52,6 +52,10 @@ export const numberFieldStyle = css`
       min-width: var(--touch);
     }
   }
+  /* With nothing said before the field, its unit is its label and stands off as one. */
+  :host([label-hidden]) .soft {
+    padding-left: var(--space-5);
+  }
   .unit {
     flex: none;
     min-width: 2.4em;
