@@ -47,6 +47,8 @@ export default defineConfig({
           fileParallelism: false,
           testTimeout: 120_000,
           hookTimeout: 120_000,
+          // A browser on a busy machine now and then loses a race that a second try, told as such, wins.
+          retry: 1,
         },
       },
     ],
