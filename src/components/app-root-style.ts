@@ -7,6 +7,19 @@ export const appRootStyle = css`
     grid-template-rows: auto auto 1fr;
     height: 100dvh;
   }
+  .skip {
+    position: absolute;
+    z-index: 30;
+    left: var(--space-4);
+    top: -60px;
+    padding: var(--space-4) var(--space-6);
+    background: var(--table);
+    color: var(--ink);
+    border: 1px solid var(--line);
+  }
+  .skip:focus {
+    top: var(--space-2);
+  }
   header {
     display: flex;
     align-items: stretch;
@@ -73,7 +86,10 @@ export const appRootStyle = css`
     min-height: 0;
     overflow: hidden;
   }
-  main > * {
+  main:focus {
+    outline: none;
+  }
+  main > :not(h1) {
     position: absolute;
     inset: 0;
     overflow: auto;
@@ -160,7 +176,7 @@ export const appRootStyle = css`
       display: none;
     }
     main,
-    main > * {
+    main > :not(h1) {
       position: static;
       overflow: visible;
     }

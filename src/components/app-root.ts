@@ -5,12 +5,12 @@ import { appRootStyle } from './app-root-style.ts';
 import { type AppStore, type Notice, StoreController } from './app-store.ts';
 import './keep/save-strip.ts';
 import './project-menu.ts';
-import { type Room, roomAt, roomEntry, ROOMS } from './rooms.ts';
+import { type Room, roomAt, type RoomEntry, roomEntry, ROOMS } from './rooms.ts';
 import type { AutoSaver } from './saver.ts';
 import { controls } from './ui/controls-style.ts';
 
-// The elements of all rooms in the table; they stand in folders of their own.
-import.meta.glob('./*/*-room.ts', { eager: true });
+/** The elements of all rooms in the table; they stand in folders of their own, and load when they are entered. */
+const ELEMENTS = import.meta.glob('./*/*-room.ts');
 
 /** News is read by then; problems stay until they are closed. */
 const NEWS_MS = 7000;
@@ -26,6 +26,8 @@ export class AppRoot extends LitElement {
   @property({ attribute: false }) saver!: AutoSaver;
   /** Rooms stay as they were left, so each is made once, when first entered. */
   private readonly entered = new Map<Room, HTMLElement>();
+  /** The rooms whose code was asked for. */
+  private readonly asked = new Set<Room>();
   /** Since when each piece of news is to be read, by id. */
   private readonly newsSince = new Map<number, number>();
   /** What the page's address was last made to end in. */
@@ -110,13 +112,30 @@ export class AppRoot extends LitElement {
       this.address = address;
       if (location.hash !== address) history.replaceState(null, '', address);
     }
-    document.title = `${this.store.project.title} · Pullstack`;
+    document.title = `${roomEntry(this.store.room).label} · ${this.store.project.title} · Pullstack`;
   }
+
+  /** Makes a room's element as soon as its code has come. */
+  private async make({ id, element }: RoomEntry & { id: Room }): Promise<void> {
+    this.asked.add(id);
+    try {
+      await ELEMENTS[`./${id}/${element}.ts`]?.();
+      this.entered.set(id, Object.assign(document.createElement(element), { store: this.store }));
+      this.requestUpdate();
+    } catch {
+      this.store.tell('This room could not be fetched from where the app came from. Load the page again; what you made is saved.');
+    }
+  }
+
+  /** Past the doors and tools; the address names the room, so that no fragment can do it. */
+  private readonly skip = (event: Event): void => {
+    event.preventDefault();
+    this.renderRoot.querySelector('main')?.focus();
+  };
 
   private rooms() {
     const { room } = this.store;
-    if (!this.entered.has(room))
-      this.entered.set(room, Object.assign(document.createElement(roomEntry(room).element), { store: this.store }));
+    if (!this.asked.has(room)) void this.make(roomEntry(room));
     return ROOMS.map(({ id }) => {
       const made = this.entered.get(id);
       made?.toggleAttribute('hidden', id !== room);
@@ -146,8 +165,10 @@ export class AppRoot extends LitElement {
 
   override render() {
     const { store } = this;
+    const { address, label } = roomEntry(store.room);
     return html`
       <header>
+        <a class="skip" href=${address} @click=${this.skip}>Skip to the ${label}</a>
         <div class="name">
           <svg viewBox="0 0 22 22" aria-hidden="true">
             <rect x="2" y="2" width="12" height="12" fill="var(--accent)" />
@@ -185,7 +206,10 @@ export class AppRoot extends LitElement {
         </div>
       </header>
       <save-strip .store=${store} .saver=${this.saver}></save-strip>
-      <main>${this.rooms()}</main>
+      <main tabindex="-1">
+        <h1 class="visually-hidden">${label}</h1>
+        ${this.rooms()}
+      </main>
       ${this.renderNotices()}
     `;
   }

@@ -46,7 +46,7 @@ describe('someone with shapes of their own and nothing else', () => {
     const report = page.getByRole('status', { name: 'What the files came to' });
     await expect.poll(() => report.getByText('drawn on a page of 400 × 500 mm').count()).toBe(1);
     // Read in the order of their numbers, and laid where they were drawn: (560 − 400) ÷ 2 + 400 ÷ 2.
-    await page.getByRole('button', { name: 'Screen 1, layer-1', exact: true }).click();
+    await page.getByRole('button', { name: /^Screen 1 layer-1 / }).click();
     expect(await page.getByRole('spinbutton', { name: 'From left, mm' }).inputValue()).toBe('280');
     expect(await page.getByRole('spinbutton', { name: 'From top, mm' }).inputValue()).toBe('490');
     await page.getByRole('button', { name: 'Put all 3 on the Bench' }).click();

@@ -146,7 +146,6 @@ export class ScreenRack extends LitElement {
           (screen) => html`<li>
             <button
               aria-pressed=${this.chosen === screen.id}
-              aria-label="Screen ${screen.number}, ${screen.name}"
               @click=${() => this.dispatchEvent(new CustomEvent<string>('choose', { detail: screen.id }))}
             >
               <svg viewBox="0 0 ${widthMm} ${heightMm}" aria-hidden="true">
@@ -157,7 +156,7 @@ export class ScreenRack extends LitElement {
                 })}
               </svg>
               <span class="label">
-                <span class="number">${screen.number}</span>
+                <span class="number"><span class="visually-hidden">Screen</span> ${screen.number}</span>
                 <span class="name">${screen.name}</span>
                 <span class="sub">${screen.mesh.threadsPerCm}/cm – ${screen.mesh.threadUm} µm</span>
               </span>

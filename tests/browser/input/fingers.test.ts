@@ -55,7 +55,7 @@ describe('by finger', () => {
   it('should move a shape in the Drawer as far as the finger goes, and put it back when the drag is broken off', async () => {
     const { page, context, errors, touch } = await openPhone();
     await enter(page, 'Drawer');
-    await page.getByRole('button', { name: /^Screen \d+, Fenders$/ }).click();
+    await page.getByRole('button', { name: /^Screen \d+ Fenders\b/ }).click();
     const part = page.locator('sheet-preview g[role=button]').first();
     await part.waitFor();
     const left = numberIn(page, 'From left, mm');
