@@ -49,6 +49,7 @@ export default defineConfig({
           hookTimeout: 120_000,
           // A browser on a busy machine now and then loses a race that a second try, told as such, wins.
           retry: 1,
+          expect: { poll: { timeout: 20_000 } },
         },
       },
     ],
