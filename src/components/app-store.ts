@@ -51,6 +51,8 @@ export class AppStore extends EventTarget {
   selectedPull: string | null = null;
   /** Pictures are shown with the paper as white. */
   relative = true;
+  /** Pictures and charts hatch what the screen cannot show. */
+  marked = false;
   notices: readonly Notice[] = [];
   readonly saver: Saver;
   /** The last act when it was none on the project, such as a new pull order, and how to take it back. */
@@ -150,6 +152,11 @@ export class AppStore extends EventTarget {
 
   setRelative(relative: boolean): void {
     this.relative = relative;
+    this.changed();
+  }
+
+  setMarked(marked: boolean): void {
+    this.marked = marked;
     this.changed();
   }
 

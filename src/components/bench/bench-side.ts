@@ -1,6 +1,7 @@
 import { html, nothing } from 'lit';
 import type { Pull } from '../../engine/stack/types.ts';
 import type { AppStore } from '../app-store.ts';
+import { markSwitch } from '../ui/mark-switch.ts';
 import { counted } from '../ui/words.ts';
 import { compareChoice } from './picture/compare-with.ts';
 
@@ -36,6 +37,7 @@ export function benchSide(side: BenchSide) {
         <input type="checkbox" role="switch" .checked=${store.relative} @change=${(event: Event) => store.setRelative((event.target as HTMLInputElement).checked)} />
         Show paper as white
       </label>
+      ${markSwitch(store)}
     </section>
   </aside>`;
 }

@@ -82,6 +82,7 @@ function figure(table: BenchTable, { name, pulls, drawer: studio }: OtherStack, 
       .drawer=${studio}
       .pulls=${pulls}
       .relative=${store.relative}
+      .marked=${store.marked}
       .view=${view}
       .outline=${outline}
       .label=${`${name}: ${counted(pulls.length, 'pull')} on ${studio.paper.widthMm} × ${studio.paper.heightMm} mm`}

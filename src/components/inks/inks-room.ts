@@ -13,6 +13,7 @@ import '../ui/kit/fold.ts';
 import '../ui/kit/number-field.ts';
 import { controls } from '../ui/controls-style.ts';
 import type { NumberPick } from '../ui/kit/number-field.ts';
+import { markSwitch } from '../ui/mark-switch.ts';
 import { sideRoomStyles, WideScreen } from '../ui/side-room.ts';
 import './add/add-ink.ts';
 import type { Measurements } from './add/cgats-file.ts';
@@ -86,7 +87,7 @@ export class InksRoom extends RoomElement {
             <header class="row">
               <h2 id="over-head">Over each other</h2>
               <span class="fill"></span>
-              ${this.renderRelative()}
+              ${this.renderRelative()} ${markSwitch(this.store)}
             </header>
             <p class="soft words">One stroke of each on ${studio.paper.name === '' ? 'the paper' : studio.paper.name}. Where a square and its mirror across the diagonal differ, the order of the two matters.</p>
             <overprint-chart .store=${this.store}></overprint-chart>

@@ -5,18 +5,26 @@ import { inSrgbGamut } from './srgb.ts';
 const intoRgb = toGamut('rgb', 'oklch');
 const toLinear = converter('lrgb');
 
+/** Paper as the screen's own white lands a rounding error above 1. */
+export const SHOWN_SLACK = 1e-4;
+
 /**
  * Brings linear sRGB into what the screen can show, in place: chroma is reduced, lightness and hue kept.
  * Swatches and pictures both go through here, so that a colour is the same in both.
  * @param rgb three numbers from `at`, linear light; what is inside is only rid of its rounding
  * Source: CSS Color Module Level 4, 13.2 (gamut mapping in OKLCh), by culori.
+ * @returns whether it was changed by more than rounding, so that the screen shows less chroma than the colour has
  * Allocates nothing for a colour that lies inside.
  */
-export function mapIntoSrgb(rgb: Float64Array, at = 0): void {
+export function mapIntoSrgb(rgb: Float64Array, at = 0): boolean {
   const [r, g, b] = [f64(rgb, at), f64(rgb, at + 1), f64(rgb, at + 2)];
-  if (inSrgbGamut(r, g, b)) return put(rgb, at, r, { g, b });
+  if (inSrgbGamut(r, g, b)) {
+    put(rgb, at, r, { g, b });
+    return false;
+  }
   const mapped = toLinear(intoRgb({ mode: 'lrgb', r, g, b }));
   put(rgb, at, mapped.r, mapped);
+  return !inSrgbGamut(r, g, b, SHOWN_SLACK);
 }
 
 function put(rgb: Float64Array, at: number, r: number, { g, b }: { g: number; b: number }): void {

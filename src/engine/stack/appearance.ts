@@ -1,4 +1,4 @@
-import { entryAt, f64, num, u32 } from '../base/at.ts';
+import { entryAt, f64, num, u32, u8 } from '../base/at.ts';
 import { encodeSrgb8 } from '../colour/encode.ts';
 import { mapIntoSrgb } from '../colour/gamut.ts';
 import { labFromXyzD50 } from '../colour/lab.ts';
@@ -16,6 +16,8 @@ export interface CellColours {
   linear: Float64Array;
   /** 8-bit sRGB, one word a cell: 0xAABBGGRR, so R, G, B, A in the memory of an ImageData. */
   packed: Uint32Array;
+  /** A cell each: 1 where the screen shows less chroma than the print has. */
+  outside: Uint8Array;
 }
 
 // The module's own names: unbundled, hot loops would look up another module's each time.
@@ -37,7 +39,7 @@ const groupColours = createCellColours();
 
 /** Empty buffers, to be filled and grown by the functions here. */
 export function createCellColours(): CellColours {
-  return { cells: 0, linear: new Float64Array(0), packed: new Uint32Array(0) };
+  return { cells: 0, linear: new Float64Array(0), packed: new Uint32Array(0), outside: new Uint8Array(0) };
 }
 
 /**
@@ -130,6 +132,7 @@ function spreadGroups(groupOf: Uint32Array, out: CellColours): void {
   for (let cell = 0; cell < out.cells; cell++) {
     const group = u32(groupOf, cell);
     out.packed[cell] = u32(groupColours.packed, group);
+    out.outside[cell] = u8(groupColours.outside, group);
     for (let i = 0; i < 3; i++) out.linear[cell * 3 + i] = f64(groupColours.linear, group * 3 + i);
   }
 }
@@ -142,7 +145,7 @@ function setColour(out: CellColours, cell: number, sums: Float64Array, from: num
     const light = f64(sums, from + i) * f64(paperScale, i);
     linear[at + i] = clipped ? clip(light) : light;
   }
-  if (!clipped) mapIntoSrgb(linear, at);
+  out.outside[cell] = !clipped && mapIntoSrgb(linear, at) ? 1 : 0;
   out.packed[cell] = packSrgb(f64(linear, at), f64(linear, at + 1), f64(linear, at + 2));
 }
 
@@ -151,6 +154,7 @@ function fit(out: CellColours, cells: number): void {
   if (out.packed.length >= cells) return;
   out.linear = new Float64Array(cells * 3);
   out.packed = new Uint32Array(cells);
+  out.outside = new Uint8Array(cells);
 }
 
 function setPaperScale(paper: ArrayLike<number>, relative: boolean): void {

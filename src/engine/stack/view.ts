@@ -7,6 +7,7 @@ import type { CellColours } from './appearance.ts';
 import { CellMapBuilder } from './cell-map.ts';
 import { stackLayers } from './layers.ts';
 import type { Layer } from './layers.ts';
+import { hatchOutside, outsideAsWhite } from './look/outside-marks.ts';
 import { findBits } from './placement.ts';
 import { SpanCache } from './screen-spans.ts';
 import type { CellMap, Stack } from './types.ts';
@@ -22,6 +23,8 @@ export interface View extends Box {
   relative?: boolean | undefined;
   /** Paints the state after so many pulls; all when left out. */
   upToPull?: number | undefined;
+  /** Hatches what the screen cannot show; not when left out. */
+  marked?: boolean | undefined;
 }
 
 /** A picture above this is refused: 200 million pixels. */
@@ -55,7 +58,9 @@ export function paintView(studio: Studio, stack: Stack, view: View, cache: ViewC
   const layers = stackLayers(stack, studio, defined(cache.mapStack), cache.layers);
   if (view.upToPull !== undefined) layers.length = Math.max(0, Math.min(layers.length, view.upToPull));
   colourCells(map, layers, studio.paper.reflectance, cache.colours, view.relative ?? true);
-  return paintBox(map, cache.colours, view, studio.paper);
+  const pixels = paintBox(map, cache.colours, view, studio.paper);
+  if (view.marked === true) hatchOutside(pixels, paintBox(map, outsideAsWhite(cache.colours), view, studio.paper), view);
+  return pixels;
 }
 
 /** The map of the view, from the cache when its view and placed screens are still the same. */

@@ -29,6 +29,8 @@ export interface ViewRequest {
   heightPx: number;
   /** White is the paper, not the perfect diffuser. */
   relative: boolean;
+  /** Hatches what the screen cannot show. */
+  marked?: boolean | undefined;
 }
 
 /** A line of the order graph: positions in the stack, first down 0. */

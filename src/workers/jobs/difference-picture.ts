@@ -38,6 +38,6 @@ export function differencePicture({ studio, a, b, heightPx, overDeltaE }: Differ
   }
   const widthPx = Math.max(1, Math.round((heightPx * studio.paper.widthMm) / studio.paper.heightMm));
   const pixels = new Uint8ClampedArray(widthPx * heightPx * 4);
-  paintThumbnail(map, { cells: map.cells, linear, packed }, widthPx, pixels);
+  paintThumbnail(map, { cells: map.cells, linear, packed, outside: new Uint8Array(map.cells) }, widthPx, pixels);
   return { picture: { widthPx, heightPx, pixels }, mean, greatest, share: shareOver(difference, overDeltaE) };
 }

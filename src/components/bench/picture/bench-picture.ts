@@ -23,6 +23,7 @@ interface Wanted {
   pulls: readonly Pull[];
   drawer: Studio;
   relative: boolean;
+  marked: boolean;
   region: Region;
   /** Frames wait for the exact picture of a stack; moves show the old one meanwhile. */
   draft: boolean;
@@ -43,6 +44,8 @@ export class BenchPicture extends LitElement {
   @property({ attribute: false }) drawer!: Studio;
   @property({ attribute: false }) pulls: readonly Pull[] = [];
   @property({ type: Boolean }) relative = true;
+  /** Whether what the screen cannot show is hatched. */
+  @property({ type: Boolean }) marked = false;
   @property({ attribute: false }) view!: SheetView;
   /** SVG path data of the selected pull, sheet mm; '' when there is none. */
   @property() outline = '';
@@ -95,10 +98,14 @@ export class BenchPicture extends LitElement {
   }
 
   override updated(changed: Map<PropertyKey, unknown>): void {
-    if (['pulls', 'drawer', 'relative'].some((name) => changed.has(name))) {
+    if (['pulls', 'drawer', 'relative', 'marked'].some((name) => changed.has(name))) {
       this.place();
       this.want();
     }
+  }
+
+  private get content(): readonly unknown[] {
+    return contentOf(this);
   }
 
   private measure(): void {
@@ -138,6 +145,7 @@ export class BenchPicture extends LitElement {
       pulls: this.pulls,
       drawer: this.drawer,
       relative: this.relative,
+      marked: this.marked,
       region: draft ? defined(this.region(share)) : region,
       draft,
       editedAt: this.editedAt,
@@ -148,10 +156,10 @@ export class BenchPicture extends LitElement {
     this.pictures.follow(async () => ({ picture: await this.draw(wanted), wanted }));
   }
 
-  private async draw({ pulls, drawer, relative, region, draft }: Wanted): Promise<Picture> {
+  private async draw({ pulls, drawer, relative, marked, region, draft }: Wanted): Promise<Picture> {
     const from = performance.now();
     const { xMm, yMm, widthMm, heightMm, widthPx, heightPx } = region;
-    const view = { studio: drawer, pulls, relative, xMm, yMm, widthMm, heightMm, widthPx, heightPx };
+    const view = { studio: drawer, pulls, relative, marked, xMm, yMm, widthMm, heightMm, widthPx, heightPx };
     const picture = await engineFor('picture').view(view);
     // Drafts are too small to tell what a pixel costs.
     if (!draft) {
@@ -171,8 +179,7 @@ export class BenchPicture extends LitElement {
     }
     this.place();
     if (wanted.editedAt !== null && wanted.pulls === this.pulls) this.mark(wanted);
-    const current = wanted.pulls === this.pulls && wanted.drawer === this.drawer && wanted.relative === this.relative;
-    if (!current) return;
+    if (!same(contentOf(wanted), this.content)) return;
     if (wanted.draft) {
       const region = this.region();
       if (region !== null) this.ask({ ...wanted, region, draft: false, editedAt: null });
@@ -186,7 +193,7 @@ export class BenchPicture extends LitElement {
     engineFor('picture')
       .thumbnail({ studio: drawer, pulls, heightPx: region.heightPx, relative })
       .then((picture) => {
-        if (!same(contentOf(wanted), [this.pulls, this.drawer, this.relative])) return;
+        if (!same(contentOf(wanted), this.content)) return;
         paint(this.whole, picture);
         this.wholeRegion = region;
         this.wholeOf = contentOf(wanted);
@@ -222,7 +229,7 @@ export class BenchPicture extends LitElement {
     this.sheet.style.height = `${heightMm * pxPerMm}px`;
     putCanvas(this.sharp, this.sharpRegion, { x, y }, pxPerMm);
     putCanvas(this.whole, this.wholeRegion, { x, y }, pxPerMm);
-    this.whole.hidden = !same(this.wholeOf, [this.pulls, this.drawer, this.relative]);
+    this.whole.hidden = !same(this.wholeOf, this.content);
     this.renderRoot.querySelector('.lines')?.setAttribute('transform', `translate(${x} ${y}) scale(${pxPerMm})`);
   }
 
@@ -258,8 +265,8 @@ export class BenchPicture extends LitElement {
   }
 }
 
-function contentOf(wanted: Wanted): readonly unknown[] {
-  return [wanted.pulls, wanted.drawer, wanted.relative];
+function contentOf(wanted: Pick<Wanted, 'pulls' | 'drawer' | 'relative' | 'marked'>): readonly unknown[] {
+  return [wanted.pulls, wanted.drawer, wanted.relative, wanted.marked];
 }
 
 function same(one: readonly unknown[], other: readonly unknown[]): boolean {

@@ -121,6 +121,7 @@ export class OverprintChart extends RoomElement {
           .names=${inks.map(({ name }) => name)}
           .grid=${grid}
           .overprintDeltaE=${overprintDeltaE}
+          .hatched=${store.marked}
           .picked=${opened}
           @point=${(event: CustomEvent<Square>) => (this.pointed = event.detail)}
           @pick=${(event: CustomEvent<Square>) => this.pick(event.detail)}

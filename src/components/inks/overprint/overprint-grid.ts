@@ -36,6 +36,8 @@ export class OverprintGridElement extends LitElement {
   @property({ attribute: false }) names: readonly string[] = [];
   @property({ attribute: false }) grid: OverprintGrid = { own: [], rows: [] };
   @property({ type: Number }) overprintDeltaE = 10;
+  /** Whether what the screen cannot show is hatched; a corner tells it anyway. */
+  @property({ type: Boolean }) hatched = false;
   @property({ attribute: false }) picked: Square | null = null;
   /** The square that the keyboard is at. */
   @state() private at: Square = [0, 0];
@@ -77,7 +79,7 @@ export class OverprintGridElement extends LitElement {
   override render() {
     const { names, grid, at, pointed } = this;
     const lit = (ink: number, axis: 0 | 1): string => (pointed && at[axis] === ink ? 'lit' : '');
-    return html`<div class="scroll ${names.length >= MANY ? 'many' : ''}">
+    return html`<div class="scroll ${names.length >= MANY ? 'many' : ''} ${this.hatched ? 'hatched' : ''}">
       <table role="grid" aria-label="Every ink over every other" @keydown=${this.onKey}>
         <thead>
           <tr>
@@ -105,7 +107,7 @@ export class OverprintGridElement extends LitElement {
       data-at=${square.join()}
       tabindex=${at[0] === first && at[1] === over ? 0 : -1}
       class="${cell.swatch.inGamut ? '' : 'outside'} ${cell.overprintColour ? 'own' : ''}"
-      style="background:${cell.swatch.hex}"
+      style="background-color:${cell.swatch.hex}"
       aria-selected=${picked !== null && picked[0] === first && picked[1] === over ? 'true' : 'false'}
       aria-label=${squareSentence(this.names, { first, over, cell, overprintDeltaE: this.overprintDeltaE })}
       @pointerenter=${() => this.point(square)}

@@ -96,6 +96,9 @@ export const gridStyles = css`
     outline-offset: 0;
     z-index: 1;
   }
+  .hatched td.outside {
+    background-image: repeating-linear-gradient(135deg, var(--black) 0 1.4px, var(--white) 1.4px 2.2px, transparent 2.2px 7px);
+  }
   .many td {
     width: 34px;
     min-width: 34px;

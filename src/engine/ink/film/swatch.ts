@@ -1,4 +1,5 @@
 import { f64 } from '../../base/at.ts';
+import { SHOWN_SLACK } from '../../colour/gamut.ts';
 import { labD50, type Lab } from '../../colour/lab.ts';
 import { srgbHexFromLinear } from '../../colour/screen-colour.ts';
 import { inSrgbGamut, linearSrgbFromReflectance } from '../../colour/srgb.ts';
@@ -47,6 +48,5 @@ export function swatchOf(reflectance: ArrayLike<number>, white?: ArrayLike<numbe
     for (let i = 0; i < 3; i++) if (f64(full, i) > 1e-9) light[i] = f64(light, i) / f64(full, i);
   }
   const [r, g, b] = light as unknown as [number, number, number];
-  // Paper as the screen's own white lands a rounding error above 1.
-  return { lab: labD50(reflectance), hex: srgbHexFromLinear(r, g, b), inGamut: inSrgbGamut(r, g, b, 1e-4) };
+  return { lab: labD50(reflectance), hex: srgbHexFromLinear(r, g, b), inGamut: inSrgbGamut(r, g, b, SHOWN_SLACK) };
 }
