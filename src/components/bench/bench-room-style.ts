@@ -54,6 +54,12 @@ export const benchRoomStyle = css`
     text-overflow: ellipsis;
     white-space: nowrap;
   }
+  bench-place-card {
+    position: absolute;
+    top: var(--space-4);
+    right: var(--space-4);
+    width: min(320px, 100% - 2 * var(--space-4));
+  }
   /* In the corners, where an upright sheet leaves room. */
   .under {
     position: absolute;

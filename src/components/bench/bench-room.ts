@@ -20,6 +20,7 @@ import './picture/bench-picture.ts';
 import { benchTable, looksOf, type Offset, type Point } from './bench-table.ts';
 import { NONE, type OtherStack, otherStack } from './picture/compare-with.ts';
 import { OpenedStack } from './picture/opened-stack.ts';
+import { PlaceReader } from './picture/place-reader.ts';
 import { SheetView } from './picture/sheet-view.ts';
 import './pull/keep-recipe.ts';
 import { StripPictures } from './picture/strip-pictures.ts';
@@ -54,6 +55,7 @@ export class BenchRoom extends LitElement {
   private readonly looks = looksOf(this.view);
   private readonly buildUp = new StatePlayer(this, { wholeMs: 4200, shortestMs: 110, longestMs: 480 });
   private readonly stripPictures = new StripPictures(this, (text) => this.store.tell(text));
+  private readonly places = new PlaceReader(this, (text) => this.store.tell(text));
   private opened!: OpenedStack;
   private edits!: BenchEdits;
   private editedAt: number | null = null;
@@ -171,6 +173,7 @@ export class BenchRoom extends LitElement {
       Math.max(paper.heightMm, other?.drawer.paper.heightMm ?? 0),
     );
     if (!this.here) return;
+    this.places.follow(this.pullsShown(), project.drawer);
     // Two rows a device pixel: the strip's pictures are scaled down smoothly.
     const heightPx = Math.min(600, Math.round(stateSize(paper, this.narrow).heightPx * Math.max(1, devicePixelRatio) * 2));
     this.stripPictures.want({ pulls: this.pulls, drawer: project.drawer, relative, heightPx });
@@ -233,6 +236,7 @@ export class BenchRoom extends LitElement {
         shown: this.buildUp.shown,
         pointed: this.pointed,
         editedAt: this.editedAt,
+        places: this.places,
         keys: () => this.keyList.show(),
         point: (place) => (this.pointed = place),
         nudge: (by) => this.nudge(by),

@@ -4,6 +4,8 @@ import { counted } from '../ui/words.ts';
 import { pullOutline } from './bench-layout.ts';
 import { keysWords, readoutWords } from './bench-words.ts';
 import type { OtherStack } from './picture/compare-with.ts';
+import './picture/place-card.ts';
+import type { PlaceReader } from './picture/place-reader.ts';
 import type { SheetView } from './picture/sheet-view.ts';
 
 const STEP = 1.5;
@@ -47,6 +49,7 @@ interface BenchTable {
   /** Under the pointer; null for nothing. */
   pointed: Point | null;
   editedAt: number | null;
+  places: PlaceReader;
   keys(): void;
   point(place: Point | null): void;
   nudge(by: Offset): void;
@@ -54,7 +57,7 @@ interface BenchTable {
 
 /** The stack, and what it is compared with, as large as they fit, and where one is on the sheet. */
 export function benchTable(table: BenchTable) {
-  const { own, other, looks, pointed, shown } = table;
+  const { own, other, looks, pointed, shown, places, store } = table;
   const buttons: [string, string, () => void][] = [
     ['Closer', '+', looks.closer],
     ['Further', '−', looks.further],
@@ -63,6 +66,15 @@ export function benchTable(table: BenchTable) {
   return html`<div class="pictures">
       ${figure(table, own, true)} ${other === null ? nothing : figure(table, other, false)}
     </div>
+    ${
+      places.read === null
+        ? nothing
+        : html`<bench-place-card
+          .read=${places.read}
+          .relative=${store.relative}
+          @close=${() => places.want(null)}
+        ></bench-place-card>`
+    }
     <div class="under">
       <p class="readout ${pointed === null && shown === null ? 'idle' : ''}">${readoutWords(own.drawer.paper, table.count, shown, pointed)}</p>
       <div class="looks">
@@ -90,6 +102,8 @@ function figure(table: BenchTable, { name, pulls, drawer: studio }: OtherStack, 
       .editedAt=${own ? table.editedAt : null}
       @trouble=${(event: CustomEvent<string>) => store.tell(event.detail)}
       @point=${(event: CustomEvent<Point | null>) => table.point(event.detail)}
+      .spot=${own ? (table.places.read?.place ?? null) : null}
+      @read-place=${(event: CustomEvent<Point>) => own && table.places.want(event.detail)}
       @nudge=${(event: CustomEvent<Offset>) => table.nudge(event.detail)}
     ></bench-picture>
   </figure>`;

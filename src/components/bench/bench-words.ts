@@ -1,4 +1,6 @@
 import type { Paper } from '../../engine/ink/types.ts';
+import type { Pull } from '../../engine/stack/types.ts';
+import type { Studio } from '../../engine/studio/studio.ts';
 import { mmText } from '../ui/words.ts';
 
 /**
@@ -19,8 +21,18 @@ export function readoutWords(
   return off ? 'Off the sheet' : `${mmText(xMm)} mm right, ${mmText(yMm)} mm down`;
 }
 
+/** Which films lie at a place: 'Tar over Ochre (pulls 1 and 3)'. @param at places in the stack, first down first */
+export function placePullsWords(at: readonly number[], pulls: readonly Pull[], { inks }: Pick<Studio, 'inks'>): string {
+  if (at.length === 0) return 'Bare paper';
+  const names = at.map((index) => inks.find(({ id }) => id === pulls[index]?.ink)?.name ?? 'an ink that is gone');
+  const numbers = at.map((index) => String(index + 1));
+  const last = numbers.at(-1) ?? '';
+  const counted = numbers.length === 1 ? `pull ${last}` : `pulls ${numbers.slice(0, -1).join(', ')} and ${last}`;
+  return `${names.reverse().join(' over ')} (${counted})`;
+}
+
 /** What the keys do on the picture. @param selected index of the pull that is selected, below 0 when none is */
 export function keysWords(selected: number): string {
   const arrows = selected < 0 ? 'Arrow keys move the sheet' : `Arrow keys move pull ${selected + 1} by 0.1 mm, with Shift by 1 mm`;
-  return `Picture. ${arrows}; plus, minus and 0 come closer, further, to the whole sheet; hold B to build it up.`;
+  return `Picture. ${arrows}; Enter reads the colour in the middle; plus, minus and 0 come closer, further, to the whole sheet; hold B to build it up.`;
 }

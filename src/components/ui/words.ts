@@ -36,3 +36,13 @@ export function pullWords(pull: Pull, index: number, studio: Studio): string {
   if (pull.turnDeg !== 0) words.push(`turned ${String(pull.turnDeg).replace('-', '−')}°`);
   return words.join(', ');
 }
+
+/** L, a and b to a tenth, with a true minus sign. */
+export function labWords(lab: readonly [number, number, number]): string[] {
+  return lab.map((value) =>
+    value
+      .toFixed(1)
+      .replace(/^-0\.0$/, '0.0')
+      .replace('-', '−'),
+  );
+}

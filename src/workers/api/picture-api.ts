@@ -1,4 +1,5 @@
 import type { PairOrder } from '../../engine/order/groups/pair-reasons.ts';
+import type { PlaceReading } from '../../engine/stack/look/read-place.ts';
 import type { Pull } from '../../engine/stack/types.ts';
 import type { Job, Keyed } from './request.ts';
 
@@ -31,6 +32,13 @@ export interface ViewRequest {
   relative: boolean;
   /** Hatches what the screen cannot show. */
   marked?: boolean | undefined;
+}
+
+/** A place of the sheet to be read, mm from its top left. */
+export interface PlaceRequest {
+  pulls: readonly Pull[];
+  xMm: number;
+  yMm: number;
 }
 
 /** A line of the order graph: positions in the stack, first down 0. */
@@ -66,6 +74,8 @@ export interface LessonResult {
 /** Pictures of stacks, and what shows in them. */
 export interface PictureApi {
   view(request: Keyed<ViewRequest>): Picture;
+  /** The colour at a place, and which pulls lie there. */
+  readPlace(request: Keyed<PlaceRequest>): PlaceReading;
   /** The sheet after each pull, bare paper first: pulls + 1 pictures. */
   states(request: Keyed<SheetRequest>): Picture[];
   thumbnail(request: Keyed<SheetRequest>): Picture;

@@ -5,12 +5,22 @@ import type { OrderCount } from '../../engine/explore/types.ts';
 import type { OverprintFit } from '../../engine/ink/fit/fit-overprints.ts';
 import type { MatchResult } from '../../engine/ink/mix/match.ts';
 import type { Lab } from '../../engine/ink/types.ts';
+import type { PlaceReading } from '../../engine/stack/look/read-place.ts';
 import type { Pull } from '../../engine/stack/types.ts';
 import type { FitChoice } from '../../engine/visit/fit-choice.ts';
 import type { PressPlan } from '../../engine/visit/visit.ts';
 import type { EngineApi } from '../api/engine-api.ts';
 import type { MatchRequest, OverprintRequest } from '../api/ink-api.ts';
-import type { LessonRequest, LessonResult, OverlapEdge, OverlapRequest, Picture, SheetRequest, ViewRequest } from '../api/picture-api.ts';
+import type {
+  LessonRequest,
+  LessonResult,
+  OverlapEdge,
+  OverlapRequest,
+  Picture,
+  PlaceRequest,
+  SheetRequest,
+  ViewRequest,
+} from '../api/picture-api.ts';
 import type { FitRequest, PlanRequest } from '../api/plan-api.ts';
 import type { ForStudio, Keyed } from '../api/request.ts';
 import type { ExploreRequest, PinRequest, VeilFind, VeilRequest, WallBatch, WallEnd, WallRequest } from '../api/wall-api.ts';
@@ -49,6 +59,10 @@ export class EngineClient {
 
   view(request: ForStudio<ViewRequest>): Promise<Picture> {
     return this.ask(request, (api, keyed) => api.view(keyed));
+  }
+
+  readPlace(request: ForStudio<PlaceRequest>): Promise<PlaceReading> {
+    return this.ask(request, (api, keyed) => api.readPlace(keyed));
   }
 
   states(request: ForStudio<SheetRequest>): Promise<Picture[]> {

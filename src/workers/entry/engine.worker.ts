@@ -56,6 +56,7 @@ function handOverAll(pictures: Picture[]): Picture[] {
 
 const pictures: PictureApi = {
   view: ({ studio, ...request }) => handOver(of(studio).view(request)),
+  readPlace: ({ studio, ...request }) => of(studio).readPlace(request),
   states: ({ studio, ...request }) => handOverAll(of(studio).allStates(request)),
   thumbnail: ({ studio, ...request }) => handOver(of(studio).thumbnail(request)),
   overlaps({ studio, pulls, minDeltaE }) {

@@ -1,12 +1,13 @@
 import { colourCells, createCellColours, stateColours, type CellColours } from '../../engine/stack/appearance.ts';
 import { CellMapBuilder, type PlacedSpans } from '../../engine/stack/cell-map.ts';
 import { stackLayers } from '../../engine/stack/layers.ts';
+import { type PlaceReading, readPlace } from '../../engine/stack/look/read-place.ts';
 import { paintThumbnail } from '../../engine/stack/paint.ts';
 import { SpanCache } from '../../engine/stack/screen-spans.ts';
 import type { CellMap, Pull, Stack } from '../../engine/stack/types.ts';
 import { paintView, ViewCache } from '../../engine/stack/view.ts';
 import type { Studio } from '../../engine/studio/studio.ts';
-import type { Picture, SheetRequest, ViewRequest } from '../api/picture-api.ts';
+import type { Picture, PlaceRequest, SheetRequest, ViewRequest } from '../api/picture-api.ts';
 
 /** A studio in a worker, with what was worked out for its pictures. */
 export class StudioPictures {
@@ -32,6 +33,11 @@ export class StudioPictures {
       heightPx: view.heightPx,
       pixels: paintView(this.studio, { pulls }, view, this.views),
     };
+  }
+
+  /** What lies at a place of the sheet. */
+  readPlace({ pulls, ...at }: PlaceRequest): PlaceReading {
+    return readPlace(this.studio, { pulls }, at, this.spans);
   }
 
   /** The whole sheet at a height. */

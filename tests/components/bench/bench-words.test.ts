@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { keysWords, readoutWords } from '../../../src/components/bench/bench-words.ts';
+import { keysWords, placePullsWords, readoutWords } from '../../../src/components/bench/bench-words.ts';
+import type { Ink } from '../../../src/engine/ink/types.ts';
+import type { Pull } from '../../../src/engine/stack/types.ts';
 
 const sheet = { widthMm: 500, heightMm: 700 };
 
@@ -26,5 +28,19 @@ describe('keysWords', () => {
   it('should say what the arrow keys move', () => {
     expect(keysWords(-1)).toContain('Arrow keys move the sheet;');
     expect(keysWords(1)).toContain('Arrow keys move pull 2 by 0.1 mm, with Shift by 1 mm;');
+  });
+});
+
+describe('placePullsWords', () => {
+  const inks = [
+    { id: 'a', name: 'Ochre' },
+    { id: 'b', name: 'Tar' },
+  ] as Ink[];
+  const pulls = ['a', 'b', 'a', 'gone'].map((ink) => ({ ink })) as Pull[];
+  it('should name the films from the top down and their pulls', () => {
+    expect(placePullsWords([], pulls, { inks })).toBe('Bare paper');
+    expect(placePullsWords([1], pulls, { inks })).toBe('Tar (pull 2)');
+    expect(placePullsWords([0, 1, 2], pulls, { inks })).toBe('Ochre over Tar over Ochre (pulls 1, 2 and 3)');
+    expect(placePullsWords([3], pulls, { inks })).toBe('an ink that is gone (pull 4)');
   });
 });

@@ -62,6 +62,18 @@ export const benchPictureStyle = css`
     vector-effect: non-scaling-stroke;
     stroke-linejoin: round;
   }
+  .ring,
+  .dot {
+    fill: none;
+    stroke: var(--white);
+    stroke-width: 11px;
+    stroke-linecap: round;
+    vector-effect: non-scaling-stroke;
+  }
+  .dot {
+    stroke: var(--mark);
+    stroke-width: 7px;
+  }
   .over {
     fill: none;
     stroke: var(--mark);

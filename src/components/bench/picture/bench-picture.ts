@@ -35,6 +35,7 @@ interface Wanted {
  * picture at hand is moved and scaled; the exact one takes its place when it comes.
  * @fires trouble CustomEvent<string>: why the picture could not be drawn
  * @fires point CustomEvent<{ xMm: number; yMm: number } | null>: the place under the pointer
+ * @fires read-place CustomEvent<{ xMm: number; yMm: number }>: a place that was tapped, or the middle of what is in sight on Enter
  * @fires nudge CustomEvent<{ dxMm: number; dyMm: number }>: arrow keys
  */
 @customElement('bench-picture')
@@ -49,6 +50,8 @@ export class BenchPicture extends LitElement {
   @property({ attribute: false }) view!: SheetView;
   /** SVG path data of the selected pull, sheet mm; '' when there is none. */
   @property() outline = '';
+  /** A place that is marked, mm; null for none. */
+  @property({ attribute: false }) spot: { xMm: number; yMm: number } | null = null;
   @property() label = '';
   /** What arrow keys do, for screen readers. */
   @property() hint = '';
@@ -94,6 +97,7 @@ export class BenchPicture extends LitElement {
     new PanZoom(this.frame, this.view, {
       moving: (moving) => (this.moving = moving),
       point: (place) => this.dispatchEvent(new CustomEvent('point', { detail: place })),
+      tap: (place) => this.dispatchEvent(new CustomEvent('read-place', { detail: place })),
     });
   }
 
@@ -250,6 +254,7 @@ export class BenchPicture extends LitElement {
         <svg aria-hidden="true">
           <g class="lines">
             ${this.outline === '' ? nothing : svg`<path class="under" d=${this.outline} /><path class="over" d=${this.outline} />`}
+            ${this.spot === null ? nothing : svg`<path class="ring" d=${dotAt(this.spot)} /><path class="dot" d=${dotAt(this.spot)} />`}
           </g>
         </svg>
       </div>
@@ -257,12 +262,18 @@ export class BenchPicture extends LitElement {
   }
 
   private onKey(event: KeyboardEvent): void {
+    if (event.key === 'Enter') this.dispatchEvent(new CustomEvent('read-place', { detail: this.view.middle }));
     const step = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] }[event.key];
     if (step === undefined || event.ctrlKey || event.metaKey || event.altKey) return;
     event.preventDefault();
     const by = event.shiftKey ? 1 : 0.1;
     this.dispatchEvent(new CustomEvent('nudge', { detail: { dxMm: num(step, 0) * by, dyMm: num(step, 1) * by } }));
   }
+}
+
+/** A line of no length: its round ends are a dot, as large at every zoom. */
+function dotAt({ xMm, yMm }: { xMm: number; yMm: number }): string {
+  return `M${xMm} ${yMm}h0`;
 }
 
 function contentOf(wanted: Pick<Wanted, 'pulls' | 'drawer' | 'relative' | 'marked'>): readonly unknown[] {

@@ -9,13 +9,20 @@ export interface PanZoomOptions {
   moving(moving: boolean): void;
   /** The place on the sheet under the pointer, mm; null when it leaves. */
   point(place: { xMm: number; yMm: number } | null): void;
+  /** A place that was pressed without moving. */
+  tap(place: { xMm: number; yMm: number }): void;
 }
+
+/** A hand moves so far without meaning to, px. */
+const STILL_PX = 5;
 
 /** Wheel, drag and pinch on a frame move and scale its view. */
 export class PanZoom {
   private readonly frame: HTMLElement;
   private readonly view: SheetView;
   private readonly options: PanZoomOptions;
+  /** Where a press began that may be a tap; null once it is none. */
+  private still: { x: number; y: number } | null = null;
   private readonly down = new Map<number, { x: number; y: number }>();
 
   constructor(frame: HTMLElement, view: SheetView, options: PanZoomOptions) {
@@ -48,6 +55,7 @@ export class PanZoom {
 
   private readonly onDown = (event: PointerEvent): void => {
     if (event.button !== 0) return;
+    this.still = this.down.size === 0 ? this.at(event) : null;
     this.down.set(event.pointerId, this.at(event));
     this.frame.setPointerCapture(event.pointerId);
     this.options.moving(true);
@@ -56,6 +64,8 @@ export class PanZoom {
   private readonly onMove = (event: PointerEvent): void => {
     const { view } = this;
     const now = this.at(event);
+    const { still } = this;
+    if (still !== null && Math.hypot(now.x - still.x, now.y - still.y) > STILL_PX) this.still = null;
     const before = this.down.get(event.pointerId);
     if (before !== undefined) {
       if (this.down.size >= 2) {
@@ -68,11 +78,17 @@ export class PanZoom {
       } else view.pan(now.x - before.x, now.y - before.y);
       this.down.set(event.pointerId, now);
     }
-    const { origin, pxPerMm } = view;
-    this.options.point({ xMm: (now.x - origin.x) / pxPerMm, yMm: (now.y - origin.y) / pxPerMm });
+    this.options.point(this.onSheet(now));
   };
 
+  private onSheet({ x, y }: { x: number; y: number }): { xMm: number; yMm: number } {
+    const { origin, pxPerMm } = this.view;
+    return { xMm: (x - origin.x) / pxPerMm, yMm: (y - origin.y) / pxPerMm };
+  }
+
   private readonly onUp = (event: PointerEvent): void => {
+    if (event.type === 'pointerup' && this.still !== null && this.down.has(event.pointerId)) this.options.tap(this.onSheet(this.still));
+    this.still = null;
     this.down.delete(event.pointerId);
     if (this.down.size === 0) this.options.moving(false);
   };

@@ -58,6 +58,12 @@ export class SheetView extends EventTarget {
     return this.near ?? { xMm: this.sheet.widthMm / 2, yMm: this.sheet.heightMm / 2 };
   }
 
+  /** The place of the sheet in the middle of the frame. */
+  get middle(): { xMm: number; yMm: number } {
+    const { xMm, yMm } = this.centre;
+    return { xMm, yMm };
+  }
+
   showWhole(): void {
     if (this.near === null) return;
     this.near = null;

@@ -7,6 +7,7 @@ export const BENCH_KEYS: readonly KeyWords[] = [
   ['+ and −', 'closer and further'],
   ['0', 'the whole sheet'],
   ['Arrows, on the picture', 'move the selected pull by 0.1 mm, with Shift by 1 mm; with none selected, the sheet'],
+  ['Enter, on the picture', 'read the colour in the middle; a click or tap reads it anywhere'],
   ['Left and right, on the strip', 'select the pull before or after; Home and End, the first or last'],
   ['Alt and left or right', 'pull it earlier or later'],
   ['Delete', 'remove the selected pull'],

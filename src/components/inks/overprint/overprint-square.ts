@@ -7,9 +7,9 @@ import { nearestInk, type OverprintGrid } from '../../../engine/ink/film/overpri
 import { type Swatch, swatchOf } from '../../../engine/ink/film/swatch.ts';
 import type { Ink, Paper } from '../../../engine/ink/types.ts';
 import { controls } from '../../ui/controls-style.ts';
+import { labWords } from '../../ui/words.ts';
 import { markStyles, swatchTemplate } from './marked-swatch.ts';
 import type { Square } from './overprint-grid.ts';
-import { labWords } from './overprint-words.ts';
 
 const WIDTH = 350;
 const HEIGHT = 170;

@@ -27,13 +27,3 @@ export function squareSentence(names: readonly string[], { first, over, cell, ov
   if (!cell.swatch.inGamut) parts.push('More colourful in print than this screen can show.');
   return parts.join(' ');
 }
-
-/** L, a and b to a tenth, with a true minus sign. */
-export function labWords(lab: readonly [number, number, number]): string[] {
-  return lab.map((value) =>
-    value
-      .toFixed(1)
-      .replace(/^-0\.0$/, '0.0')
-      .replace('-', '−'),
-  );
-}

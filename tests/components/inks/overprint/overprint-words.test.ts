@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { labWords, squareSentence } from '../../../../src/components/inks/overprint/overprint-words.ts';
+import { squareSentence } from '../../../../src/components/inks/overprint/overprint-words.ts';
+import { labWords } from '../../../../src/components/ui/words.ts';
 import type { Overprint } from '../../../../src/engine/ink/film/overprint.ts';
 
 const NAMES = ['Tar', 'Rust'];

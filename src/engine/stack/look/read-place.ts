@@ -1,0 +1,45 @@
+import { f64, u32 } from '../../base/at.ts';
+import type { Lab } from '../../colour/lab.ts';
+import type { Studio } from '../../studio/studio.ts';
+import { cellLab } from '../appearance.ts';
+import { buildCellMap } from '../cell-map.ts';
+import { stackLayers } from '../layers.ts';
+import { SpanCache } from '../screen-spans.ts';
+import type { CellMap, Stack } from '../types.ts';
+
+/** What lies at one place of a sheet. */
+export interface PlaceReading {
+  /** D50/2°, relative to a perfect white. */
+  lab: Lab;
+  /** Places in the stack of the pulls that lie there, first down first. */
+  pulls: number[];
+}
+
+/** Side of the square that is looked at, mm: less than a screen resolves. */
+const SIDE_MM = 0.01;
+
+/**
+ * The colour of a stack at a place, and the pulls that lie there.
+ * @param at mm from the sheet's top left
+ * @param spans of this studio, used again; made anew when left out
+ * @throws what `stackLayers` and `SpanCache` throw
+ */
+export function readPlace(
+  studio: Studio,
+  stack: Stack,
+  at: { xMm: number; yMm: number },
+  spans: SpanCache = new SpanCache(studio),
+): PlaceReading {
+  const box = { xMm: at.xMm - SIDE_MM / 2, yMm: at.yMm - SIDE_MM / 2, widthMm: SIDE_MM, heightMm: SIDE_MM };
+  const map = buildCellMap(spans.placeInBox(stack, box, 1), { widthMm: SIDE_MM, heightMm: SIDE_MM, rows: 1 });
+  const cell = middleCell(map);
+  const colours = cellLab(map, stackLayers(stack, studio), studio.paper.reflectance);
+  const lab: Lab = [f64(colours, cell * 3), f64(colours, cell * 3 + 1), f64(colours, cell * 3 + 2)];
+  const covers = (pull: number): boolean => ((u32(map.cover, cell * map.words + (pull >> 5)) >>> (pull & 31)) & 1) === 1;
+  return { lab, pulls: stack.pulls.flatMap((_, pull) => (covers(pull) ? [pull] : [])) };
+}
+
+function middleCell({ runEndMm, runCell }: CellMap): number {
+  const run = runEndMm.findIndex((endMm) => endMm > SIDE_MM / 2);
+  return run < 0 ? 0 : u32(runCell, run);
+}
