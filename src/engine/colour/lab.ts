@@ -79,7 +79,8 @@ export function roundedLab([l, a, b]: Readonly<Lab>): Lab {
   return [roundTo(l, 2), roundTo(a, 2), roundTo(b, 2)];
 }
 
-function labCurve(ratio: number): number {
+/** The curve of CIELAB from a share of the white. Source: CIE 15:2004, 8.2.1. */
+export function labCurve(ratio: number): number {
   return ratio > EPSILON ? Math.cbrt(ratio) : (KAPPA * ratio + 16) / 116;
 }
 

@@ -1,7 +1,9 @@
 import { html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { STROKES } from '../../../engine/base/limits.ts';
+import { deltaE2000 } from '../../../engine/colour/delta-e.ts';
 import { labD50 } from '../../../engine/colour/lab.ts';
+import { labUnderLamp } from '../../../engine/colour/lamp-light.ts';
 import { CARD_BLACK } from '../../../engine/ink/characterise/card.ts';
 import { freeName } from '../../../engine/ink/characterise/ink-draft.ts';
 import { INK_MESH } from '../../../engine/ink/film/film-factor.ts';
@@ -27,7 +29,7 @@ import '../add/colour-field.ts';
 import { Work } from '../../ui/work.ts';
 import { swatchTemplate } from '../overprint/marked-swatch.ts';
 import { matchStyles } from './match-style.ts';
-import { deltaWords, potWords, weighLines } from './match-words.ts';
+import { deltaWords, lampWords, potWords, weighLines } from './match-words.ts';
 import '../mesh/mesh-select.ts';
 
 /** Mixes all nearer their target than this cannot be told apart by eye on it, ΔE00; common practice, no source. */
@@ -50,7 +52,7 @@ export class MatchInk extends StoreElement {
   @state() private grams = 100;
   @state() private maxInks = 4;
   /** What the answers on show were searched for. */
-  private searched: { target: Lab; key: string } | null = null;
+  private searched: { target: Lab; print: ArrayLike<number> | null; key: string } | null = null;
   private readonly run = new Work<MatchResult>(this);
 
   /** Reflectance of the paper, or of one stroke of an ink on it. */
@@ -62,9 +64,16 @@ export class MatchInk extends StoreElement {
 
   private target(): Lab | null {
     if (this.from === 'colour') return this.colour;
+    const curve = this.printWanted();
+    return curve === null ? null : labD50(curve);
+  }
+
+  /** The curve of the print that is to be matched; null where only a colour is wanted. */
+  private printWanted(): ArrayLike<number> | null {
+    if (this.from === 'colour') return null;
     const { inks, strokeGain } = this.store.project.drawer;
     const ink = inks.find(({ id }) => id === this.print.ink) ?? printInks(inks)[0];
-    return ink === undefined ? null : labD50(swatchReflectance(ink, 1, strokeGain, this.ground(this.print.over)));
+    return ink === undefined ? null : swatchReflectance(ink, 1, strokeGain, this.ground(this.print.over));
   }
 
   private meshNow(): Mesh {
@@ -75,7 +84,7 @@ export class MatchInk extends StoreElement {
     const target = this.target();
     if (target === null) return;
     const { inks, strokeGain } = this.store.project.drawer;
-    this.searched = { target, key: this.key(target) };
+    this.searched = { target, print: this.printWanted(), key: this.key(target) };
     const options = {
       ground: Array.from(this.ground(this.over)),
       thickness: filmThickness(this.strokes, strokeGain),
@@ -195,23 +204,27 @@ export class MatchInk extends StoreElement {
     if (result === null || this.searched === null) return nothing;
     const stale = target === null || this.key(target) !== this.searched.key;
     const wanted = labSwatch(this.searched.target, this.white());
+    const { print } = this.searched;
+    // A colour alone has no curve, so that mixes are held against the first of them.
+    const beside = print ?? result.answers[0]?.reflectance;
     return html`<section aria-label="Mixes">
       <p role="status">
         ${result.matched ? `${counted(result.answers.length, 'mix', 'mixes')}, the nearest first.` : result.reason}
         ${stale ? html`<span class="soft">These are for what was asked before.</span>` : nothing}
       </p>
-      ${result.answers.length > 1 && result.answers.every(({ deltaE }) => deltaE < LOOKS_ALIKE) ? html`<p class="soft small">They look alike on this ground; they differ in pots, in grams and over black.</p>` : nothing}
+      ${result.answers.length > 1 && result.answers.every(({ deltaE }) => deltaE < LOOKS_ALIKE) ? html`<p class="soft small">They look alike on this ground. What sets them apart: the pots and grams to weigh, what they show on black, and how they keep by lamp light.</p>` : nothing}
       <ol class="answers">
-        ${result.answers.map((answer) => {
+        ${result.answers.map((answer, at) => {
           const got = labSwatch(answer.lab, this.white());
           const name = mixName(answer);
+          const lampDeltaE = beside === undefined ? 0 : deltaE2000(labUnderLamp(beside), labUnderLamp(answer.reflectance));
           return html`<li aria-label="Mix of ${name}, ${deltaWords(answer)}">
             <div>
-              <span class="pair">${swatchTemplate(wanted)}${swatchTemplate(got)}${swatchTemplate(this.onBlack(answer))}</span>
-              <span class="under" aria-hidden="true"><span>wanted</span><span>mix</span><span>on black</span></span>
+              <span class="pair">${swatchTemplate(wanted)}${swatchTemplate(got)}${swatchTemplate(this.onBlack(answer))}${swatchTemplate(labSwatch(labUnderLamp(answer.reflectance), this.white()))}</span>
+              <span class="under" aria-hidden="true"><span>wanted</span><span>mix</span><span>on black</span><span>by lamp</span></span>
             </div>
             <div>
-              <p><strong>${deltaWords(answer)}</strong> <span class="soft small">${potWords(answer)}</span></p>
+              <p><strong>${deltaWords(answer)}</strong> <span class="soft small">${potWords(answer)}${at === 0 && print === null ? nothing : `, ${lampWords(lampDeltaE, print === null)}`}</span></p>
               <table>
                 <thead class="visually-hidden"><tr><th scope="col">Ink</th><th scope="col">Parts in 100</th><th scope="col">Grams</th></tr></thead>
                 <tbody>

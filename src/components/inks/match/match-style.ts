@@ -43,20 +43,20 @@ export const matchStyles = css`
   }
   .answers li {
     display: grid;
-    grid-template-columns: 104px minmax(0, 1fr);
+    grid-template-columns: 184px minmax(0, 1fr);
     gap: var(--space-3) var(--space-7);
     padding: var(--space-6) 0;
     border-top: 1px solid var(--line);
   }
   .pair {
     display: grid;
-    grid-template-columns: repeat(3, 1fr);
+    grid-template-columns: repeat(4, 1fr);
     height: 64px;
     box-shadow: var(--edge);
   }
   .under {
     display: grid;
-    grid-template-columns: repeat(3, 1fr);
+    grid-template-columns: repeat(4, 1fr);
     font-size: var(--type-fine);
     color: var(--ink-soft);
   }

@@ -26,3 +26,8 @@ export function deltaWords({ deltaE, exactDeltaE }: Pick<MatchAnswer, 'deltaE' |
   const exact = exactDeltaE.toFixed(1);
   return weighed === exact ? `ΔE ${weighed}` : `ΔE ${weighed} as weighed, ${exact} before rounding`;
 }
+
+/** What tells a mix apart by another light. @param deltaE under a filament lamp, ΔE00 @param first whether that is to the first mix, and not to a print that is wanted */
+export function lampWords(deltaE: number, first: boolean): string {
+  return `by lamp light ΔE ${deltaE.toFixed(1)} from the ${first ? 'first mix' : 'print wanted'}`;
+}

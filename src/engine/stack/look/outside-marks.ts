@@ -7,6 +7,8 @@ const LINE_PX = 2;
 const PITCH_PX = 9;
 /** 8-bit sRGB of half the light: the greater part of such a pixel lies outside. */
 const HALF_LIGHT = 188;
+/** How much of a line covers what is below it. */
+const STRENGTH = 0.6;
 /** Rec. 709 luma of a code, from which on a dark line is seen better than a light one. */
 const LIGHT_LUMA = 110;
 
@@ -33,7 +35,8 @@ export function hatchOutside(pixels: Uint8ClampedArray, mask: Uint8ClampedArray,
       const along = (((x + left + y + top) % PITCH_PX) + PITCH_PX) % PITCH_PX;
       if (along >= LINE_PX || (mask[at] ?? 0) < HALF_LIGHT) continue;
       const luma = 0.2126 * (pixels[at] ?? 0) + 0.7152 * (pixels[at + 1] ?? 0) + 0.0722 * (pixels[at + 2] ?? 0);
-      pixels.fill(luma > LIGHT_LUMA ? 0 : 255, at, at + 3);
+      const line = luma > LIGHT_LUMA ? 0 : 255;
+      for (let i = at; i < at + 3; i++) pixels[i] = (pixels[i] ?? 0) * (1 - STRENGTH) + line * STRENGTH;
     }
   }
 }
