@@ -92,7 +92,7 @@ export class CgatsFile extends LitElement {
       >
         ${
           read === null
-            ? html`<p class="small soft">A measurement file is the text that an instrument saves (CGATS.17 / ISO 28178): a column for each band, or Lab alone. It is read here and goes nowhere.</p>`
+            ? html`<p class="small soft">A measurement file is the text that an instrument saves (CGATS.17 / ISO 28178): a column for each band, or Lab or XYZ alone. It is read here and goes nowhere.</p>`
             : html`<p class="file" role="status"><strong>${read.fileName}</strong> <span class="soft">${counted(read.samples.length, 'sample')}</span></p>`
         }
         ${this.reading.failure === '' ? nothing : html`<p slot="after" class="refusal small" role="alert">${this.reading.failure} Nothing was changed.</p>`}

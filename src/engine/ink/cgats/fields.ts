@@ -10,6 +10,8 @@ export interface FieldRoles {
   name: number;
   /** L, a, b. */
   lab: [number, number, number] | null;
+  /** X, Y, Z. */
+  xyz: [number, number, number] | null;
   /** One column a wavelength, rising. */
   bands: { column: number; nm: number }[];
   /** Columns of a wavelength and its value side by side, as they come. */
@@ -21,6 +23,7 @@ export interface FieldRoles {
 
 const IDS = ['SAMPLEID', 'SAMPLENUMBER', 'SAMPLENO', 'SAMPLE', 'ID', 'PATCHID', 'NUMBER', 'NO'];
 const NAMES = ['SAMPLENAME', 'NAME', 'PATCHNAME', 'COLORNAME', 'COLOURNAME', 'DESCRIPTION', 'LABEL', 'SAMPLELOC', 'LOC', 'LOCATION'];
+const XYZS = ['XYZ?', 'CIEXYZ?', 'CIE?', 'XYZ?D50', '?'];
 const LABS = ['LAB?', 'CIELAB?', 'CIE?', 'LAB?STAR', '?STAR', '?'];
 
 /** Names of other quantities by wavelength: transmittance, density, absorption, emission, raw counts. */
@@ -44,16 +47,18 @@ export function fieldRoles(fields: readonly Token[], header: ReadonlyMap<string,
       .replaceAll(/[^A-Z0-9.,%]/gu, ''),
   );
   const find = (names: readonly string[]): number => names.map((name) => keys.indexOf(name)).find((at) => at >= 0) ?? -1;
-  const lab = LABS.map((form) => ['L', 'A', 'B'].map((axis) => keys.indexOf(form.replace('?', axis)))).find((at) =>
-    at.every((i) => i >= 0),
-  );
+  const three = (forms: readonly string[], axes: string): [number, number, number] | null => {
+    const places = forms.map((form) => [...axes].map((axis) => keys.indexOf(form.replace('?', axis))));
+    return (places.find((at) => at.every((i) => i >= 0)) as [number, number, number] | undefined) ?? null;
+  };
   const { family, bands } = bandColumns(fields);
   const pairs = bands.length > 0 ? [] : pairColumns(keys);
   const kind = pairs.length > 0 ? 'SPECTRALNM' : family;
   return {
     id: find(IDS),
     name: find(NAMES),
-    lab: (lab as [number, number, number] | undefined) ?? null,
+    lab: three(LABS, 'LAB'),
+    xyz: three(XYZS, 'XYZ'),
     bands: trueWavelengths(bands, header),
     pairs,
     family: kind,

@@ -2,8 +2,10 @@ import { defined, entryAt } from '../../base/at.ts';
 import { cutText } from '../../base/bounds.ts';
 import type { Problem } from '../../base/error.ts';
 import type { Lab } from '../../colour/lab.ts';
-import { CgatsFaults, quote, type Place } from './faults.ts';
+import { CgatsFaults, type Place } from './faults.ts';
 import { fieldRoles, type FieldRoles } from './fields.ts';
+import { unprinted } from './lights.ts';
+import { illuminantOf, rowLab, rowXyz, xyzScaleOf, type XyzScale } from './row-colour.ts';
 import { cutTable } from './rows.ts';
 import { scaleOf, type Scale } from './scale.ts';
 import { spectraOf, toBands, type RowSpectrum } from './spectra.ts';
@@ -29,7 +31,7 @@ export interface CgatsSample {
   name: string;
   /** 36 bands from 380 to 730 nm, 0–1; up to 1.2 where the paper glows. */
   reflectance?: Float64Array;
-  /** As the file gives it, taken to be D50/2°. */
+  /** As the file gives it, or of its tristimulus values; taken to be D50/2°. */
   lab?: Lab;
 }
 
@@ -37,6 +39,8 @@ interface MeasuredTable {
   table: RawTable;
   fields: readonly Token[];
   roles: FieldRoles;
+  /** How its tristimulus values are read; null where they are not. */
+  xyz: XyzScale | null;
   spectra: RowSpectrum[];
 }
 
@@ -140,11 +144,17 @@ function measuredTable(table: RawTable, faults: CgatsFaults): MeasuredTable | nu
   if (cut === null) return null;
   const { fields, rows } = cut;
   const roles = fieldRoles(fields, table.header);
-  if (roles.bands.length === 0 && roles.pairs.length === 0 && roles.lab === null) {
+  const other = unprinted(fields, table.header);
+  if (other !== null) {
+    faults.tell('cgats.light', table.begin, other);
+    return null;
+  }
+  const curves = roles.bands.length > 0 || roles.pairs.length > 0;
+  if (!curves && roles.lab === null && roles.xyz === null) {
     faults.tell(
       'cgats.no-colour',
       entryAt(fields, 0),
-      'The table has neither spectral columns such as SPECTRAL_380 nor LAB_L, LAB_A and LAB_B; export it with one of them.',
+      'The table has neither spectral columns such as SPECTRAL_380 nor LAB_L, LAB_A and LAB_B nor XYZ_X, XYZ_Y and XYZ_Z; export it with one of them.',
     );
     return null;
   }
@@ -152,16 +162,26 @@ function measuredTable(table: RawTable, faults: CgatsFaults): MeasuredTable | nu
     faults.tell('cgats.no-rows', table.begin, 'The table has no whole row; export the measurements again.');
     return null;
   }
-  const illuminant =
-    /\b(?:A|C|D\d\d|F\d{1,2})\b/u.exec([table.header.get('ILLUMINANT'), table.header.get('WEIGHTING_FUNCTION')].join(' '))?.[0] ?? 'D50';
-  if (roles.lab !== null && illuminant !== 'D50') {
+  const illuminant = illuminantOf(table.header);
+  // Lab needs no white, so that it is believed before tristimulus values are.
+  const xyz = roles.lab === null ? xyzScaleOf(rows, roles, illuminant) : null;
+  if (roles.lab === null && roles.xyz !== null && xyz === null && !curves) {
+    faults.tell(
+      'cgats.light-of-xyz',
+      entryAt(fields, roles.xyz[0]),
+      `The XYZ columns are for illuminant ${illuminant}, under which the colour by day cannot be told; export them for D50, or export spectra.`,
+    );
+    return null;
+  }
+  const read = roles.lab ?? (xyz === null ? null : roles.xyz);
+  if (read !== null && illuminant !== 'D50') {
     faults.tell(
       'cgats.illuminant',
-      entryAt(fields, roles.lab[0]),
-      `The Lab columns are for illuminant ${illuminant}, but are taken as D50; export them for D50, or export spectra.`,
+      entryAt(fields, read[0]),
+      `The ${roles.lab === null ? 'XYZ' : 'Lab'} columns are for illuminant ${illuminant}, but are taken as D50; export them for D50, or export spectra.`,
     );
   }
-  return { table, fields, roles, spectra: spectraOf(rows, roles) };
+  return { table, fields, roles, xyz, spectra: spectraOf(rows, roles) };
 }
 
 /** One scale for all tables whose spectral columns are named alike, as a table of dark patches alone misleads. */
@@ -185,20 +205,20 @@ function scalesOf(measured: readonly MeasuredTable[], faults: CgatsFaults): Map<
   return scales;
 }
 
-function samplesOf({ roles, spectra, fields }: MeasuredTable, scale: Scale, faults: CgatsFaults): CgatsSample[] {
+function samplesOf({ roles, xyz, spectra, fields }: MeasuredTable, scale: Scale, faults: CgatsFaults): CgatsSample[] {
   const reported = new Set<string>();
   return spectra.flatMap((spectrum, i) => {
     const { row } = spectrum;
     const textAt = (at: number): string => (at < 0 ? '' : entryAt(row, at).text);
     const id = textAt(roles.id) || textAt(roles.name) || String(i + 1);
     const sample: CgatsSample = { id, name: textAt(roles.name) || id };
+    const tokensAt = (places: readonly number[]): Token[] => places.map((at) => entryAt(row, at));
     const lab =
-      roles.lab === null
-        ? null
-        : labOf(
-            roles.lab.map((at) => entryAt(row, at)),
-            faults,
-          );
+      roles.lab !== null
+        ? rowLab(tokensAt(roles.lab), faults)
+        : xyz !== null && roles.xyz !== null
+          ? rowXyz(tokensAt(roles.xyz), xyz, faults)
+          : null;
     // A patch with its Lab alone may have an empty spectrum.
     const blank = spectrum.values.every(({ text }) => text === '');
     const reflectance = blank && lab !== null ? null : toBands(spectrum, scale, { fields, roles, reported }, faults);
@@ -206,14 +226,4 @@ function samplesOf({ roles, spectra, fields }: MeasuredTable, scale: Scale, faul
     if (lab !== null) sample.lab = lab;
     return reflectance === null && lab === null ? [] : [sample];
   });
-}
-
-function labOf(tokens: readonly Token[], faults: CgatsFaults): Lab | null {
-  const lab = tokens.map(({ text }) => numberOf(text)) as Lab;
-  const bad = lab.findIndex((value, i) => !(i === 0 ? value >= 0 && value <= 105 : Math.abs(value) <= 200));
-  if (bad < 0) return lab;
-  const token = entryAt(tokens, bad);
-  const range = bad === 0 ? 'L must be a number from 0 to 100' : `${'Lab'[bad]} must be a number from −200 to 200`;
-  faults.tell('cgats.bad-lab', token, `${range}, not ${quote(token.text)}; the row's Lab is left out.`);
-  return null;
 }

@@ -1,4 +1,5 @@
 import { quote, type CgatsFaults, type Place } from './faults.ts';
+import { UNPRINTED_KEYS } from './lights.ts';
 import { numberOf, splitBlanks, type Line, type Token } from './text.ts';
 
 /** A count that the file states. */
@@ -28,6 +29,7 @@ const KEPT: ReadonlySet<string> = new Set([
   'SPECTRAL_NORM',
   'ILLUMINANT',
   'WEIGHTING_FUNCTION',
+  ...UNPRINTED_KEYS,
 ]);
 
 const WORDS = /\b(?:BEGIN_DATA|END_DATA|NUMBER_OF)/iu;
