@@ -153,14 +153,29 @@ describe('a database that cannot be used', () => {
 });
 
 describe('the worker that saves', () => {
-  it('should be replaced when it dies without a word, and lose nothing', async () => {
+  it('should be replaced at once when it dies without a word, and lose nothing', async () => {
     const { page } = await withProject();
     const worker = page.workers().find((each) => each.url().includes('storage.worker'))!;
     await worker.evaluate(() => self.close());
     await retitle(page, 'After its death');
+    await expect.poll(async () => (await sections(page))['title'], { timeout: 30_000 }).toBe('After its death');
+    await retitle(page, 'And on');
+    await expect.poll(async () => (await sections(page))['title']).toBe('And on');
+    await page.context().close();
+  });
+
+  it('should be replaced when it hangs, the frame saying so meanwhile, and lose nothing', async () => {
+    const { page } = await withProject();
+    const worker = page.workers().find((each) => each.url().includes('storage.worker'))!;
+    await worker.evaluate(() => {
+      setTimeout(() => {
+        for (;;);
+      });
+    });
+    await retitle(page, 'After its hanging');
     const strip = page.getByRole('status', { name: 'Saving' });
     await strip.getByText('Saving takes longer than it should. Keep this tab open.').waitFor({ timeout: 15_000 });
-    await expect.poll(async () => (await sections(page))['title'], { timeout: 30_000 }).toBe('After its death');
+    await expect.poll(async () => (await sections(page))['title'], { timeout: 30_000 }).toBe('After its hanging');
     await page.getByText('The part of the app that saves had stopped and was started anew; nothing was lost.').waitFor();
     await expect.poll(() => strip.count()).toBe(0);
     await page.context().close();
@@ -182,6 +197,26 @@ describe('the worker that saves', () => {
 });
 
 describe('the workers that find prints', () => {
+  it('should be known for dead when one ends without a word, and the wall found when asked once more', async () => {
+    const { page } = await openPage(studio);
+    await page.goto(`${studio.url}#wall`);
+    const wall = page.locator('wall-room');
+    await expect.poll(() => wall.getAttribute('data-state'), { timeout: 60_000 }).toBe('done');
+    await page.getByRole('button', { name: 'Another wall' }).click();
+    await expect.poll(() => wall.getAttribute('data-state')).toBe('running');
+    for (const worker of page.workers().filter((each) => each.url().includes('engine.worker')))
+      void worker.evaluate(() => self.close()).catch(() => undefined);
+    // Long before a silent worker would count as dead.
+    await expect.poll(() => wall.getAttribute('data-state'), { timeout: 10_000 }).toBe('failed');
+    await page
+      .getByText(/The part of the app that works this out stopped \(it ended by itself\)/)
+      .first()
+      .waitFor();
+    await page.getByRole('button', { name: 'Try again' }).click();
+    await expect.poll(() => wall.getAttribute('data-state'), { timeout: 60_000 }).toBe('done');
+    await page.context().close();
+  });
+
   it('should be replaced when one dies at work, the wall told in a sentence and found anew when asked', async () => {
     const { page } = await openPage(studio);
     await page.goto(`${studio.url}#wall`);

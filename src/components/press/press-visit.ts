@@ -41,7 +41,7 @@ export class PressVisit implements ReactiveController {
     this.host = host;
     this.storeOf = store;
     this.found = found;
-    this.run = new PlanRun(host, (sentence) => store().tell(sentence));
+    this.run = new PlanRun(host, (sentence, action) => store().tell(sentence, 'problem', action));
     this.log = new LogKeeper(host, store);
     host.addController(this);
   }

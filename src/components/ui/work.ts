@@ -1,5 +1,5 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
-import { sentenceOf } from '../../workers/client/client.ts';
+import { askedInVain, sentenceOf } from '../../workers/client/client.ts';
 import type { JobControl } from '../../workers/client/job-control.ts';
 
 /** Something to be worked out; gives null when it was cancelled. */
@@ -26,6 +26,8 @@ export class Work<Found> implements ReactiveController {
   found: Found | null = null;
   /** Why there is nothing found, in a sentence. */
   failure = '';
+  /** Starts the same work once more; null when its worker did not die. */
+  again: (() => void) | null = null;
 
   /** @param host drawn anew when something changes, and ends the work when it goes; null for none */
   constructor(host: ReactiveControllerHost | null, listener: WorkListener<Found> = {}) {
@@ -74,15 +76,18 @@ export class Work<Found> implements ReactiveController {
     };
     let found: Found | null = null;
     let failure: string | null = null;
+    let again: (() => void) | null = null;
     try {
       found = await task({ signal, onProgress });
     } catch (error) {
       failure = sentenceOf(error);
+      if (askedInVain(error)) again = () => void this.start(task);
     }
     if (signal.aborted) return;
     this.current = null;
     this.found = found;
     this.failure = failure ?? '';
+    this.again = again;
     if (failure !== null) this.listener.failed?.(failure);
     else if (found !== null) this.listener.found?.(found);
     this.host?.requestUpdate();
@@ -101,6 +106,7 @@ export class Work<Found> implements ReactiveController {
     this.progress = 0;
     this.found = null;
     this.failure = '';
+    this.again = null;
   }
 
   /** Drops what waits; what is on its way still arrives. */

@@ -24,8 +24,6 @@ export interface KeptHead {
 
 /** What the storage worker does. */
 export interface StorageApi {
-  /** Answers, as long as the worker lives. */
-  ping(): void;
   open(): Promise<StoredProject>;
   /** Writes the named sections in one transaction; now and then a copy of what was there is kept before. */
   save(sections: Record<string, unknown>): Promise<void>;

@@ -1,3 +1,4 @@
+import { WorkerEnded } from './desk.ts';
 import { EngineClient } from './engine-client.ts';
 import { StorageClient } from './storage-client.ts';
 import { WallToolsClient } from './wall-tools-client.ts';
@@ -31,6 +32,11 @@ let tools: WallToolsClient | undefined;
 export function wallTools(): WallToolsClient {
   tools ??= new WallToolsClient();
   return tools;
+}
+
+/** Whether the work failed because its worker died, so that the same may be asked once more. */
+export function askedInVain(error: unknown): boolean {
+  return error instanceof WorkerEnded;
 }
 
 /** What an error that came from a worker says to the user. */

@@ -1,3 +1,4 @@
+import { awakeTimeout } from './awake-timeout.ts';
 import type { Desk } from './desk.ts';
 import { type JobControl, runJob } from './job-control.ts';
 
@@ -20,10 +21,10 @@ export async function runAtDesk<Remote, Progress, Found>(
   control: JobControl<Progress>,
   { cancel, work }: DeskJob<Remote, Progress, Found>,
 ): Promise<Found> {
-  let patience: ReturnType<typeof setTimeout> | undefined;
+  let stopWaiting: (() => void) | undefined;
   const stop = (job: string): void => {
     desk.tell((remote) => cancel(remote, job));
-    patience = setTimeout(() => desk.end('it did not stop when told', true), STOP_MS);
+    stopWaiting = awakeTimeout(() => desk.end('it did not stop when told', true), STOP_MS);
   };
   try {
     return await runJob(control, stop, (job, onProgress) =>
@@ -33,6 +34,6 @@ export async function runAtDesk<Remote, Progress, Found>(
       }),
     );
   } finally {
-    clearTimeout(patience);
+    stopWaiting?.();
   }
 }

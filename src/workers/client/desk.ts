@@ -8,6 +8,8 @@ interface DeskWorker {
 export interface Seated<Remote> {
   worker: DeskWorker;
   remote: Remote;
+  /** Resolves when the worker has died without a word; absent where that cannot be known. */
+  gone?: Promise<void>;
 }
 
 export interface DeskOptions<Remote> {
@@ -37,8 +39,8 @@ export class WorkerEnded extends Error {
 const LOOKS = 5;
 
 /**
- * A worker that is replaced when it dies: when it throws outside a call, sends what cannot be read, or
- * gives no answer for too long. What waited is rejected with one sentence; the next call starts another.
+ * A worker that is replaced when it dies: when it throws outside a call, ends by itself, sends what cannot
+ * be read, or gives no answer for too long. What waited is rejected with one sentence; the next call starts another.
  */
 export class Desk<Remote> {
   private readonly options: DeskOptions<Remote>;
@@ -62,6 +64,16 @@ export class Desk<Remote> {
       } catch (error) {
         if (!(error instanceof WorkerEnded) || !error.elsewhere) throw error;
       }
+    }
+  }
+
+  /** As `call`, and asks a second worker when the first died: for work that may be done twice. */
+  async callAgain<Found>(work: (remote: Remote) => Promise<Found>): Promise<Found> {
+    try {
+      return await this.call(work);
+    } catch (error) {
+      if (!(error instanceof WorkerEnded)) throw error;
+      return this.call(work);
     }
   }
 
@@ -108,17 +120,24 @@ export class Desk<Remote> {
   private start(): Seated<Remote> {
     const seated = this.options.start();
     const onEnd =
-      (reason: (event: Event) => string) =>
-      (event: Event): void => {
-        if (this.seated === seated) this.end(reason(event));
+      <Sign = Event>(reason: (sign: Sign) => string) =>
+      (sign: Sign): void => {
+        if (this.seated === seated) this.end(reason(sign));
       };
     seated.worker.addEventListener(
       'error',
-      onEnd((event) => ('message' in event && typeof event.message === 'string' && event.message !== '' ? event.message : 'it failed')),
+      onEnd((event: Event) =>
+        'message' in event && typeof event.message === 'string' && event.message !== '' ? event.message : 'it failed',
+      ),
     );
     seated.worker.addEventListener(
       'messageerror',
       onEnd(() => 'its answer could not be read'),
+    );
+    // Where its lock cannot be asked for, silence tells.
+    seated.gone?.then(
+      onEnd<void>(() => 'it ended by itself'),
+      () => undefined,
     );
     return seated;
   }

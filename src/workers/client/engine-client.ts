@@ -1,4 +1,3 @@
-import * as Comlink from 'comlink';
 import type { Problem } from '../../engine/base/error.ts';
 import type { Clash } from '../../engine/explore/search/clash.ts';
 import type { OrderCount } from '../../engine/explore/types.ts';
@@ -28,11 +27,12 @@ import { runAtDesk } from './desk-job.ts';
 import { Desk } from './desk.ts';
 import type { JobControl } from './job-control.ts';
 import { KnownStudios } from './known-studios.ts';
+import { type Api as ApiOf, seat } from './seat.ts';
 
 /** So long without a sign, while something waits, and the worker counts as dead, ms. */
-const SILENCE_MS = 60_000;
+export const SILENCE_MS = 20_000;
 
-type Api = Comlink.Remote<EngineApi>;
+type Api = ApiOf<EngineApi>;
 
 /** An engine worker, with the studios that it has. */
 interface Seat {
@@ -43,16 +43,18 @@ interface Seat {
 /**
  * One engine worker as the page calls it: with studios, which it hands over once, and with signals to
  * cancel by. What each call gives and throws stands with the worker's own (src/workers/api); besides, each
- * throws WorkerEnded when the worker dies, and the next call starts another.
+ * throws WorkerEnded when the worker dies, and the next call starts another. What has no progress is short,
+ * and is asked once more before it throws.
  */
 export class EngineClient {
   private readonly desk = new Desk<Seat>({
     start() {
-      const worker = new Worker(new URL('../entry/engine.worker.ts', import.meta.url), { type: 'module' });
-      const api = Comlink.wrap<EngineApi>(worker);
-      return { worker, remote: { api, studios: new KnownStudios(api) } };
+      const { remote: api, ...seated } = seat<EngineApi>(
+        new Worker(new URL('../entry/engine.worker.ts', import.meta.url), { type: 'module' }),
+      );
+      return { ...seated, remote: { api, studios: new KnownStudios(api) } };
     },
-    ping: ({ api }) => api.cancel(''),
+    ping: ({ api }) => api.ping(),
     silenceMs: SILENCE_MS,
     what: 'The part of the app that works this out',
   });
@@ -111,11 +113,11 @@ export class EngineClient {
   }
 
   inkCurves(overWhite: Lab, overBlack: Lab) {
-    return this.desk.call(({ api }) => api.inkCurves(overWhite, overBlack));
+    return this.desk.callAgain(({ api }) => api.inkCurves(overWhite, overBlack));
   }
 
   readMeasurements(text: string, fileName: string) {
-    return this.desk.call(({ api }) => api.readMeasurements(text, fileName));
+    return this.desk.callAgain(({ api }) => api.readMeasurements(text, fileName));
   }
 
   matchInk(request: MatchRequest, control: JobControl<number>): Promise<MatchResult | null> {
@@ -135,7 +137,7 @@ export class EngineClient {
   }
 
   private ask<Request, Found>(request: ForStudio<Request>, work: (api: Api, request: Keyed<Request>) => Promise<Found>): Promise<Found> {
-    return this.desk.call((seat) => work(seat.api, keyed(seat, request)));
+    return this.desk.callAgain((seat) => work(seat.api, keyed(seat, request)));
   }
 
   private run<Progress, Found>(

@@ -1,7 +1,8 @@
-import * as Comlink from 'comlink';
 import type { VisitHead } from '../../engine/log/types.ts';
 import type { KeptHead, StorageApi, StoredProject } from '../api/storage-api.ts';
+import { awakeTimeout } from './awake-timeout.ts';
 import { Desk, WorkerEnded } from './desk.ts';
+import { type Api, seat } from './seat.ts';
 
 /** A worker that gives no sign for so long is replaced, ms. */
 const SILENCE_MS = 5000;
@@ -13,11 +14,8 @@ const LONGEST_MS = 30_000;
  * them may be done twice.
  */
 export class StorageClient {
-  private readonly desk = new Desk<Comlink.Remote<StorageApi>>({
-    start: () => {
-      const worker = new Worker(new URL('../entry/storage.worker.ts', import.meta.url), { type: 'module' });
-      return { worker, remote: Comlink.wrap<StorageApi>(worker) };
-    },
+  private readonly desk = new Desk<Api<StorageApi>>({
+    start: () => seat<StorageApi>(new Worker(new URL('../entry/storage.worker.ts', import.meta.url), { type: 'module' })),
     ping: (remote) => remote.ping(),
     silenceMs: SILENCE_MS,
     what: 'The part of the app that saves',
@@ -78,7 +76,7 @@ export class StorageClient {
     return this.call((remote) => remote.addEvents(head, events));
   }
 
-  private async call<Found>(work: (remote: Comlink.Remote<StorageApi>) => Promise<Found>): Promise<Found> {
+  private async call<Found>(work: (remote: Api<StorageApi>) => Promise<Found>): Promise<Found> {
     try {
       return await this.timed(work);
     } catch (error) {
@@ -89,12 +87,12 @@ export class StorageClient {
     }
   }
 
-  private async timed<Found>(work: (remote: Comlink.Remote<StorageApi>) => Promise<Found>): Promise<Found> {
-    const limit = setTimeout(() => this.desk.end(`not done after ${LONGEST_MS / 1000} s`), LONGEST_MS);
+  private async timed<Found>(work: (remote: Api<StorageApi>) => Promise<Found>): Promise<Found> {
+    const stopWaiting = awakeTimeout(() => this.desk.end(`not done after ${LONGEST_MS / 1000} s`), LONGEST_MS);
     try {
       return await this.desk.call(work);
     } finally {
-      clearTimeout(limit);
+      stopWaiting();
     }
   }
 }

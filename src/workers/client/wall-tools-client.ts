@@ -1,4 +1,3 @@
-import * as Comlink from 'comlink';
 import type {
   ContactSheetRequest,
   DifferencePicture,
@@ -9,21 +8,17 @@ import type {
 } from '../api/wall-tools-api.ts';
 import { runAtDesk } from './desk-job.ts';
 import { Desk } from './desk.ts';
+import { SILENCE_MS } from './engine-client.ts';
 import type { JobControl } from './job-control.ts';
+import { type Api as ApiOf, seat } from './seat.ts';
 
-/** So long without a sign, while something waits, and the worker counts as dead, ms. */
-const SILENCE_MS = 60_000;
-
-type Api = Comlink.Remote<WallToolsApi>;
+type Api = ApiOf<WallToolsApi>;
 
 /** The worker for what is done with prints that hang, as the page calls it. */
 export class WallToolsClient {
   private readonly desk = new Desk<Api>({
-    start() {
-      const worker = new Worker(new URL('../entry/wall-tools.worker.ts', import.meta.url), { type: 'module' });
-      return { worker, remote: Comlink.wrap<WallToolsApi>(worker) };
-    },
-    ping: (api) => api.cancel(''),
+    start: () => seat<WallToolsApi>(new Worker(new URL('../entry/wall-tools.worker.ts', import.meta.url), { type: 'module' })),
+    ping: (api) => api.ping(),
     silenceMs: SILENCE_MS,
     what: 'The part of the app that works with the prints on the wall',
   });
@@ -33,7 +28,7 @@ export class WallToolsClient {
   }
 
   difference(request: DifferenceRequest): Promise<DifferencePicture> {
-    return this.desk.call((api) => api.difference(request));
+    return this.desk.callAgain((api) => api.difference(request));
   }
 
   /** @param request with a TrueType file for a PDF; null for a PNG */

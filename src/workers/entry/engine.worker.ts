@@ -21,11 +21,11 @@ import { OVERLAP_TOLERANCE_MM } from '../../engine/visit/visit-problem.ts';
 import { planVisit, type PressPlan } from '../../engine/visit/visit.ts';
 import { whatToDrop } from '../../engine/visit/what-to-drop.ts';
 import type { EngineApi } from '../api/engine-api.ts';
-import { keepErrorFields } from '../api/errors.ts';
 import type { InkApi } from '../api/ink-api.ts';
 import type { Picture, PictureApi } from '../api/picture-api.ts';
 import type { PlanApi } from '../api/plan-api.ts';
 import type { StudioKey } from '../api/request.ts';
+import { serve } from '../api/serve.ts';
 import type { WallApi } from '../api/wall-api.ts';
 import { wallHelpers } from '../helpers/wall-helper-workers.ts';
 import { Jobs } from '../jobs/jobs.ts';
@@ -139,5 +139,4 @@ const engine: EngineApi = {
   },
 };
 
-keepErrorFields();
-Comlink.expose(engine);
+serve(engine);

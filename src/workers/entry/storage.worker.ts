@@ -1,5 +1,4 @@
-import * as Comlink from 'comlink';
-import { keepErrorFields } from '../api/errors.ts';
+import { serve } from '../api/serve.ts';
 import type { StorageApi } from '../api/storage-api.ts';
 import { dropKept, keep, listKept, readKept } from '../jobs/storage-kept.ts';
 import { addEvents, readEvents, readVisits } from '../jobs/storage-log.ts';
@@ -7,7 +6,6 @@ import { readPress, writePress } from '../jobs/storage-press.ts';
 import { moveOldAside, openProject, replaceSections, saveSections } from '../jobs/storage-project.ts';
 
 const storage: StorageApi = {
-  ping() {},
   open: openProject,
   save: saveSections,
   replace: replaceSections,
@@ -32,5 +30,4 @@ const storage: StorageApi = {
   addEvents,
 };
 
-keepErrorFields();
-Comlink.expose(storage);
+serve(storage);

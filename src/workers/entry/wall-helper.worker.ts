@@ -1,12 +1,10 @@
 import * as Comlink from 'comlink';
-import { keepErrorFields } from '../api/errors.ts';
+import { serve } from '../api/serve.ts';
 import { WallHelper } from '../helpers/wall-helper.ts';
 
-keepErrorFields();
 const helper = new WallHelper();
 
-Comlink.expose({
-  ping() {},
+serve({
   begin: helper.begin.bind(helper),
   draw: helper.draw.bind(helper),
   paint(variants: Parameters<WallHelper['paint']>[0]) {

@@ -1,5 +1,5 @@
 import * as Comlink from 'comlink';
-import { keepErrorFields } from '../api/errors.ts';
+import { serve } from '../api/serve.ts';
 import type { WallToolsApi } from '../api/wall-tools-api.ts';
 import { differencePicture } from '../jobs/difference-picture.ts';
 import { embedSteps } from '../jobs/embed.ts';
@@ -66,5 +66,4 @@ const tools: WallToolsApi = {
   },
 };
 
-keepErrorFields();
-Comlink.expose(tools);
+serve(tools);

@@ -1,9 +1,9 @@
-import * as Comlink from 'comlink';
 import { Desk } from '../client/desk.ts';
+import { type Api, seat } from '../client/seat.ts';
 import { helpersFor, type RemoteHelper } from './wall-helpers.ts';
 
 /** So long without a sign, while something waits, and a helper counts as dead, ms; the search then goes on by itself. */
-const SILENCE_MS = 60_000;
+const SILENCE_MS = 20_000;
 
 const helpers: RemoteHelper[] = [];
 
@@ -21,11 +21,8 @@ export function wallHelpers(cores: number): RemoteHelper[] {
 }
 
 function startHelper(): RemoteHelper {
-  const desk = new Desk<RemoteHelper & { ping(): Promise<void> }>({
-    start() {
-      const worker = new Worker(new URL('../entry/wall-helper.worker.ts', import.meta.url), { type: 'module' });
-      return { worker, remote: Comlink.wrap(worker) as unknown as RemoteHelper & { ping(): Promise<void> } };
-    },
+  const desk = new Desk<Api<RemoteHelper>>({
+    start: () => seat<RemoteHelper>(new Worker(new URL('../entry/wall-helper.worker.ts', import.meta.url), { type: 'module' })),
     ping: (helper) => helper.ping(),
     silenceMs: SILENCE_MS,
     what: 'A helper of the search',

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type Task, Work } from '../../../src/components/ui/work.ts';
+import { WorkerEnded } from '../../../src/workers/client/desk.ts';
 
 interface Open {
   name: string;
@@ -49,6 +50,23 @@ describe('start', () => {
     await turn();
     expect(work).toMatchObject({ running: false, found: 'two', failure: '' });
     expect(heard).toEqual(['two']);
+  });
+
+  it('should offer the same again when the worker died, and not when the work itself was at fault', async () => {
+    const { work, open, task, names } = workbench();
+    void work.start(task('first'));
+    open[0]!.fail(new Error('no such screen'));
+    await turn();
+    expect(work.again).toBeNull();
+    void work.start(task('second'));
+    open[1]!.fail(new WorkerEnded('stopped', false));
+    await turn();
+    work.again!();
+    expect(work).toMatchObject({ running: true, failure: '', again: null });
+    expect(names()).toEqual(['first', 'second', 'second']);
+    open[2]!.answer('here');
+    await turn();
+    expect(work.found).toBe('here');
   });
 
   it('should say why it failed, and forget it with the next start', async () => {

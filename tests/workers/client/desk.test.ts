@@ -7,6 +7,10 @@ const SILENCE_MS = 5000;
 class FakeWorker extends EventTarget {
   ended = false;
   alive = true;
+  die: () => void = () => {};
+  readonly gone = new Promise<void>((resolve) => {
+    this.die = resolve;
+  });
   readonly answers: ((value: string) => void)[] = [];
 
   terminate(): void {
@@ -23,7 +27,7 @@ function seat() {
     start() {
       const worker = new FakeWorker();
       workers.push(worker);
-      return { worker, remote: worker };
+      return { worker, remote: worker, gone: worker.gone };
     },
     ping: (remote) => remote.ping(),
     silenceMs: SILENCE_MS,
@@ -75,6 +79,47 @@ describe('a desk', () => {
     await vi.advanceTimersByTimeAsync(SILENCE_MS);
     expect(workers[0]!.ended).toBe(true);
     await failed;
+  });
+
+  it('should know at once of a worker that ends without a word', async () => {
+    const { desk, workers } = seat();
+    const failed = expect(desk.call((worker) => worker.ask())).rejects.toThrow(/stopped \(it ended by itself\)/);
+    workers[0]!.alive = false;
+    workers[0]!.die();
+    await failed;
+    const next = desk.call((worker) => worker.ask());
+    workers[1]!.answers[0]!('here');
+    expect(await next).toBe('here');
+  });
+
+  it('should ask a second worker for what may be done twice, and no third', async () => {
+    const { desk, workers } = seat();
+    const twice = desk.callAgain((worker) => worker.ask());
+    const failed = expect(twice).rejects.toThrow(/it ended by itself/);
+    workers[0]!.die();
+    await vi.advanceTimersByTimeAsync(0);
+    workers[1]!.die();
+    await failed;
+    expect(workers.length).toBe(2);
+    const again = desk.callAgain((worker) => worker.ask());
+    workers[2]!.die();
+    await vi.advanceTimersByTimeAsync(0);
+    workers[3]!.answers[0]!('at last');
+    expect(await again).toBe('at last');
+  });
+
+  it('should not take a sleep of the device for silence', async () => {
+    const { desk, workers } = seat();
+    const long = desk.call((worker) => worker.ask());
+    workers[0]!.alive = false;
+    // A timer that jumps looks once, however long the device slept.
+    await vi.advanceTimersByTimeAsync(SILENCE_MS / 5);
+    vi.setSystemTime(Date.now() + 3_600_000);
+    workers[0]!.alive = true;
+    await vi.advanceTimersByTimeAsync(10 * SILENCE_MS);
+    expect(workers[0]!.ended).toBe(false);
+    workers[0]!.answers[0]!('awake');
+    expect(await long).toBe('awake');
   });
 
   it('should leave a worker that is long at work, but answers', async () => {

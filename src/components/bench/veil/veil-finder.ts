@@ -16,6 +16,7 @@ import { dialogBox } from '../../ui/kit/dialog.ts';
 import '../../ui/kit/progress.ts';
 import { pickStyle } from '../../ui/pick-style.ts';
 import { counted } from '../../ui/words.ts';
+import { workFailure } from '../../ui/work-failure.ts';
 import { Work } from '../../ui/work.ts';
 import { veilStyle } from './veil-style.ts';
 import { edgeContrastText, softerWords, placeWords, veilWords } from './veil-words.ts';
@@ -108,7 +109,7 @@ export class VeilFinder extends LitElement {
           ? html`<ps-progress label="Looking for veils" words="Looking for veils…" stop="Stop looking" .value=${run.progress} @stop=${() => run.stop()}></ps-progress>`
           : nothing
       }
-      ${run.failure === '' ? nothing : html`<p role="alert">${run.failure}</p>`}
+      ${workFailure(run)}
       ${
         !run.running && run.found === null && run.failure === ''
           ? html`<div class="looking"><span role="status">Stopped.</span><button type="button" @click=${this.look}>Look again</button></div>`

@@ -26,6 +26,7 @@ import '../add/colour-field.ts';
 import { newId } from '../../ui/new-id.ts';
 import { counted } from '../../ui/words.ts';
 import '../add/colour-field.ts';
+import { workFailure } from '../../ui/work-failure.ts';
 import { Work } from '../../ui/work.ts';
 import { swatchTemplate } from '../overprint/marked-swatch.ts';
 import { matchStyles } from './match-style.ts';
@@ -149,7 +150,7 @@ export class MatchInk extends StoreElement {
             : html`<button class="main" ?disabled=${target === null} @click=${this.search}>Find mixes</button>`
         }
       </div>
-      ${this.run.failure === '' ? nothing : html`<p class="problem" role="alert">${this.run.failure}</p>`}
+      ${workFailure(this.run)}
       ${this.renderResult(target)}
     `;
   }

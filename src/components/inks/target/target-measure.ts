@@ -25,6 +25,7 @@ import { RoomElement } from '../../store-element.ts';
 import { controls } from '../../ui/controls-style.ts';
 import '../../ui/kit/progress.ts';
 import { counted } from '../../ui/words.ts';
+import { workFailure } from '../../ui/work-failure.ts';
 import { Work } from '../../ui/work.ts';
 import '../add/cgats-file.ts';
 import type { Measurements } from '../add/cgats-file.ts';
@@ -240,7 +241,7 @@ export class TargetMeasure extends RoomElement {
         }
       </div>
       <p class="small soft words">The fit takes every square as one stroke of each ink through the mesh its colour was found on. Squares pulled through another mesh, or twice, make the inks come out too strong or too weak.</p>
-      ${run.failure === '' ? nothing : html`<p class="problem" role="alert">${run.failure} No ink was changed.</p>`}
+      ${workFailure(run, 'No ink was changed.')}
       ${run.found === null ? nothing : this.renderFound(run.found)}
     `;
   }

@@ -7,6 +7,7 @@ import { controls } from '../../ui/controls-style.ts';
 import '../../ui/kit/fold.ts';
 import '../../ui/kit/progress.ts';
 import { rowItems } from '../../ui/layout-style.ts';
+import { workFailure } from '../../ui/work-failure.ts';
 import { Work } from '../../ui/work.ts';
 import { capital } from '../../words/plan-words.ts';
 import { fitWords, fitWorth, stepWords, stepWorth } from './fit-words.ts';
@@ -111,7 +112,7 @@ export class FitChoices extends LitElement {
     if (this.stopped)
       return html`<p class="soft">The search for what to leave out was stopped. <button @click=${() => this.look()}>Look again</button></p>`;
     const { found, failure, progress } = this.run;
-    if (failure !== '') return html`<p class="soft">${failure}</p>`;
+    if (failure !== '') return workFailure(this.run);
     if (found === null) {
       return html`<ps-progress label="Looking for what to leave out" words="Looking for what to leave out…" .value=${progress} @stop=${() => this.stop()}></ps-progress>`;
     }

@@ -2,6 +2,7 @@ import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import type { RestInput } from '../../../engine/log/rest.ts';
 import type { PressPlan, VisitInput } from '../../../engine/visit/visit.ts';
 import { engineFor } from '../../../workers/client/client.ts';
+import type { Notice } from '../../app-store.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import { Work } from '../../ui/work.ts';
 
@@ -22,9 +23,15 @@ export class PlanRun implements ReactiveController {
   /** True when the search for the order that is shown was ended by hand. */
   stopped = false;
 
-  constructor(host: ReactiveControllerHost, tell: (sentence: string) => void) {
+  constructor(host: ReactiveControllerHost, tell: (sentence: string, action?: Notice['action']) => void) {
     this.host = host;
-    this.work = new Work(null, { found: (made) => this.show(made), failed: tell });
+    this.work = new Work(null, {
+      found: (made) => this.show(made),
+      failed: (sentence) => {
+        const { again } = this.work;
+        tell(sentence, again === null ? undefined : { label: 'Find it again', act: again });
+      },
+    });
     host.addController(this);
   }
 

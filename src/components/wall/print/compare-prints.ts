@@ -13,6 +13,7 @@ import { fullDialog } from '../../ui/layout-style.ts';
 import { decimalSign } from '../../ui/length-unit.ts';
 import { stepOnArrows, typedIn } from '../../ui/typed-input.ts';
 import '../../ui/print/picture-view.ts';
+import { workFailure } from '../../ui/work-failure.ts';
 import { Work } from '../../ui/work.ts';
 import { comparePrintsStyle } from './compare-prints-style.ts';
 
@@ -110,7 +111,7 @@ export class ComparePrints extends LitElement {
         }
         <button @click=${() => this.dialog.close()}>Close</button>
       </header>
-      ${this.work.failure === '' ? nothing : html`<p role="alert">${this.work.failure}</p>`}
+      ${workFailure(this.work)}
       <ul>
         ${variants.map(
           (variant, i) => html`<li class=${below ? 'both' : ''}>

@@ -12,6 +12,7 @@ import type { NumberPick } from '../../ui/kit/number-field.ts';
 import '../../ui/kit/problem.ts';
 import '../../ui/kit/progress.ts';
 import { pageFonts } from '../../ui/page-fonts.ts';
+import { workFailure } from '../../ui/work-failure.ts';
 import { Work } from '../../ui/work.ts';
 
 const MM_PER_INCH = 25.4;
@@ -144,7 +145,7 @@ export class PrintOut extends LitElement {
       html`<form @submit=${(event: Event) => this.make(event)}>
         ${single ? this.onePrint() : this.manyPrints()}
         ${running ? html`<ps-progress label="Made so far" .value=${progress} @stop=${() => this.making.stop()}></ps-progress>` : nothing}
-        ${this.making.failure === '' ? nothing : html`<ps-problem>${this.making.failure}</ps-problem>`}
+        ${workFailure(this.making)}
         <div class="buttons">
           <button type="button" @click=${() => this.dialog.close()}>Cancel</button>
           <button class="main" ?disabled=${running}>Save</button>

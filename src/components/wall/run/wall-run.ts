@@ -103,6 +103,11 @@ export class WallRun {
     return this.work.start(({ signal }) => this.find(search, signal));
   }
 
+  /** Looks once more for what the last search looked for. */
+  again(): void {
+    if (this.search !== null) void this.start(this.search);
+  }
+
   private async find(search: WallSearch, signal: AbortSignal): Promise<null> {
     this.listener.changed();
     const { inputs, derived, seen, rows } = search;

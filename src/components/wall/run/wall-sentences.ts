@@ -45,7 +45,8 @@ export interface WallStanding {
 
 /** What there is to say of how the wall stands: why it failed, or why it is not what the settings ask for. */
 export function wallSentence({ run, store, problems, showProblem }: WallStanding) {
-  if (run.state === 'failed') return html`<p class="note" role="alert">${run.reason}</p>`;
+  if (run.state === 'failed')
+    return html`<p class="note" role="alert">${run.reason} <button class="quiet where" @click=${() => run.again()}>Try again</button></p>`;
   if (run.state === 'running') return nothing;
   if (problems.length > 0) {
     const away = problems.filter(({ where }) => where === 'drawer' || where.startsWith('bench'));

@@ -4,6 +4,7 @@ import type { OrderCount } from '../../../engine/explore/types.ts';
 import type { Project } from '../../../engine/project/types.ts';
 import { engineFor } from '../../../workers/client/client.ts';
 import { controls } from '../../ui/controls-style.ts';
+import { workFailure } from '../../ui/work-failure.ts';
 import { Work } from '../../ui/work.ts';
 import { sameValue } from '../run/wall-search.ts';
 import { countSentence, drawnSentence } from './order-count-words.ts';
@@ -62,7 +63,7 @@ export class OrderCountNote extends LitElement {
   }
 
   override render() {
-    if (this.counting.failure !== '') return html`<p role="alert">${this.counting.failure}</p>`;
+    if (this.counting.failure !== '') return workFailure(this.counting);
     if (this.counted === null) return nothing;
     return html`<p role="status"><b>${countSentence(this.counted)}</b> ${drawnSentence(this.counted)}</p>`;
   }

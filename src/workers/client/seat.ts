@@ -1,0 +1,22 @@
+import * as Comlink from 'comlink';
+import type { Served } from '../api/serve.ts';
+import type { Seated } from './desk.ts';
+
+/** A worker as it is called. */
+export type Api<Work> = Comlink.Remote<Work & Served>;
+
+/**
+ * Resolves when the worker has died, in whatever way: the browser gives its lock to who waits for it.
+ * Never where there are no locks.
+ */
+async function gone(remote: Comlink.Remote<Served>): Promise<void> {
+  const name = await remote.heldLock();
+  if (name === '') return new Promise(() => {});
+  return navigator.locks.request(name, { mode: 'shared' }, () => {});
+}
+
+/** Seats a worker that was begun just now. */
+export function seat<Work>(worker: Worker): Seated<Api<Work>> {
+  const remote = Comlink.wrap<Work & Served>(worker);
+  return { worker, remote, gone: gone(remote as unknown as Comlink.Remote<Served>) };
+}
