@@ -1,9 +1,10 @@
-import type { WebGLRenderer } from 'pixi.js';
 import type { Picture } from '../../workers/api/picture-api.ts';
 import type { WallBatch } from '../../workers/api/wall-api.ts';
 import { NUMBER_ROOM, type SteeredWall, Steering } from './camera/steering.ts';
 import { WallPace } from './camera/wall-pace.ts';
 import { NumberLabels } from './draw/number-labels.ts';
+import { PlainDrawing } from './draw/plain-drawing.ts';
+import type { PrintDrawing } from './draw/print-drawing.ts';
 import { type Frame, frameOf } from './draw/print-frame.ts';
 import { WallDrawing } from './draw/wall-drawing.ts';
 import { wallRenderer } from './draw/wall-renderer.ts';
@@ -28,9 +29,8 @@ export interface WallTheme {
 
 /** The wall itself: prints, their numbers, and where one stands. Draws only when something changed. */
 export class WallScene implements SteeredWall {
-  private readonly renderer: WebGLRenderer;
   private readonly pace = new WallPace(() => this.requestDraw());
-  private readonly drawing: WallDrawing;
+  private readonly drawing: PrintDrawing;
   private readonly labels = new NumberLabels();
   /** Where one stands, and how one steps about. */
   readonly steering = new Steering(this);
@@ -47,29 +47,36 @@ export class WallScene implements SteeredWall {
   private frame = 0;
   /** Called after each drawing, for what is laid over the wall. */
   onDrawn: () => void = () => {};
+  /** Called when the graphics card drops the wall, and when it is drawn again. */
+  onLost: (lost: boolean) => void = () => {};
+  /** Whether the wall is drawn without WebGL. */
+  readonly plain: boolean;
 
-  /**
-   * Makes the wall's canvas.
-   * @throws when the browser gives no WebGL 2
-   */
+  /** Makes the wall's canvas. */
   static async create(): Promise<WallScene> {
-    return new WallScene(await wallRenderer());
+    const renderer = await wallRenderer();
+    return new WallScene(renderer === null ? null : (pace) => new WallDrawing(renderer, pace));
   }
 
-  private constructor(renderer: WebGLRenderer) {
-    this.renderer = renderer;
-    this.drawing = new WallDrawing(renderer, this.pace);
+  private constructor(onCard: ((pace: WallPace) => PrintDrawing) | null) {
+    this.plain = onCard === null;
+    this.drawing = onCard?.(this.pace) ?? new PlainDrawing(this.pace);
     this.plan = planWall(SEED_ORDER, 1, 1, this.size);
     this.planned = new PlanIndex(this.plan);
     this.rehang = new Rehang(this.plan.at);
-    renderer.canvas.setAttribute('aria-hidden', 'true');
+    const { canvas } = this.drawing;
+    canvas.setAttribute('aria-hidden', 'true');
+    canvas.addEventListener('webglcontextlost', () => this.onLost(true));
     // Textures come back by themselves after a lost context, the picture does not.
-    renderer.canvas.addEventListener('webglcontextrestored', () => this.refresh());
+    canvas.addEventListener('webglcontextrestored', () => {
+      this.onLost(false);
+      this.refresh();
+    });
   }
 
   /** What to put on the page: the prints, and above them their numbers. */
   get canvases(): HTMLCanvasElement[] {
-    return [this.renderer.canvas as HTMLCanvasElement, this.labels.canvas];
+    return [this.drawing.canvas, this.labels.canvas];
   }
 
   get columns(): number {
@@ -180,7 +187,7 @@ export class WallScene implements SteeredWall {
     if (width < 1 || height < 1) return;
     this.size = { width, height };
     this.density = Math.min(MOST_DENSITY, density);
-    this.renderer.resize(width, height, this.density);
+    this.drawing.resize({ width, height, density: this.density });
     this.labels.resize(width, height, this.density);
     // Someone who stands close by keeps the prints where they hang.
     if (this.camera.keeps !== 'place') this.lay(this.places);
@@ -265,7 +272,7 @@ export class WallScene implements SteeredWall {
   private draw(now: number): void {
     this.frame = 0;
     // In another room nothing is drawn; coming back is a change of size, which draws.
-    if (this.renderer.canvas.clientWidth === 0) return;
+    if (this.drawing.canvas.clientWidth === 0) return;
     this.steering.step(now);
     const moves = this.pace.begins(now);
     if (this.rehang.moving) {
@@ -285,6 +292,5 @@ export class WallScene implements SteeredWall {
     this.begin(0, 1);
     this.drawing.destroy();
     cancelAnimationFrame(this.frame);
-    this.renderer.destroy({ removeView: true });
   }
 }

@@ -2,11 +2,10 @@ import { Container, type WebGLRenderer } from 'pixi.js';
 import { defined } from '../../../engine/base/at.ts';
 import type { Picture } from '../../../workers/api/picture-api.ts';
 import type { WallBatch } from '../../../workers/api/wall-api.ts';
-import type { View } from '../camera/camera.ts';
 import type { WallPace } from '../camera/wall-pace.ts';
-import type { PlanIndex } from '../plan/plan-index.ts';
 import { CloseUpPrints } from './close-up-prints.ts';
 import { HungPrints } from './hung-prints.ts';
+import type { PrintDrawing, WallFrame } from './print-drawing.ts';
 import { type Frame, frameOf } from './print-frame.ts';
 import { CACHE_PAD, type Screen, WallCache } from './wall-cache.ts';
 import { FOCUSED, KEPT, SELECTED, type Rgba, wallUniforms } from './wall-shader.ts';
@@ -14,21 +13,8 @@ import { FOCUSED, KEPT, SELECTED, type Rgba, wallUniforms } from './wall-shader.
 /** So much larger than its texels a small picture may be drawn before its softness shows. */
 const MOST_ENLARGED = 1.05;
 
-/** What a frame shows of the wall. */
-export interface WallFrame {
-  view: View;
-  screen: Screen;
-  planned: PlanIndex;
-  /** Left and top of each print by its number as it is drawn, wall units. */
-  at: Float32Array;
-  /** Whether prints are on their way, so that none is where the plan has it. */
-  rehanging: boolean;
-  /** Whether frames follow each other. */
-  moves: boolean;
-}
-
 /** Draws the prints: those in view anew when something changed, else a copy of what was drawn. */
-export class WallDrawing {
+export class WallDrawing implements PrintDrawing {
   private readonly renderer: WebGLRenderer;
   private readonly pace: WallPace;
   private readonly stage = new Container();
@@ -52,7 +38,10 @@ export class WallDrawing {
     this.closeUps.warmUp(() => renderer.render({ container: this.stage }));
   }
 
-  /** Rows of the maps that the prints are drawn from, 0 before any came. */
+  get canvas(): HTMLCanvasElement {
+    return this.renderer.canvas as HTMLCanvasElement;
+  }
+
   get mapRows(): number {
     return this.prints.mapRows;
   }
@@ -61,21 +50,22 @@ export class WallDrawing {
     return this.prints.has(index);
   }
 
-  /** Hangs the prints of a batch at their numbers. */
   add(batch: WallBatch): void {
     this.prints.add(batch);
     this.stale = true;
   }
 
-  /** Takes all prints down. */
   clear(): void {
     this.forgetCloseUps();
     this.prints.clear();
   }
 
-  /** Says that prints are to be gathered and drawn anew with the next frame. */
   changed(): void {
     this.stale = true;
+  }
+
+  resize({ width, height, density }: Screen): void {
+    this.renderer.resize(width, height, density);
   }
 
   setPrintSize(width: number, height: number): void {
@@ -90,19 +80,16 @@ export class WallDrawing {
     this.stale = true;
   }
 
-  /** Marks the prints that are in the Chest. */
   setKept(kept: ReadonlySet<number>): void {
     this.kept = kept;
     this.stale = true;
   }
 
-  /** Marks the prints that are chosen for something. */
   setSelected(selected: ReadonlySet<number>): void {
     this.selected = selected;
     this.stale = true;
   }
 
-  /** Rings one print, strongly or not; −1 for none. */
   setFocus(index: number, strong: boolean): void {
     this.focus = index;
     this.uniforms.uniforms.uRing[1] = strong ? 3 : 1.5;
@@ -110,13 +97,11 @@ export class WallDrawing {
     this.stale = true;
   }
 
-  /** Lays a finer picture over a print; it stays until it is forgotten or `clear`. */
   addCloseUp(index: number, picture: Picture): void {
     this.closeUps.add(index, picture);
     this.cache?.forget();
   }
 
-  /** Height of the finer picture over a print, px; 0 when there is none. */
   closeUpPx(index: number): number {
     return this.closeUps.heightPx(index);
   }
@@ -197,6 +182,7 @@ export class WallDrawing {
   destroy(): void {
     this.clear();
     this.cache?.destroy();
+    this.renderer.destroy({ removeView: true });
   }
 }
 

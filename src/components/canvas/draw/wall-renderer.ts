@@ -3,14 +3,11 @@ import 'pixi.js/unsafe-eval';
 import 'pixi.js/mesh';
 import { Ticker, WebGLRenderer } from 'pixi.js';
 
-const NO_WEBGL =
-  'This browser gives the page no WebGL 2, so the wall cannot be drawn. Switch hardware acceleration on, or open Pullstack in another browser.';
-
 /**
  * Makes the renderer of a wall, with a canvas of its own; it draws only when asked to.
- * @throws when the browser gives no WebGL 2
+ * @returns null when the browser gives no WebGL 2
  */
-export async function wallRenderer(): Promise<WebGLRenderer> {
+export async function wallRenderer(): Promise<WebGLRenderer | null> {
   const renderer = new WebGLRenderer();
   // Nothing here moves by itself, so nothing of Pixi's may wake the page sixty times a second.
   Ticker.system.autoStart = false;
@@ -30,7 +27,11 @@ export async function wallRenderer(): Promise<WebGLRenderer> {
     await ready;
   } catch (error) {
     if (document.createElement('canvas').getContext('webgl2') !== null) throw error;
-    throw new Error(NO_WEBGL, { cause: error });
+    return null;
+  }
+  if (renderer.context.webGLVersion !== 2) {
+    renderer.destroy();
+    return null;
   }
   Ticker.system.stop();
   return renderer;

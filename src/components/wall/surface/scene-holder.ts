@@ -42,7 +42,7 @@ export class SceneHolder implements ReactiveController {
   /**
    * Puts the canvas into an element of the host.
    * @param ready hears of it before what waited is done
-   * @throws when the browser gives no WebGL 2, or the canvas library does not come
+   * @throws when the canvas library does not come
    */
   async stand(surface: HTMLElement, ready: (scene: WallScene) => void): Promise<void> {
     try {

@@ -54,6 +54,14 @@ export const wallSurfaceStyles = css`
     max-width: 38ch;
     text-wrap: balance;
   }
+  .plain {
+    position: absolute;
+    inset: auto 0 0;
+    padding: var(--space-3) var(--space-6);
+    background: var(--wall);
+    color: var(--ink-soft);
+    pointer-events: none;
+  }
   ::slotted(*) {
     pointer-events: auto;
   }

@@ -17,6 +17,10 @@ import type { SmallMap } from './small-map.ts';
 import { actionOf, isMove, type WallAction } from './wall-key-actions.ts';
 import { wallSurfaceStyles } from './wall-surface-style.ts';
 
+const LOST =
+  'The browser took the graphics card away from the page. The wall is drawn again as soon as it comes back; if it does not, reload the page: your project is kept, and the same name hangs the same prints.';
+const PLAIN = 'This browser gives the page no WebGL 2, so the wall is drawn without the graphics card, and more slowly.';
+
 /** `action`: something is to be done with a print, or with the wall. */
 export type ActionEvent = CustomEvent<{ action: WallAction; index: number }>;
 
@@ -41,6 +45,8 @@ export class WallSurface extends LitElement {
   @property({ type: Number }) focused = -1;
   /** Why there is no wall to be seen; '' when there is one. */
   @state() private trouble = '';
+  /** Whether the wall is drawn without WebGL. */
+  @state() private plain = false;
   @query('.surface') private surface!: HTMLElement;
   @query('wall-lifted-print') private liftedPrint!: LiftedPrint | null;
   @query('wall-small-map') private smallMap!: SmallMap;
@@ -72,6 +78,10 @@ export class WallSurface extends LitElement {
   /** Has the canvas followed by what lies over it and steered by the pointer. */
   private serve(scene: WallScene): void {
     this.closeUps = new CloseUps(this, scene);
+    this.plain = scene.plain;
+    scene.onLost = (lost) => {
+      this.trouble = lost ? LOST : '';
+    };
     scene.onDrawn = () => {
       this.tellMoved(!scene.steering.atStart);
       this.smallMap.follow(scene, this.facts);
@@ -197,6 +207,7 @@ export class WallSurface extends LitElement {
       >
         ${this.trouble !== '' ? html`<div class="note midst"><p role="alert">${this.trouble}</p></div>` : nothing}
         ${this.note !== '' && this.found === 0 ? html`<div class="note midst" @pointerdown=${(event: Event) => event.stopPropagation()}><p>${this.note}</p><slot></slot></div>` : nothing}
+        ${this.plain ? html`<p class="plain small" role="status">${PLAIN}</p>` : nothing}
         <div class="box" hidden></div>
         <wall-small-map></wall-small-map>
         <wall-lifted-print .relative=${this.relative}></wall-lifted-print>
