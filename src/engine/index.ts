@@ -21,8 +21,19 @@ export { curveFromColour } from './ink/film/curves.ts';
 export { demoStocks } from './ink/demo/demo-stocks.ts';
 export { dryFilmUm } from './ink/film/dry-film.ts';
 export { filmBands, filmMatrix, infiniteReflectance, stackReflectance } from './ink/film/film.ts';
+export {
+  GEOMETRIES,
+  TRAPPING_SOURCE,
+  trappingOn,
+  USUAL_SURFACE,
+  USUAL_TRAPPING,
+  type Printing,
+  type Surface,
+  type Trapping,
+} from './ink/film/printing.ts';
+export { insideOf, readThrough } from './ink/film/saunderson.ts';
 export { filmFactor } from './ink/film/film-factor.ts';
-export { inkCurvesFromColours, twoBackground } from './ink/characterise/characterise.ts';
+export { filmFromReadings, inkCurvesFromColours, inkCurvesOn, twoBackground } from './ink/characterise/characterise.ts';
 export { letDown, mixInks } from './ink/mix/mix.ts';
 export { letdownFor } from './ink/mix/letdown.ts';
 export { type MatchAnswer, matchInk, matchInkSteps, type MatchOptions, type MatchResult } from './ink/mix/match.ts';
@@ -30,6 +41,8 @@ export { MESH_TABLE } from './ink/film/mesh-table.ts';
 export { checkReadings, measuredInk } from './ink/characterise/measured-ink.ts';
 export { fitFilms } from './ink/fit/fit-stacks.ts';
 export { checkSquares, fitOverprints, fittedInk } from './ink/fit/fit-overprints.ts';
+export { guessInk, OPACITIES, OPACITY } from './ink/characterise/guess.ts';
+export { type Grounds } from './ink/characterise/card.ts';
 export { coloursFromPhoto, drawdownFromPhoto } from './ink/characterise/drawdown-photo.ts';
 export { PAPER_PRESETS } from './ink/paper/paper-presets.ts';
 export { paperFromColour, paperFromCurve } from './ink/paper/paper-from.ts';

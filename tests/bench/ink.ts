@@ -75,7 +75,7 @@ function chart(): void {
   let checksum = 0;
   for (let round = 0; round < 9; round++) {
     const start = now();
-    const grid = overprintGrid(inks, DEMO_PAPER, true);
+    const grid = overprintGrid(inks, { paper: DEMO_PAPER }, true);
     times.push(now() - start);
     checksum += grid.rows[3]![7]!.orderDeltaE;
   }

@@ -202,7 +202,7 @@ export class InksRoom extends RoomElement {
           stocks,
           (ink) => ink.id,
           (ink) => {
-            const swatch = swatchOf(swatchReflectance(ink, 1, 0, CARD_WHITE));
+            const swatch = swatchOf(swatchReflectance(ink, CARD_WHITE, { surface: this.store.project.drawer.surface }));
             return html`<li><button aria-pressed=${openId === ink.id} @click=${() => this.open({ kind: 'ink', id: ink.id })}>${swatchTemplate(swatch)}<span>${ink.name}${ink.role === 'base' ? html` <span class="soft small">base</span>` : nothing}</span></button></li>`;
           },
         )}

@@ -42,6 +42,11 @@ export const TURN_DEG: Limits = { least: -36_000, most: 36_000 };
 export const LAB_AB: Limits = { least: -300, most: 300 };
 /** A reflectance; brighteners glow, see MOST_REFLECTANCE of the readings. */
 export const REFLECTANCE: Limits = { least: 0, most: 1.2 };
+/** How thick a film is on a film, as a share of its thickness on the paper; outside it is no press. */
+export const TRAPPING: Limits = { least: 0.3, most: 1.2 };
+/** Saunderson's shares: reflected outside, and thrown back inside. No print comes near the ends, from memory. */
+export const K1: Limits = { least: 0, most: 0.1 };
+export const K2: Limits = { least: 0, most: 0.9 };
 /** The brightest band of a paper; the blackest felt gives back 0.3 % (common practice, no source). */
 export const PAPER_TOP: Limits = { least: 0.001, most: 1.2 };
 /** Corners of one outline. */

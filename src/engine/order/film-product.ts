@@ -10,27 +10,27 @@ export function noFilm(bands: number): FilmProduct {
 }
 
 /** Lays a film over all of a product, in place. */
-export function layOver(product: FilmProduct, { q, r0 }: FilmBands): void {
+export function layOver(product: FilmProduct, { q, r0, back }: FilmBands): void {
   for (let band = 0; band < q.length; band++) {
     const at = 4 * band;
-    const [fq, fr] = [f64(q, band), f64(r0, band)];
+    const [fq, fr, fb] = [f64(q, band), f64(r0, band), f64(back, band)];
     const [a, b, c, d] = [f64(product, at), f64(product, at + 1), f64(product, at + 2), f64(product, at + 3)];
     product[at] = fq * a + fr * c;
     product[at + 1] = fq * b + fr * d;
-    product[at + 2] = c - fr * a;
-    product[at + 3] = d - fr * b;
+    product[at + 2] = c + fb * a;
+    product[at + 3] = d + fb * b;
   }
 }
 
 /** Lays a film under all of a product, in place. */
-export function layUnder(product: FilmProduct, { q, r0 }: FilmBands): void {
+export function layUnder(product: FilmProduct, { q, r0, back }: FilmBands): void {
   for (let band = 0; band < q.length; band++) {
     const at = 4 * band;
-    const [fq, fr] = [f64(q, band), f64(r0, band)];
+    const [fq, fr, fb] = [f64(q, band), f64(r0, band), f64(back, band)];
     const [a, b, c, d] = [f64(product, at), f64(product, at + 1), f64(product, at + 2), f64(product, at + 3)];
-    product[at] = a * fq - b * fr;
+    product[at] = a * fq + b * fb;
     product[at + 1] = a * fr + b;
-    product[at + 2] = c * fq - d * fr;
+    product[at + 2] = c * fq + d * fb;
     product[at + 3] = c * fr + d;
   }
 }

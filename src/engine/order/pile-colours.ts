@@ -3,7 +3,7 @@ import { deltaE2000 } from '../colour/delta-e.ts';
 import { labD50, type Lab } from '../colour/lab.ts';
 import { overFilm } from '../ink/film/film.ts';
 import { type FilmProduct, layOver, layUnder, noFilm, showOver } from './film-product.ts';
-import type { SwapDeltas } from './swap-delta.ts';
+import { PAPER, type SwapDeltas } from './swap-delta.ts';
 
 /** Piles of at most so many films are looked at in all their orders: 120 of five. */
 export const MOST_IN_ALL_ORDERS = 5;
@@ -21,6 +21,13 @@ export interface PileColours {
   orders: readonly (readonly number[])[];
   /** CIELAB of each order, D50/2°. */
   labs: readonly Lab[];
+}
+
+/** What two films are laid on. */
+interface Ground {
+  ground: Float64Array;
+  /** Its topmost film, or PAPER. */
+  under: number;
 }
 
 const ordersOf = new Map<number, Orders>();
@@ -83,49 +90,73 @@ export class Piles {
   }
 
   private asTheyLie(films: readonly number[], pairs: readonly { i: number; j: number }[]): number[] {
+    if (this.deltas.byPairs) return pairs.map(({ i, j }) => this.directly(films, i, j));
     const over = this.productsFrom(films);
     const most = new Map<number, number>();
     const asked = new Set(pairs.map(({ i, j }) => i * films.length + j));
     const below = this.paper.slice();
     const raised = this.paper.slice();
     films.forEach((film, i) => {
+      const under = films[i - 1] ?? PAPER;
       const between = noFilm(below.length);
+      raised.set(below);
       for (let j = i + 1; j < films.length; j++) {
         const other = num(films, j);
+        const last = j > i + 1 ? num(films, j - 1) : under;
         if (asked.has(i * films.length + j)) {
           const above = entryAt(over, j + 1);
-          let shown = this.difference(below, [film, other], [between, above]);
-          if (j > i + 1) {
-            showOver(between, below, raised);
-            shown = Math.max(shown, this.difference(raised, [film, other], [above]));
-          }
+          let shown = this.difference({ ground: below, under }, [film, other], [between, above]);
+          if (j > i + 1) shown = Math.max(shown, this.difference({ ground: raised, under: last }, [film, other], [above]));
           most.set(i * films.length + j, shown);
         }
-        layOver(between, this.deltas.film(other));
+        layOver(between, this.deltas.film(other, film));
+        overFilm(this.deltas.film(other, last), raised, raised);
       }
-      overFilm(this.deltas.film(film), below, below);
+      overFilm(this.deltas.film(film, under), below, below);
     });
     return pairs.map(({ i, j }) => most.get(i * films.length + j) ?? 0);
   }
 
-  /** Of each place of a pile, all films from there up as one; at its end none. */
+  /** The same for one pair film by film, where each is as thick as the ink below it lets it be. */
+  private directly(films: readonly number[], i: number, j: number): number {
+    const [a, b] = [num(films, i), num(films, j)];
+    const below = films.slice(0, i);
+    const between = films.slice(i + 1, j);
+    const above = films.slice(j + 1);
+    const down = this.apart([...below, a, b, ...between, ...above], [...below, b, a, ...between, ...above]);
+    const up = this.apart([...below, ...between, a, b, ...above], [...below, ...between, b, a, ...above]);
+    return Math.max(down, up);
+  }
+
+  private apart(one: readonly number[], other: readonly number[]): number {
+    return deltaE2000(this.colourOf(one), this.colourOf(other));
+  }
+
+  private colourOf(films: readonly number[]): Lab {
+    const ground = this.paper.slice();
+    films.forEach((film, at) => overFilm(this.deltas.film(film, films[at - 1] ?? PAPER), ground, ground));
+    return labD50(ground);
+  }
+
+  /** Of each place of a pile above its first, all films from there up as one; at its end none. */
   private productsFrom(films: readonly number[]): FilmProduct[] {
     const product = noFilm(this.paper.length);
     const out = [product.slice()];
     for (const film of films.toReversed()) {
-      layUnder(product, this.deltas.film(film));
+      layUnder(product, this.deltas.film(film, film));
       out.unshift(product.slice());
     }
     return out;
   }
 
   /** ΔE00 of two films' orders on a ground, under others. */
-  private difference(ground: Float64Array, [a, b]: readonly [number, number], above: readonly FilmProduct[]): number {
+  private difference({ ground, under }: Ground, [a, b]: readonly [number, number], above: readonly FilmProduct[]): number {
+    const { deltas } = this;
     const [one, other] = this.scratch;
-    overFilm(this.deltas.film(a), ground, one);
-    overFilm(this.deltas.film(b), one, one);
-    overFilm(this.deltas.film(b), ground, other);
-    overFilm(this.deltas.film(a), other, other);
+    overFilm(deltas.film(a, under), ground, one);
+    overFilm(deltas.film(b, a), one, one);
+    overFilm(deltas.film(b, under), ground, other);
+    overFilm(deltas.film(a, b), other, other);
     for (const product of above) {
       showOver(product, one, one);
       showOver(product, other, other);
@@ -138,17 +169,17 @@ export class Piles {
     const grounds = [this.paper, ...films.map(() => new Float64Array(this.paper.length))];
     const laid = films.map(() => false);
     const labs: Lab[] = [];
-    const lay = (depth: number): void => {
+    const lay = (depth: number, under: number): void => {
       if (depth === films.length) labs.push(labD50(entryAt(grounds, depth)));
       films.forEach((film, i) => {
         if (laid[i]) return;
         laid[i] = true;
-        overFilm(this.deltas.film(film), entryAt(grounds, depth), entryAt(grounds, depth + 1));
-        lay(depth + 1);
+        overFilm(this.deltas.film(film, under), entryAt(grounds, depth), entryAt(grounds, depth + 1));
+        lay(depth + 1, film);
         laid[i] = false;
       });
     };
-    lay(0);
+    lay(0, PAPER);
     return labs;
   }
 }

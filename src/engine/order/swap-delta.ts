@@ -3,28 +3,35 @@ import { EngineError } from '../base/error.ts';
 import { deltaE2000 } from '../colour/delta-e.ts';
 import { labD50 } from '../colour/lab.ts';
 import { filmFactor } from '../ink/film/film-factor.ts';
-import { type FilmBands, filmBands, overFilm } from '../ink/film/film.ts';
+import { type FilmBands, overFilm } from '../ink/film/film.ts';
+import { filmOn, laidFilm, type LaidFilm } from '../ink/film/laid-film.ts';
 import type { Ink } from '../ink/types.ts';
 import type { Screen } from '../shapes/types.ts';
 import type { Pull } from '../stack/types.ts';
 import type { Studio } from '../studio/studio.ts';
 
+/** In the place of a film number: bare paper. */
+export const PAPER = -1;
+
 /** Keeps three film numbers inside one exact number. */
 const MAX_FILMS = 2 ** 16;
+
+/** What of a studio exchanges depend on. */
+type SwapStudio = Omit<Studio, 'shapes'>;
 
 /**
  * How much it shows when two films change places, kept by film: an explorer asks the same few
  * hundred questions for thousands of stacks.
  */
 export class SwapDeltas {
-  private readonly studio: Pick<Studio, 'inks' | 'screens' | 'paper' | 'strokeGain'>;
+  private readonly studio: SwapStudio;
   private readonly inks: ReadonlyMap<string, Ink>;
   private readonly screens: ReadonlyMap<string, Screen>;
   private readonly ids = new Map<string, number>();
-  private readonly films: FilmBands[] = [];
+  private readonly films: LaidFilm[] = [];
   private readonly known = new Map<number, number>();
 
-  constructor(studio: Pick<Studio, 'inks' | 'screens' | 'paper' | 'strokeGain'>) {
+  constructor(studio: SwapStudio) {
     this.studio = studio;
     this.inks = new Map(studio.inks.map((ink) => [ink.id, ink]));
     this.screens = new Map(studio.screens.map((screen) => [screen.id, screen]));
@@ -46,33 +53,46 @@ export class SwapDeltas {
     if (id === undefined) {
       id = this.films.length;
       if (id === MAX_FILMS - 1) throw new RangeError(`more than ${MAX_FILMS - 1} films in one drawer`);
-      this.films.push(filmBands(ink.kx, ink.sx, thickness));
+      this.films.push(laidFilm(ink, thickness, this.studio));
       this.ids.set(key, id);
     }
     return id;
   }
 
-  /** The film of a number that filmOf gave. */
-  film(id: number): FilmBands {
-    return entryAt(this.films, id);
+  /**
+   * The film of a number that filmOf gave, as it lies.
+   * @param under number of the film that it lies on, or PAPER
+   */
+  film(id: number, under: number): FilmBands {
+    return filmOn(entryAt(this.films, id), under === PAPER ? null : entryAt(this.films, under));
+  }
+
+  /** The film of a number where it is thinnest, and so hides least. */
+  thinnest(id: number): FilmBands {
+    return entryAt(this.films, id).thinnest;
+  }
+
+  /** Whether some films differ by the ink that they lie on, not only between paper and film. */
+  get byPairs(): boolean {
+    return this.films.some(({ onInk }) => onInk !== null);
   }
 
   /**
    * ΔE00 between film a over film b and b over a.
-   * @param under a film that lies on the paper below both; −1 for bare paper
+   * @param under a film that lies on the paper below both, or PAPER
    */
-  delta(a: number, b: number, under = -1): number {
+  delta(a: number, b: number, under = PAPER): number {
     if (a === b) return 0;
     if (a > b) [a, b] = [b, a];
     const key = (a * MAX_FILMS + b) * MAX_FILMS + under + 1;
     let value = this.known.get(key);
     if (value === undefined) {
       const ground = Float64Array.from(this.studio.paper.reflectance);
-      if (under >= 0) overFilm(entryAt(this.films, under), ground, ground);
-      const ab = overFilm(entryAt(this.films, a), ground, new Float64Array(ground.length));
-      overFilm(entryAt(this.films, b), ab, ab);
-      const ba = overFilm(entryAt(this.films, b), ground, new Float64Array(ground.length));
-      overFilm(entryAt(this.films, a), ba, ba);
+      if (under !== PAPER) overFilm(this.film(under, PAPER), ground, ground);
+      const ab = overFilm(this.film(a, under), ground, new Float64Array(ground.length));
+      overFilm(this.film(b, a), ab, ab);
+      const ba = overFilm(this.film(b, under), ground, new Float64Array(ground.length));
+      overFilm(this.film(a, b), ba, ba);
       value = deltaE2000(labD50(ab), labD50(ba));
       this.known.set(key, value);
     }

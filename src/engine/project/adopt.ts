@@ -1,5 +1,8 @@
 import type { Draft } from 'immer';
 import { defined } from '../base/at.ts';
+import { reread, sameCurves } from '../ink/characterise/reread.ts';
+import { printingOf } from '../ink/film/printing.ts';
+import type { Ink } from '../ink/types.ts';
 import type { Recipe } from '../recipe/types.ts';
 import type { Pull } from '../stack/types.ts';
 import type { Studio } from '../studio/studio.ts';
@@ -46,22 +49,27 @@ function adopt<T extends Named>(
 }
 
 /**
- * Brings a recipe's shapes, screens, inks, paper and stroke gain into a studio.
+ * Brings a recipe's shapes, screens, inks, paper, stroke gain, surface and trapping into a studio. The
+ * studio's own inks go on showing over the card what they did.
  * @param studio a draft, changed in place
  * @returns the recipe's pulls, naming the entries of the studio; they print the recipe's picture
  */
 export function adoptRecipe(studio: Draft<Studio>, recipe: Recipe): Pull[] {
   studio.paper = JSON.parse(JSON.stringify(recipe.paper)) as Draft<Studio>['paper'];
   studio.strokeGain = recipe.strokeGain;
+  adoptPrinting(studio, recipe);
   const shapes = adopt(studio.shapes, recipe.shapes);
   const stocks = adopt(
     studio.inks,
     recipe.inks.filter((ink) => ink.mix === undefined),
+    undefined,
+    sameInk,
   );
   const mixes = adopt(
     studio.inks,
     recipe.inks.filter((ink) => ink.mix !== undefined),
     (ink) => ({ ...ink, mix: defined(ink.mix).map((part) => ({ ...part, ink: stocks.get(part.ink) ?? part.ink })) }),
+    sameInk,
   );
   const numbers = new Set(studio.screens.map((screen) => screen.number));
   const screens = adopt(
@@ -80,6 +88,19 @@ export function adoptRecipe(studio: Draft<Studio>, recipe: Recipe): Pull[] {
     screen: screens.get(pull.screen) ?? pull.screen,
     ink: stocks.get(pull.ink) ?? mixes.get(pull.ink) ?? pull.ink,
   }));
+}
+
+function adoptPrinting(studio: Draft<Studio>, recipe: Recipe): void {
+  const inks = studio.inks.map((ink) => reread(ink as Ink, studio.surface, recipe.surface) as Draft<Ink>);
+  if (inks.some((ink, i) => ink !== studio.inks[i])) studio.inks = inks;
+  delete studio.surface;
+  delete studio.trapping;
+  Object.assign(studio, printingOf(JSON.parse(JSON.stringify(recipe)) as Recipe));
+}
+
+/** Whether two inks are one but for the rounding of curves that were found again. */
+function sameInk(own: Ink, ink: Ink): boolean {
+  return sameCurves(own, ink) && same({ ...own, kx: [], sx: [] }, { ...ink, kx: [], sx: [] });
 }
 
 /** Frames are told apart by their number, so a newcomer whose number is taken gets the next free one. */

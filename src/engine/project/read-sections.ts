@@ -1,6 +1,7 @@
 import type { z } from 'zod';
 import type { Problem } from '../base/error.ts';
 import { checkHolds } from '../explore/settings/check-holds.ts';
+import { printingOf } from '../ink/film/printing.ts';
 import { explainIssues } from '../recipe/explain.ts';
 import { checkHolder, checkPulls, doubles } from '../recipe/references.ts';
 import type { Pull } from '../stack/types.ts';
@@ -165,7 +166,10 @@ class SectionReader {
     const screens = this.without(this.list(['drawer', 'screens'], shape.screens), 'screens', (each) =>
       checkHolder({ ...none, shapes, screens: each }, file),
     );
-    return { shapes, screens, inks, paper, strokeGain };
+    // Not those of the fallback: a file without them was made without them.
+    const surface = this.part(['drawer', 'surface'], shape.surface, undefined);
+    const trapping = this.part(['drawer', 'trapping'], shape.trapping, undefined);
+    return { shapes, screens, inks, paper, strokeGain, ...printingOf({ surface, trapping }) };
   }
 
   private pulls(list: 'bench' | 'lesson', drawer: Studio): Pull[] {

@@ -2,6 +2,8 @@ import { z } from 'zod';
 import {
   DENSITY_G_PER_CM3,
   DRY_MINUTES,
+  K1,
+  K2,
   LAB_AB,
   type Limits,
   LONGEST_NAME,
@@ -21,6 +23,7 @@ import {
   STROKES,
   THREAD_UM,
   THREADS_PER_CM,
+  TRAPPING,
   TURN_DEG,
 } from '../base/limits.ts';
 import { INK_BASES } from '../ink/types.ts';
@@ -143,6 +146,20 @@ export const pullSchema = z.object({
 /** Share of the first stroke's film that each further stroke adds. */
 export const strokeGainSchema = z.number().min(0).max(1);
 
+/** Surface and trapping; files from before have neither. */
+export const printingShape = {
+  surface: z.object({ k1: numberIn(K1), k2: numberIn(K2) }).optional(),
+  trapping: z
+    .object({
+      factor: numberIn(TRAPPING),
+      pairs: z
+        .array(z.object({ under: id, over: id, factor: numberIn(TRAPPING) }))
+        .max(MOST_ENTRIES)
+        .optional(),
+    })
+    .optional(),
+};
+
 /** Where a print comes from; of a fixed depth, so that no file makes the reading endless. */
 export const lineageSchema = lineageOf(MOST_GENERATIONS);
 
@@ -172,6 +189,7 @@ export const recipeSchema = z.object({
   lineage: lineageSchema.optional(),
   paper: paperSchema,
   strokeGain: strokeGainSchema,
+  ...printingShape,
   shapes: z.array(shapeSchema).max(MOST_ENTRIES),
   screens: z.array(screenSchema).max(MOST_ENTRIES),
   inks: z.array(inkSchema).max(MOST_ENTRIES),

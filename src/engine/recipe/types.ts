@@ -1,3 +1,4 @@
+import type { Printing } from '../ink/film/printing.ts';
 import type { Ink, Paper } from '../ink/types.ts';
 import type { Screen, Shape } from '../shapes/types.ts';
 import type { Pull } from '../stack/types.ts';
@@ -7,7 +8,7 @@ export const RECIPE_FORMAT = 'pullstack-recipe';
 export const RECIPE_VERSION = 1;
 
 /** A kept variant, self-contained: all that is needed to build it. */
-export interface Recipe {
+export interface Recipe extends Printing {
   format: typeof RECIPE_FORMAT;
   version: typeof RECIPE_VERSION;
   id: string;

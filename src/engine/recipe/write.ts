@@ -1,4 +1,5 @@
 import { EngineError } from '../base/error.ts';
+import { printingOf } from '../ink/film/printing.ts';
 import type { Pull } from '../stack/types.ts';
 import type { Studio } from '../studio/studio.ts';
 import { cutLineage, type PrintLineage } from './lineage.ts';
@@ -48,6 +49,7 @@ export function recipeOf(pulls: readonly Pull[], studio: Studio, head: RecipeHea
     ...(head.lineage === undefined ? {} : { lineage: cutLineage(head.lineage) }),
     paper: studio.paper,
     strokeGain: studio.strokeGain,
+    ...printingOf(studio),
     shapes,
     screens,
     inks,
@@ -73,5 +75,6 @@ export function studioOfRecipe(recipe: Recipe): Studio {
     inks: recipe.inks,
     paper: recipe.paper,
     strokeGain: recipe.strokeGain,
+    ...printingOf(recipe),
   };
 }

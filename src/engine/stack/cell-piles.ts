@@ -17,11 +17,13 @@ export class CellPiles implements CoveredCells {
   private mask = new Uint32Array(1);
   private slots = new Int32Array(64);
 
-  /** Sorts a map's cells into piles by layers [from, to). */
-  gather(map: CoveredCells, layers: readonly Layer[], from: number, to: number): void {
-    this.fit(map);
-    const { mask, of, cover, slots } = this;
-    const { words } = map;
+  /**
+   * Sorts a map's cells into piles by layers [from, to).
+   * @param kinds a word a cell by which cells are told apart as well; it becomes the last word of their piles' cover
+   */
+  gather(map: CoveredCells, layers: readonly Layer[], [from, to]: readonly [number, number], kinds?: Uint32Array): void {
+    this.fit(map, kinds === undefined ? map.words : map.words + 1);
+    const { mask, of, cover, slots, words } = this;
     mask.fill(0);
     for (let i = from; i < to; i++)
       mask[entryAt(layers, i).bit >> 5] = u32(mask, entryAt(layers, i).bit >> 5) | (1 << (entryAt(layers, i).bit & 31));
@@ -29,11 +31,11 @@ export class CellPiles implements CoveredCells {
     const slotMask = slots.length - 1;
     let piles = 0;
     for (let cell = 0; cell < map.cells; cell++) {
-      const at = cell * words;
+      const at = cell * map.words;
       const next = piles * words;
       let hash = 0;
       for (let word = 0; word < words; word++) {
-        const kept = u32(map.cover, at + word) & u32(mask, word);
+        const kept = word < map.words ? u32(map.cover, at + word) & u32(mask, word) : kinds === undefined ? 0 : u32(kinds, cell);
         // Where the next new pile would be; overwritten when this one is known already.
         cover[next + word] = kept;
         hash = Math.imul(hash ^ kept, 0x9e3779b1);
@@ -54,11 +56,11 @@ export class CellPiles implements CoveredCells {
     this.cells = piles;
   }
 
-  private fit(map: CoveredCells): void {
-    this.words = map.words;
+  private fit(map: CoveredCells, words: number): void {
+    this.words = words;
     if (this.mask.length !== map.words) this.mask = new Uint32Array(map.words);
     if (this.of.length < map.cells) this.of = new Uint32Array(map.cells * 2);
-    const covers = (map.cells + 1) * map.words;
+    const covers = (map.cells + 1) * words;
     if (this.cover.length < covers) this.cover = new Uint32Array(covers * 2);
     // At most half full, and no larger than that: it is cleared each time.
     const wanted = 4 << (31 - Math.clz32(map.cells));

@@ -1,6 +1,7 @@
-import { entryAt, f64, u32 } from '../base/at.ts';
+import { entryAt, f64, i32, u32 } from '../base/at.ts';
 import { BANDS } from '../colour/weights.ts';
 import type { FilmBands } from '../ink/film/film.ts';
+import { filmOn, type LaidFilm } from '../ink/film/laid-film.ts';
 import { CellGroups } from './cell-groups.ts';
 import type { CoveredCells } from './cell-groups.ts';
 import { CellPiles } from './cell-piles.ts';
@@ -9,6 +10,8 @@ import type { Layer } from './layers.ts';
 
 // The module's own name for it: unbundled, hot loops would look up another module's each time.
 const bandCount = BANDS;
+/** Inks below that upper piles can be told apart by: a bit each, and one for all others. */
+const MOST_KINDS = 31;
 
 /**
  * Three weighted sums over the bands of every cell's reflectance under a whole stack.
@@ -16,7 +19,7 @@ const bandCount = BANDS;
  * The stack is cut in two. Of its lower half each different pile gives one reflectance; of its upper
  * half each different pile is one film of its own, (a + b R) / (1 − c R) per band (films compose as
  * their 2 × 2 matrices do). A cell is then one step from a lower to an upper pile, and there are far
- * fewer piles than cells. Holds its buffers, for many maps and stacks.
+ * fewer piles than cells. Where films are thinner on films, upper piles differ by what they lie on too. Holds its buffers, for many maps and stacks.
  */
 export class FilmSums {
   /** cells × 3, longer than that. */
@@ -27,6 +30,10 @@ export class FilmSums {
   private readonly upper = new CellGroups();
   /** Films of the upper piles, group × 36 × (a, b, c). */
   private films = new Float64Array(0);
+  /** The topmost film of each group of upper piles, or what it lies on; null for the paper. */
+  private readonly tops: (LaidFilm | null)[] = [];
+  /** By cell: the kind of its lower pile's topmost film, as a bit; 0 for the paper. */
+  private kinds = new Uint32Array(0);
   private cellsByPile = new Uint32Array(0);
   private pileEnd = new Uint32Array(0);
 
@@ -38,13 +45,16 @@ export class FilmSums {
    * @throws EngineError 'stack.bad-bands'
    */
   compute(map: CoveredCells, layers: readonly Layer[], paper: ArrayLike<number>, weights: Float64Array): Float64Array {
-    const half = (layers.length + 1) >> 1;
     const { lowerPiles, lower, upperPiles, upper } = this;
-    lowerPiles.gather(map, layers, 0, half);
+    const inks = inksBelow(layers);
+    const half = inks.length > MOST_KINDS ? layers.length : (layers.length + 1) >> 1;
+    lowerPiles.gather(map, layers, [0, half]);
     lower.start(lowerPiles, paper);
     for (let i = 0; i < half; i++) lower.lay(lowerPiles, entryAt(layers, i));
-    upperPiles.gather(map, layers, half, layers.length);
+    const trapped = layers.some(({ laid }, i) => i >= half && (laid.onFilm !== laid.onPaper || laid.onInk !== null));
+    upperPiles.gather(map, layers, [half, layers.length], trapped ? this.kindsOf(map.cells, inks) : undefined);
     this.startUpper();
+    if (trapped) this.tellApart(map.words * 32, inks);
     for (let i = half; i < layers.length; i++) this.layUpper(entryAt(layers, i));
 
     if (this.sums.length < map.cells * 3) this.sums = new Float64Array(map.cells * 6);
@@ -77,16 +87,47 @@ export class FilmSums {
     }
   }
 
-  private startUpper(): void {
-    this.upper.start(this.upperPiles);
-    const values = this.upper.capacity * 3 * bandCount;
-    if (this.films.length < values) this.films = new Float64Array(values);
-    // No film: R′ = R.
-    for (let i = 0; i < 3 * bandCount; i += 3) {
+  /** Of each cell, what its upper pile lies on: bit 1 + k for the k-th ink, bit 0 for any other, none for the paper. */
+  private kindsOf(cells: number, inks: readonly string[]): Uint32Array {
+    const { lower, lowerPiles } = this;
+    if (this.kinds.length < cells) this.kinds = new Uint32Array(cells * 2);
+    const kindOf = lower.laid.map(({ ink }) => 1 << (1 + inks.indexOf(ink)));
+    for (let cell = 0; cell < cells; cell++) {
+      const top = i32(lower.top, u32(lower.groups.of, u32(lowerPiles.of, cell)));
+      this.kinds[cell] = top < 0 ? 0 : (kindOf[top] ?? 0);
+    }
+    return this.kinds;
+  }
+
+  /** Parts the upper piles by what they lie on. */
+  private tellApart(firstBit: number, inks: readonly string[]): void {
+    const { lower, upper, upperPiles, tops } = this;
+    for (let kind = 0; kind <= inks.length; kind++) {
+      const below = lower.laid.find(({ ink }) => inks.indexOf(ink) + 1 === kind);
+      if (below === undefined) continue;
+      upper.split(upperPiles, firstBit + kind);
+      for (let i = 0; i < upper.madeCount; i++) {
+        this.noFilm(u32(upper.made, i) * 3 * bandCount);
+        tops[u32(upper.made, i)] = below;
+      }
+    }
+  }
+
+  private noFilm(from: number): void {
+    // R′ = R.
+    for (let i = from; i < from + 3 * bandCount; i += 3) {
       this.films[i] = 0;
       this.films[i + 1] = 1;
       this.films[i + 2] = 0;
     }
+  }
+
+  private startUpper(): void {
+    this.upper.start(this.upperPiles);
+    const values = this.upper.capacity * 3 * bandCount;
+    if (this.films.length < values) this.films = new Float64Array(values);
+    this.noFilm(0);
+    this.tops[0] = null;
   }
 
   private layUpper(layer: Layer): void {
@@ -94,7 +135,11 @@ export class FilmSums {
     this.upper.split(this.upperPiles, layer.bit);
     const { made, from, madeCount } = this.upper;
     const stride = 3 * bandCount;
-    for (let i = 0; i < madeCount; i++) layOnPile(this.films, u32(from, i) * stride, u32(made, i) * stride, layer.film);
+    for (let i = 0; i < madeCount; i++) {
+      const film = filmOn(layer.laid, this.tops[u32(from, i)] ?? null);
+      layOnPile(this.films, u32(from, i) * stride, u32(made, i) * stride, film);
+    }
+    for (let i = 0; i < madeCount; i++) this.tops[u32(made, i)] = layer.laid;
   }
 
   /**
@@ -121,17 +166,25 @@ export class FilmSums {
   }
 }
 
-/** One film on a pile: [[q, r0], [−r0, 1]] · [[b, a], [−c, 1]], scaled so that the last entry is 1. */
-function layOnPile(piles: Float64Array, from: number, to: number, { r0, q }: FilmBands): void {
+/** Ids of the inks on which some film has a thickness of its own. */
+function inksBelow(layers: readonly Layer[]): string[] {
+  const inks = new Set<string>();
+  for (const { laid } of layers) if (laid.onInk !== null) for (const ink of laid.onInk.keys()) inks.add(ink);
+  return [...inks];
+}
+
+/** One film on a pile: [[q, r0], [back, 1]] · [[b, a], [−c, 1]], scaled so that the last entry is 1. */
+function layOnPile(piles: Float64Array, from: number, to: number, { r0, q, back }: FilmBands): void {
   for (let band = 0; band < bandCount; band++, from += 3, to += 3) {
     const a = f64(piles, from);
     const b = f64(piles, from + 1);
     const c = f64(piles, from + 2);
     const over = f64(r0, band);
     const through = f64(q, band);
-    const scale = 1 / (1 - over * a);
+    const thrown = f64(back, band);
+    const scale = 1 / (1 + thrown * a);
     piles[to] = (over + through * a) * scale;
     piles[to + 1] = (through * b - over * c) * scale;
-    piles[to + 2] = (c + over * b) * scale;
+    piles[to + 2] = (c - thrown * b) * scale;
   }
 }

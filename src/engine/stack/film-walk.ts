@@ -1,7 +1,8 @@
-import { f64, num, u32 } from '../base/at.ts';
+import { entryAt, f64, i32, num, u32 } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
 import { BANDS } from '../colour/weights.ts';
 import type { FilmBands } from '../ink/film/film.ts';
+import { filmOn, type LaidFilm } from '../ink/film/laid-film.ts';
 import { CellGroups } from './cell-groups.ts';
 import type { CoveredCells } from './cell-groups.ts';
 import type { Layer } from './layers.ts';
@@ -19,6 +20,10 @@ export class FilmWalk {
   readonly groups = new CellGroups();
   /** Reflectances, group × 36. */
   reflectance = new Float64Array(0);
+  /** By group: place in `laid` of its topmost film; −1 for bare paper. */
+  top = new Int32Array(0);
+  /** Films laid so far. */
+  readonly laid: LaidFilm[] = [];
 
   /**
    * Bare paper everywhere: one group, 0.
@@ -29,6 +34,9 @@ export class FilmWalk {
     this.groups.start(map);
     const values = this.groups.capacity * bandCount;
     if (this.reflectance.length < values) this.reflectance = new Float64Array(values);
+    if (this.top.length < this.groups.capacity) this.top = new Int32Array(this.groups.capacity);
+    this.top[0] = -1;
+    this.laid.length = 0;
     for (let band = 0; band < bandCount; band++) this.reflectance[band] = num(paper, band);
   }
 
@@ -41,8 +49,15 @@ export class FilmWalk {
     this.groups.split(map, layer.bit);
     const { made, from, madeCount } = this.groups;
     for (let i = 0; i < madeCount; i++) {
-      layFilm(this.reflectance, u32(from, i) * bandCount, u32(made, i) * bandCount, layer.film);
+      layFilm(this.reflectance, u32(from, i) * bandCount, u32(made, i) * bandCount, this.on(u32(from, i), layer.laid));
     }
+    for (let i = 0; i < madeCount; i++) this.top[u32(made, i)] = this.laid.length;
+    this.laid.push(layer.laid);
+  }
+
+  private on(group: number, film: LaidFilm): FilmBands {
+    const top = i32(this.top, group);
+    return filmOn(film, top < 0 ? null : entryAt(this.laid, top));
   }
 }
 
@@ -53,11 +68,10 @@ export function checkBands(bands: number): void {
   }
 }
 
-/** One film over one reflectance: R′ = (R0 + q R) / (1 − R0 R). Source: see ink/film.ts. */
-function layFilm(bands: Float64Array, from: number, to: number, { r0, q }: FilmBands): void {
+/** One film over one reflectance: R′ = (R0 + q R) / (1 + back R). Source: see ink/film.ts. */
+function layFilm(bands: Float64Array, from: number, to: number, { r0, q, back }: FilmBands): void {
   for (let band = 0; band < bandCount; band++) {
     const ground = f64(bands, from + band);
-    const over = f64(r0, band);
-    bands[to + band] = (over + f64(q, band) * ground) / (1 - over * ground);
+    bands[to + band] = (f64(r0, band) + f64(q, band) * ground) / (1 + f64(back, band) * ground);
   }
 }

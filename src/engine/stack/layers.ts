@@ -1,9 +1,9 @@
 import { entryAt, num } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
-import { BANDS } from '../colour/weights.ts';
 import { filmFactor } from '../ink/film/film-factor.ts';
-import { filmBands } from '../ink/film/film.ts';
 import type { FilmBands } from '../ink/film/film.ts';
+import { laidFilm, type LaidFilm } from '../ink/film/laid-film.ts';
+import type { Printing } from '../ink/film/printing.ts';
 import type { Ink } from '../ink/types.ts';
 import type { Mesh } from '../shapes/types.ts';
 import type { Studio } from '../studio/studio.ts';
@@ -15,12 +15,19 @@ import type { Pull, Stack } from './types.ts';
 export interface Layer {
   /** The bit of a cell's cover that says where it lies. */
   bit: number;
-  /** What it does to the colour below. */
+  /** What it does to the paper. */
   film: FilmBands;
+  /** What it does to paper and to other films. */
+  laid: LaidFilm;
+}
+
+/** Films of an ink by thickness, under one surface and trapping. */
+interface InkFilms extends Printing {
+  byThickness: Map<number, LaidFilm>;
 }
 
 // Inks are values that are replaced and never written to, so that an ink object is its own key.
-const filmsOfInk = new WeakMap<Ink, Map<number, FilmBands>>();
+const filmsOfInk = new WeakMap<Ink, InkFilms>();
 const bits: number[] = [];
 
 /**
@@ -39,20 +46,21 @@ export function stackLayers(stack: Stack, studio: Studio, mapStack: Stack = stac
   if (missing >= 0) throw notInMap(entryAt(stack.pulls, missing), missing);
   for (let i = 0; i < stack.pulls.length; i++) {
     const pull = entryAt(stack.pulls, i);
-    const film = pullFilm(pull, i, studio);
+    const laid = pullFilm(pull, i, studio);
     const layer = out[i];
     if (layer === undefined) {
-      out[i] = { bit: num(bits, i), film };
+      out[i] = { bit: num(bits, i), film: laid.onPaper, laid };
     } else {
       layer.bit = num(bits, i);
-      layer.film = film;
+      layer.film = laid.onPaper;
+      layer.laid = laid;
     }
   }
   out.length = stack.pulls.length;
   return out;
 }
 
-function pullFilm(pull: Pull, index: number, studio: Studio): FilmBands {
+function pullFilm(pull: Pull, index: number, studio: Studio): LaidFilm {
   let ink: Ink | undefined;
   for (let k = 0; k < studio.inks.length; k++) {
     if (entryAt(studio.inks, k).id === pull.ink) {
@@ -67,7 +75,7 @@ function pullFilm(pull: Pull, index: number, studio: Studio): FilmBands {
       { path: ['pulls', index, 'ink'], details: { ink: pull.ink } },
     );
   }
-  return inkFilm(ink, filmFactor(ink, meshOf(pull, index, studio), pull.strokes, studio.strokeGain));
+  return inkFilm(ink, filmFactor(ink, meshOf(pull, index, studio), pull.strokes, studio.strokeGain), studio);
 }
 
 function meshOf(pull: Pull, index: number, studio: Studio): Mesh {
@@ -77,16 +85,17 @@ function meshOf(pull: Pull, index: number, studio: Studio): Mesh {
 }
 
 /** The film of an ink at a thickness in films of its own curves; made once for each. */
-function inkFilm(ink: Ink, thickness: number): FilmBands {
+function inkFilm(ink: Ink, thickness: number, { surface, trapping }: Printing): LaidFilm {
   let films = filmsOfInk.get(ink);
-  if (films === undefined) filmsOfInk.set(ink, (films = new Map()));
-  let film = films.get(thickness);
+  // A surface and a trapping are values as well.
+  if (films === undefined || films.surface !== surface || films.trapping !== trapping) {
+    films = { surface, trapping, byThickness: new Map() };
+    filmsOfInk.set(ink, films);
+  }
+  let film = films.byThickness.get(thickness);
   if (film === undefined) {
-    if (ink.kx.length !== BANDS) {
-      throw new EngineError('ink.bad-film', `Ink '${ink.name}' has ${ink.kx.length} bands; ${BANDS} are needed.`);
-    }
-    film = filmBands(ink.kx, ink.sx, thickness);
-    films.set(thickness, film);
+    film = laidFilm(ink, thickness, films);
+    films.byThickness.set(thickness, film);
   }
   return film;
 }

@@ -1,8 +1,9 @@
+import type { Printing } from '../ink/film/printing.ts';
 import type { Ink, Paper } from '../ink/types.ts';
 import type { Screen, Shape } from '../shapes/types.ts';
 
 /** All that a stack is printed from. */
-export interface Studio {
+export interface Studio extends Printing {
   shapes: readonly Shape[];
   screens: readonly Screen[];
   inks: readonly Ink[];

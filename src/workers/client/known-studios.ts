@@ -42,8 +42,8 @@ export class KnownStudios {
     const like = [...this.known].find(([, other]) => other.shapes === studio.shapes && other.screens === studio.screens);
     if (like === undefined) void this.keeper.loadStudio({ key, studio, like: null });
     else {
-      const { inks, paper, strokeGain } = studio;
-      void this.keeper.loadStudio({ key, studio: { inks, paper, strokeGain }, like: like[0] });
+      const { shapes: _, screens: __, ...rest } = studio;
+      void this.keeper.loadStudio({ key, studio: rest, like: like[0] });
     }
     const old = [...this.known.keys()].slice(0, Math.max(0, this.known.size - MAX_KNOWN));
     if (old.length === 0) return;

@@ -6,8 +6,8 @@ import { countOrders } from '../../engine/explore/search/order-count.ts';
 import { checkExplore } from '../../engine/explore/settings/check.ts';
 import { printNotes } from '../../engine/explore/settings/notes.ts';
 import { readCgats } from '../../engine/ink/cgats/read-cgats.ts';
-import { CARD_BLACK, CARD_WHITE } from '../../engine/ink/characterise/card.ts';
-import { inkCurvesFromColours } from '../../engine/ink/characterise/characterise.ts';
+import { CARD } from '../../engine/ink/characterise/card.ts';
+import { inkCurvesOn } from '../../engine/ink/characterise/characterise.ts';
 import { checkInk } from '../../engine/ink/characterise/check-ink.ts';
 import { fitOverprintSteps } from '../../engine/ink/fit/fit-overprints.ts';
 import { matchInkSteps } from '../../engine/ink/mix/match.ts';
@@ -94,10 +94,10 @@ const inks: InkApi = {
     const [read] = shapes;
     return { shape: read === undefined ? null : drawerShape(read, id), page: read?.page ?? null, problems };
   },
-  inkCurves(overWhite, overBlack) {
-    const problems = checkInk({ id: 'edited', name: 'this ink', basis: 'drawdown', overWhite, overBlack });
+  inkCurves(overWhite, overBlack, grounds = CARD) {
+    const problems = checkInk({ id: 'edited', name: 'this ink', basis: 'drawdown', overWhite, overBlack, grounds });
     if (problems.some((problem) => problem.code !== 'ink.colour-missed')) return { kx: [], sx: [], adjusted: [], problems };
-    const { kx, sx, adjusted } = inkCurvesFromColours(overWhite, overBlack, CARD_WHITE, CARD_BLACK);
+    const { kx, sx, adjusted } = inkCurvesOn(overWhite, overBlack, grounds);
     return { kx: [...kx], sx: [...sx], adjusted: [...adjusted], problems };
   },
   readMeasurements: (text, fileName) => readCgats(text, fileName),

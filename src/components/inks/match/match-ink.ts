@@ -9,6 +9,7 @@ import { freeName } from '../../../engine/ink/characterise/ink-draft.ts';
 import { INK_MESH } from '../../../engine/ink/film/film-factor.ts';
 import { labSwatch } from '../../../engine/ink/film/lab-swatch.ts';
 import type { Mesh } from '../../../engine/ink/film/mesh.ts';
+import { trappingOn } from '../../../engine/ink/film/printing.ts';
 import { swatchOf, swatchReflectance } from '../../../engine/ink/film/swatch.ts';
 import { filmThickness } from '../../../engine/ink/film/thickness.ts';
 import { inkParts, mixName } from '../../../engine/ink/mix/match-mix.ts';
@@ -58,9 +59,9 @@ export class MatchInk extends StoreElement {
 
   /** Reflectance of the paper, or of one stroke of an ink on it. */
   private ground(over: string): ArrayLike<number> {
-    const { paper, inks, strokeGain } = this.store.project.drawer;
+    const { paper, inks, surface } = this.store.project.drawer;
     const ink = inks.find(({ id }) => id === over);
-    return ink === undefined ? paper.reflectance : swatchReflectance(ink, 1, strokeGain, paper.reflectance);
+    return ink === undefined ? paper.reflectance : swatchReflectance(ink, paper.reflectance, { surface });
   }
 
   private target(): Lab | null {
@@ -72,9 +73,11 @@ export class MatchInk extends StoreElement {
   /** The curve of the print that is to be matched; null where only a colour is wanted. */
   private printWanted(): ArrayLike<number> | null {
     if (this.from === 'colour') return null;
-    const { inks, strokeGain } = this.store.project.drawer;
+    const { inks, surface, trapping } = this.store.project.drawer;
     const ink = inks.find(({ id }) => id === this.print.ink) ?? printInks(inks)[0];
-    return ink === undefined ? null : swatchReflectance(ink, 1, strokeGain, this.ground(this.print.over));
+    if (ink === undefined) return null;
+    const under = inks.some(({ id }) => id === this.print.over) ? this.print.over : null;
+    return swatchReflectance(ink, this.ground(this.print.over), { surface, trapping: trappingOn(trapping, under, ink.id) });
   }
 
   private meshNow(): Mesh {
@@ -84,11 +87,13 @@ export class MatchInk extends StoreElement {
   private search(): void {
     const target = this.target();
     if (target === null) return;
-    const { inks, strokeGain } = this.store.project.drawer;
+    const { inks, strokeGain, surface, trapping } = this.store.project.drawer;
+    const under = inks.some(({ id }) => id === this.over) ? this.over : null;
     this.searched = { target, print: this.printWanted(), key: this.key(target) };
     const options = {
       ground: Array.from(this.ground(this.over)),
-      thickness: filmThickness(this.strokes, strokeGain),
+      thickness: filmThickness(this.strokes, strokeGain) * trappingOn(trapping, under, ''),
+      surface,
       mesh: this.meshNow(),
       grams: this.grams,
       maxInks: this.maxInks,
@@ -197,7 +202,8 @@ export class MatchInk extends StoreElement {
   /** What a mix shows over the black of the standard card, where covering mixes and clear ones part. */
   private onBlack(answer: MatchAnswer) {
     const mix = mixInks(inkParts(answer), { id: '', name: mixName(answer) });
-    return swatchOf(swatchReflectance(mix, this.strokes, this.store.project.drawer.strokeGain, CARD_BLACK), this.white());
+    const { strokeGain, surface } = this.store.project.drawer;
+    return swatchOf(swatchReflectance(mix, CARD_BLACK, { strokes: this.strokes, strokeGain, surface }), this.white());
   }
 
   private renderResult(target: Lab | null) {

@@ -3,7 +3,8 @@ import { customElement, state } from 'lit/decorators.js';
 import { entryAt } from '../../../engine/base/at.ts';
 import { type OverprintGrid, overprintGrid, OVERPRINT_COLOUR_DELTA_E } from '../../../engine/ink/film/overprint.ts';
 import { printInks } from '../../../engine/ink/mix/mix.ts';
-import type { Ink, Paper } from '../../../engine/ink/types.ts';
+import type { Ink } from '../../../engine/ink/types.ts';
+import type { Studio } from '../../../engine/studio/studio.ts';
 import { RoomElement } from '../../store-element.ts';
 import '../../ui/kit/number-field.ts';
 import { controls } from '../../ui/controls-style.ts';
@@ -76,17 +77,17 @@ export class OverprintChart extends RoomElement {
   @state() private opened: readonly [string, string] | null = null;
   private grid: OverprintGrid = { own: [], rows: [] };
   private inks: readonly Ink[] = [];
-  private drawn: { inks: readonly Ink[]; paper: Paper; relative: boolean; overprintDeltaE: number } | null = null;
+  private drawn: { studio: Studio; relative: boolean; overprintDeltaE: number } | null = null;
 
   protected override willUpdate(_: PropertyValues): void {
     const { relative, project } = this.store;
-    const { inks, paper } = project.drawer;
+    const { drawer: studio } = project;
     const { drawn, overprintDeltaE } = this;
-    if (drawn?.inks === inks && drawn.paper === paper && drawn.relative === relative && drawn.overprintDeltaE === overprintDeltaE) return;
-    this.drawn = { inks, paper, relative, overprintDeltaE };
+    if (drawn?.studio === studio && drawn.relative === relative && drawn.overprintDeltaE === overprintDeltaE) return;
+    this.drawn = { studio, relative, overprintDeltaE };
     // Stock inks are weighed into mixes and never pulled by themselves.
-    this.inks = printInks(inks);
-    this.grid = overprintGrid(this.inks, paper, relative, overprintDeltaE);
+    this.inks = printInks(studio.inks);
+    this.grid = overprintGrid(this.inks, studio, relative, overprintDeltaE);
     if (this.pointed !== null && Math.max(...this.pointed) >= this.inks.length) this.pointed = null;
   }
 
@@ -131,7 +132,7 @@ export class OverprintChart extends RoomElement {
           ${
             opened === null
               ? nothing
-              : html`<overprint-square .inks=${inks} .paper=${paper} .relative=${store.relative} .grid=${grid} .square=${opened}></overprint-square>`
+              : html`<overprint-square .inks=${inks} .paper=${paper} .printing=${store.project.drawer} .relative=${store.relative} .grid=${grid} .square=${opened}></overprint-square>`
           }
           <ps-number
             label="An overprint colour is further from every ink than"

@@ -4,6 +4,7 @@ import { entryAt, num } from '../../../engine/base/at.ts';
 import { WAVELENGTHS_NM } from '../../../engine/colour/weights.ts';
 import { stackReflectance } from '../../../engine/ink/film/film.ts';
 import { nearestInk, type OverprintGrid } from '../../../engine/ink/film/overprint.ts';
+import type { Printing } from '../../../engine/ink/film/printing.ts';
 import { type Swatch, swatchOf } from '../../../engine/ink/film/swatch.ts';
 import type { Ink, Paper } from '../../../engine/ink/types.ts';
 import { controls } from '../../ui/controls-style.ts';
@@ -113,6 +114,8 @@ export class OverprintSquare extends LitElement {
 
   @property({ attribute: false }) inks: readonly Ink[] = [];
   @property({ attribute: false }) paper!: Paper;
+  /** Surface and trapping of the studio. */
+  @property({ attribute: false }) printing: Printing = {};
   @property({ type: Boolean }) relative = true;
   @property({ attribute: false }) grid!: OverprintGrid;
   @property({ attribute: false }) square!: Square;
@@ -124,7 +127,7 @@ export class OverprintSquare extends LitElement {
     const ground = this.paper.reflectance;
     const white = this.relative ? ground : undefined;
     const line = (kind: Line['kind'], name: string, ...inks: Ink[]): Line => {
-      const reflectance = stackReflectance(inks, ground);
+      const reflectance = stackReflectance(inks, ground, this.printing);
       return { kind, name, reflectance, swatch: swatchOf(reflectance, white) };
     };
     if (first === over) return [line('chosen', `${above.name} over itself`, above, above), line('below', `${above.name} alone`, above)];

@@ -1,5 +1,6 @@
 import { css, html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
+import { printingOf } from '../../../engine/ink/film/printing.ts';
 import { printInks } from '../../../engine/ink/mix/mix.ts';
 import { layOutTarget, LEAST_SIDE_MM, type PageName, PAGES } from '../../../engine/ink/target/target-layout.ts';
 import { type Target, targetOf, withInk } from '../../../engine/ink/target/target.ts';
@@ -65,6 +66,7 @@ export class OverprintTarget extends RoomElement {
     void printTarget({
       inks: target.inks.flatMap((id) => studio.inks.filter((ink) => ink.id === id)),
       paper: studio.paper,
+      printing: printingOf(studio),
       page: this.page,
       title,
       relative: this.store.relative,

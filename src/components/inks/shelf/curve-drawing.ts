@@ -2,6 +2,7 @@ import { css, html, nothing, svg } from 'lit';
 import { num } from '../../../engine/base/at.ts';
 import { WAVELENGTHS_NM } from '../../../engine/colour/weights.ts';
 import { CARD_BLACK, CARD_WHITE } from '../../../engine/ink/characterise/card.ts';
+import type { Surface } from '../../../engine/ink/film/saunderson.ts';
 import { swatchReflectance } from '../../../engine/ink/film/swatch.ts';
 import type { Ink } from '../../../engine/ink/types.ts';
 
@@ -70,8 +71,8 @@ export function twoCurves(white: ArrayLike<number>, black: ArrayLike<number>, la
 }
 
 /** Reflectance of one stroke over the card's white and over its black, 380 to 730 nm. */
-export function curveDrawing(ink: Pick<Ink, 'kx' | 'sx' | 'name'>) {
-  const white = swatchReflectance(ink, 1, 0, CARD_WHITE);
-  const black = swatchReflectance(ink, 1, 0, CARD_BLACK);
+export function curveDrawing(ink: Pick<Ink, 'kx' | 'sx' | 'name'>, surface?: Surface) {
+  const white = swatchReflectance(ink, CARD_WHITE, { surface });
+  const black = swatchReflectance(ink, CARD_BLACK, { surface });
   return twoCurves(white, black, `Reflectance of ${ink.name} over white and over black`);
 }

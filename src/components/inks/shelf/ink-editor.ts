@@ -86,7 +86,7 @@ export class InkEditor extends StoreElement {
       <p class="soft small">${ink.stock ? 'A stock ink: for mixing. ' : ''}${BASIS_TRUST[ink.basis]}</p>
       ${this.renderMixes()} ${this.renderStrokes()} ${ink.mix === undefined ? nothing : this.renderMix(ink.mix)}
       <section aria-label="Curves">
-        ${curveDrawing(ink)}
+        ${curveDrawing(ink, this.store.project.drawer.surface)}
         <p class="soft small">
           Reflectance of one stroke, ${ink.mix !== undefined ? 'worked out from the mix' : estimate ? 'worked out from the two colours' : 'as measured, on the standard card'}.
           ${this.moved === 0 ? nothing : html`<span class="moved">${this.moved === 1 ? 'One band' : `${this.moved} bands`} had to be moved to be a film that can exist.</span>`}
@@ -174,8 +174,8 @@ export class InkEditor extends StoreElement {
 
   /** The film grows with the strokes: what one, two and three give over both halves of the card. */
   private renderStrokes() {
-    const gain = this.store.project.drawer.strokeGain;
-    const columns = [1, 2, 3].map((strokes) => ({ strokes, on: drawdown(this.ink, strokes, gain) }));
+    const { strokeGain: gain, surface } = this.store.project.drawer;
+    const columns = [1, 2, 3].map((strokes) => ({ strokes, on: drawdown(this.ink, strokes, gain, surface) }));
     return html`<figure class="strokes" style=${CARD_STYLE}>
       <div class="strip">
         ${columns.map(

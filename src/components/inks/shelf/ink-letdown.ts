@@ -42,7 +42,11 @@ export class InkLetdown extends LitElement {
     const base = baseOf(studio.inks);
     if (this.wanted === null || base === undefined) return;
     try {
-      this.found = letdownFor(this.wanted, this.ink, base, { ground: studio.paper.reflectance, strokeGain: studio.strokeGain });
+      this.found = letdownFor(this.wanted, this.ink, base, {
+        ground: studio.paper.reflectance,
+        strokeGain: studio.strokeGain,
+        surface: studio.surface,
+      });
     } catch (error) {
       this.refusal = sentenceOf(error);
     }
@@ -71,9 +75,9 @@ export class InkLetdown extends LitElement {
 
   /** What a letdown shows over the paper. */
   private swatch(base: Ink, parts: number, strokes: number) {
-    const { paper, strokeGain } = this.store.project.drawer;
+    const { paper, strokeGain, surface } = this.store.project.drawer;
     const ink = parts === 0 ? this.ink : letDown(this.ink, base, parts);
-    return swatchOf(swatchReflectance(ink, strokes, strokeGain, paper.reflectance), this.white());
+    return swatchOf(swatchReflectance(ink, paper.reflectance, { strokes, strokeGain, surface }), this.white());
   }
 
   private white(): readonly number[] | undefined {

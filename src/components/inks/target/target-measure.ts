@@ -84,7 +84,7 @@ export class TargetMeasure extends RoomElement {
     if (of.every((value, i) => value === this.expectedOf[i])) return;
     this.expectedOf = of;
     this.expected = new Map(
-      this.squares.map((square) => [square.number, expectedSwatch(square, studio.inks, studio.paper, this.store.relative)]),
+      this.squares.map((square) => [square.number, expectedSwatch(square, studio.inks, studio, this.store.relative)]),
     );
   }
 

@@ -1,4 +1,5 @@
 import { html, svg } from 'lit';
+import type { Printing } from '../../../engine/ink/film/printing.ts';
 import { expectedSwatch } from '../../../engine/ink/target/expected-swatch.ts';
 import { layOutTarget, type PageName, ROOM_MM, type TargetLayout } from '../../../engine/ink/target/target-layout.ts';
 import type { Ink, Paper } from '../../../engine/ink/types.ts';
@@ -8,6 +9,8 @@ export interface TargetPrint {
   /** In the order of rows and columns. */
   inks: readonly Ink[];
   paper: Paper;
+  /** Surface and trapping of the studio. */
+  printing?: Printing;
   page: PageName;
   /** The project's title. */
   title: string;
@@ -64,11 +67,11 @@ function fitting(name: string, roomMm: number, fontMm: number): string {
   return name.length > most ? `${name.slice(0, most - 1).trimEnd()}…` : name;
 }
 
-function squareOf(square: TargetLayout['squares'][number], { inks, paper, relative }: TargetPrint, { sideMm }: TargetLayout) {
+function squareOf(square: TargetLayout['squares'][number], { inks, paper, printing, relative }: TargetPrint, { sideMm }: TargetLayout) {
   const { xMm, yMm, number } = square;
   const chip = Math.min(4.5, sideMm * 0.36);
   const digits = Math.min(3.6, sideMm * 0.34);
   return svg`<rect class="square" x=${xMm} y=${yMm} width=${sideMm} height=${sideMm} />
     <text class="number" font-size=${digits} x=${xMm + 0.7} y=${yMm + digits + 0.3}>${number}</text>
-    <rect x=${xMm + sideMm - chip - 0.6} y=${yMm + sideMm - chip - 0.6} width=${chip} height=${chip} fill=${expectedSwatch(square, inks, paper, relative).hex} />`;
+    <rect x=${xMm + sideMm - chip - 0.6} y=${yMm + sideMm - chip - 0.6} width=${chip} height=${chip} fill=${expectedSwatch(square, inks, { ...printing, paper }, relative).hex} />`;
 }

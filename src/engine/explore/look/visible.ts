@@ -38,7 +38,7 @@ export class Sight {
   private cells = new Uint32Array(0);
 
   /**
-   * @param film the film of a number
+   * @param film the film of a number, where it is thinnest: what lies below it makes it thinner too
    * @param leastDeltaE black and white below films that differ by less than this count as hidden, ΔE00
    */
   constructor(film: (id: number) => FilmBands, leastDeltaE: number) {
@@ -191,13 +191,13 @@ class Pile {
     if (level.multiplied) return;
     this.multiply(depth - 1);
     const above = entryAt(this.levels, depth - 1);
-    const { r0, q } = defined(level.film);
+    const { r0, q, back } = defined(level.film);
     for (let band = 0; band < BANDS; band++) {
-      level.a[band] = f64(above.a, band) * f64(q, band) - f64(above.b, band) * f64(r0, band);
+      level.a[band] = f64(above.a, band) * f64(q, band) + f64(above.b, band) * f64(back, band);
       level.b[band] = f64(above.a, band) * f64(r0, band) + f64(above.b, band);
-      level.c[band] = f64(above.c, band) * f64(q, band) - f64(above.d, band) * f64(r0, band);
+      level.c[band] = f64(above.c, band) * f64(q, band) + f64(above.d, band) * f64(back, band);
       level.d[band] = f64(above.c, band) * f64(r0, band) + f64(above.d, band);
-      level.determinant[band] = f64(above.determinant, band) * (f64(q, band) + f64(r0, band) * f64(r0, band));
+      level.determinant[band] = f64(above.determinant, band) * (f64(q, band) - f64(r0, band) * f64(back, band));
     }
     level.multiplied = true;
   }
@@ -214,9 +214,9 @@ class Pile {
       black[band] = f64(b, band) / f64(d, band);
       whiteY += f64(Y_WEIGHTS, band) * f64(white, band);
       blackY += f64(Y_WEIGHTS, band) * f64(black, band);
-      // The films' map rises least over black.
-      left[(band / GROUP) | 0] =
-        f64(left, (band / GROUP) | 0) + f64(Y_WEIGHTS, band) * (f64(determinant, band) / (f64(d, band) * f64(d, band)));
+      // The films' map rises least over black, or over white where a surface throws more back than they scatter.
+      const steepest = Math.max(f64(d, band), f64(c, band) + f64(d, band));
+      left[(band / GROUP) | 0] = f64(left, (band / GROUP) | 0) + f64(Y_WEIGHTS, band) * (f64(determinant, band) / (steepest * steepest));
     }
     // Between two lightnesses L rises at least as fast as it does at the lighter one.
     level.slope = LEAST_L_SLOPE / Math.max(Y_OF_LINEAR_L, whiteY) ** (2 / 3);
@@ -227,13 +227,15 @@ class Pile {
 
 /**
  * The least share of a difference below a film that is left above it, by groups of bands: the film's
- * map R = (q·g + r0) / (1 − r0·g) rises by (q + r0²) / (1 − r0·g)², least over black.
+ * map R = (q·g + r0) / (1 + back·g) rises by (q − r0·back) / (1 + back·g)², least over black or over white.
  */
-function leastShares({ q, r0 }: FilmBands): Float64Array {
+function leastShares({ q, r0, back }: FilmBands): Float64Array {
   const out = new Float64Array(GROUPS).fill(1);
   for (let band = 0; band < q.length; band++) {
     const group = Math.floor(band / GROUP);
-    out[group] = Math.min(f64(out, group), Math.max(0, f64(q, band) + f64(r0, band) * f64(r0, band)));
+    const steepest = Math.max(1, 1 + f64(back, band));
+    const share = (f64(q, band) - f64(r0, band) * f64(back, band)) / (steepest * steepest);
+    out[group] = Math.min(f64(out, group), Math.max(0, share));
   }
   return out;
 }

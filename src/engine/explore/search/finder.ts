@@ -47,7 +47,7 @@ export class Finder {
     const { bench, spares, settings } = this.source;
     this.limits = new LimitKeeper(studio, settings, spans, grid);
     this.layouts = new Layouts({ deltas, spans, grid, minDeltaE }, settings.bringIn > 0 ? [...bench, ...spares] : bench);
-    this.sight = new Sight((film) => deltas.film(film), minDeltaE);
+    this.sight = new Sight((film) => deltas.thinnest(film), minDeltaE);
   }
 
   /**

@@ -42,7 +42,7 @@ export function veilInks(studio: Studio, options: VeilOptions): VeilInk[] {
     letdowns.flatMap((parts): VeilInk[] => {
       if (parts === 0) return [{ ink, from: ink.id, parts, newInks: [] }];
       if (base === undefined || ink.role === 'base') return [];
-      const plain = letDown(ink, base, parts);
+      const plain = letDown(ink, base, parts, { surface: studio.surface });
       const held = studio.inks.find((each) => each.id === plain.id && sameCurves(each, plain));
       if (held !== undefined) return [{ ink: held, from: ink.id, parts, newInks: [] }];
       const mixed = { ...plain, id: freeId(plain.id, studio.inks) };

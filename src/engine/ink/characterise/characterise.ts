@@ -4,6 +4,9 @@ import { labD50, type Lab } from '../../colour/lab.ts';
 import { MOST_REFLECTANCE } from '../cgats/scale.ts';
 import { pairCurves } from '../film/curves.ts';
 import { filmBands, overFilm } from '../film/film.ts';
+import { realSurface } from '../film/printing.ts';
+import { curveInside, type Surface } from '../film/saunderson.ts';
+import type { Grounds } from './card.ts';
 
 /** Transmittance below which a film hides its ground for the eye and only K/S can be known. */
 export const LEAST_TRANSMITTANCE = 1e-3;
@@ -47,22 +50,43 @@ export function inkCurvesFromColours(
   white: ArrayLike<number>,
   black: ArrayLike<number>,
 ): InkCurves {
+  return inkCurvesOn(overWhite, overBlack, { white, black });
+}
+
+/** inkCurvesFromColours on grounds that were measured through a surface. */
+export function inkCurvesOn(overWhite: Readonly<Lab>, overBlack: Readonly<Lab>, grounds: Grounds): InkCurves {
+  const { white, black, surface } = grounds;
   const pair = pairCurves(overWhite, overBlack, white, black);
-  const found = twoBackground(pair.overWhite, pair.overBlack, white, black);
-  return { ...found, ...coloursOn(found, white, black) };
+  const found = filmFromReadings(pair.overWhite, pair.overBlack, grounds);
+  return { ...found, ...coloursOn(found, white, black, surface) };
+}
+
+/**
+ * twoBackground for what an instrument read through a surface.
+ * @param rw reflectance as read over the light ground
+ * @param rb the same over the dark one
+ * @throws EngineError as twoBackground; its figures are then those inside the surface
+ */
+export function filmFromReadings(rw: ArrayLike<number>, rb: ArrayLike<number>, { white, black, surface }: Grounds): FoundCurves {
+  const real = realSurface(surface);
+  if (real === undefined) return twoBackground(rw, rb, white, black);
+  const inside = (curve: ArrayLike<number>): Float64Array => curveInside(curve, real);
+  return twoBackground(inside(rw), inside(rb), inside(white), inside(black));
 }
 
 /**
  * The colours of a film over the two halves of a card.
  * @param curves K·X and S·X, 36 bands
+ * @param surface that they are seen through; left out, there is none
  * @returns Lab, D50/2°
  */
 export function coloursOn(
   curves: { kx: ArrayLike<number>; sx: ArrayLike<number> },
   white: ArrayLike<number>,
   black: ArrayLike<number>,
+  surface?: Surface,
 ): { overWhite: Lab; overBlack: Lab } {
-  const film = filmBands(curves.kx, curves.sx);
+  const film = filmBands(curves.kx, curves.sx, 1, surface);
   const out = new Float64Array(film.q.length);
   return {
     overWhite: labD50(overFilm(film, white, out)),

@@ -3,8 +3,8 @@ import { DENSITY_G_PER_CM3, within } from '../../base/limits.ts';
 import { deltaE2000 } from '../../colour/delta-e.ts';
 import type { Lab } from '../../colour/lab.ts';
 import { PAIR_TOLERANCE_DELTA_E, curveFromColour } from '../film/curves.ts';
-import { CARD_BLACK, CARD_WHITE } from './card.ts';
-import { inkCurvesFromColours } from './characterise.ts';
+import { CARD } from './card.ts';
+import { inkCurvesOn } from './characterise.ts';
 import type { InkEntry } from './make-ink.ts';
 
 // A hair of rounding between typed colours is no contradiction.
@@ -77,7 +77,7 @@ function checkPair(called: string, entry: InkEntry): Problem[] {
     ];
   }
   try {
-    const given = inkCurvesFromColours(entry.overWhite, entry.overBlack, CARD_WHITE, CARD_BLACK);
+    const given = inkCurvesOn(entry.overWhite, entry.overBlack, entry.grounds ?? CARD);
     return (['overWhite', 'overBlack'] as const).flatMap((where) => {
       const miss = deltaE2000(entry[where], given[where]);
       if (miss <= PAIR_TOLERANCE_DELTA_E) return [];

@@ -1,8 +1,9 @@
 import { entryAt } from '../../base/at.ts';
 import { EngineError } from '../../base/error.ts';
 import type { CgatsSample } from '../cgats/read-cgats.ts';
+import type { Surface } from '../film/saunderson.ts';
 import { CARD_BLACK, CARD_WHITE } from './card.ts';
-import { coloursOn, inkCurvesFromColours } from './characterise.ts';
+import { coloursOn, inkCurvesOn } from './characterise.ts';
 import type { InkDraft } from './ink-draft.ts';
 import { type MovedBand, measuredInk } from './measured-ink.ts';
 import { sampleCurve, sampleLab } from './sample-colour.ts';
@@ -25,9 +26,10 @@ export interface SampledInk {
 
 /**
  * An ink from the samples that were chosen.
+ * @param surface that the instrument saw; left out, there is none
  * @returns basis 'measured' where both readings are curves; 'drawdown' where one is a Lab alone
  */
-export function inkFromSamples(samples: readonly CgatsSample[], roles: SampleRoles): SampledInk {
+export function inkFromSamples(samples: readonly CgatsSample[], roles: SampleRoles, surface?: Surface): SampledInk {
   const overWhite = entryAt(samples, roles.overWhite);
   const overBlack = entryAt(samples, roles.overBlack);
   const card = (at: number, standard: readonly number[]): CgatsSample =>
@@ -40,12 +42,12 @@ export function inkFromSamples(samples: readonly CgatsSample[], roles: SampleRol
     return { ...none, problem: 'The same sample is chosen over white and over black; choose the two readings of one ink.' };
   const name = inkName(overWhite.name, overBlack.name);
   try {
-    const grounds = { white: sampleCurve(white), black: sampleCurve(black) };
+    const grounds = { white: sampleCurve(white), black: sampleCurve(black), surface };
     if (overWhite.reflectance === undefined || overBlack.reflectance === undefined) {
-      const { kx, sx, adjusted } = inkCurvesFromColours(sampleLab(overWhite), sampleLab(overBlack), grounds.white, grounds.black);
+      const { kx, sx, adjusted } = inkCurvesOn(sampleLab(overWhite), sampleLab(overBlack), grounds);
       const curves = { kx: Array.from(kx), sx: Array.from(sx) };
       const moved = adjusted.map((band) => ({ band, overWhite: Number.NaN, overBlack: Number.NaN }));
-      return { ...none, moved, draft: { basis: 'drawdown', ...curves, ...coloursOn(curves, CARD_WHITE, CARD_BLACK), name } };
+      return { ...none, moved, draft: { basis: 'drawdown', ...curves, ...coloursOn(curves, CARD_WHITE, CARD_BLACK, surface), name } };
     }
     const readings = { overWhite: overWhite.reflectance, overBlack: overBlack.reflectance, ...grounds };
     const { ink, adjusted, hiding } = measuredInk({ id: 'read', name }, readings);

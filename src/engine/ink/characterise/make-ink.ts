@@ -1,8 +1,8 @@
 import type { Lab } from '../../colour/lab.ts';
 import type { Mesh } from '../film/mesh.ts';
 import type { Ink, InkBasis } from '../types.ts';
-import { CARD_BLACK, CARD_WHITE } from './card.ts';
-import { inkCurvesFromColours } from './characterise.ts';
+import { CARD, type Grounds } from './card.ts';
+import { inkCurvesOn } from './characterise.ts';
 
 /** Minutes before the next film; common practice, no source. */
 export const DEFAULT_DRY_MINUTES = 20;
@@ -23,6 +23,8 @@ export interface InkEntry {
   densityGPerCm3?: number | undefined;
   /** The mesh of that stroke; left out when it is not known. */
   mesh?: Mesh | undefined;
+  /** What it was put down on; the invented card when left out. */
+  grounds?: Grounds | undefined;
 }
 
 /**
@@ -31,7 +33,7 @@ export interface InkEntry {
  * @throws EngineError 'colour.outside-solid' or 'ink.impossible-pair'; checkInk says so beforehand
  */
 export function makeInk(entry: InkEntry): Ink {
-  const { kx, sx } = inkCurvesFromColours(entry.overWhite, entry.overBlack, CARD_WHITE, CARD_BLACK);
+  const { kx, sx } = inkCurvesOn(entry.overWhite, entry.overBlack, entry.grounds ?? CARD);
   return {
     id: entry.id,
     name: entry.name,

@@ -3,10 +3,12 @@ import { EngineError, type Problem } from '../../base/error.ts';
 import { BANDS } from '../../colour/weights.ts';
 import { MOST_REFLECTANCE } from '../cgats/scale.ts';
 import { filmBands, overFilm } from '../film/film.ts';
+import { realSurface } from '../film/printing.ts';
+import { insideOf, type Surface } from '../film/saunderson.ts';
 import type { Ink } from '../types.ts';
 import { bandWords } from './band-words.ts';
 import { CARD_BLACK, CARD_WHITE } from './card.ts';
-import { coloursOn, LEAST_CONTRAST, LEAST_TRANSMITTANCE, MOST_EXCESS, twoBackground } from './characterise.ts';
+import { coloursOn, filmFromReadings, LEAST_CONTRAST, LEAST_TRANSMITTANCE, MOST_EXCESS } from './characterise.ts';
 import { DEFAULT_DENSITY_G_PER_CM3, DEFAULT_DRY_MINUTES } from './make-ink.ts';
 
 /** One stroke of an ink measured over a card's (or paper's) white and black, 36 bands each, 0–1. */
@@ -16,6 +18,8 @@ export interface InkReadings {
   /** The bare white; CARD_WHITE is only right for the invented card. */
   white: ArrayLike<number>;
   black: ArrayLike<number>;
+  /** That the instrument saw; left out, there is none. */
+  surface?: Surface | undefined;
 }
 
 /** What names an ink besides its curves. */
@@ -75,12 +79,12 @@ export function checkReadings(readings: InkReadings): Problem[] {
     const message = `The ink is brighter over black than over white at ${bandWords(swapped)}: are the two readings swapped?`;
     problems.push({ code: 'ink.over-black-brighter', message, where: 'overBlack' });
   }
+  const real = realSurface(readings.surface);
+  const inside = (curve: Float64Array, band: number): number => (real === undefined ? f64(curve, band) : insideOf(f64(curve, band), real));
   const alike = bandsWhere((band) => {
-    const gap = f64(white, band) - f64(black, band);
-    return !(
-      gap >= LEAST_CONTRAST &&
-      gap - f64(white, band) * f64(black, band) * (f64(overWhite, band) - f64(overBlack, band)) > LEAST_CONTRAST / 10
-    );
+    const [w, b] = [inside(white, band), inside(black, band)];
+    const gap = w - b;
+    return !(gap >= LEAST_CONTRAST && gap - w * b * (inside(overWhite, band) - inside(overBlack, band)) > LEAST_CONTRAST / 10);
   });
   if (alike.length > 0) {
     const message = `White and black are too alike at ${bandWords(alike)} to tell hiding from colour: choose the card's bare white and black.`;
@@ -101,19 +105,21 @@ export function measuredInk(naming: InkNaming, readings: InkReadings): MeasuredI
   const [problem] = checkReadings(readings);
   if (problem) throw new EngineError(problem.code, problem.message, { details: { where: problem.where } });
   const { overWhite, overBlack, white, black } = clipped(readings);
-  const { kx, sx, adjusted } = twoBackground(overWhite, overBlack, white, black);
-  const film = filmBands(kx, sx);
+  const { surface } = readings;
+  const { kx, sx, adjusted } = filmFromReadings(overWhite, overBlack, { white, black, surface });
+  const film = filmBands(kx, sx, 1, surface);
   const shownWhite = overFilm(film, white, new Float64Array(BANDS));
   const shownBlack = overFilm(film, black, new Float64Array(BANDS));
   // Readings above 1 were cut before the film was sought, so they count as moved as well.
   const moved = bandsWhere((band) => adjusted.includes(band) || num(readings.overWhite, band) > 1 || num(readings.overBlack, band) > 1);
+  const inside = filmBands(kx, sx);
   const least = LEAST_TRANSMITTANCE * LEAST_TRANSMITTANCE * 1.001;
   return {
     ink: {
       id: naming.id,
       name: naming.name,
       basis: 'measured',
-      ...coloursOn({ kx, sx }, CARD_WHITE, CARD_BLACK),
+      ...coloursOn({ kx, sx }, CARD_WHITE, CARD_BLACK, surface),
       kx: Array.from(kx),
       sx: Array.from(sx),
       dryMinutes: naming.dryMinutes ?? DEFAULT_DRY_MINUTES,
@@ -124,7 +130,7 @@ export function measuredInk(naming: InkNaming, readings: InkReadings): MeasuredI
       overWhite: f64(shownWhite, band) - num(readings.overWhite, band),
       overBlack: f64(shownBlack, band) - num(readings.overBlack, band),
     })),
-    hiding: bandsWhere((band) => f64(film.q, band) + f64(film.r0, band) ** 2 <= least),
+    hiding: bandsWhere((band) => f64(inside.q, band) + f64(inside.r0, band) ** 2 <= least),
   };
 }
 
@@ -132,7 +138,8 @@ function bandsWhere(holds: (band: number) => boolean): number[] {
   return Array.from({ length: BANDS }, (_, band) => band).filter(holds);
 }
 
-function clipped(readings: InkReadings): Record<keyof InkReadings, Float64Array> {
+/** Readings as a film can show them. */
+function clipped(readings: InkReadings): Record<'overWhite' | 'overBlack' | 'white' | 'black', Float64Array> {
   const cut = (curve: ArrayLike<number>): Float64Array => Float64Array.from(curve, (value) => Math.min(1, value));
   return { overWhite: cut(readings.overWhite), overBlack: cut(readings.overBlack), white: cut(readings.white), black: cut(readings.black) };
 }

@@ -1,13 +1,17 @@
 import { f64, num } from '../../base/at.ts';
 import { EngineError } from '../../base/error.ts';
 import { REFLECTANCE, within } from '../../base/limits.ts';
+import { type Printing, realSurface, trappingOn } from './printing.ts';
+import type { Surface } from './saunderson.ts';
 
-/** What a film does to any ground, per band: R = (q·g + r0) / (1 − r0·g). */
+/** What a film does to any ground, per band: R = (q·g + r0) / (1 + back·g), both as an instrument reads them. */
 export interface FilmBands {
   /** Reflectance of the film over perfect black, 0–1. */
   r0: Float64Array;
-  /** T² − r0², T the transmittance; −1 to 1. */
+  /** Without a surface T² − r0², T the transmittance; −1 to 1. */
   q: Float64Array;
+  /** Without a surface −r0. */
+  back: Float64Array;
 }
 
 /** Absorption and scattering of a film, one value a band. */
@@ -42,21 +46,43 @@ export function filmMatrix(kx: number, sx: number): Float64Array {
  * @param kx K·X of one stroke, a value a band, ≥ 0
  * @param sx S·X of one stroke, as many
  * @param thickness of the film in strokes, ≥ 0; see filmThickness
+ * @param surface of paper and prints; left out, there is none
  * @throws EngineError 'ink.bad-film' when a value is negative or not finite, or the lengths differ
+ * A surface maps what is inside to what is read, as films map grounds (Saunderson 1942 is a fraction of two
+ * lines); so a film from reading to reading is the surface's map after the film's after its inverse, and
+ * stacks need to know of no surface.
  */
-export function filmBands(kx: ArrayLike<number>, sx: ArrayLike<number>, thickness = 1): FilmBands {
+export function filmBands(kx: ArrayLike<number>, sx: ArrayLike<number>, thickness = 1, surface?: Surface): FilmBands {
   if (kx.length !== sx.length) {
     throw new EngineError('ink.bad-film', `A film needs as many absorption as scattering values; these are ${kx.length} and ${sx.length}.`);
   }
   const r0 = new Float64Array(kx.length);
   const q = new Float64Array(kx.length);
+  const back = new Float64Array(kx.length);
   const pair = new Float64Array(2);
   for (let band = 0; band < kx.length; band++) {
     film(num(kx, band) * thickness, num(sx, band) * thickness, pair);
     q[band] = f64(pair, 0);
     r0[band] = f64(pair, 1);
+    back[band] = 0 - f64(pair, 1);
   }
-  return { r0, q };
+  const real = realSurface(surface);
+  if (real !== undefined) seenThrough({ r0, q, back }, real);
+  return { r0, q, back };
+}
+
+/** Turns a film's map of what is inside into one of what is read: O·F·O⁻¹, scaled so that the last entry is 1. */
+function seenThrough({ r0, q, back }: FilmBands, { k1, k2 }: Surface): void {
+  const a = (1 - k1) * (1 - k2) - k1 * k2;
+  for (let band = 0; band < q.length; band++) {
+    const [fq, fr] = [f64(q, band), f64(r0, band)];
+    // F·O⁻¹, with O = [[a, k1], [−k2, 1]].
+    const [m11, m12, m21, m22] = [fq + fr * k2, -fq * k1 + fr * a, -fr + k2, fr * k1 + a];
+    const scale = -k2 * m12 + m22;
+    q[band] = (a * m11 + k1 * m21) / scale;
+    r0[band] = (a * m12 + k1 * m22) / scale;
+    back[band] = (-k2 * m11 + m21) / scale;
+  }
 }
 
 /**
@@ -66,23 +92,28 @@ export function filmBands(kx: ArrayLike<number>, sx: ArrayLike<number>, thicknes
  * @returns out
  */
 export function overFilm(film: FilmBands, ground: ArrayLike<number>, out: Float64Array): Float64Array {
-  const { r0, q } = film;
+  const { r0, q, back } = film;
   for (let band = 0; band < r0.length; band++) {
     const g = num(ground, band);
-    out[band] = (f64(q, band) * g + f64(r0, band)) / (1 - f64(r0, band) * g);
+    out[band] = (f64(q, band) * g + f64(r0, band)) / (1 + f64(back, band) * g);
   }
   return out;
 }
 
 /**
  * Reflectance of a stack of films on paper.
- * @param films first down first
+ * @param films first down first; `id` is the ink's, for pairs of inks with a trapping of their own
  * @param paper reflectance of the paper, 0–1, a value a band
+ * @param printing the surface that readings are taken through, and how thick a film is on a film
  * @returns a new array, a value a band
  * @throws EngineError 'ink.bad-film' when a film has a bad value or another number of bands,
  *   'ink.bad-ground' when the paper reflects less than nothing or more than 1.2 in a band or has no number there
  */
-export function stackReflectance(films: readonly FilmCurves[], paper: ArrayLike<number>): Float64Array {
+export function stackReflectance(
+  films: readonly (FilmCurves & { id?: string })[],
+  paper: ArrayLike<number>,
+  { surface, trapping }: Printing = {},
+): Float64Array {
   if (!Array.isArray(films))
     throw new EngineError('ink.bad-film', 'The films must be a list of { kx, sx }, first down first; give [] for the bare paper.');
   if (paper?.length === undefined)
@@ -99,7 +130,7 @@ export function stackReflectance(films: readonly FilmCurves[], paper: ArrayLike<
       );
     }
   });
-  films.forEach((film: FilmCurves, i) => {
+  films.forEach((film, i) => {
     const { kx, sx } = film ?? {};
     if (kx?.length !== paper.length || sx?.length !== paper.length) {
       throw new EngineError(
@@ -108,7 +139,8 @@ export function stackReflectance(films: readonly FilmCurves[], paper: ArrayLike<
         { path: [i] },
       );
     }
-    overFilm(filmBands(kx, sx), out, out);
+    const thickness = trappingOn(trapping, i === 0 ? null : (films[i - 1]?.id ?? ''), film.id ?? '');
+    overFilm(filmBands(kx, sx, thickness, surface), out, out);
   });
   return out;
 }

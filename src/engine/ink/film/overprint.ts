@@ -1,7 +1,9 @@
 import { entryAt } from '../../base/at.ts';
 import { deltaE2000 } from '../../colour/delta-e.ts';
 import type { Ink, Paper } from '../types.ts';
-import { filmBands, overFilm } from './film.ts';
+import { overFilm } from './film.ts';
+import { filmOn, laidFilm } from './laid-film.ts';
+import type { Printing } from './printing.ts';
 import { swatchOf, type Swatch } from './swatch.ts';
 
 /**
@@ -40,22 +42,25 @@ export function nearestInk({ own, rows }: OverprintGrid, first: number, over: nu
 /**
  * What every ink gives over every other, in both orders.
  * @param inks any number; the grid is as wide as it is high
- * @param paper what they are printed on
+ * @param printing what they are printed on, seen through what surface, and how films lie on films
  * @param relative true shows the paper as the screen's white
  * @param overprintDeltaE from how far off every ink's own swatch an overprint is a colour of its own
  * @throws EngineError 'ink.bad-film'
  */
 export function overprintGrid(
   inks: readonly Ink[],
-  paper: Pick<Paper, 'reflectance'>,
+  printing: Printing & { paper: Pick<Paper, 'reflectance'> },
   relative: boolean,
   overprintDeltaE = OVERPRINT_COLOUR_DELTA_E,
 ): OverprintGrid {
-  const white = relative ? paper.reflectance : undefined;
-  const films = inks.map((ink) => filmBands(ink.kx, ink.sx));
-  const singles = films.map((film) => overFilm(film, paper.reflectance, new Float64Array(film.q.length)));
+  const { reflectance } = printing.paper;
+  const white = relative ? reflectance : undefined;
+  const films = inks.map((ink) => laidFilm(ink, 1, printing));
+  const singles = films.map((film) => overFilm(film.onPaper, reflectance, new Float64Array(reflectance.length)));
   const own = singles.map((single) => swatchOf(single, white));
-  const swatches = singles.map((single) => films.map((film) => swatchOf(overFilm(film, single, new Float64Array(single.length)), white)));
+  const swatches = singles.map((single, first) =>
+    films.map((film) => swatchOf(overFilm(filmOn(film, entryAt(films, first)), single, new Float64Array(single.length)), white)),
+  );
   const rows = swatches.map((row, first) =>
     row.map((swatch, over) => {
       const nearestDeltaE = own.reduce((least, { lab }) => Math.min(least, deltaE2000(swatch.lab, lab)), Infinity);

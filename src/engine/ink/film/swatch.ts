@@ -4,6 +4,7 @@ import { labD50, type Lab } from '../../colour/lab.ts';
 import { srgbHexFromLinear } from '../../colour/screen-colour.ts';
 import { inSrgbGamut, linearSrgbFromReflectance } from '../../colour/srgb.ts';
 import { filmBands, overFilm, type FilmCurves } from './film.ts';
+import type { Surface } from './saunderson.ts';
 import { filmThickness } from './thickness.ts';
 
 /** A printed colour and how a screen shows it. */
@@ -16,23 +17,34 @@ export interface Swatch {
   inGamut: boolean;
 }
 
+/** How a pull is made, and how it is looked at. */
+export interface PullHow {
+  /** Whole, 1 or more; 1 when left out. */
+  strokes?: number | undefined;
+  /** What each further stroke adds, as a share of the first. */
+  strokeGain?: number | undefined;
+  /** That paper and prints are seen through; left out, there is none. */
+  surface?: Surface | undefined;
+  /** How thick the film is on its ground, as a share of its thickness on the paper: see trappingOn. */
+  trapping?: number | undefined;
+}
+
 /**
  * Reflectance of one pull over a ground.
  * @param ink K·X and S·X of one stroke, 36 bands
- * @param strokes whole, 1 or more
- * @param strokeGain what each further stroke adds, as a share of the first
  * @param ground reflectance below, 36 bands
  * @returns a new array, 36 bands
  * @throws EngineError 'ink.bad-strokes', 'ink.bad-stroke-gain', 'ink.bad-film'
  */
-export function swatchReflectance(ink: FilmCurves, strokes: number, strokeGain: number, ground: ArrayLike<number>): Float64Array {
-  const film = filmBands(ink.kx, ink.sx, filmThickness(strokes, strokeGain));
+export function swatchReflectance(ink: FilmCurves, ground: ArrayLike<number>, how: PullHow = {}): Float64Array {
+  const { strokes = 1, strokeGain = 0, surface, trapping = 1 } = how;
+  const film = filmBands(ink.kx, ink.sx, filmThickness(strokes, strokeGain) * trapping, surface);
   return overFilm(film, ground, new Float64Array(ground.length));
 }
 
 /** The colour of one pull over a ground, D50/2°; see swatchReflectance. */
-export function swatchLab(ink: FilmCurves, strokes: number, strokeGain: number, ground: ArrayLike<number>): Lab {
-  return labD50(swatchReflectance(ink, strokes, strokeGain, ground));
+export function swatchLab(ink: FilmCurves, ground: ArrayLike<number>, how: PullHow = {}): Lab {
+  return labD50(swatchReflectance(ink, ground, how));
 }
 
 /**

@@ -2,7 +2,7 @@ import { entryAt, f64 } from '../../base/at.ts';
 import { labD50, type Lab } from '../../colour/lab.ts';
 import { BANDS } from '../../colour/weights.ts';
 import { type FilmBands, filmBands, filmMatrix, overFilm } from '../film/film.ts';
-import { insideOf, readThrough, type Surface } from './saunderson.ts';
+import { insideOf, readThrough, type Surface } from '../film/saunderson.ts';
 
 // Unknowns of an ink: how its absorption leaves the curve of its own square, then its scattering, both as
 // logarithms at knots evenly spaced over the bands, so that they stay smooth.

@@ -3,6 +3,7 @@ import { labD50, type Lab } from '../../colour/lab.ts';
 import { filmFactor } from '../film/film-factor.ts';
 import { filmBands, overFilm } from '../film/film.ts';
 import type { Mesh } from '../film/mesh.ts';
+import type { Surface } from '../film/saunderson.ts';
 import type { Ink } from '../types.ts';
 import { isColour, MixColour } from './mix-colour.ts';
 
@@ -12,6 +13,10 @@ export interface LetdownOptions {
   ground: ArrayLike<number>;
   /** What each further stroke adds, as a share of the first. */
   strokeGain: number;
+  /** That paper and print are seen through; left out, there is none. */
+  surface?: Surface | undefined;
+  /** How thick a film is on the ground, as a share of its thickness on the paper; 1 by default. */
+  trapping?: number;
   /** Numbers of strokes to try; 1, 2 and 3 by default. */
   strokes?: readonly number[];
   /** Meshes to try; by default only that on which the ink's curves were found. */
@@ -49,24 +54,25 @@ const GOLDEN = (Math.sqrt(5) - 1) / 2;
  * Parts are rounded to 0.1 below 5, 0.5 below 10, 1 above; ΔE is that of the rounded parts.
  */
 export function letdownFor(wanted: Readonly<Lab> | { depth: number }, ink: Ink, base: Ink, options: LetdownOptions): Letdown[] {
-  const { ground, strokeGain, strokes = [1, 2, 3], mostBase = 40 } = options;
+  const { ground, strokeGain, strokes = [1, 2, 3], mostBase = 40, surface, trapping = 1 } = options;
   if (!(mostBase > 0 && mostBase <= 1000)) {
     throw new EngineError('letdown.option', `The most base to try is ${mostBase} parts; give more than 0, up to 1000.`);
   }
   if (strokes.length === 0 || options.meshes?.length === 0) {
     throw new EngineError('letdown.option', 'A letdown needs at least one number of strokes and one mesh to try.');
   }
-  const target = targetOf(wanted, ink, ground);
+  const target = targetOf(wanted, ink, options);
   const found: Letdown[] = [];
   for (const mesh of options.meshes ?? [undefined]) {
     for (const count of strokes) {
       const colour = new MixColour(
         [ink, base].map((each) => {
-          const factor = filmFactor(each, mesh ?? ink.mesh, count, strokeGain);
+          const factor = trapping * filmFactor(each, mesh ?? ink.mesh, count, strokeGain);
           return { k: Float64Array.from(each.kx, (k) => k * factor), s: Float64Array.from(each.sx, (s) => s * factor) };
         }),
         ground,
         target,
+        surface,
       );
       const shares = (parts: number): [number, number] => {
         const inkVolume = 1 / ink.densityGPerCm3;
@@ -91,7 +97,7 @@ export function letdownFor(wanted: Readonly<Lab> | { depth: number }, ink: Ink, 
 
 const BOTH: readonly number[] = [0, 1];
 
-function targetOf(wanted: Readonly<Lab> | { depth: number }, ink: Ink, ground: ArrayLike<number>): Lab {
+function targetOf(wanted: Readonly<Lab> | { depth: number }, ink: Ink, { ground, surface, trapping = 1 }: LetdownOptions): Lab {
   if (!('depth' in wanted)) {
     if (!isColour(wanted)) {
       throw new EngineError('letdown.wanted', `A colour needs L from 0 to 100, a and b; this one is ${wanted.join(', ')}.`);
@@ -101,7 +107,7 @@ function targetOf(wanted: Readonly<Lab> | { depth: number }, ink: Ink, ground: A
   if (!(wanted.depth > 0 && wanted.depth <= 20)) {
     throw new EngineError('letdown.wanted', `The depth is ${wanted.depth} strokes of the ink; give more than 0, up to 20.`);
   }
-  return labD50(overFilm(filmBands(ink.kx, ink.sx, wanted.depth), ground, new Float64Array(ground.length)));
+  return labD50(overFilm(filmBands(ink.kx, ink.sx, wanted.depth * trapping, surface), ground, new Float64Array(ground.length)));
 }
 
 /** Looks over the whole range, finely where there is little base, then narrows in on the best place. */

@@ -6,6 +6,7 @@ import { BANDS } from '../../colour/weights.ts';
 import { CARD_WHITE } from '../characterise/card.ts';
 import { filmFactor } from '../film/film-factor.ts';
 import type { Mesh } from '../film/mesh.ts';
+import type { Surface } from '../film/saunderson.ts';
 import type { Ink } from '../types.ts';
 import type { Fitted } from './fit-shares.ts';
 import { searchMixes } from './match-search.ts';
@@ -24,8 +25,10 @@ const MOST_STOCKS = 60;
 export interface MatchOptions {
   /** What it is printed over, 36 bands: the paper, or another ink on it; the invented card's white by default. */
   ground?: ArrayLike<number>;
-  /** Of the film, in strokes (filmThickness of strokes and stroke gain); 1 by default. */
+  /** Of the film, in strokes (filmThickness of strokes and stroke gain, times trappingOn over an ink); 1 by default. */
   thickness?: number;
+  /** That ground and print are seen through; left out, there is none. */
+  surface?: Surface | undefined;
   /** Of the screen it goes through; by default that on which each ink's curves were found. */
   mesh?: Mesh;
   /** At most so many stock inks beside the base, 1–4; 4 by default. */
@@ -99,7 +102,7 @@ export function* matchInkSteps(target: Readonly<Lab>, stocks: readonly Ink[], op
     const factor = thickness * filmFactor(ink, mesh);
     return { k: Float64Array.from(ink.kx, (k) => k * factor), s: Float64Array.from(ink.sx, (s) => s * factor) };
   });
-  const colour = new MixColour(printed, options.ground ?? CARD_WHITE, target);
+  const colour = new MixColour(printed, options.ground ?? CARD_WHITE, target, options.surface);
   const isBase = stocks.map((ink) => ink.role === 'base');
   const found = yield* searchMixes(colour, isBase, Math.min(MOST_INKS, options.maxInks ?? MOST_INKS));
 

@@ -3,6 +3,8 @@ import { deltaE2000Parts, deltaE2000Values } from '../../colour/delta-e.ts';
 import { labFromXyzD50, xyzD50FromLab, type Lab } from '../../colour/lab.ts';
 import { BANDS, WEIGHTS_D50 } from '../../colour/weights.ts';
 import { filmOver } from '../film/film-slope.ts';
+import { realSurface } from '../film/printing.ts';
+import { curveInside, readThrough, type Surface } from '../film/saunderson.ts';
 
 // The module's own names: unbundled, hot loops would look up another module's each time.
 const bandCount = BANDS;
@@ -32,7 +34,9 @@ export class MixColour {
   /** residuals × inks: how they change with each share by volume. */
   readonly slope = new Float64Array(3 * 8);
   private readonly stocks: readonly StockCurves[];
+  /** Reflectance inside the surface. */
   private readonly ground: Float64Array;
+  private readonly surface: Surface | undefined;
   private readonly target: Lab;
   private readonly grey: boolean;
   private readonly xyz = new Float64Array(3);
@@ -42,9 +46,14 @@ export class MixColour {
   private readonly parts = new Float64Array(4);
   private readonly moved = new Float64Array(3);
 
-  constructor(stocks: readonly StockCurves[], ground: ArrayLike<number>, target: Readonly<Lab>) {
+  /**
+   * @param ground reflectance as read, 36 bands
+   * @param surface that ground and mixes are seen through; left out, there is none
+   */
+  constructor(stocks: readonly StockCurves[], ground: ArrayLike<number>, target: Readonly<Lab>, surface?: Surface) {
     this.stocks = stocks;
-    this.ground = Float64Array.from(ground);
+    this.surface = realSurface(surface);
+    this.ground = curveInside(ground, this.surface);
     this.target = [...target];
     this.grey = Math.hypot(target[1], target[2]) < GREY_CHROMA;
   }
@@ -94,13 +103,14 @@ export class MixColour {
         s += num(shares, i) * f64(entryAt(this.stocks, num(inks, i)).s, band);
       }
       over(k, s, f64(this.ground, band), this.shown);
+      if (this.surface !== undefined) seenThrough(this.shown, this.surface);
       out[band] = f64(this.shown, 0);
     }
     return out;
   }
 
   private sumBands(inks: readonly number[], shares: ArrayLike<number>, withSlopes: boolean): void {
-    const { stocks, ground, xyz, xyzSlope, shown } = this;
+    const { stocks, ground, xyz, xyzSlope, shown, surface } = this;
     xyz.fill(0);
     if (withSlopes) xyzSlope.fill(0);
     const count = inks.length;
@@ -113,6 +123,7 @@ export class MixColour {
         s += num(shares, i) * f64(stock.s, band);
       }
       over(k, s, f64(ground, band), shown);
+      if (surface !== undefined) seenThrough(shown, surface);
       const r = f64(shown, 0);
       const x = num(weightX, band);
       const y = num(weightY, band);
@@ -148,6 +159,17 @@ export class MixColour {
     out[1] = f64(parts, 1) + half * f64(parts, 2);
     out[2] = Math.sqrt(Math.max(0, 1 - half * half)) * f64(parts, 2);
   }
+}
+
+/** Turns a reflectance and its slopes, as `over` gives them, into those of what is read. */
+function seenThrough(shown: Float64Array, surface: Surface): void {
+  const r = f64(shown, 0);
+  const { k1, k2 } = surface;
+  // d Rm / dR = (1 − k1)(1 − k2) / (1 − k2 R)².
+  const rise = ((1 - k1) * (1 - k2)) / (1 - k2 * r) ** 2;
+  shown[0] = readThrough(r, surface);
+  shown[1] = f64(shown, 1) * rise;
+  shown[2] = f64(shown, 2) * rise;
 }
 
 /** A target that no reflectance is needed for: whether it has three finite numbers and a possible L. */

@@ -5,6 +5,7 @@ import { coloursOn } from '../characterise/characterise.ts';
 import { DEFAULT_SOLIDS } from '../film/dry-film.ts';
 import { stackMinutesOf } from '../film/drying.ts';
 import { meshRatio } from '../film/film-factor.ts';
+import type { Surface } from '../film/saunderson.ts';
 import { type Ink, INK_BASES, type MixPart } from '../types.ts';
 
 /** An ink and how much of it goes into a mix. */
@@ -20,12 +21,13 @@ export interface InkPart {
  * @param stocks at least one with parts above 0; an ink that is itself a mix counts as what it is
  *   mixed from
  * @param head the new ink's id and name
+ * @param surface that its two colours are seen through; left out, there is none
  * @returns an ink with its mix; curves for the first mesh that an ink names, its two colours on the invented
  *   contrast card, basis that of the least trusted ink, drying time that of the slowest
  * @throws EngineError 'ink.bad-mix' when parts are negative or all 0, 'ink.bad-mesh'
  * Source: Duncan (1940), Proc. Phys. Soc. 52, 390: coefficients of a mixture add in proportion.
  */
-export function mixInks(stocks: readonly InkPart[], head: { id: string; name: string }): Ink {
+export function mixInks(stocks: readonly InkPart[], head: { id: string; name: string }, surface?: Surface): Ink {
   const used = stocks.filter(({ parts }) => parts !== 0);
   const bad = used.find(({ parts }) => !(parts > 0 && parts < Infinity));
   if (used.length === 0 || bad !== undefined) {
@@ -55,7 +57,7 @@ export function mixInks(stocks: readonly InkPart[], head: { id: string; name: st
     name: head.name,
     // A mix is to be trusted as little as the least trusted ink in it.
     basis: INK_BASES.find((basis) => used.some(({ ink }) => ink.basis === basis)) ?? first.basis,
-    ...coloursOn({ kx, sx }, CARD_WHITE, CARD_BLACK),
+    ...coloursOn({ kx, sx }, CARD_WHITE, CARD_BLACK, surface),
     kx,
     sx,
     dryMinutes: Math.max(...used.map(({ ink }) => ink.dryMinutes)),
@@ -74,17 +76,19 @@ export function mixInks(stocks: readonly InkPart[], head: { id: string; name: st
 /**
  * An ink let down with transparent base.
  * @param parts parts of base to one part of ink, by weight, 0 or more
- * @param head id and name; by default the ink's name with the letdown, as in “Rust 1:4”
+ * @param head id and name, by default the ink's name with the letdown, as in “Rust 1:4”; and the surface
+ *   that its colours are seen through
  * @throws EngineError 'ink.bad-mix'
  */
-export function letDown(ink: Ink, base: Ink, parts: number, head?: { id: string; name: string }): Ink {
-  const named = head ?? { id: `${ink.id}-1-${parts}`, name: `${ink.name} 1:${parts}` };
+export function letDown(ink: Ink, base: Ink, parts: number, head?: { id?: string; name?: string; surface?: Surface | undefined }): Ink {
+  const named = { id: head?.id ?? `${ink.id}-1-${parts}`, name: head?.name ?? `${ink.name} 1:${parts}` };
   return mixInks(
     [
       { ink, parts: 1 },
       { ink: base, parts },
     ],
     named,
+    head?.surface,
   );
 }
 

@@ -1,5 +1,6 @@
 import { defined, num } from '../../base/at.ts';
 import { sameMesh } from '../film/mesh.ts';
+import type { Surface } from '../film/saunderson.ts';
 import type { Ink } from '../types.ts';
 import { mixInks, type InkPart } from './mix.ts';
 
@@ -11,15 +12,16 @@ const SAME_SHARE = 1e-6;
  * inks gave it; one that was fitted to real prints, or named another mesh, keeps its own curves.
  * @param before all inks of a drawer before the change
  * @param after the same ids after it
+ * @param surface that their colours are seen through; left out, there is none
  * @returns those mixes anew: curves, colours, basis, density, solids and mesh; names and drying times stay
  */
-export function remixed(before: readonly Ink[], after: readonly Ink[]): Ink[] {
+export function remixed(before: readonly Ink[], after: readonly Ink[], surface?: Surface): Ink[] {
   const old = new Map(before.map((ink) => [ink.id, ink]));
   const now = new Map(after.map((ink) => [ink.id, ink]));
   return after.flatMap((ink): Ink[] => {
     const changed = ink.mix?.some((part) => !samePaint(old.get(part.ink), now.get(part.ink)));
     if (ink.mix === undefined || changed !== true) return [];
-    const [was, is] = [mixed(ink, old), mixed(ink, now)];
+    const [was, is] = [mixed(ink, old, surface), mixed(ink, now, surface)];
     if (was === null || is === null || !sameCurves(was, ink) || !sameMesh(was.mesh, ink.mesh)) return [];
     const { mesh: _, solids: __, ...kept } = ink;
     const { kx, sx, overWhite, overBlack, basis, densityGPerCm3, solids, mesh } = is;
@@ -44,14 +46,14 @@ export function mixesOf(inks: readonly Ink[], id: string): Ink[] {
   return inks.filter((ink) => ink.mix?.some((part) => part.ink === id));
 }
 
-function mixed({ id, name, mix }: Ink, inks: ReadonlyMap<string, Ink>): Ink | null {
+function mixed({ id, name, mix }: Ink, inks: ReadonlyMap<string, Ink>, surface: Surface | undefined): Ink | null {
   const parts: InkPart[] = [];
   for (const part of defined(mix)) {
     const ink = inks.get(part.ink);
     if (ink === undefined) return null;
     parts.push({ ink, parts: part.parts });
   }
-  return mixInks(parts, { id, name });
+  return mixInks(parts, { id, name }, surface);
 }
 
 function samePaint(a: Ink | undefined, b: Ink | undefined): boolean {

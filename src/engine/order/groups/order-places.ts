@@ -1,7 +1,8 @@
 import { entryAt, f64, num, u32 } from '../../base/at.ts';
 import { deltaE2000 } from '../../colour/delta-e.ts';
 import { type Lab, labD50 } from '../../colour/lab.ts';
-import { type FilmBands, overFilm } from '../../ink/film/film.ts';
+import { overFilm } from '../../ink/film/film.ts';
+import { filmOn, type LaidFilm } from '../../ink/film/laid-film.ts';
 import { buildCellMap } from '../../stack/cell-map.ts';
 import { stackLayers } from '../../stack/layers.ts';
 import { placedSpans } from '../../stack/screen-spans.ts';
@@ -44,7 +45,7 @@ export function orderPlaces(
   const { widthMm, heightMm, reflectance } = studio.paper;
   const grid = { widthMm, heightMm, rows: Math.max(1, Math.min(MOST_ROWS, Math.round(heightMm / ROW_MM))) };
   const map = buildCellMap(placedSpans(stack, studio, grid), grid);
-  const films = stackLayers(stack, studio).map(({ film }) => film);
+  const films = stackLayers(stack, studio).map(({ laid }) => laid);
   const places: OrderPlace[] = [];
   for (let cell = 1; cell < map.cells; cell++) {
     const cover = u32(map.cover, cell * map.words);
@@ -58,7 +59,7 @@ export function orderPlaces(
 
 function coloursOf(
   pulls: readonly number[],
-  films: readonly FilmBands[],
+  films: readonly LaidFilm[],
   paper: readonly number[],
   orders: readonly (readonly number[])[],
 ): Omit<OrderPlace, 'pulls' | 'areaMm2'> {
@@ -84,12 +85,14 @@ function coloursOf(
 }
 
 /** Reflectance of films in an order; beginnings of orders are kept, so that each is laid once. */
-function reflectanceOf(down: readonly number[], films: readonly FilmBands[], grounds: Map<string, Float64Array>): Float64Array {
+function reflectanceOf(down: readonly number[], films: readonly LaidFilm[], grounds: Map<string, Float64Array>): Float64Array {
   const name = down.join();
   let found = grounds.get(name);
   if (found === undefined) {
     const ground = reflectanceOf(down.slice(0, -1), films, grounds);
-    found = overFilm(entryAt(films, num(down, down.length - 1)), ground, new Float64Array(ground.length));
+    const under = down.length < 2 ? null : entryAt(films, num(down, down.length - 2));
+    const film = filmOn(entryAt(films, num(down, down.length - 1)), under);
+    found = overFilm(film, ground, new Float64Array(ground.length));
     grounds.set(name, found);
   }
   return found;

@@ -1,4 +1,6 @@
 import { entryAt } from '../../base/at.ts';
+import { meshKey } from '../../ink/film/mesh.ts';
+import { traps } from '../../ink/film/printing.ts';
 import type { Pull } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
 import type { SharedPair } from '../overlaps.ts';
@@ -10,8 +12,9 @@ import type { OrderPlace } from './order-places.ts';
  * - 'shows' in all orders of the others, 'hidden' in some: see `hiddenUnder`
  * - 'apart': they never meet
  * - 'small': they meet, or differ, on no more than the size
- * - 'same-ink': either way it is the same film over the same film's ink
- * - 'absorb': both films only absorb, and take the same light in either order
+ * - 'same-ink': either way it is as much of the same ink; with films thinner on films only of equal films
+ * - 'absorb': both films only absorb, and take the same light in either order; never where films are
+ *   thinner on films, as it then matters which of them lies on the paper
  * - 'alike': the two orders differ by no more than the threshold
  */
 export type PairReason = 'shows' | 'hidden' | 'apart' | 'small' | 'same-ink' | 'absorb' | 'alike';
@@ -92,11 +95,17 @@ function reasonOf({ pulls, studio }: OrderedStack, pair: SharedPair, swaps: read
   if (pair.areaMm2 === 0) return 'apart';
   if (swaps.every((swap) => swap.shows)) return 'shows';
   if (swaps.some((swap) => swap.shows)) return 'hidden';
-  const [one, other] = [entryAt(pulls, pair.a).ink, entryAt(pulls, pair.b).ink];
-  if (one === other) return 'same-ink';
-  if (onlyAbsorbs(studio, one) && onlyAbsorbs(studio, other)) return 'absorb';
+  const [one, other] = [entryAt(pulls, pair.a), entryAt(pulls, pair.b)];
+  const commute = !traps(studio.trapping);
+  if (one.ink === other.ink && (commute || sameFilm(studio, one, other))) return 'same-ink';
+  if (commute && onlyAbsorbs(studio, one.ink) && onlyAbsorbs(studio, other.ink)) return 'absorb';
   if (pair.areaMm2 <= limits.minAreaMm2 || swaps.some((swap) => swap.shownMm2 > 0)) return 'small';
   return 'alike';
+}
+
+function sameFilm({ screens }: Studio, one: Pull, other: Pull): boolean {
+  const meshOf = ({ screen }: Pull): string => meshKey(screens.find(({ id }) => id === screen)?.mesh);
+  return one.strokes === other.strokes && meshOf(one) === meshOf(other);
 }
 
 function onlyAbsorbs(studio: Studio, ink: string): boolean {

@@ -1,5 +1,7 @@
 import { current, type Draft } from 'immer';
 import { EngineError } from '../../base/error.ts';
+import { reread } from '../../ink/characterise/reread.ts';
+import { checkSurface, checkTrapping, type Surface, type Trapping } from '../../ink/film/printing.ts';
 import { remixed } from '../../ink/mix/remix.ts';
 import { namedInks } from '../../ink/target/target.ts';
 import type { Ink, Paper } from '../../ink/types.ts';
@@ -18,6 +20,8 @@ export type InksCommand =
   | { kind: 'remove-ink'; ink: string }
   | { kind: 'set-paper'; paper: Paper }
   | { kind: 'set-stroke-gain'; strokeGain: number }
+  | { kind: 'set-surface'; surface: Surface }
+  | { kind: 'set-trapping'; trapping: Trapping }
   | { kind: 'set-target'; target: Target };
 
 /**
@@ -43,9 +47,18 @@ function changeInks(studio: Draft<Studio>, inks: readonly Ink[]): void {
     studio.inks[indexOf(studio.inks, ink.id, 'ink')] = ink;
   }
   const own = new Set(inks.map(({ id }) => id));
-  for (const mixed of remixed(before, current(studio.inks))) {
+  for (const mixed of remixed(before, current(studio.inks), studio.surface)) {
     if (!own.has(mixed.id)) studio.inks[indexOf(studio.inks, mixed.id, 'ink')] = mixed;
   }
+}
+
+/** Inks keep what they show over the card; their curves are found again. */
+function setSurface(studio: Draft<Studio>, surface: Surface): void {
+  checkSurface(surface);
+  for (const ink of current(studio.inks)) {
+    studio.inks[indexOf(studio.inks, ink.id, 'ink')] = reread(ink, studio.surface, surface);
+  }
+  studio.surface = { k1: surface.k1, k2: surface.k2 };
 }
 
 function removeInk(draft: Draft<Project>, ink: string): void {
@@ -58,6 +71,8 @@ function removeInk(draft: Draft<Project>, ink: string): void {
   removeById(studio.inks, ink, 'ink');
   forgetInk(draft.explore, ink);
   unpin(draft, (pull) => pull.ink === ink);
+  const { trapping } = studio;
+  if (trapping?.pairs !== undefined) trapping.pairs = trapping.pairs.filter(({ under, over }) => under !== ink && over !== ink);
   if (draft.target !== undefined) draft.target = withoutInk(draft.target, ink);
 }
 
@@ -135,6 +150,20 @@ export const INKS_RULES: RulesOf<InksCommand> = {
         );
       }
       studio.strokeGain = strokeGain;
+    },
+  },
+  'set-surface': {
+    label: 'change how inks were measured',
+    mergeKey: ({ kind }) => kind,
+    change: ({ drawer: studio }, { surface }) => setSurface(studio, surface),
+  },
+  'set-trapping': {
+    label: 'change how thick a film is on a film',
+    mergeKey: ({ kind }) => kind,
+    change({ drawer: studio }, { trapping }) {
+      checkTrapping(trapping);
+      for (const { under, over } of trapping.pairs ?? []) for (const id of [under, over]) find(studio.inks, id, 'ink');
+      studio.trapping = trapping;
     },
   },
   'set-target': {

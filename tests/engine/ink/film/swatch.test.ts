@@ -15,13 +15,13 @@ const PAPER = { reflectance: CARD_WHITE.map((r) => r * 0.97) };
 
 describe('swatchLab', () => {
   it('should give back the colours that an ink was made from', () => {
-    expect(deltaE2000(swatchLab(RED, 1, 0.4, CARD_WHITE), RED.overWhite)).toBeLessThan(0.5);
-    expect(deltaE2000(swatchLab(CHALK, 1, 0.4, CARD_BLACK), CHALK.overBlack)).toBeLessThan(2);
+    expect(deltaE2000(swatchLab(RED, CARD_WHITE), RED.overWhite)).toBeLessThan(0.5);
+    expect(deltaE2000(swatchLab(CHALK, CARD_BLACK), CHALK.overBlack)).toBeLessThan(2);
   });
 
   it('should make two strokes at full gain the same as two pulls', () => {
     // Kubelka and Munk (1931): films of one ink add up.
-    const two = swatchReflectance(RED, 2, 1, PAPER.reflectance);
+    const two = swatchReflectance(RED, PAPER.reflectance, { strokes: 2, strokeGain: 1 });
     const stacked = stackReflectance([RED, RED], PAPER.reflectance);
     two.forEach((r, band) => expect(r).toBeCloseTo(stacked[band]!, 12));
   });
@@ -41,7 +41,7 @@ describe('swatchOf', () => {
 });
 
 describe('overprintGrid', () => {
-  const grid = overprintGrid([RED, CHALK], PAPER, false);
+  const grid = overprintGrid([RED, CHALK], { paper: PAPER }, false);
 
   it('should give each cell as the stack of two films gives it', () => {
     const [l, a, b] = swatchOf(stackReflectance([RED, CHALK], PAPER.reflectance)).lab;
@@ -66,7 +66,7 @@ describe('overprintGrid', () => {
     };
     const inks = [RED, CHALK, between];
     for (const chosen of [OVERPRINT_COLOUR_DELTA_E, 4]) {
-      const { own, rows } = overprintGrid(inks, PAPER, false, chosen);
+      const { own, rows } = overprintGrid(inks, { paper: PAPER }, false, chosen);
       let found = 0;
       for (const [first, row] of rows.entries()) {
         for (const [over, cell] of row.entries()) {
@@ -81,7 +81,7 @@ describe('overprintGrid', () => {
   });
 
   it('should be empty without inks', () => {
-    expect(overprintGrid([], PAPER, true)).toEqual({ own: [], rows: [] });
+    expect(overprintGrid([], { paper: PAPER }, true)).toEqual({ own: [], rows: [] });
   });
 });
 
@@ -105,7 +105,7 @@ describe('checkPaper', () => {
 describe('nearestInk', () => {
   it('should find the ink that the chart measured to', () => {
     const inks = demoInks();
-    const grid = overprintGrid(inks, DEMO_PAPER, true);
+    const grid = overprintGrid(inks, { paper: DEMO_PAPER }, true);
     for (const [first, row] of grid.rows.entries()) {
       for (const [over, { swatch, nearestDeltaE }] of row.entries()) {
         const nearest = grid.own[nearestInk(grid, first, over)]!;

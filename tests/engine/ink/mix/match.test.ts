@@ -69,7 +69,7 @@ describe('matchInk', () => {
   const targets: [string, Lab][] = [
     ...demoInks()
       .filter(({ id }) => ['tar', 'foam', 'signal'].includes(id))
-      .map((ink): [string, Lab] => [ink.id, swatchLab(ink, 1, 0.4, ground)]),
+      .map((ink): [string, Lab] => [ink.id, swatchLab(ink, ground)]),
     ['a grey', [60, 0, 0]],
     ['a strong red', [50, 90, 60]],
     ['a strong green', [70, -60, 30]],
@@ -91,7 +91,7 @@ describe('matchInk', () => {
       ],
       { id: 'x', name: 'x' },
     );
-    const target = swatchLab(made, 1, 0.4, ground);
+    const target = swatchLab(made, ground);
     const { answers, matched, reason } = matchInk(target, stocks, { ground });
     expect(answers[0]!.deltaE).toBeLessThan(0.05);
     expect([matched, reason]).toEqual([true, '']);
@@ -131,7 +131,7 @@ describe('matchInk', () => {
 
   it('should match over another ink, through another mesh, at two strokes', () => {
     const mesh = { threadsPerCm: 61, threadUm: 64 };
-    const under = swatchReflectance(demoInks()[7]!, 1, 0.4, ground);
+    const under = swatchReflectance(demoInks()[7]!, ground, { strokes: 1, strokeGain: 0.4 });
     const { answers } = matchInk([55, 25, 5], stocks, { ground: under, mesh, thickness: 1.4 });
     expect(answers[0]!.deltaE).toBeLessThan(1);
     const factor = 1.4 * filmFactor(stocks[0]!, mesh);

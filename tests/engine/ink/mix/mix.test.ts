@@ -122,8 +122,8 @@ describe('letDown', () => {
     const ink = plain('rust', 1.2, 0.3);
     const down = letDown(ink, base, 1);
     for (const ground of [CARD_WHITE, CARD_BLACK]) {
-      const let1 = swatchReflectance(down, 2, 1, ground);
-      const full = swatchReflectance(ink, 1, 1, ground);
+      const let1 = swatchReflectance(down, ground, { strokes: 2, strokeGain: 1 });
+      const full = swatchReflectance(ink, ground, { strokes: 1, strokeGain: 1 });
       let1.forEach((r, band) => expect(r).toBeCloseTo(full[band]!, 12));
     }
     expect(down.name).toBe('rust 1:1');

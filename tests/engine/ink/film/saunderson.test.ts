@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { insideOf, readThrough } from '../../../../src/engine/ink/fit/saunderson.ts';
+import { insideOf, readThrough } from '../../../../src/engine/ink/film/saunderson.ts';
 
 /** The light counted bounce by bounce: what enters, what each return lets out, what is thrown back. */
 function bounces(r: number, k1: number, k2: number): { out: number; kept: number } {

@@ -20,3 +20,8 @@ export function insideOf(read: number, { k1, k2 }: Surface): number {
   const through = Math.max(0, read - k1);
   return through / ((1 - k1) * (1 - k2) + k2 * through);
 }
+
+/** insideOf in every band; the readings themselves, copied, where there is no surface. */
+export function curveInside(read: ArrayLike<number>, surface: Surface | undefined): Float64Array {
+  return surface === undefined ? Float64Array.from(read) : Float64Array.from(read, (r) => insideOf(r, surface));
+}
