@@ -46,6 +46,7 @@ describe('a stock ink that changes', () => {
         { ink: two, parts: 10 },
       ],
       { id: 'mix', name: 'Mix' },
+      project.drawer.surface,
     );
     expect(inkOf(next, 'mix')).toEqual(fresh);
     expect(inkOf(next, 'mix').kx[20]).toBeGreaterThan(mix.kx[20]!);

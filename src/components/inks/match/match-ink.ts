@@ -113,7 +113,7 @@ export class MatchInk extends StoreElement {
       inks.map((ink) => ink.name),
     );
     try {
-      const ink = mixInks(inkParts(answer), { id: newId(), name });
+      const ink = mixInks(inkParts(answer), { id: newId(), name }, this.store.project.drawer.surface);
       if (this.store.dispatch({ kind: 'add-ink', ink })) this.dispatchEvent(new CustomEvent<string>('added', { detail: ink.id }));
     } catch (error) {
       this.store.tell(sentenceOf(error));

@@ -63,7 +63,7 @@ export class InkLetdown extends LitElement {
       inks.map((ink) => ink.name),
     );
     try {
-      const ink = letDown(this.ink, base, parts, { id: newId(), name });
+      const ink = letDown(this.ink, base, parts, { id: newId(), name, surface: this.store.project.drawer.surface });
       if (this.store.dispatch({ kind: 'add-ink', ink })) {
         this.store.tell(`${name} is on the shelf.`, 'news');
         this.dispatchEvent(new CustomEvent<string>('added', { detail: ink.id }));
