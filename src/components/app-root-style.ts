@@ -74,6 +74,13 @@ export const appRootStyle = css`
     width: 20px;
     height: 20px;
   }
+  .keys {
+    min-width: 40px;
+    font-weight: 650;
+  }
+  ps-key-list {
+    position: absolute;
+  }
   save-strip {
     grid-row: 2;
     grid-column: 1;
@@ -146,6 +153,9 @@ export const appRootStyle = css`
       justify-self: end;
       padding-right: var(--space-3);
       background: none;
+    }
+    .keys {
+      display: none;
     }
     nav {
       grid-row: 4;

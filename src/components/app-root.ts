@@ -1,5 +1,5 @@
 import { html, LitElement, nothing } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, query } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { appRootStyle } from './app-root-style.ts';
 import { type AppStore, type Notice, StoreController } from './app-store.ts';
@@ -8,6 +8,9 @@ import './project-menu.ts';
 import { type Room, roomAt, type RoomEntry, roomEntry, ROOMS } from './rooms.ts';
 import type { AutoSaver } from './saver.ts';
 import { controls } from './ui/controls-style.ts';
+import './ui/key-list.ts';
+import type { KeyList } from './ui/key-list.ts';
+import { isTyped } from './ui/typed-key.ts';
 
 /** The elements of all rooms in the table; they stand in folders of their own, and load when they are entered. */
 const ELEMENTS = import.meta.glob('./*/*-room.ts');
@@ -24,6 +27,7 @@ export class AppRoot extends LitElement {
 
   @property({ attribute: false }) store!: AppStore;
   @property({ attribute: false }) saver!: AutoSaver;
+  @query('ps-key-list') private keyList!: KeyList;
   /** Rooms stay as they were left, so each is made once, when first entered. */
   private readonly entered = new Map<Room, HTMLElement>();
   /** The rooms whose code was asked for. */
@@ -86,7 +90,12 @@ export class AppRoot extends LitElement {
   private readonly onTell = (event: Event): void => this.store.tell(String((event as CustomEvent<unknown>).detail));
 
   private readonly onKey = (event: KeyboardEvent): void => {
-    if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
+    if (event.altKey || event.defaultPrevented) return;
+    if (event.key === '?' && !event.ctrlKey && !event.metaKey && !isTyped(event)) {
+      event.preventDefault();
+      this.keyList.show();
+    }
+    if (!(event.ctrlKey || event.metaKey)) return;
     const inField = event
       .composedPath()
       .some(
@@ -202,6 +211,7 @@ export class AppRoot extends LitElement {
               <path d="m13 4 4 4-4 4m4-4H8a5 5 0 0 0 0 10h4" />
             </svg>
           </button>
+          <button class="quiet keys" aria-label="Keys" title="Keys of this room: press ?" @click=${() => this.keyList.show()}>?</button>
           <project-menu .store=${store} .saver=${this.saver} .saveState=${this.saver.state}></project-menu>
         </div>
       </header>
@@ -211,6 +221,7 @@ export class AppRoot extends LitElement {
         ${this.rooms()}
       </main>
       ${this.renderNotices()}
+      <ps-key-list heading="Keys in the ${roomEntry(store.room).label}" .keys=${roomEntry(store.room).keys}></ps-key-list>
     `;
   }
 }

@@ -1,3 +1,5 @@
+import type { KeyWords } from './ui/key-list.ts';
+
 /** A room of the studio: what navigation, the address, help and the tests know of it. */
 export interface RoomEntry {
   /** Its name in the store and of its folder here. */
@@ -10,17 +12,107 @@ export interface RoomEntry {
   readonly address: string;
   /** What one does there, in one line. */
   readonly help: string;
+  /** The keys that do something there, beyond those that do it everywhere. */
+  readonly keys: readonly KeyWords[];
 }
 
 /** All rooms, as they stand in the navigation. */
 export const ROOMS = [
-  { id: 'drawer', label: 'Drawer', element: 'drawer-room', address: '#drawer', help: 'Shapes, and the screens made of them' },
-  { id: 'inks', label: 'Inks', element: 'inks-room', address: '#inks', help: 'Inks, the paper, and how inks look over each other' },
-  { id: 'wall', label: 'Wall', element: 'wall-room', address: '#wall', help: 'Many different prints from the same screens and inks' },
-  { id: 'bench', label: 'Bench', element: 'bench-room', address: '#bench', help: 'One print, pull by pull' },
-  { id: 'chest', label: 'Chest', element: 'chest-room', address: '#chest', help: 'Recipes kept, and visits to the press' },
-  { id: 'press', label: 'Press', element: 'press-room', address: '#press', help: 'The order of pulls for a visit, and its log' },
-  { id: 'lesson', label: 'Lesson', element: 'lesson-room', address: '#lesson', help: 'How the order of pulls changes a print' },
+  {
+    id: 'drawer',
+    label: 'Drawer',
+    element: 'drawer-room',
+    address: '#drawer',
+    help: 'Shapes, and the screens made of them',
+    keys: [
+      ['Tab, on the sheet', 'to the next shape of the screen'],
+      ['Arrows, on a shape', 'move it by 1 mm; with Shift, by 10 mm'],
+    ],
+  },
+  {
+    id: 'inks',
+    label: 'Inks',
+    element: 'inks-room',
+    address: '#inks',
+    help: 'Inks, the paper, and how inks look over each other',
+    keys: [
+      ['Arrows, on the overprints', 'to the next square; Page Up and Page Down, by eight rows'],
+      ['Home and End, on the overprints', 'first and last of the row; with Ctrl, of all'],
+      ['Enter or space bar, on a square', 'show its curve; on a photo, take the patch there'],
+      ['Arrows, on a photo', 'move the patch; with Shift, ten times as far'],
+      ['Enter, in a measured square', 'to the next square'],
+    ],
+  },
+  {
+    id: 'wall',
+    label: 'Wall',
+    element: 'wall-room',
+    address: '#wall',
+    help: 'Many different prints from the same screens and inks',
+    keys: [
+      ['Arrows', 'to the next print that way'],
+      ['Home, End, Page Up, Page Down', 'first, last, and by three rows'],
+      ['Enter', 'open on the Bench'],
+      ['B', 'build up'],
+      ['K', 'keep in the Chest'],
+      ['Space bar', 'select, or take out of the selection'],
+      ['D', 'differences: compare the selected prints'],
+      ['H', 'pin: hang first on this wall and the next, never filtered away'],
+      ['F', 'filter'],
+      ['S', 'save this print as a picture'],
+      ['+ and −', 'closer and further'],
+      ['0', 'the whole wall'],
+      ['Shift and drag', 'select the prints in a box'],
+      ['Escape', 'close what is open, then select none'],
+    ],
+  },
+  {
+    id: 'bench',
+    label: 'Bench',
+    element: 'bench-room',
+    address: '#bench',
+    help: 'One print, pull by pull',
+    keys: [
+      ['B, held', 'build the print up'],
+      ['+ and −', 'closer and further'],
+      ['0', 'the whole sheet'],
+      ['Arrows, on the picture', 'move the selected pull by 0.1 mm, with Shift by 1 mm; with none selected, the sheet'],
+      ['Enter, on the picture', 'read the colour in the middle; a click or tap reads it anywhere'],
+      ['Left and right, on the strip', 'select the pull before or after; Home and End, the first or last'],
+      ['Alt and left or right', 'pull it earlier or later'],
+      ['Delete', 'remove the selected pull'],
+      ['Escape, while one drags', 'let the pull back to where it was'],
+      ['Arrows, in the graph', 'to the next pull or overlap; Enter selects the pull'],
+    ],
+  },
+  {
+    id: 'chest',
+    label: 'Chest',
+    element: 'chest-room',
+    address: '#chest',
+    help: 'Recipes kept, and visits to the press',
+    keys: [],
+  },
+  {
+    id: 'press',
+    label: 'Press',
+    element: 'press-room',
+    address: '#press',
+    help: 'The order of pulls for a visit, and its log',
+    keys: [['Up and down, on the set-ups', 'to the set-up before or after; Home and End, the first or last']],
+  },
+  {
+    id: 'lesson',
+    label: 'Lesson',
+    element: 'lesson-room',
+    address: '#lesson',
+    help: 'How the order of pulls changes a print',
+    keys: [
+      ['Tab, on the sheet', 'to the next shape'],
+      ['Arrows, on a shape', 'move it by 5 mm; with Shift, by 50 mm'],
+      ['Arrows, in the graph', 'to the next pull or overlap; Enter chooses the pull'],
+    ],
+  },
 ] as const satisfies readonly RoomEntry[];
 
 /** A room's name in the store. */

@@ -2,6 +2,9 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { ROOMS } from '../../src/components/rooms.ts';
 import { enter, openPage, openStudio, type Studio } from './harness.ts';
 
+/** What works in every room, as the list ends. */
+const EVERYWHERE = ['Up and down, in a field of numbers', 'Ctrl or ⌘ and Z', '?'];
+
 let studio: Studio;
 
 beforeAll(async () => {
@@ -27,6 +30,33 @@ describe('the rooms', () => {
       expect(await page.locator('main > :not([hidden])').count()).toBe(1);
     }
     expect(await page.locator('main > *').count()).toBe(ROOMS.length);
+    expect(errors).toEqual([]);
+    await context.close();
+  });
+
+  it('should each list their keys, by a key and by a button', async () => {
+    const { page, context, errors } = await openPage(studio);
+    await page.goto(studio.url);
+    for (const { label, element, keys } of ROOMS) {
+      await enter(page, label);
+      await page.locator(element).waitFor();
+      const list = page.getByRole('dialog', { name: `Keys in the ${label}` });
+      await page.keyboard.press('?');
+      await expect.poll(() => list.locator('dt').allTextContents()).toEqual([...keys.map(([key]) => key), ...EVERYWHERE]);
+      await page.keyboard.press('Escape');
+      await expect.poll(() => list.isVisible()).toBe(false);
+      await page.getByRole('button', { name: 'Keys', exact: true }).click();
+      await expect.poll(() => list.isVisible()).toBe(true);
+      await list.getByRole('button', { name: 'Close' }).click();
+      await expect.poll(() => list.isVisible()).toBe(false);
+    }
+    // Where it is typed it is a letter.
+    await enter(page, 'Wall');
+    const name = page.getByLabel('Name of the wall');
+    await name.fill('');
+    await name.press('?');
+    expect(await name.inputValue()).toBe('?');
+    expect(await page.getByRole('dialog', { name: 'Keys in the Wall' }).isVisible()).toBe(false);
     expect(errors).toEqual([]);
     await context.close();
   });

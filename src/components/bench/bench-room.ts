@@ -5,7 +5,6 @@ import type { PullChange } from '../../engine/project/commands/bench.ts';
 import type { Pull } from '../../engine/stack/types.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import { controls } from '../ui/controls-style.ts';
-import type { KeyList } from '../ui/key-list.ts';
 import { midst } from '../ui/layout-style.ts';
 import '../ui/print/state-strip.ts';
 import { freeNeighbours } from '../ui/print/order-graph-layout.ts';
@@ -27,9 +26,8 @@ import { StripPictures } from './picture/strip-pictures.ts';
 import type { AddPull, NewPull } from './pull/add-pull.ts';
 import './order-fold.ts';
 import './pull/pull-panel.ts';
-import '../ui/key-list.ts';
 import { BenchEdits } from './pull/bench-edits.ts';
-import { BENCH_KEYS, BenchKeys } from './pull/bench-keys.ts';
+import { BenchKeys } from './pull/bench-keys.ts';
 import type { KeepRecipe, RecipeWords } from './pull/keep-recipe.ts';
 import './veil/veil-finder.ts';
 import { addVeil } from './veil/add-veil.ts';
@@ -49,7 +47,6 @@ export class BenchRoom extends LitElement {
   @query('ps-state-strip') private strip!: StateStrip;
   @query('bench-add-pull') private addDialog!: AddPull;
   @query('bench-keep-recipe') private keepDialog!: KeepRecipe;
-  @query('ps-key-list') private keyList!: KeyList;
   @query('bench-veil-finder') private veilDialog!: VeilFinder;
   private readonly view = new SheetView();
   private readonly looks = looksOf(this.view);
@@ -69,7 +66,6 @@ export class BenchRoom extends LitElement {
       ...this.looks,
       play: () => this.play(),
       stop: () => this.buildUp.stop(),
-      keys: () => this.keyList.show(),
     });
   }
 
@@ -237,7 +233,6 @@ export class BenchRoom extends LitElement {
         pointed: this.pointed,
         editedAt: this.editedAt,
         places: this.places,
-        keys: () => this.keyList.show(),
         point: (place) => (this.pointed = place),
         nudge: (by) => this.nudge(by),
       })}
@@ -286,7 +281,6 @@ export class BenchRoom extends LitElement {
       <p class="visually-hidden" role="status" aria-live="polite">${this.said}</p>
       <bench-add-pull .drawer=${studio} @add=${(event: CustomEvent<NewPull>) => this.done(this.edits.add(event.detail))}></bench-add-pull>
       <bench-veil-finder .drawer=${studio} .pulls=${this.pulls} .relative=${store.relative} @veil=${(event: CustomEvent<VeilProposal>) => this.addVeil(event.detail)}></bench-veil-finder>
-      <ps-key-list heading="Keys of the Bench" .keys=${BENCH_KEYS}></ps-key-list>
       <bench-keep-recipe @keep=${(event: CustomEvent<RecipeWords>) => this.edits.keep(event.detail)}></bench-keep-recipe>`;
   }
 }

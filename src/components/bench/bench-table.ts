@@ -50,7 +50,6 @@ interface BenchTable {
   pointed: Point | null;
   editedAt: number | null;
   places: PlaceReader;
-  keys(): void;
   point(place: Point | null): void;
   nudge(by: Offset): void;
 }
@@ -79,7 +78,6 @@ export function benchTable(table: BenchTable) {
       <p class="readout ${pointed === null && shown === null ? 'idle' : ''}">${readoutWords(own.drawer.paper, table.count, shown, pointed)}</p>
       <div class="looks">
         ${buttons.map(([name, key, act]) => html`<button class="quiet" title="Key ${key}" @click=${act}>${name}</button>`)}
-        <button class="quiet" @click=${table.keys}>Keys</button>
       </div>
     </div>`;
 }

@@ -9,7 +9,8 @@ export type KeyWords = readonly [key: string, does: string];
 
 /** What works in every room. */
 const EVERYWHERE: readonly KeyWords[] = [
-  ['Ctrl or ⌘ and Z', 'undo; with Shift, redo'],
+  ['Up and down, in a field of numbers', 'one step more or less'],
+  ['Ctrl or ⌘ and Z', 'undo; with Shift, or Ctrl and Y, redo'],
   ['?', 'this list'],
 ];
 

@@ -1,17 +1,5 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
-import type { KeyWords } from '../../ui/key-list.ts';
-
-/** The keys of the Bench, as they are listed. */
-export const BENCH_KEYS: readonly KeyWords[] = [
-  ['B, held', 'build the print up'],
-  ['+ and −', 'closer and further'],
-  ['0', 'the whole sheet'],
-  ['Arrows, on the picture', 'move the selected pull by 0.1 mm, with Shift by 1 mm; with none selected, the sheet'],
-  ['Enter, on the picture', 'read the colour in the middle; a click or tap reads it anywhere'],
-  ['Left and right, on the strip', 'select the pull before or after; Home and End, the first or last'],
-  ['Alt and left or right', 'pull it earlier or later'],
-  ['Delete', 'remove the selected pull'],
-];
+import { isTyped } from '../../ui/typed-key.ts';
 
 /** What the keys of the Bench do. */
 export interface KeyActs {
@@ -20,15 +8,10 @@ export interface KeyActs {
   closer(): void;
   further(): void;
   whole(): void;
-  /** Lists the keys. */
-  keys(): void;
   /** B goes down: the stack builds up for as long as it is held. */
   play(): void;
   stop(): void;
 }
-
-/** Where keys are typed or have a meaning of their own. */
-const BUSY = 'textarea, select, dialog[open], input:not([type=radio], [type=checkbox])';
 
 /** The keys of the Bench, wherever on the page the focus is. */
 export class BenchKeys implements ReactiveController {
@@ -53,11 +36,10 @@ export class BenchKeys implements ReactiveController {
 
   private readonly onKey = (event: KeyboardEvent): void => {
     if (!this.acts.here() || event.ctrlKey || event.metaKey || event.altKey || event.defaultPrevented) return;
-    if (event.composedPath().some((target) => target instanceof Element && target.matches(BUSY))) return;
+    if (isTyped(event)) return;
     if (event.key === '+' || event.key === '=') this.acts.closer();
     else if (event.key === '-' || event.key === '−') this.acts.further();
     else if (event.key === '0') this.acts.whole();
-    else if (event.key === '?') this.acts.keys();
     else if (event.key.toLowerCase() === 'b') {
       if (!event.repeat) this.acts.play();
     } else return;

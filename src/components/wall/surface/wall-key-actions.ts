@@ -16,7 +16,6 @@ const DEEDS: Readonly<Record<string, WallAction>> = {
   d: 'compare',
   f: 'filter',
   s: 'save',
-  '?': 'keys',
   Escape: 'close',
   '+': 'closer',
   '=': 'closer',

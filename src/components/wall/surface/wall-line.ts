@@ -7,7 +7,7 @@ import '../hang/hang-choice.ts';
 import { BY_NUMBER, type HangChoice } from '../hang/hanging.ts';
 import { MOST_COMPARED } from '../print/compare-prints.ts';
 
-export type LineAction = 'filter' | 'compare' | 'between' | 'cross' | 'select-none' | 'sheet' | 'keys';
+export type LineAction = 'filter' | 'compare' | 'between' | 'cross' | 'select-none' | 'sheet';
 
 /** The line above the wall: how it hangs, what is hidden, what is selected. */
 @customElement('wall-line')
@@ -103,7 +103,6 @@ export class WallLine extends LitElement {
           Filter${shown < count ? html`<span class="soft">: ${shown.toLocaleString('en')} of ${count.toLocaleString('en')}</span>` : nothing}
         </button>
         <button class="quiet" @click=${() => this.tell('sheet')}>Contact sheet</button>
-        <button class="quiet wide" @click=${() => this.tell('keys')}>Keys</button>
       </div>
     `;
   }

@@ -18,8 +18,7 @@ export const wallViewStyles = css`
     grid-row: 1;
   }
   wall-compare-prints,
-  wall-print-out,
-  ps-key-list {
+  wall-print-out {
     position: absolute;
   }
   wall-line[hidden] {

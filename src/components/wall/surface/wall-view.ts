@@ -7,7 +7,6 @@ import type { WallBatch } from '../../../workers/api/wall-api.ts';
 import { sentenceOf } from '../../../workers/client/client.ts';
 import { controls } from '../../ui/controls-style.ts';
 import '../print/compare-prints.ts';
-import type { KeyList } from '../../ui/key-list.ts';
 import { GuestPrints } from '../hang/guest-prints.ts';
 import type { HangEvent } from '../hang/hang-choice.ts';
 import { Hanging } from '../hang/hanging.ts';
@@ -18,11 +17,9 @@ import type { PrintOut } from '../print/print-out.ts';
 import '../hang/wall-filter.ts';
 import { PrintActions } from './print-actions.ts';
 import { printRow, printSentence } from './print-row.ts';
-import '../../ui/key-list.ts';
 import { SceneHolder } from './scene-holder.ts';
 import './wall-line.ts';
 import type { WallAction } from './wall-key-actions.ts';
-import { WALL_KEYS } from './wall-keys.ts';
 import type { LineAction } from './wall-line.ts';
 import './wall-rail.ts';
 import type { RailAction } from './wall-rail.ts';
@@ -62,7 +59,6 @@ export class WallView extends LitElement {
   @query('wall-surface') private surface!: WallSurface;
   @query('wall-compare-prints') private comparing!: ComparePrints;
   @query('wall-print-out') private printOut!: PrintOut;
-  @query('ps-key-list') private keys!: KeyList;
   private readonly hanging = new Hanging();
   private readonly holder = new SceneHolder(this);
   private readonly guests = new GuestPrints(this.hanging, this.holder);
@@ -183,7 +179,6 @@ export class WallView extends LitElement {
       filter: () => (this.filtering = !this.filtering),
       sheet: () => this.actions.sheet(),
       save: () => this.actions.save(index),
-      keys: () => this.keys.show(),
       close: () => this.closeOrDeselect(),
       closer: () => scene?.steering.zoomBy(STEP),
       further: () => scene?.steering.zoomBy(1 / STEP),
@@ -285,7 +280,6 @@ export class WallView extends LitElement {
       ${this.line(shown)} ${this.prints()} ${this.filtering ? this.filter(shown) : nothing}
       <wall-compare-prints .relative=${this.relative}></wall-compare-prints>
       <wall-print-out .relative=${this.relative} .hanging=${this.found}></wall-print-out>
-      <ps-key-list heading="Keys of the wall" .keys=${WALL_KEYS}></ps-key-list>
       ${printRow(row)} ${this.rail()}
     `;
   }
