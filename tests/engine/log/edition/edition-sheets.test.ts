@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { editionRecord, type EditionSheet } from '../../../../src/engine/log/edition/edition-sheets.ts';
+import { type SheetAsPulled, sheetsAsPulled } from '../../../../src/engine/log/as-pulled.ts';
+import { editionRecord, type EditionSheet, numberSheets } from '../../../../src/engine/log/edition/edition-sheets.ts';
 import { type Edition, editionMarks, newEdition } from '../../../../src/engine/log/edition/edition.ts';
 import type { LogEvent, VisitHead } from '../../../../src/engine/log/types.ts';
 import { recipeOf } from '../../../../src/engine/recipe/write.ts';
@@ -118,5 +119,57 @@ describe('editionRecord', () => {
 
   it('should refuse a visit that does not print the recipe', () => {
     expect(() => editionRecord({ ...edition, recipe: 'gone' }, head, [])).toThrow(/does not print this recipe/);
+  });
+});
+
+describe('numberSheets', () => {
+  const counts = { ...edition.counts, impressions: 2, ap: 0, bat: false };
+  const sheetOf = (number: number, more: Partial<SheetAsPulled> = {}): SheetAsPulled => ({
+    ...sheetsAsPulled(head, whole(3, 0), () => null).find((sheet) => sheet.number === 3)!,
+    number,
+    ...more,
+  });
+
+  it('should give a mark to a proof only when no other sheet is left for it, and count by number however they are named', () => {
+    const proof = sheetOf(3, { use: 'proof' });
+    const sheets = [sheetOf(6), proof, sheetOf(5)];
+    const numbered = numberSheets({ counts, marks: [] }, sheets, 3);
+    expect(numbered.map(({ number, mark, fate }) => [number, mark, fate])).toEqual([
+      [3, null, 'spare'],
+      [5, '1/2', 'numbered'],
+      [6, '2/2', 'numbered'],
+    ]);
+    expect(sheets.map(({ number }) => number)).toEqual([6, 3, 5]);
+    expect(marks(numberSheets({ counts, marks: [] }, [sheetOf(6), proof], 3))).toEqual({ 3: '1/2', 6: '2/2' });
+  });
+
+  it('should tell marks by hand from marks in turn, and pass over marks for sheets that are not there', () => {
+    const byHand = [
+      { sheet: 77, mark: '1/2' },
+      { sheet: 5, mark: '2/2' },
+      { sheet: 6, mark: '' },
+    ];
+    const numbered = numberSheets(
+      { counts, marks: byHand },
+      [5, 6, 7].map((number) => sheetOf(number)),
+      3,
+    );
+    expect(numbered.map(({ mark, chosen, fate }) => [mark, chosen, fate])).toEqual([
+      ['2/2', true, 'numbered'],
+      [null, true, 'out'],
+      ['1/2', false, 'numbered'],
+    ]);
+  });
+
+  it('should give two sheets that are kept out no mark each', () => {
+    const out = [5, 6].map((sheet) => ({ sheet, mark: '' }));
+    expect(numberSheets({ counts, marks: out }, [sheetOf(5), sheetOf(6)], 3).map(({ fate }) => fate)).toEqual(['out', 'out']);
+  });
+
+  it('should call a sheet finished when all its pulls are on it', () => {
+    expect(numberSheets({ counts, marks: [] }, [sheetOf(5), sheetOf(6, { done: [0, 1] })], 3).map(({ finished }) => finished)).toEqual([
+      true,
+      false,
+    ]);
   });
 });

@@ -27,6 +27,8 @@ function press() {
     on: (at: number): void => add(tickedAgain(ticking(at), events, atMs)),
     off: (at: number): void => add(tickedOff(ticking(at))),
     done: (): number[] => sheets()[0]!.done,
+    last: (): LogEvent => events.at(-1)!,
+    add,
   };
 }
 
@@ -55,7 +57,60 @@ describe('tickedAgain', () => {
   });
 });
 
+describe('what one tick knows', () => {
+  it('should go by the latest tick of a pull where it was ticked anew', () => {
+    const { on, off, wait, done, last } = press();
+    on(0);
+    off(0);
+    wait(121_000);
+    on(0);
+    const anew = last();
+    expect(anew.kind).toBe('pulled');
+    off(0);
+    const slip = last();
+    expect(slip).toMatchObject({ kind: 'undone', event: anew.id });
+    on(0);
+    expect(last()).toMatchObject({ kind: 'undone', event: slip.id });
+    expect(done()).toEqual([0]);
+  });
+
+  it('should not take the undoing of another pull, or of another sheet, for its own', () => {
+    const { on, off, add, done, last } = press();
+    on(0);
+    off(0);
+    on(1);
+    expect(last()).toMatchObject({ kind: 'pulled', pulls: [recipe.pulls[1]!.id] });
+    add([{ kind: 'pulled', sheet: 2, pulls: [recipe.pulls[2]!.id] }]);
+    add([{ kind: 'undone', sheet: 2, event: last().id }]);
+    on(2);
+    expect(last()).toMatchObject({ kind: 'pulled', sheet: 1 });
+    expect(done()).toEqual([1, 2]);
+  });
+
+  it('should take back an entry of several pulls when one of them is unticked', () => {
+    const { off, add, done } = press();
+    add([{ kind: 'pulled', sheet: 1, pulls: recipe.pulls.slice(0, 2).map(({ id }) => id) }]);
+    off(0);
+    expect(done()).toEqual([]);
+  });
+
+  it('should leave alone sheets that the visit does not have', () => {
+    const ticking = { card: cardOf(0), numbers: [7], sheets: sheetsAsPulled(head, []), recipes: head.recipes };
+    expect(tickedOff(ticking)).toEqual([]);
+    expect(tickedAgain(ticking, [], 0)).toEqual([]);
+  });
+});
+
 describe('ticksOf', () => {
+  it('should tick a set-up of two pulls when both are on the sheet, and pass over sheets without a state', () => {
+    const plan = { cards: [{ number: 1, states: [{ recipe: 0, sheets: [1, 9], prints: [0, 1] }] }] } as unknown as PressPlan;
+    const pulled = (...ats: number[]): LogEvent[] => [
+      { id: 'a', atMs: 1, device: 'd', sheet: 1, kind: 'pulled', pulls: ats.map((at) => recipe.pulls[at]!.id) },
+    ];
+    expect([...ticksOf(plan, sheetsAsPulled(head, pulled(0)))]).toEqual([]);
+    expect([...ticksOf(plan, sheetsAsPulled(head, pulled(0, 1)))]).toEqual(['1:1']);
+  });
+
   it('should tick what is pulled, and a spoiled sheet everywhere: nothing is left to do on it', () => {
     const two: VisitHead = { ...head, sheets: [1, 2, 3].map((number) => ({ number, recipe: 0 })) };
     const plan = {
