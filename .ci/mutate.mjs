@@ -96,7 +96,7 @@ function writeTesterConfig(folder, report) {
     coverageAnalysis: 'perTest',
     ignoreStatic: true,
     concurrency: Number(values.workers),
-    timeoutMS: 5000,
+    timeoutMS: 12_000,
     dryRunTimeoutMinutes: 30,
     tsconfigFile: 'none.json',
     reporters: ['json', 'progress-append-only'],

@@ -42,6 +42,8 @@ const UNUSED: readonly Unused[] = [
   { word: /go on from this/iu, instead: 'More from this print' },
   { word: />\s*another seed\s*<|>\s*seed\s*<|label: 'seed'/iu, instead: 'name of the wall' },
   { word: /\bshift up to|shifts (snap|go)\b/iu, instead: 'offset' },
+  { word: /register moves?\b/iu, instead: 'change of offset' },
+  { word: /\.bad-lay\b|pull-shift/u, instead: 'offset' },
 ];
 
 /** Text files that are read for words, named from the top. */

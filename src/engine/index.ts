@@ -67,7 +67,7 @@ export type { VeilOptions, VeilProposal, VeilResult } from './explore/veil/veil-
 export { veils } from './explore/veil/veil.ts';
 export { type ScreensToMake, screensToMake } from './explore/prepare/screens-to-make.ts';
 export type { PrintScreens, ScreensAsked } from './explore/prepare/screen-sets.ts';
-export { type Family, recipeFamilies } from './recipe/family.ts';
+export { type RelatedRecipes as Family, relatedRecipes as recipeFamilies } from './recipe/related-recipes.ts';
 export { readRecipe } from './recipe/read.ts';
 export type { Recipe } from './recipe/types.ts';
 export { studioOfRecipe as drawerOfRecipe, recipeOf, writeRecipe } from './recipe/write.ts';

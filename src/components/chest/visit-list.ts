@@ -2,7 +2,7 @@ import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { VisitHead } from '../../engine/log/types.ts';
-import { type Family, recipeFamilies } from '../../engine/recipe/family.ts';
+import { type RelatedRecipes, relatedRecipes } from '../../engine/recipe/related-recipes.ts';
 import { sentenceOf } from '../../workers/client/client.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import { controls } from '../ui/controls-style.ts';
@@ -50,7 +50,7 @@ export class VisitList extends LitElement {
   @property({ attribute: false }) store!: AppStore;
   @state() private visits: readonly VisitHead[] = [];
   @state() private opened: ReadonlySet<string> = new Set();
-  /** The print whose sheets are followed through the visits, by the id of its family. */
+  /** The print whose sheets are followed through the visits, by the id of its related recipes. */
   @state() private only = '';
   private inside = false;
 
@@ -82,26 +82,26 @@ export class VisitList extends LitElement {
     this.opened = opened;
   }
 
-  private get families(): Family[] {
+  private get groups(): RelatedRecipes[] {
     const printed = new Set(this.visits.flatMap((visit) => visit.recipes.map((recipe) => recipe.id)));
     // What a visit printed can come from a recipe that only the Chest knows, and the other way round.
-    return recipeFamilies([...this.visits.flatMap((visit) => visit.recipes), ...this.store.project.recipes]).filter((family) =>
-      [...family.members].some((id) => printed.has(id)),
+    return relatedRecipes([...this.visits.flatMap((visit) => visit.recipes), ...this.store.project.recipes]).filter((group) =>
+      [...group.members].some((id) => printed.has(id)),
     );
   }
 
   private follow(id: string): void {
     this.only = id;
-    const family = this.families.find((entry) => entry.id === id);
-    // A family is looked at side by side.
-    if (family !== undefined) this.opened = new Set(this.visits.filter((visit) => prints(visit, family)).map((visit) => visit.id));
+    const group = this.groups.find((entry) => entry.id === id);
+    // Related recipes are looked at side by side.
+    if (group !== undefined) this.opened = new Set(this.visits.filter((visit) => prints(visit, group)).map((visit) => visit.id));
   }
 
   override render() {
     if (this.visits.length === 0) return nothing;
-    const { families } = this;
-    const family = families.find((entry) => entry.id === this.only);
-    const visits = this.visits.filter((visit) => family === undefined || prints(visit, family));
+    const { groups } = this;
+    const group = groups.find((entry) => entry.id === this.only);
+    const visits = this.visits.filter((visit) => group === undefined || prints(visit, group));
     return html`<section aria-labelledby="visits">
       <header class="row">
         <h2 id="visits">Visits</h2>
@@ -109,7 +109,7 @@ export class VisitList extends LitElement {
           >Sheets of
           <select @change=${(event: Event) => this.follow((event.target as HTMLSelectElement).value)}>
             <option value="">every print</option>
-            ${families.map(({ id, title, members }) => html`<option value=${id} ?selected=${id === this.only}>${title}${members.size > 1 ? ' and related recipes' : ''}</option>`)}
+            ${groups.map(({ id, title, members }) => html`<option value=${id} ?selected=${id === this.only}>${title}${members.size > 1 ? ' and related recipes' : ''}</option>`)}
           </select></label
         >
       </header>
@@ -123,15 +123,15 @@ export class VisitList extends LitElement {
             <strong>${visit.title}</strong>, ${beganWords(visit)}
             <span class="soft">${counted(visit.sheets.length, 'sheet')}</span>
           </summary>
-          ${this.opened.has(visit.id) ? html`<chest-visit-sheets .store=${this.store} .head=${visit} .only=${family?.members ?? null}></chest-visit-sheets>` : nothing}
+          ${this.opened.has(visit.id) ? html`<chest-visit-sheets .store=${this.store} .head=${visit} .only=${group?.members ?? null}></chest-visit-sheets>` : nothing}
         </details>`,
       )}
     </section>`;
   }
 }
 
-function prints(visit: VisitHead, family: Family): boolean {
-  return visit.recipes.some((recipe) => family.members.has(recipe.id));
+function prints(visit: VisitHead, group: RelatedRecipes): boolean {
+  return visit.recipes.some((recipe) => group.members.has(recipe.id));
 }
 
 declare global {

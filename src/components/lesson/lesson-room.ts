@@ -18,7 +18,7 @@ import './lesson-limits.ts';
 import type { LessonLimits } from './lesson-limits.ts';
 import { type LessonAnswer, LessonRun } from './lesson-run.ts';
 import './lesson-sheet.ts';
-import type { Shift } from './lesson-sheet.ts';
+import type { PullOffset } from './lesson-sheet.ts';
 import { lessonStyles } from './lesson-style.ts';
 import { countWords, orderWords, reasonLines } from './lesson-words.ts';
 import { chipStyles, pullChip } from './order-chips.ts';
@@ -78,7 +78,7 @@ export class LessonRoom extends StoreElement {
     this.set(copyAnew(bench, lesson));
   }
 
-  private shift({ pull, ...to }: Shift): void {
+  private moveTo({ pull, ...to }: PullOffset): void {
     const pulls = moveCopy(this.store.project.lesson, pull, to);
     this.store.dispatch({ kind: 'set-lesson', pulls, move: `${pull} ${this.drags}` });
   }
@@ -169,7 +169,7 @@ export class LessonRoom extends StoreElement {
           .selected=${this.selected}
           label="Print of ${orderWords(this.shownOrder)}"
           @pull-select=${select}
-          @pull-shift=${(event: CustomEvent<Shift>) => this.shift(event.detail)}
+          @pull-offset=${(event: CustomEvent<PullOffset>) => this.moveTo(event.detail)}
           @drag-state=${(event: CustomEvent<boolean>) => this.setDragging(event.detail)}
         ></ps-lesson-sheet>
         ${this.renderPlace()}
@@ -202,8 +202,8 @@ export class LessonRoom extends StoreElement {
       html`<ps-number label=${label} unit="mm" .min=${-most} .max=${most} .step=${0.1} .value=${value} @pick=${(event: CustomEvent<number>) => put(event.detail)}></ps-number>`;
     return html`<p class="chosen">${pullChip(pull, at, studio)} ${screen?.name}</p>
       <div class="where">
-        ${field('Right', widthMm, pull.dxMm, (dxMm) => this.shift({ pull: pull.id, dxMm, dyMm: pull.dyMm }))}
-        ${field('Down', heightMm, pull.dyMm, (dyMm) => this.shift({ pull: pull.id, dxMm: pull.dxMm, dyMm }))}
+        ${field('Right', widthMm, pull.dxMm, (dxMm) => this.moveTo({ pull: pull.id, dxMm, dyMm: pull.dyMm }))}
+        ${field('Down', heightMm, pull.dyMm, (dyMm) => this.moveTo({ pull: pull.id, dxMm: pull.dxMm, dyMm }))}
         <button ?disabled=${!isMoved(bench, lesson)} @click=${() => this.putBack()}>Put back</button>
       </div>`;
   }

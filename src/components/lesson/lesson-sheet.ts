@@ -11,8 +11,8 @@ import { holdPage } from '../ui/hold-page.ts';
 import { pathOf, restOutline } from '../ui/print/screen-outline.ts';
 import { mmText, screenWords } from '../ui/words.ts';
 
-/** Where a pull was moved to. */
-export interface Shift {
+/** Where a pull was moved to: how far it lies from where it was drawn. */
+export interface PullOffset {
   pull: string;
   dxMm: number;
   dyMm: number;
@@ -32,7 +32,7 @@ const paths = new WeakMap<object, string>();
 /**
  * The print with its shapes to be moved: by dragging, or by arrow keys once one is chosen.
  * @fires pull-select CustomEvent<string>
- * @fires pull-shift CustomEvent<Shift>
+ * @fires pull-offset CustomEvent<PullOffset>
  * @fires drag-state CustomEvent<boolean>: true while a shape is dragged
  */
 @customElement('ps-lesson-sheet')
@@ -98,11 +98,11 @@ export class LessonSheet extends LitElement {
     this.dispatchEvent(new CustomEvent<T>(name, { detail }));
   }
 
-  private shift(pull: Pull, dxMm: number, dyMm: number): void {
+  private moveTo(pull: Pull, dxMm: number, dyMm: number): void {
     const { widthMm, heightMm } = this.studio.paper;
     const x = within(dxMm, widthMm);
     const y = within(dyMm, heightMm);
-    if (x !== pull.dxMm || y !== pull.dyMm) this.tell<Shift>('pull-shift', { pull: pull.id, dxMm: x, dyMm: y });
+    if (x !== pull.dxMm || y !== pull.dyMm) this.tell<PullOffset>('pull-offset', { pull: pull.id, dxMm: x, dyMm: y });
   }
 
   private onDown(event: PointerEvent, pull: Pull): void {
@@ -129,7 +129,7 @@ export class LessonSheet extends LitElement {
     const [x, y] = [event.clientX - drag.x, event.clientY - drag.y];
     if (!drag.moved && event.pointerType === 'touch' && Math.hypot(x, y) < FINGER_PX) return;
     if (!drag.moved) this.drag = { ...drag, moved: true };
-    this.shift(pull, drag.dxMm + x * mmPerPx, drag.dyMm + y * mmPerPx);
+    this.moveTo(pull, drag.dxMm + x * mmPerPx, drag.dyMm + y * mmPerPx);
   }
 
   private onUp(event: PointerEvent): void {
@@ -142,7 +142,7 @@ export class LessonSheet extends LitElement {
   private onCancel(event: PointerEvent, pull: Pull): void {
     const { drag } = this;
     if (drag?.pointer !== event.pointerId) return;
-    if (drag.moved) this.shift(pull, drag.dxMm, drag.dyMm);
+    if (drag.moved) this.moveTo(pull, drag.dxMm, drag.dyMm);
     this.onUp(event);
   }
 
@@ -152,7 +152,7 @@ export class LessonSheet extends LitElement {
     else if (way !== undefined && !event.ctrlKey && !event.metaKey && !event.altKey) {
       const step = event.shiftKey ? 10 * STEP_MM : STEP_MM;
       this.tell('pull-select', pull.id);
-      this.shift(pull, pull.dxMm + num(way, 0) * step, pull.dyMm + num(way, 1) * step);
+      this.moveTo(pull, pull.dxMm + num(way, 0) * step, pull.dyMm + num(way, 1) * step);
     } else return;
     event.preventDefault();
   }

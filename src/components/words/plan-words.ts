@@ -36,7 +36,7 @@ function gapWords(over: number, word: string): string {
   return over > 0 ? `at most ${counted(over, word)} more than the fewest there can be` : `the fewest ${word}s`;
 }
 
-/** Whether no order has fewer set-ups, mounts, ink changes or register moves, as far as that is known. */
+/** Whether no order has fewer set-ups, mounts, ink changes or changes of offset, as far as that is known. */
 export function isProven({ cards, mounts, bound }: PressPlan): boolean {
   return cards.length <= bound.setUps && mounts <= bound.mounts;
 }
@@ -54,12 +54,12 @@ export function beforeWords(plan: PressPlan): string {
     counted(before.setUps, 'set-up'),
     counted(before.mounts, 'mount'),
     counted(before.inkChanges, 'ink change'),
-    counted(before.registerMoves, 'register move'),
+    counted(before.registerMoves, 'change of offset', 'changes of offset'),
   ];
   const end = `ending on day ${before.ends.day} at ${wallClock(plan, before.ends.minute)}`;
   const beds = new Set(plan.times.map(({ bed }) => bed)).size;
   const decided = (['mounts', 'inkChanges', 'registerMoves'] as const).find((key) => now[key] !== before[key]);
-  const named = { mounts: 'mounts', inkChanges: 'ink changes', registerMoves: 'register moves' };
+  const named = { mounts: 'mounts', inkChanges: 'ink changes', registerMoves: 'changes of offset' };
   const counts = beds > 1 || decided === undefined ? 'its end counts' : `it has fewer ${named[decided]}, which count first`;
   return `Going on as before would be ${listed(was)}, ${end}. This order is better: ${counts}. Undo brings the old one back.`;
 }

@@ -6,7 +6,7 @@ import type { PlanProblem, PullPlan } from './types.ts';
  * Replays a plan pull by pull and lists what is wrong with it. Shares no code with the planner.
  * Checks that each pull is printed once, by a set-up of its kind, after all earlier overlapping
  * pulls of its sheet were printed by earlier set-ups; that none whose turn had come was passed over
- * by a set-up of its kind; and that the counted mounts, ink changes and register moves are right.
+ * by a set-up of its kind; and that the counted mounts, ink changes and changes of offset are right.
  * @returns an empty list for a sound plan; codes 'plan.*', sheets and set-ups counted from 1
  */
 export function checkPlan(problem: PlanProblem, plan: PullPlan): Problem[] {

@@ -65,7 +65,7 @@ export const MAX_PULLS_A_SHEET = 400;
 
 const PART = 8192;
 
-/** Cost of one set-up after another, packed so that numbers compare like (mounts, ink changes, register moves, set-ups). */
+/** Cost of one set-up after another, packed so that numbers compare like (mounts, ink changes, changes of offset, set-ups). */
 export const MOUNT = PART ** 3;
 export const INK = PART ** 2;
 export const MOVE = PART;

@@ -81,7 +81,7 @@ export function createPlanner(problem: PlanProblem, options: PlannerOptions): Pl
 }
 
 /**
- * Plans the order of set-ups for many sheets: fewest mounts, then ink changes, then register moves,
+ * Plans the order of set-ups for many sheets: fewest mounts, then ink changes, then changes of offset,
  * then set-ups. A set-up prints, on each sheet, every pull of its kind whose turn has come when it
  * begins.
  * @throws EngineError 'pullorder.input', 'pullorder.overlap', 'pullorder.budget', 'pullorder.too-large'

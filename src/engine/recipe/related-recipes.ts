@@ -3,7 +3,7 @@ import type { Recipe } from './types.ts';
 type Derived = Pick<Recipe, 'id' | 'title' | 'parent'>;
 
 /** A print and what became of it: recipes that come from one another. */
-export interface Family {
+export interface RelatedRecipes {
   /** Id of the first of them that is still known. */
   id: string;
   /** Its title. */
@@ -13,13 +13,13 @@ export interface Family {
 }
 
 /**
- * Sorts recipes into families by the parents that they name. A parent that is nowhere to be found
+ * Puts related recipes together by the parents that they name. A parent that is nowhere to be found
  * still holds its children together.
  * @param recipes may name one id more than once, as kept recipes and those of visits do; the first
  *   title counts
  * @returns in the order in which their first members are named
  */
-export function recipeFamilies(recipes: readonly Derived[]): Family[] {
+export function relatedRecipes(recipes: readonly Derived[]): RelatedRecipes[] {
   const known = new Map<string, Derived>();
   for (const recipe of recipes) if (!known.has(recipe.id)) known.set(recipe.id, recipe);
   const roots = new Map<string, string>();
@@ -39,14 +39,14 @@ export function recipeFamilies(recipes: readonly Derived[]): Family[] {
     for (const one of way) roots.set(one, root);
     return root;
   };
-  const families = new Map<string, { id: string; title: string; members: Set<string> }>();
+  const groups = new Map<string, { id: string; title: string; members: Set<string> }>();
   for (const { id, title } of known.values()) {
     const root = rootOf(id);
-    const family = families.get(root);
-    if (family === undefined) {
+    const group = groups.get(root);
+    if (group === undefined) {
       const first = known.get(root);
-      families.set(root, { id: first?.id ?? id, title: first?.title ?? title, members: new Set([id]) });
-    } else family.members.add(id);
+      groups.set(root, { id: first?.id ?? id, title: first?.title ?? title, members: new Set([id]) });
+    } else group.members.add(id);
   }
-  return [...families.values()];
+  return [...groups.values()];
 }

@@ -39,11 +39,11 @@ export function placementKey(stack: Stack): string {
     .join('\n');
 }
 
-/** @throws EngineError 'stack.bad-lay' when an offset is no finite number */
+/** @throws EngineError 'stack.bad-offset' when an offset is no finite number */
 export function checkOffset(pull: Pull, index: number): void {
   for (const field of ['dxMm', 'dyMm', 'turnDeg'] as const) {
     if (!Number.isFinite(pull[field])) {
-      throw new EngineError('stack.bad-lay', `Pull ${index + 1} has ${field} = ${pull[field]}; an offset needs a finite number.`, {
+      throw new EngineError('stack.bad-offset', `Pull ${index + 1} has ${field} = ${pull[field]}; an offset needs a finite number.`, {
         path: ['pulls', index, field],
       });
     }

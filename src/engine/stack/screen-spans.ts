@@ -24,7 +24,7 @@ interface TurnedScreen {
 
 /**
  * The placed screens of a stack as row spans, scanned anew.
- * @throws EngineError 'stack.unknown-screen', 'stack.bad-lay', 'screen.unknown-shape'
+ * @throws EngineError 'stack.unknown-screen', 'stack.bad-offset', 'screen.unknown-shape'
  */
 export function placedSpans(stack: Stack, studio: Studio, grid: RowGrid): PlacedSpans[] {
   return new SpanCache(studio).place(stack, grid);
@@ -64,7 +64,7 @@ export class SpanCache {
    * @param out receives one entry a pull; its entries are used again, so that nothing is allocated
    *   for screens, turns and phases that were seen before
    * @returns out
-   * @throws EngineError 'stack.unknown-screen', 'stack.bad-lay', 'screen.unknown-shape'
+   * @throws EngineError 'stack.unknown-screen', 'stack.bad-offset', 'screen.unknown-shape'
    */
   place(stack: Stack, grid: RowGrid, out: PlacedSpans[] = []): PlacedSpans[] {
     const rowHeightMm = grid.heightMm / grid.rows;

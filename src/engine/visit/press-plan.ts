@@ -111,7 +111,7 @@ export function figuresOf({ cards, mounts, inkChanges, registerMoves, ends }: De
 }
 
 /**
- * Compares two orders of one visit: by mounts, then ink changes, then register moves, then the end.
+ * Compares two orders of one visit: by mounts, then ink changes, then changes of offset, then the end.
  * On several beds mounts hardly tell how long a visit takes, so there the end comes first.
  * @returns below 0 when the first is better
  */

@@ -136,7 +136,7 @@ describe('beforeWords', () => {
   const before = { setUps: 16, mounts: 12, inkChanges: 9, registerMoves: 0, ends: { day: 2, minute: 300 } };
   it('should say against what a new order is better, and by which figure', () => {
     expect(beforeWords(plan({ before }))).toBe(
-      'Going on as before would be 16 set-ups, 12 mounts, 9 ink changes and 0 register moves, ending on day 2 at 14:30. This order is better: it has fewer mounts, which count first. Undo brings the old one back.',
+      'Going on as before would be 16 set-ups, 12 mounts, 9 ink changes and 0 changes of offset, ending on day 2 at 14:30. This order is better: it has fewer mounts, which count first. Undo brings the old one back.',
     );
     expect(beforeWords(plan({ before: { ...before, mounts: 11, inkChanges: 10 } }))).toContain('fewer ink changes');
     expect(beforeWords(plan({ before: { ...before, mounts: 11 } }))).toContain('its end counts');

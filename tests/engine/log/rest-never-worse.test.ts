@@ -61,7 +61,7 @@ function pullsOf(card: PressPlan['cards'][number]): string[] {
   return card.states.flatMap(({ sheets, prints }) => sheets.flatMap((sheet) => prints.map((at) => `${sheet} ${at}`)));
 }
 
-/** Mounts, ink changes and register moves, counted set-up by set-up. */
+/** Mounts, ink changes and changes of offset, counted set-up by set-up. */
 function countedBy(cards: readonly PressPlan['cards'][number][]): number[] {
   let [mounts, inks, moves] = [0, 0, 0];
   cards.forEach((card, i) => {

@@ -1,6 +1,6 @@
 import type { PlanProblem } from '../../../src/engine/pullorder/types.ts';
 
-/** (mounts, ink changes, register moves, set-ups), compared from the left. */
+/** (mounts, ink changes, changes of offset, set-ups), compared from the left. */
 export type Cost = [number, number, number, number];
 
 const less = (a: Cost, b: Cost): boolean => {

@@ -10,7 +10,7 @@ const WAYS: [HangChoice['way'], string][] = [
   ['number', 'in the order found'],
   ['likeness', 'alike side by side'],
   ['measures', 'by two measures'],
-  ['family', 'by related prints'],
+  ['related', 'by related prints'],
   ['pulls', 'by number of pulls'],
   ['inks', 'by number of inks'],
 ];

@@ -12,7 +12,7 @@ import { placeAlong } from './measure-axis.ts';
 
 /** How the prints are to hang. */
 export interface HangChoice {
-  way: 'number' | 'measures' | 'likeness' | 'family' | 'pulls' | 'inks';
+  way: 'number' | 'measures' | 'likeness' | 'related' | 'pulls' | 'inks';
   across: MeasureKey;
   upwards: MeasureKey;
   ranks: boolean;
@@ -78,7 +78,7 @@ export class Hanging {
     const pinnedFirst = [...this.pinned, ...shown.filter((index) => !this.pinned.has(index))];
     if (choice.way === 'number') return { kind: 'rows', sequence: pinnedFirst };
     if (choice.way === 'pulls' || choice.way === 'inks') return { kind: 'groups', groups: this.groups(pinnedFirst, choice.way) };
-    if (choice.way === 'family')
+    if (choice.way === 'related')
       return {
         kind: 'groups',
         groups: familiesOf(

@@ -189,7 +189,7 @@ export class Improver {
     return better;
   }
 
-  /** One mount or, for kinds, one or two ink changes or a few register moves more. */
+  /** One mount or, for kinds, one or two ink changes or a few changes of offset more. */
   #slack(): number {
     if (!this.#model.kinds) return 1;
     return this.#random.pick([MOVE * 3, INK, INK * 2, INK * 3, MOUNT]);

@@ -75,7 +75,7 @@ export class LevelWorth {
     return table;
   }
 
-  /** What the ink changes and register moves of a packed cost take off. */
+  /** What the ink changes and changes of offset of a packed cost take off. */
   changes(cost: number): number {
     return this.#thrift * ((Math.floor(cost / INK) % (MOUNT / INK)) + 0.3 * (Math.floor(cost / MOVE) % (INK / MOVE)));
   }

@@ -26,7 +26,7 @@ const ALONE = { before: -1, after: -1 };
 /**
  * The search as a series of slices, each yielding where it stands. Mounts come first, so the order
  * of screens is searched on its own (a screen stays mounted while it finds work); its plan is then
- * written out in kinds and bettered for ink changes and register moves. Each round has twice the
+ * written out in kinds and bettered for ink changes and changes of offset. Each round has twice the
  * work of the one before, and ends early when the plan is shown to be a cheapest one.
  * @param from letters of kinds of an order at hand, whole or not; none = []
  * @throws EngineError 'pullorder.too-large' when a plan needs more set-ups than can be counted

@@ -46,7 +46,7 @@ export function changesOnBeds(
 
 /**
  * Shares the set-ups of a plan between the beds and puts them in an order that ends soon: on several
- * beds the soonest end counts, on one the fewest mounts, ink changes and register moves and then the
+ * beds the soonest end counts, on one the fewest mounts, ink changes and changes of offset and then the
  * soonest end. Pulls of a sheet that touch keep the order of the plan.
  * @param budgetMs work allowed; at most some thousand arrangements are tried
  * @param given the bed of each set-up, where it has one already

@@ -58,13 +58,13 @@ function findShape(shapes: ShapeSource, id: string): Shape | undefined {
 
 /**
  * The map from a screen's outlines at rest to where the pull prints them: turn first, then shift.
- * @throws EngineError 'screen.bad-lay' when an offset or the turn is not a finite number
+ * @throws EngineError 'screen.bad-offset' when an offset or the turn is not a finite number
  */
 function offsetAffine(offset: ScreenOffset, paper: { widthMm: number; heightMm: number }): Affine {
   const { dxMm, dyMm, turnDeg } = offset;
   if (![dxMm, dyMm, turnDeg].every(Number.isFinite)) {
     throw new EngineError(
-      'screen.bad-lay',
+      'screen.bad-offset',
       `A pull is laid ${dxMm} mm across and ${dyMm} mm down, turned ${turnDeg}°; give three finite numbers.`,
       { details: { dxMm, dyMm, turnDeg } },
     );

@@ -108,7 +108,7 @@ describe('arrangeSetUps', () => {
     expect(sooner).toBeGreaterThan(1);
   });
 
-  it('should wait less on one bed without a mount, ink change or register move more', () => {
+  it('should wait less on one bed without a mount, ink change or change of offset more', () => {
     let sooner = 0;
     for (let i = 0; i < 4; i++) {
       const input = inputOf(`one ${i}`, 1, 4, 6, 5);

@@ -135,7 +135,7 @@ describe('earliestEnd', () => {
     expect(soonestEnd(input, false)).toBe(1440 + 23);
   });
 
-  it('should not count a register move for a frame that is mounted anew at its other offset', () => {
+  it('should not count a change of offset for a frame that is mounted anew at its other offset', () => {
     const pulls = [
       { screen: 'a', ink: 'x' },
       { screen: 'b', ink: 'x' },

@@ -27,7 +27,7 @@ function layOut(
 }
 
 describe('timelineOf', () => {
-  it('should count mounts, wash-ups, register moves and drying by the clock', () => {
+  it('should count mounts, wash-ups, changes of offset and drying by the clock', () => {
     const problem = lone(
       [
         { screen: 'a', ink: 'x' },

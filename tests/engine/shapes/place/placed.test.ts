@@ -62,7 +62,7 @@ describe('pullRings', () => {
     for (const bad of [{ dxMm: NaN }, { dyMm: Infinity }, { turnDeg: NaN }]) {
       const lay = { dxMm: 0, dyMm: 0, turnDeg: 0, ...bad };
       expect(() => pullRings(screen(at('square', 5, 5)), [square], lay, { widthMm: 100, heightMm: 100 })).toThrow(
-        expect.objectContaining({ code: 'screen.bad-lay' }),
+        expect.objectContaining({ code: 'screen.bad-offset' }),
       );
     }
   });
