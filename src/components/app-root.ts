@@ -8,9 +8,9 @@ import './project-menu.ts';
 import { type Room, roomAt, type RoomEntry, roomEntry, ROOMS } from './rooms.ts';
 import type { AutoSaver } from './saver.ts';
 import { controls } from './ui/controls-style.ts';
-import './ui/key-list.ts';
-import type { KeyList } from './ui/key-list.ts';
-import { isTyped } from './ui/typed-key.ts';
+import './ui/kit/key-list.ts';
+import type { KeyList } from './ui/kit/key-list.ts';
+import { isTyped } from './ui/kit/typed-key.ts';
 
 /** The elements of all rooms in the table; they stand in folders of their own, and load when they are entered. */
 const ELEMENTS = import.meta.glob('./*/*-room.ts');

@@ -1,4 +1,4 @@
-import type { KeyWords } from './ui/key-list.ts';
+import type { KeyWords } from './ui/kit/key-list.ts';
 
 /** A room of the studio: what navigation, the address, help and the tests know of it. */
 export interface RoomEntry {

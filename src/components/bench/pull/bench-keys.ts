@@ -1,5 +1,5 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
-import { isTyped } from '../../ui/typed-key.ts';
+import { isTyped } from '../../ui/kit/typed-key.ts';
 
 /** What the keys of the Bench do. */
 export interface KeyActs {

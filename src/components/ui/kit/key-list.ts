@@ -1,8 +1,8 @@
 import { css, html, LitElement } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
-import { controls } from './controls-style.ts';
-import { dialogStyle } from './kit/dialog-style.ts';
-import { dialogBox } from './kit/dialog.ts';
+import { controls } from '../controls-style.ts';
+import { dialogStyle } from './dialog-style.ts';
+import { dialogBox } from './dialog.ts';
 
 /** A key, or several, and what it does. */
 export type KeyWords = readonly [key: string, does: string];
