@@ -4,7 +4,7 @@ import { defined, entryAt, num } from '../base/at.ts';
 import { apart } from './apart.ts';
 import { ringArea } from './rings.ts';
 import type { FillRule, Outline, Ring } from './types.ts';
-import type { WorkBudget } from './work.ts';
+import { WorkBudget } from './work.ts';
 
 /**
  * Booleans work on whole grid steps, so their result is the same on every machine, 0.1 µm.
@@ -64,9 +64,9 @@ function toRings(paths: Paths64): Float64Array[] {
 }
 
 /** What paths fill, without overlaps; parts of large drawings that lie apart go by themselves. */
-function united(paths: Paths64, rule: ClipperFillRule, budget: WorkBudget | null): Paths64 {
+function united(paths: Paths64, rule: ClipperFillRule, budget: WorkBudget): Paths64 {
   const parts = apart(paths);
-  for (const part of parts) budget?.spend(part);
+  for (const part of parts) budget.spend(part);
   if (parts.length === 1) return Clipper.union(paths, rule);
   return parts.flatMap((part) => Clipper.union(part, rule));
 }
@@ -75,16 +75,17 @@ function united(paths: Paths64, rule: ClipperFillRule, budget: WorkBudget | null
  * One outline without overlaps: outer rings clockwise as seen (positive `ringArea`), holes the
  * other way, so that it reads the same under either fill rule.
  * @returns rings on the 0.1 µm grid, mm; none when nothing is filled
+ * @throws EngineError 'geometry.too-much-work' when the work is more than the budget has left
  */
-export function normalise(outline: Outline): Float64Array[] {
-  return unionOutlines([outline]);
+export function normalise(outline: Outline, budget = new WorkBudget()): Float64Array[] {
+  return unionOutlines([outline], budget);
 }
 
 /**
  * The filled area of all outlines together, without overlaps, as `normalise` gives it.
  * @throws EngineError 'geometry.too-much-work' when the work is more than the budget has left
  */
-export function unionOutlines(outlines: readonly Outline[], budget: WorkBudget | null = null): Float64Array[] {
+export function unionOutlines(outlines: readonly Outline[], budget = new WorkBudget()): Float64Array[] {
   const all: Paths64 = [];
   for (const outline of outlines) {
     const paths = united(toPaths(outline.rings), RULE[outline.fillRule], budget);
@@ -109,10 +110,13 @@ export function cutRings(rings: readonly Ring[], window: readonly Ring[], budget
 /** What both outlines fill, as `normalise` gives it. */
 function intersectOutlines(a: Outline, b: Outline): Float64Array[] {
   // The clipper takes one rule for both sides, so each side is first made to read the same under any.
-  const subject = Clipper.union(toPaths(a.rings), RULE[a.fillRule]);
-  const clip = Clipper.union(toPaths(b.rings), RULE[b.fillRule]);
+  const budget = new WorkBudget();
+  const [subject, clip] = [a, b].map(({ rings, fillRule }) => {
+    const paths = toPaths(rings);
+    return budget.run(paths, () => Clipper.union(paths, RULE[fillRule]));
+  }) as [Paths64, Paths64];
   if (subject.length === 0 || clip.length === 0) return [];
-  return toRings(Clipper.intersect(subject, clip, ClipperFillRule.NonZero));
+  return toRings(budget.run([...subject, ...clip], () => Clipper.intersect(subject, clip, ClipperFillRule.NonZero)));
 }
 
 /**
@@ -132,7 +136,10 @@ export function outlineArea(outline: Outline): number {
   return sumArea(normalise(outline));
 }
 
-/** Area that both outlines fill, mm². */
+/**
+ * Area that both outlines fill, mm².
+ * @throws EngineError 'geometry.too-much-work' where that would take seconds
+ */
 export function intersectionArea(a: Outline, b: Outline): number {
   return sumArea(intersectOutlines(a, b));
 }

@@ -4,6 +4,7 @@ import { entryAt, num } from '../base/at.ts';
 import { BOOLEAN_GRID_MM, normalise } from './booleans.ts';
 import { ringArea, shapeBounds } from './rings.ts';
 import type { Box, Outline, Ring } from './types.ts';
+import type { WorkBudget } from './work.ts';
 
 /** An outline made ready for many comparisons. */
 export interface Prepared {
@@ -15,7 +16,10 @@ export interface Prepared {
 /** Areas below this are rounding of the boolean grid, mm². */
 const LEAST_AREA_MM2 = 1e-6;
 
-/** Does once what every comparison of an outline needs. */
+/**
+ * Does once what every comparison of an outline needs.
+ * @throws EngineError 'geometry.too-much-work' where that would take seconds
+ */
 export function prepareOutline(outline: Outline): Prepared {
   const rings = normalise(outline);
   return { rings, box: shapeBounds(rings) };
@@ -30,18 +34,24 @@ function boxesMeet(a: Box, b: Box): boolean {
  * Area that two outlines share, unless they only touch.
  * @param toleranceMm an area nowhere wider than this counts as touching; 0 counts any area
  * @param within only what lies inside this box counts, mm
+ * @param budget of all that are compared
  * @returns mm², all of the shared area; 0 when they do not meet or only touch
+ * @throws EngineError 'geometry.too-much-work' when the work is more than the budget has left, or takes seconds
  */
-export function sharedArea(a: Prepared, b: Prepared, toleranceMm: number, within: Box): number {
+export function sharedArea(
+  a: Prepared,
+  b: Prepared,
+  { toleranceMm, within, budget }: { toleranceMm: number; within: Box; budget: WorkBudget },
+): number {
   if (!boxesMeet(a.box, b.box) || !boxesMeet(a.box, within) || !boxesMeet(b.box, within)) return 0;
-  let shared = Clipper.intersect(toPaths(a.rings), toPaths(b.rings), ClipperFillRule.NonZero);
+  const both = (one: Paths64, other: Paths64): Paths64 =>
+    budget.run([...one, ...other], () => Clipper.intersect(one, other, ClipperFillRule.NonZero));
+  let shared = both(toPaths(a.rings), toPaths(b.rings));
   if (shared.length === 0) return 0;
-  if (!inside(a.box, within) && !inside(b.box, within)) {
-    shared = Clipper.intersect(shared, [boxPath(within)], ClipperFillRule.NonZero);
-  }
+  if (!inside(a.box, within) && !inside(b.box, within)) shared = both(shared, [boxPath(within)]);
   const area = areaOf(shared);
   if (area < LEAST_AREA_MM2) return 0;
-  return widerThan(shared, area, toleranceMm) ? area : 0;
+  return widerThan(shared, area, { widthMm: toleranceMm, budget }) ? area : 0;
 }
 
 /**
@@ -49,7 +59,7 @@ export function sharedArea(a: Prepared, b: Prepared, toleranceMm: number, within
  * Most areas are settled without moving edges: points within r of the edge fill at most
  * perimeter·r, and a sector of at most πr²/2 at each corner.
  */
-function widerThan(paths: Paths64, areaMm2: number, widthMm: number): boolean {
+function widerThan(paths: Paths64, areaMm2: number, { widthMm, budget }: { widthMm: number; budget: WorkBudget }): boolean {
   const r = widthMm / 2;
   if (r < BOOLEAN_GRID_MM) return true;
   let perimeter = 0;
@@ -62,7 +72,7 @@ function widerThan(paths: Paths64, areaMm2: number, widthMm: number): boolean {
     });
   }
   if (areaMm2 > perimeter * r + (corners * Math.PI * r * r) / 2) return true;
-  const moved = Clipper.inflatePaths(paths, -r / BOOLEAN_GRID_MM, JoinType.Round, EndType.Polygon);
+  const moved = budget.run(paths, () => Clipper.inflatePaths(paths, -r / BOOLEAN_GRID_MM, JoinType.Round, EndType.Polygon));
   return areaOf(moved) >= LEAST_AREA_MM2;
 }
 

@@ -9,6 +9,8 @@ const COMMUTE = 1e-6;
 const SUM_SLACK = 0.9;
 /** So many colours are compared each with each. */
 const FEW = 12;
+/** Looks at a pair in a cell, some ten microseconds each. */
+const MOST_LOOKS = 6_000_000;
 
 /** Pulls that meet, and what each pair of them shows. */
 interface Meeting {
@@ -27,23 +29,28 @@ interface Meeting {
  * @param cells places of the pulls in each cell, ascending
  * Cells of up to five films are looked at in all orders, so that nothing depends on the order of the
  * stack; deeper ones as the stack lies, and there the sum of what may change places stays below the
- * threshold.
+ * threshold. Where that would take minutes, pairs that were not looked at everywhere are held.
  */
 export function raiseInCells(cells: readonly (readonly number[])[], meeting: Meeting, piles: Piles): void {
   const rows = cells.filter((cell) => cell.length > 2 && meets(cell, meeting)).map((pulls) => new Cell(pulls, meeting, piles));
   // Deep cells first: what they hold need not be looked at in the others. Cells as deep as each other do
   // not see what the others find, so that their order makes no difference.
+  let looks = MOST_LOOKS;
   const depths = [...new Set(rows.map(({ depth }) => depth))].sort((a, b) => b - a);
   for (const depth of depths) {
     const level = rows.filter((row) => row.depth === depth);
     // Those deeper than all orders depend on the stack's own in any case, and are quicker one after the other.
     const steps = depth > MOST_IN_ALL_ORDERS ? level.map((row) => [row]) : [level];
     for (const step of steps) {
+      for (const row of step) looks -= row.looks();
+      if (looks < 0) return holdAll(rows, meeting);
       for (const { pair, shown } of step.flatMap((row) => row.swaps())) meeting.deltaE[pair] = Math.max(f64(meeting.deltaE, pair), shown);
     }
   }
   let raised = true;
   while (raised) {
+    for (const row of rows) looks -= row.looks();
+    if (looks < 0) return holdAll(rows, meeting);
     // All cells are asked before any pair is raised: their order makes no difference.
     const wanted = rows.map((cell) => cell.tooMuch());
     raised = false;
@@ -53,6 +60,11 @@ export function raiseInCells(cells: readonly (readonly number[])[], meeting: Mee
       raised = true;
     }
   }
+}
+
+/** Holds every pair that could be free somewhere. */
+function holdAll(rows: readonly Cell[], { deltaE, minDeltaE }: Meeting): void {
+  for (const row of rows) for (const pair of row.free()) deltaE[pair] = Math.max(f64(deltaE, pair), minDeltaE);
 }
 
 /** The cells of a map as ascending places. */
@@ -66,7 +78,7 @@ export function cellsOf(map: { cells: number; words: number; cover: Uint32Array;
 
 /** Pulls of which two only touch share no cell that counts. */
 function meets(cell: readonly number[], { films, deltaE }: Meeting): boolean {
-  return cell.every((a, i) => cell.slice(i + 1).every((b) => f64(deltaE, a * films.length + b) >= 0));
+  return cell.every((a, i) => cell.every((b, j) => j <= i || f64(deltaE, a * films.length + b) >= 0));
 }
 
 /** What lies on one part of the sheet. */
@@ -75,50 +87,68 @@ class Cell {
   private readonly meeting: Meeting;
   private readonly piles: Piles;
   private readonly films: readonly number[];
-  /** The pairs that may yet change places seen or unseen: index into deltaE, and both places in the cell. */
-  private loose: { pair: number; i: number; j: number }[] = [];
+  /**
+   * The pairs that may yet change places seen or unseen: index into deltaE, and both places in the cell.
+   * Not made before it is asked for: by then most are held, and thousands of deep cells fill no memory.
+   */
+  private known: { pair: number; i: number; j: number }[] | null = null;
 
   constructor(pulls: readonly number[], meeting: Meeting, piles: Piles) {
     this.pulls = pulls;
     this.meeting = meeting;
     this.piles = piles;
     this.films = pulls.map((pull) => num(meeting.films, pull));
-    pulls.forEach((a, i) => {
-      for (let j = i + 1; j < pulls.length; j++) this.loose.push({ pair: a * meeting.films.length + num(pulls, j), i, j });
-    });
   }
 
   get depth(): number {
     return this.films.length;
   }
 
+  /** Pairs that may change places here so far. */
+  free(): number[] {
+    return this.loose().map(({ pair }) => pair);
+  }
+
+  /** How often a pair is looked at to ask this cell once. */
+  looks(): number {
+    return this.loose().length;
+  }
+
   /** What each pair that is free so far shows here by itself. */
   swaps(): { pair: number; shown: number }[] {
-    this.forget();
-    const { loose } = this;
+    const loose = this.loose();
     return loose.length === 0 ? [] : this.piles.swaps(this.films, loose).map((shown, at) => ({ pair: entryAt(loose, at).pair, shown }));
   }
 
   /** The free pair to hold because all that is free here shows too much together, with what it shows; null when it does not. */
   tooMuch(): { pair: number; deltaE: number } | null {
-    this.forget();
     const { deltaE, minDeltaE } = this.meeting;
+    const loose = this.loose();
     let sum = 0;
     let worst = { pair: -1, deltaE: -1 };
-    for (const { pair } of this.loose) {
+    for (const { pair } of loose) {
       const shown = f64(deltaE, pair);
       sum += shown;
       if (shown > worst.deltaE) worst = { pair, deltaE: shown };
     }
-    if (this.loose.length < 2 || sum < SUM_SLACK * minDeltaE) return null;
+    if (loose.length < 2 || sum < SUM_SLACK * minDeltaE) return null;
     const together = this.films.length <= MOST_IN_ALL_ORDERS ? this.together() : sum / SUM_SLACK;
     return together < minDeltaE ? null : { pair: worst.pair, deltaE: together };
   }
 
-  /** Leaves out pairs that are held by now, and those that commute. */
-  private forget(): void {
-    const { deltaE, minDeltaE } = this.meeting;
-    this.loose = this.loose.filter(({ pair }) => f64(deltaE, pair) >= COMMUTE && f64(deltaE, pair) < minDeltaE);
+  /** Without pairs that are held by now, and those that commute. */
+  private loose(): { pair: number; i: number; j: number }[] {
+    const { deltaE, minDeltaE, films } = this.meeting;
+    const isLoose = (pair: number): boolean => f64(deltaE, pair) >= COMMUTE && f64(deltaE, pair) < minDeltaE;
+    if (this.known !== null) return (this.known = this.known.filter(({ pair }) => isLoose(pair)));
+    this.known = [];
+    for (const [i, a] of this.pulls.entries()) {
+      for (let j = i + 1; j < this.pulls.length; j++) {
+        const pair = a * films.length + num(this.pulls, j);
+        if (isLoose(pair)) this.known.push({ pair, i, j });
+      }
+    }
+    return this.known;
   }
 
   /** The most that two orders differ which agree in all pairs that are held. */

@@ -2,6 +2,7 @@ import { entryAt, f64, num } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
 import { REFLECTANCE, within } from '../base/limits.ts';
 import { type Prepared, prepareOutline, sharedArea } from '../geometry/shared-area.ts';
+import { WorkBudget } from '../geometry/work.ts';
 import { screenOutline, screenRings, type SheetOutline } from '../shapes/place/placed.ts';
 import { buildCellMap } from '../stack/cell-map.ts';
 import { placedSpans } from '../stack/screen-spans.ts';
@@ -10,10 +11,14 @@ import type { Studio } from '../studio/studio.ts';
 import { cellsOf, raiseInCells } from './cell-swaps.ts';
 import { Piles } from './pile-colours.ts';
 import { SwapDeltas } from './swap-delta.ts';
+import { toldWork } from './told-work.ts';
 
 // Parts of the print that no row of this height goes through are too small to look at.
 const ROW_MM = 0.5;
 const MOST_ROWS = 1500;
+
+/** Work of all clippings of a stack, in steps of about a tenth of a microsecond; 200 pulls of icons all over each other take half of it. */
+const MOST_WORK = 300_000_000;
 
 /** Two pulls that share area on the sheet; positions in the stack, a < b, first down 0. */
 export interface SharedPair {
@@ -44,8 +49,8 @@ export interface OverlapOptions {
  * differ by less than minDeltaE: where several free swaps would add up to more, the largest is held.
  * Piles of up to five films are looked at in all orders, deeper ones as the stack lies.
  * @returns sorted by a, then b; areaMm2 is all that they share on the sheet, by exact clipping
- * @throws EngineError 'order.stack', 'order.drawer', 'order.tolerance', 'order.min-delta-e',
- * 'stack.unknown-screen', 'stack.unknown-ink', 'screen.unknown-shape'
+ * @throws EngineError 'order.stack', 'order.drawer', 'order.tolerance', 'order.min-delta-e', 'order.too-much-work',
+ * 'stack.unknown-screen', 'stack.unknown-ink', 'screen.unknown-shape', 'screen.too-much-work'
  * Cost: a clipping for each pair whose boxes meet.
  */
 export function overlapsOf(stack: Stack, studio: Studio, options: OverlapOptions): Overlap[] {
@@ -65,8 +70,8 @@ export function freeSwaps(stack: Stack, studio: Studio, options: OverlapOptions)
  * All pairs of pulls that share area, whatever the inks: one must dry before the other goes down,
  * also where the order makes no difference to the eye.
  * @returns sorted by a, then b
- * @throws EngineError 'order.stack', 'order.drawer', 'order.tolerance', 'stack.unknown-screen',
- * 'screen.unknown-shape'
+ * @throws EngineError 'order.stack', 'order.drawer', 'order.tolerance', 'order.too-much-work',
+ * 'stack.unknown-screen', 'screen.unknown-shape', 'screen.too-much-work'
  */
 export function dryingPairs(stack: Stack, studio: Studio, options: { toleranceMm: number }): SharedPair[] {
   checkInput(stack, studio);
@@ -76,10 +81,11 @@ export function dryingPairs(stack: Stack, studio: Studio, options: { toleranceMm
   }
   const outlines = prepareStack(stack, studio);
   const sheet = { xMm: 0, yMm: 0, widthMm: studio.paper.widthMm, heightMm: studio.paper.heightMm };
+  const how = { toleranceMm, within: sheet, budget: new WorkBudget(MOST_WORK) };
   const pairs: SharedPair[] = [];
   for (let a = 0; a < outlines.length; a++) {
     for (let b = a + 1; b < outlines.length; b++) {
-      const areaMm2 = sharedArea(entryAt(outlines, a), entryAt(outlines, b), toleranceMm, sheet);
+      const areaMm2 = toldWork([a, b], stack, studio, () => sharedArea(entryAt(outlines, a), entryAt(outlines, b), how));
       if (areaMm2 > 0) pairs.push({ a, b, areaMm2 });
     }
   }
@@ -132,7 +138,8 @@ function prepareStack(stack: Stack, studio: Studio): Prepared[] {
       outline = screenRings(screen, shapes);
       rest.set(pull.screen, outline);
     }
-    return prepareOutline(screenOutline(outline, pull, studio.paper));
+    const sheetOutline = screenOutline(outline, pull, studio.paper);
+    return toldWork([index], stack, studio, () => prepareOutline(sheetOutline));
   });
 }
 

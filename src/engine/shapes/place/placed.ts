@@ -28,13 +28,25 @@ export interface ScreenOffset {
 /**
  * What a screen prints at offset 0, 0 without turn: all of its placed shapes, in sheet mm.
  * Several shapes are joined so that their overlaps count once.
- * @throws EngineError 'screen.unknown-shape' when a placed shape is not in the drawer
+ * @throws EngineError 'screen.unknown-shape' when a placed shape is not in the drawer,
+ *   'screen.too-much-work' where joining them would take many seconds
  */
 export function screenRings(
   screen: Pick<Screen, 'number' | 'placed'>,
   shapes: ShapeSource,
 ): SheetOutline {
-  const outlines = screen.placed.map((placed) => {
+  const outlines = placedOutlines(screen, shapes);
+  if (outlines.length === 0) return { rings: [], fillRule: 'nonzero' };
+  if (outlines.length === 1) return entryAt(outlines, 0);
+  return { rings: joined(outlines, screen), fillRule: 'nonzero' };
+}
+
+/**
+ * Each placed shape by itself, in sheet mm.
+ * @throws EngineError 'screen.unknown-shape' when one is not in the drawer
+ */
+export function placedOutlines(screen: Pick<Screen, 'number' | 'placed'>, shapes: ShapeSource): SheetOutline[] {
+  return screen.placed.map((placed) => {
     const shape = findShape(shapes, placed.shape);
     if (shape === undefined) {
       throw new EngineError(
@@ -45,9 +57,19 @@ export function screenRings(
     }
     return { rings: placeRings(shape.rings, placed), fillRule: shape.fillRule };
   });
-  if (outlines.length === 0) return { rings: [], fillRule: 'nonzero' };
-  if (outlines.length === 1) return entryAt(outlines, 0);
-  return { rings: unionOutlines(outlines), fillRule: 'nonzero' };
+}
+
+function joined(outlines: readonly SheetOutline[], { number }: Pick<Screen, 'number'>): Float64Array[] {
+  try {
+    return unionOutlines(outlines);
+  } catch (error) {
+    if (!(error instanceof EngineError && error.code === 'geometry.too-much-work')) throw error;
+    throw new EngineError(
+      'screen.too-much-work',
+      `The shapes on screen ${number} have too many corners side by side, or cross each other too often; simplify them or spread them over several screens.`,
+      { details: { screen: number } },
+    );
+  }
 }
 
 function findShape(shapes: ShapeSource, id: string): Shape | undefined {

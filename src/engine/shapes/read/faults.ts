@@ -47,9 +47,10 @@ export class FaultList {
    * @param rest the sentence after `file: <element> at line n`
    */
   leftOut(code: string, element: string, place: Place, rest: string): void {
-    const message = `${this.fileName}: <${element}> at line ${place.line} ${rest}`;
+    const name = quote(element);
+    const message = `${this.fileName}: <${name}> at line ${place.line} ${rest}`;
     if (this.list.length >= MAX_PROBLEMS) this.more++;
-    else this.list.push({ code, message, where: `<${element}> at ${placeText(place)}` });
+    else this.list.push({ code, message, where: `<${name}> at ${placeText(place)}` });
   }
 
   /** Something was taken in one of several ways: said of the file as a whole. */
