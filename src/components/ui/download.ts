@@ -26,8 +26,9 @@ export function chooseFiles(accept: string, multiple: boolean): Promise<File[]> 
 export function fileNameOf(title: string, ending: string): string {
   const stem = title
     .normalize('NFKD')
-    .replace(/[^\p{L}\p{N}]+/gu, '-')
-    .replace(/^-+|-+$/g, '')
+    .split(/[^\p{L}\p{N}]+/u)
+    .filter((part) => part !== '')
+    .join('-')
     .toLowerCase();
   return `${stem === '' ? 'untitled' : stem}.${ending}`;
 }

@@ -76,5 +76,5 @@ export function markRows(sheets: readonly EditionSheet[]): { rows: string[][]; s
 /** The order of marks: impressions, BAT, AP, PP, HC, each by its number. */
 function rank(mark: string): number {
   const kind = ['BAT', 'AP', 'PP', 'HC'].findIndex((word) => mark.startsWith(word)) + 1;
-  return kind * 1000 + Number(/(\d+)\//.exec(mark)?.[1] ?? 0);
+  return kind * 1000 + Number(/\d+/.exec(mark)?.[0] ?? 0);
 }

@@ -6,6 +6,8 @@ export type TypedNumber = { value: number; problem: '' } | { value: null; proble
 
 const FRACTION = /^([+-]?)(?:(\d+)\s+)?(\d+)\s*[/⁄]\s*(\d+)$/u;
 const GLYPHS: Readonly<Record<string, string>> = { '¼': '1/4', '½': '1/2', '¾': '3/4', '⅓': '1/3', '⅔': '2/3', '⅛': '1/8', '⅜': '3/8', '⅝': '5/8', '⅞': '7/8' }; // oxfmt-ignore
+/** Signs of a number; more are a text pasted by mistake. */
+const LONGEST = 100;
 const BLANKS = /[\s\u00a0\u2009\u202f'’]/gu;
 
 /**
@@ -18,13 +20,15 @@ const BLANKS = /[\s\u00a0\u2009\u202f'’]/gu;
 export function typedNumber(text: string, decimal: DecimalSign = '.'): TypedNumber {
   const shown = text.trim();
   if (shown === '') return none('Give a number.');
+  if (shown.length > LONGEST) return none(`“${shown.slice(0, 20)}…” is too long for a number: write it in digits, as in 2${decimal}5.`);
   const plain = shown.replace(/^[−–‒-]\s*/u, '-');
-  const fraction = FRACTION.exec(
-    plain.replace(/\s*([¼½¾⅓⅔⅛⅜⅝⅞])$/u, (_, glyph: string) => ` ${GLYPHS[glyph]}`).replace(/^([+-]?) /u, '$1'),
-  );
+  const glyph = GLYPHS[plain.slice(-1)];
+  const written = glyph === undefined ? plain : `${plain.slice(0, -1).trimEnd()} ${glyph}`.replace(/^([+-]?) /u, '$1');
+  const fraction = FRACTION.exec(written);
   if (fraction !== null) return none(`“${shown}” is a fraction: write ${fractionText(fraction, decimal)}.`);
-  const value = Number(withPoint(joined(plain), decimal));
-  if (/^[+-]?[\d.,]*\d[\d.,]*$/u.test(joined(plain)) && Number.isFinite(value)) return { value: value + 0, problem: '' };
+  const digits = joined(plain);
+  const value = Number(withPoint(digits, decimal));
+  if (/^[+-]?[\d.,]+$/u.test(digits) && /\d/u.test(digits) && Number.isFinite(value)) return { value: value + 0, problem: '' };
   return none(`“${shown}” is no number: write it in digits, as in 2${decimal}5.`);
 }
 
@@ -61,7 +65,7 @@ function withPoint(text: string, decimal: DecimalSign): string {
 
 function grouped(text: string, group: DecimalSign, decimal: DecimalSign | ''): string {
   const [whole = '', rest, ...more] = decimal === '' ? [text] : text.split(decimal);
-  const apart = new RegExp(`^[+-]?\\d{1,3}(?:[${group}]\\d{3})+$`, 'u');
+  const apart = group === '.' ? /^[+-]?\d{1,3}(?:\.\d{3})+$/u : /^[+-]?\d{1,3}(?:,\d{3})+$/u;
   if (more.length > 0 || !apart.test(whole) || (rest !== undefined && !/^\d*$/u.test(rest))) return 'NaN';
   return `${whole.replaceAll(group, '')}${rest === undefined ? '' : `.${rest}`}`;
 }

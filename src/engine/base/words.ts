@@ -1,5 +1,12 @@
 import { num } from './at.ts';
 
+/** A text without all the signs at its end that a pattern of one sign finds. */
+export function cutEnd(text: string, sign: RegExp): string {
+  let end = text.length;
+  while (end > 0 && sign.test(text.charAt(end - 1))) end--;
+  return text.slice(0, end);
+}
+
 /** '25 min', '1 h 5 min', '2 h' of minutes, rounded to whole ones. */
 export function minutesText(minutes: number): string {
   const whole = Math.round(minutes);

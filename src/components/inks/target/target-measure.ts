@@ -113,7 +113,7 @@ export class TargetMeasure extends RoomElement {
 
   private onPaste(event: ClipboardEvent, square: TargetSquare): void {
     const text = event.clipboardData?.getData('text/plain') ?? '';
-    if (!/\S\s*\n\s*\S/.test(text)) return;
+    if (!text.trim().includes('\n')) return;
     event.preventDefault();
     this.type(pastedLines(text, this.squares, square.number));
   }

@@ -1,4 +1,5 @@
 import { entryAt } from '../../base/at.ts';
+import { cutEnd } from '../../base/words.ts';
 import type { Token } from './text.ts';
 
 /** What a file says of the numbers in its spectral columns. */
@@ -92,11 +93,13 @@ const TAIL = 24;
 /** What stands before the wavelength in 'SPECTRAL_NM380', 'R 400.5 nm', 'NM_0380', and the wavelength. */
 function bandName(name: string): { family: string; nm: number } | null {
   const head = name.slice(0, -TAIL);
-  const match = /^(.*?)[\s_.-]*0?(\d{3,4}(?:[.,]\d+)?)[\s_]*(?:NM)?$/u.exec(name.slice(-TAIL));
+  const tail = name.slice(-TAIL);
+  const bare = cutEnd(tail.endsWith('NM') ? tail.slice(0, -2) : tail, /[\s_]/u);
+  const match = /0?(\d{3,4}(?:[.,]\d+)?)$/u.exec(bare);
   if (!match) return null;
-  const nm = Number(entryAt(match, 2).replace(',', '.'));
+  const nm = Number(entryAt(match, 1).replace(',', '.'));
   if (!(nm >= NM_RANGE[0] && nm <= NM_RANGE[1])) return null;
-  return { family: (head + entryAt(match, 1)).replaceAll(/[^A-Z0-9%]/gu, ''), nm };
+  return { family: (head + bare.slice(0, match.index)).replaceAll(/[^A-Z0-9%]/gu, ''), nm };
 }
 
 function pairColumns(keys: readonly string[]): FieldRoles['pairs'] {

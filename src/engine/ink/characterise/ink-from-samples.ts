@@ -1,5 +1,6 @@
 import { entryAt } from '../../base/at.ts';
 import { EngineError } from '../../base/error.ts';
+import { cutEnd } from '../../base/words.ts';
 import type { CgatsSample } from '../cgats/read-cgats.ts';
 import type { Surface } from '../film/saunderson.ts';
 import { CARD_BLACK, CARD_WHITE } from './card.ts';
@@ -74,10 +75,7 @@ export function inkFromSamples(samples: readonly CgatsSample[], roles: SampleRol
 export function inkName(overWhite: string, overBlack: string): string {
   let same = 0;
   while (same < overWhite.length && overWhite[same] === overBlack[same]) same++;
-  const stem = overWhite
-    .slice(0, same)
-    .replace(/[\s_,;:.(/-]+$/, '')
-    .replace(/(^|[\s_-])(over|on)$/i, '')
-    .replace(/[\s_,;:.(/-]+$/, '');
+  const between = /[\s_,;:.(/-]/u;
+  const stem = cutEnd(cutEnd(overWhite.slice(0, same), between).replace(/(^|[\s_-])(over|on)$/i, ''), between);
   return stem.length >= 2 ? stem : overWhite;
 }

@@ -18,7 +18,7 @@ export function readingsOfSamples(samples: readonly CgatsSample[], squares: read
   const bySquare = new Map<TargetSquare, CgatsSample[]>();
   const strange: string[] = [];
   for (const sample of samples) {
-    const digits = /^\D*?0*(\d+)$/.exec(sample.id.trim())?.[1];
+    const digits = /^\D*(\d+)$/.exec(sample.id.trim())?.[1];
     const square = squares.find(({ number }) => number === Number(digits));
     if (square === undefined) strange.push(sample.id === '' ? sample.name : sample.id);
     else bySquare.set(square, [...(bySquare.get(square) ?? []), sample]);

@@ -43,7 +43,7 @@ export function pastedLines(text: string, squares: readonly TargetSquare[], from
     .split(/\r?\n/)
     .map((line) => line.trim())
     .filter((line) => line !== '');
-  const numbered = lines.map((line) => /^(\d+)[\s,;:]+(.+)$/.exec(line));
+  const numbered = lines.map((line) => /^(\d+)[\s,;:]+([^\s,;:].*)$/.exec(line));
   const start = squares.findIndex(({ number }) => number === from);
   return lines.flatMap((line, i): [TargetSquare, string][] => {
     const [, number, rest] = numbered[i] ?? [];
