@@ -1,7 +1,9 @@
 import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
 import { devConnection } from './.ci/dev-connection.ts';
+import { installable } from './.ci/installable.ts';
 import { notices } from './.ci/notices.ts';
+import { OFFLINE_FILE } from './src/workers/api/offline-api.ts';
 
 /**
  * Vitest calls an imported function through a getter of its module, which costs the engine's inner
@@ -18,12 +20,16 @@ const boundReads: Plugin = {
 };
 
 export default defineConfig({
-  plugins: [boundReads, devConnection(), notices()],
+  plugins: [boundReads, devConnection(), notices(), installable()],
   base: './',
   build: {
     target: 'es2022',
     chunkSizeWarningLimit: 1500,
-    rollupOptions: { input: ['index.html', 'src/components/ui/kit.html'] },
+    rollupOptions: {
+      input: { index: 'index.html', kit: 'src/components/ui/kit.html', offline: 'src/workers/entry/offline.worker.ts' },
+      // The browser looks for it beside the page, under one name in every build.
+      output: { entryFileNames: ({ name }) => (name === 'offline' ? OFFLINE_FILE : 'assets/[name]-[hash].js') },
+    },
   },
   worker: { format: 'es' },
   test: {

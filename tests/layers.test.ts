@@ -35,6 +35,7 @@ const ONLY: [RegExp, RegExp][] = [
   [/^pixi\.js/, /^components\/canvas\//],
   [/^comlink$/, /^workers\//],
   [/^idb$/, /^workers\/(entry|jobs)\/storage/],
+  [/^workbox-/, /^workers\/.*\/offline/],
   [/^lit/, /^components\//],
 ];
 

@@ -1,5 +1,6 @@
 import type { Project } from '../engine/project/types.ts';
 import { sentenceOf } from '../workers/client/client.ts';
+import { keepOffline } from '../workers/client/offline.ts';
 import { AppStore } from './app-store.ts';
 import { handOver } from './keep/handover.ts';
 import { askToPersist } from './keep/persist.ts';
@@ -27,5 +28,11 @@ export async function boot(): Promise<{ store: AppStore; saver: AutoSaver }> {
   if (read.notice !== null) store.tell(read.notice);
   handOver(store, saver);
   askToPersist(store);
+  keepOffline((load) =>
+    store.tell('A newer Pullstack is here. It opens when you say so, or when all its tabs were closed.', 'news', {
+      label: 'Open it',
+      act: load,
+    }),
+  );
   return { store, saver };
 }

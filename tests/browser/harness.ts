@@ -9,6 +9,14 @@ const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 /** Where a reader of a failed test finds the pictures. */
 export const SHOTS = fileURLToPath(new URL('./shots', import.meta.url));
 
+const CHROMIUM = process.env.CHROMIUM_PATH ?? (existsSync('/usr/bin/chromium') ? '/usr/bin/chromium' : undefined);
+
+/** How Chromium starts where there is no graphics card. */
+export const LAUNCH = {
+  ...(CHROMIUM === undefined ? {} : { executablePath: CHROMIUM }),
+  args: ['--no-sandbox', '--use-gl=angle', '--use-angle=swiftshader', '--enable-unsafe-swiftshader'],
+};
+
 /** The built app, served on this machine, and a real Chromium. */
 export interface Studio {
   url: string;
@@ -26,11 +34,7 @@ export async function openStudio(): Promise<Studio> {
   });
   const address = server.httpServer.address();
   if (address === null || typeof address === 'string') throw new Error('the preview server has no port');
-  const executablePath = process.env.CHROMIUM_PATH ?? (existsSync('/usr/bin/chromium') ? '/usr/bin/chromium' : undefined);
-  const browser = await chromium.launch({
-    ...(executablePath === undefined ? {} : { executablePath }),
-    args: ['--no-sandbox', '--use-gl=angle', '--use-angle=swiftshader', '--enable-unsafe-swiftshader'],
-  });
+  const browser = await chromium.launch(LAUNCH);
   return {
     url: `http://127.0.0.1:${address.port}/`,
     browser,
@@ -50,7 +54,7 @@ export interface WatchedPage {
 
 /** A fresh browser profile with one page. */
 export async function openPage(studio: Studio, viewport = { width: 1440, height: 900 }): Promise<WatchedPage> {
-  const context = await studio.browser.newContext({ viewport });
+  const context = await studio.browser.newContext({ viewport, serviceWorkers: 'block' });
   const page = await context.newPage();
   const errors: string[] = [];
   watch(page, studio, errors);
