@@ -41,6 +41,8 @@ const pressSchema = z.object({
   proofs: z.int().min(0).max(100).exactOptional(),
 });
 
+const curve = z.array(z.number().min(0).max(1.2)).length(36);
+
 const targetSchema = z
   .object({
     inks: z
@@ -53,10 +55,14 @@ const targetSchema = z
           first: id,
           over: id.nullable(),
           lab: labSchema,
-          reflectance: z.array(z.number().min(0).max(1.2)).length(36).optional(),
+          reflectance: curve.optional(),
         }),
       )
       .max(MOST_ENTRIES),
+    few: z
+      .array(z.object({ films: z.array(id).min(1).max(MOST_PULLS), lab: labSchema.optional(), reflectance: curve.optional() }))
+      .max(MOST_ENTRIES)
+      .optional(),
   })
   .optional();
 

@@ -4,7 +4,7 @@ import { defined } from '../../../engine/base/at.ts';
 import type { Swatch } from '../../../engine/ink/film/swatch.ts';
 import { checkSquares, fittedInk, type OverprintFit } from '../../../engine/ink/fit/fit-overprints.ts';
 import { expectedSwatch } from '../../../engine/ink/target/expected-swatch.ts';
-import { readingsOfSamples } from '../../../engine/ink/target/sample-readings.ts';
+import { sampleReadings } from '../../../engine/ink/target/sample-readings.ts';
 import {
   isReadingOf,
   type MeasuredSquare,
@@ -135,7 +135,7 @@ export class TargetMeasure extends RoomElement {
   }
 
   private take(read: Measurements): void {
-    const { readings, remarks } = readingsOfSamples(read.samples, this.squares);
+    const { readings, remarks } = sampleReadings(read.samples, this.squares);
     this.measurements = read;
     this.misread = new Map();
     this.remarks =

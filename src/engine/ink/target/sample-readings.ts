@@ -1,11 +1,11 @@
 import { defined, entryAt, num } from '../../base/at.ts';
 import { labD50, type Lab } from '../../colour/lab.ts';
 import type { CgatsSample } from '../cgats/read-cgats.ts';
-import type { Reading, TargetSquare } from './target.ts';
+import type { Reading } from './target.ts';
 
 /** What a measurement file gives for a target. */
-export interface FileReadings {
-  readings: [TargetSquare, Reading][];
+export interface FileReadings<Square> {
+  readings: [Square, Reading][];
   /** What was left out or joined, in sentences. */
   remarks: string[];
 }
@@ -14,8 +14,11 @@ export interface FileReadings {
  * Readings by sample id, which is the square's number; ids such as 'S07' count as 7. Several samples
  * of one square are averaged.
  */
-export function readingsOfSamples(samples: readonly CgatsSample[], squares: readonly TargetSquare[]): FileReadings {
-  const bySquare = new Map<TargetSquare, CgatsSample[]>();
+export function sampleReadings<Square extends { number: number }>(
+  samples: readonly CgatsSample[],
+  squares: readonly Square[],
+): FileReadings<Square> {
+  const bySquare = new Map<Square, CgatsSample[]>();
   const strange: string[] = [];
   for (const sample of samples) {
     const digits = /^\D*(\d+)$/.exec(sample.id.trim())?.[1];
@@ -35,7 +38,7 @@ export function readingsOfSamples(samples: readonly CgatsSample[], squares: read
     remarks.push(
       `Square ${twice.slice(0, 8).join(', ')}${twice.length > 8 ? ' and more' : ''} was measured more than once; the mean is taken.`,
     );
-  const readings = [...bySquare].map(([square, list]): FileReadings['readings'][number] => [square, meanReading(list)]);
+  const readings = [...bySquare].map(([square, list]): FileReadings<Square>['readings'][number] => [square, meanReading(list)]);
   return { readings: readings.sort(([a], [b]) => a.number - b.number), remarks };
 }
 

@@ -13,11 +13,23 @@ export interface MeasuredSquare {
   reflectance?: number[] | undefined;
 }
 
+/** A square of a few that tell much: some films on each other, and what was read of it. */
+export interface FewSquare {
+  /** Ids of inks, first down first; one stroke each. */
+  films: string[];
+  /** D50/2°; absent while it is not read. */
+  lab?: Lab | undefined;
+  /** 36 bands, 0–1, where the instrument gave them; counts before the Lab. */
+  reflectance?: number[] | undefined;
+}
+
 /** A target of inks over each other, pulled by hand and measured. */
 export interface Target {
   /** Inks in the order of its rows and columns, each once. */
   inks: string[];
   squares: MeasuredSquare[];
+  /** The few squares that were chosen to be pulled instead, in the order of their numbers; absent until they are. */
+  few?: FewSquare[] | undefined;
 }
 
 /** A square of a target: one ink, or one over another. */
@@ -62,8 +74,12 @@ export function withInk(target: Target, ink: string, on: boolean): Target {
 }
 
 /** Ids of all inks that a target names, as often as it does. */
-export function namedInks({ inks, squares }: Target): string[] {
-  return [...inks, ...squares.flatMap(({ first, over }) => (over === null ? [first] : [first, over]))];
+export function namedInks({ inks, squares, few = [] }: Target): string[] {
+  return [
+    ...inks,
+    ...few.flatMap(({ films }) => films),
+    ...squares.flatMap(({ first, over }) => (over === null ? [first] : [first, over])),
+  ];
 }
 
 /** Whether a reading is of a square. */

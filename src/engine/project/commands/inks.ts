@@ -76,8 +76,12 @@ function removeInk(draft: Draft<Project>, ink: string): void {
   if (draft.target !== undefined) draft.target = withoutInk(draft.target, ink);
 }
 
-function withoutInk({ inks, squares }: Target, ink: string): Target {
-  return { inks: inks.filter((id) => id !== ink), squares: squares.filter(({ first, over }) => first !== ink && over !== ink) };
+function withoutInk({ inks, squares, few }: Target, ink: string): Target {
+  return {
+    inks: inks.filter((id) => id !== ink),
+    squares: squares.filter(({ first, over }) => first !== ink && over !== ink),
+    ...(few === undefined ? {} : { few: few.filter(({ films }) => !films.includes(ink)) }),
+  };
 }
 
 /** Mixes are weighed from stock inks only: each must be there, and be no mix and in none if it becomes one. */

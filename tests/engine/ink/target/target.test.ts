@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { deltaE2000 } from '../../../../src/engine/colour/delta-e.ts';
-import { readingsOfSamples } from '../../../../src/engine/ink/target/sample-readings.ts';
+import { sampleReadings } from '../../../../src/engine/ink/target/sample-readings.ts';
 import { layOutTarget, PAGES } from '../../../../src/engine/ink/target/target-layout.ts';
 import { type Target, targetSquares, withInk, withReadings } from '../../../../src/engine/ink/target/target.ts';
 import { readingText, typedColour } from '../../../../src/engine/ink/target/typed-colour.ts';
@@ -103,11 +103,11 @@ describe('pastedLines', () => {
   });
 });
 
-describe('readingsOfSamples', () => {
+describe('sampleReadings', () => {
   const curve = (value: number): Float64Array => new Float64Array(36).fill(value);
 
   it('should go by the ids, whatever stands before the number', () => {
-    const { readings, remarks } = readingsOfSamples(
+    const { readings, remarks } = sampleReadings(
       [
         { id: '3', name: '', reflectance: curve(0.5) },
         { id: 'S01', name: '', lab: [50, 1, 2] },
@@ -122,7 +122,7 @@ describe('readingsOfSamples', () => {
   });
 
   it('should average what was measured twice and say so', () => {
-    const { readings, remarks } = readingsOfSamples(
+    const { readings, remarks } = sampleReadings(
       [
         { id: '2', name: '', reflectance: curve(0.2) },
         { id: '2', name: '', reflectance: curve(0.4) },
@@ -134,7 +134,7 @@ describe('readingsOfSamples', () => {
   });
 
   it('should leave out strange ids and name them', () => {
-    const { readings, remarks } = readingsOfSamples(
+    const { readings, remarks } = sampleReadings(
       [
         { id: 'A', name: '', lab: [1, 0, 0] },
         { id: '7', name: '', lab: [1, 0, 0] },
