@@ -25,6 +25,7 @@ import { swatchTemplate } from './overprint/marked-swatch.ts';
 import './match/match-ink.ts';
 import './overprint/overprint-chart.ts';
 import './paper/paper-form.ts';
+import './printing/printing-settings.ts';
 
 /** What lies open beside the shelf: an ink of it, a new one, or a search for a mix. */
 type Side = { kind: 'ink'; id: string } | { kind: 'add' } | { kind: 'match' };
@@ -93,6 +94,7 @@ export class InksRoom extends RoomElement {
             <overprint-chart .store=${this.store}></overprint-chart>
           </section>
           ${this.renderStrokeGain()}
+          <printing-settings .store=${this.store}></printing-settings>
           <ps-cautions topic="inks"></ps-cautions>
         </div>
         ${
@@ -108,7 +110,7 @@ export class InksRoom extends RoomElement {
   }
 
   private renderInks(inks: readonly Ink[], open: Side | null) {
-    const { strokeGain } = this.store.project.drawer;
+    const { drawer: studio } = this.store.project;
     return html`<section aria-labelledby="inks-head">
       <header class="row">
         <h2 id="inks-head">Inks</h2>
@@ -126,7 +128,7 @@ export class InksRoom extends RoomElement {
               (ink) => ink.id,
               (ink) => html`<li>
                 <button aria-pressed=${open?.kind === 'ink' && open.id === ink.id} aria-label="${ink.name}, ${basisShort(ink)}" @click=${() => this.open({ kind: 'ink', id: ink.id })}>
-                  ${drawdownCard(ink, strokeGain)}
+                  ${drawdownCard(ink, studio)}
                   <span class="label"><span class="ink-name">${ink.name}</span><span class="soft small">${basisShort(ink)}</span></span>
                 </button>
               </li>`,

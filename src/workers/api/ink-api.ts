@@ -1,5 +1,6 @@
 import type { Problem } from '../../engine/base/error.ts';
 import type { CgatsSample } from '../../engine/ink/cgats/read-cgats.ts';
+import type { Grounds } from '../../engine/ink/characterise/card.ts';
 import type { OverprintFit, PulledSquare } from '../../engine/ink/fit/fit-overprints.ts';
 import type { MatchOptions, MatchResult } from '../../engine/ink/mix/match.ts';
 import type { Ink, Lab, Paper } from '../../engine/ink/types.ts';
@@ -39,7 +40,8 @@ export interface OverprintRequest {
 /** Inks and shapes: what files hold, and what measured colours make of inks. */
 export interface InkApi {
   readShapeFile(text: string, fileName: string, id: string): ReadShapeResult;
-  inkCurves(overWhite: Lab, overBlack: Lab): InkCurvesResult;
+  /** @param grounds that the colours were seen on; the invented card by default */
+  inkCurves(overWhite: Lab, overBlack: Lab, grounds?: Grounds): InkCurvesResult;
   /** Samples of a CGATS text, with what is wrong or was assumed. */
   readMeasurements(text: string, fileName: string): { samples: CgatsSample[]; problems: Problem[] };
   /**

@@ -1,6 +1,7 @@
 import type { Problem } from '../../engine/base/error.ts';
 import type { Clash } from '../../engine/explore/search/clash.ts';
 import type { OrderCount } from '../../engine/explore/types.ts';
+import type { Grounds } from '../../engine/ink/characterise/card.ts';
 import type { OverprintFit } from '../../engine/ink/fit/fit-overprints.ts';
 import type { MatchResult } from '../../engine/ink/mix/match.ts';
 import type { Lab } from '../../engine/ink/types.ts';
@@ -112,8 +113,8 @@ export class EngineClient {
     return this.run(control, (seat, job, onProgress) => seat.api.veils({ ...keyed(seat, request), job }, onProgress));
   }
 
-  inkCurves(overWhite: Lab, overBlack: Lab) {
-    return this.desk.callAgain(({ api }) => api.inkCurves(overWhite, overBlack));
+  inkCurves(overWhite: Lab, overBlack: Lab, grounds?: Grounds) {
+    return this.desk.callAgain(({ api }) => api.inkCurves(overWhite, overBlack, grounds));
   }
 
   readMeasurements(text: string, fileName: string) {

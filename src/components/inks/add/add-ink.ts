@@ -127,7 +127,7 @@ export class AddInk extends LitElement {
     const { way } = this;
     if (way === null) return this.renderWays();
     const props: WayProps = {
-      strokeGain: this.store.project.drawer.strokeGain,
+      studio: this.store.project.drawer,
       measurements: this.measurements,
       onDraft: (event) => (this.draft = event.detail),
       onRead: (event) => this.dispatchEvent(new CustomEvent('read', { detail: event.detail })),

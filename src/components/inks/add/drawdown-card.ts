@@ -3,6 +3,7 @@ import { CARD_BLACK, CARD_WHITE } from '../../../engine/ink/characterise/card.ts
 import { drawdown } from '../../../engine/ink/film/drawdown.ts';
 import { swatchOf } from '../../../engine/ink/film/swatch.ts';
 import type { Ink } from '../../../engine/ink/types.ts';
+import type { Studio } from '../../../engine/studio/studio.ts';
 import { stackHost } from '../../ui/layout-style.ts';
 import { markStyles, swatchTemplate } from '../overprint/marked-swatch.ts';
 
@@ -39,7 +40,7 @@ export const drawdownWay = css`
 export const CARD_STYLE = `--card-white:${CARD_HEX.white};--card-black:${CARD_HEX.black}`;
 
 /** A drawdown: one stroke pulled over the white and the black of a contrast card. */
-export function drawdownCard(ink: Pick<Ink, 'kx' | 'sx'>, strokeGain: number) {
-  const { white, black } = drawdown(ink, 1, strokeGain);
+export function drawdownCard(ink: Pick<Ink, 'kx' | 'sx'>, { strokeGain, surface }: Pick<Studio, 'strokeGain' | 'surface'>) {
+  const { white, black } = drawdown(ink, 1, strokeGain, surface);
   return html`<span class="card" style=${CARD_STYLE}><span class="draw">${swatchTemplate(white)}${swatchTemplate(black)}</span></span>`;
 }

@@ -1,11 +1,16 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { roundedLab } from '../../../engine/colour/lab.ts';
+import { CARD, CARD_BLACK, CARD_WHITE, type Grounds } from '../../../engine/ink/characterise/card.ts';
+import { coloursOn } from '../../../engine/ink/characterise/characterise.ts';
 import { guessInk } from '../../../engine/ink/characterise/guess.ts';
 import type { InkDraft } from '../../../engine/ink/characterise/ink-draft.ts';
+import { type GroundChoice, groundsOf, usualGrounds } from '../../../engine/ink/characterise/own-grounds.ts';
 import type { Ink } from '../../../engine/ink/types.ts';
+import type { Studio } from '../../../engine/studio/studio.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { drawdownCard, drawdownWay } from './drawdown-card.ts';
+import './ground-choice.ts';
 import '../photo/photo-card.ts';
 import './two-colours.ts';
 import type { Colours, ColoursFound, TwoColours } from './two-colours.ts';
@@ -27,18 +32,49 @@ const SOURCES = [
 export class DrawdownWay extends LitElement {
   static override styles = [controls, drawdownWay];
 
-  @property({ type: Number }) strokeGain = 0;
+  @property({ attribute: false }) studio!: Studio;
   @state() private found: ColoursFound = start();
+  @state() private choice: GroundChoice | null = null;
   @state() private fromPhoto = false;
   @query('two-colours') private two!: TwoColours;
 
   protected override firstUpdated(): void {
-    this.send(this.found);
+    void this.two.ask(this.found);
+  }
+
+  private get chosen(): GroundChoice {
+    return (this.choice ??= usualGrounds(this.studio));
+  }
+
+  private get onCard(): boolean {
+    return this.fromPhoto || (this.chosen.white === 'card' && this.chosen.black === 'card');
+  }
+
+  /** What the colours were seen on; undefined while there is no such ground. A photo is read against the card that it shows. */
+  private grounds(): Grounds | undefined {
+    const { studio } = this;
+    if (this.fromPhoto) return { ...CARD, surface: studio.surface };
+    try {
+      return groundsOf(this.chosen, studio);
+    } catch {
+      return undefined;
+    }
+  }
+
+  private onGround(choice: GroundChoice): void {
+    this.choice = choice;
+    // The same two colours seen on something else are another ink.
+    void this.updateComplete.then(() => (this.grounds() === undefined ? this.send(null) : this.two.ask(this.found)));
   }
 
   private send(found: ColoursFound | null): void {
-    const detail: InkDraft | null =
-      found === null ? null : { basis: 'drawdown', overWhite: found.overWhite, overBlack: found.overBlack, kx: found.kx, sx: found.sx };
+    let detail: InkDraft | null = null;
+    if (found !== null) {
+      const { kx, sx } = found;
+      // An ink keeps what it shows on the standard card, whatever it was seen on.
+      const { overWhite, overBlack } = this.onCard ? found : coloursOn(found, CARD_WHITE, CARD_BLACK, this.studio.surface);
+      detail = { basis: 'drawdown', overWhite, overBlack, kx, sx };
+    }
     this.dispatchEvent(new CustomEvent<InkDraft | null>('draft', { detail }));
   }
 
@@ -51,8 +87,13 @@ export class DrawdownWay extends LitElement {
         .value=${this.fromPhoto ? 'photo' : 'typed'}
         @pick=${(event: CustomEvent<string>) => (this.fromPhoto = event.detail === 'photo')}
       ></ps-choice>
-      ${this.fromPhoto ? html`<photo-card @colours=${(event: CustomEvent<Colours>) => void this.two.ask(event.detail)}></photo-card>` : nothing}
+      ${
+        this.fromPhoto
+          ? html`<photo-card @colours=${(event: CustomEvent<Colours>) => void this.two.ask(event.detail)}></photo-card>`
+          : html`<ground-choice .studio=${this.studio} .choice=${this.chosen} @pick=${(event: CustomEvent<GroundChoice>) => this.onGround(event.detail)}></ground-choice>`
+      }
       <two-colours
+        .grounds=${this.grounds()}
         .colours=${found}
         unsaved="No ink can be so; nothing can be added yet."
         @found=${(event: CustomEvent<ColoursFound>) => {
@@ -62,7 +103,7 @@ export class DrawdownWay extends LitElement {
         @refused=${() => this.send(null)}
         @forgotten=${() => this.send(this.found)}
       ></two-colours>
-      ${drawdownCard(found satisfies Pick<Ink, 'kx' | 'sx'>, this.strokeGain)}
+      ${drawdownCard(found satisfies Pick<Ink, 'kx' | 'sx'>, this.studio)}
       ${found.moved === 0 ? nothing : html`<p class="small">${found.moved === 1 ? 'One band' : `${found.moved} bands`} had to be moved to be a film that can exist.</p>`}
     `;
   }

@@ -1,20 +1,31 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { EngineError } from '../../../engine/base/error.ts';
+import { roundTo } from '../../../engine/base/units.ts';
 import { deltaE2000 } from '../../../engine/colour/delta-e.ts';
-import { guessInk, type Opacity } from '../../../engine/ink/characterise/guess.ts';
+import { CARD_BLACK, CARD_WHITE } from '../../../engine/ink/characterise/card.ts';
+import { coloursOn } from '../../../engine/ink/characterise/characterise.ts';
+import { guessInk, OPACITIES, OPACITY, type Opacity } from '../../../engine/ink/characterise/guess.ts';
 import type { InkDraft } from '../../../engine/ink/characterise/ink-draft.ts';
 import { offeredColour } from '../../../engine/ink/characterise/nearest-colours.ts';
-import './colour-field.ts';
+import { type GroundChoice, groundsOf, usualGrounds } from '../../../engine/ink/characterise/own-grounds.ts';
 import type { Lab } from '../../../engine/ink/types.ts';
+import type { Studio } from '../../../engine/studio/studio.ts';
 import { controls } from '../../ui/controls-style.ts';
+import '../../ui/kit/number-field.ts';
+import type { NumberPick } from '../../ui/kit/number-field.ts';
+import './colour-field.ts';
 import { drawdownCard, drawdownWay } from './drawdown-card.ts';
+import './ground-choice.ts';
 
-const OPACITIES: Record<Opacity, string> = {
+const NAMES: Record<Opacity, string> = {
   transparent: 'Transparent: black stays black under it',
   translucent: 'Translucent: it tints black',
   opaque: 'Opaque: black hardly shows',
 };
+
+/** Nearer to a name than this is that name. */
+const SAME_OPACITY = 0.005;
 
 /** An ink from one colour and how much it seems to hide. Sends `draft`, null while there is none. */
 @customElement('guess-way')
@@ -39,47 +50,68 @@ export class GuessWay extends LitElement {
     `,
   ];
 
-  @property({ type: Number }) strokeGain = 0;
+  @property({ attribute: false }) studio!: Studio;
   @state() private colour: Lab = [64, 12, 38];
-  @state() private opacity: Opacity = 'translucent';
+  @state() private opacity = OPACITIES.translucent;
+  @state() private choice: GroundChoice | null = null;
   private draft: InkDraft | null = null;
+  /** How far the ink is from the colour that was asked for, on its ground. */
+  private off = 0;
   private nearest: Lab | null = null;
   private problem = '';
 
+  private get chosen(): GroundChoice {
+    return (this.choice ??= usualGrounds(this.studio));
+  }
+
   protected override willUpdate(): void {
+    const { studio } = this;
     this.nearest = null;
     this.problem = '';
+    this.draft = null;
     try {
-      const { kx, sx, overWhite, overBlack } = guessInk(this.colour, this.opacity);
-      this.draft = { basis: 'guess', overWhite, overBlack, kx: Array.from(kx), sx: Array.from(sx) };
+      const { kx, sx, overWhite } = guessInk(this.colour, this.opacity, groundsOf(this.chosen, studio));
+      this.off = deltaE2000(this.colour, overWhite);
+      const onCard = coloursOn({ kx, sx }, CARD_WHITE, CARD_BLACK, studio.surface);
+      this.draft = { basis: 'guess', ...onCard, kx: Array.from(kx), sx: Array.from(sx) };
     } catch (error) {
       if (!(error instanceof EngineError)) throw error;
-      this.draft = null;
       this.problem = error.message;
       this.nearest = offeredColour(error, this.colour);
     }
   }
 
   protected override updated(changed: Map<string, unknown>): void {
-    if (changed.has('colour') || changed.has('opacity'))
+    if (['colour', 'opacity', 'choice', 'studio'].some((name) => changed.has(name)))
       this.dispatchEvent(new CustomEvent<InkDraft | null>('draft', { detail: this.draft }));
   }
 
   override render() {
-    const { draft, nearest } = this;
-    const off = draft === null ? 0 : deltaE2000(this.colour, draft.overWhite);
+    const { draft, nearest, off, studio } = this;
+    const named = (Object.keys(NAMES) as Opacity[]).find((name) => Math.abs(OPACITIES[name] - this.opacity) < SAME_OPACITY);
     return html`
+      <ground-choice .studio=${studio} .choice=${this.chosen} @pick=${(event: CustomEvent<GroundChoice>) => (this.choice = event.detail)}></ground-choice>
       <colour-field label="One stroke over white" .lab=${this.colour} .problem=${this.problem} @pick=${(event: CustomEvent<Lab>) => (this.colour = event.detail)}></colour-field>
       ${nearest === null ? nothing : html`<div class="row"><button @click=${() => (this.colour = nearest)}>Take the nearest</button></div>`}
       <fieldset>
         <legend>How much it hides</legend>
-        ${(Object.keys(OPACITIES) as Opacity[]).map(
-          (opacity) =>
-            html`<label><input type="radio" name="opacity" .checked=${this.opacity === opacity} @change=${() => (this.opacity = opacity)} /> ${OPACITIES[opacity]}</label>`,
+        ${(Object.keys(NAMES) as Opacity[]).map(
+          (name) =>
+            html`<label><input type="radio" name="opacity" .checked=${named === name} @change=${() => (this.opacity = OPACITIES[name])} /> ${NAMES[name]}</label>`,
         )}
+        <ps-number
+          label="Opacity: how light one stroke would be over black if it took no light"
+          unit="%"
+          min=${OPACITY.least * 100}
+          max=${OPACITY.most * 100}
+          step="1"
+          decimals="0"
+          .value=${roundTo(this.opacity * 100, 1)}
+          @pick=${(event: NumberPick) => (this.opacity = event.detail / 100)}
+        ></ps-number>
       </fieldset>
-      ${draft === null ? nothing : drawdownCard(draft, this.strokeGain)}
-      ${off > 1 ? html`<p class="small">So light and so ${this.opacity} cannot be both: over white it will be ΔE ${off.toFixed(1)} off.</p>` : nothing}
+      ${draft === null ? nothing : drawdownCard(draft, studio)}
+      ${draft !== null && off > 1 ? html`<p class="small">So light and so ${named ?? 'opaque'} cannot be both: over white it will be ΔE ${off.toFixed(1)} off.</p>` : nothing}
     `;
   }
 }

@@ -1,6 +1,7 @@
 import { html, type TemplateResult } from 'lit';
 import type { InkDraft } from '../../../engine/ink/characterise/ink-draft.ts';
 import type { InkBasis } from '../../../engine/ink/types.ts';
+import type { Studio } from '../../../engine/studio/studio.ts';
 import type { Measurements } from './cgats-file.ts';
 import './drawdown-way.ts';
 import './guess-way.ts';
@@ -8,8 +9,7 @@ import './measured-way.ts';
 
 /** What the element of a way is given, and what it tells. */
 export interface WayProps {
-  /** What each further stroke adds, as a share of the first. */
-  strokeGain: number;
+  studio: Studio;
   /** A file that was read for an ink before this one. */
   measurements: Measurements | null;
   /** The ink as far as it goes; null while there is none. */
@@ -37,23 +37,23 @@ export const INK_WAYS: readonly InkWay[] = [
     trust: 'Trust it for choosing colours',
     needs: 'A file of an instrument that read the ink over white and over black.',
     bars: 3,
-    element: ({ measurements, onRead, onDraft }) =>
-      html`<measured-way .measurements=${measurements} @read=${onRead} @draft=${onDraft}></measured-way>`,
+    element: ({ studio, measurements, onRead, onDraft }) =>
+      html`<measured-way .surface=${studio.surface} .measurements=${measurements} @read=${onRead} @draft=${onDraft}></measured-way>`,
     begun: ({ measurements }) => measurements !== null,
   },
   {
     name: 'Drawdown',
     trust: 'Trust it for planning; pull a test',
-    needs: 'Two colours, over white and over black: typed, or picked from a photo of a contrast card.',
+    needs: 'Two colours, over white and over black, on your own paper or a card: typed, or picked from a photo of a contrast card.',
     bars: 2,
-    element: ({ strokeGain, onDraft }) => html`<drawdown-way .strokeGain=${strokeGain} @draft=${onDraft}></drawdown-way>`,
+    element: ({ studio, onDraft }) => html`<drawdown-way .studio=${studio} @draft=${onDraft}></drawdown-way>`,
   },
   {
     name: 'Guess',
     trust: 'For sketching only',
     needs: 'One colour and how much it hides.',
     bars: 1,
-    element: ({ strokeGain, onDraft }) => html`<guess-way .strokeGain=${strokeGain} @draft=${onDraft}></guess-way>`,
+    element: ({ studio, onDraft }) => html`<guess-way .studio=${studio} @draft=${onDraft}></guess-way>`,
   },
 ];
 

@@ -9,6 +9,7 @@ import { type SampledInk, inkFromSamples } from '../../../engine/ink/characteris
 import { sampleSwatch } from '../../../engine/ink/characterise/sample-colour.ts';
 import './cgats-file.ts';
 import { guessRoles, type SampleRoles, STANDARD_CARD } from '../../../engine/ink/characterise/sample-roles.ts';
+import type { Surface } from '../../../engine/ink/film/printing.ts';
 import { type Swatch, swatchOf } from '../../../engine/ink/film/swatch.ts';
 import { controls } from '../../ui/controls-style.ts';
 import '../../ui/kit/fold.ts';
@@ -104,12 +105,15 @@ export class MeasuredWay extends LitElement {
     `,
   ];
 
+  /** That the instrument saw; left out, there is none. */
+  @property({ attribute: false }) surface: Surface | undefined;
   @property({ attribute: false }) measurements: Measurements | null = null;
   @state() private roles: SampleRoles | null = null;
   private chosen: SampledInk | null = null;
   private swatches: Swatch[] = [];
 
   protected override willUpdate(changed: Map<string, unknown>): void {
+    if (changed.has('surface') && !changed.has('measurements')) this.set(this.roles);
     if (!changed.has('measurements')) return;
     const samples = this.measurements?.samples ?? [];
     this.swatches = samples.map(sampleSwatch);
@@ -118,7 +122,7 @@ export class MeasuredWay extends LitElement {
 
   private set(roles: SampleRoles | null): void {
     this.roles = roles;
-    this.chosen = roles === null ? null : inkFromSamples(defined(this.measurements).samples, roles);
+    this.chosen = roles === null ? null : inkFromSamples(defined(this.measurements).samples, roles, this.surface);
     this.dispatchEvent(new CustomEvent<InkDraft | null>('draft', { detail: this.chosen?.draft ?? null }));
   }
 

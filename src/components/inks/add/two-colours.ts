@@ -2,6 +2,7 @@ import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Problem } from '../../../engine/base/error.ts';
 import { roundedLab } from '../../../engine/colour/lab.ts';
+import type { Grounds } from '../../../engine/ink/characterise/card.ts';
 import { nearestInkColours } from '../../../engine/ink/characterise/nearest-colours.ts';
 import type { Lab } from '../../../engine/ink/types.ts';
 import type { InkCurvesResult } from '../../../workers/api/ink-api.ts';
@@ -49,6 +50,8 @@ export class TwoColours extends LitElement {
 
   /** As they stand; new ones drop what was asked for. */
   @property({ attribute: false }) colours!: Colours;
+  /** What they are seen on; left out, the invented card. */
+  @property({ attribute: false }) grounds: Grounds | undefined;
   /** What is said of colours that were refused. */
   @property() unsaved = 'Not saved.';
   /** Colours that were asked for and could not be had. */
@@ -73,7 +76,10 @@ export class TwoColours extends LitElement {
   /** Asks for the curves of two colours; the latest call wins. */
   async ask(colours: Colours): Promise<void> {
     this.wanted = colours;
-    await this.curves.start(async () => ({ colours, curves: await engineFor('picture').inkCurves(colours.overWhite, colours.overBlack) }));
+    await this.curves.start(async () => ({
+      colours,
+      curves: await engineFor('picture').inkCurves(colours.overWhite, colours.overBlack, this.grounds),
+    }));
   }
 
   private show(colours: Colours, { problems, adjusted, kx, sx }: InkCurvesResult): void {
@@ -85,7 +91,7 @@ export class TwoColours extends LitElement {
   /** Takes what can be printed in place of what cannot. */
   private takeNearest(): void {
     if (this.wanted === null) return;
-    const near = nearestInkColours(this.wanted.overWhite, this.wanted.overBlack);
+    const near = nearestInkColours(this.wanted.overWhite, this.wanted.overBlack, this.grounds);
     void this.ask({ overWhite: roundedLab(near.overWhite), overBlack: roundedLab(near.overBlack) });
   }
 

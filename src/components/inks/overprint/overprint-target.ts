@@ -7,6 +7,7 @@ import { type Target, targetOf, withInk } from '../../../engine/ink/target/targe
 import { RoomElement } from '../../store-element.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { closeStackHost } from '../../ui/layout-style.ts';
+import '../target/target-few.ts';
 import '../target/target-measure.ts';
 import '../../ui/kit/fold.ts';
 import { counted } from '../../ui/words.ts';
@@ -25,6 +26,10 @@ export class OverprintTarget extends RoomElement {
       }
       .words {
         max-width: 62ch;
+      }
+      h4 {
+        margin: var(--space-4) 0 0;
+        font-size: var(--type-text);
       }
       .inks {
         display: grid;
@@ -96,6 +101,9 @@ export class OverprintTarget extends RoomElement {
           )}
         </fieldset>
       </ps-fold>
+      <h4>A few squares that tell most</h4>
+      <target-few .store=${this.store}></target-few>
+      <h4>Or every ink over every other</h4>
       <div class="row">
         <label>
           Paper of the print

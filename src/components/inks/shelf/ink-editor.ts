@@ -2,6 +2,7 @@ import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { DENSITY_G_PER_CM3, DRY_MINUTES, STACK_MINUTES } from '../../../engine/base/limits.ts';
 import { roundTo } from '../../../engine/base/units.ts';
+import { CARD } from '../../../engine/ink/characterise/card.ts';
 import { drawdown } from '../../../engine/ink/film/drawdown.ts';
 import { stackMinutesOf } from '../../../engine/ink/film/drying.ts';
 import { meshName } from '../../../engine/ink/film/mesh-choices.ts';
@@ -102,7 +103,7 @@ export class InkEditor extends StoreElement {
     return html`<ps-fold ruled ?open=${estimate} label="Colours" note=${estimate ? '' : ink.mix === undefined ? 'as measured' : 'from the mix'}>
       <div class="inside">
         ${estimate ? nothing : html`<p class="soft small">Other colours make it an estimate from two colours.</p>`}
-        <two-colours .colours=${ink} @found=${(event: CustomEvent<ColoursFound>) => this.recolour(event.detail)}></two-colours>
+        <two-colours .colours=${ink} .grounds=${{ ...CARD, surface: this.store.project.drawer.surface }} @found=${(event: CustomEvent<ColoursFound>) => this.recolour(event.detail)}></two-colours>
       </div>
     </ps-fold>`;
   }

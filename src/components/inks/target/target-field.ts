@@ -2,18 +2,19 @@ import { html, nothing } from 'lit';
 import { deltaE2000 } from '../../../engine/colour/delta-e.ts';
 import { labSwatch } from '../../../engine/ink/film/lab-swatch.ts';
 import { type Swatch, swatchOf } from '../../../engine/ink/film/swatch.ts';
-import type { MeasuredSquare, TargetSquare } from '../../../engine/ink/target/target.ts';
+import type { Reading } from '../../../engine/ink/target/target.ts';
 import { readingText } from '../../../engine/ink/target/typed-colour.ts';
 import type { Misread } from '../../../engine/ink/target/typed-readings.ts';
 import { swatchTemplate } from '../overprint/marked-swatch.ts';
 
 /** A square to be filled in. */
 export interface SquareField {
-  square: TargetSquare;
+  number: number;
+  /** What stands beside the number. */
+  label: string;
+  /** What it is called aloud, with its number. */
   name: string;
-  /** Of the ink over the first; null where it is alone. */
-  overName: string | null;
-  reading: MeasuredSquare | undefined;
+  reading: Reading | undefined;
   /** What was typed and is no colour. */
   misread: Misread | undefined;
   expected: Swatch;
@@ -29,14 +30,14 @@ export interface FieldEvents {
 }
 
 /** A field for a square's colour, beside it what was expected, what was measured and how far apart they are. */
-export function squareField({ square, name, overName, reading, misread, expected, white }: SquareField, events: FieldEvents) {
+export function squareField({ number, label, name, reading, misread, expected, white }: SquareField, events: FieldEvents) {
   const measured = measuredSwatch(reading, white);
   return html`<div class="field">
     <label>
-      <span class="name"><b>${square.number}</b> ${overName === null ? 'alone' : `${overName} over it`}</span>
+      <span class="name"><b>${number}</b> ${label}</span>
       <input
         type="text"
-        data-square=${square.number}
+        data-square=${number}
         autocomplete="off"
         spellcheck="false"
         placeholder="L a b"
@@ -56,7 +57,7 @@ export function squareField({ square, name, overName, reading, misread, expected
   </div>`;
 }
 
-function measuredSwatch(reading: MeasuredSquare | undefined, white: readonly number[] | undefined): Swatch | null {
+function measuredSwatch(reading: Reading | undefined, white: readonly number[] | undefined): Swatch | null {
   if (reading === undefined) return null;
   return reading.reflectance === undefined ? labSwatch(reading.lab, white) : swatchOf(reading.reflectance, white);
 }

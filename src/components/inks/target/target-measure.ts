@@ -262,9 +262,9 @@ export class TargetMeasure extends RoomElement {
     const { relative, project } = this.store;
     return squareField(
       {
-        square,
+        number: square.number,
         name: this.name(square),
-        overName: square.over === null ? null : this.ink(square.over).name,
+        label: square.over === null ? 'alone' : `${this.ink(square.over).name} over it`,
         reading: this.reading(square),
         misread: this.misread.get(square.number),
         expected: defined(this.expected.get(square.number)),

@@ -48,11 +48,6 @@ const SOFT = 0.01;
 const CURVE_WEIGHT = 10;
 const STEP = 1e-4;
 
-/** What a square of so many films is expected to miss by, ΔE, with its curve read or its colour alone. */
-export function expectedMiss(films: number, curve: boolean): number {
-  return films === 1 ? MISS_ALONE : curve ? MISS_CURVE : MISS;
-}
-
 /** Where the unknowns begin. */
 export function startOf(size: number, { stacked }: Beforehand): Float64Array {
   const x = new Float64Array(size);
@@ -107,7 +102,7 @@ export class StackProblem implements SquareSum {
     const out: number[] = [];
     this.model.set(x);
     this.squares.forEach(({ stack, lab, reflectance }, n) => {
-      const expected = expectedMiss(stack.length, reflectance !== undefined);
+      const expected = stack.length === 1 ? MISS_ALONE : reflectance === undefined ? MISS : MISS_CURVE;
       const shown = this.model.lab(stack);
       for (const row of entryAt(this.rulers, n)) {
         out.push((row[0] * (shown[0] - lab[0]) + row[1] * (shown[1] - lab[1]) + row[2] * (shown[2] - lab[2])) / expected);

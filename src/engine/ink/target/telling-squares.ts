@@ -1,15 +1,31 @@
 import { entryAt, f64, num } from '../../base/at.ts';
-import { stackReflectance } from '../film/film.ts';
+import { labD50 } from '../../colour/lab.ts';
+import { BANDS } from '../../colour/weights.ts';
+import { type FilmCurves, stackReflectance } from '../film/film.ts';
+import { USUAL_SURFACE, USUAL_TRAPPING } from '../film/printing.ts';
 import { rulerAt } from '../fit/lab-ruler.ts';
-import { INK_TERMS, PRESS_TERMS, StackModel } from '../fit/stack-model.ts';
-import { expectedMiss, StackProblem, startOf } from '../fit/stack-problem.ts';
 import type { Ink, Paper } from '../types.ts';
 
 /** How many squares are chosen unless something else is asked for. */
 export const FEW_SQUARES = 12;
 /** With more inks, piles of three are too many to look through. */
 const MOST_FOR_THREES = 8;
-const STEP = 1e-4;
+const STEP = 1e-3;
+
+// What is open of an ink: ln K and ln S at knots evenly spaced over the bands; of the press: ln of trapping,
+// and k2. How far each is thought to be off before any square is read: chosen, and from memory.
+const K_KNOTS = 6;
+const S_KNOTS = 2;
+const INK_TERMS = K_KNOTS + S_KNOTS;
+const PRESS_TERMS = 2;
+const K_SPREAD = 0.5;
+const S_SPREAD = 1.5;
+const PRESS_SPREADS = [0.15, 0.15];
+/** S·X that any film may have unseen. */
+const UNSEEN_S = 0.015;
+/** What a model is expected to miss a square by, ΔE: one film, more films. */
+const MISS_ALONE = 0.4;
+const MISS = 1.2;
 
 /** A pile that could be pulled, inks as places in the list, and what a reading of it would tell. */
 interface Candidate {
@@ -28,13 +44,11 @@ interface Candidate {
  */
 export function tellingSquares(inks: readonly Ink[], paper: Pick<Paper, 'reflectance'>, count: number = FEW_SQUARES): string[][] {
   const chosen = inks.map((_, ink) => [ink]);
-  const curves = inks.map((ink) => Float64Array.from(stackReflectance([ink], paper.reflectance)));
-  const model = new StackModel(Float64Array.from(paper.reflectance), curves);
-  const before = { alone: inks.map(() => true), stacked: true };
-  const x = startOf(model.size, before);
-  let left = pilesOf(inks.length).map((stack): Candidate => ({ stack, rows: slopesOf(model, x, stack) }));
-  const open = inverseOf(priorOf(model, x, before), model.size);
-  for (const [ink] of chosen) if (ink !== undefined) learn(open, slopesOf(model, x, [ink]));
+  const size = inks.length * INK_TERMS + PRESS_TERMS;
+  const slopes = (stack: readonly number[]): Float64Array[] => slopesOf(inks, paper.reflectance, stack, size);
+  let left = pilesOf(inks.length).map((stack): Candidate => ({ stack, rows: slopes(stack) }));
+  const open = openBefore(inks.length, size);
+  for (const stack of chosen) learn(open, slopes(stack));
   while (chosen.length < count && left.length > 0) {
     const gains = left.map(({ rows }) => gainOf(open, rows));
     const best = entryAt(left, gains.indexOf(Math.max(...gains)));
@@ -54,31 +68,47 @@ function pilesOf(inks: number): number[][] {
   return [...pairs, ...apart.flatMap((pair) => all.filter((ink) => !pair.includes(ink)).map((ink) => [...pair, ink]))];
 }
 
-function priorOf(model: StackModel, x: Float64Array, before: { alone: readonly boolean[]; stacked: boolean }): Float64Array {
-  const normal = new Float64Array(x.length * x.length);
-  new StackProblem(model, [], before).sum(x, { normal, slope: new Float64Array(x.length) });
-  // What is held by nothing would have no inverse.
-  for (let i = 0; i < x.length; i++) normal[i * x.length + i] = f64(normal, i * x.length + i) + 1e-6;
-  return normal;
+/** Variances before any square is read. */
+function openBefore(inks: number, size: number): Float64Array {
+  const open = new Float64Array(size * size);
+  for (let i = 0; i < size; i++) {
+    const press = i - inks * INK_TERMS;
+    const spread = press >= 0 ? num(PRESS_SPREADS, press) : i % INK_TERMS < K_KNOTS ? K_SPREAD : S_SPREAD;
+    open[i * size + i] = spread * spread;
+  }
+  return open;
 }
 
-function slopesOf(model: StackModel, x: Float64Array, stack: readonly number[]): Float64Array[] {
-  model.set(x);
-  const lab = model.lab(stack);
+function slopesOf(inks: readonly Ink[], paper: ArrayLike<number>, stack: readonly number[], size: number): Float64Array[] {
+  const press = size - PRESS_TERMS;
+  const lab = labOf(inks, paper, stack, { at: -1, press });
   const ruler = rulerAt(lab);
-  const rows = ruler.map(() => new Float64Array(x.length));
-  const moved = x.slice();
-  for (const i of unknownsOf(stack, x.length)) {
-    moved[i] = f64(x, i) + STEP;
-    model.set(moved);
-    moved[i] = f64(x, i);
-    const after = model.lab(stack);
-    const change = after.map((value, axis) => (value - num(lab, axis)) / STEP / expectedMiss(stack.length, false));
-    ruler.forEach((row, at) => {
-      entryAt(rows, at)[i] = row.reduce((sum, weight, axis) => sum + weight * num(change, axis), 0);
+  const rows = ruler.map(() => new Float64Array(size));
+  const expected = stack.length === 1 ? MISS_ALONE : MISS;
+  for (const at of unknownsOf(stack, size)) {
+    const moved = labOf(inks, paper, stack, { at, press });
+    const change = moved.map((value, axis) => (value - num(lab, axis)) / STEP / expected);
+    ruler.forEach((row, i) => {
+      entryAt(rows, i)[at] = row.reduce((sum, weight, axis) => sum + weight * num(change, axis), 0);
     });
   }
   return rows;
+}
+
+/** The colour of a pile with one unknown moved by a step; −1 for none. */
+function labOf(inks: readonly Ink[], paper: ArrayLike<number>, stack: readonly number[], { at, press }: { at: number; press: number }) {
+  const films = stack.map((ink) => movedFilm(entryAt(inks, ink), at < press && Math.floor(at / INK_TERMS) === ink ? at % INK_TERMS : -1));
+  const trapping = { factor: USUAL_TRAPPING * (at === press ? Math.exp(STEP) : 1) };
+  const surface = { k1: USUAL_SURFACE.k1, k2: USUAL_SURFACE.k2 + (at === press + 1 ? STEP : 0) };
+  return labD50(stackReflectance(films, paper, { surface, trapping }));
+}
+
+function movedFilm({ kx, sx }: FilmCurves, term: number): FilmCurves {
+  if (term < 0) return { kx, sx };
+  const hump = (knots: number, knot: number, band: number): number =>
+    Math.exp(STEP * Math.max(0, 1 - Math.abs((band * (knots - 1)) / (BANDS - 1) - knot)));
+  if (term < K_KNOTS) return { kx: Float64Array.from(kx, (k, band) => k * hump(K_KNOTS, term, band)), sx };
+  return { kx, sx: Float64Array.from(sx, (s, band) => (s + UNSEEN_S) * hump(S_KNOTS, term - K_KNOTS, band) - UNSEEN_S) };
 }
 
 /** Those of the pile's inks, and of the press. */
@@ -111,22 +141,4 @@ function takeRow(open: Float64Array, row: Float64Array, size: number): number {
     if (share !== 0) for (let j = 0; j < size; j++) open[i * size + j] = f64(open, i * size + j) - share * f64(spread, j);
   }
   return factor;
-}
-
-/** Inverse of a positive definite matrix, by Gauss and Jordan. */
-function inverseOf(matrix: Float64Array, size: number): Float64Array {
-  const left = matrix.slice();
-  const out = new Float64Array(size * size);
-  for (let i = 0; i < size; i++) out[i * size + i] = 1;
-  for (let pivot = 0; pivot < size; pivot++) {
-    const scale = f64(left, pivot * size + pivot);
-    for (const each of [left, out]) for (let j = 0; j < size; j++) each[pivot * size + j] = f64(each, pivot * size + j) / scale;
-    for (let i = 0; i < size; i++) {
-      const factor = f64(left, i * size + pivot);
-      if (i === pivot || factor === 0) continue;
-      for (const each of [left, out])
-        for (let j = 0; j < size; j++) each[i * size + j] = f64(each, i * size + j) - factor * f64(each, pivot * size + j);
-    }
-  }
-  return out;
 }
