@@ -10,7 +10,7 @@ import type { PdfFile } from './pull-sheet-pdf.ts';
 import { wrappedTable } from './tables.ts';
 
 /** A square that is to be pulled, and the colour that is expected of it. */
-export interface SquareToPull extends Pick<FewSquare, 'films'> {
+interface SquareToPull extends Pick<FewSquare, 'films'> {
   hex: string;
 }
 
