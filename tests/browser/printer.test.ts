@@ -89,6 +89,16 @@ describe('the printer', () => {
     // The state pictures are in it, so it is far larger than its text.
     expect(pdf.length).toBeGreaterThan(100_000);
 
+    // Made away from the page: stopped while its worker does not answer, it leaves the button as it was.
+    await page.emulateMedia({ media: 'screen' });
+    const madeBy = (): boolean => page.workers().some((worker) => worker.url().includes('pdf.worker'));
+    await page.route('**/pdf.worker*', () => {});
+    await page.getByRole('button', { name: 'Save as PDF' }).click();
+    await page.getByRole('progressbar', { name: 'Making the PDF' }).waitFor();
+    await page.locator('press-pdf-choice').getByRole('button', { name: 'Stop' }).click();
+    await page.getByRole('button', { name: 'Save as PDF' }).waitFor();
+    await page.unroute('**/pdf.worker*');
+
     // The same as a file: the grid, the days, what to have ready, the cards, the passports.
     await page.emulateMedia({ media: 'screen' });
     for (const [size, wide] of [
@@ -100,6 +110,7 @@ describe('the printer', () => {
         page.waitForEvent('download', { timeout: 60_000 }),
         page.getByRole('button', { name: 'Save as PDF' }).click(),
       ]);
+      expect(madeBy()).toBe(true);
       const bytes = readFileSync(await file.path());
       expect((await PDFDocument.load(bytes)).getPage(0).getWidth() / 72).toBeCloseTo(wide, 3);
       const pages = await pdfPages(bytes);

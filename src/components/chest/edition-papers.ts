@@ -4,14 +4,15 @@ import { entryAt } from '../../engine/base/at.ts';
 import type { EditionRecord } from '../../engine/log/edition/edition-sheets.ts';
 import { type Edition, type EditionWords, FATES, type ScreenFate } from '../../engine/log/edition/edition.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
-import { sentenceOf } from '../../workers/client/client.ts';
 import { missingWords } from '../output/missing-words.ts';
 import type { PageName } from '../output/page-writer.ts';
+import type { PdfFile } from '../output/pull-sheet-pdf.ts';
 import { controls } from '../ui/controls-style.ts';
 import { download, fileNameOf } from '../ui/download.ts';
 import { stackHost } from '../ui/layout-style.ts';
+import '../ui/kit/progress.ts';
 import { imageOf } from '../ui/print/state-pictures.ts';
-import { dayOf } from '../words/edition-words.ts';
+import { Work } from '../ui/work.ts';
 import { editionPapersStyle } from './edition-papers-style.ts';
 import { recipePicture } from './recipe-pictures.ts';
 
@@ -41,8 +42,15 @@ export class EditionPapers extends LitElement {
   @property({ attribute: false }) relative = true;
   @property({ type: Boolean }) disabled = false;
   @property({ attribute: false }) tell!: (sentence: string) => void;
-  @state() private busy = false;
   @state() private size: PageName = 'A4';
+  private readonly making = new Work<PdfFile>(this, {
+    found: ({ bytes, missing }) => {
+      const name = fileNameOf(`${this.edition.words.title || this.recipe.title} edition`, 'pdf');
+      download(name, bytes as Uint8Array<ArrayBuffer>, 'application/pdf');
+      if (missing.length > 0) this.tell(missingWords(missing));
+    },
+    failed: (sentence) => this.tell(`The documentation sheet could not be made: ${sentence}`),
+  });
 
   private say(change: Partial<Edition>): void {
     this.dispatchEvent(new CustomEvent<Edition>('said', { detail: { ...this.edition, ...change } }));
@@ -53,21 +61,14 @@ export class EditionPapers extends LitElement {
     this.say({ fates: [...this.edition.fates.filter((fate) => fate.screen !== screen), { ...known, ...change }] });
   }
 
-  private async save(): Promise<void> {
-    this.busy = true;
-    const { recipe, edition, size, visit } = this;
-    try {
-      const [{ editionPdf }, { pageFonts }] = await Promise.all([import('../output/edition-pdf.ts'), import('../ui/page-fonts.ts')]);
-      const png = await imageOf(await recipePicture(recipe, PICTURE_ROWS, this.relative));
+  private save(): void {
+    const { recipe, edition, size, visit, relative } = this;
+    void this.making.start(async (control) => {
+      const [{ makeEdition }, { pageFonts }] = await Promise.all([import('../output/pdf-client.ts'), import('../ui/page-fonts.ts')]);
+      const png = await imageOf(await recipePicture(recipe, PICTURE_ROWS, relative));
       const picture = new Uint8Array(await png.arrayBuffer());
-      const { bytes, missing } = await editionPdf(recipe, edition, { size, picture, fonts: await pageFonts(), visit, dayOf });
-      download(fileNameOf(`${edition.words.title || recipe.title} edition`, 'pdf'), bytes as Uint8Array<ArrayBuffer>, 'application/pdf');
-      if (missing.length > 0) this.tell(missingWords(missing));
-    } catch (error) {
-      this.tell(`The documentation sheet could not be made: ${sentenceOf(error)}`);
-    } finally {
-      this.busy = false;
-    }
+      return makeEdition({ recipe, edition, size, picture, fonts: await pageFonts(), visit }, control);
+    });
   }
 
   /** Says of every screen what was said of the first, as when all are washed out in one go. */
@@ -129,7 +130,11 @@ export class EditionPapers extends LitElement {
         }
       </fieldset>
       <div class="row">
-        <button type="button" ?disabled=${this.disabled || this.busy} @click=${() => void this.save()}>${this.busy ? 'Making the PDF…' : 'Save the documentation as PDF'}</button>
+        ${
+          this.making.running
+            ? html`<ps-progress label="Making the PDF" words="Making the PDF…" @stop=${() => this.making.stop()}></ps-progress>`
+            : html`<button type="button" ?disabled=${this.disabled} @click=${() => this.save()}>Save the documentation as PDF</button>`
+        }
         <select aria-label="Page size of the documentation" @change=${(event: Event) => (this.size = (event.target as HTMLSelectElement).value as PageName)}>
           <option value="A4">A4</option>
           <option value="Letter">Letter</option>

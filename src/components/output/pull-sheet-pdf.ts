@@ -11,6 +11,7 @@ import { passportPages } from './passports.ts';
 import { PDF_COLOURS } from './pdf-colours.ts';
 import type { PlanPages } from './plan-pages.ts';
 import { setUpBlock } from './set-up-blocks.ts';
+import { stateKey } from './state-key.ts';
 import { supplyPages } from './supply-pages.ts';
 
 /** Gives a PNG of a recipe's sheet with some pulls on it; null when it could not be drawn. */
@@ -21,6 +22,8 @@ export interface PullSheetOptions {
   heading: string;
   picture: PictureOf;
   fonts: PageFonts;
+  /** Gets the share that is done, 0–1. */
+  onProgress?: (share: number) => void;
 }
 
 /** A file, and the signs that its fonts lack: they stand in it as boxes. */
@@ -43,7 +46,11 @@ export async function pullSheetPdf(made: MadePlan, options: PullSheetOptions): P
   supplyPages(out, made);
   // Without a heading, two cards stand on the first page as on the others.
   out.newPage();
-  for (const at of made.plan.cards.keys()) await setUpBlock(pages, at);
+  for (const at of made.plan.cards.keys()) {
+    await setUpBlock(pages, at);
+    // Passports and the writing of the file take about as long as a few cards.
+    options.onProgress?.((at + 1) / (made.plan.cards.length + 3));
+  }
   await passportPages(pages);
   const bytes = await out.close(`Pull sheet: ${options.heading}`);
   return { bytes, missing: out.missing };
@@ -59,7 +66,7 @@ function stateDrawing(out: PageWriter, made: MadePlan, picture: PictureOf): Draw
       out.rectangle({ x, y, width, height }, { hex: PDF_COLOURS.white, edge: true });
       return width;
     }
-    const key = JSON.stringify([recipe, pulls.map((pull) => pull.id)]);
+    const key = stateKey(recipe, pulls);
     let image = images.get(key);
     if (image === undefined) {
       const png = await picture(recipe, pulls);

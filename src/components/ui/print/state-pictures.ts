@@ -28,7 +28,7 @@ export class StatePictures implements ReactiveController {
   private readonly made = new Map<Recipe, Map<string, string | null>>();
   private queue: Wanted[] = [];
   private busy = false;
-  private waiting: (() => void)[] = [];
+  private waiting: { resolve: () => void; onLeft: ((left: number) => void) | undefined }[] = [];
 
   /**
    * @param paused whether drawing shall wait, as while the room is not entered
@@ -66,11 +66,14 @@ export class StatePictures implements ReactiveController {
     return null;
   }
 
-  /** Resolves when nothing is left to draw. */
-  settled(): Promise<void> {
+  /**
+   * Resolves when nothing is left to draw.
+   * @param onLeft gets how many are left, after each
+   */
+  settled(onLeft?: (left: number) => void): Promise<void> {
     if (!this.busy && this.queue.length === 0) return Promise.resolve();
     return new Promise((resolve) => {
-      this.waiting.push(resolve);
+      this.waiting.push({ resolve, onLeft });
       if (!this.paused()) void this.work();
     });
   }
@@ -99,9 +102,10 @@ export class StatePictures implements ReactiveController {
       }
       this.made.get(recipe)?.set(key, url);
       this.host.requestUpdate();
+      for (const { onLeft } of this.waiting) onLeft?.(this.queue.length);
     }
     this.busy = false;
-    if (this.queue.length === 0) for (const resolve of this.waiting.splice(0)) resolve();
+    if (this.queue.length === 0) for (const { resolve } of this.waiting.splice(0)) resolve();
   }
 }
 

@@ -1,0 +1,106 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { type BrowserContext, chromium, type Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { AppStore } from '../../../src/components/app-store.ts';
+import type { Command } from '../../../src/engine/project/commands/command.ts';
+import { records } from '../databases.ts';
+import { LAUNCH, openStudio, type Studio } from '../harness.ts';
+
+/** `npm run kills` asks for 200. */
+const KILLS = Number(process.env['KILLS'] ?? 6);
+
+let studio: Studio;
+const profile = mkdtempSync(join(tmpdir(), 'pullstack-kills-'));
+
+beforeAll(async () => {
+  studio = await openStudio();
+});
+
+afterAll(async () => {
+  await studio?.close();
+  rmSync(profile, { recursive: true, force: true });
+});
+
+/** What makes two saved projects the same: every section, in one order. */
+function textOf(sections: object): string {
+  return JSON.stringify(Object.entries(JSON.parse(JSON.stringify(sections)) as object).sort(([a], [b]) => (a < b ? -1 : 1)));
+}
+
+/** A browser with a profile that outlives it, and the process to kill. */
+async function begin(): Promise<{ context: BrowserContext; page: Page; pid: number }> {
+  const context = await chromium.launchPersistentContext(profile, LAUNCH);
+  const page = context.pages()[0] ?? (await context.newPage());
+  const client = await context.browser()!.newBrowserCDPSession();
+  const { processInfo } = await client.send('SystemInfo.getProcessInfo');
+  return { context, page, pid: processInfo.find(({ type }) => type === 'browser')!.id };
+}
+
+/** Changes the project without end; each state is told before it comes about. */
+async function storm(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    const { store } = document.querySelector('app-root')! as unknown as { store: AppStore };
+    const { tellState } = window as unknown as { tellState(text: string): Promise<void> };
+    const next = (step: number): Command | null => {
+      const { project } = store;
+      const pull = project.bench[step % project.bench.length]!;
+      switch (step % 5) {
+        case 0:
+          return { kind: 'rename', title: `Step ${step}` };
+        case 1:
+          return { kind: 'change-pull', pull: pull.id, change: { dxMm: (step % 40) / 10 } };
+        case 2:
+          return { kind: 'set-explore', change: { seed: `seed ${step}` } };
+        // A screen that goes takes pulls of the stack with it: two sections at once.
+        case 3:
+          return { kind: 'remove-screen', screen: pull.screen };
+        default:
+          return null;
+      }
+    };
+    for (let step = 0; ; step++) {
+      const command = next(step);
+      const trial = new (store.constructor as typeof AppStore)(store.project, { save() {} });
+      // What undo gives is known already: the state before the step before.
+      if (command !== null) {
+        trial.dispatch(command);
+        await tellState(JSON.stringify(trial.project));
+        store.dispatch(command);
+      } else store.undo();
+    }
+  });
+}
+
+describe('a browser that is killed', () => {
+  it(
+    `should open again with a project as it once was, whole, after each of ${KILLS} kills`,
+    async () => {
+      for (let kill = 0; kill < KILLS; kill++) {
+        const { context, page, pid } = await begin();
+        const states = new Set<string>();
+        await page.exposeFunction('tellState', (text: string) => {
+          states.add(textOf(JSON.parse(text) as object));
+        });
+        await page.goto(`${studio.url}#chest`);
+        await page.locator('project-menu button.open').waitFor();
+        await expect.poll(async () => (await records(page, 'pullstack', 'sections'))['format']).toBe('pullstack-project');
+        states.add(textOf(await records(page, 'pullstack', 'sections')));
+        const gone = new Promise((resolve) => context.once('close', resolve));
+        void storm(page).catch(() => undefined);
+        await expect.poll(() => states.size, { timeout: 30_000 }).toBeGreaterThan(3 + ((kill * 7) % 23));
+        process.kill(pid, 'SIGKILL');
+        await gone;
+
+        const { context: after, page: opened } = await begin();
+        await opened.goto(`${studio.url}#chest`);
+        await opened.locator('project-menu button.open').waitFor();
+        const saved = await records(opened, 'pullstack', 'sections');
+        expect(states, `kill ${kill + 1}`).toContain(textOf(saved));
+        expect(await opened.getByText(/could not be read/).count()).toBe(0);
+        await after.close();
+      }
+    },
+    60_000 + KILLS * 30_000,
+  );
+});
