@@ -4,6 +4,8 @@ import { recipeSchema } from '../../../src/engine/recipe/schema.ts';
 import { recipeOf } from '../../../src/engine/recipe/write.ts';
 import type { FitChoice } from '../../../src/engine/visit/fit-choice.ts';
 import { changeOfLeavingOut, recipeWithout } from '../../../src/engine/visit/leave-out.ts';
+import { Trials } from '../../../src/engine/visit/trials.ts';
+import { takingsOf, timesOf } from '../../../src/engine/visit/visit-changes.ts';
 import { workMinutes } from '../../../src/engine/visit/visit-times.ts';
 import { planVisit, type PressPlan, type VisitInput } from '../../../src/engine/visit/visit.ts';
 import { whatToDrop } from '../../../src/engine/visit/what-to-drop.ts';
@@ -57,6 +59,42 @@ describe('whatToDrop', () => {
     expect(taking.map(({ fits }) => fits)).toEqual([...taking.map(({ fits }) => fits)].sort((a, b) => Number(b) - Number(a)));
     expect(found.slice(0, taking.length)).toEqual(taking);
     expect(found.at(-1)!).toMatchObject({ steps: [{ change: { kind: 'days' }, deltaE: 0, sheets: [] }], fits: true });
+  });
+
+  it('should rank what only helps by minutes saved for its harm, and leave out what saves nothing', () => {
+    // A long visit, so that hardly one change makes it fit.
+    const much: VisitInput = { ...input, runs: input.runs.map((run) => ({ ...run, sheets: run.sheets * 3 })) };
+    const trials = new Trials(much, plan(much));
+    const found = choices(much);
+    const helping = found.filter(({ fits, steps }) => !fits && steps.length === 1);
+    expect(helping.length).toBeGreaterThan(1);
+    const worth = helping.map(({ steps: [step] }) => {
+      const { change } = step!;
+      if (!('run' in change)) throw new Error('more time does not only help');
+      const tried = trials.searched([change]);
+      expect(step!.savedMinutes).toBeGreaterThanOrEqual(1);
+      return (trials.base.minutes - tried.minutes) / trials.harm(change);
+    });
+    expect(worth).toEqual(worth.toSorted((a, b) => b - a));
+    // None that was left out is worth more.
+    const named = new Set(helping.map(({ steps }) => JSON.stringify(steps[0]!.change)));
+    const others = takingsOf(much).filter((change) => !named.has(JSON.stringify(change)));
+    const rest = others.map((change) => ({ change, tried: trials.searched([change]) })).filter(({ tried }) => !tried.fits);
+    if (helping.length === 5)
+      for (const { change, tried } of rest)
+        expect((trials.base.minutes - tried.minutes) / trials.harm(change)).toBeLessThanOrEqual(worth.at(-1)! + 1e-9);
+  });
+
+  it('should give one longer day, the least that fits, and only where it does', () => {
+    const short: VisitInput = { ...input, press: { ...input.press, hoursPerDay: 4 } };
+    const base = plan(short);
+    const hours = choices(short).flatMap(({ steps, fits }) =>
+      steps.length === 1 && steps[0]!.change.kind === 'hours' ? [{ change: steps[0]!.change, fits }] : [],
+    );
+    const trials = new Trials(short, base);
+    const least = timesOf(short, base).find((change) => change.kind === 'hours' && trials.quick([change]).fits);
+    expect(least).toBeDefined();
+    expect(hours).toEqual([{ change: least, fits: true }]);
   });
 
   it('should name the sheets that a change touches', () => {

@@ -62,6 +62,48 @@ describe('a desk', () => {
     expect(await third).toBe('here');
   });
 
+  it.each([{}, { message: '' }, { message: 7 }])('should say that its worker failed where it says nothing itself: %j', async (sign) => {
+    const { desk, workers } = seat();
+    const failed = expect(desk.call((worker) => worker.ask())).rejects.toThrow(/stopped \(it failed\)/);
+    workers[0]!.dispatchEvent(Object.assign(new Event('error'), sign));
+    await failed;
+  });
+
+  it('should pass on what a worker refuses, and keep the worker', async () => {
+    const { desk, workers } = seat();
+    await expect(desk.call(() => Promise.reject(new Error('no such print')))).rejects.toThrow(/^no such print$/);
+    expect(workers[0]!.ended).toBe(false);
+    expect(vi.getTimerCount()).toBe(0);
+  });
+
+  it('should not end a worker for what becomes of the one before it', async () => {
+    const { desk, workers } = seat();
+    const failed = expect(desk.call((worker) => worker.ask())).rejects.toThrow(/out of memory/);
+    workers[0]!.dispatchEvent(Object.assign(new Event('error'), { message: 'out of memory' }));
+    await failed;
+    const next = desk.call((worker) => worker.ask());
+    workers[0]!.die();
+    workers[0]!.dispatchEvent(Object.assign(new Event('error'), { message: 'late' }));
+    await vi.advanceTimersByTimeAsync(0);
+    expect(workers[1]!.ended).toBe(false);
+    workers[1]!.answers[0]!('here');
+    expect(await next).toBe('here');
+  });
+
+  it('should go on watching for silence while one of two still waits, with one clock', async () => {
+    const { desk, workers } = seat();
+    const first = desk.call((worker) => worker.ask());
+    const second = desk.call((worker) => worker.ask());
+    expect(vi.getTimerCount()).toBe(1);
+    workers[0]!.answers[0]!('one');
+    expect(await first).toBe('one');
+    expect(vi.getTimerCount()).toBe(1);
+    const failed = expect(second).rejects.toThrow(/no answer for 5 s/);
+    workers[0]!.alive = false;
+    await vi.advanceTimersByTimeAsync(3 * SILENCE_MS);
+    await failed;
+  });
+
   it('should end a worker whose message cannot be read', async () => {
     const { desk, workers } = seat();
     const failed = expect(desk.call((worker) => worker.ask())).rejects.toThrow(/its answer could not be read/);
