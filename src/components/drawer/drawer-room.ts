@@ -3,6 +3,7 @@ import { customElement, state } from 'lit/decorators.js';
 import { entryAt } from '../../engine/base/at.ts';
 import { spreadOver } from '../../engine/shapes/place/lay-out.ts';
 import { nextScreenNumber, screenOfShape } from '../../engine/shapes/place/new-screen.ts';
+import type { WhiteAs } from '../../engine/shapes/read/white.ts';
 import type { Screen, Shape } from '../../engine/shapes/types.ts';
 import { sentenceOf } from '../../workers/client/client.ts';
 import { RoomElement } from '../store-element.ts';
@@ -14,12 +15,14 @@ import { newId } from '../ui/new-id.ts';
 import { putOnBench } from '../ui/put-on-bench.ts';
 import { sideRoomStyles, WideScreen } from '../ui/side-room.ts';
 import { drawerStyles } from './drawer-style.ts';
-import { headOf, type Report, screensFor } from './files-report.ts';
-import { droppedFiles, readShapeFiles } from './read-files.ts';
+import { askSize, longestNow, unsizedOf } from './drawn-sizes.ts';
+import { headOf, laidAgain, type Report, screensFor } from './files-report.ts';
+import { droppedFiles, type FilesRead, readOtherwise, readShapeFiles } from './read-files.ts';
 import './screen-editor.ts';
 import './screen-rack.ts';
 import './shape-tray.ts';
 import { sizeText } from './shape-tray.ts';
+import { askWhite, outlineKey } from './white-areas.ts';
 
 /** The flat file: shapes above, the screens made of them below, one screen open beside. */
 @customElement('drawer-room')
@@ -32,6 +35,10 @@ export class DrawerRoom extends RoomElement {
   @state() private trueSize = true;
   @state() private reading = '';
   @state() private report: Report | null = null;
+  /** What the report is of. */
+  private files: FilesRead | null = null;
+  /** What white in its files was taken for, by `outlineKey`. */
+  private whites: ReadonlyMap<string, WhiteAs> = new Map();
   private readonly wide = new WideScreen(this);
   private listTop = 0;
   /** Which of the projects opened so far the state above is of. */
@@ -73,18 +80,43 @@ export class DrawerRoom extends RoomElement {
       this.reading = files.length === 1 ? `Reading ${entryAt(files, 0).name}…` : `Reading ${done + 1} of ${files.length}…`;
     });
     this.reading = '';
-    const { screens, register, remarks } = screensFor(read, this.store.project.drawer);
+    const { screens, ...said } = screensFor(read, this.store.project.drawer);
+    this.files = read;
+    this.whites = new Map();
     const added = read.shapes.length > 0 && this.store.dispatch({ kind: 'add-shapes', shapes: read.shapes, screens });
     if (added) {
       this.shape = entryAt(read.shapes, 0).id;
       if (this.wide.matches) this.screen = entryAt(screens, 0).id;
     }
     this.report = {
+      ...said,
       head: headOf(added ? read.shapes : [], files.length - read.shapes.length, screens),
-      remarks: [...read.remarks, ...remarks],
+      remarks: [...read.remarks, ...said.remarks],
       screens: added ? screens.map((screen) => screen.id) : [],
-      register,
     };
+  }
+
+  /** Lays the shapes of the last files that give no size so large; one undo takes it back. */
+  private resize(longestMm: number): void {
+    const { files, report } = this;
+    if (files === null || report === null) return;
+    const next = laidAgain(files, report, this.store.project.drawer, longestMm);
+    if (next.places.length > 0 && this.store.dispatch({ kind: 'lay-out', places: next.places })) this.report = next.report;
+  }
+
+  /** Reads a file of the last ones again with its white taken otherwise; one undo takes it back. */
+  private async redraw(at: number, white: WhiteAs): Promise<void> {
+    const { files, report } = this;
+    const file = files?.whites.find((one) => one.at === at)?.file;
+    if (files === null || report === null || file === undefined) return;
+    const next = await readOtherwise(files, { at, file, white });
+    if (typeof next === 'string') return this.store.tell(next);
+    if (this.files !== files || !this.store.project.drawer.shapes.some(({ id }) => id === next.shape.id)) return;
+    const { places, report: said } = laidAgain(next.files, report, this.store.project.drawer, report.longestMm);
+    if (!this.store.dispatch({ kind: 'redraw-shape', shape: next.shape, places })) return;
+    this.files = next.files;
+    this.whites = new Map([...this.whites, [outlineKey(next.shape), white]]);
+    this.report = said;
   }
 
   /** One undo takes all of it back. */
@@ -214,6 +246,15 @@ export class DrawerRoom extends RoomElement {
     </div>`;
   }
 
+  private renderAsked({ longestMm, screens }: Report) {
+    const { files } = this;
+    const { drawer: studio } = this.store.project;
+    const unsized = files === null ? null : unsizedOf(files);
+    if (files === null || screens.length === 0) return nothing;
+    return html`${unsized === null || longestMm === null ? nothing : askSize(unsized, longestNow(files, screens, studio.screens) ?? longestMm, (mm) => this.resize(mm))}
+    ${askWhite(files, studio.shapes, this.whites, (at, white) => void this.redraw(at, white))}`;
+  }
+
   private renderReport() {
     const { report } = this;
     if (report === null) return nothing;
@@ -233,6 +274,7 @@ export class DrawerRoom extends RoomElement {
             ${report.register || made.some(({ placed }) => placed.length !== 1) ? nothing : html`<button @click=${() => this.spread(made)}>Spread over the sheet</button>`}
           </div>`
       }
+      ${this.renderAsked(report)}
       ${
         report.remarks.length === 0
           ? nothing

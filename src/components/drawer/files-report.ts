@@ -1,13 +1,11 @@
 import { defined, entryAt } from '../../engine/base/at.ts';
 import { newScreens } from '../../engine/shapes/place/new-screens.ts';
-import type { Screen, Shape } from '../../engine/shapes/types.ts';
+import type { PlacedShape, Screen, Shape } from '../../engine/shapes/types.ts';
 import type { Studio } from '../../engine/studio/studio.ts';
 import { newId } from '../ui/new-id.ts';
+import { isSmall, scalesFor, SMALL_MM, unsizedOf, usualLongest } from './drawn-sizes.ts';
 import type { FilesRead } from './read-files.ts';
 import { sizeText } from './shape-tray.ts';
-
-/** Below this a shape is most likely smaller than it was meant, mm; no source. */
-const SMALL_MM = 15;
 
 /** What the last files came to. */
 export interface Report {
@@ -17,11 +15,22 @@ export interface Report {
   screens: string[];
   /** Whether they lie where they were drawn on one page. */
   register: boolean;
+  /** How long the largest of the shapes without a size in mm is laid, mm; null when all have one. */
+  longestMm: number | null;
 }
 
-/** A screen a shape, and what is to be said of it. */
-export function screensFor(read: FilesRead, { paper, screens: there }: Studio): Omit<Report, 'head' | 'screens'> & { screens: Screen[] } {
-  const { screens, page, fitted } = newScreens(read, paper, there, newId);
+/**
+ * A screen a shape, and what is to be said of it.
+ * @param asked how long the largest of the shapes without a size in mm is to be, mm; else so long that it is seen
+ */
+export function screensFor(
+  read: FilesRead,
+  { paper, screens: there }: Studio,
+  asked?: number,
+): Omit<Report, 'head' | 'screens'> & { screens: Screen[] } {
+  const unsized = unsizedOf(read);
+  const longestMm = unsized === null ? null : (asked ?? usualLongest(unsized));
+  const { screens, page, fitted } = newScreens({ ...read, scales: scalesFor(read, longestMm) }, paper, there, newId);
   const remarks: Report['remarks'] = fitted.map((i) => {
     const shape = entryAt(read.shapes, i);
     const { number, placed } = entryAt(screens, i);
@@ -35,7 +44,7 @@ export function screensFor(read: FilesRead, { paper, screens: there }: Studio): 
     const text = `All were drawn on a page of ${sizeText(page)}, so they keep their places on it; the page lies in the middle of the sheet.`;
     remarks.unshift({ text, kept: true });
   }
-  const small = read.shapes.flatMap((shape, i) => (printedSide(shape, entryAt(screens, i)) < SMALL_MM ? [entryAt(screens, i)] : []));
+  const small = read.shapes.flatMap((shape, i) => (isSmall(shape, entryAt(screens, i).placed[0]?.scale ?? 1) ? [entryAt(screens, i)] : []));
   const [one] = small;
   if (one !== undefined) {
     const text =
@@ -44,11 +53,29 @@ export function screensFor(read: FilesRead, { paper, screens: there }: Studio): 
         : `${small.length} shapes print under ${SMALL_MM} mm across, ${one.name} first; where that is too small, give them a size on their screens.`;
     remarks.push({ text, kept: true });
   }
-  return { screens, register: page !== null, remarks };
+  return { screens, register: page !== null, remarks, longestMm };
 }
 
-function printedSide({ widthMm, heightMm }: Shape, { placed }: Screen): number {
-  return Math.max(widthMm, heightMm) * (placed[0]?.scale ?? 1);
+/**
+ * Where shapes that were read or sized anew come to lie on the screens that were made for them; those that
+ * were changed by hand since, or are gone, are left out.
+ */
+function placesOn(there: readonly Screen[], made: readonly string[], anew: readonly Screen[]): { screen: string; placed: PlacedShape[] }[] {
+  return anew.flatMap(({ placed }, i) => {
+    const own = there.find(({ id }) => id === made[i]);
+    return own?.placed.length === 1 && own.placed[0]?.shape === placed[0]?.shape ? [{ screen: own.id, placed }] : [];
+  });
+}
+
+/**
+ * Where the shapes of some files come to lie when they are read or sized anew, and the report that says so.
+ * @param longestMm how long the largest of the shapes without a size in mm is to be, mm
+ */
+export function laidAgain(files: FilesRead, report: Report, studio: Studio, longestMm: number | null) {
+  const others = studio.screens.filter(({ id }) => !report.screens.includes(id));
+  const { screens, ...said } = screensFor(files, { ...studio, screens: others }, longestMm ?? undefined);
+  const places = placesOn(studio.screens, report.screens, screens);
+  return { places, report: { ...report, ...said, remarks: [...files.remarks, ...said.remarks] } };
 }
 
 /** The report's first line. */

@@ -1,5 +1,7 @@
+import { entryAt } from '../../engine/base/at.ts';
 import type { Problem } from '../../engine/base/error.ts';
 import type { PageSize } from '../../engine/shapes/place/lay-out.ts';
+import type { WhiteAs } from '../../engine/shapes/read/white.ts';
 import type { Shape } from '../../engine/shapes/types.ts';
 import { sentenceOf } from '../../workers/client/client.ts';
 import { ReadingEnded, readShapeFile } from '../../workers/client/file-reader.ts';
@@ -13,6 +15,10 @@ export interface FilesRead {
   shapes: Shape[];
   /** The page of each shape; null where the file gives none. */
   pages: (PageSize | null)[];
+  /** Whether the file of each shape gives its size in a unit of length. */
+  sized: boolean[];
+  /** Files with white areas beside others, each with the place of its shape. */
+  whites: { at: number; file: File }[];
   /** One sentence each; `kept` tells whether the file became a shape all the same. */
   remarks: { text: string; kept: boolean }[];
 }
@@ -23,7 +29,7 @@ export interface FilesRead {
  * @param onNext told the number of files done before each file
  */
 export async function readShapeFiles(files: readonly File[], signal: AbortSignal, onNext: (done: number) => void): Promise<FilesRead> {
-  const read: FilesRead = { shapes: [], pages: [], remarks: [] };
+  const read: FilesRead = { shapes: [], pages: [], sized: [], whites: [], remarks: [] };
   for (const [done, file] of inNameOrder(files).entries()) {
     if (signal.aborted) {
       read.remarks.push({ text: `${file.name}: the file was not read, as you stopped; choose it again to read it.`, kept: false });
@@ -40,10 +46,12 @@ export async function readShapeFiles(files: readonly File[], signal: AbortSignal
     }
     try {
       const text = await file.text();
-      const { shape, page, problems } = await readShapeFile({ text, name: file.name, id: newId() }, signal);
+      const { shape, page, sized, problems } = await readShapeFile({ text, name: file.name, id: newId() }, signal);
       if (shape !== null) {
+        if (problems.some(({ code }) => code === 'shape.white')) read.whites.push({ at: read.shapes.length, file });
         read.shapes.push(shape);
         read.pages.push(page);
+        read.sized.push(sized);
       }
       for (const text of countedSentences(problems)) read.remarks.push({ text, kept: shape !== null });
     } catch (error) {
@@ -55,6 +63,22 @@ export async function readShapeFiles(files: readonly File[], signal: AbortSignal
     }
   }
   return read;
+}
+
+/**
+ * Reads one of some files again with its white taken otherwise.
+ * @returns what came of all of them then, with its shape under the same id; a sentence where nothing is left of it
+ */
+export async function readOtherwise(
+  read: FilesRead,
+  { at, file, white }: { at: number; file: File; white: WhiteAs },
+): Promise<{ files: FilesRead; shape: Shape } | string> {
+  const { id } = entryAt(read.shapes, at);
+  const { shape, problems } = await readShapeFile({ text: await file.text(), name: file.name, id, white }, new AbortController().signal);
+  if (shape === null) return problems[0]?.message ?? `${file.name}: nothing is left of it.`;
+  const remarks = read.remarks.filter(({ text }) => !text.startsWith(`${file.name}: its white areas`));
+  const said = problems.filter(({ code }) => code === 'shape.white').map(({ message }) => ({ text: message, kept: true }));
+  return { shape, files: { ...read, shapes: read.shapes.with(at, shape), remarks: [...said, ...remarks] } };
 }
 
 /**

@@ -5,6 +5,7 @@ import type { OverprintFit, PulledSquare } from '../../engine/ink/fit/fit-overpr
 import type { MatchOptions, MatchResult } from '../../engine/ink/mix/match.ts';
 import type { Ink, Lab, Paper } from '../../engine/ink/types.ts';
 import type { PageSize } from '../../engine/shapes/place/lay-out.ts';
+import type { WhiteAs } from '../../engine/shapes/read/white.ts';
 import type { Shape } from '../../engine/shapes/types.ts';
 import type { Job } from './request.ts';
 
@@ -12,6 +13,8 @@ export interface ReadShapeResult {
   shape: Shape | null;
   /** The page that the shape was drawn on; null when the file gives none. */
   page: PageSize | null;
+  /** Whether the file gives its size in a unit of length. */
+  sized: boolean;
   problems: Problem[];
 }
 
@@ -39,7 +42,7 @@ export interface OverprintRequest {
 
 /** Inks and shapes: what files hold, and what measured colours make of inks. */
 export interface InkApi {
-  readShapeFile(text: string, fileName: string, id: string): ReadShapeResult;
+  readShapeFile(text: string, fileName: string, id: string, white?: WhiteAs): ReadShapeResult;
   /** @param grounds that the colours were seen on; the invented card by default */
   inkCurves(overWhite: Lab, overBlack: Lab, grounds?: Grounds): InkCurvesResult;
   /** Samples of a CGATS text, with what is wrong or was assumed. */

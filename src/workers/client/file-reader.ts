@@ -1,4 +1,5 @@
 import * as Comlink from 'comlink';
+import type { WhiteAs } from '../../engine/shapes/read/white.ts';
 import type { InkApi, ReadShapeResult } from '../api/ink-api.ts';
 
 /** A file that takes longer than this is given up, ms. */
@@ -27,7 +28,10 @@ function readerNow(): Reader {
  * @param signal ends the worker, in the midst of whatever it does
  * @throws ReadingEnded after 10 s, when stopped, or when the worker dies
  */
-export async function readShapeFile(file: { text: string; name: string; id: string }, signal: AbortSignal): Promise<ReadShapeResult> {
+export async function readShapeFile(
+  file: { text: string; name: string; id: string; white?: WhiteAs },
+  signal: AbortSignal,
+): Promise<ReadShapeResult> {
   const { worker, remote } = readerNow();
   let onAbort = (): void => undefined;
   let timer = 0;
@@ -44,7 +48,7 @@ export async function readShapeFile(file: { text: string; name: string; id: stri
     worker.addEventListener('error', () => end('reading it broke down; simplify the drawing or split it'), { once: true });
   });
   try {
-    return await Promise.race([remote.readShapeFile(file.text, file.name, file.id), given]);
+    return await Promise.race([remote.readShapeFile(file.text, file.name, file.id, file.white), given]);
   } finally {
     self.clearTimeout(timer);
     signal.removeEventListener('abort', onAbort);

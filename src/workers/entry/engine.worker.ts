@@ -89,10 +89,10 @@ const walls: WallApi = {
 };
 
 const inks: InkApi = {
-  readShapeFile(text, fileName, id) {
-    const { shapes, problems } = readShapes(text, fileName);
+  readShapeFile(text, fileName, id, white = 'paper') {
+    const { shapes, problems } = readShapes(text, fileName, { white });
     const [read] = shapes;
-    return { shape: read === undefined ? null : drawerShape(read, id), page: read?.page ?? null, problems };
+    return { shape: read === undefined ? null : drawerShape(read, id), page: read?.page ?? null, sized: read?.sized ?? true, problems };
   },
   inkCurves(overWhite, overBlack, grounds = CARD) {
     const problems = checkInk({ id: 'edited', name: 'this ink', basis: 'drawdown', overWhite, overBlack, grounds });

@@ -8,7 +8,7 @@ vi.mock('../../../src/workers/client/file-reader.ts', () => ({
   ReadingEnded: class extends Error {},
   readShapeFile: ({ name }: { name: string }) => {
     read.push(name);
-    return Promise.resolve({ shape: null, page: null, problems: [] });
+    return Promise.resolve({ shape: null, page: null, sized: true, problems: [] });
   },
 }));
 

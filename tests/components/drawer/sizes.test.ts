@@ -7,8 +7,42 @@ const { drawer: studio } = smallProject();
 
 function remarks(...sides: number[]): string[] {
   const shapes = sides.map((side, i) => rectangle(`leaf-${i}`, side, side / 2));
-  return screensFor({ shapes, pages: shapes.map(() => null), remarks: [] }, studio).remarks.map(({ text }) => text);
+  return screensFor({ shapes, pages: shapes.map(() => null), sized: shapes.map(() => true), whites: [], remarks: [] }, studio).remarks.map(
+    ({ text }) => text,
+  );
 }
+
+describe('shapes whose files give no size in mm', () => {
+  /** Sides of the shapes, which of them have a size, and the scales at which they are laid. */
+  const scales = (sides: number[], sized: boolean[], asked?: number) => {
+    const shapes = sides.map((side, i) => rectangle(`icon-${i}`, side, side / 2));
+    const { screens, longestMm } = screensFor(
+      { shapes, pages: shapes.map(() => ({ widthMm: 6.35, heightMm: 6.35 })), sized, whites: [], remarks: [] },
+      studio,
+      asked,
+    );
+    return { scales: screens.map(({ placed }) => placed[0]!.scale), longestMm };
+  };
+
+  it('should be laid so large that they are seen, all by one scale', () => {
+    // Icons of 24 px are 6.35 mm at 96 px to the inch.
+    expect(scales([6.35, 3.175], [false, false])).toEqual({ scales: [15.748, 15.748], longestMm: 100 });
+    expect(scales([6.35, 3.175], [false, true])).toEqual({ scales: [15.748, 1], longestMm: 100 });
+  });
+
+  it('should keep their size where that is seen, or as is asked', () => {
+    expect(scales([130, 6], [false, false])).toEqual({ scales: [1, 1], longestMm: 130 });
+    expect(scales([6, 4], [true, true])).toEqual({ scales: [1, 1], longestMm: null });
+    expect(scales([6, 4], [false, false], 60)).toEqual({ scales: [10, 10], longestMm: 60 });
+  });
+
+  it('should still fit the sheet, whatever is asked', () => {
+    const { printable } = studio.paper;
+    const [scale] = scales([10], [false], 5000).scales;
+    expect(10 * scale!).toBeLessThanOrEqual(printable.widthMm);
+    expect(10 * scale!).toBeGreaterThan(printable.widthMm - 0.1);
+  });
+});
 
 describe('small shapes', () => {
   it('should be told of in one sentence, however many there are', () => {

@@ -9,6 +9,7 @@ import { fieldsChanged, fieldsOf, type RulesOf } from './rule.ts';
 /** What can be done to shapes and screens. */
 export type DrawerCommand =
   | { kind: 'add-shapes'; shapes: Shape[]; screens: Screen[] }
+  | { kind: 'redraw-shape'; shape: Shape; places: { screen: string; placed: PlacedShape[] }[] }
   | { kind: 'remove-shape'; shape: string }
   | { kind: 'add-screen'; screen: Screen }
   | { kind: 'change-screen'; screen: string; name?: string; placed?: PlacedShape[]; mesh?: Screen['mesh'] }
@@ -70,6 +71,13 @@ export const DRAWER_RULES: RulesOf<DrawerCommand> = {
       if (name !== undefined) screen.name = name;
       if (placed !== undefined) screen.placed = placed;
       if (mesh !== undefined) screen.mesh = mesh;
+    },
+  },
+  'redraw-shape': {
+    label: 'read a shape otherwise',
+    change({ drawer: studio }, { shape, places }) {
+      Object.assign(find(studio.shapes, shape.id, 'shape'), shape);
+      for (const { screen, placed } of places) find(studio.screens, screen, 'screen').placed = placed;
     },
   },
   'lay-out': {

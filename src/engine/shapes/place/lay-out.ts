@@ -1,4 +1,5 @@
-import { toOffsetGrid } from '../../base/units.ts';
+import { SHAPE_SCALE } from '../../base/limits.ts';
+import { roundTo, toOffsetGrid } from '../../base/units.ts';
 import { shapeBounds } from '../../geometry/rings.ts';
 import type { Box } from '../../geometry/types.ts';
 import type { PlacedShape, Shape } from '../types.ts';
@@ -24,11 +25,13 @@ export function samePage(a: PageSize, b: PageSize): boolean {
  * Lays a shape where it lies on its page, the page in the middle of the sheet, so that shapes drawn
  * on like pages stay in register. A page larger than the sheet is made smaller to fit.
  * @param page of the file that the shape's outlines come from
+ * @param wanted how much larger than in the file the page is laid
  */
-export function placeByPage(shape: Pick<Shape, 'id' | 'rings'>, page: PageSize, sheet: PageSize): PlacedShape {
+export function placeByPage(shape: Pick<Shape, 'id' | 'rings'>, page: PageSize, sheet: PageSize, wanted = 1): PlacedShape {
   const fit = Math.min(sheet.widthMm / page.widthMm, sheet.heightMm / page.heightMm);
   // A sheet's rounding is no reason to scale what was drawn for it.
-  const scale = samePage(page, sheet) || fit >= 1 ? 1 : Math.max(0.001, Math.floor(fit * 1000 + 1e-6) / 1000);
+  const whole = wanted === 1 && samePage(page, sheet);
+  const scale = whole || fit >= wanted ? roundTo(Math.min(SHAPE_SCALE.most, Math.max(0.001, wanted)), 3) : Math.max(0.001, Math.floor(fit * 1000 + 1e-6) / 1000);
   const box = shapeBounds(shape.rings);
   const along = (sheetMm: number, pageMm: number, middleMm: number): number =>
     toOffsetGrid(sheetMm / 2 + (middleMm - pageMm / 2) * scale);

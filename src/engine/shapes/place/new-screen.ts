@@ -1,3 +1,5 @@
+import { SHAPE_SCALE } from '../../base/limits.ts';
+import { roundTo } from '../../base/units.ts';
 import { placeRings, shapeBounds } from '../../geometry/rings.ts';
 import type { Box } from '../../geometry/types.ts';
 import type { Mesh, PlacedShape, Screen, Shape } from '../types.ts';
@@ -24,17 +26,18 @@ export function nextScreenNumber(screens: readonly Pick<Screen, 'number'>[]): nu
  * Lays a shape in the middle of the printable part, at the size of its file, or smaller when it
  * does not fit. Scales are whole per mille downwards, so that the shape surely fits.
  * @param printable the part of the sheet that can be printed, mm
+ * @param scale to lay it larger or smaller than in its file
  */
-export function placeInMiddle(shape: Pick<Shape, 'id' | 'widthMm' | 'heightMm'>, printable: Box): FirstPlace {
+export function placeInMiddle(shape: Pick<Shape, 'id' | 'widthMm' | 'heightMm'>, printable: Box, scale = 1): FirstPlace {
   const fit = Math.min(printable.widthMm / shape.widthMm, printable.heightMm / shape.heightMm);
-  const fitted = fit < 1;
+  const fitted = fit < scale;
   return {
     placed: {
       shape: shape.id,
       xMm: printable.xMm + printable.widthMm / 2,
       yMm: printable.yMm + printable.heightMm / 2,
       turnDeg: 0,
-      scale: fitted ? Math.max(0.001, Math.floor(fit * 1000) / 1000) : 1,
+      scale: fitted ? Math.max(0.001, Math.floor(fit * 1000) / 1000) : roundTo(Math.min(SHAPE_SCALE.most, Math.max(0.001, scale)), 3),
     },
     fitted,
   };
@@ -43,13 +46,15 @@ export function placeInMiddle(shape: Pick<Shape, 'id' | 'widthMm' | 'heightMm'>,
 /**
  * A new screen that prints one shape in the middle of the sheet.
  * @param head the id and the number of the frame
+ * @param scale as `placeInMiddle` takes it
  */
 export function screenOfShape(
   shape: Shape,
   printable: Box,
   head: { id: string; number: number },
+  scale = 1,
 ): { screen: Screen; fitted: boolean } {
-  const { placed, fitted } = placeInMiddle(shape, printable);
+  const { placed, fitted } = placeInMiddle(shape, printable, scale);
   return {
     screen: { id: head.id, number: head.number, name: shape.name, placed: [placed], mesh: { ...DEFAULT_MESH } },
     fitted,

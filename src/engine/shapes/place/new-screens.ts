@@ -25,21 +25,24 @@ export interface NewScreens {
 
 /**
  * A screen a shape. What was drawn on one page stays in register; other shapes lie in the middle.
- * @param read the shapes with their pages, null for a file that gives none
+ * @param read the shapes with their pages, null for a file that gives none, and how much larger than in
+ *   its file each is laid
  * @param there the screens that there are
  * @param newId gives an id not yet in use at each call
  */
 export function newScreens(
-  read: { shapes: readonly Shape[]; pages: readonly (PageSize | null)[] },
+  read: { shapes: readonly Shape[]; pages: readonly (PageSize | null)[]; scales?: readonly number[] },
   sheet: ScreenSheet,
   there: readonly Pick<Screen, 'number'>[],
   newId: () => string,
 ): NewScreens {
-  const page = commonPage(read.pages, sheet);
+  const scaleOf = (i: number): number => read.scales?.[i] ?? 1;
+  // Layers of one print stay in register only at one scale.
+  const page = read.shapes.every((_, i) => scaleOf(i) === scaleOf(0)) ? commonPage(read.pages, sheet) : null;
   const first = nextScreenNumber(there);
-  const made = read.shapes.map((shape, i) => screenOfShape(shape, sheet.printable, { id: newId(), number: first + i }));
+  const made = read.shapes.map((shape, i) => screenOfShape(shape, sheet.printable, { id: newId(), number: first + i }, scaleOf(i)));
   if (page === null) return { screens: made.map(({ screen }) => screen), page, fitted: made.flatMap(({ fitted }, i) => (fitted ? [i] : [])) };
-  const screens = made.map(({ screen }, i): Screen => ({ ...screen, placed: [placeByPage(entryAt(read.shapes, i), page, sheet)] }));
+  const screens = made.map(({ screen }, i): Screen => ({ ...screen, placed: [placeByPage(entryAt(read.shapes, i), page, sheet, scaleOf(0))] }));
   return { screens, page, fitted: [] };
 }
 

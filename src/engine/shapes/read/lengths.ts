@@ -20,6 +20,11 @@ const PX: Readonly<Record<string, number>> = {
 /** A CSS pixel is 1/96 of an inch. Source: CSS Values 3, 6.2. */
 export const MM_PER_PX = 25.4 / 96;
 
+/** Whether a length stands in a unit that a ruler has; px and bare numbers are as large as a screen shows them. */
+export function isOnPaper(length: string | undefined): boolean {
+  return /\d\s*(?:mm|cm|in|pt|pc|q)\s*$/iu.test(length ?? '');
+}
+
 /** Size of the box that percentages refer to, user units. */
 export interface Viewport {
   width: number;

@@ -9,12 +9,12 @@ import { forEachNode, readStyles } from './css.ts';
 import { FaultList, FileFault, quote } from './faults.ts';
 import type { PageSize } from '../place/lay-out.ts';
 import { EVERYWHERE } from './left-out.ts';
-import { lengthOf, MM_PER_PX, viewBoxAffine, viewBoxOf } from './lengths.ts';
+import { isOnPaper, lengthOf, MM_PER_PX, viewBoxAffine, viewBoxOf } from './lengths.ts';
 import type { Viewport } from './lengths.ts';
 import { MAX_POINTS, MAX_REACH_MM, MAX_TEXT, MIN_SIDE_MM } from './limits.ts';
 import { inheritLook, isZero, PLAIN_LOOK } from './look.ts';
 import { Regions, toleranceFor } from './regions.ts';
-import { inkOf } from './white.ts';
+import { inkOf, type WhiteAs } from './white.ts';
 import { parseTree } from './xml-tree.ts';
 import type { SvgNode } from './xml-tree.ts';
 
@@ -30,6 +30,8 @@ export interface ReadShape {
   heightMm: number;
   /** Size of the page it was drawn on, mm; null when the file gives none. */
   page: PageSize | null;
+  /** Whether the file gives its size in a unit of length, not in px or bare numbers: then mm are those it means. */
+  sized: boolean;
 }
 
 export interface ReadResult {
@@ -49,20 +51,27 @@ const UNSAID_CUT = 0.001;
  * Curves flatten to `FLATTEN_TOLERANCE_MM`, small drawings finer. Nothing outside the text is fetched.
  * @param text the whole file
  * @param fileName for the name of the shape and the sentences
+ * @param options what white is to be taken for; absent = paper
  * @returns never throws; faults come back as sentences
  * Source: SVG 1.1 (second edition), with `auto` radii, plain href and CSS transforms of SVG 2.
  */
-export function readShapes(text: string, fileName: string): ReadResult {
+export function readShapes(text: string, fileName: string, { white = 'paper' }: { white?: WhiteAs } = {}): ReadResult {
   const file = quote(String(fileName ?? 'file'), 80) || 'file';
   const faults = new FaultList(file);
   try {
     checkText(text, faults);
-    const shape = readOne(text, nameOf(file), faults);
+    const shape = readOne(text, { name: nameOf(file), white }, faults);
     return { shapes: shape === null ? [] : [shape], problems: faults.all() };
   } catch (error) {
     const fault = faultOf(error, faults);
     return { shapes: [], problems: [{ code: fault.code, message: fault.message, where: fault.where }] };
   }
+}
+
+/** What a shape is called, and what white in it is taken for. */
+interface Wanted {
+  name: string;
+  white: WhiteAs;
 }
 
 /** What the geometry refuses, as it concerns a file. */
@@ -99,7 +108,7 @@ function checkText(text: string, faults: FaultList): void {
   }
 }
 
-function readOne(text: string, name: string, faults: FaultList): ReadShape | null {
+function readOne(text: string, file: Wanted, faults: FaultList): ReadShape | null {
   const root = parseTree(text, faults);
   const byId = new Map<string, SvgNode>();
   let elements = 0;
@@ -124,7 +133,7 @@ function readOne(text: string, name: string, faults: FaultList): ReadShape | nul
   };
   const hidden = own.get('display')?.toLowerCase() === 'none' || isZero(own.get('opacity') ?? '1');
   if (!hidden) collector.drawChildren(root, context);
-  return toShape(collector, page, name, faults);
+  return toShape(collector, page, file, faults);
 }
 
 /** Sizes that only the page around a drawing could settle. */
@@ -168,7 +177,7 @@ function pageOf(root: SvgNode, faults: FaultList): Page {
   return { root, to, viewport: viewBox, size };
 }
 
-function toShape(collector: Collector, page: Page, name: string, faults: FaultList): ReadShape | null {
+function toShape(collector: Collector, page: Page, { name, white }: Wanted, faults: FaultList): ReadShape | null {
   const { drawn } = collector;
   const paper = page.size === null ? null : { widthMm: page.size.width * MM_PER_PX, heightMm: page.size.height * MM_PER_PX };
   let rings: Float64Array[] = [];
@@ -176,7 +185,7 @@ function toShape(collector: Collector, page: Page, name: string, faults: FaultLi
     const clips = new Set(drawn.flatMap((one) => one.clips));
     toleranceFor([...clips].flatMap((clip) => clip.drawn), faults);
     const regions = new Regions(toleranceFor(drawn, faults));
-    rings = inkOf(drawn, paper, regions, faults);
+    rings = inkOf(drawn, { page: paper, white }, regions, faults);
     if (page.size !== null) {
       const window = boxClip(page.size.width, page.size.height, [MM_PER_PX, 0, 0, MM_PER_PX, 0, 0]);
       const inside = regions.cut(rings, window);
@@ -193,7 +202,8 @@ function toShape(collector: Collector, page: Page, name: string, faults: FaultLi
     if (faults.empty) throw faults.refuse('shape.no-area', 'nothing in it is filled; give at least one shape a fill.');
     return null;
   }
-  return { name, rings, fillRule: 'nonzero', widthMm, heightMm, page: paper };
+  const sized = ['width', 'height'].some((side) => isOnPaper(page.root.attributes.get(side)));
+  return { name, rings, fillRule: 'nonzero', widthMm, heightMm, page: paper, sized };
 }
 
 function sayCut(all: Float64Array[], inside: Float64Array[], root: SvgNode, faults: FaultList): void {

@@ -13,6 +13,15 @@ const PAGE_SHARE = 0.995;
 /** The named colours whose parts are all at least `WHITE_FROM`. Source: CSS Color 4, named colours. */
 const WHITE_NAMES: ReadonlySet<string> = new Set(['white', 'snow', 'ghostwhite', 'whitesmoke', 'mintcream']);
 
+/** What white areas over or beside others are taken for: holes in them, ink like any other colour, or not there at all. */
+export type WhiteAs = 'paper' | 'ink' | 'nothing';
+
+const SAID: Readonly<Record<WhiteAs, string>> = {
+  paper: 'its white areas are taken as paper: holes where they lie over something, nothing elsewhere; give them another fill to print them.',
+  ink: 'its white areas are taken as ink, like any other colour.',
+  nothing: 'its white areas are left out, as if they were not there.',
+};
+
 /** Whether a solid colour is white or nearly so; a colour written in another way than as sRGB is not. */
 export function isWhite(color: string): boolean {
   const text = color.trim().toLowerCase();
@@ -40,23 +49,28 @@ interface Layer {
  * beneath it and prints nothing where nothing does. A white fill as large as the page is the paper
  * itself. Where nothing else is filled, white is the ink. Each is said in one sentence a file.
  * @param drawn in the order painted
- * @param page null when the file gives none
+ * @param how the page, null when the file gives none, and what else white may be taken for
  * @throws EngineError 'geometry.…' past the caps
  */
-export function inkOf(drawn: readonly Drawn[], page: PageSize | null, regions: Regions, faults: FaultList): Float64Array[] {
+export function inkOf(
+  drawn: readonly Drawn[],
+  { page, white: as }: { page: PageSize | null; white: WhiteAs },
+  regions: Regions,
+  faults: FaultList,
+): Float64Array[] {
   const seen = page === null ? drawn : drawn.filter((one) => one.white !== true || !regions.covers(one, page, PAGE_SHARE));
   if (seen.length < drawn.length) {
     faults.say('shape.page', 'a white rectangle as large as the page is taken as the paper and left out; give it another fill to print it.');
   }
   const white = seen.some((one) => one.white === true);
   if (white && seen.every((one) => one.white === true)) {
-    faults.say('shape.white', 'all that is filled in it is white, so the white is taken as the ink.');
+    faults.say('shape.all-white', 'all that is filled in it is white, so the white is taken as the ink.');
     return regions.union(seen);
   }
   if (white) {
-    faults.say('shape.white', 'its white areas are taken as paper: holes where they lie over something, nothing elsewhere; give them another fill to print them.');
+    faults.say('shape.white', SAID[as]);
   }
-  const rings = painted(drawn, regions);
+  const rings = as === 'paper' ? painted(drawn, regions) : regions.union(as === 'ink' ? seen : drawn.filter((one) => one.white !== true));
   if (page !== null && drawn.length > 1 && isWhole(rings, page)) {
     faults.say('shape.sheet', 'a fill covers the whole page, so that the shape is one solid sheet; take that background out to keep what lies on it.');
   }

@@ -24,8 +24,8 @@ const CASES: [what: string, inside: string, areaMm2: number, codes: string[]][] 
   ['ink over white over ink', '<rect width="20" height="20"/><rect x="2" y="2" width="16" height="16" fill="white"/><rect x="4" y="4" width="5" height="5"/>', 169, ['shape.white']],
   ['white beneath ink as nothing', '<circle cx="50" cy="50" r="40" fill="white"/><rect x="45" y="45" width="10" height="10"/>', 100, ['shape.white']],
   ['an artboard in the midst, over all before it', `<rect width="50" height="50"/>${BOARD}<rect width="10" height="10"/>`, 100, ['shape.page']],
-  ['white alone as the ink', '<rect width="10" height="10" fill="#ffffff"/>', 100, ['shape.white']],
-  ['white on a white artboard as the ink', `${BOARD}<rect width="10" height="10" fill="#fffe"/>`, 100, ['shape.page', 'shape.white']],
+  ['white alone as the ink', '<rect width="10" height="10" fill="#ffffff"/>', 100, ['shape.all-white']],
+  ['white on a white artboard as the ink', `${BOARD}<rect width="10" height="10" fill="#fffe"/>`, 100, ['shape.page', 'shape.all-white']],
   ['a light colour as ink', '<rect width="20" height="20"/><rect x="30" width="10" height="10" fill="#f0e8d0"/>', 500, []],
   ['a coloured background with a word', '<rect width="560" height="760" fill="navy"/><rect width="10" height="10"/>', 560 * 760, ['shape.sheet']],
   ['a flood by itself without a word', '<rect width="560" height="760" fill="navy"/>', 560 * 760, []],
@@ -37,6 +37,18 @@ describe('white', () => {
     const found = area(inside);
     expect(found.areaMm2).toBeCloseTo(areaMm2, 2);
     expect(found.codes).toEqual(codes);
+  });
+
+  it.each([
+    ['a hole', 'paper', 375],
+    ['ink', 'ink', 400 + 100],
+    ['nothing', 'nothing', 400],
+  ] as const)('should be read as %s where that is asked for', (_, white, areaMm2) => {
+    // A square of 20 mm with a white one of 5 mm in it, and a white one of 10 mm beside it on a white artboard.
+    const inside = `${BOARD}<rect width="20" height="20"/><rect x="5" y="5" width="5" height="5" fill="white"/><rect x="50" width="10" height="10" fill="#fff"/>`;
+    const { shapes, problems } = readShapes(`<svg ${SHEET}>${inside}</svg>`, 'sheet.svg', { white });
+    expect(shapes.reduce((sum, shape) => sum + outlineArea(shape), 0)).toBeCloseTo(areaMm2, 2);
+    expect(problems.map(({ code }) => code)).toEqual(['shape.page', 'shape.white']);
   });
 
   it('should refuse a white page alone with one sentence that says how to print it', () => {

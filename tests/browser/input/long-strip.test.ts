@@ -1,0 +1,52 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { writeProject } from '../../../src/engine/project/read.ts';
+import { pullOf, smallProject } from '../../helpers/small-project.ts';
+import { enter, openPage, openStudio, type Studio } from '../harness.ts';
+
+const PULLS = 80;
+
+let studio: Studio;
+
+beforeAll(async () => {
+  studio = await openStudio();
+});
+
+afterAll(async () => {
+  await studio?.close();
+});
+
+describe('a strip of eighty pulls', () => {
+  it('should scroll to its end while a state is held still at its edge, and take it there', async () => {
+    const { page, context, errors } = await openPage(studio);
+    const bench = Array.from({ length: PULLS }, (_, i) => pullOf(`p${i + 1}`, `s${1 + (i % 3)}`, i === 0 ? 'rust' : 'weed'));
+    await page.goto(studio.url);
+    const chooser = page.waitForEvent('filechooser');
+    await page.locator('project-menu button.open').click();
+    await page.getByRole('button', { name: 'Open a project file…' }).click();
+    const buffer = Buffer.from(writeProject({ ...smallProject(), bench }));
+    await (await chooser).setFiles([{ name: 'eighty.json', mimeType: 'application/json', buffer }]);
+    await enter(page, 'Bench');
+    const strip = page.getByRole('listbox', { name: 'State strip, first down to last down' });
+    const states = strip.getByRole('option');
+    await expect.poll(() => states.count(), { timeout: 30_000 }).toBe(PULLS);
+    await expect.poll(() => states.first().getAttribute('aria-label')).toMatch(/^Pull 1: .*Rust/u);
+    const scroller = page.locator('ps-state-strip .scroller');
+    const frame = (await scroller.boundingBox())!;
+    const ticket = (await states.first().boundingBox())!;
+    const y = ticket.y + ticket.height / 2;
+    await page.mouse.move(ticket.x + ticket.width / 2, y);
+    await page.mouse.down();
+    // To the edge in two moves, and then still: what scrolls is the strip alone.
+    await page.mouse.move(ticket.x + ticket.width, y);
+    await page.mouse.move(frame.x + frame.width - 4, y);
+    const left = (): Promise<number> =>
+      scroller.evaluate((element) => Math.round(element.scrollWidth - element.clientWidth - element.scrollLeft));
+    expect(await left()).toBeGreaterThan(frame.width);
+    await expect.poll(left, { timeout: 180_000 }).toBeLessThanOrEqual(1);
+    await page.mouse.up();
+    await expect.poll(() => states.last().getAttribute('aria-label'), { timeout: 30_000 }).toMatch(/^Pull 80: .*Rust/u);
+    expect(errors).toEqual([]);
+    await context.close();
+    // A browser without a graphics card takes a minute for the eight hundred frames.
+  }, 300_000);
+});
