@@ -114,7 +114,7 @@ export class WallScene implements SteeredWall {
     this.planned = new PlanIndex(this.plan);
     this.rehang.hang(this.plan.at);
     this.drawing.setPrintSize(this.plan.printWidth, this.plan.printHeight);
-    this.camera.fit(this.size, this.plan, this.plan.printHeight);
+    this.steering.fit();
     this.refresh();
   }
 
@@ -192,7 +192,7 @@ export class WallScene implements SteeredWall {
     // Someone who stands close by keeps the prints where they hang.
     if (this.camera.keeps !== 'place') this.lay(this.places);
     else {
-      this.camera.fit(this.size, this.plan, this.plan.printHeight);
+      this.steering.fit();
       this.refresh();
     }
   }

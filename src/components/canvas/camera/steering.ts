@@ -44,6 +44,13 @@ export class Steering {
     return this.camera.keeps === 'start';
   }
 
+  /** Tells of the view and of how the wall hangs now; what one was on the way to is of the wall before. */
+  fit(): void {
+    const { plan } = this.wall.planned;
+    this.moves.stop();
+    this.camera.fit(this.wall.size, plan, plan.printHeight);
+  }
+
   /** Moves the camera on to where it is at a time, ms. */
   step(now: number): void {
     this.moves.step(now);
