@@ -42,6 +42,8 @@ export class WallRoom extends LitElement {
   private readonly run = new WallRun({
     begin: ({ asked, inputs }) => this.view.begin(asked, inputs.studio.paper.widthMm / inputs.studio.paper.heightMm),
     extend: ({ asked }) => this.view.extend(asked),
+    putAside: () => this.view.putAside(),
+    again: (_, batches) => this.view.hangAgain(batches),
     batch: (batch) => this.view.add(batch),
     pinned: (batch) => this.view.addPins(batch),
     changed: () => this.runChanged(),
@@ -54,17 +56,27 @@ export class WallRoom extends LitElement {
   private readonly onNarrow = (): void => {
     this.narrow = this.narrowness.matches;
   };
+  /** Another project's wall begins anew, and at once: this room may not be drawn for long. */
+  private readonly onStore = (): void => {
+    if (this.opened === this.store.opened) return;
+    this.opened = this.store.opened;
+    this.check.forget();
+    this.run.clear();
+    if (this.hasUpdated) this.view.clear();
+  };
 
   override connectedCallback(): void {
     super.connectedCallback();
     new StoreController(this, this.store);
     this.opened = this.store.opened;
+    this.store.addEventListener('change', this.onStore);
     this.onNarrow();
     this.narrowness.addEventListener('change', this.onNarrow);
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
+    this.store.removeEventListener('change', this.onStore);
     this.narrowness.removeEventListener('change', this.onNarrow);
     clearTimeout(this.pause);
     this.run.stop();
@@ -92,13 +104,6 @@ export class WallRoom extends LitElement {
 
   protected override updated(): void {
     const { store } = this;
-    if (this.opened !== store.opened) {
-      this.opened = store.opened;
-      this.check.forget();
-      this.run.clear();
-      this.view.clear();
-      this.requestUpdate();
-    }
     const change = this.check.changeTo(this.inputs);
     if (change !== 'none') void this.settingsChanged(change);
     void this.run.hangPins(store.project.pins ?? []);
@@ -123,6 +128,11 @@ export class WallRoom extends LitElement {
     if (this.problems.length > 0 || change === 'stack') return;
     if (change === 'first') this.find();
     else if (this.stale || this.run.search === null) this.pause = setTimeout(() => this.find(), PAUSE_MS);
+  }
+
+  /** Finds prints; from prints that came of others, the wall that those hang on comes back as it was. */
+  private findOrBack(): void {
+    if (!this.run.back()) this.find();
   }
 
   private find(): void {
@@ -215,7 +225,7 @@ export class WallRoom extends LitElement {
       complete: this.complete,
       unfolded: this.narrow ? this.unfolded : null,
       fold: () => (this.unfolded = !this.unfolded),
-      find: () => this.find(),
+      find: () => this.findOrBack(),
       findMore: () => this.findMore(),
     };
     return html`

@@ -21,6 +21,11 @@ export interface SteeredWall {
   requestDraw(): void;
 }
 
+/** Where one stands, so that one can stand there again. */
+export interface Stand extends View {
+  keeps: Camera['keeps'];
+}
+
 /** Steps about before a wall: nearer and further, along it, and back to where one came in. */
 export class Steering {
   readonly camera = new Camera();
@@ -37,6 +42,20 @@ export class Steering {
     const { scale, x, y } = this.camera;
     const { width, height } = this.wall.size;
     return { x: -x / scale, y: -y / scale, width: width / scale, height: height / scale };
+  }
+
+  /** Where one stands. */
+  get stand(): Stand {
+    const { keeps, scale, x, y } = this.camera;
+    return { keeps, scale, x, y };
+  }
+
+  /** Stands where one stood before. */
+  standAt({ keeps, ...view }: Stand): void {
+    this.moves.stop();
+    this.camera.keeps = keeps;
+    this.camera.set(keeps === 'start' ? this.camera.startView() : view);
+    this.wall.requestDraw();
   }
 
   /** Whether one stands where one came in. */

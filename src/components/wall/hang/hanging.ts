@@ -30,14 +30,14 @@ export class Hanging {
   /** Prints that stay first and are shown whatever the filter says. */
   pinned: ReadonlySet<number> = new Set();
   readonly facts = new PrintFacts();
-  private likeness: { key: string; places: Float32Array } | null = null;
+  /** Where prints hang alike side by side, by the first of them. */
+  private readonly likeness = new WeakMap<Variant, Float32Array>();
   private readonly embedding = new Work<Float32Array>(null);
 
   /** Forgets the prints; what was chosen stays for the next. */
   clear(): void {
     this.facts.clear();
     this.pinned = new Set();
-    this.likeness = null;
     this.stop();
   }
 
@@ -125,9 +125,10 @@ export class Hanging {
   }
 
   private async alike(variants: readonly Variant[], onProgress: (share: number) => void): Promise<Float32Array | null> {
-    const seed = variants[0]?.seed ?? '';
-    const key = `${variants.length} ${variants[0]?.key} ${variants.at(-1)?.key}`;
-    if (this.likeness?.key === key) return this.likeness.places;
+    const first = entryAt(variants, 0);
+    const { seed } = first;
+    const known = this.likeness.get(first);
+    if (known?.length === variants.length * 2) return known;
     const { points, dimensions } = this.facts.points(Array.from(variants.keys()));
     let places: Float32Array | null = null;
     let failure: unknown = null;
@@ -141,7 +142,7 @@ export class Hanging {
       return places;
     });
     if (failure !== null) throw failure;
-    if (places !== null) this.likeness = { key, places };
+    if (places !== null) this.likeness.set(first, places);
     return places;
   }
 }

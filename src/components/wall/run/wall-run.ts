@@ -23,12 +23,24 @@ export interface RunListener {
   begin(search: WallSearch): void;
   /** The prints that hang stay, and more are to come. */
   extend(search: WallSearch): void;
+  /** The prints that hang give way to others that come from them, and may hang again as they do now. */
+  putAside(): void;
+  /** A wall that was put aside hangs again, at once. */
+  again(search: WallSearch, batches: readonly WallBatch[]): void;
   /** Prints that do not hang yet. */
   batch(batch: WallBatch): void;
   /** Pinned prints of other walls hang after the wall's own. */
   pinned(batch: WallBatch): void;
   /** State or counts changed. */
   changed(): void;
+}
+
+/** A wall found from the base stack, with all that it takes to hang it. */
+interface WholeWall {
+  search: WallSearch;
+  variants: Variant[];
+  shown: SeenPrint[];
+  batches: WallBatch[];
 }
 
 /**
@@ -51,6 +63,10 @@ export class WallRun {
   private own = 0;
   /** True while pinned prints are drawn. */
   private pinning = false;
+  /** What came for the prints that hang. */
+  private batches: WallBatch[] = [];
+  /** The wall from the base stack, while prints from its prints hang. */
+  private aside: WholeWall | null = null;
 
   constructor(listener: RunListener, engine: () => WallEngine = () => engineFor('wall')) {
     this.listener = listener;
@@ -139,13 +155,38 @@ export class WallRun {
     const before = this.hung;
     if (before === search) return;
     this.hung = search;
+    if (search.derived === null) this.aside = null;
+    else if (before !== null && before.derived === null) this.layAside(before);
     this.shown = [];
     // Pinned prints of other walls are hung again when this one stands.
     const stay = before !== null && goesOn(before, search) ? this.variants.slice(0, this.own) : null;
     this.variants = stay ?? [];
     this.own = this.variants.length;
-    if (stay === null) this.listener.begin(search);
-    else this.listener.extend(search);
+    if (stay !== null) return this.listener.extend(search);
+    this.batches = [];
+    this.listener.begin(search);
+  }
+
+  private layAside(search: WallSearch): void {
+    this.aside = { search, variants: this.variants.slice(0, this.own), shown: this.shown, batches: this.batches };
+    this.listener.putAside();
+  }
+
+  /**
+   * Hangs the wall that the prints which hang now came from, as it hung.
+   * @returns false when there is none
+   */
+  back(): boolean {
+    const { aside } = this;
+    if (aside === null) return false;
+    this.work.stop();
+    this.aside = null;
+    const { search, variants, shown, batches } = aside;
+    if (search.state === 'running') search.state = 'stopped';
+    Object.assign(this, { search, hung: search, variants, own: variants.length, shown, batches });
+    this.listener.again(search, batches);
+    this.listener.changed();
+    return true;
   }
 
   private take(batch: WallBatch, search: WallSearch, signal: AbortSignal): void {
@@ -167,7 +208,9 @@ export class WallRun {
     }
     this.own = variants.length;
     search.found = batch.found;
-    this.listener.batch({ ...batch, tiles: fresh });
+    const hangs = { ...batch, tiles: fresh };
+    this.batches.push(hangs);
+    this.listener.batch(hangs);
     this.listener.changed();
   }
 
@@ -218,6 +261,8 @@ export class WallRun {
     this.hung = null;
     this.variants = [];
     this.own = 0;
+    this.batches = [];
+    this.aside = null;
   }
 
   /** Ends the running search at once, however long the worker takes to hear of it; what was found stays. */

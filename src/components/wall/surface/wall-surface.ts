@@ -158,7 +158,13 @@ export class WallSurface extends LitElement {
     this.holder.scene?.setFocus(this.focused, strong);
   }
 
-  private readonly onKey = (event: KeyboardEvent): void => {
+  /** Has the wall's keys work from here on. */
+  takeKeys(): void {
+    this.surface.focus({ preventScroll: true });
+  }
+
+  /** Does what a key asks for. */
+  readonly key = (event: KeyboardEvent): void => {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
     const { scene } = this.holder;
     const focused = this.focused < 0 ? (scene?.hanging.sequence[0] ?? -1) : this.focused;
@@ -198,7 +204,7 @@ export class WallSurface extends LitElement {
         ?data-focused=${this.variants[this.focused] !== undefined}
         aria-label="Wall of prints"
         aria-describedby="keys"
-        @keydown=${this.onKey}
+        @keydown=${this.key}
         @pointerdown=${() => {
           this.byKeys = false;
         }}

@@ -1,30 +1,24 @@
-import { html, LitElement, nothing } from 'lit';
-import { customElement, property, query, state } from 'lit/decorators.js';
-import type { Variant } from '../../../engine/explore/types.ts';
-import type { Pin } from '../../../engine/recipe/prints/pinned-prints.ts';
-import type { Studio } from '../../../engine/studio/studio.ts';
-import type { WallBatch } from '../../../workers/api/wall-api.ts';
-import { sentenceOf } from '../../../workers/client/client.ts';
+import { html, nothing } from 'lit';
+import { customElement, query, state } from 'lit/decorators.js';
 import { controls } from '../../ui/controls-style.ts';
 import '../print/compare-prints.ts';
-import { GuestPrints } from '../hang/guest-prints.ts';
 import type { HangEvent } from '../hang/hang-choice.ts';
-import { Hanging } from '../hang/hanging.ts';
+import type { Hanging } from '../hang/hanging.ts';
 import type { RangesEvent } from '../hang/wall-filter.ts';
 import '../print/print-out.ts';
 import type { ComparePrints } from '../print/compare-prints.ts';
 import type { PrintOut } from '../print/print-out.ts';
 import '../hang/wall-filter.ts';
+import { HungWall } from './hung-wall.ts';
 import { PrintActions } from './print-actions.ts';
 import { printRow, printSentence } from './print-row.ts';
-import { SceneHolder } from './scene-holder.ts';
 import './wall-line.ts';
 import type { WallAction } from './wall-key-actions.ts';
 import type { LineAction } from './wall-line.ts';
 import './wall-rail.ts';
 import type { RailAction } from './wall-rail.ts';
 import './wall-surface.ts';
-import type { ActionEvent, WallSurface } from './wall-surface.ts';
+import type { ActionEvent } from './wall-surface.ts';
 import { wallViewStyles } from './wall-view-style.ts';
 
 const STEP = 1.5;
@@ -34,34 +28,14 @@ export type PrintEvent = CustomEvent<{ index: number }>;
 
 /** The wall with the line above it and the rail below: which print is in focus, which are selected, and what is done with them. */
 @customElement('wall-view')
-export class WallView extends LitElement {
+export class WallView extends HungWall {
   static override styles = [controls, wallViewStyles];
 
-  @property({ attribute: false }) variants: readonly Variant[] = [];
-  /** What the prints were found from. */
-  @property({ attribute: false }) drawer: Studio | null = null;
-  @property({ attribute: false }) kept: ReadonlySet<number> = new Set();
-  /** Prints that hang first, on whichever wall. */
-  @property({ attribute: false }) pins: readonly Pin[] = [];
-  @property({ type: Number }) found = 0;
-  /** Said in the middle of an empty wall. */
-  @property() note = '';
-  /** True while prints arrive: then they hang in the order in which they are found. */
-  @property({ type: Boolean }) running = false;
-  @property({ attribute: false }) relative = true;
-  @state() private focused = -1;
-  @state() private selected: ReadonlySet<number> = new Set();
   @state() private filtering = false;
-  /** What is worked out, in words; '' when nothing is. */
-  @state() private busy = '';
   /** True once the user has walked away from where one comes in. */
   @state() private moved = false;
-  @query('wall-surface') private surface!: WallSurface;
   @query('wall-compare-prints') private comparing!: ComparePrints;
   @query('wall-print-out') private printOut!: PrintOut;
-  private readonly hanging = new Hanging();
-  private readonly holder = new SceneHolder(this);
-  private readonly guests = new GuestPrints(this.hanging, this.holder);
   private readonly actions = new PrintActions(this, () => ({
     variants: this.variants,
     studio: this.drawer,
@@ -71,82 +45,8 @@ export class WallView extends LitElement {
     out: this.printOut,
   }));
 
-  /** Indices of the prints in the order in which they hang. */
-  private get sequence(): readonly number[] {
-    return this.holder.scene?.hanging.sequence ?? [];
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.hanging.stop();
-  }
-
-  /** Takes the prints down and makes room for others. */
-  begin(places: number, aspect: number): void {
-    this.surface.forgetPrints();
-    this.hanging.clear();
-    this.guests.forget();
-    this.selected = new Set();
-    // Its number means another print from here on.
-    this.focused = -1;
-    this.holder.with((scene) => scene.begin(places, aspect));
-  }
-
-  /** Makes room for more prints; those that hang stay. */
-  extend(places: number): void {
-    this.surface.hangBack();
-    this.guests.forget();
-    this.holder.with((scene) => scene.extend(places));
-  }
-
-  /** Takes the prints down and leaves the wall bare. */
-  clear(): void {
-    this.begin(0, 1);
-  }
-
-  /** Hangs prints at their numbers. */
-  add(batch: WallBatch): void {
-    this.hanging.facts.add(batch);
-    this.holder.with((scene) => scene.add(batch));
-  }
-
-  /** Hangs pinned prints of other walls after the wall's own. */
-  addPins(batch: WallBatch): void {
-    this.guests.add(batch);
-  }
-
-  /** Closes up a wall that stayed smaller than asked. */
-  settle(places: number): void {
-    if (this.focused >= places) this.focused = places - 1;
-    this.holder.with((scene) => scene.lay(places));
-  }
-
-  protected override updated(changed: Map<PropertyKey, unknown>): void {
-    if (changed.has('kept')) this.holder.with((scene) => scene.setKept(this.kept));
-    if (changed.has('selected')) this.holder.with((scene) => scene.setSelected(this.selected));
-    if (changed.has('running') && !this.running && this.found > 0) {
-      if (!this.hanging.plain) void this.rehang();
-    }
-    if (this.running || !['running', 'pins', 'variants'].some((name) => changed.has(name))) return;
-    // Pinned prints hang first.
-    if (this.guests.follow(this.pins, this.variants)) void this.rehang();
-  }
-
-  /** Hangs the prints as they are now to hang. */
-  private async rehang(): Promise<void> {
-    this.surface.hangBack();
-    this.requestUpdate();
-    if (this.running || this.found === 0 || this.drawer === null) return;
-    try {
-      const spec = await this.hanging.spec(this.variants, this.drawer, (share) => {
-        this.busy = `Seeing what looks alike, ${Math.round(share * 100)} %`;
-      });
-      if (spec === null) return;
-      this.holder.with((scene) => scene.arrange(spec));
-    } catch (error) {
-      this.actions.problem(sentenceOf(error));
-    }
-    this.busy = '';
+  protected trouble(sentence: string): void {
+    this.actions.problem(sentence);
   }
 
   private rehangBy(change: Partial<Pick<Hanging, 'choice' | 'ranges'>>): void {
@@ -193,6 +93,18 @@ export class WallView extends LitElement {
     else this.selected = new Set();
   }
 
+  /** After a click on a button the wall has the keys again; who walks by keys stays at the button. */
+  private readonly onClick = (event: MouseEvent): void => {
+    const button = event.composedPath().find((target) => target instanceof HTMLButtonElement);
+    if (event.detail > 0 && button !== undefined) this.surface.takeKeys();
+  };
+
+  /** At a button, the keys that it has no use for are the wall's. */
+  private readonly onKey = (event: KeyboardEvent): void => {
+    const own = ['Enter', ' ', 'Tab', 'Escape'].includes(event.key);
+    if (event.composedPath()[0] instanceof HTMLButtonElement && !own) this.surface.key(event);
+  };
+
   private tell(type: 'keep-print' | 'open-print' | 'pin-print', index: number): void {
     if (this.variants[index] === undefined) return;
     this.focused = index;
@@ -224,6 +136,8 @@ export class WallView extends LitElement {
       .measures=${this.measures}
       .selected=${this.selected.size}
       .shown=${shown} .count=${this.variants.length} .filtering=${this.filtering} .busy=${this.busy}
+      @click=${this.onClick}
+      @keydown=${this.onKey}
       @line=${(event: CustomEvent<LineAction>) => this.act(event.detail, this.focused)}
       @hang=${(event: HangEvent) => this.rehangBy({ choice: event.detail })}
     ></wall-line>`;
@@ -255,6 +169,8 @@ export class WallView extends LitElement {
       .pinned=${this.hanging.pinned.has(focused)} .selected=${this.selected.has(focused)} .kept=${this.kept.has(focused)}
       .moved=${this.moved}
       .hung=${this.found > 0}
+      @click=${this.onClick}
+      @keydown=${this.onKey}
       @rail=${(event: CustomEvent<RailAction>) => this.act(event.detail, focused)}
     ></wall-rail>`;
   }

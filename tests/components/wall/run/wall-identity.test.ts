@@ -1,8 +1,9 @@
 import { createHash } from 'node:crypto';
 import { beforeAll, describe, expect, it, vi } from 'vitest';
 import type { PrintPages } from '../../../../src/components/canvas/draw/print-pages.ts';
+import { derivedAsk } from '../../../../src/components/wall/run/derived-ask.ts';
 import { type RunListener, type WallEngine, WallRun } from '../../../../src/components/wall/run/wall-run.ts';
-import type { WallAsk, WallInputs } from '../../../../src/components/wall/run/wall-search.ts';
+import type { WallAsk, WallInputs, WallSearch } from '../../../../src/components/wall/run/wall-search.ts';
 import type { Pin } from '../../../../src/engine/recipe/prints/pinned-prints.ts';
 import type { WallBatch, WallTile } from '../../../../src/workers/api/wall-api.ts';
 import type { RemoteHelper } from '../../../../src/workers/helpers/wall-helpers.ts';
@@ -38,6 +39,13 @@ class PageWall implements RunListener {
   }
 
   extend(): void {}
+
+  putAside(): void {}
+
+  again(_: WallSearch, batches: readonly WallBatch[]): void {
+    this.begin();
+    for (const batch of batches) this.batch(batch);
+  }
 
   batch(batch: WallBatch): void {
     this.pages.add(batch);
@@ -211,5 +219,42 @@ describe('a wall that goes on', () => {
     expect(wall.begun).toBe(2);
     expect(run.variants[150]?.key).toBe('other');
     expect(wall.pixels(400)).toEqual((await hang(other, [400])).pixels(400));
+  });
+});
+
+describe('a wall that prints were found from', () => {
+  it('should hang again as it hung, without a search, after walls of other prints', async () => {
+    let searches = 0;
+    const engine = realEngine([]);
+    const counted: WallEngine = {
+      ...engine,
+      wall: (request, control) => {
+        searches++;
+        return engine.wall(request, control);
+      },
+    };
+    const wall = new PageWall();
+    const run = new WallRun(wall, () => counted);
+    expect(run.back()).toBe(false);
+    await run.start(askFor(40));
+    await run.start(askFor(60));
+    const [variants, shown, pixels] = [run.variants, run.shown, wall.pixels(60)];
+    for (const kind of ['nearer', 'away'] as const) {
+      const derived = derivedAsk(kind, [run.variants[3]!]);
+      await run.start({ ...askFor(60), derived: { ...derived, request: { ...derived.request, count: 12 } } });
+      expect(run.derived).not.toBeNull();
+      expect(run.variants.map(({ key }) => key)).not.toEqual(variants.map(({ key }) => key).slice(0, run.variants.length));
+    }
+    expect(run.back()).toBe(true);
+    expect(run).toMatchObject({ state: 'done', found: 60, asked: 60, derived: null, shown });
+    expect(run.hung).toBe(run.search);
+    expect(run.variants).toEqual(variants);
+    expect(wall.pixels(60)).toEqual(pixels);
+    expect(searches).toBe(4);
+    expect(run.back()).toBe(false);
+    // More can be found from it as before.
+    await run.start(askFor(80));
+    expect(run.variants.slice(0, 60)).toEqual(variants);
+    expect(wall.pixels(80).slice(0, 60)).toEqual(pixels);
   });
 });

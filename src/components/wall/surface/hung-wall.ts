@@ -1,0 +1,168 @@
+import { LitElement } from 'lit';
+import { property, query, state } from 'lit/decorators.js';
+import type { Variant } from '../../../engine/explore/types.ts';
+import type { Pin } from '../../../engine/recipe/prints/pinned-prints.ts';
+import type { Studio } from '../../../engine/studio/studio.ts';
+import type { WallBatch } from '../../../workers/api/wall-api.ts';
+import { sentenceOf } from '../../../workers/client/client.ts';
+import type { Stand } from '../../canvas/camera/steering.ts';
+import { GuestPrints } from '../hang/guest-prints.ts';
+import { Hanging } from '../hang/hanging.ts';
+import { SceneHolder } from './scene-holder.ts';
+import type { WallSurface } from './wall-surface.ts';
+
+/** How a wall hung that was put aside. */
+interface Stood {
+  places: number;
+  aspect: number;
+  selected: ReadonlySet<number>;
+  focused: number;
+  stand: Stand | null;
+}
+
+/** The prints that hang, and how: what comes for them, what is selected of them, which is in focus. */
+export abstract class HungWall extends LitElement {
+  @property({ attribute: false }) variants: readonly Variant[] = [];
+  /** What the prints were found from. */
+  @property({ attribute: false }) drawer: Studio | null = null;
+  @property({ attribute: false }) kept: ReadonlySet<number> = new Set();
+  /** Prints that hang first, on whichever wall. */
+  @property({ attribute: false }) pins: readonly Pin[] = [];
+  @property({ type: Number }) found = 0;
+  /** Said in the middle of an empty wall. */
+  @property() note = '';
+  /** True while prints arrive: then they hang in the order in which they are found. */
+  @property({ type: Boolean }) running = false;
+  @property({ attribute: false }) relative = true;
+  @state() protected focused = -1;
+  @state() protected selected: ReadonlySet<number> = new Set();
+  /** What is worked out, in words; '' when nothing is. */
+  @state() protected busy = '';
+  @query('wall-surface') protected surface!: WallSurface;
+  private places = 0;
+  private aspect = 1;
+  private aside: Stood | null = null;
+  /** True while a wall that was put aside is to be hung by what was chosen since. */
+  private again = false;
+  /** Where one is to stand before the wall once it hangs again. */
+  private standing: Stand | null = null;
+  protected readonly hanging = new Hanging();
+  protected readonly holder = new SceneHolder(this);
+  protected readonly guests = new GuestPrints(this.hanging, this.holder);
+
+  /** Says why the prints could not be hung as asked. */
+  protected abstract trouble(sentence: string): void;
+
+  /** Indices of the prints in the order in which they hang. */
+  protected get sequence(): readonly number[] {
+    return this.holder.scene?.hanging.sequence ?? [];
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.hanging.stop();
+  }
+
+  /** Takes the prints down and makes room for others. */
+  begin(places: number, aspect: number): void {
+    this.surface.forgetPrints();
+    this.places = places;
+    this.aspect = aspect;
+    this.hanging.clear();
+    this.guests.forget();
+    this.selected = new Set();
+    // Its number means another print from here on.
+    this.focused = -1;
+    this.holder.with((scene) => scene.begin(places, aspect));
+  }
+
+  /** Makes room for more prints; those that hang stay. */
+  extend(places: number): void {
+    this.surface.hangBack();
+    this.places = places;
+    this.guests.forget();
+    this.holder.with((scene) => scene.extend(places));
+  }
+
+  /** Notes how the wall hangs, before others take its place. */
+  putAside(): void {
+    const { places, aspect, selected, focused } = this;
+    const own = this.guests.own(this.variants.length);
+    const stays = new Set([...selected].filter((index) => index < own));
+    const stand = this.holder.scene?.steering.stand ?? null;
+    this.aside = { places, aspect, selected: stays, focused: focused < own ? focused : -1, stand };
+  }
+
+  /** Hangs the wall that was put aside as it hung: its prints, what was selected, and where one stood. */
+  hangAgain(batches: readonly WallBatch[]): void {
+    const { aside } = this;
+    if (aside === null) return;
+    this.begin(aside.places, aside.aspect);
+    for (const batch of batches) this.add(batch);
+    this.selected = aside.selected;
+    this.focused = aside.focused;
+    this.standing = aside.stand;
+    this.aside = null;
+    this.again = true;
+  }
+
+  /** Takes the prints down and leaves the wall bare. */
+  clear(): void {
+    this.begin(0, 1);
+  }
+
+  /** Hangs prints at their numbers. */
+  add(batch: WallBatch): void {
+    this.hanging.facts.add(batch);
+    this.holder.with((scene) => scene.add(batch));
+  }
+
+  /** Hangs pinned prints of other walls after the wall's own. */
+  addPins(batch: WallBatch): void {
+    this.guests.add(batch);
+  }
+
+  /** Closes up a wall that stayed smaller than asked. */
+  settle(places: number): void {
+    if (this.focused >= places) this.focused = places - 1;
+    this.places = places;
+    this.holder.with((scene) => scene.lay(places));
+  }
+
+  protected override updated(changed: Map<PropertyKey, unknown>): void {
+    if (changed.has('kept')) this.holder.with((scene) => scene.setKept(this.kept));
+    if (changed.has('selected')) this.holder.with((scene) => scene.setSelected(this.selected));
+    if (changed.has('running') && !this.running && this.found > 0) {
+      if (!this.hanging.plain) void this.rehang();
+    }
+    if (this.running || !['running', 'pins', 'variants'].some((name) => changed.has(name))) return;
+    // Pinned prints hang first.
+    const pinned = this.guests.follow(this.pins, this.variants);
+    if (pinned || this.again) void this.rehang();
+    this.again = false;
+  }
+
+  /** Hangs the prints as they are now to hang. */
+  protected async rehang(): Promise<void> {
+    this.surface.hangBack();
+    this.requestUpdate();
+    if (this.running || this.found === 0 || this.drawer === null) return;
+    try {
+      const spec = await this.hanging.spec(this.variants, this.drawer, (share) => {
+        this.busy = `Seeing what looks alike, ${Math.round(share * 100)} %`;
+      });
+      if (spec === null) return;
+      this.holder.with((scene) => scene.arrange(spec));
+      this.standAgain();
+    } catch (error) {
+      this.trouble(sentenceOf(error));
+    }
+    this.busy = '';
+  }
+
+  private standAgain(): void {
+    const { standing } = this;
+    this.standing = null;
+    if (standing !== null) this.holder.with((scene) => scene.steering.standAt(standing));
+  }
+}
