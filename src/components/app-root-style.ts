@@ -1,10 +1,10 @@
 import { css } from 'lit';
 
-/** The studio's frame: doors above, on a phone below; notices over everything. */
+/** The studio's frame: doors above, on a phone below; notices in a place of their own, so that they lie over no control. */
 export const appRootStyle = css`
   :host {
     display: grid;
-    grid-template-rows: auto auto 1fr;
+    grid-template-rows: auto auto 1fr auto;
     height: 100dvh;
   }
   .skip {
@@ -102,30 +102,27 @@ export const appRootStyle = css`
     overflow: auto;
   }
   .notices {
-    position: fixed;
-    z-index: 20;
-    left: 50%;
-    bottom: 20px;
-    transform: translateX(-50%);
-    display: grid;
-    gap: var(--space-4);
-    width: min(640px, calc(100vw - 24px));
-    overflow: visible;
-    inset-block-start: auto;
+    grid-row: 4;
+    grid-column: 1;
+    min-width: 0;
+    max-height: 30dvh;
+    overflow-y: auto;
+    background: var(--ink);
+    color: var(--wall);
   }
   .notice {
     display: flex;
-    gap: var(--space-6);
-    align-items: start;
-    padding: var(--space-5) var(--space-4) var(--space-5) var(--space-7);
-    background: var(--ink);
-    color: var(--wall);
-    border-radius: var(--radius);
-    box-shadow: var(--shadow);
+    gap: var(--space-5);
+    align-items: center;
+    padding: var(--space-2) var(--space-5) var(--space-2) var(--space-8);
+  }
+  .notice + .notice {
+    border-top: 1px solid color-mix(in srgb, var(--wall) 25%, transparent);
   }
   .notice p {
     flex: 1;
-    padding: var(--space-3) 0;
+    max-width: 110ch;
+    padding: var(--space-2) 0;
     overflow-wrap: anywhere;
   }
   .notice button {
@@ -133,7 +130,7 @@ export const appRootStyle = css`
   }
   @media (max-width: 760px) {
     :host {
-      grid-template-rows: auto auto 1fr auto;
+      grid-template-rows: auto auto 1fr auto auto;
     }
     header {
       display: contents;
@@ -158,7 +155,7 @@ export const appRootStyle = css`
       display: none;
     }
     nav {
-      grid-row: 4;
+      grid-row: 5;
       grid-column: 1;
       background: var(--table);
       border-top: 1px solid var(--line);
@@ -172,8 +169,9 @@ export const appRootStyle = css`
       border-bottom: 0;
       border-top: 3px solid transparent;
     }
-    .notices {
-      bottom: 64px;
+    .notice {
+      padding-inline: var(--space-6) var(--space-3);
+      font-size: var(--type-label);
     }
   }
   @media print {

@@ -15,7 +15,12 @@ export interface Notice {
   text: string;
   /** What can be done about it at once. */
   action?: { label: string; act(): void };
+  /** What it is about: it leaves when there is no trouble with that any more. */
+  topic?: string;
 }
+
+/** What a change of the project was refused for is of no account once another is carried out. */
+const REFUSED = 'a refused change';
 
 /** What saves; the store does not know how. */
 export interface Saver {
@@ -85,7 +90,7 @@ export class AppStore extends EventTarget {
       this.lastCommandMs = now;
       return true;
     } catch (error) {
-      this.tell(sentenceOf(error));
+      this.trouble(REFUSED, sentenceOf(error));
       return false;
     }
   }
@@ -118,6 +123,7 @@ export class AppStore extends EventTarget {
     this.act = null;
     this.opened++;
     this.selectedPull = null;
+    this.notices = this.notices.filter(({ kind }) => kind === 'news');
     this.saver.save(project, before);
     this.changed();
   }
@@ -168,6 +174,25 @@ export class AppStore extends EventTarget {
     this.changed();
   }
 
+  /** Tells of trouble with something; what was told of it before leaves. */
+  trouble(topic: string, text: string, action?: Notice['action']): void {
+    const before = this.notices.find((notice) => notice.topic === topic);
+    if (before?.text === text && action === undefined) return;
+    const others = this.notices.filter((notice) => notice !== before && notice.text !== text);
+    this.notices = [
+      ...others.slice(-4),
+      { id: this.nextNotice++, kind: 'problem', text, topic, ...(action === undefined ? {} : { action }) },
+    ];
+    this.changed();
+  }
+
+  /** There is no trouble with something any more: what was told of it leaves. */
+  settled(topic: string): void {
+    if (!this.notices.some((notice) => notice.topic === topic)) return;
+    this.notices = this.notices.filter((notice) => notice.topic !== topic);
+    this.changed();
+  }
+
   tellProblems(problems: readonly Problem[]): void {
     for (const problem of problems) this.tell(problem.message);
   }
@@ -182,6 +207,7 @@ export class AppStore extends EventTarget {
     const before = this.project;
     this.history = history;
     this.act = null;
+    this.notices = this.notices.filter(({ topic }) => topic !== REFUSED);
     if (this.selectedPull !== null && !history.project.bench.some((pull) => pull.id === this.selectedPull)) {
       this.selectedPull = null;
     }

@@ -58,10 +58,12 @@ export class DrawerRoom extends RoomElement {
   private drop(dropped: DataTransfer): void {
     void droppedFiles(dropped).then(
       (files) => {
-        if (files.length === 0) this.store.tell('There is no SVG file in what was dropped.');
+        if (files.length === 0) this.store.trouble('dropped files', 'There is no SVG file in what was dropped.');
+        else this.store.settled('dropped files');
         this.take(files);
       },
-      (error: unknown) => this.store.tell(`What was dropped could not be read (${sentenceOf(error)}); choose the files instead.`),
+      (error: unknown) =>
+        this.store.trouble('dropped files', `What was dropped could not be read (${sentenceOf(error)}); choose the files instead.`),
     );
   }
 

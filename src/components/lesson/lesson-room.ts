@@ -47,7 +47,10 @@ export class LessonRoom extends StoreElement {
   @state() private ownLimits: Partial<LessonLimits> = {};
   /** Drags so far: each is undone by itself. */
   private drags = 0;
-  private readonly run = new LessonRun(this, (sentence) => this.store.tell(sentence));
+  private readonly run = new LessonRun(this, {
+    failed: (sentence) => this.store.trouble('lesson', sentence),
+    settled: () => this.store.settled('lesson'),
+  });
   private readonly tell = (sentence: string): void => this.store.tell(sentence);
 
   override shouldUpdate(changed: PropertyValues): boolean {

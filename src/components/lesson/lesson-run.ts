@@ -4,7 +4,7 @@ import type { Studio } from '../../engine/studio/studio.ts';
 import type { LessonResult, Picture } from '../../workers/api/picture-api.ts';
 import { engineFor } from '../../workers/client/client.ts';
 import type { JobControl } from '../../workers/client/job-control.ts';
-import { Work } from '../ui/work.ts';
+import { Work, type WorkListener } from '../ui/work.ts';
 
 /** What the contact sheet shows. */
 export interface LessonQuestion {
@@ -46,9 +46,10 @@ export class LessonRun implements ReactiveController {
   stopped = false;
   sheet: Picture | null = null;
 
-  constructor(host: ReactiveControllerHost, tell: (sentence: string) => void) {
-    this.groups = new Work(host, { found: (answer) => (this.answer = answer), failed: tell });
-    this.sheets = new Work(host, { found: (picture) => (this.sheet = picture), failed: tell });
+  /** @param listener hears why work failed, and that it was done */
+  constructor(host: ReactiveControllerHost, listener: Pick<WorkListener<unknown>, 'failed' | 'settled'>) {
+    this.groups = new Work(host, { ...listener, found: (answer) => (this.answer = answer) });
+    this.sheets = new Work(host, { ...listener, found: (picture) => (this.sheet = picture) });
     host.addController(this);
   }
 

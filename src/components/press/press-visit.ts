@@ -41,7 +41,10 @@ export class PressVisit implements ReactiveController {
     this.host = host;
     this.storeOf = store;
     this.found = found;
-    this.run = new PlanRun(host, (sentence, action) => store().tell(sentence, 'problem', action));
+    this.run = new PlanRun(host, {
+      failed: (sentence, action) => store().trouble('pull order', sentence, action),
+      settled: () => store().settled('pull order'),
+    });
     this.log = new LogKeeper(host, store);
     host.addController(this);
   }

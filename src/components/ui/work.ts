@@ -9,6 +9,8 @@ export type Task<Found> = (control: Required<JobControl<number>>) => Promise<Fou
 export interface WorkListener<Found> {
   found?(found: Found): void;
   failed?(sentence: string): void;
+  /** It was done, so that why it failed before is of no account any more. */
+  settled?(): void;
 }
 
 /**
@@ -88,6 +90,7 @@ export class Work<Found> implements ReactiveController {
     this.found = found;
     this.failure = failure ?? '';
     this.again = again;
+    if (failure === null) this.listener.settled?.();
     if (failure !== null) this.listener.failed?.(failure);
     else if (found !== null) this.listener.found?.(found);
     this.host?.requestUpdate();

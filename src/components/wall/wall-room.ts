@@ -2,17 +2,12 @@ import { html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { rememberSeen, seenBefore } from '../../engine/explore/search/seen.ts';
 import { MAX_VARIANTS } from '../../engine/explore/settings/setting-table.ts';
-import { printTitle } from '../../engine/recipe/lineage.ts';
-import { KeptPrints } from '../../engine/recipe/prints/kept-prints.ts';
-import { type Pin, togglePin } from '../../engine/recipe/prints/pinned-prints.ts';
-import { recipeOf } from '../../engine/recipe/write.ts';
-import { sentenceOf } from '../../workers/client/client.ts';
+import type { Pin } from '../../engine/recipe/prints/pinned-prints.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import { controls } from '../ui/controls-style.ts';
-import { newId } from '../ui/new-id.ts';
+import { PrintDeeds } from './print/print-deeds.ts';
 import type { DerivedAsk, DerivedEvent } from './run/derived-ask.ts';
 import { type SettingsChange, SettingsCheck } from './run/settings-check.ts';
-import { lineageOf } from './run/wall-origins.ts';
 import './settings/wall-holds.ts';
 import { MORE, wallProgress, wallProgressLine } from './run/wall-progress.ts';
 import { WallRun } from './run/wall-run.ts';
@@ -49,8 +44,14 @@ export class WallRoom extends LitElement {
     changed: () => this.runChanged(),
   });
   private pause: ReturnType<typeof setTimeout> | undefined;
-  private readonly kept = new KeptPrints();
-  private readonly check = new SettingsCheck(this, (sentence) => this.store.tell(sentence));
+  private readonly deeds = new PrintDeeds(
+    () => this.store,
+    () => this.run,
+  );
+  private readonly check = new SettingsCheck(this, {
+    failed: (sentence) => this.store.trouble('settings of the wall', sentence),
+    settled: () => this.store.settled('settings of the wall'),
+  });
   /** Which of the projects opened so far hangs here. */
   private opened = 0;
   private readonly onNarrow = (): void => {
@@ -179,42 +180,6 @@ export class WallRoom extends LitElement {
     this.requestUpdate();
   }
 
-  private pin(place: number): void {
-    const variant = this.run.variants[place];
-    if (variant === undefined) return;
-    const { key, pulls } = variant;
-    this.store.dispatch({ kind: 'set-pins', pins: togglePin(this.store.project.pins ?? [], { key, pulls, lineage: lineageOf(variant) }) });
-  }
-
-  private keep(place: number): void {
-    const variant = this.run.variants[place];
-    const { hung } = this.run;
-    if (variant === undefined || hung === null) return;
-    if (this.kept.of(this.run.variants, this.store.project.recipes).has(place)) {
-      this.store.tell(`Print ${variant.index + 1} is in the Chest already.`, 'news');
-      return;
-    }
-    try {
-      const recipe = recipeOf(variant.pulls, hung.inputs.studio, {
-        id: newId(),
-        title: printTitle(lineageOf(variant)),
-        seed: variant.seed,
-        index: variant.index,
-        lineage: lineageOf(variant),
-      });
-      this.store.dispatch({ kind: 'keep-recipe', recipe });
-    } catch (error) {
-      this.store.tell(sentenceOf(error));
-    }
-  }
-
-  private open(index: number): void {
-    const variant = this.run.variants[index];
-    if (variant === undefined) return;
-    if (!this.store.dispatch({ kind: 'open-stack', pulls: variant.pulls, print: lineageOf(variant) })) return;
-    this.store.go('bench');
-  }
-
   private head() {
     const { run, store, problems } = this;
     const progress = {
@@ -275,14 +240,15 @@ export class WallRoom extends LitElement {
         .running=${run.state === 'running'}
         .drawer=${run.hung?.inputs.studio ?? null}
         .relative=${run.hung?.inputs.relative ?? true}
-        .kept=${this.kept.of(run.variants, recipes)}
+        .kept=${this.deeds.kept(recipes)}
         .pins=${store.project.pins ?? NO_PINS}
         .note=${emptyNote(run, bare)}
-        @keep-print=${(event: PrintEvent) => this.keep(event.detail.index)}
-        @open-print=${(event: PrintEvent) => this.open(event.detail.index)}
-        @pin-print=${(event: PrintEvent) => this.pin(event.detail.index)}
+        @keep-print=${(event: PrintEvent) => this.deeds.keep(event.detail.index)}
+        @open-print=${(event: PrintEvent) => this.deeds.open(event.detail.index)}
+        @pin-print=${(event: PrintEvent) => this.deeds.pin(event.detail.index)}
         @print-derived=${(event: DerivedEvent) => this.findDerived(event.detail)}
-        @wall-problem=${(event: CustomEvent<string>) => store.tell(event.detail)}
+        @wall-problem=${(event: CustomEvent<string>) => store.trouble('wall', event.detail)}
+        @wall-settled=${() => store.settled('wall')}
       >
         ${bare ? html`<button class="main" @click=${() => store.go('drawer')}>To the Drawer</button>` : nothing}
       </wall-view>

@@ -4,7 +4,7 @@ import type { Pull } from '../../../engine/stack/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
 import type { OverlapEdge, Picture } from '../../../workers/api/picture-api.ts';
 import { engineFor } from '../../../workers/client/client.ts';
-import { Work } from '../../ui/work.ts';
+import { Work, type WorkListener } from '../../ui/work.ts';
 
 /** After an edit the large picture has the processor to itself for so long, ms. */
 const STATES_AFTER_MS = 60;
@@ -24,7 +24,7 @@ interface Question {
  */
 export class StripPictures implements ReactiveController {
   private readonly host: ReactiveControllerHost;
-  private readonly tell: (text: string) => void;
+  private readonly listener: Pick<WorkListener<unknown>, 'failed' | 'settled'>;
   private asked: Question | null = null;
   private statesTimer: ReturnType<typeof setTimeout> | null = null;
   private overlapsTimer: ReturnType<typeof setTimeout> | null = null;
@@ -37,7 +37,8 @@ export class StripPictures implements ReactiveController {
       this.pictures = pictures;
       this.host.requestUpdate();
     },
-    failed: (sentence) => this.tell(sentence),
+    failed: (sentence) => this.listener.failed?.(sentence),
+    settled: () => this.listener.settled?.(),
   });
 
   private readonly overlaps = new Work<{ edges: readonly OverlapEdge[]; question: Question }>(null, {
@@ -46,12 +47,13 @@ export class StripPictures implements ReactiveController {
       this.edges = edges;
       this.host.requestUpdate();
     },
-    failed: (sentence) => this.tell(sentence),
+    failed: (sentence) => this.listener.failed?.(sentence),
   });
 
-  constructor(host: ReactiveControllerHost, tell: (text: string) => void) {
+  /** @param listener hears why pictures or overlaps could not be worked out, and that pictures were drawn */
+  constructor(host: ReactiveControllerHost, listener: Pick<WorkListener<unknown>, 'failed' | 'settled'>) {
     this.host = host;
-    this.tell = tell;
+    this.listener = listener;
     host.addController(this);
   }
 

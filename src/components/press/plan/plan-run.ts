@@ -23,13 +23,15 @@ export class PlanRun implements ReactiveController {
   /** True when the search for the order that is shown was ended by hand. */
   stopped = false;
 
-  constructor(host: ReactiveControllerHost, tell: (sentence: string, action?: Notice['action']) => void) {
+  /** @param listener hears why no order could be found, with what can be done about it, and that one could */
+  constructor(host: ReactiveControllerHost, listener: { failed(sentence: string, action?: Notice['action']): void; settled(): void }) {
     this.host = host;
     this.work = new Work(null, {
       found: (made) => this.show(made),
+      settled: () => listener.settled(),
       failed: (sentence) => {
         const { again } = this.work;
-        tell(sentence, again === null ? undefined : { label: 'Find it again', act: again });
+        listener.failed(sentence, again === null ? undefined : { label: 'Find it again', act: again });
       },
     });
     host.addController(this);

@@ -1,7 +1,7 @@
 import type { ReactiveControllerHost } from 'lit';
 import type { Problem } from '../../../engine/base/error.ts';
 import { engineFor } from '../../../workers/client/client.ts';
-import { Work } from '../../ui/work.ts';
+import { Work, type WorkListener } from '../../ui/work.ts';
 import { sameInputs, sameValue, type WallInputs } from './wall-search.ts';
 
 /** How settings differ from those that were checked before. */
@@ -14,9 +14,9 @@ export class SettingsCheck {
   private checked: WallInputs | null = null;
   private readonly checking: Work<readonly Problem[]>;
 
-  /** @param failed gets why settings could not be checked */
-  constructor(host: ReactiveControllerHost, failed: (sentence: string) => void) {
-    this.checking = new Work(host, { failed });
+  /** @param listener hears why settings could not be checked, and that they could */
+  constructor(host: ReactiveControllerHost, listener: Pick<WorkListener<unknown>, 'failed' | 'settled'>) {
+    this.checking = new Work(host, listener);
   }
 
   /** How settings differ from those last checked; with another stack, whatever else differs. */

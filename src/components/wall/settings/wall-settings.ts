@@ -17,17 +17,13 @@ import './order-count.ts';
 import { decimalSign } from '../../ui/length-unit.ts';
 import { stepOnArrows, typedIn } from '../../ui/typed-input.ts';
 import { inkChip, inkChipStyles } from '../print/print-ink-chip.ts';
+import { fewerPulls } from './fewer-pulls.ts';
 import './wall-limits.ts';
 import './wall-ink-limits.ts';
 import './wall-offsets.ts';
 import './wall-screens.ts';
 import { fieldLine } from './field-line-style.ts';
 import { wallSettingsStyle } from './wall-settings-style.ts';
-
-/** From more pulls than this on, fewer are offered; so many then. */
-const MANY_PULLS = 16;
-const FEW_PULLS = 10;
-const LEAST_PULLS = 4;
 
 /** What may change from print to print. */
 @customElement('wall-settings')
@@ -105,14 +101,14 @@ export class WallSettings extends LitElement {
     </div>`;
   }
 
-  /** A whole drawer on the Bench makes prints of all of it, which hardly anyone pulls; here is the way to fewer. */
+  /** A whole drawer on the Bench makes prints of all of it; here is the way to fewer. */
   private fewer() {
-    const { explore, bench } = this.project;
-    const least = bench.length - explore.leaveOut;
-    if (explore.maxPulls !== undefined || least <= MANY_PULLS) return nothing;
+    const offer = fewerPulls(this.project.bench.length, this.project.explore);
+    if (offer === null) return nothing;
+    const { least, from, to, change } = offer;
     return html`<p class="more soft small">
       Each print has at least ${least} pulls.
-      <button type="button" @click=${() => this.change({ maxPulls: FEW_PULLS, leaveOut: bench.length - LEAST_PULLS })}>Make it ${LEAST_PULLS} to ${FEW_PULLS}</button>
+      <button type="button" @click=${() => this.change(change)}>Make it ${from} to ${to}</button>
     </p>`;
   }
 

@@ -22,13 +22,13 @@ export class PrintActions {
   private readonly host: EventTarget;
   private readonly prints: () => Prints;
 
-  /** @param host fires `wall-problem` with a sentence, and `print-derived` with what is asked for */
+  /** @param host fires `wall-problem` with a sentence, `wall-settled` when it is of no account any more, and `print-derived` with what is asked for */
   constructor(host: EventTarget, prints: () => Prints) {
     this.host = host;
     this.prints = prints;
   }
 
-  private fire(type: 'wall-problem' | 'print-derived', detail: unknown): void {
+  private fire(type: 'wall-problem' | 'wall-settled' | 'print-derived', detail?: unknown): void {
     this.host.dispatchEvent(new CustomEvent(type, { detail, bubbles: true, composed: true }));
   }
 
@@ -46,12 +46,19 @@ export class PrintActions {
     this.fire('wall-problem', sentence);
   }
 
+  /** What was in the way is not any more. */
+  settled(): void {
+    this.fire('wall-settled');
+  }
+
   /** Shows the selected prints side by side. */
   compare(): void {
     const { studio, compare } = this.prints();
     const selected = this.selectedInOrder();
-    if (studio !== null && selected.length >= 2 && selected.length <= MOST_COMPARED) compare.show(selected, studio);
-    else this.problem(`Select two to ${MOST_COMPARED} prints, each with the space bar or Select, to compare them.`);
+    if (studio !== null && selected.length >= 2 && selected.length <= MOST_COMPARED) {
+      this.settled();
+      compare.show(selected, studio);
+    } else this.problem(`Select two to ${MOST_COMPARED} prints, each with the space bar or Select, to compare them.`);
   }
 
   /** Asks for a wall from the two selected prints, the first selected first. */

@@ -60,6 +60,7 @@ export class WallView extends HungWall {
     const next = new Set(this.selected);
     if (!next.delete(index)) next.add(index);
     this.selected = next;
+    this.actions.settled();
   }
 
   /** Does what a key, the line above or the rail below asks for. */
@@ -85,6 +86,7 @@ export class WallView extends HungWall {
       start: () => scene?.steering.showStart(),
     };
     actions[action]();
+    if (action === 'select-none') this.actions.settled();
   }
 
   private closeOrDeselect(): void {

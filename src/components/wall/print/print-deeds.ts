@@ -1,0 +1,67 @@
+import { printTitle } from '../../../engine/recipe/lineage.ts';
+import { KeptPrints } from '../../../engine/recipe/prints/kept-prints.ts';
+import { togglePin } from '../../../engine/recipe/prints/pinned-prints.ts';
+import type { Recipe } from '../../../engine/recipe/types.ts';
+import { recipeOf } from '../../../engine/recipe/write.ts';
+import { sentenceOf } from '../../../workers/client/client.ts';
+import type { AppStore } from '../../app-store.ts';
+import { newId } from '../../ui/new-id.ts';
+import { lineageOf } from '../run/wall-origins.ts';
+import type { WallRun } from '../run/wall-run.ts';
+
+/** What is done with a print of the wall by its number: kept, pinned, opened on the Bench. */
+export class PrintDeeds {
+  private readonly store: () => AppStore;
+  private readonly run: () => WallRun;
+  private readonly keptPrints = new KeptPrints();
+
+  constructor(store: () => AppStore, run: () => WallRun) {
+    this.store = store;
+    this.run = run;
+  }
+
+  /** Numbers of the prints that are in the Chest. */
+  kept(recipes: readonly Recipe[]): ReadonlySet<number> {
+    return this.keptPrints.of(this.run().variants, recipes);
+  }
+
+  /** Pins a print, or takes its pin out. */
+  pin(place: number): void {
+    const store = this.store();
+    const variant = this.run().variants[place];
+    if (variant === undefined) return;
+    const { key, pulls } = variant;
+    store.dispatch({ kind: 'set-pins', pins: togglePin(store.project.pins ?? [], { key, pulls, lineage: lineageOf(variant) }) });
+  }
+
+  /** Keeps a print in the Chest; one that is there already is told of. */
+  keep(place: number): void {
+    const store = this.store();
+    const { variants, hung } = this.run();
+    const variant = variants[place];
+    if (variant === undefined || hung === null) return;
+    if (this.kept(store.project.recipes).has(place)) {
+      store.tell(`Print ${variant.index + 1} is in the Chest already.`, 'news');
+      return;
+    }
+    try {
+      const recipe = recipeOf(variant.pulls, hung.inputs.studio, {
+        id: newId(),
+        title: printTitle(lineageOf(variant)),
+        seed: variant.seed,
+        index: variant.index,
+        lineage: lineageOf(variant),
+      });
+      store.dispatch({ kind: 'keep-recipe', recipe });
+    } catch (error) {
+      store.trouble('wall', sentenceOf(error));
+    }
+  }
+
+  /** Puts a print's pulls on the Bench, in place of what lies there. */
+  open(place: number): void {
+    const store = this.store();
+    const variant = this.run().variants[place];
+    if (variant !== undefined && store.dispatch({ kind: 'open-stack', pulls: variant.pulls, print: lineageOf(variant) })) store.go('bench');
+  }
+}
