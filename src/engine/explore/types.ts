@@ -15,6 +15,12 @@ export interface ExploreSettings extends LimitSettings {
   count: number;
   /** Permute the order, over order classes. */
   order: boolean;
+  /**
+   * How far an order strays: the share of overlapping pairs that lie the other way round than in the base
+   * stack, 0–1, spread evenly from one to the other. With neither, all orders are alike likely.
+   */
+  orderFrom?: number | undefined;
+  orderTo?: number | undefined;
   /** Choose inks from the palette. */
   recolour: boolean;
   /** Ink ids that recolouring may use. */
@@ -73,6 +79,8 @@ export interface Variant {
   pulls: Pull[];
   /** Names the picture: two variants with the same key look the same. */
   key: string;
+  /** Share of its overlapping pairs that lie the other way round than in the base stack, 0–1; where a range of it is asked for. */
+  strays?: number | undefined;
   /** Absent on prints that come from the base stack alone. */
   lineage?: Lineage | undefined;
 }

@@ -14,10 +14,14 @@ export function countSentence({ pulls, count }: OrderCount): string {
   return `${shown} orders of ${from} may print differently.`;
 }
 
-/** What is not in the count, and how a wall goes through so many. */
-export function drawnSentence({ count, oneByOne }: OrderCount): string {
+/**
+ * What is not in the count, and how a wall goes through so many.
+ * @param ranged whether orders stray by a range only, of which the settings speak beside
+ */
+export function drawnSentence({ count, oneByOne }: OrderCount, ranged = false): string {
   if (count === '1') return '';
   const fewer = 'Fewer prints differ where a pull hides what lies below it.';
+  if (ranged) return fewer;
   if (oneByOne) return `${fewer} While nothing else may change, the wall hangs every one before it ends.`;
   return `${fewer} The wall draws from them evenly; what must stay leaves fewer.`;
 }

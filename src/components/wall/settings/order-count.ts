@@ -1,5 +1,6 @@
 import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { orderRange } from '../../../engine/explore/search/order-range.ts';
 import type { OrderCount } from '../../../engine/explore/types.ts';
 import type { Project } from '../../../engine/project/types.ts';
 import { engineFor } from '../../../workers/client/client.ts';
@@ -65,7 +66,7 @@ export class OrderCountNote extends LitElement {
   override render() {
     if (this.counting.failure !== '') return workFailure(this.counting);
     if (this.counted === null) return nothing;
-    return html`<p role="status"><b>${countSentence(this.counted)}</b> ${drawnSentence(this.counted)}</p>`;
+    return html`<p role="status"><b>${countSentence(this.counted)}</b> ${drawnSentence(this.counted, orderRange(this.project.explore) !== null)}</p>`;
   }
 }
 

@@ -21,6 +21,7 @@ import { fewerPulls } from './fewer-pulls.ts';
 import './wall-limits.ts';
 import './wall-ink-limits.ts';
 import './wall-offsets.ts';
+import './wall-order-range.ts';
 import './wall-screens.ts';
 import { fieldLine } from './field-line-style.ts';
 import { wallSettingsStyle } from './wall-settings-style.ts';
@@ -139,7 +140,12 @@ export class WallSettings extends LitElement {
           <input type="checkbox" .checked=${live(explore.order)} @change=${(event: Event) => this.change({ order: (event.target as HTMLInputElement).checked })} />
           ${SETTINGS.order.label}
         </label>
-        ${explore.order ? html`<wall-order-count .project=${this.project} .sound=${!this.problems.some(({ where }) => /^(bench|drawer|holds|minDeltaE)/u.test(where))}></wall-order-count>` : html`<br />`}
+        ${
+          explore.order
+            ? html`<wall-order-count .project=${this.project} .sound=${!this.problems.some(({ where }) => /^(bench|drawer|holds|minDeltaE)/u.test(where))}></wall-order-count>
+          <wall-order-range .store=${this.store} .project=${this.project} .problems=${this.problems}></wall-order-range>`
+            : html`<br />`
+        }
         <label class="tick">
           <input type="checkbox" .checked=${live(explore.recolour)} @change=${(event: Event) => this.change({ recolour: (event.target as HTMLInputElement).checked })} />
           ${SETTINGS.recolour.label}

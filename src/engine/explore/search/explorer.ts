@@ -5,6 +5,7 @@ import { checkExplore } from '../settings/check.ts';
 import type { ExploreInput, Variant } from '../types.ts';
 import { Finder } from './finder.ts';
 import type { FirstDraw } from './first-draw.ts';
+import { isNext, type OrderRange, orderRange } from './order-range.ts';
 import { Spread } from './spread.ts';
 
 /** Draws for one variant before the space counts as exhausted. */
@@ -52,7 +53,7 @@ export interface WallExplorer extends Explorer {
  * Candidate c is the first draw of `seed:c:attempt` whose picture no candidate before it has. The
  * first variant is taken when FIRST_POOL candidates are there, each further one when DRAWS_EACH more
  * are; it is the candidate farthest from all taken before it, from the base stack's own print and
- * from the prints that were seen. A wall is so the same however the work is cut up, and begins alike
+ * from the prints that were seen; where orders may stray by a range, of the part of it that is next. A wall is so the same however the work is cut up, and begins alike
  * when more is asked for. When only the order may change and there are few order classes, all are
  * listed, so that none is missed.
  * @param input drawer, base stack and what may change; a project is one
@@ -82,6 +83,7 @@ class WallSearch implements WallExplorer {
   reason = '';
   readonly asked: number;
   private readonly seed: string;
+  private readonly range: OrderRange | null;
   private readonly first: DrawnFirst;
   private readonly finder: Finder;
   private readonly list: ReturnType<Finder['list']>;
@@ -100,6 +102,7 @@ class WallSearch implements WallExplorer {
   constructor(input: ExploreInput, alreadySeen: Iterable<string | SeenPrint>, first: DrawnFirst) {
     this.asked = input.explore.count;
     this.seed = input.explore.seed;
+    this.range = input.explore.order ? orderRange(input.explore) : null;
     this.first = first;
     this.finder = new Finder(input);
     this.list = this.finder.list(4 * this.asked + 1000);
@@ -116,7 +119,8 @@ class WallSearch implements WallExplorer {
         this.drawCandidate();
         continue;
       }
-      const taken = this.pool.take();
+      const { range } = this;
+      const taken = this.pool.take(range === null ? undefined : ({ strays }) => isNext(strays, range, this.found));
       if (taken === null) {
         this.reason = exhaustedReason(this.found, this.asked, this.someSeen, this.list !== null);
         break;

@@ -1,5 +1,5 @@
 import { entryAt, f64 } from '../../base/at.ts';
-import { randomFrom } from '../../base/random.ts';
+import { type Random, randomFrom } from '../../base/random.ts';
 import { SwapDeltas } from '../../order/swap-delta.ts';
 import { CellMapBuilder } from '../../stack/cell-map.ts';
 import { SpanCache } from '../../stack/screen-spans.ts';
@@ -14,8 +14,9 @@ import { inkArcs } from './ink-arcs.ts';
 import { type Layout, Layouts, MIN_AREA_MM2, pairsOf } from './layout.ts';
 import { LimitKeeper } from './limit-keeper.ts';
 import { type MoveSource, moveSource } from './move-source.ts';
-import { drawMoves, kindsOf } from './moves.ts';
+import { drawMoves, kindsOf, type Moved } from './moves.ts';
 import { OrderClasses } from './order-classes.ts';
+import { drawWithin, type OrderRange, orderRange, turnedShare } from './order-range.ts';
 import { pictureOfOrder } from './picture-of-order.ts';
 
 /** Rows of the map from which the explorer takes which pulls overlap. */
@@ -35,6 +36,7 @@ export class Finder {
   private readonly limits: LimitKeeper;
   private readonly layouts: Layouts;
   private readonly sight: Sight;
+  private readonly range: OrderRange | null;
 
   constructor(input: ExploreInput) {
     const { drawer: studio, explore } = input;
@@ -43,6 +45,7 @@ export class Finder {
     const deltas = new SwapDeltas(studio);
     const minDeltaE = Math.max(explore.minDeltaE, ROUNDING_DELTA_E);
     const grid = { widthMm: studio.paper.widthMm, heightMm: studio.paper.heightMm, rows: ROWS };
+    this.range = orderRange(explore);
     this.source = moveSource(input, (pull) => prints(pull, studio, spans, builder));
     const { bench, spares, settings } = this.source;
     this.limits = new LimitKeeper(studio, settings, spans, grid);
@@ -60,8 +63,23 @@ export class Finder {
     if (pulls.length === 0 || !this.limits.countsKept(pulls)) return null;
     const layout = this.layouts.of(pulls, shifted);
     const keep = this.orderKept(layout, base, veil);
-    const order = reorder ? drawHeldOrder(layout.edges, keep, ranks, random) : arrange(pulls.length, keep, ranks);
-    return order === null ? null : this.variant(layout, order, index);
+    const order = this.drawOrder(layout, keep, { reorder, ranks }, random);
+    const variant = order === null ? null : this.variant(layout, order, index);
+    if (order === null || variant === null || this.range === null) return variant;
+    return { ...variant, strays: turnedShare(pairsOf(layout), order, ranks) };
+  }
+
+  private drawOrder(
+    layout: Layout,
+    keep: Constraints,
+    { reorder, ranks }: Pick<Moved, 'reorder' | 'ranks'>,
+    random: Random,
+  ): number[] | null {
+    const { range } = this;
+    // Where every order is to stray, none is left as it was.
+    if (!reorder && !(this.source.settings.order && range !== null && range.from > 0)) return arrange(ranks.length, keep, ranks);
+    if (range === null) return drawHeldOrder(layout.edges, keep, ranks, random);
+    return drawWithin(pairsOf(layout), keep, { ranks, range }, random);
   }
 
   /** A pull at rest for each screen that is not in the base stack; inks are drawn. */
@@ -99,9 +117,19 @@ export class Finder {
     const classes = new OrderClasses(layout);
     const count = classes.count(LIST_COUNT_STEPS);
     if (count === null || count > BigInt(Math.min(enough, MAX_LISTED_CLASSES))) return null;
+    const { range } = this;
+    const pairs = pairsOf(layout);
+    const ranks = Array.from(bench.keys());
+    const within = (order: readonly number[]): boolean => {
+      const share = turnedShare(pairs, order, ranks);
+      return range === null || (share >= range.from - 1e-9 && share <= range.to + 1e-9);
+    };
     return randomFrom(`${settings.seed}:list`)
-      .shuffle([...classes.admitted(this.orderKept(layout, bench.length))])
-      .map((order) => (index: number) => this.variant(layout, order, index));
+      .shuffle([...classes.admitted(this.orderKept(layout, bench.length))].filter(within))
+      .map((order) => (index: number) => {
+        const variant = this.variant(layout, order, index);
+        return variant === null || range === null ? variant : { ...variant, strays: turnedShare(pairs, order, ranks) };
+      });
   }
 
   /**

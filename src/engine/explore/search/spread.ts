@@ -45,15 +45,24 @@ export class Spread<T> {
     }
   }
 
-  /** Takes the candidate farthest from all taken before; null when there is none. */
-  take(): { item: T; at: Descriptor } | null {
-    let farthest = -1;
-    for (let i = 0; i < this.waiting.length; i++) {
-      if (farthest < 0 || entryAt(this.waiting, i).square > entryAt(this.waiting, farthest).square) farthest = i;
-    }
+  /**
+   * Takes the candidate farthest from all taken before; null when there is none.
+   * @param wanted which candidates come first; where there are none of them, all do
+   */
+  take(wanted: (item: T) => boolean = () => true): { item: T; at: Descriptor } | null {
+    let farthest = this.farthest(wanted);
+    if (farthest < 0) farthest = this.farthest(() => true);
     if (farthest < 0) return null;
     const { item, at } = entryAt(this.waiting.splice(farthest, 1), 0);
     this.avoid(at);
     return { item, at };
+  }
+
+  private farthest(wanted: (item: T) => boolean): number {
+    let farthest = -1;
+    this.waiting.forEach(({ item, square }, i) => {
+      if (wanted(item) && (farthest < 0 || square > entryAt(this.waiting, farthest).square)) farthest = i;
+    });
+    return farthest;
   }
 }

@@ -4,7 +4,7 @@ import { inRange } from './range.ts';
 import { NUMBER_SETTINGS } from './setting-table.ts';
 
 /**
- * Numbers of the settings that lie outside what the table allows, and shifts finer than their grid.
+ * Numbers of the settings that lie outside what the table allows, shifts finer than their grid, and a range that ends before it begins.
  * @returns problems with the table's codes; where = a field of the settings
  */
 export function checkRanges(settings: ExploreSettings): Problem[] {
@@ -19,6 +19,14 @@ export function checkRanges(settings: ExploreSettings): Problem[] {
       code: 'limit.snap',
       where: 'offsetRangeMm',
       message: `Offsets go up to ${offsetRangeMm} mm, but in steps of ${offsetSnapMm} mm; let them go further, or in finer steps.`,
+    });
+  }
+  const { orderFrom = 0, orderTo = 1 } = settings;
+  if (problems.length === 0 && orderFrom > orderTo) {
+    problems.push({
+      code: 'explore.order-range',
+      where: 'orderTo',
+      message: `From ${Math.round(orderFrom * 100)} % of the pairs to ${Math.round(orderTo * 100)} % were to change places; let the second number be the larger.`,
     });
   }
   return problems;

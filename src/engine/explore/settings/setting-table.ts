@@ -96,6 +96,19 @@ const COUNT = wholeFrom(1, MAX_VARIANTS);
 const DELTA_E: Range = { least: 0, most: 100, step: 0.5, whole: false };
 const STROKES_A_PULL = wholeFrom(STROKES.least, STROKES.most);
 
+const PAIRS: Range = { least: 0, most: 1, step: 0.01, whole: false };
+
+function turnedPairs(label: string): NumberSetting<number | undefined> {
+  return optionalNumber(PAIRS, {
+    label,
+    unit: '%',
+    shownTimes: 100,
+    empty: 'any',
+    code: 'explore.order-range',
+    wrong: (value) => `${Math.round(value * 100)} % of the overlapping pairs were to change places; give 0 to 100 %, or none.`,
+  });
+}
+
 const SNAP: NumberSetting<number | undefined> & ChoiceSetting<number | undefined, number> = {
   ...optionalNumber(mm(0.1), {
     label: 'Offsets in steps of',
@@ -120,6 +133,8 @@ export const SETTINGS = {
     wrong: (value) => `${value} prints were asked for; ask for a whole number ${rangeText(COUNT)}.`,
   }),
   order: { schema: z.boolean(), label: 'Order of the pulls' },
+  orderFrom: turnedPairs('Pairs that change places, from'),
+  orderTo: turnedPairs('to'),
   recolour: { schema: z.boolean(), label: 'Inks' },
   palette: { schema: z.array(z.string().max(LONGEST_NAME)).max(MOST_ENTRIES), label: 'Inks that the wall may use' },
   offsetRangeMm: number(mm(), {
