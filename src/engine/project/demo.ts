@@ -62,8 +62,6 @@ export function demoProject(files: readonly DemoFile[]): Project {
       seed: 'slack tide',
       count: 200,
       order: true,
-      orderFrom: 0,
-      orderTo: 1,
       recolour: true,
       palette: inks.map((ink) => ink.id),
       offsetRangeMm: 3,

@@ -95,6 +95,14 @@ export interface VeilFind {
   after: Picture[];
 }
 
+/** How a search for veils stands. */
+export interface VeilProgress {
+  /** Share that is done, 0–1. */
+  share: number;
+  /** The best so far, when it is another than before. */
+  find?: VeilFind;
+}
+
 /** The search for prints, and what is asked of its settings. */
 export interface WallApi {
   wall(request: Keyed<Job<WallRequest>>, onBatch: (batch: WallBatch) => void): Promise<WallEnd>;
@@ -115,8 +123,8 @@ export interface WallApi {
   findClash(request: Keyed<Job<ExploreRequest>>): Promise<Clash | null>;
   /**
    * Translucent pulls that bring a stack together.
-   * @param onProgress gets the share that is done, 0–1
+   * @param onProgress gets the share that is done and the best so far
    * @returns null when the job was cancelled
    */
-  veils(request: Keyed<Job<VeilRequest>>, onProgress: (share: number) => void): Promise<VeilFind | null>;
+  veils(request: Keyed<Job<VeilRequest>>, onProgress: (progress: VeilProgress) => void): Promise<VeilFind | null>;
 }

@@ -23,7 +23,7 @@ import type {
 } from '../api/picture-api.ts';
 import type { FitRequest, PlanRequest } from '../api/plan-api.ts';
 import type { ForStudio, Keyed } from '../api/request.ts';
-import type { ExploreRequest, PinRequest, VeilFind, VeilRequest, WallBatch, WallEnd, WallRequest } from '../api/wall-api.ts';
+import type { ExploreRequest, PinRequest, VeilFind, VeilProgress, VeilRequest, WallBatch, WallEnd, WallRequest } from '../api/wall-api.ts';
 import { runAtDesk } from './desk-job.ts';
 import { Desk } from './desk.ts';
 import type { JobControl } from './job-control.ts';
@@ -109,7 +109,7 @@ export class EngineClient {
     return this.run(control, (seat, job) => seat.api.findClash({ ...keyed(seat, request), job }));
   }
 
-  veils(request: ForStudio<VeilRequest>, control: JobControl<number>): Promise<VeilFind | null> {
+  veils(request: ForStudio<VeilRequest>, control: JobControl<VeilProgress>): Promise<VeilFind | null> {
     return this.run(control, (seat, job, onProgress) => seat.api.veils({ ...keyed(seat, request), job }, onProgress));
   }
 

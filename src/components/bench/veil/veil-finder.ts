@@ -7,7 +7,7 @@ import { baseOf } from '../../../engine/ink/mix/mix.ts';
 import type { Ink } from '../../../engine/ink/types.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
-import type { VeilFind } from '../../../workers/api/wall-api.ts';
+import type { VeilFind, VeilProgress } from '../../../workers/api/wall-api.ts';
 import { engineFor } from '../../../workers/client/client.ts';
 import '../../ui/print/picture-view.ts';
 import { controls } from '../../ui/controls-style.ts';
@@ -48,6 +48,8 @@ export class VeilFinder extends LitElement {
   @query('dialog') private dialog!: HTMLDialogElement;
   private readonly run = new Work<VeilFind>(this);
   private shown: VeilFind | null = null;
+  /** The best so far, while more is tried or after the search was stopped. */
+  @state() private soFar: VeilFind | null = null;
   /** What the proposals are for; they hold for no other stack. */
   private asked: { pulls: readonly Pull[]; drawer: Studio } | null = null;
 
@@ -63,15 +65,36 @@ export class VeilFinder extends LitElement {
     if (found === this.shown) return;
     this.shown = found;
     // The button that stopped the search, and had the focus, is gone.
+    if (found !== null && this.soFar !== null) this.take(found);
     if (found !== null) this.renderRoot.querySelector<HTMLElement>('.choices :checked')?.focus();
   }
 
   private look(): void {
     const { drawer: studio, pulls, relative, places } = this;
     this.chosen = 0;
+    this.soFar = null;
     this.asked = { pulls, drawer: studio };
     const options = { base: baseFor(studio), places };
-    void this.run.start((control) => engineFor('plan').veils({ studio: studio, pulls, options, heightPx: HEIGHT_PX, relative }, control));
+    void this.run.start(({ signal, onProgress: tell }) => {
+      const onProgress = ({ share, find }: VeilProgress): void => {
+        tell(share);
+        if (find !== undefined && !signal.aborted) this.take(find);
+      };
+      return engineFor('plan').veils({ studio, pulls, options, heightPx: HEIGHT_PX, relative }, { signal, onProgress });
+    });
+  }
+
+  private get find(): VeilFind | null {
+    return this.run.found ?? this.soFar;
+  }
+
+  /** Shows what is best so far; the veil that was chosen stays chosen while it is among it. */
+  private take(find: VeilFind): void {
+    const chosen = this.soFar?.result.proposals[this.chosen];
+    const same = ({ veil, at }: VeilProposal): boolean =>
+      veil.screen === chosen?.veil.screen && veil.ink === chosen.veil.ink && at === chosen.at;
+    this.chosen = Math.max(0, find.result.proposals.findIndex(same));
+    this.soFar = find;
   }
 
   private close(): void {
@@ -81,7 +104,7 @@ export class VeilFinder extends LitElement {
 
   private submit(event: Event): void {
     event.preventDefault();
-    const proposal = this.run.found?.result.proposals[this.chosen];
+    const proposal = this.find?.result.proposals[this.chosen];
     if (proposal === undefined || this.asked?.pulls !== this.pulls || this.asked.drawer !== this.drawer) return;
     this.dialog.close();
     this.dispatchEvent(new CustomEvent<VeilProposal>('veil', { detail: proposal }));
@@ -89,7 +112,8 @@ export class VeilFinder extends LitElement {
 
   private content() {
     const { run } = this;
-    const proposals = run.found?.result.proposals ?? [];
+    const { find } = this;
+    const proposals = find?.result.proposals ?? [];
     return html`<form @submit=${this.submit}>
       <p class="small soft">A veil is one more translucent pull over others: it tints them and softens the contrast between them. Contrast of edges is the length of all edges × ΔE00 across them ÷ the sheet’s area. Only veils that keep the lightness order of the largest colours are shown; colours are estimates, so pull a test.</p>
       <label class="row">
@@ -112,10 +136,10 @@ export class VeilFinder extends LitElement {
       ${workFailure(run)}
       ${
         !run.running && run.found === null && run.failure === ''
-          ? html`<div class="looking"><span role="status">Stopped.</span><button type="button" @click=${this.look}>Look again</button></div>`
+          ? html`<div class="looking"><span role="status">${find === null ? 'Stopped.' : 'Stopped: these are the best of what was tried.'}</span><button type="button" @click=${this.look}>Look again</button></div>`
           : nothing
       }
-      ${run.found === null ? nothing : this.renderFound(run.found)}
+      ${find === null || (run.running && proposals.length === 0) ? nothing : this.renderFound(find)}
       <div class="buttons">
         <button type="button" @click=${() => this.dialog.close()}>Cancel</button>
         <button class="main" type="submit" ?disabled=${proposals.length === 0}>Put it down</button>

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { deltaE2000 } from '../../../../src/engine/colour/delta-e.ts';
 import { labD50, type Lab } from '../../../../src/engine/colour/lab.ts';
 import type { VeilOptions, VeilResult } from '../../../../src/engine/explore/veil/veil-types.ts';
-import { veils } from '../../../../src/engine/explore/veil/veil.ts';
+import { veils, veilSteps } from '../../../../src/engine/explore/veil/veil.ts';
 import { CARD_BLACK, CARD_WHITE } from '../../../../src/engine/ink/characterise/card.ts';
 import { demoInks } from '../../../../src/engine/ink/demo/demo-inks.ts';
 import { demoStocks } from '../../../../src/engine/ink/demo/demo-stocks.ts';
@@ -191,5 +191,34 @@ describe('veils', () => {
     expect(() => run({ screens: ['ghost'] })).toThrow("screen 'ghost'");
     expect(() => run({ letdowns: [-1] })).toThrow('1 to -1');
     expect(() => run({ count: 0 })).toThrow('number of proposals is 0');
+  });
+});
+
+describe('veilSteps', () => {
+  it('should know veils of use long before the end, and flood the sheet only after all other areas', () => {
+    const steps = veilSteps({ pulls: PULLS }, drawer, { rows: 60 });
+    const whole: boolean[] = [];
+    let early: VeilResult | null = null;
+    let step = steps.next();
+    for (; !step.done; step = steps.next()) {
+      const { share, best } = step.value;
+      const { proposals } = best();
+      whole.push(proposals.some(({ newScreen }) => newScreen !== null));
+      if (early === null && share > 0.5) early = best();
+    }
+    expect(early!.proposals.length).toBeGreaterThan(2);
+    for (const proposal of early!.proposals) expect(proposal.softens).toBeGreaterThan(0.009);
+    // The whole area is the last of six, so nothing of it is told before five sixths are tried.
+    expect(whole.indexOf(true)).toBeGreaterThan(whole.length * 0.8);
+    expect(step.value).toEqual(run({ rows: 60 }));
+  });
+
+  it('should measure a veil over a screen that lies at rest in the stack as on a map of its own', () => {
+    const [at, own] = [PULLS, [{ ...PULLS[0]!, dxMm: 0.1 }, ...PULLS.slice(1)]].map((pulls) =>
+      run({ screens: ['s0'], whole: false }, pulls),
+    );
+    expect(at!.tried).toBe(own!.tried);
+    expect(at!.kept).toBeGreaterThan(0);
+    at!.proposals.forEach(({ softens }, i) => expect(softens).toBeCloseTo(own!.proposals[i]!.softens, 2));
   });
 });

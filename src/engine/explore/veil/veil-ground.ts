@@ -1,0 +1,183 @@
+import { entryAt, f64, i32, num, u32 } from '../../base/at.ts';
+import { deltaE2000Values } from '../../colour/delta-e.ts';
+import { labFromXyzD50 } from '../../colour/lab.ts';
+import { BANDS, WEIGHTS_D50 } from '../../colour/weights.ts';
+import { filmFactor } from '../../ink/film/film-factor.ts';
+import { type FilmBands, filmBands } from '../../ink/film/film.ts';
+import type { Ink } from '../../ink/types.ts';
+import { cellLab } from '../../stack/appearance.ts';
+import type { Layer } from '../../stack/layers.ts';
+import { edgeMeasure } from '../measure/edges.ts';
+import type { VeilArea } from './veil-areas.ts';
+import type { StackMap } from './veil-map.ts';
+
+/** Colours that differ by less in L have no lightness order to keep. */
+const ORDERED_L = 2;
+/** A lightness order is kept when so much of a difference in L is left, just visible. */
+const KEPT_L = 1;
+
+/**
+ * An area that veils are tried on, with the map of the stack and it. What lies below a last veil is worked
+ * out once for all inks, and edges that no veil reaches are summed once.
+ */
+export class Ground {
+  readonly area: VeilArea;
+  readonly parts: StackMap;
+  private readonly bit: number;
+  private readonly strokeGain: number;
+  /** For each cell under the veil, which of the different colours below it has; −1 outside. */
+  private readonly below: Int32Array;
+  /** Reflectances of these colours, 36 bands each. */
+  private readonly reflectance: Float64Array;
+  private readonly colours: Float64Array;
+  /** Edges that a veil may change, by their index, the longest first; the contrast of all others. */
+  private readonly edges: Uint32Array;
+  private readonly outside: number;
+
+  /** @param bit of the map's cells that the veil covers */
+  constructor(area: VeilArea, parts: StackMap, { bit, strokeGain }: { bit: number; strokeGain: number }) {
+    this.area = area;
+    this.parts = parts;
+    this.bit = bit;
+    this.strokeGain = strokeGain;
+    const { map, walk } = parts;
+    const covered = (cell: number): boolean => (u32(map.cover, cell * map.words + (bit >> 5)) & (1 << (bit & 31))) !== 0;
+    const known = new Map<number, number>();
+    this.below = Int32Array.from({ length: map.cells }, (_, cell) => {
+      if (!covered(cell)) return -1;
+      const group = u32(walk.groups.of, cell);
+      const at = known.get(group) ?? known.size;
+      known.set(group, at);
+      return at;
+    });
+    this.reflectance = new Float64Array(known.size * BANDS);
+    this.colours = new Float64Array(known.size * 3);
+    for (const [group, at] of known) this.reflectance.set(walk.reflectance.subarray(group * BANDS, (group + 1) * BANDS), at * BANDS);
+    const { cells, lengthMm } = parts.edges;
+    const reached: number[] = [];
+    const rest: number[] = [];
+    for (let i = 0; i < lengthMm.length; i++) {
+      (i32(this.below, u32(cells, i * 2)) >= 0 || i32(this.below, u32(cells, i * 2 + 1)) >= 0 ? reached : rest).push(i);
+    }
+    this.edges = Uint32Array.from(reached.sort((a, b) => f64(lengthMm, b) - f64(lengthMm, a) || a - b));
+    const picked = {
+      cells: Uint32Array.from(rest.flatMap((i) => [u32(cells, i * 2), u32(cells, i * 2 + 1)])),
+      lengthMm: Float64Array.from(rest, (i) => f64(lengthMm, i)),
+    };
+    this.outside = edgeMeasure(map, parts.lab, picked).contrast;
+  }
+
+  /** Contrast of the edges that a veil here may change, as they are without one, ΔE·mm. */
+  get reach(): number {
+    return edgeMeasure(this.parts.map, this.parts.lab, this.parts.edges).contrast - this.outside;
+  }
+
+  /** Lab of every cell with a veil in an ink at a place in the stack. */
+  with(ink: Ink, at: number): Float64Array {
+    const { map, layers, paper, lab } = this.parts;
+    const film = filmBands(ink.kx, ink.sx, filmFactor(ink, this.area.screen.mesh, 1, this.strokeGain));
+    if (at < layers.length) {
+      const veil: Layer = { bit: this.bit, film };
+      return cellLab(map, [...layers.slice(0, at), veil, ...layers.slice(at)], paper);
+    }
+    this.lay(film);
+    const shown = lab.slice();
+    for (let cell = 0; cell < map.cells; cell++) {
+      const from = i32(this.below, cell) * 3;
+      if (from >= 0) for (let i = 0; i < 3; i++) shown[cell * 3 + i] = f64(this.colours, from + i);
+    }
+    return shown;
+  }
+
+  /** The colours below under a film. */
+  private lay({ r0, q }: FilmBands): void {
+    const { reflectance, colours } = this;
+    for (let at = 0; at * BANDS < reflectance.length; at++) {
+      let [x, y, z] = [0, 0, 0];
+      for (let band = 0; band < BANDS; band++) {
+        const ground = f64(reflectance, at * BANDS + band);
+        const over = f64(r0, band);
+        const light = (over + f64(q, band) * ground) / (1 - over * ground);
+        x += light * num(WEIGHTS_D50.x, band);
+        y += light * num(WEIGHTS_D50.y, band);
+        z += light * num(WEIGHTS_D50.z, band);
+      }
+      colours.set(labFromXyzD50(x, y, z), at * 3);
+    }
+  }
+
+  /**
+   * Contrast of the edges of what is shown.
+   * @param last whether the veil lies over all, so that nothing changes outside it
+   * @param most ΔE/mm
+   * @returns ΔE/mm; null when it is more than `most`
+   */
+  contrast(shown: Float64Array, last: boolean, most: number): number | null {
+    const { map, edges } = this.parts;
+    const sheet = map.widthMm * map.heightMm;
+    if (!last) {
+      const found = edgeMeasure(map, shown, edges).contrast / sheet;
+      return found > most ? null : found;
+    }
+    let sum = this.outside;
+    for (const i of this.edges) {
+      const [a, b] = [u32(edges.cells, i * 2) * 3, u32(edges.cells, i * 2 + 1) * 3];
+      const contrast = deltaE2000Values(
+        f64(shown, a),
+        f64(shown, a + 1),
+        f64(shown, a + 2),
+        f64(shown, b),
+        f64(shown, b + 1),
+        f64(shown, b + 2),
+      );
+      if (contrast >= 0.01) sum += f64(edges.lengthMm, i) * contrast;
+      if (sum > most * sheet) return null;
+    }
+    return sum / sheet;
+  }
+
+  /** Whether the large colours, each in the mean over all that it took before the veil, keep their order of L. */
+  keepsOrder(lab: Float64Array): boolean {
+    const { map, colourOf, colours } = this.parts;
+    const area = new Float64Array(colours.length);
+    const sum = new Float64Array(colours.length);
+    for (let cell = 0; cell < map.cells; cell++) {
+      const colour = i32(colourOf, cell);
+      if (colour < 0) continue;
+      area[colour] = f64(area, colour) + f64(map.areaMm2, cell);
+      sum[colour] = f64(sum, colour) + f64(map.areaMm2, cell) * f64(lab, cell * 3);
+    }
+    for (let a = 0; a < colours.length; a++) {
+      for (let b = 0; b < colours.length; b++) {
+        if (!(num(entryAt(colours, a).lab, 0) - num(entryAt(colours, b).lab, 0) >= ORDERED_L)) continue;
+        if (f64(area, a) > 0 && f64(area, b) > 0 && f64(sum, a) / f64(area, a) - f64(sum, b) / f64(area, b) < KEPT_L) return false;
+      }
+    }
+    return true;
+  }
+
+  /** What is shown at the points at which pictures are compared. */
+  pointLab(lab: Float64Array): Float64Array {
+    const { points } = this.parts;
+    const out = new Float64Array(points.length * 3);
+    points.forEach((cell, i) => out.set(lab.subarray(cell * 3, cell * 3 + 3), i * 3));
+    return out;
+  }
+
+  /** Share of the printable part that the veil covers, 0–1. */
+  share(printableMm2: number): number {
+    const { map } = this.parts;
+    let covered = 0;
+    for (let cell = 0; cell < map.cells; cell++) if (i32(this.below, cell) >= 0) covered += f64(map.areaMm2, cell);
+    return covered / Math.max(1e-9, printableMm2);
+  }
+}
+
+/** Mean ΔE00 between what two veils show at the points. */
+export function meanDifference(a: Float64Array, b: Float64Array): number {
+  let sum = 0;
+  for (let at = 0; at < a.length; at += 3) {
+    sum += deltaE2000Values(f64(a, at), f64(a, at + 1), f64(a, at + 2), f64(b, at), f64(b, at + 1), f64(b, at + 2));
+  }
+  return sum / (a.length / 3);
+}
