@@ -3,7 +3,9 @@ import { deltaE2000Values } from '../../colour/delta-e.ts';
 import { labFromXyzD50 } from '../../colour/lab.ts';
 import { BANDS, WEIGHTS_D50 } from '../../colour/weights.ts';
 import { filmFactor } from '../../ink/film/film-factor.ts';
-import { type FilmBands, filmBands } from '../../ink/film/film.ts';
+import type { FilmBands } from '../../ink/film/film.ts';
+import { filmOn, type LaidFilm, laidFilm } from '../../ink/film/laid-film.ts';
+import type { Printing } from '../../ink/film/printing.ts';
 import type { Ink } from '../../ink/types.ts';
 import { cellLab } from '../../stack/appearance.ts';
 import type { Layer } from '../../stack/layers.ts';
@@ -16,6 +18,11 @@ const ORDERED_L = 2;
 /** A lightness order is kept when so much of a difference in L is left, just visible. */
 const KEPT_L = 1;
 
+/** What all films of a studio share, and what a further stroke adds. */
+export interface Printed extends Printing {
+  strokeGain: number;
+}
+
 /**
  * An area that veils are tried on, with the map of the stack and it. What lies below a last veil is worked
  * out once for all inks, and edges that no veil reaches are summed once.
@@ -24,22 +31,24 @@ export class Ground {
   readonly area: VeilArea;
   readonly parts: StackMap;
   private readonly bit: number;
-  private readonly strokeGain: number;
+  private readonly printed: Printed;
   /** For each cell under the veil, which of the different colours below it has; −1 outside. */
   private readonly below: Int32Array;
   /** Reflectances of these colours, 36 bands each. */
   private readonly reflectance: Float64Array;
+  /** The film on top of each; null for bare paper. */
+  private readonly tops: readonly (LaidFilm | null)[];
   private readonly colours: Float64Array;
   /** Edges that a veil may change, by their index, the longest first; the contrast of all others. */
   private readonly edges: Uint32Array;
   private readonly outside: number;
 
   /** @param bit of the map's cells that the veil covers */
-  constructor(area: VeilArea, parts: StackMap, { bit, strokeGain }: { bit: number; strokeGain: number }) {
+  constructor(area: VeilArea, parts: StackMap, { bit, printed }: { bit: number; printed: Printed }) {
     this.area = area;
     this.parts = parts;
     this.bit = bit;
-    this.strokeGain = strokeGain;
+    this.printed = printed;
     const { map, walk } = parts;
     const covered = (cell: number): boolean => (u32(map.cover, cell * map.words + (bit >> 5)) & (1 << (bit & 31))) !== 0;
     const known = new Map<number, number>();
@@ -52,6 +61,7 @@ export class Ground {
     });
     this.reflectance = new Float64Array(known.size * BANDS);
     this.colours = new Float64Array(known.size * 3);
+    this.tops = Array.from(known.keys(), (group) => walk.laid[i32(walk.top, group)] ?? null);
     for (const [group, at] of known) this.reflectance.set(walk.reflectance.subarray(group * BANDS, (group + 1) * BANDS), at * BANDS);
     const { cells, lengthMm } = parts.edges;
     const reached: number[] = [];
@@ -75,12 +85,12 @@ export class Ground {
   /** Lab of every cell with a veil in an ink at a place in the stack. */
   with(ink: Ink, at: number): Float64Array {
     const { map, layers, paper, lab } = this.parts;
-    const film = filmBands(ink.kx, ink.sx, filmFactor(ink, this.area.screen.mesh, 1, this.strokeGain));
+    const laid = laidFilm(ink, filmFactor(ink, this.area.screen.mesh, 1, this.printed.strokeGain), this.printed);
     if (at < layers.length) {
-      const veil: Layer = { bit: this.bit, film };
+      const veil: Layer = { bit: this.bit, film: laid.onPaper, laid };
       return cellLab(map, [...layers.slice(0, at), veil, ...layers.slice(at)], paper);
     }
-    this.lay(film);
+    this.lay(laid);
     const shown = lab.slice();
     for (let cell = 0; cell < map.cells; cell++) {
       const from = i32(this.below, cell) * 3;
@@ -90,14 +100,14 @@ export class Ground {
   }
 
   /** The colours below under a film. */
-  private lay({ r0, q }: FilmBands): void {
+  private lay(laid: LaidFilm): void {
     const { reflectance, colours } = this;
     for (let at = 0; at * BANDS < reflectance.length; at++) {
+      const { r0, q, back }: FilmBands = filmOn(laid, entryAt(this.tops, at));
       let [x, y, z] = [0, 0, 0];
       for (let band = 0; band < BANDS; band++) {
         const ground = f64(reflectance, at * BANDS + band);
-        const over = f64(r0, band);
-        const light = (over + f64(q, band) * ground) / (1 - over * ground);
+        const light = (f64(r0, band) + f64(q, band) * ground) / (1 + f64(back, band) * ground);
         x += light * num(WEIGHTS_D50.x, band);
         y += light * num(WEIGHTS_D50.y, band);
         z += light * num(WEIGHTS_D50.z, band);

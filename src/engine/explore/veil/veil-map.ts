@@ -103,15 +103,15 @@ export class BarePrint {
   ground(area: VeilArea): Ground {
     if (this.latest?.area === area) return this.latest;
     const { grid, inks } = this.trial;
-    const { strokeGain } = this.trial.studio;
+    const { studio: printed } = this.trial;
     // A screen that is pulled at rest covers in the print's own map what its veil would.
     const pulled = this.pulledAtRest(area);
-    if (pulled >= 0) return (this.latest = new Ground(area, this.own, { bit: pulled, strokeGain }));
+    if (pulled >= 0) return (this.latest = new Ground(area, this.own, { bit: pulled, printed }));
     const studio = this.extended(area);
     const mapStack = { pulls: [...this.stack.pulls, this.veil(area, inks[0]?.ink.id ?? '')] };
     const map = buildCellMap(placedSpans(mapStack, studio, grid), grid);
     const parts = this.partsOf(map, { studio, mapStack, colours: this.own.colours });
-    return (this.latest = new Ground(area, parts, { bit: this.stack.pulls.length, strokeGain }));
+    return (this.latest = new Ground(area, parts, { bit: this.stack.pulls.length, printed }));
   }
 
   private pulledAtRest({ screen, newShape }: VeilArea): number {
