@@ -8,15 +8,32 @@ import { filmOn, type LaidFilm, laidFilm } from '../../ink/film/laid-film.ts';
 import type { Printing } from '../../ink/film/printing.ts';
 import type { Ink } from '../../ink/types.ts';
 import { cellLab } from '../../stack/appearance.ts';
+import type { FilmWalk } from '../../stack/film-walk.ts';
 import type { Layer } from '../../stack/layers.ts';
-import { edgeMeasure } from '../measure/edges.ts';
+import type { CellMap } from '../../stack/types.ts';
+import { type EdgeLengths, edgeMeasure } from '../measure/edges.ts';
 import type { VeilArea } from './veil-areas.ts';
-import type { StackMap } from './veil-map.ts';
 
 /** Colours that differ by less in L have no lightness order to keep. */
 const ORDERED_L = 2;
 /** A lightness order is kept when so much of a difference in L is left, just visible. */
 const KEPT_L = 1;
+
+/** A map that holds a stack, with all that is worked out of it once. */
+export interface StackMap {
+  map: CellMap;
+  edges: EdgeLengths;
+  layers: readonly Layer[];
+  paper: ArrayLike<number>;
+  /** What each cell shows without a veil, and the films that lead there. */
+  lab: Float64Array;
+  walk: FilmWalk;
+  /** The largest colours, and which of them each cell shows; −1 for none. */
+  colours: readonly { lab: readonly number[] }[];
+  colourOf: Int32Array;
+  /** Cell at each of the points. */
+  points: Uint32Array;
+}
 
 /** What all films of a studio share, and what a further stroke adds. */
 export interface Printed extends Printing {

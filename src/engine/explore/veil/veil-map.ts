@@ -4,7 +4,7 @@ import type { Lab } from '../../colour/lab.ts';
 import { cellLab } from '../../stack/appearance.ts';
 import { buildCellMap } from '../../stack/cell-map.ts';
 import { FilmWalk } from '../../stack/film-walk.ts';
-import { type Layer, stackLayers } from '../../stack/layers.ts';
+import { stackLayers } from '../../stack/layers.ts';
 import { placedSpans } from '../../stack/screen-spans.ts';
 import type { CellMap, Pull, RowGrid, Stack } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
@@ -12,29 +12,13 @@ import { type EdgeLengths, edgeLengths } from '../measure/edges.ts';
 import { colourAreas, measureVariant, type Measures, SAME_COLOUR_DELTA_E } from '../measure/measures.ts';
 import { pullSwatches } from '../measure/overprint-colours.ts';
 import { freeId, type VeilArea } from './veil-areas.ts';
-import { Ground } from './veil-ground.ts';
+import { Ground, type StackMap } from './veil-ground.ts';
 import type { VeilInk } from './veil-inks.ts';
 
 /** Points at which pictures are compared. */
 const POINTS = { across: 24, down: 32 };
 /** What covers so much of the printable part is a flood. */
 const FLOOD_SHARE = 0.9;
-
-/** A map that holds a stack, with all that is worked out of it once. */
-export interface StackMap {
-  map: CellMap;
-  edges: EdgeLengths;
-  layers: readonly Layer[];
-  paper: ArrayLike<number>;
-  /** What each cell shows without a veil, and the films that lead there. */
-  lab: Float64Array;
-  walk: FilmWalk;
-  /** The largest colours, and which of them each cell shows; −1 for none. */
-  colours: readonly { lab: readonly number[] }[];
-  colourOf: Int32Array;
-  /** Cell at each of the points. */
-  points: Uint32Array;
-}
 
 /** What veils are tried with. */
 interface Trial {

@@ -1,6 +1,6 @@
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { enter, openPage, openStudio, type Studio } from './harness.ts';
+import { enter, openPage, openStudio, type Studio } from '../harness.ts';
 
 let studio: Studio;
 
