@@ -42,7 +42,8 @@ const STEP_ENDS_AFTER_MS = 1000;
 
 /**
  * The one place that holds the project and what is selected. Commands go in, `change` events come
- * out; selection and room are not undone.
+ * out; selection and room are not undone. `press-saved` says that another tab kept a pull order,
+ * `took-over` that this tab goes on with what is here in the place of another's.
  */
 export class AppStore extends EventTarget {
   private history: History;
@@ -131,7 +132,8 @@ export class AppStore extends EventTarget {
   /** Shows this project as another tab saved it; nothing is written, and its history starts anew. */
   reopen(project: Project): void {
     this.history = startHistory(project);
-    this.selectedPull = null;
+    this.act = null;
+    if (!project.bench.some((pull) => pull.id === this.selectedPull)) this.selectedPull = null;
     this.changed();
   }
 

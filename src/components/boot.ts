@@ -2,6 +2,7 @@ import type { Project } from '../engine/project/types.ts';
 import { sentenceOf } from '../workers/client/client.ts';
 import { keepOffline } from '../workers/client/offline.ts';
 import { AppStore } from './app-store.ts';
+import { followOther } from './keep/follow.ts';
 import { handOver } from './keep/handover.ts';
 import { askToPersist } from './keep/persist.ts';
 import { readStored } from './keep/read-stored.ts';
@@ -26,7 +27,12 @@ export async function boot(): Promise<{ store: AppStore; saver: AutoSaver }> {
   }
   const store = new AppStore(project, saver);
   if (read.notice !== null) store.tell(read.notice);
+  if (saver.lost.length > 0)
+    store.tell(
+      `This browser had lost what it kept of ${saver.lost.join(', ')}; the place for it was made again. Earlier copies, if there are any, are in the project menu.`,
+    );
   handOver(store, saver);
+  followOther(store, saver);
   askToPersist(store);
   keepOffline((load) =>
     store.tell('A newer Pullstack is here. It opens when you say so, or when all its tabs were closed.', 'news', {

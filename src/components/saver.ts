@@ -4,6 +4,7 @@ import type { Project } from '../engine/project/types.ts';
 import type { KeptHead, KeptKind, StoredProject } from '../workers/api/storage-api.ts';
 import { openStorage, sentenceOf } from '../workers/client/client.ts';
 import type { Saver } from './app-store.ts';
+import { OtherTabs } from './keep/other-tabs.ts';
 import { ProjectLock } from './keep/project-lock.ts';
 import { newId } from './ui/new-id.ts';
 
@@ -24,13 +25,14 @@ const RETRY_MS = 10_000;
  * be written stays pending and is tried again.
  *
  * Events: `change` when the state changes; `handover` when the tab that held the project was closed;
- * `tell` with a sentence for the user.
+ * `elsewhere` when another tab has saved the project or the pull order; `tell` with a sentence for the user.
  */
 export class AutoSaver extends EventTarget implements Saver {
   private readonly storage = openStorage(() =>
     this.tell('The part of the app that saves had stopped and was started anew; nothing was lost.'),
   );
   private readonly lock = new ProjectLock();
+  private readonly tabs = new OtherTabs((what) => this.dispatchEvent(new CustomEvent('elsewhere', { detail: what })));
   private pending: Record<string, unknown> = {};
   private writing = false;
   private held: Held | null = null;
@@ -39,6 +41,8 @@ export class AutoSaver extends EventTarget implements Saver {
   state: SaveState = 'saved';
   /** Why saving failed or is held, in a sentence. */
   reason = '';
+  /** What this browser had lost of what it kept; its places were made again. */
+  lost: readonly string[] = [];
 
   /** Whether this tab may write. */
   get writable(): boolean {
@@ -53,7 +57,9 @@ export class AutoSaver extends EventTarget implements Saver {
   /** What was saved before, if anything. Until all of it was read or put aside, nothing may be written. */
   async open(): Promise<StoredProject> {
     if (!(await this.lock.take(() => this.dispatchEvent(new Event('handover'))))) this.hold('elsewhere');
-    return this.storage.open();
+    const stored = await this.storage.open();
+    this.lost = await this.storage.lost();
+    return stored;
   }
 
   /** What is saved now. */
@@ -78,10 +84,7 @@ export class AutoSaver extends EventTarget implements Saver {
 
   save(project: Project, before: Project | null): void {
     if (this.held !== null) {
-      if (before !== null && !this.editedWhileHeld) {
-        this.editedWhileHeld = true;
-        this.dispatchEvent(new Event('change'));
-      }
+      if (before !== null) this.editedHere();
       return;
     }
     for (const [section, value] of Object.entries(project)) {
@@ -92,9 +95,16 @@ export class AutoSaver extends EventTarget implements Saver {
     void this.write();
   }
 
+  private editedHere(): void {
+    if (this.editedWhileHeld) return;
+    this.editedWhileHeld = true;
+    this.dispatchEvent(new Event('change'));
+  }
+
   /** Writes a project in place of all that is saved. */
-  replace(project: Project): Promise<void> {
-    return this.storage.replace({ ...project });
+  async replace(project: Project): Promise<void> {
+    await this.storage.replace({ ...project });
+    this.tabs.tell('project');
   }
 
   /** Keeps sections beside the open project; they are on the disk when this resolves. */
@@ -124,7 +134,9 @@ export class AutoSaver extends EventTarget implements Saver {
   }
 
   async savePress(parts: Record<string, unknown>): Promise<void> {
-    if (this.writable) await this.storage.savePress(parts);
+    if (!this.writable) return this.editedHere();
+    await this.storage.savePress(parts);
+    this.tabs.tell('press');
   }
 
   /** The visits that read well; of others it is told. */
@@ -179,6 +191,7 @@ export class AutoSaver extends EventTarget implements Saver {
     const late = setTimeout(() => this.setState('late'), LATE_MS);
     try {
       await this.storage.save(sections);
+      this.tabs.tell('project');
     } catch (error) {
       this.pending = { ...sections, ...this.pending };
       throw error;

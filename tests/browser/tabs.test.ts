@@ -1,7 +1,7 @@
 import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { records, retitle, titleOf } from './databases.ts';
-import { openPage, openStudio, type Studio } from './harness.ts';
+import { enter, openPage, openStudio, type Studio } from './harness.ts';
 
 let studio: Studio;
 
@@ -42,6 +42,53 @@ async function close(page: Page): Promise<boolean> {
 }
 
 describe('two tabs on one project', () => {
+  it('should show in the second what the first saves, as it saves it, until something is changed there', async () => {
+    const { context, first, second } = await twoTabs();
+    await expect(strip(second).textContent()).resolves.toMatch(/what is changed there shows here/);
+    await retitle(first, 'Seen from afar');
+    await expect.poll(() => titleOf(second)).toBe('Seen from afar');
+    await retitle(second, 'Of its own');
+    await expect.poll(() => strip(second).textContent()).toMatch(/this tab no longer follows it/);
+    await retitle(first, 'Not seen');
+    await expect.poll(() => savedTitle(first)).toBe('Not seen');
+    expect(await titleOf(second)).toBe('Of its own');
+    await context.close();
+  });
+
+  it('should show the pull order of the first in the second, and keep to it after the first is closed', async () => {
+    const { page: first, context } = await openPage(studio);
+    await first.goto(`${studio.url}#wall`);
+    await expect.poll(() => first.locator('wall-room').getAttribute('data-state'), { timeout: 60_000 }).toBe('done');
+    await first.getByRole('application', { name: /wall/i }).focus();
+    await first.keyboard.press('ArrowRight');
+    await first.keyboard.press('k');
+    await expect.poll(async () => (await records(first, 'pullstack', 'sections'))['recipes']).toHaveLength(1);
+    const second = await context.newPage();
+    await second.goto(`${studio.url}#press`);
+    await strip(second).getByText(ELSEWHERE).waitFor();
+    // A column for each sheet, so the grid tells one order from the other.
+    const columns = (page: Page): Promise<number> => page.getByRole('region', { name: 'Set-up grid' }).getByRole('columnheader').count();
+    const plan = async (sheets: string, before: number): Promise<number> => {
+      await enter(first, 'Press');
+      const count = first.getByRole('spinbutton', { name: /^Sheets of/ }).first();
+      await count.fill(sheets);
+      await count.press('Tab');
+      await first.getByRole('button', { name: 'Find the pull order' }).click();
+      await expect.poll(() => columns(first), { timeout: 60_000 }).toBeGreaterThan(before);
+      return columns(first);
+    };
+    const three = await plan('3', 0);
+    await expect.poll(() => columns(second), { timeout: 60_000 }).toBe(three);
+    const seven = await plan('7', three);
+    await expect.poll(() => columns(second), { timeout: 60_000 }).toBe(seven);
+    await close(first);
+    await expect.poll(() => strip(second).count()).toBe(0);
+    expect(await columns(second)).toBe(seven);
+    await second.reload();
+    await expect.poll(() => columns(second), { timeout: 60_000 }).toBe(seven);
+    await context.close();
+  });
+
   it('should hand saving over to the second when the first closes, with what was saved there last', async () => {
     const { context, first, second } = await twoTabs();
     await retitle(first, 'Changed meanwhile');

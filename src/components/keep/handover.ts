@@ -1,6 +1,7 @@
 import { sentenceOf } from '../../workers/client/client.ts';
 import type { AppStore } from '../app-store.ts';
 import type { AutoSaver } from '../saver.ts';
+import { withUnchanged } from './follow.ts';
 import { readStored } from './read-stored.ts';
 
 const WHY = 'Two tabs had changed this project; the other one went on.';
@@ -33,7 +34,8 @@ export async function takeSaved(store: AppStore, saver: AutoSaver): Promise<void
     if (saver.state === 'memory') return;
     saver.release();
     if (project === null) saver.save(here, null);
-    else store.reopen(project);
+    else store.reopen(withUnchanged(project, store.project));
+    store.dispatchEvent(new Event('press-saved'));
     store.tell('The other tab was closed: this one shows what was saved there, and saves from now on.', 'news');
   } catch (error) {
     saver.hold('asking');
@@ -49,6 +51,7 @@ export async function keepHere(store: AppStore, saver: AutoSaver): Promise<void>
     const here = store.project;
     await saver.replace(here);
     saver.release();
+    store.dispatchEvent(new Event('took-over'));
     if (store.project !== here) saver.save(store.project, here);
   } catch (error) {
     store.tell(`This project could not be saved (${sentenceOf(error)}); try again, or save it as a file.`);

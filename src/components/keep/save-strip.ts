@@ -13,10 +13,12 @@ export function saveAsFile(store: AppStore): void {
 }
 
 /** What the frame says for as long as what is changed here may be lost; null when it is saved as it happens. */
-export function saveWarning({ state, reason }: Pick<AutoSaver, 'state' | 'reason'>): string | null {
+export function saveWarning({ state, reason, unsaved }: Pick<AutoSaver, 'state' | 'reason' | 'unsaved'>): string | null {
   switch (state) {
     case 'elsewhere':
-      return 'This project is open in another tab, which saves. What you change here is not saved until that tab is closed.';
+      return unsaved
+        ? 'This project is open in another tab, which saves. You changed something here, so this tab no longer follows it; what you change here is not saved until that tab is closed.'
+        : 'This project is open in another tab, which saves; what is changed there shows here. What you change here is not saved until that tab is closed.';
     case 'asking':
       return 'The other tab was closed. This project was changed there and here: which one goes on? The other is put aside, not deleted.';
     case 'late':

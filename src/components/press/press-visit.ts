@@ -56,6 +56,8 @@ export class PressVisit implements ReactiveController {
   hostConnected(): void {
     const { store } = this;
     store.addEventListener('change', this.onStore);
+    store.addEventListener('press-saved', this.onOtherTab);
+    store.addEventListener('took-over', this.onTookOver);
     this.keeper = new PressKeeper(store, (sentence) => store.tell(sentence));
     this.opened = store.opened;
     void this.resume();
@@ -63,6 +65,8 @@ export class PressVisit implements ReactiveController {
 
   hostDisconnected(): void {
     this.store.removeEventListener('change', this.onStore);
+    this.store.removeEventListener('press-saved', this.onOtherTab);
+    this.store.removeEventListener('took-over', this.onTookOver);
   }
 
   /** Another project has no use for the order of the one before, also while the room is hidden. */
@@ -76,11 +80,25 @@ export class PressVisit implements ReactiveController {
     this.keeper.keep(null, null);
   };
 
-  /** Takes the visit up where a reload left it. */
-  private async resume(): Promise<void> {
+  /** Shows the order that another tab has kept, in the place of the one shown here. */
+  private readonly onOtherTab = (): void => void this.resume(true);
+
+  /** The order shown here counts from now on. */
+  private readonly onTookOver = (): void => {
+    if (this.run.made === null) void this.resume();
+    else this.keeper.keep(this.run.made, this.log.head);
+  };
+
+  /**
+   * Takes the visit up where a reload, or another tab, left it.
+   * @param anew also when an order is shown already
+   */
+  private async resume(anew = false): Promise<void> {
     const record = await this.keeper.read();
-    const busy = (): boolean => this.run.made !== null || this.run.running || this.store.opened !== this.opened;
+    const shown = this.run.made;
+    const busy = (): boolean => this.run.made !== (anew ? shown : null) || this.run.running || this.store.opened !== this.opened;
     if (record === null || busy()) return;
+    if (shown !== null && this.log.head?.id === record.head.id && sameText(shown.plan, record.made.plan)) return;
     try {
       await this.log.resume(record.head);
     } catch (error) {
@@ -200,4 +218,8 @@ export class PressVisit implements ReactiveController {
     this.selected = Math.min(this.selected, made.plan.cards.length - 1);
     return fresh;
   }
+}
+
+function sameText(a: unknown, b: unknown): boolean {
+  return JSON.stringify(a) === JSON.stringify(b);
 }

@@ -25,6 +25,8 @@ export interface KeptHead {
 /** What the storage worker does. */
 export interface StorageApi {
   open(): Promise<StoredProject>;
+  /** What was kept in databases that had lost their stores, which were made again; words for a sentence. */
+  lost(): Promise<string[]>;
   /** Writes the named sections in one transaction; now and then a copy of what was there is kept before. */
   save(sections: Record<string, unknown>): Promise<void>;
   /** Writes these sections in place of all that is there, in one transaction. */

@@ -32,6 +32,10 @@ export class StorageClient {
     return this.call((remote) => remote.open());
   }
 
+  lost(): Promise<string[]> {
+    return this.call((remote) => remote.lost());
+  }
+
   save(sections: Record<string, unknown>): Promise<void> {
     return this.call((remote) => remote.save(sections));
   }

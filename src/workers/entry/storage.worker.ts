@@ -2,11 +2,13 @@ import { serve } from '../api/serve.ts';
 import type { StorageApi } from '../api/storage-api.ts';
 import { dropKept, keep, listKept, readKept } from '../jobs/storage-kept.ts';
 import { addEvents, readEvents, readVisits } from '../jobs/storage-log.ts';
+import { lostPlaces } from '../jobs/storage-open.ts';
 import { readPress, writePress } from '../jobs/storage-press.ts';
 import { moveOldAside, openProject, replaceSections, saveSections } from '../jobs/storage-project.ts';
 
 const storage: StorageApi = {
   open: openProject,
+  lost: lostPlaces,
   save: saveSections,
   replace: replaceSections,
   keep,

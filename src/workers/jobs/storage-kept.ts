@@ -9,10 +9,7 @@ const BODIES = 'bodies';
 /** Replaced projects that stay; what could not be read stays until the user drops it. */
 const MOST_REPLACED = 20;
 
-const db = openedOnce('pullstack-kept', (fresh) => {
-  fresh.createObjectStore(HEADS, { keyPath: 'id' });
-  fresh.createObjectStore(BODIES);
-});
+const db = openedOnce('pullstack-kept', 'earlier copies', { [HEADS]: { keyPath: 'id' }, [BODIES]: {} });
 
 async function heads(): Promise<KeptHead[]> {
   return (await db()).getAll(HEADS);

@@ -5,10 +5,7 @@ import { openedOnce } from './storage-open.ts';
 const VISITS = 'visits';
 const EVENTS = 'events';
 
-const db = openedOnce('pullstack-log', (fresh) => {
-  fresh.createObjectStore(VISITS, { keyPath: 'id' });
-  fresh.createObjectStore(EVENTS);
-});
+const db = openedOnce('pullstack-log', 'the log of visits', { [VISITS]: { keyPath: 'id' }, [EVENTS]: {} });
 
 /** All events of a visit: an array sorts after every text, so this ends the visit's keys. */
 function ofVisit(visit: string): IDBKeyRange {

@@ -3,9 +3,7 @@ import { openedOnce } from './storage-open.ts';
 /** A database of its own: what the press works from can be planned anew, so it never stands in the project's way. */
 const STORE = 'press';
 
-const db = openedOnce('pullstack-press', (fresh) => {
-  fresh.createObjectStore(STORE);
-});
+const db = openedOnce('pullstack-press', 'the pull order', { [STORE]: {} });
 
 /** The parts of the pull order that the press works from, as they were saved; empty when there are none. */
 export async function readPress(): Promise<Record<string, unknown>> {

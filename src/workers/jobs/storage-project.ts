@@ -6,14 +6,21 @@ import { openedOnce } from './storage-open.ts';
 const SECTIONS = 'sections';
 const ASIDE = 'aside';
 
-const db = openedOnce('pullstack', (fresh) => {
-  fresh.createObjectStore(SECTIONS);
-  fresh.createObjectStore(ASIDE, { autoIncrement: true });
-});
+const db = openedOnce('pullstack', 'the project', { [SECTIONS]: {}, [ASIDE]: { autoIncrement: true } });
 
-/** The saved project, section by section, so that one that the disk has lost takes no other with it. */
+/** The saved project at one moment, or, where the disk has lost a section, all the others one by one. */
 export async function openProject(): Promise<StoredProject> {
   const database = await db();
+  try {
+    const transaction = database.transaction(SECTIONS);
+    const [keys, values] = await Promise.all([transaction.store.getAllKeys(), transaction.store.getAll(), transaction.done]);
+    return { project: keys.length === 0 ? null : Object.fromEntries(keys.map((key, i) => [String(key), values[i]])), unread: [] };
+  } catch {
+    return openBySections(database);
+  }
+}
+
+async function openBySections(database: IDBPDatabase): Promise<StoredProject> {
   const keys = (await database.getAllKeys(SECTIONS)).map(String);
   if (keys.length === 0) return { project: null, unread: [] };
   const project: Record<string, unknown> = {};

@@ -1,3 +1,4 @@
+import { hash128 } from '../../../engine/explore/look/picture-key.ts';
 import type { VisitHead } from '../../../engine/log/types.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
 import type { AppStore } from '../../app-store.ts';
@@ -29,6 +30,8 @@ export function readRecord(parts: Record<string, unknown>, recipes: readonly Rec
   const visit = parts['head'] as VisitHead | null | undefined;
   const lists = [kept?.plan?.cards, kept?.input?.runs, kept?.recipes, visit?.recipes, visit?.sheets];
   if (version !== RECORD_VERSION || !kept || !visit || !lists.every(Array.isArray)) return null;
+  // Orders kept before had none.
+  if (parts['digest'] !== undefined && parts['digest'] !== digestOf(kept, visit)) return null;
   const byText = new Map(recipes.map((recipe) => [JSON.stringify(recipe), recipe]));
   const same = (recipe: Recipe): Recipe => {
     const text = JSON.stringify(recipe);
@@ -44,6 +47,11 @@ export function readRecord(parts: Record<string, unknown>, recipes: readonly Rec
     },
     head: { ...visit, recipes: visit.recipes.map(same) },
   };
+}
+
+/** What the whole of a record comes to: one number that is another now and it cannot be relied on. */
+function digestOf(made: MadePlan | null, head: VisitHead | null): string {
+  return hash128(JSON.stringify([made, head]));
 }
 
 /** Whether an order was kept at all: a project without one leaves both of its parts empty. */
@@ -76,7 +84,7 @@ export class PressKeeper {
   }
 
   keep(made: MadePlan | null, head: VisitHead | null): void {
-    this.write({ version: RECORD_VERSION, made, head });
+    this.write({ version: RECORD_VERSION, made, head, digest: digestOf(made, head) });
   }
 
   private write(parts: Record<string, unknown>): void {

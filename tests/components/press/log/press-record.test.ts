@@ -95,6 +95,11 @@ describe('readRecord', () => {
     const { store, parts } = studio([]);
     new PressKeeper(store, (sentence) => expect.fail(sentence)).keep(made(), head());
     expect(readRecord(parts, [])).not.toBeNull();
+    // One figure of a plan that is another now.
+    const junk = { ...parts, made: { ...(parts['made'] as MadePlan), plan: { cards: [], mounts: 'many' } } };
+    expect(readRecord(junk, [])).toBeNull();
+    const { digest: _, ...before } = parts;
+    expect(readRecord(before, [])).not.toBeNull();
     for (const change of [{ version: 0 }, { made: null }, { head: undefined }]) expect(readRecord({ ...parts, ...change }, [])).toBeNull();
   });
 });
