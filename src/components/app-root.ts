@@ -65,6 +65,7 @@ export class AppRoot extends LitElement {
   /** News goes by itself, but not from under a pointer or the focus. */
   private readonly clearNews = (): void => {
     const now = performance.now();
+    for (const id of this.newsSince.keys()) if (!this.store.notices.some((notice) => notice.id === id)) this.newsSince.delete(id);
     const held = this.renderRoot.querySelector('.notices:hover, .notices:focus-within') !== null;
     for (const { id, kind, action } of this.store.notices) {
       if (kind !== 'news') continue;

@@ -2,8 +2,8 @@ import type { Studio } from '../../engine/studio/studio.ts';
 import type { StudioLoad } from '../api/engine-api.ts';
 import type { StudioKey } from '../api/request.ts';
 
-/** Studios that a worker keeps at most; recipes have studios of their own. */
-const MAX_KNOWN = 80;
+/** Studios that a worker keeps at most, some 0.8 MB each with what was worked out for their pictures; recipes have studios of their own. */
+const MAX_KNOWN = 16;
 
 const keys = new WeakMap<Studio, StudioKey>();
 let nextKey = 1;
