@@ -5,7 +5,7 @@ import { build } from 'vite';
 import { findBrowser, installPackages, ROOT, run } from './install.mjs';
 
 installPackages();
-const SCRIPTS = ['explore', 'ink', 'mix', 'overprints', 'pullorder', 'thumbnails', 'wall-frame'];
+const SCRIPTS = ['explore', 'ink', 'mix', 'overprints', 'pullorder', 'stop', 'thumbnails', 'wall-frame'];
 const asked = process.argv.slice(2);
 const unknown = asked.filter((name) => !SCRIPTS.includes(name));
 if (unknown.length > 0) {

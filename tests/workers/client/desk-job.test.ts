@@ -69,7 +69,7 @@ describe('a job at a desk', () => {
     const failed = expect(stuck).rejects.toThrow(/abort/i);
     const other = desk.call((worker) => worker.ask('view'));
     stop.abort();
-    await vi.advanceTimersByTimeAsync(20_000);
+    await vi.advanceTimersByTimeAsync(100);
     await failed;
     expect(workers.map(({ ended }) => ended)).toEqual([true, false]);
     // Not the job that hung, but what waited behind it, is asked of the next worker.

@@ -1,0 +1,85 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { AppStore } from '../../../src/components/app-store.ts';
+import { records } from '../databases.ts';
+import { enter, openPage, openStudio, type Studio } from '../harness.ts';
+
+let studio: Studio;
+
+beforeAll(async () => {
+  studio = await openStudio();
+});
+
+afterAll(async () => {
+  await studio?.close();
+});
+
+const PULLS = 80;
+
+/** Puts 80 pulls of the demo's screens on the Bench. */
+async function pileUp(page: Page): Promise<void> {
+  await page.evaluate((most) => {
+    const { store } = document.querySelector('app-root')! as unknown as { store: AppStore };
+    const { screens, inks } = store.project.drawer;
+    const pulls = Array.from({ length: most }, (_, i) => ({
+      id: `pile-${i}`,
+      screen: screens[i % screens.length]!.id,
+      ink: inks[(i * 7) % inks.length]!.id,
+      dxMm: ((i * 13) % 40) / 10,
+      dyMm: ((i * 29) % 40) / 10,
+      turnDeg: 0,
+      strokes: 1,
+    }));
+    store.dispatch({ kind: 'open-stack', pulls });
+    store.dispatch({ kind: 'set-explore', change: { count: 400, order: true, recolour: true } });
+  }, PULLS);
+}
+
+describe('Stop, at 80 pulls', () => {
+  it('should stop exploring, the search for a veil and for a pull order, and leave each to be asked again', async () => {
+    const { page, errors } = await openPage(studio);
+    await page.goto(`${studio.url}#chest`);
+    await page.locator('chest-room').waitFor();
+    await pileUp(page);
+
+    await enter(page, 'Bench');
+    await page.getByRole('button', { name: 'Find a veil' }).click();
+    const dialog = page.getByRole('dialog').filter({ hasText: 'Veils may go' });
+    await dialog.getByRole('button', { name: 'Stop looking' }).click();
+    await dialog.getByText('Stopped.').waitFor();
+    await dialog.getByRole('button', { name: 'Look again' }).click();
+    // Its worker works again.
+    const bar = dialog.getByRole('progressbar', { name: 'Looking for veils' });
+    await expect.poll(() => bar.evaluate((each: HTMLProgressElement) => each.value).catch(() => 1), { timeout: 60_000 }).toBeGreaterThan(0);
+    await dialog.getByRole('button', { name: 'Cancel' }).click();
+
+    await enter(page, 'Wall');
+    const wall = page.locator('wall-room');
+    const state = () => wall.getAttribute('data-state');
+    for (let round = 0; round < 2; round++) {
+      if ((await state()) !== 'running') await page.getByRole('button', { name: 'Another wall' }).click();
+      await expect.poll(state).toBe('running');
+      await expect.poll(async () => Number(await wall.locator('.count b').textContent()), { timeout: 90_000 }).toBeGreaterThan(0);
+      await wall.getByRole('button', { name: 'Stop', exact: true }).click();
+      await expect.poll(state).toBe('stopped');
+    }
+
+    await page.getByRole('application', { name: /wall/i }).focus();
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('k');
+    await expect.poll(async () => (await records(page, 'pullstack', 'sections'))['recipes']).toHaveLength(1);
+    await enter(page, 'Press');
+    const count = page.getByRole('spinbutton', { name: /^Sheets of/ }).first();
+    await count.fill('9');
+    await count.press('Tab');
+    const press = page.locator('press-room');
+    await page.getByRole('button', { name: 'Find the pull order' }).click();
+    await press.getByRole('button', { name: 'Stop', exact: true }).click();
+    await page.getByRole('button', { name: 'Find the pull order' }).click();
+    await expect
+      .poll(() => page.getByRole('region', { name: 'Set-up grid' }).getByRole('rowheader').count(), { timeout: 90_000 })
+      .toBeGreaterThan(20);
+    expect(errors).toEqual([]);
+    await page.context().close();
+  }, 360_000);
+});
