@@ -167,7 +167,7 @@ export class PlainDrawing implements PrintDrawing {
     if (this.selected.has(index)) {
       // Thin paper between the corner and the print, so that it shows on any print.
       const corner = Math.min(26, Math.max(9, 22 * scale)) * density;
-      drawCorner(context, box, corner, '#fff');
+      drawCorner(context, box, corner, 'white');
       drawCorner(context, box, corner - 1.5 * density, this.accent);
     }
     if (index === this.focus) {
