@@ -1,5 +1,6 @@
 // Runs a mutation tester over folders of src in a copy of the project outside it, and says what no test noticed:
-// `npm run mutate -- src/engine/log`. Sampled: `--every 3`. Only what survived in a report: `--again report.json`.
+// `npm run mutate -- src/engine/log`. Sampled: `--every 3`. Only what survived in a report: `--again report.json`;
+// by some tests alone: `--tests tests/engine/log/rest.test.ts`.
 import { execFileSync } from 'node:child_process';
 import { cpSync, existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -29,7 +30,12 @@ export const strykerPlugins = [declareValuePlugin(PluginKind.Ignore, 'sample', {
 
 const { values, positionals } = parseArgs({
   allowPositionals: true,
-  options: { every: { type: 'string', default: '1' }, again: { type: 'string' }, workers: { type: 'string', default: '1' } },
+  options: {
+    every: { type: 'string', default: '1' },
+    again: { type: 'string' },
+    tests: { type: 'string' },
+    workers: { type: 'string', default: '1' },
+  },
 });
 const every = Number(values.every);
 const wrong = positionals.find((folder) => !folder.startsWith('src/') || !existsSync(join(ROOT, folder)));
@@ -66,10 +72,11 @@ function nodeForTester() {
   return binary;
 }
 
-/** The tests of a folder of src: those that mirror it, and its published checks. */
+/** The tests of a folder of src: those that mirror it, and its published checks; or those that were named. */
 function writeTestConfig(folder) {
   const part = folder.replace(/^src\//, '').replace(/\/$/, '');
-  const include = [`tests/${part}`, `tests/${part.replace(/^engine/, 'published')}`].map((path) => `${path}/**/*.test.ts`);
+  const own = [`tests/${part}`, `tests/${part.replace(/^engine/, 'published')}`].map((path) => `${path}/**/*.test.ts`);
+  const include = values.tests === undefined ? own : [values.tests];
   const test = { include, exclude: TOO_SLOW.map((name) => `**/${name}.test.ts`), testTimeout: 60_000 };
   const text = `import app from './vite.config.ts';\nexport default { plugins: app.plugins.slice(0, 1), test: ${JSON.stringify(test)} };\n`;
   writeFileSync(join(COPY, 'vitest.mutate.config.ts'), text);

@@ -1,7 +1,6 @@
 import { html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { entryAt } from '../../engine/base/at.ts';
-import { spreadOver } from '../../engine/shapes/place/lay-out.ts';
 import { nextScreenNumber, screenOfShape } from '../../engine/shapes/place/new-screen.ts';
 import type { WhiteAs } from '../../engine/shapes/read/white.ts';
 import type { Screen, Shape } from '../../engine/shapes/types.ts';
@@ -16,7 +15,7 @@ import { putOnBench } from '../ui/put-on-bench.ts';
 import { sideRoomStyles, WideScreen } from '../ui/side-room.ts';
 import { drawerStyles } from './drawer-style.ts';
 import { askSize, longestNow, unsizedOf } from './drawn-sizes.ts';
-import { headOf, laidAgain, type Report, screensFor } from './files-report.ts';
+import { headOf, laidAgain, type Report, screensFor, spreadAsLaid } from './files-report.ts';
 import { droppedFiles, type FilesRead, readOtherwise, readShapeFiles } from './read-files.ts';
 import './screen-editor.ts';
 import './screen-rack.ts';
@@ -124,10 +123,13 @@ export class DrawerRoom extends RoomElement {
   /** One undo takes all of it back. */
   private spread(screens: readonly Screen[]): void {
     const { drawer: studio } = this.store.project;
-    const shapes = screens.map((screen) => studio.shapes.find((shape) => shape.id === screen.placed[0]?.shape));
-    if (shapes.includes(undefined)) return;
-    const places = spreadOver(shapes as Shape[], studio.paper.printable);
-    this.store.dispatch({ kind: 'lay-out', places: screens.map((screen, i) => ({ screen: screen.id, placed: [entryAt(places, i)] })) });
+    const laid = screens.map(({ id, placed: [first] }) => ({
+      id,
+      scale: first?.scale ?? 1,
+      shape: studio.shapes.find((shape) => shape.id === first?.shape),
+    }));
+    const places = spreadAsLaid(laid, studio.paper.printable);
+    if (places !== null) this.store.dispatch({ kind: 'lay-out', places });
   }
 
   private newScreen(shape: Shape): void {

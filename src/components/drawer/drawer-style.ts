@@ -62,6 +62,14 @@ export const drawerStyles = css`
   .report .top + .row {
     margin: var(--space-2) 0 var(--space-5);
   }
+  .report .unsized,
+  .report .whites {
+    align-items: end;
+    margin-bottom: var(--space-6);
+  }
+  .report .unsized .soft {
+    padding-bottom: var(--space-4);
+  }
   .report ul {
     display: grid;
     gap: var(--space-3);

@@ -1,4 +1,7 @@
 import { defined, entryAt } from '../../engine/base/at.ts';
+import { roundTo } from '../../engine/base/units.ts';
+import type { Box } from '../../engine/geometry/types.ts';
+import { spreadOver } from '../../engine/shapes/place/lay-out.ts';
 import { newScreens } from '../../engine/shapes/place/new-screens.ts';
 import type { PlacedShape, Screen, Shape } from '../../engine/shapes/types.ts';
 import type { Studio } from '../../engine/studio/studio.ts';
@@ -76,6 +79,24 @@ export function laidAgain(files: FilesRead, report: Report, studio: Studio, long
   const { screens, ...said } = screensFor(files, { ...studio, screens: others }, longestMm ?? undefined);
   const places = placesOn(studio.screens, report.screens, screens);
   return { places, report: { ...report, ...said, remarks: [...files.remarks, ...said.remarks] } };
+}
+
+/**
+ * Spreads shapes over the sheet at the sizes at which they are laid.
+ * @returns null where a shape is not there
+ */
+export function spreadAsLaid(
+  laid: readonly { id: string; scale: number; shape: Shape | undefined }[],
+  printable: Box,
+): { screen: string; placed: PlacedShape[] }[] | null {
+  const sized = laid.flatMap(({ scale, shape }) =>
+    shape === undefined ? [] : [{ id: shape.id, widthMm: shape.widthMm * scale, heightMm: shape.heightMm * scale }],
+  );
+  if (sized.length < laid.length) return null;
+  return spreadOver(sized, printable).map((placed, i) => {
+    const { id, scale } = entryAt(laid, i);
+    return { screen: id, placed: [{ ...placed, scale: roundTo(placed.scale * scale, 3) }] };
+  });
 }
 
 /** The report's first line. */

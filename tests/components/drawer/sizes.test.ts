@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { screensFor } from '../../../src/components/drawer/files-report.ts';
+import { screensFor, spreadAsLaid } from '../../../src/components/drawer/files-report.ts';
 import { trayScale } from '../../../src/components/drawer/shape-tray.ts';
 import { rectangle, smallProject } from '../../helpers/small-project.ts';
 
@@ -34,6 +34,20 @@ describe('shapes whose files give no size in mm', () => {
     expect(scales([130, 6], [false, false])).toEqual({ scales: [1, 1], longestMm: 130 });
     expect(scales([6, 4], [true, true])).toEqual({ scales: [1, 1], longestMm: null });
     expect(scales([6, 4], [false, false], 60)).toEqual({ scales: [10, 10], longestMm: 60 });
+  });
+
+  it('should keep the size at which they are laid when they are spread over the sheet', () => {
+    const shape = rectangle('icon', 6.35, 3);
+    const laid = [
+      { id: 'a', scale: 15.748, shape },
+      { id: 'b', scale: 1, shape: rectangle('sheet', 300, 200) },
+    ];
+    const { printable } = studio.paper;
+    expect(spreadAsLaid(laid, printable)!.map(({ screen, placed }) => [screen, placed[0]!.scale])).toEqual([
+      ['a', 15.748],
+      ['b', 1],
+    ]);
+    expect(spreadAsLaid([{ id: 'a', scale: 1, shape: undefined }], printable)).toBeNull();
   });
 
   it('should still fit the sheet, whatever is asked', () => {
