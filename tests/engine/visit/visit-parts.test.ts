@@ -49,7 +49,7 @@ describe('recipeWithout', () => {
 
   it('should say what it is without, and bring only what its pulls need, stocks of mixes too', () => {
     const one = recipeWithout(whole, ['s2'], 'x');
-    expect(one.title).toBe('First, without 2');
+    expect(one).toMatchObject({ title: 'First, without 2', id: 'x', seed: '', index: -1 });
     expect(one.screens.map(({ id }) => id)).toEqual(['s1', 's3']);
     expect(one.inks.map(({ id }) => id).sort()).toEqual(['base', 'foam', 'grey', 'stock']);
     // Both are of the wide shape.
@@ -151,12 +151,12 @@ describe('a plan', () => {
       [2, [2, 3, 4, 5]],
       [1, [1]],
     ]);
-    // The same way of two recipes is one, its sheets joined.
+    // The same way of two recipes is one, its sheets joined: 1 and the proof 4 of the first, 2 and 3 of the other.
     const again = plan(
       visitOf({
         runs: [
-          { recipe: b, sheets: 1 },
-          { recipe: of('c', 2), sheets: 2, proofs: 1 },
+          { recipe: b, sheets: 1, proofs: 1 },
+          { recipe: of('c', 2), sheets: 2 },
         ],
       }),
     );
@@ -218,9 +218,11 @@ describe('changes on an order at hand', () => {
     expect(Math.abs(steps[0]!.deltaE - trials.deltaE(change))).toBeLessThanOrEqual(0.05 + 1e-9);
     expect(steps[0]!.deltaE).toBeGreaterThan(0);
     expect(savedMinutes).toBe(Math.round(trials.base.minutes) - Math.round(tried.minutes));
-    const both = [change, { kind: 'screen', run: 2, screen: 's2' }] as const;
-    const [one, other] = choiceOf(trials, both, trials.quick(both), null).steps;
-    expect(one!.savedMinutes).toBe(Math.round(trials.base.minutes) - Math.round(trials.quick([change]).minutes));
-    expect(one!.savedMinutes + other!.savedMinutes).toBe(Math.round(trials.base.minutes) - Math.round(trials.quick(both).minutes));
+    const three = [change, { kind: 'screen', run: 2, screen: 's2' }, { kind: 'sheets', run: 1, fewer: 2 }] as const;
+    const after = [0, 1, 2, 3].map((taken) => Math.round((taken === 0 ? trials.base : trials.quick(three.slice(0, taken))).minutes));
+    expect(choiceOf(trials, three, trials.quick(three), null).steps.map((step) => step.savedMinutes)).toEqual(
+      [0, 1, 2].map((i) => after[i]! - after[i + 1]!),
+    );
+    expect(new Set(after).size).toBe(4);
   });
 });
