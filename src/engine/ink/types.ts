@@ -16,6 +16,17 @@ export interface MixPart {
   parts: number;
 }
 
+/** What an ink was on a day. */
+export interface InkMeasurement {
+  /** As in '2026-03-14'; '' for the curves that it had before it was first measured again. */
+  date: string;
+  /** One stroke over the card's white and black, D50/2°. */
+  overWhite: Lab;
+  overBlack: Lab;
+  kx: number[];
+  sx: number[];
+}
+
 /** An ink: absorption and scattering of one stroke's film, per band. */
 export interface Ink {
   id: string;
@@ -42,6 +53,10 @@ export interface Ink {
   stock?: true | undefined;
   /** 'base' for the transparent base that lets inks down. */
   role?: 'base' | undefined;
+  /** Set where a pulled target told its curves: mean ΔE00 of overprints left out, and how many squares named it. */
+  fit?: { looDeltaE: number; squares: number } | undefined;
+  /** What it measured at earlier and at the last date, the last one last; its curves are those of the last. */
+  measurements?: InkMeasurement[] | undefined;
   /** What it is weighed from; absent = it is used as it is bought. */
   mix?: MixPart[] | undefined;
 }

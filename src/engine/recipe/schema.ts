@@ -105,6 +105,19 @@ export const inkSchema = z.object({
   mesh: meshSchema.optional(),
   stock: z.literal(true).optional(),
   role: z.literal('base').optional(),
+  fit: z.object({ looDeltaE: z.number().min(0).max(200), squares: z.int().min(1).max(MOST_ENTRIES) }).optional(),
+  measurements: z
+    .array(
+      z.object({
+        date: z.string().regex(/^(\d{4}-\d{2}-\d{2})?$/, 'a date as 2026-03-14'),
+        overWhite: labSchema,
+        overBlack: labSchema,
+        kx: bands(1e6),
+        sx: bands(1e6),
+      }),
+    )
+    .max(1000)
+    .optional(),
   mix: z
     .array(z.object({ ink: id, parts: z.number().positive().max(1e6) }))
     .min(1)

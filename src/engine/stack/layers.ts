@@ -7,7 +7,7 @@ import type { Printing } from '../ink/film/printing.ts';
 import type { Ink } from '../ink/types.ts';
 import type { Mesh } from '../shapes/types.ts';
 import type { Studio } from '../studio/studio.ts';
-import { unknownScreen } from '../studio/unknown-screen.ts';
+import { unknownInk, unknownScreen } from '../studio/unknown-screen.ts';
 import { findBits } from './placement.ts';
 import type { Pull, Stack } from './types.ts';
 
@@ -69,11 +69,7 @@ function pullFilm(pull: Pull, index: number, studio: Studio): LaidFilm {
     }
   }
   if (ink === undefined) {
-    throw new EngineError(
-      'stack.unknown-ink',
-      `Pull ${index + 1} uses the ink '${pull.ink}', which is not in the drawer; choose another ink or leave the pull out.`,
-      { path: ['pulls', index, 'ink'], details: { ink: pull.ink } },
-    );
+    throw unknownInk(pull, index);
   }
   return inkFilm(ink, filmFactor(ink, meshOf(pull, index, studio), pull.strokes, studio.strokeGain), studio);
 }

@@ -26,6 +26,13 @@ export function pairOverlapAreas(map: CellMap, out: Float64Array = new Float64Ar
   return out;
 }
 
+/** The placed screens that cover a cell, ascending. */
+export function pullsOfCell({ screens, words, cover }: CellMap, cell: number): number[] {
+  if (bits.length < screens) bits = new Uint32Array(screens * 2);
+  const count = listBits(cover, cell * words, words);
+  return Array.from(bits.subarray(0, count));
+}
+
 let bits = new Uint32Array(64);
 
 /** Lists the set bits of a cover into `bits`, ascending; returns how many. */

@@ -8,3 +8,12 @@ export function unknownScreen(pull: { screen: string }, index: number): EngineEr
     { path: ['pulls', index, 'screen'], details: { screen: pull.screen } },
   );
 }
+
+/** What is thrown when a pull names an ink that the drawer lacks. */
+export function unknownInk(pull: { ink: string }, index: number): EngineError {
+  return new EngineError(
+    'stack.unknown-ink',
+    `Pull ${index + 1} uses the ink '${pull.ink}', which is not in the drawer; choose another ink or leave the pull out.`,
+    { path: ['pulls', index, 'ink'], details: { ink: pull.ink } },
+  );
+}

@@ -2,6 +2,7 @@ import type { Problem } from '../../engine/base/error.ts';
 import type { CgatsSample } from '../../engine/ink/cgats/read-cgats.ts';
 import type { Grounds } from '../../engine/ink/characterise/card.ts';
 import type { OverprintFit, PulledSquare } from '../../engine/ink/fit/fit-overprints.ts';
+import type { TargetFit, TargetFitInput } from '../../engine/ink/fit/fit-target.ts';
 import type { MatchOptions, MatchResult } from '../../engine/ink/mix/match.ts';
 import type { Ink, Lab, Paper } from '../../engine/ink/types.ts';
 import type { PageSize } from '../../engine/shapes/place/lay-out.ts';
@@ -59,4 +60,10 @@ export interface InkApi {
    * @returns null when the job was cancelled
    */
   fitOverprints(request: Job<OverprintRequest>, onRound: (rounds: number) => void): Promise<OverprintFit | null>;
+  /**
+   * Films, trapping and surface from squares of any stacks.
+   * @param onProgress gets the share that is done, 0–1
+   * @returns null when the job was cancelled
+   */
+  fitTarget(request: Job<TargetFitInput>, onProgress: (share: number) => void): Promise<TargetFit | null>;
 }

@@ -3,6 +3,7 @@ import type { Clash } from '../../engine/explore/search/clash.ts';
 import type { OrderCount } from '../../engine/explore/types.ts';
 import type { Grounds } from '../../engine/ink/characterise/card.ts';
 import type { OverprintFit } from '../../engine/ink/fit/fit-overprints.ts';
+import type { TargetFit, TargetFitInput } from '../../engine/ink/fit/fit-target.ts';
 import type { MatchResult } from '../../engine/ink/mix/match.ts';
 import type { Lab } from '../../engine/ink/types.ts';
 import type { PlaceReading } from '../../engine/stack/look/read-place.ts';
@@ -127,6 +128,10 @@ export class EngineClient {
 
   fitOverprints(request: OverprintRequest, control: JobControl<number>): Promise<OverprintFit | null> {
     return this.run(control, (seat, job, onProgress) => seat.api.fitOverprints({ ...request, job }, onProgress));
+  }
+
+  fitTarget(request: TargetFitInput, control: JobControl<number>): Promise<TargetFit | null> {
+    return this.run(control, (seat, job, onProgress) => seat.api.fitTarget({ ...request, job }, onProgress));
   }
 
   plan(request: PlanRequest, control: JobControl<PressPlan>): Promise<PressPlan> {

@@ -10,6 +10,7 @@ import { CARD } from '../../engine/ink/characterise/card.ts';
 import { inkCurvesOn } from '../../engine/ink/characterise/characterise.ts';
 import { checkInk } from '../../engine/ink/characterise/check-ink.ts';
 import { fitOverprintSteps } from '../../engine/ink/fit/fit-overprints.ts';
+import { fitTargetSteps } from '../../engine/ink/fit/fit-target.ts';
 import { matchInkSteps } from '../../engine/ink/mix/match.ts';
 import { planRest } from '../../engine/log/rest.ts';
 import { groupOrderSteps } from '../../engine/order/groups/group-orders.ts';
@@ -104,6 +105,7 @@ const inks: InkApi = {
   matchInk: ({ job, target, stocks, options }, onProgress) => jobs.find(job, matchInkSteps(target, stocks, options), onProgress),
   fitOverprints: ({ job, squares, inks, paper }, onRound) =>
     jobs.find(job, fitOverprintSteps(squares, inks, paper), ({ rounds }) => onRound(rounds)),
+  fitTarget: ({ job, squares, inks, paper }, onProgress) => jobs.find(job, fitTargetSteps({ squares, inks, paper }), onProgress),
 };
 
 const plans: PlanApi = {

@@ -19,10 +19,19 @@ const SAME_SHARE = 1e-9;
 export function reread(ink: Ink, from: Surface | undefined, to: Surface | undefined): Ink {
   const [was, is] = [realSurface(from), realSurface(to)];
   if (was?.k1 === is?.k1 && was?.k2 === is?.k2) return ink;
+  const { measurements } = ink;
+  return {
+    ...ink,
+    ...again(ink, was, is),
+    ...(measurements === undefined ? {} : { measurements: measurements.map((each) => ({ ...each, ...again(each, was, is) })) }),
+  };
+}
+
+function again(ink: Pick<Ink, 'kx' | 'sx'>, was: Surface | undefined, is: Surface | undefined): Pick<Ink, 'kx' | 'sx'> {
   const film = filmBands(ink.kx, ink.sx, 1, was);
   const over = (ground: readonly number[]): Float64Array => overFilm(film, ground, new Float64Array(ground.length));
   const { kx, sx } = filmFromReadings(over(CARD_WHITE), over(CARD_BLACK), { white: CARD_WHITE, black: CARD_BLACK, surface: is });
-  return { ...ink, kx: Array.from(kx), sx: Array.from(sx) };
+  return { kx: Array.from(kx), sx: Array.from(sx) };
 }
 
 /** Whether two inks have the same curves but for rounding. */

@@ -1,5 +1,6 @@
 import { entryAt } from '../../base/at.ts';
 import { deltaE2000 } from '../../colour/delta-e.ts';
+import { expectedError } from '../certainty/expected-error.ts';
 import type { Ink, Paper } from '../types.ts';
 import { overFilm } from './film.ts';
 import { filmOn, laidFilm } from './laid-film.ts';
@@ -20,6 +21,8 @@ export interface Overprint {
   orderDeltaE: number;
   /** ΔE00 to the nearest of all inks' own swatches. */
   nearestDeltaE: number;
+  /** How far the print may be from it, expected ΔE00. */
+  expectedDeltaE: number;
   /** Whether it is farther than the chosen ΔE from every ink's own swatch. */
   overprintColour: boolean;
 }
@@ -68,6 +71,7 @@ export function overprintGrid(
         swatch,
         orderDeltaE: first === over ? 0 : deltaE2000(swatch.lab, entryAt(entryAt(swatches, over), first).lab),
         nearestDeltaE,
+        expectedDeltaE: expectedError([{ ink: entryAt(inks, first) }, { ink: entryAt(inks, over) }], printing).deltaE,
         overprintColour: first !== over && nearestDeltaE > overprintDeltaE,
       };
     }),

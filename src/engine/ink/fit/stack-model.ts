@@ -4,22 +4,29 @@ import { BANDS } from '../../colour/weights.ts';
 import { type FilmBands, filmBands, filmMatrix, overFilm } from '../film/film.ts';
 import { insideOf, readThrough, type Surface } from '../film/saunderson.ts';
 
-// Unknowns of an ink: how its absorption leaves the curve of its own square, then its scattering, both as
-// logarithms at knots evenly spaced over the bands, so that they stay smooth.
-export const K_TERMS = 6;
-const S_TERMS = 2;
-export const INK_TERMS = K_TERMS + S_TERMS;
-/** After those of the inks: ln of trapping, k2, k1. */
-export const PRESS_TERMS = 3;
-/** k2 and k1 stay below; from memory no print comes near. */
-const MOST_K2 = 0.9;
+// Unknowns of an ink: its absorption as logarithms at knots evenly spaced over the bands, so that it stays
+// smooth (of an ink whose curve was read: how far it leaves the one that shows that curve); then ln of its
+// scattering per absorption, and of the scattering that is alike in all bands.
+export const K_TERMS = 9;
+export const INK_TERMS = K_TERMS + 2;
+/** After those of the inks: ln of the usual scattering per absorption, ln of trapping, k2, k1. */
+export const PRESS_TERMS = 4;
+/** k2 and k1 as far as they are tried; what is found beyond what a print can have is refused afterwards. */
+const TRIED_K2 = [-0.3, 0.97] as const;
 const MOST_K1 = 0.1;
 
 const FAINTEST = 1e-4;
 const STRONGEST = 30;
 const ROUNDS = 12;
 const humpsOfK = humps(K_TERMS);
-const humpsOfS = humps(S_TERMS);
+/**
+ * A pigment's refractive index, and so its scattering, rises on the long-wave side of an absorption band
+ * (anomalous dispersion: any textbook of optics, as Hecht, Optics, 3.5): scattering follows the mean
+ * absorption of the bands 10 to 50 nm below. Why a magenta film looks bronze on a black one.
+ */
+const TRAIL = [1, 2, 3, 4, 5];
+/** From band to band scattering changes by no larger factor: dispersion has long tails. */
+const STEEPEST = 1.22;
 
 /** One ink as found. */
 export interface FoundFilm {
@@ -27,14 +34,35 @@ export interface FoundFilm {
   sx: Float64Array;
 }
 
+/** Films of one ink that are as thick. */
+export interface FilmKind {
+  ink: number;
+  /** Thickness in films of the ink's own curves, by strokes and ink volume. */
+  thickness: number;
+  /** Place among the meshes whose film may differ from what their ink volume says; −1 for the ink's own. */
+  mesh: number;
+}
+
+/** What a model is of. */
+export interface ModelledInks {
+  /** Reflectance as read, 36 bands. */
+  paper: Float64Array;
+  /** The same of each ink alone on the paper; null where only its colour was read. */
+  curves: readonly (Float64Array | null)[];
+  kinds: readonly FilmKind[];
+  meshes: number;
+}
+
 /**
  * The films of inks, their trapping and their surface, that a vector of unknowns stands for. An ink's
- * absorption is the one with which it shows its curve alone on the paper, times a smooth factor.
+ * absorption is the one with which it shows its curve alone on the paper, times a smooth factor; where no curve was read, any smooth one.
  */
 export class StackModel {
-  /** Reflectance that the instrument reads of the paper, and of each ink's own square. */
+  /** Reflectance that the instrument reads of the paper, and of each ink's own square; null where only its colour was read. */
   private readonly paper: Float64Array;
-  private readonly curves: readonly Float64Array[];
+  private readonly curves: readonly (Float64Array | null)[];
+  private readonly kinds: readonly FilmKind[];
+  private readonly meshes: number;
   private readonly ground = new Float64Array(BANDS);
   private readonly found: FoundFilm[];
   private readonly onPaper: FilmBands[] = [];
@@ -43,45 +71,52 @@ export class StackModel {
   private trapping = 1;
   private last: Float64Array;
 
-  /**
-   * @param paper reflectance as read, 36 bands
-   * @param curves the same of each ink alone on the paper
-   */
-  constructor(paper: Float64Array, curves: readonly Float64Array[]) {
+  constructor({ paper, curves, kinds, meshes }: ModelledInks) {
     this.paper = paper;
     this.curves = curves;
+    this.kinds = kinds;
+    this.meshes = meshes;
     this.found = curves.map(() => ({ kx: new Float64Array(BANDS), sx: new Float64Array(BANDS) }));
     this.last = new Float64Array(this.size).fill(NaN);
   }
 
   get size(): number {
-    return this.curves.length * INK_TERMS + PRESS_TERMS;
+    return this.curves.length * INK_TERMS + this.meshes + PRESS_TERMS;
   }
 
   /** Sets all films; those whose unknowns are as before stay. */
   set(x: Float64Array): void {
     const inks = this.curves.length * INK_TERMS;
+    const press = inks + this.meshes;
     const { last } = this;
-    const surfaceMoved = x[inks + 1] !== last[inks + 1] || x[inks + 2] !== last[inks + 2];
-    const trappingMoved = x[inks] !== last[inks];
-    this.trapping = Math.exp(f64(x, inks));
+    const movedAt = (at: number): boolean => x[at] !== last[at];
+    const surfaceMoved = movedAt(press + 2) || movedAt(press + 3);
+    const trappingMoved = movedAt(press + 1);
+    this.trapping = Math.exp(f64(x, press + 1));
     this.surface = surfaceOf(x);
     if (surfaceMoved) for (let band = 0; band < BANDS; band++) this.ground[band] = insideOf(f64(this.paper, band), this.surface);
-    this.curves.forEach((_, ink) => {
+    const moves = this.curves.map((_, ink) => {
       const from = ink * INK_TERMS;
-      const moved = surfaceMoved || x.subarray(from, from + INK_TERMS).some((value, i) => value !== last[from + i]);
+      const moved =
+        (surfaceMoved && this.curves[ink] !== null) || x.subarray(from, from + INK_TERMS).some((value, i) => value !== last[from + i]);
       if (moved) this.setInk(x, ink);
+      return moved;
+    });
+    this.kinds.forEach(({ ink, thickness, mesh }, kind) => {
+      const moved = moves[ink] === true || (mesh >= 0 && movedAt(inks + mesh));
+      if (!moved && !trappingMoved) return;
       const { kx, sx } = entryAt(this.found, ink);
-      if (moved) this.onPaper[ink] = filmBands(kx, sx);
-      if (moved || trappingMoved) this.onFilm[ink] = filmBands(kx, sx, this.trapping);
+      const thick = mesh < 0 ? thickness : thickness * Math.exp(f64(x, inks + mesh));
+      if (moved) this.onPaper[kind] = filmBands(kx, sx, thick);
+      this.onFilm[kind] = filmBands(kx, sx, thick * this.trapping);
     });
     last.set(x);
   }
 
-  /** What the instrument reads of a stack, inks by their index, first down first. */
+  /** What the instrument reads of a stack of kinds of film, by their index, first down first. */
   reflectance(stack: readonly number[]): Float64Array {
     const shown = this.ground.slice();
-    stack.forEach((ink, at) => overFilm(entryAt(at === 0 ? this.onPaper : this.onFilm, ink), shown, shown));
+    stack.forEach((kind, at) => overFilm(entryAt(at === 0 ? this.onPaper : this.onFilm, kind), shown, shown));
     for (let band = 0; band < BANDS; band++) shown[band] = readThrough(f64(shown, band), this.surface);
     return shown;
   }
@@ -91,30 +126,59 @@ export class StackModel {
   }
 
   /** What was set, copied. */
-  result(): { films: FoundFilm[]; trapping: number; k1: number; k2: number } {
-    return { films: this.found.map(({ kx, sx }) => ({ kx: kx.slice(), sx: sx.slice() })), trapping: this.trapping, ...this.surface };
+  result(): { films: FoundFilm[]; meshes: number[]; trapping: number; k1: number; k2: number } {
+    const meshes = Array.from({ length: this.meshes }, (_, mesh) => Math.exp(f64(this.last, this.curves.length * INK_TERMS + mesh)));
+    return {
+      meshes,
+      films: this.found.map(({ kx, sx }) => ({ kx: kx.slice(), sx: sx.slice() })),
+      trapping: this.trapping,
+      ...this.surface,
+    };
   }
 
   private setInk(x: Float64Array, ink: number): void {
     const { kx, sx } = entryAt(this.found, ink);
     const curve = entryAt(this.curves, ink);
     const from = ink * INK_TERMS;
+    const level = Math.exp(Math.min(3, f64(x, from + K_TERMS + 1)));
+    const share = Math.exp(Math.min(1, f64(x, from + K_TERMS)));
     for (let band = 0; band < BANDS; band++) {
       let leave = 0;
       humpsOfK.forEach((hump, t) => (leave += f64(x, from + t) * f64(hump, band)));
-      let s = 0;
-      humpsOfS.forEach((hump, t) => (s += f64(x, from + K_TERMS + t) * f64(hump, band)));
-      const scatter = Math.exp(Math.min(3, s));
-      sx[band] = scatter;
-      const absorb = absorptionOf(insideOf(f64(curve, band), this.surface), scatter, f64(this.ground, band));
-      kx[band] = Math.min(STRONGEST, absorb * Math.exp(leave));
+      const own = curve === null ? 1 : this.absorption(curve, band, level);
+      kx[band] = Math.min(STRONGEST, own * Math.exp(Math.min(4, leave)));
+    }
+    for (let band = 0; band < BANDS; band++) sx[band] = level + share * trailing(kx, band);
+    smooth(sx);
+    if (curve === null) return;
+    // Once more, as what scatters must be known for what absorbs.
+    for (let band = 0; band < BANDS; band++) {
+      kx[band] = (f64(kx, band) / this.absorption(curve, band, level)) * this.absorption(curve, band, f64(sx, band));
     }
   }
+
+  private absorption(curve: Float64Array, band: number, scatter: number): number {
+    return absorptionOf(insideOf(f64(curve, band), this.surface), scatter, f64(this.ground, band));
+  }
+}
+
+/** Fills what is too steep. */
+function smooth(values: Float64Array): void {
+  for (let band = 1; band < values.length; band++) values[band] = Math.max(f64(values, band), f64(values, band - 1) / STEEPEST);
+  for (let band = values.length - 2; band >= 0; band--) values[band] = Math.max(f64(values, band), f64(values, band + 1) / STEEPEST);
+}
+
+/** Mean of the values of the bands below a band that dispersion reaches from. */
+function trailing(values: Float64Array, band: number): number {
+  let sum = 0;
+  for (const below of TRAIL) sum += f64(values, Math.max(0, band - below));
+  return sum / TRAIL.length;
 }
 
 /** The surface among the unknowns. */
 function surfaceOf(x: Float64Array): Surface {
-  return { k2: Math.min(MOST_K2, Math.max(0, f64(x, x.length - 2))), k1: Math.min(MOST_K1, Math.max(0, f64(x, x.length - 1))) };
+  const [least, most] = TRIED_K2;
+  return { k2: Math.min(most, Math.max(least, f64(x, x.length - 2))), k1: Math.min(MOST_K1, Math.max(0, f64(x, x.length - 1))) };
 }
 
 /** Absorption of a film that scatters so much and shows so much over a ground, by Newton's method on logarithms. */

@@ -5,7 +5,7 @@ import { rulerAt } from './lab-ruler.ts';
 import type { NormalEquations, SquareSum } from './least-squares.ts';
 import { INK_TERMS, K_TERMS, PRESS_TERMS, type StackModel } from './stack-model.ts';
 
-/** A square that was read: inks by their index, first down first. */
+/** A square that was read: kinds of film by their index, first down first. */
 export interface ReadStack {
   stack: readonly number[];
   lab: Lab;
@@ -14,8 +14,8 @@ export interface ReadStack {
 
 /** What is known before any square is read. */
 export interface Beforehand {
-  /** Of each ink: whether it was read alone on the paper. */
-  alone: readonly boolean[];
+  /** Of each ink: whether its curve was read, alone on the paper. */
+  curved: readonly boolean[];
   /** Whether films lie on films, so that squares can tell trapping and surface. */
   stacked: boolean;
 }
@@ -23,24 +23,36 @@ export interface Beforehand {
 /** What a square is expected to miss by, ΔE: the model, less where a curve leaves nothing to guess, and a film alone. */
 const MISS = 1.2;
 const MISS_CURVE = 0.5;
-const MISS_ALONE = 0.4;
-/** How far ln K may leave the curve of the ink's own square, and how far where it has none. */
+const MISS_ALONE = 0.3;
+/** How far ln K may leave the curve of the ink's own square. */
 const LEAVE = 0.3;
-const LEAVE_UNREAD = 2;
-/** ln S: thin films of transparent inks scatter about 0.015 a stroke, give or take a factor e, alike in all bands. */
-const SCATTER = -4.2;
-const SCATTER_SPREAD = 1.5;
-const TILT = 0.6;
+/** Without a curve: how far ln K may go from knot to knot (44 nm), and how far its mean from a strong film's. */
+const SLOPE = 1.1;
+const ABSORB = -1.5;
+const ABSORB_SPREAD = 3;
+/**
+ * ln of what inks scatter per absorption: pigments of transparent inks some percent, alike in the inks of
+ * one series give or take a factor 2; and what they scatter in all bands alike, next to nothing.
+ */
+const SCATTER = Math.log(0.012);
+const SCATTER_SPREAD = 1;
+const SERIES_SPREAD = 0.7;
+const LEVEL = Math.log(0.003);
+const LEVEL_SPREAD = 1;
+/** The same where curves were read, which tell it by themselves. */
+const LEVEL_SPREAD_CURVED = 2.5;
 /**
  * Trapping, k2 and k1 before squares tell: the middle of what screenprint is said to do (0.7 to 1,
  * common practice, no source); k2 of paints and prints from memory 0.4 to 0.6; an instrument at 45/0 sees
- * next to no k1. Squares that tell otherwise are believed: the price of leaving levels off.
+ * little k1, most on uncoated paper. Squares that tell otherwise are believed: the price of leaving levels off.
  */
 const TRAPPING = Math.log(0.85);
 const TRAPPING_SPREAD = 0.05;
 const K2 = 0.55;
 const K2_SPREAD = 0.12;
-const K1_SPREAD = 0.015;
+const K1_SPREAD = 0.05;
+/** ln of a mesh's film over what its ink volume says; common practice, no source. */
+const MESH_SPREAD = 0.15;
 const UNTOLD_SPREAD = 1e-3;
 const TAIL = 6;
 /** Curves are compared as cube roots, softened where readings are noise; all bands of a square weigh about as its colour. */
@@ -49,11 +61,16 @@ const CURVE_WEIGHT = 10;
 const STEP = 1e-4;
 
 /** Where the unknowns begin. */
-export function startOf(size: number, { stacked }: Beforehand): Float64Array {
+export function startOf(size: number, { stacked, curved }: Beforehand): Float64Array {
   const x = new Float64Array(size);
   const press = size - PRESS_TERMS;
-  for (let at = 0; at < press; at += INK_TERMS) x.fill(SCATTER, at + K_TERMS, at + INK_TERMS);
-  if (stacked) x.set([TRAPPING, K2, 0], press);
+  curved.forEach((read, ink) => {
+    const at = ink * INK_TERMS;
+    if (!read) x.fill(-1, at, at + K_TERMS);
+    x[at + K_TERMS] = SCATTER;
+    x[at + K_TERMS + 1] = LEVEL;
+  });
+  x.set(stacked ? [SCATTER, TRAPPING, K2, 0.005] : [SCATTER, 0, 0, 0], press);
   return x;
 }
 
@@ -118,15 +135,26 @@ export class StackProblem implements SquareSum {
   }
 
   private expect(x: Float64Array, out: number[]): void {
-    const { alone, stacked } = this.before;
-    alone.forEach((read, ink) => {
-      const at = ink * INK_TERMS;
-      for (let t = 0; t < K_TERMS; t++) out.push(f64(x, at + t) / (read ? LEAVE : LEAVE_UNREAD));
-      out.push((f64(x, at + K_TERMS) - SCATTER) / SCATTER_SPREAD);
-      for (let t = K_TERMS + 1; t < INK_TERMS; t++) out.push((f64(x, at + t) - f64(x, at + t - 1)) / TILT);
-    });
+    const { curved, stacked } = this.before;
     const press = x.length - PRESS_TERMS;
-    const [trapping, k2, k1] = [f64(x, press), f64(x, press + 1), f64(x, press + 2)];
+    const series = f64(x, press);
+    curved.forEach((read, ink) => {
+      const at = ink * INK_TERMS;
+      let sum = 0;
+      for (let t = 0; t < K_TERMS; t++) {
+        sum += f64(x, at + t);
+        if (read) out.push(f64(x, at + t) / LEAVE);
+        else if (t > 0) out.push((f64(x, at + t) - f64(x, at + t - 1)) / SLOPE);
+      }
+      if (!read) out.push((sum / K_TERMS - ABSORB) / ABSORB_SPREAD);
+      out.push(
+        (f64(x, at + K_TERMS) - series) / SERIES_SPREAD,
+        (f64(x, at + K_TERMS + 1) - LEVEL) / (read ? LEVEL_SPREAD_CURVED : LEVEL_SPREAD),
+      );
+    });
+    for (let at = curved.length * INK_TERMS; at < press; at++) out.push(f64(x, at) / MESH_SPREAD);
+    out.push((series - SCATTER) / SCATTER_SPREAD);
+    const [trapping, k2, k1] = [f64(x, press + 1), f64(x, press + 2), f64(x, press + 3)];
     if (stacked) out.push(levelling((trapping - TRAPPING) / TRAPPING_SPREAD), levelling((k2 - K2) / K2_SPREAD), k1 / K1_SPREAD);
     else out.push(trapping / UNTOLD_SPREAD, k2 / UNTOLD_SPREAD, k1 / UNTOLD_SPREAD);
   }

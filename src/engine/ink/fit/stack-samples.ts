@@ -4,6 +4,7 @@ import { deltaE2000 } from '../../colour/delta-e.ts';
 import { labD50, type Lab } from '../../colour/lab.ts';
 import { BANDS } from '../../colour/weights.ts';
 import { curveFromColour, nearestPossible } from '../film/curves.ts';
+import type { FilmKind } from './stack-model.ts';
 import type { ReadStack } from './stack-problem.ts';
 
 /** A colour as read: Lab (D50, 2°), or reflectance (36 bands, 0–1), or both. */
@@ -12,9 +13,19 @@ export interface Reading {
   reflectance?: ArrayLike<number> | undefined;
 }
 
+/** How thick a film is, where squares of one ink differ in it. */
+interface SampleFilm {
+  /** In films of the ink's own curves, by strokes and ink volume. */
+  thickness: number;
+  /** Tells meshes apart; '' for that on which the ink's own curves were found. */
+  mesh: string;
+}
+
 /** A square of a target: the films that lie on the paper, first down first, and what it reads. */
 export interface FilmSample extends Reading {
   films: readonly string[];
+  /** One a film; left out, all are one stroke through the ink's own mesh. */
+  how?: readonly SampleFilm[] | undefined;
 }
 
 /** Samples that were read and agree with each other. */
@@ -22,10 +33,15 @@ export interface ReadSamples {
   /** Names of the films, as they first appear. */
   names: string[];
   squares: ReadStack[];
+  /** First one of each ink, a film of its own curves, in the order of the names; then those of other thickness. */
+  kinds: FilmKind[];
+  /** Keys of the meshes that are not the inks' own. */
+  meshNames: string[];
+  meshes: number;
   /** As read, 36 bands; where only a colour was read, the smoothest that has it. */
   paper: Float64Array;
-  /** Of each film: what it shows alone on the paper, or what comes nearest to that. */
-  curves: Float64Array[];
+  /** Of each film: the curve that it shows alone on the paper; null where none was read. */
+  curves: (Float64Array | null)[];
   /** Of each film: whether it was read alone. */
   alone: boolean[];
 }
@@ -45,9 +61,16 @@ export function readSamples(samples: readonly FilmSample[], paper: Reading): Rea
   }
   const names = [...new Set(samples.flatMap(({ films }, i) => checkedFilms(films, i)))];
   if (names.length < 2) throw refuse(`All squares are of one ink, ${names[0] ?? ''}; add squares of another ink.`);
-  const squares = samples.map(({ films, ...reading }, i): ReadStack => {
+  const kinds = names.map((_, ink): FilmKind => ({ ink, thickness: 1, mesh: -1 }));
+  const meshNames = [...new Set(samples.flatMap(({ how = [] }) => how.map(({ mesh }) => mesh)))].filter((mesh) => mesh !== '');
+  const kindOf = (film: string, how: SampleFilm | undefined): number => {
+    const kind: FilmKind = { ink: names.indexOf(film), thickness: how?.thickness ?? 1, mesh: meshNames.indexOf(how?.mesh ?? '') };
+    const known = kinds.findIndex(({ ink, thickness, mesh }) => ink === kind.ink && thickness === kind.thickness && mesh === kind.mesh);
+    return known < 0 ? kinds.push(kind) - 1 : known;
+  };
+  const squares = samples.map(({ films, how, ...reading }, i): ReadStack => {
     const where = `Square ${i + 1} (${films.join(' + ')})`;
-    return { stack: films.map((film) => names.indexOf(film)), lab: labOf(reading, where), reflectance: reading.reflectance };
+    return { stack: films.map((film, at) => kindOf(film, how?.[at])), lab: labOf(reading, where), reflectance: reading.reflectance };
   });
   squares.forEach((square, i) => {
     const other = squares.findIndex(
@@ -55,30 +78,29 @@ export function readSamples(samples: readonly FilmSample[], paper: Reading): Rea
     );
     if (other >= 0) {
       throw refuse(
-        `Squares ${other + 1} and ${i + 1} are both ${nameOf(square, names)} but differ too much; read them again and leave one out.`,
+        `Squares ${other + 1} and ${i + 1} are both ${nameOf(square, { names, kinds })} but differ too much; read them again and leave one out.`,
       );
     }
   });
   labOf(paper ?? {}, 'The paper');
-  const own = names.map((_, ink) => ownSquare(squares, ink));
   return {
     names,
     squares,
+    kinds,
+    meshNames,
+    meshes: meshNames.length,
     paper: curveOf(paper),
-    curves: own.map(curveOf),
-    alone: own.map(({ stack }) => stack.length === 1),
+    curves: names.map((_, ink) => {
+      const own = squares.find(({ stack, reflectance }) => stack.length === 1 && stack[0] === ink && reflectance !== undefined);
+      return own?.reflectance === undefined ? null : Float64Array.from(own.reflectance);
+    }),
+    alone: names.map((_, ink) => squares.some(({ stack }) => stack.length === 1 && kinds[num(stack, 0)]?.ink === ink)),
   };
 }
 
 /** A stack in words: its films with a plus between them. */
-export function nameOf({ stack }: Pick<ReadStack, 'stack'>, names: readonly string[]): string {
-  return stack.map((ink) => entryAt(names, ink)).join(' + ');
-}
-
-/** The square that shows a film best: alone, else of few films with this one on top. */
-function ownSquare(squares: readonly ReadStack[], ink: number): ReadStack {
-  const rank = ({ stack }: ReadStack): number => (stack.includes(ink) ? 2 * stack.length + Number(stack.at(-1) !== ink) : Infinity);
-  return squares.reduce((best, square) => (rank(square) < rank(best) ? square : best));
+export function nameOf({ stack }: Pick<ReadStack, 'stack'>, { names, kinds }: Pick<ReadSamples, 'names' | 'kinds'>): string {
+  return stack.map((kind) => entryAt(names, entryAt(kinds, kind).ink)).join(' + ');
 }
 
 function curveOf({ lab, reflectance }: Reading): Float64Array {

@@ -1,4 +1,5 @@
 import type { Lab } from '../../colour/lab.ts';
+import type { StackSquare } from '../fit/fit-target.ts';
 import { printInks } from '../mix/mix.ts';
 import type { Ink } from '../types.ts';
 
@@ -105,4 +106,17 @@ export function withReadings(target: Target, readings: readonly SquareReading[])
   const kept = target.squares.filter((old) => !readings.some(([square]) => isReadingOf(square, old)));
   const fresh = readings.flatMap(([{ first, over }, reading]) => (reading === null ? [] : [{ first, over, ...reading }]));
   return { ...target, squares: [...kept, ...fresh] };
+}
+
+/** All squares of a target that were measured, as they are fitted: those of its rows and columns, and the few. */
+export function stacksOf({ squares, few = [] }: Target): StackSquare[] {
+  const pairs = squares.map(({ first, over, lab, reflectance }): StackSquare => ({
+    films: (over === null ? [first] : [first, over]).map((ink) => ({ ink })),
+    lab,
+    reflectance,
+  }));
+  const more = few
+    .filter(({ lab, reflectance }) => lab !== undefined || reflectance !== undefined)
+    .map(({ films, lab, reflectance }): StackSquare => ({ films: films.map((ink) => ({ ink })), lab, reflectance }));
+  return [...pairs, ...more];
 }

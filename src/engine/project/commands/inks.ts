@@ -1,10 +1,14 @@
 import { current, type Draft } from 'immer';
 import { EngineError } from '../../base/error.ts';
+import { CARD_BLACK, CARD_WHITE } from '../../ink/characterise/card.ts';
+import { coloursOn } from '../../ink/characterise/characterise.ts';
 import { reread } from '../../ink/characterise/reread.ts';
+import { measuredAgain } from '../../ink/drift/drift.ts';
 import { checkSurface, checkTrapping, type Surface, type Trapping } from '../../ink/film/printing.ts';
+import type { TargetFit } from '../../ink/fit/fit-target.ts';
 import { remixed } from '../../ink/mix/remix.ts';
 import { namedInks } from '../../ink/target/target.ts';
-import type { Ink, Paper } from '../../ink/types.ts';
+import type { Ink, InkMeasurement, Paper } from '../../ink/types.ts';
 import type { Studio } from '../../studio/studio.ts';
 import { forgetInk } from '../forget.ts';
 import type { Project, Target } from '../types.ts';
@@ -22,6 +26,8 @@ export type InksCommand =
   | { kind: 'set-stroke-gain'; strokeGain: number }
   | { kind: 'set-surface'; surface: Surface }
   | { kind: 'set-trapping'; trapping: Trapping }
+  | { kind: 'take-target-fit'; fit: TakenFit }
+  | { kind: 'measure-ink'; ink: string; measurement: InkMeasurement }
   | { kind: 'set-target'; target: Target };
 
 /**
@@ -59,6 +65,35 @@ function setSurface(studio: Draft<Studio>, surface: Surface): void {
     studio.inks[indexOf(studio.inks, ink.id, 'ink')] = reread(ink, studio.surface, surface);
   }
   studio.surface = { k1: surface.k1, k2: surface.k2 };
+}
+
+/** What of a target's fit is taken. */
+type TakenFit = Pick<TargetFit, 'inks' | 'trapping' | 'surface' | 'looDeltaE'>;
+
+/** Inks of the fit get its curves; the others go on showing over the card what they did. */
+function takeFit(studio: Draft<Studio>, { inks, trapping, surface, looDeltaE }: TakenFit): void {
+  checkTrapping(trapping);
+  const fitted = new Map(inks.map((found) => [found.id, found]));
+  for (const id of fitted.keys()) find(studio.inks, id, 'ink');
+  setSurface(studio, surface);
+  studio.trapping = trapping;
+  changeInks(
+    studio,
+    current(studio.inks).flatMap((ink) => {
+      const found = fitted.get(ink.id);
+      return found === undefined ? [] : [fittedTo(ink, found, { surface, looDeltaE })];
+    }),
+  );
+}
+
+function fittedTo(
+  ink: Ink,
+  { kx, sx, squares }: TakenFit['inks'][number],
+  { surface, looDeltaE }: Pick<TakenFit, 'surface' | 'looDeltaE'>,
+): Ink {
+  const { fit: _, ...rest } = ink;
+  const told = Number.isFinite(looDeltaE) ? { fit: { looDeltaE, squares } } : {};
+  return { ...rest, basis: 'measured', ...coloursOn({ kx, sx }, CARD_WHITE, CARD_BLACK, surface), kx: [...kx], sx: [...sx], ...told };
 }
 
 function removeInk(draft: Draft<Project>, ink: string): void {
@@ -168,6 +203,16 @@ export const INKS_RULES: RulesOf<InksCommand> = {
       checkTrapping(trapping);
       for (const { under, over } of trapping.pairs ?? []) for (const id of [under, over]) find(studio.inks, id, 'ink');
       studio.trapping = trapping;
+    },
+  },
+  'take-target-fit': {
+    label: 'take what the target told',
+    change: ({ drawer: studio }, { fit }) => takeFit(studio, fit),
+  },
+  'measure-ink': {
+    label: 'measure an ink again',
+    change({ drawer: studio }, { ink: id, measurement }) {
+      changeInks(studio, [measuredAgain(current(studio).inks[indexOf(studio.inks, id, 'ink')] as Ink, measurement)]);
     },
   },
   'set-target': {

@@ -8,6 +8,7 @@ const cell: Overprint = {
   swatch: { lab: [50, 0, 0], hex: '#777777', inGamut: true },
   orderDeltaE: 3.14,
   nearestDeltaE: 12.34,
+  expectedDeltaE: 3,
   overprintColour: true,
 };
 

@@ -1,0 +1,118 @@
+import { defined, entryAt } from '../../base/at.ts';
+import { EngineError } from '../../base/error.ts';
+import type { Lab } from '../../colour/lab.ts';
+import { meshRatio } from '../film/film-factor.ts';
+import { type Mesh, meshKey } from '../film/mesh.ts';
+import type { Surface, Trapping } from '../film/printing.ts';
+import type { Ink, Paper } from '../types.ts';
+import { fitSquares, type SquaresFit } from './fit-squares.ts';
+import { type FilmSample, readSamples } from './stack-samples.ts';
+
+/** A film of a square: its ink, and the mesh where it is not that of the ink's own curves. */
+interface SquareFilm {
+  ink: string;
+  mesh?: Mesh | undefined;
+}
+
+/** A measured square of any films. */
+export interface StackSquare {
+  /** First down first; one or more. */
+  films: readonly SquareFilm[];
+  lab?: Lab | undefined;
+  /** 36 bands, 0–1; counts before the Lab. */
+  reflectance?: ArrayLike<number> | undefined;
+}
+
+/** What a target is fitted to. */
+export interface TargetFitInput {
+  squares: readonly StackSquare[];
+  /** All that squares name. */
+  inks: readonly Ink[];
+  /** As it was measured with the squares. */
+  paper: Pick<Paper, 'reflectance'>;
+}
+
+/** How well a square is met. */
+interface SquareMiss {
+  /** Place in the squares given. */
+  square: number;
+  /** ΔE00 with the square among those fitted, and by a fit without it; null for squares of one film. */
+  deltaE: number;
+  leftOutDeltaE: number | null;
+}
+
+/** What a target tells. */
+export interface TargetFit {
+  /** Curves of one stroke through the ink's own mesh, 36 bands, of the inks that squares name. */
+  inks: { id: string; kx: number[]; sx: number[]; squares: number }[];
+  trapping: Trapping;
+  surface: Surface;
+  /** Film of a mesh over what its ink volume says. */
+  meshes: { mesh: Mesh; factor: number }[];
+  /** Mean ΔE00 over all squares, and over overprints left out one at a time; NaN where none can be. */
+  meanDeltaE: number;
+  looDeltaE: number;
+  /** In the order given. */
+  squares: SquareMiss[];
+  /** Places of the squares that miss most, the worst first, by the fit without them where there is one. */
+  worst: number[];
+}
+
+/**
+ * Films of the inks, trapping and surface from a pulled target of any stacks.
+ * @yields the share of the work that is done, 0–1
+ * @throws EngineError 'fit.samples', 'fit.reading', 'fit.trapping', 'fit.surface', 'fit.unknown-ink' in one sentence
+ * See fitFilms; a mesh that is not the ink's own has a film of its own, held to its ink volume.
+ */
+export function* fitTargetSteps({ squares, inks, paper }: TargetFitInput): Generator<number, TargetFit> {
+  const byId = new Map(inks.map((ink) => [ink.id, ink]));
+  const meshes = new Map<string, Mesh>();
+  const samples = squares.map(({ films, lab, reflectance }): FilmSample => ({
+    films: films.map(({ ink }) => ink),
+    how: films.map(({ ink, mesh }) => howOf(byId.get(ink), ink, mesh, meshes)),
+    ...(reflectance === undefined ? { lab } : { reflectance }),
+  }));
+  const read = readSamples(samples, paper);
+  const run = fitSquares(read);
+  let next = run.next();
+  for (let done = 1; !next.done; done++, next = run.next()) yield Math.min(1, done / (squares.length + 1));
+  const { model, looMean } = next.value;
+  const { films, trapping, k1, k2, meshes: factors } = model.result();
+  const missed = missesOf(next.value);
+  return {
+    inks: read.names.map((id, i) => ({
+      id,
+      kx: Array.from(entryAt(films, i).kx),
+      sx: Array.from(entryAt(films, i).sx),
+      squares: squares.filter((square) => square.films.some(({ ink }) => ink === id)).length,
+    })),
+    trapping: { factor: trapping },
+    surface: { k1, k2 },
+    meshes: read.meshNames.map((name, i) => ({ mesh: defined(meshes.get(name)), factor: entryAt(factors, i) })),
+    meanDeltaE: missed.reduce((sum, { deltaE }) => sum + deltaE, 0) / missed.length,
+    looDeltaE: looMean,
+    squares: missed,
+    worst: missed.toSorted((a, b) => told(b) - told(a)).map(({ square }) => square),
+  };
+}
+
+function told({ deltaE, leftOutDeltaE }: SquareMiss): number {
+  return leftOutDeltaE ?? deltaE;
+}
+
+function missesOf({ misses, left }: SquaresFit): SquareMiss[] {
+  return misses.map((deltaE, square) => ({ square, deltaE, leftOutDeltaE: entryAt(left, square) }));
+}
+
+function howOf(ink: Ink | undefined, id: string, mesh: Mesh | undefined, meshes: Map<string, Mesh>): { thickness: number; mesh: string } {
+  if (ink === undefined) {
+    throw new EngineError(
+      'fit.unknown-ink',
+      `A square is of ink “${id}”, which is not in the list; choose another or leave the square out.`,
+    );
+  }
+  const key = meshKey(mesh);
+  if (mesh === undefined || key === meshKey(ink.mesh)) return { thickness: 1, mesh: '' };
+  meshes.set(key, mesh);
+  return { thickness: meshRatio(mesh, ink.mesh), mesh: key };
+}
