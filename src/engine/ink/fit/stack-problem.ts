@@ -147,10 +147,9 @@ export class StackProblem implements SquareSum {
         else if (t > 0) out.push((f64(x, at + t) - f64(x, at + t - 1)) / SLOPE);
       }
       if (!read) out.push((sum / K_TERMS - ABSORB) / ABSORB_SPREAD);
-      out.push(
-        (f64(x, at + K_TERMS) - series) / SERIES_SPREAD,
-        (f64(x, at + K_TERMS + 1) - LEVEL) / (read ? LEVEL_SPREAD_CURVED : LEVEL_SPREAD),
-      );
+      const level = (f64(x, at + K_TERMS + 1) - LEVEL) / (read ? LEVEL_SPREAD_CURVED : LEVEL_SPREAD);
+      // Covering inks are no surprise.
+      out.push((f64(x, at + K_TERMS) - series) / SERIES_SPREAD, levelling(level));
     });
     for (let at = curved.length * INK_TERMS; at < press; at++) out.push(f64(x, at) / MESH_SPREAD);
     out.push((series - SCATTER) / SCATTER_SPREAD);
