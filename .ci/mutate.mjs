@@ -14,7 +14,7 @@ const HOME = join(tmpdir(), 'pullstack-mutate');
 const COPY = join(HOME, 'project');
 
 /** Tests that plan or search for many seconds: run for every mutant they reach, they would take days. */
-const TOO_SLOW = ['visit/same-plan', 'log/rest-never-worse', 'workers/jobs/embed'];
+const TOO_SLOW = ['ink/mix/match', 'visit/same-plan', 'log/rest-never-worse', 'workers/jobs/embed'];
 
 /**
  * The sample: functions at the top of a file (and methods of its classes) that begin on a line whose number

@@ -1,6 +1,6 @@
 import { loadImage, createCanvas } from '@napi-rs/canvas';
 import fontkit from '@pdf-lib/fontkit';
-import { PDFDocument } from 'pdf-lib';
+import { PDFDocument, type PDFFont } from 'pdf-lib';
 import { describe, expect, it } from 'vitest';
 import { layOutSheet, sheetPdf } from '../../src/workers/jobs/contact-sheet.ts';
 import { PdfSigns } from '../../src/workers/jobs/pdf-signs.ts';
@@ -69,6 +69,34 @@ describe('sheetPdf', () => {
     expect(signs.written('“Ebb” – ≈ Łódź Ψάρι Прилив')).toBe('“Ebb” – ≈ Łódź Ψάρι Прилив');
     expect(signs.written('潮 3')).toBe('□ 3');
     expect(signs.missing).toEqual(['潮']);
+  });
+
+  it('should lay out places by a margin of 12 mm, a head of 9, captions of 5 and gaps of 4', () => {
+    // By hand: A4 is 210 mm wide; 210 − 24 − 3 × 4 = 174 in four columns of 43.5; at 3 : 4 they are 58 mm high.
+    const lay = layOutSheet(23, { paper: 'a4', columns: 4 }, 0.75);
+    expect(lay).toMatchObject({ columns: 4, rows: 6, printWidthMm: 43.5, heightMm: 58 });
+    expect([0, 1, 3].map(lay.leftMm)).toEqual([12, 59.5, 154.5]);
+    expect([0, 1, 2].map(lay.topMm)).toEqual([21, 88, 155]);
+    // 297 − 24 − 9 = 264 mm: four rows of 58 + 5 and three gaps of 4 just fit.
+    expect([lay.rowsPerPage, lay.pages]).toEqual([4, 2]);
+    // Two to six prints in one column are as high as the page at most.
+    expect(layOutSheet(2, { paper: 'a4', columns: 1 }, 0.5)).toMatchObject({
+      heightMm: 259,
+      printWidthMm: 129.5,
+      rowsPerPage: 1,
+      pages: 2,
+    });
+    expect([0, 2.4, 99].map((columns) => layOutSheet(9, { paper: 'a3', columns }, 1).columns)).toEqual([1, 2, 20]);
+  });
+
+  it('should take accents off letters that a typeface has only bare, and write a box where it lacks a part', () => {
+    const codes = (text: string): number[] => [...text].map((sign) => sign.codePointAt(0)!);
+    const signs = new PdfSigns({ getCharacterSet: () => codes('aevf □é') } as unknown as PDFFont);
+    // ligature ﬀ is two letters that are there, ﬁ has one that is not.
+    expect(signs.written('é ê ǟ\u00a0ﬀ')).toBe('é e a ff');
+    expect(signs.missing).toEqual([]);
+    expect(signs.written('ﬁ ü \u0301')).toBe('□ □ □');
+    expect(signs.missing).toEqual(['ﬁ', 'ü', '\u0301']);
   });
 
   it('should keep every print within its page', () => {

@@ -46,7 +46,7 @@ export function layOutSheet(count: number, options: Pick<SheetOptions, 'paper' |
 }
 
 function check(prints: readonly SheetPrint[]): void {
-  if (prints.length === 0) throw new EngineError('sheet.empty', 'There is no print to put on the sheet; show or mark some first.');
+  if (prints.length === 0) throw new EngineError('sheet.empty', 'There is no print to put on the sheet; show or select some first.');
   if (prints.length > MOST_PRINTS) {
     throw new EngineError(
       'sheet.too-many',

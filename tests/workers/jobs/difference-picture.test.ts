@@ -28,11 +28,14 @@ describe('differencePicture', () => {
   });
 
   it('should show how far apart two prints are, where they are, by the ramp', () => {
-    const a = print('rust');
-    const b = print('tar');
+    const a = print('signal');
+    const b = print('clay');
     const { picture, mean, greatest, share } = differencePicture({ studio, a, b, heightPx: HEIGHT, overDeltaE: 2 });
     // One rectangle of 200 × 100 mm on the sheet differs, all of it alike.
     const part = (200 * 100) / (560 * 760);
+    // Amid the ramp, so that its end is not all that is seen.
+    expect(greatest).toBeGreaterThan(2);
+    expect(greatest).toBeLessThan(0.8 * RAMP_END);
     expect(share).toBeCloseTo(part, 3);
     expect(mean).toBeCloseTo(greatest * part, 2);
     const [alike, apart] = colours(picture);

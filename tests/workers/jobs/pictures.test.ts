@@ -97,6 +97,10 @@ describe('StudioPictures', () => {
 });
 
 describe('the states of a stack', () => {
+  it('should draw nothing of no stacks', () => {
+    expect(new StudioPictures(smallProject().drawer).reordered([], { heightPx: 60, relative: true })).toEqual([]);
+  });
+
   it('should begin with bare paper, and add one pull a state', () => {
     const pictures = new StudioPictures(drawer);
     const states = pictures.allStates({ pulls: bench, heightPx: ROWS, relative: true });
