@@ -1,7 +1,7 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { editionRecord, type EditionRecord } from '../../engine/log/edition/edition-sheets.ts';
 import type { Edition } from '../../engine/log/edition/edition.ts';
-import type { OrderPairs } from '../../engine/log/turns.ts';
+import { minDeltaEOf, type OrderPairs } from '../../engine/log/turns.ts';
 import type { LogEvent, VisitHead } from '../../engine/log/types.ts';
 import type { AppStore } from '../app-store.ts';
 import { workerPairs } from '../ui/log/order-pairs.ts';
@@ -54,7 +54,7 @@ export class EditionVisits implements ReactiveController {
   private take({ heads, chosen, list }: VisitsRead): void {
     this.heads = heads;
     this.events = chosen === undefined ? null : { visit: chosen.id, list };
-    this.pairs = chosen === undefined ? () => null : workerPairs(chosen, () => this.changed());
+    this.pairs = chosen === undefined ? () => null : workerPairs(minDeltaEOf(chosen), () => this.changed());
     this.changed();
   }
 

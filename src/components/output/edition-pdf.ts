@@ -218,7 +218,7 @@ function rejects(out: PageWriter, { words }: Edition, { visit }: EditionPdfOptio
     out.paragraph(`${counted(spoiled.length, 'sheet')} spoiled and taken out${spoiled.length === 0 ? '.' : ':'}`, { size: 10.5 });
     for (const { number, sheet } of spoiled) {
       const why = sheet.events
-        .filter((event) => event.kind === 'spoiled')
+        .filter((event) => event.kind === 'spoiled' || event.kind === 'replaced')
         .map((event) => (event.note === '' ? 'spoiled' : `spoiled: ${event.note}`))
         .join('; ');
       out.paragraph(

@@ -8,6 +8,7 @@ import type { MadePlan } from '../output/made-plan.ts';
 import type { StatePictures } from '../ui/print/state-pictures.ts';
 import { counted } from '../ui/words.ts';
 import { awakeBox, type KeepAwake } from './log/keep-awake.ts';
+import type { TickAnswer } from './log/tick-asking.ts';
 import './grid/set-up-grid.ts';
 import './plan/day-bars.ts';
 import './plan/fit-choices.ts';
@@ -47,6 +48,7 @@ export function planResult(result: PlanResult) {
   return html`
     <section aria-labelledby="order">
       <div class="result">${found(visit, made)}${buttons(result, made, done.size)}</div>
+      ${outOfDate(visit)}
       <div class="days">
         <h3>By the clock</h3>
         <press-day-bars .plan=${plan} .selected=${visit.selected} @set-up-select=${reveal}></press-day-bars>
@@ -59,12 +61,15 @@ export function planResult(result: PlanResult) {
           .pictures=${pictures}
           .ticked=${ticks}
           .spoiled=${visit.spoiled}
+          .question=${visit.ticking.question}
           .drawn=${drawn}
           @set-up-select=${(event: CustomEvent<number>) => result.choose(event.detail, false)}
+          @answer=${(event: CustomEvent<TickAnswer>) => visit.ticking.answer(event.detail)}
           @tick=${(event: CustomEvent<Tick>) => visit.tick(event.detail)}
         ></press-set-up-card>
       </div>
     </section>
+    ${advice(visit, made)}
     ${
       visit.log.events.length === 0
         ? nothing
@@ -77,25 +82,25 @@ export function planResult(result: PlanResult) {
   `;
 }
 
-/** How good the order is, and what to do when it does not fit or is out of date. */
+/** How good the order is. */
 function found(visit: PressVisit, made: MadePlan) {
   const { running, stopped } = visit.run;
-  const stale = visit.outOfDate && !running;
-  const settled = running || visit.outOfDate || visit.log.events.length > 0;
-  return html`<div>
-    ${planHead(made.plan, { running, stopped, longer: () => visit.findLonger() })}
-    ${
-      settled
-        ? nothing
-        : html`<press-fit-choices .made=${made} @fit=${(event: CustomEvent<FitChoice>) => visit.fit(event.detail)}></press-fit-choices>`
-    }
-    ${stale && visit.asking ? askAnew(visit) : nothing}
-    ${
-      stale && !visit.asking
-        ? html`<p class="stale">Out of date: recipes, sheets or figures have changed. <button @click=${() => visit.find()}>Plan again</button></p>`
-        : nothing
-    }
-  </div>`;
+  return html`<div>${planHead(made.plan, { running, stopped, longer: () => visit.findLonger() })}</div>`;
+}
+
+/** What to do with an order that the project has left behind. */
+function outOfDate(visit: PressVisit) {
+  if (!visit.outOfDate || visit.run.running) return nothing;
+  if (visit.asking) return askAnew(visit);
+  return html`<p class="stale">Out of date: recipes, sheets or figures have changed. <button @click=${() => visit.find()}>Plan again</button></p>`;
+}
+
+/** What would make the visit fit: below what is worked from, so that nothing there moves when it comes or goes. */
+function advice(visit: PressVisit, made: MadePlan) {
+  const settled = visit.run.running || visit.outOfDate || visit.log.events.length > 0;
+  return settled
+    ? nothing
+    : html`<press-fit-choices .made=${made} @fit=${(event: CustomEvent<FitChoice>) => visit.fit(event.detail)}></press-fit-choices>`;
 }
 
 /** What is done with the order. @param done set-ups that are ticked all over */
@@ -113,12 +118,10 @@ function buttons({ store, visit, pictures, awake, preparing, atPress, print }: P
       .tell=${(sentence: string) => store.tell(sentence)}
       .disabled=${running}
     ></press-pdf-choice>
-    ${
-      visit.log.events.length === 0 || done === all
-        ? nothing
-        : html`<button ?disabled=${running} @click=${() => visit.findRest()}>Plan the rest around what is done</button>`
-    }
-    ${done > 0 ? html`<p>${done} of ${counted(all, 'set-up')} done</p>` : nothing}
+    <button ?disabled=${running || visit.log.events.length === 0 || done === all} @click=${() => visit.findRest()}>
+      Plan the rest around what is done
+    </button>
+    <p>${done} of ${counted(all, 'set-up')} done</p>
   </div>`;
 }
 

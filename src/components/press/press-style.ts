@@ -65,6 +65,10 @@ export const pressStyles = css`
     background: var(--table);
     font-weight: 600;
   }
+  press-fit-choices {
+    margin-top: var(--space-10);
+    max-width: 1000px;
+  }
   .days {
     max-width: 1200px;
     margin-bottom: var(--space-9);

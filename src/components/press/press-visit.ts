@@ -1,7 +1,7 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { defined } from '../../engine/base/at.ts';
 import type { RestInput } from '../../engine/log/rest.ts';
-import { tickedAgain, tickedOff, ticksOf } from '../../engine/log/ticks/ticking.ts';
+import { ticksOf } from '../../engine/log/ticks/ticking.ts';
 import { nextSetUp } from '../../engine/log/ticks/ticks.ts';
 import type { VisitHead } from '../../engine/log/types.ts';
 import { visitHeadOf } from '../../engine/log/visit-head.ts';
@@ -17,6 +17,7 @@ import { LogKeeper } from '../ui/log/log-keeper.ts';
 import { newId } from '../ui/new-id.ts';
 import { localTime } from './log/local-time.ts';
 import { PressKeeper } from './log/press-record.ts';
+import { TickAsking } from './log/tick-asking.ts';
 import { PlanRun } from './plan/plan-run.ts';
 import type { Tick } from './sheet/set-up-card.ts';
 
@@ -31,6 +32,8 @@ export class PressVisit implements ReactiveController {
   private opened = 0;
   readonly run: PlanRun;
   readonly log: LogKeeper;
+  /** Logs the ticks that are made on a set-up's card. */
+  readonly ticking: TickAsking;
   /** Whether it is asked if a new order shall take the place of one with ticks. */
   asking = false;
   /** Index of the set-up that is looked at. */
@@ -46,6 +49,10 @@ export class PressVisit implements ReactiveController {
       settled: () => store().settled('pull order'),
     });
     this.log = new LogKeeper(host, store);
+    this.ticking = new TickAsking(
+      () => this.log,
+      () => host.requestUpdate(),
+    );
     host.addController(this);
   }
 
@@ -192,11 +199,10 @@ export class PressVisit implements ReactiveController {
   }
 
   /** Logs that sheets of a set-up were pulled, or that they were not. */
-  tick({ setUp, sheets, on }: Tick): void {
+  tick({ setUp, sheets, on, where }: Tick): void {
     const card = this.run.made?.plan.cards.find((entry) => entry.number === setUp);
     if (card === undefined) return;
-    const ticking = { card, numbers: sheets, sheets: this.log.sheets, recipes: this.log.recipes };
-    void this.log.add(on ? tickedAgain(ticking, this.log.events, Date.now()) : tickedOff(ticking));
+    this.ticking.tick({ card, numbers: sheets, on, where });
   }
 
   /** Follows a finished search: begins the log of a new visit. @returns whether another order is shown now */
@@ -213,6 +219,8 @@ export class PressVisit implements ReactiveController {
         this.log.begin(visitHeadOf(made.plan, made.recipes, naming));
       }
       this.selected = 0;
+      this.ticking.reset();
+      this.ticking.prepare();
       this.keeper.keep(made, this.log.head);
     }
     this.selected = Math.min(this.selected, made.plan.cards.length - 1);

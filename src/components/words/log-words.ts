@@ -40,6 +40,8 @@ export function eventWords(event: LogEvent, recipe: Recipe): string {
       return `Pulled ${listed(event.pulls.map((pull) => pullName(pull, recipe)))} differently: ${[deviationWords(event.how), event.note].filter((part) => part !== '').join('; ') || 'as noted'}`;
     case 'spoiled':
       return event.note === '' ? 'Spoiled' : `Spoiled: ${event.note}`;
+    case 'replaced':
+      return `Spoiled, sheet ${event.by} takes its place${event.note === '' ? '' : `: ${event.note}`}`;
     case 'kept':
     case 'lucky':
       return event.note === '' ? 'Kept as it came' : `Kept as it came: ${event.note}`;
@@ -54,6 +56,7 @@ export function eventWords(event: LogEvent, recipe: Recipe): string {
 export function sheetWords(sheet: SheetAsPulled, recipe: Recipe): string {
   if (sheet.spoiled) return 'spoiled';
   const parts = [sheet.done.length >= recipe.pulls.length ? 'finished' : `${sheet.done.length} of ${counted(recipe.pulls.length, 'pull')}`];
+  if (sheet.inPlaceOf !== undefined) parts.push(`in place of sheet ${sheet.inPlaceOf}`);
   if (sheet.kept) parts.push('kept as it came');
   else if (sheet.otherwise) parts.push('pulled differently from its recipe');
   return parts.join(', ');
@@ -67,7 +70,7 @@ export function stateWords(sheet: SheetAsPulled, recipe: Recipe): string {
 }
 
 /** The clock on the wall of a moment, up to the minute in which it has passed. */
-function momentText(ms: number): string {
+export function momentText(ms: number): string {
   const at = new Date(Math.ceil(ms / 60_000) * 60_000);
   return clockText(60 * at.getHours() + at.getMinutes());
 }

@@ -17,6 +17,8 @@ export interface SheetAsPulled {
   recipe: number;
   /** Absent = a print that is wanted. */
   use?: SheetUse | undefined;
+  /** Number of the spoiled sheet whose place it has taken; absent = none. */
+  inPlaceOf?: number | undefined;
   /** What is on it, first down first, with the ink, strokes and offset that were really pulled. */
   pulls: Pull[];
   /** Positions of the recipe's pulls that are on it, in the order in which they were printed. */
@@ -129,7 +131,7 @@ export function sheetAsPulled(
   };
   for (const event of own) {
     if ('note' in event && event.note !== '') state.notes.push(event.note);
-    if (event.kind === 'spoiled') state.spoiled = true;
+    if (event.kind === 'spoiled' || event.kind === 'replaced') state.spoiled = true;
     else if (event.kind === 'kept' || event.kind === 'lucky') state.kept = state.lucky = true;
     else if (event.kind === 'placed') state.box = event.box;
     else print(state, recipe, event);
@@ -176,7 +178,33 @@ export function sheetsAsPulled(
     if (list === undefined) bySheet.set(event.sheet, [event]);
     else list.push(event);
   }
-  return head.sheets.map((sheet) => sheetAsPulled(entryAt(recipes, sheet.recipe), sheet, bySheet.get(sheet.number) ?? [], pairs));
+  const places = placesTaken(events);
+  return head.sheets.map((sheet) => {
+    const state = sheetAsPulled(entryAt(recipes, sheet.recipe), sheet, bySheet.get(sheet.number) ?? [], pairs);
+    const inPlaceOf = places.get(sheet.number);
+    if (inPlaceOf === undefined) return state;
+    const { use: _over, ...good } = state;
+    return { ...good, inPlaceOf };
+  });
+}
+
+/** Numbers of the overs that are prints now, each with the number of the spoiled sheet that it stands for. */
+function placesTaken(events: readonly LogEvent[]): Map<number, number> {
+  return new Map(standing(events).flatMap((event) => (event.kind === 'replaced' ? [[event.by, event.sheet] as const] : [])));
+}
+
+/**
+ * The overs that can take the place of a sheet: of its recipe, good, and not yet in the place of another.
+ * @param at of the recipe's pulls, further ones that the sheet would have by now
+ * @returns their numbers; those first that lack least of what the sheet has
+ */
+export function oversFor(sheet: SheetAsPulled, sheets: readonly SheetAsPulled[], at: readonly number[] = []): number[] {
+  const wanted = new Set([...sheet.done, ...at]);
+  const lacks = (over: SheetAsPulled): number => [...wanted].filter((pull) => !over.done.includes(pull)).length;
+  return sheets
+    .filter((each) => each.use === 'over' && each.recipe === sheet.recipe && !each.spoiled && each.number !== sheet.number)
+    .sort((a, b) => lacks(a) - lacks(b) || a.number - b.number)
+    .map((each) => each.number);
 }
 
 /**

@@ -12,7 +12,8 @@ type Printed = Extract<LogEvent, { pulls: string[] }>;
  * What in a log cannot all be true, or not without showing on the sheet.
  * @returns a problem each: 'log.sheet' (no such sheet), 'log.pull' (no such pull, so no screen for
  *   it), 'log.ink' (an ink that no recipe of the visit has), 'log.twice', 'log.order' (against an
- *   overlap), 'log.spoiled' (pulled after it was spoiled), 'log.early' (before the visit began),
+ *   overlap), 'log.spoiled' (pulled after it was spoiled), 'log.replaced' (by a sheet of another recipe),
+ *   'log.early' (before the visit began),
  *   'log.undone' (takes back what is not there, or is of another sheet); `where` names the event
  * @param pairs knows which pulls must keep their order; asked only when a sheet was pulled out of turn
  */
@@ -62,7 +63,14 @@ class SheetReader {
         `Sheet ${event.sheet}: an entry is from before the visit began, so the clocks of the devices differ; set them and trust the sheet, not the times.`,
       );
     }
-    if (event.kind === 'spoiled') this.spoiled.add(event.sheet);
+    if (event.kind === 'spoiled' || event.kind === 'replaced') this.spoiled.add(event.sheet);
+    if (event.kind === 'replaced' && this.sheets.get(event.by) !== recipe) {
+      this.fault(
+        event,
+        'log.replaced',
+        `Sheet ${event.sheet} is said to be replaced by sheet ${event.by}, which is no sheet of ${recipe.title}; undo the entry and choose one of its overs.`,
+      );
+    }
     if (event.kind === 'pulled' || event.kind === 'otherwise') this.pulls(event, recipe);
   }
 

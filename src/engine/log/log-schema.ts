@@ -27,6 +27,7 @@ export const eventSchema = z.discriminatedUnion('kind', [
     note,
   }),
   z.object({ ...head, kind: z.literal('spoiled'), note }),
+  z.object({ ...head, kind: z.literal('replaced'), by: head.sheet, note }),
   z.object({ ...head, kind: z.literal(['kept', 'lucky']), note }),
   z.object({ ...head, kind: z.literal('placed'), box: z.string().max(200) }),
   z.object({ ...head, kind: z.literal('undone'), event: id }),

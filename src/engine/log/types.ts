@@ -53,6 +53,7 @@ export type LogEvent = EventHead & { sheet: number } & (
     | { kind: 'pulled'; /** Ids of the recipe's pulls that were printed. */ pulls: string[] }
     | { kind: 'otherwise'; pulls: string[]; how: Deviation; note: string }
     | { kind: 'spoiled'; note: string }
+    | { kind: 'replaced'; /** Number of the over that takes the place of this sheet, which is spoiled. */ by: number; note: string }
     | { kind: 'kept'; /** Why the sheet is kept as it came, though it is not as planned. */ note: string }
     | { kind: 'lucky'; /** As 'kept', in logs of before: read, never written. */ note: string }
     | { kind: 'placed'; /** Box or drawer in which the sheet lies. */ box: string }

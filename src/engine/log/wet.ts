@@ -1,9 +1,7 @@
 import { entryAt } from '../base/at.ts';
-import { stackMinutesOf } from '../ink/film/drying.ts';
 import type { Recipe } from '../recipe/types.ts';
 import type { SheetAsPulled } from './as-pulled.ts';
-
-const MINUTE_MS = 60_000;
+import { filmsOn } from './films.ts';
 
 /** The film of a sheet that takes longest to dry, and until when; ms since 1970 UTC. */
 export interface WetSheet {
@@ -24,17 +22,11 @@ export interface WetSheet {
  */
 export function wetSheets(sheets: readonly SheetAsPulled[], recipes: readonly Recipe[], nowMs: number): WetSheet[] {
   return sheets.flatMap((sheet): WetSheet[] => {
-    const recipe = entryAt(recipes, sheet.recipe);
     let last: WetSheet | null = null;
     let stackMs = 0;
-    for (const [i, at] of sheet.done.entries()) {
-      const id = entryAt(recipe.pulls, at).id;
-      const event = sheet.events.find((each) => 'pulls' in each && each.pulls.includes(id));
-      const ink = recipe.inks.find((each) => each.id === entryAt(sheet.pulls, i).ink);
-      if (event === undefined || ink === undefined) continue;
-      const dryMs = event.atMs + ink.dryMinutes * MINUTE_MS;
-      stackMs = Math.max(stackMs, event.atMs + stackMinutesOf(ink) * MINUTE_MS);
-      if (last === null || dryMs >= last.dryMs) last = { number: sheet.number, ink: ink.name, dryMs, stackMs };
+    for (const film of filmsOn(sheet, entryAt(recipes, sheet.recipe))) {
+      stackMs = Math.max(stackMs, film.stackMs);
+      if (last === null || film.dryMs >= last.dryMs) last = { number: sheet.number, ink: film.ink, dryMs: film.dryMs, stackMs };
     }
     return last === null || stackMs <= nowMs ? [] : [{ ...last, stackMs }];
   });

@@ -11,10 +11,10 @@ export const logPressStyle = css`
   .face {
     display: grid;
     grid-template-columns: minmax(250px, 320px) minmax(0, 1fr);
-    grid-template-rows: auto auto 1fr;
+    grid-template-rows: auto 1fr auto;
     gap: var(--space-7) var(--space-9);
     min-height: 100%;
-    padding: var(--space-7) var(--space-8) var(--space-8);
+    padding: var(--space-7) var(--space-8) 0;
   }
   header {
     grid-column: 1 / -1;
@@ -64,101 +64,74 @@ export const logPressStyle = css`
     width: min(100%, 170px);
     margin: var(--space-2) 0;
   }
-  figure {
-    margin: var(--space-3) 0 0;
+  .pair {
+    display: flex;
+    gap: var(--space-8);
+    min-height: calc(26vh + 50px);
+  }
+  .pair figure {
+    flex: 0 1 auto;
+    min-width: 0;
+    margin: 0;
   }
   figure .print {
     display: block;
+    width: auto;
     max-width: 100%;
-    max-height: 27vh;
+    height: 26vh;
+    min-height: 170px;
     margin: 0;
     background: var(--stock);
     box-shadow: var(--shadow);
   }
-  figure div.print {
-    width: 200px;
-  }
   figcaption {
+    max-width: 34ch;
     margin-top: var(--space-3);
   }
   .take {
     grid-column: 2;
-    grid-row: 2 / 4;
+    grid-row: 2;
     display: grid;
     gap: var(--space-7);
     align-content: start;
     min-width: 0;
   }
-  .take h3 {
-    margin-bottom: var(--space-4);
-    font-size: var(--type-head);
-  }
-  .sheets {
+  footer {
+    grid-column: 1 / -1;
+    position: sticky;
+    bottom: 0;
+    z-index: 4;
     display: grid;
-    grid-template-columns: repeat(auto-fill, minmax(128px, 1fr));
-    gap: var(--space-6);
-    margin: 0;
-    padding: 0;
-    list-style: none;
-  }
-  .sheets li {
-    display: grid;
-    grid-template-columns: minmax(0, 1fr);
-  }
-  .tick {
-    min-height: 84px;
-    font-size: var(--type-display);
-    font-weight: 700;
-    border-bottom: 0;
-    border-radius: var(--radius) var(--radius) 0 0;
-    touch-action: manipulation;
-  }
-  .tick[aria-checked='true'] {
-    background: var(--ink);
-    border-color: var(--ink);
-    color: var(--sheet);
-  }
-  .tick .mark {
-    font-size: var(--type-title);
-  }
-  .tick:disabled {
-    opacity: 1;
-    background: none;
-    color: var(--ink-soft);
-    font-size: var(--type-head);
-    font-weight: 400;
-    text-decoration: line-through;
-  }
-  .more {
-    min-width: 0;
-    padding: var(--space-2);
-    min-height: 46px;
-    border-radius: 0 0 var(--radius) var(--radius);
-  }
-  .all {
-    min-height: 60px;
-    margin-top: var(--space-6);
-    padding: var(--space-2) var(--space-9);
-    font-size: var(--type-head);
-  }
-  .wet {
-    font-size: var(--type-lead);
-    font-weight: 600;
+    grid-template-columns: auto auto minmax(0, 1fr) auto;
+    align-items: center;
+    gap: var(--space-3) var(--space-8);
+    min-height: 76px;
+    margin: 0 calc(-1 * var(--space-8));
+    padding: var(--space-4) var(--space-8);
+    border-top: 1px solid var(--ink);
+    background: var(--sheet);
     font-variant-numeric: tabular-nums;
   }
-  .done {
-    padding: var(--space-6) var(--space-7);
-    border-left: 4px solid var(--accent);
-    background: var(--table);
-    font-size: var(--type-head);
+  footer .stands {
+    min-width: 11ch;
+    font-size: var(--type-lead);
+    font-weight: 650;
+  }
+  footer .late {
+    min-width: 10ch;
     font-weight: 600;
+  }
+  footer button {
+    grid-column: 4;
+    min-height: 56px;
+    min-width: 150px;
   }
   @media (max-width: 760px) {
     .face {
       grid-template-columns: minmax(0, 1fr);
       grid-template-rows: none;
       align-content: start;
-      padding: var(--space-6) var(--space-6) var(--space-8);
+      padding: var(--space-6) var(--space-6) 0;
     }
     header h2 {
       flex: 1 1 100%;
@@ -179,23 +152,49 @@ export const logPressStyle = css`
       grid-column: 2;
       grid-row: 1 / 6;
     }
-    /* The sheets to tick come before the picture. */
     .take {
       grid-column: 1;
       grid-row: auto;
-      order: 1;
     }
-    figure {
-      order: 2;
+    /* The sheets to tick come before the pictures. */
+    press-sheet-tiles {
+      order: -1;
+    }
+    .pair {
+      gap: var(--space-6);
+      min-height: 0;
+    }
+    .pair figure {
+      flex: 1 1 0;
+    }
+    figure .print {
+      width: 100%;
+      height: auto;
+      min-height: 0;
+    }
+    footer {
+      grid-template-columns: minmax(0, 1fr) auto;
+      margin: 0 calc(-1 * var(--space-6));
+      padding: var(--space-4) var(--space-6);
+    }
+    footer .late {
+      text-align: right;
+    }
+    footer .next {
+      grid-column: 1;
+    }
+    footer .when {
+      display: none;
+    }
+    footer button {
+      grid-column: 2;
+      min-width: 120px;
     }
     .screen {
       font-size: var(--type-title);
     }
     .ink {
       font-size: var(--type-head);
-    }
-    .sheets {
-      grid-template-columns: repeat(auto-fill, minmax(104px, 1fr));
     }
   }
 `;

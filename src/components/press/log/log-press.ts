@@ -1,29 +1,26 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
-import { defined, entryAt } from '../../../engine/base/at.ts';
-import type { SheetAsPulled } from '../../../engine/log/as-pulled.ts';
-import { type Ticking, tickedAgain, tickedOff, ticksOf } from '../../../engine/log/ticks/ticking.ts';
-import { nextSetUp, setUpsDone, tickKey } from '../../../engine/log/ticks/ticks.ts';
-import type { Deviation } from '../../../engine/log/types.ts';
+import { entryAt } from '../../../engine/base/at.ts';
+import { ticksOf } from '../../../engine/log/ticks/ticking.ts';
+import { nextSetUp, setUpsDone } from '../../../engine/log/ticks/ticks.ts';
 import type { Happening } from '../../../engine/log/types.ts';
-import '../../ui/kit/ink-chip.ts';
-import { wetSheets } from '../../../engine/log/wet.ts';
-import type { CardState, SetUpCard } from '../../../engine/visit/set-up-cards.ts';
+import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import '../../ui/cautions.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { fullDialog } from '../../ui/layout-style.ts';
-import '../../ui/log/log-sheet.ts';
 import type { LogKeeper } from '../../ui/log/log-keeper.ts';
-import type { LogSheet, SheetTalk } from '../../ui/log/log-sheet.ts';
-import { printImage } from '../../ui/print/print-image.ts';
+import '../../ui/log/log-sheet.ts';
+import type { LogSheet, PulledDifferently, SheetTalk } from '../../ui/log/log-sheet.ts';
 import type { StatePictures } from '../../ui/print/state-pictures.ts';
-import { dryingWords, stillWetWords, stateWords } from '../../words/log-words.ts';
-import { recipeLetter } from '../../words/plan-words.ts';
 import { KeepAwake } from './keep-awake.ts';
 import { logPressStyle } from './log-press-style.ts';
+import { pressFoot } from './press-foot.ts';
 import { pressFrame } from './press-frame.ts';
-import { otherInks, pulledOtherwise, sheetTalk } from './sheet-talk.ts';
+import { pressPictures } from './press-pictures.ts';
+import { otherInks, pulledOtherwise, sheetsTalk, sheetTalk } from './sheet-talk.ts';
+import './sheet-tiles.ts';
+import { TickAsking } from './tick-asking.ts';
 
 /** How often the times until sheets are dry are looked at anew. */
 const LOOK_MS = 20_000;
@@ -42,10 +39,17 @@ export class LogPress extends LitElement {
   @state() private index = 0;
   /** The sheet whose picture is shown, by number. */
   @state() private shown: number | null = null;
-  @state() private talkOf: number | null = null;
+  /** Sheets of which something is said, by number. */
+  @state() private talkOf: readonly number[] = [];
   @query('dialog') private dialog!: HTMLDialogElement;
   @query('ps-log-sheet') private sheetDialog!: LogSheet;
+  /** Rises with the clock and with the log: what hangs on them is drawn again. */
+  private looked = 0;
   private readonly awake = new KeepAwake(this);
+  private readonly asking = new TickAsking(
+    () => this.log,
+    () => this.requestUpdate(),
+  );
   private clock: ReturnType<typeof setInterval> | undefined;
 
   override disconnectedCallback(): void {
@@ -58,6 +62,8 @@ export class LogPress extends LitElement {
     this.index = nextSetUp(this.made.plan, this.ticks);
     this.shown = null;
     this.open = true;
+    this.asking.reset();
+    this.asking.prepare();
     if (this.awake.possible) void this.awake.set(true);
     clearInterval(this.clock);
     this.clock = setInterval(() => this.requestUpdate(), LOOK_MS);
@@ -66,8 +72,13 @@ export class LogPress extends LitElement {
 
   private close(): void {
     this.open = false;
+    this.asking.reset();
     clearInterval(this.clock);
     void this.awake.set(false);
+  }
+
+  protected override willUpdate(): void {
+    this.looked++;
   }
 
   private get ticks(): Set<string> {
@@ -82,6 +93,7 @@ export class LogPress extends LitElement {
   private go(index: number): void {
     this.index = index;
     this.shown = null;
+    this.asking.question = null;
     this.dialog.scrollTo({ top: 0 });
   }
 
@@ -90,106 +102,39 @@ export class LogPress extends LitElement {
     this.requestUpdate();
   }
 
-  private tick(numbers: number[], on: boolean): void {
-    this.shown = numbers.at(-1) ?? this.shown;
-    const ticking = this.tickingOf(numbers);
-    void this.add(on ? tickedAgain(ticking, this.log.events, Date.now()) : tickedOff(ticking));
-  }
-
-  private tickingOf(numbers: readonly number[]): Ticking {
-    const { sheets, recipes } = this.log;
-    return { card: this.card, numbers, sheets, recipes };
-  }
-
-  private speak(sheet: number): void {
-    this.shown = sheet;
-    this.talkOf = sheet;
+  private speak(sheets: number[]): void {
+    this.shown = sheets[0] ?? null;
+    this.talkOf = sheets;
     void this.updateComplete.then(() => this.sheetDialog.show());
   }
 
-  private get talkSheet(): SheetAsPulled | undefined {
-    return this.log.sheets.find((entry) => entry.number === this.talkOf);
-  }
-
-  /** What there is to say of the sheet that was asked for. */
+  /** What there is to say of the sheets that were asked for. */
   private get talk(): SheetTalk | null {
-    const sheet = this.talkSheet;
+    const [first] = this.talkOf;
+    const sheet = this.log.sheets.find((entry) => entry.number === first);
     if (sheet === undefined) return null;
-    return sheetTalk(this.card, sheet, this.log.recipes, otherInks(this.log.head?.recipes ?? [], this.card.ink.ink));
+    const inks = otherInks(this.log.head?.recipes ?? [], this.card.ink.ink);
+    return this.talkOf.length > 1 ? sheetsTalk(this.card, this.talkOf, this.log, inks) : sheetTalk(this.card, sheet, this.log, inks);
   }
 
-  private otherwise(how: Deviation, note: string): void {
-    const sheet = defined(this.talkSheet);
-    void this.add(pulledOtherwise(this.tickingOf([sheet.number]), sheet, how, note));
+  private otherwise({ how, note, sheets: numbers }: PulledDifferently): void {
+    const { sheets, recipes } = this.log;
+    void this.add(pulledOtherwise({ card: this.card, numbers, sheets, recipes }, how, note));
   }
 
-  private renderSheet(number: number, ticks: ReadonlySet<string>) {
-    const sheet = this.log.sheets.find((entry) => entry.number === number);
-    if (sheet === undefined) return nothing;
-    const on = ticks.has(tickKey(this.card.number, number));
-    return html`<li>
-      <button
-        class="tick"
-        role="checkbox"
-        aria-checked=${on && !sheet.spoiled ? 'true' : 'false'}
-        aria-label="Sheet ${number} pulled"
-        ?disabled=${sheet.spoiled}
-        @click=${() => this.tick([number], !on)}
-      >
-        ${number}${sheet.spoiled ? ' spoiled' : html`<span class="mark" aria-hidden="true">${on ? '✓' : ''}</span>`}
-      </button>
-      <button class="more" aria-label="Pulled differently, sheet ${number}" @click=${() => this.speak(number)}>Pulled differently…</button>
-    </li>`;
-  }
-
-  private renderState(state: CardState, ticks: ReadonlySet<string>) {
-    const left = state.sheets.filter((sheet) => !ticks.has(tickKey(this.card.number, sheet)));
-    const words = `${recipeLetter(state.recipe)} ${this.made.plan.recipes[state.recipe]?.title ?? ''}`;
-    return html`<section aria-label=${words}>
-      <h3>${words}${state.prints.length > 1 ? html` <span class="soft">${state.prints.length} pulls each</span>` : nothing}</h3>
-      <ul class="sheets">
-        ${state.sheets.map((sheet) => this.renderSheet(sheet, ticks))}
-      </ul>
-      ${left.length > 1 ? html`<button class="all" @click=${() => this.tick(left, true)}>All ${left.length} pulled</button>` : nothing}
-    </section>`;
-  }
-
-  private renderPicture() {
+  private renderPictures() {
     const number = this.shown ?? this.card.sheets[0];
     const sheet = this.log.sheets.find((entry) => entry.number === number);
     const recipe = this.log.recipes[sheet?.recipe ?? -1];
     if (sheet === undefined || recipe === undefined) return nothing;
-    const url = this.pictures.of(recipe, sheet.pulls);
-    return html`<figure>
-      ${printImage(url, `Sheet ${sheet.number} as it must look now`, recipe.paper.widthMm / recipe.paper.heightMm)}
-      <figcaption aria-live="polite">${stateWords(sheet, recipe)}</figcaption>
-    </figure>`;
-  }
-
-  /** By the real clock, not the planned one: which sheets must wait, and until when the others dry. */
-  private renderDrying(ticks: ReadonlySet<string>) {
-    const own = this.log.sheets.filter((sheet) => !sheet.spoiled && this.card.sheets.includes(sheet.number));
-    const now = Date.now();
-    const wet = wetSheets(own, this.log.recipes, now);
-    const ticked = (number: number): boolean => ticks.has(tickKey(this.card.number, number));
-    const words = [
-      stillWetWords(wet.filter(({ number, dryMs }) => !ticked(number) && dryMs > now)),
-      dryingWords(
-        wet.filter(({ number }) => ticked(number)),
-        now,
-      ),
-    ].filter((each) => each !== '');
-    return words.map((each) => html`<p class="wet">${each}</p>`);
+    return pressPictures(this.made.plan, { sheet, recipe, index: this.card.number - 1 }, this.pictures);
   }
 
   private renderFace() {
     const { plan } = this.made;
-    const { card } = this;
+    const { card, ticks } = this;
     const index = card.number - 1;
-    const ticks = this.ticks;
     const done = setUpsDone(plan, ticks);
-    const all = done.size === plan.cards.length;
-    const next = nextSetUp(plan, ticks);
     return html`<div class="face">
       <header>
         <h2>Set-up ${card.number} <span class="soft">of ${plan.cards.length}</span></h2>
@@ -198,18 +143,21 @@ export class LogPress extends LitElement {
         <button @click=${() => this.dialog.close()}>Leave the press</button>
       </header>
       ${pressFrame(this.made, card)}
-      ${this.renderPicture()}
       <div class="take">
-        ${
-          all
-            ? html`<p class="done" role="status">All set-ups are done.</p>`
-            : done.has(index)
-              ? html`<p class="done" role="status">Set-up ${card.number} is done. <button class="main" @click=${() => this.go(next)}>To set-up ${next + 1}</button></p>`
-              : nothing
-        }
-        ${this.renderDrying(ticks)} ${card.states.map((state) => this.renderState(state, ticks))}
+        ${this.renderPictures()}
+        <press-sheet-tiles
+          .card=${card}
+          .plan=${plan}
+          .log=${this.log}
+          .asking=${this.asking}
+          .ticks=${ticks}
+          .drawn=${this.looked}
+          @shown=${(event: CustomEvent<number>) => (this.shown = event.detail)}
+          @speak=${(event: CustomEvent<number[]>) => this.speak(event.detail)}
+        ></press-sheet-tiles>
         <ps-cautions topic="press"></ps-cautions>
       </div>
+      ${pressFoot(this.made, { index, ticks, done, log: this.log, go: (to: number) => this.go(to) })}
     </div>`;
   }
 
@@ -220,7 +168,7 @@ export class LogPress extends LitElement {
       <ps-log-sheet
         .talk=${this.open ? this.talk : null}
         @happened=${(event: CustomEvent<Happening[]>) => void this.add(event.detail)}
-        @otherwise=${(event: CustomEvent<{ how: Deviation; note: string }>) => this.otherwise(event.detail.how, event.detail.note)}
+        @otherwise=${(event: CustomEvent<PulledDifferently>) => this.otherwise(event.detail)}
       ></ps-log-sheet>`;
   }
 }

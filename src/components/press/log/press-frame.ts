@@ -9,6 +9,7 @@ import { mixWords } from '../../words/mix-words.ts';
 import { instructionWords, OFFSET_NOTE, offsetWords } from '../../words/offset-words.ts';
 import { capital, listed, setUpTags, timeWords } from '../../words/plan-words.ts';
 import { offsetDiagram } from '../sheet/offset-diagram.ts';
+import { stencilPath } from '../sheet/stencil-path.ts';
 
 /** What is done before the first sheet of a set-up: screen, ink, offset and when, to be read from afar. */
 export function pressFrame({ plan, recipes }: MadePlan, card: SetUpCard) {
@@ -26,6 +27,6 @@ export function pressFrame({ plan, recipes }: MadePlan, card: SetUpCard) {
     ${mix === null ? nothing : html`<p>${mix}</p>`}
     <p>Mesh ${card.screen.mesh.threadsPerCm}/cm, thread ${card.screen.mesh.threadUm} µm</p>
     ${time === undefined ? nothing : html`<p>${timeWords(plan, time)}${time.waitMinutes >= 1 ? ` with a ${waitWords(plan, index, false)}` : ''}</p>`}
-    ${offsetDiagram(card, entryAt(recipes, card.states[0]?.recipe ?? 0).paper)}
+    ${offsetDiagram(card, entryAt(recipes, card.states[0]?.recipe ?? 0).paper, stencilPath(card, recipes))}
   </div>`;
 }

@@ -1,6 +1,6 @@
 import { entryAt } from '../../../engine/base/at.ts';
 import type { Ink } from '../../../engine/ink/types.ts';
-import type { SheetAsPulled } from '../../../engine/log/as-pulled.ts';
+import { oversFor, type SheetAsPulled } from '../../../engine/log/as-pulled.ts';
 import { printsOn, type Ticking, tickedOn } from '../../../engine/log/ticks/ticking.ts';
 import type { Deviation, Happening, LogEvent } from '../../../engine/log/types.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
@@ -12,9 +12,14 @@ import { listed } from '../../words/plan-words.ts';
 
 /**
  * What there is to say of a sheet at a set-up: of the pulls that it still needs there, else of those it had last.
- * @param recipes the visit's as pulled, by the index that sheets use
+ * @param visit its sheets and recipes as pulled
  */
-export function sheetTalk(card: SetUpCard, sheet: SheetAsPulled, recipes: readonly Recipe[], inks: Ink[]): SheetTalk {
+export function sheetTalk(
+  card: SetUpCard,
+  sheet: SheetAsPulled,
+  { sheets, recipes }: Pick<Ticking, 'sheets' | 'recipes'>,
+  inks: Ink[],
+): SheetTalk {
   const recipe = entryAt(recipes, sheet.recipe);
   const left = printsOn(card, sheet.number).filter((at) => !sheet.done.includes(at));
   const printed = left.length === 0 ? lastHere(card, sheet, recipes) : null;
@@ -28,7 +33,22 @@ export function sheetTalk(card: SetUpCard, sheet: SheetAsPulled, recipes: readon
           strokes: first.strokes,
           printed: printed !== null,
         };
-  return { sheet, recipe, pull, inks };
+  return { sheet, recipe, pull, inks, overs: oversFor(sheet, sheets, here) };
+}
+
+/** The same of several sheets of a set-up at once, those first chosen that are not pulled yet; null where all are spoiled. */
+export function sheetsTalk(
+  card: SetUpCard,
+  numbers: readonly number[],
+  visit: Pick<Ticking, 'sheets' | 'recipes'>,
+  inks: Ink[],
+): SheetTalk | null {
+  const good = visit.sheets.filter((sheet) => numbers.includes(sheet.number) && !sheet.spoiled);
+  const left = good.filter((sheet) => printsOn(card, sheet.number).some((at) => !sheet.done.includes(at)));
+  const first = left[0] ?? good[0];
+  if (first === undefined) return null;
+  const chosen = (left.length > 0 ? left : good).map((sheet) => sheet.number);
+  return { ...sheetTalk(card, first, visit, inks), among: { numbers: good.map((sheet) => sheet.number), chosen } };
 }
 
 /** What a set-up printed last on a sheet, as planned; null when another pull lies over it. */
@@ -39,8 +59,15 @@ function lastHere(card: SetUpCard, sheet: SheetAsPulled, recipes: readonly Recip
   return last.pulls.every((id) => here.has(id)) ? last : null;
 }
 
-/** What is logged when a sheet's pulls at a set-up went otherwise; nothing when there is no such pull. */
-export function pulledOtherwise(ticking: Ticking, sheet: SheetAsPulled, how: Deviation, note: string): Happening[] {
+/** What is logged when the pulls of sheets at a set-up went otherwise; nothing of sheets that have no such pull. */
+export function pulledOtherwise(ticking: Ticking, how: Deviation, note: string): Happening[] {
+  return ticking.numbers.flatMap((number) => {
+    const sheet = ticking.sheets.find((each) => each.number === number);
+    return sheet === undefined ? [] : sheetOtherwise({ ...ticking, numbers: [number] }, sheet, how, note);
+  });
+}
+
+function sheetOtherwise(ticking: Ticking, sheet: SheetAsPulled, how: Deviation, note: string): Happening[] {
   const happenings = tickedOn(ticking, { how, note });
   const printed = happenings.length === 0 ? lastHere(ticking.card, sheet, ticking.recipes) : null;
   if (printed === null) return happenings;

@@ -2,6 +2,7 @@ import { html, svg, type TemplateResult } from 'lit';
 import type { Paper } from '../../../engine/ink/types.ts';
 import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
 import { offsetArrow, offsetWords } from '../../words/offset-words.ts';
+import type { StencilPath } from './stencil-path.ts';
 
 const BOX = 150;
 const MARGIN = 15;
@@ -10,9 +11,9 @@ const HEAD = 7;
 
 /**
  * The sheet at its three lays, two on the long edge and one round the corner, and which way the
- * print is moved on it, with the millimetres beside.
+ * print is moved on it, with the millimetres beside, over what the stencil prints.
  */
-export function offsetDiagram(card: Pick<SetUpCard, 'dxMm' | 'dyMm' | 'turnDeg'>, paper: Paper): TemplateResult {
+export function offsetDiagram(card: Pick<SetUpCard, 'dxMm' | 'dyMm' | 'turnDeg'>, paper: Paper, stencil: StencilPath): TemplateResult {
   const scale = (BOX - 2 * MARGIN) / Math.max(paper.widthMm, paper.heightMm);
   const width = paper.widthMm * scale;
   const height = paper.heightMm * scale;
@@ -44,6 +45,7 @@ export function offsetDiagram(card: Pick<SetUpCard, 'dxMm' | 'dyMm' | 'turnDeg'>
         ? svg`<rect x=${x - 7} y=${y - 9} width="6" height="18" fill="currentColor" />`
         : svg`<rect x=${x - 9} y=${y + 1} width="18" height="6" fill="currentColor" />`,
     )}
+    ${stencil.path === '' ? '' : svg`<path d=${stencil.path} transform="translate(${left} ${top}) scale(${scale})" fill="currentColor" fill-rule=${stencil.fillRule} opacity="0.22" />`}
     <path d="M${cx - 7} ${cy}h14M${cx} ${cy - 7}v14" stroke="var(--stock-line)" fill="none" />
     ${
       reach === 0

@@ -11,6 +11,7 @@ import { mixWords } from '../../words/mix-words.ts';
 import { instructionWords, OFFSET_NOTE, offsetWords } from '../../words/offset-words.ts';
 import { capital, recipeLetter, setUpTags, timeWords } from '../../words/plan-words.ts';
 import { offsetDiagram } from './offset-diagram.ts';
+import { stencilPath } from './stencil-path.ts';
 
 /** Draws a recipe's sheet with some pulls on it. */
 export type DrawSheet = (recipe: number, pulls: CardState['after']) => unknown;
@@ -70,7 +71,7 @@ function howPart({ plan, recipes }: MadePlan, index: number) {
   const mix = mixWords(card);
   return html`${time !== undefined && time.waitMinutes >= 1 ? html`<p class="wait">${capital(waitWords(plan, index))}.</p>` : nothing}
     <div class="how">
-      ${offsetDiagram(card, entryAt(recipes, card.states[0]?.recipe ?? 0).paper)}
+      ${offsetDiagram(card, entryAt(recipes, card.states[0]?.recipe ?? 0).paper, stencilPath(card, recipes))}
       <div>
         <p class="ink"><ps-ink-chip .ink=${card.ink.ink}></ps-ink-chip>${card.ink.key}</p>
         ${mix === null ? nothing : html`<p>${mix}</p>`}

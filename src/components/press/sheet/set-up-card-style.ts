@@ -112,6 +112,8 @@ export const setUpCardStyle = css`
     text-align: center;
   }
   .sheets {
+    --touched: 52px;
+    position: relative;
     display: flex;
     flex-wrap: wrap;
     gap: var(--space-4);

@@ -15,20 +15,25 @@ import { dryWords, waitWords } from '../../words/drying-words.ts';
 import { mixWords } from '../../words/mix-words.ts';
 import { instructionWords, OFFSET_NOTE, offsetWords } from '../../words/offset-words.ts';
 import { capital, listed, recipeLetter, setUpTags, timeWords } from '../../words/plan-words.ts';
+import type { TickAnswer, TickQuestion } from '../log/tick-asking.ts';
 import { offsetDiagram } from './offset-diagram.ts';
+import '../log/tick-question.ts';
 import { setUpCardStyle } from './set-up-card-style.ts';
+import { stencilPath } from './stencil-path.ts';
 
-/** Sheets that were ticked or unticked in a set-up. */
+/** Sheets that were ticked or unticked in a set-up, and what was touched for it. */
 export interface Tick {
   setUp: number;
   sheets: number[];
   on: boolean;
+  where: string;
 }
 
 /**
  * One set-up as the printer works it: what goes on the press, where it lies, which sheets to take.
  * @fires set-up-select CustomEvent<number>: index of the set-up to show
  * @fires tick CustomEvent<Tick>
+ * @fires answer CustomEvent<TickAnswer>: to the question that is asked
  */
 @customElement('press-set-up-card')
 export class SetUpCardView extends LitElement {
@@ -40,6 +45,8 @@ export class SetUpCardView extends LitElement {
   @property({ attribute: false }) ticked: ReadonlySet<string> = new Set();
   /** Numbers of sheets that have left the visit. */
   @property({ attribute: false }) spoiled: ReadonlySet<number> = new Set();
+  /** What is asked before a tick counts; null while nothing is. */
+  @property({ attribute: false }) question: TickQuestion | null = null;
   /** Changes when a picture has arrived, so that the card is drawn again. */
   @property({ type: Number }) drawn = 0;
 
@@ -47,9 +54,22 @@ export class SetUpCardView extends LitElement {
     this.dispatchEvent(new CustomEvent<number>('set-up-select', { detail: index }));
   }
 
-  private tick(sheets: number[], on: boolean): void {
+  private tick(sheets: number[], on: boolean, where: string): void {
     const setUp = entryAt(this.made.plan.cards, this.index).number;
-    this.dispatchEvent(new CustomEvent<Tick>('tick', { detail: { setUp, sheets, on } }));
+    this.dispatchEvent(new CustomEvent<Tick>('tick', { detail: { setUp, sheets, on, where } }));
+    // A box that is asked about is not ticked yet, whatever the browser shows.
+    this.requestUpdate();
+  }
+
+  private answer(answer: TickAnswer, where: string): void {
+    this.dispatchEvent(new CustomEvent<TickAnswer>('answer', { detail: answer }));
+    this.renderRoot.querySelector<HTMLElement>(`[data-where="${where}"]`)?.focus({ preventScroll: true });
+  }
+
+  private asked(where: string, setUp: number) {
+    const { question } = this;
+    if (question === null || question.of.where !== where || question.of.card.number !== setUp) return nothing;
+    return html`<press-tick-question .question=${question} @answer=${(event: CustomEvent<TickAnswer>) => this.answer(event.detail, where)}></press-tick-question>`;
   }
 
   private picture(state: CardState, when: 'before' | 'after') {
@@ -67,6 +87,7 @@ export class SetUpCardView extends LitElement {
   private state(state: CardState, setUp: number) {
     const title = this.made.plan.recipes[state.recipe]?.title ?? '';
     const left = state.sheets.filter((sheet) => !this.ticked.has(tickKey(setUp, sheet)));
+    const all = `all ${rangesText(state.sheets)}`;
     return html`<section class="state" aria-label="${recipeLetter(state.recipe)} ${title}">
       <div class="state-head">
         <h3>${recipeLetter(state.recipe)} ${title}</h3>
@@ -82,24 +103,26 @@ export class SetUpCardView extends LitElement {
       <ul class="sheets">
         ${tickGroups(state.sheets).map((group) => {
           const words = rangesText(group);
+          const where = `sheets ${words}`;
           return html`<li>
             <label
               ><input
                 type="checkbox"
+                data-where=${where}
                 aria-label="${group.length === 1 ? 'Sheet' : 'Sheets'} ${words} pulled"
                 ?disabled=${group.every((sheet) => this.spoiled.has(sheet))}
                 .checked=${live(group.every((sheet) => this.ticked.has(tickKey(setUp, sheet))))}
-                @change=${(event: Event) => this.tick(group, (event.target as HTMLInputElement).checked)}
+                @change=${(event: Event) => this.tick(group, (event.target as HTMLInputElement).checked, where)}
               />${words}${group.some((sheet) => this.spoiled.has(sheet)) ? html` <span class="soft small">spoiled</span>` : nothing}</label
-            >
+            >${this.asked(where, setUp)}
           </li>`;
         })}
         ${
           state.sheets.length > 2
             ? html`<li>
-              <button class="quiet" style="min-height: 48px" @click=${() => this.tick(state.sheets, left.length > 0)}>
+              <button class="quiet" style="min-height: 48px" data-where=${all} @click=${() => this.tick(state.sheets, left.length > 0, all)}>
                 ${left.length > 0 ? 'Tick all' : 'Untick all'}
-              </button>
+              </button>${this.asked(all, setUp)}
             </li>`
             : nothing
         }
@@ -136,7 +159,7 @@ export class SetUpCardView extends LitElement {
             ${time === undefined ? nothing : html`<span class="soft">${timeWords(plan, time)}</span>`}
           </p>
         </div>
-        ${offsetDiagram(card, paper)}
+        ${offsetDiagram(card, paper, stencilPath(card, recipes))}
       </div>
       ${card.states.map((state) => this.state(state, card.number))}
       <p class="note">${dryWords(plan, this.index)}</p>

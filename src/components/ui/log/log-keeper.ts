@@ -1,7 +1,7 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { entryAt } from '../../../engine/base/at.ts';
 import { recipesAsPulled, type SheetAsPulled, sheetsAsPulled } from '../../../engine/log/as-pulled.ts';
-import type { OrderPairs } from '../../../engine/log/turns.ts';
+import { minDeltaEOf, type OrderPairs } from '../../../engine/log/turns.ts';
 import type { Happening, LogEvent, VisitHead } from '../../../engine/log/types.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
 import { inkText } from '../../../engine/visit/registry.ts';
@@ -39,6 +39,8 @@ export class LogKeeper implements ReactiveController {
   head: VisitHead | null = null;
   /** Which pulls must keep their order, as far as it is known. */
   pairs: OrderPairs = () => null;
+  /** Which pulls touch at all, as far as it is known. */
+  touching: OrderPairs = () => null;
   events: readonly LogEvent[] = [];
   /** All sheets of the visit as they are. */
   sheets: readonly SheetAsPulled[] = [];
@@ -65,7 +67,8 @@ export class LogKeeper implements ReactiveController {
   /** Starts the log of another visit, or of none. */
   begin(head: VisitHead | null, events: readonly LogEvent[] = []): void {
     this.head = head;
-    this.pairs = head === null ? () => null : workerPairs(head, () => this.take([]));
+    this.pairs = head === null ? () => null : workerPairs(minDeltaEOf(head), () => this.take([]));
+    this.touching = head === null ? () => null : workerPairs(0, () => this.host.requestUpdate());
     this.events = [];
     this.take(events);
   }

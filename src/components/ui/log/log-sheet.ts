@@ -1,5 +1,6 @@
-import { css, html, LitElement, nothing } from 'lit';
+import { html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
 import { defined } from '../../../engine/base/at.ts';
 import type { Ink } from '../../../engine/ink/types.ts';
 import type { SheetAsPulled } from '../../../engine/log/as-pulled.ts';
@@ -10,6 +11,7 @@ import { eventWords, sheetWords } from '../../words/log-words.ts';
 import { controls } from '../controls-style.ts';
 import { dialogStyle } from '../kit/dialog-style.ts';
 import { dialogBox } from '../kit/dialog.ts';
+import { logSheetStyle } from './log-sheet-style.ts';
 
 /** A sheet to speak of, and the pull that is about to be printed on it. */
 export interface SheetTalk {
@@ -23,79 +25,38 @@ export interface SheetTalk {
   } | null;
   /** Inks that can be in the screen instead. */
   inks: readonly Ink[];
+  /** Numbers of overs that can take its place, the likest first. */
+  overs: readonly number[];
+  /** Sheets of which the same can be said at once, and those that are chosen at first; absent = of it alone. */
+  among?: { numbers: readonly number[]; chosen: readonly number[] };
+}
+
+/** Pulled, but not as the recipe says: how, and which sheets. */
+export interface PulledDifferently {
+  how: Deviation;
+  note: string;
+  sheets: number[];
 }
 
 /**
- * What happened to one sheet, and what to note of it.
- * @fires otherwise CustomEvent<{how, note}>: pulled, but not as the recipe says
+ * What happened to one sheet, or to several at once, and what to note of it.
+ * @fires otherwise CustomEvent<PulledDifferently>
  * @fires happened CustomEvent<Happening[]>
  */
 @customElement('ps-log-sheet')
 export class LogSheet extends LitElement {
-  static override styles = [
-    controls,
-    dialogStyle,
-    css`
-      fieldset {
-        display: grid;
-        grid-template-columns: repeat(auto-fit, minmax(190px, 1fr));
-        gap: var(--space-6);
-      }
-      legend {
-        margin-bottom: var(--space-4);
-        padding: 0;
-        font-weight: 650;
-      }
-      input:not([type='checkbox']),
-      select,
-      button {
-        min-height: 48px !important;
-      }
-      input[type='text'],
-      input[type='number'],
-      select {
-        width: 100%;
-      }
-      input[type='checkbox'] {
-        width: 26px;
-        height: 26px;
-      }
-      .buttons {
-        flex-wrap: wrap;
-      }
-      ul {
-        display: grid;
-        margin: 0;
-        padding: 0;
-        list-style: none;
-      }
-      li {
-        display: flex;
-        align-items: center;
-        gap: var(--space-6);
-        min-height: 48px;
-        border-top: 1px solid var(--line);
-      }
-      li span {
-        flex: 1;
-      }
-      section + section,
-      form + section {
-        margin-top: var(--space-8);
-      }
-      h3 {
-        margin-bottom: var(--space-3);
-      }
-    `,
-  ];
+  static override styles = [controls, dialogStyle, logSheetStyle];
 
   /** What is shown; null while nothing is. */
   @property({ attribute: false }) talk: SheetTalk | null = null;
   @state() private open = false;
+  /** Of several, those of which it is said. */
+  @state() private chosen: ReadonlySet<number> = new Set();
   @query('dialog') private dialog!: HTMLDialogElement;
 
   show(): void {
     this.open = true;
+    this.chosen = new Set(this.talk?.among?.chosen);
     void this.updateComplete.then(() => {
       if (!this.dialog.open) this.dialog.showModal();
     });
@@ -114,9 +75,23 @@ export class LogSheet extends LitElement {
     return this.renderRoot.querySelector<HTMLInputElement>('[name=kept]')?.checked ?? false;
   }
 
+  /** The sheets that are spoken of. */
+  private get sheets(): number[] {
+    const { sheet, among } = defined(this.talk);
+    return among === undefined ? [sheet.number] : among.numbers.filter((number) => this.chosen.has(number));
+  }
+
+  private choose(number: number, on: boolean): void {
+    const chosen = new Set(this.chosen);
+    if (on) chosen.add(number);
+    else chosen.delete(number);
+    this.chosen = chosen;
+  }
+
   private submit(event: Event): void {
     event.preventDefault();
-    const { sheet, pull, inks } = defined(this.talk);
+    const { pull, inks } = defined(this.talk);
+    const { sheets } = this;
     const note = this.value('note');
     if (pull !== null) {
       const ink = inks.find((_, at) => String(at) === this.value('ink'));
@@ -128,15 +103,51 @@ export class LogSheet extends LitElement {
         ...(strokes === pull.strokes ? {} : { strokes }),
       };
       const asPlanned = pull.printed && note === '' && ink === undefined && how.strokes === undefined && how.dxMm === 0 && how.dyMm === 0;
-      if (!asPlanned) this.dispatchEvent(new CustomEvent('otherwise', { detail: { how, note } }));
+      if (!asPlanned) this.dispatchEvent(new CustomEvent<PulledDifferently>('otherwise', { detail: { how, note, sheets } }));
     }
-    if (pull === null || this.kept) this.happened([{ kind: 'kept', sheet: sheet.number, note: pull === null ? note : '' }]);
+    if (pull === null || this.kept) this.happened(sheets.map((sheet) => ({ kind: 'kept', sheet, note: pull === null ? note : '' })));
     else this.dialog.close();
   }
 
-  private renderForm({ pull, inks, sheet }: SheetTalk) {
+  private renderMany({ among }: SheetTalk) {
+    if (among === undefined) return nothing;
+    return html`<fieldset class="many">
+      <legend>Which sheets</legend>
+      ${among.numbers.map(
+        (number) => html`<label
+          ><input
+            type="checkbox"
+            .checked=${live(this.chosen.has(number))}
+            @change=${(event: Event) => this.choose(number, (event.target as HTMLInputElement).checked)}
+          />${number}</label
+        >`,
+      )}
+    </fieldset>`;
+  }
+
+  private renderSpoiled({ sheet, overs, among }: SheetTalk) {
+    const [over] = overs;
+    const note = (): string => this.value('note');
+    const spoiled = (): Happening[] => this.sheets.map((each) => ({ kind: 'spoiled', sheet: each, note: note() }));
+    return html`<button type="button" ?disabled=${this.none} @click=${() => this.happened(spoiled())}>Spoiled</button>
+      ${
+        over === undefined || among !== undefined
+          ? nothing
+          : html`<button type="button" @click=${() => this.happened([{ kind: 'replaced', sheet: sheet.number, by: over, note: note() }])}>
+            Spoiled, over ${over} takes its place
+          </button>`
+      }`;
+  }
+
+  private get none(): boolean {
+    return this.sheets.length === 0;
+  }
+
+  private renderForm(talk: SheetTalk) {
+    const { pull, inks, sheet } = talk;
     if (sheet.spoiled) return nothing;
     return html`<form @submit=${this.submit}>
+      ${this.renderMany(talk)}
       ${
         pull === null
           ? nothing
@@ -157,24 +168,27 @@ export class LogSheet extends LitElement {
       <label class="stacked">Note <input name="note" type="text" maxlength="4000" /></label>
       ${pull === null ? nothing : html`<label><input name="kept" type="checkbox" />Worth keeping as it came</label>`}
       <div class="buttons">
-        <button type="button" @click=${() => this.happened([{ kind: 'spoiled', sheet: sheet.number, note: this.value('note') }])}>Spoiled</button>
-        <button class="main" type="submit">${pull === null ? 'Keep it as it came' : 'Pulled like this'}</button>
+        ${this.renderSpoiled(talk)}
+        <button class="main" type="submit" ?disabled=${this.none}>${pull === null ? 'Keep it as it came' : 'Pulled like this'}</button>
       </div>
     </form>`;
   }
 
   override render() {
     const { talk } = this;
-    const heading = talk === null ? '' : `Sheet ${talk.sheet.number}`;
+    const many = talk?.among !== undefined;
+    const heading = talk === null ? '' : many ? 'Several sheets' : `Sheet ${talk.sheet.number}`;
     const beside =
-      talk === null ? nothing : html`<span class="soft small">${talk.recipe.title}, ${sheetWords(talk.sheet, talk.recipe)}</span>`;
+      talk === null
+        ? nothing
+        : html`<span class="soft small">${talk.recipe.title}${many ? '' : `, ${sheetWords(talk.sheet, talk.recipe)}`}</span>`;
     return dialogBox(
       { heading, beside, closable: true, onClose: () => (this.open = false) },
       !this.open || talk === null
         ? nothing
         : html`${this.renderForm(talk)}
             ${
-              talk.sheet.events.length === 0
+              many || talk.sheet.events.length === 0
                 ? nothing
                 : html`<section>
                   <h3>What happened</h3>

@@ -22,7 +22,15 @@ import type { LogKeeper } from './log-keeper.ts';
 
 const CONFLICTS_TOLD = 3;
 /** Contradictions that end when the entry at which they were found is undone. */
-const MENDED_BY_UNDO: ReadonlySet<string> = new Set(['log.sheet', 'log.pull', 'log.ink', 'log.twice', 'log.spoiled', 'log.order']);
+const MENDED_BY_UNDO: ReadonlySet<string> = new Set([
+  'log.sheet',
+  'log.pull',
+  'log.ink',
+  'log.twice',
+  'log.spoiled',
+  'log.replaced',
+  'log.order',
+]);
 
 /** Every sheet of a visit as it really is: number, picture, where it lies, what happened to it. */
 @customElement('ps-log-sheets')

@@ -1,5 +1,4 @@
-import { minDeltaEOf, type OrderPairs, pairsOf } from '../../../engine/log/turns.ts';
-import type { VisitHead } from '../../../engine/log/types.ts';
+import { type OrderPairs, pairsOf } from '../../../engine/log/turns.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
 import { studioOfRecipe } from '../../../engine/recipe/write.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
@@ -34,10 +33,10 @@ function ask(recipe: Recipe, minDeltaE: number): Asked {
 /**
  * Knows which pulls of a visit's recipes must keep their order, as far as a worker has measured it:
  * seconds for large stacks, for which nobody at the press shall wait.
+ * @param minDeltaE ΔE00 from which on an order shows; 0 asks which pulls touch at all
  * @param arrived called when more is known; a worker that fails leaves the pulls as in turn
  */
-export function workerPairs(head: VisitHead, arrived: () => void): OrderPairs {
-  const minDeltaE = minDeltaEOf(head);
+export function workerPairs(minDeltaE: number, arrived: () => void): OrderPairs {
   const waiting = new Set<Asked>();
   return (recipe: Recipe) => {
     const found = ask(recipe, minDeltaE);

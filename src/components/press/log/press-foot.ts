@@ -1,0 +1,55 @@
+import { html, nothing } from 'lit';
+import { minutesText } from '../../../engine/base/words.ts';
+import { minutesLate } from '../../../engine/log/ticks/late.ts';
+import { nextSetUp, tickKey } from '../../../engine/log/ticks/ticks.ts';
+import { visitNow } from '../../../engine/log/visit-now.ts';
+import type { MadePlan } from '../../output/made-plan.ts';
+import type { LogKeeper } from '../../ui/log/log-keeper.ts';
+import { listed, setUpTags, timeWords } from '../../words/plan-words.ts';
+import { localTime } from './local-time.ts';
+
+/** How far the visit is behind its order: '25 min late', 'on time'; '' while nobody can know. */
+function lateWords(minutes: number | null): string {
+  if (minutes === null) return '';
+  if (Math.abs(minutes) < 5) return 'On time';
+  return minutes > 0 ? `${minutesText(minutes)} late` : `${minutesText(-minutes)} ahead`;
+}
+
+/** Where the set-up stands, how late it is and what comes next: always in one place, so that no tile moves for it. */
+export function pressFoot(
+  { plan }: MadePlan,
+  {
+    index,
+    ticks,
+    done,
+    log,
+    go,
+  }: { index: number; ticks: ReadonlySet<string>; done: ReadonlySet<number>; log: LogKeeper; go: (index: number) => void },
+) {
+  const card = plan.cards[index];
+  const all = done.size === plan.cards.length;
+  const next = done.has(index) ? nextSetUp(plan, ticks) : index + 1;
+  const after = all ? undefined : plan.cards[next];
+  const time = plan.times[next];
+  const pulled = card?.sheets.filter((sheet) => ticks.has(tickKey(card.number, sheet))).length ?? 0;
+  const late = lateWords(minutesLate(plan, ticks, visitNow(log.events, Date.now(), localTime)));
+  const stands = all
+    ? 'All set-ups are done.'
+    : done.has(index)
+      ? `Set-up ${card?.number} is done.`
+      : `${pulled} of ${card?.sheets.length ?? 0} pulled.`;
+  return html`<footer>
+    <p class="stands" role="status">${stands}</p>
+    <p class="late">${late}</p>
+    ${
+      after === undefined
+        ? nothing
+        : html`<p class="next">
+          <span class="soft">Next</span> <b>${after.screen.key} ${after.screen.name}</b> in ${after.ink.key}<span class="soft when"
+            >${setUpTags(plan, next).length === 0 ? '' : `, ${listed(setUpTags(plan, next))}`}${time === undefined ? '' : `, planned ${timeWords(plan, time)}`}</span
+          >
+        </p>`
+    }
+    <button class=${done.has(index) ? 'main' : ''} ?disabled=${after === undefined} @click=${() => go(next)}>${after === undefined ? 'Nothing left' : `To set-up ${next + 1}`}</button>
+  </footer>`;
+}

@@ -1,0 +1,28 @@
+import { html, nothing } from 'lit';
+import type { SheetAsPulled } from '../../../engine/log/as-pulled.ts';
+import { nextState } from '../../../engine/log/ticks/next-state.ts';
+import type { Recipe } from '../../../engine/recipe/types.ts';
+import type { Pull } from '../../../engine/stack/types.ts';
+import type { PressPlan } from '../../../engine/visit/visit.ts';
+import { printImage } from '../../ui/print/print-image.ts';
+import type { StatePictures } from '../../ui/print/state-pictures.ts';
+import { stateWords } from '../../words/log-words.ts';
+
+/** A sheet as it must look now, and as it will look after the next pull on it. */
+export function pressPictures(
+  plan: Pick<PressPlan, 'cards'>,
+  { sheet, recipe, index }: { sheet: SheetAsPulled; recipe: Recipe; /** Of the set-up at hand. */ index: number },
+  pictures: StatePictures,
+) {
+  const next = nextState(plan, sheet, recipe, index);
+  const shape = recipe.paper.widthMm / recipe.paper.heightMm;
+  const figure = (pulls: readonly Pull[], name: string, words: string) => html`<figure>
+    ${printImage(pictures.of(recipe, pulls), name, shape)}
+    <figcaption aria-live="polite">${words}</figcaption>
+  </figure>`;
+  const then = next?.setUp === index + 1 ? 'After this set-up' : `After set-up ${next?.setUp ?? ''}`;
+  return html`<div class="pair">
+    ${figure(sheet.pulls, `Sheet ${sheet.number} as it must look now`, stateWords(sheet, recipe))}
+    ${next === null ? nothing : figure(next.pulls, `Sheet ${sheet.number}: ${then.toLowerCase()}`, `${then}.`)}
+  </div>`;
+}

@@ -1,0 +1,117 @@
+import { css } from 'lit';
+
+/** Tiles that are ticked with wet hands; each keeps its size and place whatever is written on it. */
+export const sheetTilesStyle = css`
+  :host {
+    display: grid;
+    gap: var(--space-7);
+    align-content: start;
+    min-width: 0;
+  }
+  h3 {
+    margin-bottom: var(--space-4);
+    font-size: var(--type-head);
+  }
+  .sheets {
+    position: relative;
+    display: grid;
+    grid-template-columns: repeat(auto-fill, minmax(136px, 1fr));
+    gap: var(--space-6);
+    margin: 0;
+    padding: 0;
+    list-style: none;
+  }
+  .sheets li {
+    --touched: 142px;
+    display: block;
+    min-width: 0;
+  }
+  .sheets li > button {
+    display: flex;
+    width: 100%;
+  }
+  .tick {
+    flex-direction: column;
+    gap: 0;
+    height: 92px;
+    font-size: var(--type-display);
+    font-weight: 700;
+    line-height: 1.1;
+    border-bottom: 0;
+    border-radius: var(--radius) var(--radius) 0 0;
+    touch-action: manipulation;
+  }
+  .tick[aria-checked='true'] {
+    background: var(--ink);
+    border-color: var(--ink);
+    color: var(--sheet);
+  }
+  .tick .mark {
+    display: inline-block;
+    min-width: 0;
+    margin-left: var(--space-3);
+    font-size: var(--type-title);
+  }
+  .tick small {
+    min-height: 18px;
+    overflow: hidden;
+    max-width: 100%;
+    font-size: var(--type-small);
+    font-weight: 600;
+    line-height: 18px;
+    letter-spacing: 0;
+    white-space: nowrap;
+    text-overflow: ellipsis;
+  }
+  .tick small.warn {
+    color: var(--accent);
+  }
+  .tick:disabled {
+    opacity: 1;
+    background: none;
+    color: var(--ink-soft);
+    font-size: var(--type-head);
+    font-weight: 400;
+    text-decoration: line-through;
+  }
+  .more {
+    min-width: 0;
+    padding: 0 var(--space-2);
+    height: 46px;
+    font-size: var(--type-small);
+    line-height: 1.2;
+    border-radius: 0 0 var(--radius) var(--radius);
+    touch-action: manipulation;
+  }
+  .all {
+    position: relative;
+    display: flex;
+    flex-wrap: wrap;
+    gap: var(--space-6);
+    margin-top: var(--space-6);
+    --touched: 70px;
+  }
+  .all press-tick-question {
+    top: 100%;
+  }
+  .all button {
+    min-height: 60px;
+    padding: var(--space-2) var(--space-8);
+    font-size: var(--type-head);
+    touch-action: manipulation;
+  }
+  .wet {
+    font-size: var(--type-lead);
+    font-weight: 600;
+    font-variant-numeric: tabular-nums;
+  }
+  @media (max-width: 760px) {
+    .sheets {
+      grid-template-columns: repeat(auto-fill, minmax(104px, 1fr));
+    }
+    .all button {
+      flex: 1 1 auto;
+      padding: var(--space-2) var(--space-5);
+    }
+  }
+`;

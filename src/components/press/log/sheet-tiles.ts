@@ -1,0 +1,146 @@
+import { html, LitElement, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { tickKey } from '../../../engine/log/ticks/ticks.ts';
+import { wetSheets } from '../../../engine/log/wet.ts';
+import type { CardState, SetUpCard } from '../../../engine/visit/set-up-cards.ts';
+import type { PressPlan } from '../../../engine/visit/visit.ts';
+import { controls } from '../../ui/controls-style.ts';
+import type { LogKeeper } from '../../ui/log/log-keeper.ts';
+import { doubtShort } from '../../words/doubt-words.ts';
+import { dryingWords, momentText, stillWetWords } from '../../words/log-words.ts';
+import { recipeLetter } from '../../words/plan-words.ts';
+import { sheetTilesStyle } from './sheet-tiles-style.ts';
+import type { TickAnswer, TickAsking } from './tick-asking.ts';
+import './tick-question.ts';
+
+/**
+ * The sheets of a set-up as large tiles to tick. They keep their places whatever is ticked; what
+ * speaks against a tick stands on the tile, and is asked at it.
+ * @fires shown CustomEvent<number>: the sheet that was touched last
+ * @fires speak CustomEvent<number[]>: sheets of which something else is to be said
+ */
+@customElement('press-sheet-tiles')
+export class SheetTiles extends LitElement {
+  static override styles = [controls, sheetTilesStyle];
+
+  @property({ attribute: false }) card!: SetUpCard;
+  @property({ attribute: false }) plan!: PressPlan;
+  @property({ attribute: false }) log!: LogKeeper;
+  @property({ attribute: false }) asking!: TickAsking;
+  @property({ attribute: false }) ticks: ReadonlySet<string> = new Set();
+  /** Changes with the clock and with what was logged. */
+  @property({ type: Number }) drawn = 0;
+
+  private ticked(number: number): boolean {
+    return this.ticks.has(tickKey(this.card.number, number));
+  }
+
+  private tick(numbers: number[], on: boolean, where: string): void {
+    const last = numbers.at(-1);
+    if (last !== undefined) this.dispatchEvent(new CustomEvent<number>('shown', { detail: last }));
+    this.asking.tick({ card: this.card, numbers, on, where });
+    this.requestUpdate();
+  }
+
+  private answer(answer: TickAnswer, where: string): void {
+    this.asking.answer(answer);
+    this.requestUpdate();
+    this.renderRoot.querySelector<HTMLElement>(`[data-where="${where}"]`)?.focus({ preventScroll: true });
+  }
+
+  private speak(numbers: number[]): void {
+    this.dispatchEvent(new CustomEvent<number[]>('speak', { detail: numbers }));
+  }
+
+  private question(where: string) {
+    const { question } = this.asking;
+    if (question === null || question.of.where !== where || question.of.card.number !== this.card.number) return nothing;
+    return html`<press-tick-question
+      .question=${question}
+      @answer=${(event: CustomEvent<TickAnswer>) => this.answer(event.detail, where)}
+    ></press-tick-question>`;
+  }
+
+  /** On a tile: what the sheet waits for, or from when it can be printed over. */
+  private line(number: number, on: boolean): string {
+    const sheet = this.log.sheets.find((each) => each.number === number);
+    if (sheet === undefined || sheet.spoiled) return '';
+    if (!on) return doubtShort(this.asking.doubts(this.card, [number]), this.log.recipes);
+    const now = Date.now();
+    const [wet] = wetSheets([sheet], this.log.recipes, now);
+    return wet === undefined || wet.dryMs <= now ? '' : `over from ${momentText(wet.dryMs)}`;
+  }
+
+  private tile(number: number) {
+    const sheet = this.log.sheets.find((entry) => entry.number === number);
+    if (sheet === undefined) return nothing;
+    const on = this.ticked(number);
+    const where = `sheet ${number}`;
+    const line = this.line(number, on);
+    return html`<li>
+      <button
+        class="tick"
+        role="checkbox"
+        data-where=${where}
+        aria-checked=${on && !sheet.spoiled ? 'true' : 'false'}
+        aria-label="Sheet ${number} pulled"
+        ?disabled=${sheet.spoiled}
+        @click=${() => this.tick([number], !on, where)}
+      >
+        <span>${number}${sheet.spoiled ? html` <small>spoiled</small>` : html`<span class="mark" aria-hidden="true">${on ? '✓' : ''}</span>`}</span>
+        <small class=${on ? '' : 'warn'}>${line}</small>
+      </button>
+      <button class="more" aria-label="Pulled differently, sheet ${number}" @click=${() => this.speak([number])}>Pulled differently…</button>
+      ${this.question(where)}
+    </li>`;
+  }
+
+  private section(state: CardState) {
+    const words = `${recipeLetter(state.recipe)} ${this.plan.recipes[state.recipe]?.title ?? ''}`;
+    const good = state.sheets.filter((number) => this.log.sheets.some((sheet) => sheet.number === number && !sheet.spoiled));
+    const left = good.filter((number) => !this.ticked(number));
+    const where = `all ${state.sheets.join()}`;
+    return html`<section aria-label=${words}>
+      <h3>${words}${state.prints.length > 1 ? html` <span class="soft">${state.prints.length} pulls each</span>` : nothing}</h3>
+      <ul class="sheets">
+        ${state.sheets.map((number) => this.tile(number))}
+      </ul>
+      ${
+        good.length < 2
+          ? nothing
+          : html`<div class="all">
+            <button data-where=${where} ?disabled=${left.length === 0} @click=${() => this.tick(left, true, where)}>
+              ${left.length === 0 ? `All ${good.length} are pulled` : left.length === good.length ? `All ${left.length} pulled` : `The other ${left.length} pulled`}
+            </button>
+            <button aria-label="Pulled differently, several sheets of ${words}" @click=${() => this.speak(state.sheets)}>Several differently…</button>
+            ${this.question(where)}
+          </div>`
+      }
+    </section>`;
+  }
+
+  /** By the real clock, not the planned one: which sheets must wait, and until when the others dry. */
+  private drying() {
+    const own = this.log.sheets.filter((sheet) => !sheet.spoiled && this.card.sheets.includes(sheet.number));
+    const now = Date.now();
+    const wet = wetSheets(own, this.log.recipes, now);
+    const words = [
+      stillWetWords(wet.filter(({ number, dryMs }) => !this.ticked(number) && dryMs > now)),
+      dryingWords(
+        wet.filter(({ number }) => this.ticked(number)),
+        now,
+      ),
+    ].filter((each) => each !== '');
+    return words.map((each) => html`<p class="wet">${each}</p>`);
+  }
+
+  override render() {
+    return html`${this.card.states.map((state) => this.section(state))} ${this.drying()}`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'press-sheet-tiles': SheetTiles;
+  }
+}
