@@ -125,7 +125,7 @@ describe('the log at the press', () => {
     await press.getByText(/Sheet 1 must look like this now: 1 of \d+ pulls?, pulled differently from its recipe/).waitFor();
 
     await press.getByRole('button', { name: 'Pulled differently, sheet 3' }).click();
-    await page.getByRole('dialog', { name: 'Sheet 3' }).getByRole('button', { name: 'Spoiled' }).click();
+    await page.getByRole('dialog', { name: 'Sheet 3' }).getByRole('button', { name: 'Spoiled', exact: true }).click();
     await expect.poll(() => press.getByRole('checkbox', { name: 'Sheet 3 pulled' }).isDisabled()).toBe(true);
 
     await press.getByRole('button', { name: 'Pulled differently, sheet 2' }).click();
@@ -254,7 +254,7 @@ async function pullAll(page: Page): Promise<void> {
     }
     const ends = press.getByText(/(Set-up \d+ is|All set-ups are) done\./);
     await ends.waitFor();
-    if (/^All/.test(await ends.innerText())) break;
+    if ((await ends.innerText()).startsWith('All')) break;
     await press.getByRole('button', { name: /^To set-up/ }).click();
     await ends.waitFor({ state: 'detached' });
   }
@@ -381,7 +381,7 @@ describe('an edition', () => {
     await page.getByRole('button', { name: 'At the press' }).click();
     await press.getByRole('button', { name: 'Pulled differently, sheet 2' }).click();
     await talk.getByLabel('Note').fill('ink on the margin');
-    await talk.getByRole('button', { name: 'Spoiled' }).click();
+    await talk.getByRole('button', { name: 'Spoiled', exact: true }).click();
     await expect.poll(() => press.getByRole('checkbox', { name: 'Sheet 2 pulled' }).isDisabled()).toBe(true);
     await pullAll(page);
     await page.getByRole('button', { name: 'Numbers and documentation, in the Chest' }).click();

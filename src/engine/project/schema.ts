@@ -31,6 +31,7 @@ const pressSchema = z.object({
   lossMl: z.number().min(0).max(5000),
   overs: z.number().min(0).max(2),
   registrationMm: z.number().min(0).max(20),
+  strokeSeconds: z.number().min(0).max(600).exactOptional(),
   dayStartMinute: z.int().min(0).max(1439).exactOptional(),
   lunchStartMinute: z.int().min(0).max(1439).exactOptional(),
   lunchMinutes: z.number().min(0).max(240).exactOptional(),

@@ -2,8 +2,10 @@
 export interface PlanPull {
   screen: string;
   ink: string;
-  /** Any text that names the offset (and strokes); absent = ''. */
+  /** Any text that names the offset; absent = ''. */
   offset?: string | undefined;
+  /** How often the squeegee goes over it; absent = 1. No part of its kind: a set-up pulls sheets with one and with more. */
+  strokes?: number | undefined;
 }
 
 /** One sheet: its pulls first down first, and which positions [a, b], a < b, must keep their order. */
@@ -41,6 +43,8 @@ export interface PressTimes {
   pullsPerHour: number;
   /** Mounting a screen and registering it. */
   mountMinutes: number;
+  /** A stroke after the first of a pull; absent = 0. */
+  strokeMinutes?: number;
   /** Washing up after a screen or an ink. */
   washUpMinutes: number;
   /** Moving the lays to another offset under the same screen; absent = 5. */

@@ -49,14 +49,15 @@ export function pullAreas(recipe: Recipe): number[] {
 
 /**
  * Wet ink to mix for a visit, by ink.
- * @param setUps of its order: where the visit has a test sheet each is pulled on it once, which counts
- *   with the proofs
+ * @param order its set-ups: each ink is lost in screen and bucket as often as it comes on a bed, and where
+ *   the visit has a test sheet each set-up is pulled on it once, which counts with the proofs
  * @throws EngineError 'quantities.bad-number', 'ink.bad-mesh' with a sentence
  */
-export function visitInks(visit: VisitProblem, given: VisitFigures, setUps: readonly SetUp[]): InkNeed[] {
+export function visitInks(visit: VisitProblem, given: VisitFigures, order: InkOrder): InkNeed[] {
   const { transfer, lossMl, safety } = wholeFigures(given);
   const { registry } = visit;
-  const tests = testPulls(visit, setUps);
+  const tests = testPulls(visit, order.setUps);
+  const changes = bucketChanges(order);
   const densityGPerCm3 = Object.fromEntries(registry.inks.map(({ key, ink }) => [key, ink.densityGPerCm3]));
   const nothing = { areaM2: 0, grams: 0, printedG: 0, proofsG: 0, lossG: 0, safetyG: 0 };
   const needs = new Map<string, InkNeed>(registry.inks.map(({ key, ink }) => [key, { key, name: ink.name, ...nothing }]));
@@ -73,20 +74,39 @@ export function visitInks(visit: VisitProblem, given: VisitFigures, setUps: read
       strokes: pull.strokes,
       volumeCm3PerM2: meshVolumeCm3PerM2(defined(meshes.get(pull.screen))),
     }));
-    // Each recipe has its own stroke gain; what stays in screen and bucket is counted once an ink.
+    // Each recipe has its own stroke gain; what stays in screen and bucket goes by the changes of ink.
     const { strokeGain } = recipe;
     for (const need of inkGrams(runs, { transfer, lossMl, strokeGain, densityGPerCm3, safety })) {
       const sum = defined(needs.get(need.ink));
       sum.areaM2 += need.areaM2;
       sum.printedG += need.printedG;
       sum.proofsG += need.proofsG;
-      sum.lossG = need.lossG;
+      sum.lossG = need.lossG * (changes.get(need.ink) ?? 0);
       const wanted = sum.printedG + sum.proofsG + sum.lossG;
       sum.safetyG = wanted * safety;
       sum.grams = wanted + sum.safetyG;
     }
   }
   return [...needs.values()];
+}
+
+/** Set-ups in time, with the bed of each, and the ink that is on the first bed already. */
+export interface InkOrder {
+  setUps: readonly SetUp[];
+  beds?: readonly number[] | undefined;
+  onPress?: Pick<SetUp, 'ink'> | undefined;
+}
+
+/** How often each ink comes on a bed that has another, or none: so often a bucket is changed. */
+function bucketChanges({ setUps, beds = [], onPress }: InkOrder): Map<string, number> {
+  const changes = new Map<string, number>();
+  const there = new Map<number, string>(onPress === undefined ? [] : [[0, onPress.ink]]);
+  for (const [i, { ink }] of setUps.entries()) {
+    const bed = beds[i] ?? 0;
+    if (there.get(bed) !== ink) changes.set(ink, (changes.get(ink) ?? 0) + 1);
+    there.set(bed, ink);
+  }
+  return changes;
 }
 
 /** How often each pull, 'recipe position', is tried on the test sheet. */

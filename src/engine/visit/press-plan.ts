@@ -77,7 +77,7 @@ export function describe(order: Ordered, bound: Bound, { visit, press, start }: 
   const beds = order.beds ?? times.times.map(({ bed }) => bed);
   const late = times.problems.some(({ code }) => code === 'visit.long-set-up');
   const input = timelineInput(visit, press, start);
-  const inks = visitInks(visit, press, order.setUps);
+  const inks = visitInks(visit, press, { setUps: order.setUps, beds, onPress: start?.onPress });
   return {
     ...times,
     problems: [...times.problems, ...paperProblems(order.setUps, visit)],

@@ -1,6 +1,8 @@
 /** The studio's own figures for a visit; all are defaults from common practice that the user changes. */
 export interface VisitFigures {
   pullsPerHour: number;
+  /** What each stroke after the first of a pull takes. */
+  strokeSeconds?: number;
   mountMinutes: number;
   washUpMinutes: number;
   /** Moving the register stops under the same screen. */
@@ -10,7 +12,7 @@ export interface VisitFigures {
   hoursPerDay: number;
   /** Share of the theoretical ink volume that reaches the paper, 0.5–1; from memory. */
   transfer: number;
-  /** Ink left in screen and bucket, mL a colour; from memory 50–150. */
+  /** Ink left in screen and bucket, mL each time that a bucket is changed; from memory 50–150. */
   lossMl: number;
   /** Overs, share of the sheets. */
   overs: number;
@@ -35,6 +37,7 @@ export interface VisitFigures {
 
 /** What a visit takes where the studio has said nothing; common practice, no source. */
 const DEFAULTS = {
+  strokeSeconds: 20,
   dayStartMinute: 9 * 60 + 30,
   lunchStartMinute: 13 * 60,
   lunchMinutes: 30,

@@ -148,7 +148,8 @@ function kindsOf(used: readonly VisitRunInput[], registry: Registry, registratio
   const pulls = used.map(({ recipe }, r) =>
     recipe.pulls.map((pull): PlanPull => {
       const screen = screenOf(r, pull.screen);
-      return { screen, ink: defined(entryAt(registry.inkKey, r).get(pull.ink)), offset: lays.textOf(screen, pull) };
+      const ink = defined(entryAt(registry.inkKey, r).get(pull.ink));
+      return { screen, ink, offset: lays.textOf(screen, pull), ...(pull.strokes === 1 ? {} : { strokes: pull.strokes }) };
     }),
   );
   return { pulls, lays };

@@ -126,6 +126,33 @@ export const setUpGridStyle = css`
     text-align: right;
     max-width: 74px;
   }
+  @media screen and (min-width: 761px) {
+    .close th button {
+      grid-template-columns: 30px 26px minmax(0, 1fr) auto;
+      gap: 0 var(--space-4);
+      width: 284px;
+      padding-right: var(--space-4);
+    }
+    .close th ps-ink-chip {
+      width: 26px;
+    }
+    .close .how {
+      overflow: hidden;
+      text-overflow: ellipsis;
+      white-space: nowrap;
+    }
+    .close td {
+      width: 21px;
+      min-width: 21px;
+    }
+    .close .pull {
+      width: 18px;
+    }
+    .close td.wide,
+    .close th.wide {
+      min-width: 44px;
+    }
+  }
   .tick {
     margin-right: var(--space-2);
     color: var(--accent);

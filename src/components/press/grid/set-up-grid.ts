@@ -20,6 +20,8 @@ import { setUpGridStyle } from './set-up-grid-style.ts';
 const MOST_COLUMNS = 60;
 /** Over fewer columns a title would be cut off after a syllable: its letter says which it is. */
 const LEAST_FOR_TITLE = 4;
+/** From more columns than this on they stand close, so that thirty fit beside a card on a laptop. */
+const WIDE_PLAN = 20;
 /** What fits across a page beside the row heads, in columns of 3 mm and more. */
 const MOST_COLUMNS_PRINTED = 36;
 
@@ -117,7 +119,7 @@ export class SetUpGrid extends LitElement {
     const starts = (at: number): boolean => at > 0 && entryAt(grid.columns, at - 1).recipe !== entryAt(grid.columns, at).recipe;
     const size = Math.min(8, Math.max(5, 190 / grid.columns.length));
     return html`<div class="scroller" role="region" aria-label="Set-up grid" tabindex=${this.printed ? nothing : 0}>
-      <table style="--number-size: ${size.toFixed(1)}pt; --head: ${Math.min(96, Math.max(68, 186 - 5.5 * grid.columns.length)).toFixed(0)}mm">
+      <table class=${grid.columns.length > WIDE_PLAN ? 'close' : ''} style="--number-size: ${size.toFixed(1)}pt; --head: ${Math.min(96, Math.max(68, 186 - 5.5 * grid.columns.length)).toFixed(0)}mm">
         <caption class="visually-hidden">
           Set-ups in time, and the sheets each is pulled on
         </caption>

@@ -100,6 +100,10 @@ export const sheetTilesStyle = css`
     font-size: var(--type-head);
     touch-action: manipulation;
   }
+  /* Wide enough for whatever it says: its neighbour must not move. */
+  .all button[data-where] {
+    min-width: 250px;
+  }
   .wet {
     font-size: var(--type-lead);
     font-weight: 600;
@@ -109,8 +113,9 @@ export const sheetTilesStyle = css`
     .sheets {
       grid-template-columns: repeat(auto-fill, minmax(104px, 1fr));
     }
-    .all button {
-      flex: 1 1 auto;
+    .all button,
+    .all button[data-where] {
+      flex: 1 1 100%;
       padding: var(--space-2) var(--space-5);
     }
   }

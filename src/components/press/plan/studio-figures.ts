@@ -19,6 +19,7 @@ interface Figure {
 
 const FIGURES: readonly Figure[] = [
   { key: 'pullsPerHour', label: 'Pulls per hour', unit: '/h', min: 1, max: 600, step: 1 },
+  { key: 'strokeSeconds', label: 'Each further stroke of a pull', unit: 's', min: 0, max: 600, step: 1 },
   { key: 'mountMinutes', label: 'Mount and register a screen', unit: 'min', min: 0, max: 240, step: 1 },
   { key: 'washUpMinutes', label: 'Wash up an ink', unit: 'min', min: 0, max: 240, step: 1 },
   { key: 'mixMinutes', label: 'Mix a new ink', unit: 'min', min: 0, max: 240, step: 1 },
@@ -29,7 +30,7 @@ const FIGURES: readonly Figure[] = [
   { key: 'rackPlaces', label: 'Rack places, 0 for plenty', unit: 'sheets', min: 0, max: 10000, step: 1 },
   { key: 'beds', label: 'Press beds, each with a printer', unit: '', min: 1, max: 2, step: 1 },
   { key: 'transfer', label: 'Ink that reaches the paper', unit: '%', min: 10, max: 100, step: 1, scale: 100 },
-  { key: 'lossMl', label: 'Left in screen and bucket', unit: 'mL a colour', min: 0, max: 2000, step: 5 },
+  { key: 'lossMl', label: 'Lost at each change of ink', unit: 'mL a bucket', min: 0, max: 2000, step: 5 },
   { key: 'overs', label: 'Overs', unit: '%', min: 0, max: 100, step: 1, scale: 100 },
   { key: 'proofs', label: 'Proofs of each recipe', unit: 'sheets', min: 0, max: 100, step: 1 },
   { key: 'safety', label: 'More ink, for safety', unit: '%', min: 0, max: 200, step: 1, scale: 100 },

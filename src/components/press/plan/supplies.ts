@@ -9,7 +9,7 @@ import type { PressPlan } from '../../../engine/visit/visit.ts';
 import '../../ui/kit/ink-chip.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import { counted } from '../../ui/words.ts';
-import { gramsText, recipeLetter } from '../../words/plan-words.ts';
+import { gramsText, listed, recipeLetter } from '../../words/plan-words.ts';
 import { inkSplit } from '../../words/supply-words.ts';
 
 export const supplyStyles = css`
@@ -167,8 +167,23 @@ export function paperTable({ plan, recipes }: MadePlan) {
   )}
   <p class="soft small">
     Rejects compound: at ${100 * REJECTS_A_PULL} % spoiled a pull,
-    ${rows.map(({ good, pulls }, r) => `${r > 0 ? ', ' : ''}${recipeLetter(r)} takes ${counted(withRejects(good, pulls), 'sheet')} for ${good} good`)}. Raise the overs if that is more than you cut.
+    ${rejectWords(rows)}. Raise the overs if that is more than you cut.
   </p>`;
+}
+
+/** More recipes than this are counted, not named. */
+const MOST_NAMED = 5;
+
+/** 'A and C take 8 sheets for 6 good, B takes 3 sheets for 2 good': what is alike is said once. */
+function rejectWords(rows: readonly { good: number; pulls: number }[]): string {
+  const groups = new Map<string, string[]>();
+  for (const [r, { good, pulls }] of rows.entries()) {
+    const words = `${counted(withRejects(good, pulls), 'sheet')} for ${good} good`;
+    groups.set(words, [...(groups.get(words) ?? []), recipeLetter(r)]);
+  }
+  const named = (letters: readonly string[]): string => (letters.length > MOST_NAMED ? counted(letters.length, 'recipe') : listed(letters));
+  if (groups.size === 1 && rows.length > 1) return `each recipe takes ${[...groups.keys()].join()}`;
+  return [...groups].map(([words, letters]) => `${named(letters)} ${letters.length === 1 ? 'takes' : 'take'} ${words}`).join(', ');
 }
 
 /** Frames to have at hand, in the order in which they are first mounted. */

@@ -11,6 +11,7 @@ export function checkTimes(times: PressTimes, dryMinutes: Readonly<Record<string
   };
   need(times.pullsPerHour > 0 && times.pullsPerHour < 1e6, 'number of pulls per hour', times.pullsPerHour, 'more than 0');
   for (const [name, value] of [
+    ['time of a further stroke', times.strokeMinutes ?? 0],
     ['mount time', times.mountMinutes],
     ['wash-up time', times.washUpMinutes],
     ['register time', times.registerMinutes ?? 0],

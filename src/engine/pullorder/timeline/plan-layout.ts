@@ -89,7 +89,9 @@ export class PlanLayout {
       ink = entryAt(entryAt(input.problem.sheets, sheet).pulls, other).ink;
     }
     const free = f64(this.#freeAt, sheet);
-    return free > ready ? { sheet, pull, ready: free, ink: null } : { sheet, pull, ready, ink };
+    const { strokes = 1 } = entryAt(entryAt(input.problem.sheets, sheet).pulls, pull);
+    const minutes = this.#rules.pullMinutes + (strokes - 1) * this.#rules.strokeMinutes;
+    return free > ready ? { sheet, pull, minutes, ready: free, ink: null } : { sheet, pull, minutes, ready, ink };
   }
 
   /** On the bed named, or on the one that is done with it first. */

@@ -9,6 +9,8 @@ export interface PressRules {
   start: TimelineStart;
   clock: DayClock;
   pullMinutes: number;
+  /** Each stroke after the first of a pull. */
+  strokeMinutes: number;
   mountMinutes: number;
   washUpMinutes: number;
   registerMinutes: number;
@@ -29,6 +31,7 @@ export function pressRules(input: TimelineInput): PressRules {
     start,
     clock: dayClock(visit),
     pullMinutes: 60 / times.pullsPerHour,
+    strokeMinutes: times.strokeMinutes ?? 0,
     mountMinutes: times.mountMinutes,
     washUpMinutes: times.washUpMinutes,
     registerMinutes: times.registerMinutes ?? DEFAULT_PRESS_TIMES.registerMinutes,

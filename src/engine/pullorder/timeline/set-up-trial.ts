@@ -8,6 +8,8 @@ export interface WaitingSheet {
   pull: number;
   ready: number;
   ink: string | null;
+  /** What its strokes take. */
+  minutes: number;
 }
 
 /** A set-up with the sheets that it prints, those that dry first first, and how long its films keep them in the racks. */
@@ -52,7 +54,7 @@ export class SetUpTrial {
     if (!isMixed) this.#work('mix', mixMinutes);
     if (previous?.screen !== setUp.screen) this.#work('mount', mountMinutes);
     else if (previous.offset !== setUp.offset) this.#work('register', registerMinutes);
-    for (let test = 0; test < this.#rules.testPulls; test++) this.#print(this.end);
+    for (let test = 0; test < this.#rules.testPulls; test++) this.#print(this.end, this.#rules.pullMinutes);
   }
 
   /**
@@ -78,7 +80,7 @@ export class SetUpTrial {
     this.parts.push({ kind, from, to: this.end });
   }
 
-  #pull({ sheet, ready, ink }: WaitingSheet, wet: Float64Array): void {
+  #pull({ sheet, ready, ink, minutes: pullMinutes }: WaitingSheet, wet: Float64Array): void {
     const { clock, rackPlaces } = this.#rules;
     const now = this.end;
     const racked = rackPlaces < Infinity ? rackFree(wet, sheet, Math.max(now, ready), rackPlaces) : 0;
@@ -91,16 +93,16 @@ export class SetUpTrial {
       if (ready > now && ink !== null) this.waitFor.set(ink, (this.waitFor.get(ink) ?? 0) + ready - now);
       this.parts.push({ kind: 'wait', from: now, to: until });
     }
-    const at = this.#print(until);
+    const at = this.#print(until, pullMinutes);
     if (this.first < 0) this.first = at;
     this.ends.push(this.end);
   }
 
   /** One pull as soon after a moment as lunch allows. @returns when it begins */
-  #print(from: number): number {
-    const { clock, pullMinutes } = this.#rules;
-    const at = clock.pieceStart(from, pullMinutes);
-    this.end = at + pullMinutes;
+  #print(from: number, minutes: number): number {
+    const { clock } = this.#rules;
+    const at = clock.pieceStart(from, minutes);
+    this.end = at + minutes;
     const last = this.parts.at(-1);
     if (last?.kind === 'print') last.to = this.end;
     else this.parts.push({ kind: 'print', from: at, to: this.end });
