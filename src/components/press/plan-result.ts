@@ -1,6 +1,7 @@
 import { html, nothing } from 'lit';
 import { ticksOf } from '../../engine/log/ticks/ticking.ts';
 import { setUpsDone } from '../../engine/log/ticks/ticks.ts';
+import type { Advice } from '../../engine/visit/advice/advice.ts';
 import type { FitChoice } from '../../engine/visit/fit-choice.ts';
 import type { AppStore } from '../app-store.ts';
 import '../ui/log/log-sheets.ts';
@@ -10,6 +11,7 @@ import { counted } from '../ui/words.ts';
 import { awakeBox, type KeepAwake } from './log/keep-awake.ts';
 import type { TickAnswer } from './log/tick-asking.ts';
 import './grid/set-up-grid.ts';
+import './plan/advice-list.ts';
 import './plan/day-bars.ts';
 import './plan/fit-choices.ts';
 import { haveReady } from './plan/have-ready.ts';
@@ -69,7 +71,7 @@ export function planResult(result: PlanResult) {
         ></press-set-up-card>
       </div>
     </section>
-    ${advice(visit, made)}
+    ${advice(result, made)}
     ${
       visit.log.events.length === 0
         ? nothing
@@ -95,12 +97,18 @@ function outOfDate(visit: PressVisit) {
   return html`<p class="stale">Out of date: recipes, sheets or figures have changed. <button @click=${() => visit.find()}>Plan again</button></p>`;
 }
 
-/** What would make the visit fit: below what is worked from, so that nothing there moves when it comes or goes. */
-function advice(visit: PressVisit, made: MadePlan) {
+/** What would make the visit fit, or take less: below what is worked from, so that nothing there moves when it comes or goes. */
+function advice({ visit, pictures, drawn }: PlanResult, made: MadePlan) {
   const settled = visit.run.running || visit.outOfDate || visit.log.events.length > 0;
   return settled
     ? nothing
-    : html`<press-fit-choices .made=${made} @fit=${(event: CustomEvent<FitChoice>) => visit.fit(event.detail)}></press-fit-choices>`;
+    : html`<press-fit-choices .made=${made} @fit=${(event: CustomEvent<FitChoice>) => visit.fit(event.detail)}></press-fit-choices>
+      <press-advice
+        .made=${made}
+        .pictures=${pictures}
+        .drawn=${drawn}
+        @advice=${(event: CustomEvent<Advice>) => visit.advise(event.detail)}
+      ></press-advice>`;
 }
 
 /** What is done with the order. @param done set-ups that are ticked all over */

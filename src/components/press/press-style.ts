@@ -65,7 +65,8 @@ export const pressStyles = css`
     background: var(--table);
     font-weight: 600;
   }
-  press-fit-choices {
+  press-fit-choices,
+  press-advice {
     margin-top: var(--space-10);
     max-width: 1000px;
   }

@@ -8,6 +8,7 @@ import { visitHeadOf } from '../../engine/log/visit-head.ts';
 import { visitNow } from '../../engine/log/visit-now.ts';
 import { takenFit } from '../../engine/project/take-fit.ts';
 import { sameVisitInput, visitInputOf } from '../../engine/project/visit-input.ts';
+import type { Advice } from '../../engine/visit/advice/advice.ts';
 import type { FitChoice } from '../../engine/visit/fit-choice.ts';
 import type { VisitInput } from '../../engine/visit/visit.ts';
 import { sentenceOf } from '../../workers/client/client.ts';
@@ -186,7 +187,7 @@ export class PressVisit implements ReactiveController {
   }
 
   /** Takes up what makes the visit fit, as one step to undo, with the order that was made for it. */
-  fit(choice: FitChoice): void {
+  fit(choice: Pick<FitChoice, 'runs' | 'press' | 'plan'>): void {
     const { command, plan } = takenFit(choice, this.store.project.recipes, newId);
     this.store.dispatch(command);
     if (plan === null) {
@@ -196,6 +197,19 @@ export class PressVisit implements ReactiveController {
     const kept = new Map(this.store.project.recipes.map((recipe) => [recipe.id, recipe]));
     this.run.put({ plan, input: this.input, recipes: plan.recipes.map(({ id }) => defined(kept.get(id))) });
     this.found();
+  }
+
+  /** Takes advice up: what it changes in the visit as one step to undo, with the order that was planned for it. */
+  advise({ edits, input, plan }: Advice): void {
+    if (edits.every(({ kind }) => kind === 'night')) {
+      const before = defined(this.run.made);
+      const { head } = this.log;
+      this.run.put({ ...before, plan, input: { ...before.input } });
+      this.store.did('begin set-ups the evening before', () => this.goBack(before, head));
+      return;
+    }
+    const { days, beds = 1 } = input.press;
+    this.fit({ runs: input.runs, press: { days, beds }, plan });
   }
 
   /** Logs that sheets of a set-up were pulled, or that they were not. */

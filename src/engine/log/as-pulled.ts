@@ -1,10 +1,9 @@
 import { defined, entryAt } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
-import type { Ink } from '../ink/types.ts';
 import type { Recipe } from '../recipe/types.ts';
 import { studioOfRecipe, recipeOf, type RecipeHead } from '../recipe/write.ts';
 import type { Pull } from '../stack/types.ts';
-import { inkText } from '../visit/registry.ts';
+import { inkId, stocksOfInk, withInk } from '../visit/borrowed-ink.ts';
 import type { SheetUse } from '../visit/visit-problem.ts';
 import { standing } from './events.ts';
 import { measuredPairs, minDeltaEOf, type OrderPairs, outOfTurn } from './turns.ts';
@@ -44,16 +43,6 @@ function onGrid(mm: number): number {
   return Math.round(mm * REGISTER_STEPS_A_MM) / REGISTER_STEPS_A_MM;
 }
 
-/** The id under which a recipe may carry an ink: its own, unless another ink has it. */
-function inkId(ink: Ink, inks: readonly Ink[]): { id: string; known: boolean } {
-  const text = inkText(ink);
-  for (let id = ink.id; ; id += ' b') {
-    const other = inks.find((entry) => entry.id === id);
-    if (other === undefined) return { id, known: false };
-    if (inkText(other) === text) return { id, known: true };
-  }
-}
-
 /**
  * The visit's recipes with the inks that were pulled instead of theirs, so that every sheet can be
  * drawn, weighed out and kept. A recipe without such an ink is the same object. An ink that came
@@ -68,39 +57,9 @@ export function recipesAsPulled(head: VisitHead, events: readonly LogEvent[]): R
     const at = recipeOfSheet.get(event.sheet);
     const recipe = at === undefined ? undefined : recipes[at];
     if (recipe === undefined) continue;
-    recipes[defined(at)] = { ...recipe, inks: withInk(recipe.inks, event.how.ink, stocksOf(event.how.ink, head.recipes)) };
+    recipes[defined(at)] = { ...recipe, inks: withInk(recipe.inks, event.how.ink, stocksOfInk(event.how.ink, head.recipes)) };
   }
   return recipes.map((recipe, at) => (recipe.inks.length === entryAt(head.recipes, at).inks.length ? entryAt(head.recipes, at) : recipe));
-}
-
-/** The stock inks of a mix, from a recipe that has it; null when none has it with all of them. */
-function stocksOf({ mix, ...ink }: Ink, recipes: readonly Recipe[]): Map<string, Ink> | null {
-  if (mix === undefined) return null;
-  const text = inkText(ink);
-  const parts = JSON.stringify(mix);
-  for (const { inks } of recipes) {
-    if (!inks.some((entry) => inkText(entry) === text && JSON.stringify(entry.mix) === parts)) continue;
-    const stocks = new Map(inks.map((entry) => [entry.id, entry]));
-    if (mix.every((part) => stocks.has(part.ink))) return stocks;
-  }
-  return null;
-}
-
-function withInk(inks: readonly Ink[], borrowed: Ink, stocks: Map<string, Ink> | null): Ink[] {
-  const all = [...inks];
-  const add = (ink: Ink): string => {
-    const { id, known } = inkId(ink, all);
-    if (!known) all.push({ ...ink, id });
-    return id;
-  };
-  const { mix, ...bare } = borrowed;
-  if (inkId(borrowed, all).known) return all;
-  if (mix === undefined || stocks === null) add(bare);
-  else {
-    const parts = mix.map((part) => ({ ...part, ink: add(defined(stocks.get(part.ink))) }));
-    add({ ...bare, mix: parts });
-  }
-  return all;
 }
 
 /**

@@ -11,7 +11,7 @@ import type { Command } from './commands/command.ts';
  * @returns the order made for the choice, with the ids that its recipes then have; null when none was made
  */
 export function takenFit(
-  { runs, press, plan }: FitChoice,
+  { runs, press, plan }: Pick<FitChoice, 'runs' | 'press' | 'plan'>,
   kept: readonly Recipe[],
   newId: () => string,
 ): { command: Command; plan: PressPlan | null } {

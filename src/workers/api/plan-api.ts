@@ -1,4 +1,6 @@
 import type { RestInput } from '../../engine/log/rest.ts';
+import type { Advice } from '../../engine/visit/advice/advice.ts';
+import type { Edit } from '../../engine/visit/advice/edits.ts';
 import type { FitChoice } from '../../engine/visit/fit-choice.ts';
 import type { PressPlan, VisitInput } from '../../engine/visit/visit.ts';
 import type { Job } from './request.ts';
@@ -16,10 +18,26 @@ export interface FitRequest {
   plan: PressPlan;
 }
 
+/** A plan that is to take less; with edits only these are tried. */
+export interface AdviceRequest extends FitRequest {
+  edits?: Edit[];
+}
+
+/** How far the search for advice is, and what was found since. */
+export interface AdviceProgress {
+  share: number;
+  found: Advice | null;
+}
+
 /** Pull orders of a visit. */
 export interface PlanApi {
   /** @throws EngineError 'plan.stopped' when the job was cancelled before any order was found */
   plan(request: Job<PlanRequest>, onBest: (plan: PressPlan) => void): Promise<PressPlan>;
+  /**
+   * What to change in a visit so that it takes less.
+   * @returns null when the job was cancelled
+   */
+  advise(request: Job<AdviceRequest>, onProgress: (progress: AdviceProgress) => void): Promise<Advice[] | null>;
   /**
    * What to leave out of a visit, or how much longer to stay, so that it fits.
    * @param onProgress gets the share that is done, 0–1

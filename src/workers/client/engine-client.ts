@@ -8,6 +8,7 @@ import type { MatchResult } from '../../engine/ink/mix/match.ts';
 import type { Lab } from '../../engine/ink/types.ts';
 import type { PlaceReading } from '../../engine/stack/look/read-place.ts';
 import type { Pull } from '../../engine/stack/types.ts';
+import type { Advice } from '../../engine/visit/advice/advice.ts';
 import type { FitChoice } from '../../engine/visit/fit-choice.ts';
 import type { PressPlan } from '../../engine/visit/visit.ts';
 import type { EngineApi } from '../api/engine-api.ts';
@@ -22,7 +23,7 @@ import type {
   SheetRequest,
   ViewRequest,
 } from '../api/picture-api.ts';
-import type { FitRequest, PlanRequest } from '../api/plan-api.ts';
+import type { AdviceProgress, AdviceRequest, FitRequest, PlanRequest } from '../api/plan-api.ts';
 import type { ForStudio, Keyed } from '../api/request.ts';
 import type { ExploreRequest, PinRequest, VeilFind, VeilProgress, VeilRequest, WallBatch, WallEnd, WallRequest } from '../api/wall-api.ts';
 import { runAtDesk } from './desk-job.ts';
@@ -136,6 +137,10 @@ export class EngineClient {
 
   plan(request: PlanRequest, control: JobControl<PressPlan>): Promise<PressPlan> {
     return this.run(control, (seat, job, onBest) => seat.api.plan({ ...request, job }, onBest));
+  }
+
+  advise(request: AdviceRequest, control: JobControl<AdviceProgress>): Promise<Advice[] | null> {
+    return this.run(control, (seat, job, onProgress) => seat.api.advise({ ...request, job }, onProgress));
   }
 
   whatToDrop(request: FitRequest, control: JobControl<number>): Promise<FitChoice[] | null> {

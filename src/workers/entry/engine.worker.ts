@@ -18,6 +18,7 @@ import { overlapsOf } from '../../engine/order/overlaps.ts';
 import { drawerShape } from '../../engine/shapes/place/drawer-shape.ts';
 import { readShapes } from '../../engine/shapes/read/read-shapes.ts';
 import type { Studio } from '../../engine/studio/studio.ts';
+import { adviseOn } from '../../engine/visit/advice/advice.ts';
 import { OVERLAP_TOLERANCE_MM } from '../../engine/visit/visit-problem.ts';
 import { planVisit, type PressPlan } from '../../engine/visit/visit.ts';
 import { whatToDrop } from '../../engine/visit/what-to-drop.ts';
@@ -109,6 +110,7 @@ const inks: InkApi = {
 };
 
 const plans: PlanApi = {
+  advise: ({ job, input, plan, edits }, onProgress) => jobs.find(job, adviseOn(input, plan, edits), onProgress),
   whatToDrop: ({ job, input, plan }, onProgress) => jobs.find(job, whatToDrop(input, plan), onProgress),
   async plan({ job, input, budgetMs }, onBest) {
     let last: PressPlan | null = null;

@@ -36,7 +36,7 @@ async function atPress() {
 
 /** A finger on the middle of something, as the browser itself takes it. */
 async function tap(touch: CDPSession, on: Locator): Promise<void> {
-  await on.scrollIntoViewIfNeeded();
+  await on.evaluate((element) => element.scrollIntoView({ block: 'center' }));
   const box = (await on.boundingBox())!;
   const point = { x: box.x + box.width / 2, y: box.y + box.height / 2, id: 1 };
   await touch.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: [point] });
@@ -45,13 +45,16 @@ async function tap(touch: CDPSession, on: Locator): Promise<void> {
 
 const tile = (of: Locator, number: number): Locator => of.getByRole('checkbox', { name: `Sheet ${number} pulled`, exact: true });
 
-/** Where every tile and button to tick stands. */
+/** Where every tile and button to tick stands on the page that is scrolled. */
 function placesOf(press: Locator): Promise<string[]> {
-  return press
-    .locator('press-sheet-tiles button')
-    .evaluateAll((all) =>
-      all.map((each) => [each.getAttribute('aria-label'), ...Object.values(each.getBoundingClientRect().toJSON() as object)].join()),
-    );
+  return press.locator('press-sheet-tiles button').evaluateAll((all) => {
+    const [first] = all;
+    const dialog = ((first?.getRootNode() as ShadowRoot).host as HTMLElement).closest('dialog')!;
+    return all.map((each) => {
+      const { left, top, width, height } = each.getBoundingClientRect();
+      return [each.getAttribute('aria-label'), left, top + dialog.scrollTop, width, height].join();
+    });
+  });
 }
 
 /** Goes on to the first set-up on whose tiles something speaks against a tick. */

@@ -7,6 +7,7 @@ export const logPressStyle = css`
     inset: 0;
     overflow-y: auto;
     overscroll-behavior: contain;
+    scroll-padding-bottom: 90px;
   }
   .face {
     display: grid;

@@ -4,7 +4,7 @@ import type { Pull } from '../../stack/types.ts';
 export type Lay = Pick<Pull, 'dxMm' | 'dyMm' | 'turnDeg'>;
 
 /** Names an offset and turn, for the planner. */
-function layText({ dxMm, dyMm, turnDeg }: Lay): string {
+export function layText({ dxMm, dyMm, turnDeg }: Lay): string {
   return JSON.stringify([dxMm, dyMm, turnDeg]);
 }
 

@@ -1,0 +1,151 @@
+import { html, LitElement, nothing, type PropertyValues } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { entryAt } from '../../../engine/base/at.ts';
+import { type Advice, adviceFigures, type AdviceGoal, bestFirst } from '../../../engine/visit/advice/advice.ts';
+import type { Edit } from '../../../engine/visit/advice/edits.ts';
+import { engineFor } from '../../../workers/client/client.ts';
+import type { MadePlan } from '../../output/made-plan.ts';
+import { controls } from '../../ui/controls-style.ts';
+import '../../ui/kit/number-field.ts';
+import type { NumberPick } from '../../ui/kit/number-field.ts';
+import '../../ui/kit/progress.ts';
+import { printImage } from '../../ui/print/print-image.ts';
+import type { StatePictures } from '../../ui/print/state-pictures.ts';
+import { counted } from '../../ui/words.ts';
+import { Work } from '../../ui/work.ts';
+import { adviceStyle } from './advice-style.ts';
+import { adviceWords, changeWords, savedWords } from './advice-words.ts';
+
+const GOALS: readonly { goal: AdviceGoal; words: string }[] = [
+  { goal: 'mounts', words: 'fewest screen mounts' },
+  { goal: 'days', words: 'fewest days and hours' },
+  { goal: 'inks', words: 'fewest inks on one day' },
+];
+
+/**
+ * What could be changed in a visit so that it takes less, each planned before it is shown, best first
+ * for what somebody wants least of.
+ * @fires advice CustomEvent<Advice>: the one to take
+ */
+@customElement('press-advice')
+export class AdviceList extends LitElement {
+  static override styles = [controls, adviceStyle];
+
+  @property({ attribute: false }) made!: MadePlan;
+  @property({ attribute: false }) pictures!: StatePictures;
+  /** Changes when a picture has arrived, so that the list is drawn again. */
+  @property({ type: Number }) drawn = 0;
+  @state() private goal: AdviceGoal = 'mounts';
+  /** What was found so far, in the order in which it was. */
+  @state() private found: readonly Advice[] = [];
+  @state() private asked = false;
+  /** The recipe of which fewer sheets are tried, by run, and how many fewer. */
+  @state() private run = 0;
+  @state() private fewer = 1;
+  private readonly work = new Work<Advice[]>(this);
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (!changed.has('made') || changed.get('made') === undefined) return;
+    this.work.clear();
+    this.found = [];
+    this.asked = false;
+  }
+
+  private look(edits?: Edit[]): void {
+    const { input, plan } = this.made;
+    this.asked = true;
+    if (edits === undefined) this.found = [];
+    void this.work.start((control) =>
+      engineFor('plan').advise(
+        { input, plan, ...(edits === undefined ? {} : { edits }) },
+        {
+          signal: control.signal,
+          onProgress: ({ share, found }) => {
+            if (found !== null) this.found = [...this.found, found];
+            control.onProgress(share);
+          },
+        },
+      ),
+    );
+  }
+
+  private pair({ changes, input }: Advice) {
+    const [most] = changes;
+    if (most === undefined) return nothing;
+    const was = entryAt(this.made.input.runs, most.run).recipe;
+    const is = entryAt(input.runs, most.run).recipe;
+    const shape = was.paper.widthMm / was.paper.heightMm;
+    return html`<div class="pair">
+      ${printImage(this.pictures.of(was, was.pulls), `${was.title} as it is`, shape)}
+      <span aria-hidden="true">→</span>
+      ${printImage(this.pictures.of(is, is.pulls), `${was.title} as it would be`, shape)}
+    </div>`;
+  }
+
+  private row(advice: Advice) {
+    const { made } = this;
+    const words = adviceWords(advice, made);
+    return html`<li>
+      <div class="words">
+        <p><b>${words}</b></p>
+        <p>${savedWords(adviceFigures(made.plan), advice.figures)}</p>
+        <p class="soft small">${changeWords(advice, made)}</p>
+      </div>
+      ${this.pair(advice)}
+      <button aria-label="${words}: do it" @click=${() => this.dispatchEvent(new CustomEvent<Advice>('advice', { detail: advice }))}>Do it</button>
+    </li>`;
+  }
+
+  /** Fewer sheets of a recipe, as many as somebody likes. */
+  private fewerSheets() {
+    const { runs } = this.made.input;
+    const most = (runs[this.run]?.sheets ?? 1) - 1;
+    return html`<div class="ask">
+      <ps-number label="Sheets fewer" whole min="1" max=${Math.max(1, most)} .value=${Math.min(this.fewer, Math.max(1, most))} @pick=${(event: NumberPick) => (this.fewer = event.detail)}></ps-number>
+      <label
+        >of
+        <select aria-label="Recipe of which fewer sheets are tried" @change=${(event: Event) => (this.run = Number((event.target as HTMLSelectElement).value))}>
+          ${runs.map(({ recipe, sheets }, run) => html`<option value=${run} ?selected=${run === this.run}>${recipe.title}, ${counted(sheets, 'sheet')}</option>`)}
+        </select></label
+      >
+      <button ?disabled=${most < 1 || this.work.running} @click=${() => this.look([{ kind: 'sheets', run: this.run, fewer: Math.min(this.fewer, most) }])}>Plan with fewer</button>
+    </div>`;
+  }
+
+  private results() {
+    const { running, failure, progress } = this.work;
+    if (failure !== '') return html`<p class="soft">${failure}</p>`;
+    const sorted = bestFirst(this.found, adviceFigures(this.made.plan), this.goal);
+    const words =
+      sorted.length === 0 ? 'Nothing better was found.' : `Found ${counted(sorted.length, 'way')}, the most for the least change first.`;
+    return html`${
+      running
+        ? html`<div class="ask"><ps-progress label="Planning what could be changed" words="${Math.round(100 * progress)} %" .value=${progress} @stop=${() => this.work.stop()}></ps-progress></div>`
+        : html`<p class="soft" role="status">${words}</p>`
+    }
+      <ol aria-label="Advice">
+        ${sorted.map((advice) => this.row(advice))}
+      </ol>`;
+  }
+
+  override render() {
+    return html`<h2>What a printer would change</h2>
+      <p class="soft small">Each way is planned anew before it is shown, with what it saves and how far the prints move.</p>
+      <div class="ask">
+        <label
+          >Rather
+          <select @change=${(event: Event) => (this.goal = (event.target as HTMLSelectElement).value as AdviceGoal)}>
+            ${GOALS.map(({ goal, words }) => html`<option value=${goal} ?selected=${goal === this.goal}>${words}</option>`)}
+          </select></label
+        >
+        <button ?disabled=${this.work.running} @click=${() => this.look()}>Look for advice</button>
+      </div>
+      ${this.fewerSheets()} ${this.asked ? this.results() : nothing}`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'press-advice': AdviceList;
+  }
+}
