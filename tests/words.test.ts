@@ -42,6 +42,7 @@ const UNUSED: readonly Unused[] = [
   { word: /go on from this/iu, instead: 'More from this print' },
   { word: />\s*another seed\s*<|>\s*seed\s*<|label: 'seed'/iu, instead: 'name of the wall' },
   { word: /\bshift up to|shifts (snap|go)\b/iu, instead: 'offset' },
+  { word: />\s*put it down\s*</iu, instead: 'Add the pull, Add the veil' },
   { word: /register moves?\b/iu, instead: 'change of offset' },
   { word: /\.bad-lay\b|pull-shift/u, instead: 'offset' },
 ];

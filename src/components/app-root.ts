@@ -222,7 +222,7 @@ export class AppRoot extends LitElement {
         ${this.rooms()}
       </main>
       ${this.renderNotices()}
-      <ps-key-list heading="Keys in the ${roomEntry(store.room).label}" .keys=${roomEntry(store.room).keys}></ps-key-list>
+      <ps-key-list heading="Keys: ${roomEntry(store.room).label}" .keys=${roomEntry(store.room).keys}></ps-key-list>
     `;
   }
 }

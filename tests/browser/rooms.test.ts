@@ -40,7 +40,7 @@ describe('the rooms', () => {
     for (const { label, element, keys } of ROOMS) {
       await enter(page, label);
       await page.locator(element).waitFor();
-      const list = page.getByRole('dialog', { name: `Keys in the ${label}` });
+      const list = page.getByRole('dialog', { name: `Keys: ${label}` });
       await page.keyboard.press('?');
       await expect.poll(() => list.locator('dt').allTextContents()).toEqual([...keys.map(([key]) => key), ...EVERYWHERE]);
       await page.keyboard.press('Escape');
@@ -56,7 +56,7 @@ describe('the rooms', () => {
     await name.fill('');
     await name.press('?');
     expect(await name.inputValue()).toBe('?');
-    expect(await page.getByRole('dialog', { name: 'Keys in the Wall' }).isVisible()).toBe(false);
+    expect(await page.getByRole('dialog', { name: 'Keys: Wall' }).isVisible()).toBe(false);
     expect(errors).toEqual([]);
     await context.close();
   });

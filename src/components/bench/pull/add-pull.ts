@@ -154,7 +154,7 @@ export class AddPull extends LitElement {
       <p class="small soft">It goes down last; move it earlier in the strip.</p>
       <div class="buttons">
         <button type="button" @click=${() => this.dialog.close()}>Cancel</button>
-        <button class="main" type="submit" ?disabled=${!screens.some((screen) => screen.id === this.screen) || this.ink === ''}>Put it down</button>
+        <button class="main" type="submit" ?disabled=${!screens.some((screen) => screen.id === this.screen) || this.ink === ''}>Add the pull</button>
       </div>
     </form>`;
   }

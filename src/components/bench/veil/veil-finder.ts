@@ -142,7 +142,7 @@ export class VeilFinder extends LitElement {
       ${find === null || (run.running && proposals.length === 0) ? nothing : this.renderFound(find)}
       <div class="buttons">
         <button type="button" @click=${() => this.dialog.close()}>Cancel</button>
-        <button class="main" type="submit" ?disabled=${proposals.length === 0}>Put it down</button>
+        <button class="main" type="submit" ?disabled=${proposals.length === 0}>Add the veil</button>
       </div>
     </form>`;
   }

@@ -35,7 +35,7 @@ export class KeyList extends LitElement {
     `,
   ];
 
-  /** 'Keys of the wall'. */
+  /** 'Keys: Wall'. */
   @property() heading = 'Keys';
   @property({ attribute: false }) keys: readonly KeyWords[] = [];
   @query('dialog') private dialog!: HTMLDialogElement;

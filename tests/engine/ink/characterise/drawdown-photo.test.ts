@@ -77,7 +77,16 @@ describe('coloursFromPhoto', () => {
       ),
     ).toEqual(['photo.clipped 1']);
     expect(codes(bare, [[250, 250, 250]], paper)).toEqual(['photo.above-white 0']);
-    expect(codes(bare, [[120, NaN, 60]], paper)).toEqual(['photo.bad-patch 0']);
+    for (const bad of [
+      [120, NaN, 60],
+      [120, -1, 60],
+      [120, 256, 60],
+      [120, 60],
+    ])
+      expect(codes(bare, [bad as unknown as PatchRgb], paper)).toEqual(['photo.bad-patch 0']);
+    // No light in a channel is a colour; a patch as light as the paper is not lighter; and one that is clipped is not told twice.
+    expect(codes(bare, [[0, 120, 60], bare.white], paper)).toEqual([]);
+    expect(codes(bare, [[255, 250, 250]], paper)).toEqual(['photo.clipped 0']);
     expect(coloursFromPhoto({ white: bare.black, black: bare.white }, [[120, 80, 60]], paper)).toMatchObject({
       labs: null,
       problems: [{ code: 'photo.no-contrast', where: 'black' }],

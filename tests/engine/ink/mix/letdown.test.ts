@@ -50,6 +50,15 @@ describe('letdownFor', () => {
     expect(byStrokes.map(({ strokes, parts }) => parts / (2 * strokes - 1))).toEqual([1, 1, 1]);
   });
 
+  it('should find the very parts where they lie between the places that are looked over', () => {
+    // A base that does nothing, as heavy as the ink: parts of base = 1 ÷ depth − 1.
+    const clear: Ink = { ...base, kx: base.kx.map(() => 0), sx: base.sx.map(() => 0), densityGPerCm3: rust!.densityGPerCm3 };
+    const partsAt = (depth: number): number => letdownFor({ depth }, rust!, clear, { ground, strokeGain: 0.4, strokes: [1] })[0]!.parts;
+    for (const parts of [0, 0.1, 0.7, 1.3, 2.9, 4.3, 7.5, 11, 17, 23, 31, 37, 40]) expect(partsAt(1 / (1 + parts))).toBeCloseTo(parts, 9);
+    // More than the most base that is tried.
+    expect(partsAt(1 / 60)).toBe(40);
+  });
+
   it('should need more base on a mesh that carries more', () => {
     const meshes = [
       { threadsPerCm: 43, threadUm: 80 },
