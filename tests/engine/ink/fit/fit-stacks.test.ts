@@ -1,7 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { deltaE2000 } from '../../../../src/engine/colour/delta-e.ts';
 import { labD50, type Lab } from '../../../../src/engine/colour/lab.ts';
+import { filmFactor } from '../../../../src/engine/ink/film/film-factor.ts';
 import { fitFilms } from '../../../../src/engine/ink/fit/fit-stacks.ts';
+import { fitTargetSteps } from '../../../../src/engine/ink/fit/fit-target.ts';
+import { ink } from '../../order/drawer.ts';
 
 interface Press {
   trapping: number;
@@ -20,12 +23,12 @@ const PAPER = Array.from({ length: 36 }, (_, band) => 0.7 + (0.15 * band) / 35);
  * What an instrument reads of a stack, by the textbook's hyperbolic forms, without the engine's films.
  * Sources: Kubelka (1948), J. Opt. Soc. Am. 38(5), 448–457; Saunderson (1942), ibid. 32(12), 727–736.
  */
-function read(films: readonly string[], { trapping, k2 }: Press): number[] {
+function read(films: readonly string[], { trapping, k2 }: Press, thick = 1): number[] {
   return PAPER.map((paper, band) => {
     let r = paper / (1 - k2 + k2 * paper);
     films.forEach((film, i) => {
       const [absorb, scatter] = INKS[film]!;
-      const x = i === 0 ? 1 : trapping;
+      const x = thick * (i === 0 ? 1 : trapping);
       const a = 1 + absorb(band) / scatter;
       const b = Math.sqrt(a * a - 1);
       const coth = 1 / Math.tanh(b * scatter * x);
@@ -118,6 +121,41 @@ describe('fitFilms', () => {
     expect(() => fitFilms({ samples: [a, b, ...nonsense], paper })).toThrow(/^The squares contradict each other, .*\.$/);
     const { fit } = misses({ trapping: 0.8, k2: 0.4 }, 'lab');
     expect(() => fit.predict(['moss'])).toThrow(/^“moss” is in no square; the films are fern, rose, straw\.$/);
+  });
+
+  it('should refuse a surface that no print has', () => {
+    expect(() => misses({ trapping: 0.85, k2: 0.965 }, 'reflectance')).toThrow(
+      /^The surface would throw back 0\.9\d of the light inside, and only 0 to 0\.9 happens on prints; .*\.$/,
+    );
+  });
+
+  it('should find the film of another mesh', () => {
+    // Twice the ink volume, of which only 1.7 films arrive.
+    const mesh = { threadsPerCm: 43, threadUm: 80 };
+    const own = { threadsPerCm: 90, threadUm: 48 };
+    const inks = Object.keys(INKS).map((id) => ({
+      ...ink(
+        id,
+        () => 1,
+        () => 0.1,
+      ),
+      mesh: own,
+    }));
+    const volume = filmFactor(inks[0]!, mesh);
+    const press = { trapping: 0.8, k2: 0.4 };
+    const squares = [...TOLD, ['fern'], ['rose']].map((films, i) => {
+      const thick = i < TOLD.length ? 1 : 0.85 * volume;
+      return {
+        films: films.map((id) => ({ ink: id, ...(i < TOLD.length ? {} : { mesh }) })),
+        reflectance: read(films, press, thick),
+      };
+    });
+    const run = fitTargetSteps({ squares, inks, paper: { reflectance: read([], press) } });
+    let next = run.next();
+    while (!next.done) next = run.next();
+    expect(next.value.meshes).toHaveLength(1);
+    expect(next.value.meshes[0]!.factor).toBeCloseTo(0.85, 1);
+    expect(next.value.looDeltaE).toBeLessThan(1);
   });
 
   it('should refuse trapping that no press has', () => {
