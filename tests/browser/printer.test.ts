@@ -126,7 +126,9 @@ describe('the printer', () => {
     // A visit takes days: after a reload the same order stands there, with what was ticked.
     const headline = await head.textContent();
     const boxes = page.getByRole('checkbox', { name: /^Sheet \d+ pulled/ });
-    await boxes.first().check();
+    // A tick shows when it is on the disk.
+    await boxes.first().click();
+    await expect.poll(() => boxes.first().isChecked()).toBe(true);
     const ticked = await boxes.first().getAttribute('aria-label');
     await expect
       .poll(
