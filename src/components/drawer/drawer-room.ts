@@ -222,6 +222,7 @@ export class DrawerRoom extends RoomElement {
             .screens=${studio.screens}
             .shapes=${studio.shapes}
             .paper=${studio.paper}
+            .frames=${this.store.project.frames}
             .chosen=${open?.id ?? null}
             @choose=${(event: CustomEvent<string>) => this.choose(event.detail)}
           ></screen-rack>`

@@ -2,6 +2,7 @@ import { html, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { THREAD_UM, THREADS_PER_CM } from '../../engine/base/limits.ts';
 import { roundTo } from '../../engine/base/units.ts';
+import { type FrameState, frameState, withFrame } from '../../engine/explore/prepare/frames.ts';
 import { checkMesh, openingUm } from '../../engine/shapes/place/mesh-size.ts';
 import { placeInMiddle, reachBeyondMm } from '../../engine/shapes/place/new-screen.ts';
 import type { Mesh, PlacedShape, Screen } from '../../engine/shapes/types.ts';
@@ -13,6 +14,13 @@ import { putOnBench } from '../ui/put-on-bench.ts';
 import { editorStyles } from './editor-style.ts';
 import './sheet-preview.ts';
 import type { Move } from './sheet-preview.ts';
+
+/** How a screen may stand, in words. */
+const FRAMES: readonly (readonly [FrameState, string])[] = [
+  ['drawn', 'drawn, not made'],
+  ['to make', 'to make'],
+  ['made', 'made'],
+];
 
 /** One screen: what lies on it and where, its mesh, and the way to the Bench. */
 @customElement('screen-editor')
@@ -76,6 +84,10 @@ export class ScreenEditor extends StoreElement {
     this.change({ placed: this.screen.placed.filter((_, i) => i !== index) });
   }
 
+  private setFrame(state: FrameState): void {
+    this.store.dispatch({ kind: 'set-frames', frames: withFrame(this.store.project.frames, this.screen.id, state) });
+  }
+
   private removeScreen(): void {
     const { number, name } = this.screen;
     if (this.store.dispatch({ kind: 'remove-screen', screen: this.screen.id })) {
@@ -85,7 +97,7 @@ export class ScreenEditor extends StoreElement {
 
   override render() {
     const { screen } = this;
-    const { drawer: studio, bench } = this.store.project;
+    const { drawer: studio, bench, frames } = this.store.project;
     const placed = this.draft ?? screen.placed;
     const uses = bench.filter((pull) => pull.screen === screen.id).length;
     return html`
@@ -119,6 +131,12 @@ export class ScreenEditor extends StoreElement {
           ${studio.shapes.map((shape) => html`<option value=${shape.id}>${shape.name}</option>`)}
         </select>
         <button ?disabled=${studio.shapes.length === 0} @click=${this.addShape}>Add to the screen</button>
+      </div>
+      <div class="row frame">
+        <label for="frame">The screen is</label>
+        <select id="frame" @change=${(event: Event) => this.setFrame((event.target as HTMLSelectElement).value as FrameState)}>
+          ${FRAMES.map(([value, text]) => html`<option value=${value} ?selected=${value === frameState(screen.id, frames)}>${text}</option>`)}
+        </select>
       </div>
       <section aria-label="Mesh">
         <h3>Mesh</h3>

@@ -1,6 +1,7 @@
 import { css, html, LitElement, nothing, svg } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
+import { type Frames, frameState } from '../../engine/explore/prepare/frames.ts';
 import type { Paper } from '../../engine/ink/types.ts';
 import type { PlacedShape, Screen, Shape } from '../../engine/shapes/types.ts';
 import { controls } from '../ui/controls-style.ts';
@@ -110,6 +111,7 @@ export class ScreenRack extends LitElement {
   @property({ attribute: false }) screens: readonly Screen[] = [];
   @property({ attribute: false }) shapes: readonly Shape[] = [];
   @property({ attribute: false }) paper!: Paper;
+  @property({ attribute: false }) frames: Frames | undefined;
   @property() chosen: string | null = null;
   @state() private sought = '';
 
@@ -118,6 +120,11 @@ export class ScreenRack extends LitElement {
     const sorted = this.screens.toSorted((a, b) => a.number - b.number);
     if (words === '' || this.screens.length < SEARCH_FROM) return sorted;
     return sorted.filter((screen) => String(screen.number) === words || screen.name.toLowerCase().includes(words));
+  }
+
+  private stateOf({ id }: Screen): string {
+    const state = frameState(id, this.frames);
+    return state === 'drawn' ? '' : `, ${state}`;
   }
 
   override render() {
@@ -158,7 +165,7 @@ export class ScreenRack extends LitElement {
               <span class="label">
                 <span class="number"><span class="visually-hidden">Screen</span> ${screen.number}</span>
                 <span class="name">${screen.name}</span>
-                <span class="sub">${screen.mesh.threadsPerCm}/cm – ${screen.mesh.threadUm} µm</span>
+                <span class="sub">${screen.mesh.threadsPerCm}/cm – ${screen.mesh.threadUm} µm${this.stateOf(screen)}</span>
               </span>
             </button>
           </li>`,

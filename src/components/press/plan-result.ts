@@ -80,7 +80,7 @@ export function planResult(result: PlanResult) {
           <ps-log-sheets .store=${store} .log=${visit.log} .pictures=${pictures} .drawn=${drawn}></ps-log-sheets>
         </section>`
     }
-    ${haveReady(made)}
+    ${haveReady(made, store.project)}
   `;
 }
 

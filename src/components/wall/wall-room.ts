@@ -1,10 +1,13 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
+import { atHand } from '../../engine/explore/prepare/frames.ts';
 import { rememberSeen, seenBefore } from '../../engine/explore/search/seen.ts';
 import { MAX_VARIANTS } from '../../engine/explore/settings/setting-table.ts';
 import type { Pin } from '../../engine/recipe/prints/pinned-prints.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import { controls } from '../ui/controls-style.ts';
+import './prepare/prepare-screens.ts';
+import type { PrepareScreens } from './prepare/prepare-screens.ts';
 import { PrintDeeds } from './print/print-deeds.ts';
 import type { DerivedAsk, DerivedEvent } from './run/derived-ask.ts';
 import { type SettingsChange, SettingsCheck } from './run/settings-check.ts';
@@ -30,6 +33,7 @@ export class WallRoom extends LitElement {
 
   @property({ attribute: false }) store!: AppStore;
   @query('wall-view') private view!: WallView;
+  @query('wall-prepare-screens') private preparing!: PrepareScreens;
   @state() private narrow = false;
   /** On a narrow page the settings stay folded, so that they do not hide the wall. */
   @state() private unfolded = false;
@@ -85,8 +89,8 @@ export class WallRoom extends LitElement {
 
   /** What a wall would be found from now. */
   private get inputs(): WallInputs {
-    const { drawer, bench, explore } = this.store.project;
-    return { studio: drawer, bench, explore, relative: this.store.relative };
+    const { drawer, bench, explore, frames } = this.store.project;
+    return { studio: drawer, bench, explore: atHand(explore, drawer, frames), relative: this.store.relative };
   }
 
   private get problems() {
@@ -248,10 +252,12 @@ export class WallRoom extends LitElement {
         @pin-print=${(event: PrintEvent) => this.deeds.pin(event.detail.index)}
         @print-derived=${(event: DerivedEvent) => this.findDerived(event.detail)}
         @wall-problem=${(event: CustomEvent<string>) => store.trouble('wall', event.detail)}
+        @prepare=${(event: CustomEvent<ReadonlySet<number>>) => this.preparing.show({ variants: run.variants, selected: event.detail })}
         @wall-settled=${() => store.settled('wall')}
       >
         ${bare ? html`<button class="main" @click=${() => store.go('drawer')}>To the Drawer</button>` : nothing}
       </wall-view>
+      <wall-prepare-screens .store=${store}></wall-prepare-screens>
     `;
   }
 }

@@ -53,6 +53,8 @@ export interface ExploreSettings extends LimitSettings {
   maxStrokes?: number | undefined;
   /** A translucent last pull may come over all. */
   veil?: boolean | undefined;
+  /** Whether only screens that are made, or are to be, may print; who asks for a wall applies it (`atHand`). */
+  onlyAtHand?: boolean | undefined;
   /** Screens that every print has, and that none has. */
   mustScreens?: string[] | undefined;
   notScreens?: string[] | undefined;

@@ -109,6 +109,7 @@ export const projectSchema = z.object({
     .array(z.object({ key: z.string().max(LONGEST_SEED), pulls: z.array(pullSchema).min(1).max(MOST_PULLS), lineage: lineageSchema }))
     .max(MOST_PINS)
     .optional(),
+  frames: z.object({ made: z.array(id).max(MOST_ENTRIES), toMake: z.array(id).max(MOST_ENTRIES) }).optional(),
   seen: z
     .array(
       z.object({

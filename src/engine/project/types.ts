@@ -1,3 +1,4 @@
+import type { Frames } from '../explore/prepare/frames.ts';
 import type { SeenRun } from '../explore/search/seen.ts';
 import type { ExploreSettings } from '../explore/types.ts';
 import type { Target } from '../ink/target/target.ts';
@@ -65,6 +66,8 @@ export interface Project {
   editions?: Edition[] | undefined;
   /** Prints pinned to the wall, in their order; absent until one is. */
   pins?: Pin[] | undefined;
+  /** Which screens are made, and which are to be; absent until it is said of one. */
+  frames?: Frames | undefined;
   /** What its walls have shown, seed by seed; absent until one hung. */
   seen?: readonly SeenRun[] | undefined;
 }

@@ -1,3 +1,4 @@
+import type { PrepareAsked, PrepareStep } from '../../engine/explore/prepare/prepare.ts';
 import type { Pull } from '../../engine/stack/types.ts';
 import type { Studio } from '../../engine/studio/studio.ts';
 import type { Picture } from './picture-api.ts';
@@ -75,6 +76,8 @@ export interface WallToolsApi {
   /** @returns points × 2, 0 to 1; null when cancelled */
   embed(request: Job<EmbedRequest>, onProgress: (share: number) => void): Promise<Float32Array | null>;
   difference(request: DifferenceRequest): DifferencePicture;
+  /** For every number of new screens the best set; null when cancelled. */
+  prepare(request: Job<PrepareAsked>, onProgress: (share: number) => void): Promise<PrepareStep[] | null>;
   /**
    * @param request with a TrueType file for a PDF; null for a PNG
    * @returns null when cancelled

@@ -1,3 +1,4 @@
+import type { PrepareAsked, PrepareStep } from '../../engine/explore/prepare/prepare.ts';
 import type {
   ContactSheetRequest,
   DifferencePicture,
@@ -25,6 +26,10 @@ export class WallToolsClient {
 
   embed(request: EmbedRequest, control: JobControl<number>): Promise<Float32Array | null> {
     return this.run(control, (api, job, onProgress) => api.embed({ ...request, job }, onProgress));
+  }
+
+  prepare(request: PrepareAsked, control: JobControl<number>): Promise<PrepareStep[] | null> {
+    return this.run(control, (api, job, onProgress) => api.prepare({ ...request, job }, onProgress));
   }
 
   difference(request: DifferenceRequest): Promise<DifferencePicture> {

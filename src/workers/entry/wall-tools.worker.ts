@@ -1,4 +1,5 @@
 import * as Comlink from 'comlink';
+import { prepareSteps } from '../../engine/explore/prepare/prepare.ts';
 import { serve } from '../api/serve.ts';
 import type { WallToolsApi } from '../api/wall-tools-api.ts';
 import { differencePicture } from '../jobs/difference-picture.ts';
@@ -36,6 +37,7 @@ const tools: WallToolsApi = {
     jobs.cancel(job);
   },
   embed: ({ job, points, dimensions, seed }, onProgress) => jobs.find(job, embedSteps(points, dimensions, seed), onProgress),
+  prepare: ({ job, ...asked }, onProgress) => jobs.find(job, prepareSteps(asked), onProgress),
   difference(request) {
     const found = differencePicture(request);
     return Comlink.transfer(found, [found.picture.pixels.buffer]);

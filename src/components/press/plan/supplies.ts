@@ -1,9 +1,10 @@
 import { css, html, nothing } from 'lit';
 import { entryAt } from '../../../engine/base/at.ts';
 import { minutesText } from '../../../engine/base/words.ts';
+import type { FrameState } from '../../../engine/explore/prepare/frames.ts';
 import { stackMinutesOf } from '../../../engine/ink/film/drying.ts';
 import { paperToCut, REJECTS_A_PULL, withRejects } from '../../../engine/visit/paper-needs.ts';
-import type { VisitInk } from '../../../engine/visit/registry.ts';
+import type { VisitInk, VisitScreen } from '../../../engine/visit/registry.ts';
 import { screensToMake } from '../../../engine/visit/screens-to-make.ts';
 import type { PressPlan } from '../../../engine/visit/visit.ts';
 import '../../ui/kit/ink-chip.ts';
@@ -186,8 +187,14 @@ function rejectWords(rows: readonly { good: number; pulls: number }[]): string {
   return [...groups].map(([words, letters]) => `${named(letters)} ${letters.length === 1 ? 'takes' : 'take'} ${words}`).join(', ');
 }
 
-/** Frames to have at hand, in the order in which they are first mounted. */
-export function screenTable({ plan, recipes }: Pick<MadePlan, 'plan' | 'recipes'>) {
+/**
+ * Frames to have at hand, in the order in which they are first mounted.
+ * @param stateOf whether a screen is made, where that is known
+ */
+export function screenTable(
+  { plan, recipes }: Pick<MadePlan, 'plan' | 'recipes'>,
+  stateOf: (screen: VisitScreen) => FrameState = () => 'drawn',
+) {
   const { screens, filmM2 } = screensToMake(plan, recipes);
   return supplyTable(
     'Screens',
@@ -196,16 +203,20 @@ export function screenTable({ plan, recipes }: Pick<MadePlan, 'plan' | 'recipes'
     html`
       ${screens.map(
         ({ screen, first, mounts }) => html`<tr>
-          <th scope="row">${screen.key} ${screen.name}</th>
+          <th scope="row">${screen.key} ${screen.name}${stateOf(screen) === 'drawn' ? nothing : html` <span class="soft small">${stateOf(screen)}</span>`}</th>
           <td style="white-space: nowrap">${screen.mesh.threadsPerCm}/cm, ${screen.mesh.threadUm} µm</td>
           <td class="number">${first}</td>
           <td class="number">${counted(mounts, 'time')}</td>
         </tr>`,
       )}
       <tr>
-        <th scope="row" colspan="3">${counted(screens.length, 'screen')} to make; film positives as large as the sheets</th>
+        <th scope="row" colspan="3">${toMakeWords(screens.length, screens.filter(({ screen }) => stateOf(screen) === 'made').length)}; film positives as large as the sheets</th>
         <td class="number"><b>${filmM2.toFixed(2)} m²</b></td>
       </tr>
 `,
   );
+}
+
+function toMakeWords(all: number, made: number): string {
+  return made === 0 ? `${counted(all, 'screen')} to make` : `${counted(all, 'screen')}, ${made} of them made, ${all - made} to make`;
 }

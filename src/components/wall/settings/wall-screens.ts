@@ -2,6 +2,7 @@ import { css, html } from 'lit';
 import { customElement } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import { defined, entryAt } from '../../../engine/base/at.ts';
+import { frameState } from '../../../engine/explore/prepare/frames.ts';
 import { SETTINGS } from '../../../engine/explore/settings/setting-table.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { moreStyles, WallMore } from './setting-fields.ts';
@@ -49,12 +50,19 @@ export class WallScreens extends WallMore {
       explore.mustScreens?.includes(id) === true ? 'must' : explore.notScreens?.includes(id) === true ? 'not' : 'may';
     const conditions = studio.screens.map(({ id }) => conditionOf(id));
     const [must, not] = ['must', 'not'].map((condition) => conditions.filter((each) => each === condition).length);
-    const said = [defined(must) > 0 ? `${must} must` : '', defined(not) > 0 ? `${not} must not` : '']
+    const { onlyAtHand = false } = explore;
+    const there = studio.screens.filter(({ id }) => frameState(id, this.project.frames) !== 'drawn').length;
+    const said = [onlyAtHand ? 'at hand' : '', defined(must) > 0 ? `${must} must` : '', defined(not) > 0 ? `${not} must not` : '']
       .filter((text) => text !== '')
       .join(', ');
     return this.fold(
-      { title: 'Which screens', set: said, fields: ['mustScreens', 'notScreens'] },
+      { title: 'Which screens', set: said, fields: ['mustScreens', 'notScreens', 'onlyAtHand'] },
       () => html`
+      <label class="tick">
+        <input type="checkbox" .checked=${live(onlyAtHand)} @change=${(event: Event) => this.change({ onlyAtHand: (event.target as HTMLInputElement).checked || undefined })} />
+        ${SETTINGS.onlyAtHand.label}
+      </label>
+      <p class="soft small">${there === 0 ? 'No screen is made or to make yet, so this leaves all screens; the Drawer says of each.' : `${there} of ${studio.screens.length} screens are at hand.`}</p>
       ${this.wrong('mustScreens')}${this.wrong('notScreens')}
       <ul aria-label="Screens of the Drawer">
         ${studio.screens.map(

@@ -7,7 +7,7 @@ import '../hang/hang-choice.ts';
 import { BY_NUMBER, type HangChoice } from '../hang/hanging.ts';
 import { MOST_COMPARED } from '../print/compare-prints.ts';
 
-export type LineAction = 'filter' | 'compare' | 'between' | 'cross' | 'select-none' | 'sheet';
+export type LineAction = 'filter' | 'compare' | 'between' | 'cross' | 'select-none' | 'prepare' | 'sheet';
 
 /** The line above the wall: how it hangs, what is hidden, what is selected. */
 @customElement('wall-line')
@@ -102,6 +102,7 @@ export class WallLine extends LitElement {
         <button class="quiet" aria-expanded=${this.filtering} @click=${() => this.tell('filter')}>
           Filter${shown < count ? html`<span class="soft">: ${shown.toLocaleString('en')} of ${count.toLocaleString('en')}</span>` : nothing}
         </button>
+        <button class="quiet" @click=${() => this.tell('prepare')}>Screens to make</button>
         <button class="quiet" @click=${() => this.tell('sheet')}>Contact sheet</button>
       </div>
     `;

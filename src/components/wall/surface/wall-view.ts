@@ -78,6 +78,7 @@ export class WallView extends HungWall {
       between: () => this.actions.fromTwo('between'),
       cross: () => this.actions.fromTwo('cross'),
       filter: () => (this.filtering = !this.filtering),
+      prepare: () => this.dispatchEvent(new CustomEvent<ReadonlySet<number>>('prepare', { detail: this.selected })),
       sheet: () => this.actions.sheet(),
       save: () => this.actions.save(index),
       close: () => this.closeOrDeselect(),

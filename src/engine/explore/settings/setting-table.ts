@@ -191,6 +191,7 @@ export const SETTINGS = {
     wrong: (value) => `At most ${value} strokes were asked for; give a whole number ${rangeText(STROKES_A_PULL)}, or none.`,
   }),
   veil: { schema: z.boolean().optional(), label: 'A veil may go over all, last down' },
+  onlyAtHand: { schema: z.boolean().optional(), label: 'Only screens at hand: made, or to make' },
   mustScreens: { schema: screens, label: 'always there' },
   notScreens: { schema: screens, label: 'never there' },
   ...limits,

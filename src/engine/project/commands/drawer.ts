@@ -1,5 +1,6 @@
 import type { Draft } from 'immer';
 import { EngineError } from '../../base/error.ts';
+import { type Frames, withFrame } from '../../explore/prepare/frames.ts';
 import type { PlacedShape, Screen, Shape } from '../../shapes/types.ts';
 import { forgetScreen } from '../forget.ts';
 import type { Project } from '../types.ts';
@@ -13,6 +14,7 @@ export type DrawerCommand =
   | { kind: 'remove-shape'; shape: string }
   | { kind: 'add-screen'; screen: Screen }
   | { kind: 'change-screen'; screen: string; name?: string; placed?: PlacedShape[]; mesh?: Screen['mesh'] }
+  | { kind: 'set-frames'; frames: Frames }
   | { kind: 'lay-out'; places: { screen: string; placed: PlacedShape[] }[] }
   | { kind: 'remove-screen'; screen: string };
 
@@ -80,6 +82,13 @@ export const DRAWER_RULES: RulesOf<DrawerCommand> = {
       for (const { screen, placed } of places) find(studio.screens, screen, 'screen').placed = placed;
     },
   },
+  'set-frames': {
+    label: 'say which screens are made',
+    change(draft, { frames: { made, toMake } }) {
+      for (const id of [...made, ...toMake]) find(draft.drawer.screens, id, 'screen');
+      draft.frames = { made: [...made], toMake: toMake.filter((id) => !made.includes(id)) };
+    },
+  },
   'lay-out': {
     label: 'lay out screens',
     change({ drawer: studio }, { places }) {
@@ -92,6 +101,7 @@ export const DRAWER_RULES: RulesOf<DrawerCommand> = {
       refuseInUse(draft, (pull) => pull.screen === screen, 'screen');
       removeById(draft.drawer.screens, screen, 'screen');
       forgetScreen(draft.explore, screen);
+      if (draft.frames !== undefined) draft.frames = withFrame(draft.frames, screen, 'drawn') as Draft<Frames>;
       unpin(draft, (pull) => pull.screen === screen);
     },
   },

@@ -1,0 +1,40 @@
+import type { PageFonts } from '../ui/page-fonts.ts';
+import { PageWriter } from './page-writer.ts';
+import type { PdfFile } from './pull-sheet-pdf.ts';
+import { wrappedTable } from './tables.ts';
+
+/** A screen to have at hand, in words. */
+export interface PrepRow {
+  number: string;
+  name: string;
+  shapes: string;
+  size: string;
+  mesh: string;
+  film: string;
+  state: string;
+}
+
+/** The list of screens to have made, as a PDF on A4. */
+export async function prepListPdf(
+  rows: readonly PrepRow[],
+  { title, note, fonts }: { title: string; note: string; fonts: PageFonts },
+): Promise<PdfFile> {
+  const out = await PageWriter.open('A4', `Screens: ${title}`, fonts);
+  out.heading(`Screens to have: ${title}`);
+  out.paragraph(note, { size: 10.5 });
+  wrappedTable(
+    out,
+    [
+      { head: 'No.', width: 34, bold: true },
+      { head: 'Screen', width: 92 },
+      { head: 'Shapes', width: 104 },
+      { head: 'Prints', width: 74 },
+      { head: 'Mesh', width: 84 },
+      { head: 'Film positive', width: 66 },
+      { head: '', width: 40 },
+    ],
+    rows.map(({ number, name, shapes, size, mesh, film, state }) => [number, name, shapes, size, mesh, film, state]),
+  );
+  const bytes = await out.close(`Screens: ${title}`);
+  return { bytes, missing: out.missing };
+}

@@ -1,0 +1,55 @@
+import { html, nothing } from 'lit';
+import { lacks, type WantedPrint } from '../../../engine/explore/prepare/prepare.ts';
+
+/** Rows that are shown; more would be read by nobody. */
+const MOST_ROWS = 120;
+
+/** A column: a screen or an ink. */
+export interface MatrixColumn {
+  id: string;
+  kind: 'screen' | 'ink';
+  /** '7' or 'Tar'. */
+  head: string;
+  name: string;
+  state: 'there' | 'chosen' | 'missing';
+}
+
+const STATES: Record<MatrixColumn['state'], string> = { there: 'there', chosen: 'to make', missing: 'not there' };
+
+/** Prints by screens and inks: what each takes, what is there, what it lacks; printable ones first. */
+export function prepareMatrix(prints: readonly WantedPrint[], columns: readonly MatrixColumn[]) {
+  const there = (kind: MatrixColumn['kind']): Set<string> =>
+    new Set(columns.filter((column) => column.kind === kind && column.state !== 'missing').map(({ id }) => id));
+  const [screens, inks] = [there('screen'), there('ink')];
+  const rows = prints.map((print) => {
+    const lacking = lacks(print, screens, inks);
+    const missing = { screen: new Set(lacking.screens), ink: new Set(lacking.inks) };
+    const names = columns.filter(({ kind, id }) => missing[kind].has(id)).map(({ head }) => head);
+    return { print, names };
+  });
+  rows.sort((a, b) => a.names.length - b.names.length || b.print.weight - a.print.weight);
+  return html`<div class="scroll" tabindex="0" role="region" aria-label="What each print takes">
+      <table class="matrix">
+        <thead>
+          <tr>
+            <th scope="col">Print</th>
+            ${columns.map(({ head, name, state }) => html`<th scope="col" data-state=${state} title="${name}, ${STATES[state]}"><span>${head}</span></th>`)}
+            <th scope="col" class="lacks">Lacks</th>
+          </tr>
+        </thead>
+        <tbody>
+          ${rows.slice(0, MOST_ROWS).map(
+            ({ print, names }) => html`<tr ?data-printed=${names.length === 0}>
+              <th scope="row">${print.name}${print.weight > 1 ? html` <span class="soft">× ${print.weight}</span>` : nothing}</th>
+              ${columns.map(({ id, kind, state }) => {
+                const takes = (kind === 'screen' ? print.screens : print.inks).includes(id);
+                return html`<td data-state=${state}>${takes ? html`<i aria-hidden="true"></i><span class="visually-hidden">${STATES[state]}</span>` : nothing}</td>`;
+              })}
+              <td class="lacks">${names.length === 0 ? 'nothing' : names.slice(0, 6).join(', ')}${names.length > 6 ? ` and ${names.length - 6} more` : ''}</td>
+            </tr>`,
+          )}
+        </tbody>
+      </table>
+    </div>
+    ${rows.length > MOST_ROWS ? html`<p class="soft small">And ${rows.length - MOST_ROWS} more prints.</p>` : nothing}`;
+}

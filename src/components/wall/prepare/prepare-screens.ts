@@ -1,0 +1,290 @@
+import { html, nothing } from 'lit';
+import { customElement, query, state } from 'lit/decorators.js';
+import { frameState } from '../../../engine/explore/prepare/frames.ts';
+import {
+  filmOfSheet,
+  type PrepareBy,
+  prepareSteps,
+  type PrepareStep,
+  type ScreenBudget,
+  screensWithin,
+  type WantedPrint,
+} from '../../../engine/explore/prepare/prepare.ts';
+import type { Screen } from '../../../engine/shapes/types.ts';
+import { wallTools } from '../../../workers/client/client.ts';
+import { StoreElement } from '../../store-element.ts';
+import { controls } from '../../ui/controls-style.ts';
+import { download, fileNameOf } from '../../ui/download.ts';
+import '../../ui/kit/progress.ts';
+import { fullDialog } from '../../ui/layout-style.ts';
+import { typedIn } from '../../ui/typed-input.ts';
+import { Work } from '../../ui/work.ts';
+import { chosenPrints, type HungPrints, type Sources } from './chosen-prints.ts';
+import { prepRows, prepTable } from './prep-list.ts';
+import { prepareCurve } from './prepare-curve.ts';
+import { type MatrixColumn, prepareMatrix } from './prepare-matrix.ts';
+import { prepareStyle } from './prepare-style.ts';
+import { newOnes, nextSentence, printedSentence } from './prepare-words.ts';
+
+const NO_PRINTS: HungPrints = { variants: [], selected: new Set() };
+/** Ways to ask, with their words. */
+const WAYS: readonly (readonly [PrepareBy, string])[] = [
+  ['screens', 'screens to have made'],
+  ['inks', 'inks to have mixed'],
+  ['both', 'screens and inks together'],
+];
+
+/** Which screens to have made: the prints that each number of new ones makes possible, and the list that comes of it. */
+@customElement('wall-prepare-screens')
+export class PrepareScreens extends StoreElement {
+  static override styles = [controls, fullDialog, prepareStyle];
+
+  @state() private hung = NO_PRINTS;
+  @state() private sources: Sources = { selected: false, pinned: false, kept: false, wall: true };
+  @state() private by: PrepareBy = 'screens';
+  @state() private inksThere: ReadonlySet<string> = new Set();
+  @state() private count = 0;
+  @state() private budget: ScreenBudget = {};
+  @state() private each = { money: 0, hours: 0 };
+  @query('dialog') private dialog!: HTMLDialogElement;
+  private prints: readonly WantedPrint[] = [];
+  private readonly work = new Work<PrepareStep[]>(this, {
+    found: (steps) => this.chooseFirst(steps),
+  });
+  private readonly saving = new Work<true>(this);
+
+  /** Opens the dialog for what hangs. */
+  show(hung: HungPrints): void {
+    this.hung = hung;
+    const { pins = [] } = this.store.project;
+    const some = hung.selected.size > 0 || pins.length > 0;
+    this.sources = { selected: hung.selected.size > 0, pinned: pins.length > 0, kept: false, wall: !some };
+    this.dialog.showModal();
+    this.find();
+  }
+
+  private find(): void {
+    const { project } = this.store;
+    this.prints = chosenPrints(project, this.hung, this.sources);
+    const asked = {
+      prints: this.prints,
+      haveScreens: project.frames?.made ?? [],
+      haveInks: [...this.inksThere],
+      by: this.by,
+      most: project.drawer.screens.length + project.drawer.inks.length,
+    };
+    if (this.prints.length === 0) {
+      // Says why in its one sentence.
+      void this.work.start(async () => {
+        prepareSteps(asked).next();
+        return null;
+      });
+      return;
+    }
+    void this.work.start((control) => wallTools().prepare(asked, control));
+  }
+
+  /** Half of the prints is a start; else as many as the budget allows. */
+  private chooseFirst(steps: readonly PrepareStep[]): void {
+    const all = this.prints.reduce((sum, { weight }) => sum + weight, 0);
+    const half = steps.findIndex(({ printed }) => printed >= all / 2);
+    this.count = Math.max(0, Math.min(half < 0 ? steps.length - 1 : half, steps.length - 1, this.allowed));
+  }
+
+  /** How many new screens the budget allows. */
+  private get allowed(): number {
+    if (this.by !== 'screens') return this.budget.screens ?? Infinity;
+    return screensWithin(this.budget, { filmM2: filmOfSheet(this.store.project.drawer.paper), ...this.each });
+  }
+
+  private get step(): PrepareStep | null {
+    return this.work.found?.[this.count] ?? null;
+  }
+
+  private nameOf(id: string): string {
+    const { screens, inks } = this.store.project.drawer;
+    const screen = screens.find((each) => each.id === id);
+    return screen === undefined ? (inks.find((each) => each.id === id)?.name ?? id) : `screen ${screen.number} ${screen.name}`;
+  }
+
+  /** Screens of the list: those that are made and used, and those of the choice. */
+  private listed(step: PrepareStep): Screen[] {
+    const used = new Set(this.prints.flatMap(({ screens }) => screens));
+    const { drawer, frames } = this.store.project;
+    const has = (id: string): boolean => step.screens.includes(id) || (used.has(id) && frameState(id, frames) === 'made');
+    return drawer.screens.filter(({ id }) => has(id));
+  }
+
+  private putOnList(step: PrepareStep): void {
+    const made = [...(this.store.project.frames?.made ?? [])];
+    this.store.dispatch({ kind: 'set-frames', frames: { made, toMake: step.screens } });
+  }
+
+  private save(step: PrepareStep): void {
+    void this.saving.start(async () => {
+      const [{ prepListPdf }, { pageFonts }] = await Promise.all([
+        import('../../output/prep-list-pdf.ts'),
+        import('../../ui/page-fonts.ts'),
+      ]);
+      const { title, drawer, frames } = this.store.project;
+      const weight = this.prints.reduce((sum, print) => sum + print.weight, 0);
+      const note = printedSentence(step, weight, this.by);
+      const { bytes } = await prepListPdf(prepRows(this.listed(step), drawer, frames), { title, note, fonts: await pageFonts() });
+      download(fileNameOf(`${title} screens`, 'pdf'), new Uint8Array(bytes), 'application/pdf');
+      return true;
+    });
+  }
+
+  private columns(step: PrepareStep): MatrixColumn[] {
+    const { drawer, frames } = this.store.project;
+    const used = {
+      screens: new Set(this.prints.flatMap(({ screens }) => screens)),
+      inks: new Set(this.prints.flatMap(({ inks }) => inks)),
+    };
+    const state = (there: boolean, chosen: boolean): MatrixColumn['state'] => (there ? 'there' : chosen ? 'chosen' : 'missing');
+    const screens = drawer.screens
+      .filter(({ id }) => this.by !== 'inks' && used.screens.has(id))
+      .toSorted((a, b) => a.number - b.number)
+      .map(({ id, number, name }): MatrixColumn => ({
+        id,
+        kind: 'screen',
+        head: String(number),
+        name,
+        state: state(frameState(id, frames) === 'made', step.screens.includes(id)),
+      }));
+    const inks = drawer.inks
+      .filter(({ id }) => this.by !== 'screens' && used.inks.has(id))
+      .map(({ id, name }): MatrixColumn => ({
+        id,
+        kind: 'ink',
+        head: name,
+        name,
+        state: state(this.inksThere.has(id), step.inks.includes(id)),
+      }));
+    const order = ['there', 'chosen', 'missing'];
+    return [...screens, ...inks].sort((a, b) => order.indexOf(a.state) - order.indexOf(b.state));
+  }
+
+  private source(name: keyof Sources, label: string) {
+    return html`<label class="tick"><input type="checkbox" .checked=${this.sources[name]} @change=${(event: Event) => {
+      this.sources = { ...this.sources, [name]: (event.target as HTMLInputElement).checked };
+      this.find();
+    }} /> ${label}</label>`;
+  }
+
+  private amount(label: string, unit: string, value: number | undefined, set: (value: number | undefined) => void) {
+    return html`<label class="amount"><span>${label}</span>
+      <input type="text" inputmode="decimal" placeholder="any" .value=${value === undefined ? '' : String(value)} @change=${(
+        event: Event,
+      ) => {
+        const typed = typedIn(event.target as HTMLInputElement);
+        set(Number.isFinite(typed) && typed >= 0 ? typed : undefined);
+        this.count = Math.max(0, Math.min(this.count, this.allowed));
+      }} />
+      <span class="soft">${unit}</span></label>`;
+  }
+
+  private ask() {
+    const { hung, budget, each } = this;
+    const { pins = [], recipes, frames, drawer } = this.store.project;
+    const set = (change: ScreenBudget): void => void (this.budget = { ...this.budget, ...change });
+    return html`<div class="ask">
+      <fieldset>
+        <legend>Prints that you would like to pull</legend>
+        ${this.source('selected', `${hung.selected.size} selected`)} ${this.source('pinned', `${pins.length} pinned`)}
+        ${this.source('kept', `${recipes.length} kept`)} ${this.source('wall', `all ${hung.variants.length} of the wall`)}
+        <p class="soft small">A print counts once for each of selected, pinned and kept that it is.</p>
+      </fieldset>
+      <label class="way"><b>Ask for</b>
+        <select @change=${(event: Event) => {
+          this.by = (event.target as HTMLSelectElement).value as PrepareBy;
+          this.find();
+        }}>${WAYS.map(([way, label]) => html`<option value=${way} ?selected=${way === this.by}>${label}</option>`)}</select>
+      </label>
+      ${this.by === 'inks' ? nothing : html`<p class="small soft">${frames === undefined || frames.made.length === 0 ? 'No screen is made yet' : `Screens made: ${frames.made.length} of ${drawer.screens.length}`}; the Drawer says of each whether it is.</p>`}
+      ${
+        this.by === 'screens'
+          ? nothing
+          : html`<fieldset><legend>Inks at hand</legend>${drawer.inks.map(
+              ({ id, name }) =>
+                html`<label class="tick"><input type="checkbox" .checked=${this.inksThere.has(id)} @change=${() => {
+                  const next = new Set(this.inksThere);
+                  if (!next.delete(id)) next.add(id);
+                  this.inksThere = next;
+                  this.find();
+                }} /> ${name}</label>`,
+            )}</fieldset>`
+      }
+      <fieldset>
+        <legend>At most</legend>
+        ${this.amount(this.by === 'screens' ? 'New screens' : 'New ones', '', budget.screens, (screens) => set({ screens }))}
+        ${
+          this.by === 'screens'
+            ? html`${this.amount('Film positives', 'm²', budget.filmM2, (filmM2) => set({ filmM2 }))}
+              ${this.amount('Money', '', budget.money, (money) => set({ money }))} ${this.amount('Work', 'hours', budget.hours, (hours) => set({ hours }))}
+              ${this.amount('A screen costs', '', each.money || undefined, (money = 0) => (this.each = { ...this.each, money }))}
+              ${this.amount('and takes', 'hours', each.hours || undefined, (hours = 0) => (this.each = { ...this.each, hours }))}
+              <p class="soft small">A film positive is as large as the sheet, ${filmOfSheet(drawer.paper).toFixed(2)} m².</p>`
+            : nothing
+        }
+      </fieldset>
+    </div>`;
+  }
+
+  private answer(steps: readonly PrepareStep[], step: PrepareStep) {
+    const all = this.prints.reduce((sum, { weight }) => sum + weight, 0);
+    const most = Math.max(0, Math.min(steps.length - 1, this.allowed));
+    const what = newOnes(this.by);
+    const choose = (count: number): void => void (this.count = Math.min(count, most));
+    const rows = prepRows(this.listed(step), this.store.project.drawer, this.store.project.frames);
+    return html`
+      <section aria-label="Prints possible">
+        <h3>Prints possible by ${what}</h3>
+        ${prepareCurve({ steps, all, count: this.count, what, choose })}
+        <label class="count">${what.charAt(0).toUpperCase() + what.slice(1)}: <b>${this.count}</b>
+          <input type="range" min="0" max=${most} .value=${String(this.count)} @input=${(event: Event) => choose(Number((event.target as HTMLInputElement).value))} />
+        </label>
+        <p role="status">${printedSentence(step, all, this.by)} <span class="soft">${this.count >= most && most < steps.length - 1 ? 'More is beyond what you may spend.' : nextSentence(steps, this.count, (id) => this.nameOf(id))}</span></p>
+      </section>
+      <section aria-label="Prints by what they take">${prepareMatrix(this.prints, this.columns(step))}</section>
+      ${this.by === 'inks' ? html`<p>To have mixed: ${step.inks.map((id) => this.nameOf(id)).join(', ') || 'none'}.</p>` : this.list(step, rows)}
+    `;
+  }
+
+  private list(step: PrepareStep, rows: ReturnType<typeof prepRows>) {
+    const { toMake = [] } = this.store.project.frames ?? {};
+    const same = toMake.length === step.screens.length && step.screens.every((id) => toMake.includes(id));
+    return html`<section aria-label="Prep list">
+      <h3>Screens to have</h3>
+      ${rows.length === 0 ? html`<p class="soft">None yet: let more screens be made.</p>` : prepTable(rows)}
+      ${step.inks.length === 0 ? nothing : html`<p>And to have mixed: ${step.inks.map((id) => this.nameOf(id)).join(', ')}.</p>`}
+      <p class="buttons">
+        <button class="main" ?disabled=${same || step.screens.length === 0} @click=${() => this.putOnList(step)}>${same && step.screens.length > 0 ? 'On the prep list' : 'Put on the prep list'}</button>
+        <button ?disabled=${this.saving.running || rows.length === 0} @click=${() => this.save(step)}>Save as PDF</button>
+      </p>
+      ${this.saving.failure === '' ? nothing : html`<p role="alert">${this.saving.failure}</p>`}
+      <p class="soft small">Screens on the prep list are to make: the Drawer and the Press say so, and the Wall may keep to screens at hand.</p>
+    </section>`;
+  }
+
+  override render() {
+    const { work, step } = this;
+    const steps = work.found;
+    return html`<dialog aria-label="Which screens to make" @close=${() => work.stop()}>
+      <header><h2>Which screens to make</h2><button @click=${() => this.dialog.close()}>Close</button></header>
+      ${this.hung === NO_PRINTS ? nothing : this.ask()}
+      <div class="answer">
+        ${work.running ? html`<ps-progress label="Trying sets" words="Trying sets of ${newOnes(this.by)}…" .value=${work.progress} @stop=${() => work.stop()}></ps-progress>` : nothing}
+        ${work.failure === '' ? nothing : html`<p role="alert">${work.failure}</p>`}
+        ${!work.running && steps === null && work.failure === '' && this.hung !== NO_PRINTS ? html`<p>Stopped. <button @click=${() => this.find()}>Try again</button></p>` : nothing}
+        ${steps === null || step === null ? nothing : this.answer(steps, step)}
+      </div>
+    </dialog>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'wall-prepare-screens': PrepareScreens;
+  }
+}

@@ -1,0 +1,122 @@
+import { describe, expect, it } from 'vitest';
+import { randomFrom } from '../../../../src/engine/base/random.ts';
+import { atHand, frameState, withFrame } from '../../../../src/engine/explore/prepare/frames.ts';
+import {
+  filmOfSheet,
+  lacks,
+  type PrepareAsked,
+  prepareSteps,
+  type PrepareStep,
+  screensWithin,
+  type WantedPrint,
+} from '../../../../src/engine/explore/prepare/prepare.ts';
+import { apply } from '../../../../src/engine/project/apply.ts';
+import { readProject, writeProject } from '../../../../src/engine/project/read.ts';
+import { smallProject } from '../../../helpers/small-project.ts';
+
+function all(asked: PrepareAsked): PrepareStep[] {
+  const steps = prepareSteps(asked);
+  let step = steps.next();
+  while (!step.done) step = steps.next();
+  return step.value;
+}
+
+/** Greatest weight that any choice of `count` of the ids prints, by trying all. */
+function bestOf(ids: readonly string[], count: number, weightOf: (made: ReadonlySet<string>) => number): number {
+  let best = 0;
+  for (let mask = 0; mask < 1 << ids.length; mask++) {
+    const made = new Set(ids.filter((_, i) => (mask >> i) & 1));
+    if (made.size <= count) best = Math.max(best, weightOf(made));
+  }
+  return best;
+}
+
+const PRINTS: WantedPrint[] = [
+  { name: 'a', screens: ['1', '2', '3'], inks: ['tar', 'foam'], weight: 2 },
+  { name: 'b', screens: ['1', '4'], inks: ['foam'], weight: 1 },
+  { name: 'c', screens: ['4', '5', '6'], inks: ['rust'], weight: 5 },
+  { name: 'd', screens: ['7', '7'], inks: ['rust', 'weed'], weight: 0.5 },
+];
+
+describe('prepareSteps', () => {
+  it('should answer every number of new screens, inks or both as trying all sets does', () => {
+    const random = randomFrom('prepare');
+    for (let round = 0; round < 40; round++) {
+      const prints = Array.from({ length: 2 + random.int(9) }, (_, i): WantedPrint => ({
+        name: String(i),
+        screens: Array.from({ length: 1 + random.int(4) }, () => `s${random.int(6)}`),
+        inks: Array.from({ length: 1 + random.int(3) }, () => `k${random.int(4)}`),
+        weight: 1 + random.int(3),
+      }));
+      const by = (['screens', 'inks', 'both'] as const)[round % 3]!;
+      const [haveScreens, haveInks] = [['s0'], ['k0']];
+      const needs = (print: WantedPrint): string[] => [...(by === 'inks' ? [] : print.screens), ...(by === 'screens' ? [] : print.inks)];
+      const there = new Set([...haveScreens, ...haveInks]);
+      const lacking = [...new Set(prints.flatMap(needs))].filter((id) => !there.has(id));
+      const weightOf = (made: ReadonlySet<string>): number =>
+        prints.reduce((sum, print) => sum + (needs(print).every((id) => there.has(id) || made.has(id)) ? print.weight : 0), 0);
+      const steps = all({ prints, haveScreens, haveInks, by, most: 99 });
+      expect(steps.map(({ count }) => count)).toEqual(Array.from({ length: lacking.length + 1 }, (_, i) => i));
+      for (const step of steps) {
+        const best = bestOf(lacking, step.count, weightOf);
+        expect(step.printed).toBe(best);
+        expect(step.bound).toBe(best);
+        expect(weightOf(new Set([...step.screens, ...step.inks]))).toBe(best);
+        expect(step.screens.length + step.inks.length).toBeLessThanOrEqual(step.count);
+      }
+    }
+  });
+
+  it('should name what is lacking, and refuse a question without prints in one sentence', () => {
+    expect(lacks(PRINTS[0]!, new Set(['1', '3']), new Set(['tar']))).toEqual({ screens: ['2'], inks: ['foam'] });
+    expect(lacks(PRINTS[3]!, new Set(), new Set(['rust', 'weed']))).toEqual({ screens: ['7'], inks: [] });
+    expect(() => all({ prints: [], haveScreens: [], haveInks: [], by: 'screens', most: 3 })).toThrow(
+      'No prints are chosen; select, pin or keep some, or take the whole wall.',
+    );
+  });
+
+  it('should stop at the most that is asked for, and at what any print needs', () => {
+    const asked = { prints: PRINTS, haveScreens: [], haveInks: [], by: 'screens' as const };
+    expect(all({ ...asked, most: 3 }).at(-1)).toMatchObject({ count: 3, screens: ['4', '5', '6'], printed: 5, bound: 5 });
+    expect(all({ ...asked, most: 99 }).at(-1)).toMatchObject({ count: 7, printed: 8.5 });
+    expect(all({ ...asked, most: 99, haveScreens: ['1', '2', '3', '4', '5', '6', '7', '99'] })).toEqual([
+      { count: 0, screens: [], inks: [], printed: 8.5, bound: 8.5 },
+    ]);
+  });
+});
+
+describe('a budget', () => {
+  it('should allow as many screens as its tightest part pays for', () => {
+    const cost = { filmM2: filmOfSheet({ widthMm: 500, heightMm: 700 }), money: 40, hours: 1.5 };
+    expect(cost.filmM2).toBeCloseTo(0.35, 12);
+    expect(screensWithin({}, cost)).toBe(Infinity);
+    expect(screensWithin({ screens: 9, filmM2: 2.1 }, cost)).toBe(6);
+    expect(screensWithin({ screens: 9, money: 200, hours: 20 }, cost)).toBe(5);
+    expect(screensWithin({ hours: 1 }, cost)).toBe(0);
+    expect(screensWithin({ money: 10 }, { ...cost, money: 0 })).toBe(Infinity);
+  });
+});
+
+describe('frames', () => {
+  it('should stand in a project, be undone with it, and go with their screen', () => {
+    const project = smallProject();
+    const [first, second] = project.drawer.screens.map(({ id }) => id);
+    const frames = withFrame(withFrame(undefined, first!, 'made'), second!, 'to make');
+    const next = apply(project, { kind: 'set-frames', frames }).project;
+    expect([first!, second!].map((id) => frameState(id, next.frames))).toEqual(['made', 'to make']);
+    expect(frameState('nowhere', next.frames)).toBe('drawn');
+    expect(project.frames).toBeUndefined();
+    expect(readProject(writeProject(next), 'saved.json').value!.frames).toEqual(frames);
+    expect(withFrame(frames, first!, 'drawn').made).toEqual([]);
+    expect(() => apply(project, { kind: 'set-frames', frames: { made: ['nowhere'], toMake: [] } })).toThrow();
+  });
+
+  it('should leave a wall the screens at hand only, when that is asked for and there are some', () => {
+    const { drawer, explore } = smallProject();
+    const [first, ...others] = drawer.screens.map(({ id }) => id);
+    const asked = { ...explore, onlyAtHand: true, mustScreens: [first!, others[0]!] };
+    expect(atHand(explore, drawer, { made: [first!], toMake: [] })).toBe(explore);
+    expect(atHand(asked, drawer, undefined)).toBe(asked);
+    expect(atHand(asked, drawer, { made: [first!], toMake: [] })).toMatchObject({ notScreens: others, mustScreens: [first] });
+  });
+});
