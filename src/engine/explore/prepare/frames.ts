@@ -20,7 +20,7 @@ export function frameState(screen: string, { made, toMake }: Frames = NO_FRAMES)
   return toMake.includes(screen) ? 'to make' : 'drawn';
 }
 
-/** The frames when a screen stands otherwise than before. */
+/** The frames with another word on one screen. */
 export function withFrame(frames: Frames = NO_FRAMES, screen: string, state: FrameState): Frames {
   const others = (ids: readonly string[]): string[] => ids.filter((id) => id !== screen);
   return {

@@ -1,0 +1,80 @@
+import { readFile } from 'node:fs/promises';
+import { PDFDocument } from 'pdf-lib';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { enter, openPage, openStudio, type Studio } from '../harness.ts';
+
+let studio: Studio;
+
+beforeAll(async () => {
+  studio = await openStudio();
+});
+
+afterAll(async () => {
+  await studio?.close();
+});
+
+describe('which screens to have made', () => {
+  it.each([
+    [1440, 900],
+    [390, 844],
+  ])('should lead from selected prints to a prep list that the Drawer and the Wall know, at %i × %i', async (width, height) => {
+    const { page, context, errors } = await openPage(studio, { width, height });
+    await page.goto(studio.url);
+    await enter(page, 'Wall');
+    const wall = page.locator('wall-room');
+    await expect.poll(() => wall.getAttribute('data-state'), { timeout: 60_000 }).toBe('done');
+    await page.getByRole('application', { name: 'Wall of prints' }).focus();
+    await page.keyboard.press('Home');
+    for (let i = 0; i < 5; i++) {
+      await page.keyboard.press(' ');
+      await page.keyboard.press('ArrowRight');
+    }
+    await page.getByRole('button', { name: 'Screens to make' }).click();
+    const dialog = page.getByRole('dialog', { name: 'Which screens to make' });
+    const told = dialog.getByText(/^With \d+ new screens/u);
+    await expect.poll(() => told.textContent()).toMatch(/of 5 can be pulled\. No other choice of so many prints more\./u);
+
+    // At the end of the slider all can be pulled; a budget of one screen less leaves some out.
+    const count = dialog.getByRole('slider');
+    const all = Number(await count.getAttribute('max'));
+    await count.fill(String(all));
+    await expect.poll(() => told.textContent()).toMatch(new RegExp(`^With ${all} new screens, 5 of 5 can be pulled`, 'u'));
+    await dialog.getByLabel('New screens', { exact: true }).fill(String(all - 1));
+    await dialog.getByLabel('New screens', { exact: true }).press('Enter');
+    await expect.poll(() => told.textContent()).toMatch(new RegExp(`^With ${all - 1} new screens, [1-4] of 5 can be pulled`, 'u'));
+    expect(await told.textContent()).toContain('More is beyond what you may spend.');
+    const rows = dialog.getByRole('region', { name: 'Screens to have' }).getByRole('row');
+    await expect.poll(() => rows.count()).toBe(all);
+    const [pdf] = await Promise.all([
+      page.waitForEvent('download', { timeout: 60_000 }),
+      dialog.getByRole('button', { name: 'Save as PDF' }).click(),
+    ]);
+    expect((await PDFDocument.load(await readFile(await pdf.path()))).getPageCount()).toBe(1);
+    await dialog.getByRole('button', { name: 'Put on the prep list' }).click();
+    await expect.poll(() => dialog.getByRole('button', { name: 'On the prep list' }).count()).toBe(1);
+    // No prints chosen is told in one sentence.
+    await dialog.getByRole('checkbox', { name: '5 selected' }).uncheck();
+    await expect
+      .poll(() => dialog.getByRole('alert').textContent())
+      .toBe('No prints are chosen; select, pin or keep some, or take the whole wall.');
+    await page.keyboard.press('Escape');
+
+    await enter(page, 'Drawer');
+    const list = page.getByRole('list', { name: 'Screens' });
+    await expect.poll(() => list.getByText(/, to make$/u).count()).toBe(all - 1);
+    await page.reload();
+    await enter(page, 'Drawer');
+    await expect.poll(() => list.getByText(/, to make$/u).count()).toBe(all - 1);
+    await list.getByRole('button').first().click();
+    const frame = page.getByLabel('The screen is');
+    const before = await frame.inputValue();
+    await frame.selectOption('made');
+    await expect
+      .poll(() => page.evaluate(() => (document.querySelector('app-root') as unknown as { store: { undoLabel: string } }).store.undoLabel))
+      .toBe('say which screens are made');
+    await page.getByRole('button', { name: 'Undo: say which screens are made' }).click();
+    await expect.poll(() => frame.inputValue()).toBe(before);
+    expect(errors).toEqual([]);
+    await context.close();
+  });
+});
