@@ -1,8 +1,9 @@
 import { css, html, LitElement } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
 import { emptyProject } from '../engine/project/empty.ts';
-import { readProject } from '../engine/project/read.ts';
 import type { Project } from '../engine/project/types.ts';
+import type { ReadResult } from '../engine/recipe/read.ts';
+import { sentenceOf } from '../workers/client/client.ts';
 import { type AppStore, StoreController } from './app-store.ts';
 import './keep/kept-list.ts';
 import type { KeptList } from './keep/kept-list.ts';
@@ -13,6 +14,7 @@ import type { Room } from './rooms.ts';
 import type { AutoSaver, SaveState } from './saver.ts';
 import { controls } from './ui/controls-style.ts';
 import { chooseFiles } from './ui/download.ts';
+import { FileReading } from './ui/file-reading.ts';
 import { dialogStyle } from './ui/kit/dialog-style.ts';
 import { dialogBox } from './ui/kit/dialog.ts';
 import './ui/kit/fold.ts';
@@ -57,6 +59,7 @@ export class ProjectMenu extends LitElement {
   @property({ attribute: false }) store!: AppStore;
   @property({ attribute: false }) saver!: AutoSaver;
   @property({ attribute: false }) saveState: SaveState = 'saved';
+  private readonly file = new FileReading(this);
   @query('dialog') private dialog!: HTMLDialogElement;
   @query('kept-list') private kept!: KeptList;
 
@@ -68,7 +71,13 @@ export class ProjectMenu extends LitElement {
   private async openFile(): Promise<void> {
     const [file] = await chooseFiles('.json,application/json', false);
     if (file === undefined) return;
-    const read = readProject(await file.text(), file.name);
+    let read: ReadResult<Project>;
+    try {
+      read = await this.file.read('project', file);
+    } catch (error) {
+      this.store.tell(sentenceOf(error));
+      return;
+    }
     if (read.value === null) this.store.tellProblems(read.problems.slice(0, 1));
     else if (!(await replaceProject(this.store, read.value, `${file.name} is open`))) return;
     this.dialog.close();
@@ -110,6 +119,7 @@ export class ProjectMenu extends LitElement {
           ${missingHere().map((sentence) => html`<p class="soft small">${sentence}</p>`)}
           <button @click=${() => saveAsFile(store)}>Save as a file</button>
           <button @click=${() => void this.openFile()}>Open a project file…</button>
+          ${this.file.line()}
           <button @click=${() => void this.startWith(() => emptyProject(store.project), 'drawer', 'An empty drawer is open')}>
             Start with an empty drawer
           </button>

@@ -5,6 +5,7 @@ import { type AppStore, StoreController } from '../app-store.ts';
 import { controls } from '../ui/controls-style.ts';
 import { chooseFiles } from '../ui/download.ts';
 import { FileDrop, fileDropStyles } from '../ui/file-drop.ts';
+import { FileReading } from '../ui/file-reading.ts';
 import '../ui/kit/empty.ts';
 import { cardGrid } from '../ui/layout-style.ts';
 import { importRecipe } from './import-recipes.ts';
@@ -68,6 +69,7 @@ export class ChestRoom extends LitElement {
   @property({ attribute: false }) store!: AppStore;
   @state() private opened: string | null = null;
   private work: Promise<void> = Promise.resolve();
+  private readonly file = new FileReading(this);
   private readonly fileDrop = new FileDrop(this, (dropped) => this.bringIn([...dropped.files]));
 
   override connectedCallback(): void {
@@ -91,7 +93,7 @@ export class ChestRoom extends LitElement {
     const { store } = this;
     const kept: string[] = [];
     for (const file of files) {
-      const found = await importRecipe(file, store.project.recipes);
+      const found = await importRecipe(file, store.project.recipes, (each) => this.file.read('recipe', each));
       if (found.kind === 'refused') for (const sentence of found.sentences) store.tell(sentence);
       else if (found.kind === 'there') store.tell(`${found.title} is already in the chest.`, 'news');
       else if (store.dispatch({ kind: 'keep-recipe', recipe: found.recipe })) kept.push(found.recipe.title);
@@ -110,6 +112,7 @@ export class ChestRoom extends LitElement {
           <span class="fill"></span>
           <button @click=${() => void this.choose()}>Bring in recipe files…</button>
         </header>
+        ${this.file.line()}
         ${
           recipes.length === 0
             ? html`<ps-empty centred heading="Nothing kept yet">

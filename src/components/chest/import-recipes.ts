@@ -1,4 +1,4 @@
-import { MAX_DOCUMENT_CHARS, readRecipe } from '../../engine/recipe/read.ts';
+import { readRecipe, type ReadResult } from '../../engine/recipe/read.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
 import { writeRecipe } from '../../engine/recipe/write.ts';
 import { sentenceOf } from '../../workers/client/client.ts';
@@ -11,27 +11,19 @@ export type Import = { kind: 'new'; recipe: Recipe } | { kind: 'there'; title: s
  * Reads a recipe file.
  * @param kept the recipes of the chest: one with the same content is not kept twice, one with the
  *   same id and other content gets another id
+ * @param readFile throws in a sentence that names the file
  */
-export async function importRecipe(file: File, kept: readonly Recipe[]): Promise<Import> {
-  // A character is at least a byte, so a file within the limit may still be refused by the reader, never the reverse.
-  if (file.size > MAX_DOCUMENT_CHARS * 4) {
-    return {
-      kind: 'refused',
-      sentences: [
-        `${file.name}: the file has ${(file.size / 1e6).toFixed(0)} MB, far more than a recipe; choose a recipe file that was saved here.`,
-      ],
-    };
-  }
-  let text: string;
+export async function importRecipe(
+  file: File,
+  kept: readonly Recipe[],
+  readFile: (file: File) => Promise<ReadResult<Recipe>>,
+): Promise<Import> {
+  let read: ReadResult<Recipe>;
   try {
-    text = await file.text();
+    read = await readFile(file);
   } catch (error) {
-    return {
-      kind: 'refused',
-      sentences: [`${file.name}: the file could not be read (${sentenceOf(error)}); choose a recipe file, not a folder.`],
-    };
+    return { kind: 'refused', sentences: [sentenceOf(error)] };
   }
-  const read = readRecipe(text, file.name);
   if (read.value === null) return { kind: 'refused', sentences: read.problems.slice(0, 1).map((problem) => problem.message) };
   const recipe = read.value;
   const double = kept.find((other) => other.id === recipe.id);

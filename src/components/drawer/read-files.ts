@@ -1,14 +1,13 @@
 import { entryAt } from '../../engine/base/at.ts';
 import type { Problem } from '../../engine/base/error.ts';
+import { drawerShape } from '../../engine/shapes/place/drawer-shape.ts';
 import type { PageSize } from '../../engine/shapes/place/lay-out.ts';
 import type { WhiteAs } from '../../engine/shapes/read/white.ts';
 import type { Shape } from '../../engine/shapes/types.ts';
 import { sentenceOf } from '../../workers/client/client.ts';
-import { ReadingEnded, readShapeFile } from '../../workers/client/file-reader.ts';
+import type { FileFound } from '../../workers/api/reader-api.ts';
+import { readFile } from '../../workers/client/file-reader.ts';
 import { newId } from '../ui/new-id.ts';
-
-/** Larger files are refused before they are read. */
-const MAX_FILE_BYTES = 20_000_000;
 
 /** What came of some files. */
 export interface FilesRead {
@@ -36,30 +35,20 @@ export async function readShapeFiles(files: readonly File[], signal: AbortSignal
       continue;
     }
     onNext(done);
-    if (file.size > MAX_FILE_BYTES) {
-      const megabytes = (file.size / 1e6).toFixed(1);
-      read.remarks.push({
-        text: `${file.name}: the file has ${megabytes} MB, over the 20 MB that a shape file may have; simplify the drawing or split it.`,
-        kept: false,
-      });
-      continue;
-    }
     try {
-      const text = await file.text();
-      const { shape, page, sized, problems } = await readShapeFile({ text, name: file.name, id: newId() }, signal);
-      if (shape !== null) {
+      const {
+        shapes: [shape],
+        problems,
+      } = await readFile('shape', file, signal);
+      if (shape !== undefined) {
         if (problems.some(({ code }) => code === 'shape.white')) read.whites.push({ at: read.shapes.length, file });
-        read.shapes.push(shape);
-        read.pages.push(page);
-        read.sized.push(sized);
+        read.shapes.push(drawerShape(shape, newId()));
+        read.pages.push(shape.page);
+        read.sized.push(shape.sized);
       }
-      for (const text of countedSentences(problems)) read.remarks.push({ text, kept: shape !== null });
+      for (const text of countedSentences(problems)) read.remarks.push({ text, kept: shape !== undefined });
     } catch (error) {
-      const why =
-        error instanceof ReadingEnded
-          ? error.message
-          : `the file could not be read (${sentenceOf(error)}); choose an SVG file, not a folder`;
-      read.remarks.push({ text: `${file.name}: ${why}.`, kept: false });
+      read.remarks.push({ text: sentenceOf(error), kept: false });
     }
   }
   return read;
@@ -74,8 +63,18 @@ export async function readOtherwise(
   { at, file, white }: { at: number; file: File; white: WhiteAs },
 ): Promise<{ files: FilesRead; shape: Shape } | string> {
   const { id } = entryAt(read.shapes, at);
-  const { shape, problems } = await readShapeFile({ text: await file.text(), name: file.name, id, white }, new AbortController().signal);
-  if (shape === null) return problems[0]?.message ?? `${file.name}: nothing is left of it.`;
+  let found: FileFound['shape'];
+  try {
+    found = await readFile('shape', file, new AbortController().signal, white);
+  } catch (error) {
+    return sentenceOf(error);
+  }
+  const {
+    shapes: [drawn],
+    problems,
+  } = found;
+  if (drawn === undefined) return problems[0]?.message ?? `${file.name}: nothing is left of it.`;
+  const shape = drawerShape(drawn, id);
   const remarks = read.remarks.filter(({ text }) => !text.startsWith(`${file.name}: its white areas`));
   const said = problems.filter(({ code }) => code === 'shape.white').map(({ message }) => ({ text: message, kept: true }));
   return { shape, files: { ...read, shapes: read.shapes.with(at, shape), remarks: [...said, ...remarks] } };

@@ -6,7 +6,7 @@ import { recipeSchema } from './schema.ts';
 import { RECIPE_FORMAT, RECIPE_VERSION, type Recipe } from './types.ts';
 
 /** Larger texts are refused before they are parsed; a stack of 200 detailed screens is about 20 MB. */
-export const MAX_DOCUMENT_CHARS = 64_000_000;
+const MAX_DOCUMENT_CHARS = 64_000_000;
 
 /** Faults of a document that are told; who has mended so many reads it again. */
 export const MOST_TOLD = 100;

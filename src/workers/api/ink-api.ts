@@ -1,23 +1,10 @@
 import type { Problem } from '../../engine/base/error.ts';
-import type { CgatsSample } from '../../engine/ink/cgats/read-cgats.ts';
 import type { Grounds } from '../../engine/ink/characterise/card.ts';
 import type { OverprintFit, PulledSquare } from '../../engine/ink/fit/fit-overprints.ts';
 import type { TargetFit, TargetFitInput } from '../../engine/ink/fit/fit-target.ts';
 import type { MatchOptions, MatchResult } from '../../engine/ink/mix/match.ts';
 import type { Ink, Lab, Paper } from '../../engine/ink/types.ts';
-import type { PageSize } from '../../engine/shapes/place/lay-out.ts';
-import type { WhiteAs } from '../../engine/shapes/read/white.ts';
-import type { Shape } from '../../engine/shapes/types.ts';
 import type { Job } from './request.ts';
-
-export interface ReadShapeResult {
-  shape: Shape | null;
-  /** The page that the shape was drawn on; null when the file gives none. */
-  page: PageSize | null;
-  /** Whether the file gives its size in a unit of length. */
-  sized: boolean;
-  problems: Problem[];
-}
 
 export interface InkCurvesResult {
   kx: number[];
@@ -41,13 +28,10 @@ export interface OverprintRequest {
   paper: Paper;
 }
 
-/** Inks and shapes: what files hold, and what measured colours make of inks. */
+/** Inks: what measured colours make of them. */
 export interface InkApi {
-  readShapeFile(text: string, fileName: string, id: string, white?: WhiteAs): ReadShapeResult;
   /** @param grounds that the colours were seen on; the invented card by default */
   inkCurves(overWhite: Lab, overBlack: Lab, grounds?: Grounds): InkCurvesResult;
-  /** Samples of a CGATS text, with what is wrong or was assumed. */
-  readMeasurements(text: string, fileName: string): { samples: CgatsSample[]; problems: Problem[] };
   /**
    * Mixes of stock inks nearest a colour.
    * @param onProgress gets the share that is done, 0–1

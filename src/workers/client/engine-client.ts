@@ -119,10 +119,6 @@ export class EngineClient {
     return this.desk.callAgain(({ api }) => api.inkCurves(overWhite, overBlack, grounds));
   }
 
-  readMeasurements(text: string, fileName: string) {
-    return this.desk.callAgain(({ api }) => api.readMeasurements(text, fileName));
-  }
-
   matchInk(request: MatchRequest, control: JobControl<number>): Promise<MatchResult | null> {
     return this.run(control, (seat, job, onProgress) => seat.api.matchInk({ ...request, job }, onProgress));
   }

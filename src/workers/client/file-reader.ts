@@ -1,56 +1,108 @@
-import * as Comlink from 'comlink';
 import type { WhiteAs } from '../../engine/shapes/read/white.ts';
-import type { InkApi, ReadShapeResult } from '../api/ink-api.ts';
+import type { FileFound, FileKind, ReaderApi } from '../api/reader-api.ts';
+import { awakeTimeout } from './awake-timeout.ts';
+import type { Seated } from './desk.ts';
+import { type Api, seat } from './seat.ts';
 
-/** A file that takes longer than this is given up, ms. */
-const MOST_MS = 10_000;
-
-interface Reader {
-  worker: Worker;
-  remote: Comlink.Remote<Pick<InkApi, 'readShapeFile'>>;
+/** What a kind of file may take, and how its sentences go on. */
+interface Allowed {
+  what: string;
+  mostMb: number;
+  mostS: number;
+  /** What makes a file of this kind smaller. */
+  mend: string;
+  /** What to choose instead of something that cannot be opened. */
+  choose: string;
 }
 
-/** Reading was given up; the message is a sentence about the file without its name and full stop. */
-export class ReadingEnded extends Error {}
+const SAVED = {
+  mostMb: 256,
+  mostS: 30,
+  mend: 'choose a file that was saved here',
+  choose: 'choose a file that was saved here, not a folder',
+};
 
-/** Kept for the next file; started again after it had to be ended. */
-let reader: Reader | null = null;
+const ALLOWED: Readonly<Record<FileKind, Allowed>> = {
+  shape: {
+    what: 'shape file',
+    mostMb: 20,
+    mostS: 10,
+    mend: 'simplify the drawing or split it',
+    choose: 'choose an SVG file, not a folder',
+  },
+  measurements: {
+    what: 'measurement file',
+    mostMb: 40,
+    mostS: 20,
+    mend: 'export fewer patches',
+    choose: 'choose a text file, not a folder',
+  },
+  recipe: { what: 'recipe', ...SAVED },
+  project: { what: 'project', ...SAVED },
+  log: { what: 'log', ...SAVED },
+  photo: { what: 'photo', mostMb: 200, mostS: 20, mend: 'scale it down', choose: 'choose a JPEG or PNG photo' },
+};
 
-function readerNow(): Reader {
-  if (reader !== null) return reader;
-  const worker = new Worker(new URL('../entry/engine.worker.ts', import.meta.url), { type: 'module' });
-  reader = { worker, remote: Comlink.wrap<Pick<InkApi, 'readShapeFile'>>(worker) };
+/** Reading was refused or given up; the message is a sentence that names the file. */
+class ReadingEnded extends Error {
+  override readonly name = 'ReadingEnded';
+}
+
+/** Kept for the next file. */
+let idle: Seated<Api<ReaderApi>> | null = null;
+
+function takeReader(): Seated<Api<ReaderApi>> {
+  const kept = idle;
+  idle = null;
+  if (kept !== null) return kept;
+  const reader = seat<ReaderApi>(new Worker(new URL('../entry/reader.worker.ts', import.meta.url), { type: 'module' }));
+  void reader.gone?.then(() => {
+    if (idle === reader) idle = null;
+  });
   return reader;
 }
 
 /**
- * Reads a shape file in a worker of its own, so that no file holds up the picture on the Bench.
+ * Reads a file in a worker of its own, so that no file holds up anything else.
+ * @param white what white is in a drawing; paper when left out
  * @param signal ends the worker, in the midst of whatever it does
- * @throws ReadingEnded after 10 s, when stopped, or when the worker dies
+ * @throws ReadingEnded when the file is too large, takes too long or cannot be opened, when the worker
+ *   dies, and when it was stopped
  */
-export async function readShapeFile(
-  file: { text: string; name: string; id: string; white?: WhiteAs },
+export async function readFile<Kind extends FileKind>(
+  kind: Kind,
+  file: File,
   signal: AbortSignal,
-): Promise<ReadShapeResult> {
-  const { worker, remote } = readerNow();
-  let onAbort = (): void => undefined;
-  let timer = 0;
+  white?: WhiteAs,
+): Promise<FileFound[Kind]> {
+  const { what, mostMb, mostS, mend, choose } = ALLOWED[kind];
+  const ended = (why: string): ReadingEnded => new ReadingEnded(`${file.name}: ${why}.`);
+  if (file.size > mostMb * 1e6)
+    throw ended(`the file has ${(file.size / 1e6).toFixed(1)} MB, over the ${mostMb} MB that a ${what} may have; ${mend}`);
+  const stopped = ended('reading it was stopped; choose it again to read it');
+  if (signal.aborted) throw stopped;
+  const reader = takeReader();
+  const watch = new AbortController();
+  let unwatch = (): void => undefined;
   const given = new Promise<never>((_, reject) => {
-    const end = (why: string): void => {
-      worker.terminate();
-      reader = null;
-      reject(new ReadingEnded(why));
-    };
-    onAbort = () => end('reading it was stopped; choose it again to read it');
-    signal.addEventListener('abort', onAbort);
-    if (signal.aborted) end('reading it was stopped; choose it again to read it');
-    timer = self.setTimeout(() => end(`reading it took more than ${MOST_MS / 1000} s; simplify the drawing or split it`), MOST_MS);
-    worker.addEventListener('error', () => end('reading it broke down; simplify the drawing or split it'), { once: true });
+    const broke = (): void => reject(ended(`reading it broke down; ${mend}`));
+    signal.addEventListener('abort', () => reject(stopped), { signal: watch.signal });
+    reader.worker.addEventListener('error', broke);
+    void reader.gone?.then(broke);
+    unwatch = awakeTimeout(() => reject(ended(`reading it took more than ${mostS} s; ${mend}`)), mostS * 1000);
   });
   try {
-    return await Promise.race([remote.readShapeFile(file.text, file.name, file.id, file.white), given]);
+    const read = reader.remote[kind] as unknown as (file: File, white?: WhiteAs) => Promise<FileFound[Kind]>;
+    const found = await Promise.race([read(file, white), given]);
+    if (idle === null) idle = reader;
+    else reader.worker.terminate();
+    return found;
+  } catch (error) {
+    reader.worker.terminate();
+    if (error instanceof ReadingEnded) throw error;
+    throw ended(`the file could not be read (${error instanceof Error ? error.message.slice(0, 200) : 'no reason was given'}); ${choose}`);
   } finally {
-    self.clearTimeout(timer);
-    signal.removeEventListener('abort', onAbort);
+    unwatch();
+    watch.abort();
   }
 }

@@ -5,7 +5,6 @@ import { findClash } from '../../engine/explore/search/clash.ts';
 import { countOrders } from '../../engine/explore/search/order-count.ts';
 import { checkExplore } from '../../engine/explore/settings/check.ts';
 import { printNotes } from '../../engine/explore/settings/notes.ts';
-import { readCgats } from '../../engine/ink/cgats/read-cgats.ts';
 import { CARD } from '../../engine/ink/characterise/card.ts';
 import { inkCurvesOn } from '../../engine/ink/characterise/characterise.ts';
 import { checkInk } from '../../engine/ink/characterise/check-ink.ts';
@@ -15,8 +14,6 @@ import { matchInkSteps } from '../../engine/ink/mix/match.ts';
 import { planRest } from '../../engine/log/rest.ts';
 import { groupOrderSteps } from '../../engine/order/groups/group-orders.ts';
 import { overlapsOf } from '../../engine/order/overlaps.ts';
-import { drawerShape } from '../../engine/shapes/place/drawer-shape.ts';
-import { readShapes } from '../../engine/shapes/read/read-shapes.ts';
 import type { Studio } from '../../engine/studio/studio.ts';
 import { adviseOn } from '../../engine/visit/advice/advice.ts';
 import { OVERLAP_TOLERANCE_MM } from '../../engine/visit/visit-problem.ts';
@@ -91,18 +88,12 @@ const walls: WallApi = {
 };
 
 const inks: InkApi = {
-  readShapeFile(text, fileName, id, white = 'paper') {
-    const { shapes, problems } = readShapes(text, fileName, { white });
-    const [read] = shapes;
-    return { shape: read === undefined ? null : drawerShape(read, id), page: read?.page ?? null, sized: read?.sized ?? true, problems };
-  },
   inkCurves(overWhite, overBlack, grounds = CARD) {
     const problems = checkInk({ id: 'edited', name: 'this ink', basis: 'drawdown', overWhite, overBlack, grounds });
     if (problems.some((problem) => problem.code !== 'ink.colour-missed')) return { kx: [], sx: [], adjusted: [], problems };
     const { kx, sx, adjusted } = inkCurvesOn(overWhite, overBlack, grounds);
     return { kx: [...kx], sx: [...sx], adjusted: [...adjusted], problems };
   },
-  readMeasurements: (text, fileName) => readCgats(text, fileName),
   matchInk: ({ job, target, stocks, options }, onProgress) => jobs.find(job, matchInkSteps(target, stocks, options), onProgress),
   fitOverprints: ({ job, squares, inks, paper }, onRound) =>
     jobs.find(job, fitOverprintSteps(squares, inks, paper), ({ rounds }) => onRound(rounds)),

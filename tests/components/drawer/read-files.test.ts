@@ -5,10 +5,9 @@ const asked: string[] = [];
 const read: string[] = [];
 vi.mock('../../../src/workers/client/client.ts', () => ({ sentenceOf: String, engineFor: (kind: string) => asked.push(kind) }));
 vi.mock('../../../src/workers/client/file-reader.ts', () => ({
-  ReadingEnded: class extends Error {},
-  readShapeFile: ({ name }: { name: string }) => {
+  readFile: (_kind: string, { name }: { name: string }) => {
     read.push(name);
-    return Promise.resolve({ shape: null, page: null, sized: true, problems: [] });
+    return Promise.resolve({ shapes: [], problems: [] });
   },
 }));
 

@@ -3,16 +3,13 @@ import { customElement, property } from 'lit/decorators.js';
 import { defined } from '../../../engine/base/at.ts';
 import type { Problem } from '../../../engine/base/error.ts';
 import type { CgatsSample } from '../../../engine/ink/cgats/read-cgats.ts';
-import { engineFor } from '../../../workers/client/client.ts';
 import { controls } from '../../ui/controls-style.ts';
+import { FileReading } from '../../ui/file-reading.ts';
 import { closeStackHost } from '../../ui/layout-style.ts';
 import '../../ui/kit/fold.ts';
 import { counted } from '../../ui/words.ts';
 import { Work } from '../../ui/work.ts';
 import './file-well.ts';
-
-/** The largest measurement file that is read. */
-const MOST_BYTES = 40_000_000;
 
 /** Codes that only remark; the samples they speak of were read. */
 const REMARKS = new Set(['cgats.extended', 'cgats.scale-doubtful', 'cgats.coarse', 'cgats.illuminant', 'cgats.field-count']);
@@ -22,12 +19,6 @@ export interface Measurements {
   fileName: string;
   samples: CgatsSample[];
   problems: Problem[];
-}
-
-/** Text in UTF-8, or in UTF-16 when the file begins with its mark. */
-function decodeText(bytes: Uint8Array): string {
-  const wide = (bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff);
-  return new TextDecoder(wide ? (bytes[0] === 0xff ? 'utf-16le' : 'utf-16be') : 'utf-8').decode(bytes);
 }
 
 /** Chooses a text file of measurements, or takes one that is dropped. Sends `read`. */
@@ -60,20 +51,14 @@ export class CgatsFile extends LitElement {
 
   /** What was read before; stays until another file is read whole. */
   @property({ attribute: false }) measurements: Measurements | null = null;
+  private readonly file = new FileReading(this);
   private readonly reading = new Work<Measurements>(this, {
     found: (measurements) => this.dispatchEvent(new CustomEvent<Measurements>('read', { detail: measurements })),
   });
 
   private take(file: File): void {
-    if (file.size > MOST_BYTES) {
-      this.reading.refuse(
-        `${file.name} has ${(file.size / 1e6).toFixed(0)} MB; measurement files of up to ${MOST_BYTES / 1e6} MB are read, so export fewer patches.`,
-      );
-      return;
-    }
     void this.reading.start(async () => {
-      const text = decodeText(new Uint8Array(await file.arrayBuffer()));
-      const { samples, problems } = await engineFor('picture').readMeasurements(text, file.name);
+      const { samples, problems } = await this.file.read('measurements', file);
       if (samples.length > 0) return { fileName: file.name, samples, problems };
       const spent = problems.find(({ code }) => !REMARKS.has(code)) ?? problems[0];
       throw new Error(spent?.message ?? `${file.name} holds no measurements.`);
@@ -97,6 +82,7 @@ export class CgatsFile extends LitElement {
         }
         ${this.reading.failure === '' ? nothing : html`<p slot="after" class="refusal small" role="alert">${this.reading.failure} Nothing was changed.</p>`}
       </file-well>
+      ${this.file.line()}
       ${
         count === 0
           ? nothing

@@ -4,8 +4,10 @@ import { live } from 'lit/directives/live.js';
 import { defined } from '../../../engine/base/at.ts';
 import type { PatchRgb } from '../../../engine/ink/characterise/drawdown-photo.ts';
 import { averagePatch, onPhoto, patchReach, type Pixels } from '../../../engine/ink/characterise/photo-patch.ts';
+import { sentenceOf } from '../../../workers/client/client.ts';
 import '../add/file-well.ts';
 import { controls } from '../../ui/controls-style.ts';
+import { FileReading } from '../../ui/file-reading.ts';
 import { photoStyles } from './photo-style.ts';
 
 /** A place on a photo that is to be picked. */
@@ -20,8 +22,6 @@ export type PhotoPicks = ReadonlyMap<string, PatchRgb>;
 /** Of more patches than this a list to choose from replaces one button each. */
 const MOST_RADIOS = 6;
 
-/** Photos are read at most so wide or high; patches are averages anyway. */
-const MOST_PX = 1600;
 /** Pixels of the photo across the loupe, and the loupe itself. */
 const LOUPE_PIXELS = 31;
 const LOUPE_PX = 124;
@@ -46,6 +46,7 @@ export class PhotoPicker extends LitElement {
   @query('canvas.photo') private canvas!: HTMLCanvasElement;
   @query('canvas.loupe') private loupe!: HTMLCanvasElement;
   private bitmap: ImageBitmap | null = null;
+  private readonly file = new FileReading(this);
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
@@ -56,14 +57,13 @@ export class PhotoPicker extends LitElement {
   private async take(file: File): Promise<void> {
     this.refusal = '';
     try {
-      const whole = await createImageBitmap(file);
-      const scale = Math.min(1, MOST_PX / Math.max(whole.width, whole.height));
-      const width = Math.max(1, Math.round(whole.width * scale));
-      const height = Math.max(1, Math.round(whole.height * scale));
-      const context = defined(new OffscreenCanvas(width, height).getContext('2d', { willReadFrequently: true }));
-      context.drawImage(whole, 0, 0, width, height);
-      whole.close();
-      const image = context.getImageData(0, 0, width, height);
+      const { pixels, problems } = await this.file.read('photo', file);
+      if (pixels === null) {
+        this.refusal = problems[0]?.message ?? '';
+        return;
+      }
+      const { width, height } = pixels;
+      const image = new ImageData(new Uint8ClampedArray(pixels.data), width, height);
       const bitmap = await createImageBitmap(image);
       this.bitmap?.close();
       this.bitmap = bitmap;
@@ -73,8 +73,8 @@ export class PhotoPicker extends LitElement {
       this.wanted = '';
       this.send();
       this.at = [Math.round(width / 2), Math.round(height / 2)];
-    } catch {
-      this.refusal = `${file.name} cannot be read as a picture; choose a JPEG or PNG photo.`;
+    } catch (error) {
+      this.refusal = sentenceOf(error);
     }
   }
 
@@ -165,6 +165,7 @@ export class PhotoPicker extends LitElement {
         }
         ${this.refusal === '' ? nothing : html`<p slot="after" class="problem small" role="alert">${this.refusal}</p>`}
       </file-well>
+      ${this.file.line()}
       ${pixels === null ? nothing : this.renderPhoto(pixels)}
     `;
   }

@@ -1,13 +1,13 @@
 import { recipeAsPulled, type SheetAsPulled } from '../../../engine/log/as-pulled.ts';
-import { readLog, writeLog } from '../../../engine/log/log-file.ts';
+import { writeLog } from '../../../engine/log/log-file.ts';
 import { mergeLogs } from '../../../engine/log/merge.ts';
 import { LOG_FORMAT, LOG_VERSION, type LogEvent, type VisitHead, type VisitLog } from '../../../engine/log/types.ts';
-import { MAX_DOCUMENT_CHARS } from '../../../engine/recipe/read.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
 import { sentenceOf } from '../../../workers/client/client.ts';
 import type { AppStore } from '../../app-store.ts';
 import { eventWords } from '../../words/log-words.ts';
 import { chooseFiles, download, fileNameOf } from '../download.ts';
+import type { FileReading } from '../file-reading.ts';
 import { newId } from '../new-id.ts';
 import { counted } from '../words.ts';
 import type { LogKeeper } from './log-keeper.ts';
@@ -18,15 +18,10 @@ export function saveLog(head: VisitHead, events: readonly LogEvent[]): void {
 }
 
 /** Asks for log files of the same visit and keeps every event of theirs and ours. */
-export async function bringInLog(store: AppStore, log: LogKeeper): Promise<void> {
+export async function bringInLog(store: AppStore, log: LogKeeper, reading: FileReading): Promise<void> {
   for (const file of await chooseFiles('.json,application/json', true)) {
     try {
-      // A character is at least a byte, so a file within the limit may still be refused by the reader, never the reverse.
-      if (file.size > MAX_DOCUMENT_CHARS * 4) {
-        store.tell(`${file.name}: the file is far larger than a log; choose a log file that was saved here.`);
-        continue;
-      }
-      const read = readLog(await file.text(), file.name);
+      const read = await reading.read('log', file);
       if (read.value === null || log.head === null) {
         store.tellProblems(read.problems.slice(0, 1));
         continue;
@@ -42,7 +37,8 @@ export async function bringInLog(store: AppStore, log: LogKeeper): Promise<void>
         'news',
       );
     } catch (error) {
-      store.tell(`${file.name}: ${sentenceOf(error)}`);
+      const sentence = sentenceOf(error);
+      store.tell(sentence.startsWith(file.name) ? sentence : `${file.name}: ${sentence}`);
     }
   }
 }

@@ -12,6 +12,7 @@ import type { AppStore } from '../../app-store.ts';
 import { eventWords, sheetWords } from '../../words/log-words.ts';
 import { recipeLetter } from '../../words/plan-words.ts';
 import { controls } from '../controls-style.ts';
+import { FileReading } from '../file-reading.ts';
 import '../kit/fold.ts';
 import { cardGrid } from '../layout-style.ts';
 import { printImage } from '../print/print-image.ts';
@@ -114,6 +115,8 @@ export class LogSheets extends LitElement {
   /** Only sheets of these recipes; null shows all. */
   @property({ attribute: false }) only: ReadonlySet<string> | null = null;
 
+  private readonly file = new FileReading(this);
+
   private async add(happenings: Happening[]): Promise<void> {
     await this.log.add(happenings);
     this.requestUpdate();
@@ -198,10 +201,10 @@ export class LogSheets extends LitElement {
     const bare = shown.filter((sheet) => sheet.events.length === 0).map((sheet) => sheet.number);
     return html`<div class="row tools">
         <button @click=${() => saveLog(head, events)}>Save the log as a file</button>
-        <button @click=${() => void bringInLog(this.store, this.log).then(() => this.requestUpdate())}>Bring in another device’s log…</button>
+        <button @click=${() => void bringInLog(this.store, this.log, this.file).then(() => this.requestUpdate())}>Bring in another device’s log…</button>
         ${marks.size > 0 && this.store.room === 'press' ? html`<button @click=${() => this.store.go('chest')}>Numbers and documentation, in the Chest</button>` : nothing}
       </div>
-      ${this.renderConflicts()}
+      ${this.file.line()} ${this.renderConflicts()}
       <ul class="sheets" aria-label="Sheets as pulled">
         ${repeat(
           shown.filter((sheet) => sheet.events.length > 0),

@@ -1,0 +1,31 @@
+import { defined } from '../../engine/base/at.ts';
+import { photoFault } from '../../engine/ink/characterise/photo-size.ts';
+import type { PhotoRead } from '../api/reader-api.ts';
+
+/** Photos are read at most so wide or high; patches are averages anyway. */
+const MOST_PX = 1600;
+/** Cameras write the size within the first of their bytes, after a preview at most. */
+const HEAD_BYTES = 1_000_000;
+
+/** The pixels of a photo, scaled down, or why it cannot be read. */
+export async function readPhoto(file: File): Promise<PhotoRead> {
+  const refused = (code: string, rest: string): PhotoRead => ({
+    pixels: null,
+    problems: [{ code, message: `${file.name}: ${rest}`, where: 'the file' }],
+  });
+  const fault = photoFault(new Uint8Array(await file.slice(0, HEAD_BYTES).arrayBuffer()));
+  if (fault !== null) return refused('photo.size', fault);
+  let whole: ImageBitmap;
+  try {
+    whole = await createImageBitmap(file);
+  } catch {
+    return refused('photo.unreadable', 'the file cannot be read as a picture; choose a JPEG or PNG photo.');
+  }
+  const scale = Math.min(1, MOST_PX / Math.max(whole.width, whole.height));
+  const width = Math.max(1, Math.round(whole.width * scale));
+  const height = Math.max(1, Math.round(whole.height * scale));
+  const context = defined(new OffscreenCanvas(width, height).getContext('2d', { willReadFrequently: true }));
+  context.drawImage(whole, 0, 0, width, height);
+  whole.close();
+  return { pixels: { width, height, data: context.getImageData(0, 0, width, height).data }, problems: [] };
+}
