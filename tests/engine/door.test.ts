@@ -125,4 +125,38 @@ describe('the engine door', () => {
       }
     }
   });
+
+  /** Functions of the door that take something; readers of files tell and do not throw, as the next test says. */
+  const takers = Object.entries(loose).filter(
+    ([name, value]) => typeof value === 'function' && !/^(?:read[CSRPL]|demoStocks$|measuredPairs$|EngineError$)/u.test(name),
+  );
+  const sentence = /^[A-Z\d“][^\n]{20,400}\.$/u;
+
+  function refused(name: string, args: unknown[]): string | null {
+    try {
+      call(name, ...args);
+      return null;
+    } catch (error) {
+      if (!(error instanceof door.EngineError)) return `threw ${String(error)}`;
+      return sentence.test(error.message) ? error.code : `no sentence: ${error.message}`;
+    }
+  }
+
+  it('should refuse every call without arguments in one sentence with a code', () => {
+    expect(takers.length).toBeGreaterThan(60);
+    for (const [name] of takers) expect(refused(name, []), name).toMatch(/^[a-z]+\.[a-z-]+$/u);
+  });
+
+  it('should never throw anything but such a sentence, whatever it is given', () => {
+    const things = [undefined, null, {}, [], '', 'x', Number.NaN, -1, [null], [[]], { pulls: [{}] }, [{}], true];
+    for (const [name] of takers) {
+      for (const first of things) {
+        for (const second of things) {
+          expect(refused(name, [first, second, {}, []]) ?? '', `${name}(${JSON.stringify([first, second])})`).toMatch(
+            /^(?:[a-z]+\.[a-z-]+)?$/u,
+          );
+        }
+      }
+    }
+  });
 });

@@ -4,8 +4,8 @@ import { drawerShape } from '../../engine/shapes/place/drawer-shape.ts';
 import type { PageSize } from '../../engine/shapes/place/lay-out.ts';
 import type { WhiteAs } from '../../engine/shapes/read/white.ts';
 import type { Shape } from '../../engine/shapes/types.ts';
-import { sentenceOf } from '../../workers/client/client.ts';
 import type { FileFound } from '../../workers/api/reader-api.ts';
+import { sentenceOf } from '../../workers/client/client.ts';
 import { readFile } from '../../workers/client/file-reader.ts';
 import { newId } from '../ui/new-id.ts';
 

@@ -1,3 +1,4 @@
+import { EngineError } from '../base/error.ts';
 import type { Recipe } from './types.ts';
 
 type Derived = Pick<Recipe, 'id' | 'title' | 'parent'>;
@@ -17,11 +18,15 @@ export interface RelatedRecipes {
  * still holds its children together.
  * @param recipes may name one id more than once, as kept recipes and those of visits do; the first
  *   title counts
+ * @throws EngineError 'recipe.id' for one without an id
  * @returns in the order in which their first members are named
  */
 export function relatedRecipes(recipes: readonly Derived[]): RelatedRecipes[] {
   const known = new Map<string, Derived>();
-  for (const recipe of recipes) if (!known.has(recipe.id)) known.set(recipe.id, recipe);
+  for (const recipe of recipes) {
+    if (typeof recipe?.id !== 'string') throw new EngineError('recipe.id', 'A recipe has no id; give each one a text of its own.');
+    if (!known.has(recipe.id)) known.set(recipe.id, recipe);
+  }
   const roots = new Map<string, string>();
   const rootOf = (id: string): string => {
     const way = new Set<string>();
