@@ -14,7 +14,7 @@ import type { Room } from './rooms.ts';
 import type { AutoSaver, SaveState } from './saver.ts';
 import { controls } from './ui/controls-style.ts';
 import { chooseFiles } from './ui/download.ts';
-import { FileReading } from './ui/file-reading.ts';
+import { FileReading } from './ui/files/file-reading.ts';
 import { dialogStyle } from './ui/kit/dialog-style.ts';
 import { dialogBox } from './ui/kit/dialog.ts';
 import './ui/kit/fold.ts';

@@ -9,7 +9,7 @@ import { RoomElement } from '../store-element.ts';
 import '../ui/cautions.ts';
 import { controls } from '../ui/controls-style.ts';
 import { chooseFiles } from '../ui/download.ts';
-import { FileDrop, fileDropStyles } from '../ui/file-drop.ts';
+import { FileDrop, fileDropStyles } from '../ui/files/file-drop.ts';
 import { newId } from '../ui/new-id.ts';
 import { putOnBench } from '../ui/put-on-bench.ts';
 import { sideRoomStyles, WideScreen } from '../ui/side-room.ts';

@@ -4,7 +4,7 @@ import { defined } from '../../../engine/base/at.ts';
 import type { Problem } from '../../../engine/base/error.ts';
 import type { CgatsSample } from '../../../engine/ink/cgats/read-cgats.ts';
 import { controls } from '../../ui/controls-style.ts';
-import { FileReading } from '../../ui/file-reading.ts';
+import { FileReading } from '../../ui/files/file-reading.ts';
 import { closeStackHost } from '../../ui/layout-style.ts';
 import '../../ui/kit/fold.ts';
 import { counted } from '../../ui/words.ts';

@@ -7,7 +7,7 @@ import { averagePatch, onPhoto, patchReach, type Pixels } from '../../../engine/
 import { sentenceOf } from '../../../workers/client/client.ts';
 import '../add/file-well.ts';
 import { controls } from '../../ui/controls-style.ts';
-import { FileReading } from '../../ui/file-reading.ts';
+import { FileReading } from '../../ui/files/file-reading.ts';
 import { photoStyles } from './photo-style.ts';
 
 /** A place on a photo that is to be picked. */

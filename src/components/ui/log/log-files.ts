@@ -7,7 +7,7 @@ import { sentenceOf } from '../../../workers/client/client.ts';
 import type { AppStore } from '../../app-store.ts';
 import { eventWords } from '../../words/log-words.ts';
 import { chooseFiles, download, fileNameOf } from '../download.ts';
-import type { FileReading } from '../file-reading.ts';
+import type { FileReading } from '../files/file-reading.ts';
 import { newId } from '../new-id.ts';
 import { counted } from '../words.ts';
 import type { LogKeeper } from './log-keeper.ts';

@@ -12,7 +12,7 @@ import type { AppStore } from '../../app-store.ts';
 import { eventWords, sheetWords } from '../../words/log-words.ts';
 import { recipeLetter } from '../../words/plan-words.ts';
 import { controls } from '../controls-style.ts';
-import { FileReading } from '../file-reading.ts';
+import { FileReading } from '../files/file-reading.ts';
 import '../kit/fold.ts';
 import { cardGrid } from '../layout-style.ts';
 import { printImage } from '../print/print-image.ts';

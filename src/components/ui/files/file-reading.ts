@@ -1,6 +1,6 @@
 import { html, nothing, type ReactiveController, type ReactiveControllerHost } from 'lit';
-import type { FileFound, FileKind } from '../../workers/api/reader-api.ts';
-import { readFile } from '../../workers/client/file-reader.ts';
+import type { FileFound, FileKind } from '../../../workers/api/reader-api.ts';
+import { readFile } from '../../../workers/client/file-reader.ts';
 
 /** Small files are read before anybody could read that they are, ms. */
 const UNSAID_MS = 250;
