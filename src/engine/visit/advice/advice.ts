@@ -159,7 +159,7 @@ const HALF_WORTH_DELTA_E = 3;
 
 /**
  * Advice in the order of its worth for a goal: the share that it saves of it, against how far the prints
- * move; what saves nothing of it comes last, by hours.
+ * move; what saves nothing of it comes last, by hours and then by its change.
  * @param before of the plan at hand
  */
 export function bestFirst(all: readonly Advice[], before: AdviceFigures, goal: AdviceGoal): Advice[] {
@@ -168,5 +168,5 @@ export function bestFirst(all: readonly Advice[], before: AdviceFigures, goal: A
     const saved = (of(before) - of(figures)) / Math.max(1, of(before));
     return saved <= 0 ? saved : saved / (1 + deltaE / HALF_WORTH_DELTA_E);
   };
-  return [...all].sort((a, b) => worth(b) - worth(a) || a.figures.minutes - b.figures.minutes);
+  return [...all].sort((a, b) => worth(b) - worth(a) || a.figures.minutes - b.figures.minutes || a.deltaE - b.deltaE);
 }
