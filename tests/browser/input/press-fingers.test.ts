@@ -48,8 +48,8 @@ const tile = (of: Locator, number: number): Locator => of.getByRole('checkbox', 
 /** Where every tile and button to tick stands on the page that is scrolled. */
 function placesOf(press: Locator): Promise<string[]> {
   return press.locator('press-sheet-tiles li > button, press-sheet-tiles .all > button').evaluateAll((all) => {
-    const [first] = all;
-    const dialog = ((first?.getRootNode() as ShadowRoot).host as HTMLElement).closest('dialog')!;
+    const first = all[0]!;
+    const dialog = ((first.getRootNode() as ShadowRoot).host as HTMLElement).closest('dialog')!;
     return all.map((each) => {
       const { left, top, width, height } = each.getBoundingClientRect();
       return [each.getAttribute('aria-label'), left, top + dialog.scrollTop, width, height].join();
