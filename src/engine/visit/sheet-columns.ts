@@ -1,4 +1,5 @@
 import { defined, num } from '../base/at.ts';
+import type { CardState } from './set-up-cards.ts';
 import type { PressPlan } from './visit.ts';
 
 /** A column of the set-up grid: one sheet, or sheets that are printed alike all the way. */
@@ -15,6 +16,8 @@ export interface SheetGrid {
   spans: { recipe: number; columns: number }[];
   /** One row a set-up. */
   pulls: number[][];
+  /** Strokes of those pulls together. */
+  strokes: number[][];
 }
 
 /**
@@ -23,20 +26,27 @@ export interface SheetGrid {
  */
 export function sheetGrid(plan: PressPlan, most: number): SheetGrid {
   const place = new Map(plan.sheets.map((sheet, at) => [sheet.number, at]));
-  const bySheet = plan.cards.map((card) => {
-    const row = plan.sheets.map(() => 0);
-    for (const state of card.states) {
-      for (const sheet of state.sheets) row[defined(place.get(sheet))] = state.prints.length;
-    }
-    return row;
-  });
+  const rowsOf = (value: (state: CardState) => number): number[][] =>
+    plan.cards.map((card) => {
+      const row = plan.sheets.map(() => 0);
+      for (const state of card.states) for (const sheet of state.sheets) row[defined(place.get(sheet))] = value(state);
+      return row;
+    });
+  const bySheet = rowsOf(({ prints }) => prints.length);
+  // What a set-up prints lies on top of what it leaves behind.
+  const strokes = rowsOf(({ prints, after }) => after.slice(-prints.length).reduce((sum, pull) => sum + pull.strokes, 0));
   const merge = plan.sheets.length > most;
   const columns: SheetColumn[] = [];
   const kept: number[] = [];
   for (const [at, sheet] of plan.sheets.entries()) {
     const last = columns.at(-1);
     const before = plan.sheets[at - 1];
-    if (merge && last?.recipe === sheet.recipe && before?.use === sheet.use && bySheet.every((row) => row[at] === row[at - 1])) {
+    if (
+      merge &&
+      last?.recipe === sheet.recipe &&
+      before?.use === sheet.use &&
+      [...bySheet, ...strokes].every((row) => row[at] === row[at - 1])
+    ) {
       last.sheets.push(sheet.number);
     } else {
       columns.push({ recipe: sheet.recipe, sheets: [sheet.number] });
@@ -49,5 +59,6 @@ export function sheetGrid(plan: PressPlan, most: number): SheetGrid {
     if (last?.recipe === recipe) last.columns++;
     else spans.push({ recipe, columns: 1 });
   }
-  return { columns, spans, pulls: bySheet.map((row) => kept.map((at) => num(row, at))) };
+  const shown = (rows: number[][]): number[][] => rows.map((row) => kept.map((at) => num(row, at)));
+  return { columns, spans, pulls: shown(bySheet), strokes: shown(strokes) };
 }

@@ -1,0 +1,64 @@
+import { entryAt } from '../../base/at.ts';
+import { EngineError } from '../../base/error.ts';
+import type { Recipe } from '../../recipe/types.ts';
+import { paperToCut } from '../paper-needs.ts';
+import type { PressPlan } from '../visit.ts';
+
+/** A sheet as it is bought. */
+export interface StockSheet {
+  widthMm: number;
+  heightMm: number;
+  /** The side along which its fibres run. */
+  grain: 'width' | 'height';
+}
+
+/** How the sheets of one recipe are cut. */
+export interface CutRow {
+  /** Index into the recipes. */
+  recipe: number;
+  widthMm: number;
+  heightMm: number;
+  /** Sheets to cut, with overs and proofs. */
+  sheets: number;
+  /** By the way in which the grain then runs on the cut sheet. */
+  ways: { grain: 'width' | 'height'; across: number; down: number; aStock: number; stockSheets: number | null; wasted: number }[];
+}
+
+/**
+ * How many sheets come out of a stock sheet, in rows and columns of straight cuts, with the grain along
+ * either side: all sheets of one print want it the same way, as paper moves across its grain with the weather.
+ * @returns a row for each recipe that is printed; `stockSheets` null where none fits
+ * @throws EngineError 'visit.bad-number' when a side of the stock sheet is none
+ */
+export function cutList(plan: Pick<PressPlan, 'sheets' | 'recipes'>, recipes: readonly Recipe[], stock: StockSheet): CutRow[] {
+  for (const side of [stock.widthMm, stock.heightMm]) {
+    if (!(side > 0 && side < Infinity))
+      throw new EngineError('visit.bad-number', `A stock sheet of ${stock.widthMm} × ${stock.heightMm} mm is none: give two sides in mm.`);
+  }
+  return plan.recipes.map((_, recipe) => {
+    const { widthMm, heightMm } = entryAt(recipes, recipe).paper;
+    const { cut: sheets } = paperToCut(plan.sheets.filter((sheet) => sheet.recipe === recipe));
+    return {
+      recipe,
+      widthMm,
+      heightMm,
+      sheets,
+      ways: (['width', 'height'] as const).map((grain) => oneWay({ widthMm, heightMm, sheets }, stock, grain)),
+    };
+  });
+}
+
+/** Cut so that the grain runs along one side: the sheet lies as the stock does, or a quarter turned. */
+function oneWay(
+  sheet: Pick<CutRow, 'widthMm' | 'heightMm' | 'sheets'>,
+  stock: StockSheet,
+  grain: 'width' | 'height',
+): CutRow['ways'][number] {
+  const [wide, high] = grain === stock.grain ? [sheet.widthMm, sheet.heightMm] : [sheet.heightMm, sheet.widthMm];
+  // A hair, so that sheets which just fit do.
+  const across = Math.floor(stock.widthMm / wide + 1e-9);
+  const down = Math.floor(stock.heightMm / high + 1e-9);
+  const aStock = across * down;
+  const wasted = 1 - (aStock * wide * high) / (stock.widthMm * stock.heightMm);
+  return { grain, across, down, aStock, stockSheets: aStock === 0 ? null : Math.ceil(sheet.sheets / aStock), wasted };
+}
