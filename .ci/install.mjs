@@ -84,6 +84,19 @@ export async function findBrowser() {
   process.exit(1);
 }
 
+/** Sees to poppler, by which the tests read PDFs back; installs Debian's where we may. */
+export function findPoppler() {
+  const there = () => ['pdfinfo', 'pdftotext', 'pdftohtml'].every((program) => spawnSync(program, ['-v']).error === undefined);
+  if (there()) return;
+  if (process.getuid?.() === 0 && existsSync('/usr/bin/apt-get')) {
+    tryRun('apt-get', ['update']);
+    tryRun('apt-get', ['install', '-y', '--no-install-recommends', 'poppler-utils']);
+  }
+  if (there()) return;
+  console.error('The tests of the PDFs need poppler (pdfinfo, pdftotext, pdftohtml): install poppler-utils and run npm test again.');
+  process.exit(1);
+}
+
 /** Tests that a report of vitest counts as passed and failed. */
 export function countTests(file) {
   const report = JSON.parse(readFileSync(file, 'utf8'));

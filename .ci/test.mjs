@@ -3,10 +3,11 @@ import { spawnSync } from 'node:child_process';
 import { mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { countTests, findBrowser, installPackages, ROOT, run } from './install.mjs';
+import { countTests, findBrowser, findPoppler, installPackages, ROOT, run } from './install.mjs';
 
 installPackages();
 process.env.CHROMIUM_PATH = await findBrowser();
+findPoppler();
 
 const bin = (path) => join(ROOT, 'node_modules', path);
 const node = process.execPath;

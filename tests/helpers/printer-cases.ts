@@ -5,6 +5,7 @@ import type { Recipe } from '../../src/engine/recipe/types.ts';
 import { recipeOf } from '../../src/engine/recipe/write.ts';
 import type { Pull } from '../../src/engine/stack/types.ts';
 import type { Studio } from '../../src/engine/studio/studio.ts';
+import { usualExtras } from '../../src/engine/visit/paper-needs.ts';
 import type { VisitFigures } from '../../src/engine/visit/visit-figures.ts';
 import type { VisitInput } from '../../src/engine/visit/visit.ts';
 import { pullOf, rectangle, screenAt } from './small-project.ts';
@@ -65,4 +66,34 @@ export const CASE_PRESS: VisitFigures = {
 /** A visit of invented recipes, as many sheets of each. */
 export function inventedVisit(size: CaseSize, press: VisitFigures = CASE_PRESS): VisitInput {
   return { runs: inventedRecipes(size).map((recipe) => ({ recipe, sheets: size.sheets })), minDeltaE: 1, press, seed: size.seed };
+}
+
+/** A stack of which every recipe of a job is a change; invented. */
+function jobRecipes(job: 'A' | 'B'): Recipe[] {
+  const drawer = rectangles(20, job);
+  const random = randomFrom(`job ${job}`);
+  const base = Array.from({ length: 20 }, (_, p) => pullOf(`p${p + 1}`, `s${p + 1}`, random.pick(INKS.slice(0, 4))));
+  return Array.from({ length: job === 'A' ? 6 : 30 }, (_, r) => {
+    const stack = base.map((pull): Pull => ({
+      ...pull,
+      ink: random.int(3) === 0 ? random.pick(INKS.slice(0, 4)) : pull.ink,
+      dxMm: random.int(job === 'A' ? 9 : 6) === 0 ? 1 + random.int(2) : 0,
+      strokes: random.int(8) === 0 ? 2 : 1,
+    }));
+    // Some neighbours change places, as in prints that come from one wall.
+    for (let at = 1; at < stack.length; at++) if (random.int(2) === 0) [stack[at - 1], stack[at]] = [stack[at]!, stack[at - 1]!];
+    return recipeOf(stack, drawer, { id: `r${r + 1}`, title: `Print ${r + 1}` });
+  });
+}
+
+/** Job A, 6 recipes × 5 sheets × 20 pulls, and job B, 30 unique sheets × 20 pulls, with what is printed beside them; invented. */
+export function jobVisit(job: 'A' | 'B', press: VisitFigures = CASE_PRESS): VisitInput {
+  const sheets = job === 'A' ? 5 : 1;
+  return {
+    runs: jobRecipes(job).map((recipe) => ({ recipe, sheets, ...usualExtras(sheets, press) })),
+    minDeltaE: 1,
+    press,
+    seed: job,
+    testSheet: job === 'B',
+  };
 }

@@ -1,7 +1,6 @@
 import fontkit from '@pdf-lib/fontkit';
 import { degrees, PDFDocument, type PDFFont, type PDFImage, type PDFPage, rgb } from 'pdf-lib';
 import { num } from '../../engine/base/at.ts';
-import type { Pull } from '../../engine/stack/types.ts';
 import { PdfSigns } from '../../workers/jobs/pdf-signs.ts';
 import type { PageFonts } from '../ui/page-fonts.ts';
 import { PDF_COLOURS } from './pdf-colours.ts';
@@ -26,9 +25,6 @@ export interface Box extends Spot {
   width: number;
   height: number;
 }
-
-/** Draws one state of a recipe's sheet, as wide as it must be, and gives how wide that is. */
-export type DrawState = (recipe: number, pulls: readonly Pull[], box: Omit<Box, 'width'>) => Promise<number>;
 
 export interface TextStyle {
   size?: number;
@@ -92,6 +88,16 @@ export class PageWriter {
 
   get room(): number {
     return this.height - MARGIN_PT - this.y;
+  }
+
+  /** Height of an empty page between its margins. */
+  get pageRoom(): number {
+    return this.height - 2 * MARGIN_PT;
+  }
+
+  /** Whether nothing is on the page yet. */
+  get atTop(): boolean {
+    return this.y === MARGIN_PT;
   }
 
   /** @param landscape whether it and the pages that it runs on to lie on their long side */

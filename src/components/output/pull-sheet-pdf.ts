@@ -2,28 +2,22 @@ import type { PDFImage } from 'pdf-lib';
 import { entryAt } from '../../engine/base/at.ts';
 import type { Pull } from '../../engine/stack/types.ts';
 import type { PageFonts } from '../ui/page-fonts.ts';
-import { coverPage } from './cover-page.ts';
-import { dayPlanPages } from './day-plan.ts';
-import { gridPages } from './grid-pages.ts';
+import { drawBlocks } from './draw/draw-blocks.ts';
+import type { Drawing } from './draw/pieces.ts';
 import type { MadePlan } from './made-plan.ts';
-import { type DrawState, type PageName, PageWriter } from './page-writer.ts';
-import { passportPages } from './passports.ts';
+import { type PageName, PageWriter } from './page-writer.ts';
+import { choiceTitle, type PaperAsked } from './papers/paper-choice.ts';
+import { papersOf, type PaperWords, stateKey, statesOf } from './papers/papers.ts';
 import { PDF_COLOURS } from './pdf-colours.ts';
-import type { PlanPages } from './plan-pages.ts';
-import { setUpBlock } from './set-up-blocks.ts';
-import { stateKey } from './state-key.ts';
-import { supplyPages } from './supply-pages.ts';
 
-/** Gives a PNG of a recipe's sheet with some pulls on it; null when it could not be drawn. */
-type PictureOf = (recipe: number, pulls: readonly Pull[]) => Promise<Uint8Array | null>;
+/** Gives a PNG of a recipe's sheet with some pulls on it, so many pixels high; null when it could not be drawn. */
+type PictureOf = (recipe: number, pulls: readonly Pull[], rows: number) => Promise<Uint8Array | null>;
 
-export interface PullSheetOptions {
+export interface PullSheetOptions extends PaperWords {
   size: PageName;
-  heading: string;
+  asked: PaperAsked;
   picture: PictureOf;
   fonts: PageFonts;
-  /** Gets the share that is done, 0–1. */
-  onProgress?: (share: number) => void;
 }
 
 /** A file, and the signs that its fonts lack: they stand in it as boxes. */
@@ -32,49 +26,35 @@ export interface PdfFile {
   missing: readonly string[];
 }
 
-/**
- * The pull sheet as a PDF, one column: summary and cautions, the visit at a glance, the days, what
- * to have ready, a card for each set-up, a passport for each kind of sheet. Diagrams are vectors,
- * states are pictures.
- */
-export async function pullSheetPdf(made: MadePlan, options: PullSheetOptions): Promise<PdfFile> {
-  const out = await PageWriter.open(options.size, `Pull sheet: ${options.heading}`, options.fonts);
-  const pages: PlanPages = { out, made, draw: stateDrawing(out, made, options.picture) };
-  await coverPage(pages, options.heading);
-  gridPages(out, made.plan);
-  dayPlanPages(out, made.plan);
-  supplyPages(out, made);
-  // Without a heading, two cards stand on the first page as on the others.
-  out.newPage();
-  for (const at of made.plan.cards.keys()) {
-    await setUpBlock(pages, at);
-    // Passports and the writing of the file take about as long as a few cards.
-    options.onProgress?.((at + 1) / (made.plan.cards.length + 3));
-  }
-  await passportPages(pages);
-  const bytes = await out.close(`Pull sheet: ${options.heading}`);
-  return { bytes, missing: out.missing };
-}
+/** Rows of the pictures: of a card alone, and where there are many, each of them small. */
+const ROWS_ALONE = 520;
+const ROWS = 240;
 
-/** Draws each state once, however often it is shown. */
-function stateDrawing(out: PageWriter, made: MadePlan, picture: PictureOf): DrawState {
+/** The papers of a visit as a PDF. Diagrams are vectors, states are pictures. */
+export async function pullSheetPdf(made: MadePlan, options: PullSheetOptions): Promise<PdfFile> {
+  const { asked, heading } = options;
+  const title = `${choiceTitle(asked)}: ${heading}`;
+  const out = await PageWriter.open(options.size, title, options.fonts);
+  const blocks = papersOf(made, asked, options);
   const images = new Map<string, PDFImage | null>();
-  return async (recipe, pulls, { x, y, height }) => {
+  for (const state of statesOf(blocks)) {
+    const png = await options.picture(state.recipe, state.pulls, asked.what === 'set-up' ? ROWS_ALONE : ROWS);
+    images.set(stateKey(state), png === null ? null : await out.doc.embedPng(png));
+  }
+  const aspect = (recipe: number): number => {
     const { widthMm, heightMm } = entryAt(made.recipes, recipe).paper;
-    const width = (height * widthMm) / heightMm;
-    if (pulls.length === 0) {
-      out.rectangle({ x, y, width, height }, { hex: PDF_COLOURS.white, edge: true });
-      return width;
-    }
-    const key = stateKey(recipe, pulls);
-    let image = images.get(key);
-    if (image === undefined) {
-      const png = await picture(recipe, pulls);
-      image = png === null ? null : await out.doc.embedPng(png);
-      images.set(key, image);
-    }
-    if (image === null) out.rectangle({ x, y, width, height }, { edge: true });
-    else out.image(image, { x, y, width, height });
-    return width;
+    return widthMm / heightMm;
   };
+  const drawing: Drawing = {
+    out,
+    aspect,
+    state(state, { x, y }, height) {
+      const box = { x, y, width: height * aspect(state.recipe), height };
+      const image = images.get(stateKey(state)) ?? null;
+      if (image === null) out.rectangle(box, { ...(state.pulls.length === 0 ? { hex: PDF_COLOURS.white } : {}), edge: true });
+      else out.image(image, box);
+    },
+  };
+  drawBlocks(drawing, blocks, made.recipes);
+  return { bytes: await out.close(title), missing: out.missing };
 }

@@ -3,9 +3,11 @@ import { ticksOf } from '../../engine/log/ticks/ticking.ts';
 import { setUpsDone } from '../../engine/log/ticks/ticks.ts';
 import type { Advice } from '../../engine/visit/advice/advice.ts';
 import type { FitChoice } from '../../engine/visit/fit-choice.ts';
+import type { StockSheet } from '../../engine/visit/stencils/cut-list.ts';
 import type { AppStore } from '../app-store.ts';
 import '../ui/log/log-sheets.ts';
 import type { MadePlan } from '../output/made-plan.ts';
+import type { PaperAsked, PaperChoice } from '../output/papers/paper-choice.ts';
 import type { StatePictures } from '../ui/print/state-pictures.ts';
 import { counted } from '../ui/words.ts';
 import { awakeBox, type KeepAwake } from './log/keep-awake.ts';
@@ -16,8 +18,9 @@ import './plan/day-bars.ts';
 import './plan/fit-choices.ts';
 import { haveReady } from './plan/have-ready.ts';
 import { planHead } from './plan/plan-head.ts';
+import { stencilList } from './plan/stencil-list.ts';
 import type { PressVisit } from './press-visit.ts';
-import './sheet/pdf-choice.ts';
+import './sheet/papers-out.ts';
 import './sheet/set-up-card.ts';
 import type { Tick } from './sheet/set-up-card.ts';
 
@@ -30,6 +33,12 @@ interface PlanResult {
   drawn: number;
   /** Whether the pull sheet is being made ready for paper. */
   preparing: boolean;
+  /** What goes on paper. */
+  asked: PaperAsked;
+  choosePapers(choice: PaperChoice): void;
+  /** The paper as it is bought. */
+  stock: StockSheet;
+  chooseStock(stock: StockSheet): void;
   atPress(): void;
   print(): void;
   /** @param reveal whether the set-up's card must come into view */
@@ -80,7 +89,7 @@ export function planResult(result: PlanResult) {
           <ps-log-sheets .store=${store} .log=${visit.log} .pictures=${pictures} .drawn=${drawn}></ps-log-sheets>
         </section>`
     }
-    ${haveReady(made, store.project)}
+    ${haveReady(made, store.project)} ${stencilList(made, result.stock, result.chooseStock)}
   `;
 }
 
@@ -112,20 +121,25 @@ function advice({ visit, pictures, drawn }: PlanResult, made: MadePlan) {
 }
 
 /** What is done with the order. @param done set-ups that are ticked all over */
-function buttons({ store, visit, pictures, awake, preparing, atPress, print }: PlanResult, made: MadePlan, done: number) {
+function buttons({ store, visit, awake, preparing, asked, stock, choosePapers, atPress, print }: PlanResult, made: MadePlan, done: number) {
   const { running } = visit.run;
   const all = made.plan.cards.length;
   return html`<div class="row">
     ${awakeBox(awake)}
     <button class="main" ?disabled=${running} @click=${atPress}>At the press</button>
-    <button ?disabled=${running || preparing} @click=${print}>${preparing ? 'Drawing the pictures…' : 'Print the pull sheet'}</button>
-    <press-pdf-choice
+    <press-papers
       .made=${made}
-      .pictures=${pictures}
+      .asked=${asked}
+      .stock=${stock}
       .heading=${store.project.title}
+      .outOfDate=${visit.outOfDate}
+      .relative=${store.relative}
       .tell=${(sentence: string) => store.tell(sentence)}
       .disabled=${running}
-    ></press-pdf-choice>
+      .preparing=${preparing}
+      @choose=${(event: CustomEvent<PaperChoice>) => choosePapers(event.detail)}
+      @print=${print}
+    ></press-papers>
     <button ?disabled=${running || visit.log.events.length === 0 || done === all} @click=${() => visit.findRest()}>
       Plan the rest around what is done
     </button>

@@ -1,6 +1,9 @@
 import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
+import type { StockSheet } from '../../engine/visit/stencils/cut-list.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
+import { type PaperAsked, type PaperChoice, USUAL_CHOICE } from '../output/papers/paper-choice.ts';
+import { USUAL_STOCK } from '../output/papers/stencil-blocks.ts';
 import { controls } from '../ui/controls-style.ts';
 import { headline, wideRoom } from '../ui/layout-style.ts';
 import { StatePictures } from '../ui/print/state-pictures.ts';
@@ -13,15 +16,19 @@ import { nothingKept, whatToPrint } from './plan/what-to-print.ts';
 import { pressStyles } from './press-style.ts';
 import { PressVisit } from './press-visit.ts';
 import './sheet/pull-sheet.ts';
+import { paperTablesStyle } from './sheet/paper-tables-style.ts';
 import type { PullSheet } from './sheet/pull-sheet.ts';
 
 /** The printer's room: what to print, in which order, with what. */
 @customElement('press-room')
 export class PressRoom extends LitElement {
-  static override styles = [controls, wideRoom, headline, supplyStyles, pressStyles];
+  static override styles = [controls, wideRoom, headline, supplyStyles, paperTablesStyle, pressStyles];
 
   @property({ attribute: false }) store!: AppStore;
   @state() private preparing = false;
+  @state() private papers: PaperChoice = USUAL_CHOICE;
+  /** The paper as it is bought, for the cut list. */
+  @state() private stock: StockSheet = USUAL_STOCK;
   @query('press-pull-sheet') private sheet!: PullSheet | null;
   @query('press-log') private atPress!: LogPress | null;
   /** Redraws what shows pictures: they arrive one by one. */
@@ -69,6 +76,12 @@ export class PressRoom extends LitElement {
     }
   }
 
+  /** What goes on paper: today is the day of the set-up that is looked at, which is the next to pull when the room is entered. */
+  private get asked(): PaperAsked {
+    const { selected, run } = this.visit;
+    return { ...this.papers, day: run.made?.plan.times[selected]?.day ?? 1, setUp: selected };
+  }
+
   private choose(index: number, reveal: boolean): void {
     this.visit.selected = index;
     this.requestUpdate();
@@ -101,6 +114,10 @@ export class PressRoom extends LitElement {
       awake,
       drawn,
       preparing,
+      asked: this.asked,
+      choosePapers: (choice: PaperChoice) => (this.papers = choice),
+      stock: this.stock,
+      chooseStock: (stock: StockSheet) => (this.stock = stock),
       atPress: () => this.atPress?.show(),
       print: () => void this.print(),
       choose: (index: number, reveal: boolean) => this.choose(index, reveal),
@@ -117,6 +134,8 @@ export class PressRoom extends LitElement {
           <press-pull-sheet
             .made=${made}
             .pictures=${pictures}
+            .asked=${this.asked}
+            .stock=${this.stock}
             .heading=${store.project.title}
             .outOfDate=${visit.outOfDate}
             .drawn=${drawn}

@@ -30,9 +30,21 @@ export function dryWords(plan: Timed, index: number): string {
   return `${card.ink.key} dries ${minutesText(card.ink.ink.dryMinutes)}: print over the last sheet from ${moment(plan, dryMinute)}, stack from ${moment(plan, stackMinute)}.`;
 }
 
+/** The same for a narrow place: '14:35' and '15:00'; 'next day' where the day is over by then. */
+export function dryFrom(plan: Timed, index: number): { dry: string; stack: string } {
+  const { dryMinute, stackMinute } = entryAt(plan.times, index);
+  const { dryMinutes } = entryAt(plan.cards, index).ink.ink;
+  const short = (minute: number): string => (minute > closesAt(plan) ? 'next day' : wallClock(plan, minute));
+  return { dry: dryMinutes === 0 ? 'at once' : short(dryMinute), stack: short(stackMinute) };
+}
+
+/** When the press closes, minutes from the day's start. */
+function closesAt({ clock }: Timed): number {
+  return clock.workMinutes + (clock.lunch?.minutes ?? 0);
+}
+
 /** '14:35'; when the day is over by then, 'the next morning'. */
 function moment(plan: Timed, minute: number): string {
-  const closes = plan.clock.workMinutes + (plan.clock.lunch?.minutes ?? 0);
   if (minute > 24 * 60) return `${Math.floor(minute / (24 * 60)) === 1 ? 'the next day' : 'days later'}, ${wallClock(plan, minute)}`;
-  return minute > closes ? 'the next morning' : wallClock(plan, minute);
+  return minute > closesAt(plan) ? 'the next morning' : wallClock(plan, minute);
 }

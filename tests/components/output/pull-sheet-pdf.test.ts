@@ -1,178 +1,178 @@
-import fontkit from '@pdf-lib/fontkit';
+import { createCanvas } from '@napi-rs/canvas';
 import { PDFDocument } from 'pdf-lib';
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import type { MadePlan } from '../../../src/components/output/made-plan.ts';
-import { PAGE_SIZES, PageWriter, PT_PER_MM } from '../../../src/components/output/page-writer.ts';
+import type { PaperAsked } from '../../../src/components/output/papers/paper-choice.ts';
+import { USUAL_STOCK } from '../../../src/components/output/papers/stencil-blocks.ts';
 import { pullSheetPdf } from '../../../src/components/output/pull-sheet-pdf.ts';
-import { recipeOf } from '../../../src/engine/recipe/write.ts';
-import { planVisit, type PressPlan } from '../../../src/engine/visit/visit.ts';
+import { gramsText, wallClock } from '../../../src/components/words/plan-words.ts';
+import { rangesText } from '../../../src/engine/base/words.ts';
+import { recipeOf, studioOfRecipe } from '../../../src/engine/recipe/write.ts';
+import type { Pull } from '../../../src/engine/stack/types.ts';
+import { setUpInk } from '../../../src/engine/visit/quantities/set-up-ink.ts';
+import { planVisit, type PressPlan, type VisitInput } from '../../../src/engine/visit/visit.ts';
+import { StudioPictures } from '../../../src/workers/jobs/pictures.ts';
 import { pageFonts as fonts } from '../../helpers/page-fonts.ts';
-import { pdfPages, pdfTexts } from '../../helpers/pdf-text.ts';
+import { popplerPages, popplerSizes, popplerText } from '../../helpers/poppler.ts';
+import { jobVisit } from '../../helpers/printer-cases.ts';
 import { smallProject } from '../../helpers/small-project.ts';
 
-/** A PNG of one pixel, 8-bit grey. */
-const PIXEL = Uint8Array.from(
-  Buffer.from('iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGNgAAAAAgABSK+kcQAAAABJRU5ErkJggg==', 'base64'),
-);
-
-const project = smallProject();
-const first = recipeOf(project.bench, project.drawer, { id: 'a', title: 'Ebb → “flood” Żółw Ωλ' });
-const turned = recipeOf([...project.bench].reverse(), project.drawer, { id: 'b', title: 'Turned' });
-
-function made(sheets: number): MadePlan {
-  const input = {
-    runs: [
-      { recipe: first, sheets },
-      { recipe: turned, sheets: 2 },
-    ],
-    minDeltaE: 1,
-    press: project.press,
-    seed: 'x',
-  };
+function planned(input: VisitInput, budgetMs: number): MadePlan {
   let plan: PressPlan | null = null;
-  for (const step of planVisit(input, 100)) plan = step;
-  return { plan: plan!, input, recipes: [first, turned] };
+  for (const step of planVisit(input, budgetMs)) plan = step;
+  return { plan: plan!, input, recipes: input.runs.map(({ recipe }) => recipe) };
 }
 
-describe('pullSheetPdf', () => {
-  it('should give pages of the size that was asked for, which another reader opens', async () => {
-    for (const size of ['A4', 'Letter'] as const) {
-      const asked: string[] = [];
-      const { bytes, missing } = await pullSheetPdf(made(3), {
-        size,
-        fonts,
-        heading: 'Slack tide',
-        picture: (recipe, pulls) => {
-          asked.push(`${recipe}:${pulls.map((pull) => pull.id).join()}`);
-          return Promise.resolve(PIXEL);
-        },
-      });
-      expect(missing).toEqual([]);
-      const read = await PDFDocument.load(bytes);
-      expect(read.getTitle()).toBe('Pull sheet: Slack tide');
-      expect(read.getPageCount()).toBeGreaterThanOrEqual(5);
-      for (const page of read.getPages()) {
-        // ISO 216: A4 is 210 × 297 mm; ANSI/ASME Y14.1: letter is 8.5 × 11 in.
-        expect(page.getWidth() / 72).toBeCloseTo(size === 'A4' ? 210 / 25.4 : 8.5, 3);
-        expect(page.getHeight() / 72).toBeCloseTo(size === 'A4' ? 297 / 25.4 : 11, 3);
-      }
-      // Each state is drawn once, however often it is shown.
-      expect(new Set(asked).size).toBe(asked.length);
+/** Draws states as the app does; Skia writes the PNG. */
+function drawer({ recipes }: MadePlan): (recipe: number, pulls: readonly Pull[], rows: number) => Promise<Uint8Array> {
+  const studios = recipes.map((recipe) => new StudioPictures(studioOfRecipe(recipe)));
+  return (recipe, pulls, heightPx) => {
+    const picture = studios[recipe]!.thumbnail({ pulls, heightPx, relative: true });
+    const canvas = createCanvas(picture.widthPx, picture.heightPx);
+    const context = canvas.getContext('2d');
+    const data = context.createImageData(picture.widthPx, picture.heightPx);
+    data.data.set(picture.pixels);
+    context.putImageData(data, 0, 0);
+    return Promise.resolve(new Uint8Array(canvas.toBuffer('image/png')));
+  };
+}
+
+const ALL: PaperAsked = { what: 'visit', cards: false, day: 1, setUp: 0 };
+const NO_PICTURE = (): Promise<null> => Promise.resolve(null);
+
+function pdfOf(
+  made: MadePlan,
+  asked: PaperAsked,
+  size: 'A4' | 'Letter' = 'A4',
+  picture: ReturnType<typeof drawer> | typeof NO_PICTURE = NO_PICTURE,
+) {
+  return pullSheetPdf(made, { size, asked, heading: 'Slack tide', outOfDate: false, stock: USUAL_STOCK, fonts, picture });
+}
+
+const flat = (pages: readonly string[]): string => pages.join(' ').replaceAll(/\s+/g, ' ');
+
+const jobs: Record<'A' | 'B', MadePlan> = {} as never;
+
+beforeAll(() => {
+  for (const job of ['A', 'B'] as const) jobs[job] = planned(jobVisit(job), 100);
+});
+
+describe('the papers of a visit', () => {
+  it.each([
+    ['A', 'A4', 20, 5],
+    ['A', 'Letter', 20, 5],
+    ['B', 'A4', 40, 5],
+    ['B', 'Letter', 40, 5],
+  ] as const)('should be few and light: job %s on %s under %i pages and %i MB', async (job, size, pages, megabytes) => {
+    const made = jobs[job];
+    const { bytes, missing } = await pdfOf(made, ALL, size, drawer(made));
+    expect(missing).toEqual([]);
+    expect(popplerPages(bytes)).toBeLessThan(pages);
+    expect(bytes.length).toBeLessThan(1e6 * megabytes);
+    for (const page of (await PDFDocument.load(bytes)).getPages()) {
+      // ISO 216: A4 is 210 × 297 mm; ANSI/ASME Y14.1: letter is 8.5 × 11 in; some pages lie on their long side.
+      const sides = [page.getWidth() / 72, page.getHeight() / 72].sort((a, b) => a - b);
+      expect(sides[0]).toBeCloseTo(size === 'A4' ? 210 / 25.4 : 8.5, 3);
+      expect(sides[1]).toBeCloseTo(size === 'A4' ? 297 / 25.4 : 11, 3);
     }
   });
 
-  it('should need more pages for more sheets and survive pictures that are missing', async () => {
-    const pages = async (sheets: number): Promise<number> => {
-      const { bytes } = await pullSheetPdf(made(sheets), { size: 'A4', fonts, heading: 'x', picture: () => Promise.resolve(null) });
-      return (await PDFDocument.load(bytes)).getPageCount();
-    };
-    expect(await pages(450)).toBeGreaterThanOrEqual(await pages(2));
-  });
-});
-
-describe('gridPages', () => {
-  it('should show the whole visit at a glance: every set-up a row, every sheet a column', async () => {
-    const visit = made(4);
-    const pages = await pdfPages(
-      (await pullSheetPdf(visit, { size: 'A4', fonts, heading: 'x', picture: () => Promise.resolve(null) })).bytes,
-    );
-    const grid = pages.filter((page) => page.startsWith('Set-up grid'));
-    expect(grid).toHaveLength(1);
-    const lines = grid[0]!.split('\n');
-    for (const { number } of visit.plan.sheets) expect(lines).toContain(String(number));
-    for (const card of visit.plan.cards) expect(lines).toContain(`${card.screen.key} ${card.screen.name}`);
-    expect(lines.filter((line) => visit.plan.cards.some((card) => line.startsWith(card.ink.key))).length).toBe(visit.plan.cards.length);
-  });
-  it('should say of a set-up that waits what to do as well, and when the visit ends', async () => {
-    const visit = made(3);
-    const plan = { ...visit.plan, times: visit.plan.times.map((time) => ({ ...time, waitMinutes: 12, waitFor: ['Rust'] })) };
-    const pages = await pdfPages(
-      (await pullSheetPdf({ ...visit, plan }, { size: 'A4', fonts, heading: 'x', picture: () => Promise.resolve(null) })).bytes,
-    );
-    const days = pages.filter((page) => page.startsWith('Days\n')).join('\n');
-    expect(days.match(/wait 12 min: Rust dries/g)).toHaveLength(plan.cards.length);
-    expect(days.match(/^(mount|mount again|new ink|new offset)(, (new ink|new offset))*$/gm)!.length).toBeGreaterThanOrEqual(plan.mounts);
-    expect(pages[0]!.replaceAll(/\s+/g, ' ')).toMatch(/It ends on day \d+ at \d+:\d\d/);
-  });
-
-  it('should tell long names in full where paper is cut', async () => {
-    const visit = made(3);
-    const title = 'A name so long that it takes more than one line of its column';
-    const plan = { ...visit.plan, recipes: visit.plan.recipes.map((recipe) => ({ ...recipe, title })) };
-    const pages = await pdfPages(
-      (await pullSheetPdf({ ...visit, plan }, { size: 'A4', fonts, heading: 'x', picture: () => Promise.resolve(null) })).bytes,
-    );
-    const supplies = pages
-      .slice(
-        pages.findIndex((page) => page.startsWith('Screens\n')),
-        pages.findIndex((page) => page.startsWith('Set-up 1\n')),
-      )
-      .join('\n');
-    expect(supplies.replaceAll(/\s+/g, ' ')).toContain('its column');
-    expect(supplies).not.toContain('…');
-  });
-
-  it('should lay the page on its long side for many sheets, and leave the next one upright', async () => {
-    const runs = Array.from({ length: 20 }, (_, i) =>
-      recipeOf(i % 2 === 0 ? project.bench : [...project.bench].reverse(), project.drawer, { id: `r${i}`, title: `R${i}` }),
-    );
-    const input = { runs: runs.map((recipe) => ({ recipe, sheets: 3 })), minDeltaE: 1, press: project.press, seed: 'x' };
-    let plan: PressPlan | null = null;
-    for (const step of planVisit(input, 50)) plan = step;
-    const { bytes } = await pullSheetPdf(
-      { plan: plan!, input, recipes: runs },
-      { size: 'A4', fonts, heading: 'x', picture: () => Promise.resolve(null) },
-    );
-    const turned = (await PDFDocument.load(bytes)).getPages().map((page) => page.getWidth() > page.getHeight());
-    const pages = await pdfPages(bytes);
-    expect(turned.some(Boolean)).toBe(true);
-    expect(turned).toEqual(pages.map((page) => page.startsWith('Set-up grid')));
-  });
-});
-
-describe('PageWriter', () => {
-  it('should write names of other scripts with the glyphs of the font, found again by any reader', async () => {
-    // Polish, Czech, Greek, Cyrillic, Vietnamese and signs that a pull sheet uses.
-    const names = [
-      'Łucja Wiśniewska-Żółć',
-      'Žižková Ďáblice',
-      'Ευγενία Παπαδοπούλου',
-      'Екатерина Щёголева',
-      'Nguyễn Thị Ánh',
-      '→ 12.5 ↑ −3 mm, µm, m², ≤ “Ebb” □',
-    ];
-    const out = await PageWriter.open('A4', 'x', fonts);
-    for (const [i, name] of names.entries()) out.line(name, { x: 40, y: 40 + 20 * i }, { bold: i % 2 === 1 });
-    expect(out.missing).toEqual([]);
-    const [page] = await pdfTexts(await out.close(''));
-    expect(page!.slice(0, names.length).map(({ text }) => text)).toEqual(names);
-    const known = { plain: fontkit.create(fonts.plain), bold: fontkit.create(fonts.bold) };
-    for (const [i, { glyphs, text, program }] of page!.slice(0, names.length).entries()) {
-      const put = fontkit.create(program);
-      const whole = i % 2 === 1 ? known.bold : known.plain;
-      for (const [at, sign] of [...text].entries()) {
-        // The outline that the file draws is the outline that the typeface has for the sign.
-        const outline = put.getGlyph(glyphs[at]!).path.toSVG();
-        expect(outline).toBe(whole.glyphForCodePoint(sign.codePointAt(0)!).path.toSVG());
-        expect(outline === '').toBe(sign === ' ');
+  it('should tell of each set-up on the sheet of its day when, what, how much, how and on which sheets', async () => {
+    const { plan, recipes, input } = jobs.A;
+    const inks = setUpInk(plan, recipes, input.press);
+    for (let day = 1; day <= plan.daysNeeded; day++) {
+      const pages = popplerText((await pdfOf(jobs.A, { ...ALL, what: 'day', day })).bytes);
+      // A day of up to twenty set-ups stands on one page.
+      const own = plan.cards.filter((_, at) => plan.times[at]!.day === day);
+      if (own.length <= 20) expect(pages).toHaveLength(1);
+      for (const page of pages) expect(page).toMatch(new RegExp(`Bench sheet, day ${day}: [\\s\\S]*Time +Set-up +Screen +Ink, grams`));
+      const text = flat(pages);
+      for (const card of own) {
+        const at = card.number - 1;
+        const { startMinute, endMinute } = plan.times[at]!;
+        expect(text).toMatch(new RegExp(`${wallClock(plan, startMinute)} ${card.number} ${card.screen.key} ${card.screen.name} `));
+        for (const words of [`to ${wallClock(plan, endMinute)}`, `${gramsText(inks[at]!.grams)} g`]) expect(text).toContain(words);
+        // A long list of sheets wraps within its column.
+        for (const part of rangesText(card.sheets).split(', ')) expect(text).toContain(part);
+        for (const { sheets, strokes } of card.instructions!.filter((each) => each.strokes !== card.strokes)) {
+          expect(text).toContain(`${rangesText(sheets)}: ${strokes} stroke`);
+        }
       }
+      expect(text).toMatch(/safety data sheets/);
     }
   });
-  it('should put a box for what the fonts lack, and say so', async () => {
-    const out = await PageWriter.open('A4', 'x', fonts);
-    expect(out.signs.written('潮 tide\t潮')).toBe('□ tide □');
-    expect(out.missing).toEqual(['潮']);
-    expect(out.signs.written('e\u0301')).toBe('é');
+
+  it('should give a card for one set-up alone, or four of them to a page', async () => {
+    const one = popplerText((await pdfOf(jobs.A, { ...ALL, what: 'set-up', setUp: 4 })).bytes);
+    expect(one).toHaveLength(1);
+    expect(flat(one)).toMatch(/Set-up 5 /);
+    const day = await pdfOf(jobs.A, { ...ALL, what: 'day', cards: true });
+    const own = jobs.A.plan.times.filter((time) => time.day === 1).length;
+    const cards = popplerText(day.bytes).slice(1);
+    expect(flat(cards).match(/Set-up \d+(?!, continued)\b/g)!.length).toBeGreaterThanOrEqual(own);
+    expect(cards.length).toBeLessThan(own);
+    for (const { number, sheets } of jobs.A.plan.cards.filter((_, at) => jobs.A.plan.times[at]!.day === 1)) {
+      expect(flat(cards)).toContain(`Set-up ${number} `);
+      for (const sheet of sheets) expect(flat(cards)).toMatch(new RegExp(`\\b${sheet}\\b`));
+    }
   });
-  it('should break a word that is wider than its place', async () => {
-    const out = await PageWriter.open('A4', 'x', fonts);
-    const lines = out.lines(`a ${'w'.repeat(60)} b`, 100);
-    expect(lines.length).toBeGreaterThan(3);
-    for (const line of lines) expect(out.widthOf(line)).toBeLessThanOrEqual(100);
-    expect(lines.join('').replaceAll(' ', '')).toBe(`a${'w'.repeat(60)}b`);
+
+  it('should put four passports of twenty set-ups on a page', async () => {
+    const pages = popplerText((await pdfOf(jobs.B, ALL)).bytes);
+    const passports = pages.map((page) => page.match(/, each \d+ set-ups/g)?.length ?? 0).filter((count) => count > 0);
+    expect(passports.reduce((sum, count) => sum + count, 0)).toBe(30);
+    expect(Math.max(...passports)).toBe(4);
+    expect(passports.length).toBeLessThanOrEqual(9);
   });
-  it('should be as wide as its paper', async () => {
-    const out = await PageWriter.open('A4', 'x', fonts);
-    expect(out.width).toBeCloseTo(PAGE_SIZES.A4[0] * PT_PER_MM, 9);
+
+  it('should have no type below 6 pt, and none below 9 pt where it is read at arm’s length', async () => {
+    expect(Math.min(...popplerSizes((await pdfOf(jobs.B, ALL)).bytes))).toBeGreaterThanOrEqual(6);
+    expect(Math.min(...popplerSizes((await pdfOf(jobs.A, { ...ALL, what: 'day' })).bytes))).toBeGreaterThanOrEqual(9);
+  });
+
+  it('should show every sheet and every count of strokes in the grid, with its heads on each page', async () => {
+    const { plan } = jobs.A;
+    const pages = popplerText((await pdfOf(jobs.A, ALL)).bytes).filter((page) => page.startsWith('Set-up grid'));
+    const rows = pages.join('\n').split('\n');
+    for (const { number } of plan.sheets) for (const page of pages) expect(page).toMatch(new RegExp(`(^|\\s)${number}(\\s|$)`, 'm'));
+    for (const card of plan.cards) {
+      const twice = card.states
+        .filter(({ after, prints }) => after.slice(-prints.length).reduce((sum, pull) => sum + pull.strokes, 0) === 2)
+        .reduce((sum, { sheets }) => sum + sheets.length, 0);
+      const row = rows.find((line) => new RegExp(`^\\s*${card.number} +${card.screen.key} `).test(line))!;
+      // Behind the ink and its offset there are numerals alone.
+      expect(row.slice(row.indexOf(card.ink.key)).match(/(?<= )2(?= |$)/g)?.length ?? 0, row).toBe(twice);
+    }
+  });
+
+  it('should list stencils with frames, exposure, paper to cut and cautions that defer', async () => {
+    const text = flat(popplerText((await pdfOf(jobs.A, ALL)).bytes));
+    for (const words of [
+      /Stencils: \d+ screens to make, by mesh/,
+      /cm² open/,
+      /Frames: \d+ frames?/,
+      /Exposure/,
+      /Cut list: out of 700 × 1000 mm, grain along 1000/,
+    ])
+      expect(text).toMatch(words);
+    expect(text).toMatch(/do not use dichromates/);
+    expect(text).toMatch(/local codes and trained staff/);
+  });
+
+  it('should say what to do as well where a set-up waits, when the visit ends, and names in full', async () => {
+    const { press, bench, drawer: studio } = smallProject();
+    const title = 'Ebb → “flood” Żółw Ωλ, a name so long that it takes more than one line of its column';
+    const recipe = recipeOf(bench, studio, { id: 'a', title });
+    const made = planned({ runs: [{ recipe, sheets: 3 }], minDeltaE: 1, press, seed: 'x' }, 50);
+    const times = made.plan.times.map((time) => ({ ...time, waitMinutes: 12, waitFor: ['Rust'] }));
+    const { bytes, missing } = await pdfOf({ ...made, plan: { ...made.plan, times } }, ALL);
+    expect(missing).toEqual([]);
+    expect((await PDFDocument.load(bytes)).getTitle()).toBe('Pull sheet: Slack tide');
+    const pages = popplerText(bytes);
+    expect(flat(pages).match(/Wait 12 min: Rust dries/g)).toHaveLength(made.plan.cards.length);
+    expect(flat(pages)).toMatch(/It ends on day \d+ at \d+:\d\d/);
+    const supplies = flat(pages.filter((page) => /^\s*Ink\b/.test(page)));
+    for (const word of title.split(' ')) expect(supplies).toContain(word);
+    expect(flat(pages)).not.toContain('…');
   });
 });

@@ -12,8 +12,7 @@ import { inkHexes, writingOn } from '../../ui/kit/ink-chip.ts';
 import { counted } from '../../ui/words.ts';
 import { waitWords } from '../../words/drying-words.ts';
 import { offsetShort, offsetWords } from '../../words/offset-words.ts';
-import { recipeLetter, setUpTags } from '../../words/plan-words.ts';
-import { setUpGridPaperStyle } from './set-up-grid-paper-style.ts';
+import { listed, recipeLetter, setUpTags } from '../../words/plan-words.ts';
 import { setUpGridStyle } from './set-up-grid-style.ts';
 
 /** With more sheets than this, sheets that are printed alike share a column. */
@@ -22,8 +21,6 @@ const MOST_COLUMNS = 60;
 const LEAST_FOR_TITLE = 4;
 /** From more columns than this on they stand close, so that thirty fit beside a card on a laptop. */
 const WIDE_PLAN = 20;
-/** What fits across a page beside the row heads, in columns of 3 mm and more. */
-const MOST_COLUMNS_PRINTED = 36;
 
 /**
  * The set-up grid: rows are set-ups in time, columns are numbered sheets, a filled square is a pull.
@@ -31,21 +28,19 @@ const MOST_COLUMNS_PRINTED = 36;
  */
 @customElement('press-set-up-grid')
 export class SetUpGrid extends LitElement {
-  static override styles = [controls, setUpGridStyle, setUpGridPaperStyle];
+  static override styles = [controls, setUpGridStyle];
 
   @property({ attribute: false }) plan!: PressPlan;
   @property({ type: Number }) selected = 0;
   /** Indices of set-ups that are done. */
   @property({ attribute: false }) done: ReadonlySet<number> = new Set();
-  /** Set out for a page instead of a screen. */
-  @property({ type: Boolean, reflect: true }) printed = false;
 
   private get beds(): boolean {
     return this.plan.times.some((time) => time.bed > 0);
   }
 
   private choose(index: number): void {
-    if (!this.printed) this.dispatchEvent(new CustomEvent<number>('set-up-select', { detail: index }));
+    this.dispatchEvent(new CustomEvent<number>('set-up-select', { detail: index }));
   }
 
   private onKey(event: KeyboardEvent, index: number): void {
@@ -65,17 +60,12 @@ export class SetUpGrid extends LitElement {
       <span class="words">
         <span class="name" style="display: block">${card.screen.key} ${card.screen.name}</span>
         <span class="how" style="display: block"
-          >${
-            this.printed
-              ? `${printedHow(card)}${this.beds ? ` · bed ${(this.plan.times[index]?.bed ?? 0) + 1}` : ''}`
-              : html`${card.ink.key}${this.beds ? ` · bed ${(this.plan.times[index]?.bed ?? 0) + 1}` : ''} · <span aria-hidden="true">${offsetShort(card)}</span
-                ><span class="visually-hidden">${offsetWords(card)}</span> · ${counted(card.strokes, 'stroke')}`
-          }</span
+          >${card.ink.key}${this.beds ? ` · bed ${(this.plan.times[index]?.bed ?? 0) + 1}` : ''} · <span aria-hidden="true">${offsetShort(card)}</span
+            ><span class="visually-hidden">${offsetWords(card)}</span> · ${strokesOf(card)}</span
         >
       </span>
       <span class="tags">${tags.map((tag, i) => html`${i > 0 ? html`<span class="visually-hidden">,</span> <br />` : nothing}${tag.startsWith('mount') ? html`<b>${tag}</b>` : tag}`)}</span>
     `;
-    if (this.printed) return html`<div class="head">${content}</div>`;
     return html`<button
       data-at=${index}
       aria-pressed=${index === this.selected}
@@ -87,11 +77,11 @@ export class SetUpGrid extends LitElement {
     </button>`;
   }
 
-  private square(card: SetUpCard, prints: number) {
-    if (prints === 0) return nothing;
+  private square(card: SetUpCard, strokes: number) {
+    if (strokes === 0) return nothing;
     const paint = inkHexes(card.ink.ink).overWhite;
     return html`<span class="pull" style="background: ${paint}; color: ${writingOn(card.ink.ink)}"
-      ><span class="visually-hidden">${prints === 1 ? 'pull' : `${prints} pulls`}</span>${prints > 1 ? html`<span aria-hidden="true">${prints}</span>` : nothing}</span
+      ><span class="visually-hidden">${counted(strokes, 'stroke')}</span>${strokes > 1 ? html`<span aria-hidden="true">${strokes}</span>` : nothing}</span
     >`;
   }
 
@@ -114,12 +104,11 @@ export class SetUpGrid extends LitElement {
 
   override render() {
     const { plan } = this;
-    const grid = sheetGrid(plan, this.printed ? MOST_COLUMNS_PRINTED : MOST_COLUMNS);
+    const grid = sheetGrid(plan, MOST_COLUMNS);
     const merged = grid.columns.some(wide);
     const starts = (at: number): boolean => at > 0 && entryAt(grid.columns, at - 1).recipe !== entryAt(grid.columns, at).recipe;
-    const size = Math.min(8, Math.max(5, 190 / grid.columns.length));
-    return html`<div class="scroller" role="region" aria-label="Set-up grid" tabindex=${this.printed ? nothing : 0}>
-      <table class=${grid.columns.length > WIDE_PLAN ? 'close' : ''} style="--number-size: ${size.toFixed(1)}pt; --head: ${Math.min(96, Math.max(68, 186 - 5.5 * grid.columns.length)).toFixed(0)}mm">
+    return html`<div class="scroller" role="region" aria-label="Set-up grid" tabindex="0">
+      <table class=${grid.columns.length > WIDE_PLAN ? 'close' : ''}>
         <caption class="visually-hidden">
           Set-ups in time, and the sheets each is pulled on
         </caption>
@@ -130,7 +119,7 @@ export class SetUpGrid extends LitElement {
             </th>
             ${grid.spans.map(({ recipe, columns }, at) => {
               const title = plan.recipes[recipe]?.title ?? '';
-              const narrow = !this.printed && columns < (merged ? 2 : LEAST_FOR_TITLE);
+              const narrow = columns < (merged ? 2 : LEAST_FOR_TITLE);
               return html`<th class="recipe ${at > 0 ? 'starts' : ''}" colspan=${columns} scope="colgroup" title=${title}>
                 <b>${recipeLetter(recipe)}</b> ${narrow ? html`<span class="visually-hidden">${title}</span>` : title}
               </th>`;
@@ -147,11 +136,11 @@ export class SetUpGrid extends LitElement {
         <tbody>
           ${plan.cards.map(
             (card, index) => html`${this.gaps(index, grid.columns.length)}
-              <tr class="${card.mount ? 'mount' : ''} ${this.done.has(index) ? 'done' : ''} ${!this.printed && index === this.selected ? 'chosen' : ''}" @click=${() => this.choose(index)}>
+              <tr class="${card.mount ? 'mount' : ''} ${this.done.has(index) ? 'done' : ''} ${index === this.selected ? 'chosen' : ''}" @click=${() => this.choose(index)}>
                 <th scope="row">${this.head(card, index)}</th>
-                ${entryAt(grid.pulls, index).map(
-                  (prints, at) => html`<td class="${starts(at) ? 'starts' : ''} ${wide(entryAt(grid.columns, at)) ? 'wide' : ''}">
-                    ${this.square(card, prints)}
+                ${entryAt(grid.strokes, index).map(
+                  (strokes, at) => html`<td class="${starts(at) ? 'starts' : ''} ${wide(entryAt(grid.columns, at)) ? 'wide' : ''}">
+                    ${this.square(card, strokes)}
                   </td>`,
                 )}
               </tr>`,
@@ -166,12 +155,10 @@ function wide(column: SheetColumn): boolean {
   return column.sheets.length > 1;
 }
 
-/** On paper there is little room: only what is out of the ordinary. */
-function printedHow(card: SetUpCard): string {
-  const parts = [card.ink.key];
-  if (card.dxMm !== 0 || card.dyMm !== 0 || card.turnDeg !== 0) parts.push(offsetShort(card));
-  if (card.strokes > 1) parts.push(counted(card.strokes, 'stroke'));
-  return parts.join(' · ');
+/** '1 stroke'; '1 and 2 strokes' where its sheets are pulled with several counts. */
+function strokesOf({ strokes, instructions = [] }: SetUpCard): string {
+  const counts = [...new Set([strokes, ...instructions.map((each) => each.strokes)])].sort((a, b) => a - b);
+  return counts.length === 1 ? counted(strokes, 'stroke') : `${listed(counts.map(String))} strokes`;
 }
 
 declare global {

@@ -12,10 +12,11 @@ export interface StockSheet {
   grain: 'width' | 'height';
 }
 
-/** How the sheets of one recipe are cut. */
+/** How the sheets of one paper and size are cut. */
 export interface CutRow {
-  /** Index into the recipes. */
-  recipe: number;
+  /** Indices of the recipes that are printed on it. */
+  recipes: number[];
+  paper: string;
   widthMm: number;
   heightMm: number;
   /** Sheets to cut, with overs and proofs. */
@@ -27,7 +28,7 @@ export interface CutRow {
 /**
  * How many sheets come out of a stock sheet, in rows and columns of straight cuts, with the grain along
  * either side: all sheets of one print want it the same way, as paper moves across its grain with the weather.
- * @returns a row for each recipe that is printed; `stockSheets` null where none fits
+ * @returns a row for each paper and size; `stockSheets` null where none fits
  * @throws EngineError 'visit.bad-number' when a side of the stock sheet is none
  */
 export function cutList(plan: Pick<PressPlan, 'sheets' | 'recipes'>, recipes: readonly Recipe[], stock: StockSheet): CutRow[] {
@@ -35,17 +36,17 @@ export function cutList(plan: Pick<PressPlan, 'sheets' | 'recipes'>, recipes: re
     if (!(side > 0 && side < Infinity))
       throw new EngineError('visit.bad-number', `A stock sheet of ${stock.widthMm} × ${stock.heightMm} mm is none: give two sides in mm.`);
   }
-  return plan.recipes.map((_, recipe) => {
-    const { widthMm, heightMm } = entryAt(recipes, recipe).paper;
-    const { cut: sheets } = paperToCut(plan.sheets.filter((sheet) => sheet.recipe === recipe));
-    return {
-      recipe,
-      widthMm,
-      heightMm,
-      sheets,
-      ways: (['width', 'height'] as const).map((grain) => oneWay({ widthMm, heightMm, sheets }, stock, grain)),
-    };
-  });
+  const rows = new Map<string, Omit<CutRow, 'ways'>>();
+  for (const at of plan.recipes.keys()) {
+    const { name: paper, widthMm, heightMm } = entryAt(recipes, at).paper;
+    const { cut } = paperToCut(plan.sheets.filter(({ recipe }) => recipe === at));
+    const key = JSON.stringify([paper, widthMm, heightMm]);
+    const row = rows.get(key) ?? { recipes: [], paper, widthMm, heightMm, sheets: 0 };
+    row.recipes.push(at);
+    row.sheets += cut;
+    rows.set(key, row);
+  }
+  return [...rows.values()].map((row) => ({ ...row, ways: (['width', 'height'] as const).map((grain) => oneWay(row, stock, grain)) }));
 }
 
 /** Cut so that the grain runs along one side: the sheet lies as the stock does, or a quarter turned. */

@@ -97,6 +97,17 @@ describe('cutList', () => {
     // By hand, 700 × 1000 with its grain along 1000: upright 2 × 2 = 4 sheets, so 2 for seven; turned 1 × 3 = 3, so 3.
     expect(upright).toEqual({ grain: 'height', across: 2, down: 2, aStock: 4, stockSheets: 2, wasted: expect.closeTo(1 - 0.48 / 0.7, 9) });
     expect(along).toMatchObject({ grain: 'width', across: 1, down: 3, aStock: 3, stockSheets: 3 });
+    // Recipes on one paper are cut together, another size apart.
+    const other = { ...recipe, paper: { ...recipe.paper, widthMm: 200 } };
+    const three = {
+      sheets: [0, 1, 2, 2].map((at, i) => ({ number: i + 1, recipe: at })),
+      recipes: [0, 1, 2].map((at) => ({ id: `${at}`, title: '', sheets: [] })),
+    };
+    const rows = cutList(three, [recipe, other, recipe], { widthMm: 700, heightMm: 1000, grain: 'height' });
+    expect(rows.map(({ recipes, sheets }) => [recipes, sheets])).toEqual([
+      [[0, 2], 3],
+      [[1], 1],
+    ]);
     const [small] = cutList(plan, [recipe], { widthMm: 200, heightMm: 200, grain: 'width' });
     expect(small!.ways.map(({ stockSheets }) => stockSheets)).toEqual([null, null]);
     expect(() => cutList(plan, [recipe], { widthMm: 0, heightMm: 200, grain: 'width' })).toThrow('give two sides in mm');

@@ -1,0 +1,89 @@
+import { entryAt } from '../../../engine/base/at.ts';
+import { rangesText } from '../../../engine/base/words.ts';
+import { srgbHexFromLab } from '../../../engine/colour/screen-colour.ts';
+import { type SetUpInk, setUpInk } from '../../../engine/visit/quantities/set-up-ink.ts';
+import { counted } from '../../ui/words.ts';
+import { dryFrom, waitWords } from '../../words/drying-words.ts';
+import { instructionWords, offsetShort } from '../../words/offset-words.ts';
+import { capital, gramsText, setUpTags, wallClock } from '../../words/plan-words.ts';
+import type { MadePlan } from '../made-plan.ts';
+import { cell, type PaperBlock, type PaperCell, type PaperTable } from './paper-blocks.ts';
+
+/** How the columns are read. */
+const HOW_TO_READ =
+  'Grams: the wet ink that goes on the sheets of that set-up; what stays in screen and bucket comes on top. An arrow is the way the print moves on the paper. Dry: print over the last sheet from then on.';
+
+/** A page for each day and bed: its set-ups by the clock, with all that is asked for at the press. */
+export function benchBlocks(made: MadePlan, onlyDay: number | null): PaperBlock[] {
+  const { plan, recipes, input } = made;
+  const inks = setUpInk(plan, recipes, input.press);
+  const beds = plan.times.reduce((most, { bed }) => Math.max(most, bed + 1), 1);
+  const days = [...new Set(plan.times.map(({ day }) => day))].sort((a, b) => a - b);
+  return days
+    .filter((day) => onlyDay === null || day === onlyDay)
+    .flatMap((day) =>
+      Array.from({ length: beds }, (_, bed) => bed).flatMap((bed): PaperBlock[] => {
+        const own = plan.times.flatMap((time, at) => (time.day === day && time.bed === bed ? [at] : []));
+        if (own.length === 0) return [];
+        return [{ kind: 'page' }, dayTable(made, inks, own), { kind: 'text', text: HOW_TO_READ, size: 'small', soft: true }];
+      }),
+    );
+}
+
+function dayTable({ plan }: MadePlan, inks: readonly SetUpInk[], own: readonly number[]): PaperTable {
+  const { day, bed, startMinute } = entryAt(plan.times, entryAt(own, 0));
+  const end = Math.max(...own.map((at) => entryAt(plan.times, at).endMinute));
+  const several = plan.times.some((time) => time.bed > 0);
+  return {
+    kind: 'table',
+    title: `Bench sheet, day ${day}${several ? `, bed ${bed + 1}` : ''}: ${wallClock(plan, startMinute)} to ${wallClock(plan, end)}`,
+    columns: [
+      { head: '', share: 0.035 },
+      { head: 'Time', share: 0.1 },
+      { head: 'Set-up', share: 0.065 },
+      { head: 'Screen', share: 0.19 },
+      { head: 'Ink, grams', share: 0.15 },
+      { head: 'Offset, strokes', share: 0.16 },
+      { head: 'Sheets, how many', share: 0.205 },
+      { head: 'Dry, stack', share: 0.095 },
+    ],
+    rows: own.map((at) => ({
+      ...(entryAt(plan.times, at).waitMinutes >= 1 ? { over: capital(waitWords(plan, at, false)) } : {}),
+      cells: rowCells(plan, at, entryAt(inks, at)),
+      under: instructionWords(entryAt(plan.cards, at)),
+    })),
+  };
+}
+
+function rowCells(plan: MadePlan['plan'], at: number, { grams }: SetUpInk): PaperCell[] {
+  const card = entryAt(plan.cards, at);
+  const time = entryAt(plan.times, at);
+  const tags = setUpTags(plan, at).join(', ');
+  const offset = offsetShort(card);
+  const { dry, stack } = dryFrom(plan, at);
+  return [
+    { lines: [], box: true },
+    {
+      lines: [
+        { text: wallClock(plan, time.startMinute), size: 'large', bold: true },
+        { text: `to ${wallClock(plan, time.endMinute)}`, size: 'small' },
+      ],
+    },
+    cell(String(card.number), { size: 'large', bold: true }),
+    {
+      lines: [
+        { text: `${card.screen.key} ${card.screen.name}`, bold: true },
+        ...(tags === '' ? [] : [{ text: tags, size: 'small' as const }]),
+      ],
+    },
+    { lines: [{ text: card.ink.key, bold: true }, { text: `${gramsText(grams)} g` }], swatch: srgbHexFromLab(card.ink.ink.overWhite) },
+    {
+      lines: [
+        { text: offset, bold: offset !== 'no offset' },
+        { text: counted(card.strokes, 'stroke'), bold: card.strokes > 1 },
+      ],
+    },
+    cell(`${rangesText(card.sheets)} (${card.sheets.length})`, { bold: true }),
+    { lines: [{ text: dry, bold: true }, ...(stack === dry ? [] : [{ text: stack, size: 'small' as const }])] },
+  ];
+}

@@ -1,0 +1,59 @@
+import { entryAt } from '../../../engine/base/at.ts';
+import { rangesText } from '../../../engine/base/words.ts';
+import { srgbHexFromLab } from '../../../engine/colour/screen-colour.ts';
+import { tickGroups } from '../../../engine/log/ticks/ticks.ts';
+import { setUpInk } from '../../../engine/visit/quantities/set-up-ink.ts';
+import { counted } from '../../ui/words.ts';
+import { dryWords, waitWords } from '../../words/drying-words.ts';
+import { mixWords } from '../../words/mix-words.ts';
+import { instructionWords, OFFSET_NOTE, offsetWords } from '../../words/offset-words.ts';
+import { capital, gramsText, recipeLetter, setUpTags, timeWords } from '../../words/plan-words.ts';
+import type { MadePlan } from '../made-plan.ts';
+import type { PaperCard, PaperLine } from './paper-blocks.ts';
+
+/** The cards of some set-ups: what to mount, mix and move, by the clock, and what the sheets look like before and after. */
+export function cardsOf(made: MadePlan, which: readonly number[]): PaperCard[] {
+  const inks = setUpInk(made.plan, made.recipes, made.input.press);
+  return which.map((at) => cardOf(made, at, entryAt(inks, at).grams));
+}
+
+function cardOf({ plan }: MadePlan, at: number, grams: number): PaperCard {
+  const card = entryAt(plan.cards, at);
+  return {
+    kind: 'card',
+    title: `Set-up ${card.number}`,
+    tags: setUpTags(plan, at).join(', '),
+    screen: `${card.screen.key} ${card.screen.name}`,
+    ink: `${card.ink.key}, ${gramsText(grams)} g`,
+    hex: srgbHexFromLab(card.ink.ink.overWhite),
+    lines: linesOf(plan, at),
+    card,
+    parts: card.states.map(({ recipe, before, after, prints, sheets }) => ({
+      title: `${recipeLetter(recipe)} ${plan.recipes[recipe]?.title ?? ''}${prints.length > 1 ? `, ${prints.length} pulls each` : ''}`,
+      before: { recipe, pulls: before },
+      after: { recipe, pulls: after },
+      sheets: tickGroups(sheets).map(rangesText),
+    })),
+  };
+}
+
+function linesOf(plan: MadePlan['plan'], at: number): PaperLine[] {
+  const card = entryAt(plan.cards, at);
+  const time = plan.times[at];
+  const mix = mixWords(card);
+  const offset = offsetWords(card);
+  return [
+    { text: `${capital(offset)}; ${counted(card.strokes, 'stroke')}`, bold: true, size: 'large' },
+    ...instructionWords(card).map((text) => ({ text, bold: true })),
+    ...(offset === 'no offset' ? [] : [{ text: OFFSET_NOTE, size: 'small' as const, soft: true }]),
+    ...(mix === null ? [] : [{ text: mix }]),
+    { text: `Mesh ${card.screen.mesh.threadsPerCm}/cm, thread ${card.screen.mesh.threadUm} µm` },
+    ...(time === undefined
+      ? []
+      : [
+          { text: timeWords(plan, time) },
+          ...(time.waitMinutes >= 1 ? [{ text: `${capital(waitWords(plan, at))}.`, bold: true }] : []),
+          { text: dryWords(plan, at) },
+        ]),
+  ];
+}

@@ -1,0 +1,45 @@
+import { entryAt } from '../../../engine/base/at.ts';
+import { rangesText } from '../../../engine/base/words.ts';
+import { counted } from '../../ui/words.ts';
+import { CAUTIONS, CAUTIONS_DEFER } from '../../words/cautions.ts';
+import { beginWords, boundWords, endWords, freeSwapWords, needsWords, planHeadline, recipeLetter } from '../../words/plan-words.ts';
+import type { MadePlan } from '../made-plan.ts';
+import type { PaperBlock } from './paper-blocks.ts';
+
+/** Warnings that are written out. */
+const MOST_TOLD = 3;
+const OUT_OF_DATE = 'Out of date: recipes, sheets or figures have changed since. Plan again.';
+
+/** What is printed, how good the order is, room for who printed it when, the recipes, and the cautions. */
+export function coverBlocks({ plan, recipes }: MadePlan, heading: string, outOfDate: boolean): PaperBlock[] {
+  const sentences = [boundWords(plan), beginWords(plan), endWords(plan), freeSwapWords(plan), needsWords(plan)];
+  const more = plan.problems.length - MOST_TOLD;
+  const warnings = [
+    ...plan.problems.slice(0, MOST_TOLD).map(({ message }) => message),
+    ...(more > 0 ? [`And ${counted(more, 'more such warning')}.`] : []),
+    ...(outOfDate ? [OUT_OF_DATE] : []),
+  ];
+  return [
+    {
+      kind: 'cover',
+      over: 'Pull sheet',
+      title: heading,
+      lines: [
+        { text: `${counted(plan.sheets.length, 'sheet')}, ${planHeadline(plan)}`, bold: true, size: 'large' },
+        { text: sentences.filter((words) => words !== '').join(' ') },
+        ...warnings.map((text) => ({ text, bold: true })),
+      ],
+      fill: ['Date', 'Printer', 'Studio'],
+    },
+    {
+      kind: 'prints',
+      prints: plan.recipes.map(({ title, sheets }, recipe) => ({
+        state: { recipe, pulls: entryAt(recipes, recipe).pulls },
+        title: `${recipeLetter(recipe)} ${title}`,
+        below: `${counted(sheets.length, 'sheet')}: ${rangesText(sheets)}`,
+      })),
+    },
+    { kind: 'list', title: 'Before you start', items: [...CAUTIONS] },
+    { kind: 'text', text: CAUTIONS_DEFER, bold: true },
+  ];
+}

@@ -1,0 +1,39 @@
+import type { PressPlan } from '../../../engine/visit/visit.ts';
+import { counted } from '../../ui/words.ts';
+
+/** What is printed of a visit: all of it, one of its days, or one set-up. */
+export interface PaperChoice {
+  what: 'visit' | 'day' | 'set-up';
+  /** Whether a card for each set-up goes with it, four to a page. */
+  cards: boolean;
+}
+
+/** A choice, with the day and the set-up that it is about. */
+export interface PaperAsked extends PaperChoice {
+  /** From 1. */
+  day: number;
+  /** Index of the set-up. */
+  setUp: number;
+}
+
+/** What is printed when nobody has chosen. */
+export const USUAL_CHOICE: PaperChoice = { what: 'visit', cards: false };
+
+/** What a file of it is called: 'Pull sheet', 'Bench sheet, day 2', 'Set-up 7'. */
+export function choiceTitle({ what, day, setUp }: PaperAsked): string {
+  if (what === 'visit') return 'Pull sheet';
+  return what === 'day' ? `Bench sheet, day ${day}` : `Set-up ${setUp + 1}`;
+}
+
+/** What can be chosen, in the words of the list. @param day of the set-up that comes next */
+export function choiceOptions(
+  plan: Pick<PressPlan, 'daysNeeded' | 'cards'>,
+  day: number,
+  setUp: number,
+): { value: PaperChoice['what']; label: string }[] {
+  return [
+    { value: 'visit', label: `the whole visit, ${counted(plan.daysNeeded, 'day')}` },
+    { value: 'day', label: `today, day ${day}` },
+    { value: 'set-up', label: `this set-up, ${setUp + 1}` },
+  ];
+}

@@ -1,0 +1,64 @@
+import type { StockSheet } from '../../../engine/visit/stencils/cut-list.ts';
+import { CAUTIONS_DEFER } from '../../words/cautions.ts';
+import type { MadePlan } from '../made-plan.ts';
+import { benchBlocks } from './bench-blocks.ts';
+import { cardsOf } from './card-blocks.ts';
+import { coverBlocks } from './cover-blocks.ts';
+import { gridBlocks } from './grid-blocks.ts';
+import type { PaperBlock, PaperState } from './paper-blocks.ts';
+import type { PaperAsked } from './paper-choice.ts';
+import { passportBlocks } from './passport-blocks.ts';
+import { stencilBlocks } from './stencil-blocks.ts';
+import { supplyBlocks } from './supply-blocks.ts';
+
+/** What the papers say beside the plan. */
+export interface PaperWords {
+  /** The project's title. */
+  heading: string;
+  /** Whether the project has changed since. */
+  outOfDate: boolean;
+  stock: StockSheet;
+}
+
+/**
+ * The papers of a visit, as they stand in the PDF and in what the browser prints: both draw these
+ * blocks and nothing else, so that they say the same.
+ */
+export function papersOf(made: MadePlan, asked: PaperAsked, { heading, outOfDate, stock }: PaperWords): PaperBlock[] {
+  const { plan } = made;
+  if (asked.what === 'set-up') return [...cardsOf(made, [asked.setUp]), { kind: 'text', text: CAUTIONS_DEFER, bold: true }];
+  const day = asked.what === 'day' ? asked.day : null;
+  const which = plan.cards.flatMap((_, at) => (day === null || plan.times[at]?.day === day ? [at] : []));
+  const cards: PaperBlock[] = asked.cards
+    ? [{ kind: 'page' }, { kind: 'heading', text: 'Set-ups' }, { kind: 'columns', entries: cardsOf(made, which) }]
+    : [];
+  if (day !== null) return [...benchBlocks(made, day), { kind: 'text', text: CAUTIONS_DEFER, bold: true }, ...cards];
+  return [
+    ...coverBlocks(made, heading, outOfDate),
+    ...benchBlocks(made, null),
+    ...gridBlocks(plan),
+    { kind: 'page' },
+    ...stencilBlocks(made, stock),
+    { kind: 'page' },
+    ...supplyBlocks(made),
+    ...cards,
+    ...passportBlocks(made),
+  ];
+}
+
+/** The states of sheets that blocks show, each once. */
+export function statesOf(blocks: readonly PaperBlock[]): PaperState[] {
+  const all = blocks.flatMap((block): PaperState[] => {
+    if (block.kind === 'prints') return block.prints.map(({ state }) => state);
+    const entries = block.kind === 'columns' ? block.entries : block.kind === 'card' ? [block] : [];
+    return entries.flatMap((entry) =>
+      entry.kind === 'passport' ? [entry.state] : entry.parts.flatMap(({ before, after }) => [before, after]),
+    );
+  });
+  return [...new Map(all.filter(({ pulls }) => pulls.length > 0).map((state) => [stateKey(state), state])).values()];
+}
+
+/** Names a state: what is on it, in the order in which it was printed. */
+export function stateKey({ recipe, pulls }: PaperState): string {
+  return JSON.stringify([recipe, pulls.map(({ id }) => id)]);
+}

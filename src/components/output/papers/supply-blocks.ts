@@ -1,0 +1,105 @@
+import { entryAt } from '../../../engine/base/at.ts';
+import { minutesText } from '../../../engine/base/words.ts';
+import { srgbHexFromLab } from '../../../engine/colour/screen-colour.ts';
+import { stackMinutesOf } from '../../../engine/ink/film/drying.ts';
+import { paperToCut } from '../../../engine/visit/paper-needs.ts';
+import type { PressPlan } from '../../../engine/visit/visit.ts';
+import { gramsText, recipeLetter } from '../../words/plan-words.ts';
+import { GRAMS_NOTE, inkSplit, OVERS_NOTE, TEST_SHEET_NOTE } from '../../words/supply-words.ts';
+import type { MadePlan } from '../made-plan.ts';
+import { cell, type PaperBlock, type PaperCell, type PaperTable } from './paper-blocks.ts';
+
+const TICK: PaperCell = { lines: [], box: true };
+
+/** Ink, stock ink and paper to have ready. */
+export function supplyBlocks(made: MadePlan): PaperBlock[] {
+  const { plan } = made;
+  const mixed = plan.cards.some((card) => card.ink.stocks.length > 1);
+  return [
+    inkTable(plan),
+    ...(mixed ? [stockTable(plan)] : []),
+    { kind: 'text', text: GRAMS_NOTE, size: 'small', soft: true },
+    paperTable(made),
+    { kind: 'text', text: plan.testSheet === true ? TEST_SHEET_NOTE : OVERS_NOTE, size: 'small', soft: true },
+  ];
+}
+
+function inkTable(plan: PressPlan): PaperTable {
+  const inks = new Map(plan.cards.map((card) => [card.ink.key, card.ink.ink]));
+  return {
+    kind: 'table',
+    title: 'Ink',
+    columns: [
+      { head: '', share: 0.05 },
+      { head: 'Ink', share: 0.43 },
+      { head: 'Mix', share: 0.13 },
+      { head: 'Printed', share: 0.13 },
+      { head: 'Print on after', share: 0.13 },
+      { head: 'Stack after', share: 0.13 },
+    ],
+    rows: plan.inks.map((need) => {
+      const ink = inks.get(need.key);
+      const split = inkSplit(need);
+      return {
+        cells: [
+          TICK,
+          {
+            lines: [{ text: need.name, bold: true }, ...(split === '' ? [] : [{ text: split, size: 'small' as const, soft: true }])],
+            ...(ink === undefined ? {} : { swatch: srgbHexFromLab(ink.overWhite) }),
+          },
+          cell(`${gramsText(need.grams)} g`, { bold: true }),
+          cell(`${need.areaM2.toFixed(2)} m²`),
+          cell(ink === undefined ? '' : minutesText(ink.dryMinutes)),
+          cell(ink === undefined ? '' : minutesText(stackMinutesOf(ink))),
+        ],
+      };
+    }),
+  };
+}
+
+function stockTable(plan: PressPlan): PaperTable {
+  return {
+    kind: 'table',
+    title: 'Weighed out of these stock inks',
+    columns: [
+      { head: '', share: 0.05 },
+      { head: 'Stock ink', share: 0.43 },
+      { head: 'To have', share: 0.52 },
+    ],
+    rows: plan.stocks.map(({ name, grams }) => ({
+      cells: [TICK, cell(name, { bold: true }), cell(`${gramsText(grams)} g`, { bold: true })],
+    })),
+  };
+}
+
+function paperTable({ plan, recipes }: MadePlan): PaperTable {
+  const rows = plan.recipes.map(({ title }, r) => {
+    const { paper } = entryAt(recipes, r);
+    const { good, overs, proofs, cut } = paperToCut(plan.sheets.filter((sheet) => sheet.recipe === r));
+    return [
+      `${recipeLetter(r)} ${title}`,
+      `${paper.name}, ${paper.widthMm} × ${paper.heightMm} mm`,
+      `${good}`,
+      `${overs}`,
+      `${proofs}`,
+      `${cut}`,
+    ];
+  });
+  if (plan.testSheet === true) rows.push(['Test sheet for all set-ups', '', '', '', '', '1']);
+  return {
+    kind: 'table',
+    title: 'Paper',
+    columns: [
+      { head: '', share: 0.05 },
+      { head: 'Recipe', share: 0.23 },
+      { head: 'Paper', share: 0.36 },
+      { head: 'Sheets', share: 0.09 },
+      { head: 'Overs', share: 0.09 },
+      { head: 'Proofs', share: 0.09 },
+      { head: 'Cut', share: 0.09 },
+    ],
+    rows: rows.map((texts) => ({
+      cells: [TICK, ...texts.map((text, i) => cell(text, i === 1 ? { size: 'small' } : { bold: i === 0 || i === texts.length - 1 }))],
+    })),
+  };
+}

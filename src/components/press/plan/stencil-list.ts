@@ -1,0 +1,46 @@
+import { html } from 'lit';
+import type { StockSheet } from '../../../engine/visit/stencils/cut-list.ts';
+import type { MadePlan } from '../../output/made-plan.ts';
+import { stencilBlocks } from '../../output/papers/stencil-blocks.ts';
+import '../../ui/cautions.ts';
+import '../../ui/kit/fold.ts';
+import '../../ui/kit/number-field.ts';
+import type { NumberPick } from '../../ui/kit/number-field.ts';
+import { tableHtml } from '../sheet/paper-html.ts';
+
+/** A sheet of paper as it is bought is taken for a mistake beyond these, mm. */
+const STOCK_MM = { least: 50, most: 5000 };
+
+/** Stencils, frames, exposure and paper to prepare before a visit, as they stand in its papers. */
+export function stencilList(made: MadePlan, stock: StockSheet, choose: (stock: StockSheet) => void) {
+  const side = (name: 'widthMm' | 'heightMm', label: string) => html`<ps-number
+    .label=${label}
+    unit="mm"
+    .value=${stock[name]}
+    .min=${STOCK_MM.least}
+    .max=${STOCK_MM.most}
+    @pick=${({ detail }: NumberPick) => choose({ ...stock, [name]: detail })}
+  ></ps-number>`;
+  return html`<section class="stencils">
+    <ps-fold ruled label="Stencils to prepare, and paper to cut">
+      <div class="row stock">
+        ${side('widthMm', 'Paper as it is bought, width')} ${side('heightMm', 'height')}
+        <label
+          >grain along
+          <select aria-label="Grain of the paper as it is bought" @change=${(event: Event) => choose({ ...stock, grain: (event.target as HTMLSelectElement).value as StockSheet['grain'] })}>
+            <option value="width" .selected=${stock.grain === 'width'}>the width</option>
+            <option value="height" .selected=${stock.grain === 'height'}>the height</option>
+          </select></label
+        >
+      </div>
+      ${stencilBlocks(made, stock).map((block) =>
+        block.kind === 'table'
+          ? html`<div class="scroll">${tableHtml(block)}</div>`
+          : block.kind === 'text' && block.soft === true
+            ? html`<p class="soft small">${block.text}</p>`
+            : '',
+      )}
+      <ps-cautions topic="screens"></ps-cautions>
+    </ps-fold>
+  </section>`;
+}

@@ -1,0 +1,216 @@
+import { html, nothing } from 'lit';
+import { styleMap } from 'lit/directives/style-map.js';
+import type {
+  CardPart,
+  GridRow,
+  PaperBlock,
+  PaperCard,
+  PaperCell,
+  PaperGrid,
+  PaperLine,
+  PaperPassport,
+  PaperState,
+  PaperTable,
+} from '../../output/papers/paper-blocks.ts';
+
+/** What the blocks are drawn with. */
+export interface PaperView {
+  /** A picture of a recipe's sheet. */
+  image(state: PaperState): unknown;
+  /** The sheet at its stops. */
+  diagram(card: PaperCard): unknown;
+}
+
+/** The papers of a visit as they stand on a page of the browser. */
+export function paperHtml(blocks: readonly PaperBlock[], view: PaperView) {
+  return blocks.map((block) => blockHtml(block, view));
+}
+
+function blockHtml(block: PaperBlock, view: PaperView): unknown {
+  switch (block.kind) {
+    case 'page':
+      return html`<div class="new-page"></div>`;
+    case 'cover':
+      return html`<p>${block.over}</p>
+        <h1>${block.title}</h1>
+        ${linesHtml(block.lines)} ${fillHtml(block.fill)}`;
+    case 'heading':
+      return html`<h2>${block.text}</h2>`;
+    case 'text':
+      return linesHtml([block]);
+    case 'fill':
+      return fillHtml(block.fill);
+    case 'list':
+      return html`<section class="keep">
+        <h2>${block.title}</h2>
+        <ul class="cautions">
+          ${block.items.map((item) => html`<li>${item}</li>`)}
+        </ul>
+      </section>`;
+    case 'table':
+      return tableHtml(block);
+    case 'prints':
+      return html`<div class="prints ${block.prints.length > 4 ? 'many' : ''}">
+        ${block.prints.map(
+          ({ state, title, below }) => html`<figure>
+            ${view.image(state)}
+            <figcaption><b>${title}</b><br />${below}</figcaption>
+          </figure>`,
+        )}
+      </div>`;
+    case 'grid':
+      return gridHtml(block);
+    case 'card':
+      return html`<div class="alone">${cardHtml(block, view)}</div>`;
+    case 'columns':
+      return html`<div class="columns">
+        ${block.entries.map((entry) => (entry.kind === 'card' ? cardHtml(entry, view) : passportHtml(entry, view)))}
+      </div>`;
+  }
+}
+
+function linesHtml(lines: readonly PaperLine[]) {
+  return lines.map(
+    ({ text, size, bold, soft }) =>
+      html`<p class="${size ?? ''} ${bold === true ? 'bold' : ''} ${soft === true ? 'soft' : ''}">${text}</p>`,
+  );
+}
+
+function fillHtml(words: readonly string[]) {
+  return html`<div class="fill">${words.map((word) => html`<span>${word}</span>`)}</div>`;
+}
+
+/** A table; its head stands again on every page that it runs on to. */
+export function tableHtml({ title, columns, rows }: PaperTable) {
+  return html`<table class="paper">
+    <colgroup>
+      ${columns.map(({ share }) => html`<col style=${styleMap({ width: `${(100 * share).toFixed(1)}%` })} />`)}
+    </colgroup>
+    <thead>
+      <tr>
+        <th class="title" colspan=${columns.length}>${title}</th>
+      </tr>
+      <tr>
+        ${columns.map(({ head }) => (head === '' ? html`<td></td>` : html`<th scope="col">${head}</th>`))}
+      </tr>
+    </thead>
+    ${rows.map(
+      ({ over, cells, under = [] }) => html`<tbody>
+        ${over === undefined ? nothing : html`<tr class="across"><td colspan=${columns.length}>${over}</td></tr>`}
+        <tr>
+          ${cells.map(cellHtml)}
+        </tr>
+        ${under.map((text) => html`<tr class="across"><td colspan=${columns.length}>${text}</td></tr>`)}
+      </tbody>`,
+    )}
+  </table>`;
+}
+
+function cellHtml({ lines, swatch, box }: PaperCell) {
+  return html`<td class=${swatch === undefined ? '' : 'inked'}>
+    ${box === true ? html`<span class="box"></span>` : nothing}
+    ${swatch === undefined ? nothing : html`<span class="swatch" style=${styleMap({ background: swatch })}></span>`}
+    ${linesHtml(lines)}
+  </td>`;
+}
+
+function gridHtml({ title, note, columns, rows }: PaperGrid) {
+  return html`<table class="grid ${columns.length > 42 ? 'lying' : ''}">
+    <colgroup>
+      <col class="head" />
+      ${columns.map(() => html`<col />`)}
+    </colgroup>
+    <thead>
+      <tr>
+        <th class="title" colspan=${columns.length + 1}>${title}<p class="small soft">${note}</p></th>
+      </tr>
+      <tr class="letters">
+        <td></td>
+        ${columns.map(({ letter }) => html`<th class=${letter === '' ? '' : 'starts'}>${letter}</th>`)}
+      </tr>
+      <tr class="numbers">
+        <td></td>
+        ${columns.map(({ label, letter }) => html`<th class=${letter === '' ? '' : 'starts'} scope="col">${label}</th>`)}
+      </tr>
+    </thead>
+    <tbody>
+      ${rows.map(
+        (row) => html`${row.gap === null ? nothing : html`<tr class="gap"><th colspan=${columns.length + 1}>${row.gap}</th></tr>`}
+          <tr>
+            <th scope="row">
+              <div>
+                <b>${row.number}</b>
+                <span class="swatch" style=${styleMap({ background: row.hex })}></span>
+                <span class=${row.mount ? 'bold' : ''}>${row.screen}</span>
+                <span class="soft">${row.how}</span>
+              </div>
+            </th>
+            ${row.squares.map((square, at) => squareHtml(row, square, columns[at]?.letter !== ''))}
+          </tr>`,
+      )}
+    </tbody>
+  </table>`;
+}
+
+function squareHtml({ hex, light }: GridRow, square: string | null, starts: boolean) {
+  return html`<td class=${starts ? 'starts' : ''}>
+    ${
+      square === null
+        ? nothing
+        : html`<span class="pull" style=${styleMap({ background: hex, color: `var(--paper-${light ? 'white' : 'black'})` })}>${square}</span>`
+    }
+  </td>`;
+}
+
+function cardHtml(card: PaperCard, view: PaperView) {
+  return html`<article class="card">
+    <header>
+      <span class="box"></span>
+      <b class="large">${card.title}</b>
+      <span class="tags">${card.tags}</span>
+    </header>
+    <div class="how">
+      ${view.diagram(card)}
+      <div>
+        <p class="large bold">${card.screen}</p>
+        <p class="large bold ink"><span class="swatch" style=${styleMap({ background: card.hex })}></span>${card.ink}</p>
+        ${linesHtml(card.lines)}
+      </div>
+    </div>
+    ${card.parts.map((part) => partHtml(part, view))}
+  </article>`;
+}
+
+function partHtml({ title, before, after, sheets }: CardPart, view: PaperView) {
+  return html`<div class="part">
+    ${view.image(before)} ${view.image(after)}
+    <div>
+      <p class="bold">${title}${before.pulls.length === 0 ? ', bare' : ''}: now, then</p>
+      <ul class="sheets">
+        ${sheets.map((label) => html`<li><span class="box"></span>${label}</li>`)}
+      </ul>
+    </div>
+  </div>`;
+}
+
+function passportHtml({ title, sheets, state, rows }: PaperPassport, view: PaperView) {
+  return html`<article class="passport">
+    <header>
+      ${view.image(state)}
+      <div>
+        <p class="large bold">${title}</p>
+        <p>${sheets}</p>
+      </div>
+    </header>
+    <table>
+      ${rows.map(
+        ({ number, screen, how }) => html`<tr>
+          <td><span class="box"></span></td>
+          <td><b>${number}</b></td>
+          <td><b>${screen}</b></td>
+          <td>${how}</td>
+        </tr>`,
+      )}
+    </table>
+  </article>`;
+}
