@@ -23,6 +23,7 @@ const ENGINE_ORDER = [
   'visit',
   'log',
   'project',
+  'visitfile',
 ];
 const LAYERS = ['engine', 'workers', 'components'];
 
@@ -34,6 +35,8 @@ const ONLY: [RegExp, RegExp][] = [
   [/^(saxes|svgpath|css-tree|css-select)$/, /^engine\/shapes\//],
   [/^pixi\.js/, /^components\/canvas\//],
   [/^comlink$/, /^workers\//],
+  [/^fflate$/, /^engine\/visitfile\//],
+  [/^uqr$/, /^components\//],
   [/^idb$/, /^workers\/(entry|jobs)\/storage/],
   [/^workbox-/, /^workers\/.*\/offline/],
   [/^lit/, /^components\//],

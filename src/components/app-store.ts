@@ -25,8 +25,8 @@ const REFUSED = 'a refused change';
 /** What saves; the store does not know how. */
 export interface Saver {
   save(project: Project, before: Project | null): void;
-  /** Keeps a project that another is opened in place of. */
-  keepReplaced?(project: Project, reason: string): Promise<void>;
+  /** Keeps a project that another is opened in place of, with further sections. */
+  keepReplaced?(project: Project, reason: string, more?: Record<string, unknown>): Promise<void>;
   /** The pull order that the press works from, by parts; not of the project, and never undone. */
   openPress?(): Promise<Record<string, unknown>>;
   savePress?(parts: Record<string, unknown>): Promise<void>;
@@ -52,6 +52,8 @@ export class AppStore extends EventTarget {
   private lastCommandMs = 0;
   /** How many projects were opened in the place of another; what was found in one is not of the next. */
   opened = 0;
+  /** Whether the project that is open came with its pull order, which is saved already. */
+  cameWithOrder = false;
   room: Room = 'wall';
   /** The pull chosen on the Bench, by id. */
   selectedPull: string | null = null;
@@ -117,8 +119,12 @@ export class AppStore extends EventTarget {
     this.adopt(redo(this.history));
   }
 
-  /** Opens another project; its history starts anew. */
-  open(project: Project): void {
+  /**
+   * Opens another project; its history starts anew.
+   * @param withOrder whether its pull order was saved before, to be taken up
+   */
+  open(project: Project, withOrder = false): void {
+    this.cameWithOrder = withOrder;
     const before = this.project;
     this.history = startHistory(project);
     this.act = null;

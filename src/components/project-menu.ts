@@ -10,6 +10,7 @@ import type { KeptList } from './keep/kept-list.ts';
 import { missingHere } from './keep/missing-here.ts';
 import { replaceProject } from './keep/replace-project.ts';
 import { saveAsFile, saveWarning } from './keep/save-strip.ts';
+import { isVisitFile, openVisitFile, saveVisitFile } from './keep/visit-files.ts';
 import type { Room } from './rooms.ts';
 import type { AutoSaver, SaveState } from './saver.ts';
 import { controls } from './ui/controls-style.ts';
@@ -69,8 +70,12 @@ export class ProjectMenu extends LitElement {
   }
 
   private async openFile(): Promise<void> {
-    const [file] = await chooseFiles('.json,application/json', false);
+    const [file] = await chooseFiles('.json,.zip,application/json,application/zip', false);
     if (file === undefined) return;
+    if (await isVisitFile(file)) {
+      if (await openVisitFile(this.store, file, this.file)) this.dialog.close();
+      return;
+    }
     let read: ReadResult<Project>;
     try {
       read = await this.file.read('project', file);
@@ -118,7 +123,8 @@ export class ProjectMenu extends LitElement {
           <p class="soft small" role="status">${this.saveWords}</p>
           ${missingHere().map((sentence) => html`<p class="soft small">${sentence}</p>`)}
           <button @click=${() => saveAsFile(store)}>Save as a file</button>
-          <button @click=${() => void this.openFile()}>Open a project file…</button>
+          <button @click=${() => void saveVisitFile(store)}>Save the visit as a file, with pull order and log</button>
+          <button @click=${() => void this.openFile()}>Open a project or visit file…</button>
           ${this.file.line()}
           <button @click=${() => void this.startWith(() => emptyProject(store.project), 'drawer', 'An empty drawer is open')}>
             Start with an empty drawer

@@ -113,8 +113,8 @@ export class AutoSaver extends EventTarget implements Saver {
     return this.storage.keep({ id: newId(), kind, atMs: Date.now(), title, reason }, sections);
   }
 
-  keepReplaced(project: Project, reason: string): Promise<void> {
-    return this.keep('replaced', { ...project }, reason);
+  keepReplaced(project: Project, reason: string, more: Record<string, unknown> = {}): Promise<void> {
+    return this.keep('replaced', { ...project, ...more }, reason);
   }
 
   listKept(): Promise<KeptHead[]> {

@@ -6,6 +6,8 @@ import { type RelatedRecipes, relatedRecipes } from '../../engine/recipe/related
 import { sentenceOf } from '../../workers/client/client.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import { controls } from '../ui/controls-style.ts';
+import { FileReading } from '../ui/files/file-reading.ts';
+import { restoreLogs } from '../ui/log/log-files.ts';
 import { counted } from '../ui/words.ts';
 import { beganWords } from '../words/edition-words.ts';
 import './visit-sheets.ts';
@@ -53,6 +55,7 @@ export class VisitList extends LitElement {
   /** The print whose sheets are followed through the visits, by the id of its related recipes. */
   @state() private only = '';
   private inside = false;
+  private readonly file = new FileReading(this);
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -98,7 +101,8 @@ export class VisitList extends LitElement {
   }
 
   override render() {
-    if (this.visits.length === 0) return nothing;
+    const restore = html`<button @click=${() => void restoreLogs(this.store, this.file).then(() => this.read())}>Bring in a log from its file…</button>`;
+    if (this.visits.length === 0) return html`<section>${restore}</section>`;
     const { groups } = this;
     const group = groups.find((entry) => entry.id === this.only);
     const visits = this.visits.filter((visit) => group === undefined || prints(visit, group));
@@ -112,6 +116,7 @@ export class VisitList extends LitElement {
             ${groups.map(({ id, title, members }) => html`<option value=${id} ?selected=${id === this.only}>${title}${members.size > 1 ? ' and related recipes' : ''}</option>`)}
           </select></label
         >
+        ${restore}
       </header>
       ${repeat(
         visits,

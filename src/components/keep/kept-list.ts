@@ -8,7 +8,7 @@ import { controls } from '../ui/controls-style.ts';
 import { download, fileNameOf } from '../ui/download.ts';
 import { rowItems } from '../ui/layout-style.ts';
 import { readKeptProject } from './read-stored.ts';
-import { replaceProject } from './replace-project.ts';
+import { bringing, ORDER_SECTION, replaceProject } from './replace-project.ts';
 
 const KIND_WORDS: Record<KeptHead['kind'], string> = {
   copy: 'copy',
@@ -73,8 +73,9 @@ export class KeptList extends LitElement {
 
   private open(head: KeptHead): Promise<void> {
     return this.attempt(head, async () => {
-      const { project, sentences } = await readKeptProject(await this.sectionsOf(head), nameOf(head));
-      if (!(await replaceProject(this.store, project, `${nameOf(head)} is open`))) return;
+      const { [ORDER_SECTION]: order, ...sections } = await this.sectionsOf(head);
+      const { project, sentences } = await readKeptProject(sections, nameOf(head));
+      if (!(await replaceProject(this.store, project, `${nameOf(head)} is open`, bringing(this.store, order)))) return;
       for (const sentence of sentences.slice(0, 3)) this.store.tell(sentence);
       this.dispatchEvent(new Event('opened'));
     });
@@ -82,7 +83,8 @@ export class KeptList extends LitElement {
 
   private save(head: KeptHead): Promise<void> {
     return this.attempt(head, async () => {
-      const text = `${JSON.stringify(await this.sectionsOf(head))}\n`;
+      const { [ORDER_SECTION]: _order, ...sections } = await this.sectionsOf(head);
+      const text = `${JSON.stringify(sections)}\n`;
       download(fileNameOf(`${head.title} ${head.kind}`, 'pullstack.json'), text, 'application/json');
     });
   }

@@ -45,7 +45,7 @@ export async function editionPdf(recipe: Recipe, edition: Edition, options: Edit
     out.heading('Note', HEADING_PT);
     out.paragraph(recipe.note, { size: 10.5 });
   }
-  sign(out);
+  sign(out, `${title}${edition.words.artist === '' ? '' : `, ${edition.words.artist}`}: ${countFacts(edition.counts).join('; ')}.`);
   return { bytes: await out.close(`Documentation: ${title}`), missing: out.missing };
 }
 
@@ -230,8 +230,12 @@ function rejects(out: PageWriter, { words }: Edition, { visit }: EditionPdfOptio
   if (words.rejects !== '' || spoiled === null) out.paragraph(words.rejects === '' ? 'Not stated.' : words.rejects, { size: 10.5 });
 }
 
-function sign(out: PageWriter): void {
-  out.need(130);
+/** Room to sign, never without what is signed. */
+function sign(out: PageWriter, what: string): void {
+  const style = { size: 10.5, bold: true };
+  out.need(176 + out.lines(what, out.right - out.left, style).length * 14.2);
+  out.y += 16;
+  out.paragraph(what, style);
   out.y += 34;
   const half = (out.right - out.left - 24) / 2;
   for (const [i, word] of ['Signature of the artist', 'Printer', 'Approved', 'Place and date'].entries()) {

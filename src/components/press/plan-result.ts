@@ -140,6 +140,11 @@ function buttons({ store, visit, awake, preparing, asked, stock, choosePapers, a
       @choose=${(event: CustomEvent<PaperChoice>) => choosePapers(event.detail)}
       @print=${print}
     ></press-papers>
+    ${
+      visit.log.events.length > 0
+        ? nothing
+        : html`<button class="quiet" ?disabled=${running} @click=${() => void visit.bringInLog()}>Bring in another device’s log…</button>`
+    }
     <button ?disabled=${running || visit.log.events.length === 0 || done === all} @click=${() => visit.findRest()}>
       Plan the rest around what is done
     </button>

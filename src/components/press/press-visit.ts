@@ -14,6 +14,8 @@ import type { VisitInput } from '../../engine/visit/visit.ts';
 import { sentenceOf } from '../../workers/client/client.ts';
 import type { AppStore } from '../app-store.ts';
 import type { MadePlan } from '../output/made-plan.ts';
+import { FileReading } from '../ui/files/file-reading.ts';
+import { bringInLog } from '../ui/log/log-files.ts';
 import { LogKeeper } from '../ui/log/log-keeper.ts';
 import { newId } from '../ui/new-id.ts';
 import { localTime } from './log/local-time.ts';
@@ -33,6 +35,7 @@ export class PressVisit implements ReactiveController {
   private opened = 0;
   readonly run: PlanRun;
   readonly log: LogKeeper;
+  private readonly file: FileReading;
   /** Logs the ticks that are made on a set-up's card. */
   readonly ticking: TickAsking;
   /** Whether it is asked if a new order shall take the place of one with ticks. */
@@ -50,6 +53,7 @@ export class PressVisit implements ReactiveController {
       settled: () => store().settled('pull order'),
     });
     this.log = new LogKeeper(host, store);
+    this.file = new FileReading(host);
     this.ticking = new TickAsking(
       () => this.log,
       () => host.requestUpdate(),
@@ -85,7 +89,8 @@ export class PressVisit implements ReactiveController {
     this.shownInput = null;
     this.log.begin(null);
     this.run.put(null);
-    this.keeper.keep(null, null);
+    if (this.store.cameWithOrder) void this.resume();
+    else this.keeper.keep(null, null);
   };
 
   /** Shows the order that another tab has kept, in the place of the one shown here. */
@@ -210,6 +215,17 @@ export class PressVisit implements ReactiveController {
     }
     const { days, beds = 1 } = input.press;
     this.fit({ runs: input.runs, press: { days, beds }, plan });
+  }
+
+  /** Takes up what another device logged of this visit, also before the first tick here. */
+  async bringInLog(): Promise<void> {
+    await bringInLog(this.store, this.log, this.file);
+    const { made } = this.run;
+    if (made === null) return;
+    // The visit may be known by the other device's name now.
+    this.keeper.keep(made, this.log.head);
+    this.selected = nextSetUp(made.plan, ticksOf(made.plan, this.log.sheets));
+    this.host.requestUpdate();
   }
 
   /** Logs that sheets of a set-up were pulled, or that they were not. */

@@ -20,7 +20,8 @@ import { MOST_PINS, PROJECT_FORMAT, PROJECT_VERSION } from './types.ts';
 const id = z.string().min(1).max(200);
 const name = z.string().max(LONGEST_NAME);
 
-const pressSchema = z.object({
+/** The figures of a studio. */
+export const pressSchema = z.object({
   pullsPerHour: z.number().positive().max(1000),
   mountMinutes: z.number().min(0).max(600),
   washUpMinutes: z.number().min(0).max(600),

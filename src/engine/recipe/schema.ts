@@ -59,7 +59,8 @@ export const shapeSchema = z.object({
 });
 
 /** A mesh; a maker's own figures are optional. */
-const meshSchema = z
+/** A mesh. */
+export const meshSchema = z
   .object({
     threadsPerCm: numberIn(THREADS_PER_CM),
     threadUm: numberIn(THREAD_UM),

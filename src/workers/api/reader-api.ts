@@ -7,6 +7,7 @@ import type { ReadResult } from '../../engine/recipe/read.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
 import type { readShapes } from '../../engine/shapes/read/read-shapes.ts';
 import type { WhiteAs } from '../../engine/shapes/read/white.ts';
+import type { VisitFile } from '../../engine/visitfile/visit-file.ts';
 
 /** What came of a photo: its pixels, or why not, in a sentence. */
 export interface PhotoRead {
@@ -21,6 +22,7 @@ export interface FileFound {
   recipe: ReadResult<Recipe>;
   project: ReadResult<Project>;
   log: ReadResult<VisitLog>;
+  visit: ReadResult<VisitFile>;
   photo: PhotoRead;
 }
 

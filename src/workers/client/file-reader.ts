@@ -40,6 +40,7 @@ const ALLOWED: Readonly<Record<FileKind, Allowed>> = {
   recipe: { what: 'recipe', ...SAVED },
   project: { what: 'project', ...SAVED },
   log: { what: 'log', ...SAVED },
+  visit: { what: 'visit', ...SAVED },
   photo: { what: 'photo', mostMb: 200, mostS: 20, mend: 'scale it down', choose: 'choose a JPEG or PNG photo' },
 };
 

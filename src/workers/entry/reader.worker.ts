@@ -1,16 +1,20 @@
 import * as Comlink from 'comlink';
 import { readCgats } from '../../engine/ink/cgats/read-cgats.ts';
-import { readLog } from '../../engine/log/log-file.ts';
 import { readProject } from '../../engine/project/read.ts';
 import { readRecipe } from '../../engine/recipe/read.ts';
 import { readShapes } from '../../engine/shapes/read/read-shapes.ts';
+import { readAnyLog, readVisit } from '../../engine/visitfile/visit-file.ts';
 import type { ReaderApi } from '../api/reader-api.ts';
 import { serve } from '../api/serve.ts';
 import { readPhoto } from '../jobs/read-photo.ts';
 
+async function bytesOf(file: File): Promise<Uint8Array> {
+  return new Uint8Array(await file.arrayBuffer());
+}
+
 /** Text in UTF-8, or in UTF-16 when the file begins with its mark. */
 async function textOf(file: File): Promise<string> {
-  const bytes = new Uint8Array(await file.arrayBuffer());
+  const bytes = await bytesOf(file);
   const wide = (bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff);
   return new TextDecoder(wide ? (bytes[0] === 0xff ? 'utf-16le' : 'utf-16be') : 'utf-8').decode(bytes);
 }
@@ -26,7 +30,8 @@ const readers: ReaderApi = {
   measurements: async (file) => readCgats(await textOf(file), file.name),
   recipe: async (file) => readRecipe(await textOf(file), file.name),
   project: async (file) => readProject(await textOf(file), file.name),
-  log: async (file) => readLog(await textOf(file), file.name),
+  log: async (file) => readAnyLog(await bytesOf(file), file.name),
+  visit: async (file) => readVisit(await bytesOf(file), file.name),
   async photo(file) {
     const found = await readPhoto(file);
     return found.pixels === null ? found : Comlink.transfer(found, [found.pixels.data.buffer]);

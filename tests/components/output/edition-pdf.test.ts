@@ -119,6 +119,19 @@ describe('editionPdf', () => {
     expect(await pages(events)).not.toContain('their printing began');
   });
 
+  it('should never sign on a page that does not say what is signed', async () => {
+    // Rejects that fill the page to every height: somewhere among them the signatures go on to another page.
+    let turned = 0;
+    for (let lines = 0; lines < 60; lines += 2) {
+      const words = { ...edition.words, rejects: 'Rejects of the first day, set aside and cut.\u00a0'.repeat(3 * lines) };
+      const { bytes } = await editionPdf(recipe, { ...edition, words }, { size: 'A4', picture: null, fonts, visit: null, dayOf });
+      const [page] = (await pdfPages(bytes)).filter((text) => text.includes('Signature of the artist'));
+      expect(page!.replaceAll('\n', ' ')).toContain('Отлив, Łucja Žižková: Edition of 3, numbered 1/3 to 3/3; 1 approved standard, BAT;');
+      if (page!.startsWith('Отлив, Łucja')) turned++;
+    }
+    expect(turned).toBeGreaterThan(0);
+  });
+
   it('should leave room by hand for what no log says, on either size of page', async () => {
     for (const size of ['A4', 'Letter'] as const) {
       const text = await textOf(null, size);

@@ -55,7 +55,7 @@ const jobs: Record<'A' | 'B', MadePlan> = {} as never;
 
 beforeAll(() => {
   for (const job of ['A', 'B'] as const) jobs[job] = planned(jobVisit(job), 100);
-});
+}, 300_000);
 
 describe('the papers of a visit', () => {
   it.each([

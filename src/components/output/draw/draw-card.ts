@@ -32,7 +32,7 @@ export function cardPieces(
 ): Piece[] {
   const look = alone ? ALONE : SEVERAL;
   const pieces: Piece[] = [];
-  let now: Piece[] = [cardHead(drawing.out, card, recipes, width, look)];
+  let now: Piece[] = [cardHead(drawing.out, card, recipes, { ...look, width })];
   for (const part of card.parts) {
     const next = partPiece(drawing, part, width, look);
     if (now.length > 0 && stacked([...now, next], 6).height > most) {
@@ -45,8 +45,12 @@ export function cardPieces(
   return pieces;
 }
 
-function cardHead(out: PageWriter, card: PaperCard, recipes: readonly Recipe[], width: number, look: CardLook): Piece {
-  const { titlePt, diagramPt, sizes } = look;
+function cardHead(
+  out: PageWriter,
+  card: PaperCard,
+  recipes: readonly Recipe[],
+  { titlePt, diagramPt, sizes, width }: CardLook & { width: number },
+): Piece {
   const tagWidth = out.widthOf(card.tags, { size: sizes.text, bold: true });
   const title: Piece = {
     height: titlePt * 1.35 + 7,

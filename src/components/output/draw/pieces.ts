@@ -33,7 +33,7 @@ export interface Drawing {
 const LEADING = 1.25;
 
 /** The style of a line in some sizes. */
-export function styleOf({ size, bold = false, soft = false }: PaperLine, sizes: Sizes): TextStyle & { size: number } {
+function styleOf({ size, bold = false, soft = false }: PaperLine, sizes: Sizes): TextStyle & { size: number } {
   return { size: size === undefined ? sizes.text : sizes[size], bold, soft };
 }
 

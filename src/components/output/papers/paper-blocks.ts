@@ -18,7 +18,7 @@ export interface PaperCell {
   box?: boolean;
 }
 
-export interface PaperColumn {
+interface PaperColumn {
   head: string;
   /** Share of the table's width; all come to 1. */
   share: number;

@@ -3,13 +3,13 @@ import { entryAt } from '../../../engine/base/at.ts';
 import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import '../../ui/kit/ink-chip.ts';
+import { offsetDiagram } from '../../ui/print/offset-diagram.ts';
+import { stencilPath } from '../../ui/print/stencil-path.ts';
 import { counted } from '../../ui/words.ts';
 import { waitWords } from '../../words/drying-words.ts';
 import { mixWords } from '../../words/mix-words.ts';
 import { instructionWords, OFFSET_NOTE, offsetWords } from '../../words/offset-words.ts';
 import { capital, listed, setUpTags, timeWords } from '../../words/plan-words.ts';
-import { offsetDiagram } from '../sheet/offset-diagram.ts';
-import { stencilPath } from '../sheet/stencil-path.ts';
 
 /** What is done before the first sheet of a set-up: screen, ink, offset and when, to be read from afar. */
 export function pressFrame({ plan, recipes }: MadePlan, card: SetUpCard) {

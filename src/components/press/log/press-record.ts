@@ -2,10 +2,8 @@ import { hash128 } from '../../../engine/explore/look/picture-key.ts';
 import type { VisitHead } from '../../../engine/log/types.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
 import type { AppStore } from '../../app-store.ts';
+import { RECORD_VERSION } from '../../keep/press-version.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
-
-/** Rises whenever a kept plan of an older build can no longer be shown. */
-const RECORD_VERSION = 3;
 
 const UNREADABLE =
   'The pull order that was kept in this browser cannot be read, or is of another version; find it anew. What was logged at the press is in the Chest.';

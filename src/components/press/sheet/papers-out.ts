@@ -1,4 +1,4 @@
-import { css, html, LitElement, nothing } from 'lit';
+import { css, html, LitElement } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { entryAt } from '../../../engine/base/at.ts';
 import type { StockSheet } from '../../../engine/visit/stencils/cut-list.ts';
@@ -12,6 +12,7 @@ import { download, fileNameOf } from '../../ui/download.ts';
 import { rowHost } from '../../ui/layout-style.ts';
 import { recipeStudio } from '../../ui/print/recipe-studio.ts';
 import { imageOf } from '../../ui/print/state-pictures.ts';
+import './phone-code.ts';
 
 /**
  * What of a visit goes on paper, printed or as a PDF; what makes the PDF is loaded when it is first asked for.
@@ -83,7 +84,7 @@ export class PapersOut extends LitElement {
       >
       ${
         asked.what === 'set-up'
-          ? nothing
+          ? html`<press-phone-code .made=${made} .index=${asked.setUp} .heading=${this.heading} .disabled=${disabled}></press-phone-code>`
           : html`<label class="tick"
             ><input type="checkbox" .checked=${asked.cards} @change=${(event: Event) => this.choose({ cards: (event.target as HTMLInputElement).checked })} />
             with a card for each set-up</label

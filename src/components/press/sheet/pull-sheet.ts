@@ -8,11 +8,12 @@ import type { PaperAsked } from '../../output/papers/paper-choice.ts';
 import { papersOf } from '../../output/papers/papers.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { paperHost } from '../../ui/layout-style.ts';
+import { offsetDiagram } from '../../ui/print/offset-diagram.ts';
 import { printImage } from '../../ui/print/print-image.ts';
 import type { StatePictures } from '../../ui/print/state-pictures.ts';
+import { stencilPath } from '../../ui/print/stencil-path.ts';
 import { counted } from '../../ui/words.ts';
 import { recipeLetter } from '../../words/plan-words.ts';
-import { offsetDiagram } from './offset-diagram.ts';
 import { paperHtml, type PaperView } from './paper-html.ts';
 import { paperTablesStyle } from './paper-tables-style.ts';
 import { pullSheetStyle } from './pull-sheet-style.ts';
@@ -70,7 +71,8 @@ export class PullSheet extends LitElement {
       const words = `${recipeLetter(at)} ${recipe.title} after ${counted(pulls.length, 'pull')}`;
       return printImage(this.pictures.of(recipe, pulls), words, recipe.paper.widthMm / recipe.paper.heightMm);
     },
-    diagram: ({ card }) => offsetDiagram(card, entryAt(this.made.recipes, card.states[0]?.recipe ?? 0).paper),
+    diagram: ({ card }) =>
+      offsetDiagram(card, entryAt(this.made.recipes, card.states[0]?.recipe ?? 0).paper, stencilPath(card, this.made.recipes)),
   };
 
   override render() {

@@ -8,18 +8,18 @@ import '../../ui/kit/ink-chip.ts';
 import type { CardState } from '../../../engine/visit/set-up-cards.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import { controls } from '../../ui/controls-style.ts';
+import { offsetDiagram } from '../../ui/print/offset-diagram.ts';
 import { printImage } from '../../ui/print/print-image.ts';
 import type { StatePictures } from '../../ui/print/state-pictures.ts';
+import { stencilPath } from '../../ui/print/stencil-path.ts';
 import { counted } from '../../ui/words.ts';
 import { dryWords, waitWords } from '../../words/drying-words.ts';
 import { mixWords } from '../../words/mix-words.ts';
 import { instructionWords, OFFSET_NOTE, offsetWords } from '../../words/offset-words.ts';
 import { capital, listed, recipeLetter, setUpTags, timeWords } from '../../words/plan-words.ts';
-import type { TickAnswer, TickQuestion } from '../log/tick-asking.ts';
-import { offsetDiagram } from './offset-diagram.ts';
 import '../log/tick-question.ts';
+import type { TickAnswer, TickQuestion } from '../log/tick-asking.ts';
 import { setUpCardStyle } from './set-up-card-style.ts';
-import { stencilPath } from './stencil-path.ts';
 
 /** Sheets that were ticked or unticked in a set-up, and what was touched for it. */
 export interface Tick {

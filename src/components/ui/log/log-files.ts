@@ -17,15 +17,46 @@ export function saveLog(head: VisitHead, events: readonly LogEvent[]): void {
   download(fileNameOf(head.title, 'log.json'), writeLog(head, events), 'application/json');
 }
 
+const LOG_FILES = '.json,.zip,application/json,application/zip';
+
+/** Before the first entry a visit that prints the same sheets may go on as that of another device. */
+function sameVisit(log: LogKeeper, { head }: VisitLog): boolean {
+  if (log.head === null || log.head.id === head.id || log.events.length > 0) return false;
+  const gist = ({ recipes, sheets }: VisitHead): string =>
+    JSON.stringify([recipes.map(({ pulls, screens }) => [pulls, screens]), sheets.map(({ number, recipe }) => [number, recipe])]);
+  return gist(log.head) === gist(head);
+}
+
+/** Asks for files with logs and keeps each as a visit of its own: what a lost or another device had logged. */
+export async function restoreLogs(store: AppStore, reading: FileReading): Promise<void> {
+  for (const file of await chooseFiles(LOG_FILES, true)) {
+    try {
+      const { value, problems } = await reading.read('log', file);
+      if (value === null) {
+        store.tellProblems(problems.slice(0, 1));
+        continue;
+      }
+      const known = new Set(((await store.saver.readEvents?.(value.head.id)) ?? []).map(({ id }) => id));
+      const fresh = value.events.filter(({ id }) => !known.has(id));
+      await store.saver.addEvents?.(value.head, fresh);
+      const brought = fresh.length === 0 ? 'nothing new' : `${counted(fresh.length, 'entry', 'entries')} of ${value.head.title} brought in`;
+      store.tell(`${file.name}: ${brought}.`, 'news');
+    } catch (error) {
+      store.tell(`${file.name} was not brought in: ${sentenceOf(error)}`);
+    }
+  }
+}
+
 /** Asks for log files of the same visit and keeps every event of theirs and ours. */
 export async function bringInLog(store: AppStore, log: LogKeeper, reading: FileReading): Promise<void> {
-  for (const file of await chooseFiles('.json,application/json', true)) {
+  for (const file of await chooseFiles(LOG_FILES, true)) {
     try {
       const read = await reading.read('log', file);
       if (read.value === null || log.head === null) {
         store.tellProblems(read.problems.slice(0, 1));
         continue;
       }
+      if (sameVisit(log, read.value)) await log.adopt(read.value.head);
       const own: VisitLog = { format: LOG_FORMAT, version: LOG_VERSION, head: log.head, events: [...log.events] };
       const merged = mergeLogs(own, read.value, log.pairs);
       const known = new Set(log.events.map((event) => event.id));

@@ -73,6 +73,11 @@ export class LogKeeper implements ReactiveController {
     this.take(events);
   }
 
+  /** Goes on as another device began the visit. */
+  adopt(head: VisitHead): Promise<void> {
+    return this.resume(head);
+  }
+
   /** Takes a log up where it was left. */
   async resume(head: VisitHead): Promise<void> {
     const events = (await this.store().saver.readEvents?.(head.id)) ?? [];

@@ -13,7 +13,11 @@ const HEAD = 7;
  * The sheet at its three lays, two on the long edge and one round the corner, and which way the
  * print is moved on it, with the millimetres beside, over what the stencil prints.
  */
-export function offsetDiagram(card: Pick<SetUpCard, 'dxMm' | 'dyMm' | 'turnDeg'>, paper: Paper, stencil: StencilPath): TemplateResult {
+export function offsetDiagram(
+  card: Pick<SetUpCard, 'dxMm' | 'dyMm' | 'turnDeg'>,
+  paper: Pick<Paper, 'widthMm' | 'heightMm'>,
+  stencil: StencilPath,
+): TemplateResult {
   const scale = (BOX - 2 * MARGIN) / Math.max(paper.widthMm, paper.heightMm);
   const width = paper.widthMm * scale;
   const height = paper.heightMm * scale;

@@ -1,0 +1,67 @@
+import type { VisitHead } from '../../engine/log/types.ts';
+import type { ReadResult } from '../../engine/recipe/read.ts';
+import type { VisitPlan } from '../../engine/visitfile/plan-file.ts';
+import { isZip, readVisit, type VisitFile, writeVisit } from '../../engine/visitfile/visit-file.ts';
+import { sentenceOf } from '../../workers/client/client.ts';
+import type { AppStore } from '../app-store.ts';
+import { download, fileNameOf } from '../ui/download.ts';
+import type { FileReading } from '../ui/files/file-reading.ts';
+import { counted } from '../ui/words.ts';
+import { RECORD_VERSION } from './press-version.ts';
+import { replaceProject } from './replace-project.ts';
+
+/** The open project with its pull order and log as one file, for another device or for safe keeping. */
+export async function saveVisitFile(store: AppStore): Promise<void> {
+  try {
+    const parts = (await store.saver.openPress?.()) ?? {};
+    const { made, head } = parts as { made?: VisitPlan | null; head?: VisitHead | null };
+    const whole = parts['version'] === RECORD_VERSION && made && head ? { made, head } : null;
+    const log = whole === null ? null : { head: whole.head, events: (await store.saver.readEvents?.(whole.head.id)) ?? [] };
+    const bytes = writeVisit({ project: store.project, made: whole?.made ?? null, log });
+    // What cannot be opened again is no copy.
+    const [problem] = readVisit(bytes, 'The visit').problems;
+    if (problem !== undefined) throw new Error(problem.message);
+    download(fileNameOf(store.project.title, 'visit.zip'), bytes, 'application/zip');
+  } catch (error) {
+    store.tell(`The visit could not be saved as a file (${sentenceOf(error)}); save the project and the log each as a file.`);
+  }
+}
+
+/** Whether a file is a visit, by how it begins. */
+export async function isVisitFile(file: File): Promise<boolean> {
+  return isZip(new Uint8Array(await file.slice(0, 4).arrayBuffer()));
+}
+
+/** Opens a visit in place of what is open, after it was asked. @returns whether it was opened */
+export async function openVisitFile(store: AppStore, file: File, reading: FileReading): Promise<boolean> {
+  let read: ReadResult<VisitFile>;
+  try {
+    read = await reading.read('visit', file);
+  } catch (error) {
+    store.tell(sentenceOf(error));
+    return false;
+  }
+  const { value } = read;
+  if (value === null) {
+    store.tellProblems(read.problems.slice(0, 1));
+    return false;
+  }
+  if (!confirm(askWords(file.name, value))) return false;
+  return replaceProject(store, value.project, `${file.name} is open`, () => bringVisit(store, value));
+}
+
+function askWords(name: string, { project, made, log }: VisitFile): string {
+  const with_ = [
+    ...(made === null ? [] : [counted(made.plan.cards.length, 'set-up')]),
+    ...(log === null || log.events.length === 0 ? [] : [counted(log.events.length, 'log entry', 'log entries')]),
+  ];
+  const what = with_.length === 0 ? '' : ` with ${with_.join(' and ')}`;
+  return `Open ${name}: ${project.title}${what}? The open project and its pull order are put aside and can be brought back; logs on this device stay.`;
+}
+
+/** Keeps the order and the log of a visit; events that are here already stay as they are. */
+async function bringVisit({ saver }: AppStore, { made, log }: VisitFile): Promise<void> {
+  if (log !== null && log.events.length > 0) await saver.addEvents?.(log.head, log.events);
+  const order = made === null || log === null ? { made: null, head: null } : { made, head: log.head };
+  await saver.savePress?.({ version: RECORD_VERSION, ...order });
+}

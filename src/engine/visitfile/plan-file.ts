@@ -1,0 +1,110 @@
+import { entryAt } from '../base/at.ts';
+import type { Problem } from '../base/error.ts';
+import { explainIssues } from '../recipe/explain.ts';
+import { MOST_TOLD, readEnvelope, type ReadResult } from '../recipe/read.ts';
+import { checkHolder, checkPulls } from '../recipe/references.ts';
+import type { Recipe } from '../recipe/types.ts';
+import type { PressPlan, VisitInput } from '../visit/visit.ts';
+import { PLAN_FORMAT, PLAN_VERSION, planFileSchema } from './plan-schema.ts';
+
+/** A pull order, what it was made from, and the recipes by the index that it uses. */
+export interface VisitPlan {
+  plan: PressPlan;
+  input: VisitInput;
+  recipes: Recipe[];
+}
+
+/** The text of a pull order's file. What was at hand before it, and how the sheets stood when the rest was planned, stay behind: the log tells that. */
+export function writePlan({ plan, input, recipes }: VisitPlan): string {
+  const all = [...recipes];
+  const runs = input.runs.map(({ recipe, sheets, overs, proofs }) => {
+    let at = all.findIndex((known) => known === recipe || JSON.stringify(known) === JSON.stringify(recipe));
+    if (at < 0) at = all.push(recipe) - 1;
+    return { recipe: at, sheets, ...(overs === undefined ? {} : { overs }), ...(proofs === undefined ? {} : { proofs }) };
+  });
+  const { minDeltaE, press, seed, testSheet } = input;
+  const { before: _before, kept: _kept, ...order } = plan;
+  return `${JSON.stringify({
+    format: PLAN_FORMAT,
+    version: PLAN_VERSION,
+    recipes: all,
+    runs,
+    minDeltaE,
+    press,
+    seed,
+    ...(testSheet === undefined ? {} : { testSheet }),
+    plan: order,
+  })}\n`;
+}
+
+/**
+ * Reads a pull order and checks every field and number in it.
+ * @param fileName named in the sentences
+ * @returns the order, or problems and none; never throws on input
+ */
+export function readPlan(text: string, fileName: string): ReadResult<VisitPlan> {
+  const envelope = readEnvelope(text, fileName, { format: PLAN_FORMAT, latest: PLAN_VERSION, what: 'plan' });
+  if (envelope.value === null) return envelope;
+  const parsed = planFileSchema.safeParse(envelope.value.raw);
+  if (!parsed.success) return { value: null, problems: explainIssues(parsed.error.issues, envelope.value.raw, fileName, 'plan') };
+  const { recipes, runs, minDeltaE, press, seed, testSheet, plan } = parsed.data;
+  const problems = [
+    ...recipes.flatMap((recipe, i) => [
+      ...checkHolder(recipe, fileName),
+      ...checkPulls(recipe.pulls, recipe, `recipes[${i}].pulls`, fileName),
+    ]),
+    ...checkOrder(plan, recipes, fileName),
+    ...runs.flatMap(({ recipe }, i) => beyond(recipe, recipes.length, `runs[${i}].recipe`, fileName)),
+  ];
+  if (problems.length > 0) return { value: null, problems: problems.slice(0, MOST_TOLD) };
+  const input = {
+    runs: runs.map(({ recipe, ...counts }) => ({ recipe: entryAt(recipes, recipe), ...counts })),
+    minDeltaE,
+    press,
+    seed,
+    ...(testSheet === undefined ? {} : { testSheet }),
+  };
+  // Recipes that only a run names stand behind those of the order.
+  return { value: { plan, input, recipes: recipes.slice(0, plan.recipes.length) }, problems: [] };
+}
+
+function beyond(at: number, count: number, where: string, fileName: string): Problem[] {
+  if (at < count) return [];
+  return [
+    {
+      code: 'plan.index',
+      message: `${fileName}: ${where} is ${at}, but there are ${count}; save the visit again where it was made.`,
+      where,
+    },
+  ];
+}
+
+/** Whether an order names only recipes, pulls and sheets that are there, and has a time for each set-up. */
+function checkOrder(plan: PressPlan, recipes: readonly Recipe[], fileName: string): Problem[] {
+  const problems = [
+    ...beyond(plan.recipes.length - 1, recipes.length, 'plan.recipes', fileName),
+    ...plan.sheets.flatMap(({ recipe }, i) => beyond(recipe, plan.recipes.length, `plan.sheets[${i}].recipe`, fileName)),
+  ];
+  const refuse = (message: string, where: string): void => {
+    problems.push({ code: 'plan.order', message: `${fileName}: ${message}; save the visit again where it was made.`, where });
+  };
+  if (plan.times.length !== plan.cards.length)
+    refuse(`plan.times has ${plan.times.length} entries for ${plan.cards.length} set-ups`, 'plan.times');
+  const recipeOf = new Map(plan.sheets.map(({ number, recipe }) => [number, recipe]));
+  for (const [c, card] of plan.cards.entries()) {
+    if (card.number !== c + 1) refuse(`plan.cards[${c}].number is ${card.number}, not ${c + 1}`, `plan.cards[${c}].number`);
+    for (const [s, { recipe, prints, sheets }] of card.states.entries()) {
+      const where = `plan.cards[${c}].states[${s}]`;
+      const pulls = recipes[recipe]?.pulls.length ?? 0;
+      if (recipe >= plan.recipes.length || prints.some((at) => at >= pulls))
+        refuse(`${where} names a recipe or pull that is not there`, where);
+      if (sheets.some((sheet) => recipeOf.get(sheet) !== recipe)) refuse(`${where} names a sheet that its recipe does not have`, where);
+    }
+    if (card.sheets.some((sheet) => !recipeOf.has(sheet)))
+      refuse(`plan.cards[${c}].sheets names a sheet that is not there`, `plan.cards[${c}].sheets`);
+  }
+  for (const [p, part] of plan.parts.entries())
+    if (part.setUp >= plan.cards.length)
+      refuse(`plan.parts[${p}].setUp is ${part.setUp}, but there are ${plan.cards.length} set-ups`, `plan.parts[${p}]`);
+  return problems;
+}

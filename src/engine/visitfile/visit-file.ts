@@ -1,0 +1,117 @@
+import { strFromU8, strToU8, type Unzipped, unzipSync, zipSync } from 'fflate';
+import type { Problem } from '../base/error.ts';
+import { readLog, writeLog } from '../log/log-file.ts';
+import type { LogEvent, VisitHead, VisitLog } from '../log/types.ts';
+import { readProject } from '../project/read.ts';
+import type { Project } from '../project/types.ts';
+import type { ReadResult } from '../recipe/read.ts';
+import { readPlan, type VisitPlan, writePlan } from './plan-file.ts';
+
+/** A visit as a file: the project, and the pull order and log where there are some. */
+export interface VisitFile {
+  project: Project;
+  made: VisitPlan | null;
+  log: VisitLog | null;
+}
+
+/** What a visit is written from. */
+export interface VisitToWrite {
+  project: Project;
+  made: VisitPlan | null;
+  log: { head: VisitHead; events: readonly LogEvent[] } | null;
+}
+
+const [PROJECT, PLAN, LOG] = ['project.json', 'plan.json', 'log.json'];
+const PARTS: readonly string[] = [PROJECT, PLAN, LOG];
+/** Bytes of the file, and of each of its parts unpacked. */
+const MOST_PACKED = 100_000_000;
+const MOST_UNPACKED = 200_000_000;
+/** ZIP knows no earlier day; the same visit gives the same bytes. */
+const NO_DAY = '1980-01-01T12:00:00';
+
+/** A zip of the project, its pull order and its log, each as it would be saved alone. */
+export function writeVisit({ project, made, log }: VisitToWrite): Uint8Array<ArrayBuffer> {
+  const parts: Record<string, Uint8Array> = { [PROJECT]: strToU8(`${JSON.stringify(project)}\n`) };
+  if (made !== null) parts[PLAN] = strToU8(writePlan(made));
+  if (log !== null) parts[LOG] = strToU8(writeLog(log.head, log.events));
+  return zipSync(parts, { level: 6, mtime: NO_DAY }) as Uint8Array<ArrayBuffer>;
+}
+
+/** Whether bytes begin as a zip does. Source: APPNOTE.TXT of the ZIP format, 4.3.7, local file header. */
+export function isZip(bytes: Uint8Array): boolean {
+  return bytes[0] === 0x50 && bytes[1] === 0x4b && bytes[2] === 3 && bytes[3] === 4;
+}
+
+/**
+ * Reads the file of a visit and checks every field in it.
+ * @param fileName named in the sentences
+ * @returns the visit, or problems and none; never throws on input
+ */
+export function readVisit(bytes: Uint8Array, fileName: string): ReadResult<VisitFile> {
+  const parts = partsOf(bytes, fileName);
+  if (parts.value === null) return parts;
+  const text = (part: string): string | null => (parts.value[part] === undefined ? null : strFromU8(parts.value[part]));
+  const named = (part: string): string => `${fileName}, ${part}`;
+  const [projectText, planText, logText] = [text(PROJECT), text(PLAN), text(LOG)];
+  if (projectText === null)
+    return refused(
+      fileName,
+      'visit.part',
+      `there is no ${PROJECT} in it, so this is no visit; choose a file that was saved here as a visit`,
+    );
+  const project = readProject(projectText, named(PROJECT));
+  if (project.value === null) return project;
+  const made = planText === null ? null : readPlan(planText, named(PLAN));
+  if (made?.value === null) return made;
+  const log = logText === null ? null : readLog(logText, named(LOG));
+  if (log?.value === null) return log;
+  if (made !== null && log === null)
+    return refused(fileName, 'visit.part', `there is a ${PLAN} but no ${LOG} in it; save the visit again where it was made`);
+  return { value: { project: project.value, made: made?.value ?? null, log: log?.value ?? null }, problems: [] };
+}
+
+/** The log of a file, which is a log or a whole visit. @returns as `readLog` */
+export function readAnyLog(bytes: Uint8Array, fileName: string): ReadResult<VisitLog> {
+  if (!isZip(bytes)) return readLog(strFromU8(bytes), fileName);
+  const read = readVisit(bytes, fileName);
+  if (read.value === null) return read;
+  if (read.value.log === null)
+    return refused(fileName, 'visit.part', 'there is no log in it; choose a visit in which something was planned');
+  return { value: read.value.log, problems: [] };
+}
+
+function partsOf(bytes: Uint8Array, fileName: string): ReadResult<Unzipped> {
+  if (!isZip(bytes)) return refused(fileName, 'visit.zip', 'this is no zip; choose a file that was saved here as a visit');
+  if (bytes.length > MOST_PACKED)
+    return refused(
+      fileName,
+      'visit.huge',
+      `the file has ${bytes.length} bytes, over the ${MOST_PACKED} that a visit may have; choose another file`,
+    );
+  let fault: Problem | null = null;
+  try {
+    const parts = unzipSync(bytes, {
+      filter: ({ name, originalSize }) => {
+        if (!PARTS.includes(name)) return false;
+        if (originalSize <= MOST_UNPACKED) return true;
+        fault ??= problem(
+          fileName,
+          'visit.huge',
+          `${name} has ${originalSize} bytes unpacked, over the ${MOST_UNPACKED} that it may have; choose another file`,
+        );
+        return false;
+      },
+    });
+    return fault === null ? { value: parts, problems: [] } : { value: null, problems: [fault] };
+  } catch {
+    return refused(fileName, 'visit.zip', 'the zip is cut off or damaged; save the visit again, or copy the file anew');
+  }
+}
+
+function problem(fileName: string, code: string, sentence: string): Problem {
+  return { code, message: `${fileName}: ${sentence}.`, where: 'the file' };
+}
+
+function refused(fileName: string, code: string, sentence: string): { value: null; problems: Problem[] } {
+  return { value: null, problems: [problem(fileName, code, sentence)] };
+}
