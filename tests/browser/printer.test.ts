@@ -1,8 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { PDFDocument } from 'pdf-lib';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { pdfPages } from '../helpers/pdf-text.ts';
-import { enter, openPage, openStudio, type Studio } from './harness.ts';
+import { popplerText } from '../helpers/poppler.ts';
+import { enter, openPage, openStudio, type Studio, watch } from './harness.ts';
 
 let studio: Studio;
 
@@ -13,6 +14,21 @@ beforeAll(async () => {
 afterAll(async () => {
   await studio?.close();
 });
+
+/** The papers as they are chosen, as a file. */
+async function saved(page: Page): Promise<Uint8Array> {
+  const [file] = await Promise.all([
+    page.waitForEvent('download', { timeout: 60_000 }),
+    page.getByRole('button', { name: 'Save as PDF' }).click(),
+  ]);
+  return readFileSync(await file.path());
+}
+
+/** All words of some pages, each once; a title goes on, and pages are counted, where the paper ends. */
+function wordsOf(pages: readonly string[]): string[] {
+  const lines = pages.flatMap((text) => text.split('\n')).filter((line) => !/\d+ of \d+\s*$/.test(line));
+  return [...new Set(lines.join(' ').replaceAll(', continued', '').split(/\s+/))].sort();
+}
 
 describe('the printer', () => {
   it('should turn two recipes and ten sheets into a pull order and a pull sheet', async () => {
@@ -58,7 +74,7 @@ describe('the printer', () => {
     expect(setUps).toBeGreaterThan(10);
     await expect.poll(() => grid.getByRole('rowheader').count()).toBeGreaterThanOrEqual(setUps);
     for (const sheet of ['1', '10']) {
-      expect(await grid.getByRole('columnheader', { name: new RegExp(`\\b${sheet}\\b`) }).count()).toBeGreaterThan(0);
+      expect(await grid.getByRole('columnheader', { name: new RegExp(`\b${sheet}\b`) }).count()).toBeGreaterThan(0);
     }
 
     // Print: the browser's own dialog is replaced by a note that it was asked for.
@@ -85,9 +101,9 @@ describe('the printer', () => {
     expect(text).toMatch(/local codes/i);
     expect(text).toMatch(/\bdr(y|ies)\b/i);
     expect(text).toMatch(/\d\s*g\b/);
-    const pdf = await page.pdf({ format: 'A4', printBackground: true });
-    // The state pictures are in it, so it is far larger than its text.
-    expect(pdf.length).toBeGreaterThan(100_000);
+    const printed = await page.pdf({ format: 'A4', printBackground: true, preferCSSPageSize: true });
+    // The pictures of the prints are in it, so it is far larger than its text.
+    expect(printed.length).toBeGreaterThan(60_000);
 
     // Made away from the page: stopped while its worker does not answer, it leaves the button as it was.
     await page.emulateMedia({ media: 'screen' });
@@ -95,33 +111,43 @@ describe('the printer', () => {
     await page.route('**/pdf.worker*', () => {});
     await page.getByRole('button', { name: 'Save as PDF' }).click();
     await page.getByRole('progressbar', { name: 'Making the PDF' }).waitFor();
-    await page.locator('press-pdf-choice').getByRole('button', { name: 'Stop' }).click();
+    await page.locator('press-papers').getByRole('button', { name: 'Stop' }).click();
     await page.getByRole('button', { name: 'Save as PDF' }).waitFor();
     await page.unroute('**/pdf.worker*');
 
-    // The same as a file: the grid, the days, what to have ready, the cards, the passports.
-    await page.emulateMedia({ media: 'screen' });
+    // The same as a file, in both sizes of page.
     for (const [size, wide] of [
-      ['A4', 210 / 25.4],
       ['Letter', 8.5],
+      ['A4', 210 / 25.4],
     ] as const) {
       await page.getByLabel('Page size of the PDF').selectOption(size);
-      const [file] = await Promise.all([
-        page.waitForEvent('download', { timeout: 60_000 }),
-        page.getByRole('button', { name: 'Save as PDF' }).click(),
-      ]);
+      const bytes = await saved(page);
       expect(madeBy()).toBe(true);
-      const bytes = readFileSync(await file.path());
       expect((await PDFDocument.load(bytes)).getPage(0).getWidth() / 72).toBeCloseTo(wide, 3);
-      const pages = await pdfPages(bytes);
-      for (const first of ['Pull sheet', 'Set-up grid', 'Days', 'Screens', 'Set-up 1', 'Sheets']) {
-        expect(pages.filter((text) => text.startsWith(`${first}\n`)).length, first).toBeGreaterThan(0);
+      const pages = popplerText(bytes);
+      for (const first of ['Pull sheet', 'Bench sheet, day 1', 'Set-up grid', 'Stencils', 'Ink', 'Sheets']) {
+        expect(pages.filter((text) => text.trimStart().startsWith(first)).length, first).toBeGreaterThan(0);
       }
-      const all = pages.join('\n');
-      expect(all.match(/^Set-up \d+$/gm)).toHaveLength(setUps);
-      expect(all).toMatch(/dries \d+ min: print over the last sheet from/);
-      expect(all).toMatch(/safety data sheets/i);
+      // What is printed from the browser says the same, word for word.
+      if (size === 'A4') expect(wordsOf(popplerText(printed))).toEqual(wordsOf(pages));
     }
+
+    // A set-up by itself stands on one page, and on a phone.
+    await page.getByLabel('What goes on paper').selectOption('set-up');
+    const card = popplerText(await saved(page));
+    expect(card).toHaveLength(1);
+    expect(card[0]).toMatch(/Set-up 1\b/);
+    expect(card[0]).toMatch(/dries \d+ min: print over the last sheet from/);
+    await page.getByRole('button', { name: 'On a phone…' }).click();
+    const phone = await context.newPage();
+    watch(phone, studio, errors);
+    await phone.setViewportSize({ width: 390, height: 844 });
+    await phone.goto((await page.getByRole('link', { name: 'Open it here' }).getAttribute('href'))!);
+    await phone.getByRole('heading', { name: 'Set-up 1', exact: true }).waitFor();
+    expect(await phone.getByText(/dries \d+ min: print over the last sheet from/).count()).toBe(1);
+    await phone.close();
+    await page.getByRole('dialog', { name: 'Set-up 1 on a phone' }).getByRole('button', { name: 'Close' }).click();
+    await page.getByLabel('What goes on paper').selectOption('visit');
 
     // A visit takes days: after a reload the same order stands there, with what was ticked.
     const headline = await head.textContent();

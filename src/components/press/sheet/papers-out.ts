@@ -14,6 +14,12 @@ import { recipeStudio } from '../../ui/print/recipe-studio.ts';
 import { imageOf } from '../../ui/print/state-pictures.ts';
 import './phone-code.ts';
 
+const PRINT_WORDS: Record<PaperChoice['what'], string> = {
+  visit: 'Print the pull sheet',
+  day: 'Print the bench sheet',
+  'set-up': 'Print the card',
+};
+
 /**
  * What of a visit goes on paper, printed or as a PDF; what makes the PDF is loaded when it is first asked for.
  * @fires choose CustomEvent<PaperChoice>
@@ -91,7 +97,7 @@ export class PapersOut extends LitElement {
           >`
       }
       <button ?disabled=${disabled || this.preparing} @click=${() => this.dispatchEvent(new Event('print'))}>
-        ${this.preparing ? 'Drawing the pictures…' : 'Print'}
+        ${this.preparing ? 'Drawing the pictures…' : PRINT_WORDS[asked.what]}
       </button>
       <button ?disabled=${disabled || this.busy} @click=${() => void this.save()}>${this.busy ? 'Making the PDF…' : 'Save as PDF'}</button>
       <select aria-label="Page size of the PDF" @change=${(event: Event) => (this.size = (event.target as HTMLSelectElement).value as PageName)}>
