@@ -22,6 +22,7 @@ import { stencilList } from './plan/stencil-list.ts';
 import type { PressVisit } from './press-visit.ts';
 import './sheet/papers-out.ts';
 import './sheet/set-up-card.ts';
+import './week/week-plan.ts';
 import type { Tick } from './sheet/set-up-card.ts';
 
 interface PlanResult {
@@ -90,6 +91,12 @@ export function planResult(result: PlanResult) {
         </section>`
     }
     ${haveReady(made, store.project)} ${stencilList(made, result.stock, result.chooseStock)}
+    <press-week
+      .plan=${plan}
+      .heading=${store.project.title}
+      .today=${Math.floor(Date.now() / 86_400_000)}
+      .tell=${(sentence: string) => store.tell(sentence)}
+    ></press-week>
   `;
 }
 

@@ -1,6 +1,16 @@
 import { css } from 'lit';
 
 export const pressStyles = css`
+  .stock {
+    margin: var(--space-5) 0;
+    gap: var(--space-5) var(--space-8);
+  }
+  .stencils table.paper {
+    min-width: 640px;
+    --paper-head: var(--type-lead);
+    --paper-small: var(--type-small);
+    --paper-text: var(--type-text);
+  }
   .room > section + section {
     margin-top: var(--space-11);
   }

@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import jsQR from 'jsqr';
 import { encode } from 'uqr';
 import { describe, expect, it } from 'vitest';
@@ -72,5 +73,16 @@ describe('a set-up in an address', () => {
     const vast = setUpFragment({ ...SET_UP, lines: ['x'.repeat(1_000_000)] });
     expect(vast.length).toBeLessThan(2000);
     expect(sentence(vast)).toMatch(/^This address is cut off or was changed/);
+  });
+
+  it('should give a set-up or a sentence, whatever became of the address', () => {
+    const whole = setUpFragment(SET_UP);
+    fc.assert(
+      fc.property(fc.nat(whole.length - 1), fc.string({ maxLength: 3 }), fc.nat(4), (at, put, taken) => {
+        const { value, problems } = readSetUpFragment(whole.slice(0, at) + put + whole.slice(at + taken));
+        return value !== null || (problems.length > 0 && problems.every(({ message }) => /^Th(is|e) address/.test(message)));
+      }),
+      { seed: 12, numRuns: 2000 },
+    );
   });
 });
