@@ -74,7 +74,7 @@ describe('the printer', () => {
     expect(setUps).toBeGreaterThan(10);
     await expect.poll(() => grid.getByRole('rowheader').count()).toBeGreaterThanOrEqual(setUps);
     for (const sheet of ['1', '10']) {
-      expect(await grid.getByRole('columnheader', { name: new RegExp(`\b${sheet}\b`) }).count()).toBeGreaterThan(0);
+      expect(await grid.getByRole('columnheader', { name: new RegExp(`\\b${sheet}\\b`) }).count()).toBeGreaterThan(0);
     }
 
     // Print: the browser's own dialog is replaced by a note that it was asked for.

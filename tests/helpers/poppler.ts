@@ -3,7 +3,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 
-/** Runs a program of poppler on a PDF. @param args with '-' for the file */
+/** Runs a program of poppler on a PDF. @param args with 'FILE' for the file */
 function poppler(program: string, args: readonly string[], bytes: Uint8Array): string {
   const folder = mkdtempSync(join(tmpdir(), 'pullstack-pdf-'));
   try {
@@ -11,7 +11,7 @@ function poppler(program: string, args: readonly string[], bytes: Uint8Array): s
     writeFileSync(file, bytes);
     const done = spawnSync(
       program,
-      args.map((arg) => (arg === '-' ? file : arg)),
+      args.map((arg) => (arg === 'FILE' ? file : arg)),
       { encoding: 'utf8', maxBuffer: 1e8 },
     );
     if (done.error !== undefined)
@@ -25,16 +25,16 @@ function poppler(program: string, args: readonly string[], bytes: Uint8Array): s
 
 /** Number of pages, by poppler. */
 export function popplerPages(bytes: Uint8Array): number {
-  return Number(/^Pages:\s+(\d+)$/m.exec(poppler('pdfinfo', ['-'], bytes))![1]);
+  return Number(/^Pages:\s+(\d+)$/m.exec(poppler('pdfinfo', ['FILE'], bytes))![1]);
 }
 
 /** The text of each page as it is laid out, by poppler. */
 export function popplerText(bytes: Uint8Array): string[] {
-  return poppler('pdftotext', ['-layout', '-', '/dev/stdout'], bytes).split('\f').slice(0, -1);
+  return poppler('pdftotext', ['-layout', 'FILE', '-'], bytes).split('\f').slice(0, -1);
 }
 
 /** The sizes of type of each page, points, as poppler finds them. */
 export function popplerSizes(bytes: Uint8Array): number[] {
-  const xml = poppler('pdftohtml', ['-xml', '-i', '-zoom', '1', '-stdout', '-'], bytes);
+  const xml = poppler('pdftohtml', ['-xml', '-i', '-zoom', '1', '-stdout', 'FILE'], bytes);
   return [...xml.matchAll(/<fontspec [^>]*size="(\d+)"/g)].map(([, size]) => Number(size));
 }

@@ -17,6 +17,10 @@ interface CardLook {
 }
 
 const ALONE: CardLook = { sizes: TABLE_SIZES, titlePt: 24, diagramPt: 170, picturePt: 170 };
+/** Heights of the pictures that are tried on a card alone. */
+const ALONE_PICTURES_PT = [170, 130, 100, 76, 58] as const;
+/** Below a card alone stands who comes before it. */
+const FOOT_PT = 50;
 const SEVERAL: CardLook = { sizes: HAND_SIZES, titlePt: 14, diagramPt: 78, picturePt: 58 };
 
 /**
@@ -30,9 +34,23 @@ export function cardPieces(
   recipes: readonly Recipe[],
   { width, most, alone }: { width: number; most: number; alone: boolean },
 ): Piece[] {
-  const look = alone ? ALONE : SEVERAL;
+  if (!alone) return piecesOf(drawing, card, recipes, { ...SEVERAL, width, most });
+  // With many states the pictures shrink, so that a card stays on its page as long as it can.
+  const tried = ALONE_PICTURES_PT.map((picturePt) =>
+    piecesOf(drawing, card, recipes, { ...ALONE, picturePt, width, most: most - FOOT_PT }),
+  );
+  return tried.find((pieces) => pieces.length === 1) ?? entryAt(tried, tried.length - 1);
+}
+
+function piecesOf(
+  drawing: Drawing,
+  card: PaperCard,
+  recipes: readonly Recipe[],
+  look: CardLook & { width: number; most: number },
+): Piece[] {
+  const { width, most } = look;
   const pieces: Piece[] = [];
-  let now: Piece[] = [cardHead(drawing.out, card, recipes, { ...look, width })];
+  let now: Piece[] = [cardHead(drawing.out, card, recipes, look)];
   for (const part of card.parts) {
     const next = partPiece(drawing, part, width, look);
     if (now.length > 0 && stacked([...now, next], 6).height > most) {
