@@ -5,6 +5,9 @@ export const pressStyles = css`
     margin: var(--space-5) 0;
     gap: var(--space-5) var(--space-8);
   }
+  .stencils .paper .box {
+    display: none;
+  }
   .stencils table.paper {
     min-width: 640px;
     --paper-head: var(--type-lead);

@@ -8,9 +8,15 @@ export const MOST_UPRIGHT = 42;
 const WIDEST_PT = 18;
 /** Numerals are no smaller than 6 pt. */
 const NUMERAL_PT = 8;
+const LEAST_COLUMN_PT = 7.2;
+/** Words of the rows at the most, and where a screen's name begins. */
+const ROW_PT = 10.5;
+const NAME_AT_PT = 38;
 
 interface Measures {
   headPt: number;
+  /** Where what stands behind the screen's name begins. */
+  howPt: number;
   widthPt: number;
   rowPt: number;
 }
@@ -21,9 +27,10 @@ export function drawGrid(out: PageWriter, grid: PaperGrid): void {
   title(false);
   out.paragraph(grid.note, { size: 10, soft: true });
   out.y += 4;
-  const headPt = out.width > out.height ? 230 : 205;
+  const { headPt, howPt } = headsOf(out, grid);
   const measures: Measures = {
     headPt,
+    howPt,
     widthPt: Math.min(WIDEST_PT, (out.right - out.left - headPt) / grid.columns.length),
     // Few rows may be tall; many still want to stand on one page.
     rowPt: Math.max(13, Math.min(20, (out.room - 40) / (grid.rows.length + grid.rows.filter(({ gap }) => gap !== null).length + 1))),
@@ -50,6 +57,23 @@ export function drawGrid(out: PageWriter, grid: PaperGrid): void {
   }
   out.rule({ to: out.left + headPt + grid.columns.length * measures.widthPt });
   edges(out, grid, measures, top);
+}
+
+/** Row heads as wide as their longest words want, as far as the squares leave room. */
+function headsOf(out: PageWriter, { rows, columns }: PaperGrid): Pick<Measures, 'headPt' | 'howPt'> {
+  const widest = (texts: readonly string[], bold: boolean): number =>
+    Math.max(...texts.map((text) => out.widthOf(text, { size: ROW_PT, bold }))) + 5;
+  const room = out.right - out.left - columns.length * LEAST_COLUMN_PT - NAME_AT_PT;
+  const name = widest(
+    rows.map(({ screen }) => screen),
+    true,
+  );
+  const how = widest(
+    rows.map((row) => row.how),
+    false,
+  );
+  const shrink = Math.min(1, room / (name + how));
+  return { howPt: NAME_AT_PT + name * shrink, headPt: NAME_AT_PT + (name + how) * shrink };
 }
 
 /** @returns where the squares begin */
@@ -83,13 +107,13 @@ function letters(out: PageWriter, columns: PaperGrid['columns'], { headPt, width
   out.y += height;
 }
 
-function rowHead(out: PageWriter, { number, hex, screen, mount, how }: GridRow, { headPt, rowPt }: Measures): void {
-  const size = Math.min(10.5, Math.max(9, rowPt * 0.6));
+function rowHead(out: PageWriter, { number, hex, screen, mount, how }: GridRow, { headPt, howPt, rowPt }: Measures): void {
+  const size = Math.min(ROW_PT, Math.max(9, rowPt * 0.6));
   const text = out.y + (rowPt - size) / 2 - 1;
   out.line(number, { x: out.left, y: text }, { size, bold: true });
   out.rectangle({ x: out.left + 22, y: out.y + (rowPt - 8) / 2, width: 12, height: 8 }, { hex, edge: true });
-  out.line(screen, { x: out.left + 38, y: text }, { size, bold: mount, most: 70 });
-  out.line(how, { x: out.left + 112, y: text }, { size, soft: true, most: headPt - 115 });
+  out.line(screen, { x: out.left + NAME_AT_PT, y: text }, { size, bold: mount, most: howPt - NAME_AT_PT - 3 });
+  out.line(how, { x: out.left + howPt, y: text }, { size, soft: true, most: headPt - howPt - 3 });
 }
 
 function square(out: PageWriter, { hex, light }: GridRow, count: string, { x, widthPt, rowPt }: Measures & { x: number }): void {

@@ -42,6 +42,16 @@ export const paperTablesStyle = css`
     font-weight: 650;
     font-size: var(--paper-small);
   }
+  .bold {
+    font-weight: 650;
+  }
+  .box {
+    display: block;
+    flex: none;
+    width: 4.4mm;
+    height: 4.4mm;
+    border: 0.35mm solid var(--paper-black);
+  }
   .swatch {
     flex: none;
     display: inline-block;

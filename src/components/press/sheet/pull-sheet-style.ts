@@ -22,9 +22,6 @@ export const pullSheetStyle = css`
   .small {
     font-size: var(--paper-small);
   }
-  .bold {
-    font-weight: 650;
-  }
   .fill {
     display: flex;
     gap: 8mm;
@@ -143,13 +140,6 @@ export const pullSheetStyle = css`
     display: flex;
     align-items: center;
     gap: 1.4mm;
-  }
-  .box {
-    display: block;
-    flex: none;
-    width: 4.4mm;
-    height: 4.4mm;
-    border: 0.35mm solid var(--paper-black);
   }
   .passport header {
     display: grid;
