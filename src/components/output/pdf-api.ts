@@ -5,8 +5,8 @@ import type { MadePlan } from './made-plan.ts';
 import type { PageName } from './page-writer.ts';
 import type { PdfFile, PullSheetOptions } from './pull-sheet-pdf.ts';
 
-/** A pull sheet to be made, with a PNG of each state that it shows, by `stateKey`. */
-export interface PullSheetRequest extends Pick<PullSheetOptions, 'size' | 'heading' | 'fonts'> {
+/** Papers of a visit to be made, with a PNG of each state that it shows, by `stateKey`. */
+export interface PullSheetRequest extends Omit<PullSheetOptions, 'picture' | 'onProgress'> {
   made: MadePlan;
   pictures: ReadonlyMap<string, Uint8Array>;
 }

@@ -7,17 +7,20 @@ import type { Drawing } from './draw/pieces.ts';
 import type { MadePlan } from './made-plan.ts';
 import { type PageName, PageWriter } from './page-writer.ts';
 import { choiceTitle, type PaperAsked } from './papers/paper-choice.ts';
-import { papersOf, type PaperWords, stateKey, statesOf } from './papers/papers.ts';
+import { papersOf, type PaperWords, statesOf } from './papers/papers.ts';
 import { PDF_COLOURS } from './pdf-colours.ts';
+import { stateKey } from './state-key.ts';
 
-/** Gives a PNG of a recipe's sheet with some pulls on it, so many pixels high; null when it could not be drawn. */
-type PictureOf = (recipe: number, pulls: readonly Pull[], rows: number) => Promise<Uint8Array | null>;
+/** Gives a PNG of a recipe's sheet with some pulls on it; null when it could not be drawn. */
+type PictureOf = (recipe: number, pulls: readonly Pull[]) => Promise<Uint8Array | null>;
 
 export interface PullSheetOptions extends PaperWords {
   size: PageName;
   asked: PaperAsked;
   picture: PictureOf;
   fonts: PageFonts;
+  /** Gets the share that is done, 0–1. */
+  onProgress?: (share: number) => void;
 }
 
 /** A file, and the signs that its fonts lack: they stand in it as boxes. */
@@ -26,9 +29,8 @@ export interface PdfFile {
   missing: readonly string[];
 }
 
-/** Rows of the pictures: of a card alone, and where there are many, each of them small. */
-const ROWS_ALONE = 520;
-const ROWS = 240;
+/** The blocks are drawn in about the time of so many states. */
+const BLOCKS_AS_STATES = 5;
 
 /** The papers of a visit as a PDF. Diagrams are vectors, states are pictures. */
 export async function pullSheetPdf(made: MadePlan, options: PullSheetOptions): Promise<PdfFile> {
@@ -37,9 +39,11 @@ export async function pullSheetPdf(made: MadePlan, options: PullSheetOptions): P
   const out = await PageWriter.open(options.size, title, options.fonts);
   const blocks = papersOf(made, asked, options);
   const images = new Map<string, PDFImage | null>();
-  for (const state of statesOf(blocks)) {
-    const png = await options.picture(state.recipe, state.pulls, asked.what === 'set-up' ? ROWS_ALONE : ROWS);
-    images.set(stateKey(state), png === null ? null : await out.doc.embedPng(png));
+  const states = statesOf(blocks);
+  for (const [at, { recipe, pulls }] of states.entries()) {
+    const png = await options.picture(recipe, pulls);
+    images.set(stateKey(recipe, pulls), png === null ? null : await out.doc.embedPng(png));
+    options.onProgress?.((at + 1) / (states.length + BLOCKS_AS_STATES));
   }
   const aspect = (recipe: number): number => {
     const { widthMm, heightMm } = entryAt(made.recipes, recipe).paper;
@@ -50,7 +54,7 @@ export async function pullSheetPdf(made: MadePlan, options: PullSheetOptions): P
     aspect,
     state(state, { x, y }, height) {
       const box = { x, y, width: height * aspect(state.recipe), height };
-      const image = images.get(stateKey(state)) ?? null;
+      const image = images.get(stateKey(state.recipe, state.pulls)) ?? null;
       if (image === null) out.rectangle(box, { ...(state.pulls.length === 0 ? { hex: PDF_COLOURS.white } : {}), edge: true });
       else out.image(image, box);
     },

@@ -2,7 +2,7 @@ import { createCanvas } from '@napi-rs/canvas';
 import { PDFDocument } from 'pdf-lib';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { MadePlan } from '../../../src/components/output/made-plan.ts';
-import type { PaperAsked } from '../../../src/components/output/papers/paper-choice.ts';
+import { type PaperAsked, pictureRows } from '../../../src/components/output/papers/paper-choice.ts';
 import { USUAL_STOCK } from '../../../src/components/output/papers/stencil-blocks.ts';
 import { pullSheetPdf } from '../../../src/components/output/pull-sheet-pdf.ts';
 import { gramsText, wallClock } from '../../../src/components/words/plan-words.ts';
@@ -24,10 +24,10 @@ function planned(input: VisitInput, budgetMs: number): MadePlan {
 }
 
 /** Draws states as the app does; Skia writes the PNG. */
-function drawer({ recipes }: MadePlan): (recipe: number, pulls: readonly Pull[], rows: number) => Promise<Uint8Array> {
+function drawer({ recipes }: MadePlan): (recipe: number, pulls: readonly Pull[]) => Promise<Uint8Array> {
   const studios = recipes.map((recipe) => new StudioPictures(studioOfRecipe(recipe)));
-  return (recipe, pulls, heightPx) => {
-    const picture = studios[recipe]!.thumbnail({ pulls, heightPx, relative: true });
+  return (recipe, pulls) => {
+    const picture = studios[recipe]!.thumbnail({ pulls, heightPx: pictureRows(ALL), relative: true });
     const canvas = createCanvas(picture.widthPx, picture.heightPx);
     const context = canvas.getContext('2d');
     const data = context.createImageData(picture.widthPx, picture.heightPx);

@@ -25,6 +25,11 @@ export function choiceTitle({ what, day, setUp }: PaperAsked): string {
   return what === 'day' ? `Bench sheet, day ${day}` : `Set-up ${setUp + 1}`;
 }
 
+/** Rows of the pictures: of a card alone, and where there are many, each of them small. */
+export function pictureRows({ what }: PaperAsked): number {
+  return what === 'set-up' ? 520 : 240;
+}
+
 /** What can be chosen, in the words of the list. @param day of the set-up that comes next */
 export function choiceOptions(
   plan: Pick<PressPlan, 'daysNeeded' | 'cards'>,

@@ -1,6 +1,7 @@
 import type { StockSheet } from '../../../engine/visit/stencils/cut-list.ts';
 import { CAUTIONS_DEFER } from '../../words/cautions.ts';
 import type { MadePlan } from '../made-plan.ts';
+import { stateKey } from '../state-key.ts';
 import { benchBlocks } from './bench-blocks.ts';
 import { cardsOf } from './card-blocks.ts';
 import { coverBlocks } from './cover-blocks.ts';
@@ -55,10 +56,5 @@ export function statesOf(blocks: readonly PaperBlock[]): PaperState[] {
       entry.kind === 'passport' ? [entry.state] : entry.parts.flatMap(({ before, after }) => [before, after]),
     );
   });
-  return [...new Map(all.filter(({ pulls }) => pulls.length > 0).map((state) => [stateKey(state), state])).values()];
-}
-
-/** Names a state: what is on it, in the order in which it was printed. */
-export function stateKey({ recipe, pulls }: PaperState): string {
-  return JSON.stringify([recipe, pulls.map(({ id }) => id)]);
+  return [...new Map(all.filter(({ pulls }) => pulls.length > 0).map((state) => [stateKey(state.recipe, state.pulls), state])).values()];
 }

@@ -1,18 +1,22 @@
 import { css, html, LitElement } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { entryAt } from '../../../engine/base/at.ts';
 import type { StockSheet } from '../../../engine/visit/stencils/cut-list.ts';
-import { engineFor, sentenceOf } from '../../../workers/client/client.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import { missingWords } from '../../output/missing-words.ts';
 import type { PageName } from '../../output/page-writer.ts';
-import { choiceOptions, choiceTitle, type PaperAsked, type PaperChoice } from '../../output/papers/paper-choice.ts';
+import { choiceOptions, choiceTitle, type PaperAsked, type PaperChoice, pictureRows } from '../../output/papers/paper-choice.ts';
+import { papersOf, statesOf } from '../../output/papers/papers.ts';
+import type { PdfFile } from '../../output/pull-sheet-pdf.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { download, fileNameOf } from '../../ui/download.ts';
 import { rowHost } from '../../ui/layout-style.ts';
-import { recipeStudio } from '../../ui/print/recipe-studio.ts';
-import { imageOf } from '../../ui/print/state-pictures.ts';
+import '../../ui/kit/progress.ts';
+import { Work } from '../../ui/work.ts';
 import './phone-code.ts';
+import { statePngs } from './state-pngs.ts';
+
+/** Drawing the states takes about as long as writing the pages. */
+const PICTURES_SHARE = 0.5;
 
 const PRINT_WORDS: Record<PaperChoice['what'], string> = {
   visit: 'Print the pull sheet',
@@ -47,35 +51,42 @@ export class PapersOut extends LitElement {
   @property({ type: Boolean }) disabled = false;
   /** Whether the pictures for the printer are being drawn. */
   @property({ type: Boolean }) preparing = false;
-  @state() private busy = false;
   @state() private size: PageName = 'A4';
+  private fileName = '';
+  private readonly making = new Work<PdfFile>(this, {
+    found: ({ bytes, missing }) => {
+      download(this.fileName, bytes as Uint8Array<ArrayBuffer>, 'application/pdf');
+      if (missing.length > 0) this.tell(missingWords(missing));
+    },
+    failed: (sentence) => this.tell(`The PDF could not be made (${sentence}); print it from the browser instead.`),
+  });
 
   private choose(change: Partial<PaperChoice>): void {
     const { what, cards } = this.asked;
     this.dispatchEvent(new CustomEvent<PaperChoice>('choose', { detail: { what, cards, ...change } }));
   }
 
-  private async save(): Promise<void> {
-    this.busy = true;
+  private save(): void {
     const { made, asked, heading, size, stock, outOfDate, relative } = this;
-    try {
-      const [{ pullSheetPdf }, { pageFonts }] = await Promise.all([
-        import('../../output/pull-sheet-pdf.ts'),
+    this.fileName = fileNameOf(`${heading} ${choiceTitle(asked)}`, 'pdf');
+    void this.making.start(async ({ signal, onProgress }) => {
+      const [{ makePullSheet }, { pageFonts }] = await Promise.all([
+        import('../../output/pdf-client.ts'),
         import('../../ui/page-fonts.ts'),
       ]);
-      const picture: Parameters<typeof pullSheetPdf>[1]['picture'] = async (at, pulls, heightPx) => {
-        const studio = recipeStudio(entryAt(made.recipes, at));
-        const png = await imageOf(await engineFor('picture').thumbnail({ studio, pulls, heightPx, relative }));
-        return new Uint8Array(await png.arrayBuffer());
-      };
-      const { bytes, missing } = await pullSheetPdf(made, { size, asked, heading, stock, outOfDate, picture, fonts: await pageFonts() });
-      download(fileNameOf(`${heading} ${choiceTitle(asked)}`, 'pdf'), bytes as Uint8Array<ArrayBuffer>, 'application/pdf');
-      if (missing.length > 0) this.tell(missingWords(missing));
-    } catch (error) {
-      this.tell(`The PDF could not be made (${sentenceOf(error)}); print it from the browser instead.`);
-    } finally {
-      this.busy = false;
-    }
+      const fonts = await pageFonts();
+      const states = statesOf(papersOf(made, asked, { heading, outOfDate, stock }));
+      const pictures = await statePngs(states, made.recipes, {
+        heightPx: pictureRows(asked),
+        relative,
+        signal,
+        onProgress: (share) => onProgress(share * PICTURES_SHARE),
+      });
+      return makePullSheet(
+        { made, size, asked, heading, stock, outOfDate, pictures, fonts },
+        { signal, onProgress: (share) => onProgress(PICTURES_SHARE + share * (1 - PICTURES_SHARE)) },
+      );
+    });
   }
 
   override render() {
@@ -99,7 +110,11 @@ export class PapersOut extends LitElement {
       <button ?disabled=${disabled || this.preparing} @click=${() => this.dispatchEvent(new Event('print'))}>
         ${this.preparing ? 'Drawing the pictures…' : PRINT_WORDS[asked.what]}
       </button>
-      <button ?disabled=${disabled || this.busy} @click=${() => void this.save()}>${this.busy ? 'Making the PDF…' : 'Save as PDF'}</button>
+      ${
+        this.making.running
+          ? html`<ps-progress label="Making the PDF" words="Making the PDF…" .value=${this.making.progress} @stop=${() => this.making.stop()}></ps-progress>`
+          : html`<button ?disabled=${disabled} @click=${() => this.save()}>Save as PDF</button>`
+      }
       <select aria-label="Page size of the PDF" @change=${(event: Event) => (this.size = (event.target as HTMLSelectElement).value as PageName)}>
         <option value="A4">A4</option>
         <option value="Letter">Letter</option>

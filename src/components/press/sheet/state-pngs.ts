@@ -1,38 +1,33 @@
 import { entryAt } from '../../../engine/base/at.ts';
-import type { Pull } from '../../../engine/stack/types.ts';
-import type { MadePlan } from '../../output/made-plan.ts';
+import type { Recipe } from '../../../engine/recipe/types.ts';
+import { engineFor } from '../../../workers/client/client.ts';
+import type { PaperState } from '../../output/papers/paper-blocks.ts';
 import { stateKey } from '../../output/state-key.ts';
-import type { StatePictures } from '../../ui/print/state-pictures.ts';
+import { recipeStudio } from '../../ui/print/recipe-studio.ts';
+import { imageOf } from '../../ui/print/state-pictures.ts';
 
-/** Each state that a pull sheet shows: the recipe's number and the pulls on its sheet. */
-function* statesOf(made: MadePlan): Generator<[number, readonly Pull[]]> {
-  for (const { states } of made.plan.cards) {
-    for (const { recipe, before, after } of states) {
-      if (before.length > 0) yield [recipe, before];
-      yield [recipe, after];
-    }
-  }
-  for (const [recipe, { pulls }] of made.recipes.entries()) yield [recipe, pulls];
+interface PngOptions {
+  heightPx: number;
+  /** Whether the paper is shown white. */
+  relative: boolean;
+  signal: AbortSignal;
+  /** Gets the share that is drawn, 0–1. */
+  onProgress(share: number): void;
 }
 
-/**
- * A PNG of each state that a pull sheet shows, by `stateKey`; those that could not be drawn are missing.
- * @param onProgress gets the share that is drawn, 0–1
- */
+/** A PNG of each state, by `stateKey`, as small as it is printed; fewer when it was stopped. @param recipes by the index that states use */
 export async function statePngs(
-  made: MadePlan,
-  pictures: StatePictures,
-  onProgress: (share: number) => void,
+  states: readonly PaperState[],
+  recipes: readonly Recipe[],
+  { heightPx, relative, signal, onProgress }: PngOptions,
 ): Promise<Map<string, Uint8Array>> {
-  const states = [...statesOf(made)];
-  for (const [recipe, pulls] of states) pictures.of(entryAt(made.recipes, recipe), pulls);
-  await pictures.settled((left) => onProgress(1 - Math.min(1, left / states.length)));
   const found = new Map<string, Uint8Array>();
-  for (const [recipe, pulls] of states) {
-    const url = pictures.of(entryAt(made.recipes, recipe), pulls);
-    const key = stateKey(recipe, pulls);
-    if (url === null || url === '' || found.has(key)) continue;
-    found.set(key, new Uint8Array(await (await fetch(url)).arrayBuffer()));
+  for (const [at, { recipe, pulls }] of states.entries()) {
+    if (signal.aborted) break;
+    const studio = recipeStudio(entryAt(recipes, recipe));
+    const png = await imageOf(await engineFor('picture').thumbnail({ studio, pulls, heightPx, relative }));
+    found.set(stateKey(recipe, pulls), new Uint8Array(await png.arrayBuffer()));
+    onProgress((at + 1) / states.length);
   }
   return found;
 }
