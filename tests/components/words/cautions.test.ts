@@ -30,6 +30,12 @@ it('should stand where the work is', () => {
   const files = readdirSync(root, { recursive: true, encoding: 'utf8' }).filter((file) => file.endsWith('.ts'));
   const text = (file: string): string => readFileSync(root + file, 'utf8');
   const places = files.filter((file) => text(file).includes('<ps-cautions topic=')).sort();
-  expect(places).toEqual(['drawer/drawer-room.ts', 'inks/inks-room.ts', 'lesson/lesson-room.ts', 'press/log/log-press.ts']);
+  expect(places).toEqual([
+    'drawer/drawer-room.ts',
+    'inks/inks-room.ts',
+    'lesson/lesson-room.ts',
+    'press/log/log-press.ts',
+    'press/plan/stencil-list.ts',
+  ]);
   expect(text('inks/target/target-sheet.ts')).toContain('CAUTIONS_BY_TOPIC.target');
 });

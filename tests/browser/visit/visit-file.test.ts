@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { readVisit } from '../../src/engine/visitfile/visit-file.ts';
-import { enter, openPage, openStudio, type Studio } from './harness.ts';
+import { readVisit } from '../../../src/engine/visitfile/visit-file.ts';
+import { enter, openPage, openStudio, type Studio } from '../harness.ts';
 
 let studio: Studio;
 
