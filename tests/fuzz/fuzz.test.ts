@@ -3,7 +3,7 @@ import { guarded } from './guard.ts';
 import { READERS } from './readers.ts';
 import { realFiles } from './seeds.ts';
 
-/** `npm run fuzz` gives 2 s; here many tests share the machine. */
+/** Of the processor’s time; `npm run fuzz` gives 2 s, but here the runner of tests takes its share. */
 const MOST_MS = 10_000;
 
 describe('2,000 changed files, the short form of npm run fuzz', () => {

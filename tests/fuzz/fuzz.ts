@@ -5,7 +5,7 @@ import { mutated } from './mutations.ts';
 import { READERS, type ReaderName } from './readers.ts';
 import { realFiles } from './seeds.ts';
 
-/** What one text may take. */
+/** What one text may take of the processor's time. */
 const MOST_MS = 2000;
 
 /** Texts that one worker is given; a worker that has read many has a full memory of its own. */
@@ -29,7 +29,7 @@ async function fuzz(reader: ReaderName, all: number, first: number): Promise<num
     const changed = { seed: first + done, count: Math.min(A_WORKER, all - done) };
     for (const { index, what } of await guarded({ reader, files, changed, mostMs: MOST_MS })) {
       const text = [...mutated(files, changed.seed, index + 1)].at(-1)!;
-      // On a busy machine a text may wait; what is slow is slow again.
+      // The first text of a worker pays for its start; what is slow is slow again.
       const again = await guarded({ reader, files: [text], changed: null, mostMs: MOST_MS });
       if (again.length === 0) continue;
       found++;

@@ -3,7 +3,7 @@ import { guarded } from './guard.ts';
 import { HOSTILE } from './hostile.ts';
 import { READERS } from './readers.ts';
 
-/** `npm run fuzz` gives 2 s; here many tests share the machine. */
+/** Of the processor’s time; `npm run fuzz` gives 2 s, but here the runner of tests takes its share. */
 const MOST_MS = 10_000;
 
 describe('hostile files, each in a worker that is ended after some seconds or 500 MB', () => {

@@ -266,8 +266,25 @@ const DOCUMENTS: [reader: 'recipe' | 'project' | 'log', what: string, text: () =
   ],
 ];
 
+const PHOTOS: [what: string, text: string][] = [
+  ['a PNG that promises 30,000 × 30,000 pixels', '\u0089PNG\r\n\u001a\n\0\0\0\rIHDR\0\0\u0075\u0030\0\0\u0075\u0030'],
+  ['a JPEG of a million segments without a length', `\u00ff\u00d8${'\u00ff\u00e0\0\0'.repeat(250_000)}`],
+  ['a JPEG of filling', `\u00ff\u00d8${'\u00ff'.repeat(1_000_000)}`],
+];
+
+const TYPED: [what: string, text: string][] = [
+  ['400,000 digits', '1'.repeat(400_000)],
+  ['blanks before a fraction', `1${' '.repeat(100_000)}x`],
+  ['thousands without end', `1${' 000'.repeat(100_000)}`],
+  ['a colour of 100,000 blanks', `50${' '.repeat(100_000)}x`],
+  ['an address of 400,000 signs', `#${'press'.repeat(80_000)}`],
+];
+
 /** Every hostile file that is known. */
 export const HOSTILE: readonly HostileFile[] = [
+  ...PHOTOS.map(([what, text]) => ({ reader: 'photo' as const, what, text })),
+  ...TYPED.map(([what, text]) => ({ reader: 'typed' as const, what, text })),
+  { reader: 'svg', what: 'an element with a name of 5,000 signs', text: svg(`<pa${'-'.repeat(5000)}th/>`) },
   ...DRAWINGS.map(([what, text]) => ({ reader: 'svg' as const, what, text })),
   ...CHARTS.map(([what, text]) => ({ reader: 'cgats' as const, what, text })),
   ...DOCUMENTS.map(([reader, what, text]) => ({ reader, what, text: text() })),

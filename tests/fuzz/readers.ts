@@ -1,12 +1,26 @@
+import { roomAt } from '../../src/components/rooms.ts';
+import { typedNumber } from '../../src/engine/base/typed-number.ts';
 import { type Problem, readCgats, readLog, readProject, readRecipe, readShapes } from '../../src/engine/index.ts';
+import { photoFault } from '../../src/engine/ink/characterise/photo-size.ts';
+import { typedColour } from '../../src/engine/ink/target/typed-colour.ts';
 
 /** The readers that are tried. */
-export const READERS = ['svg', 'cgats', 'recipe', 'project', 'log'] as const;
+export const READERS = ['svg', 'cgats', 'recipe', 'project', 'log', 'photo', 'typed'] as const;
 
 export type ReaderName = (typeof READERS)[number];
 
 /** A sentence longer than this is no sentence; the longest of ours have some 300 signs. */
 const LONGEST_SENTENCE = 600;
+
+const TRIED: Readonly<Record<ReaderName, (text: string) => string | null>> = {
+  svg: tryShapes,
+  cgats: tryCgats,
+  recipe: (text) => tryDocument(readRecipe(text, 'tried.json')),
+  project: (text) => tryDocument(readProject(text, 'tried.json')),
+  log: (text) => tryDocument(readLog(text, 'tried.json')),
+  photo: tryPhoto,
+  typed: tryTyped,
+};
 
 /**
  * Reads a text and looks at what came of it.
@@ -14,7 +28,7 @@ const LONGEST_SENTENCE = 600;
  */
 export function tryReader(reader: ReaderName, text: string): string | null {
   try {
-    return reader === 'svg' ? tryShapes(text) : reader === 'cgats' ? tryCgats(text) : tryDocument(reader, text);
+    return TRIED[reader](text);
   } catch (error) {
     return `threw ${String(error).slice(0, 200)}`;
   }
@@ -37,11 +51,27 @@ function tryCgats(text: string): string | null {
   return sentences(problems);
 }
 
-function tryDocument(reader: 'recipe' | 'project' | 'log', text: string): string | null {
-  const read = { recipe: readRecipe, project: readProject, log: readLog }[reader];
-  const { value, problems } = read(text, 'tried.json');
+function tryDocument({ value, problems }: { value: unknown; problems: readonly Problem[] }): string | null {
   if (value === null && problems.length === 0) return 'neither a document nor a sentence';
   return sentences(problems);
+}
+
+/** A photo's first bytes, one a sign. */
+function tryPhoto(text: string): string | null {
+  const fault = photoFault(Uint8Array.from(text, (sign) => sign.charCodeAt(0)));
+  return fault === null || /^the picture has \d+ × \d+ pixels, .*\.$/u.test(fault) ? null : `no sentence: ${fault.slice(0, 200)}`;
+}
+
+/** What is typed into a field, or stands behind the address. */
+function tryTyped(text: string): string | null {
+  roomAt(text);
+  const { value, problem } = typedNumber(text, ',');
+  if (value !== null ? !Number.isFinite(value) : !/^\S.{4,200}\.$/su.test(problem))
+    return `no number and no sentence: ${problem.slice(0, 300)}`;
+  const { lab, problem: said } = typedColour(text);
+  if (lab !== null ? !lab.every(Number.isFinite) : said.length > LONGEST_SENTENCE)
+    return `no colour and no sentence: ${said.slice(0, 300)}`;
+  return null;
 }
 
 function sentences(problems: readonly Problem[]): string | null {

@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { createCanvas } from '@napi-rs/canvas';
 import type { ReaderName } from './readers.ts';
 
 const textsIn = (folder: string, ending: string, every = 1): string[] =>
@@ -29,6 +30,14 @@ export function realFiles(reader: ReaderName): string[] {
       ];
     case 'cgats':
       return textsIn('tests/published/ink/cgats', '.txt');
+    case 'photo':
+      return (['png', 'jpeg', 'webp'] as const).map((kind) =>
+        createCanvas(23, 17)
+          .encodeSync(kind as 'png')
+          .toString('latin1'),
+      );
+    case 'typed':
+      return ['1,234.5', '−0,5', '1 3/8', '50 −3,2 40', '#a0b1c2', 'rgb(1, 2, 3)', 'L* 50 a* 3 b* −9', '#press', '#wall?print=3'];
     default:
       return [light(`${reader}.json`), readFileSync(join('tests/files-from-before', `${reader}.json`), 'utf8')];
   }

@@ -1,3 +1,4 @@
+import { cutText } from '../../base/bounds.ts';
 import { hexOfText } from '../../colour/hex-text.ts';
 import { type Lab, roundedLab } from '../../colour/lab.ts';
 import { labFromSrgbHex } from '../../colour/screen-colour.ts';
@@ -26,7 +27,7 @@ export function typedColour(text: string): Typed {
     .map((between) => plain.split(between).filter((part) => part !== ''))
     .find((list) => list.length === 3 && list.every((part) => NUMBER.test(part)));
   if (parts === undefined) {
-    return { lab: null, problem: `“${text.trim()}” is no colour: write L, a and b, as in 52.1 −3 18.4, or # and six hex digits.` };
+    return { lab: null, problem: `“${cutText(text.trim())}” is no colour: write L, a and b, as in 52.1 −3 18.4, or # and six hex digits.` };
   }
   const [l, a, b] = parts.map((part) => Number(part.replace(',', '.'))) as Lab;
   if (l < 0 || l > 100) return { lab: null, problem: `L is ${l}, but goes from 0 to 100; read the square again.` };
