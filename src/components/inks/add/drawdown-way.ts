@@ -39,7 +39,8 @@ export class DrawdownWay extends LitElement {
   @query('two-colours') private two!: TwoColours;
 
   protected override firstUpdated(): void {
-    void this.two.ask(this.found);
+    // Its first colours are there by then.
+    void this.two.updateComplete.then(() => this.two.ask(this.found));
   }
 
   private get chosen(): GroundChoice {

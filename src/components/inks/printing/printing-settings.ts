@@ -39,7 +39,7 @@ export class PrintingSettings extends RoomElement {
         flex-wrap: wrap;
         gap: var(--space-5) var(--space-7);
         align-items: end;
-        margin-top: var(--space-4);
+        margin: var(--space-4) 0 var(--space-5);
       }
       table {
         border-collapse: collapse;
