@@ -1,9 +1,12 @@
 import type { Problem } from '../../engine/base/error.ts';
 import type { Grounds } from '../../engine/ink/characterise/card.ts';
+import type { Surface } from '../../engine/ink/film/printing.ts';
 import type { OverprintFit, PulledSquare } from '../../engine/ink/fit/fit-overprints.ts';
 import type { TargetFit, TargetFitInput } from '../../engine/ink/fit/fit-target.ts';
 import type { MatchOptions, MatchResult } from '../../engine/ink/mix/match.ts';
 import type { Ink, Lab, Paper } from '../../engine/ink/types.ts';
+import type { DriftedRecipe } from '../../engine/recipe/drifted.ts';
+import type { Recipe } from '../../engine/recipe/types.ts';
 import type { Job } from './request.ts';
 
 export interface InkCurvesResult {
@@ -28,6 +31,12 @@ export interface OverprintRequest {
   paper: Paper;
 }
 
+/** How far a recipe's prints differ with an ink as it is today. */
+export interface DriftFigures extends Omit<DriftedRecipe, 'recipe'> {
+  /** Id of the recipe. */
+  recipe: string;
+}
+
 /** Inks: what measured colours make of them. */
 export interface InkApi {
   /** @param grounds that the colours were seen on; the invented card by default */
@@ -44,6 +53,8 @@ export interface InkApi {
    * @returns null when the job was cancelled
    */
   fitOverprints(request: Job<OverprintRequest>, onRound: (rounds: number) => void): Promise<OverprintFit | null>;
+  /** Recipes predicted again with an ink as it is today; those that do not pull it are left out. */
+  driftedRecipes(recipes: readonly Recipe[], ink: Ink, surface?: Surface): DriftFigures[];
   /**
    * Films, trapping and surface from squares of any stacks.
    * @param onProgress gets the share that is done, 0–1

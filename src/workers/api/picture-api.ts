@@ -1,5 +1,6 @@
 import type { PairOrder } from '../../engine/order/groups/pair-reasons.ts';
 import type { PlaceReading } from '../../engine/stack/look/read-place.ts';
+import type { PrintError } from '../../engine/stack/print-error.ts';
 import type { Pull } from '../../engine/stack/types.ts';
 import type { Job, Keyed } from './request.ts';
 
@@ -74,6 +75,8 @@ export interface LessonResult {
 /** Pictures of stacks, and what shows in them. */
 export interface PictureApi {
   view(request: Keyed<ViewRequest>): Picture;
+  /** How far a whole print may be from its prediction. */
+  printError(request: Keyed<{ pulls: readonly Pull[] }>): PrintError;
   /** The colour at a place, and which pulls lie there. */
   readPlace(request: Keyed<PlaceRequest>): PlaceReading;
   /** The sheet after each pull, bare paper first: pulls + 1 pictures. */

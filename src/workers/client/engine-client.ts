@@ -2,11 +2,14 @@ import type { Problem } from '../../engine/base/error.ts';
 import type { Clash } from '../../engine/explore/search/clash.ts';
 import type { OrderCount } from '../../engine/explore/types.ts';
 import type { Grounds } from '../../engine/ink/characterise/card.ts';
+import type { Surface } from '../../engine/ink/film/printing.ts';
 import type { OverprintFit } from '../../engine/ink/fit/fit-overprints.ts';
 import type { TargetFit, TargetFitInput } from '../../engine/ink/fit/fit-target.ts';
 import type { MatchResult } from '../../engine/ink/mix/match.ts';
-import type { Lab } from '../../engine/ink/types.ts';
+import type { Ink, Lab } from '../../engine/ink/types.ts';
+import type { Recipe } from '../../engine/recipe/types.ts';
 import type { PlaceReading } from '../../engine/stack/look/read-place.ts';
+import type { PrintError } from '../../engine/stack/print-error.ts';
 import type { Pull } from '../../engine/stack/types.ts';
 import type { Advice } from '../../engine/visit/advice/advice.ts';
 import type { FitChoice } from '../../engine/visit/fit-choice.ts';
@@ -64,6 +67,10 @@ export class EngineClient {
 
   view(request: ForStudio<ViewRequest>): Promise<Picture> {
     return this.ask(request, (api, keyed) => api.view(keyed));
+  }
+
+  printError(request: ForStudio<{ pulls: readonly Pull[] }>): Promise<PrintError> {
+    return this.ask(request, (api, keyed) => api.printError(keyed));
   }
 
   readPlace(request: ForStudio<PlaceRequest>): Promise<PlaceReading> {
@@ -125,6 +132,10 @@ export class EngineClient {
 
   fitOverprints(request: OverprintRequest, control: JobControl<number>): Promise<OverprintFit | null> {
     return this.run(control, (seat, job, onProgress) => seat.api.fitOverprints({ ...request, job }, onProgress));
+  }
+
+  driftedRecipes(recipes: readonly Recipe[], ink: Ink, surface?: Surface) {
+    return this.desk.callAgain(({ api }) => api.driftedRecipes(recipes, ink, surface));
   }
 
   fitTarget(request: TargetFitInput, control: JobControl<number>): Promise<TargetFit | null> {

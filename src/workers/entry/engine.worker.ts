@@ -14,6 +14,8 @@ import { matchInkSteps } from '../../engine/ink/mix/match.ts';
 import { planRest } from '../../engine/log/rest.ts';
 import { groupOrderSteps } from '../../engine/order/groups/group-orders.ts';
 import { overlapsOf } from '../../engine/order/overlaps.ts';
+import { driftedRecipes } from '../../engine/recipe/drifted.ts';
+import { printError } from '../../engine/stack/print-error.ts';
 import type { Studio } from '../../engine/studio/studio.ts';
 import { adviseOn } from '../../engine/visit/advice/advice.ts';
 import { OVERLAP_TOLERANCE_MM } from '../../engine/visit/visit-problem.ts';
@@ -55,6 +57,7 @@ function handOverAll(pictures: Picture[]): Picture[] {
 
 const pictures: PictureApi = {
   view: ({ studio, ...request }) => handOver(of(studio).view(request)),
+  printError: ({ studio, pulls }) => printError({ pulls }, of(studio).studio),
   readPlace: ({ studio, ...request }) => of(studio).readPlace(request),
   states: ({ studio, ...request }) => handOverAll(of(studio).allStates(request)),
   thumbnail: ({ studio, ...request }) => handOver(of(studio).thumbnail(request)),
@@ -97,6 +100,8 @@ const inks: InkApi = {
   matchInk: ({ job, target, stocks, options }, onProgress) => jobs.find(job, matchInkSteps(target, stocks, options), onProgress),
   fitOverprints: ({ job, squares, inks, paper }, onRound) =>
     jobs.find(job, fitOverprintSteps(squares, inks, paper), ({ rounds }) => onRound(rounds)),
+  driftedRecipes: (recipes, ink, surface) =>
+    driftedRecipes(recipes, ink, surface).map(({ recipe, ...figures }) => ({ ...figures, recipe: recipe.id })),
   fitTarget: ({ job, squares, inks, paper }, onProgress) => jobs.find(job, fitTargetSteps({ squares, inks, paper }), onProgress),
 };
 

@@ -3,6 +3,7 @@ import { customElement, property } from 'lit/decorators.js';
 import { labSwatch } from '../../../engine/ink/film/lab-swatch.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { labWords } from '../../ui/words.ts';
+import { withinWords } from '../../words/error-words.ts';
 import { placePullsWords } from '../bench-words.ts';
 import type { PlaceRead } from './place-reader.ts';
 
@@ -48,7 +49,7 @@ export class PlaceCard extends LitElement {
     return html`<span class="swatch" style="background:${swatch.hex}"></span>
       <div class="words" role="status">
         <strong>${placePullsWords(reading.pulls, pulls, studio)}</strong>
-        <span>L ${l}, a ${a}, b ${b}</span>
+        <span>L ${l}, a ${a}, b ${b}${reading.pulls.length === 0 ? '' : `, ${withinWords(reading.expectedDeltaE)}`}</span>
         ${swatch.inGamut ? nothing : html`<span class="soft">more colourful in print than this screen can show</span>`}
       </div>
       <button class="quiet" @click=${() => this.dispatchEvent(new CustomEvent('close'))}>Close</button>`;

@@ -4,9 +4,10 @@ import { STROKES } from '../../../engine/base/limits.ts';
 import { deltaE2000 } from '../../../engine/colour/delta-e.ts';
 import { labD50 } from '../../../engine/colour/lab.ts';
 import { labUnderLamp } from '../../../engine/colour/lamp-light.ts';
+import { expectedError } from '../../../engine/ink/certainty/expected-error.ts';
 import { CARD_BLACK } from '../../../engine/ink/characterise/card.ts';
 import { freeName } from '../../../engine/ink/characterise/ink-draft.ts';
-import { INK_MESH } from '../../../engine/ink/film/film-factor.ts';
+import { filmFactor, INK_MESH } from '../../../engine/ink/film/film-factor.ts';
 import { labSwatch } from '../../../engine/ink/film/lab-swatch.ts';
 import type { Mesh } from '../../../engine/ink/film/mesh.ts';
 import { trappingOn } from '../../../engine/ink/film/printing.ts';
@@ -29,6 +30,7 @@ import { counted } from '../../ui/words.ts';
 import '../add/colour-field.ts';
 import { workFailure } from '../../ui/work-failure.ts';
 import { Work } from '../../ui/work.ts';
+import { withinWords } from '../../words/error-words.ts';
 import { swatchTemplate } from '../overprint/marked-swatch.ts';
 import { matchStyles } from './match-style.ts';
 import { deltaWords, lampWords, potWords, weighLines } from './match-words.ts';
@@ -206,6 +208,15 @@ export class MatchInk extends StoreElement {
     return swatchOf(swatchReflectance(mix, CARD_BLACK, { strokes: this.strokes, strokeGain, surface }), this.white());
   }
 
+  /** How far a print of a mix may be from what is shown, expected ΔE00. */
+  private expected(answer: MatchAnswer): number {
+    const { inks, paper, strokeGain, surface, trapping } = this.store.project.drawer;
+    const mix = mixInks(inkParts(answer), { id: '', name: '' }, surface);
+    const film = { ink: mix, thickness: filmFactor(mix, this.meshNow(), this.strokes, strokeGain) };
+    const under = inks.find(({ id }) => id === this.over);
+    return expectedError(under === undefined ? [film] : [{ ink: under }, film], { paper, surface, trapping }).deltaE;
+  }
+
   private renderResult(target: Lab | null) {
     const { found: result } = this.run;
     if (result === null || this.searched === null) return nothing;
@@ -231,7 +242,7 @@ export class MatchInk extends StoreElement {
               <span class="under" aria-hidden="true"><span>wanted</span><span>mix</span><span>on black</span><span>by lamp</span></span>
             </div>
             <div>
-              <p><strong>${deltaWords(answer)}</strong> <span class="soft small">${potWords(answer)}${at === 0 && print === null ? nothing : `, ${lampWords(lampDeltaE, print === null)}`}</span></p>
+              <p><strong>${deltaWords(answer)}</strong>, the print ${withinWords(this.expected(answer))} <span class="soft small">${potWords(answer)}${at === 0 && print === null ? nothing : `, ${lampWords(lampDeltaE, print === null)}`}</span></p>
               <table>
                 <thead class="visually-hidden"><tr><th scope="col">Ink</th><th scope="col">Parts in 100</th><th scope="col">Grams</th></tr></thead>
                 <tbody>

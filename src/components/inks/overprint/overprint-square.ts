@@ -9,6 +9,7 @@ import { type Swatch, swatchOf } from '../../../engine/ink/film/swatch.ts';
 import type { Ink, Paper } from '../../../engine/ink/types.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { labWords } from '../../ui/words.ts';
+import { withinWords } from '../../words/error-words.ts';
 import { markStyles, swatchTemplate } from './marked-swatch.ts';
 import type { Square } from './overprint-grid.ts';
 
@@ -142,7 +143,7 @@ export class OverprintSquare extends LitElement {
   override render() {
     const [first, over] = this.square;
     const lines = this.lines();
-    const { orderDeltaE, nearestDeltaE } = entryAt(entryAt(this.grid.rows, first), over);
+    const { orderDeltaE, nearestDeltaE, expectedDeltaE } = entryAt(entryAt(this.grid.rows, first), over);
     const nearest = entryAt(this.inks, nearestInk(this.grid, first, over)).name;
     const path = ({ reflectance }: Line): string =>
       WAVELENGTHS_NM.map((nm, band) => `${band === 0 ? 'M' : 'L'}${x(nm)} ${y(num(reflectance, band)).toFixed(2)}`).join('');
@@ -170,6 +171,7 @@ export class OverprintSquare extends LitElement {
       </table>
       <div class="figures small">
         ${first === over ? '' : html`<p>ΔE ${orderDeltaE.toFixed(1)} between the two orders.</p>`}
+        <p>A print should come out ${withinWords(expectedDeltaE)} of it.</p>
         <p>ΔE ${nearestDeltaE.toFixed(1)} to the nearest ink by itself, ${nearest}.</p>
       </div>
     `;

@@ -8,6 +8,7 @@ import { RoomElement } from '../../store-element.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { closeStackHost } from '../../ui/layout-style.ts';
 import '../target/target-few.ts';
+import '../target/target-fit.ts';
 import '../target/target-measure.ts';
 import '../../ui/kit/fold.ts';
 import { counted } from '../../ui/words.ts';
@@ -123,6 +124,7 @@ export class OverprintTarget extends RoomElement {
         }
       </p>
       ${this.measuring && !none ? html`<target-measure .store=${this.store}></target-measure>` : nothing}
+      <target-fit .store=${this.store}></target-fit>
     `;
   }
 }

@@ -1,5 +1,6 @@
 import { entryAt } from '../../../engine/base/at.ts';
 import type { Overprint } from '../../../engine/ink/film/overprint.ts';
+import { withinWords } from '../../words/error-words.ts';
 
 /** A square of the chart to be spoken of. */
 export interface SpokenSquare {
@@ -24,6 +25,7 @@ export function squareSentence(names: readonly string[], { first, over, cell, ov
       : [`${above} over ${below}: ΔE ${cell.orderDeltaE.toFixed(1)} to ${below} over ${above}.`];
   if (cell.overprintColour)
     parts.push(`An overprint colour: ΔE ${cell.nearestDeltaE.toFixed(1)} to the nearest ink, past ${overprintDeltaE}.`);
+  parts.push(`A print should come out ${withinWords(cell.expectedDeltaE)} of it.`);
   if (!cell.swatch.inGamut) parts.push('More colourful in print than this screen can show.');
   return parts.join(' ');
 }

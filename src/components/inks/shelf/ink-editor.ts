@@ -17,6 +17,7 @@ import type { NumberPick } from '../../ui/kit/number-field.ts';
 import { CARD_STYLE, drawdownStyles } from '../add/drawdown-card.ts';
 import { BASIS_TRUST } from '../add/ink-ways.ts';
 import type { ColoursFound } from '../add/two-colours.ts';
+import './ink-drift.ts';
 import './ink-film.ts';
 import './ink-letdown.ts';
 import { swatchTemplate } from '../overprint/marked-swatch.ts';
@@ -44,7 +45,7 @@ export class InkEditor extends StoreElement {
 
   /** Other colours than those measured or mixed are an estimate, and no longer that mix. */
   private recolour({ overWhite, overBlack, kx, sx, moved }: ColoursFound): void {
-    const { mix: _, ...ink } = this.ink;
+    const { mix: _, fit: __, ...ink } = this.ink;
     if (this.store.dispatch({ kind: 'change-ink', ink: { ...ink, overWhite, overBlack, kx, sx, basis: 'drawdown' } })) this.moved = moved;
   }
 
@@ -93,7 +94,7 @@ export class InkEditor extends StoreElement {
           ${this.moved === 0 ? nothing : html`<span class="moved">${this.moved === 1 ? 'One band' : `${this.moved} bands`} had to be moved to be a film that can exist.</span>`}
         </p>
       </section>
-      <div>${this.renderColours(estimate)} ${this.renderFilm()} ${ink.role === 'base' ? nothing : this.renderLetdown()} ${this.renderPress()}</div>
+      <div>${this.renderColours(estimate)} ${this.renderFilm()} ${ink.role === 'base' ? nothing : this.renderLetdown()} ${ink.mix === undefined ? this.renderDrift() : nothing} ${this.renderPress()}</div>
       <div class="row actions"><button class="quiet" @click=${this.removeInk}>Remove ink</button></div>
     `;
   }
@@ -122,6 +123,13 @@ export class InkEditor extends StoreElement {
       <div class="inside">
         <ink-letdown .store=${this.store} .ink=${this.ink} @added=${(event: CustomEvent<string>) => this.dispatchEvent(new CustomEvent('added', { detail: event.detail }))}></ink-letdown>
       </div>
+    </ps-fold>`;
+  }
+
+  private renderDrift() {
+    const last = this.ink.measurements?.at(-1)?.date;
+    return html`<ps-fold ruled label="Measured on other days" note=${last === undefined ? 'once' : `last on ${last}`}>
+      <div class="inside"><ink-drift .store=${this.store} .ink=${this.ink}></ink-drift></div>
     </ps-fold>`;
   }
 

@@ -1,7 +1,11 @@
 import { entryAt } from '../../../engine/base/at.ts';
 import { rangesText } from '../../../engine/base/words.ts';
+import type { Recipe } from '../../../engine/recipe/types.ts';
+import { studioOfRecipe } from '../../../engine/recipe/write.ts';
+import { type PrintError, printError } from '../../../engine/stack/print-error.ts';
 import { counted } from '../../ui/words.ts';
 import { CAUTIONS, CAUTIONS_DEFER } from '../../words/cautions.ts';
+import { withinWords } from '../../words/error-words.ts';
 import { beginWords, boundWords, endWords, freeSwapWords, needsWords, planHeadline, recipeLetter } from '../../words/plan-words.ts';
 import type { MadePlan } from '../made-plan.ts';
 import type { PaperBlock } from './paper-blocks.ts';
@@ -39,7 +43,23 @@ export function coverBlocks({ plan, recipes }: MadePlan, heading: string, outOfD
         below: `${counted(sheets.length, 'sheet')}: ${rangesText(sheets)}`,
       })),
     },
+    { kind: 'text', text: expectedWords(recipes) },
     { kind: 'list', title: 'Before you start', items: [...CAUTIONS] },
     { kind: 'text', text: CAUTIONS_DEFER, bold: true },
   ];
+}
+
+/** By the recipe: a plan is laid out anew whenever a picture of it has come. */
+const errors = new WeakMap<Recipe, PrintError>();
+
+function errorOf(recipe: Recipe): PrintError {
+  let error = errors.get(recipe);
+  if (error === undefined) errors.set(recipe, (error = printError({ pulls: recipe.pulls }, studioOfRecipe(recipe))));
+  return error;
+}
+
+/** How far the prints' colours may be from the pictures. */
+function expectedWords(recipes: readonly Recipe[]): string {
+  const each = recipes.map((recipe, at) => `${recipeLetter(at)} ${withinWords(errorOf(recipe).mean)}`);
+  return `Colours should come out near the pictures: ${each.join(', ')}.`;
 }

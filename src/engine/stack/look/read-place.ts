@@ -1,9 +1,10 @@
-import { f64, u32 } from '../../base/at.ts';
+import { entryAt, f64, u32 } from '../../base/at.ts';
 import type { Lab } from '../../colour/lab.ts';
 import type { Studio } from '../../studio/studio.ts';
 import { cellLab } from '../appearance.ts';
 import { buildCellMap } from '../cell-map.ts';
 import { stackLayers } from '../layers.ts';
+import { pullsError } from '../print-error.ts';
 import { SpanCache } from '../screen-spans.ts';
 import type { CellMap, Stack } from '../types.ts';
 
@@ -11,6 +12,8 @@ import type { CellMap, Stack } from '../types.ts';
 export interface PlaceReading {
   /** D50/2°, relative to a perfect white. */
   lab: Lab;
+  /** How far a print may be from it, expected ΔE00; 0 for bare paper. */
+  expectedDeltaE: number;
   /** Places in the stack of the pulls that lie there, first down first. */
   pulls: number[];
 }
@@ -36,7 +39,12 @@ export function readPlace(
   const colours = cellLab(map, stackLayers(stack, studio), studio.paper.reflectance);
   const lab: Lab = [f64(colours, cell * 3), f64(colours, cell * 3 + 1), f64(colours, cell * 3 + 2)];
   const covers = (pull: number): boolean => ((u32(map.cover, cell * map.words + (pull >> 5)) >>> (pull & 31)) & 1) === 1;
-  return { lab, pulls: stack.pulls.flatMap((_, pull) => (covers(pull) ? [pull] : [])) };
+  const pulls = stack.pulls.flatMap((_, pull) => (covers(pull) ? [pull] : []));
+  const { deltaE: expectedDeltaE } = pullsError(
+    pulls.map((pull) => entryAt(stack.pulls, pull)),
+    studio,
+  );
+  return { lab, expectedDeltaE, pulls };
 }
 
 function middleCell({ runEndMm, runCell }: CellMap): number {

@@ -15,7 +15,7 @@ const cell: Overprint = {
 describe('squareSentence', () => {
   it('should tell the orders apart and what marks mean', () => {
     expect(squareSentence(NAMES, { first: 0, over: 1, cell, overprintDeltaE: 10 })).toBe(
-      'Rust over Tar: ΔE 3.1 to Tar over Rust. An overprint colour: ΔE 12.3 to the nearest ink, past 10.',
+      'Rust over Tar: ΔE 3.1 to Tar over Rust. An overprint colour: ΔE 12.3 to the nearest ink, past 10. A print should come out within about 3 ΔE of it.',
     );
     expect(
       squareSentence(NAMES, {
@@ -24,7 +24,9 @@ describe('squareSentence', () => {
         cell: { ...cell, overprintColour: false, swatch: { ...cell.swatch, inGamut: false } },
         overprintDeltaE: 10,
       }),
-    ).toBe('Rust over itself, a second pull. More colourful in print than this screen can show.');
+    ).toBe(
+      'Rust over itself, a second pull. A print should come out within about 3 ΔE of it. More colourful in print than this screen can show.',
+    );
   });
 });
 
