@@ -34,6 +34,8 @@ export interface ExploreSettings extends LimitSettings {
   holds: Hold[];
   /** Orders whose pictures differ by less than this (ΔE00) count as the same picture. */
   minDeltaE: number;
+  /** What that was before it was widened by what prints are expected to miss by; absent = it was not. */
+  unwidenedDeltaE?: number | undefined;
   /** Pairs of inks that neither overlap nor meet along an edge. What is left out of all that follows asks for nothing. */
   apart?: [string, string][] | undefined;
   /** [upper, lower]: nowhere does the first ink lie over the second. */

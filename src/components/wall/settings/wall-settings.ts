@@ -23,6 +23,7 @@ import './wall-ink-limits.ts';
 import './wall-offsets.ts';
 import './wall-order-range.ts';
 import './wall-screens.ts';
+import './wall-widen.ts';
 import { fieldLine } from './field-line-style.ts';
 import { wallSettingsStyle } from './wall-settings-style.ts';
 
@@ -167,9 +168,9 @@ export class WallSettings extends LitElement {
         <wall-screens .store=${this.store} .project=${this.project} .problems=${this.problems}></wall-screens>
         <wall-limits .store=${this.store} .project=${this.project} .problems=${this.problems}></wall-limits>
       </div>
-      <div>
-        ${this.number('minDeltaE')}
+      <div>${this.number('minDeltaE')}
         <p class="soft small">ΔE00 is a difference between two colours; about 1 is just visible side by side.</p>
+        <wall-widen .store=${this.store} .project=${this.project}></wall-widen>
       </div>
     `;
   }

@@ -162,6 +162,7 @@ export const SETTINGS = {
     code: 'explore.min-delta-e',
     wrong: (value) => `The ΔE below which two prints count as the same is ${value}; give a number ${rangeText(DELTA_E)}.`,
   }),
+  unwidenedDeltaE: { schema: schemaOf(DELTA_E).optional(), label: 'Counts as the same below, before it was widened' },
   apart: { schema: pairs, label: 'Never touch' },
   neverOver: { schema: pairs, label: 'Never over' },
   inkFirst: { schema: id.optional(), label: 'Down before all others' },

@@ -1,0 +1,63 @@
+import { html, LitElement } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { roundTo } from '../../../engine/base/units.ts';
+import type { Project } from '../../../engine/project/types.ts';
+import { engineFor } from '../../../workers/client/client.ts';
+import type { AppStore } from '../../app-store.ts';
+import { controls } from '../../ui/controls-style.ts';
+import { closeStackHost } from '../../ui/layout-style.ts';
+import { Work } from '../../ui/work.ts';
+
+/** Widens what counts as the same by what prints of the stack are expected to miss by, when asked to. */
+@customElement('wall-widen')
+export class WallWiden extends LitElement {
+  static override styles = [controls, closeStackHost];
+
+  @property({ attribute: false }) store!: AppStore;
+  @property({ attribute: false }) project!: Project;
+  private readonly looking = new Work<{ mean: number }>(this, {
+    found: ({ mean }) => {
+      const { minDeltaE } = this.project.explore;
+      this.store.dispatch({ kind: 'set-explore', change: { minDeltaE: roundTo(minDeltaE + mean, 1), unwidenedDeltaE: minDeltaE } });
+    },
+    failed: (sentence) => this.store.tell(sentence),
+  });
+
+  private set(on: boolean): void {
+    const { bench, drawer: studio, explore } = this.project;
+    if (on) void this.looking.start(() => engineFor('picture').printError({ studio, pulls: bench }));
+    else
+      this.store.dispatch({
+        kind: 'set-explore',
+        change: { minDeltaE: explore.unwidenedDeltaE ?? explore.minDeltaE, unwidenedDeltaE: undefined },
+      });
+  }
+
+  override render() {
+    const { bench, explore } = this.project;
+    const from = explore.unwidenedDeltaE;
+    return html`<label>
+        <input
+          type="checkbox"
+          role="switch"
+          ?disabled=${bench.length === 0 || this.looking.running}
+          .checked=${from !== undefined}
+          @change=${(event: Event) => this.set((event.target as HTMLInputElement).checked)}
+        />
+        Widen it by what prints may miss by
+      </label>
+      <p class="soft small">
+        ${
+          from === undefined
+            ? 'Off: what the inks are thought to give is taken as it is. On: pulls also count as free to change places where the difference drowns in what is not known of inks and films.'
+            : `Widened from ΔE ${from} by what a print of the stack on the Bench is expected to miss by.`
+        }
+      </p>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'wall-widen': WallWiden;
+  }
+}
