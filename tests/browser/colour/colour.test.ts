@@ -130,11 +130,11 @@ describe('what a print may miss by, and what a screen cannot show', () => {
     await page.getByRole('application').first().press('Enter');
     const card = page.locator('bench-place-card');
     await card.waitFor();
-    await expect.poll(() => card.textContent()).toMatch(/L [\d.]+, a [\d.−]+, b [\d.−]+/);
+    await expect.poll(() => card.getByRole('status').textContent()).toMatch(/L [\d.]+, a [\d.−]+, b [\d.−]+/);
     // The middle of the demo is bare; a print lies to the left of it.
     const box = (await page.locator('bench-picture').first().boundingBox())!;
     await page.mouse.click(box.x + box.width / 2 - 120, box.y + box.height * 0.6);
-    await expect.poll(() => card.textContent()).toMatch(/\(pulls? \d.*within about [\d.]+ ΔE/s);
+    await expect.poll(() => card.getByRole('status').textContent()).toMatch(/\(pulls? \d.*within about [\d.]+ ΔE/s);
 
     const bytes = (): Promise<string> => picture.evaluate((canvas: HTMLCanvasElement) => canvas.toDataURL());
     const plain = await bytes();
