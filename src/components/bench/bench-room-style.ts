@@ -190,6 +190,10 @@ export const benchRoomStyle = css`
     .readout.idle {
       display: none;
     }
+    bench-place-card {
+      /* Below where one is on the sheet. */
+      top: var(--space-10);
+    }
     .looks button {
       font-size: var(--type-small);
     }
