@@ -31,6 +31,8 @@ for (const project of ['unit', 'browser']) {
     '--reporter=default',
     '--reporter=json',
     `--outputFile.json=${file}`,
+    // One worker a core; the browser's files run one after the other as it is.
+    '--maxWorkers=100%',
   ];
   console.log(`\n› vitest run --project ${project}`);
   const done = spawnSync(node, args, { cwd: ROOT, stdio: 'inherit' });
