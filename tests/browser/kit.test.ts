@@ -16,6 +16,7 @@ const STATES: Record<string, string[]> = {
   'ps-problem': [],
   'ps-empty': ['centred'],
   'ps-progress': ['busy', 'unstoppable'],
+  'ps-key-list': [],
   dialog: [],
 };
 

@@ -137,7 +137,14 @@ describe('what a print may miss by, and what a screen cannot show', () => {
     await expect.poll(() => card.getByRole('status').textContent()).toMatch(/\(pulls? \d.*within about [\d.]+ ΔE/s);
 
     const bytes = (): Promise<string> => picture.evaluate((canvas: HTMLCanvasElement) => canvas.toDataURL());
-    const plain = await bytes();
+    // The card takes its room from the picture, which is drawn anew at its new size.
+    let plain = '';
+    const still = async (): Promise<boolean> => {
+      const before = plain;
+      plain = await bytes();
+      return plain === before;
+    };
+    await expect.poll(still, { interval: 700 }).toBe(true);
     const hatch = page.getByRole('switch', { name: 'Hatch what this screen cannot show' }).first();
     await hatch.check();
     await expect.poll(bytes).not.toBe(plain);

@@ -6,6 +6,7 @@ import './choice.ts';
 import './empty.ts';
 import './fold.ts';
 import './ink-chip.ts';
+import './key-list.ts';
 import './number-field.ts';
 import './problem.ts';
 import './progress.ts';
@@ -13,6 +14,7 @@ import './select.ts';
 import { controls } from '../controls-style.ts';
 import { dialogStyle } from './dialog-style.ts';
 import { dialogBox } from './dialog.ts';
+import type { KeyList, KeyWords } from './key-list.ts';
 
 /** A kit element in its states, each by name. */
 type Specimen = readonly [element: string, states: Readonly<Record<string, TemplateResult>>];
@@ -23,6 +25,7 @@ const STOCKS = [
 ];
 const SIDES = [...STOCKS, { value: 'none', label: 'None', disabled: true }];
 const [INK] = demoInks();
+const KEYS: readonly KeyWords[] = [['K', 'keep the print']];
 
 /** The page of the kit: every element in every state, to be looked at in both themes. */
 @customElement('ps-kit-page')
@@ -65,6 +68,7 @@ export class KitPage extends LitElement {
   @state() private copies = 4;
   @state() private stopped = false;
   @query('dialog') private dialog!: HTMLDialogElement;
+  @query('ps-key-list') private keys!: KeyList;
 
   private specimens(): readonly Specimen[] {
     const stock = (event: CustomEvent<string>) => (this.stock = event.detail);
@@ -111,6 +115,19 @@ export class KitPage extends LitElement {
           rest: html`<ps-progress label="Looking" .value=${0.4} words=${this.stopped ? 'Stopped.' : '40 % looked at'} @stop=${() => (this.stopped = true)}></ps-progress>`,
           busy: html`<ps-progress label="Looking, nobody knows how long" words="Looking…"></ps-progress>`,
           unstoppable: html`<ps-progress label="Saving" .value=${0.9} stop=""></ps-progress>`,
+        },
+      ],
+      ...this.dialogs(),
+    ];
+  }
+
+  private dialogs(): readonly Specimen[] {
+    return [
+      [
+        'ps-key-list',
+        {
+          rest: html`<button @click=${() => this.keys.show()}>Keys of a room</button>
+            <ps-key-list heading="Keys: Wall" .keys=${KEYS}></ps-key-list>`,
         },
       ],
       [
