@@ -94,7 +94,7 @@ describe('a visit as a file', () => {
     await page
       .getByRole('checkbox', { name: /^Sheet \d+ pulled/ })
       .first()
-      .check();
+      .click();
     await page
       .getByRole('checkbox', { name: /^Sheet \d+ pulled/, checked: true })
       .first()
@@ -131,7 +131,7 @@ describe('a visit as a file', () => {
     await first.page
       .getByRole('checkbox', { name: /^Sheet \d+ pulled/ })
       .first()
-      .check();
+      .click();
     await first.page
       .getByRole('checkbox', { name: /^Sheet \d+ pulled/, checked: true })
       .first()
