@@ -50,7 +50,6 @@ export default defineConfig({
           name: 'browser',
           environment: 'node',
           include: ['tests/browser/**/*.test.ts'],
-          fileParallelism: false,
           testTimeout: 120_000,
           hookTimeout: 120_000,
           // A browser on a busy machine now and then loses a race that a second try, told as such, wins.

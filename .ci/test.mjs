@@ -31,7 +31,7 @@ for (const project of ['unit', 'browser']) {
     '--reporter=default',
     '--reporter=json',
     `--outputFile.json=${file}`,
-    // One worker a core; the browser's files run one after the other as it is.
+    // A worker a core: browsers wait half their time.
     '--maxWorkers=100%',
   ];
   console.log(`\n› vitest run --project ${project}`);

@@ -11,8 +11,9 @@ export type Api<Work> = Comlink.Remote<Work & Served>;
  */
 async function gone(remote: Comlink.Remote<Served>): Promise<void> {
   const name = await remote.heldLock();
-  if (name === '') return new Promise(() => {});
-  return navigator.locks.request(name, { mode: 'shared' }, () => {});
+  const { locks } = navigator as { locks?: LockManager };
+  if (name === '' || locks === undefined) return new Promise(() => {});
+  return locks.request(name, { mode: 'shared' }, () => {});
 }
 
 /** Seats a worker that was begun just now. */

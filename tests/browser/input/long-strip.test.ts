@@ -22,7 +22,7 @@ describe('a strip of eighty pulls', () => {
     await page.goto(studio.url);
     const chooser = page.waitForEvent('filechooser');
     await page.locator('project-menu button.open').click();
-    await page.getByRole('button', { name: 'Open a project file…' }).click();
+    await page.getByRole('button', { name: 'Open a project or visit file…' }).click();
     const buffer = Buffer.from(writeProject({ ...smallProject(), bench }));
     await (await chooser).setFiles([{ name: 'eighty.json', mimeType: 'application/json', buffer }]);
     await enter(page, 'Bench');
