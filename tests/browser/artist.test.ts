@@ -46,8 +46,7 @@ describe('the artist', () => {
     await page.close();
     const again = await context.newPage();
     watch(again, studio, errors);
-    await again.goto(studio.url);
-    await enter(again, 'Chest');
+    await again.goto(`${studio.url}#chest`);
     await expect.poll(() => again.getByRole('button', { name: /Open on Bench/ }).count()).toBe(2);
     expect(errors).toEqual([]);
     await context.close();
@@ -55,8 +54,7 @@ describe('the artist', () => {
 
   it('should see the order graph when it is opened below the picture', async () => {
     const { page, context, errors } = await openPage(studio);
-    await page.goto(studio.url);
-    await enter(page, 'Bench');
+    await page.goto(`${studio.url}#bench`);
     await page.getByText('Order graph').click();
     const graph = page.locator('ps-order-graph');
     await expect

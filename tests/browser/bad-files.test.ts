@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { enter, openPage, openStudio, type Studio } from './harness.ts';
+import { openPage, openStudio, type Studio } from './harness.ts';
 
 let studio: Studio;
 
@@ -52,8 +52,7 @@ async function choose(page: Page, button: RegExp, files: Upload[]): Promise<void
 describe('bad files', () => {
   it('should be told in a sentence each, and leave the drawer as it was', async () => {
     const { page, context, errors } = await openPage(studio);
-    await page.goto(studio.url);
-    await enter(page, 'Drawer');
+    await page.goto(`${studio.url}#drawer`);
     const shapes = page.getByRole('list', { name: 'Shapes', exact: true }).getByRole('listitem');
     const names = (): Promise<string[]> => shapes.locator('.name').allTextContents();
     await expect.poll(() => shapes.count()).toBe(12);
@@ -83,8 +82,7 @@ describe('bad files', () => {
 
   it('should be told for recipes too, and leave the chest as it was', async () => {
     const { page, context, errors } = await openPage(studio);
-    await page.goto(studio.url);
-    await enter(page, 'Chest');
+    await page.goto(`${studio.url}#chest`);
     const json = (name: string, content: string): Upload => ({ name, mimeType: 'application/json', buffer: Buffer.from(content) });
     for (const [name, content, sentence] of [
       ['none.json', '', /none\.json: the file is empty/],

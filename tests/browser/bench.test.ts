@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { enter, openPage, openStudio, type Studio } from './harness.ts';
+import { openPage, openStudio, type Studio } from './harness.ts';
 
 let studio: Studio;
 
@@ -14,8 +14,7 @@ afterAll(async () => {
 describe('the Bench', () => {
   it('should build up for as long as B is held, and leave keys alone where they are typed', async () => {
     const { page, context, errors } = await openPage(studio);
-    await page.goto(studio.url);
-    await enter(page, 'Bench');
+    await page.goto(`${studio.url}#bench`);
     const readout = page.locator('bench-room .readout');
     await expect.poll(() => readout.textContent()).toMatch(/^Sheet \d+ × \d+ mm$/);
     await page.keyboard.down('b');
@@ -33,8 +32,7 @@ describe('the Bench', () => {
 
   it('should show the stack as it was opened beside it, and choose a pull in the order graph', async () => {
     const { page, context, errors } = await openPage(studio);
-    await page.goto(studio.url);
-    await enter(page, 'Bench');
+    await page.goto(`${studio.url}#bench`);
     await expect.poll(() => page.locator('bench-room figure').count()).toBe(1);
     await page.getByRole('combobox', { name: 'Compare with' }).selectOption({ label: 'the stack as it was opened' });
     await expect.poll(() => page.locator('bench-room figcaption').allTextContents()).toEqual(['On the Bench', 'As it was opened']);

@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { drawdownFromPhoto } from '../../src/engine/ink/characterise/drawdown-photo.ts';
 import { filmBands, overFilm } from '../../src/engine/ink/film/film.ts';
-import { enter, openPage, openStudio, type Studio } from './harness.ts';
+import { openPage, openStudio, type Studio } from './harness.ts';
 
 let studio: Studio;
 
@@ -56,8 +56,7 @@ const file = (name: string, text: string) => ({ name, mimeType: 'text/plain', bu
 describe('the inks', () => {
   it('should take a measured ink from a file, match a colour, keep the mix and find both again', async () => {
     const { page, context, errors } = await openPage(studio);
-    await page.goto(studio.url);
-    await enter(page, 'Inks');
+    await page.goto(`${studio.url}#inks`);
     const shelf = page.getByRole('list', { name: 'Inks', exact: true });
     await expect.poll(() => shelf.getByRole('listitem').count()).toBe(8);
 
@@ -126,8 +125,7 @@ describe('the inks', () => {
 
   it('should offer the nearest ink in place of one that cannot be', async () => {
     const { page, context, errors } = await openPage(studio);
-    await page.goto(studio.url);
-    await enter(page, 'Inks');
+    await page.goto(`${studio.url}#inks`);
     const side = page.getByRole('complementary');
     await page.getByRole('button', { name: 'Add an ink' }).click();
     await side.getByRole('button', { name: /^Drawdown/ }).click();
@@ -147,8 +145,7 @@ describe('the inks', () => {
 
   it('should pick the colours of a drawdown from a photo, by keyboard too', async () => {
     const { page, context, errors } = await openPage(studio);
-    await page.goto(studio.url);
-    await enter(page, 'Inks');
+    await page.goto(`${studio.url}#inks`);
     // A card in warm, dim light; drawn by the browser, as nothing else here writes PNG.
     const photo = await page.evaluate(async () => {
       const canvas = new OffscreenCanvas(400, 300);

@@ -6,7 +6,7 @@ import { demoInks } from '../../src/engine/ink/demo/demo-inks.ts';
 import { DEMO_PAPER } from '../../src/engine/ink/demo/demo-paper.ts';
 import { stackReflectance } from '../../src/engine/ink/film/film.ts';
 import { targetSquares } from '../../src/engine/ink/target/target.ts';
-import { enter, openPage, openStudio, type Studio } from './harness.ts';
+import { openPage, openStudio, type Studio } from './harness.ts';
 
 let studio: Studio;
 
@@ -41,8 +41,7 @@ function measured(ids: readonly [string, string]): string {
 }
 
 async function openInks(page: Page): Promise<void> {
-  await page.goto(studio.url);
-  await enter(page, 'Inks');
+  await page.goto(`${studio.url}#inks`);
 }
 
 describe('the overprint chart', () => {
@@ -172,8 +171,7 @@ describe('the overprint chart', () => {
 describe('a veil for the stack', () => {
   it('should show veils to choose from by keyboard and lay one as one step', async () => {
     const { page, context, errors } = await openPage(studio);
-    await page.goto(studio.url);
-    await enter(page, 'Bench');
+    await page.goto(`${studio.url}#bench`);
     await page.getByRole('button', { name: 'Find a veil' }).click();
     const dialog = page.getByRole('dialog', { name: 'Find a veil' });
     const veils = dialog.getByRole('radio');

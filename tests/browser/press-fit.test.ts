@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { enter, openPage, openStudio, type Studio } from './harness.ts';
+import { openProject, orderFound, smallRecipeProject } from './visit/small-visit.ts';
 
 let studio: Studio;
 
@@ -40,16 +41,7 @@ async function figure(page: Page, label: string, value: string): Promise<void> {
 
 async function plan(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Find the pull order' }).click();
-  await expect
-    .poll(
-      () =>
-        page
-          .getByRole('button', { name: 'Print the pull sheet' })
-          .isEnabled()
-          .catch(() => false),
-      { timeout: 90_000 },
-    )
-    .toBe(true);
+  await orderFound(page);
 }
 
 describe('a visit that does not fit', () => {
@@ -98,7 +90,7 @@ describe('a visit that does not fit', () => {
 
   it('should say in a sentence what cannot be printed', async () => {
     const { page, context, errors } = await openPage(studio);
-    await choose(page, [8]);
+    await openProject(page, studio, smallRecipeProject(), 'press');
     const count = page.getByRole('spinbutton', { name: /^Sheets of/ });
     await count.fill('10000');
     await count.press('Tab');

@@ -5,6 +5,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { pdfPages } from '../helpers/pdf-text.ts';
 import { putRecord, records } from './databases.ts';
 import { enter, openPage, openStudio, type Studio, watch } from './harness.ts';
+import { orderFound, planSmallVisit } from './visit/small-visit.ts';
 
 let studio: Studio;
 
@@ -16,36 +17,10 @@ afterAll(async () => {
   await studio?.close();
 });
 
-/** Keeps a print of the wall and plans so many sheets of it. */
-async function planned(page: Page, sheets: number): Promise<void> {
-  await page.goto(studio.url);
-  await enter(page, 'Wall');
-  await expect.poll(() => page.locator('wall-room').getAttribute('data-state'), { timeout: 30_000 }).toBe('done');
-  await page.getByRole('application', { name: /wall/i }).focus();
-  await page.keyboard.press('ArrowRight');
-  await page.keyboard.press('k');
-  await enter(page, 'Press');
-  const count = page.getByRole('spinbutton', { name: /^Sheets of/ });
-  await expect.poll(() => count.count()).toBe(1);
-  await count.fill(String(sheets));
-  await count.press('Tab');
-  await page.getByRole('button', { name: 'Find the pull order' }).click();
-  await expect
-    .poll(
-      () =>
-        page
-          .getByRole('button', { name: 'Print the pull sheet' })
-          .isEnabled()
-          .catch(() => false),
-      { timeout: 60_000 },
-    )
-    .toBe(true);
-}
-
 describe('the log at the press', () => {
   it('should lose no tick that it has shown when the tab is killed', async () => {
     const { page, context, errors } = await openPage(studio, { width: 1024, height: 768 });
-    await planned(page, 4);
+    await planSmallVisit(page, studio, 4);
     await page.getByRole('button', { name: 'At the press' }).click();
     const press = page.getByRole('dialog', { name: 'At the press' });
     await press.getByRole('checkbox', { name: 'Sheet 1 pulled' }).click();
@@ -62,8 +37,7 @@ describe('the log at the press', () => {
 
     const again = await context.newPage();
     watch(again, studio, errors);
-    await again.goto(studio.url);
-    await enter(again, 'Press');
+    await again.goto(`${studio.url}#press`);
     await again.getByRole('button', { name: 'At the press' }).click();
     const back = again.getByRole('dialog', { name: 'At the press' });
     await back.getByRole('checkbox', { name: 'Sheet 1 pulled', checked: true }).waitFor();
@@ -75,7 +49,7 @@ describe('the log at the press', () => {
 
   it('should leave bad entries aside, say so, and keep the ticks in reach', async () => {
     const { page, context, errors } = await openPage(studio, { width: 1024, height: 768 });
-    await planned(page, 3);
+    await planSmallVisit(page, studio, 3);
     await page.getByRole('button', { name: 'At the press' }).click();
     const press = page.getByRole('dialog', { name: 'At the press' });
     await press.getByRole('checkbox', { name: 'Sheet 2 pulled' }).click();
@@ -102,7 +76,7 @@ describe('the log at the press', () => {
 
   it('should note what was pulled differently and undo it', async () => {
     const { page, context, errors } = await openPage(studio, { width: 1024, height: 768 });
-    await planned(page, 3);
+    await planSmallVisit(page, studio, 3);
     await page.getByRole('button', { name: 'At the press' }).click();
     const press = page.getByRole('dialog', { name: 'At the press' });
     await press.getByRole('button', { name: 'Pulled differently, sheet 2' }).click();
@@ -148,7 +122,7 @@ describe('the log at the press', () => {
 describe('what is left of a visit', () => {
   it('should be planned anew, and a sheet as pulled be kept', async () => {
     const { page, context, errors } = await openPage(studio);
-    await planned(page, 3);
+    await planSmallVisit(page, studio, 3);
     const headline = page
       .getByRole('status')
       .filter({ hasText: /set-ups/ })
@@ -164,16 +138,7 @@ describe('what is left of a visit', () => {
     await expect
       .poll(async () => Number(/(\d+) set-ups/.exec((await headline.textContent().catch(() => '')) ?? '')?.[1]), { timeout: 60_000 })
       .toBe(before - 1);
-    await expect
-      .poll(
-        () =>
-          page
-            .getByRole('button', { name: 'Print the pull sheet' })
-            .isEnabled()
-            .catch(() => false),
-        { timeout: 60_000 },
-      )
-      .toBe(true);
+    await orderFound(page);
 
     const sheets = page.getByRole('list', { name: 'Sheets as pulled' });
     await page.getByRole('textbox', { name: 'Where sheet 2 lies' }).fill('Box 4');
@@ -284,12 +249,11 @@ function savedEditions(page: Page): Promise<string> {
 describe('logs of two devices', () => {
   it('should show a tick in the other tab at once, and contradictions when a file is brought in', async () => {
     const { page, context, errors } = await openPage(studio);
-    await planned(page, 3);
+    await planSmallVisit(page, studio, 3);
     const first = page.getByRole('checkbox', { name: /^Sheet 1 pulled/ }).first();
     const other = await context.newPage();
     watch(other, studio, errors);
-    await other.goto(studio.url);
-    await enter(other, 'Press');
+    await other.goto(`${studio.url}#press`);
     const there = other.getByRole('checkbox', { name: /^Sheet 1 pulled/ }).first();
     await there.waitFor();
     expect(await there.isChecked()).toBe(false);
@@ -323,7 +287,7 @@ describe('logs of two devices', () => {
 describe('an edition', () => {
   it('should come of a sheet that was pulled differently, be numbered by its sheets, and be documented', async () => {
     const { page, context, errors } = await openPage(studio);
-    await planned(page, 2);
+    await planSmallVisit(page, studio, 2);
     await page.getByRole('button', { name: 'At the press' }).click();
     const press = page.getByRole('dialog', { name: 'At the press' });
     await press.getByRole('button', { name: 'Pulled differently, sheet 2' }).click();
@@ -368,16 +332,7 @@ describe('an edition', () => {
       .click();
     const anew = page.getByRole('button', { name: 'Find anew' });
     if ((await anew.count()) > 0) await anew.click();
-    await expect
-      .poll(
-        () =>
-          page
-            .getByRole('button', { name: 'Print the pull sheet' })
-            .isEnabled()
-            .catch(() => false),
-        { timeout: 60_000 },
-      )
-      .toBe(true);
+    await orderFound(page);
     await page.getByRole('button', { name: 'At the press' }).click();
     await press.getByRole('button', { name: 'Pulled differently, sheet 2' }).click();
     await talk.getByLabel('Note').fill('ink on the margin');

@@ -2,6 +2,7 @@ import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { records, retitle, titleOf } from './databases.ts';
 import { enter, openPage, openStudio, type Studio } from './harness.ts';
+import { openProject, smallRecipeProject } from './visit/small-visit.ts';
 
 let studio: Studio;
 
@@ -57,11 +58,7 @@ describe('two tabs on one project', () => {
 
   it('should show the pull order of the first in the second, and keep to it after the first is closed', async () => {
     const { page: first, context } = await openPage(studio);
-    await first.goto(`${studio.url}#wall`);
-    await expect.poll(() => first.locator('wall-room').getAttribute('data-state'), { timeout: 60_000 }).toBe('done');
-    await first.getByRole('application', { name: /wall/i }).focus();
-    await first.keyboard.press('ArrowRight');
-    await first.keyboard.press('k');
+    await openProject(first, studio, smallRecipeProject(), 'press');
     await expect.poll(async () => (await records(first, 'pullstack', 'sections'))['recipes']).toHaveLength(1);
     const second = await context.newPage();
     await second.goto(`${studio.url}#press`);

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { enter, openPage, openStudio, type Studio } from './harness.ts';
+import { openPage, openStudio, type Studio } from './harness.ts';
 
 let studio: Studio;
 
@@ -14,8 +14,7 @@ afterAll(async () => {
 describe('the teacher', () => {
   it('should show the orders of four pulls, and merge pictures by moving a shape away', async () => {
     const { page, context, errors } = await openPage(studio);
-    await page.goto(studio.url);
-    await enter(page, 'Lesson');
+    await page.goto(`${studio.url}#lesson`);
     const chosen = page.getByRole('list', { name: /Pulls of the stack/ }).getByRole('checkbox', { checked: true });
     await expect.poll(() => chosen.count()).toBe(4);
     const headline = page.getByRole('heading', { name: /24 orders, \d+ different prints?/ });

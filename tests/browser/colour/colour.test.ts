@@ -33,8 +33,7 @@ function pulled(): string {
 
 async function openInks(): Promise<Awaited<ReturnType<typeof openPage>>> {
   const opened = await openPage(studio);
-  await opened.page.goto(studio.url);
-  await enter(opened.page, 'Inks');
+  await opened.page.goto(`${studio.url}#inks`);
   return opened;
 }
 
@@ -123,8 +122,7 @@ describe('a few squares that tell most', () => {
 describe('what a print may miss by, and what a screen cannot show', () => {
   it('should be told where a place is read, and hatched when asked for', async () => {
     const { page, context, errors } = await openPage(studio);
-    await page.goto(studio.url);
-    await enter(page, 'Bench');
+    await page.goto(`${studio.url}#bench`);
     const picture = page.locator('bench-picture canvas.sharp');
     await expect.poll(() => picture.evaluate((canvas: HTMLCanvasElement) => canvas.width)).toBeGreaterThan(300);
     await page.getByRole('application').first().press('Enter');
@@ -158,8 +156,7 @@ describe('what a print may miss by, and what a screen cannot show', () => {
 describe('an ink measured on another day', () => {
   it('should tell its drift, and what becomes of the recipes that pull it', async () => {
     const { page, context, errors } = await openPage(studio);
-    await page.goto(studio.url);
-    await enter(page, 'Bench');
+    await page.goto(`${studio.url}#bench`);
     await page.getByRole('button', { name: 'Keep as recipe' }).click();
     await page.getByRole('button', { name: 'Keep', exact: true }).click();
     await enter(page, 'Inks');

@@ -9,7 +9,7 @@ import { records } from '../databases.ts';
 import { LAUNCH, openStudio, type Studio } from '../harness.ts';
 
 /** `npm run kills` asks for 200. */
-const KILLS = Number(process.env['KILLS'] ?? 6);
+const KILLS = Number(process.env['KILLS'] ?? 3);
 
 let studio: Studio;
 const profile = mkdtempSync(join(tmpdir(), 'pullstack-kills-'));

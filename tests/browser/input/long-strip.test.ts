@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { writeProject } from '../../../src/engine/project/read.ts';
 import { pullOf, smallProject } from '../../helpers/small-project.ts';
-import { enter, openPage, openStudio, type Studio } from '../harness.ts';
+import { openPage, openStudio, type Studio } from '../harness.ts';
+import { openProject } from '../visit/small-visit.ts';
 
 const PULLS = 80;
 
@@ -19,13 +19,7 @@ describe('a strip of eighty pulls', () => {
   it('should scroll to its end while a state is held still at its edge, and take it there', async () => {
     const { page, context, errors } = await openPage(studio);
     const bench = Array.from({ length: PULLS }, (_, i) => pullOf(`p${i + 1}`, `s${1 + (i % 3)}`, i === 0 ? 'rust' : 'weed'));
-    await page.goto(studio.url);
-    const chooser = page.waitForEvent('filechooser');
-    await page.locator('project-menu button.open').click();
-    await page.getByRole('button', { name: 'Open a project or visit file…' }).click();
-    const buffer = Buffer.from(writeProject({ ...smallProject(), bench }));
-    await (await chooser).setFiles([{ name: 'eighty.json', mimeType: 'application/json', buffer }]);
-    await enter(page, 'Bench');
+    await openProject(page, studio, { ...smallProject(), bench }, 'bench');
     const strip = page.getByRole('listbox', { name: 'State strip, first down to last down' });
     const states = strip.getByRole('option');
     await expect.poll(() => states.count(), { timeout: 30_000 }).toBe(PULLS);

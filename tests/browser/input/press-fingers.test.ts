@@ -1,6 +1,7 @@
 import type { CDPSession, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { enter, openStudio, type Studio, watch } from '../harness.ts';
+import { openStudio, type Studio, watch } from '../harness.ts';
+import { planSmallVisit } from '../visit/small-visit.ts';
 
 let studio: Studio;
 
@@ -18,19 +19,7 @@ async function atPress() {
   const page = await context.newPage();
   const errors: string[] = [];
   watch(page, studio, errors);
-  await page.goto(studio.url);
-  await enter(page, 'Wall');
-  await expect.poll(() => page.locator('wall-room').getAttribute('data-state'), { timeout: 60_000 }).toBe('done');
-  await page.getByRole('application', { name: /wall/i }).focus();
-  await page.keyboard.press('ArrowRight');
-  await page.keyboard.press('k');
-  await enter(page, 'Press');
-  const count = page.getByRole('spinbutton', { name: /^Sheets of/ });
-  await count.fill('6');
-  await count.press('Tab');
-  await page.getByRole('button', { name: 'Find the pull order' }).click();
-  const open = page.getByRole('button', { name: 'At the press' });
-  await expect.poll(() => open.isEnabled().catch(() => false), { timeout: 60_000 }).toBe(true);
+  await planSmallVisit(page, studio, 6);
   return { page, context, errors, touch: await context.newCDPSession(page) };
 }
 

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { enter, openPage, openStudio, type Studio } from '../harness.ts';
+import { openPage, openStudio, type Studio } from '../harness.ts';
 
 let studio: Studio;
 
@@ -18,8 +18,7 @@ const icon = (size: string): string =>
 describe('drawings of no stated size', () => {
   it('should come large enough to be seen, take another size, and go back by one undo', async () => {
     const { page, context, errors } = await openPage(studio);
-    await page.goto(studio.url);
-    await enter(page, 'Drawer');
+    await page.goto(`${studio.url}#drawer`);
     const chooser = page.waitForEvent('filechooser');
     await page.getByRole('button', { name: 'Choose SVG files…' }).click();
     await (
@@ -56,8 +55,7 @@ describe('drawings of no stated size', () => {
 describe('white areas of a drawing', () => {
   it('should be a hole until another way is chosen, and that by one undo again', async () => {
     const { page, context, errors } = await openPage(studio);
-    await page.goto(studio.url);
-    await enter(page, 'Drawer');
+    await page.goto(`${studio.url}#drawer`);
     const chooser = page.waitForEvent('filechooser');
     await page.getByRole('button', { name: 'Choose SVG files…' }).click();
     const drawing =

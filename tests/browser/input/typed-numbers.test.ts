@@ -16,8 +16,7 @@ async function openIn(locale: string) {
   const page = await context.newPage();
   const errors: string[] = [];
   watch(page, studio, errors);
-  await page.goto(studio.url);
-  await enter(page, 'Drawer');
+  await page.goto(`${studio.url}#drawer`);
   await page.getByRole('button', { name: /^Screen \d+ Fenders\b/ }).click();
   const field = (name: string) => page.getByRole('spinbutton', { name, exact: true });
   const type = async (text: string, name = 'From left, mm'): Promise<void> => {

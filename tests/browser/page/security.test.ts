@@ -69,32 +69,35 @@ const WAYS: Record<string, (host: string) => void> = {
 };
 
 describe('the built page', () => {
-  it.each(Object.keys(WAYS))('should refuse to tell another host anything by %s', async (name) => {
+  it('should refuse to tell another host anything', async () => {
     const context = await studio.browser.newContext();
     const page = await context.newPage();
-    await page.goto(studio.url);
+    await page.goto(`${studio.url}#chest`);
     await page.getByRole('navigation', { name: 'Rooms' }).waitFor();
-    const refused: string[] = [];
+    let refused: string[] = [];
     page.on('console', (message) => {
       if (/violates the following Content Security Policy directive/.test(message.text())) refused.push(message.text());
     });
-    heard.length = 0;
-    lines = 0;
-    await page.evaluate(WAYS[name]!, host);
-    await expect.poll(() => refused.length).toBeGreaterThan(0);
-    // Time in which a request that got through would have arrived.
-    await page.waitForTimeout(300);
-    expect(heard).toEqual([]);
-    // Chromium opens a line before it asks whether a page or a frame may go there; it sends nothing on it.
-    if (name !== 'form' && name !== 'iframe') expect(lines).toBe(0);
-    expect(page.url().startsWith(studio.url)).toBe(true);
+    for (const [name, way] of Object.entries(WAYS)) {
+      refused = [];
+      heard.length = 0;
+      lines = 0;
+      await page.evaluate(way, host);
+      await expect.poll(() => refused.length, { message: name }).toBeGreaterThan(0);
+      // Time in which a request that got through would have arrived.
+      await page.waitForTimeout(300);
+      expect(heard, name).toEqual([]);
+      // Chromium opens a line before it asks whether a page or a frame may go there; it sends nothing on it.
+      if (name !== 'form' && name !== 'iframe') expect(lines, name).toBe(0);
+      expect(page.url().startsWith(studio.url), name).toBe(true);
+    }
     await context.close();
   });
 
   it('should not let its addresses be turned elsewhere', async () => {
     const context = await studio.browser.newContext();
     const page = await context.newPage();
-    await page.goto(studio.url);
+    await page.goto(`${studio.url}#chest`);
     const base = await page.evaluate((at) => {
       const element = document.createElement('base');
       element.href = `http://${at}/`;
@@ -118,7 +121,7 @@ describe('the built page', () => {
     expect(text).toMatch(/^Pullstack\n\nMIT License/);
     const context = await studio.browser.newContext();
     const page = await context.newPage();
-    await page.goto(studio.url);
+    await page.goto(`${studio.url}#chest`);
     await page.getByTitle(/^Project: /).click();
     const link = page.getByRole('link', { name: 'Licences' });
     expect(await link.evaluate((element: HTMLAnchorElement) => element.href)).toBe(`${studio.url}licences.txt`);

@@ -2,7 +2,8 @@ import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { readVisit } from '../../../src/engine/visitfile/visit-file.ts';
-import { enter, openPage, openStudio, type Studio } from '../harness.ts';
+import { openPage, openStudio, type Studio } from '../harness.ts';
+import { planSmallVisit } from './small-visit.ts';
 
 let studio: Studio;
 
@@ -13,24 +14,6 @@ beforeAll(async () => {
 afterAll(async () => {
   await studio?.close();
 });
-
-/** Keeps a print of the wall and plans four sheets of it. */
-async function planned(page: Page): Promise<void> {
-  await page.goto(studio.url);
-  await enter(page, 'Wall');
-  await expect.poll(() => page.locator('wall-room').getAttribute('data-state'), { timeout: 60_000 }).toBe('done');
-  await page.getByRole('application', { name: /wall/i }).focus();
-  await page.keyboard.press('ArrowRight');
-  await page.keyboard.press('k');
-  await enter(page, 'Press');
-  const count = page.getByRole('spinbutton', { name: /^Sheets of/ });
-  await expect.poll(() => count.count()).toBe(1);
-  await count.fill('4');
-  await count.press('Tab');
-  await page.getByRole('button', { name: 'Find the pull order' }).click();
-  await expect.poll(() => page.getByLabel('What goes on paper').count(), { timeout: 60_000 }).toBe(1);
-  await expect.poll(() => page.getByRole('button', { name: 'At the press' }).isEnabled(), { timeout: 60_000 }).toBe(true);
-}
 
 /** The menu of the project. */
 async function openMenu(page: Page) {
@@ -52,7 +35,7 @@ async function savedVisit(page: Page): Promise<{ name: string; mimeType: string;
 describe('a visit as a file', () => {
   it('should open on another device and go on there, with the ticks brought back before the first one here', async () => {
     const first = await openPage(studio);
-    await planned(first.page);
+    await planSmallVisit(first.page, studio, 4);
     const headline = await first.page
       .getByRole('status')
       .filter({ hasText: /set-ups/ })
@@ -63,8 +46,7 @@ describe('a visit as a file', () => {
 
     const tablet = await openPage(studio, { width: 1024, height: 768 });
     const { page } = tablet;
-    await page.goto(studio.url);
-    await enter(page, 'Press');
+    await page.goto(`${studio.url}#press`);
     const asked: string[] = [];
     page.on('dialog', (dialog) => {
       asked.push(dialog.message());
@@ -127,7 +109,7 @@ describe('a visit as a file', () => {
 
   it('should bring back a log that this device does not have into the Chest', async () => {
     const first = await openPage(studio);
-    await planned(first.page);
+    await planSmallVisit(first.page, studio, 4);
     await first.page
       .getByRole('checkbox', { name: /^Sheet \d+ pulled/ })
       .first()
@@ -138,8 +120,7 @@ describe('a visit as a file', () => {
       .waitFor();
     const ticked = await savedVisit(first.page);
     const { page, context, errors } = await openPage(studio);
-    await page.goto(studio.url);
-    await enter(page, 'Chest');
+    await page.goto(`${studio.url}#chest`);
     const [chooser] = await Promise.all([
       page.waitForEvent('filechooser'),
       page.getByRole('button', { name: 'Bring in a log from its file…' }).click(),
