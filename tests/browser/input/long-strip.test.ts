@@ -36,11 +36,10 @@ describe('a strip of eighty pulls', () => {
     const left = (): Promise<number> =>
       scroller.evaluate((element) => Math.round(element.scrollWidth - element.clientWidth - element.scrollLeft));
     expect(await left()).toBeGreaterThan(frame.width);
-    await expect.poll(left, { timeout: 180_000 }).toBeLessThanOrEqual(1);
+    await expect.poll(left, { timeout: 90_000 }).toBeLessThanOrEqual(1);
     await page.mouse.up();
     await expect.poll(() => states.last().getAttribute('aria-label'), { timeout: 30_000 }).toMatch(/^Pull 80: .*Rust/u);
     expect(errors).toEqual([]);
     await context.close();
-    // A browser without a graphics card takes a minute for the eight hundred frames.
-  }, 300_000);
+  }, 180_000);
 });
