@@ -18,8 +18,8 @@ const ENGINE_ORDER = [
   'order',
   'explore',
   'recipe',
+  'lesson',
   'pullorder',
-
   'visit',
   'log',
   'project',

@@ -86,6 +86,8 @@ class SectionReader {
     const origin = this.part(['origin'], shape.origin, undefined);
     if (origin !== undefined) project.origin = origin;
     if (this.raw['pins'] !== undefined) project.pins = this.pins(project.drawer);
+    const lessonInks = this.part(['lessonInks'], shape.lessonInks, undefined);
+    if (lessonInks !== undefined) project.lessonInks = lessonInks;
     const frames = this.part(['frames'], shape.frames, undefined);
     if (frames !== undefined) project.frames = frames;
     if (this.raw['seen'] !== undefined) project.seen = this.list(['seen'], shape.seen.unwrap());

@@ -106,6 +106,10 @@ export const projectSchema = z.object({
     .max(MOST_ENTRIES),
   press: pressSchema,
   lesson: z.array(pullSchema).max(LESSON_PULLS.most),
+  lessonInks: z
+    .array(z.object({ ink: id, opacity: z.number().min(-1).max(1) }))
+    .max(MOST_ENTRIES)
+    .optional(),
   pins: z
     .array(z.object({ key: z.string().max(LONGEST_SEED), pulls: z.array(pullSchema).min(1).max(MOST_PULLS), lineage: lineageSchema }))
     .max(MOST_PINS)

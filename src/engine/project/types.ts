@@ -2,6 +2,7 @@ import type { Frames } from '../explore/prepare/frames.ts';
 import type { SeenRun } from '../explore/search/seen.ts';
 import type { ExploreSettings } from '../explore/types.ts';
 import type { Target } from '../ink/target/target.ts';
+import type { InkChange } from '../lesson/lesson-sheet.ts';
 import type { Edition } from '../log/edition/edition.ts';
 import type { PrintLineage } from '../recipe/lineage.ts';
 import type { Pin } from '../recipe/prints/pinned-prints.ts';
@@ -60,6 +61,8 @@ export interface Project {
   press: PressSettings;
   /** The pulls that the Lesson permutes, none or 2 to 6, with offsets of their own. */
   lesson: Pull[];
+  /** Inks that the Lesson prints clearer or more opaque; absent until one is. An ink that is gone does not count. */
+  lessonInks?: InkChange[] | undefined;
   /** Absent until a target is printed or measured. */
   target?: Target | undefined;
   /** What was said of the editions of its recipes, at most one each; absent until there is one. */

@@ -1,4 +1,5 @@
 import type { PairOrder } from '../../engine/order/groups/pair-reasons.ts';
+import type { DifferentPlace } from '../../engine/order/groups/where-different.ts';
 import type { PlaceReading } from '../../engine/stack/look/read-place.ts';
 import type { PrintError } from '../../engine/stack/print-error.ts';
 import type { Pull } from '../../engine/stack/types.ts';
@@ -72,6 +73,17 @@ export interface LessonResult {
   pictures: Picture[];
 }
 
+/** Two orders of the same pulls, and from which ΔE on they differ. */
+export type DifferenceRequest = SheetRequest & OverlapRequest & { other: readonly Pull[] };
+
+/** Where two prints differ. */
+export interface DifferenceResult {
+  /** Largest area first. */
+  places: DifferentPlace[];
+  /** Lines round the places, on nothing. */
+  outline: Picture;
+}
+
 /** Pictures of stacks, and what shows in them. */
 export interface PictureApi {
   view(request: Keyed<ViewRequest>): Picture;
@@ -83,6 +95,7 @@ export interface PictureApi {
   states(request: Keyed<SheetRequest>): Picture[];
   thumbnail(request: Keyed<SheetRequest>): Picture;
   overlaps(request: Keyed<OverlapRequest>): OverlapEdge[];
+  difference(request: Keyed<DifferenceRequest>): DifferenceResult;
   /** @param onProgress gets the share of orders compared; null when it was cancelled */
   lesson(request: Job<Keyed<LessonRequest>>, onProgress: (share: number) => void): Promise<LessonResult | null>;
 }

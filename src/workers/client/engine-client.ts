@@ -17,6 +17,8 @@ import type { PressPlan } from '../../engine/visit/visit.ts';
 import type { EngineApi } from '../api/engine-api.ts';
 import type { MatchRequest, OverprintRequest } from '../api/ink-api.ts';
 import type {
+  DifferenceRequest,
+  DifferenceResult,
   LessonRequest,
   LessonResult,
   OverlapEdge,
@@ -87,6 +89,10 @@ export class EngineClient {
 
   overlaps(request: ForStudio<OverlapRequest>): Promise<OverlapEdge[]> {
     return this.ask(request, (api, keyed) => api.overlaps(keyed));
+  }
+
+  difference(request: ForStudio<DifferenceRequest>): Promise<DifferenceResult> {
+    return this.ask(request, (api, keyed) => api.difference(keyed));
   }
 
   lesson(request: ForStudio<LessonRequest>, control: JobControl<number>): Promise<LessonResult | null> {

@@ -64,6 +64,10 @@ const pictures: PictureApi = {
   overlaps({ studio, pulls, minDeltaE }) {
     return overlapsOf({ pulls }, of(studio).studio, { toleranceMm: OVERLAP_TOLERANCE_MM, minDeltaE });
   },
+  difference({ studio, ...request }) {
+    const found = of(studio).difference(request);
+    return Comlink.transfer(found, [found.outline.pixels.buffer]);
+  },
   async lesson({ studio, job, pulls, minDeltaE, minAreaMm2, ...look }, onProgress) {
     const painter = of(studio);
     const steps = groupOrderSteps({ pulls }, painter.studio, { toleranceMm: OVERLAP_TOLERANCE_MM, minDeltaE, minAreaMm2 });

@@ -1,3 +1,4 @@
+import { differentPlaces, outlineCells } from '../../engine/order/groups/where-different.ts';
 import { colourCells, createCellColours, stateColours, type CellColours } from '../../engine/stack/appearance.ts';
 import { CellMapBuilder, type PlacedSpans } from '../../engine/stack/cell-map.ts';
 import { stackLayers } from '../../engine/stack/layers.ts';
@@ -7,7 +8,10 @@ import { SpanCache } from '../../engine/stack/screen-spans.ts';
 import type { CellMap, Pull, Stack } from '../../engine/stack/types.ts';
 import { paintView, ViewCache } from '../../engine/stack/view.ts';
 import type { Studio } from '../../engine/studio/studio.ts';
-import type { Picture, PlaceRequest, SheetRequest, ViewRequest } from '../api/picture-api.ts';
+import type { DifferenceRequest, DifferenceResult, Picture, PlaceRequest, SheetRequest, ViewRequest } from '../api/picture-api.ts';
+
+/** Of the two lines round what differs: one of them shows on any ground. */
+const [LIGHT, DARK] = [0xffffffff, 0xff181b1d];
 
 /** A studio in a worker, with what was worked out for its pictures. */
 export class StudioPictures {
@@ -66,6 +70,16 @@ export class StudioPictures {
       colourCells(map, stackLayers({ pulls }, this.studio, base), this.studio.paper.reflectance, this.colours, relative);
       return this.paint(map, this.colours);
     });
+  }
+
+  /** Where two orders of the same pulls differ, and lines round it. */
+  difference({ pulls, other, minDeltaE, heightPx }: DifferenceRequest): DifferenceResult {
+    const map = this.map({ pulls }, heightPx);
+    const { places, cells } = differentPlaces(map, this.studio, [pulls, other], minDeltaE);
+    const widthPx = columnsOf(this.studio, heightPx);
+    const linePx = Math.max(2, Math.round(heightPx / 260));
+    const pixels = outlineCells(map, cells, { widthPx, linePx, inner: LIGHT, outer: DARK });
+    return { places, outline: { widthPx, heightPx: map.rows, pixels } };
   }
 
   /** The map of a stack on the whole sheet; valid until the next is built. */
