@@ -108,6 +108,8 @@ export const ROOMS = [
     address: '#lesson',
     help: 'How the order of pulls changes a print',
     keys: [
+      ['Space bar', 'one pull more on the sheet; with Shift, one fewer'],
+      ['Alt and up or down, on a pull', 'pull it later or earlier'],
       ['Tab, on the sheet', 'to the next shape'],
       ['Arrows, on a shape', 'move it by 5 mm; with Shift, by 50 mm'],
       ['Arrows, in the graph', 'to the next pull or overlap; Enter chooses the pull'],

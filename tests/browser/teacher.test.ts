@@ -15,6 +15,7 @@ describe('the teacher', () => {
   it('should show the orders of four pulls, and merge pictures by moving a shape away', async () => {
     const { page, context, errors } = await openPage(studio);
     await page.goto(`${studio.url}#lesson`);
+    await page.getByText('Pulls of this lesson').click();
     const chosen = page.getByRole('list', { name: /Pulls of the stack/ }).getByRole('checkbox', { checked: true });
     await expect.poll(() => chosen.count()).toBe(4);
     const headline = page.getByRole('heading', { name: /24 orders, \d+ different prints?/ });
@@ -30,6 +31,45 @@ describe('the teacher', () => {
     await right.fill('500');
     await right.press('Enter');
     await expect.poll(pictures, { timeout: 30_000 }).toBeLessThan(before);
+    await page.getByRole('button', { name: 'Put back' }).click();
+    await expect.poll(pictures, { timeout: 30_000 }).toBe(before);
+
+    // The space bar lays one pull more; what lies on the sheet is said as well.
+    const said = page.locator('ps-lesson-board').getByRole('status');
+    const saysOf = async (words: RegExp): Promise<void> =>
+      expect.poll(() => said.allTextContents().then((all) => all.join(' '))).toMatch(words);
+    await page.getByRole('heading', { name: /Why they are/ }).click();
+    await page.keyboard.press('Space');
+    await saysOf(/Bare paper/);
+    await page.keyboard.press('Space');
+    await page.keyboard.press('Space');
+    await saysOf(/2 of 4: Rope coil, Weed/);
+    await page.keyboard.press('Space');
+    await page.keyboard.press('Space');
+    await saysOf(/Picture 1 of \d+/);
+
+    // Another order by keys, and the two prints compared, with the place where they differ.
+    await page
+      .getByRole('list', { name: 'The pulls, last down first' })
+      .getByRole('button', { name: /^1 ?Great rib/ })
+      .focus();
+    await page.keyboard.press('Alt+ArrowUp');
+    await saysOf(/Picture [2-9]\d* of/);
+    await page.getByRole('button', { name: 'Compare picture 1 with the one shown' }).click();
+    await saysOf(/Where 1 and 2 lie: [\d,]+ mm², ΔE \d/);
+    await page.getByRole('button', { name: 'Stop comparing' }).click();
+
+    // Inks that only absorb fall together: with all inks made clear, no order shows.
+    for (const name of ['Great rib', 'Rope coil', 'Fenders', 'Sounding leads']) {
+      await page
+        .getByRole('list', { name: 'The pulls, last down first' })
+        .getByRole('button', { name: new RegExp(`^\\d ?${name}`) })
+        .click();
+      const slider = page.getByRole('slider', { name: /clearer to the left/ });
+      await slider.focus();
+      await page.keyboard.press('Home');
+    }
+    await expect.poll(() => page.getByRole('heading', { name: '24 orders, 1 different print' }).count(), { timeout: 30_000 }).toBe(1);
     await page.getByRole('button', { name: 'Put back' }).click();
     await expect.poll(pictures, { timeout: 30_000 }).toBe(before);
 

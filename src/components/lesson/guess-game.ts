@@ -8,9 +8,9 @@ import { controls } from '../ui/controls-style.ts';
 import '../ui/kit/ink-chip.ts';
 import '../ui/print/picture-view.ts';
 import { Work } from '../ui/work.ts';
+import type { LessonAnswer } from './board/lesson-run.ts';
+import { chipStyles, orderChips, pullChip } from './board/order-chips.ts';
 import { guessGameStyle } from './guess-game-style.ts';
-import type { LessonAnswer } from './lesson-run.ts';
-import { chipStyles, orderChips, pullChip } from './order-chips.ts';
 
 const ROWS = 900;
 

@@ -9,7 +9,7 @@ import '../ui/kit/ink-chip.ts';
 import { controls } from '../ui/controls-style.ts';
 import { cardList } from '../ui/layout-style.ts';
 import { screenGlyph } from '../ui/print/screen-outline.ts';
-import { chipStyles, pullChip } from './order-chips.ts';
+import { chipStyles, pullChip } from './board/order-chips.ts';
 
 /**
  * Tickets of the Bench's pulls, in stack order, to tick.

@@ -21,7 +21,7 @@ export class PictureView extends LitElement {
       display: block;
       width: 100%;
       height: auto;
-      background: var(--sheet);
+      background: var(--picture-ground, var(--sheet));
     }
   `;
 

@@ -77,33 +77,35 @@ export function outlineCells(
   paintThumbnail(map, { cells: map.cells, packed, linear, outside: new Uint8Array(map.cells) }, widthPx, pixels);
   const words = new Uint32Array(pixels.buffer);
   // White on black: a pixel counts that is covered by a fifth, whatever its code is.
-  const near = Uint8Array.from(words, (word) => ((word & 255) > 127 ? 1 : 0));
-  let reached = near;
-  for (let ring = 1; ring <= 2 * linePx; ring++) reached = grown(reached, widthPx, ring + 1);
-  for (let i = 0; i < words.length; i++) {
-    const ring = num(reached, i);
-    words[i] = ring <= 1 ? 0 : ring <= linePx + 1 ? inner : outer;
+  const reached = Uint8Array.from(words, (word) => ((word & 255) > 127 ? 1 : 0));
+  words.fill(0);
+  let edge: number[] = [];
+  reached.forEach((mark, at) => {
+    if (mark === 1) edge.push(at);
+  });
+  for (let ring = 0; ring < 2 * linePx; ring++) {
+    edge = grow(reached, edge, widthPx);
+    for (const at of edge) words[at] = ring < linePx ? inner : outer;
   }
   return pixels;
 }
 
-/** Marks what has a marked neighbour, across a corner too. */
-function grown(marks: Uint8Array, width: number, mark: number): Uint8Array<ArrayBuffer> {
-  const out = Uint8Array.from(marks);
+/** Marks the neighbours of pixels, across a corner too. @returns those that were not marked before */
+function grow(marks: Uint8Array, from: readonly number[], width: number): number[] {
   const rows = marks.length / width;
-  for (let row = 0; row < rows; row++) {
-    for (let column = 0; column < width; column++) {
-      const at = row * width + column;
-      if (num(marks, at) !== 0) continue;
-      for (const [dx, dy] of NEIGHBOURS) {
-        const [x, y] = [column + dx, row + dy];
-        if (x < 0 || y < 0 || x >= width || y >= rows || num(marks, y * width + x) === 0) continue;
-        out[at] = mark;
-        break;
-      }
+  const fresh: number[] = [];
+  for (const at of from) {
+    const column = at % width;
+    const row = (at - column) / width;
+    for (const [dx, dy] of NEIGHBOURS) {
+      const [x, y] = [column + dx, row + dy];
+      const next = y * width + x;
+      if (x < 0 || y < 0 || x >= width || y >= rows || num(marks, next) !== 0) continue;
+      marks[next] = 1;
+      fresh.push(next);
     }
   }
-  return out;
+  return fresh;
 }
 
 const NEIGHBOURS: readonly (readonly [number, number])[] = [[-1, 0], [1, 0], [0, -1], [0, 1], [-1, -1], [1, -1], [-1, 1], [1, 1]]; // oxfmt-ignore

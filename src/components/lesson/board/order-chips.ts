@@ -1,8 +1,8 @@
 import { css, html, type TemplateResult } from 'lit';
-import { entryAt } from '../../engine/base/at.ts';
-import type { Pull } from '../../engine/stack/types.ts';
-import type { Studio } from '../../engine/studio/studio.ts';
-import { inkHexes, writingOn } from '../ui/kit/ink-chip.ts';
+import { entryAt } from '../../../engine/base/at.ts';
+import type { Pull } from '../../../engine/stack/types.ts';
+import type { Studio } from '../../../engine/studio/studio.ts';
+import { inkHexes, writingOn } from '../../ui/kit/ink-chip.ts';
 import { orderWords } from './lesson-words.ts';
 
 export const chipStyles = css`

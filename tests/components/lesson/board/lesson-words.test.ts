@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { countWords, orderWords, reasonLines } from '../../../src/components/lesson/lesson-words.ts';
-import type { PairOrder, PairReason } from '../../../src/engine/order/groups/pair-reasons.ts';
+import { countWords, orderWords, reasonLines } from '../../../../src/components/lesson/board/lesson-words.ts';
+import type { PairOrder, PairReason } from '../../../../src/engine/order/groups/pair-reasons.ts';
 
 const pair = (a: number, b: number, reason: PairReason, more: Partial<PairOrder> = {}): PairOrder => ({
   a,

@@ -1,15 +1,15 @@
 import { css, html, LitElement, nothing, svg } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { num } from '../../engine/base/at.ts';
-import { toOffsetGrid } from '../../engine/base/units.ts';
-import type { Pull } from '../../engine/stack/types.ts';
-import type { Studio } from '../../engine/studio/studio.ts';
-import type { Picture } from '../../workers/api/picture-api.ts';
-import '../ui/print/picture-view.ts';
-import { controls } from '../ui/controls-style.ts';
-import { holdPage } from '../ui/hold-page.ts';
-import { pathOf, restOutline } from '../ui/print/screen-outline.ts';
-import { mmText, screenWords } from '../ui/words.ts';
+import { num } from '../../../engine/base/at.ts';
+import { toOffsetGrid } from '../../../engine/base/units.ts';
+import type { Pull } from '../../../engine/stack/types.ts';
+import type { Studio } from '../../../engine/studio/studio.ts';
+import type { Picture } from '../../../workers/api/picture-api.ts';
+import '../../ui/print/picture-view.ts';
+import { controls } from '../../ui/controls-style.ts';
+import { holdPage } from '../../ui/hold-page.ts';
+import { pathOf, restOutline } from '../../ui/print/screen-outline.ts';
+import { mmText, screenWords } from '../../ui/words.ts';
 
 /** Where a pull was moved to: how far it lies from where it was drawn. */
 export interface PullOffset {
@@ -68,6 +68,10 @@ export class LessonSheet extends LitElement {
         stroke-width: 2.5px;
         vector-effect: non-scaling-stroke;
       }
+      /* The chosen shape's line is there while one is at it, and does not lie on the print else. */
+      .sheet:not(:hover, :focus-within) path.line:not(.dragged) {
+        visibility: hidden;
+      }
       path.halo {
         stroke: var(--white);
         stroke-width: 4.5px;
@@ -76,6 +80,19 @@ export class LessonSheet extends LitElement {
       path.edge {
         stroke: var(--on-stock);
         stroke-dasharray: 6 4;
+      }
+      .outline {
+        position: absolute;
+        inset: 0;
+        --picture-ground: transparent;
+        pointer-events: none;
+      }
+      path.bare {
+        pointer-events: none;
+        fill: none;
+        stroke: var(--on-stock);
+        stroke-width: 1.5px;
+        vector-effect: non-scaling-stroke;
       }
       path.hit.dragged {
         cursor: grabbing;
@@ -89,6 +106,12 @@ export class LessonSheet extends LitElement {
   @property({ attribute: false }) picture: Picture | null = null;
   @property({ attribute: false }) selected: string | null = null;
   @property() label = '';
+  /** Lines round what differs from another print; null for none. */
+  @property({ attribute: false }) outline: Picture | null = null;
+  /** Whether the print is hidden and only its outlines show. */
+  @property({ type: Boolean }) covered = false;
+  /** Whether the shapes stay where they are. */
+  @property({ type: Boolean }) fixed = false;
   @state() private drag: { pull: string; pointer: number; x: number; y: number; dxMm: number; dyMm: number; moved: boolean } | null = null;
 
   /** Whether the shape under the finger was chosen before: on another one a finger may want to scroll. */
@@ -107,6 +130,10 @@ export class LessonSheet extends LitElement {
 
   private onDown(event: PointerEvent, pull: Pull): void {
     if (event.button !== 0) return;
+    if (this.fixed) {
+      this.tell('pull-select', pull.id);
+      return;
+    }
     this.holds = pull.id === this.selected;
     this.tell('pull-select', pull.id);
     (event.currentTarget as Element).setPointerCapture(event.pointerId);
@@ -148,8 +175,8 @@ export class LessonSheet extends LitElement {
 
   private onKey(event: KeyboardEvent, pull: Pull): void {
     const way = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] }[event.key];
-    if (event.key === 'Enter' || event.key === ' ') this.tell('pull-select', pull.id);
-    else if (way !== undefined && !event.ctrlKey && !event.metaKey && !event.altKey) {
+    if (event.key === 'Enter') this.tell('pull-select', pull.id);
+    else if (way !== undefined && !this.fixed && !event.ctrlKey && !event.metaKey && !event.altKey) {
       const step = event.shiftKey ? 10 * STEP_MM : STEP_MM;
       this.tell('pull-select', pull.id);
       this.moveTo(pull, pull.dxMm + num(way, 0) * step, pull.dyMm + num(way, 1) * step);
@@ -157,7 +184,7 @@ export class LessonSheet extends LitElement {
     event.preventDefault();
   }
 
-  private outline(pull: Pull): { path: string; rule: string; transform: string } | null {
+  private outlineOf(pull: Pull): { path: string; rule: string; transform: string } | null {
     const screen = this.studio.screens.find((entry) => entry.id === pull.screen);
     if (screen === undefined) return null;
     const outline = restOutline(screen, this.studio.shapes);
@@ -174,15 +201,23 @@ export class LessonSheet extends LitElement {
     };
   }
 
+  private bareLine(pull: Pull) {
+    const outline = this.outlineOf(pull);
+    return outline === null ? nothing : svg`<path class="bare" d=${outline.path} transform=${outline.transform} />`;
+  }
+
   override render() {
     const { widthMm, heightMm } = this.studio.paper;
     const chosen = this.pulls.find((pull) => pull.id === this.selected);
-    const line = chosen === undefined ? null : this.outline(chosen);
+    const held = this.drag === null ? '' : 'dragged';
+    const line = chosen === undefined ? null : this.outlineOf(chosen);
     return html`<div class="sheet" style="aspect-ratio: ${widthMm} / ${heightMm}">
-      <ps-picture .picture=${this.picture} label=${this.label}></ps-picture>
-      <svg viewBox="0 0 ${widthMm} ${heightMm}" role="group" aria-label="Shapes to move">
+      ${this.covered ? nothing : html`<ps-picture .picture=${this.picture} label=${this.label}></ps-picture>`}
+      ${this.outline === null ? nothing : html`<ps-picture class="outline" aria-hidden="true" .picture=${this.outline}></ps-picture>`}
+      <svg viewBox="0 0 ${widthMm} ${heightMm}" role="group" aria-label=${this.fixed ? 'Shapes' : 'Shapes to move'}>
+        ${this.covered ? this.pulls.map((pull) => this.bareLine(pull)) : nothing}
         ${this.pulls.map((pull, index) => {
-          const outline = this.outline(pull);
+          const outline = this.outlineOf(pull);
           if (outline === null) return nothing;
           return svg`<path
             class="hit ${pull.id === this.selected ? 'chosen' : ''} ${this.drag?.pull === pull.id ? 'dragged' : ''}"
@@ -206,8 +241,8 @@ export class LessonSheet extends LitElement {
         ${
           line === null
             ? nothing
-            : svg`<path class="line halo" d=${line.path} transform=${line.transform} />
-              <path class="line edge" d=${line.path} transform=${line.transform} />`
+            : svg`<path class="line halo ${held}" d=${line.path} transform=${line.transform} />
+              <path class="line edge ${held}" d=${line.path} transform=${line.transform} />`
         }
       </svg>
     </div>`;

@@ -1,7 +1,7 @@
 import { css, html, LitElement } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { LESSON_AREA_MM2 } from '../../engine/base/limits.ts';
-import { controls } from '../ui/controls-style.ts';
+import { LESSON_AREA_MM2 } from '../../../engine/base/limits.ts';
+import { controls } from '../../ui/controls-style.ts';
 
 /** From where on two prints of a lesson are two pictures. */
 export interface LessonLimits {

@@ -1,6 +1,9 @@
-import type { PairOrder, PairReason } from '../../engine/order/groups/pair-reasons.ts';
-import type { LessonResult } from '../../workers/api/picture-api.ts';
-import { counted } from '../ui/words.ts';
+import type { PairOrder, PairReason } from '../../../engine/order/groups/pair-reasons.ts';
+import type { DifferentPlace } from '../../../engine/order/groups/where-different.ts';
+import type { Pull } from '../../../engine/stack/types.ts';
+import type { Studio } from '../../../engine/studio/studio.ts';
+import type { LessonResult } from '../../../workers/api/picture-api.ts';
+import { counted } from '../../ui/words.ts';
 import type { LessonQuestion } from './lesson-run.ts';
 
 /** '24 orders, 6 different prints'. */
@@ -62,10 +65,44 @@ function reasonWords({ reason, areaMm2, shownMm2, deltaE, hiddenUnder }: PairOrd
 }
 
 function areaWords(areaMm2: number): string {
-  return `${areaMm2 < 10 ? areaMm2.toFixed(1) : Math.round(areaMm2)} mm²`;
+  return `${areaMm2 < 10 ? areaMm2.toFixed(1) : Math.round(areaMm2).toLocaleString('en')} mm²`;
 }
 
 /** '1 under 3 under 2'. */
 export function orderWords(order: readonly number[]): string {
   return order.map((pull) => pull + 1).join(' under ');
+}
+
+/** 'as it is', '40 % clearer', 'opaque'. @param opacity −1 to 1 */
+export function opacityWords(opacity: number): string {
+  const percent = Math.round(Math.abs(opacity) * 100);
+  if (percent === 0) return 'as it is';
+  if (percent === 100) return opacity < 0 ? 'clear' : 'opaque';
+  return `${percent} % ${opacity < 0 ? 'clearer' : 'more opaque'}`;
+}
+
+/** 'Where 1 and 2 lie: 4,210 mm², ΔE 8.2'. @param pulls in the order of the lesson */
+export function placeWords(place: DifferentPlace, pulls: readonly Pull[]): string {
+  const numbers = place.pulls.map((id) => pulls.findIndex((pull) => pull.id === id) + 1).sort((a, b) => a - b);
+  const named = numbers.length < 2 ? numbers.join('') : `${numbers.slice(0, -1).join(', ')} and ${numbers.at(-1)}`;
+  return `Where ${named} lie: ${areaWords(place.areaMm2)}, ΔE ${place.deltaE.toFixed(1)}`;
+}
+
+/**
+ * What lies on the sheet while a print is built: 'Bare paper', '2 of 4: Rope coil, weed'.
+ * @param down the pulls, first down first
+ * @param built how many of them lie there
+ */
+export function builtWords(down: readonly Pull[], built: number, studio: Studio): string {
+  const last = down[built - 1];
+  if (last === undefined) return 'Bare paper';
+  const screen = studio.screens.find(({ id }) => id === last.screen)?.name ?? 'a screen that is gone';
+  const ink = studio.inks.find(({ id }) => id === last.ink)?.name ?? 'an ink that is gone';
+  return `${built} of ${down.length}: ${screen}, ${ink}`;
+}
+
+/** 'Picture 3 of 12, printed by 2 orders'. */
+export function pictureWords(result: Pick<LessonResult, 'groups' | 'count'>, picture: number): string {
+  const orders = result.groups[picture]?.length ?? 0;
+  return `Picture ${picture + 1} of ${result.count}, printed by ${counted(orders, 'order')}`;
 }

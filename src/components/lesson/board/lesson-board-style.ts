@@ -1,0 +1,80 @@
+import { css } from 'lit';
+
+export const lessonBoardStyle = css`
+  :host {
+    display: grid;
+    grid-template-columns: minmax(230px, 290px) minmax(0, auto) minmax(290px, 1fr);
+    gap: var(--space-9);
+    align-items: start;
+  }
+  .pile {
+    display: grid;
+    gap: var(--space-7);
+  }
+  .print {
+    display: grid;
+    gap: var(--space-5);
+    position: sticky;
+    top: var(--space-6);
+    width: min(46vw, calc((100dvh - 215px) * var(--sheet-aspect, 0.737)));
+    min-width: min(100%, 300px);
+  }
+  .print.comparing {
+    width: min(46vw, calc((100dvh - 345px) * var(--sheet-aspect, 0.737)));
+  }
+  .build {
+    display: flex;
+    align-items: center;
+    gap: var(--space-5);
+  }
+  .build p {
+    flex: 1;
+    min-width: 0;
+    text-align: center;
+    font-weight: 600;
+  }
+  .build button {
+    min-width: 44px;
+    font-size: var(--type-head);
+    line-height: 1;
+  }
+  .pictures {
+    min-width: 0;
+  }
+  .behind {
+    opacity: 0.6;
+  }
+  ps-progress {
+    margin-bottom: var(--space-5);
+  }
+  @media (max-width: 1100px) {
+    :host {
+      grid-template-columns: minmax(210px, 260px) minmax(0, 1fr);
+    }
+    .print {
+      width: min(100%, calc((100dvh - 215px) * var(--sheet-aspect, 0.737)));
+    }
+    .pictures {
+      grid-column: 1 / -1;
+    }
+  }
+  @media (max-width: 700px) {
+    :host {
+      grid-template-columns: minmax(0, 1fr);
+      gap: var(--space-7);
+    }
+    .print,
+    .print.comparing {
+      order: -2;
+      position: static;
+      width: 100%;
+    }
+    ps-lesson-sheet {
+      justify-self: center;
+      width: min(100%, 40dvh * var(--sheet-aspect, 0.737));
+    }
+    .pictures {
+      order: -1;
+    }
+  }
+`;
