@@ -157,11 +157,11 @@ export class PressVisit implements ReactiveController {
   /** Plans what is left around what is done; going on as before is the least it gives, and one undo goes back to that. */
   findRest(longer = 0): void {
     this.ask(false);
-    const { recipes, sheets } = this.log;
+    const { recipes, sheets, test } = this.log;
     // The visit stays what it was begun as: changed recipes are for the next one.
     const { input, plan } = defined(this.run.made);
     const now = visitNow(this.log.events, Date.now(), localTime);
-    this.better({ ...input, atHand: plan, longer, rest: { recipes, sheets, now } });
+    this.better({ ...input, atHand: plan, longer, rest: { recipes, sheets, now, ...(test === null ? {} : { test }) } });
   }
 
   /** Goes on looking from the best order so far. */

@@ -47,6 +47,11 @@ export function eventWords(event: LogEvent, recipe: Recipe): string {
       return event.note === '' ? 'Kept as it came' : `Kept as it came: ${event.note}`;
     case 'placed':
       return event.box === '' ? 'Taken out of its box' : `Put in ${event.box}`;
+    case 'tested':
+      return `Tried as on sheet ${event.of}`;
+    case 'set-up':
+    case 'weighed':
+      return `Said of screen ${event.screen.number} in ${event.ink}`;
     case 'undone':
       return 'Undone';
   }

@@ -1,4 +1,4 @@
-import type { InkNeed } from '../../engine/visit/visit.ts';
+import type { InkNeed, PressPlan } from '../../engine/visit/visit.ts';
 import { gramsText } from './plan-words.ts';
 
 /** Where the grams come from, since most of it is from memory. */
@@ -11,7 +11,20 @@ export const OVERS_NOTE =
 
 /** What the one test sheet of a visit is for. */
 export const TEST_SHEET_NOTE =
-  'Prints of which there is one have no over: each set-up is first pulled once on a test sheet, the same for the whole visit.';
+  'Prints of which there is one have no over: each set-up is first pulled once on a test sheet, the same for the whole visit, with a number behind all others. It takes time, ink and a place in the racks, but nobody waits for it: where it is still wet, pull on a clear film laid over it.';
+
+/** 'Test sheet 31 for all set-ups'; without a number in an order kept from before it had one. */
+export function testSheetName(plan: Pick<PressPlan, 'testNumber'>): string {
+  return `Test sheet ${plan.testNumber === undefined ? '' : `${plan.testNumber} `}for all set-ups`;
+}
+
+/** 'First on test sheet 31.'; '' where the set-up has none. */
+export function testFirstWords(plan: Pick<PressPlan, 'testNumber' | 'cards'>, at: number): string {
+  const test = plan.cards[at]?.test;
+  return test === undefined || plan.testNumber === undefined
+    ? ''
+    : `First the pull of sheet ${test.sheet} on test sheet ${plan.testNumber}.`;
+}
 
 /** 'sheets 24 g, proofs 1.2 g, left behind 115 g, safety 14 g'; '' for an order kept from before they were told apart. */
 export function inkSplit(need: Partial<InkNeed>): string {

@@ -93,7 +93,7 @@ export function sheetAsPulled(
     if (event.kind === 'spoiled' || event.kind === 'replaced') state.spoiled = true;
     else if (event.kind === 'kept' || event.kind === 'lucky') state.kept = state.lucky = true;
     else if (event.kind === 'placed') state.box = event.box;
-    else print(state, recipe, event);
+    else if (event.kind === 'pulled' || event.kind === 'otherwise') print(state, recipe, event);
   }
   // Pulls out of turn can show as much as a wrong ink; free swaps, which a pull order makes, do not.
   state.otherwise ||= outOfTurn(recipe, state.done, pairs).length > 0;

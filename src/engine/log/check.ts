@@ -47,6 +47,11 @@ class SheetReader {
   }
 
   event(event: LogEvent): void {
+    if (event.sheet === 0) return;
+    if (event.sheet === this.head.test) {
+      this.tested(event);
+      return;
+    }
     const recipe = this.sheets.get(event.sheet);
     if (recipe === undefined) {
       this.fault(
@@ -72,6 +77,16 @@ class SheetReader {
       );
     }
     if (event.kind === 'pulled' || event.kind === 'otherwise') this.pulls(event, recipe);
+  }
+
+  /** The test sheet has no recipe: it may carry a pull of any. */
+  private tested(event: LogEvent): void {
+    if (event.kind !== 'tested' || this.sheets.get(event.of)?.pulls.some(({ id }) => id === event.pull) === true) return;
+    this.fault(
+      event,
+      'log.pull',
+      `Test sheet ${event.sheet} is said to be pulled with "${event.pull}" of sheet ${event.of}, which has no such pull; undo the entry.`,
+    );
   }
 
   private pulls(event: Printed, recipe: Recipe): void {

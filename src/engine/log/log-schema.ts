@@ -11,6 +11,22 @@ const head = { id, atMs: time, device: id, sheet: z.int().min(1).max(100_000) };
 const pulls = z.array(id).min(1).max(MOST_PULLS);
 const offset = z.number().min(-100).max(100);
 
+const ofSetUp = {
+  ...head,
+  sheet: z.literal(0),
+  screen: z.object({ number: z.number(), name: z.string().max(LONGEST_NAME) }),
+  ink: z.string().max(LONGEST_NAME),
+};
+
+/** What is said of a screen on the press. */
+const settingSchema = z.object({
+  snapOffMm: z.number().min(0).max(50).optional(),
+  shoreA: z.number().min(0).max(100).optional(),
+  profile: z.string().max(200).optional(),
+  angleDeg: z.number().min(0).max(90).optional(),
+  registerMm: z.number().min(0).max(100).optional(),
+});
+
 /** One event of a log. */
 export const eventSchema = z.discriminatedUnion('kind', [
   z.object({ ...head, kind: z.literal('pulled'), pulls }),
@@ -30,7 +46,15 @@ export const eventSchema = z.discriminatedUnion('kind', [
   z.object({ ...head, kind: z.literal('replaced'), by: head.sheet, note }),
   z.object({ ...head, kind: z.literal(['kept', 'lucky']), note }),
   z.object({ ...head, kind: z.literal('placed'), box: z.string().max(200) }),
-  z.object({ ...head, kind: z.literal('undone'), event: id }),
+  z.object({ ...head, kind: z.literal('tested'), of: head.sheet, pull: id }),
+  z.object({ ...ofSetUp, kind: z.literal('set-up'), how: settingSchema, note }),
+  z.object({
+    ...ofSetUp,
+    kind: z.literal('weighed'),
+    grams: z.number().min(0).max(100_000),
+    on: z.array(z.tuple([head.sheet, id])).max(MOST_SHEETS * MOST_PULLS),
+  }),
+  z.object({ ...head, sheet: z.int().min(0).max(100_000), kind: z.literal('undone'), event: id }),
 ]);
 
 /** What a visit prints. */
@@ -45,6 +69,7 @@ export const headSchema = z
       .array(z.object({ number: z.int().min(1).max(100_000), recipe: z.int().min(0), use: z.enum(['good', 'over', 'proof']).optional() }))
       .min(1)
       .max(MOST_SHEETS),
+    test: z.int().min(1).max(100_000).optional(),
   })
   .refine((visit) => visit.sheets.every((sheet) => sheet.recipe < visit.recipes.length), 'a visit whose sheets name its recipes');
 

@@ -1,6 +1,7 @@
 import type { Recipe } from '../recipe/types.ts';
 import type { VisitInput } from '../visit/visit.ts';
 import type { SheetAsPulled } from './as-pulled.ts';
+import type { TestSheet } from './test-sheet.ts';
 
 /** The moment at which what is left is planned. */
 export interface VisitNow {
@@ -22,6 +23,8 @@ export interface RestInput extends VisitInput {
     /** Of `recipesAsPulled`. */
     recipes: readonly Recipe[];
     sheets: readonly RestSheet[];
+    /** The test sheet and what was tried on it; absent = none yet. */
+    test?: TestSheet | undefined;
     /** When it is planned; absent = on the first morning, with everything dry. */
     now?: VisitNow;
   };

@@ -39,6 +39,17 @@ function pulledOn(sheet: RestSheet, { rest, press }: RestInput, now: VisitNow): 
   });
 }
 
+/** What was tried on the test sheet, as `pulledOn` gives it. */
+function testFilms({ rest, press }: RestInput, now: VisitNow): FilmOfRecipe[] {
+  const clockNow = clockMinute(now, wholeFigures(press).dayStartMinute);
+  return (rest.test?.tried ?? []).flatMap(({ event, recipe, pull }): FilmOfRecipe[] => {
+    const ink = entryAt(rest.recipes, recipe).inks.find((each) => each.id === pull.ink);
+    if (ink === undefined) return [];
+    const atMinute = Math.min(clockNow, clockNow + (event.atMs - now.atMs) / 60_000);
+    return [{ recipe, pull, ink: ink.name, atMinute, dryMinute: atMinute + ink.dryMinutes, stackMinute: atMinute + stackMinutesOf(ink) }];
+  });
+}
+
 function clockMinute({ day, minuteOfDay }: VisitNow, dayStartMinute: number): number {
   return (day - 1) * DAY_MINUTES + minuteOfDay - dayStartMinute;
 }
@@ -114,6 +125,7 @@ export function restStart(
   const { dayStartMinute } = wholeFigures(input.press);
   const dayBegins = (now.day - 1) * DAY_MINUTES;
   const minute = Math.max(dayBegins, clockMinute(now, dayStartMinute));
+  const tests = testFilms(input, now);
   const bySheet = new Map(sheets.map((sheet) => [sheet.number, pulledOn(sheet, input, now)]));
   const drying = new DryingLookup(recipes, minute);
   const racked = (number: number): number => Math.max(0, ...defined(bySheet.get(number)).map(({ stackMinute }) => stackMinute));
@@ -121,7 +133,8 @@ export function restStart(
   const here = new Set(visit.sheets.map((sheet) => sheet.number));
   const others = sheets.filter((sheet) => !here.has(sheet.number)).map((sheet) => racked(sheet.number));
 
-  const done = sheets.flatMap(({ number, recipe }) => defined(bySheet.get(number)).map((film) => ({ ...film, recipe })));
+  const printed = sheets.flatMap(({ number, recipe }) => defined(bySheet.get(number)).map((film) => ({ ...film, recipe })));
+  const done = [...printed, ...tests];
   const nameOf = namesOf(done, visit, recipes);
   const last = done.filter(({ atMinute }) => atMinute >= dayBegins).sort((one, other) => other.atMinute - one.atMinute)[0];
   return {
@@ -130,6 +143,7 @@ export function restStart(
       drying.readyOf(defined(recipeOf.get(number)), defined(bySheet.get(number)), leftOf.get(number) ?? []),
     ),
     stackAt: [...visit.sheets.map(({ number }) => racked(number)), ...others],
+    testStackAt: Math.max(0, ...tests.map(({ stackMinute }) => stackMinute)),
     mixed: [...new Set(done.map((film) => nameOf(film).ink))],
     ...(last === undefined ? {} : { onPress: nameOf(last) }),
   };

@@ -4,6 +4,7 @@ import type { TimelineStart } from '../pullorder/timeline/start-state.ts';
 import type { Recipe } from '../recipe/types.ts';
 import type { Pull } from '../stack/types.ts';
 import type { PullFinder } from '../visit/problem/order-at-hand.ts';
+import type { TestPull } from '../visit/set-up-cards.ts';
 import type { VisitProblem, VisitSheet } from '../visit/visit-problem.ts';
 import { momentOf } from '../visit/visit-times.ts';
 import { type Moment, type PressPlan, planVisit } from '../visit/visit.ts';
@@ -66,6 +67,7 @@ function inWordsOfVisit(plan: PressPlan, groups: readonly Group[], recipes: read
     })),
     cards: plan.cards.map((card) => ({
       ...card,
+      ...(card.test === undefined ? {} : { test: wholeTest(card.test, groups) }),
       states: card.states.map((state) => {
         const { recipe, pulls, left } = entryAt(groups, state.recipe);
         return {
@@ -78,6 +80,11 @@ function inWordsOfVisit(plan: PressPlan, groups: readonly Group[], recipes: read
       }),
     })),
   };
+}
+
+function wholeTest({ recipe: g, at, sheet }: TestPull, groups: readonly Group[]): TestPull {
+  const { recipe, left } = entryAt(groups, g);
+  return { recipe, at: num(left, at), sheet };
 }
 
 /**
@@ -101,12 +108,14 @@ export function* planRest(input: RestInput, budgetMs: number): Generator<RestPla
     return { recipe: rest, sheets: sheets.length, numbered: sheets, whole: { recipe: whole, left, sheets: all } };
   });
   const { rest, ...visit } = input;
+  const behind = 1 + Math.max(...rest.sheets.map(({ number }) => number));
+  const testSheet = rest.test?.number ?? (input.testSheet === true ? behind : input.testSheet);
   const leftOf = new Map(runs.flatMap(({ recipe, numbered }) => numbered.map(({ number }) => [number, recipe.pulls] as const)));
   let start: TimelineStart | undefined;
   const startOf = (problem: VisitProblem): TimelineStart =>
     (start = rest.now === undefined ? {} : restStart(input, rest.now, problem, leftOf));
   const find = (problem: VisitProblem): PullFinder => leftFinder(problem, groups);
-  for (const plan of planVisit({ ...visit, runs }, budgetMs, { startOf, find })) {
+  for (const plan of planVisit({ ...visit, testSheet, runs }, budgetMs, { startOf, find })) {
     const made = inWordsOfVisit(plan, groups, rest.recipes);
     yield rest.now === undefined ? made : { ...made, begins: beginsOf(made, defined(start)) };
   }

@@ -16,6 +16,8 @@ export interface VisitHead {
   recipes: Recipe[];
   /** All sheets, also those that are spoiled later. */
   sheets: LoggedSheet[];
+  /** Number of the sheet on which each set-up is tried; absent = none, and in logs from before it had a number. */
+  test?: number | undefined;
 }
 
 /** A numbered sheet and the recipe that it was to become. */
@@ -48,8 +50,31 @@ export interface Deviation {
   dyMm: number;
 }
 
+/** How a screen stood on the press, for its next set-up; what nobody said is absent. */
+export interface PressSetting {
+  /** Between mesh and paper, mm. */
+  snapOffMm?: number | undefined;
+  /** Hardness of the squeegee, Shore A (ISO 48-4). */
+  shoreA?: number | undefined;
+  /** Profile of its edge: square, rounded, bevelled. */
+  profile?: string | undefined;
+  /** Between squeegee and mesh, degrees. */
+  angleDeg?: number | undefined;
+  /** How near to its place the print came to lie at the worst, mm. */
+  registerMm?: number | undefined;
+}
+
+/** A screen, by the number and name on its frame. */
+interface ScreenNamed {
+  number: number;
+  name: string;
+}
+
 /** One thing that happened to one sheet. Events are only ever added; 'undone' takes one back. */
-export type LogEvent = EventHead & { sheet: number } & (
+export type LogEvent = EventHead & {
+  /** By number; 0 for what is said of a set-up. */
+  sheet: number;
+} & (
     | { kind: 'pulled'; /** Ids of the recipe's pulls that were printed. */ pulls: string[] }
     | { kind: 'otherwise'; pulls: string[]; how: Deviation; note: string }
     | { kind: 'spoiled'; note: string }
@@ -57,6 +82,17 @@ export type LogEvent = EventHead & { sheet: number } & (
     | { kind: 'kept'; /** Why the sheet is kept as it came, though it is not as planned. */ note: string }
     | { kind: 'lucky'; /** As 'kept', in logs of before: read, never written. */ note: string }
     | { kind: 'placed'; /** Box or drawer in which the sheet lies. */ box: string }
+    | { kind: 'tested'; /** Number of the sheet whose pull was tried on this one. */ of: number; /** Id of the pull. */ pull: string }
+    | { kind: 'set-up'; screen: ScreenNamed; /** Its name. */ ink: string; how: PressSetting; note: string }
+    | {
+        kind: 'weighed';
+        screen: ScreenNamed;
+        ink: string;
+        /** Taken out of the bucket, what stays in the screen included. */
+        grams: number;
+        /** What was pulled with it: number of the sheet and id of the pull. */
+        on: [number, string][];
+      }
     | { kind: 'undone'; /** Id of the event that did not happen. */ event: string }
   );
 

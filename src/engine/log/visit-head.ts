@@ -8,7 +8,7 @@ import type { VisitHead } from './types.ts';
  * @param stamp what the order does not know of itself
  */
 export function visitHeadOf(
-  plan: Pick<PressPlan, 'sheets'>,
+  plan: Pick<PressPlan, 'sheets' | 'testNumber'>,
   recipes: Recipe[],
   stamp: Pick<VisitHead, 'id' | 'title' | 'begunMs' | 'minDeltaE'>,
 ): VisitHead {
@@ -16,5 +16,6 @@ export function visitHeadOf(
     ...stamp,
     recipes,
     sheets: plan.sheets.map(({ number, recipe, use }) => ({ number, recipe, ...(use === undefined ? {} : { use }) })),
+    ...(plan.testNumber === undefined ? {} : { test: plan.testNumber }),
   };
 }

@@ -1,6 +1,7 @@
 import { defined, entryAt, num } from '../base/at.ts';
 import { intersectionArea } from '../geometry/booleans.ts';
 import { meshVolumeCm3PerM2 } from '../ink/film/mesh.ts';
+import { testPullOf } from '../pullorder/timeline/test-pull.ts';
 import type { SetUp } from '../pullorder/types.ts';
 import type { Recipe } from '../recipe/types.ts';
 import { pullRings } from '../shapes/place/placed.ts';
@@ -112,9 +113,9 @@ function bucketChanges({ setUps, beds = [], onPress }: InkOrder): Map<string, nu
 /** How often each pull, 'recipe position', is tried on the test sheet. */
 function testPulls({ testSheet, sheets }: VisitProblem, setUps: readonly SetUp[]): Map<string, number> {
   const tests = new Map<string, number>();
-  if (!testSheet) return tests;
+  if (testSheet === null) return tests;
   for (const { pulls } of setUps) {
-    const [sheet, pull] = entryAt(pulls, 0);
+    const [sheet, pull] = testPullOf(pulls);
     const key = `${entryAt(sheets, sheet).recipe} ${pull}`;
     tests.set(key, (tests.get(key) ?? 0) + 1);
   }

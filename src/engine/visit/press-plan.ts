@@ -24,8 +24,10 @@ export interface OrderFigures {
 /** A pull order as the Press shows and prints it. */
 export interface PressPlan extends VisitTimes {
   sheets: VisitSheet[];
-  /** Whether each set-up is first pulled on one test sheet, which has no number; absent = no. */
+  /** Whether each set-up is first pulled on one test sheet; absent = no. */
   testSheet?: boolean | undefined;
+  /** The number of that sheet, behind all others; absent without one and in orders kept from before it had one. */
+  testNumber?: number | undefined;
   /** Titles of the recipes, by the index that sheets and cards use. */
   recipes: { id: string; title: string; sheets: number[] }[];
   cards: SetUpCard[];
@@ -82,7 +84,8 @@ export function describe(order: Ordered, bound: Bound, { visit, press, start }: 
     ...times,
     problems: [...times.problems, ...paperProblems(order.setUps, visit)],
     sheets: visit.sheets,
-    testSheet: visit.testSheet,
+    testSheet: visit.testSheet !== null,
+    ...(visit.testSheet === null ? {} : { testNumber: visit.testSheet }),
     recipes: visit.recipes.map((recipe, r) => ({
       id: recipe.id,
       title: recipe.title,

@@ -1,4 +1,5 @@
 import { defined, entryAt } from '../base/at.ts';
+import { testPullOf } from '../pullorder/timeline/test-pull.ts';
 import type { SetUp } from '../pullorder/types.ts';
 import type { Pull } from '../stack/types.ts';
 import { layOfText } from './problem/lays.ts';
@@ -48,6 +49,18 @@ export interface SetUpCard {
   instructions?: PullInstruction[];
   /** One for each recipe that has sheets in it. */
   states: CardState[];
+  /** The pull that is tried on the test sheet first; absent where the visit has none. */
+  test?: TestPull;
+}
+
+/** A pull of a sheet, which a set-up tries on the test sheet before it prints it. */
+export interface TestPull {
+  /** Index into the visit's recipes. */
+  recipe: number;
+  /** Position of the pull in the recipe. */
+  at: number;
+  /** Number of the sheet. */
+  sheet: number;
 }
 
 /**
@@ -112,8 +125,15 @@ export function setUpCards(
       registerMove: !mount && before?.offset !== setUp.offset,
       sheets: states.flatMap((state) => state.sheets).sort((a, b) => a - b),
       states,
+      ...(visit.testSheet === null ? {} : { test: testOf(setUp, visit) }),
     };
   });
+}
+
+function testOf({ pulls }: SetUp, { sheets }: VisitProblem): TestPull {
+  const [sheet, at] = testPullOf(pulls);
+  const { recipe, number } = entryAt(sheets, sheet);
+  return { recipe, at, sheet: number };
 }
 
 /** The ways in which a set-up's sheets are pulled, that of most sheets first. */

@@ -38,8 +38,8 @@ export interface VisitProblem {
   freeSwaps: number[];
   /** Which offsets are one lay. */
   lays: Lays;
-  /** Whether each set-up is first pulled on the visit's test sheet. */
-  testSheet: boolean;
+  /** Number of the sheet on which each set-up is first pulled; null = none. */
+  testSheet: number | null;
 }
 
 /** One recipe and how many sheets of it. */
@@ -65,8 +65,8 @@ export interface VisitReading {
   minDeltaE: number;
   /** Offsets nearer than this are one lay, mm; absent = 0, each its own. */
   registrationMm?: number | undefined;
-  /** Whether each set-up is first pulled on a test sheet; absent = no. */
-  testSheet?: boolean | undefined;
+  /** Whether each set-up is first pulled on a test sheet, or the number that it has; absent = no. */
+  testSheet?: boolean | number | undefined;
 }
 
 function sameKind(a: PlanPull, b: PlanPull): boolean {
@@ -112,7 +112,7 @@ export function visitProblem(runs: readonly VisitRunInput[], reading: number | V
     drying,
     freeSwaps,
     lays: kinds.lays,
-    testSheet,
+    testSheet: testSheet === true ? 1 + Math.max(...sheets.map(({ number }) => number)) : testSheet === false ? null : testSheet,
   };
 }
 

@@ -66,7 +66,7 @@ export function timelineInput(visit: VisitProblem, given: VisitFigures, start?: 
   const { lunch } = clockOf(figures);
   return {
     problem: visit.problem,
-    times: { ...figures, strokeMinutes: figures.strokeSeconds / 60, testPulls: visit.testSheet ? 1 : 0 },
+    times: { ...figures, strokeMinutes: figures.strokeSeconds / 60, testPulls: visit.testSheet === null ? 0 : 1 },
     dryMinutesByInk: byInk(visit, (ink) => ink.dryMinutes),
     visit: {
       days: figures.days,

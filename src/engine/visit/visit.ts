@@ -21,8 +21,8 @@ export interface VisitInput {
   minDeltaE: number;
   press: VisitFigures;
   seed: string;
-  /** Whether each set-up is first pulled on one test sheet of the visit; absent = no. */
-  testSheet?: boolean | undefined;
+  /** Whether each set-up is first pulled on one test sheet of the visit, or the number that it has; absent = no. */
+  testSheet?: boolean | number | undefined;
   /** The order at hand, to be bettered; absent = none yet. */
   atHand?: PressPlan | undefined;
   /** How often the search for it was made longer; absent = 0. */

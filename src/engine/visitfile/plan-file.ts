@@ -22,7 +22,8 @@ export function writePlan({ plan, input, recipes }: VisitPlan): string {
     if (at < 0) at = all.push(recipe) - 1;
     return { recipe: at, sheets, ...(overs === undefined ? {} : { overs }), ...(proofs === undefined ? {} : { proofs }) };
   });
-  const { minDeltaE, press, seed, testSheet } = input;
+  const { minDeltaE, press, seed } = input;
+  const testSheet = input.testSheet === undefined ? undefined : input.testSheet !== false;
   const { before: _before, kept: _kept, ...order } = plan;
   return `${JSON.stringify({
     format: PLAN_FORMAT,
@@ -100,6 +101,9 @@ function checkOrder(plan: PressPlan, recipes: readonly Recipe[], fileName: strin
         refuse(`${where} names a recipe or pull that is not there`, where);
       if (sheets.some((sheet) => recipeOf.get(sheet) !== recipe)) refuse(`${where} names a sheet that its recipe does not have`, where);
     }
+    const { test } = card;
+    if (test !== undefined && (recipeOf.get(test.sheet) !== test.recipe || test.at >= (recipes[test.recipe]?.pulls.length ?? 0)))
+      refuse(`plan.cards[${c}].test names a sheet or pull that is not there`, `plan.cards[${c}].test`);
     if (card.sheets.some((sheet) => !recipeOf.has(sheet)))
       refuse(`plan.cards[${c}].sheets names a sheet that is not there`, `plan.cards[${c}].sheets`);
   }

@@ -46,6 +46,7 @@ const cardSchema = z.object({
     )
     .min(1)
     .max(MOST_SHEETS),
+  test: z.object({ recipe: index, at: index, sheet: z.int().min(1).max(100_000) }).exactOptional(),
 });
 
 const timeSchema = z.object({
@@ -85,6 +86,7 @@ const planSchema = z.object({
     .min(1)
     .max(MOST_SHEETS),
   testSheet: z.boolean().exactOptional(),
+  testNumber: z.int().min(1).max(100_000).exactOptional(),
   recipes: z
     .array(z.object({ id: key, title: z.string().max(LONGEST_NAME), sheets }))
     .min(1)

@@ -83,7 +83,14 @@ function rowCells(plan: MadePlan['plan'], at: number, { grams }: SetUpInk): Pape
         { text: counted(card.strokes, 'stroke'), bold: card.strokes > 1 },
       ],
     },
-    cell(`${rangesText(card.sheets)} (${card.sheets.length})`, { bold: true }),
+    {
+      lines: [
+        { text: `${rangesText(card.sheets)} (${card.sheets.length})`, bold: true },
+        ...(card.test === undefined || plan.testNumber === undefined
+          ? []
+          : [{ text: `test ${plan.testNumber} first`, size: 'small' as const }]),
+      ],
+    },
     { lines: [{ text: dry, bold: true }, ...(stack === dry ? [] : [{ text: stack, size: 'small' as const }])] },
   ];
 }

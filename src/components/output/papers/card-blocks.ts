@@ -8,6 +8,7 @@ import { dryWords, waitWords } from '../../words/drying-words.ts';
 import { mixWords } from '../../words/mix-words.ts';
 import { instructionWords, OFFSET_NOTE, offsetWords } from '../../words/offset-words.ts';
 import { capital, gramsText, recipeLetter, setUpTags, timeWords } from '../../words/plan-words.ts';
+import { testFirstWords } from '../../words/supply-words.ts';
 import type { MadePlan } from '../made-plan.ts';
 import type { PaperCard, PaperLine } from './paper-blocks.ts';
 
@@ -45,6 +46,7 @@ function linesOf(plan: MadePlan['plan'], at: number): PaperLine[] {
   return [
     { text: `${capital(offset)}; ${counted(card.strokes, 'stroke')}`, bold: true, size: 'large' },
     ...instructionWords(card).map((text) => ({ text, bold: true })),
+    ...[testFirstWords(plan, at)].filter((text) => text !== '').map((text) => ({ text, bold: true })),
     ...(offset === 'no offset' ? [] : [{ text: OFFSET_NOTE, size: 'small' as const, soft: true }]),
     ...(mix === null ? [] : [{ text: mix }]),
     { text: `Mesh ${card.screen.mesh.threadsPerCm}/cm, thread ${card.screen.mesh.threadUm} µm` },

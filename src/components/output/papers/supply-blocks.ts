@@ -5,7 +5,7 @@ import { stackMinutesOf } from '../../../engine/ink/film/drying.ts';
 import { paperToCut } from '../../../engine/visit/paper-needs.ts';
 import type { PressPlan } from '../../../engine/visit/visit.ts';
 import { gramsText, recipeLetter } from '../../words/plan-words.ts';
-import { GRAMS_NOTE, inkSplit, OVERS_NOTE, TEST_SHEET_NOTE } from '../../words/supply-words.ts';
+import { GRAMS_NOTE, inkSplit, OVERS_NOTE, TEST_SHEET_NOTE, testSheetName } from '../../words/supply-words.ts';
 import type { MadePlan } from '../made-plan.ts';
 import { cell, type PaperBlock, type PaperCell, type PaperTable } from './paper-blocks.ts';
 
@@ -85,7 +85,7 @@ function paperTable({ plan, recipes }: MadePlan): PaperTable {
       `${cut}`,
     ];
   });
-  if (plan.testSheet === true) rows.push(['Test sheet for all set-ups', '', '', '', '', '1']);
+  if (plan.testSheet === true) rows.push([testSheetName(plan), '', '', '', '', '1']);
   return {
     kind: 'table',
     title: 'Paper',

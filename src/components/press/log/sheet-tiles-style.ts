@@ -74,6 +74,26 @@ export const sheetTilesStyle = css`
     font-weight: 400;
     text-decoration: line-through;
   }
+  .test {
+    display: flex;
+    flex-wrap: wrap;
+    justify-content: start;
+    gap: 0 var(--space-5);
+    min-height: 60px;
+    padding: var(--space-2) var(--space-6);
+    font-size: var(--type-head);
+    text-align: left;
+    touch-action: manipulation;
+  }
+  .test .mark {
+    min-width: 1ch;
+    margin-left: auto;
+  }
+  .test[aria-checked='true'] {
+    background: var(--ink);
+    border-color: var(--ink);
+    color: var(--sheet);
+  }
   .more {
     min-width: 0;
     padding: 0 var(--space-2);

@@ -10,6 +10,7 @@ import { doubtShort } from '../../words/doubt-words.ts';
 import { dryingWords, momentText, stillWetWords } from '../../words/log-words.ts';
 import { recipeLetter } from '../../words/plan-words.ts';
 import { sheetTilesStyle } from './sheet-tiles-style.ts';
+import { testTile } from './test-tile.ts';
 import type { TickAnswer, TickAsking } from './tick-asking.ts';
 import './tick-question.ts';
 
@@ -135,7 +136,7 @@ export class SheetTiles extends LitElement {
   }
 
   override render() {
-    return html`${this.card.states.map((state) => this.section(state))} ${this.drying()}`;
+    return html`${testTile(this.card, this.log)} ${this.card.states.map((state) => this.section(state))} ${this.drying()}`;
   }
 }
 

@@ -11,7 +11,7 @@ import '../../ui/kit/ink-chip.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import { counted } from '../../ui/words.ts';
 import { gramsText, listed, recipeLetter } from '../../words/plan-words.ts';
-import { inkSplit } from '../../words/supply-words.ts';
+import { inkSplit, testSheetName } from '../../words/supply-words.ts';
 
 export const supplyStyles = css`
   table.supplies {
@@ -155,7 +155,7 @@ export function paperTable({ plan, recipes }: MadePlan) {
           <td class="number"><b>${cut}</b></td>
         </tr>`,
       )}
-      ${plan.testSheet === true ? html`<tr><th scope="row" colspan="5">Test sheet for all set-ups</th><td class="number"><b>1</b></td></tr>` : nothing}
+      ${plan.testSheet === true ? html`<tr><th scope="row" colspan="5">${testSheetName(plan)}</th><td class="number"><b>1</b></td></tr>` : nothing}
       ${
         rows.length > 1
           ? html`<tr>

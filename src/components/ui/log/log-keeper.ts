@@ -1,6 +1,7 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { entryAt } from '../../../engine/base/at.ts';
 import { recipesAsPulled, type SheetAsPulled, sheetsAsPulled } from '../../../engine/log/as-pulled.ts';
+import { type TestSheet, testSheetOf } from '../../../engine/log/test-sheet.ts';
 import { minDeltaEOf, type OrderPairs } from '../../../engine/log/turns.ts';
 import type { Happening, LogEvent, VisitHead } from '../../../engine/log/types.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
@@ -44,6 +45,8 @@ export class LogKeeper implements ReactiveController {
   events: readonly LogEvent[] = [];
   /** All sheets of the visit as they are. */
   sheets: readonly SheetAsPulled[] = [];
+  /** The test sheet as it is; null where the visit has none. */
+  test: TestSheet | null = null;
   /** The visit's recipes, with inks that were pulled instead of theirs. */
   recipes: readonly Recipe[] = [];
 
@@ -116,6 +119,7 @@ export class LogKeeper implements ReactiveController {
     const known = new Set(this.events.map((event) => event.id));
     this.events = [...this.events, ...events.filter((event) => !known.has(event.id))];
     this.sheets = this.head === null ? [] : sheetsAsPulled(this.head, this.events, this.pairs);
+    this.test = this.head === null ? null : testSheetOf(this.head, this.events);
     // A picture goes by its recipe, so one with a borrowed ink stays the object that it was.
     const before = this.recipes;
     this.recipes =

@@ -20,6 +20,7 @@ import type { StatePictures } from '../print/state-pictures.ts';
 import { counted } from '../words.ts';
 import { keepSheet, bringInLog, saveLog } from './log-files.ts';
 import type { LogKeeper } from './log-keeper.ts';
+import { testEntry } from './test-entry.ts';
 
 const CONFLICTS_TOLD = 3;
 /** Contradictions that end when the entry at which they were found is undone. */
@@ -194,7 +195,7 @@ export class LogSheets extends LitElement {
   }
 
   override render() {
-    const { head, events, sheets } = this.log;
+    const { head, events, sheets, test } = this.log;
     if (head === null) return nothing;
     const shown = sheets.filter((sheet) => this.only === null || this.only.has(entryAt(head.recipes, sheet.recipe).id));
     const { marks } = this;
@@ -211,6 +212,7 @@ export class LogSheets extends LitElement {
           (sheet) => sheet.number,
           (sheet) => this.renderSheet(sheet, marks.get(sheet.number)),
         )}
+        ${test === null || test.events.length === 0 || this.only !== null ? nothing : testEntry({ test, of: head.recipes }, this.pictures, (happenings) => void this.add(happenings))}
       </ul>
       ${bare.length === 0 ? nothing : html`<p class="soft bare">Still bare paper: ${bare.length === 1 ? 'sheet' : 'sheets'} ${rangesText(bare)}.</p>`}`;
   }

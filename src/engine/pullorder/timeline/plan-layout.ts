@@ -6,6 +6,7 @@ import type { PressRules } from './press-rules.ts';
 import { lateProblems, rackProblems } from './problems.ts';
 import { SetUpTrial, type SetUpWork, type WaitingSheet } from './set-up-trial.ts';
 import type { LaidOut } from './start-state.ts';
+import { testPullOf } from './test-pull.ts';
 
 const AT_REST: { minute: number; ink: string | null } = { minute: 0, ink: null };
 
@@ -23,6 +24,8 @@ export class PlanLayout {
   /** By sheet: when it leaves the racks, and when it leaves the bed it is on. */
   readonly #stackAt: Float64Array;
   readonly #freeAt: Float64Array;
+  /** Where the test sheet stands among those that leave the racks; -1 without one. */
+  readonly #testPlace: number;
   readonly #beds: Bed[];
   /** Where each screen was used last, and until when. */
   readonly #screenFree = new Map<string, { bed: number; at: number }>();
@@ -36,7 +39,9 @@ export class PlanLayout {
     const { sheets } = input.problem;
     this.#rules = rules;
     this.#dryAt = sheets.map((sheet) => new Float64Array(sheet.pulls.length).fill(-1));
-    this.#stackAt = start.stackAt === undefined ? new Float64Array(sheets.length) : Float64Array.from(start.stackAt);
+    const stackAt = start.stackAt ?? sheets.map(() => 0);
+    this.#testPlace = rules.testPulls > 0 ? stackAt.length : -1;
+    this.#stackAt = Float64Array.from(rules.testPulls > 0 ? [...stackAt, start.testStackAt ?? 0] : stackAt);
     this.#freeAt = new Float64Array(sheets.length);
     this.#beds = Array.from({ length: input.visit.beds ?? 1 }, () => ({ clock: start.minute ?? 0, previous: null }));
     if (start.onPress !== undefined) entryAt(this.#beds, 0).previous = { ...start.onPress, pulls: [] };
@@ -50,7 +55,7 @@ export class PlanLayout {
       const dryMinutes = input.dryMinutesByInk[setUp.ink];
       if (dryMinutes === undefined) throw unknownInk(setUp.ink);
       const stackMinutes = this.#rules.stackMinutesByInk[setUp.ink] ?? dryMinutes;
-      const work = { setUp, queue: this.#queueOf(setUp), stackMinutes };
+      const work = { setUp, queue: this.#queueOf(setUp), stackMinutes, test: this.#testOf(setUp) };
       const trial = this.#soonest(work, bedOf?.[i]);
       if (!trial.inDay) this.#problems.push(this.#tooLong(i, trial));
       this.#bookSheets(work, trial, dryMinutes);
@@ -79,6 +84,16 @@ export class PlanLayout {
       .sort((a, b) => a.ready - b.ready || a.sheet - b.sheet || a.pull - b.pull);
   }
 
+  #testOf({ pulls }: SetUp): SetUpWork['test'] {
+    if (this.#testPlace < 0) return null;
+    return { minutes: this.#minutesOf(...testPullOf(pulls)), place: this.#testPlace };
+  }
+
+  #minutesOf(sheet: number, pull: number): number {
+    const { strokes = 1 } = entryAt(entryAt(this.#rules.input.problem.sheets, sheet).pulls, pull);
+    return this.#rules.pullMinutes + (strokes - 1) * this.#rules.strokeMinutes;
+  }
+
   #waiting(sheet: number, pull: number): WaitingSheet {
     const { input, start, touching } = this.#rules;
     const dryAt = entryAt(this.#dryAt, sheet);
@@ -89,8 +104,7 @@ export class PlanLayout {
       ink = entryAt(entryAt(input.problem.sheets, sheet).pulls, other).ink;
     }
     const free = f64(this.#freeAt, sheet);
-    const { strokes = 1 } = entryAt(entryAt(input.problem.sheets, sheet).pulls, pull);
-    const minutes = this.#rules.pullMinutes + (strokes - 1) * this.#rules.strokeMinutes;
+    const minutes = this.#minutesOf(sheet, pull);
     return free > ready ? { sheet, pull, minutes, ready: free, ink: null } : { sheet, pull, minutes, ready, ink };
   }
 
@@ -132,7 +146,8 @@ export class PlanLayout {
     return trial;
   }
 
-  #bookSheets({ queue, stackMinutes }: SetUpWork, { ends }: SetUpTrial, dryMinutes: number): void {
+  #bookSheets({ queue, stackMinutes, test }: SetUpWork, { ends, testEnd }: SetUpTrial, dryMinutes: number): void {
+    if (test !== null) this.#stackAt[test.place] = Math.max(f64(this.#stackAt, test.place), testEnd + stackMinutes);
     for (const [k, { sheet, pull }] of queue.entries()) {
       const end = num(ends, k);
       entryAt(this.#dryAt, sheet)[pull] = end + dryMinutes;

@@ -17,6 +17,8 @@ export interface SetUpWork {
   setUp: SetUp;
   queue: readonly WaitingSheet[];
   stackMinutes: number;
+  /** What the pull on the test sheet takes, and where its place in the racks is counted; null without a test sheet. */
+  test: { minutes: number; place: number } | null;
 }
 
 /** A set-up tried on a bed from some moment on; nothing is booked yet. Minutes from the first day's start. */
@@ -28,6 +30,8 @@ export class SetUpTrial {
   end: number;
   /** End of each pull, in the order of the queue. */
   readonly ends: number[] = [];
+  /** When the test sheet goes to the racks, -1 without one. */
+  testEnd = -1;
   readonly parts: { kind: PartKind; from: number; to: number }[] = [];
   wait = 0;
   rackWait = 0;
@@ -54,18 +58,25 @@ export class SetUpTrial {
     if (!isMixed) this.#work('mix', mixMinutes);
     if (previous?.screen !== setUp.screen) this.#work('mount', mountMinutes);
     else if (previous.offset !== setUp.offset) this.#work('register', registerMinutes);
-    for (let test = 0; test < this.#rules.testPulls; test++) this.#print(this.end, this.#rules.pullMinutes);
   }
 
   /**
-   * All pulls, and whether the day is long enough.
+   * All pulls, that on the test sheet first, and whether the day is long enough.
    * @param stackAt for each sheet the minute at which it leaves the racks
    */
-  print({ queue, stackMinutes }: SetUpWork, stackAt: Float64Array): void {
+  print({ queue, stackMinutes, test }: SetUpWork, stackAt: Float64Array): void {
     const { clock, washUpMinutes, rackPlaces } = this.#rules;
     const wet = rackPlaces < Infinity ? Float64Array.from(stackAt) : stackAt;
+    if (test !== null) {
+      // It is not waited for: where it is wet a clear film lies over it, and that goes to the racks as well.
+      this.#pull({ sheet: test.place, pull: 0, ready: 0, ink: null, minutes: test.minutes }, wet);
+      this.testEnd = this.end;
+      wet[test.place] = Math.max(f64(wet, test.place), rackPlaces < Infinity ? this.end + stackMinutes : 0);
+    }
     for (const waiting of queue) {
-      this.#pull(waiting, wet);
+      const at = this.#pull(waiting, wet);
+      if (this.first < 0) this.first = at;
+      this.ends.push(this.end);
       wet[waiting.sheet] = Math.max(f64(wet, waiting.sheet), rackPlaces < Infinity ? this.end + stackMinutes : 0);
     }
     if (this.first < 0) this.first = this.end;
@@ -80,7 +91,8 @@ export class SetUpTrial {
     this.parts.push({ kind, from, to: this.end });
   }
 
-  #pull({ sheet, ready, ink, minutes: pullMinutes }: WaitingSheet, wet: Float64Array): void {
+  /** @returns when it begins */
+  #pull({ sheet, ready, ink, minutes: pullMinutes }: WaitingSheet, wet: Float64Array): number {
     const { clock, rackPlaces } = this.#rules;
     const now = this.end;
     const racked = rackPlaces < Infinity ? rackFree(wet, sheet, Math.max(now, ready), rackPlaces) : 0;
@@ -93,9 +105,7 @@ export class SetUpTrial {
       if (ready > now && ink !== null) this.waitFor.set(ink, (this.waitFor.get(ink) ?? 0) + ready - now);
       this.parts.push({ kind: 'wait', from: now, to: until });
     }
-    const at = this.#print(until, pullMinutes);
-    if (this.first < 0) this.first = at;
-    this.ends.push(this.end);
+    return this.#print(until, pullMinutes);
   }
 
   /** One pull as soon after a moment as lunch allows. @returns when it begins */

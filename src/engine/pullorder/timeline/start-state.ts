@@ -11,6 +11,8 @@ export interface TimelineStart {
   readyAt?: readonly (readonly { minute: number; ink: string | null }[])[];
   /** For each sheet the minute at which it leaves the racks. */
   stackAt?: readonly number[];
+  /** The same of the test sheet; absent = it is in none. */
+  testStackAt?: number;
   /** Inks that stand mixed. */
   mixed?: readonly string[];
 }

@@ -2,6 +2,7 @@ import { defined, entryAt, num } from '../../base/at.ts';
 import { meshVolumeCm3PerM2 } from '../../ink/film/mesh.ts';
 import type { Recipe } from '../../recipe/types.ts';
 import { pullAreas } from '../ink-needs.ts';
+import type { SetUpCard } from '../set-up-cards.ts';
 import { type VisitFigures, wholeFigures } from '../visit-figures.ts';
 import type { PressPlan } from '../visit.ts';
 import { inkGrams } from './ink.ts';
@@ -24,7 +25,7 @@ export interface SetUpInk {
  */
 export function setUpInk(plan: Pick<PressPlan, 'cards' | 'testSheet'>, recipes: readonly Recipe[], given: VisitFigures): SetUpInk[] {
   const { transfer } = wholeFigures(given);
-  return plan.cards.map(({ ink, states }) => {
+  return plan.cards.map(({ ink, states, test }) => {
     const sum = { areaM2: 0, grams: 0 };
     for (const [s, { recipe: r, prints, sheets }] of states.entries()) {
       const recipe = entryAt(recipes, r);
@@ -36,8 +37,7 @@ export function setUpInk(plan: Pick<PressPlan, 'cards' | 'testSheet'>, recipes: 
           ink: ink.key,
           areaMm2: num(areas, at),
           sheets: sheets.length,
-          // The test sheet gets the first pull of a set-up.
-          proofs: plan.testSheet === true && s === 0 && p === 0 ? 1 : 0,
+          proofs: plan.testSheet === true && isTested(test, { recipe: r, at, sheets }, s === 0 && p === 0) ? 1 : 0,
           strokes: pull.strokes,
           volumeCm3PerM2: meshVolumeCm3PerM2(screen.mesh),
         };
@@ -50,4 +50,13 @@ export function setUpInk(plan: Pick<PressPlan, 'cards' | 'testSheet'>, recipes: 
     }
     return sum;
   });
+}
+
+/** Whether the pull of some sheets is the one that is tried on the test sheet; orders kept from before do not say which: the first. */
+function isTested(
+  test: SetUpCard['test'],
+  { recipe, at, sheets }: { recipe: number; at: number; sheets: readonly number[] },
+  first: boolean,
+): boolean {
+  return test === undefined ? first : test.recipe === recipe && test.at === at && sheets.includes(test.sheet);
 }

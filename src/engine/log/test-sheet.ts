@@ -1,0 +1,98 @@
+import { entryAt } from '../base/at.ts';
+import type { Recipe } from '../recipe/types.ts';
+import type { Pull } from '../stack/types.ts';
+import type { SetUpCard } from '../visit/set-up-cards.ts';
+import { standing } from './events.ts';
+import type { Happening, LogEvent, VisitHead } from './types.ts';
+
+type Tested = Extract<LogEvent, { kind: 'tested' }>;
+
+/** A pull that was tried. */
+interface TriedPull {
+  event: Tested;
+  /** Index into the visit's recipes. */
+  recipe: number;
+  pull: Pull;
+}
+
+/** The sheet on which set-ups are tried, as it is. */
+export interface TestSheet {
+  number: number;
+  /** First down first. */
+  tried: TriedPull[];
+  /** Where it lies; '' when nobody said. */
+  box: string;
+  notes: string[];
+  /** What counts of its events, in order. */
+  events: LogEvent[];
+}
+
+/**
+ * What is on the test sheet. What names a sheet or pull that is not there counts not at all:
+ * `checkLog` names it.
+ * @returns null where the visit has none
+ */
+export function testSheetOf(head: VisitHead, events: readonly LogEvent[]): TestSheet | null {
+  if (head.test === undefined) return null;
+  const recipeOf = new Map(head.sheets.map(({ number, recipe }) => [number, recipe]));
+  const own = standing(events.filter((event) => event.sheet === head.test));
+  const sheet: TestSheet = { number: head.test, tried: [], box: '', notes: [], events: own };
+  for (const event of own) {
+    if ('note' in event && event.note !== '') sheet.notes.push(event.note);
+    if (event.kind === 'placed') sheet.box = event.box;
+    if (event.kind !== 'tested') continue;
+    const recipe = recipeOf.get(event.of);
+    const pull = recipe === undefined ? undefined : entryAt(head.recipes, recipe).pulls.find(({ id }) => id === event.pull);
+    if (recipe !== undefined && pull !== undefined) sheet.tried.push({ event, recipe, pull });
+  }
+  return sheet;
+}
+
+/** The try of a set-up on the test sheet, if it was made; what is tried of which sheet tells set-ups apart in every order. */
+export function triedIn(card: Pick<SetUpCard, 'test'>, sheet: TestSheet | null, recipes: readonly Recipe[]): Tested | null {
+  const { test } = card;
+  if (test === undefined || sheet === null) return null;
+  const { id } = entryAt(entryAt(recipes, test.recipe).pulls, test.at);
+  return sheet.tried.find(({ event }) => event.of === test.sheet && event.pull === id)?.event ?? null;
+}
+
+/** What to log when a set-up was tried on the test sheet, or the tick is taken back; nothing where it has no test. */
+export function tickedTest(card: Pick<SetUpCard, 'test'>, sheet: TestSheet | null, recipes: readonly Recipe[], on: boolean): Happening[] {
+  const { test } = card;
+  if (test === undefined || sheet === null) return [];
+  const there = triedIn(card, sheet, recipes);
+  if (!on) return there === null ? [] : [{ kind: 'undone', sheet: sheet.number, event: there.id }];
+  if (there !== null) return [];
+  return [{ kind: 'tested', sheet: sheet.number, of: test.sheet, pull: entryAt(entryAt(recipes, test.recipe).pulls, test.at).id }];
+}
+
+/**
+ * A recipe of all that may be tried, so that the test sheet can be drawn and spoken of as any other:
+ * every pull of the visit under an id of its own.
+ * @param recipes of one visit
+ */
+export function testRecipe(recipes: readonly Recipe[]): Recipe {
+  const first = entryAt(recipes, 0);
+  const of = (r: number, id: string): string => `${r} ${id}`;
+  return {
+    ...first,
+    id: `test of ${recipes.map(({ id }) => id).join(' ')}`,
+    title: 'Test sheet',
+    note: '',
+    inks: recipes.flatMap(({ inks }, r) => inks.map((ink) => ({ ...ink, id: of(r, ink.id), mix: undefined }))),
+    shapes: recipes.flatMap(({ shapes }, r) => shapes.map((shape) => ({ ...shape, id: of(r, shape.id) }))),
+    screens: recipes.flatMap(({ screens }, r) =>
+      screens.map((screen) => ({
+        ...screen,
+        id: of(r, screen.id),
+        placed: screen.placed.map((each) => ({ ...each, shape: of(r, each.shape) })),
+      })),
+    ),
+    pulls: recipes.flatMap(({ pulls }, r) => pulls.map((pull) => asTried(r, pull, pull.id))),
+  };
+}
+
+/** A pull of a visit's recipe as `testRecipe` has it. @param id its own: one that is tried twice lies there twice */
+export function asTried(recipe: number, pull: Pull, id: string): Pull {
+  return { ...pull, id: `${recipe} ${id}`, screen: `${recipe} ${pull.screen}`, ink: `${recipe} ${pull.ink}` };
+}
