@@ -1,6 +1,7 @@
 import { randomFrom } from '../../src/engine/base/random.ts';
-import { oversFor, recipesAsPulled, type SheetAsPulled, sheetsAsPulled } from '../../src/engine/log/as-pulled.ts';
+import { recipesAsPulled, type SheetAsPulled, sheetsAsPulled } from '../../src/engine/log/as-pulled.ts';
 import { checkLog } from '../../src/engine/log/check.ts';
+import { oversFor } from '../../src/engine/log/overs.ts';
 import { planRest, type RestInput, type RestPlan } from '../../src/engine/log/rest.ts';
 import { tickedOn } from '../../src/engine/log/ticks/ticking.ts';
 import type { Happening, LogEvent, VisitHead } from '../../src/engine/log/types.ts';

@@ -10,10 +10,11 @@ import type { MadePlan } from '../output/made-plan.ts';
 import type { PaperAsked, PaperChoice } from '../output/papers/paper-choice.ts';
 import type { StatePictures } from '../ui/print/state-pictures.ts';
 import { counted } from '../ui/words.ts';
+import { nowEndWords } from '../words/now-words.ts';
 import { awakeBox, type KeepAwake } from './log/keep-awake.ts';
-import type { TickAnswer } from './log/tick-asking.ts';
 import './grid/set-up-grid.ts';
 import './plan/advice-list.ts';
+import type { TickAnswer } from './log/tick-asking.ts';
 import './plan/day-bars.ts';
 import './plan/fit-choices.ts';
 import { haveReady } from './plan/have-ready.ts';
@@ -49,7 +50,8 @@ interface PlanResult {
 /** The pull order with all that goes with it: the clock, the grid, the set-up looked at, sheets, what to have ready. */
 export function planResult(result: PlanResult) {
   const { store, visit, pictures, drawn } = result;
-  const { made, running } = visit.run;
+  const { made, now } = visit;
+  const { running } = visit.run;
   if (made === null) {
     return running ? html`<section><h2>Pull order</h2><p class="soft" role="status">Looking for an order…</p></section>` : nothing;
   }
@@ -63,12 +65,14 @@ export function planResult(result: PlanResult) {
       ${outOfDate(visit)}
       <div class="days">
         <h3>By the clock</h3>
-        <press-day-bars .plan=${plan} .selected=${visit.selected} @set-up-select=${reveal}></press-day-bars>
+        ${now === null ? nothing : html`<p>${nowEndWords(plan, now)}</p>`}
+        <press-day-bars .plan=${now ?? plan} .selected=${visit.selected} @set-up-select=${reveal}></press-day-bars>
       </div>
       <div class="bench">
         <press-set-up-grid .plan=${plan} .selected=${visit.selected} .done=${done} @set-up-select=${reveal}></press-set-up-grid>
         <press-set-up-card
           .made=${made}
+          .now=${now}
           .index=${visit.selected}
           .pictures=${pictures}
           .ticked=${ticks}

@@ -78,8 +78,8 @@ export class PressRoom extends LitElement {
 
   /** What goes on paper: today is the day of the set-up that is looked at, which is the next to pull when the room is entered. */
   private get asked(): PaperAsked {
-    const { selected, run } = this.visit;
-    return { ...this.papers, day: run.made?.plan.times[selected]?.day ?? 1, setUp: selected };
+    const { selected, made } = this.visit;
+    return { ...this.papers, day: made?.plan.times[selected]?.day ?? 1, setUp: selected };
   }
 
   private choose(index: number, reveal: boolean): void {
@@ -104,7 +104,8 @@ export class PressRoom extends LitElement {
 
   override render() {
     const { store, visit, pictures, awake, drawn, preparing } = this;
-    const { made, running } = visit.run;
+    const { made } = visit;
+    const { running } = visit.run;
     const empty = store.project.recipes.length === 0;
     const asking = visit.asking && !visit.outOfDate ? askAnew(visit) : nothing;
     const result = {
@@ -130,7 +131,7 @@ export class PressRoom extends LitElement {
       ${
         made === null || running
           ? nothing
-          : html`<press-log .made=${made} .log=${visit.log} .pictures=${pictures} .drawn=${drawn}></press-log>
+          : html`<press-log .made=${made} .now=${() => visit.now} .log=${visit.log} .pictures=${pictures} .drawn=${drawn}></press-log>
           <press-pull-sheet
             .made=${made}
             .pictures=${pictures}

@@ -10,7 +10,7 @@ import { takenFit } from '../../engine/project/take-fit.ts';
 import { sameVisitInput, visitInputOf } from '../../engine/project/visit-input.ts';
 import type { Advice } from '../../engine/visit/advice/advice.ts';
 import type { FitChoice } from '../../engine/visit/fit-choice.ts';
-import type { VisitInput } from '../../engine/visit/visit.ts';
+import type { PressPlan, VisitInput } from '../../engine/visit/visit.ts';
 import { sentenceOf } from '../../workers/client/client.ts';
 import type { AppStore } from '../app-store.ts';
 import type { MadePlan } from '../output/made-plan.ts';
@@ -19,6 +19,7 @@ import { bringInLog } from '../ui/log/log-files.ts';
 import { LogKeeper } from '../ui/log/log-keeper.ts';
 import { newId } from '../ui/new-id.ts';
 import { localTime } from './log/local-time.ts';
+import { OrderNow } from './log/order-now.ts';
 import { PressKeeper } from './log/press-record.ts';
 import { TickAsking } from './log/tick-asking.ts';
 import { PlanRun } from './plan/plan-run.ts';
@@ -42,6 +43,7 @@ export class PressVisit implements ReactiveController {
   asking = false;
   /** Index of the set-up that is looked at. */
   selected = 0;
+  private readonly clock = new OrderNow();
 
   /** @param found called when an order was asked for and has come */
   constructor(host: ReactiveControllerHost, store: () => AppStore, found: () => void) {
@@ -127,6 +129,17 @@ export class PressVisit implements ReactiveController {
     return visitInputOf(this.store.project);
   }
 
+  /** The order as it is worked. */
+  get made(): MadePlan | null {
+    return this.run.made === null ? null : this.clock.made(this.run.made, this.log);
+  }
+
+  /** The same on the clock of what was really ticked; null before the first tick. */
+  get now(): PressPlan | null {
+    const { made } = this;
+    return made === null || this.run.running ? null : this.clock.now(made.plan, this.log, this.store.project.press);
+  }
+
   /** Whether the project asks for another visit than the order is for. */
   get outOfDate(): boolean {
     const made = this.run.made?.input;
@@ -159,9 +172,15 @@ export class PressVisit implements ReactiveController {
     this.ask(false);
     const { recipes, sheets, test } = this.log;
     // The visit stays what it was begun as: changed recipes are for the next one.
-    const { input, plan } = defined(this.run.made);
+    const { input, plan } = defined(this.made);
     const now = visitNow(this.log.events, Date.now(), localTime);
-    this.better({ ...input, atHand: plan, longer, rest: { recipes, sheets, now, ...(test === null ? {} : { test }) } });
+    this.better({
+      ...input,
+      press: this.store.project.press,
+      atHand: plan,
+      longer,
+      rest: { recipes, sheets, now, ...(test === null ? {} : { test }) },
+    });
   }
 
   /** Goes on looking from the best order so far. */
@@ -230,7 +249,7 @@ export class PressVisit implements ReactiveController {
 
   /** Logs that sheets of a set-up were pulled, or that they were not. */
   tick({ setUp, sheets, on, where }: Tick): void {
-    const card = this.run.made?.plan.cards.find((entry) => entry.number === setUp);
+    const card = this.made?.plan.cards.find((entry) => entry.number === setUp);
     if (card === undefined) return;
     this.ticking.tick({ card, numbers: sheets, on, where });
   }

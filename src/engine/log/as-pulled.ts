@@ -6,6 +6,7 @@ import type { Pull } from '../stack/types.ts';
 import { inkId, stocksOfInk, withInk } from '../visit/borrowed-ink.ts';
 import type { SheetUse } from '../visit/visit-problem.ts';
 import { standing } from './events.ts';
+import { inOtherWords, movedSheets } from './moved.ts';
 import { measuredPairs, minDeltaEOf, type OrderPairs, outOfTurn } from './turns.ts';
 import type { LogEvent, LoggedSheet, VisitHead } from './types.ts';
 
@@ -51,7 +52,8 @@ function onGrid(mm: number): number {
  */
 export function recipesAsPulled(head: VisitHead, events: readonly LogEvent[]): Recipe[] {
   const recipes = [...head.recipes];
-  const recipeOfSheet = new Map(head.sheets.map((sheet) => [sheet.number, sheet.recipe]));
+  const moved = movedSheets(head, events);
+  const recipeOfSheet = new Map(head.sheets.map((sheet) => [sheet.number, moved.get(sheet.number)?.recipe ?? sheet.recipe]));
   for (const event of standing(events)) {
     if (event.kind !== 'otherwise' || event.how.ink === undefined) continue;
     const at = recipeOfSheet.get(event.sheet);
@@ -138,8 +140,12 @@ export function sheetsAsPulled(
     else list.push(event);
   }
   const places = placesTaken(events);
-  return head.sheets.map((sheet) => {
-    const state = sheetAsPulled(entryAt(recipes, sheet.recipe), sheet, bySheet.get(sheet.number) ?? [], pairs);
+  const moved = movedSheets(head, events);
+  return head.sheets.map((planned) => {
+    const of = moved.get(planned.number);
+    const sheet = of === undefined ? planned : { ...planned, recipe: of.recipe };
+    const own = bySheet.get(sheet.number) ?? [];
+    const state = sheetAsPulled(entryAt(recipes, sheet.recipe), sheet, of === undefined ? own : inOtherWords(own, of), pairs);
     const inPlaceOf = places.get(sheet.number);
     if (inPlaceOf === undefined) return state;
     const { use: _over, ...good } = state;
@@ -150,20 +156,6 @@ export function sheetsAsPulled(
 /** Numbers of the overs that are prints now, each with the number of the spoiled sheet that it stands for. */
 function placesTaken(events: readonly LogEvent[]): Map<number, number> {
   return new Map(standing(events).flatMap((event) => (event.kind === 'replaced' ? [[event.by, event.sheet] as const] : [])));
-}
-
-/**
- * The overs that can take the place of a sheet: of its recipe, good, and not yet in the place of another.
- * @param at of the recipe's pulls, further ones that the sheet would have by now
- * @returns their numbers; those first that lack least of what the sheet has
- */
-export function oversFor(sheet: SheetAsPulled, sheets: readonly SheetAsPulled[], at: readonly number[] = []): number[] {
-  const wanted = new Set([...sheet.done, ...at]);
-  const lacks = (over: SheetAsPulled): number => [...wanted].filter((pull) => !over.done.includes(pull)).length;
-  return sheets
-    .filter((each) => each.use === 'over' && each.recipe === sheet.recipe && !each.spoiled && each.number !== sheet.number)
-    .sort((a, b) => lacks(a) - lacks(b) || a.number - b.number)
-    .map((each) => each.number);
 }
 
 /**

@@ -3,6 +3,7 @@ import type { Problem } from '../base/error.ts';
 import type { Recipe } from '../recipe/types.ts';
 import { inkText } from '../visit/registry.ts';
 import { standing } from './events.ts';
+import { type MovedSheet, movedSheets } from './moved.ts';
 import { measuredPairs, minDeltaEOf, type OrderPairs, outOfTurn } from './turns.ts';
 import type { LogEvent, VisitHead } from './types.ts';
 
@@ -12,7 +13,7 @@ type Printed = Extract<LogEvent, { pulls: string[] }>;
  * What in a log cannot all be true, or not without showing on the sheet.
  * @returns a problem each: 'log.sheet' (no such sheet), 'log.pull' (no such pull, so no screen for
  *   it), 'log.ink' (an ink that no recipe of the visit has), 'log.twice', 'log.order' (against an
- *   overlap), 'log.spoiled' (pulled after it was spoiled), 'log.replaced' (by a sheet of another recipe),
+ *   overlap), 'log.spoiled' (pulled after it was spoiled), 'log.replaced' (by a sheet with other pulls on it),
  *   'log.early' (before the visit began),
  *   'log.undone' (takes back what is not there, or is of another sheet); `where` names the event
  * @param pairs knows which pulls must keep their order; asked only when a sheet was pulled out of turn
@@ -23,7 +24,7 @@ export function checkLog(head: VisitHead, events: readonly LogEvent[], pairs: Or
     problems.push({ code, message, where: `event ${event.id}` });
   };
   checkUndone(events, fault);
-  const read = new SheetReader(head, fault);
+  const read = new SheetReader(head, movedSheets(head, events), fault);
   for (const event of standing(events)) read.event(event);
   read.turns(pairs);
   return problems;
@@ -33,14 +34,17 @@ export function checkLog(head: VisitHead, events: readonly LogEvent[], pairs: Or
 class SheetReader {
   private readonly head: VisitHead;
   private readonly fault: Fault;
-  private readonly sheets: ReadonlyMap<number, Recipe | undefined>;
+  /** By number the recipe that a sheet is of, at the moment that is looked at. */
+  private readonly sheets: Map<number, Recipe | undefined>;
+  private readonly moved: ReadonlyMap<number, MovedSheet>;
   private readonly inks: ReadonlySet<string>;
   /** By sheet the pulls that were printed on it, by position, with the event that says so. */
   private readonly printed = new Map<number, Map<number, Printed>>();
   private readonly spoiled = new Set<number>();
 
-  constructor(head: VisitHead, fault: Fault) {
+  constructor(head: VisitHead, moved: ReadonlyMap<number, MovedSheet>, fault: Fault) {
     this.head = head;
+    this.moved = moved;
     this.fault = fault;
     this.sheets = new Map(head.sheets.map((sheet) => [sheet.number, head.recipes[sheet.recipe]]));
     this.inks = new Set(head.recipes.flatMap((recipe) => recipe.inks.map(inkText)));
@@ -69,13 +73,7 @@ class SheetReader {
       );
     }
     if (event.kind === 'spoiled' || event.kind === 'replaced') this.spoiled.add(event.sheet);
-    if (event.kind === 'replaced' && this.sheets.get(event.by) !== recipe) {
-      this.fault(
-        event,
-        'log.replaced',
-        `Sheet ${event.sheet} is said to be replaced by sheet ${event.by}, which is no sheet of ${recipe.title}; undo the entry and choose one of its overs.`,
-      );
-    }
+    if (event.kind === 'replaced' && this.sheets.get(event.by) !== recipe) this.replaced(event, recipe);
     if (event.kind === 'pulled' || event.kind === 'otherwise') this.pulls(event, recipe);
   }
 
@@ -87,6 +85,23 @@ class SheetReader {
       'log.pull',
       `Test sheet ${event.sheet} is said to be pulled with "${event.pull}" of sheet ${event.of}, which has no such pull; undo the entry.`,
     );
+  }
+
+  private replaced(event: Extract<LogEvent, { kind: 'replaced' }>, recipe: Recipe): void {
+    const moved = this.moved.get(event.by);
+    const first = this.sheets.get(event.by);
+    if (moved?.event.id !== event.id || first === undefined) {
+      this.fault(
+        event,
+        'log.replaced',
+        `Sheet ${event.sheet} is said to be replaced by sheet ${event.by}, which has not the same pulls on it as ${recipe.title}; undo the entry and choose one of its overs.`,
+      );
+      return;
+    }
+    const there = [...(this.printed.get(event.by) ?? [])];
+    const placeOf = (at: number): number => recipe.pulls.findIndex(({ id }) => id === moved.ids.get(entryAt(first.pulls, at).id));
+    this.printed.set(event.by, new Map(there.map(([at, printed]) => [placeOf(at), printed])));
+    this.sheets.set(event.by, recipe);
   }
 
   private pulls(event: Printed, recipe: Recipe): void {

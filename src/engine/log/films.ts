@@ -1,5 +1,6 @@
 import { entryAt } from '../base/at.ts';
 import { stackMinutesOf } from '../ink/film/drying.ts';
+import type { Ink } from '../ink/types.ts';
 import type { Recipe } from '../recipe/types.ts';
 import type { SheetAsPulled } from './as-pulled.ts';
 
@@ -29,8 +30,12 @@ export function filmsOn(sheet: Pick<SheetAsPulled, 'done' | 'pulls' | 'events'>,
     const event = sheet.events.find((each) => 'pulls' in each && each.pulls.includes(id));
     const ink = recipe.inks.find((each) => each.id === entryAt(sheet.pulls, i).ink);
     if (event === undefined || ink === undefined) return [];
-    const pulledMs = event.atMs;
-    const dryMs = pulledMs + ink.dryMinutes * MINUTE_MS;
-    return [{ at, ink: ink.name, pulledMs, dryMs, stackMs: pulledMs + stackMinutesOf(ink) * MINUTE_MS }];
+    return [filmOf(ink, at, event.atMs)];
   });
+}
+
+/** A film of an ink that was pulled at a moment, ms since 1970 UTC. @param at position of its pull */
+export function filmOf(ink: Ink, at: number, pulledMs: number): LoggedFilm {
+  const dryMs = pulledMs + ink.dryMinutes * MINUTE_MS;
+  return { at, ink: ink.name, pulledMs, dryMs, stackMs: pulledMs + stackMinutesOf(ink) * MINUTE_MS };
 }

@@ -3,6 +3,7 @@ import type { Recipe } from '../recipe/types.ts';
 import type { Pull } from '../stack/types.ts';
 import type { SetUpCard } from '../visit/set-up-cards.ts';
 import { standing } from './events.ts';
+import { filmOf, type LoggedFilm } from './films.ts';
 import type { Happening, LogEvent, VisitHead } from './types.ts';
 
 type Tested = Extract<LogEvent, { kind: 'tested' }>;
@@ -46,6 +47,14 @@ export function testSheetOf(head: VisitHead, events: readonly LogEvent[]): TestS
     if (recipe !== undefined && pull !== undefined) sheet.tried.push({ event, recipe, pull });
   }
   return sheet;
+}
+
+/** When the films on the test sheet dry, by the times at which they were logged. */
+export function filmsOfTest({ tried }: TestSheet, recipes: readonly Recipe[]): LoggedFilm[] {
+  return tried.flatMap(({ event, recipe, pull }, at): LoggedFilm[] => {
+    const ink = entryAt(recipes, recipe).inks.find(({ id }) => id === pull.ink);
+    return ink === undefined ? [] : [filmOf(ink, at, event.atMs)];
+  });
 }
 
 /** The try of a set-up on the test sheet, if it was made; what is tried of which sheet tells set-ups apart in every order. */

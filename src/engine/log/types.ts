@@ -51,7 +51,7 @@ export interface Deviation {
 }
 
 /** How a screen stood on the press, for its next set-up; what nobody said is absent. */
-export interface PressSetting {
+interface PressSetting {
   /** Between mesh and paper, mm. */
   snapOffMm?: number | undefined;
   /** Hardness of the squeegee, Shore A (ISO 48-4). */

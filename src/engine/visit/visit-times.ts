@@ -7,6 +7,7 @@ import { DAY_MINUTES } from '../pullorder/timeline/day-clock.ts';
 import type { TimelineInput, TimelineStart } from '../pullorder/timeline/start-state.ts';
 import { timelineOf } from '../pullorder/timeline/timeline.ts';
 import type { DayPart, SetUp } from '../pullorder/types.ts';
+import type { Registry } from './registry.ts';
 import { type VisitFigures, wholeFigures } from './visit-figures.ts';
 import type { VisitProblem } from './visit-problem.ts';
 
@@ -60,8 +61,11 @@ export function momentOf(minutes: number): Moment {
   return { day: day + 1, minute: Math.round(minutes - day * DAY_MINUTES) };
 }
 
+/** What of a visit its clock goes by. */
+export type TimedVisit = Pick<VisitProblem, 'problem' | 'sheets' | 'drying' | 'testSheet'> & { registry: Pick<Registry, 'inks'> };
+
 /** What the timeline of a visit is laid out from. */
-export function timelineInput(visit: VisitProblem, given: VisitFigures, start?: TimelineStart): TimelineInput {
+export function timelineInput(visit: TimedVisit, given: VisitFigures, start?: TimelineStart): TimelineInput {
   const figures = wholeFigures(given);
   const { lunch } = clockOf(figures);
   return {
@@ -81,7 +85,7 @@ export function timelineInput(visit: VisitProblem, given: VisitFigures, start?: 
   };
 }
 
-function byInk(visit: VisitProblem, minutes: (ink: Ink) => number): Record<string, number> {
+function byInk(visit: TimedVisit, minutes: (ink: Ink) => number): Record<string, number> {
   return Object.fromEntries(visit.registry.inks.map(({ key, ink }) => [key, minutes(ink)]));
 }
 
@@ -98,7 +102,7 @@ function clockOf({ dayStartMinute, lunchStartMinute, lunchMinutes, hoursPerDay }
  */
 export function visitTimes(
   plan: { setUps: readonly SetUp[]; beds?: readonly number[] | undefined },
-  visit: VisitProblem,
+  visit: TimedVisit,
   given: VisitFigures,
   start?: TimelineStart,
 ): VisitTimes {

@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { oversFor, sheetsAsPulled } from '../../../src/engine/log/as-pulled.ts';
+import { sheetsAsPulled } from '../../../src/engine/log/as-pulled.ts';
 import { checkLog } from '../../../src/engine/log/check.ts';
 import { numberSheets } from '../../../src/engine/log/edition/edition-sheets.ts';
 import { newEdition } from '../../../src/engine/log/edition/edition.ts';
 import { readLog, writeLog } from '../../../src/engine/log/log-file.ts';
+import { oversFor } from '../../../src/engine/log/overs.ts';
 import { planRest } from '../../../src/engine/log/rest.ts';
 import type { LogEvent, VisitHead } from '../../../src/engine/log/types.ts';
 import { recipeOf } from '../../../src/engine/recipe/write.ts';
@@ -53,10 +54,10 @@ describe('a spoiled sheet that is replaced', () => {
     expect(over).toMatchObject({ use: 'over' });
   });
 
-  it('should offer overs of its recipe that are free, the likest first', () => {
+  it('should offer overs of its recipe that are free, the likest first, and proofs behind them', () => {
     const before = sheetsAsPulled(head, EVENTS.slice(0, 2));
-    expect(oversFor(before[0]!, before)).toEqual([6, 5]);
-    expect(oversFor(sheets[1]!, sheets)).toEqual([5]);
+    expect(oversFor(before[0]!, before)).toEqual([6, 5, 4]);
+    expect(oversFor(sheets[1]!, sheets)).toEqual([5, 4]);
     expect(oversFor(before[2]!, before)).toEqual([7]);
   });
 
@@ -80,8 +81,12 @@ describe('a spoiled sheet that is replaced', () => {
     ]);
   });
 
-  it('should be refused with a sheet of another recipe, and go through a file', () => {
-    const wrong = [event('d', 4, { kind: 'replaced', sheet: 1, by: 7, note: '' })];
+  it('should be refused with a sheet that has other pulls on it, and go through a file', () => {
+    const how = { dxMm: 1, dyMm: 0 };
+    const wrong = [
+      event('c', 3, { kind: 'otherwise', sheet: 7, pulls: [one!], how, note: '' }),
+      event('d', 4, { kind: 'replaced', sheet: 1, by: 7, note: '' }),
+    ];
     expect(checkLog(head, wrong).map(({ code }) => code)).toEqual(['log.replaced']);
     const read = readLog(writeLog(head, EVENTS), 'log.json');
     expect(read.problems).toEqual([]);

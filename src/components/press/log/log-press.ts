@@ -5,6 +5,7 @@ import { ticksOf } from '../../../engine/log/ticks/ticking.ts';
 import { nextSetUp, setUpsDone } from '../../../engine/log/ticks/ticks.ts';
 import type { Happening } from '../../../engine/log/types.ts';
 import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
+import type { PressPlan } from '../../../engine/visit/visit.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import '../../ui/cautions.ts';
 import { controls } from '../../ui/controls-style.ts';
@@ -31,6 +32,8 @@ export class LogPress extends LitElement {
   static override styles = [controls, fullDialog, logPressStyle];
 
   @property({ attribute: false }) made!: MadePlan;
+  /** The order on the clock of what was ticked, as it is when asked; null before the first tick. */
+  @property({ attribute: false }) now: () => PressPlan | null = () => null;
   @property({ attribute: false }) log!: LogKeeper;
   @property({ attribute: false }) pictures!: StatePictures;
   /** Changes when a picture has arrived or something was logged. */
@@ -142,7 +145,7 @@ export class LogPress extends LitElement {
         <button ?disabled=${index === plan.cards.length - 1} @click=${() => this.go(index + 1)}>Next</button>
         <button @click=${() => this.dialog.close()}>Leave the press</button>
       </header>
-      ${pressFrame(this.made, card)}
+      ${pressFrame(this.made, card, this.now())}
       <div class="take">
         ${this.renderPictures()}
         <press-sheet-tiles
@@ -157,7 +160,7 @@ export class LogPress extends LitElement {
         ></press-sheet-tiles>
         <ps-cautions topic="press"></ps-cautions>
       </div>
-      ${pressFoot(this.made, { index, ticks, done, log: this.log, go: (to: number) => this.go(to) })}
+      ${pressFoot(this.made, { index, ticks, done, log: this.log, now: this.now(), go: (to: number) => this.go(to) })}
     </div>`;
   }
 

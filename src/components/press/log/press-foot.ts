@@ -3,10 +3,16 @@ import { minutesText } from '../../../engine/base/words.ts';
 import { minutesLate } from '../../../engine/log/ticks/late.ts';
 import { nextSetUp, tickKey } from '../../../engine/log/ticks/ticks.ts';
 import { visitNow } from '../../../engine/log/visit-now.ts';
+import type { PressPlan } from '../../../engine/visit/visit.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import type { LogKeeper } from '../../ui/log/log-keeper.ts';
-import { listed, setUpTags, timeWords } from '../../words/plan-words.ts';
+import { plannedAndNow } from '../../words/now-words.ts';
+import { listed, setUpTags } from '../../words/plan-words.ts';
 import { localTime } from './local-time.ts';
+
+function uncapital(text: string): string {
+  return text.charAt(0).toLowerCase() + text.slice(1);
+}
 
 /** How far the visit is behind its order: '25 min late', 'on time'; '' while nobody can know. */
 function lateWords(minutes: number | null): string {
@@ -23,14 +29,24 @@ export function pressFoot(
     ticks,
     done,
     log,
+    now,
     go,
-  }: { index: number; ticks: ReadonlySet<string>; done: ReadonlySet<number>; log: LogKeeper; go: (index: number) => void },
+  }: {
+    index: number;
+    ticks: ReadonlySet<string>;
+    done: ReadonlySet<number>;
+    log: LogKeeper;
+    /** The order on the clock of what was ticked. */
+    now: PressPlan | null;
+    go: (index: number) => void;
+  },
 ) {
   const card = plan.cards[index];
   const all = done.size === plan.cards.length;
   const next = done.has(index) ? nextSetUp(plan, ticks) : index + 1;
   const after = all ? undefined : plan.cards[next];
   const time = plan.times[next];
+  const when = time === undefined ? '' : (now === null ? 'planned ' : '') + uncapital(plannedAndNow(plan, now, next));
   const pulled = card?.sheets.filter((sheet) => ticks.has(tickKey(card.number, sheet))).length ?? 0;
   const late = lateWords(minutesLate(plan, ticks, visitNow(log.events, Date.now(), localTime)));
   const stands = all
@@ -46,7 +62,7 @@ export function pressFoot(
         ? nothing
         : html`<p class="next">
           <span class="soft">Next</span> <b>${after.screen.key} ${after.screen.name}</b> in ${after.ink.key}<span class="soft when"
-            >${setUpTags(plan, next).length === 0 ? '' : `, ${listed(setUpTags(plan, next))}`}${time === undefined ? '' : `, planned ${timeWords(plan, time)}`}</span
+            >${setUpTags(plan, next).length === 0 ? '' : `, ${listed(setUpTags(plan, next))}`}${time === undefined ? '' : `, ${when}`}</span
           >
         </p>`
     }

@@ -1,6 +1,7 @@
 import { html, nothing } from 'lit';
 import { entryAt } from '../../../engine/base/at.ts';
 import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
+import type { PressPlan } from '../../../engine/visit/visit.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import '../../ui/kit/ink-chip.ts';
 import { offsetDiagram } from '../../ui/print/offset-diagram.ts';
@@ -8,15 +9,18 @@ import { stencilPath } from '../../ui/print/stencil-path.ts';
 import { counted } from '../../ui/words.ts';
 import { waitWords } from '../../words/drying-words.ts';
 import { mixWords } from '../../words/mix-words.ts';
+import { plannedAndNow } from '../../words/now-words.ts';
 import { instructionWords, OFFSET_NOTE, offsetWords } from '../../words/offset-words.ts';
-import { capital, listed, setUpTags, timeWords } from '../../words/plan-words.ts';
+import { capital, listed, setUpTags } from '../../words/plan-words.ts';
 
 /** What is done before the first sheet of a set-up: screen, ink, offset and when, to be read from afar. */
-export function pressFrame({ plan, recipes }: MadePlan, card: SetUpCard) {
+export function pressFrame({ plan, recipes }: MadePlan, card: SetUpCard, now: PressPlan | null) {
   const index = card.number - 1;
   const tags = setUpTags(plan, index);
   const time = plan.times[index];
   const mix = mixWords(card);
+  const clocked = now ?? plan;
+  const wait = (clocked.times[index]?.waitMinutes ?? 0) >= 1 ? ` with a ${waitWords(clocked, index, false)}` : '';
   return html`<div class="frame">
     <p class="screen">${card.screen.key} ${card.screen.name}</p>
     <p class="ink"><ps-ink-chip .ink=${card.ink.ink}></ps-ink-chip>${card.ink.key}</p>
@@ -26,7 +30,7 @@ export function pressFrame({ plan, recipes }: MadePlan, card: SetUpCard) {
     ${instructionWords(card).map((words) => html`<p><b>${words}</b></p>`)}
     ${mix === null ? nothing : html`<p>${mix}</p>`}
     <p>Mesh ${card.screen.mesh.threadsPerCm}/cm, thread ${card.screen.mesh.threadUm} µm</p>
-    ${time === undefined ? nothing : html`<p>${timeWords(plan, time)}${time.waitMinutes >= 1 ? ` with a ${waitWords(plan, index, false)}` : ''}</p>`}
+    ${time === undefined ? nothing : html`<p>${plannedAndNow(plan, now, index)}${wait}</p>`}
     ${offsetDiagram(card, entryAt(recipes, card.states[0]?.recipe ?? 0).paper, stencilPath(card, recipes))}
   </div>`;
 }

@@ -1,6 +1,7 @@
 import { entryAt } from '../../../engine/base/at.ts';
 import type { Ink } from '../../../engine/ink/types.ts';
-import { oversFor, type SheetAsPulled } from '../../../engine/log/as-pulled.ts';
+import type { SheetAsPulled } from '../../../engine/log/as-pulled.ts';
+import { oversFor } from '../../../engine/log/overs.ts';
 import { printsOn, type Ticking, tickedOn } from '../../../engine/log/ticks/ticking.ts';
 import type { Deviation, Happening, LogEvent } from '../../../engine/log/types.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
@@ -33,7 +34,20 @@ export function sheetTalk(
           strokes: first.strokes,
           printed: printed !== null,
         };
-  return { sheet, recipe, pull, inks, overs: oversFor(sheet, sheets, here) };
+  return { sheet, recipe, pull, inks, over: overFor(sheet, { sheets, recipes }, here) };
+}
+
+/** Who stands in for a sheet that is spoiled here; of another recipe only where nothing on it tells them apart. */
+function overFor(
+  sheet: SheetAsPulled,
+  { sheets, recipes }: Pick<Ticking, 'sheets' | 'recipes'>,
+  here: readonly number[],
+): SheetTalk['over'] {
+  const [number] = oversFor(sheet, sheets, here, recipes);
+  const over = sheets.find((each) => each.number === number);
+  if (over === undefined) return null;
+  const of = over.recipe === sheet.recipe ? '' : ` of ${entryAt(recipes, over.recipe).title}`;
+  return { number: over.number, words: `${over.use === 'proof' ? 'proof' : 'over'} ${over.number}${of}` };
 }
 
 /** The same of several sheets of a set-up at once, those first chosen that are not pulled yet; null where all are spoiled. */

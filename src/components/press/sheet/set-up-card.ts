@@ -6,6 +6,7 @@ import { rangesText } from '../../../engine/base/words.ts';
 import { tickGroups, tickKey } from '../../../engine/log/ticks/ticks.ts';
 import '../../ui/kit/ink-chip.ts';
 import type { CardState } from '../../../engine/visit/set-up-cards.ts';
+import type { PressPlan } from '../../../engine/visit/visit.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { offsetDiagram } from '../../ui/print/offset-diagram.ts';
@@ -15,8 +16,9 @@ import { stencilPath } from '../../ui/print/stencil-path.ts';
 import { counted } from '../../ui/words.ts';
 import { dryWords, waitWords } from '../../words/drying-words.ts';
 import { mixWords } from '../../words/mix-words.ts';
+import { plannedAndNow } from '../../words/now-words.ts';
 import { instructionWords, OFFSET_NOTE, offsetWords } from '../../words/offset-words.ts';
-import { capital, listed, recipeLetter, setUpTags, timeWords } from '../../words/plan-words.ts';
+import { capital, listed, recipeLetter, setUpTags } from '../../words/plan-words.ts';
 import '../log/tick-question.ts';
 import type { TickAnswer, TickQuestion } from '../log/tick-asking.ts';
 import { setUpCardStyle } from './set-up-card-style.ts';
@@ -40,6 +42,8 @@ export class SetUpCardView extends LitElement {
   static override styles = [controls, setUpCardStyle];
 
   @property({ attribute: false }) made!: MadePlan;
+  /** The order on the clock of what was ticked; null before the first tick. */
+  @property({ attribute: false }) now: PressPlan | null = null;
   @property({ type: Number }) index = 0;
   @property({ attribute: false }) pictures!: StatePictures;
   @property({ attribute: false }) ticked: ReadonlySet<string> = new Set();
@@ -132,6 +136,8 @@ export class SetUpCardView extends LitElement {
 
   override render() {
     const { plan, recipes } = this.made;
+    const { now } = this;
+    const clocked = now ?? plan;
     const card = plan.cards[this.index];
     if (card === undefined) return nothing;
     const time = plan.times[this.index];
@@ -156,13 +162,13 @@ export class SetUpCardView extends LitElement {
           <p class="soft">Mesh ${threadsPerCm} threads/cm, thread ${threadUm} µm</p>
           <p>
             ${tags.length === 0 ? 'Stays as it is.' : html`<span class="do">${capital(listed(tags))}</span>`}
-            ${time === undefined ? nothing : html`<span class="soft">${timeWords(plan, time)}</span>`}
+            ${time === undefined ? nothing : html`<span class="soft">${plannedAndNow(plan, now, this.index)}</span>`}
           </p>
         </div>
         ${offsetDiagram(card, paper, stencilPath(card, recipes))}
       </div>
       ${card.states.map((state) => this.state(state, card.number))}
-      <p class="note">${dryWords(plan, this.index)}</p>
+      <p class="note">${dryWords(clocked, this.index)}</p>
     `;
   }
 }

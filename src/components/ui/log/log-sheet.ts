@@ -25,8 +25,8 @@ export interface SheetTalk {
   } | null;
   /** Inks that can be in the screen instead. */
   inks: readonly Ink[];
-  /** Numbers of overs that can take its place, the likest first. */
-  overs: readonly number[];
+  /** The over or proof that can take its place, and what it is called; null where there is none. */
+  over: { number: number; words: string } | null;
   /** Sheets of which the same can be said at once, and those that are chosen at first; absent = of it alone. */
   among?: { numbers: readonly number[]; chosen: readonly number[] };
 }
@@ -125,16 +125,15 @@ export class LogSheet extends LitElement {
     </fieldset>`;
   }
 
-  private renderSpoiled({ sheet, overs, among }: SheetTalk) {
-    const [over] = overs;
+  private renderSpoiled({ sheet, over, among }: SheetTalk) {
     const note = (): string => this.value('note');
     const spoiled = (): Happening[] => this.sheets.map((each) => ({ kind: 'spoiled', sheet: each, note: note() }));
     return html`<button type="button" ?disabled=${this.none} @click=${() => this.happened(spoiled())}>Spoiled</button>
       ${
-        over === undefined || among !== undefined
+        over === null || among !== undefined
           ? nothing
-          : html`<button type="button" @click=${() => this.happened([{ kind: 'replaced', sheet: sheet.number, by: over, note: note() }])}>
-            Spoiled, over ${over} takes its place
+          : html`<button type="button" @click=${() => this.happened([{ kind: 'replaced', sheet: sheet.number, by: over.number, note: note() }])}>
+            Spoiled, ${over.words} takes its place
           </button>`
       }`;
   }

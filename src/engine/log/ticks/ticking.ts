@@ -16,11 +16,12 @@ export function ticksOf(plan: PressPlan, sheets: readonly SheetAsPulled[]): Set<
   const states = new Map(sheets.map((sheet) => [sheet.number, sheet]));
   const ticks = new Set<string>();
   for (const card of plan.cards) {
-    for (const { sheets: numbers, prints } of card.states) {
+    for (const { recipe, sheets: numbers, prints } of card.states) {
       for (const number of numbers) {
         const state = states.get(number);
         if (state === undefined) continue;
-        if (state.spoiled || prints.every((at) => state.done.includes(at))) ticks.add(tickKey(card.number, number));
+        if (state.spoiled || (state.recipe === recipe && prints.every((at) => state.done.includes(at))))
+          ticks.add(tickKey(card.number, number));
       }
     }
   }

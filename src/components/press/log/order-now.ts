@@ -1,0 +1,37 @@
+import type { SheetAsPulled } from '../../../engine/log/as-pulled.ts';
+import { inTheirPlaces } from '../../../engine/log/now/in-its-place.ts';
+import { retimed } from '../../../engine/log/now/retimed.ts';
+import { visitNow } from '../../../engine/log/visit-now.ts';
+import type { VisitFigures } from '../../../engine/visit/visit-figures.ts';
+import type { PressPlan } from '../../../engine/visit/visit.ts';
+import type { MadePlan } from '../../output/made-plan.ts';
+import type { LogKeeper } from '../../ui/log/log-keeper.ts';
+import { localTime } from './local-time.ts';
+
+/** An order as the log has it by now, worked out anew only when something changed. */
+export class OrderNow {
+  private placed: { of: MadePlan; sheets: readonly SheetAsPulled[]; made: MadePlan } | null = null;
+  private clocked: { key: readonly unknown[]; plan: PressPlan } | null = null;
+
+  /** The order as it is worked: overs of other recipes go the way of the sheets whose places they took. */
+  made(of: MadePlan, { sheets }: LogKeeper): MadePlan {
+    if (this.placed?.of !== of || this.placed.sheets !== sheets) {
+      const plan = inTheirPlaces(of.plan, sheets);
+      this.placed = { of, sheets, made: plan === of.plan ? of : { ...of, plan } };
+    }
+    return this.placed.made;
+  }
+
+  /** The order on the clock of what was really ticked, each minute anew; null before the first tick. */
+  now(plan: PressPlan, log: LogKeeper, press: VisitFigures): PressPlan | null {
+    const nowMs = Date.now();
+    const key = [plan, log.sheets, log.test, press, Math.floor(nowMs / 60_000)];
+    if (this.clocked !== null && key.every((each, i) => each === this.clocked?.key[i])) return this.clocked.plan;
+    const momentOf = (ms: number) => visitNow(log.events, ms, localTime);
+    const { sheets, recipes, test, touching } = log;
+    const found = retimed({ plan, sheets, recipes, test, touching, press, now: momentOf(nowMs), momentOf });
+    // While it is not known what touches, it is asked again as soon as it is.
+    if (found !== null) this.clocked = { key, plan: found };
+    return found;
+  }
+}

@@ -1,0 +1,201 @@
+import { defined, entryAt } from '../../base/at.ts';
+import { DAY_MINUTES } from '../../pullorder/timeline/day-clock.ts';
+import type { TimelineStart } from '../../pullorder/timeline/start-state.ts';
+import type { SetUp } from '../../pullorder/types.ts';
+import type { Recipe } from '../../recipe/types.ts';
+import { layText } from '../../visit/problem/lays.ts';
+import { inkText } from '../../visit/registry.ts';
+import type { SetUpCard } from '../../visit/set-up-cards.ts';
+import type { VisitFigures } from '../../visit/visit-figures.ts';
+import { type CardTime, momentOf, visitTimes, type TimedVisit } from '../../visit/visit-times.ts';
+import type { PressPlan } from '../../visit/visit.ts';
+import type { SheetAsPulled } from '../as-pulled.ts';
+import { filmsOn, type LoggedFilm } from '../films.ts';
+import type { VisitNow } from '../rest-input.ts';
+import type { TestSheet } from '../test-sheet.ts';
+import { filmsOfTest } from '../test-sheet.ts';
+import type { OrderPairs } from '../turns.ts';
+
+/** An order that is under way, and how it stands. */
+export interface UnderWay {
+  plan: PressPlan;
+  /** All sheets of the visit as they are. */
+  sheets: readonly SheetAsPulled[];
+  recipes: readonly Recipe[];
+  test: TestSheet | null;
+  /** Knows which pulls touch at all. */
+  touching: OrderPairs;
+  press: VisitFigures;
+  now: VisitNow;
+  /** Which day of the visit a logged moment was, and its time of day. */
+  momentOf(ms: number): VisitNow;
+}
+
+/** A film that was logged, with the sheet that it is on. */
+interface FilmOnSheet extends LoggedFilm {
+  sheet: SheetAsPulled;
+}
+
+/**
+ * The clock of an order that is under way, from what was really ticked: set-ups that are done stand
+ * where they were, those that are left begin now, in their order and on their beds, wait for the films
+ * that were really pulled, and go on with the frame that is on the press.
+ * @returns the order with other times; null before the first tick and while it is not known what touches
+ */
+export function retimed(way: UnderWay): PressPlan | null {
+  const { plan, recipes, touching } = way;
+  const films = way.sheets.flatMap((sheet) => filmsOn(sheet, entryAt(recipes, sheet.recipe)).map((film) => ({ ...film, sheet })));
+  const pairs = recipes.map(touching);
+  if (films.length === 0 || pairs.includes(null)) return null;
+  const left = leftOf(way);
+  const visit = timedVisit(
+    way,
+    pairs.map((each) => pairsIn(defined(each))),
+  );
+  const beds = left.map(({ at }) => entryAt(plan.times, at).bed);
+  const { times, parts, ends, daysNeeded } = visitTimes(
+    { setUps: left.map(({ setUp }) => setUp), beds },
+    visit,
+    way.press,
+    startOf(way, films, pairs),
+  );
+  const done = doneTimes(way, films, new Set(left.map(({ at }) => at)));
+  const byCard = new Map(left.map(({ at }, i) => [at, entryAt(times, i)]));
+  return {
+    ...plan,
+    times: plan.times.map((time, at) => byCard.get(at) ?? done.get(at) ?? time),
+    parts: [
+      ...[...done].map(([setUp, { day, bed, startMinute, endMinute }]) => ({
+        kind: 'print' as const,
+        setUp,
+        day,
+        bed,
+        fromMinute: startMinute,
+        toMinute: endMinute,
+      })),
+      ...parts.map((part) => ({ ...part, setUp: entryAt(left, part.setUp).at })),
+    ],
+    daysNeeded: Math.max(daysNeeded, ...[...done.values()].map(({ day }) => day)),
+    ends: left.length > 0 ? ends : lastOf([...done.values()]),
+  };
+}
+
+function lastOf(times: readonly CardTime[]): PressPlan['ends'] {
+  const last = Math.max(0, ...times.map(({ day, endMinute }) => (day - 1) * DAY_MINUTES + endMinute));
+  return momentOf(last);
+}
+
+/** Set-ups with something left to pull, by the index of their cards. */
+function leftOf({ plan, sheets }: UnderWay): { at: number; setUp: SetUp }[] {
+  const place = new Map(plan.sheets.map(({ number }, s) => [number, s]));
+  const known = new Map(sheets.map((sheet) => [sheet.number, sheet]));
+  return plan.cards.flatMap((card, at) => {
+    const pulls = card.states.flatMap(({ recipe, sheets: numbers, prints }) =>
+      numbers.flatMap((number): [number, number][] => {
+        const sheet = known.get(number);
+        if (sheet === undefined || sheet.spoiled || sheet.recipe !== recipe) return [];
+        return prints.filter((p) => !sheet.done.includes(p)).map((p) => [defined(place.get(number)), p]);
+      }),
+    );
+    return pulls.length === 0 ? [] : [{ at, setUp: { ...kindOf(card), pulls } }];
+  });
+}
+
+function kindOf(card: SetUpCard): Pick<SetUp, 'screen' | 'ink' | 'offset'> {
+  return { screen: card.screen.key, ink: card.ink.key, offset: layText(card) };
+}
+
+function pairsIn(touching: ReadonlySet<string>): [number, number][] {
+  return [...touching].map((pair) => pair.split(' ').map(Number) as [number, number]);
+}
+
+/** The card that prints a pull of a recipe. */
+function cardsByPull({ cards }: PressPlan): Map<string, SetUpCard> {
+  return new Map(
+    cards.flatMap((card) => card.states.flatMap(({ recipe, prints }) => prints.map((at) => [`${recipe} ${at}`, card] as const))),
+  );
+}
+
+function timedVisit({ plan, recipes }: UnderWay, drying: TimedVisit['drying']): TimedVisit {
+  const cards = cardsByPull(plan);
+  const sheetsOf = recipes.map(({ pulls }, r) => ({
+    pulls: pulls.map(({ strokes }, at) => {
+      const card = cards.get(`${r} ${at}`);
+      return { ...(card === undefined ? { screen: '', ink: '', offset: '' } : kindOf(card)), strokes };
+    }),
+    overlaps: [],
+  }));
+  return {
+    problem: { sheets: plan.sheets.map(({ recipe }) => entryAt(sheetsOf, recipe)) },
+    sheets: plan.sheets,
+    drying,
+    registry: { inks: [...new Map(plan.cards.map(({ ink }) => [ink.key, ink])).values()] },
+    testSheet: plan.testSheet === true ? (plan.testNumber ?? 0) : null,
+  };
+}
+
+function startOf(way: UnderWay, films: readonly FilmOnSheet[], pairs: readonly (ReadonlySet<string> | null)[]): TimelineStart {
+  const { plan, recipes, sheets, now } = way;
+  const dayBegins = (now.day - 1) * DAY_MINUTES;
+  const clockNow = dayBegins + now.minuteOfDay - plan.clock.startMinute;
+  const minuteOf = (ms: number): number => clockNow + (ms - now.atMs) / 60_000;
+  const own = new Map<number, FilmOnSheet[]>(sheets.map(({ number }) => [number, []]));
+  for (const film of films) own.get(film.sheet.number)?.push(film);
+  const racked = (number: number): number => Math.max(0, ...(own.get(number) ?? []).map(({ stackMs }) => minuteOf(stackMs)));
+  const here = new Set(plan.sheets.map(({ number }) => number));
+  const tests = way.test === null ? [] : filmsOfTest(way.test, recipes);
+  const cards = cardsByPull(plan);
+  const pulled = new Set(films.map(({ sheet, at }) => inkText(inkOn(sheet, at, recipes))));
+  const last = films.toSorted((a, b) => b.pulledMs - a.pulledMs)[0];
+  const onPress =
+    last === undefined || way.momentOf(last.pulledMs).day !== now.day ? undefined : cards.get(`${last.sheet.recipe} ${last.at}`);
+  return {
+    minute: Math.max(dayBegins, clockNow),
+    readyAt: plan.sheets.map(({ number, recipe }) => {
+      const wet = (own.get(number) ?? []).filter(({ dryMs }) => dryMs > now.atMs).toSorted((a, b) => b.dryMs - a.dryMs);
+      return entryAt(recipes, recipe).pulls.map((_, at) => {
+        const under = wet.find((film) => pairs[recipe]?.has(`${Math.min(film.at, at)} ${Math.max(film.at, at)}`));
+        return under === undefined ? { minute: 0, ink: null } : { minute: minuteOf(under.dryMs), ink: under.ink };
+      });
+    }),
+    stackAt: [...plan.sheets, ...sheets.filter(({ number }) => !here.has(number))].map(({ number }) => racked(number)),
+    testStackAt: Math.max(0, ...tests.map(({ stackMs }) => minuteOf(stackMs))),
+    mixed: plan.cards.filter(({ ink }) => pulled.has(inkText(ink.ink))).map(({ ink }) => ink.key),
+    ...(onPress === undefined ? {} : { onPress: kindOf(onPress) }),
+  };
+}
+
+function inkOn(sheet: SheetAsPulled, at: number, recipes: readonly Recipe[]) {
+  const { ink } = entryAt(sheet.pulls, sheet.done.indexOf(at));
+  return defined(entryAt(recipes, sheet.recipe).inks.find(({ id }) => id === ink));
+}
+
+/** When set-ups that are done were really pulled, from a pull before the first tick to the last. */
+function doneTimes(way: UnderWay, films: readonly FilmOnSheet[], left: ReadonlySet<number>): Map<number, CardTime> {
+  const { plan, press } = way;
+  const byPull = new Map(films.map((film) => [`${film.sheet.number} ${film.at}`, film.pulledMs]));
+  const found = new Map<number, CardTime>();
+  for (const [at, { states }] of plan.cards.entries()) {
+    if (left.has(at)) continue;
+    const ticks = states.flatMap(({ sheets, prints }) =>
+      sheets.flatMap((number) => prints.flatMap((p) => byPull.get(`${number} ${p}`) ?? [])),
+    );
+    if (ticks.length === 0) continue;
+    const minuteOf = ({ minuteOfDay }: VisitNow): number => minuteOfDay - plan.clock.startMinute;
+    const [first, last] = [way.momentOf(Math.min(...ticks)), way.momentOf(Math.max(...ticks))];
+    const planned = entryAt(plan.times, at);
+    const endMinute = Math.round(minuteOf(last));
+    found.set(at, {
+      ...planned,
+      day: last.day,
+      startMinute: first.day === last.day ? Math.round(minuteOf(first) - 60 / press.pullsPerHour) : 0,
+      endMinute,
+      waitMinutes: 0,
+      waitFor: [],
+      rackWaitMinutes: 0,
+      dryMinute: endMinute + planned.dryMinute - planned.endMinute,
+      stackMinute: endMinute + planned.stackMinute - planned.endMinute,
+    });
+  }
+  return found;
+}
