@@ -1,5 +1,6 @@
 import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
+import { demoModule } from './.ci/demo-module.ts';
 import { devConnection } from './.ci/dev-connection.ts';
 import { installable } from './.ci/installable.ts';
 import { notices } from './.ci/notices.ts';
@@ -20,7 +21,7 @@ const boundReads: Plugin = {
 };
 
 export default defineConfig({
-  plugins: [boundReads, devConnection(), notices(), installable()],
+  plugins: [boundReads, demoModule(), devConnection(), notices(), installable()],
   base: './',
   build: {
     target: 'es2022',

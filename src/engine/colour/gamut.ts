@@ -1,6 +1,8 @@
-import { converter, toGamut } from 'culori';
+import { converter, modeLrgb, modeOklab, modeOklch, modeRgb, toGamut, useMode } from 'culori/fn';
 import { f64 } from '../base/at.ts';
 import { inSrgbGamut } from './srgb.ts';
+
+for (const mode of [modeRgb, modeLrgb, modeOklab, modeOklch]) useMode(mode);
 
 const intoRgb = toGamut('rgb', 'oklch');
 const toLinear = converter('lrgb');

@@ -1,6 +1,6 @@
 import { defined, entryAt } from '../base/at.ts';
 import { stackMinutesOf } from '../ink/film/drying.ts';
-import { dryingPairs } from '../order/overlaps.ts';
+import { dryingPairs, OVERLAP_TOLERANCE_MM } from '../order/overlaps.ts';
 import { DAY_MINUTES } from '../pullorder/timeline/day-clock.ts';
 import type { TimelineStart } from '../pullorder/timeline/start-state.ts';
 import type { Recipe } from '../recipe/types.ts';
@@ -8,7 +8,7 @@ import { studioOfRecipe } from '../recipe/write.ts';
 import type { Pull } from '../stack/types.ts';
 import { registerRecipes } from '../visit/registry.ts';
 import { wholeFigures } from '../visit/visit-figures.ts';
-import { OVERLAP_TOLERANCE_MM, type VisitProblem } from '../visit/visit-problem.ts';
+import type { VisitProblem } from '../visit/visit-problem.ts';
 import type { RestInput, RestSheet, VisitNow } from './rest-input.ts';
 
 /** A pull that is on a sheet, and when its film is dry and the sheet out of the racks. */

@@ -1,9 +1,8 @@
 import { num } from '../base/at.ts';
-import { overlapsOf, type Overlap } from '../order/overlaps.ts';
+import { OVERLAP_TOLERANCE_MM, overlapsOf, type Overlap } from '../order/overlaps.ts';
 import type { Recipe } from '../recipe/types.ts';
 import { studioOfRecipe } from '../recipe/write.ts';
 import type { Pull } from '../stack/types.ts';
-import { OVERLAP_TOLERANCE_MM } from '../visit/visit-problem.ts';
 import type { VisitHead } from './types.ts';
 
 /** What two orders may differ by unseen where the visit does not say, ΔE00; the app's own default. */

@@ -13,6 +13,9 @@ import { Piles } from './pile-colours.ts';
 import { SwapDeltas } from './swap-delta.ts';
 import { toldWork } from './told-work.ts';
 
+/** Overlaps nowhere wider than this count as touching: finer than any table registers, mm. */
+export const OVERLAP_TOLERANCE_MM = 0.05;
+
 // Parts of the print that no row of this height goes through are too small to look at.
 const ROW_MM = 0.5;
 const MOST_ROWS = 1500;

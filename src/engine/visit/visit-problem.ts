@@ -1,15 +1,12 @@
 import { defined, entryAt } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
 import { MOST_SHEETS } from '../base/limits.ts';
-import { dryingPairs, overlapsOf } from '../order/overlaps.ts';
+import { dryingPairs, OVERLAP_TOLERANCE_MM, overlapsOf } from '../order/overlaps.ts';
 import type { PlanProblem, PlanPull, PlanSheet } from '../pullorder/types.ts';
 import type { Recipe } from '../recipe/types.ts';
 import { studioOfRecipe } from '../recipe/write.ts';
 import { Lays } from './problem/lays.ts';
 import { registerRecipes, type Registry } from './registry.ts';
-
-/** Overlaps nowhere wider than this count as touching: finer than any table registers, mm. */
-export const OVERLAP_TOLERANCE_MM = 0.05;
 
 /** What a sheet is for: a print that is wanted, one that takes the place of a spoiled one, or one to look at first. */
 export type SheetUse = 'good' | 'over' | 'proof';

@@ -54,7 +54,7 @@ export interface InkApi {
    */
   fitOverprints(request: Job<OverprintRequest>, onRound: (rounds: number) => void): Promise<OverprintFit | null>;
   /** Recipes predicted again with an ink as it is today; those that do not pull it are left out. */
-  driftedRecipes(recipes: readonly Recipe[], ink: Ink, surface?: Surface): DriftFigures[];
+  driftedRecipes(recipes: readonly Recipe[], ink: Ink, surface?: Surface): Promise<DriftFigures[]>;
   /**
    * Films, trapping and surface from squares of any stacks.
    * @param onProgress gets the share that is done, 0–1

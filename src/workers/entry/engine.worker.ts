@@ -8,19 +8,10 @@ import { printNotes } from '../../engine/explore/settings/notes.ts';
 import { CARD } from '../../engine/ink/characterise/card.ts';
 import { inkCurvesOn } from '../../engine/ink/characterise/characterise.ts';
 import { checkInk } from '../../engine/ink/characterise/check-ink.ts';
-import { fitOverprintSteps } from '../../engine/ink/fit/fit-overprints.ts';
-import { fitTargetSteps } from '../../engine/ink/fit/fit-target.ts';
-import { matchInkSteps } from '../../engine/ink/mix/match.ts';
-import { planRest } from '../../engine/log/rest.ts';
 import { groupOrderSteps } from '../../engine/order/groups/group-orders.ts';
-import { overlapsOf } from '../../engine/order/overlaps.ts';
-import { driftedRecipes } from '../../engine/recipe/drifted.ts';
+import { OVERLAP_TOLERANCE_MM, overlapsOf } from '../../engine/order/overlaps.ts';
 import { printError } from '../../engine/stack/print-error.ts';
 import type { Studio } from '../../engine/studio/studio.ts';
-import { adviseOn } from '../../engine/visit/advice/advice.ts';
-import { OVERLAP_TOLERANCE_MM } from '../../engine/visit/visit-problem.ts';
-import { planVisit, type PressPlan } from '../../engine/visit/visit.ts';
-import { whatToDrop } from '../../engine/visit/what-to-drop.ts';
 import type { EngineApi } from '../api/engine-api.ts';
 import type { InkApi } from '../api/ink-api.ts';
 import type { Picture, PictureApi } from '../api/picture-api.ts';
@@ -37,6 +28,9 @@ import { runWall } from '../jobs/wall-job.ts';
 
 const studios = new Map<StudioKey, StudioPictures>();
 const jobs = new Jobs();
+
+const inkJobs = async () => (await import('../jobs/ink-jobs.ts')).inkJobs(jobs);
+const planJobs = async () => (await import('../jobs/plan-jobs.ts')).planJobs(jobs);
 
 function of(key: StudioKey): StudioPictures {
   const found = studios.get(key);
@@ -101,27 +95,16 @@ const inks: InkApi = {
     const { kx, sx, adjusted } = inkCurvesOn(overWhite, overBlack, grounds);
     return { kx: [...kx], sx: [...sx], adjusted: [...adjusted], problems };
   },
-  matchInk: ({ job, target, stocks, options }, onProgress) => jobs.find(job, matchInkSteps(target, stocks, options), onProgress),
-  fitOverprints: ({ job, squares, inks, paper }, onRound) =>
-    jobs.find(job, fitOverprintSteps(squares, inks, paper), ({ rounds }) => onRound(rounds)),
-  driftedRecipes: (recipes, ink, surface) =>
-    driftedRecipes(recipes, ink, surface).map(({ recipe, ...figures }) => ({ ...figures, recipe: recipe.id })),
-  fitTarget: ({ job, squares, inks, paper }, onProgress) => jobs.find(job, fitTargetSteps({ squares, inks, paper }), onProgress),
+  matchInk: async (request, tell) => (await jobs.loading(request.job, inkJobs)).matchInk(request, tell),
+  fitOverprints: async (request, tell) => (await jobs.loading(request.job, inkJobs)).fitOverprints(request, tell),
+  driftedRecipes: async (...asked) => (await inkJobs()).driftedRecipes(...asked),
+  fitTarget: async (request, tell) => (await jobs.loading(request.job, inkJobs)).fitTarget(request, tell),
 };
 
 const plans: PlanApi = {
-  advise: ({ job, input, plan, edits }, onProgress) => jobs.find(job, adviseOn(input, plan, edits), onProgress),
-  whatToDrop: ({ job, input, plan }, onProgress) => jobs.find(job, whatToDrop(input, plan), onProgress),
-  async plan({ job, input, budgetMs }, onBest) {
-    let last: PressPlan | null = null;
-    const steps = 'rest' in input ? planRest(input, budgetMs) : planVisit(input, budgetMs);
-    await jobs.run(job, steps, (plan) => {
-      last = plan;
-      onBest(plan);
-    });
-    if (last === null) throw new EngineError('plan.stopped', 'The planning was stopped before it found an order; start it again.');
-    return last;
-  },
+  advise: async (request, tell) => (await jobs.loading(request.job, planJobs)).advise(request, tell),
+  whatToDrop: async (request, tell) => (await jobs.loading(request.job, planJobs)).whatToDrop(request, tell),
+  plan: async (request, tell) => (await jobs.loading(request.job, planJobs)).plan(request, tell),
 };
 
 const engine: EngineApi = {

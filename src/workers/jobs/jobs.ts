@@ -21,6 +21,17 @@ export class Jobs {
     if (found !== undefined) found.cancelled = true;
   }
 
+  /** Loads the part of the program that a job takes; a stop that comes meanwhile is heard by the job. */
+  async loading<T>(job: string, load: () => Promise<T>): Promise<T> {
+    this.running.set(job, { cancelled: false });
+    try {
+      return await load();
+    } catch (error) {
+      this.running.delete(job);
+      throw error;
+    }
+  }
+
   /**
    * Takes steps until they end or the job is cancelled.
    * @param onStep gets what each step gives
@@ -36,7 +47,7 @@ export class Jobs {
    * @returns null when the job was cancelled
    */
   async find<T, R>(job: string, steps: Iterator<T, R> | AsyncIterator<T, R>, onStep: (value: T) => void = () => {}): Promise<R | null> {
-    const state = { cancelled: false };
+    const state = this.running.get(job) ?? { cancelled: false };
     this.running.set(job, state);
     try {
       // A stop that was sent right after the start is heard before the first step.

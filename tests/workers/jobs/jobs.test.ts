@@ -37,6 +37,18 @@ describe('Jobs', () => {
     expect(seen).toEqual([]);
   });
 
+  it('should hear a stop sent while the program of a job is loaded', async () => {
+    const jobs = new Jobs();
+    const seen: number[] = [];
+    const loading = jobs.loading('a', () => Promise.resolve(numbers));
+    jobs.cancel('a');
+    expect(await jobs.run('a', (await loading)(10), (value) => seen.push(value))).toBe(true);
+    expect(seen).toEqual([]);
+    expect(await jobs.run('a', numbers(2), (value) => seen.push(value))).toBe(false);
+    await expect(jobs.loading('b', () => Promise.reject(new Error('not there')))).rejects.toThrow('not there');
+    expect(await jobs.run('b', numbers(2), () => {})).toBe(false);
+  });
+
   it('should give what the steps find at their end, and nothing of a stopped job', async () => {
     function* sum(): Generator<number, string> {
       yield* numbers(3);
