@@ -1,10 +1,10 @@
 import { serve } from '../api/serve.ts';
 import type { StorageApi } from '../api/storage-api.ts';
-import { dropKept, keep, listKept, readKept } from '../jobs/storage-kept.ts';
-import { addEvents, readEvents, readVisits } from '../jobs/storage-log.ts';
-import { lostPlaces } from '../jobs/storage-open.ts';
-import { readPress, writePress } from '../jobs/storage-press.ts';
-import { moveOldAside, openProject, replaceSections, saveSections } from '../jobs/storage-project.ts';
+import { dropKept, keep, listKept, readKept } from '../storage/storage-kept.ts';
+import { addEvents, readEvents, readVisits } from '../storage/storage-log.ts';
+import { lostPlaces } from '../storage/storage-open.ts';
+import { readPress, writePress } from '../storage/storage-press.ts';
+import { moveOldAside, openProject, replaceSections, saveSections } from '../storage/storage-project.ts';
 
 const storage: StorageApi = {
   open: openProject,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { COPY_EVERY_MS, copiesToKeep } from '../../../src/workers/jobs/copy-times.ts';
+import { COPY_EVERY_MS, copiesToKeep } from '../../../src/workers/storage/copy-times.ts';
 
 const HOUR = 3_600_000;
 const DAY = 24 * HOUR;
