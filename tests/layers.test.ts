@@ -37,7 +37,7 @@ const ONLY: [RegExp, RegExp][] = [
   [/^comlink$/, /^workers\//],
   [/^fflate$/, /^engine\/visitfile\//],
   [/^uqr$/, /^components\//],
-  [/^idb$/, /^workers\/(entry|jobs)\/storage/],
+  [/^idb$/, /^workers\/storage\//],
   [/^workbox-/, /^workers\/.*\/offline/],
   [/^lit/, /^components\//],
 ];
