@@ -1,4 +1,5 @@
 import type { RestInput } from '../../engine/log/rest.ts';
+import type { SettingNoted } from '../../engine/log/settings.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
 import type { PressPlan, VisitInput } from '../../engine/visit/visit.ts';
 
@@ -8,4 +9,6 @@ export interface MadePlan {
   input: VisitInput | RestInput;
   /** By the index that cards and sheets use. */
   recipes: Recipe[];
+  /** What was noted of screens before, the latest first; absent = nothing. */
+  settings?: readonly SettingNoted[];
 }

@@ -11,6 +11,7 @@ import type { PaperAsked, PaperChoice } from '../output/papers/paper-choice.ts';
 import type { StatePictures } from '../ui/print/state-pictures.ts';
 import { counted } from '../ui/words.ts';
 import { nowEndWords } from '../words/now-words.ts';
+import { foundFigures } from './log/found-figures.ts';
 import { awakeBox, type KeepAwake } from './log/keep-awake.ts';
 import './grid/set-up-grid.ts';
 import './plan/advice-list.ts';
@@ -94,6 +95,7 @@ export function planResult(result: PlanResult) {
           <ps-log-sheets .store=${store} .log=${visit.log} .pictures=${pictures} .drawn=${drawn}></ps-log-sheets>
         </section>`
     }
+    ${foundFigures(visit.log, store.project.press, (change) => store.dispatch({ kind: 'set-press', change }))}
     ${haveReady(made, store.project)} ${stencilList(made, result.stock, result.chooseStock)}
     <press-week
       .plan=${plan}

@@ -15,6 +15,7 @@ import { sentenceOf } from '../../workers/client/client.ts';
 import type { AppStore } from '../app-store.ts';
 import type { MadePlan } from '../output/made-plan.ts';
 import { FileReading } from '../ui/files/file-reading.ts';
+import { EarlierSettings } from '../ui/log/earlier-settings.ts';
 import { bringInLog } from '../ui/log/log-files.ts';
 import { LogKeeper } from '../ui/log/log-keeper.ts';
 import { newId } from '../ui/new-id.ts';
@@ -44,6 +45,7 @@ export class PressVisit implements ReactiveController {
   /** Index of the set-up that is looked at. */
   selected = 0;
   private readonly clock = new OrderNow();
+  private readonly earlier: EarlierSettings;
 
   /** @param found called when an order was asked for and has come */
   constructor(host: ReactiveControllerHost, store: () => AppStore, found: () => void) {
@@ -55,6 +57,7 @@ export class PressVisit implements ReactiveController {
       settled: () => store().settled('pull order'),
     });
     this.log = new LogKeeper(host, store);
+    this.earlier = new EarlierSettings(host, store);
     this.file = new FileReading(host);
     this.ticking = new TickAsking(
       () => this.log,
@@ -131,7 +134,7 @@ export class PressVisit implements ReactiveController {
 
   /** The order as it is worked. */
   get made(): MadePlan | null {
-    return this.run.made === null ? null : this.clock.made(this.run.made, this.log);
+    return this.run.made === null ? null : this.clock.made(this.run.made, this.log, this.earlier.noted);
   }
 
   /** The same on the clock of what was really ticked; null before the first tick. */
@@ -265,6 +268,7 @@ export class PressVisit implements ReactiveController {
       if (!('rest' in made.input) && (this.log.head === null || (made.input.longer ?? 0) === 0)) {
         const { title, explore } = this.store.project;
         const naming = { id: newId(), title, begunMs: Date.now(), minDeltaE: explore.minDeltaE };
+        void this.earlier.read();
         this.log.begin(visitHeadOf(made.plan, made.recipes, naming));
       }
       this.selected = 0;

@@ -1,13 +1,17 @@
 import { entryAt } from '../../../engine/base/at.ts';
 import { rangesText } from '../../../engine/base/words.ts';
 import { srgbHexFromLab } from '../../../engine/colour/screen-colour.ts';
+import { settingFor, type SettingNoted } from '../../../engine/log/settings.ts';
 import { tickGroups } from '../../../engine/log/ticks/ticks.ts';
 import { setUpInk } from '../../../engine/visit/quantities/set-up-ink.ts';
+import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
 import { counted } from '../../ui/words.ts';
 import { dryWords, waitWords } from '../../words/drying-words.ts';
+import { dayOf } from '../../words/edition-words.ts';
 import { mixWords } from '../../words/mix-words.ts';
 import { instructionWords, OFFSET_NOTE, offsetWords } from '../../words/offset-words.ts';
 import { capital, gramsText, recipeLetter, setUpTags, timeWords } from '../../words/plan-words.ts';
+import { lastTimeWords } from '../../words/setting-words.ts';
 import { testFirstWords } from '../../words/supply-words.ts';
 import type { MadePlan } from '../made-plan.ts';
 import type { PaperCard, PaperLine } from './paper-blocks.ts';
@@ -18,7 +22,7 @@ export function cardsOf(made: MadePlan, which: readonly number[]): PaperCard[] {
   return which.map((at) => cardOf(made, at, entryAt(inks, at).grams));
 }
 
-function cardOf({ plan }: MadePlan, at: number, grams: number): PaperCard {
+function cardOf({ plan, settings = [] }: MadePlan, at: number, grams: number): PaperCard {
   const card = entryAt(plan.cards, at);
   return {
     kind: 'card',
@@ -27,7 +31,7 @@ function cardOf({ plan }: MadePlan, at: number, grams: number): PaperCard {
     screen: `${card.screen.key} ${card.screen.name}`,
     ink: `${card.ink.key}, ${gramsText(grams)} g`,
     hex: srgbHexFromLab(card.ink.ink.overWhite),
-    lines: linesOf(plan, at),
+    lines: [...linesOf(plan, at), ...lastTime(settings, card)],
     card,
     parts: card.states.map(({ recipe, before, after, prints, sheets }) => ({
       title: `${recipeLetter(recipe)} ${plan.recipes[recipe]?.title ?? ''}${prints.length > 1 ? `, ${prints.length} pulls each` : ''}`,
@@ -36,6 +40,12 @@ function cardOf({ plan }: MadePlan, at: number, grams: number): PaperCard {
       sheets: tickGroups(sheets).map(rangesText),
     })),
   };
+}
+
+/** What was noted of its screen before, in one line. */
+function lastTime(settings: readonly SettingNoted[], card: SetUpCard): PaperLine[] {
+  const noted = settingFor(settings, card);
+  return noted === null ? [] : [{ text: lastTimeWords(noted, dayOf(noted.atMs)), size: 'small' }];
 }
 
 function linesOf(plan: MadePlan['plan'], at: number): PaperLine[] {

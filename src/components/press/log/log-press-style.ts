@@ -57,6 +57,10 @@ export const logPressStyle = css`
   .offset {
     font-size: var(--type-head);
   }
+  .note {
+    min-height: 48px;
+    justify-self: start;
+  }
   .strokes {
     font-size: var(--type-head);
     font-weight: 650;

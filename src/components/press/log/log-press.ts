@@ -19,6 +19,9 @@ import { logPressStyle } from './log-press-style.ts';
 import { pressFoot } from './press-foot.ts';
 import { pressFrame } from './press-frame.ts';
 import { pressPictures } from './press-pictures.ts';
+import type { SetUpNotes } from './set-up-notes.ts';
+import './set-up-notes.ts';
+import { setUpTalk } from './set-up-talk.ts';
 import { otherInks, pulledOtherwise, sheetsTalk, sheetTalk } from './sheet-talk.ts';
 import './sheet-tiles.ts';
 import { TickAsking } from './tick-asking.ts';
@@ -46,6 +49,9 @@ export class LogPress extends LitElement {
   @state() private talkOf: readonly number[] = [];
   @query('dialog') private dialog!: HTMLDialogElement;
   @query('ps-log-sheet') private sheetDialog!: LogSheet;
+  @query('press-set-up-notes') private notes!: SetUpNotes;
+  /** Whether the set-up at hand is spoken of. */
+  @state() private noting = false;
   /** Rises with the clock and with the log: what hangs on them is drawn again. */
   private looked = 0;
   private readonly awake = new KeepAwake(this);
@@ -105,6 +111,11 @@ export class LogPress extends LitElement {
     this.requestUpdate();
   }
 
+  private note(): void {
+    this.noting = true;
+    void this.updateComplete.then(() => this.notes.show());
+  }
+
   private speak(sheets: number[]): void {
     this.shown = sheets[0] ?? null;
     this.talkOf = sheets;
@@ -145,7 +156,7 @@ export class LogPress extends LitElement {
         <button ?disabled=${index === plan.cards.length - 1} @click=${() => this.go(index + 1)}>Next</button>
         <button @click=${() => this.dialog.close()}>Leave the press</button>
       </header>
-      ${pressFrame(this.made, card, this.now())}
+      ${pressFrame(this.made, card, { now: this.now(), note: () => this.note() })}
       <div class="take">
         ${this.renderPictures()}
         <press-sheet-tiles
@@ -172,7 +183,11 @@ export class LogPress extends LitElement {
         .talk=${this.open ? this.talk : null}
         @happened=${(event: CustomEvent<Happening[]>) => void this.add(event.detail)}
         @otherwise=${(event: CustomEvent<PulledDifferently>) => this.otherwise(event.detail)}
-      ></ps-log-sheet>`;
+      ></ps-log-sheet>
+      <press-set-up-notes
+        .talk=${this.open && this.noting ? setUpTalk(this.made, this.card, this.log) : null}
+        @happened=${(event: CustomEvent<Happening[]>) => void this.add(event.detail)}
+      ></press-set-up-notes>`;
   }
 }
 

@@ -1,6 +1,6 @@
-import type { SheetAsPulled } from '../../../engine/log/as-pulled.ts';
 import { inTheirPlaces } from '../../../engine/log/now/in-its-place.ts';
 import { retimed } from '../../../engine/log/now/retimed.ts';
+import { type SettingNoted, settingsNoted } from '../../../engine/log/settings.ts';
 import { visitNow } from '../../../engine/log/visit-now.ts';
 import type { VisitFigures } from '../../../engine/visit/visit-figures.ts';
 import type { PressPlan } from '../../../engine/visit/visit.ts';
@@ -10,14 +10,20 @@ import { localTime } from './local-time.ts';
 
 /** An order as the log has it by now, worked out anew only when something changed. */
 export class OrderNow {
-  private placed: { of: MadePlan; sheets: readonly SheetAsPulled[]; made: MadePlan } | null = null;
+  private placed: { of: MadePlan; log: readonly unknown[]; made: MadePlan } | null = null;
   private clocked: { key: readonly unknown[]; plan: PressPlan } | null = null;
 
-  /** The order as it is worked: overs of other recipes go the way of the sheets whose places they took. */
-  made(of: MadePlan, { sheets }: LogKeeper): MadePlan {
-    if (this.placed?.of !== of || this.placed.sheets !== sheets) {
+  /**
+   * The order as it is worked: overs of other recipes go the way of the sheets whose places they took, and
+   * what was noted of screens goes with it.
+   * @param earlier what was noted in earlier visits
+   */
+  made(of: MadePlan, { sheets, events }: LogKeeper, earlier: readonly SettingNoted[]): MadePlan {
+    const log = [sheets, events, earlier];
+    if (this.placed?.of !== of || log.some((each, i) => each !== this.placed?.log[i])) {
       const plan = inTheirPlaces(of.plan, sheets);
-      this.placed = { of, sheets, made: plan === of.plan ? of : { ...of, plan } };
+      const settings = [...settingsNoted(events), ...earlier];
+      this.placed = { of, log, made: plan === of.plan && settings.length === 0 ? of : { ...of, plan, settings } };
     }
     return this.placed.made;
   }

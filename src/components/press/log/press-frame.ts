@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit';
 import { entryAt } from '../../../engine/base/at.ts';
+import { settingFor } from '../../../engine/log/settings.ts';
 import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
 import type { PressPlan } from '../../../engine/visit/visit.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
@@ -8,13 +9,23 @@ import { offsetDiagram } from '../../ui/print/offset-diagram.ts';
 import { stencilPath } from '../../ui/print/stencil-path.ts';
 import { counted } from '../../ui/words.ts';
 import { waitWords } from '../../words/drying-words.ts';
+import { dayOf } from '../../words/edition-words.ts';
 import { mixWords } from '../../words/mix-words.ts';
 import { plannedAndNow } from '../../words/now-words.ts';
 import { instructionWords, OFFSET_NOTE, offsetWords } from '../../words/offset-words.ts';
 import { capital, listed, setUpTags } from '../../words/plan-words.ts';
+import { lastTimeWords } from '../../words/setting-words.ts';
 
 /** What is done before the first sheet of a set-up: screen, ink, offset and when, to be read from afar. */
-export function pressFrame({ plan, recipes }: MadePlan, card: SetUpCard, now: PressPlan | null) {
+export function pressFrame(
+  { plan, recipes, settings = [] }: MadePlan,
+  card: SetUpCard,
+  {
+    now,
+    note,
+  }: { /** The order on the clock of what was ticked. */ now: PressPlan | null; /** Notes how the screen stands. */ note(): void },
+) {
+  const noted = settingFor(settings, card);
   const index = card.number - 1;
   const tags = setUpTags(plan, index);
   const time = plan.times[index];
@@ -31,6 +42,8 @@ export function pressFrame({ plan, recipes }: MadePlan, card: SetUpCard, now: Pr
     ${mix === null ? nothing : html`<p>${mix}</p>`}
     <p>Mesh ${card.screen.mesh.threadsPerCm}/cm, thread ${card.screen.mesh.threadUm} µm</p>
     ${time === undefined ? nothing : html`<p>${plannedAndNow(plan, now, index)}${wait}</p>`}
+    ${noted === null ? nothing : html`<p class="noted">${lastTimeWords(noted, dayOf(noted.atMs))}</p>`}
+    <button class="note" @click=${note}>Snap-off, squeegee, ink used…</button>
     ${offsetDiagram(card, entryAt(recipes, card.states[0]?.recipe ?? 0).paper, stencilPath(card, recipes))}
   </div>`;
 }

@@ -3,6 +3,7 @@ import { customElement, property } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import { entryAt } from '../../../engine/base/at.ts';
 import { rangesText } from '../../../engine/base/words.ts';
+import { settingFor } from '../../../engine/log/settings.ts';
 import { tickGroups, tickKey } from '../../../engine/log/ticks/ticks.ts';
 import '../../ui/kit/ink-chip.ts';
 import type { CardState } from '../../../engine/visit/set-up-cards.ts';
@@ -15,10 +16,12 @@ import type { StatePictures } from '../../ui/print/state-pictures.ts';
 import { stencilPath } from '../../ui/print/stencil-path.ts';
 import { counted } from '../../ui/words.ts';
 import { dryWords, waitWords } from '../../words/drying-words.ts';
+import { dayOf } from '../../words/edition-words.ts';
 import { mixWords } from '../../words/mix-words.ts';
 import { plannedAndNow } from '../../words/now-words.ts';
 import { instructionWords, OFFSET_NOTE, offsetWords } from '../../words/offset-words.ts';
 import { capital, listed, recipeLetter, setUpTags } from '../../words/plan-words.ts';
+import { lastTimeWords } from '../../words/setting-words.ts';
 import '../log/tick-question.ts';
 import type { TickAnswer, TickQuestion } from '../log/tick-asking.ts';
 import { setUpCardStyle } from './set-up-card-style.ts';
@@ -141,6 +144,7 @@ export class SetUpCardView extends LitElement {
     const card = plan.cards[this.index];
     if (card === undefined) return nothing;
     const time = plan.times[this.index];
+    const noted = settingFor(this.made.settings ?? [], card);
     const tags = setUpTags(plan, this.index);
     const { threadsPerCm, threadUm } = card.screen.mesh;
     const paper = entryAt(recipes, card.states[0]?.recipe ?? 0).paper;
@@ -167,6 +171,7 @@ export class SetUpCardView extends LitElement {
         </div>
         ${offsetDiagram(card, paper, stencilPath(card, recipes))}
       </div>
+      ${noted === null ? nothing : html`<p class="note">${lastTimeWords(noted, dayOf(noted.atMs))}</p>`}
       ${card.states.map((state) => this.state(state, card.number))}
       <p class="note">${dryWords(clocked, this.index)}</p>
     `;

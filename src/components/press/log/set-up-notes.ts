@@ -1,0 +1,164 @@
+import { html, LitElement, nothing } from 'lit';
+import { customElement, property, query, state } from 'lit/decorators.js';
+import type { SettingNoted } from '../../../engine/log/settings.ts';
+import type { Happening, LogEvent } from '../../../engine/log/types.ts';
+import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
+import { controls } from '../../ui/controls-style.ts';
+import { dialogStyle } from '../../ui/kit/dialog-style.ts';
+import { dialogBox } from '../../ui/kit/dialog.ts';
+import { logSheetStyle } from '../../ui/log/log-sheet-style.ts';
+import { gramsText } from '../../words/plan-words.ts';
+
+type Weighed = Extract<LogEvent, { kind: 'weighed' }>;
+
+const PROFILES: readonly string[] = ['square', 'rounded', 'bevelled'];
+
+/** A set-up to speak of. */
+export interface SetUpTalk {
+  card: SetUpCard;
+  /** What was noted last of its screen. */
+  noted: SettingNoted | null;
+  /** Wet ink that its sheets take as planned, g. */
+  plannedG: number;
+  /** What was pulled in it: number of the sheet and id of the pull. */
+  on: [number, string][];
+  weighed: readonly Weighed[];
+}
+
+/**
+ * How a screen stands on the press, and what ink its set-up took.
+ * @fires happened CustomEvent<Happening[]>
+ */
+@customElement('press-set-up-notes')
+export class SetUpNotes extends LitElement {
+  static override styles = [controls, dialogStyle, logSheetStyle];
+
+  @property({ attribute: false }) talk: SetUpTalk | null = null;
+  @state() private open = false;
+  @state() private complaint = '';
+  @query('dialog') private dialog!: HTMLDialogElement;
+
+  show(): void {
+    this.open = true;
+    this.complaint = '';
+    void this.updateComplete.then(() => {
+      if (!this.dialog.open) this.dialog.showModal();
+    });
+  }
+
+  private text(name: string): string {
+    return this.renderRoot.querySelector<HTMLInputElement>(`[name=${name}]`)?.value.trim() ?? '';
+  }
+
+  private number(name: string): number | undefined {
+    const text = this.text(name);
+    return text === '' ? undefined : Number(text);
+  }
+
+  private happened(happenings: Happening[]): void {
+    this.dispatchEvent(new CustomEvent<Happening[]>('happened', { detail: happenings }));
+  }
+
+  /** What was used, by the scales or as typed; null where nothing was said, a sentence where it cannot be. */
+  private get grams(): number | null | string {
+    const [before, after, used] = [this.number('before'), this.number('after'), this.number('used')];
+    if (used !== undefined) return used;
+    if (before === undefined && after === undefined) return null;
+    if (before === undefined || after === undefined) return 'Give the grams before and after, or what was used.';
+    return after > before ? 'The bucket cannot be heavier after than before; look at the two weights.' : before - after;
+  }
+
+  private submit(event: Event, { card, on, noted }: SetUpTalk): void {
+    event.preventDefault();
+    const { grams } = this;
+    if (typeof grams === 'string') {
+      this.complaint = grams;
+      return;
+    }
+    const of = { sheet: 0, screen: { number: card.screen.number, name: card.screen.name }, ink: card.ink.ink.name };
+    const profile = this.text('profile');
+    const given = {
+      snapOffMm: this.number('snap-off'),
+      shoreA: this.number('shore'),
+      profile: profile === '' ? undefined : profile,
+      angleDeg: this.number('angle'),
+      registerMm: this.number('register'),
+    };
+    const how = Object.fromEntries(Object.entries(given).filter(([, value]) => value !== undefined));
+    const note = this.text('note');
+    const before = noted === null ? '' : JSON.stringify([noted.ink, { ...noted.how }, noted.note]);
+    const said = Object.keys(how).length > 0 || note !== '';
+    const happenings: Happening[] = [];
+    if (said && before !== JSON.stringify([of.ink, how, note])) happenings.push({ ...of, kind: 'set-up', how, note });
+    if (grams !== null && on.length > 0) happenings.push({ ...of, kind: 'weighed', grams, on });
+    if (happenings.length > 0) this.happened(happenings);
+    this.dialog.close();
+  }
+
+  private field(name: string, label: string, value: number | undefined, [max, step]: [number, number]) {
+    return html`<label class="stacked"
+      >${label} <input name=${name} type="number" inputmode="decimal" min="0" max=${max} step=${step} .value=${value === undefined ? '' : String(value)}
+    /></label>`;
+  }
+
+  private standing({ noted }: SetUpTalk) {
+    const { snapOffMm, shoreA, profile = '', angleDeg, registerMm } = noted?.how ?? {};
+    const profiles = ['', ...new Set([...PROFILES, profile].filter((each) => each !== ''))];
+    return html`<fieldset>
+      <legend>How the screen stands</legend>
+      ${this.field('snap-off', 'Snap-off, mm', snapOffMm, [50, 0.1])} ${this.field('shore', 'Squeegee hardness, Shore A', shoreA, [100, 1])}
+      <label class="stacked"
+        >Squeegee profile
+        <select name="profile">
+          ${profiles.map((each) => html`<option value=${each} ?selected=${each === profile}>${each === '' ? 'not noted' : each}</option>`)}
+        </select></label
+      >
+      ${this.field('angle', 'Squeegee angle, degrees', angleDeg, [90, 1])} ${this.field('register', 'Register reached at the worst, mm', registerMm, [100, 0.1])}
+      <label class="stacked">Note <input name="note" type="text" maxlength="4000" .value=${noted?.note ?? ''} /></label>
+    </fieldset>`;
+  }
+
+  private ink({ card, plannedG, on, weighed }: SetUpTalk) {
+    return html`<fieldset>
+        <legend>${card.ink.key} used in this set-up, with what stays in the screen; planned on its sheets ${gramsText(plannedG)} g</legend>
+        ${
+          on.length === 0
+            ? html`<p class="soft">Tick what was pulled first: the grams are measured against it.</p>`
+            : html`${this.field('before', 'Bucket before, g', undefined, [100_000, 0.1])} ${this.field('after', 'Bucket after, g', undefined, [100_000, 0.1])}
+              ${this.field('used', 'or used, g', undefined, [100_000, 0.1])}`
+        }
+      </fieldset>
+      ${
+        weighed.length === 0
+          ? nothing
+          : html`<ul aria-label="Weighed in this set-up">
+            ${weighed.map(
+              ({ id, grams, on: pulls }) => html`<li>
+                <span>${gramsText(grams)} g, for ${pulls.length === 1 ? '1 pull' : `${pulls.length} pulls`}</span>
+                <button type="button" @click=${() => this.happened([{ kind: 'undone', sheet: 0, event: id }])}>Undo</button>
+              </li>`,
+            )}
+          </ul>`
+      }`;
+  }
+
+  override render() {
+    const { talk } = this;
+    const heading = talk === null ? '' : `Set-up ${talk.card.number}`;
+    return dialogBox(
+      { heading, closable: true, onClose: () => (this.open = false) },
+      !this.open || talk === null
+        ? nothing
+        : html`<form @submit=${(event: Event) => this.submit(event, talk)}>
+            ${this.standing(talk)} ${this.ink(talk)} ${this.complaint === '' ? nothing : html`<p class="warn" role="alert">${this.complaint}</p>`}
+            <div class="buttons"><button class="main" type="submit">Keep in the log</button></div>
+          </form>`,
+    );
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'press-set-up-notes': SetUpNotes;
+  }
+}
