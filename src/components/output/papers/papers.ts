@@ -11,6 +11,7 @@ import type { PaperAsked } from './paper-choice.ts';
 import { passportBlocks } from './passport-blocks.ts';
 import { stencilBlocks } from './stencil-blocks.ts';
 import { supplyBlocks } from './supply-blocks.ts';
+import { ticketBlocks } from './ticket-blocks.ts';
 
 /** What the papers say beside the plan. */
 export interface PaperWords {
@@ -33,7 +34,8 @@ export function papersOf(made: MadePlan, asked: PaperAsked, { heading, outOfDate
   const cards: PaperBlock[] = asked.cards
     ? [{ kind: 'page' }, { kind: 'heading', text: 'Set-ups' }, { kind: 'columns', entries: cardsOf(made, which) }]
     : [];
-  if (day !== null) return [...benchBlocks(made, day), { kind: 'text', text: CAUTIONS_DEFER, bold: true }, ...cards];
+  if (day !== null)
+    return [...benchBlocks(made, day), ...ticketBlocks(made, day), { kind: 'text', text: CAUTIONS_DEFER, bold: true }, ...cards];
   return [
     ...coverBlocks(made, heading, outOfDate),
     ...benchBlocks(made, null),
@@ -42,6 +44,7 @@ export function papersOf(made: MadePlan, asked: PaperAsked, { heading, outOfDate
     ...stencilBlocks(made, stock),
     { kind: 'page' },
     ...supplyBlocks(made),
+    ...ticketBlocks(made, null),
     ...cards,
     ...passportBlocks(made),
   ];

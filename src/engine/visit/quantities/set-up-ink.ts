@@ -12,7 +12,7 @@ import type { InkRun } from './types.ts';
 export interface SetUpInk {
   /** Printed on all of its sheets, m². */
   areaM2: number;
-  /** Wet ink that goes on them, g: what stays in screen and bucket, and the margin of safety, are counted once an ink. */
+  /** Wet ink that goes on them, g: what stays in screen and bucket, and the margin of safety, are counted once a bucket. */
   grams: number;
 }
 
