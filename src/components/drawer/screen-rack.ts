@@ -99,6 +99,13 @@ export class ScreenRack extends LitElement {
         font-size: var(--type-fine);
         color: var(--ink-soft);
       }
+      .sub b {
+        color: var(--ink);
+        white-space: nowrap;
+      }
+      .sub b[data-state='to make'] {
+        color: var(--accent);
+      }
       @media (max-width: 760px) {
         ul {
           grid-template-columns: repeat(auto-fill, minmax(94px, 1fr));
@@ -122,9 +129,9 @@ export class ScreenRack extends LitElement {
     return sorted.filter((screen) => String(screen.number) === words || screen.name.toLowerCase().includes(words));
   }
 
-  private stateOf({ id }: Screen): string {
+  private stateOf({ id }: Screen) {
     const state = frameState(id, this.frames);
-    return state === 'drawn' ? '' : `, ${state}`;
+    return state === 'drawn' ? nothing : html`, <b data-state=${state}>${state}</b>`;
   }
 
   override render() {
@@ -165,7 +172,7 @@ export class ScreenRack extends LitElement {
               <span class="label">
                 <span class="number"><span class="visually-hidden">Screen</span> ${screen.number}</span>
                 <span class="name">${screen.name}</span>
-                <span class="sub">${screen.mesh.threadsPerCm}/cm – ${screen.mesh.threadUm} µm${this.stateOf(screen)}</span>
+                <span class="sub">${screen.mesh.threadsPerCm}/cm – ${screen.mesh.threadUm} µm${this.stateOf(screen)}</span>
               </span>
             </button>
           </li>`,

@@ -90,6 +90,8 @@ class SectionReader {
     if (lessonInks !== undefined) project.lessonInks = lessonInks;
     const frames = this.part(['frames'], shape.frames, undefined);
     if (frames !== undefined) project.frames = frames;
+    const screenBudget = this.part(['screenBudget'], shape.screenBudget, undefined);
+    if (screenBudget !== undefined) project.screenBudget = screenBudget;
     if (this.raw['seen'] !== undefined) project.seen = this.list(['seen'], shape.seen.unwrap());
     if (this.raw['editions'] !== undefined) {
       const read = this.list(['editions'], shape.editions.unwrap());

@@ -43,6 +43,16 @@ export const pressSchema = z.object({
   proofs: z.int().min(0).max(100).exactOptional(),
 });
 
+const amount = z.number().min(0).max(1e9).optional();
+const screenBudgetSchema = z.object({
+  screens: amount,
+  filmM2: amount,
+  money: amount,
+  hours: amount,
+  moneyEach: amount,
+  hoursEach: amount,
+});
+
 const curve = z.array(z.number().min(0).max(1.2)).length(36);
 
 const targetSchema = z
@@ -115,6 +125,7 @@ export const projectSchema = z.object({
     .max(MOST_PINS)
     .optional(),
   frames: z.object({ made: z.array(id).max(MOST_ENTRIES), toMake: z.array(id).max(MOST_ENTRIES) }).optional(),
+  screenBudget: screenBudgetSchema.optional(),
   seen: z
     .array(
       z.object({

@@ -1,4 +1,5 @@
 import type { Frames } from '../explore/prepare/frames.ts';
+import type { PrepareBudget } from '../explore/prepare/prepare.ts';
 import type { SeenRun } from '../explore/search/seen.ts';
 import type { ExploreSettings } from '../explore/types.ts';
 import type { Target } from '../ink/target/target.ts';
@@ -71,6 +72,8 @@ export interface Project {
   pins?: Pin[] | undefined;
   /** Which screens are made, and which are to be; absent until it is said of one. */
   frames?: Frames | undefined;
+  /** What may be spent on screens, and what one costs; absent until it is said. */
+  screenBudget?: PrepareBudget | undefined;
   /** What its walls have shown, seed by seed; absent until one hung. */
   seen?: readonly SeenRun[] | undefined;
 }

@@ -74,6 +74,29 @@ describe('which screens to have made', () => {
       .toBe('say which screens are made');
     await page.getByRole('button', { name: 'Undo: say which screens are made' }).click();
     await expect.poll(() => frame.inputValue()).toBe(before);
+
+    // What may be spent is the project's, and came back with the page.
+    await enter(page, 'Wall');
+    await page.getByRole('button', { name: 'Screens to make' }).click();
+    await expect.poll(() => dialog.getByLabel('New screens', { exact: true }).inputValue()).toBe(String(all - 1));
+    await page.keyboard.press('Escape');
+    if (width > 1000) {
+      await page.getByText('Which screens', { exact: true }).click();
+      await page.getByLabel('Only screens at hand: made, or to make').check();
+      await expect.poll(() => page.getByText(new RegExp(`^${all - 1} of \\d+ screens are at hand\\.$`, 'u')).count()).toBe(1);
+      type Room = HTMLElement & {
+        run: { variants: { pulls: { screen: string }[] }[] };
+        store: { project: { frames: { toMake: string[] } } };
+      };
+      const others = (): Promise<number> =>
+        wall.evaluate((room) => {
+          const { run, store } = room as Room;
+          if (room.getAttribute('data-state') !== 'done' || run.variants.length < 100) return Infinity;
+          const there = new Set(store.project.frames.toMake);
+          return run.variants.flatMap(({ pulls }) => pulls).filter(({ screen }) => !there.has(screen)).length;
+        });
+      await expect.poll(others, { timeout: 60_000 }).toBe(0);
+    }
     expect(errors).toEqual([]);
     await context.close();
   });

@@ -1,4 +1,5 @@
-import { html } from 'lit';
+import { html, nothing } from 'lit';
+import { defined } from '../../../engine/base/at.ts';
 import { frameState, type Frames } from '../../../engine/explore/prepare/frames.ts';
 import { filmOfSheet } from '../../../engine/explore/prepare/prepare.ts';
 import { screenOutline, screenRings } from '../../../engine/shapes/place/placed.ts';
@@ -35,20 +36,23 @@ export function prepRows(screens: readonly Screen[], studio: Studio, frames: Fra
     }));
 }
 
-/** The list as a table. */
+const HEADS = ['No.', 'Screen', 'Shapes', 'Prints', 'Mesh', 'Film positive', 'State'] as const;
+
+/** The list as a table; where there is no room for columns, a line of each row says what it is. */
 export function prepTable(rows: readonly PrepRow[]) {
+  const cells = ({ name, shapes, size, mesh, film, state }: PrepRow): string[] => [name, shapes, size, mesh, film, state];
   return html`<div class="scroll" tabindex="0" role="region" aria-label="Screens to have">
-    <table class="list">
-      <thead>
-        <tr>
-          ${['No.', 'Screen', 'Shapes', 'Prints', 'Mesh', 'Film positive', ''].map((head) => html`<th scope="col">${head}</th>`)}
+    <table class="list" role="table">
+      <thead role="rowgroup">
+        <tr role="row">
+          ${HEADS.map((head) => html`<th scope="col" role="columnheader">${head}</th>`)}
         </tr>
       </thead>
-      <tbody>
+      <tbody role="rowgroup">
         ${rows.map(
-          ({ number, name, shapes, size, mesh, film, state }) => html`<tr>
-            <th scope="row">${number}</th>
-            ${[name, shapes, size, mesh, film, state].map((text) => html`<td>${text}</td>`)}
+          (row) => html`<tr role="row">
+            <th scope="row" role="rowheader">${row.number}</th>
+            ${cells(row).map((text, i) => html`<td role="cell" data-head=${defined(HEADS[i + 1])} data-state=${i === HEADS.length - 2 ? text : nothing}>${text}</td>`)}
           </tr>`,
         )}
       </tbody>

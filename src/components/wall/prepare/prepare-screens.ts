@@ -1,12 +1,12 @@
 import { html, nothing } from 'lit';
 import { customElement, query, state } from 'lit/decorators.js';
-import { frameState } from '../../../engine/explore/prepare/frames.ts';
+import { frameState, type FrameState } from '../../../engine/explore/prepare/frames.ts';
 import {
   filmOfSheet,
+  type PrepareBudget,
   type PrepareBy,
   prepareSteps,
   type PrepareStep,
-  type ScreenBudget,
   screensWithin,
   type WantedPrint,
 } from '../../../engine/explore/prepare/prepare.ts';
@@ -17,14 +17,14 @@ import { controls } from '../../ui/controls-style.ts';
 import { download, fileNameOf } from '../../ui/download.ts';
 import '../../ui/kit/progress.ts';
 import { fullDialog } from '../../ui/layout-style.ts';
-import { typedIn } from '../../ui/typed-input.ts';
 import { Work } from '../../ui/work.ts';
 import { chosenPrints, type HungPrints, type Sources } from './chosen-prints.ts';
 import { prepRows, prepTable } from './prep-list.ts';
+import { budgetFields } from './prepare-budget.ts';
 import { prepareCurve } from './prepare-curve.ts';
 import { type MatrixColumn, prepareMatrix } from './prepare-matrix.ts';
 import { prepareStyle } from './prepare-style.ts';
-import { newOnes, nextSentence, printedSentence } from './prepare-words.ts';
+import { askedNotes, newOnes, nextSentence, printedSentence } from './prepare-words.ts';
 
 const NO_PRINTS: HungPrints = { variants: [], selected: new Set() };
 /** Ways to ask, with their words. */
@@ -44,8 +44,6 @@ export class PrepareScreens extends StoreElement {
   @state() private by: PrepareBy = 'screens';
   @state() private inksThere: ReadonlySet<string> = new Set();
   @state() private count = 0;
-  @state() private budget: ScreenBudget = {};
-  @state() private each = { money: 0, hours: 0 };
   @query('dialog') private dialog!: HTMLDialogElement;
   private prints: readonly WantedPrint[] = [];
   private readonly work = new Work<PrepareStep[]>(this, {
@@ -91,10 +89,15 @@ export class PrepareScreens extends StoreElement {
     this.count = Math.max(0, Math.min(half < 0 ? steps.length - 1 : half, steps.length - 1, this.allowed));
   }
 
+  private get budget(): PrepareBudget {
+    return this.store.project.screenBudget ?? {};
+  }
+
   /** How many new screens the budget allows. */
   private get allowed(): number {
-    if (this.by !== 'screens') return this.budget.screens ?? Infinity;
-    return screensWithin(this.budget, { filmM2: filmOfSheet(this.store.project.drawer.paper), ...this.each });
+    const { screens = Infinity, moneyEach = 0, hoursEach = 0 } = this.budget;
+    if (this.by !== 'screens') return Math.floor(screens);
+    return screensWithin(this.budget, { filmM2: filmOfSheet(this.store.project.drawer.paper), money: moneyEach, hours: hoursEach });
   }
 
   private get step(): PrepareStep | null {
@@ -172,22 +175,9 @@ export class PrepareScreens extends StoreElement {
     }} /> ${label}</label>`;
   }
 
-  private amount(label: string, unit: string, value: number | undefined, set: (value: number | undefined) => void) {
-    return html`<label class="amount"><span>${label}</span>
-      <input type="text" inputmode="decimal" placeholder="any" .value=${value === undefined ? '' : String(value)} @change=${(
-        event: Event,
-      ) => {
-        const typed = typedIn(event.target as HTMLInputElement);
-        set(Number.isFinite(typed) && typed >= 0 ? typed : undefined);
-        this.count = Math.max(0, Math.min(this.count, this.allowed));
-      }} />
-      <span class="soft">${unit}</span></label>`;
-  }
-
   private ask() {
-    const { hung, budget, each } = this;
+    const { hung } = this;
     const { pins = [], recipes, frames, drawer } = this.store.project;
-    const set = (change: ScreenBudget): void => void (this.budget = { ...this.budget, ...change });
     return html`<div class="ask">
       <fieldset>
         <legend>Prints that you would like to pull</legend>
@@ -215,19 +205,10 @@ export class PrepareScreens extends StoreElement {
                 }} /> ${name}</label>`,
             )}</fieldset>`
       }
-      <fieldset>
-        <legend>At most</legend>
-        ${this.amount(this.by === 'screens' ? 'New screens' : 'New ones', '', budget.screens, (screens) => set({ screens }))}
-        ${
-          this.by === 'screens'
-            ? html`${this.amount('Film positives', 'm²', budget.filmM2, (filmM2) => set({ filmM2 }))}
-              ${this.amount('Money', '', budget.money, (money) => set({ money }))} ${this.amount('Work', 'hours', budget.hours, (hours) => set({ hours }))}
-              ${this.amount('A screen costs', '', each.money || undefined, (money = 0) => (this.each = { ...this.each, money }))}
-              ${this.amount('and takes', 'hours', each.hours || undefined, (hours = 0) => (this.each = { ...this.each, hours }))}
-              <p class="soft small">A film positive is as large as the sheet, ${filmOfSheet(drawer.paper).toFixed(2)} m².</p>`
-            : nothing
-        }
-      </fieldset>
+      ${budgetFields(this.budget, { by: this.by, paper: drawer.paper }, (next) => {
+        this.store.dispatch({ kind: 'set-screen-budget', budget: next });
+        this.count = Math.max(0, Math.min(this.count, this.allowed));
+      })}
     </div>`;
   }
 
@@ -244,11 +225,20 @@ export class PrepareScreens extends StoreElement {
         <label class="count">${what.charAt(0).toUpperCase() + what.slice(1)}: <b>${this.count}</b>
           <input type="range" min="0" max=${most} .value=${String(this.count)} @input=${(event: Event) => choose(Number((event.target as HTMLInputElement).value))} />
         </label>
+        ${this.notes().map((note) => html`<p class="soft">${note}</p>`)}
         <p role="status">${printedSentence(step, all, this.by)} <span class="soft">${this.count >= most && most < steps.length - 1 ? 'More is beyond what you may spend.' : nextSentence(steps, this.count, (id) => this.nameOf(id))}</span></p>
       </section>
       <section aria-label="Prints by what they take">${prepareMatrix(this.prints, this.columns(step))}</section>
       ${this.by === 'inks' ? html`<p>To have mixed: ${step.inks.map((id) => this.nameOf(id)).join(', ') || 'none'}.</p>` : this.list(step, rows)}
     `;
+  }
+
+  /** What is to be said of the question before its answer is read. */
+  private notes(): string[] {
+    const { drawer, frames } = this.store.project;
+    const screens = (state: FrameState): Screen[] => drawer.screens.filter(({ id }) => frameState(id, frames) === state);
+    if (this.by === 'inks') return askedNotes(this.prints, this.hung.variants.length, { made: [], toMake: [] });
+    return askedNotes(this.prints, this.hung.variants.length, { made: screens('made'), toMake: screens('to make') });
   }
 
   private list(step: PrepareStep, rows: ReturnType<typeof prepRows>) {

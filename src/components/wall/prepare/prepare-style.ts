@@ -190,6 +190,10 @@ export const prepareStyle = css`
     font-size: var(--type-small);
     color: var(--ink-soft);
   }
+  .list td[data-state='to make'] {
+    color: var(--accent);
+    font-weight: 600;
+  }
   .buttons {
     display: flex;
     flex-wrap: wrap;
@@ -208,6 +212,41 @@ export const prepareStyle = css`
     .answer {
       padding: var(--space-6) var(--space-6) var(--space-7);
       overflow: visible;
+    }
+    .list,
+    .list tbody {
+      display: block;
+    }
+    .list thead {
+      position: absolute;
+      clip-path: inset(50%);
+    }
+    .list tbody tr {
+      display: grid;
+      grid-template-columns: 2.4em minmax(0, 1fr) auto;
+      gap: 0 var(--space-4);
+      padding: var(--space-4);
+      border-bottom: 1px solid var(--line);
+    }
+    .list tbody th,
+    .list tbody td {
+      padding: 0;
+      border: 0;
+      white-space: normal;
+    }
+    .list tbody th,
+    .list td[data-head='Screen'] {
+      font-weight: 600;
+    }
+    .list td[data-head='State'] {
+      grid-area: 1 / 3;
+    }
+    .list td:nth-child(n + 3):not(:last-child) {
+      grid-column: 2 / -1;
+      color: var(--ink-soft);
+    }
+    .list td:nth-child(n + 3):not(:last-child)::before {
+      content: attr(data-head) ': ';
     }
     header {
       position: sticky;

@@ -1,5 +1,10 @@
-import type { PrepareBy, PrepareStep } from '../../../engine/explore/prepare/prepare.ts';
+import { type PrepareBy, type PrepareStep, takenByNone, type WantedPrint } from '../../../engine/explore/prepare/prepare.ts';
+import type { Screen } from '../../../engine/shapes/types.ts';
 import { counted } from '../../ui/words.ts';
+import { listed } from '../../words/plan-words.ts';
+
+/** More screens than this are counted. */
+const MOST_NAMED = 8;
 
 const WHAT: Record<PrepareBy, string> = { screens: 'screen', inks: 'ink', both: 'screen or ink' };
 
@@ -36,4 +41,31 @@ export function nextSentence(steps: readonly PrepareStep[], count: number, nameO
   const other =
     fresh.length > 1 ? ` by a choice in which ${fresh.length} are others than now${fresh.length <= 4 ? `: ${fresh.join(', ')}` : ''}` : '';
   return `One more adds ${weightText(more)}${named}${other}.`;
+}
+
+/** What is to be said of the question itself: prints that all count alike, and screens that none of them needs. */
+export function askedNotes(
+  prints: readonly WantedPrint[],
+  wall: number,
+  screens: { made: readonly Screen[]; toMake: readonly Screen[] },
+): string[] {
+  const [first] = prints;
+  const alike = prints.length > 1 && prints.length >= wall && prints.every(({ weight }) => weight === first?.weight);
+  const idle = (list: readonly Screen[], of: string): string[] => {
+    const ids = new Set(
+      takenByNone(
+        list.map(({ id }) => id),
+        prints,
+      ),
+    );
+    const none = list.filter(({ id }) => ids.has(id)).map(({ number }) => String(number));
+    if (none.length === 0 || prints.length === 0) return [];
+    const named = none.length > MOST_NAMED ? counted(none.length, 'screen') : `${none.length === 1 ? 'screen' : 'screens'} ${listed(none)}`;
+    return [`No print that is chosen needs ${named}, ${of}.`];
+  };
+  return [
+    ...(alike ? [`All ${prints.length} prints are chosen and count alike; select or pin some to say which matter most.`] : []),
+    ...idle(screens.made, 'made already'),
+    ...idle(screens.toMake, 'on the prep list'),
+  ];
 }

@@ -81,12 +81,24 @@ export function lacks(print: WantedPrint, screens: ReadonlySet<string>, inks: Re
   };
 }
 
+/** Of some screens, those that no print takes, in their order. */
+export function takenByNone(screens: readonly string[], prints: readonly WantedPrint[]): string[] {
+  const taken = new Set(prints.flatMap((print) => print.screens));
+  return screens.filter((id) => !taken.has(id));
+}
+
 /** What may be spent on new screens; what is left out asks for nothing. */
 export interface ScreenBudget {
   screens?: number | undefined;
   filmM2?: number | undefined;
   money?: number | undefined;
   hours?: number | undefined;
+}
+
+/** What may be spent, and what one screen costs and takes by the studio's own reckoning. */
+export interface PrepareBudget extends ScreenBudget {
+  moneyEach?: number | undefined;
+  hoursEach?: number | undefined;
 }
 
 /** What one screen takes. */
@@ -105,5 +117,8 @@ export function filmOfSheet({ widthMm, heightMm }: Pick<Paper, 'widthMm' | 'heig
 export function screensWithin({ screens = Infinity, ...budget }: ScreenBudget, cost: ScreenCost): number {
   const by = (limit: number | undefined, each: number): number =>
     limit === undefined || each <= 0 ? Infinity : Math.floor(limit / each + 1e-9);
-  return Math.max(0, Math.min(screens, by(budget.filmM2, cost.filmM2), by(budget.money, cost.money), by(budget.hours, cost.hours)));
+  return Math.max(
+    0,
+    Math.min(Math.floor(screens), by(budget.filmM2, cost.filmM2), by(budget.money, cost.money), by(budget.hours, cost.hours)),
+  );
 }

@@ -1,6 +1,7 @@
 import type { Draft } from 'immer';
 import { EngineError } from '../../base/error.ts';
 import { type Frames, withFrame } from '../../explore/prepare/frames.ts';
+import type { PrepareBudget } from '../../explore/prepare/prepare.ts';
 import type { PlacedShape, Screen, Shape } from '../../shapes/types.ts';
 import { forgetScreen } from '../forget.ts';
 import type { Project } from '../types.ts';
@@ -15,8 +16,12 @@ export type DrawerCommand =
   | { kind: 'add-screen'; screen: Screen }
   | { kind: 'change-screen'; screen: string; name?: string; placed?: PlacedShape[]; mesh?: Screen['mesh'] }
   | { kind: 'set-frames'; frames: Frames }
+  | { kind: 'set-screen-budget'; budget: PrepareBudget }
   | { kind: 'lay-out'; places: { screen: string; placed: PlacedShape[] }[] }
   | { kind: 'remove-screen'; screen: string };
+
+/** More is taken for a mistake, whatever the currency. */
+const MOST_SPENT = 1e9;
 
 /**
  * Puts shapes and the screens made of them into the drawer.
@@ -87,6 +92,17 @@ export const DRAWER_RULES: RulesOf<DrawerCommand> = {
     change(draft, { frames: { made, toMake } }) {
       for (const id of [...made, ...toMake]) find(draft.drawer.screens, id, 'screen');
       draft.frames = { made: [...made], toMake: toMake.filter((id) => !made.includes(id)) };
+    },
+  },
+  'set-screen-budget': {
+    label: 'change what may be spent on screens',
+    mergeKey: ({ kind, budget }, { screenBudget }) => `${kind}:${fieldsChanged(screenBudget, budget)}`,
+    change(draft, { budget }) {
+      const amounts = Object.entries(budget).filter((entry): entry is [string, number] => entry[1] !== undefined);
+      const bad = amounts.find(([, value]) => !(value >= 0 && value <= MOST_SPENT));
+      if (bad !== undefined)
+        throw new EngineError('command.budget', `A budget of ${bad[1]} cannot be kept; give 0 to ${MOST_SPENT}, or nothing.`);
+      draft.screenBudget = Object.fromEntries(amounts);
     },
   },
   'lay-out': {

@@ -8,9 +8,11 @@ import {
   prepareSteps,
   type PrepareStep,
   screensWithin,
+  takenByNone,
   type WantedPrint,
 } from '../../../../src/engine/explore/prepare/prepare.ts';
 import { apply } from '../../../../src/engine/project/apply.ts';
+import { readSections } from '../../../../src/engine/project/read-sections.ts';
 import { readProject, writeProject } from '../../../../src/engine/project/read.ts';
 import { smallProject } from '../../../helpers/small-project.ts';
 
@@ -94,6 +96,30 @@ describe('a budget', () => {
     expect(screensWithin({ screens: 9, money: 200, hours: 20 }, cost)).toBe(5);
     expect(screensWithin({ hours: 1 }, cost)).toBe(0);
     expect(screensWithin({ money: 10 }, { ...cost, money: 0 })).toBe(Infinity);
+  });
+});
+
+describe('what is said of the question', () => {
+  it('should name screens that no print takes', () => {
+    expect(takenByNone(['7', '9', '1', '8'], PRINTS)).toEqual(['9', '8']);
+    expect(takenByNone([], PRINTS)).toEqual([]);
+  });
+});
+
+describe('a budget in a project', () => {
+  it('should be kept, undone and refused where it is no amount', () => {
+    const project = smallProject();
+    const { project: next } = apply(project, { kind: 'set-screen-budget', budget: { screens: 4, money: 120.5, moneyEach: undefined } });
+    expect(project.screenBudget).toBeUndefined();
+    expect(next.screenBudget).toEqual({ screens: 4, money: 120.5 });
+    expect(readProject(writeProject(next), 'saved.json').value!.screenBudget).toEqual({ screens: 4, money: 120.5 });
+    expect(() => apply(project, { kind: 'set-screen-budget', budget: { hours: -1 } })).toThrow(
+      'A budget of -1 cannot be kept; give 0 to 1000000000, or nothing.',
+    );
+    // A part that cannot be read takes nothing else with it.
+    const read = readSections({ ...next, screenBudget: { money: 'much' } }, project, 'saved.json');
+    expect(read.aside.length).toBe(1);
+    expect(read.project.drawer).toEqual(next.drawer);
   });
 });
 

@@ -1,0 +1,35 @@
+import { html, nothing } from 'lit';
+import { live } from 'lit/directives/live.js';
+import { numberText } from '../../../engine/base/typed-number.ts';
+import { filmOfSheet, type PrepareBudget, type PrepareBy } from '../../../engine/explore/prepare/prepare.ts';
+import type { Paper } from '../../../engine/ink/types.ts';
+import { decimalSign } from '../../ui/length-unit.ts';
+import { typedIn } from '../../ui/typed-input.ts';
+
+function amount(label: string, unit: string, value: number | undefined, set: (value: number | undefined) => void) {
+  return html`<label class="amount"><span>${label}</span>
+    <input type="text" inputmode="decimal" placeholder="any" .value=${live(value === undefined ? '' : numberText(value, decimalSign()))} @change=${(
+      event: Event,
+    ) => {
+      const typed = typedIn(event.target as HTMLInputElement);
+      set(Number.isFinite(typed) && typed >= 0 ? typed : undefined);
+    }} />
+    <span class="soft">${unit}</span></label>`;
+}
+
+/** What may be spent; the film, the money and the hours are those of screens, so they are asked only for these. */
+export function budgetFields(budget: PrepareBudget, { by, paper }: { by: PrepareBy; paper: Paper }, set: (budget: PrepareBudget) => void) {
+  const field = (name: keyof PrepareBudget, label: string, unit = '') =>
+    amount(label, unit, budget[name], (value) => set({ ...budget, [name]: value }));
+  return html`<fieldset>
+    <legend>At most</legend>
+    ${field('screens', by === 'screens' ? 'New screens' : 'New ones')}
+    ${
+      by === 'screens'
+        ? html`${field('filmM2', 'Film positives', 'm²')} ${field('money', 'Money')} ${field('hours', 'Work', 'hours')}
+          ${field('moneyEach', 'A screen costs')} ${field('hoursEach', 'and takes', 'hours')}
+          <p class="soft small">A film positive is as large as the sheet, ${filmOfSheet(paper).toFixed(2)} m².</p>`
+        : nothing
+    }
+  </fieldset>`;
+}
