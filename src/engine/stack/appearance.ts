@@ -69,6 +69,27 @@ export function colourCells(
 }
 
 /**
+ * Screen colours of cells whose reflectances are known already.
+ * @param reflectance cells × 36
+ * @param how as in `colourCells`: buffers, and whether the paper is shown as white
+ */
+export function coloursOfReflectance(
+  reflectance: Float64Array,
+  paperReflectance: ArrayLike<number>,
+  ...how: [out?: CellColours | undefined, relative?: boolean]
+): CellColours {
+  const [out = createCellColours(), relative = true] = how;
+  clipped = false;
+  setPaperScale(paperReflectance, relative);
+  fit(out, reflectance.length / bandCount);
+  for (let cell = 0; cell < out.cells; cell++) {
+    sumBands(reflectance, cell * bandCount);
+    setColour(out, cell, rgb, 0);
+  }
+  return out;
+}
+
+/**
  * The colours of every cell after each pull, from bare paper on, in one pass.
  * @param how entries that are used again; and whether the paper is white, as in `colourCells`
  * @returns layers.length + 1 colourings; number k shows the sheet after k pulls

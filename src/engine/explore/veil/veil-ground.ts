@@ -11,6 +11,7 @@ import { cellLab } from '../../stack/appearance.ts';
 import type { FilmWalk } from '../../stack/film-walk.ts';
 import type { Layer } from '../../stack/layers.ts';
 import type { CellMap } from '../../stack/types.ts';
+import { labAtPoints } from '../look/points.ts';
 import { type EdgeLengths, edgeMeasure } from '../measure/edges.ts';
 import type { VeilArea } from './veil-areas.ts';
 
@@ -185,10 +186,7 @@ export class Ground {
 
   /** What is shown at the points at which pictures are compared. */
   pointLab(lab: Float64Array): Float64Array {
-    const { points } = this.parts;
-    const out = new Float64Array(points.length * 3);
-    points.forEach((cell, i) => out.set(lab.subarray(cell * 3, cell * 3 + 3), i * 3));
-    return out;
+    return labAtPoints(this.parts.points, lab);
   }
 
   /** Share of the printable part that the veil covers, 0–1. */
@@ -198,13 +196,4 @@ export class Ground {
     for (let cell = 0; cell < map.cells; cell++) if (i32(this.below, cell) >= 0) covered += f64(map.areaMm2, cell);
     return covered / Math.max(1e-9, printableMm2);
   }
-}
-
-/** Mean ΔE00 between what two veils show at the points. */
-export function meanDifference(a: Float64Array, b: Float64Array): number {
-  let sum = 0;
-  for (let at = 0; at < a.length; at += 3) {
-    sum += deltaE2000Values(f64(a, at), f64(a, at + 1), f64(a, at + 2), f64(b, at), f64(b, at + 1), f64(b, at + 2));
-  }
-  return sum / (a.length / 3);
 }

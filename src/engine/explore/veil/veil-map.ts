@@ -1,4 +1,4 @@
-import { f64, u32 } from '../../base/at.ts';
+import { f64 } from '../../base/at.ts';
 import { deltaE2000Values } from '../../colour/delta-e.ts';
 import type { Lab } from '../../colour/lab.ts';
 import { cellLab } from '../../stack/appearance.ts';
@@ -8,6 +8,7 @@ import { stackLayers } from '../../stack/layers.ts';
 import { placedSpans } from '../../stack/screen-spans.ts';
 import type { CellMap, Pull, RowGrid, Stack } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
+import { pointCells } from '../look/points.ts';
 import { type EdgeLengths, edgeLengths } from '../measure/edges.ts';
 import { colourAreas, measureVariant, type Measures, SAME_COLOUR_DELTA_E } from '../measure/measures.ts';
 import { pullSwatches } from '../measure/overprint-colours.ts';
@@ -15,8 +16,6 @@ import { freeId, type VeilArea } from './veil-areas.ts';
 import { Ground, type StackMap } from './veil-ground.ts';
 import type { VeilInk } from './veil-inks.ts';
 
-/** Points at which pictures are compared. */
-const POINTS = { across: 24, down: 32 };
 /** What covers so much of the printable part is a flood. */
 const FLOOD_SHARE = 0.9;
 
@@ -128,16 +127,4 @@ export function swatchesOf(stack: Stack, studio: Studio): Lab[] {
     stackLayers(stack, studio).map(({ film }) => film),
     studio.paper.reflectance,
   );
-}
-
-function pointCells(map: CellMap): Uint32Array {
-  const cells = new Uint32Array(POINTS.across * POINTS.down);
-  for (let y = 0; y < POINTS.down; y++) {
-    let run = u32(map.rowStart, Math.floor(((y + 0.5) * map.rows) / POINTS.down));
-    for (let x = 0; x < POINTS.across; x++) {
-      while (f64(map.runEndMm, run) < ((x + 0.5) * map.widthMm) / POINTS.across) run++;
-      cells[y * POINTS.across + x] = u32(map.runCell, run);
-    }
-  }
-  return cells;
 }
