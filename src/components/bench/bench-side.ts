@@ -2,6 +2,9 @@ import { html, nothing } from 'lit';
 import type { Pull } from '../../engine/stack/types.ts';
 import type { AppStore } from '../app-store.ts';
 import { markSwitch } from '../ui/mark-switch.ts';
+import '../ui/next/next-button.ts';
+import { addToBench, benchSheet } from '../ui/next/next-sheets.ts';
+import type { NextChoice } from '../ui/next/what-next.ts';
 import { counted } from '../ui/words.ts';
 import { compareChoice } from './picture/compare-with.ts';
 
@@ -52,6 +55,7 @@ function stackPart({ store, name, pulls, narrow, playing, addButton, keep, build
       <button class="main" ?disabled=${bare} @click=${keep}>Keep as recipe</button>
       <button title="Or hold the key B" aria-pressed=${playing} ?disabled=${bare} @click=${build}>Build up</button>
       <button ?disabled=${bare} @click=${veil}>Find a veil</button>
+      <ps-next .sheetOf=${() => benchSheet(store)} @take=${({ detail }: CustomEvent<NextChoice>) => addToBench(store, detail)}></ps-next>
       ${narrow && !bare ? addButton : nothing}
     </div>
   </section>`;

@@ -9,8 +9,11 @@ import { sentenceOf } from '../../workers/client/client.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import { controls } from '../ui/controls-style.ts';
 import '../ui/kit/ink-chip.ts';
-import '../ui/print/picture-view.ts';
+import '../ui/next/next-button.ts';
 import { download, fileNameOf } from '../ui/download.ts';
+import { keepNext, recipeSheet } from '../ui/next/next-sheets.ts';
+import '../ui/print/picture-view.ts';
+import type { NextChoice } from '../ui/next/what-next.ts';
 import { printStyles } from './print-style.ts';
 import { recipePicture } from './recipe-pictures.ts';
 import './visit-edition.ts';
@@ -142,6 +145,7 @@ export class RecipePrint extends LitElement {
           }
         </div>
         <div class="row quiet-actions small">
+          <ps-next .sheetOf=${() => recipeSheet(this.store, recipe)} @take=${({ detail }: CustomEvent<NextChoice>) => keepNext(this.store, recipe, detail)}></ps-next>
           <button class="quiet" aria-expanded=${this.opened} @click=${() => this.dispatchEvent(new CustomEvent('unfold'))}>How it is built</button>
           <button class="quiet" @click=${() => defined(this.renderRoot.querySelector<VisitEdition>('chest-edition')).show()}>Edition…</button>
           <button class="quiet" @click=${() => download(fileNameOf(recipe.title, 'recipe.json'), writeRecipe(recipe), 'application/json')}>Save as a file</button>

@@ -25,7 +25,7 @@ function pullName(id: string, recipe: Recipe): string {
 }
 
 /** 'screen 7 in Rust'. */
-export function pullInWords(pull: Pull, recipe: Recipe): string {
+export function pullInWords(pull: Pull, recipe: Pick<Recipe, 'screens' | 'inks'>): string {
   const screen = recipe.screens.find((entry) => entry.id === pull.screen);
   const ink = recipe.inks.find((entry) => entry.id === pull.ink);
   return `screen ${screen?.number ?? '?'} in ${ink?.name ?? '?'}`;
@@ -52,6 +52,8 @@ export function eventWords(event: LogEvent, recipe: Recipe): string {
     case 'set-up':
     case 'weighed':
       return `Said of screen ${event.screen.number} in ${event.ink}`;
+    case 'goes-on':
+      return `Goes on with ${listed(event.more.map((pull) => pullInWords(pull, event.parts)))}, in place of what was planned`;
     case 'undone':
       return 'Undone';
   }

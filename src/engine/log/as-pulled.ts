@@ -6,6 +6,7 @@ import type { Pull } from '../stack/types.ts';
 import { inkId, stocksOfInk, withInk } from '../visit/borrowed-ink.ts';
 import type { SheetUse } from '../visit/visit-problem.ts';
 import { standing } from './events.ts';
+import { recipesNow } from './goes-on.ts';
 import { inOtherWords, movedSheets } from './moved.ts';
 import { measuredPairs, minDeltaEOf, type OrderPairs, outOfTurn } from './turns.ts';
 import type { LogEvent, LoggedSheet, VisitHead } from './types.ts';
@@ -45,15 +46,14 @@ function onGrid(mm: number): number {
 }
 
 /**
- * The visit's recipes with the inks that were pulled instead of theirs, so that every sheet can be
+ * The visit's recipes, and those of sheets that go on otherwise, with the inks that were pulled instead of theirs, so that every sheet can be
  * drawn, weighed out and kept. A recipe without such an ink is the same object. An ink that came
  * from another recipe of the visit brings the stocks that it is weighed from; one whose stocks no
  * recipe has counts as an ink by itself.
  */
 export function recipesAsPulled(head: VisitHead, events: readonly LogEvent[]): Recipe[] {
-  const recipes = [...head.recipes];
-  const moved = movedSheets(head, events);
-  const recipeOfSheet = new Map(head.sheets.map((sheet) => [sheet.number, moved.get(sheet.number)?.recipe ?? sheet.recipe]));
+  const { recipes, recipeOf: recipeOfSheet } = recipesNow(head, events);
+  const before = [...recipes];
   for (const event of standing(events)) {
     if (event.kind !== 'otherwise' || event.how.ink === undefined) continue;
     const at = recipeOfSheet.get(event.sheet);
@@ -61,7 +61,7 @@ export function recipesAsPulled(head: VisitHead, events: readonly LogEvent[]): R
     if (recipe === undefined) continue;
     recipes[defined(at)] = { ...recipe, inks: withInk(recipe.inks, event.how.ink, stocksOfInk(event.how.ink, head.recipes)) };
   }
-  return recipes.map((recipe, at) => (recipe.inks.length === entryAt(head.recipes, at).inks.length ? entryAt(head.recipes, at) : recipe));
+  return recipes.map((recipe, at) => (recipe.inks.length === entryAt(before, at).inks.length ? entryAt(before, at) : recipe));
 }
 
 /**
@@ -141,9 +141,10 @@ export function sheetsAsPulled(
   }
   const places = placesTaken(events);
   const moved = movedSheets(head, events);
+  const { recipeOf: recipeNow } = recipesNow(head, events);
   return head.sheets.map((planned) => {
     const of = moved.get(planned.number);
-    const sheet = of === undefined ? planned : { ...planned, recipe: of.recipe };
+    const sheet = { ...planned, recipe: recipeNow.get(planned.number) ?? planned.recipe };
     const own = bySheet.get(sheet.number) ?? [];
     const state = sheetAsPulled(entryAt(recipes, sheet.recipe), sheet, of === undefined ? own : inOtherWords(own, of), pairs);
     const inPlaceOf = places.get(sheet.number);

@@ -3,6 +3,7 @@ import type { Problem } from '../base/error.ts';
 import type { Recipe } from '../recipe/types.ts';
 import { inkText } from '../visit/registry.ts';
 import { standing } from './events.ts';
+import { type RecipesNow, recipesNow } from './goes-on.ts';
 import { type MovedSheet, movedSheets } from './moved.ts';
 import { measuredPairs, minDeltaEOf, type OrderPairs, outOfTurn } from './turns.ts';
 import type { LogEvent, VisitHead } from './types.ts';
@@ -24,7 +25,7 @@ export function checkLog(head: VisitHead, events: readonly LogEvent[], pairs: Or
     problems.push({ code, message, where: `event ${event.id}` });
   };
   checkUndone(events, fault);
-  const read = new SheetReader(head, movedSheets(head, events), fault);
+  const read = new SheetReader(head, { moved: movedSheets(head, events), now: recipesNow(head, events) }, fault);
   for (const event of standing(events)) read.event(event);
   read.turns(pairs);
   return problems;
@@ -37,17 +38,20 @@ class SheetReader {
   /** By number the recipe that a sheet is of, at the moment that is looked at. */
   private readonly sheets: Map<number, Recipe | undefined>;
   private readonly moved: ReadonlyMap<number, MovedSheet>;
+  /** By the id of an entry that says that a sheet goes on otherwise, the recipe that it is of since. */
+  private readonly chosen: ReadonlyMap<string, Recipe>;
   private readonly inks: ReadonlySet<string>;
   /** By sheet the pulls that were printed on it, by position, with the event that says so. */
   private readonly printed = new Map<number, Map<number, Printed>>();
   private readonly spoiled = new Set<number>();
 
-  constructor(head: VisitHead, moved: ReadonlyMap<number, MovedSheet>, fault: Fault) {
+  constructor(head: VisitHead, { moved, now }: { moved: ReadonlyMap<number, MovedSheet>; now: RecipesNow }, fault: Fault) {
     this.head = head;
     this.moved = moved;
     this.fault = fault;
+    this.chosen = now.byEvent;
     this.sheets = new Map(head.sheets.map((sheet) => [sheet.number, head.recipes[sheet.recipe]]));
-    this.inks = new Set(head.recipes.flatMap((recipe) => recipe.inks.map(inkText)));
+    this.inks = new Set(now.recipes.flatMap((recipe) => recipe.inks.map(inkText)));
   }
 
   event(event: LogEvent): void {
@@ -74,6 +78,7 @@ class SheetReader {
     }
     if (event.kind === 'spoiled' || event.kind === 'replaced') this.spoiled.add(event.sheet);
     if (event.kind === 'replaced' && this.sheets.get(event.by) !== recipe) this.replaced(event, recipe);
+    if (event.kind === 'goes-on') this.goesOn(event, recipe);
     if (event.kind === 'pulled' || event.kind === 'otherwise') this.pulls(event, recipe);
   }
 
@@ -102,6 +107,16 @@ class SheetReader {
     const placeOf = (at: number): number => recipe.pulls.findIndex(({ id }) => id === moved.ids.get(entryAt(first.pulls, at).id));
     this.printed.set(event.by, new Map(there.map(([at, printed]) => [placeOf(at), printed])));
     this.sheets.set(event.by, recipe);
+  }
+
+  /** From now on what is on a sheet counts by the recipe that was chosen for it. */
+  private goesOn(event: LogEvent, recipe: Recipe): void {
+    const chosen = this.chosen.get(event.id);
+    if (chosen === undefined) return;
+    const there = [...(this.printed.get(event.sheet) ?? [])];
+    const placeOf = (at: number): number => chosen.pulls.findIndex(({ id }) => id === recipe.pulls[at]?.id);
+    this.printed.set(event.sheet, new Map(there.map(([at, printed]) => [placeOf(at), printed])));
+    this.sheets.set(event.sheet, chosen);
   }
 
   private pulls(event: Printed, recipe: Recipe): void {

@@ -2,6 +2,7 @@ import { explainIssues } from '../recipe/explain.ts';
 import { MOST_TOLD, readEnvelope, type ReadResult } from '../recipe/read.ts';
 import { checkHolder, checkPulls } from '../recipe/references.ts';
 import { logSchema } from './log-schema.ts';
+import { checkGoingOn } from './read-events.ts';
 import { LOG_FORMAT, LOG_VERSION, type LogEvent, type VisitHead, type VisitLog } from './types.ts';
 
 /**
@@ -16,10 +17,13 @@ export function readLog(text: string, fileName: string): ReadResult<VisitLog> {
   const parsed = logSchema.safeParse(envelope.value.raw);
   if (!parsed.success) return { value: null, problems: explainIssues(parsed.error.issues, envelope.value.raw, fileName, 'log') };
   const log: VisitLog = parsed.data;
-  const problems = log.head.recipes.flatMap((recipe, i) => [
-    ...checkHolder(recipe, fileName),
-    ...checkPulls(recipe.pulls, recipe, `head.recipes[${i}].pulls`, fileName),
-  ]);
+  const problems = [
+    ...log.head.recipes.flatMap((recipe, i) => [
+      ...checkHolder(recipe, fileName),
+      ...checkPulls(recipe.pulls, recipe, `head.recipes[${i}].pulls`, fileName),
+    ]),
+    ...log.events.flatMap((event) => checkGoingOn(event, `${fileName}, event ${event.id}`)),
+  ];
   return problems.length > 0 ? { value: null, problems: problems.slice(0, MOST_TOLD) } : { value: log, problems: [] };
 }
 

@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { LONGEST_NAME, MOST_PULLS, MOST_SHEETS, STROKES } from '../base/limits.ts';
-import { inkSchema, recipeSchema } from '../recipe/schema.ts';
+import { LONGEST_NAME, MOST_ENTRIES, MOST_PULLS, MOST_SHEETS, STROKES } from '../base/limits.ts';
+import { inkSchema, pullSchema, recipeSchema, screenSchema, shapeSchema } from '../recipe/schema.ts';
 import { LOG_FORMAT, LOG_VERSION } from './types.ts';
 
 const id = z.string().min(1).max(200);
@@ -53,6 +53,16 @@ export const eventSchema = z.discriminatedUnion('kind', [
     kind: z.literal('weighed'),
     grams: z.number().min(0).max(100_000),
     on: z.array(z.tuple([head.sheet, id])).max(MOST_SHEETS * MOST_PULLS),
+  }),
+  z.object({
+    ...head,
+    kind: z.literal('goes-on'),
+    more: z.array(pullSchema).min(1).max(MOST_PULLS),
+    parts: z.object({
+      shapes: z.array(shapeSchema).max(MOST_ENTRIES),
+      screens: z.array(screenSchema).max(MOST_PULLS),
+      inks: z.array(inkSchema).max(MOST_ENTRIES),
+    }),
   }),
   z.object({ ...head, sheet: z.int().min(0).max(100_000), kind: z.literal('undone'), event: id }),
 ]);

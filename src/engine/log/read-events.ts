@@ -20,13 +20,22 @@ export function readEvents(raw: readonly unknown[], name: string): EntriesRead<L
   const problems: Problem[] = [];
   for (const [i, each] of raw.entries()) {
     const parsed = eventSchema.safeParse(each);
-    if (parsed.success) read.push(parsed.data);
-    else {
+    if (parsed.success) {
+      const unknown = checkGoingOn(parsed.data, `${name}, event ${parsed.data.id}`);
+      if (unknown.length === 0) read.push(parsed.data);
+      else problems.push(...unknown.slice(0, 1));
+    } else {
       const issues = parsed.error.issues.map((issue) => ({ ...issue, path: ['events', i, ...issue.path] }));
       problems.push(...explainIssues(issues, { events: raw }, name, 'log'));
     }
   }
   return { read, problems };
+}
+
+/** What of a sheet that goes on otherwise names nothing that the entry carries. */
+export function checkGoingOn(event: LogEvent, name: string): Problem[] {
+  if (event.kind !== 'goes-on') return [];
+  return [...checkHolder(event.parts, name), ...checkPulls(event.more, event.parts, 'more', name)];
 }
 
 /**

@@ -1,5 +1,6 @@
 import type { Ink } from '../ink/types.ts';
 import type { Recipe } from '../recipe/types.ts';
+import type { Pull } from '../stack/types.ts';
 import type { SheetUse } from '../visit/visit-problem.ts';
 
 export const LOG_FORMAT = 'pullstack-log';
@@ -70,6 +71,12 @@ interface ScreenNamed {
   name: string;
 }
 
+/** What a sheet goes on with, in place of what was planned for it, and all that these pulls name. */
+export interface GoingOn {
+  more: Pull[];
+  parts: Pick<Recipe, 'shapes' | 'screens' | 'inks'>;
+}
+
 /** One thing that happened to one sheet. Events are only ever added; 'undone' takes one back. */
 export type LogEvent = EventHead & {
   /** By number; 0 for what is said of a set-up. */
@@ -93,6 +100,7 @@ export type LogEvent = EventHead & {
         /** What was pulled with it: number of the sheet and id of the pull. */
         on: [number, string][];
       }
+    | ({ kind: 'goes-on' } & GoingOn)
     | { kind: 'undone'; /** Id of the event that did not happen. */ event: string }
   );
 

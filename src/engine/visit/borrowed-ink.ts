@@ -1,6 +1,5 @@
 import { defined } from '../base/at.ts';
 import type { Ink } from '../ink/types.ts';
-import type { Recipe } from '../recipe/types.ts';
 import { inkText } from './registry.ts';
 
 /** The id under which a recipe may carry an ink: its own, unless another ink has it; and whether it is there already. */
@@ -14,7 +13,7 @@ export function inkId(ink: Ink, inks: readonly Ink[]): { id: string; known: bool
 }
 
 /** The stock inks of a mix, from a recipe that has it; null when none has it with all of them. */
-export function stocksOfInk({ mix, ...ink }: Ink, recipes: readonly Recipe[]): Map<string, Ink> | null {
+export function stocksOfInk({ mix, ...ink }: Ink, recipes: readonly { readonly inks: readonly Ink[] }[]): Map<string, Ink> | null {
   if (mix === undefined) return null;
   const text = inkText(ink);
   const parts = JSON.stringify(mix);

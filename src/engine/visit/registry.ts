@@ -2,7 +2,7 @@ import { defined } from '../base/at.ts';
 import { meshKey } from '../ink/film/mesh.ts';
 import type { Ink } from '../ink/types.ts';
 import type { Recipe } from '../recipe/types.ts';
-import type { Screen } from '../shapes/types.ts';
+import type { Screen, Shape } from '../shapes/types.ts';
 
 /** A frame as the visit knows it: the same stencil in two recipes is one frame. */
 export interface VisitScreen {
@@ -42,7 +42,7 @@ function freeKey(wanted: string, taken: ReadonlySet<string>): string {
 }
 
 /** What makes a stencil what it is: its outlines, where they lie, and the mesh; not its name. */
-function stencilText(screen: Screen, recipe: Recipe): string {
+export function stencilText(screen: Screen, recipe: { readonly shapes: readonly Shape[] }): string {
   const shapes = new Map(recipe.shapes.map((shape) => [shape.id, shape]));
   return JSON.stringify([
     screen.number,

@@ -1,3 +1,5 @@
+import type { OnwardAsked, OnwardResult } from '../../engine/explore/onward/onward.ts';
+import type { Taken, Taker } from '../../engine/explore/onward/takers.ts';
 import type { PrepareAsked, PrepareStep } from '../../engine/explore/prepare/prepare.ts';
 import type { Pull } from '../../engine/stack/types.ts';
 import type { Studio } from '../../engine/studio/studio.ts';
@@ -70,6 +72,36 @@ export interface PrintRequest {
   size: PrintSize;
 }
 
+/** What to pull next on a sheet, with pictures. */
+export interface OnwardRequest {
+  studio: Studio;
+  /** What is down, as it was really pulled. */
+  pulls: readonly Pull[];
+  asked: OnwardAsked;
+  heightPx: number;
+  relative: boolean;
+}
+
+/** What was found, with a picture for each print and of the sheet as it stands. */
+export interface OnwardFind {
+  result: OnwardResult;
+  now: Picture;
+  pictures: Picture[][];
+}
+
+/** How such a search stands: the share that is done, and the best so far when all prints of one number of pulls were looked at. */
+export interface OnwardProgress {
+  share: number;
+  find?: OnwardFind;
+}
+
+/** Sheets that could take a pull. */
+export interface TakersRequest {
+  sheets: readonly Taker[];
+  heightPx: number;
+  relative: boolean;
+}
+
 /** What is done with the prints of a wall, away from the page. Progress is a share from 0 to 1. */
 export interface WallToolsApi {
   cancel(job: string): void;
@@ -78,6 +110,10 @@ export interface WallToolsApi {
   difference(request: DifferenceRequest): DifferencePicture;
   /** For every number of new screens the best set; null when cancelled. */
   prepare(request: Job<PrepareAsked>, onProgress: (share: number) => void): Promise<PrepareStep[] | null>;
+  /** Prints that a sheet as it stands can become; null when cancelled. */
+  onward(request: Job<OnwardRequest>, onProgress: (progress: OnwardProgress) => void): Promise<OnwardFind | null>;
+  /** What a pull makes of each of several sheets; null when cancelled. */
+  takers(request: Job<TakersRequest>, onProgress: (share: number) => void): Promise<Taken[] | null>;
   /**
    * @param request with a TrueType file for a PDF; null for a PNG
    * @returns null when cancelled

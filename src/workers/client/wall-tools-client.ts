@@ -1,10 +1,15 @@
+import type { Taken } from '../../engine/explore/onward/takers.ts';
 import type { PrepareAsked, PrepareStep } from '../../engine/explore/prepare/prepare.ts';
 import type {
   ContactSheetRequest,
   DifferencePicture,
   DifferenceRequest,
   EmbedRequest,
+  OnwardFind,
+  OnwardProgress,
+  OnwardRequest,
   PrintRequest,
+  TakersRequest,
   WallToolsApi,
 } from '../api/wall-tools-api.ts';
 import { runAtDesk } from './desk-job.ts';
@@ -32,6 +37,14 @@ export class WallToolsClient {
     return this.run(control, (api, job, onProgress) => api.prepare({ ...request, job }, onProgress));
   }
 
+  onward(request: OnwardRequest, control: JobControl<OnwardProgress>): Promise<OnwardFind | null> {
+    return this.run(control, (api, job, onProgress) => api.onward({ ...request, job }, onProgress));
+  }
+
+  takers(request: TakersRequest, control: JobControl<number>): Promise<Taken[] | null> {
+    return this.run(control, (api, job, onProgress) => api.takers({ ...request, job }, onProgress));
+  }
+
   difference(request: DifferenceRequest): Promise<DifferencePicture> {
     return this.desk.callAgain((api) => api.difference(request));
   }
@@ -45,9 +58,9 @@ export class WallToolsClient {
     return this.run(control, (api, job, onProgress) => api.print({ ...request, job }, onProgress));
   }
 
-  private run<Found>(
-    control: JobControl<number>,
-    work: (api: Api, job: string, onProgress: (share: number) => void) => Promise<Found>,
+  private run<Progress, Found>(
+    control: JobControl<Progress>,
+    work: (api: Api, job: string, onProgress: (progress: Progress) => void) => Promise<Found>,
   ): Promise<Found> {
     return runAtDesk(this.desk, control, { cancel: (api, job) => api.cancel(job), work });
   }

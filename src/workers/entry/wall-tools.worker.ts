@@ -1,10 +1,12 @@
 import * as Comlink from 'comlink';
+import { takerSteps } from '../../engine/explore/onward/takers.ts';
 import { prepareSteps } from '../../engine/explore/prepare/prepare.ts';
 import { serve } from '../api/serve.ts';
 import type { WallToolsApi } from '../api/wall-tools-api.ts';
 import { differencePicture } from '../jobs/difference-picture.ts';
 import { embedSteps } from '../jobs/embed.ts';
 import { Jobs } from '../jobs/jobs.ts';
+import { runOnward } from '../jobs/onward-job.ts';
 
 const jobs = new Jobs();
 /** Work that asks between two of its own steps whether to go on. */
@@ -38,6 +40,8 @@ const tools: WallToolsApi = {
   },
   embed: ({ job, points, dimensions, seed }, onProgress) => jobs.find(job, embedSteps(points, dimensions, seed), onProgress),
   prepare: ({ job, ...asked }, onProgress) => jobs.find(job, prepareSteps(asked), onProgress),
+  onward: ({ job, ...request }, onProgress) => runOnward(jobs, job, request, onProgress),
+  takers: ({ job, sheets, ...look }, onProgress) => jobs.find(job, takerSteps(sheets, look), onProgress),
   difference(request) {
     const found = differencePicture(request);
     return Comlink.transfer(found, [found.picture.pixels.buffer]);

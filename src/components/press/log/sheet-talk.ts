@@ -22,7 +22,7 @@ export function sheetTalk(
   inks: Ink[],
 ): SheetTalk {
   const recipe = entryAt(recipes, sheet.recipe);
-  const left = printsOn(card, sheet.number).filter((at) => !sheet.done.includes(at));
+  const left = printsOn(card, sheet).filter((at) => !sheet.done.includes(at));
   const printed = left.length === 0 ? lastHere(card, sheet, recipes) : null;
   const here = printed === null ? left : printed.pulls.map((id) => recipe.pulls.findIndex((pull) => pull.id === id));
   const first = recipe.pulls[here[0] ?? -1];
@@ -58,7 +58,7 @@ export function sheetsTalk(
   inks: Ink[],
 ): SheetTalk | null {
   const good = visit.sheets.filter((sheet) => numbers.includes(sheet.number) && !sheet.spoiled);
-  const left = good.filter((sheet) => printsOn(card, sheet.number).some((at) => !sheet.done.includes(at)));
+  const left = good.filter((sheet) => printsOn(card, sheet).some((at) => !sheet.done.includes(at)));
   const first = left[0] ?? good[0];
   if (first === undefined) return null;
   const chosen = (left.length > 0 ? left : good).map((sheet) => sheet.number);
@@ -69,7 +69,7 @@ export function sheetsTalk(
 function lastHere(card: SetUpCard, sheet: SheetAsPulled, recipes: readonly Recipe[]): Extract<LogEvent, { kind: 'pulled' }> | null {
   const last = sheet.events.findLast((event) => 'pulls' in event);
   if (last?.kind !== 'pulled') return null;
-  const here = new Set(printsOn(card, sheet.number).map((at) => entryAt(entryAt(recipes, sheet.recipe).pulls, at).id));
+  const here = new Set(printsOn(card, sheet).map((at) => entryAt(entryAt(recipes, sheet.recipe).pulls, at).id));
   return last.pulls.every((id) => here.has(id)) ? last : null;
 }
 

@@ -194,10 +194,16 @@ export class LogSheets extends LitElement {
     </li>`;
   }
 
+  /** Whether a sheet is of some recipes, or was until it went on otherwise. */
+  private isOf(recipes: ReadonlySet<string>, { recipe }: SheetAsPulled): boolean {
+    const { id, parent = '' } = entryAt(this.log.recipes, recipe);
+    return recipes.has(id) || recipes.has(parent);
+  }
+
   override render() {
     const { head, events, sheets, test } = this.log;
     if (head === null) return nothing;
-    const shown = sheets.filter((sheet) => this.only === null || this.only.has(entryAt(head.recipes, sheet.recipe).id));
+    const shown = sheets.filter((sheet) => this.only === null || this.isOf(this.only, sheet));
     const { marks } = this;
     const bare = shown.filter((sheet) => sheet.events.length === 0).map((sheet) => sheet.number);
     return html`<div class="row tools">

@@ -5,7 +5,7 @@ import { paintThumbnail } from '../../stack/paint.ts';
 import { SpanCache } from '../../stack/screen-spans.ts';
 import type { CellMap, Pull, RowGrid } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
-import { type Ground, groundOf, Under } from './ground.ts';
+import { type Ground, groundOf, type OnwardMeasures, Under } from './ground.ts';
 
 /** Paints prints that begin with the same pulls: what is down once, then only what comes over it. */
 export class OnwardPainter {
@@ -28,17 +28,17 @@ export class OnwardPainter {
   }
 
   /**
-   * The sheet with further pulls.
+   * The sheet with further pulls: its picture as RGBA bytes, row by row, and what it is like beside the sheet as it
+   * stands.
    * @param more first down first; none for the sheet as it stands
-   * @returns RGBA bytes, row by row
    */
-  paint(more: readonly Pull[]): Uint8ClampedArray<ArrayBuffer> {
+  paint(more: readonly Pull[]): { pixels: Uint8ClampedArray<ArrayBuffer>; measures: OnwardMeasures } {
     let { ground } = this;
     for (const pull of more) {
       const under = new Under(ground, entryAt(this.spans.place({ pulls: [pull] }, this.grid), 0));
       ground = under.with(entryAt(stackLayers({ pulls: [pull] }, this.studio), 0).laid);
     }
-    return this.picture(ground.cells.map, ground.cells.reflectance);
+    return { pixels: this.picture(ground.cells.map, ground.cells.reflectance), measures: ground.measures };
   }
 
   private picture(map: CellMap, reflectance: Float64Array): Uint8ClampedArray<ArrayBuffer> {

@@ -21,7 +21,7 @@ export interface NextState {
 export function nextState(plan: Pick<PressPlan, 'cards'>, sheet: SheetAsPulled, recipe: Recipe, from: number): NextState | null {
   if (sheet.spoiled) return null;
   for (const card of plan.cards.slice(from)) {
-    const left = printsOn(card, sheet.number).filter((at) => !sheet.done.includes(at));
+    const left = printsOn(card, sheet).filter((at) => !sheet.done.includes(at));
     if (left.length > 0) return { setUp: card.number, pulls: [...sheet.pulls, ...left.map((at) => entryAt(recipe.pulls, at))] };
   }
   return null;

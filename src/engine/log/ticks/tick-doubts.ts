@@ -29,7 +29,7 @@ export function tickDoubts({ card, numbers, sheets, recipes }: Ticking, pairs: K
   return numbers.flatMap((number) => {
     const sheet = sheets.find((each) => each.number === number);
     if (sheet === undefined || sheet.spoiled) return [];
-    const left = printsOn(card, number).filter((at) => !sheet.done.includes(at));
+    const left = printsOn(card, sheet).filter((at) => !sheet.done.includes(at));
     const recipe = entryAt(recipes, sheet.recipe);
     return [...turnDoubts(sheet, recipe, left, pairs.order), ...wetDoubts(sheet, recipe, { left, pairs, nowMs })];
   });

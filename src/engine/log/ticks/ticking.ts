@@ -6,9 +6,12 @@ import type { SheetAsPulled } from '../as-pulled.ts';
 import type { Deviation, Happening, LogEvent } from '../types.ts';
 import { tickKey } from './ticks.ts';
 
-/** Positions of the recipe's pulls that a set-up prints on a sheet. */
-export function printsOn(card: SetUpCard, sheet: number): number[] {
-  return card.states.find((state) => state.sheets.includes(sheet))?.prints ?? [];
+/**
+ * Positions of the recipe's pulls that a set-up prints on a sheet; none where the sheet has gone over to another
+ * recipe since the order was made.
+ */
+export function printsOn(card: SetUpCard, { number, recipe }: Pick<SheetAsPulled, 'number' | 'recipe'>): number[] {
+  return card.states.find((state) => state.sheets.includes(number) && state.recipe === recipe)?.prints ?? [];
 }
 
 /** Keys of the sheets whose pulls are done, set-up by set-up; a spoiled sheet has nothing left to do. */
@@ -42,7 +45,7 @@ export function tickedOn({ card, numbers, sheets, recipes }: Ticking, otherwise?
   return numbers.flatMap((sheet): Happening[] => {
     const state = sheets.find((entry) => entry.number === sheet);
     if (state === undefined || state.spoiled) return [];
-    const left = printsOn(card, sheet).filter((at) => !state.done.includes(at));
+    const left = printsOn(card, state).filter((at) => !state.done.includes(at));
     const pulls = left.map((at) => entryAt(entryAt(recipes, state.recipe).pulls, at).id);
     if (pulls.length === 0) return [];
     return [otherwise === undefined ? { kind: 'pulled', sheet, pulls } : { kind: 'otherwise', sheet, pulls, ...otherwise }];
@@ -80,7 +83,7 @@ export function tickedOff({ card, numbers, sheets, recipes }: Ticking): Happenin
   return numbers.flatMap((sheet): Happening[] => {
     const state = sheets.find((entry) => entry.number === sheet);
     if (state === undefined) return [];
-    const pulls = new Set(printsOn(card, sheet).map((at) => entryAt(entryAt(recipes, state.recipe).pulls, at).id));
+    const pulls = new Set(printsOn(card, state).map((at) => entryAt(entryAt(recipes, state.recipe).pulls, at).id));
     return state.events
       .filter((event) => 'pulls' in event && event.pulls.some((pull) => pulls.has(pull)))
       .map((event) => ({ kind: 'undone', sheet, event: event.id }));

@@ -22,6 +22,7 @@ export type BenchCommand =
       /** The wall print that the stack is; none when it was put together by hand. */ print?: PrintLineage;
     }
   | { kind: 'add-pull'; pull: Pull; at: number }
+  | { kind: 'add-pulls'; pulls: Pull[] }
   | { kind: 'lay-veil'; inks: Ink[]; shape: Shape | null; screen: Screen | null; pull: Pull; at: number }
   | { kind: 'move-pull'; pull: string; to: number }
   | { kind: 'change-pull'; pull: string; change: PullChange }
@@ -46,6 +47,12 @@ export const BENCH_RULES: RulesOf<BenchCommand> = {
   'add-pull': {
     label: 'add a pull',
     change: (draft, { pull, at }) => addPull(draft, pull, at),
+  },
+  'add-pulls': {
+    label: 'add pulls',
+    change(draft, { pulls }) {
+      for (const pull of pulls) addPull(draft, pull, draft.bench.length);
+    },
   },
   'lay-veil': {
     label: 'lay a veil',

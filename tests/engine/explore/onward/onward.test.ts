@@ -210,7 +210,7 @@ describe('a painted ground', () => {
       const map = buildCellMap(new SpanCache(studio).place(stack, grid), grid);
       const colours = colourCells(map, stackLayers(stack, studio), studio.paper.reflectance);
       const expected = paintThumbnail(map, colours, painter.widthPx, new Uint8ClampedArray(painter.widthPx * heightPx * 4));
-      const painted = painter.paint(more);
+      const { pixels: painted } = painter.paint(more);
       let most = 0;
       for (let i = 0; i < expected.length; i++) most = Math.max(most, Math.abs(expected[i]! - painted[i]!));
       expect(most).toBeLessThanOrEqual(1);

@@ -1,0 +1,43 @@
+import { css, html, LitElement } from 'lit';
+import { customElement, property, query } from 'lit/decorators.js';
+import { controls } from '../controls-style.ts';
+import './what-next.ts';
+import type { NextChoice, NextSheet, WhatNext } from './what-next.ts';
+
+/**
+ * A button that opens what to pull next on a sheet.
+ * @fires take CustomEvent<NextChoice>
+ */
+@customElement('ps-next')
+export class NextButton extends LitElement {
+  static override styles = [
+    controls,
+    css`
+      :host {
+        display: inline-block;
+      }
+    `,
+  ];
+
+  /** Gives the sheet when it is asked for. */
+  @property({ attribute: false }) sheetOf!: () => NextSheet;
+  @property() label = 'What next?';
+  @property({ type: Boolean }) disabled = false;
+  @query('ps-what-next') private dialog!: WhatNext;
+
+  private onTake({ detail }: CustomEvent<NextChoice>): void {
+    this.dialog.close();
+    this.dispatchEvent(new CustomEvent<NextChoice>('take', { detail }));
+  }
+
+  override render() {
+    return html`<button ?disabled=${this.disabled} @click=${() => this.dialog.show(this.sheetOf())}>${this.label}</button>
+      <ps-what-next @take=${this.onTake}></ps-what-next>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'ps-next': NextButton;
+  }
+}

@@ -1,0 +1,71 @@
+import { frameState } from '../../../engine/explore/prepare/frames.ts';
+import { printInks } from '../../../engine/ink/mix/mix.ts';
+import type { Project } from '../../../engine/project/types.ts';
+import { printTitle } from '../../../engine/recipe/lineage.ts';
+import type { Recipe } from '../../../engine/recipe/types.ts';
+import { recipeOf, studioOfRecipe } from '../../../engine/recipe/write.ts';
+import type { Studio } from '../../../engine/studio/studio.ts';
+import { type Workshop, workshopOf } from '../../../engine/visit/workshop.ts';
+import type { AppStore } from '../../app-store.ts';
+import { newId } from '../new-id.ts';
+import type { NextChoice, NextSheet } from './what-next.ts';
+
+/** What of the drawer is at hand: screens that are made or to make, where that was said of any; else all. */
+export function drawerAtHand({ drawer, frames }: Pick<Project, 'drawer' | 'frames'>): Studio {
+  const there = drawer.screens.filter(({ id }) => frameState(id, frames) !== 'drawn');
+  return there.length === 0 ? drawer : { ...drawer, screens: there };
+}
+
+/** Prints that a sheet may be brought nearer to: recipes that are kept, and prints that are pinned. */
+export function aimsOf({ recipes, pins = [], drawer }: Project): NextSheet['aims'] {
+  return [
+    ...recipes.map((recipe) => ({ name: recipe.title, pulls: recipe.pulls, studio: studioOfRecipe(recipe) })),
+    ...pins.map(({ pulls, lineage }) => ({ name: `${printTitle(lineage)}, pinned`, pulls, studio: drawer })),
+  ];
+}
+
+/** The stack on the Bench as a sheet that something is to follow on. */
+export function benchSheet({ project, relative }: AppStore): NextSheet {
+  const { drawer, bench } = project;
+  const workshop: Workshop = {
+    studio: drawer,
+    screens: drawerAtHand(project).screens.map(({ id }) => id),
+    inks: printInks(drawer.inks).map(({ id }) => id),
+  };
+  return {
+    name: 'The stack on the Bench',
+    pulls: bench,
+    workshop,
+    aims: aimsOf(project),
+    take: 'Add to the stack',
+    note: 'They come over all that is on the stack; undo takes them off.',
+    relative,
+  };
+}
+
+/** Adds a choice to the stack on the Bench, as one step. */
+export function addToBench(store: AppStore, { more }: NextChoice): void {
+  store.dispatch({ kind: 'add-pulls', pulls: more.map((pull) => ({ ...pull, id: newId() })) });
+}
+
+/** A recipe as a sheet that something is to follow on. */
+export function recipeSheet({ project, relative }: AppStore, recipe: Recipe): NextSheet {
+  const hand = drawerAtHand(project);
+  return {
+    name: recipe.title,
+    pulls: recipe.pulls,
+    workshop: workshopOf(recipe, [], hand),
+    aims: aimsOf({ ...project, recipes: project.recipes.filter(({ id }) => id !== recipe.id) }),
+    take: 'Keep as a recipe',
+    note: `A recipe of its own comes into the Chest; ${recipe.title} stays as it is.`,
+    relative,
+  };
+}
+
+/** Keeps a choice as a recipe that comes of another. */
+export function keepNext(store: AppStore, recipe: Recipe, { more, studio }: NextChoice): void {
+  const pulls = [...recipe.pulls, ...more.map((pull) => ({ ...pull, id: newId() }))];
+  const title = `${recipe.title} and ${more.length} more`;
+  const kept = recipeOf(pulls, studio, { id: newId(), title, parent: recipe.id });
+  if (store.dispatch({ kind: 'keep-recipe', recipe: kept })) store.tell(`${title} is in the Chest.`, 'news');
+}

@@ -1,0 +1,143 @@
+import { describe, expect, it } from 'vitest';
+import { recipeAsPulled, recipesAsPulled, sheetsAsPulled } from '../../../src/engine/log/as-pulled.ts';
+import { checkLog } from '../../../src/engine/log/check.ts';
+import { goingOn } from '../../../src/engine/log/goes-on.ts';
+import { readLog, writeLog } from '../../../src/engine/log/log-file.ts';
+import { readEvents } from '../../../src/engine/log/read-events.ts';
+import { planRest } from '../../../src/engine/log/rest.ts';
+import { ticksOf } from '../../../src/engine/log/ticks/ticking.ts';
+import type { Happening, LogEvent, VisitHead } from '../../../src/engine/log/types.ts';
+import { recipeOf } from '../../../src/engine/recipe/write.ts';
+import type { PressPlan } from '../../../src/engine/visit/visit.ts';
+import { planVisit } from '../../../src/engine/visit/visit.ts';
+import { workshopOf } from '../../../src/engine/visit/workshop.ts';
+import { pullOf, rectangle, screenAt, smallProject } from '../../helpers/small-project.ts';
+
+const { drawer, press } = smallProject();
+const one = recipeOf([pullOf('p1', 's1', 'rust'), pullOf('p2', 's2', 'weed'), pullOf('p3', 's3', 'foam')], drawer, {
+  id: 'one',
+  title: 'One',
+});
+const other = recipeOf([pullOf('q1', 's2', 'tar')], drawer, { id: 'other', title: 'Other' });
+const head: VisitHead = {
+  id: 'v',
+  title: 'Visit',
+  begunMs: 1000,
+  recipes: [one, other],
+  sheets: [
+    { number: 1, recipe: 0 },
+    { number: 2, recipe: 0 },
+    { number: 3, recipe: 1 },
+  ],
+};
+let clock = 0;
+const log = (...happenings: Happening[]): LogEvent[] =>
+  happenings.map((each) => ({ ...each, id: `e${++clock}`, atMs: 1000 + clock * 60_000, device: 'd' }) as LogEvent);
+const more = goingOn([pullOf('n1', 's2', 'tar', { dxMm: 3 }), pullOf('n2', 's1', 'clay')], drawer);
+const EVENTS = log(
+  { kind: 'otherwise', sheet: 1, pulls: ['p1'], how: { dxMm: 2, dyMm: 0 }, note: '' },
+  { kind: 'pulled', sheet: 2, pulls: ['p1'] },
+  { kind: 'goes-on', sheet: 1, ...more },
+  { kind: 'goes-on', sheet: 2, ...more },
+);
+
+function last<T>(steps: Iterable<T>): T {
+  return [...steps].at(-1)!;
+}
+
+describe('a sheet that goes on otherwise than planned', () => {
+  it('should keep what is down as it was pulled, and have the chosen pulls left in place of the planned ones', () => {
+    const recipes = recipesAsPulled(head, EVENTS);
+    const [first, second, third] = sheetsAsPulled(head, EVENTS);
+    // Both had the same planned pull on them and go on alike: one recipe.
+    expect(recipes).toHaveLength(3);
+    expect([first!.recipe, second!.recipe, third!.recipe]).toEqual([2, 2, 1]);
+    expect(recipes[2]!.pulls.map(({ id }) => id)).toEqual(['p1', 'n1', 'n2']);
+    expect(recipes[2]!.inks.map(({ id }) => id)).toContain('clay');
+    expect(recipes[2]!.parent).toBe('one');
+    expect(first!.pulls.map(({ dxMm }) => dxMm)).toEqual([2]);
+    expect(first!.done).toEqual([0]);
+    expect(second!.otherwise).toBe(false);
+    // The recipe stays the same object, by which pictures and pairs of pulls are known.
+    expect(recipesAsPulled(head, EVENTS)[2]).toBe(recipes[2]);
+    const pulled = [...EVENTS, ...log({ kind: 'pulled', sheet: 1, pulls: ['n1', 'n2'] })];
+    const sheet = sheetsAsPulled(head, pulled)[0]!;
+    expect(sheet.done).toEqual([0, 1, 2]);
+    expect(
+      recipeAsPulled(recipesAsPulled(head, pulled)[2]!, sheet, { id: 'kept', title: 'Kept' }).pulls.map(({ screen }) => screen),
+    ).toEqual(['s1', 's2', 's1']);
+    expect(checkLog(head, pulled)).toEqual([]);
+  });
+
+  it('should plan the rest with it, and without it when it is undone', () => {
+    const planned: PressPlan = last(
+      planVisit(
+        {
+          runs: [
+            { recipe: one, sheets: 2 },
+            { recipe: other, sheets: 1 },
+          ],
+          press,
+          minDeltaE: 1,
+          seed: 's',
+        },
+        50,
+      ),
+    );
+    const rest = (events: readonly LogEvent[]): PressPlan =>
+      last(
+        planRest(
+          {
+            runs: [],
+            press,
+            minDeltaE: 1,
+            seed: 's',
+            atHand: planned,
+            rest: { recipes: recipesAsPulled(head, events), sheets: sheetsAsPulled(head, events) },
+          },
+          50,
+        ),
+      );
+    const pulls = (plan: PressPlan): string[] =>
+      plan.cards.flatMap(({ screen, ink, sheets }) => sheets.map((sheet) => `${sheet}: ${screen.key} ${ink.key}`)).sort();
+    expect(pulls(rest(EVENTS))).toEqual(['1: 1 Clay', '1: 2 Tar', '2: 1 Clay', '2: 2 Tar', '3: 2 Tar']);
+    const undone = [
+      ...EVENTS,
+      ...log({ kind: 'undone', sheet: 1, event: EVENTS[2]!.id }, { kind: 'undone', sheet: 2, event: EVENTS[3]!.id }),
+    ];
+    expect(pulls(rest(undone))).toEqual(['1: 2 Weed', '1: 3 Foam', '2: 2 Weed', '2: 3 Foam', '3: 2 Tar']);
+    // The order from before says nothing of a sheet that left it.
+    const ticks = ticksOf(planned, sheetsAsPulled(head, EVENTS));
+    for (const { number, sheets } of planned.cards) for (const sheet of sheets) expect(ticks.has(`${number}:${sheet}`)).toBe(false);
+  });
+
+  it('should come back from a file, and be left out where it names what it does not carry', () => {
+    expect(readLog(writeLog(head, EVENTS), 'log.json').value!.events).toEqual(EVENTS);
+    const lost = { ...EVENTS[2]!, parts: { ...more.parts, inks: [] } };
+    expect(readLog(writeLog(head, [lost as LogEvent]), 'log.json').problems[0]!.message).toBe(
+      `log.json, event ${lost.id}: more[0].ink names "tar", which is not among the inks of the file; add it or name another.`,
+    );
+    const read = readEvents([lost, EVENTS[1]], 'log');
+    expect([read.read.length, read.problems.length]).toEqual([1, 1]);
+  });
+
+  it('should tell in a sentence when it contradicts itself', () => {
+    const after = [...EVENTS, ...log({ kind: 'pulled', sheet: 1, pulls: ['p3'] })];
+    expect(checkLog(head, after).map(({ message }) => message)).toEqual([
+      'Sheet 1 is said to be pulled with "p3", but One and 2 more has no such pull, so no screen for it was there; undo the entry.',
+    ]);
+  });
+});
+
+describe('workshopOf', () => {
+  it('should know a stencil again under another id, and take in another one under a free id', () => {
+    const tall = { ...rectangle('wide', 30, 30), name: 'square' };
+    const renamed = { ...other, screens: other.screens.map((screen) => ({ ...screen, id: 'x' })), pulls: [pullOf('q1', 'x', 'tar')] };
+    const clash = { shapes: [tall], screens: [screenAt('s1', 9, 'wide', 50, 50)], inks: drawer.inks };
+    const { studio, screens, inks } = workshopOf(one, [renamed], clash);
+    expect(screens).toEqual(['s1', 's2', 's3', 's1 b']);
+    expect(studio.screens.at(-1)!.placed[0]!.shape).toBe('wide b');
+    expect(inks.sort()).toEqual(['foam', 'rust', 'tar', 'weed']);
+    expect(studio.inks.some(({ id }) => id === 'clay')).toBe(true);
+  });
+});
