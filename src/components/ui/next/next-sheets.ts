@@ -11,13 +11,13 @@ import { newId } from '../new-id.ts';
 import type { NextChoice, NextSheet } from './what-next.ts';
 
 /** What of the drawer is at hand: screens that are made or to make, where that was said of any; else all. */
-export function drawerAtHand({ drawer, frames }: Pick<Project, 'drawer' | 'frames'>): Studio {
+function drawerAtHand({ drawer, frames }: Pick<Project, 'drawer' | 'frames'>): Studio {
   const there = drawer.screens.filter(({ id }) => frameState(id, frames) !== 'drawn');
   return there.length === 0 ? drawer : { ...drawer, screens: there };
 }
 
 /** Prints that a sheet may be brought nearer to: recipes that are kept, and prints that are pinned. */
-export function aimsOf({ recipes, pins = [], drawer }: Project): NextSheet['aims'] {
+function aimsOf({ recipes, pins = [], drawer }: Project): NextSheet['aims'] {
   return [
     ...recipes.map((recipe) => ({ name: recipe.title, pulls: recipe.pulls, studio: studioOfRecipe(recipe) })),
     ...pins.map(({ pulls, lineage }) => ({ name: `${printTitle(lineage)}, pinned`, pulls, studio: drawer })),

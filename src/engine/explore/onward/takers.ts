@@ -19,7 +19,7 @@ export interface Taken {
   widthPx: number;
   heightPx: number;
   now: OnwardMeasures;
-  then: OnwardMeasures;
+  next: OnwardMeasures;
 }
 
 /**
@@ -32,9 +32,9 @@ export function* takerSteps(sheets: readonly Taker[], look: { heightPx: number; 
   const found: Taken[] = [];
   for (const { studio, pulls, pull } of sheets) {
     const painter = new OnwardPainter(pulls, studio, look);
-    const [now, then] = [painter.paint([]), painter.paint([pull])];
+    const [now, next] = [painter.paint([]), painter.paint([pull])];
     const size = { widthPx: painter.widthPx, heightPx: look.heightPx };
-    found.push({ ...size, before: now.pixels, after: then.pixels, now: now.measures, then: then.measures });
+    found.push({ ...size, before: now.pixels, after: next.pixels, now: now.measures, next: next.measures });
     yield found.length / sheets.length;
   }
   return found;
