@@ -3,11 +3,11 @@ import { EngineError } from '../base/error.ts';
 import type { Recipe } from '../recipe/types.ts';
 import { studioOfRecipe, recipeOf, type RecipeHead } from '../recipe/write.ts';
 import type { Pull } from '../stack/types.ts';
-import { inkId, stocksOfInk, withInk } from '../visit/borrowed-ink.ts';
+import { inkId, stocksOfInk, withInk } from '../visit/lent/borrowed-ink.ts';
 import type { SheetUse } from '../visit/visit-problem.ts';
 import { standing } from './events.ts';
-import { recipesNow } from './goes-on.ts';
 import { inOtherWords, movedSheets } from './moved.ts';
+import { recipesNow } from './now/goes-on.ts';
 import { measuredPairs, minDeltaEOf, type OrderPairs, outOfTurn } from './turns.ts';
 import type { LogEvent, LoggedSheet, VisitHead } from './types.ts';
 

@@ -3,8 +3,8 @@ import type { Problem } from '../base/error.ts';
 import type { Recipe } from '../recipe/types.ts';
 import { inkText } from '../visit/registry.ts';
 import { standing } from './events.ts';
-import { type RecipesNow, recipesNow } from './goes-on.ts';
 import { type MovedSheet, movedSheets } from './moved.ts';
+import { type RecipesNow, recipesNow } from './now/goes-on.ts';
 import { measuredPairs, minDeltaEOf, type OrderPairs, outOfTurn } from './turns.ts';
 import type { LogEvent, VisitHead } from './types.ts';
 

@@ -1,16 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import { recipeAsPulled, recipesAsPulled, sheetsAsPulled } from '../../../src/engine/log/as-pulled.ts';
 import { checkLog } from '../../../src/engine/log/check.ts';
-import { goingOn } from '../../../src/engine/log/goes-on.ts';
 import { readLog, writeLog } from '../../../src/engine/log/log-file.ts';
+import { goingOn } from '../../../src/engine/log/now/goes-on.ts';
 import { readEvents } from '../../../src/engine/log/read-events.ts';
 import { planRest } from '../../../src/engine/log/rest.ts';
 import { ticksOf } from '../../../src/engine/log/ticks/ticking.ts';
 import type { Happening, LogEvent, VisitHead } from '../../../src/engine/log/types.ts';
 import { recipeOf } from '../../../src/engine/recipe/write.ts';
+import { workshopOf } from '../../../src/engine/visit/lent/workshop.ts';
 import type { PressPlan } from '../../../src/engine/visit/visit.ts';
 import { planVisit } from '../../../src/engine/visit/visit.ts';
-import { workshopOf } from '../../../src/engine/visit/workshop.ts';
 import { pullOf, rectangle, screenAt, smallProject } from '../../helpers/small-project.ts';
 
 const { drawer, press } = smallProject();

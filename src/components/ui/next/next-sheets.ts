@@ -5,7 +5,7 @@ import { printTitle } from '../../../engine/recipe/lineage.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
 import { recipeOf, studioOfRecipe } from '../../../engine/recipe/write.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
-import { type Workshop, workshopOf } from '../../../engine/visit/workshop.ts';
+import { type Workshop, workshopOf } from '../../../engine/visit/lent/workshop.ts';
 import type { AppStore } from '../../app-store.ts';
 import { newId } from '../new-id.ts';
 import type { NextChoice, NextSheet } from './what-next.ts';

@@ -2,6 +2,7 @@ import type { OnwardMeasures } from '../../../engine/explore/onward/ground.ts';
 import type { OnwardBy, OnwardResult } from '../../../engine/explore/onward/onward.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
+import { capital } from '../../words/plan-words.ts';
 import { counted, mmText, screenWords } from '../words.ts';
 
 /** Ways to rank what could come next, with their words. */
@@ -19,14 +20,14 @@ export function moreWords(count: number): string {
   return `${NUMBERS[count] ?? count} more ${count === 1 ? 'pull' : 'pulls'}`;
 }
 
-/** 'screen 7 Gull wing in Rust, 5.0 mm right'. */
+/** 'Screen 7 Gull wing in Rust, 5.0 mm right'. */
 export function nextPullWords(pull: Pull, studio: Studio): string {
   const ink = studio.inks.find(({ id }) => id === pull.ink)?.name ?? pull.ink;
   const moved = [
     pull.dxMm === 0 ? '' : `${mmText(Math.abs(pull.dxMm))} mm ${pull.dxMm > 0 ? 'right' : 'left'}`,
     pull.dyMm === 0 ? '' : `${mmText(Math.abs(pull.dyMm))} mm ${pull.dyMm > 0 ? 'down' : 'up'}`,
   ].filter((text) => text !== '');
-  return [`${screenWords(pull.screen, studio)} in ${ink}`, ...moved].join(', ');
+  return capital([`${screenWords(pull.screen, studio)} in ${ink}`, ...moved].join(', '));
 }
 
 /** Contrast of edges from one to the other: '14 % less contrast of edges'. */

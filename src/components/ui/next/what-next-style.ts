@@ -37,7 +37,13 @@ export const whatNextStyle = css`
   }
   .line {
     display: grid;
+    grid-template-columns: minmax(0, 1fr);
     gap: var(--space-2);
+    min-width: 0;
+  }
+  .line select {
+    width: 100%;
+    min-width: 0;
   }
   .tick {
     display: flex;
@@ -107,6 +113,10 @@ export const whatNextStyle = css`
     }
     header {
       padding: var(--space-3) var(--space-6);
+    }
+    header .soft {
+      display: block;
+      font-size: var(--type-label);
     }
     .ask {
       flex: none;

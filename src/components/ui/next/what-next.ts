@@ -3,7 +3,7 @@ import { customElement, property, query, state } from 'lit/decorators.js';
 import type { OnwardBy, OnwardPrint } from '../../../engine/explore/onward/onward.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
-import { pullsIn, type Workshop } from '../../../engine/visit/workshop.ts';
+import { pullsIn, type Workshop } from '../../../engine/visit/lent/workshop.ts';
 import type { OnwardFind, OnwardProgress } from '../../../workers/api/wall-tools-api.ts';
 import { wallTools } from '../../../workers/client/client.ts';
 import { controls } from '../controls-style.ts';

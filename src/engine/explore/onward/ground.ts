@@ -7,12 +7,12 @@ import { cellLab } from '../../stack/appearance.ts';
 import { buildCellMap, type PlacedSpans } from '../../stack/cell-map.ts';
 import { FilmWalk } from '../../stack/film-walk.ts';
 import { type Layer, stackLayers } from '../../stack/layers.ts';
-import { overlay } from '../../stack/overlay.ts';
 import type { SpanCache } from '../../stack/screen-spans.ts';
 import type { CellMap, Pull, RowGrid } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
 import { labAtPoints, pointCells } from '../look/points.ts';
 import { type EdgeLengths, edgeLengths, edgeMeasure } from '../measure/edges.ts';
+import { overlay } from './overlay.ts';
 
 /** What a print is like beside the sheet that it begins with. */
 export interface OnwardMeasures {

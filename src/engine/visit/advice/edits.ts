@@ -3,7 +3,7 @@ import type { Ink } from '../../ink/types.ts';
 import type { Recipe } from '../../recipe/types.ts';
 import { recipeOf, studioOfRecipe } from '../../recipe/write.ts';
 import type { Pull } from '../../stack/types.ts';
-import { inkId, stocksOfInk, withInk } from '../borrowed-ink.ts';
+import { inkId, stocksOfInk, withInk } from '../lent/borrowed-ink.ts';
 import { type Lay, Lays, layOfText, layText } from '../problem/lays.ts';
 import { registerRecipes, type Registry } from '../registry.ts';
 import { wholeFigures } from '../visit-figures.ts';

@@ -1,16 +1,16 @@
-import { entryAt } from '../base/at.ts';
-import type { Recipe } from '../recipe/types.ts';
-import { recipeOf, studioOfRecipe } from '../recipe/write.ts';
-import type { Pull } from '../stack/types.ts';
-import type { Studio } from '../studio/studio.ts';
-import { pullsIn } from '../visit/workshop.ts';
-import { standing } from './events.ts';
-import { inOtherWords, movedSheets } from './moved.ts';
-import type { GoingOn, LogEvent, VisitHead } from './types.ts';
+import { entryAt } from '../../base/at.ts';
+import type { Recipe } from '../../recipe/types.ts';
+import { recipeOf, studioOfRecipe } from '../../recipe/write.ts';
+import type { Pull } from '../../stack/types.ts';
+import type { Studio } from '../../studio/studio.ts';
+import { pullsIn } from '../../visit/lent/workshop.ts';
+import { standing } from '../events.ts';
+import { inOtherWords, movedSheets } from '../moved.ts';
+import type { GoingOn, LogEvent, VisitHead } from '../types.ts';
 
 /** The recipes of a visit and which of them each sheet becomes, after all that was chosen at the press. */
 export interface RecipesNow {
-  /** Those of the visit, then those of sheets that go on otherwise than planned. */
+  /** Those of the visit, then those of sheets that go on in another way than was planned. */
   recipes: Recipe[];
   /** Index into the recipes by sheet number. */
   recipeOf: ReadonlyMap<number, number>;
@@ -80,7 +80,7 @@ function goesOn(recipe: Recipe, down: readonly string[], { more, parts }: GoingO
 }
 
 /**
- * What to log when a sheet goes on otherwise than planned.
+ * What to log when a sheet goes on in another way than was planned.
  * @param more first down first, with ids that no pull of the visit has
  * @param studio what the pulls name
  * @throws EngineError 'recipe.missing' when they name what is not there, 'recipe.empty' without pulls

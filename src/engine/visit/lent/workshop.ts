@@ -1,8 +1,8 @@
-import { printInks } from '../ink/mix/mix.ts';
-import type { Recipe } from '../recipe/types.ts';
-import { studioOfRecipe } from '../recipe/write.ts';
-import type { Pull } from '../stack/types.ts';
-import type { Studio } from '../studio/studio.ts';
+import { printInks } from '../../ink/mix/mix.ts';
+import type { Recipe } from '../../recipe/types.ts';
+import { studioOfRecipe } from '../../recipe/write.ts';
+import type { Pull } from '../../stack/types.ts';
+import type { Studio } from '../../studio/studio.ts';
 import { inkId, stocksOfInk, withInk } from './borrowed-ink.ts';
 import { withScreen } from './borrowed-screen.ts';
 

@@ -1,5 +1,5 @@
-import type { Screen, Shape } from '../shapes/types.ts';
-import { stencilText } from './registry.ts';
+import type { Screen, Shape } from '../../shapes/types.ts';
+import { stencilText } from '../registry.ts';
 
 /** Shapes, and screens that they lie on. */
 export interface Stencils {

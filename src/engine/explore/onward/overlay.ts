@@ -1,6 +1,6 @@
-import { f64, i32, u32 } from '../base/at.ts';
-import type { PlacedSpans } from './cell-map.ts';
-import type { CellMap } from './types.ts';
+import { f64, i32, u32 } from '../../base/at.ts';
+import type { PlacedSpans } from '../../stack/cell-map.ts';
+import type { CellMap } from '../../stack/types.ts';
 
 /** A map with one more placed screen over it. */
 export interface Overlay {

@@ -1,6 +1,6 @@
-import { defined } from '../base/at.ts';
-import type { Ink } from '../ink/types.ts';
-import { inkText } from './registry.ts';
+import { defined } from '../../base/at.ts';
+import type { Ink } from '../../ink/types.ts';
+import { inkText } from '../registry.ts';
 
 /** The id under which a recipe may carry an ink: its own, unless another ink has it; and whether it is there already. */
 export function inkId(ink: Ink, inks: readonly Ink[]): { id: string; known: boolean } {
