@@ -2,6 +2,10 @@ import type { Trials, Tried } from './trials.ts';
 import { canAlso, leftOf, takes, type Taking, timesOf, type VisitChange } from './visit-changes.ts';
 
 const MOST_CHANGES = 4;
+/** Set-ups laid out for all combinations; on a large visit fewer changes are tried, those that promise most. */
+const MOST_LAID = 150_000;
+/** Changes that are tried in any case. */
+const LEAST_TRIED = 12;
 
 /** What a combination begins with, what it goes by, and the share of all work that is done by then. */
 interface Beginning {
@@ -9,6 +13,8 @@ interface Beginning {
   /** Whether what is saved counts by its harm, or alone. */
   byHarm: boolean;
   share: number;
+  /** By so many set-ups laid out in all it ends without having found any. */
+  until: number;
 }
 
 interface Scored {
@@ -19,19 +25,37 @@ interface Scored {
 
 /**
  * Combinations of changes that make a visit fit by the order at hand.
- * @yields the share of all work that is done, 0.5–0.8
+ * @yields the share of all work that is done, 0.4–0.8
  * @returns each of two to four changes; shortest first
  */
 export function* combinationsOf(trials: Trials, takings: readonly Taking[]): Generator<number, VisitChange[][]> {
   const combined: VisitChange[][] = [];
   const starts = startsOf(trials);
+  const end = trials.laid + MOST_LAID;
   for (const [i, start] of starts.entries()) {
     for (const byHarm of [true, false]) {
-      const found = yield* combination(trials, takings, { start, byHarm, share: 0.5 + (0.3 * i) / starts.length });
+      const before = 2 * i + Number(!byHarm);
+      const ways = 2 * starts.length;
+      const until = trials.laid + (end - trials.laid) / (ways - before);
+      const likely = promising(trials, takings, byHarm, Math.floor(MOST_LAID / ways / MOST_CHANGES / trials.base.setUps));
+      const found = yield* combination(trials, likely, { start, byHarm, share: 0.4 + (0.4 * before) / ways, until });
       if (found !== null && found.length > 1) combined.push(found);
     }
   }
   return withoutDoubles(combined);
+}
+
+/** The changes that save most by themselves, in the order given; all of them where there are not so many. */
+function promising(trials: Trials, takings: readonly Taking[], byHarm: boolean, most: number): readonly Taking[] {
+  const left = Math.max(LEAST_TRIED, most);
+  if (takings.length <= left) return takings;
+  const worth = (change: Taking): number => {
+    const { minutes, fits } = trials.quick([change]);
+    return fits ? Infinity : (trials.base.minutes - minutes) / (byHarm ? trials.harm(change) : 1);
+  };
+  const scored = takings.map((change) => ({ change, worth: worth(change) })).sort((a, b) => b.worth - a.worth);
+  const chosen = new Set(scored.slice(0, left).map(({ change }) => change));
+  return takings.filter((change) => chosen.has(change));
 }
 
 /** What combinations begin with: nothing, an hour or two more a day, a day more. */
@@ -47,12 +71,12 @@ function startsOf({ input, plan }: Trials): VisitChange[][] {
 function* combination(
   trials: Trials,
   takings: readonly Taking[],
-  { start, byHarm, share }: Beginning,
+  { start, byHarm, share, until }: Beginning,
 ): Generator<number, VisitChange[] | null> {
   let changes = [...start];
   let now = trials.quick(changes);
   while (!now.fits) {
-    if (changes.length >= MOST_CHANGES) return null;
+    if (changes.length >= MOST_CHANGES || trials.laid > until) return null;
     const best = yield* bestTaking(trials, takings, { changes, now, byHarm, share });
     if (best === null) return null;
     changes = [...changes, best.change];

@@ -34,6 +34,7 @@ export class Trials {
   private readonly whole: VisitProblem;
   private readonly known = new Map<string, Tried>();
   private readonly harms = new Map<number, Map<string, number>>();
+  private laidOut = 0;
 
   constructor(input: VisitInput, plan: PressPlan) {
     this.input = input;
@@ -41,6 +42,16 @@ export class Trials {
     this.base = { setUps: plan.cards.length, minutes: workMinutes(plan), daysNeeded: plan.daysNeeded, fits: false };
     const { minDeltaE, testSheet, press } = input;
     this.whole = visitProblem(input.runs, { minDeltaE, testSheet, registrationMm: press.registrationMm });
+  }
+
+  /** Set-ups laid out so far, over all tries: the work that was done. */
+  get laid(): number {
+    return this.laidOut;
+  }
+
+  /** Pulls on all sheets: what a search for an order has to look at. */
+  get pulls(): number {
+    return this.whole.problem.sheets.reduce((sum, sheet) => sum + sheet.pulls.length, 0);
   }
 
   private measured(setUps: number, times: VisitTimes): Tried {
@@ -64,8 +75,8 @@ export class Trials {
 
   /** The same, and on a short search of its own; the shorter counts. */
   searched(changes: readonly VisitChange[]): Tried {
+    const kept = this.quick(changes);
     const less = smaller(this.whole, this.input, changes);
-    const kept = this.onOrder(less, changes);
     const units = Math.ceil(Math.min(SINGLE_MS, SINGLES_MS / takingsOf(this.input).length) * UNITS_PER_MS);
     const { best } = createPlanner(less.visit.problem, { seed: this.input.seed, units }).step(units);
     const other = this.measured(best.setUps.length, visitTimes(best, less.visit, this.figures(changes)));
@@ -78,6 +89,7 @@ export class Trials {
 
   private onOrder(less: Smaller, changes: readonly VisitChange[]): Tried {
     const order = struck(this.plan, less);
+    this.laidOut += order.setUps.length;
     return this.measured(order.setUps.length, visitTimes(order, less.visit, this.figures(changes)));
   }
 

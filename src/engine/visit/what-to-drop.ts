@@ -2,12 +2,22 @@ import { defined } from '../base/at.ts';
 import { combinationsOf } from './combinations.ts';
 import { choiceOf, type FitChoice, proven } from './fit-choice.ts';
 import { fitsIn, Trials, type Tried } from './trials.ts';
-import { takingsOf, timesOf, type VisitChange } from './visit-changes.ts';
+import { type Taking, takingsOf, timesOf } from './visit-changes.ts';
 import type { PressPlan, VisitInput } from './visit.ts';
 
 /** Choices given at most: single ones that take something away, and combinations. */
 const MOST = 5;
 const MOST_COMBINATIONS = 3;
+/** Pulls looked at by the searches for single changes: on a large visit only those that promise most get one. */
+const MOST_SEARCHED = 100_000;
+
+/** A single change that helps. */
+interface Single {
+  changes: [Taking];
+  tried: Tried;
+  /** Minutes saved for its harm. */
+  worth: number;
+}
 
 /**
  * What to leave out, or how much longer to stay, so that a visit fits: screens of a recipe, whole
@@ -25,14 +35,7 @@ const MOST_COMBINATIONS = 3;
 export function* whatToDrop(input: VisitInput, plan: PressPlan): Generator<number, FitChoice[]> {
   const trials = new Trials(input, plan);
   const takings = takingsOf(input);
-  const singles: { changes: VisitChange[]; tried: Tried; worth: number }[] = [];
-  for (const [i, change] of takings.entries()) {
-    const tried = trials.searched([change]);
-    const saved = trials.base.minutes - tried.minutes;
-    if (tried.fits || saved >= 1) singles.push({ changes: [change], tried, worth: saved / trials.harm(change) });
-    yield (0.5 * (i + 1)) / takings.length;
-  }
-  singles.sort((a, b) => Number(b.tried.fits) - Number(a.tried.fits) || b.worth - a.worth);
+  const singles = yield* singlesOf(trials, takings);
   const combined = singles.filter(({ tried }) => tried.fits).length < 2 ? yield* combinationsOf(trials, takings) : [];
   const longer = timesOf(input, plan).map((change) => ({ changes: [change], tried: trials.quick([change]) }));
   const hours = longer.filter(({ changes: [change], tried }) => defined(change).kind === 'hours' && tried.fits).slice(0, 1);
@@ -53,4 +56,31 @@ export function* whatToDrop(input: VisitInput, plan: PressPlan): Generator<numbe
     taking.push(choiceOf(trials, changes, tried, fitsIn(longerPlan) ? longerPlan : null));
   }
   return taking;
+}
+
+/**
+ * The single changes that help, what fits first, then by worth.
+ * @yields the share of all work that is done, 0–0.4
+ */
+function* singlesOf(trials: Trials, takings: readonly Taking[]): Generator<number, Single[]> {
+  const single = (change: Taking, tried: Tried): Single => ({
+    changes: [change],
+    tried,
+    worth: (trials.base.minutes - tried.minutes) / trials.harm(change),
+  });
+  const all: Single[] = [];
+  for (const [i, change] of takings.entries()) {
+    all.push(single(change, trials.quick([change])));
+    yield (0.1 * (i + 1)) / takings.length;
+  }
+  const promising = [...all].sort(firstTold).slice(0, Math.max(MOST, Math.floor(MOST_SEARCHED / trials.pulls)));
+  for (const [i, { changes }] of promising.entries()) {
+    all[all.findIndex((each) => each.changes === changes)] = single(changes[0], trials.searched(changes));
+    yield 0.1 + (0.3 * (i + 1)) / promising.length;
+  }
+  return all.filter(({ tried }) => tried.fits || trials.base.minutes - tried.minutes >= 1).sort(firstTold);
+}
+
+function firstTold(a: Single, b: Single): number {
+  return Number(b.tried.fits) - Number(a.tried.fits) || b.worth - a.worth;
 }

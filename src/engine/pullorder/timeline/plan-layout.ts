@@ -168,7 +168,7 @@ export class PlanLayout {
       waitMinutes: trial.wait,
       waitFor: [...trial.waitFor].sort((a, b) => b[1] - a[1]).map(([ink]) => ink),
       rackWaitMinutes: trial.rackWait,
-      wetSheets: this.#stackAt.reduce((n, until) => n + (until > end ? 1 : 0), 0),
+      wetSheets: wetAfter(this.#stackAt, end),
       fits: day < this.#rules.input.visit.days && trial.inDay,
     });
     for (const part of trial.parts) this.#parts.push({ ...place, kind: part.kind, fromMinute: part.from - from, toMinute: part.to - from });
@@ -186,8 +186,9 @@ export class PlanLayout {
   #washUp(): void {
     const { clock, washUpMinutes } = this.#rules;
     if (washUpMinutes <= 0) return;
+    const last = new Map(this.#times.map(({ day, bed }, k) => [`${day} ${bed}`, k]));
     for (const [k, { setUp, day, bed, endMinute }] of this.#times.entries()) {
-      if (this.#times.slice(k + 1).some((later) => later.bed === bed && later.day === day)) continue;
+      if (last.get(`${day} ${bed}`) !== k) continue;
       const fromMinute = clock.afterLunch(endMinute);
       this.#parts.push({ kind: 'wash', setUp, day, bed, fromMinute, toMinute: clock.workEnd(fromMinute, washUpMinutes) });
     }
@@ -205,6 +206,13 @@ export class PlanLayout {
 
 function unknownInk(ink: string): EngineError {
   return new EngineError('visit.unknown-ink', `Ink ${ink} has no drying time: give it one.`, { path: ['dryMinutesByInk', ink] });
+}
+
+/** A plain loop: it runs for every set-up of every order that is tried. */
+function wetAfter(stackAt: Float64Array, end: number): number {
+  let wet = 0;
+  for (const until of stackAt) if (until > end) wet++;
+  return wet;
 }
 
 function mostOf(values: Float64Array): number {
