@@ -1,13 +1,6 @@
 import * as fc from 'fast-check';
-
-/** What is put in, taken out or written over; `at` and `to` are shares of the text, in millionths. */
-interface Change {
-  kind: 'number' | 'put' | 'repeat' | 'drop' | 'move' | 'end' | 'sign' | 'splice';
-  at: number;
-  to: number;
-  what: number;
-  times: number;
-}
+import { type Change, LONGEST } from './changes.ts';
+import { changedDocument } from './documents.ts';
 
 const NUMBERS = [
   '1e308',
@@ -114,9 +107,6 @@ const change: fc.Arbitrary<Change> = fc.record({
 /** One to four changes, few more often than many. */
 const changes = fc.array(change, { minLength: 1, maxLength: 4 });
 
-/** Larger texts are cut before they are tried, so that repeats of repeats stay within what a file may be. */
-const LONGEST = 2_000_000;
-
 /**
  * Changed texts of real ones, the same for the same seed.
  * @param files real files, taken in turn
@@ -125,7 +115,9 @@ export function* mutated(files: readonly string[], seed: number, count: number):
   const plans = fc.sample(changes, { seed, numRuns: count });
   for (const [i, plan] of plans.entries()) {
     let text = files[(seed + i) % files.length]!;
-    for (const one of plan) text = changed(text, one, files).slice(0, LONGEST);
+    // Documents mostly stay documents, so that what is behind the first check is tried, too.
+    if (i % 3 > 0 && text.startsWith('{')) text = changedDocument(text, plan);
+    else for (const one of plan) text = changed(text, one, files).slice(0, LONGEST);
     yield text;
   }
 }

@@ -1,11 +1,16 @@
+import { deflateSync, strToU8, zipSync } from 'fflate';
 import { roomAt } from '../../src/components/rooms.ts';
 import { typedNumber } from '../../src/engine/base/typed-number.ts';
 import { type Problem, readCgats, readLog, readProject, readRecipe, readShapes } from '../../src/engine/index.ts';
 import { photoFault } from '../../src/engine/ink/characterise/photo-size.ts';
 import { typedColour } from '../../src/engine/ink/target/typed-colour.ts';
+import { at64 } from '../../src/engine/visitfile/base64url.ts';
+import { readSetUpFragment, SET_UP_FRAGMENT } from '../../src/engine/visitfile/set-up-link.ts';
+import { readVisit, type VisitFile } from '../../src/engine/visitfile/visit-file.ts';
+import { useLog, useProject, useRecipe } from './use.ts';
 
 /** The readers that are tried. */
-export const READERS = ['svg', 'cgats', 'recipe', 'project', 'log', 'photo', 'typed'] as const;
+export const READERS = ['svg', 'cgats', 'recipe', 'project', 'log', 'visit', 'link', 'photo', 'typed'] as const;
 
 export type ReaderName = (typeof READERS)[number];
 
@@ -15,15 +20,17 @@ const LONGEST_SENTENCE = 600;
 const TRIED: Readonly<Record<ReaderName, (text: string) => string | null>> = {
   svg: tryShapes,
   cgats: tryCgats,
-  recipe: (text) => tryDocument(readRecipe(text, 'tried.json')),
-  project: (text) => tryDocument(readProject(text, 'tried.json')),
-  log: (text) => tryDocument(readLog(text, 'tried.json')),
+  recipe: (text) => tryDocument(readRecipe(text, 'tried.json'), useRecipe),
+  project: (text) => tryDocument(readProject(text, 'tried.json'), useProject),
+  log: (text) => tryDocument(readLog(text, 'tried.json'), useLog),
+  visit: (text) => tryDocument(readVisit(zipOf(text), 'tried.zip'), useVisit),
+  link: tryLink,
   photo: tryPhoto,
   typed: tryTyped,
 };
 
 /**
- * Reads a text and looks at what came of it.
+ * Reads a text, uses what was read, and looks at what came of it.
  * @returns what is wrong with the reader, or null
  */
 export function tryReader(reader: ReaderName, text: string): string | null {
@@ -51,9 +58,37 @@ function tryCgats(text: string): string | null {
   return sentences(problems);
 }
 
-function tryDocument({ value, problems }: { value: unknown; problems: readonly Problem[] }): string | null {
-  if (value === null && problems.length === 0) return 'neither a document nor a sentence';
-  return sentences(problems);
+function tryDocument<Document>(
+  { value, problems }: { value: Document | null; problems: readonly Problem[] },
+  use: (document: Document) => string | null,
+): string | null {
+  if (value === null) return problems.length === 0 ? 'neither a document nor a sentence' : sentences(problems);
+  return use(value);
+}
+
+/** A zip's bytes, one a sign; or its parts by name, to be packed. */
+function zipOf(text: string): Uint8Array {
+  let parts: unknown = null;
+  try {
+    parts = JSON.parse(text);
+  } catch {
+    // Then it is a zip, or what became of one.
+  }
+  if (typeof parts !== 'object' || parts === null || Array.isArray(parts)) return Uint8Array.from(text, (sign) => sign.charCodeAt(0));
+  return zipSync(Object.fromEntries(Object.entries(parts).map(([name, part]) => [name, strToU8(JSON.stringify(part))])), { level: 0 });
+}
+
+function useVisit({ project, log }: VisitFile): string | null {
+  return useProject(project) ?? (log === null ? null : useLog(log));
+}
+
+/** What stands behind an address, or the set-up that is packed into one. */
+function tryLink(text: string): string | null {
+  const packed = text.startsWith('{') ? `${SET_UP_FRAGMENT}${at64(deflateSync(strToU8(text)))}` : text;
+  const { value, problems } = readSetUpFragment(packed.startsWith(SET_UP_FRAGMENT) ? packed : `${SET_UP_FRAGMENT}${packed}`);
+  if (value !== null) return null;
+  const bad = problems.find(({ message }) => !/^Th(is|e) address.{5,300}\.$/su.test(message));
+  return problems.length > 0 && bad === undefined ? null : `no sentence: ${bad?.message.slice(0, 300)}`;
 }
 
 /** A photo's first bytes, one a sign. */

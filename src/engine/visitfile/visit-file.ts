@@ -1,4 +1,4 @@
-import { strFromU8, strToU8, type Unzipped, unzipSync, zipSync } from 'fflate';
+import { strFromU8, strToU8, type Unzipped, type UnzipFileInfo, unzipSync, zipSync } from 'fflate';
 import type { Problem } from '../base/error.ts';
 import { readLog, writeLog } from '../log/log-file.ts';
 import type { LogEvent, VisitHead, VisitLog } from '../log/types.ts';
@@ -26,6 +26,8 @@ const PARTS: readonly string[] = [PROJECT, PLAN, LOG];
 /** Bytes of the file, and of each of its parts unpacked. */
 const MOST_PACKED = 100_000_000;
 const MOST_UNPACKED = 200_000_000;
+/** Deflate packs 258 bytes into two bits at the best. Source: RFC 1951, 3.2.5, the longest match in codes of one bit each. */
+const MOST_RATIO = 1032;
 /** ZIP knows no earlier day; the same visit gives the same bytes. */
 const NO_DAY = '1980-01-01T12:00:00';
 
@@ -89,16 +91,15 @@ function partsOf(bytes: Uint8Array, fileName: string): ReadResult<Unzipped> {
       `the file has ${bytes.length} bytes, over the ${MOST_PACKED} that a visit may have; choose another file`,
     );
   let fault: Problem | null = null;
+  const known = new Set<string>();
   try {
     const parts = unzipSync(bytes, {
-      filter: ({ name, originalSize }) => {
-        if (!PARTS.includes(name)) return false;
-        if (originalSize <= MOST_UNPACKED) return true;
-        fault ??= problem(
-          fileName,
-          'visit.huge',
-          `${name} has ${originalSize} bytes unpacked, over the ${MOST_UNPACKED} that it may have; choose another file`,
-        );
+      filter: (part) => {
+        if (!PARTS.includes(part.name)) return false;
+        const wrong = partFault(part, known);
+        known.add(part.name);
+        if (wrong === null) return true;
+        fault ??= problem(fileName, wrong.code, wrong.sentence);
         return false;
       },
     });
@@ -106,6 +107,22 @@ function partsOf(bytes: Uint8Array, fileName: string): ReadResult<Unzipped> {
   } catch {
     return refused(fileName, 'visit.zip', 'the zip is cut off or damaged; save the visit again, or copy the file anew');
   }
+}
+
+/** What speaks against unpacking a part; room for it is taken before a byte of it is read, so that what it promises counts. */
+function partFault(
+  { name, size, originalSize }: Pick<UnzipFileInfo, 'name' | 'size' | 'originalSize'>,
+  known: ReadonlySet<string>,
+): { code: string; sentence: string } | null {
+  if (known.has(name)) return { code: 'visit.zip', sentence: `${name} is in the zip twice; save the visit again` };
+  if (originalSize > MOST_UNPACKED)
+    return {
+      code: 'visit.huge',
+      sentence: `${name} has ${originalSize} bytes unpacked, over the ${MOST_UNPACKED} that it may have; choose another file`,
+    };
+  if (originalSize > MOST_RATIO * size + 1)
+    return { code: 'visit.zip', sentence: `${name} is larger than its packed bytes can hold; save the visit again, or copy the file anew` };
+  return null;
 }
 
 function problem(fileName: string, code: string, sentence: string): Problem {
