@@ -76,6 +76,16 @@ describe('the teacher', () => {
     // One pull fewer: three pulls have six orders.
     await chosen.first().uncheck();
     await expect.poll(() => page.getByRole('heading', { name: /6 orders, \d different prints?/ }).count(), { timeout: 30_000 }).toBe(1);
+
+    // A level keeps its answer until someone asks, and is checked.
+    await page.getByRole('button', { name: 'Levels' }).click();
+    await page.getByRole('button', { name: /^6 Exactly three/ }).click();
+    await page.getByText('The print is hidden until you look.').waitFor();
+    expect(await page.getByRole('list', { name: 'All pictures' }).count()).toBe(0);
+    await page.getByRole('button', { name: 'Look', exact: true }).click();
+    await page.getByText('Not yet: the orders print 5 pictures.').waitFor();
+    await page.getByRole('button', { name: 'Show one way' }).click();
+    await page.getByText('Yes: the orders print 3 pictures.').waitFor();
     expect(errors).toEqual([]);
     await context.close();
   });

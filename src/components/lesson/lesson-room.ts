@@ -20,16 +20,18 @@ import type { LessonLimits } from './board/lesson-limits.ts';
 import type { LessonAnswer } from './board/lesson-run.ts';
 import { countWords, reasonLines } from './board/lesson-words.ts';
 import './guess-game.ts';
+import './levels/lesson-levels.ts';
 import { lessonStyles } from './lesson-style.ts';
 import './pull-picker.ts';
 import { lookStyles, twoLooks } from './two-looks.ts';
 
 /** What is done in the room. */
-type Mode = 'board' | 'guess';
+type Mode = 'board' | 'guess' | 'levels';
 
 const MODES = [
   { value: 'board', label: 'Board' },
   { value: 'guess', label: 'Guess' },
+  { value: 'levels', label: 'Levels' },
 ];
 
 const NO_INKS: LessonSheet['inks'] = [];
@@ -131,14 +133,15 @@ export class LessonRoom extends StoreElement {
 
   private renderHead(count: number) {
     const { answer } = this;
-    const words = answer === null ? `Sorting ${counted(factorial(count), 'order')}…` : countWords(answer.result);
+    const words =
+      this.mode === 'levels' ? 'Levels' : answer === null ? `Sorting ${counted(factorial(count), 'order')}…` : countWords(answer.result);
     return html`<div class="top">
       <h2 id="count" class="headline" aria-live="polite">${words}</h2>
       <ps-choice
         label="What to do"
         .options=${MODES}
         .value=${this.mode}
-        @pick=${(event: CustomEvent<string>) => (this.mode = event.detail === 'guess' ? 'guess' : 'board')}
+        @pick=${(event: CustomEvent<string>) => (this.mode = event.detail as Mode)}
       ></ps-choice>
     </div>`;
   }
@@ -197,6 +200,15 @@ export class LessonRoom extends StoreElement {
     }
     const { answer } = this;
     return html`${this.renderHead(count)} ${this.renderBoard(sheet)}
+    ${
+      this.mode === 'levels'
+        ? html`<ps-lesson-levels
+          .active=${this.store.room === 'lesson'}
+          .relative=${this.store.relative}
+          @trouble=${(event: CustomEvent<string>) => this.trouble(event.detail)}
+        ></ps-lesson-levels>`
+        : nothing
+    }
     ${this.mode === 'guess' && answer !== null ? html`<ps-guess-game .answer=${answer} .tell=${this.tell}></ps-guess-game>` : nothing}
     ${this.mode === 'board' ? this.renderWhy(sheet) : nothing}`;
   }
@@ -204,13 +216,17 @@ export class LessonRoom extends StoreElement {
   override render() {
     if (this.choices.length < LESSON_PULLS.least) return html`<div class="room">${this.renderEmpty()}</div>`;
     return html`<div class="room">
-      ${this.renderLesson(this.lessonSheet())} ${this.renderPicker()}
+      ${this.renderLesson(this.lessonSheet())} ${this.mode === 'levels' ? nothing : this.renderAside()}
+    </div>`;
+  }
+
+  private renderAside() {
+    return html`${this.renderPicker()}
       <section class="two" aria-labelledby="two">
         <h2 id="two">Two different things that look alike</h2>
         ${twoLooks()}
       </section>
-      <ps-cautions topic="lesson"></ps-cautions>
-    </div>`;
+      <ps-cautions topic="lesson"></ps-cautions>`;
   }
 }
 

@@ -1,3 +1,4 @@
+import type { GoalQuestion, GoalVerdict, MadeGoal } from '../../engine/lesson/check-goal.ts';
 import type { PairOrder } from '../../engine/order/groups/pair-reasons.ts';
 import type { DifferentPlace } from '../../engine/order/groups/where-different.ts';
 import type { PlaceReading } from '../../engine/stack/look/read-place.ts';
@@ -73,6 +74,9 @@ export interface LessonResult {
   pictures: Picture[];
 }
 
+/** A goal of a lesson that is made, the sheet as it was and as it is. */
+export type GoalRequest = Omit<GoalQuestion, 'studio'> & { kind: MadeGoal };
+
 /** Two orders of the same pulls, and from which ΔE on they differ. */
 export type DifferenceRequest = SheetRequest & OverlapRequest & { other: readonly Pull[] };
 
@@ -95,6 +99,8 @@ export interface PictureApi {
   states(request: Keyed<SheetRequest>): Picture[];
   thumbnail(request: Keyed<SheetRequest>): Picture;
   overlaps(request: Keyed<OverlapRequest>): OverlapEdge[];
+  /** Whether a goal of a lesson is reached. */
+  goal(request: Keyed<GoalRequest>): GoalVerdict;
   difference(request: Keyed<DifferenceRequest>): DifferenceResult;
   /** @param onProgress gets the share of orders compared; null when it was cancelled */
   lesson(request: Job<Keyed<LessonRequest>>, onProgress: (share: number) => void): Promise<LessonResult | null>;

@@ -7,6 +7,7 @@ import type { OverprintFit } from '../../engine/ink/fit/fit-overprints.ts';
 import type { TargetFit, TargetFitInput } from '../../engine/ink/fit/fit-target.ts';
 import type { MatchResult } from '../../engine/ink/mix/match.ts';
 import type { Ink, Lab } from '../../engine/ink/types.ts';
+import type { GoalVerdict } from '../../engine/lesson/check-goal.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
 import type { PlaceReading } from '../../engine/stack/look/read-place.ts';
 import type { PrintError } from '../../engine/stack/print-error.ts';
@@ -19,6 +20,7 @@ import type { MatchRequest, OverprintRequest } from '../api/ink-api.ts';
 import type {
   DifferenceRequest,
   DifferenceResult,
+  GoalRequest,
   LessonRequest,
   LessonResult,
   OverlapEdge,
@@ -89,6 +91,10 @@ export class EngineClient {
 
   overlaps(request: ForStudio<OverlapRequest>): Promise<OverlapEdge[]> {
     return this.ask(request, (api, keyed) => api.overlaps(keyed));
+  }
+
+  goal(request: ForStudio<GoalRequest>): Promise<GoalVerdict> {
+    return this.ask(request, (api, keyed) => api.goal(keyed) as Promise<GoalVerdict>);
   }
 
   difference(request: ForStudio<DifferenceRequest>): Promise<DifferenceResult> {

@@ -8,6 +8,7 @@ import { printNotes } from '../../engine/explore/settings/notes.ts';
 import { CARD } from '../../engine/ink/characterise/card.ts';
 import { inkCurvesOn } from '../../engine/ink/characterise/characterise.ts';
 import { checkInk } from '../../engine/ink/characterise/check-ink.ts';
+import { checkGoal } from '../../engine/lesson/check-goal.ts';
 import { groupOrderSteps } from '../../engine/order/groups/group-orders.ts';
 import { OVERLAP_TOLERANCE_MM, overlapsOf } from '../../engine/order/overlaps.ts';
 import { printError } from '../../engine/stack/print-error.ts';
@@ -58,6 +59,7 @@ const pictures: PictureApi = {
   overlaps({ studio, pulls, minDeltaE }) {
     return overlapsOf({ pulls }, of(studio).studio, { toleranceMm: OVERLAP_TOLERANCE_MM, minDeltaE });
   },
+  goal: ({ studio, kind, ...question }) => checkGoal(kind, { ...question, studio: of(studio).studio }),
   difference({ studio, ...request }) {
     const found = of(studio).difference(request);
     return Comlink.transfer(found, [found.outline.pixels.buffer]);

@@ -4,8 +4,28 @@ export const lessonBoardStyle = css`
   :host {
     display: grid;
     grid-template-columns: minmax(230px, 290px) minmax(0, auto) minmax(290px, 1fr);
-    gap: var(--space-9);
+    grid-template-rows: auto 1fr;
+    gap: var(--space-8) var(--space-9);
     align-items: start;
+  }
+  .pile {
+    grid-column: 1;
+  }
+  ::slotted([slot='task']) {
+    grid-row: 1;
+    grid-column: 1;
+  }
+  .print {
+    grid-row: 1 / span 2;
+    grid-column: 2;
+  }
+  .pictures {
+    grid-row: 1 / span 2;
+    grid-column: 3;
+  }
+  /* Without a task above it, the pile stands at the top. */
+  :host(:not([tasked])) .pile {
+    grid-row: 1 / span 2;
   }
   .pile {
     display: grid;
@@ -55,13 +75,19 @@ export const lessonBoardStyle = css`
       width: min(100%, calc((100dvh - 215px) * var(--sheet-aspect, 0.737)));
     }
     .pictures {
+      grid-row: 3;
       grid-column: 1 / -1;
     }
   }
   @media (max-width: 700px) {
     :host {
-      grid-template-columns: minmax(0, 1fr);
+      display: flex;
+      flex-direction: column;
+      align-items: stretch;
       gap: var(--space-7);
+    }
+    ::slotted([slot='task']) {
+      order: -3;
     }
     .print,
     .print.comparing {

@@ -6,11 +6,11 @@ import { type InkChange, type LessonSheet, lessonStudio, opacityOf, withOpacity 
 import { moveCopy } from '../../../engine/stack/copied-pulls.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
 import { controls } from '../../ui/controls-style.ts';
-import { isTyped } from '../../ui/kit/typed-key.ts';
 import '../../ui/kit/progress.ts';
 import './compare-bar.ts';
 import type { CompareLook } from './compare-bar.ts';
 import './contact-sheet.ts';
+import { isFreeSpace } from './free-space.ts';
 import { lessonBoardStyle } from './lesson-board-style.ts';
 import './lesson-sheet.ts';
 import type { PullOffset } from './lesson-sheet.ts';
@@ -43,6 +43,7 @@ const ALL_RIGHTS: BoardRights = { order: true, place: true, ink: true };
 /**
  * One large print, its pulls beside it to be put in another order, and all pictures that they can print.
  * @fires change CustomEvent<BoardChange>: shapes were moved, or inks made clearer or more opaque
+ * @fires order-change Event: the pulls were put in another order by hand
  * @fires put-back Event: they shall be as they were
  * @fires stand Event: the order, what is known of it, or how far it is built has changed
  * @fires trouble CustomEvent<string>: why something could not be drawn; empty when it could again
@@ -86,9 +87,7 @@ export class LessonBoard extends LitElement {
 
   /** The space bar lays one pull more, wherever it does nothing else. */
   private readonly onKey = (event: KeyboardEvent): void => {
-    if (event.key !== ' ' || event.defaultPrevented || !this.active || this.covered || isTyped(event)) return;
-    const busy = event.composedPath().some((target) => target instanceof Element && target.matches(OWN_SPACE));
-    if (busy || event.ctrlKey || event.metaKey || event.altKey || this.sheet.pulls.length < LESSON_PULLS.least) return;
+    if (!this.active || this.covered || this.sheet.pulls.length < LESSON_PULLS.least || !isFreeSpace(event)) return;
     event.preventDefault();
     this.build(event.shiftKey ? -1 : 1);
   };
@@ -116,6 +115,12 @@ export class LessonBoard extends LitElement {
     this.look = look;
     this.blinked = look === 'other';
     if (look === 'blink') this.blinking = setInterval(() => (this.blinked = !this.blinked), BLINK_MS);
+  }
+
+  /** Shows where the print differs from that of another order. */
+  compareWith(order: readonly number[]): void {
+    this.setLook('where');
+    this.stand.compareWith(order);
   }
 
   setOrder(order: readonly number[]): void {
@@ -166,10 +171,12 @@ export class LessonBoard extends LitElement {
         .built=${this.covered ? stand.order.length : stand.built}
         .selected=${this.selected}
         ?fixed=${!rights.order}
-        @order=${(event: CustomEvent<number[]>) => this.setOrder(event.detail)}
+        @order=${(event: CustomEvent<number[]>) => {
+          this.setOrder(event.detail);
+          this.dispatchEvent(new Event('order-change'));
+        }}
         @pull-select=${(event: CustomEvent<string>) => (this.selected = event.detail)}
       ></ps-order-pile>
-      <slot name="pile"></slot>
       ${
         rights.place || rights.ink
           ? html`<ps-pull-tools
@@ -279,12 +286,9 @@ export class LessonBoard extends LitElement {
   }
 
   override render() {
-    return html`${this.renderPile()} ${this.renderPrint()} ${this.renderPictures()}`;
+    return html`<slot name="task"></slot>${this.renderPile()} ${this.renderPrint()} ${this.renderPictures()}`;
   }
 }
-
-/** Where the space bar has a meaning of its own. */
-const OWN_SPACE = 'button, summary, a[href], input, [role=option], [role=slider]';
 
 declare global {
   interface HTMLElementTagNameMap {

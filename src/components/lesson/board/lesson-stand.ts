@@ -115,7 +115,11 @@ export class LessonStand implements ReactiveController {
   }
 
   compare(picture: number | null): void {
-    this.against = picture === null ? null : this.firstOf(picture);
+    this.compareWith(picture === null ? null : this.firstOf(picture));
+  }
+
+  compareWith(order: readonly number[] | null): void {
+    this.against = order;
     this.host.requestUpdate();
   }
 
