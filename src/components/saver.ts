@@ -37,6 +37,8 @@ export class AutoSaver extends EventTarget implements Saver {
   private writing = false;
   private held: Held | null = null;
   private editedWhileHeld = false;
+  /** The pull order of a tab that may not write, which is in this page alone. */
+  private heldPress: Record<string, unknown> | null = null;
   private retry: ReturnType<typeof setTimeout> | undefined;
   state: SaveState = 'saved';
   /** Why saving failed or is held, in a sentence. */
@@ -77,6 +79,7 @@ export class AutoSaver extends EventTarget implements Saver {
   /** From now on what changes is written; what was changed before is not. */
   release(): void {
     this.held = null;
+    this.heldPress = null;
     this.editedWhileHeld = false;
     this.reason = '';
     this.setState('saved');
@@ -129,12 +132,17 @@ export class AutoSaver extends EventTarget implements Saver {
     return this.storage.dropKept(id);
   }
 
-  openPress(): Promise<Record<string, unknown>> {
-    return this.storage.openPress();
+  async openPress(): Promise<Record<string, unknown>> {
+    return this.heldPress ?? this.storage.openPress();
   }
 
   async savePress(parts: Record<string, unknown>): Promise<void> {
-    if (!this.writable) return this.editedHere();
+    if (!this.writable) {
+      // A visit that is opened here has its order all the same, as its project is shown unsaved too.
+      this.heldPress = parts;
+      this.editedHere();
+      return;
+    }
     await this.storage.savePress(parts);
     this.tabs.tell('press');
   }

@@ -66,7 +66,7 @@ export const logPressStyle = css`
     font-weight: 650;
   }
   .offset-diagram {
-    width: min(100%, 170px);
+    width: min(100%, 230px);
     margin: var(--space-2) 0;
   }
   .pair {
@@ -130,6 +130,15 @@ export const logPressStyle = css`
     grid-column: 4;
     min-height: 56px;
     min-width: 150px;
+  }
+  /* Where there is room, the states are read from the other side of the bed. */
+  @media (min-width: 1200px) and (min-height: 800px) {
+    .pair {
+      min-height: calc(37vh + 50px);
+    }
+    figure .print {
+      height: 37vh;
+    }
   }
   @media (max-width: 760px) {
     .face {

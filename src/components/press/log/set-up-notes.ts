@@ -1,4 +1,4 @@
-import { html, LitElement, nothing } from 'lit';
+import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import type { SettingNoted } from '../../../engine/log/settings.ts';
 import type { Happening, LogEvent } from '../../../engine/log/types.ts';
@@ -31,7 +31,21 @@ export interface SetUpTalk {
  */
 @customElement('press-set-up-notes')
 export class SetUpNotes extends LitElement {
-  static override styles = [controls, dialogStyle, logSheetStyle];
+  static override styles = [
+    controls,
+    dialogStyle,
+    logSheetStyle,
+    css`
+      fieldset {
+        grid-template-columns: repeat(auto-fill, minmax(136px, 1fr));
+        align-items: end;
+        margin-bottom: var(--space-8);
+      }
+      input[type='number'] {
+        text-align: left;
+      }
+    `,
+  ];
 
   @property({ attribute: false }) talk: SetUpTalk | null = null;
   @state() private open = false;

@@ -8,6 +8,17 @@ export const sheetTilesStyle = css`
     align-content: start;
     min-width: 0;
   }
+  /* Recipes with a sheet or two stand beside each other. */
+  .sections {
+    display: flex;
+    flex-wrap: wrap;
+    gap: var(--space-7) var(--space-6);
+  }
+  .sections section {
+    flex: 1 1 calc(var(--tiles) * 150px);
+    max-width: calc(var(--tiles) * 220px);
+    min-width: min(100%, 240px);
+  }
   h3 {
     margin-bottom: var(--space-4);
     font-size: var(--type-head);
@@ -33,6 +44,7 @@ export const sheetTilesStyle = css`
   .tick {
     flex-direction: column;
     gap: 0;
+    padding: 0 var(--space-1);
     height: 92px;
     font-size: var(--type-display);
     font-weight: 700;
@@ -131,7 +143,11 @@ export const sheetTilesStyle = css`
   }
   @media (max-width: 760px) {
     .sheets {
-      grid-template-columns: repeat(auto-fill, minmax(104px, 1fr));
+      grid-template-columns: repeat(auto-fill, minmax(106px, 1fr));
+      gap: var(--space-5);
+    }
+    .tick small {
+      letter-spacing: -0.02em;
     }
     .all button,
     .all button[data-where] {

@@ -62,14 +62,14 @@ export class SheetTiles extends LitElement {
     ></press-tick-question>`;
   }
 
-  /** On a tile: what the sheet waits for, or from when it can be printed over. */
+  /** On a tile: what the sheet waits for, or when its own film is dry. */
   private line(number: number, on: boolean): string {
     const sheet = this.log.sheets.find((each) => each.number === number);
     if (sheet === undefined || sheet.spoiled) return '';
     if (!on) return doubtShort(this.asking.doubts(this.card, [number]), this.log.recipes);
     const now = Date.now();
     const [wet] = wetSheets([sheet], this.log.recipes, now);
-    return wet === undefined || wet.dryMs <= now ? '' : `over from ${momentText(wet.dryMs)}`;
+    return wet === undefined || wet.dryMs <= now ? '' : `dry at ${momentText(wet.dryMs)}`;
   }
 
   private tile(number: number) {
@@ -101,7 +101,7 @@ export class SheetTiles extends LitElement {
     const good = state.sheets.filter((number) => this.log.sheets.some((sheet) => sheet.number === number && !sheet.spoiled));
     const left = good.filter((number) => !this.ticked(number));
     const where = `all ${state.sheets.join()}`;
-    return html`<section aria-label=${words}>
+    return html`<section aria-label=${words} style=${`--tiles: ${state.sheets.length}`}>
       <h3>${words}${state.prints.length > 1 ? html` <span class="soft">${state.prints.length} pulls each</span>` : nothing}</h3>
       <ul class="sheets">
         ${state.sheets.map((number) => this.tile(number))}
@@ -136,7 +136,9 @@ export class SheetTiles extends LitElement {
   }
 
   override render() {
-    return html`${testTile(this.card, this.log)} ${this.card.states.map((state) => this.section(state))} ${this.drying()}`;
+    return html`${testTile(this.card, this.log)}
+      <div class="sections">${this.card.states.map((state) => this.section(state))}</div>
+      ${this.drying()}`;
   }
 }
 

@@ -4,6 +4,9 @@ import { rangesText } from '../../../engine/base/words.ts';
 import { controls } from '../../ui/controls-style.ts';
 import type { TickAnswer, TickQuestion } from './tick-asking.ts';
 
+/** The foot of the press stays in view and would lie over what is asked. */
+const FOOT_PX = 100;
+
 /**
  * Asks where a sheet was ticked whether it counts, over what lies below: nothing else moves.
  * Its place is the end of what was touched, in a box that says with `position: relative` how wide it may be.
@@ -53,7 +56,7 @@ export class TickQuestionBox extends LitElement {
     this.setAttribute('role', 'alertdialog');
     const box = this.getBoundingClientRect();
     // Where there is no room below, it opens upwards rather than scroll sheets away under a finger.
-    if (box.bottom > innerHeight && box.top > innerHeight / 2) this.setAttribute('above', '');
+    if (box.bottom > innerHeight - FOOT_PX && box.top > innerHeight / 2) this.setAttribute('above', '');
     this.renderRoot.querySelector('button')?.focus({ preventScroll: true });
   }
 
