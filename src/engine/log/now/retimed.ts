@@ -59,8 +59,9 @@ export function retimed(way: UnderWay): PressPlan | null {
     way.press,
     startOf(way, films, pairs),
   );
-  const done = doneTimes(way, films, new Set(left.map(({ at }) => at)));
-  const byCard = new Map(left.map(({ at }, i) => [at, entryAt(times, i)]));
+  const begun = realTimes(way, films);
+  const done = new Map([...begun].filter(([at]) => !left.some((each) => each.at === at)));
+  const byCard = new Map(left.map(({ at }, i) => [at, sinceBegun(entryAt(times, i), begun.get(at))]));
   return {
     ...plan,
     times: plan.times.map((time, at) => byCard.get(at) ?? done.get(at) ?? time),
@@ -170,13 +171,17 @@ function inkOn(sheet: SheetAsPulled, at: number, recipes: readonly Recipe[]) {
   return defined(entryAt(recipes, sheet.recipe).inks.find(({ id }) => id === ink));
 }
 
-/** When set-ups that are done were really pulled, from a pull before the first tick to the last. */
-function doneTimes(way: UnderWay, films: readonly FilmOnSheet[], left: ReadonlySet<number>): Map<number, CardTime> {
+/** What is left of a set-up, from when it was begun where that was on the same day. */
+function sinceBegun(left: CardTime, begun: CardTime | undefined): CardTime {
+  return begun?.day === left.day ? { ...left, startMinute: Math.min(left.startMinute, begun.startMinute) } : left;
+}
+
+/** When set-ups were really pulled, by their index: from a pull before the first tick to the last. */
+function realTimes(way: UnderWay, films: readonly FilmOnSheet[]): Map<number, CardTime> {
   const { plan, press } = way;
   const byPull = new Map(films.map((film) => [`${film.sheet.number} ${film.at}`, film.pulledMs]));
   const found = new Map<number, CardTime>();
   for (const [at, { states }] of plan.cards.entries()) {
-    if (left.has(at)) continue;
     const ticks = states.flatMap(({ sheets, prints }) =>
       sheets.flatMap((number) => prints.flatMap((p) => byPull.get(`${number} ${p}`) ?? [])),
     );

@@ -73,8 +73,8 @@ describe('an order on the clock of what was ticked', () => {
 
   it('should need no mount for the frame that is on the press', () => {
     const begun = retimed(way([ALL_RUST[0]!], 602))!;
-    // Two sheets are left, a minute each, from 32 on.
-    expect(begun.times[0]).toMatchObject({ startMinute: 32, endMinute: 34 });
+    // Two sheets are left, a minute each, from 32 on; it was begun a pull before the tick at 31.
+    expect(begun.times[0]).toMatchObject({ startMinute: 30, endMinute: 34 });
     // The next morning it is mounted anew: 10 and two pulls from the day's start on.
     const nextDay = retimed(way([ALL_RUST[0]!], 1440 + 570))!;
     expect(nextDay.times[0]).toMatchObject({ day: 2, startMinute: 0, endMinute: 12 });
