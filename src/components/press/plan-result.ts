@@ -18,6 +18,7 @@ import './plan/advice-list.ts';
 import type { TickAnswer } from './log/tick-asking.ts';
 import './plan/day-bars.ts';
 import './plan/fit-choices.ts';
+import { strayedLine } from './next/strayed.ts';
 import { haveReady } from './plan/have-ready.ts';
 import { planHead } from './plan/plan-head.ts';
 import { stencilList } from './plan/stencil-list.ts';
@@ -63,7 +64,7 @@ export function planResult(result: PlanResult) {
   return html`
     <section aria-labelledby="order">
       <div class="result">${found(visit, made)}${buttons(result, made, done.size)}</div>
-      ${outOfDate(visit)}
+      ${outOfDate(visit)}${strayedLine(visit)}
       <div class="days">
         <h3>By the clock</h3>
         ${now === null ? nothing : html`<p>${nowEndWords(plan, now)}</p>`}

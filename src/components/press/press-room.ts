@@ -129,9 +129,9 @@ export class PressRoom extends LitElement {
         ${empty && made === null ? nothing : planResult(result)}
       </div>
       ${
-        made === null || running
+        made === null || (running && this.atPress?.working !== true)
           ? nothing
-          : html`<press-log .made=${made} .now=${() => visit.now} .log=${visit.log} .pictures=${pictures} .drawn=${drawn}></press-log>
+          : html`<press-log .made=${made} .now=${() => visit.now} .log=${visit.log} .visit=${visit} .store=${store} .pictures=${pictures} .drawn=${drawn}></press-log>
           <press-pull-sheet
             .made=${made}
             .pictures=${pictures}

@@ -173,17 +173,17 @@ export class PressVisit implements ReactiveController {
   /** Plans what is left around what is done; going on as before is the least it gives, and one undo goes back to that. */
   findRest(longer = 0): void {
     this.ask(false);
+    this.better(this.restInput(longer));
+  }
+
+  /** What is left to be planned, around what is done. */
+  restInput(longer = 0): RestInput {
     const { recipes, sheets, test } = this.log;
     // The visit stays what it was begun as: changed recipes are for the next one.
     const { input, plan } = defined(this.made);
     const now = visitNow(this.log.events, Date.now(), localTime);
-    this.better({
-      ...input,
-      press: this.store.project.press,
-      atHand: plan,
-      longer,
-      rest: { recipes, sheets, now, ...(test === null ? {} : { test }) },
-    });
+    const rest = { recipes, sheets, now, ...(test === null ? {} : { test }) };
+    return { ...input, press: this.store.project.press, atHand: plan, longer, rest };
   }
 
   /** Goes on looking from the best order so far. */
@@ -205,7 +205,7 @@ export class PressVisit implements ReactiveController {
   }
 
   /** Puts an order back that another took the place of, unless another visit was begun since. */
-  private goBack(before: MadePlan, head: VisitHead | null): void {
+  goBack(before: MadePlan, head: VisitHead | null): void {
     if (this.log.head?.id !== head?.id) return;
     this.shownInput = before.input;
     this.selected = nextSetUp(before.plan, ticksOf(before.plan, this.log.sheets));

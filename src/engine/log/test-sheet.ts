@@ -4,6 +4,7 @@ import type { Pull } from '../stack/types.ts';
 import type { SetUpCard } from '../visit/set-up-cards.ts';
 import { standing } from './events.ts';
 import { filmOf, type LoggedFilm } from './films.ts';
+import { recipesNow } from './now/goes-on.ts';
 import type { Happening, LogEvent, VisitHead } from './types.ts';
 
 type Tested = Extract<LogEvent, { kind: 'tested' }>;
@@ -35,7 +36,7 @@ export interface TestSheet {
  */
 export function testSheetOf(head: VisitHead, events: readonly LogEvent[]): TestSheet | null {
   if (head.test === undefined) return null;
-  const recipeOf = new Map(head.sheets.map(({ number, recipe }) => [number, recipe]));
+  const { recipes, recipeOf } = recipesNow(head, events);
   const own = standing(events.filter((event) => event.sheet === head.test));
   const sheet: TestSheet = { number: head.test, tried: [], box: '', notes: [], events: own };
   for (const event of own) {
@@ -43,7 +44,7 @@ export function testSheetOf(head: VisitHead, events: readonly LogEvent[]): TestS
     if (event.kind === 'placed') sheet.box = event.box;
     if (event.kind !== 'tested') continue;
     const recipe = recipeOf.get(event.of);
-    const pull = recipe === undefined ? undefined : entryAt(head.recipes, recipe).pulls.find(({ id }) => id === event.pull);
+    const pull = recipe === undefined ? undefined : entryAt(recipes, recipe).pulls.find(({ id }) => id === event.pull);
     if (recipe !== undefined && pull !== undefined) sheet.tried.push({ event, recipe, pull });
   }
   return sheet;

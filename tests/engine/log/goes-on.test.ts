@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { recipeAsPulled, recipesAsPulled, sheetsAsPulled } from '../../../src/engine/log/as-pulled.ts';
 import { checkLog } from '../../../src/engine/log/check.ts';
 import { readLog, writeLog } from '../../../src/engine/log/log-file.ts';
+import { alikeSheets, chosenFor } from '../../../src/engine/log/now/chosen.ts';
 import { goingOn } from '../../../src/engine/log/now/goes-on.ts';
 import { readEvents } from '../../../src/engine/log/read-events.ts';
 import { planRest } from '../../../src/engine/log/rest.ts';
@@ -106,6 +107,9 @@ describe('a sheet that goes on otherwise than planned', () => {
       ...log({ kind: 'undone', sheet: 1, event: EVENTS[2]!.id }, { kind: 'undone', sheet: 2, event: EVENTS[3]!.id }),
     ];
     expect(pulls(rest(undone))).toEqual(['1: 2 Weed', '1: 3 Foam', '2: 2 Weed', '2: 3 Foam', '3: 2 Tar']);
+    // What was undone keeps its place among the recipes.
+    expect(recipesAsPulled(head, undone)).toHaveLength(3);
+    expect(sheetsAsPulled(head, undone).map(({ recipe }) => recipe)).toEqual([0, 0, 1]);
     // The order from before says nothing of a sheet that left it.
     const ticks = ticksOf(planned, sheetsAsPulled(head, EVENTS));
     for (const { number, sheets } of planned.cards) for (const sheet of sheets) expect(ticks.has(`${number}:${sheet}`)).toBe(false);
@@ -126,6 +130,28 @@ describe('a sheet that goes on otherwise than planned', () => {
     expect(checkLog(head, after).map(({ message }) => message)).toEqual([
       'Sheet 1 is said to be pulled with "p3", but One and 2 more has no such pull, so no screen for it was there; undo the entry.',
     ]);
+  });
+});
+
+describe('a choice at the press', () => {
+  it('should be logged for each sheet with what was planned after it, or without', () => {
+    const recipes = recipesAsPulled(head, EVENTS.slice(0, 2));
+    const sheets = sheetsAsPulled(head, EVENTS.slice(0, 2));
+    const choice = { more: [pullOf('x', 's2', 'tar')], studio: drawer, id: 'new' };
+    const after = (planned: boolean): string[][] => {
+      const would = [...EVENTS.slice(0, 2), ...log(...chosenFor(sheets.slice(1), recipes, { ...choice, planned }))];
+      return sheetsAsPulled(head, would).map(({ recipe }) => recipesAsPulled(head, would)[recipe]!.pulls.map(({ id }) => id));
+    };
+    expect(after(true)).toEqual([
+      ['p1', 'p2', 'p3'],
+      ['p1', 'new-1', 'p2', 'p3'],
+      ['new-1', 'q1'],
+    ]);
+    expect(after(false)).toEqual([['p1', 'p2', 'p3'], ['p1', 'new-1'], ['new-1']]);
+    // Sheet 1 was pulled 2 mm off, so sheet 2 has not the same on it.
+    expect(alikeSheets(sheets[0]!, sheets)).toEqual([]);
+    const bare = sheetsAsPulled(head, []);
+    expect(alikeSheets(bare[0]!, bare).map(({ number }) => number)).toEqual([2]);
   });
 });
 

@@ -1,4 +1,4 @@
-import { html, LitElement, nothing } from 'lit';
+import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { entryAt } from '../../../engine/base/at.ts';
 import { ticksOf } from '../../../engine/log/ticks/ticking.ts';
@@ -6,14 +6,17 @@ import { nextSetUp, setUpsDone } from '../../../engine/log/ticks/ticks.ts';
 import type { Happening } from '../../../engine/log/types.ts';
 import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
 import type { PressPlan } from '../../../engine/visit/visit.ts';
-import type { MadePlan } from '../../output/made-plan.ts';
+import type { AppStore } from '../../app-store.ts';
 import '../../ui/cautions.ts';
+import type { MadePlan } from '../../output/made-plan.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { fullDialog } from '../../ui/layout-style.ts';
-import type { LogKeeper } from '../../ui/log/log-keeper.ts';
 import '../../ui/log/log-sheet.ts';
+import type { LogKeeper } from '../../ui/log/log-keeper.ts';
 import type { LogSheet, PulledDifferently, SheetTalk } from '../../ui/log/log-sheet.ts';
 import type { StatePictures } from '../../ui/print/state-pictures.ts';
+import { pressNext } from '../next/press-next.ts';
+import type { PressVisit } from '../press-visit.ts';
 import { KeepAwake } from './keep-awake.ts';
 import { logPressStyle } from './log-press-style.ts';
 import { pressFoot } from './press-foot.ts';
@@ -39,6 +42,8 @@ export class LogPress extends LitElement {
   @property({ attribute: false }) now: () => PressPlan | null = () => null;
   @property({ attribute: false }) log!: LogKeeper;
   @property({ attribute: false }) pictures!: StatePictures;
+  @property({ attribute: false }) visit!: PressVisit;
+  @property({ attribute: false }) store!: AppStore;
   /** Changes when a picture has arrived or something was logged. */
   @property({ type: Number }) drawn = 0;
   @state() private open = false;
@@ -79,6 +84,11 @@ export class LogPress extends LitElement {
     void this.updateComplete.then(() => this.dialog.showModal());
   }
 
+  /** Whether the press is worked at: what is planned anew meanwhile must not take it away. */
+  get working(): boolean {
+    return this.open;
+  }
+
   private close(): void {
     this.open = false;
     this.asking.reset();
@@ -86,7 +96,10 @@ export class LogPress extends LitElement {
     void this.awake.set(false);
   }
 
-  protected override willUpdate(): void {
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    // Another order than before has its own set-up to go on with.
+    if (this.open && changed.get('made') !== undefined && changed.get('made')?.input !== this.made.input)
+      this.index = nextSetUp(this.made.plan, this.ticks);
     this.looked++;
   }
 
@@ -141,7 +154,9 @@ export class LogPress extends LitElement {
     const sheet = this.log.sheets.find((entry) => entry.number === number);
     const recipe = this.log.recipes[sheet?.recipe ?? -1];
     if (sheet === undefined || recipe === undefined) return nothing;
-    return pressPictures(this.made.plan, { sheet, recipe, index: this.card.number - 1 }, this.pictures);
+    const { store, visit, card } = this;
+    return html`${pressPictures(this.made.plan, { sheet, recipe, index: card.number - 1 }, this.pictures)}
+    ${pressNext({ store, visit, log: this.log, card, number: sheet.number })}`;
   }
 
   private renderFace() {

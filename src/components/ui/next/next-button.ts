@@ -20,10 +20,15 @@ export class NextButton extends LitElement {
   ];
 
   /** Gives the sheet when it is asked for. */
-  @property({ attribute: false }) sheetOf!: () => NextSheet;
+  @property({ attribute: false }) sheetOf!: () => NextSheet | null;
   @property() label = 'What next?';
   @property({ type: Boolean }) disabled = false;
   @query('ps-what-next') private dialog!: WhatNext;
+
+  private open(): void {
+    const sheet = this.sheetOf();
+    if (sheet !== null) this.dialog.show(sheet);
+  }
 
   private onTake({ detail }: CustomEvent<NextChoice>): void {
     this.dialog.close();
@@ -31,7 +36,7 @@ export class NextButton extends LitElement {
   }
 
   override render() {
-    return html`<button ?disabled=${this.disabled} @click=${() => this.dialog.show(this.sheetOf())}>${this.label}</button>
+    return html`<button ?disabled=${this.disabled} @click=${this.open}>${this.label}</button>
       <ps-what-next @take=${this.onTake}></ps-what-next>`;
   }
 }

@@ -17,7 +17,7 @@ function drawerAtHand({ drawer, frames }: Pick<Project, 'drawer' | 'frames'>): S
 }
 
 /** Prints that a sheet may be brought nearer to: recipes that are kept, and prints that are pinned. */
-function aimsOf({ recipes, pins = [], drawer }: Project): NextSheet['aims'] {
+export function aimsOf({ recipes, pins = [], drawer }: Project): NextSheet['aims'] {
   return [
     ...recipes.map((recipe) => ({ name: recipe.title, pulls: recipe.pulls, studio: studioOfRecipe(recipe) })),
     ...pins.map(({ pulls, lineage }) => ({ name: `${printTitle(lineage)}, pinned`, pulls, studio: drawer })),
@@ -63,7 +63,7 @@ export function recipeSheet({ project, relative }: AppStore, recipe: Recipe): Ne
 }
 
 /** Keeps a choice as a recipe that comes of another. */
-export function keepNext(store: AppStore, recipe: Recipe, { more, studio }: NextChoice): void {
+export function keepNext(store: AppStore, recipe: Recipe, { more, studio }: Pick<NextChoice, 'more' | 'studio'>): void {
   const pulls = [...recipe.pulls, ...more.map((pull) => ({ ...pull, id: newId() }))];
   const title = `${recipe.title} and ${more.length} more`;
   const kept = recipeOf(pulls, studio, { id: newId(), title, parent: recipe.id });

@@ -37,6 +37,8 @@ export interface NextSheet {
   take: string;
   note: string;
   relative: boolean;
+  /** What else can be said of a choice, each by its name; none is chosen at first. */
+  options?: readonly { name: string; label: string }[];
   /** Why nothing can follow, in a sentence. */
   refused?: string | undefined;
 }
@@ -45,6 +47,8 @@ export interface NextSheet {
 export interface NextChoice {
   more: Pull[];
   studio: Studio;
+  /** Names of the options that were chosen. */
+  options: ReadonlySet<string>;
 }
 
 /**
@@ -63,6 +67,7 @@ export class WhatNext extends LitElement {
   @state() private besideMm = 0;
   @state() private screens: ReadonlySet<string> = new Set();
   @state() private inks: ReadonlySet<string> = new Set();
+  @state() private options: ReadonlySet<string> = new Set();
   @state() private chosen: OnwardPrint | null = null;
   @state() private soFar: OnwardFind | null = null;
   @query('dialog') private dialog!: HTMLDialogElement;
@@ -75,6 +80,7 @@ export class WhatNext extends LitElement {
     this.screens = new Set(sheet.workshop.screens);
     this.inks = new Set(sheet.workshop.inks);
     this.aim = 0;
+    this.options = new Set();
     if (sheet.aims.length === 0 && this.by === 'nearer') this.by = 'change';
     void this.updateComplete.then(() => this.dialog.showModal());
     this.look();
@@ -141,7 +147,7 @@ export class WhatNext extends LitElement {
   private onTake(): void {
     const { chosen, studio } = this;
     if (chosen === null || studio === null) return;
-    this.dispatchEvent(new CustomEvent<NextChoice>('take', { detail: { more: chosen.more, studio } }));
+    this.dispatchEvent(new CustomEvent<NextChoice>('take', { detail: { more: chosen.more, studio, options: this.options } }));
   }
 
   private asks({ workshop, aims, refused }: NextSheet) {
@@ -215,6 +221,7 @@ export class WhatNext extends LitElement {
       <figure><ps-picture .picture=${then} label="${sheet.name} then"></ps-picture><figcaption>Then</figcaption></figure>
       <div class="told">
         <p role="status">${chosen === null || studio === null ? 'Choose a print.' : html`<b>${chosen.more.map((pull) => nextPullWords(pull, studio)).join(', then ')}</b><br /><span class="soft">${onwardWords(find.result.now, chosen)}.</span>`}</p>
+        ${(sheet.options ?? []).map(({ name, label }) => html`<label class="tick"><input type="checkbox" .checked=${this.options.has(name)} @change=${() => (this.options = this.toggled(this.options, name))} />${label}</label>`)}
         <p class="soft small">${sheet.note}</p>
       </div>
       <button class="main" ?disabled=${chosen === null} @click=${this.onTake}>${sheet.take}</button>

@@ -4,7 +4,7 @@ import { recipeOf, studioOfRecipe } from '../../recipe/write.ts';
 import type { Pull } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
 import { pullsIn } from '../../visit/lent/workshop.ts';
-import { standing } from '../events.ts';
+import { inOrder, standing } from '../events.ts';
 import { inOtherWords, movedSheets } from '../moved.ts';
 import type { GoingOn, LogEvent, VisitHead } from '../types.ts';
 
@@ -30,12 +30,13 @@ export function recipesNow(head: VisitHead, events: readonly LogEvent[]): Recipe
   const byEvent = new Map<string, Recipe>();
   const down = new Map<number, string[]>();
   const known = new Map<string, number>();
-  for (const event of standing(events)) {
+  const counts = new Set(standing(events).map(({ id }) => id));
+  for (const event of inOrder(events)) {
     const at = recipeOf.get(event.sheet);
     if (at === undefined) continue;
     const recipe = entryAt(recipes, at);
     const own = down.get(event.sheet) ?? [];
-    if ('pulls' in event) {
+    if ('pulls' in event && counts.has(event.id)) {
       const of = moved.get(event.sheet);
       const pulls = of === undefined ? event.pulls : inOtherWords([event], of).flatMap((said) => ('pulls' in said ? said.pulls : []));
       const fresh = pulls.filter((id) => !own.includes(id) && recipe.pulls.some((pull) => pull.id === id));
@@ -49,6 +50,8 @@ export function recipesNow(head: VisitHead, events: readonly LogEvent[]): Recipe
       known.set(key, to);
       recipes.push(rememberedRecipe(event, recipe, own));
     }
+    // One that was undone keeps its place, so that an order that was made with it can still be read.
+    if (!counts.has(event.id)) continue;
     recipeOf.set(event.sheet, to);
     byEvent.set(event.id, entryAt(recipes, to));
   }

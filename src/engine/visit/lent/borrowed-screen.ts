@@ -21,8 +21,9 @@ function freeId(wanted: string, taken: readonly { id: string }[]): string {
  * @returns what is there then, and the id that the screen has in it
  */
 export function withScreen(held: Stencils, borrowed: Screen, from: Pick<Stencils, 'shapes'>): Stencils & { id: string } {
+  // Outlines are long: they are only compared where the number says that it may be the same stencil.
   const text = stencilText(borrowed, from);
-  const known = held.screens.find((screen) => stencilText(screen, held) === text);
+  const known = held.screens.find((screen) => screen.number === borrowed.number && stencilText(screen, held) === text);
   if (known !== undefined) return { shapes: held.shapes, screens: held.screens, id: known.id };
   const shapes = [...held.shapes];
   const placed = borrowed.placed.map((each) => {

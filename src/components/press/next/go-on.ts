@@ -1,0 +1,42 @@
+import { rangesText } from '../../../engine/base/words.ts';
+import { chosenFor } from '../../../engine/log/now/chosen.ts';
+import type { Happening } from '../../../engine/log/types.ts';
+import type { Pull } from '../../../engine/stack/types.ts';
+import type { Studio } from '../../../engine/studio/studio.ts';
+import type { AppStore } from '../../app-store.ts';
+import { newId } from '../../ui/new-id.ts';
+import type { PressVisit } from '../press-visit.ts';
+
+/** Sheets that go on as was chosen at the press. */
+export interface GoOn {
+  numbers: readonly number[];
+  more: readonly Pull[];
+  studio: Studio;
+  /** Whether what was planned for them still follows. */
+  planned: boolean;
+}
+
+/** What to log so that sheets go on as was chosen. */
+export function goOnHappenings({ sheets, recipes }: PressVisit['log'], { numbers, ...choice }: GoOn): Happening[] {
+  const chosen = sheets.filter(({ number }) => numbers.includes(number));
+  return chosenFor(chosen, recipes, { ...choice, id: newId() });
+}
+
+/** Logs that sheets go on as was chosen, and plans the rest with it; one undo takes both back. */
+export async function goOn(visit: PressVisit, store: AppStore, going: GoOn): Promise<void> {
+  const { log, run } = visit;
+  const before = run.made;
+  const { head } = log;
+  if (before === null) return;
+  const known = new Set(log.events.map(({ id }) => id));
+  await log.add(goOnHappenings(log, going));
+  const entries = log.events.filter(({ id, kind }) => kind === 'goes-on' && !known.has(id));
+  await run.start(visit.restInput());
+  const numbers = rangesText([...going.numbers].sort((a, b) => a - b));
+  const words = `let ${going.numbers.length === 1 ? 'sheet' : 'sheets'} ${numbers} go on in another way`;
+  store.did(words, () => {
+    const undone = entries.map(({ id, sheet }): Happening => ({ kind: 'undone', sheet, event: id }));
+    visit.goBack(before, head);
+    void log.add(undone);
+  });
+}

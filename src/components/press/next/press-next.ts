@@ -1,0 +1,35 @@
+import { html, nothing } from 'lit';
+import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
+import type { AppStore } from '../../app-store.ts';
+import type { LogKeeper } from '../../ui/log/log-keeper.ts';
+import '../../ui/next/next-button.ts';
+import type { NextChoice } from '../../ui/next/what-next.ts';
+import type { PressVisit } from '../press-visit.ts';
+import { type GoOn, goOn } from './go-on.ts';
+import { goOnOf, sheetNext } from './sheet-next.ts';
+import './takers.ts';
+
+interface AtPress {
+  store: AppStore;
+  visit: PressVisit;
+  log: LogKeeper;
+  card: SetUpCard;
+  /** The sheet that is looked at. */
+  number: number;
+}
+
+/** What could follow on the sheet that is looked at, and which sheets would take what is on the press. */
+export function pressNext({ store, visit, log, card, number }: AtPress) {
+  const sheetOf = () => sheetNext(store, log, number);
+  if (!log.sheets.some((sheet) => sheet.number === number)) return nothing;
+  return html`<div class="row next-row">
+    <ps-next .label=${`What next for sheet ${number}?`} .sheetOf=${sheetOf} @take=${({ detail }: CustomEvent<NextChoice>) => void goOn(visit, store, goOnOf(detail, log, number))}></ps-next>
+    <press-takers
+      .card=${card}
+      .log=${log}
+      .relative=${store.relative}
+      .restOf=${() => visit.restInput()}
+      @go-on=${({ detail }: CustomEvent<GoOn>) => void goOn(visit, store, detail)}
+    ></press-takers>
+  </div>`;
+}

@@ -1,0 +1,157 @@
+import { html, LitElement, nothing } from 'lit';
+import { customElement, property, query, state } from 'lit/decorators.js';
+import { entryAt } from '../../../engine/base/at.ts';
+import { rangesText } from '../../../engine/base/words.ts';
+import type { Taken } from '../../../engine/explore/onward/takers.ts';
+import type { RestInput } from '../../../engine/log/rest.ts';
+import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
+import { wallTools } from '../../../workers/client/client.ts';
+import { controls } from '../../ui/controls-style.ts';
+import { dialogStyle } from '../../ui/kit/dialog-style.ts';
+import { dialogBox } from '../../ui/kit/dialog.ts';
+import '../../ui/kit/progress.ts';
+import type { LogKeeper } from '../../ui/log/log-keeper.ts';
+import { onwardWords } from '../../ui/next/next-words.ts';
+import '../../ui/print/picture-view.ts';
+import { counted } from '../../ui/words.ts';
+import { workFailure } from '../../ui/work-failure.ts';
+import { Work } from '../../ui/work.ts';
+import { momentText } from '../../words/log-words.ts';
+import { type GoOn, goOnHappenings } from './go-on.ts';
+import { pullOfCard, ranked, type TakerOrder, type TakerRow, takerRows, wetUntil } from './taker-rows.ts';
+import { takersStyle } from './takers-style.ts';
+import { type WhatIf, whatIf, whatIfWords } from './what-if.ts';
+
+const HEIGHT_PX = 240;
+const ORDERS: readonly (readonly [TakerOrder, string])[] = [
+  ['change', 'that it changes most'],
+  ['softer', 'that it softens most'],
+  ['sharper', 'that it sharpens most'],
+];
+
+/**
+ * What is on the press now, and which other sheets would take it: before and after side by side.
+ * @fires go-on CustomEvent<GoOn>: these sheets take it
+ */
+@customElement('press-takers')
+export class Takers extends LitElement {
+  static override styles = [controls, dialogStyle, takersStyle];
+
+  @property({ attribute: false }) card!: SetUpCard;
+  @property({ attribute: false }) log!: LogKeeper;
+  @property({ type: Boolean }) relative = true;
+  /** What is left to be planned. */
+  @property({ attribute: false }) restOf!: () => RestInput;
+  @state() private open = false;
+  @state() private by: TakerOrder = 'change';
+  @state() private chosen: ReadonlySet<TakerRow> = new Set();
+  @query('dialog') private dialog!: HTMLDialogElement;
+  private rows: TakerRow[] = [];
+  private readonly work = new Work<Taken[]>(this);
+  private readonly trial = new Work<WhatIf>(this);
+
+  private show(): void {
+    this.rows = takerRows(this.card, this.log);
+    this.chosen = new Set();
+    this.trial.clear();
+    this.open = true;
+    void this.updateComplete.then(() => this.dialog.showModal());
+    const sheets = this.rows.map(({ taker }) => taker);
+    const look = { heightPx: HEIGHT_PX, relative: this.relative };
+    void this.work.start((control) => wallTools().takers({ sheets, ...look }, control));
+  }
+
+  private choose(row: TakerRow): void {
+    const chosen = new Set(this.chosen);
+    if (!chosen.delete(row)) chosen.add(row);
+    this.chosen = chosen;
+    this.trial.clear();
+  }
+
+  /** The choice as it goes into the log; what was planned for the sheets follows after it. */
+  private get going(): GoOn | null {
+    const from = pullOfCard(this.card, this.log.recipes);
+    if (from === null || this.chosen.size === 0) return null;
+    const numbers = [...this.chosen].flatMap((row) => row.numbers).sort((a, b) => a - b);
+    return { numbers, more: [from.pull], studio: { ...from.recipe }, planned: true };
+  }
+
+  private tryOut(): void {
+    const { going, log } = this;
+    if (going === null) return;
+    void this.trial.start(({ signal }) => whatIf(log, this.restOf(), goOnHappenings(log, going), signal));
+  }
+
+  private submit(event: Event): void {
+    event.preventDefault();
+    const { going } = this;
+    if (going === null) return;
+    this.dialog.close();
+    this.dispatchEvent(new CustomEvent<GoOn>('go-on', { detail: going }));
+  }
+
+  private row(row: TakerRow, { before, after, now, next, widthPx, heightPx }: Taken) {
+    const { numbers, sheet, recipe } = row;
+    const wet = wetUntil(row, this.log, Date.now());
+    const name = `${numbers.length === 1 ? 'Sheet' : 'Sheets'} ${rangesText(numbers)}`;
+    return html`<li>
+      <label>
+        <input type="checkbox" aria-label="${name} take it" .checked=${this.chosen.has(row)} @change=${() => this.choose(row)} />
+        <ps-picture .picture=${{ widthPx, heightPx, pixels: before }} label="${name} now"></ps-picture>
+        <ps-picture .picture=${{ widthPx, heightPx, pixels: after }} label="${name} with it"></ps-picture>
+        <span class="words"><b>${name}</b> <span class="soft">${recipe.title}, ${sheet.pulls.length === 0 ? 'bare' : `${counted(sheet.pulls.length, 'pull')} down`}</span><br />${onwardWords(now, next)}${wet === 0 ? nothing : html`<br /><span class="warn">too wet to print over until ${momentText(wet)}</span>`}</span>
+      </label>
+    </li>`;
+  }
+
+  private foot() {
+    const { trial, going } = this;
+    const told = trial.found === null ? 'What was planned for the sheets follows after it.' : whatIfWords(trial.found);
+    return html`<div class="buttons">
+      <p role="status">${trial.running ? 'Planning what is left with it…' : trial.failure === '' ? told : trial.failure}</p>
+      <button type="button" ?disabled=${going === null || trial.running} @click=${this.tryOut}>What it does to the rest</button>
+      <button class="main" type="submit" ?disabled=${going === null}>${going === null ? 'Let sheets take it' : `Let ${going.numbers.length === 1 ? 'sheet' : 'sheets'} ${rangesText(going.numbers)} take it`}</button>
+    </div>`;
+  }
+
+  private content() {
+    const { work, rows } = this;
+    const { found } = work;
+    if (rows.length === 0) return html`<p>Every sheet that is not spoiled is pulled in this set-up already.</p>`;
+    return html`<div class="line">
+        <label>Those first <select @change=${(event: Event) => (this.by = (event.target as HTMLSelectElement).value as TakerOrder)}>
+          ${ORDERS.map(([by, label]) => html`<option value=${by} ?selected=${by === this.by}>${label}</option>`)}
+        </select></label>
+        <span class="soft small">Now and with it, side by side; sheets with the same on them stand together.</span>
+      </div>
+      ${work.running ? html`<ps-progress label="Looking" words="Trying it on each sheet…" stop="Stop looking" .value=${work.progress} @stop=${() => work.stop()}></ps-progress>` : nothing}
+      ${workFailure(work)}
+      ${
+        found === null
+          ? nothing
+          : html`<form @submit=${this.submit}>
+            <ul aria-label="Sheets that could take it">${ranked(found, this.by).map((at) => this.row(entryAt(rows, at), entryAt(found, at)))}</ul>
+            ${this.foot()}
+          </form>`
+      }`;
+  }
+
+  private close(): void {
+    this.work.stop();
+    this.trial.stop();
+    this.open = false;
+  }
+
+  override render() {
+    const { card } = this;
+    const heading = `Which sheets would take screen ${card.screen.key} in ${card.ink.key}?`;
+    return html`<button @click=${this.show}>Which other sheets would take it?</button>
+      ${dialogBox({ heading, closable: true, onClose: () => this.close() }, this.open ? this.content() : nothing)}`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'press-takers': Takers;
+  }
+}

@@ -1,0 +1,63 @@
+import { minutesText } from '../../../engine/base/words.ts';
+import { recipesAsPulled, sheetsAsPulled } from '../../../engine/log/as-pulled.ts';
+import type { RestInput } from '../../../engine/log/rest.ts';
+import type { Happening, LogEvent } from '../../../engine/log/types.ts';
+import type { PressPlan } from '../../../engine/visit/visit.ts';
+import { engineFor } from '../../../workers/client/client.ts';
+import type { LogKeeper } from '../../ui/log/log-keeper.ts';
+import { counted } from '../../ui/words.ts';
+import { wallClock } from '../../words/plan-words.ts';
+
+/** Work allowed for each of the two orders that are compared, ms of a common machine. */
+const BUDGET_MS = 500;
+
+/** What is left to be done, without a choice and with it. */
+export interface WhatIf {
+  before: PressPlan;
+  after: PressPlan;
+}
+
+/** Plans what is left twice: as the log stands, and as it would stand. */
+export async function whatIf(
+  log: LogKeeper,
+  input: RestInput,
+  happenings: readonly Happening[],
+  signal: AbortSignal,
+): Promise<WhatIf | null> {
+  const { head, pairs } = log;
+  if (head === null) return null;
+  const atMs = Math.max(0, ...log.events.map((event) => event.atMs)) + 1;
+  const would = [...log.events, ...happenings.map((each, i): LogEvent => ({ ...each, id: `would ${i}`, atMs, device: '' }))];
+  const rest = { ...input.rest, recipes: recipesAsPulled(head, would), sheets: sheetsAsPulled(head, would, pairs) };
+  const plan = (of: RestInput): Promise<PressPlan> => engineFor('plan').plan({ input: of, budgetMs: BUDGET_MS }, { signal });
+  const before = await plan(input);
+  return { before, after: await plan({ ...input, rest }) };
+}
+
+function more(difference: number, words: (amount: number) => string, same: string): string {
+  if (difference === 0) return same;
+  return `${words(Math.abs(difference))} ${difference > 0 ? 'more' : 'less'}`;
+}
+
+/** Time that the press is worked at, minutes; waiting is not. */
+function workedMinutes({ parts }: PressPlan): number {
+  const worked = parts.filter(({ kind }) => kind !== 'wait');
+  return Math.round(worked.reduce((sum, { fromMinute, toMinute }) => sum + toMinute - fromMinute, 0));
+}
+
+function grams({ inks }: PressPlan): number {
+  return Math.round(inks.reduce((sum, ink) => sum + ink.grams, 0));
+}
+
+/** 'What is left then: 9 set-ups, as before; 12 min more at the press, done on day 2 at 15:10; 14 g more ink.' */
+export function whatIfWords({ before, after }: WhatIf): string {
+  const setUps = after.cards.length - before.cards.length;
+  const parts = [
+    setUps === 0
+      ? `${counted(after.cards.length, 'set-up')}, as before`
+      : `${counted(after.cards.length, 'set-up')}, ${more(setUps, String, '')}`,
+    `${more(workedMinutes(after) - workedMinutes(before), minutesText, 'no longer')} at the press, done on day ${after.ends.day} at ${wallClock(after, after.ends.minute)}`,
+    `${more(grams(after) - grams(before), (amount) => `${amount.toLocaleString('en')} g`, 'no more')} ink`,
+  ];
+  return `What is left then: ${parts.join('; ')}.`;
+}
