@@ -44,6 +44,24 @@ describe('the Bench', () => {
       .first()
       .waitFor();
     expect(await page.locator('ps-order-graph .dot.selected').count()).toBe(1);
+
+    // The same two from afar, and the films of the one lifted apart.
+    await page.getByRole('button', { name: 'Films apart, two prints, from afar…' }).click();
+    const look = page.getByRole('dialog', { name: 'Look at the print' });
+    const films = look.getByRole('list', { name: 'Films, last down first' }).getByRole('button');
+    expect(await films.count()).toBe(12);
+    await films.last().click();
+    expect(await look.locator('.film.chosen').count()).toBe(1);
+    await look.getByRole('button', { name: 'Two prints', exact: true }).click();
+    await look.getByText('Right of it: As it was opened.', { exact: false }).waitFor();
+    await look.getByRole('button', { name: 'From afar', exact: true }).click();
+    const print = look.getByRole('img', { name: /as it looks from 2 m$/ });
+    const width = async (): Promise<number> => (await print.boundingBox())!.width;
+    await expect.poll(() => print.evaluate((canvas: HTMLCanvasElement) => canvas.width)).toBeGreaterThan(400);
+    // 560 mm at 96 px an inch, from 2 m instead of 0.6 m.
+    expect(await width()).toBeCloseTo((560 * 96 * 0.6) / (25.4 * 2), 0);
+    await look.getByRole('button', { name: '8 m', exact: true }).click();
+    await look.getByRole('img', { name: /as it looks from 8 m$/ }).waitFor();
     expect(errors).toEqual([]);
     await context.close();
   });

@@ -17,15 +17,17 @@ import { benchRoomStyle } from './bench-room-style.ts';
 import { benchSide } from './bench-side.ts';
 import './picture/bench-picture.ts';
 import { benchTable, looksOf, type Offset, type Point } from './bench-table.ts';
+import type { BenchLook } from './look/look-dialog.ts';
 import { NONE, type OtherStack, otherStack } from './picture/compare-with.ts';
 import { OpenedStack } from './picture/opened-stack.ts';
 import { PlaceReader } from './picture/place-reader.ts';
-import { SheetView } from './picture/sheet-view.ts';
 import './pull/keep-recipe.ts';
+import './look/look-dialog.ts';
+import { SheetView } from './picture/sheet-view.ts';
 import { StripPictures } from './picture/strip-pictures.ts';
-import type { AddPull, NewPull } from './pull/add-pull.ts';
 import './order-fold.ts';
 import './pull/pull-panel.ts';
+import type { AddPull, NewPull } from './pull/add-pull.ts';
 import { BenchEdits } from './pull/bench-edits.ts';
 import { BenchKeys } from './pull/bench-keys.ts';
 import type { KeepRecipe, RecipeWords } from './pull/keep-recipe.ts';
@@ -48,6 +50,7 @@ export class BenchRoom extends LitElement {
   @query('bench-add-pull') private addDialog!: AddPull;
   @query('bench-keep-recipe') private keepDialog!: KeepRecipe;
   @query('bench-veil-finder') private veilDialog!: VeilFinder;
+  @query('bench-look') private lookDialog!: BenchLook;
   private readonly view = new SheetView();
   private readonly looks = looksOf(this.view);
   private readonly buildUp = new StatePlayer(this, { wholeMs: 4200, shortestMs: 110, longestMs: 480 });
@@ -218,6 +221,7 @@ export class BenchRoom extends LitElement {
       build: () => (playing ? this.buildUp.stop() : this.play()),
       veil: () => this.veilDialog.show(),
       compare: (chosen) => (this.beside = chosen),
+      look: () => this.lookDialog.show(),
     });
   }
 
@@ -284,6 +288,7 @@ export class BenchRoom extends LitElement {
       <p class="visually-hidden" role="status" aria-live="polite">${this.said}</p>
       <bench-add-pull .drawer=${studio} @add=${(event: CustomEvent<NewPull>) => this.done(this.edits.add(event.detail))}></bench-add-pull>
       <bench-veil-finder .drawer=${studio} .pulls=${this.pulls} .relative=${store.relative} @veil=${(event: CustomEvent<VeilProposal>) => this.addVeil(event.detail)}></bench-veil-finder>
+      <bench-look .store=${store} .opened=${this.opened} .beside=${this.beside} @compare=${(event: CustomEvent<string>) => (this.beside = event.detail)}></bench-look>
       <bench-keep-recipe @keep=${(event: CustomEvent<RecipeWords>) => this.edits.keep(event.detail)}></bench-keep-recipe>`;
   }
 }

@@ -25,6 +25,8 @@ interface BenchSide {
   build(): void;
   veil(): void;
   compare(chosen: string): void;
+  /** Opens the other ways to look. */
+  look(): void;
 }
 
 /** What stands beside the picture: the stack as a whole, the selected pull, and how it is looked at. */
@@ -41,6 +43,7 @@ export function benchSide(side: BenchSide) {
         Show paper as white
       </label>
       ${markSwitch(store)}
+      <button ?disabled=${side.pulls.length === 0} @click=${side.look}>Films apart, two prints, from afar…</button>
     </section>
   </aside>`;
 }

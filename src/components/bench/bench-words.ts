@@ -21,10 +21,15 @@ export function readoutWords(
   return off ? 'Off the sheet' : `${mmText(xMm)} mm right, ${mmText(yMm)} mm down`;
 }
 
+/** The name of a pull's ink. */
+export function inkNameOf(pull: Pull | undefined, { inks }: Pick<Studio, 'inks'>): string {
+  return inks.find(({ id }) => id === pull?.ink)?.name ?? 'an ink that is gone';
+}
+
 /** Which films lie at a place: 'Tar over Ochre (pulls 1 and 3)'. @param at places in the stack, first down first */
-export function placePullsWords(at: readonly number[], pulls: readonly Pull[], { inks }: Pick<Studio, 'inks'>): string {
+export function placePullsWords(at: readonly number[], pulls: readonly Pull[], studio: Pick<Studio, 'inks'>): string {
   if (at.length === 0) return 'Bare paper';
-  const names = at.map((index) => inks.find(({ id }) => id === pulls[index]?.ink)?.name ?? 'an ink that is gone');
+  const names = at.map((index) => inkNameOf(pulls[index], studio));
   const numbers = at.map((index) => String(index + 1));
   const last = numbers.at(-1) ?? '';
   const counted = numbers.length === 1 ? `pull ${last}` : `pulls ${numbers.slice(0, -1).join(', ')} and ${last}`;

@@ -4,7 +4,7 @@ import { labSwatch } from '../../../engine/ink/film/lab-swatch.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { labWords } from '../../ui/words.ts';
 import { withinWords } from '../../words/error-words.ts';
-import { placePullsWords } from '../bench-words.ts';
+import { inkNameOf, placePullsWords } from '../bench-words.ts';
 import type { PlaceRead } from './place-reader.ts';
 
 /**
@@ -30,6 +30,27 @@ export class PlaceCard extends LitElement {
         height: 44px;
         box-shadow: var(--edge);
       }
+      ol {
+        display: flex;
+        flex-wrap: wrap;
+        grid-column: 1 / -1;
+        gap: var(--space-2) var(--space-5);
+        max-height: 7.5em;
+        margin: 0;
+        padding: 0;
+        overflow-y: auto;
+        list-style: none;
+      }
+      li {
+        display: flex;
+        align-items: center;
+        gap: var(--space-3);
+      }
+      i {
+        width: 18px;
+        height: 18px;
+        box-shadow: var(--edge);
+      }
       .words {
         display: grid;
         gap: var(--space-1);
@@ -40,6 +61,19 @@ export class PlaceCard extends LitElement {
 
   @property({ attribute: false }) read!: PlaceRead;
   @property({ type: Boolean }) relative = true;
+
+  /** The colour of the place from bare paper on, pull by pull. */
+  private peeled() {
+    const { reading, of } = this.read;
+    const [pulls, studio] = of;
+    const white = this.relative ? studio.paper.reflectance : undefined;
+    return html`<ol aria-label="The place from bare paper on, pull by pull">
+      ${reading.after.map((lab, i) => {
+        const at = reading.pulls[i - 1];
+        return html`<li><i style="background:${labSwatch(lab, white).hex}"></i>${at === undefined ? 'paper' : `after ${at + 1} ${inkNameOf(pulls[at], studio)}`}</li>`;
+      })}
+    </ol>`;
+  }
 
   override render() {
     const { reading, of } = this.read;
@@ -52,7 +86,8 @@ export class PlaceCard extends LitElement {
         <span>L ${l}, a ${a}, b ${b}${reading.pulls.length === 0 ? '' : `, ${withinWords(reading.expectedDeltaE)}`}</span>
         ${swatch.inGamut ? nothing : html`<span class="soft">more colourful in print than this screen can show</span>`}
       </div>
-      <button class="quiet" @click=${() => this.dispatchEvent(new CustomEvent('close'))}>Close</button>`;
+      <button class="quiet" @click=${() => this.dispatchEvent(new CustomEvent('close'))}>Close</button>
+      ${reading.pulls.length < 2 ? nothing : this.peeled()}`;
   }
 }
 

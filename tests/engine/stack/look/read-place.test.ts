@@ -35,7 +35,7 @@ describe('readPlace', () => {
     let deepest = 0;
     for (let i = 0; i < 300; i++) {
       const at = { xMm: next() * 560, yMm: next() * 760 };
-      const { lab, pulls: found } = readPlace(studio, { pulls: moved }, at, spans);
+      const { lab, pulls: found, after } = readPlace(studio, { pulls: moved }, at, spans);
       const there = rings.flatMap((list, pull) => (list.rings.some((ring) => inside(ring, at.xMm, at.yMm)) ? [pull] : []));
       expect(found).toEqual(there);
       deepest = Math.max(deepest, there.length);
@@ -45,6 +45,12 @@ describe('readPlace', () => {
         return { kx: ink.kx.map((k) => k * thickness), sx: ink.sx.map((s) => s * thickness) };
       });
       labD50(stackReflectance(films, studio.paper.reflectance)).forEach((value, axis) => expect(lab[axis]).toBeCloseTo(value, 9));
+      expect(after).toHaveLength(there.length + 1);
+      for (const [count, colour] of after.entries()) {
+        labD50(stackReflectance(films.slice(0, count), studio.paper.reflectance)).forEach((value, axis) =>
+          expect(colour[axis]).toBeCloseTo(value, 9),
+        );
+      }
     }
     expect(deepest).toBeGreaterThan(2);
   });
