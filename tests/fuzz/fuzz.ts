@@ -8,6 +8,9 @@ import { realFiles } from './seeds.ts';
 /** What one text may take of the processor's time. */
 const MOST_MS = 2000;
 
+/** A long run tells how far it is each so many texts. */
+const TOLD_EVERY = 10_000;
+
 /** Texts that one worker is given; a worker that has read many has a full memory of its own. */
 const A_WORKER = 2000;
 
@@ -37,6 +40,7 @@ async function fuzz(reader: ReaderName, all: number, first: number): Promise<num
         `${reader}, seed ${changed.seed}, number ${index}: ${what}\n  ${JSON.stringify(text.slice(0, 300))}… (${text.length} signs)`,
       );
     }
+    if (done > 0 && done % TOLD_EVERY === 0) console.log(`${reader}: ${done} so far, ${found} not borne`);
   }
   console.log(`${reader}: ${all} changed files, ${found} not borne, ${Math.round((Date.now() - began) / 1000)} s`);
   return found;

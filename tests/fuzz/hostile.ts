@@ -18,6 +18,9 @@ const blanks = ' '.repeat(60_000);
 const digits = '1'.repeat(60_000);
 const many = (count: number, one: (i: number) => string): string => Array.from({ length: count }, (_, i) => one(i)).join('');
 
+const copies = (place: (i: number) => string): string =>
+  svg(`<path id="a" d="M5 0C9 0 10 3 10 5S8 10 5 10 0 8 0 5 2 0 5 0"/>${many(5000, (i) => `<use href="#a" ${place(i)}/>`)}`);
+
 const DRAWINGS: [what: string, text: string][] = [
   ['a curve to 1e308', '<svg xmlns="http://www.w3.org/2000/svg"><path d="M0 0C1e308 1e308 -1e308 1e308 9 9z"/></svg>'],
   ['a curve to 1e150', svg('<path d="M0 0C1e150 1e150 -1e150 1e150 9 9z"/>')],
@@ -72,6 +75,9 @@ const DRAWINGS: [what: string, text: string][] = [
       `<polygon fill-rule="evenodd" points="${many(4001, (i) => `${50 + 49 * Math.cos((i * 2000 * 2 * Math.PI) / 4001)},${50 + 49 * Math.sin((i * 2000 * 2 * Math.PI) / 4001)} `)}"/>`,
     ),
   ],
+  ['5,000 copies in one place', copies(() => '')],
+  ['5,000 copies a hair apart', copies((i) => `x="${i / 1000}"`)],
+  ['5,000 copies over each other in a row', copies((i) => `transform="translate(${i / 50} 0) scale(.01 1)"`)],
   [
     '180 clips within each other',
     svg(

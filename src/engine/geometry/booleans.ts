@@ -87,9 +87,15 @@ export function normalise(outline: Outline, budget = new WorkBudget()): Float64A
  */
 export function unionOutlines(outlines: readonly Outline[], budget = new WorkBudget()): Float64Array[] {
   const all: Paths64 = [];
+  const known = new Set<string>();
   for (const outline of outlines) {
-    const paths = united(toPaths(outline.rings), RULE[outline.fillRule], budget);
-    if (outlines.length === 1) return toRings(paths);
+    const drawn = toPaths(outline.rings);
+    if (outlines.length === 1) return toRings(united(drawn, RULE[outline.fillRule], budget));
+    // What lies exactly on itself fills no more, and thousands of copies would all meet each other.
+    const text = `${outline.fillRule} ${drawn.map((path) => path.map(({ x, y }) => `${x},${y}`).join(' ')).join(';')}`;
+    if (known.has(text)) continue;
+    known.add(text);
+    const paths = united(drawn, RULE[outline.fillRule], budget);
     for (const path of paths) all.push(path);
   }
   return toRings(united(all, ClipperFillRule.NonZero, budget));

@@ -1,5 +1,5 @@
 import type { Path64, Paths64 } from 'clipper2-ts';
-import { entryAt, f64, i32 } from '../base/at.ts';
+import { entryAt, f64 } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
 
 /** Steps that one step of a kind takes, measured on stripes, stars, dots and overlaps on one line. */
@@ -14,6 +14,9 @@ const FEW_CORNERS = 1000;
 
 /** Work of one boolean, about ten seconds: a screen of thirty drawings of 10,000 corners has two thirds of it. */
 const MOST_AT_ONCE = 100_000_000;
+
+/** Columns in which edges are compared. */
+const MOST_COLUMNS = 4096;
 
 /** Crossings of one boolean; with as many it fills some 500 MB. */
 const MOST_CROSSINGS = 400_000;
@@ -144,33 +147,45 @@ class Edges {
   }
 
   /**
-   * Goes down the heights with the edges that are there.
+   * Goes down the heights with the edges that are there, column by column, so that edges side by side
+   * are hardly ever compared.
    * @param scanned told how many edges a new one is compared with
    * @param crossed told of each pair that crosses
    */
   meet(scanned: (edges: number) => void, crossed: () => void): void {
     const { table } = this;
     const order = Int32Array.from({ length: this.count }, (_, i) => i * 4).sort((a, b) => f64(table, a + 1) - f64(table, b + 1));
-    const there = new Int32Array(this.count);
-    let size = 0;
+    const columns = new Columns(table);
+    const there: number[][] = Array.from({ length: columns.count }, () => []);
     for (const edge of order) {
-      const y = f64(table, edge + 1);
-      const left = Math.min(f64(table, edge), f64(table, edge + 2));
-      const right = Math.max(f64(table, edge), f64(table, edge + 2));
-      scanned(size);
-      let kept = 0;
-      for (let i = 0; i < size; i++) {
-        const other = i32(there, i);
-        if (f64(table, other + 3) <= y) continue;
-        there[kept++] = other;
-        const x0 = f64(table, other);
-        const x1 = f64(table, other + 2);
-        if ((x0 < left && x1 < left) || (x0 > right && x1 > right)) continue;
-        if (cross(table, edge, other)) crossed();
+      const [first, last] = [columns.firstOf(edge), columns.lastOf(edge)];
+      for (let column = first; column <= last; column++) {
+        const others = entryAt(there, column);
+        scanned(others.length);
+        this.compare(edge, others, (other) => {
+          // A pair that shares several columns counts in the first of them.
+          if (Math.max(first, columns.firstOf(other)) === column && cross(table, edge, other)) crossed();
+        });
+        others.push(edge);
       }
-      there[kept] = edge;
-      size = kept + 1;
     }
+  }
+
+  /** Forgets the edges that have ended above a new one, and tells of those that lie beside some of it. */
+  private compare(edge: number, others: number[], beside: (other: number) => void): void {
+    const { table } = this;
+    const y = f64(table, edge + 1);
+    const left = Math.min(f64(table, edge), f64(table, edge + 2));
+    const right = Math.max(f64(table, edge), f64(table, edge + 2));
+    let kept = 0;
+    for (const other of others) {
+      if (f64(table, other + 3) <= y) continue;
+      others[kept++] = other;
+      const x0 = f64(table, other);
+      const x1 = f64(table, other + 2);
+      if ((x0 >= left || x1 >= left) && (x0 <= right || x1 <= right)) beside(other);
+    }
+    others.length = kept;
   }
 
   private put(at: number, upper: Path64[number], lower: Path64[number]): void {
@@ -178,6 +193,43 @@ class Edges {
     this.table[at + 1] = upper.y;
     this.table[at + 2] = lower.x;
     this.table[at + 3] = lower.y;
+  }
+}
+
+/** Columns of equal width, about as wide as an edge is, so that an edge lies in one or two of them. */
+class Columns {
+  readonly count: number;
+  private readonly table: Float64Array;
+  private readonly from: number;
+  private readonly width: number;
+
+  constructor(table: Float64Array) {
+    this.table = table;
+    let [from, to, wide] = [Infinity, -Infinity, 0];
+    for (let i = 0; i < table.length; i += 4) {
+      const [x0, x1] = [f64(table, i), f64(table, i + 2)];
+      from = Math.min(from, x0, x1);
+      to = Math.max(to, x0, x1);
+      wide += Math.abs(x1 - x0);
+    }
+    const edges = table.length / 4;
+    const share = wide > 0 ? ((to - from) * edges) / wide : edges;
+    this.count = Math.max(1, Math.min(MOST_COLUMNS, Math.floor(share)));
+    this.from = from;
+    this.width = (to - from) / this.count;
+  }
+
+  /** The column in which an edge begins at its left. */
+  firstOf(edge: number): number {
+    return this.at(Math.min(f64(this.table, edge), f64(this.table, edge + 2)));
+  }
+
+  lastOf(edge: number): number {
+    return this.at(Math.max(f64(this.table, edge), f64(this.table, edge + 2)));
+  }
+
+  private at(x: number): number {
+    return this.width > 0 ? Math.min(this.count - 1, Math.floor((x - this.from) / this.width)) : 0;
   }
 }
 

@@ -37,6 +37,17 @@ describe('the work of booleans', () => {
     expect(area(unionOutlines([filled(dots(100))]))).toBeCloseTo(2500, 6);
   });
 
+  it('should hardly grow with copies in one place, which fill what one fills', () => {
+    const copies = (n: number): Outline[] => Array.from({ length: n }, () => filled([box(1, 1, 20, 9), box(5, 5, 20, 9)]));
+    expect(area(unionOutlines(copies(5000), new WorkBudget(2000)))).toBeCloseTo(2 * 180 - 16 * 5, 6);
+  });
+
+  it('should count each crossing once, however wide its edges are', () => {
+    // One long edge each way among short ones, so that it lies in many columns: n lines across it have 4 n crossings.
+    const comb = (n: number): number[][] => [box(0, 10, 2 * n, 0.5), ...Array.from({ length: n }, (_, i) => box(2 * i + 0.5, 0, 0.25, 20))];
+    expect(stepsOf(comb(512)) / stepsOf(comb(128))).toBe(4);
+  });
+
   it('should be refused in a sentence when it is too much', () => {
     const fan = Array.from({ length: 300 }, (_, i) => [50, 50, i / 3, 0, i / 3 + 0.1, 0]);
     expect(() => unionOutlines([filled(fan)], new WorkBudget(1000))).toThrow(expect.objectContaining({ code: 'geometry.too-much-work' }));
