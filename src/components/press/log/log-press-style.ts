@@ -131,6 +131,14 @@ export const logPressStyle = css`
     min-height: 56px;
     min-width: 150px;
   }
+  /* What is on the press stays in view beside many sheets. */
+  @media (min-width: 761px) and (min-height: 700px) {
+    .frame {
+      position: sticky;
+      top: var(--space-7);
+      align-self: start;
+    }
+  }
   /* Where there is room, the states are read from the other side of the bed. */
   @media (min-width: 1200px) and (min-height: 800px) {
     .pair {

@@ -141,6 +141,30 @@ export const sheetTilesStyle = css`
     font-weight: 600;
     font-variant-numeric: tabular-nums;
   }
+  /* With many sheets each row counts: what is said of all stands beside their name. */
+  @media (min-width: 1000px) {
+    .many {
+      display: grid;
+      grid-template-columns: minmax(0, 1fr) auto;
+      align-items: center;
+      gap: var(--space-4) var(--space-6);
+    }
+    .many h3 {
+      margin: 0;
+    }
+    .many .all {
+      --touched: 56px;
+      grid-area: 1 / 2;
+      margin: 0;
+    }
+    .many .all button {
+      min-height: 48px;
+      font-size: var(--type-lead);
+    }
+    .many .sheets {
+      grid-area: 2 / 1 / 3 / 3;
+    }
+  }
   @media (max-width: 760px) {
     .sheets {
       grid-template-columns: repeat(auto-fill, minmax(106px, 1fr));

@@ -14,6 +14,9 @@ import { testTile } from './test-tile.ts';
 import type { TickAnswer, TickAsking } from './tick-asking.ts';
 import './tick-question.ts';
 
+/** More sheets of a recipe than this stand in a row that is wide enough for what is said of all. */
+const MANY = 4;
+
 /**
  * The sheets of a set-up as large tiles to tick. They keep their places whatever is ticked; what
  * speaks against a tick stands on the tile, and is asked at it.
@@ -101,7 +104,7 @@ export class SheetTiles extends LitElement {
     const good = state.sheets.filter((number) => this.log.sheets.some((sheet) => sheet.number === number && !sheet.spoiled));
     const left = good.filter((number) => !this.ticked(number));
     const where = `all ${state.sheets.join()}`;
-    return html`<section aria-label=${words} style=${`--tiles: ${state.sheets.length}`}>
+    return html`<section class=${state.sheets.length > MANY ? 'many' : ''} aria-label=${words} style=${`--tiles: ${state.sheets.length}`}>
       <h3>${words}${state.prints.length > 1 ? html` <span class="soft">${state.prints.length} pulls each</span>` : nothing}</h3>
       <ul class="sheets">
         ${state.sheets.map((number) => this.tile(number))}

@@ -92,7 +92,7 @@ describe('minutesLate', () => {
       { day: 1, startMinute: 0, endMinute: 60 },
       { day: 1, startMinute: 60, endMinute: 120 },
     ],
-    clock: { startMinute: 570 },
+    clock: { startMinute: 570, workMinutes: 420, lunch: { fromMinute: 210, minutes: 30 } },
   } as unknown as PressPlan;
   const at = (minuteOfDay: number, day = 1) => ({ atMs: 0, day, minuteOfDay });
 
@@ -101,7 +101,10 @@ describe('minutesLate', () => {
     expect(minutesLate(plan, new Set(['1:1']), at(600))).toBe(0);
     expect(minutesLate(plan, new Set(['1:1', '1:2']), at(645))).toBe(15);
     expect(minutesLate(plan, new Set(['1:1', '1:2', '2:1']), at(640))).toBe(-20);
-    expect(minutesLate(plan, new Set(['1:1']), at(600, 2))).toBe(1440);
+    // The studio is open for 450 minutes a day: nights make nobody late, nor does coming early.
+    expect(minutesLate(plan, new Set(['1:1']), at(600, 2))).toBe(450);
+    expect(minutesLate(plan, new Set(['1:1']), at(1300))).toBe(420);
+    expect(minutesLate(plan, new Set(['1:1']), at(60, 2))).toBe(420);
     expect(minutesLate(plan, new Set(['1:1', '1:2', '2:1', '2:2']), at(640))).toBeNull();
   });
 });
