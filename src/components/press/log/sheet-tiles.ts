@@ -116,7 +116,7 @@ export class SheetTiles extends LitElement {
             <button data-where=${where} ?disabled=${left.length === 0} @click=${() => this.tick(left, true, where)}>
               ${left.length === 0 ? `All ${good.length} are pulled` : left.length === good.length ? `All ${left.length} pulled` : `The other ${left.length} pulled`}
             </button>
-            <button aria-label="Pulled differently, several sheets of ${words}" @click=${() => this.speak(state.sheets)}>Several differently…</button>
+            <button aria-label="Several differently…, sheets of ${words}" @click=${() => this.speak(state.sheets)}>Several differently…</button>
             ${this.question(where)}
           </div>`
       }

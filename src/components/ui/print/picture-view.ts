@@ -1,4 +1,4 @@
-import { css, html, LitElement } from 'lit';
+import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
 import type { Picture } from '../../../workers/api/picture-api.ts';
 
@@ -26,12 +26,13 @@ export class PictureView extends LitElement {
   `;
 
   @property({ attribute: false }) picture: Picture | null = null;
-  /** What a screen reader says. */
+  /** What a screen reader says; '' where the picture stands beside words that say it. */
   @property() label = '';
   @query('canvas') private canvas!: HTMLCanvasElement;
 
   override render() {
-    return html`<canvas role="img" aria-label=${this.label}></canvas>`;
+    const told = this.label !== '';
+    return html`<canvas role=${told ? 'img' : nothing} aria-label=${told ? this.label : nothing} aria-hidden=${told ? nothing : 'true'}></canvas>`;
   }
 
   override updated(): void {
