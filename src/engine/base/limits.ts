@@ -61,6 +61,11 @@ export const LONGEST_NAME = 1_000;
 export const LONGEST_SEED = 100_000;
 /** Signs of a note. */
 export const LONGEST_NOTE = 20_000;
+/** Sides of a sheet, mm, and how many times the short one the long one may be: beyond, no picture of it can be shown. */
+export const PAPER_SIDE_MM: Limits = { least: 0.001, most: 5000 };
+export const PAPER_PROPORTION = 25;
+/** What is counted without a bound of its own: the place of a print on its wall, pulls that may be left out. */
+export const MOST_COUNTED = 1_000_000;
 /** Holds of a wall; 200 pulls held in five ways each are 1,000. */
 export const MOST_HOLDS = 2_000;
 

@@ -11,10 +11,11 @@ const head = { id, atMs: time, device: id, sheet: z.int().min(1).max(100_000) };
 const pulls = z.array(id).min(1).max(MOST_PULLS);
 const offset = z.number().min(-100).max(100);
 
+const screenNumber = screenSchema.shape.number;
 const ofSetUp = {
   ...head,
   sheet: z.literal(0),
-  screen: z.object({ number: z.number(), name: z.string().max(LONGEST_NAME) }),
+  screen: z.object({ number: screenNumber, name: z.string().max(LONGEST_NAME) }),
   ink: z.string().max(LONGEST_NAME),
 };
 
@@ -76,7 +77,13 @@ export const headSchema = z
     minDeltaE: z.number().min(0).max(100).optional(),
     recipes: z.array(recipeSchema).min(1).max(MOST_SHEETS),
     sheets: z
-      .array(z.object({ number: z.int().min(1).max(100_000), recipe: z.int().min(0), use: z.enum(['good', 'over', 'proof']).optional() }))
+      .array(
+        z.object({
+          number: z.int().min(1).max(100_000),
+          recipe: z.int().min(0).max(MOST_SHEETS),
+          use: z.enum(['good', 'over', 'proof']).optional(),
+        }),
+      )
       .min(1)
       .max(MOST_SHEETS),
     test: z.int().min(1).max(100_000).optional(),

@@ -10,10 +10,13 @@ import {
   LONGEST_NOTE,
   LONGEST_SEED,
   MOST_CORNERS,
+  MOST_COUNTED,
   MOST_ENTRIES,
   MOST_PULLS,
   MOST_RINGS,
   OFFSET_MM,
+  PAPER_PROPORTION,
+  PAPER_SIDE_MM,
   PAPER_TOP,
   PLACE_MM,
   REFLECTANCE,
@@ -126,25 +129,29 @@ export const inkSchema = z.object({
     .optional(),
 });
 
-const MOST_PAPER_MM = 5000;
-const paperSide = z.number().min(0.001).max(MOST_PAPER_MM);
+const paperSide = numberIn(PAPER_SIDE_MM);
 
 /** A paper with its printable part. */
-export const paperSchema = z.object({
-  name,
-  widthMm: paperSide,
-  heightMm: paperSide,
-  printable: z.object({
-    xMm: z.number().min(0).max(MOST_PAPER_MM),
-    yMm: z.number().min(0).max(MOST_PAPER_MM),
+export const paperSchema = z
+  .object({
+    name,
     widthMm: paperSide,
     heightMm: paperSide,
-  }),
-  reflectance: bands(REFLECTANCE.most).refine(
-    (reflectance) => Math.max(...reflectance) >= PAPER_TOP.least,
-    `a paper that gives back at least ${PAPER_TOP.least * 100} % of some light`,
-  ),
-});
+    printable: z.object({
+      xMm: z.number().min(0).max(PAPER_SIDE_MM.most),
+      yMm: z.number().min(0).max(PAPER_SIDE_MM.most),
+      widthMm: paperSide,
+      heightMm: paperSide,
+    }),
+    reflectance: bands(REFLECTANCE.most).refine(
+      (reflectance) => Math.max(...reflectance) >= PAPER_TOP.least,
+      `a paper that gives back at least ${PAPER_TOP.least * 100} % of some light`,
+    ),
+  })
+  .refine(
+    ({ widthMm, heightMm }) => Math.max(widthMm, heightMm) <= PAPER_PROPORTION * Math.min(widthMm, heightMm),
+    `a paper whose long side is at most ${PAPER_PROPORTION} times the short one`,
+  );
 
 /** One pull of a stack. */
 export const pullSchema = z.object({
@@ -178,7 +185,7 @@ export const printingShape = {
 export const lineageSchema = lineageOf(MOST_GENERATIONS);
 
 function lineageOf(generations: number): z.ZodType<PrintLineage> {
-  const own = { seed, index: z.int().min(0), way: z.enum(['nearer', 'away', 'between', 'cross']).optional() };
+  const own = { seed, index: z.int().min(0).max(MOST_COUNTED), way: z.enum(['nearer', 'away', 'between', 'cross']).optional() };
   if (generations === 0) return z.object(own);
   return z.object({
     ...own,
@@ -198,7 +205,7 @@ export const recipeSchema = z.object({
   title: name,
   note: z.string().max(LONGEST_NOTE),
   seed,
-  index: z.int().min(-1),
+  index: z.int().min(-1).max(MOST_COUNTED),
   parent: id.optional(),
   lineage: lineageSchema.optional(),
   paper: paperSchema,

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { LONGEST_NAME, LONGEST_SEED, MOST_PULLS, MOST_SHEETS } from '../base/limits.ts';
 import { pressSchema } from '../project/schema.ts';
-import { inkSchema, meshSchema, pullSchema, recipeSchema } from '../recipe/schema.ts';
+import { inkSchema, meshSchema, pullSchema, recipeSchema, screenSchema } from '../recipe/schema.ts';
 
 export const PLAN_FORMAT = 'pullstack-plan';
 export const PLAN_VERSION = 1;
@@ -22,7 +22,7 @@ const moment = z.object({ day: z.int().min(1).max(10_000), minute });
 
 const cardSchema = z.object({
   number: z.int().min(1).max(MOST_SET_UPS),
-  screen: z.object({ key, number: z.number(), name: z.string().max(LONGEST_NAME), mesh: meshSchema }),
+  screen: z.object({ key, number: screenSchema.shape.number, name: z.string().max(LONGEST_NAME), mesh: meshSchema }),
   ink: z.object({ key, ink: inkSchema, stocks: z.array(z.object({ ink: inkSchema, parts: amount })).max(100) }),
   ...offset,
   strokes,

@@ -10,7 +10,8 @@ const MOST_BYTES = 20_000;
 const text = z.string().max(2000);
 const hex = z.string().regex(/^#[0-9a-f]{6}$/u, 'a colour such as #a63c20');
 
-const setUpSchema = z.object({
+/** A set-up as it stands in an address. */
+export const setUpSchema = z.object({
   version: z.literal(1),
   /** The project's title. */
   project: text,

@@ -1,6 +1,6 @@
-import { type Limits, within } from '../../base/limits.ts';
+import { type Limits, MOST_COUNTED, within } from '../../base/limits.ts';
 
-/** What a number may be, and in which steps a field changes it; most is Infinity where more only asks for nothing. */
+/** What a number may be, and in which steps a field changes it. */
 export interface Range extends Limits {
   step: number;
   whole: boolean;
@@ -11,12 +11,12 @@ export function inRange(range: Range, value: number): boolean {
   return within(range, value) && (!range.whole || Number.isInteger(value));
 }
 
-/** '0 to 1,000' or '1 or more', as it stands in a sentence. */
+/** 'from 0 to 1,000' or '1 or more, at most a million', as it stands in a sentence. */
 export function rangeText({ least, most }: Range): string {
-  return most === Infinity ? `${least} or more` : `from ${least} to ${most.toLocaleString('en')}`;
+  return most === MOST_COUNTED ? `${least} or more, at most a million` : `from ${least} to ${most.toLocaleString('en')}`;
 }
 
-/** Whole numbers from one up. */
-export function wholeFrom(least: number, most = Infinity): Range {
+/** Whole numbers from one up; where no most is given, more only asks for nothing. */
+export function wholeFrom(least: number, most = MOST_COUNTED): Range {
   return { least, most, step: 1, whole: true };
 }

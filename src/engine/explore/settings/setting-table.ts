@@ -49,8 +49,7 @@ const screens = z.array(id).max(1000).optional();
 export const MAX_VARIANTS = 10_000;
 
 function schemaOf({ least, most, whole }: Range): z.ZodNumber {
-  const number = (whole ? z.int() : z.number()).min(least);
-  return most === Infinity ? number : number.max(most);
+  return (whole ? z.int() : z.number()).min(least).max(most);
 }
 
 type NumberWords = Omit<NumberSetting<number>, 'schema' | 'range'>;

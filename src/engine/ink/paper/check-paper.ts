@@ -1,7 +1,6 @@
 import type { Problem } from '../../base/error.ts';
+import { PAPER_PROPORTION, PAPER_SIDE_MM, within } from '../../base/limits.ts';
 import type { Paper } from '../types.ts';
-
-const LONGEST_MM = 5000;
 
 /**
  * What is wrong with a paper's measures as typed.
@@ -17,9 +16,17 @@ export function checkPaper(paper: Omit<Paper, 'reflectance'>): Problem[] {
     ['widthMm', widthMm, 'wide'],
     ['heightMm', heightMm, 'high'],
   ] as const) {
-    if (!(value > 0 && value <= LONGEST_MM)) {
-      tell('paper.size', `The sheet is ${value} mm ${side}; give more than 0 and at most ${LONGEST_MM} mm.`, where);
+    if (!within(PAPER_SIDE_MM, value)) {
+      tell('paper.size', `The sheet is ${value} mm ${side}; give more than 0 and at most ${PAPER_SIDE_MM.most} mm.`, where);
     }
+  }
+  const [short, long] = [Math.min(widthMm, heightMm), Math.max(widthMm, heightMm)];
+  if (problems.length === 0 && long > PAPER_PROPORTION * short) {
+    tell(
+      'paper.size',
+      `The sheet is ${widthMm} × ${heightMm} mm; give a long side of at most ${PAPER_PROPORTION} times the short one.`,
+      'heightMm',
+    );
   }
   if (problems.length > 0) return problems;
   if (!(printable.widthMm > 0 && printable.heightMm > 0)) {
