@@ -17,7 +17,7 @@ export const sheetTilesStyle = css`
   .sections section {
     flex: 1 1 calc(var(--tiles) * 150px);
     max-width: calc(var(--tiles) * 220px);
-    min-width: min(100%, 240px);
+    min-width: min(100%, 170px);
   }
   h3 {
     margin-bottom: var(--space-4);
@@ -169,6 +169,18 @@ export const sheetTilesStyle = css`
     .sheets {
       grid-template-columns: repeat(auto-fill, minmax(106px, 1fr));
       gap: var(--space-5);
+    }
+    .sections {
+      gap: var(--space-7) var(--space-5);
+    }
+    .sections section {
+      flex: 0 0 auto;
+      width: min(100%, calc(var(--tiles) * 106px + (var(--tiles) - 1) * var(--space-5)));
+      min-width: 0;
+    }
+    .sections .many,
+    .sections section:has(.all) {
+      width: 100%;
     }
     .tick small {
       letter-spacing: -0.02em;

@@ -123,6 +123,20 @@ export class SheetTiles extends LitElement {
     </section>`;
   }
 
+  /** Ticks what is left of the set-up at once, where its sheets are of several recipes. */
+  private all() {
+    const { states, sheets } = this.card;
+    if (states.length < 2) return nothing;
+    const left = sheets.filter((number) => !this.ticked(number));
+    const where = 'all of the set-up';
+    return html`<div class="all">
+      <button data-where=${where} ?disabled=${left.length === 0} @click=${() => this.tick(left, true, where)}>
+        ${left.length === 0 ? `All ${sheets.length} of the set-up are pulled` : `${left.length === sheets.length ? 'All' : 'The other'} ${left.length} of the set-up pulled`}
+      </button>
+      ${this.question(where)}
+    </div>`;
+  }
+
   /** By the real clock, not the planned one: which sheets must wait, and until when the others dry. */
   private drying() {
     const own = this.log.sheets.filter((sheet) => !sheet.spoiled && this.card.sheets.includes(sheet.number));
@@ -141,7 +155,7 @@ export class SheetTiles extends LitElement {
   override render() {
     return html`${testTile(this.card, this.log)}
       <div class="sections">${this.card.states.map((state) => this.section(state))}</div>
-      ${this.drying()}`;
+      ${this.all()} ${this.drying()}`;
   }
 }
 
