@@ -1,4 +1,8 @@
 import { strToU8, zipSync } from 'fflate';
+import { goalSheet } from '../../src/engine/lesson/goal-sheets.ts';
+import { packLesson } from '../../src/engine/lesson/packed-lesson.ts';
+import type { PackedLesson } from '../../src/engine/lesson/packed-schema.ts';
+import { lettersOf } from '../../src/engine/lesson/packed-steps.ts';
 
 /** Bytes, one a sign. */
 const textOf = (bytes: Uint8Array): string => Array.from(bytes, (byte) => String.fromCharCode(byte)).join('');
@@ -44,4 +48,33 @@ export const HOSTILE_LINKS: readonly [what: string, text: string][] = [
   ['an address of 400,000 signs', 'A'.repeat(400_000)],
   ['a set-up of lists within each other', `{"version":1,"lines":${'['.repeat(9000)}${']'.repeat(9000)}}`],
   ['a set-up that unpacks into megabytes', `{"title":"${'x'.repeat(2_000_000)}"}`],
+];
+
+function lessonWith(change: Partial<PackedLesson>): string {
+  return JSON.stringify({ ...packLesson({ sheet: goalSheet('alike'), goal: null }, 1), ...change });
+}
+
+const [SCREEN] = packLesson({ sheet: goalSheet('alike'), goal: null }, 1).screens;
+/** As many corners as there may be, each on the other side of the sheet. */
+const ZIGZAG = lettersOf(Array.from({ length: 12_000 }, (_, i) => (i % 2 === 0 ? 1 : (i % 4) - 2) * (i % 2 === 0 ? 1 : 700)));
+
+/** Addresses of lessons that are none, or take long to print. */
+export const HOSTILE_LESSONS: readonly [what: string, text: string][] = [
+  ['an address of 400,000 signs', 'A'.repeat(400_000)],
+  ['a lesson that unpacks into megabytes', `{"title":"${'x'.repeat(2_000_000)}"}`],
+  ['lists within each other', `{"version":1,"screens":${'['.repeat(9000)}${']'.repeat(9000)}}`],
+  ['an outline that goes up and down 6,000 times', lessonWith({ screens: [{ ...SCREEN!, rings: [ZIGZAG] }] })],
+  [
+    'a turn of a hundred times round',
+    lessonWith({
+      pulls: [
+        [0, 0, 0, 0, 36_000, 20],
+        [1, 1, 20_000, -20_000, -36_000, 1],
+      ],
+    }),
+  ],
+  [
+    'a sheet a millimetre wide',
+    lessonWith({ paper: { ...packLesson({ sheet: goalSheet('alike'), goal: null }, 1).paper, size: [1, 5000] } }),
+  ],
 ];

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { HOSTILE_LINKS, HOSTILE_VISITS } from './hostile-visits.ts';
+import { HOSTILE_LESSONS, HOSTILE_LINKS, HOSTILE_VISITS } from './hostile-visits.ts';
 import type { ReaderName } from './readers.ts';
 
 /** A file that ended a reader or held it up; kept so that it never does again. */
@@ -292,6 +292,7 @@ export const HOSTILE: readonly HostileFile[] = [
   ...PHOTOS.map(([what, text]) => ({ reader: 'photo' as const, what, text })),
   ...TYPED.map(([what, text]) => ({ reader: 'typed' as const, what, text })),
   ...HOSTILE_VISITS.map(([what, text]) => ({ reader: 'visit' as const, what, text })),
+  ...HOSTILE_LESSONS.map(([what, text]) => ({ reader: 'lesson' as const, what, text })),
   ...HOSTILE_LINKS.map(([what, text]) => ({ reader: 'link' as const, what, text })),
   { reader: 'svg', what: 'an element with a name of 5,000 signs', text: svg(`<pa${'-'.repeat(5000)}th/>`) },
   ...DRAWINGS.map(([what, text]) => ({ reader: 'svg' as const, what, text })),

@@ -4,13 +4,15 @@ import { typedNumber } from '../../src/engine/base/typed-number.ts';
 import { type Problem, readCgats, readLog, readProject, readRecipe, readShapes } from '../../src/engine/index.ts';
 import { photoFault } from '../../src/engine/ink/characterise/photo-size.ts';
 import { typedColour } from '../../src/engine/ink/target/typed-colour.ts';
+import type { ReadResult } from '../../src/engine/recipe/read.ts';
 import { at64 } from '../../src/engine/visitfile/base64url.ts';
+import { LESSON_FRAGMENT, readLessonFragment } from '../../src/engine/visitfile/lesson-link.ts';
 import { readSetUpFragment, SET_UP_FRAGMENT } from '../../src/engine/visitfile/set-up-link.ts';
 import { readVisit, type VisitFile } from '../../src/engine/visitfile/visit-file.ts';
-import { useLog, useProject, useRecipe } from './use.ts';
+import { useLesson, useLog, useProject, useRecipe } from './use.ts';
 
 /** The readers that are tried. */
-export const READERS = ['svg', 'cgats', 'recipe', 'project', 'log', 'visit', 'link', 'photo', 'typed'] as const;
+export const READERS = ['svg', 'cgats', 'recipe', 'project', 'log', 'visit', 'link', 'lesson', 'photo', 'typed'] as const;
 
 export type ReaderName = (typeof READERS)[number];
 
@@ -24,7 +26,8 @@ const TRIED: Readonly<Record<ReaderName, (text: string) => string | null>> = {
   project: (text) => tryDocument(readProject(text, 'tried.json'), useProject),
   log: (text) => tryDocument(readLog(text, 'tried.json'), useLog),
   visit: (text) => tryDocument(readVisit(zipOf(text), 'tried.zip'), useVisit),
-  link: tryLink,
+  link: (text) => tryLink(text, SET_UP_FRAGMENT, readSetUpFragment, () => null),
+  lesson: (text) => tryLink(text, LESSON_FRAGMENT, readLessonFragment, useLesson),
   photo: tryPhoto,
   typed: tryTyped,
 };
@@ -82,11 +85,16 @@ function useVisit({ project, log }: VisitFile): string | null {
   return useProject(project) ?? (log === null ? null : useLog(log));
 }
 
-/** What stands behind an address, or the set-up that is packed into one. */
-function tryLink(text: string): string | null {
-  const packed = text.startsWith('{') ? `${SET_UP_FRAGMENT}${at64(deflateSync(strToU8(text)))}` : text;
-  const { value, problems } = readSetUpFragment(packed.startsWith(SET_UP_FRAGMENT) ? packed : `${SET_UP_FRAGMENT}${packed}`);
-  if (value !== null) return null;
+/** What stands behind an address, or what is packed into one. */
+function tryLink<Value>(
+  text: string,
+  begins: string,
+  read: (fragment: string) => ReadResult<Value>,
+  use: (value: Value) => string | null,
+): string | null {
+  const packed = text.startsWith('{') ? `${begins}${at64(deflateSync(strToU8(text)))}` : text;
+  const { value, problems } = read(packed.startsWith(begins) ? packed : `${begins}${packed}`);
+  if (value !== null) return use(value);
   const bad = problems.find(({ message }) => !/^Th(is|e) address.{5,300}\.$/su.test(message));
   return problems.length > 0 && bad === undefined ? null : `no sentence: ${bad?.message.slice(0, 300)}`;
 }

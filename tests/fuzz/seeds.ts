@@ -2,8 +2,11 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { createCanvas } from '@napi-rs/canvas';
 import { strToU8, zipSync } from 'fflate';
+import { goalSheet } from '../../src/engine/lesson/goal-sheets.ts';
+import { packLesson } from '../../src/engine/lesson/packed-lesson.ts';
 import { recipeOf } from '../../src/engine/recipe/write.ts';
 import { planVisit } from '../../src/engine/visit/visit.ts';
+import { lessonLink } from '../../src/engine/visitfile/lesson-link.ts';
 import { writePlan } from '../../src/engine/visitfile/plan-file.ts';
 import { setUpFragment, type SetUpOnPhone } from '../../src/engine/visitfile/set-up-link.ts';
 import { smallProject } from '../helpers/small-project.ts';
@@ -77,6 +80,10 @@ export function realFiles(reader: ReaderName): string[] {
       const [project, log] = [JSON.parse(light('project.json')) as unknown, JSON.parse(light('log.json')) as unknown];
       const parts = { 'project.json': project, 'plan.json': smallPlan(), 'log.json': log };
       return [JSON.stringify(parts), ...([0, 6] as const).map((level) => zipText(parts, level))];
+    }
+    case 'lesson': {
+      const given = { sheet: goalSheet('overprint-avoided'), goal: 'on-top' as const };
+      return [JSON.stringify(packLesson(given, 1)), lessonLink(given, 30_000)!.fragment];
     }
     case 'link':
       return [JSON.stringify(SET_UP), setUpFragment(SET_UP)];

@@ -2,6 +2,8 @@ import { EngineError } from '../../src/engine/base/error.ts';
 import { explore } from '../../src/engine/explore/search/explorer.ts';
 import { checkExplore } from '../../src/engine/explore/settings/check.ts';
 import { checkLog, editionFacts, mergeLogs, recipesAsPulled, sheetsAsPulled } from '../../src/engine/index.ts';
+import { lessonStudio } from '../../src/engine/lesson/lesson-sheet.ts';
+import type { GivenLesson } from '../../src/engine/lesson/packed-lesson.ts';
 import type { VisitLog } from '../../src/engine/log/types.ts';
 import { overlapsOf } from '../../src/engine/order/overlaps.ts';
 import type { Project } from '../../src/engine/project/types.ts';
@@ -49,6 +51,11 @@ export function useRecipe(recipe: Recipe): string | null {
       return readRecipe(writeRecipe(recipe), 'tried.json').value === null ? 'a recipe that cannot be read back' : null;
     })
   );
+}
+
+/** What is wrong with a lesson that a reader took, once it is printed and its changed inks are made; null when nothing is. */
+export function useLesson({ sheet }: GivenLesson): string | null {
+  return orSaid(() => useStudio(lessonStudio(sheet.studio, sheet.inks), sheet.pulls));
 }
 
 /** What is wrong with a project that a reader took, once its rooms open; null when nothing is. */

@@ -1,9 +1,8 @@
-import { deflateSync, inflateSync, strFromU8, strToU8 } from 'fflate';
 import { z } from 'zod';
 import type { Problem } from '../base/error.ts';
 import { explainIssues } from '../recipe/explain.ts';
 import type { ReadResult } from '../recipe/read.ts';
-import { at64, from64 } from './base64url.ts';
+import { packFragment, unpackFragment } from './packed-fragment.ts';
 
 /** Bytes of a link unpacked: a set-up with five hundred sheets has some three thousand. */
 const MOST_BYTES = 20_000;
@@ -39,7 +38,7 @@ export const SET_UP_FRAGMENT = '#set-up=';
 
 /** The fragment of an address that holds a set-up: what stands behind the sign # never leaves the browser. */
 export function setUpFragment(setUp: SetUpOnPhone): string {
-  return `${SET_UP_FRAGMENT}${at64(deflateSync(strToU8(JSON.stringify(setUp)), { level: 9 }))}`;
+  return packFragment(SET_UP_FRAGMENT, setUp);
 }
 
 /**
@@ -54,17 +53,9 @@ export function readSetUpFragment(fragment: string): ReadResult<SetUpOnPhone> {
       { code: 'link.bad', message: `This address ${sentence}; scan the code again, or have a new one made.`, where: 'the address' },
     ],
   });
-  if (!fragment.startsWith(SET_UP_FRAGMENT) || fragment.length > MOST_BYTES) return refuse('holds no set-up');
-  const packed = from64(fragment.slice(SET_UP_FRAGMENT.length));
-  if (packed === null) return refuse('is cut off or was changed');
-  let raw: unknown;
-  try {
-    // Into so many bytes and no more: a few packed ones may stand for millions.
-    const bytes = inflateSync(packed, { out: new Uint8Array(MOST_BYTES) });
-    raw = JSON.parse(strFromU8(bytes));
-  } catch {
-    return refuse('is cut off or was changed');
-  }
+  const found = unpackFragment(SET_UP_FRAGMENT, fragment, MOST_BYTES);
+  if ('fault' in found) return refuse(found.fault === 'none' ? 'holds no set-up' : 'is cut off or was changed');
+  const { raw } = found;
   const parsed = setUpSchema.safeParse(raw);
   return parsed.success
     ? { value: parsed.data, problems: [] }
