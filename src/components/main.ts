@@ -1,13 +1,25 @@
 import './ui/paper.css';
 import './ui/theme.css';
-import { readSetUpFragment, SET_UP_FRAGMENT } from '../engine/visitfile/set-up-link.ts';
+import { LESSON_FRAGMENT, SET_UP_FRAGMENT } from '../engine/visitfile/fragments.ts';
 
 /** One set-up on a phone: neither the project nor what else the app is made of is loaded for it. */
 async function showSetUp(): Promise<void> {
-  await import('./phone/set-up-page.ts');
+  const [{ readSetUpFragment }] = await Promise.all([import('../engine/visitfile/set-up-link.ts'), import('./phone/set-up-page.ts')]);
   const page = document.createElement('set-up-page');
   page.found = readSetUpFragment(location.hash);
   document.title = page.found.value?.title ?? document.title;
+  document.body.append(page);
+}
+
+/** A lesson that someone gave: beside the project of whoever opens it, which is neither read nor written. */
+async function showLesson(): Promise<void> {
+  const [{ readLessonFragment }] = await Promise.all([
+    import('../engine/visitfile/lesson-link.ts'),
+    import('./lesson/link/lesson-page.ts'),
+  ]);
+  const page = document.createElement('lesson-page');
+  page.found = readLessonFragment(location.hash);
+  document.title = `Lesson · ${page.found.value?.sheet.title ?? 'Pullstack'}`;
   document.body.append(page);
 }
 
@@ -20,4 +32,19 @@ async function showApp(): Promise<void> {
   document.body.append(root);
 }
 
-await (location.hash.startsWith(SET_UP_FRAGMENT) ? showSetUp() : showApp());
+/** What an address opens that is no room of the app. */
+const PAGES = [
+  { begins: SET_UP_FRAGMENT, show: showSetUp },
+  { begins: LESSON_FRAGMENT, show: showLesson },
+];
+
+function pageOf(hash: string) {
+  return PAGES.find(({ begins }) => hash.startsWith(begins));
+}
+
+const shown = pageOf(location.hash);
+// Another address in the same tab: from a page of its own to the app, or back, or to another such page.
+addEventListener('hashchange', () => {
+  if (shown !== undefined || pageOf(location.hash) !== undefined) location.reload();
+});
+await (shown?.show ?? showApp)();

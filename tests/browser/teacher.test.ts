@@ -86,6 +86,24 @@ describe('the teacher', () => {
     await page.getByText('Not yet: the orders print 5 pictures.').waitFor();
     await page.getByRole('button', { name: 'Show one way' }).click();
     await page.getByText('Yes: the orders print 3 pictures.').waitFor();
+
+    // A link carries the lesson to another browser, which keeps nothing of it.
+    await page.getByRole('button', { name: 'Board', exact: true }).click();
+    await page.getByRole('button', { name: 'Link…' }).click();
+    const address = (await page.getByRole('link', { name: 'Open it here' }).getAttribute('href'))!;
+    await page.getByRole('img', { name: 'Code of this lesson' }).waitFor();
+    const student = await openPage(studio, { width: 390, height: 844 });
+    await student.page.goto(address);
+    await student.page.getByText(/^6 orders, \d different prints?$/).waitFor();
+    const print = (await student.page.locator('ps-lesson-sheet').boundingBox())!;
+    const answers = (await student.page.getByRole('list', { name: 'All pictures' }).boundingBox())!;
+    expect(print.y).toBeGreaterThanOrEqual(0);
+    expect(answers.y + answers.height).toBeLessThanOrEqual(844);
+    expect(await student.page.evaluate(() => indexedDB.databases())).toEqual([]);
+    await student.page.goto(`${studio.url}#lesson=abc`);
+    await student.page.getByRole('alert').filter({ hasText: 'This address is cut off or was changed' }).waitFor();
+    expect(student.errors).toEqual([]);
+    await student.context.close();
     expect(errors).toEqual([]);
     await context.close();
   });

@@ -6,8 +6,9 @@ import { photoFault } from '../../src/engine/ink/characterise/photo-size.ts';
 import { typedColour } from '../../src/engine/ink/target/typed-colour.ts';
 import type { ReadResult } from '../../src/engine/recipe/read.ts';
 import { at64 } from '../../src/engine/visitfile/base64url.ts';
-import { LESSON_FRAGMENT, readLessonFragment } from '../../src/engine/visitfile/lesson-link.ts';
-import { readSetUpFragment, SET_UP_FRAGMENT } from '../../src/engine/visitfile/set-up-link.ts';
+import { LESSON_FRAGMENT, SET_UP_FRAGMENT } from '../../src/engine/visitfile/fragments.ts';
+import { readLessonFragment } from '../../src/engine/visitfile/lesson-link.ts';
+import { readSetUpFragment } from '../../src/engine/visitfile/set-up-link.ts';
 import { readVisit, type VisitFile } from '../../src/engine/visitfile/visit-file.ts';
 import { useLesson, useLog, useProject, useRecipe } from './use.ts';
 

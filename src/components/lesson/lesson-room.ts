@@ -21,6 +21,7 @@ import type { LessonAnswer } from './board/lesson-run.ts';
 import { countWords, reasonLines } from './board/lesson-words.ts';
 import './guess-game.ts';
 import './levels/lesson-levels.ts';
+import './link/lesson-link-dialog.ts';
 import { lessonStyles } from './lesson-style.ts';
 import './pull-picker.ts';
 import { lookStyles, twoLooks } from './two-looks.ts';
@@ -131,7 +132,8 @@ export class LessonRoom extends StoreElement {
     </ps-fold>`;
   }
 
-  private renderHead(count: number) {
+  private renderHead(sheet: LessonSheet) {
+    const count = sheet.pulls.length;
     const { answer } = this;
     const words =
       this.mode === 'levels' ? 'Levels' : answer === null ? `Sorting ${counted(factorial(count), 'order')}…` : countWords(answer.result);
@@ -143,6 +145,7 @@ export class LessonRoom extends StoreElement {
         .value=${this.mode}
         @pick=${(event: CustomEvent<string>) => (this.mode = event.detail as Mode)}
       ></ps-choice>
+      <ps-lesson-link .sheet=${sheet} .answer=${answer}></ps-lesson-link>
     </div>`;
   }
 
@@ -199,7 +202,7 @@ export class LessonRoom extends StoreElement {
       return html`<p>${count === 1 ? 'One more pull, and there are two orders to compare.' : 'Tick two pulls to begin.'}</p>`;
     }
     const { answer } = this;
-    return html`${this.renderHead(count)} ${this.renderBoard(sheet)}
+    return html`${this.renderHead(sheet)} ${this.renderBoard(sheet)}
     ${
       this.mode === 'levels'
         ? html`<ps-lesson-levels

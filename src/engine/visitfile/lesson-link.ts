@@ -4,10 +4,8 @@ import { packedLessonSchema } from '../lesson/packed-schema.ts';
 import { unpackLesson } from '../lesson/unpack-lesson.ts';
 import { explainIssues } from '../recipe/explain.ts';
 import type { ReadResult } from '../recipe/read.ts';
+import { LESSON_FRAGMENT } from './fragments.ts';
 import { packFragment, unpackFragment } from './packed-fragment.ts';
-
-/** How the fragment of an address begins that holds a lesson. */
-export const LESSON_FRAGMENT = '#lesson=';
 
 /** Bytes of a lesson packed, and unpacked. */
 const MOST_BYTES = 60_000;

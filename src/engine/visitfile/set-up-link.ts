@@ -2,6 +2,7 @@ import { z } from 'zod';
 import type { Problem } from '../base/error.ts';
 import { explainIssues } from '../recipe/explain.ts';
 import type { ReadResult } from '../recipe/read.ts';
+import { SET_UP_FRAGMENT } from './fragments.ts';
 import { packFragment, unpackFragment } from './packed-fragment.ts';
 
 /** Bytes of a link unpacked: a set-up with five hundred sheets has some three thousand. */
@@ -32,9 +33,6 @@ export const setUpSchema = z.object({
 
 /** One set-up as a phone at the press shows it. */
 export type SetUpOnPhone = z.infer<typeof setUpSchema>;
-
-/** How the fragment of an address begins that holds a set-up. */
-export const SET_UP_FRAGMENT = '#set-up=';
 
 /** The fragment of an address that holds a set-up: what stands behind the sign # never leaves the browser. */
 export function setUpFragment(setUp: SetUpOnPhone): string {

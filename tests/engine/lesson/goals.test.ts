@@ -5,6 +5,7 @@ import { GOAL_KINDS } from '../../../src/engine/lesson/goal-kinds.ts';
 import { goalSheet } from '../../../src/engine/lesson/goal-sheets.ts';
 import { alike, hiddenOrder, topQuestion } from '../../../src/engine/lesson/hidden-order.ts';
 import { type LessonSheet, lessonStudio } from '../../../src/engine/lesson/lesson-sheet.ts';
+import { suitingGoals } from '../../../src/engine/lesson/suiting-goals.ts';
 import { groupOrders } from '../../../src/engine/order/groups/group-orders.ts';
 import type { Pull } from '../../../src/engine/stack/types.ts';
 import { coverAreas, printColours } from '../../published/order/raster.ts';
@@ -131,6 +132,13 @@ describe('hidden orders', () => {
     expect(clear.count).toBe(1);
     expect(hiddenOrder(clear, 'x')).toBeNull();
     expect(topQuestion(clear, 'x')).toBeNull();
+  });
+
+  it('should offer a goal only where there is something to find', () => {
+    for (const kind of GOAL_KINDS) expect(suitingGoals(sorted(goalSheet(kind)))).toContain(kind);
+    const sheet = goalSheet('one-picture');
+    const clear = sorted({ ...sheet, inks: sheet.pulls.map(({ ink }) => ({ ink, opacity: -1 })) });
+    expect(suitingGoals(clear)).toEqual(['alike', 'overprint-made', 'overprint-avoided', 'three-pictures', 'less-contrast']);
   });
 
   it('should know two orders that look the same', () => {

@@ -12,7 +12,8 @@ import { lettersOf, stepsOf } from '../../../src/engine/lesson/packed-steps.ts';
 import { groupOrders } from '../../../src/engine/order/groups/group-orders.ts';
 import { demoProject } from '../../../src/engine/project/demo.ts';
 import { at64 } from '../../../src/engine/visitfile/base64url.ts';
-import { lessonLink, LESSON_FRAGMENT, readLessonFragment } from '../../../src/engine/visitfile/lesson-link.ts';
+import { LESSON_FRAGMENT } from '../../../src/engine/visitfile/fragments.ts';
+import { lessonLink, readLessonFragment } from '../../../src/engine/visitfile/lesson-link.ts';
 
 const folder = new URL('../../../shapes/', import.meta.url);
 const files = readdirSync(folder)

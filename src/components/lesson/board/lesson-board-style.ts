@@ -36,11 +36,11 @@ export const lessonBoardStyle = css`
     gap: var(--space-5);
     position: sticky;
     top: var(--space-6);
-    width: min(46vw, calc((100dvh - 215px) * var(--sheet-aspect, 0.737)));
+    width: min(46vw, calc((100dvh - var(--board-top, 215px)) * var(--sheet-aspect, 0.737)));
     min-width: min(100%, 300px);
   }
   .print.comparing {
-    width: min(46vw, calc((100dvh - 345px) * var(--sheet-aspect, 0.737)));
+    width: min(46vw, calc((100dvh - var(--board-top, 215px) - 130px) * var(--sheet-aspect, 0.737)));
   }
   .build {
     display: flex;
@@ -72,7 +72,7 @@ export const lessonBoardStyle = css`
       grid-template-columns: minmax(210px, 260px) minmax(0, 1fr);
     }
     .print {
-      width: min(100%, calc((100dvh - 215px) * var(--sheet-aspect, 0.737)));
+      width: min(100%, calc((100dvh - var(--board-top, 215px)) * var(--sheet-aspect, 0.737)));
     }
     .pictures {
       grid-row: 3;
@@ -94,6 +94,10 @@ export const lessonBoardStyle = css`
       order: -2;
       position: static;
       width: 100%;
+    }
+    /* There is nothing to be done on it, and the print to be found shall be seen with the pulls. */
+    .print.blind {
+      display: none;
     }
     ps-lesson-sheet {
       justify-self: center;

@@ -208,7 +208,7 @@ export class LessonBoard extends LitElement {
     const { difference } = stand.run;
     const comparing = stand.against !== null;
     const picture = comparing && this.blinked ? (difference?.other ?? stand.run.sheet) : stand.run.sheet;
-    return html`<div class="print ${comparing ? 'comparing' : ''}">
+    return html`<div class="print ${comparing ? 'comparing' : ''} ${covered && !this.rights.place ? 'blind' : ''}">
       <ps-lesson-sheet
         .pulls=${sheet.pulls}
         .studio=${studio}

@@ -1,9 +1,10 @@
 import { css, html, LitElement } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { GOAL_KINDS, type GoalKind } from '../../../engine/lesson/goal-kinds.ts';
+import { goalSheet } from '../../../engine/lesson/goal-sheets.ts';
 import { controls } from '../../ui/controls-style.ts';
 import './level-play.ts';
-import { LEVEL_WORDS } from './level-words.ts';
+import { levelWords } from './level-words.ts';
 import { levelDone, levelsDone } from './levels-done.ts';
 
 /**
@@ -19,6 +20,7 @@ export class LessonLevels extends LitElement {
         display: grid;
         grid-template-columns: minmax(0, 1fr);
         gap: var(--space-8);
+        --board-top: 270px;
       }
       ol {
         display: flex;
@@ -51,7 +53,7 @@ export class LessonLevels extends LitElement {
         ${GOAL_KINDS.map(
           (kind, at) => html`<li>
             <button aria-pressed=${kind === this.kind} @click=${() => (this.kind = kind)}>
-              ${at + 1} ${LEVEL_WORDS[kind].title} ${this.done.has(kind) ? html`<span role="img" aria-label="done">✓</span>` : ''}
+              ${at + 1} ${levelWords(kind, goalSheet(kind).pulls.length).title} ${this.done.has(kind) ? html`<span role="img" aria-label="done">✓</span>` : ''}
             </button>
           </li>`,
         )}

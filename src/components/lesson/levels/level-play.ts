@@ -17,7 +17,7 @@ import type { LessonAnswer } from '../board/lesson-run.ts';
 import '../../ui/print/picture-view.ts';
 import { orderChips, pullChip } from '../board/order-chips.ts';
 import { levelPlayStyle } from './level-play-style.ts';
-import { LEVEL_WORDS, nameOf, verdictWords } from './level-words.ts';
+import { levelWords, nameOf, verdictWords } from './level-words.ts';
 
 const ROWS = 900;
 
@@ -244,7 +244,7 @@ export class LevelPlay extends LitElement {
   }
 
   private renderTask() {
-    const { title, task } = LEVEL_WORDS[this.kind];
+    const { title, task } = levelWords(this.kind, this.sheet.pulls.length);
     const { kept, found } = this;
     return html`<section class="task" aria-labelledby="task">
       <h2 id="task">${title}</h2>

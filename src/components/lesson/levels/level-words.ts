@@ -9,38 +9,48 @@ interface LevelWords {
   task: string;
 }
 
-/** All levels in words. */
-export const LEVEL_WORDS: Readonly<Record<GoalKind, LevelWords>> = {
-  'on-top': { title: 'Which lies on top?', task: 'Look at where the two meet, and say which went down later.' },
-  alike: {
-    title: 'Two orders that look the same',
-    task: 'Find two different orders of these pulls that print the same picture. Put one together and keep it, then the other.',
-  },
-  'found-back': {
-    title: 'The order, found back',
-    task: 'Here is a print. In which order was it pulled? Put the pulls into an order that prints it.',
-  },
-  'overprint-made': {
-    title: 'An overprint colour, made',
-    task: 'Change the inks, the order or the places until a colour appears that is no ink’s own.',
-  },
-  'overprint-avoided': {
-    title: 'An overprint colour, avoided',
-    task: 'All shapes stay on each other, yet only the inks’ own colours are to be seen.',
-  },
-  'three-pictures': {
-    title: 'Exactly three pictures',
-    task: 'Change what you like until the six orders of these three pulls print exactly three pictures.',
-  },
-  'one-picture': {
-    title: '24 orders, one picture',
-    task: 'Every shape still lies on another, yet all 24 orders are to print the same picture.',
-  },
-  'less-contrast': {
-    title: 'Less contrast',
-    task: 'Soften this print by its order and its inks, the shapes staying where they are, until its contrast of edges has fallen by a fifth.',
-  },
-};
+/** A level in words. @param pulls of the sheet that it is played on */
+export function levelWords(kind: GoalKind, pulls: number): LevelWords {
+  const orders = ['', 'one', 'two', 'six', '24', '120', '720'][pulls] ?? 'many';
+  switch (kind) {
+    case 'on-top':
+      return { title: 'Which lies on top?', task: 'Look at where the two meet, and say which went down later.' };
+    case 'alike':
+      return {
+        title: 'Two orders that look the same',
+        task: 'Find two different orders of these pulls that print the same picture. Put one together and keep it, then the other.',
+      };
+    case 'found-back':
+      return {
+        title: 'The order, found back',
+        task: 'Here is a print. In which order was it pulled? Put the pulls into an order that prints it.',
+      };
+    case 'overprint-made':
+      return {
+        title: 'An overprint colour, made',
+        task: 'Change the inks, the order or the places until a colour appears that is no ink’s own.',
+      };
+    case 'overprint-avoided':
+      return {
+        title: 'An overprint colour, avoided',
+        task: 'All shapes stay on each other, yet only the inks’ own colours are to be seen.',
+      };
+    case 'three-pictures':
+      return {
+        title: 'Exactly three pictures',
+        task: `Change what you like until the ${orders} orders of these pulls print exactly three pictures.`,
+      };
+    case 'one-picture': {
+      const title = `${orders.charAt(0).toUpperCase()}${orders.slice(1)} orders, one picture`;
+      return { title, task: `Every shape still lies on another, yet all ${orders} orders are to print the same picture.` };
+    }
+    case 'less-contrast':
+      return {
+        title: 'Less contrast',
+        task: 'Soften this print by its order and its inks, the shapes staying where they are, until its contrast of edges has fallen by a fifth.',
+      };
+  }
+}
 
 function areaOf(areaMm2: number): string {
   return `${Math.round(areaMm2).toLocaleString('en')} mm²`;

@@ -1,17 +1,15 @@
-import { css, html, LitElement, nothing, svg } from 'lit';
+import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
-import { encode } from 'uqr';
 import { setUpFragment } from '../../../engine/visitfile/set-up-link.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import { phoneSetUp } from '../../output/papers/phone-set-up.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { dialogStyle } from '../../ui/kit/dialog-style.ts';
 import { dialogBox } from '../../ui/kit/dialog.ts';
+import { addressWith, codePicture, outOfReach } from '../../ui/print/code-picture.ts';
 
 /** Characters of an address that a phone still reads off a screen as a code: more need squares that are too fine (common practice, no source). */
 const MOST_SIGNS = 1800;
-/** Addresses that mean this very device wherever they are opened. */
-const HERE_ALONE = /^(localhost|127\.|\[::1\])/;
 
 /** A set-up on the printer's phone: a code to scan, in which all of it stands. */
 @customElement('press-phone-code')
@@ -43,7 +41,7 @@ export class PhoneCode extends LitElement {
   @query('dialog') private dialog!: HTMLDialogElement;
 
   private show(): void {
-    this.address = `${location.origin}${location.pathname}${setUpFragment(phoneSetUp(this.made, this.index, this.heading))}`;
+    this.address = addressWith(setUpFragment(phoneSetUp(this.made, this.index, this.heading)));
     this.dialog.showModal();
   }
 
@@ -51,12 +49,7 @@ export class PhoneCode extends LitElement {
     if (this.address === '') return nothing;
     if (this.address.length > MOST_SIGNS)
       return html`<p>This set-up is too long for a code that a phone can read: print its card, or save it as a PDF.</p>`;
-    const { data, size } = encode(this.address, { ecc: 'L', border: 4 });
-    let path = '';
-    for (const [y, row] of data.entries()) for (const [x, dark] of row.entries()) if (dark) path += `M${x} ${y}h1v1h-1z`;
-    return html`<svg viewBox="0 0 ${size} ${size}" role="img" aria-label="Code of set-up ${this.index + 1}" shape-rendering="crispEdges">
-      ${svg`<path d=${path} fill="var(--black)" />`}
-    </svg>`;
+    return codePicture(this.address, `Code of set-up ${this.index + 1}`);
   }
 
   override render() {
@@ -64,11 +57,7 @@ export class PhoneCode extends LitElement {
       ${dialogBox(
         { heading: `Set-up ${this.index + 1} on a phone`, closable: true },
         html`${this.code()}
-          ${
-            HERE_ALONE.test(location.host)
-              ? html`<p>A phone cannot reach ${location.host}: open the app from an address that the phone can reach too, and show the code there.</p>`
-              : nothing
-          }
+          ${outOfReach() === null ? nothing : html`<p>${outOfReach()}</p>`}
           <p>All of it stands in the address behind the sign #, which no server is told. <a href=${this.address} target="_blank" rel="noopener">Open it here</a></p>`,
       )}`;
   }
