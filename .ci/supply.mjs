@@ -1,7 +1,9 @@
-// Asks the registry when each package of package.json was last released, and writes the table of all: `npm run supply`.
+// Asks the registry when each package of package.json was last released, writes and prints the table of all, and says
+// what `npm audit` knows of them: `npm run supply`.
 import { spawnSync } from 'node:child_process';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { auditSentence } from './audit-sentence.mjs';
 import { ROOT } from './install.mjs';
 
 const read = (path) => JSON.parse(readFileSync(join(ROOT, path), 'utf8'));
@@ -37,3 +39,7 @@ ${[...head, ...rows(dependencies)].join('\n')}
 ${[...head, ...rows(devDependencies)].join('\n')}
 `;
 writeFileSync(join(ROOT, '.ci/DECISIONS.md'), text);
+console.log(text);
+const { sentence, faulty } = auditSentence(spawnSync('npm', ['audit', '--audit-level=high', '--json'], { cwd: ROOT, encoding: 'utf8' }));
+console.log(sentence);
+process.exit(faulty ? 1 : 0);

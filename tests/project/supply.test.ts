@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { auditSentence } from '../../.ci/audit-sentence.mjs';
 import { shippedPackages } from '../../.ci/notices.ts';
 
 const read = (path: string): string => readFileSync(new URL(`../../${path}`, import.meta.url), 'utf8');
@@ -37,5 +38,22 @@ describe('packages', () => {
     // No package at all, but for the file watcher of one system, which is left out elsewhere.
     const all = Object.entries(packages).filter(([, { hasInstallScript }]) => hasInstallScript === true);
     expect(all.map(([folder]) => folder.split('node_modules/').at(-1)).filter((name) => name !== 'fsevents')).toEqual([]);
+  });
+
+  it('should be called clean, faulty or not known, as npm audit answers', () => {
+    // The shapes of npm's answers, from memory; the last as a mirror without audits gives it.
+    const answer = (high: number): string =>
+      JSON.stringify({
+        vulnerabilities: high === 0 ? {} : { left: { name: 'left', severity: 'high' } },
+        metadata: { vulnerabilities: { info: 0, low: 2, moderate: 0, high, critical: 0, total: 2 + high } },
+      });
+    expect(auditSentence({ stdout: answer(0) })).toEqual({
+      sentence: 'npm audit: no fault that is high or critical is known, 2 lesser.',
+      faulty: false,
+    });
+    expect(auditSentence({ stdout: answer(1) })).toEqual({ sentence: 'npm audit: 1 faults are high or critical, in left.', faulty: true });
+    const refused = JSON.stringify({ message: '405 Method Not Allowed - POST https://registry.example/-/npm/v1/security/audits/quick' });
+    expect(auditSentence({ stdout: refused }).sentence).toMatch(/^npm audit: the registry .* nothing of known faults \(405 .*\); ask/);
+    expect(auditSentence({ stdout: '' }).sentence).toMatch(/\(no answer\)/);
   });
 });
