@@ -97,6 +97,9 @@ describe('checkPaper', () => {
     const codes = (paper: typeof sheet): string[] => checkPaper(paper).map((problem) => problem.code);
     expect(codes({ ...sheet, widthMm: 520 })).toEqual(['paper.off-sheet']);
     expect(codes({ ...sheet, heightMm: Number.NaN })).toEqual(['paper.size']);
+    const strip = { ...sheet, widthMm: 5000, heightMm: 199, printable: { xMm: 0, yMm: 0, widthMm: 5000, heightMm: 199 } };
+    expect(codes(strip)).toEqual(['paper.size']);
+    expect(codes({ ...strip, heightMm: 200 })).toEqual([]);
     expect(codes({ ...sheet, printable: { ...sheet.printable, xMm: -1 } })).toEqual(['paper.off-sheet']);
     expect(codes({ ...sheet, printable: { ...sheet.printable, widthMm: 0 } })).toEqual(['paper.no-printable']);
   });
