@@ -111,6 +111,7 @@ describe('the wall as a map', () => {
     // A box drawn with shift held selects what lies in it.
     await page.getByRole('button', { name: 'Select none' }).click();
     await hang(page).selectOption({ label: 'in the order found' });
+    await page.getByRole('button', { name: 'Whole wall' }).click();
     await page.waitForTimeout(600);
     const box = (await surface.boundingBox())!;
     await page.keyboard.down('Shift');

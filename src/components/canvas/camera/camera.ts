@@ -1,6 +1,9 @@
 import type { Box, Extent } from '../plan/wall-layout.ts';
 
 const PADDING_PX = 28;
+/** As wide as a print is to be when one comes in, so that it can be judged, px; a narrower view shows all of the width. */
+const FIRST_PRINT_PX = 120;
+const NARROW_PX = 600;
 /** A wall so many times as tall as its view is not shown whole at first. */
 const TALL = 1.6;
 /** How far beyond the whole wall one can step back. */
@@ -21,19 +24,20 @@ export class Camera implements View {
   x = 0;
   y = 0;
   /** What stays in view when the wall or the window changes, until the user moves. */
-  keeps: 'start' | 'place' = 'start';
+  keeps: 'start' | 'whole' | 'place' = 'start';
   private view: Extent = { width: 1, height: 1 };
   private wall: Extent = { width: 1, height: 1 };
-  private printHeight = 1;
+  private print: Extent = { width: 1, height: 1 };
 
   /** Tells of the window and the wall; the whole wall stays whole, otherwise what was centred stays so. */
-  fit(view: Extent, wall: Extent, printHeight: number): void {
+  fit(view: Extent, wall: Extent, print: Extent): void {
     const middleX = (this.view.width / 2 - this.x) / this.scale;
     const middleY = (this.view.height / 2 - this.y) / this.scale;
     this.view = view;
     this.wall = wall;
-    this.printHeight = printHeight;
+    this.print = print;
     if (this.keeps === 'start') this.set(this.startView());
+    else if (this.keeps === 'whole') this.set(this.overview());
     else {
       this.set({
         scale: this.scale,
@@ -49,11 +53,19 @@ export class Camera implements View {
 
   /** A wall of few prints does not make posters of them. */
   private get posterScale(): number {
-    return (this.view.height * 0.72) / this.printHeight;
+    return (this.view.height * 0.72) / this.print.height;
   }
 
-  /** The view one comes in with: the whole wall, or its full width from the top when it is tall. */
+  /** The view one comes in with: from the top left, with prints that are large enough to be judged. */
   startView(): View {
+    const all = this.overview();
+    const { view, print, padding } = this;
+    const scale = FIRST_PRINT_PX / print.width;
+    return view.width < NARROW_PX || all.scale >= scale ? all : { scale, x: padding, y: padding };
+  }
+
+  /** The whole wall, or its full width from the top when it is tall. */
+  overview(): View {
     const { view, wall, padding } = this;
     const whole = this.wholeView();
     const scale = (view.width - 2 * padding) / wall.width;
@@ -76,7 +88,7 @@ export class Camera implements View {
   /** The view after stepping closer (factor > 1) or further, keeping a screen point where it is. */
   zoomed(factor: number, atX = this.view.width / 2, atY = this.view.height / 2): View {
     const least = this.wholeView().scale * FURTHEST;
-    const most = Math.max((this.view.height * CLOSEST) / this.printHeight, least);
+    const most = Math.max((this.view.height * CLOSEST) / this.print.height, least);
     const scale = Math.min(most, Math.max(least, this.scale * factor));
     const ratio = scale / this.scale;
     return { scale, x: atX - (atX - this.x) * ratio, y: atY - (atY - this.y) * ratio };

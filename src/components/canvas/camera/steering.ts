@@ -54,20 +54,21 @@ export class Steering {
   standAt({ keeps, ...view }: Stand): void {
     this.moves.stop();
     this.camera.keeps = keeps;
-    this.camera.set(keeps === 'start' ? this.camera.startView() : view);
+    this.camera.set({ start: this.camera.startView(), whole: this.camera.overview(), place: view }[keeps]);
     this.wall.requestDraw();
   }
 
-  /** Whether one stands where one came in. */
-  get atStart(): boolean {
-    return this.camera.keeps === 'start';
+  /** Whether one stands before the whole wall, or as much of it as can be told apart. */
+  get atWhole(): boolean {
+    const { keeps } = this.camera;
+    return keeps === 'whole' || (keeps === 'start' && this.camera.startView().scale <= this.camera.overview().scale);
   }
 
   /** Tells of the view and of how the wall hangs now; what one was on the way to is of the wall before. */
   fit(): void {
     const { plan } = this.wall.planned;
     this.moves.stop();
-    this.camera.fit(this.wall.size, plan, plan.printHeight);
+    this.camera.fit(this.wall.size, plan, { width: plan.printWidth, height: plan.printHeight });
   }
 
   /** Moves the camera on to where it is at a time, ms. */
@@ -111,11 +112,11 @@ export class Steering {
     return this.camera.zoomedOnto(factor, this.placeOf(focus));
   }
 
-  /** Steps back to where one came in: before the whole wall, or at the top of a tall one. */
-  showStart(): void {
+  /** Steps back before the whole wall, or to the top of a tall one. */
+  showWhole(): void {
     this.wall.layToView();
-    this.camera.keeps = 'start';
-    this.moves.goTo(this.camera.startView());
+    this.camera.keeps = 'whole';
+    this.moves.goTo(this.camera.overview());
   }
 
   /** Brings a print into view, moving as little as need be. */

@@ -12,6 +12,8 @@ export interface GestureTargets {
   open(index: number): void;
   /** The mouse has rested on a print, or left it (−1). */
   rest(index: number): void;
+  /** The mouse is over a print, or over none (−1). */
+  over(index: number): void;
   /** A box is drawn with the shift key held; null when it is done. */
   box(box: { left: number; top: number; width: number; height: number } | null): void;
   /** A box was drawn round these prints. */
@@ -131,12 +133,16 @@ export class WallGestures {
     if (index === this.under) return;
     this.stopResting();
     this.under = index;
+    this.targets.over(index);
     if (index >= 0) this.dwell = setTimeout(() => this.targets.rest(index), DWELL_MS);
   }
 
   private stopResting(): void {
     clearTimeout(this.dwell);
-    if (this.under >= 0) this.targets.rest(-1);
+    if (this.under >= 0) {
+      this.targets.rest(-1);
+      this.targets.over(-1);
+    }
     this.under = -1;
   }
 

@@ -4,6 +4,9 @@ import { MEASURES, type MeasureWords, type VariantMeasures } from '../../../engi
 import type { SmallPicture } from '../../../engine/stack/small-picture.ts';
 import type { WallBatch } from '../../../workers/api/wall-api.ts';
 
+/** How much white counts in the colour of a print, against 1 for what is darkest. */
+const LEAST_WEIGHT = 0.04;
+
 export type MeasureKey = keyof VariantMeasures;
 
 /** What is known of the prints that hang, by their number. */
@@ -53,18 +56,30 @@ export class PrintFacts {
     return { points, dimensions: SKETCH_LENGTH };
   }
 
+  /** How many prints are known. */
+  get count(): number {
+    return this.tints.length;
+  }
+
   /** About the colour of a print seen from far, sRGB 0–255, for the small map. */
   tint(index: number): readonly [number, number, number] {
     return this.tints[index] ?? [255, 255, 255];
   }
 }
 
-/** The mean colour of a print, in about linear light. */
+/**
+ * The colour of a print as one remembers it, in about linear light: what is far from white counts more, so that
+ * prints that are mostly white are told apart by their inks.
+ */
 function tintOf({ words }: SmallPicture): [number, number, number] {
   const sums = [0, 0, 0];
+  let weights = 0;
   for (const word of words) {
-    for (let i = 0; i < 3; i++) sums[i] = num(sums, i) + ((word >> (8 * i)) & 255) ** 2;
+    const codes = [0, 8, 16].map((shift) => (word >> shift) & 255);
+    const weight = LEAST_WEIGHT + (255 - Math.min(...codes)) / 255;
+    weights += weight;
+    codes.forEach((code, i) => (sums[i] = num(sums, i) + weight * code ** 2));
   }
-  const [r, g, b] = sums.map((sum) => Math.round(Math.sqrt(sum / words.length)));
+  const [r, g, b] = sums.map((sum) => Math.round(Math.sqrt(sum / weights)));
   return [defined(r), defined(g), defined(b)];
 }

@@ -6,6 +6,12 @@ import type { WallScene } from '../../canvas/wall-scene.ts';
 import type { PrintFacts } from '../print/print-facts.ts';
 
 const MOST_PX = 150;
+/** From the edge of the surface, and round a print in focus for its ring, px. */
+const EDGE_PX = 12;
+const RING_PX = 8;
+const NARROW_PX = 600;
+const CORNERS = ['top right', 'bottom right', 'bottom left', 'top left'] as const;
+type Corner = (typeof CORNERS)[number];
 /** Shown when less than so much of the wall is in view. */
 const CLOSE = 0.45;
 
@@ -19,10 +25,18 @@ export class SmallMap extends LitElement {
       top: 12px;
       z-index: 1;
     }
+    :host([corner~='bottom']) {
+      top: auto;
+      bottom: 12px;
+    }
+    :host([corner~='left']) {
+      right: auto;
+      left: 12px;
+    }
     div {
       position: relative;
       overflow: hidden;
-      background: color-mix(in srgb, var(--table) 88%, transparent);
+      background: var(--wall-deep);
       outline: 1px solid var(--line);
       cursor: crosshair;
       touch-action: none;
@@ -34,17 +48,12 @@ export class SmallMap extends LitElement {
     }
     i {
       position: absolute;
-      border: 1.5px solid var(--accent);
+      border: 2px solid var(--accent);
+      box-shadow: 0 0 0 1.5px var(--sheet);
       box-sizing: border-box;
       min-width: 5px;
       min-height: 5px;
       pointer-events: none;
-    }
-    @media (max-width: 760px) {
-      :host {
-        top: 60px;
-        right: 8px;
-      }
     }
   `;
 
@@ -53,6 +62,8 @@ export class SmallMap extends LitElement {
   @query('i') private frame!: HTMLElement | null;
   private plan: WallPlan | null = null;
   private drawn: WallPlan | null = null;
+  /** How many prints were known when it was drawn. */
+  private drawnCount = 0;
   private facts: PrintFacts | null = null;
   private scene: WallScene | null = null;
 
@@ -64,9 +75,27 @@ export class SmallMap extends LitElement {
     this.facts = facts;
     this.plan = hanging;
     const part = Math.min(1, seen.width / hanging.width) * Math.min(1, seen.height / hanging.height);
-    this.shown = !scene.steering.atStart && hanging.sequence.length > 1 && part < CLOSE;
-    if (this.shown && this.drawn !== hanging) this.requestUpdate();
+    const corner = this.freeCorner(scene);
+    this.shown = corner !== null && !scene.steering.atWhole && hanging.sequence.length > 1 && part < CLOSE;
+    if (corner !== null) this.setAttribute('corner', corner);
+    if (this.shown && (this.drawn !== hanging || this.drawnCount !== facts.count)) this.requestUpdate();
     this.place();
+  }
+
+  /** The first corner in which the map covers nothing of the print in focus; null when there is none. */
+  private freeCorner(scene: WallScene): Corner | null {
+    const { focus, planned, size } = scene;
+    if (focus < 0 || !planned.hangs(focus)) return 'top right';
+    const { left, top, width, height } = scene.frameOf(focus);
+    const map = { width: scene.hanging.width * this.scale + EDGE_PX, height: scene.hanging.height * this.scale + EDGE_PX };
+    // On a narrow view the button to the whole wall stands there.
+    const corners = size.width < NARROW_PX ? CORNERS.filter((corner) => corner !== 'bottom right') : CORNERS;
+    const free = corners.find((corner) => {
+      const across = corner.endsWith('right') ? left + width + RING_PX <= size.width - map.width : left - RING_PX >= map.width;
+      const down = corner.startsWith('top') ? top - RING_PX >= map.height : top + height + RING_PX <= size.height - map.height;
+      return across || down;
+    });
+    return free ?? null;
   }
 
   private get scale(): number {
@@ -99,6 +128,7 @@ export class SmallMap extends LitElement {
       return;
     }
     this.drawn = plan;
+    this.drawnCount = facts.count;
     const density = devicePixelRatio;
     canvas.width = Math.ceil(plan.width * scale * density);
     canvas.height = Math.ceil(plan.height * scale * density);

@@ -107,6 +107,10 @@ export class WallRail extends LitElement {
           padding: 0;
           border: 0;
         }
+        /* Above the line that says what sets the print apart. */
+        :host(:not([data-none])) .stand {
+          bottom: calc(100% + 78px);
+        }
         .stand button {
           background: color-mix(in srgb, var(--table) 90%, transparent);
         }

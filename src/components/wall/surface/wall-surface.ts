@@ -26,7 +26,7 @@ export type ActionEvent = CustomEvent<{ action: WallAction; index: number }>;
 
 /**
  * The prints as one stands before them, steered by pointer and keys, and what lies over them. Tells
- * `walk` (a print comes into focus), `action`, `boxed` (prints to be selected) and `moved`.
+ * `walk` (a print comes into focus), `over` (the mouse is over a print, or −1), `action`, `boxed` (prints to be selected) and `moved`.
  */
 @customElement('wall-surface')
 export class WallSurface extends LitElement {
@@ -83,7 +83,7 @@ export class WallSurface extends LitElement {
       this.trouble = lost ? LOST : '';
     };
     scene.onDrawn = () => {
-      this.tellMoved(!scene.steering.atStart);
+      this.tellMoved(!scene.steering.atWhole);
       this.smallMap.follow(scene, this.facts);
       if (this.drawer !== null) this.closeUps?.viewChanged(this.drawer, this.relative, (index) => this.variants[index]);
     };
@@ -91,6 +91,7 @@ export class WallSurface extends LitElement {
       choose: (index) => this.choose(index),
       open: (index) => this.tell('action', { action: 'open', index }),
       rest: (index) => this.rest(index),
+      over: (index) => this.tell('over', index),
       box: (box) => this.showBox(box),
       boxed: (indexes) => this.tell('boxed', indexes),
       mark: (index) => {
@@ -100,7 +101,7 @@ export class WallSurface extends LitElement {
     });
   }
 
-  private tell(type: 'walk' | 'action' | 'boxed' | 'moved', detail: ActionEvent['detail'] | number | number[] | boolean): void {
+  private tell(type: 'walk' | 'over' | 'action' | 'boxed' | 'moved', detail: ActionEvent['detail'] | number | number[] | boolean): void {
     this.dispatchEvent(new CustomEvent(type, { detail }));
   }
 

@@ -4,7 +4,7 @@ export const wallViewStyles = css`
   :host {
     position: relative;
     display: grid;
-    grid-template-rows: auto minmax(0, 1fr) auto;
+    grid-template-rows: auto minmax(0, 1fr) auto auto;
     grid-template-columns: minmax(0, 1fr) auto;
     min-width: 0;
     min-height: 0;
@@ -27,8 +27,12 @@ export const wallViewStyles = css`
   wall-surface {
     grid-row: 2;
   }
-  wall-rail {
+  wall-print-why {
     grid-row: 3;
+    grid-column: 1 / -1;
+  }
+  wall-rail {
+    grid-row: 4;
     grid-column: 1 / -1;
   }
   wall-filter {

@@ -1,13 +1,16 @@
 import { html, nothing } from 'lit';
 import { customElement, query, state } from 'lit/decorators.js';
+import type { Variant } from '../../../engine/explore/types.ts';
 import { controls } from '../../ui/controls-style.ts';
 import '../print/compare-prints.ts';
 import type { HangEvent } from '../hang/hang-choice.ts';
 import type { Hanging } from '../hang/hanging.ts';
 import type { RangesEvent } from '../hang/wall-filter.ts';
 import '../print/print-out.ts';
+import '../print/print-why.ts';
 import type { ComparePrints } from '../print/compare-prints.ts';
 import type { PrintOut } from '../print/print-out.ts';
+import { besideWords, neighboursOf } from '../print/why-words.ts';
 import '../hang/wall-filter.ts';
 import { HungWall } from './hung-wall.ts';
 import { PrintActions } from './print-actions.ts';
@@ -34,6 +37,8 @@ export class WallView extends HungWall {
   @state() private filtering = false;
   /** True once the user has walked away from where one comes in. */
   @state() private moved = false;
+  /** The print that the mouse is over; −1 for none. */
+  @state() private over = -1;
   @query('wall-compare-prints') private comparing!: ComparePrints;
   @query('wall-print-out') private printOut!: PrintOut;
   private readonly actions = new PrintActions(this, () => ({
@@ -84,7 +89,7 @@ export class WallView extends HungWall {
       close: () => this.closeOrDeselect(),
       closer: () => scene?.steering.zoomBy(STEP),
       further: () => scene?.steering.zoomBy(1 / STEP),
-      start: () => scene?.steering.showStart(),
+      start: () => scene?.steering.showWhole(),
     };
     actions[action]();
     if (action === 'select-none') this.actions.settled();
@@ -154,6 +159,7 @@ export class WallView extends HungWall {
       .drawer=${this.drawer}
       .relative=${this.relative} .found=${this.found} .note=${this.note} .focused=${this.focused}
       @walk=${(event: CustomEvent<number>) => (this.focused = event.detail)}
+      @over=${(event: CustomEvent<number>) => (this.over = event.detail)}
       @action=${(event: ActionEvent) => this.act(event.detail.action, event.detail.index)}
       @boxed=${(event: CustomEvent<number[]>) => (this.selected = new Set([...this.selected, ...event.detail]))}
       @moved=${(event: CustomEvent<boolean>) => (this.moved = event.detail)}
@@ -178,6 +184,29 @@ export class WallView extends HungWall {
     ></wall-rail>`;
   }
 
+  /** The two prints that are held against each other: two that are selected, or the one in focus and the one under the mouse. */
+  private get pair(): [Variant | null, Variant | null] {
+    const { focused, over, selected, variants } = this;
+    const [one, two] = [...selected];
+    const moving = over >= 0 && over !== focused && variants[focused] !== undefined;
+    if (!moving && selected.size === 2) return [variants[one ?? -1] ?? null, variants[two ?? -1] ?? null];
+    return [variants[focused] ?? null, moving ? (variants[over] ?? null) : null];
+  }
+
+  private why() {
+    const [variant, other] = this.pair;
+    const { measures } = this.hanging.facts;
+    const near = neighboursOf(this.sequence, this.holder.scene?.columns ?? 10, this.focused);
+    const known = (list: readonly number[]) => list.flatMap((index) => measures[index] ?? []);
+    return html`<wall-print-why
+      ?data-none=${variant === null}
+      .variant=${variant}
+      .other=${other}
+      .drawer=${this.drawer}
+      .beside=${variant === null || other !== null ? '' : besideWords(measures[this.focused], known(near), known(this.sequence))}
+    ></wall-print-why>`;
+  }
+
   private get measures() {
     return this.running ? [] : this.hanging.facts.varying();
   }
@@ -199,7 +228,7 @@ export class WallView extends HungWall {
       ${this.line(shown)} ${this.prints()} ${this.filtering ? this.filter(shown) : nothing}
       <wall-compare-prints .relative=${this.relative}></wall-compare-prints>
       <wall-print-out .relative=${this.relative} .hanging=${this.found}></wall-print-out>
-      ${printRow(row)} ${this.rail()}
+      ${printRow(row)} ${this.why()} ${this.rail()}
     `;
   }
 }

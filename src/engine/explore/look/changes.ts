@@ -46,6 +46,30 @@ export function changesBetween(from: readonly Pull[], to: readonly Pull[], studi
   };
 }
 
+/**
+ * What changed from one stack to another, counted, as part of a sentence: '5 pulls elsewhere in the order, 10 in
+ * another ink, 1 screen left out'; 'nothing changed' when nothing did.
+ */
+export function changesInShort(from: readonly Pull[], to: readonly Pull[]): string {
+  const pairs = pairUp(from, to);
+  const { swaps, moved } = movesOf(pairs);
+  const where = (differs: (pair: Pair) => boolean): number => pairs.filter(differs).length;
+  const kinds: [number, string][] = [
+    [swaps.length * 2 + moved.length, 'elsewhere in the order'],
+    [where(({ was, is }) => was.ink !== is.ink), 'in another ink'],
+    [where(({ was, is }) => was.dxMm !== is.dxMm || was.dyMm !== is.dyMm || was.turnDeg !== is.turnDeg), 'at another offset'],
+    [where(({ was, is }) => was.strokes !== is.strokes), 'in other strokes'],
+  ];
+  const edits = kinds.filter(([number]) => number > 0).map(([number, words], i) => `${i === 0 ? count(number, 'pull') : number} ${words}`);
+  const [gone, come] = [from.length - pairs.length, to.length - pairs.length];
+  const parts = [
+    ...edits,
+    ...(gone > 0 ? [`${count(gone, 'screen')} left out`] : []),
+    ...(come > 0 ? [`${count(come, 'screen')} brought in`] : []),
+  ];
+  return parts.length === 0 ? 'nothing changed' : parts.join(', ');
+}
+
 interface Names {
   screen: (id: string) => string;
   ink: (id: string) => string;

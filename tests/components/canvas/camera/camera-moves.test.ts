@@ -9,7 +9,7 @@ function moving(reduced: boolean): { camera: Camera; moves: CameraMoves; drawn: 
   vi.spyOn(performance, 'now').mockReturnValue(START);
   const camera = new Camera();
   camera.keeps = 'place';
-  camera.fit({ width: 100, height: 100 }, { width: 10_000, height: 10_000 }, 100);
+  camera.fit({ width: 100, height: 100 }, { width: 10_000, height: 10_000 }, { width: 74, height: 100 });
   camera.set({ scale: 1, x: -1000, y: -1000 });
   let drawn = 0;
   const moves = new CameraMoves(camera, () => drawn++);

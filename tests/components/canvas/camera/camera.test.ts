@@ -3,10 +3,11 @@ import { between, Camera, type View } from '../../../../src/components/canvas/ca
 
 const VIEW = { width: 1000, height: 800 };
 const WALL = { width: 1800, height: 1200 };
+const PRINT = { width: 74, height: 100 };
 
 function standing(): Camera {
   const camera = new Camera();
-  camera.fit(VIEW, WALL, 100);
+  camera.fit(VIEW, WALL, PRINT);
   return camera;
 }
 
@@ -15,8 +16,27 @@ function toWall(view: View, x: number, y: number): [number, number] {
 }
 
 describe('Camera', () => {
-  it('should show the whole wall in the middle at first', () => {
+  it('should show prints at first that are large enough to be judged, from the top left', () => {
     const camera = standing();
+    expect(PRINT.width * camera.scale).toBeCloseTo(120, 6);
+    const [left, top] = toWall(camera, 0, 0);
+    expect(left).toBeGreaterThan(-30);
+    expect(left).toBeLessThanOrEqual(0);
+    expect(top).toBeGreaterThan(-30);
+    expect(top).toBeLessThanOrEqual(0);
+    // Where all of them are as large, and on a narrow view, nothing is left out.
+    const few = new Camera();
+    few.fit(VIEW, { width: 500, height: 224 }, PRINT);
+    expect(few.startView()).toEqual(few.overview());
+    const phone = new Camera();
+    phone.fit({ width: 390, height: 560 }, WALL, PRINT);
+    expect(phone.startView()).toEqual(phone.overview());
+  });
+
+  it('should show the whole wall in the middle when that is asked for, in a window of another size too', () => {
+    const camera = standing();
+    camera.keeps = 'whole';
+    camera.fit(VIEW, WALL, PRINT);
     const [left, top] = toWall(camera, 0, 0);
     const [right, bottom] = toWall(camera, VIEW.width, VIEW.height);
     expect(left).toBeLessThanOrEqual(0);
@@ -33,7 +53,7 @@ describe('Camera', () => {
       { width: 400, height: 110 },
     ]) {
       const camera = new Camera();
-      camera.fit(VIEW, wall, 100);
+      camera.fit(VIEW, wall, PRINT);
       const printPx = 100 * camera.scale;
       expect(printPx).toBeLessThan(0.75 * VIEW.height);
       expect(printPx).toBeGreaterThan(0.2 * VIEW.height);
@@ -42,7 +62,7 @@ describe('Camera', () => {
 
   it('should begin at the top of a wall that is much taller than the view, at its full width', () => {
     const camera = new Camera();
-    camera.fit({ width: 390, height: 500 }, { width: 630, height: 3600 }, 100);
+    camera.fit({ width: 390, height: 500 }, { width: 630, height: 3600 }, PRINT);
     const [left, top] = toWall(camera, 0, 0);
     const [right] = toWall(camera, 390, 0);
     expect(left).toBeLessThanOrEqual(0);
@@ -118,7 +138,7 @@ describe('Camera', () => {
     camera.keeps = 'place';
     camera.set(camera.zoomed(4));
     const before = toWall(camera, VIEW.width / 2, VIEW.height / 2);
-    camera.fit({ width: 600, height: 900 }, WALL, 100);
+    camera.fit({ width: 600, height: 900 }, WALL, PRINT);
     const after = toWall(camera, 300, 450);
     expect(after[0]).toBeCloseTo(before[0], 6);
     expect(after[1]).toBeCloseTo(before[1], 6);

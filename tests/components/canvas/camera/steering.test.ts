@@ -43,7 +43,7 @@ describe('Steering', () => {
     const start = wall.steering.camera.startView();
     const alike = Float32Array.from({ length: 200 }, (_, i) => (i * 0.618) % 1);
     const map: PlanSpec = { kind: 'map', x: alike, y: alike, xAxis: null, yAxis: null, shown: new Set(Array.from(alike.keys())) };
-    const goes = [(): void => wall.steering.zoomBy(0.5), (): void => wall.steering.showStart(), (): void => wall.steering.reveal(199)];
+    const goes = [(): void => wall.steering.zoomBy(0.5), (): void => wall.steering.showWhole(), (): void => wall.steering.reveal(199)];
     for (const go of goes) {
       wall.hang(map);
       go();

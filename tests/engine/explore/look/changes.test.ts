@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { changesBetween } from '../../../../src/engine/explore/look/changes.ts';
+import { changesBetween, changesInShort } from '../../../../src/engine/explore/look/changes.ts';
 import type { Pull } from '../../../../src/engine/stack/types.ts';
 import { pull, rectDrawer } from '../../order/drawer.ts';
 
@@ -68,5 +68,22 @@ describe('changesBetween', () => {
     // A screen that was left out and came back is a pull of its own.
     const twice = [...base, pull(0, 'rust', { id: 'echo', dxMm: 2 })];
     expect(changesBetween(base, twice, drawer).sentence).toBe('Screen 1 brought in, in rust.');
+  });
+});
+
+describe('changesInShort', () => {
+  const short = (change: (pulls: Pull[]) => Pull[]): string => changesInShort(base, change(base.map((each) => ({ ...each }))));
+
+  it('should count what changed, kind by kind', () => {
+    expect(short((pulls) => pulls)).toBe('nothing changed');
+    expect(
+      short((pulls) =>
+        swap(pulls, 2, 6)
+          .map((each, i) => (i < 3 ? { ...each, ink: 'rust', ...(i === 0 ? { dxMm: 3 } : {}) } : each))
+          .filter(({ id }) => id !== 'p8'),
+      ),
+    ).toBe('2 pulls elsewhere in the order, 3 in another ink, 1 at another offset, 1 screen left out');
+    expect(short((pulls) => pulls.map((each, i) => (i === 4 ? { ...each, strokes: 2 } : each)))).toBe('1 pull in other strokes');
+    expect(changesInShort([], base)).toBe('9 screens brought in');
   });
 });

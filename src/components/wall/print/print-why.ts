@@ -1,0 +1,133 @@
+import { css, html, LitElement, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { changesBetween, changesInShort } from '../../../engine/explore/look/changes.ts';
+import type { Variant } from '../../../engine/explore/types.ts';
+import type { Studio } from '../../../engine/studio/studio.ts';
+import type { DifferencePicture } from '../../../workers/api/wall-tools-api.ts';
+import { wallTools } from '../../../workers/client/client.ts';
+import '../../ui/print/picture-view.ts';
+import { Work } from '../../ui/work.ts';
+import { originOf } from '../run/wall-origins.ts';
+
+const HEIGHT_PX = 200;
+/** What differs by more is counted, ΔE00. */
+const OVER_DELTA_E = 3;
+
+/** In a line, what sets the print in focus apart; of two prints, where they differ. */
+@customElement('wall-print-why')
+export class PrintWhy extends LitElement {
+  static override styles = css`
+    :host {
+      position: relative;
+      display: block;
+      padding: var(--space-3) var(--space-7);
+      background: var(--table);
+      border-top: 1px solid var(--line);
+      font-size: var(--type-small);
+    }
+    p {
+      margin: 0;
+      min-height: 1.4em;
+      overflow: hidden;
+      line-height: 1.4;
+      text-overflow: ellipsis;
+      white-space: nowrap;
+    }
+    figure {
+      position: absolute;
+      z-index: 2;
+      left: var(--space-5);
+      bottom: calc(100% + 8px);
+      width: 120px;
+      margin: 0;
+      padding: var(--space-2);
+      border: 1px solid var(--line);
+      background: var(--table);
+      box-shadow: var(--shadow);
+      pointer-events: none;
+    }
+    figcaption {
+      padding-top: var(--space-1);
+      font-size: var(--type-fine);
+      color: var(--ink-soft);
+    }
+    @media (max-width: 1240px) {
+      p {
+        display: -webkit-box;
+        min-height: 2.8em;
+        -webkit-box-orient: vertical;
+        -webkit-line-clamp: 2;
+        line-clamp: 2;
+        white-space: normal;
+      }
+    }
+    @media (max-width: 760px) {
+      :host {
+        padding: var(--space-2) var(--space-5);
+      }
+      :host([data-none]) {
+        display: none;
+      }
+      p {
+        min-height: 4.2em;
+        -webkit-line-clamp: 3;
+        line-clamp: 3;
+      }
+      figure {
+        width: 84px;
+      }
+    }
+  `;
+
+  /** The print in focus; null when none is. */
+  @property({ attribute: false }) variant: Variant | null = null;
+  /** Another one that it is held against; null for none. */
+  @property({ attribute: false }) other: Variant | null = null;
+  @property({ attribute: false }) drawer: Studio | null = null;
+  /** What sets it apart from those that hang round it. */
+  @property() beside = '';
+  private asked = '';
+  private readonly work = new Work<DifferencePicture>(this);
+
+  protected override updated(): void {
+    const { variant, other, drawer: studio } = this;
+    const asked = variant === null || other === null || studio === null ? '' : `${variant.id} ${other.id}`;
+    if (asked === this.asked) return;
+    this.asked = asked;
+    this.work.clear();
+    if (variant === null || other === null || studio === null) return;
+    this.work.follow(() =>
+      wallTools().difference({ studio, a: variant.pulls, b: other.pulls, heightPx: HEIGHT_PX, overDeltaE: OVER_DELTA_E }),
+    );
+  }
+
+  private alone(variant: Variant): string {
+    const parents = originOf(variant)?.parents ?? [];
+    const from = parents.map(({ name, pulls }) => `From ${name}: ${changesInShort(pulls, variant.pulls)}.`);
+    return [this.beside, ...from].filter((text) => text !== '').join(' ');
+  }
+
+  private both(variant: Variant, other: Variant, studio: Studio): string {
+    const { found } = this.work;
+    const figures =
+      found === null
+        ? ''
+        : `ΔE ${found.mean.toFixed(1)} in the mean, ${Math.round(100 * found.share)} % of the sheet over ${OVER_DELTA_E}. `;
+    return `Print ${other.index + 1} against print ${variant.index + 1}: ${figures}${changesBetween(variant.pulls, other.pulls, studio).sentence}`;
+  }
+
+  override render() {
+    const { variant, other, drawer: studio } = this;
+    if (variant === null || studio === null) return html`<p>&nbsp;</p>`;
+    const text = other === null ? this.alone(variant) : this.both(variant, other, studio);
+    const picture = other === null ? null : (this.work.found?.picture ?? null);
+    return html`<p title=${text}>${text}</p>
+      ${picture === null || other === null ? nothing : html`<figure><ps-picture .picture=${picture} label="Where print ${other.index + 1} differs from print ${variant.index + 1}"></ps-picture><figcaption>Dark where ${variant.index + 1} and ${other.index + 1} differ</figcaption></figure>`}`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'wall-print-why': PrintWhy;
+  }
+}
