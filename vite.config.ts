@@ -20,17 +20,20 @@ const boundReads: Plugin = {
   },
 };
 
-export default defineConfig({
+/** What is built for Node, such as the benchmarks, is no page: its entry keeps its name. */
+const PAGES = {
+  input: { index: 'index.html', kit: 'src/components/ui/kit.html', offline: 'src/workers/entry/offline.worker.ts' },
+  // The browser looks for it beside the page, under one name in every build.
+  output: { entryFileNames: ({ name }: { name: string }) => (name === 'offline' ? OFFLINE_FILE : 'assets/[name]-[hash].js') },
+};
+
+export default defineConfig(({ isSsrBuild }) => ({
   plugins: [boundReads, demoModule(), devConnection(), notices(), installable()],
   base: './',
   build: {
     target: 'es2022',
     chunkSizeWarningLimit: 1500,
-    rollupOptions: {
-      input: { index: 'index.html', kit: 'src/components/ui/kit.html', offline: 'src/workers/entry/offline.worker.ts' },
-      // The browser looks for it beside the page, under one name in every build.
-      output: { entryFileNames: ({ name }) => (name === 'offline' ? OFFLINE_FILE : 'assets/[name]-[hash].js') },
-    },
+    ...(isSsrBuild === true ? {} : { rollupOptions: PAGES }),
   },
   worker: { format: 'es' },
   test: {
@@ -60,4 +63,4 @@ export default defineConfig({
       },
     ],
   },
-});
+}));

@@ -30,7 +30,8 @@ function manifest(): string {
 export function installable(): Plugin {
   return {
     name: 'installable',
-    apply: 'build',
+    // What is built for Node, such as the fuzz script, is no page.
+    apply: (config, { command }) => command === 'build' && !config.build?.ssr,
     enforce: 'post',
     transformIndexHtml: {
       order: 'pre',
