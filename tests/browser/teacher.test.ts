@@ -87,8 +87,34 @@ describe('the teacher', () => {
     await page.getByRole('button', { name: 'Show one way' }).click();
     await page.getByText('Yes: the orders print 3 pictures.').waitFor();
 
-    // A link carries the lesson to another browser, which keeps nothing of it.
+    // On a projector the print is whole at first sight, and no type is smaller than what is read at 8 m: a
+    // capital of 16 minutes of arc (ISO 9241-303, from memory) on a picture 2 m wide, 0.73 of the type's size.
+    await page.setViewportSize({ width: 1280, height: 720 });
     await page.getByRole('button', { name: 'Board', exact: true }).click();
+    await page.getByRole('button', { name: 'Projector' }).click();
+    await page.getByRole('button', { name: 'Leave' }).waitFor();
+    const sheet = (await page.locator('ps-lesson-board ps-lesson-sheet').first().boundingBox())!;
+    expect(sheet.y).toBeGreaterThanOrEqual(0);
+    expect(sheet.y + sheet.height).toBeLessThanOrEqual(720);
+    const leastPx = (8000 * Math.tan((16 / 60) * (Math.PI / 180))) / 0.73 / (2000 / 1280);
+    const sizes = await page.locator('lesson-room').evaluate((room) => {
+      const found: number[] = [];
+      const walk = (root: ParentNode): void => {
+        for (const element of root.querySelectorAll('*')) {
+          const written = [...element.childNodes].some((node) => node.nodeType === 3 && node.textContent!.trim() !== '');
+          if (written && element.tagName !== 'STYLE' && element.checkVisibility())
+            found.push(parseFloat(getComputedStyle(element).fontSize));
+          if (element.shadowRoot !== null) walk(element.shadowRoot);
+        }
+      };
+      walk(room.shadowRoot!);
+      return found;
+    });
+    expect(sizes.length).toBeGreaterThan(10);
+    expect(Math.min(...sizes)).toBeGreaterThanOrEqual(Math.floor(leastPx));
+    await page.getByRole('button', { name: 'Leave' }).click();
+
+    // A link carries the lesson to another browser, which keeps nothing of it.
     await page.getByRole('button', { name: 'Link…' }).click();
     const address = (await page.getByRole('link', { name: 'Open it here' }).getAttribute('href'))!;
     await page.getByRole('img', { name: 'Code of this lesson' }).waitFor();

@@ -14,7 +14,8 @@ import { headline, wideRoom } from '../ui/layout-style.ts';
 import '../ui/print/order-graph.ts';
 import { counted } from '../ui/words.ts';
 import './board/lesson-board.ts';
-import type { BoardChange, LessonBoard } from './board/lesson-board.ts';
+import type { BoardChange } from './board/board-change.ts';
+import type { LessonBoard } from './board/lesson-board.ts';
 import './board/lesson-limits.ts';
 import type { LessonLimits } from './board/lesson-limits.ts';
 import type { LessonAnswer } from './board/lesson-run.ts';
@@ -48,6 +49,10 @@ export class LessonRoom extends StoreElement {
   /** What the board knows of the orders. */
   @state() private answer: LessonAnswer | null = null;
   @query('ps-lesson-board') private board!: LessonBoard | null;
+  /** Whether a class looks on: the whole window, and nothing told before it is asked for. */
+  @state() private hall = false;
+  /** Whether the class sees all pictures. */
+  @state() private told = false;
   private sheet: LessonSheet | null = null;
   private readonly tell = (sentence: string): void => this.store.tell(sentence);
 
@@ -89,6 +94,35 @@ export class LessonRoom extends StoreElement {
   private putBack(): void {
     const { bench, lesson } = this.store.project;
     this.set(putBack(bench, lesson), { inks: [] });
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.addEventListener('fullscreenchange', this.onFullScreen);
+    window.addEventListener('keydown', this.onEscape);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.removeEventListener('fullscreenchange', this.onFullScreen);
+    window.removeEventListener('keydown', this.onEscape);
+  }
+
+  private readonly onFullScreen = (): void => {
+    if (document.fullscreenElement === null) this.setHall(false);
+  };
+
+  private readonly onEscape = (event: KeyboardEvent): void => {
+    if (event.key === 'Escape' && this.hall) this.setHall(false);
+  };
+
+  private setHall(hall: boolean): void {
+    this.hall = hall;
+    this.told = false;
+    this.toggleAttribute('hall', hall);
+    // A browser that does not give the whole screen still gives the whole window.
+    if (hall) void this.requestFullscreen?.().catch(() => undefined);
+    else if (document.fullscreenElement !== null) void document.exitFullscreen();
   }
 
   private readonly onStand = (): void => {
@@ -135,8 +169,9 @@ export class LessonRoom extends StoreElement {
   private renderHead(sheet: LessonSheet) {
     const count = sheet.pulls.length;
     const { answer } = this;
-    const words =
-      this.mode === 'levels' ? 'Levels' : answer === null ? `Sorting ${counted(factorial(count), 'order')}…` : countWords(answer.result);
+    const orders = counted(factorial(count), 'order');
+    const known = answer === null ? `Sorting ${orders}…` : countWords(answer.result);
+    const words = this.mode === 'levels' ? 'Levels' : this.hall && !this.told ? `${orders}, how many pictures?` : known;
     return html`<div class="top">
       <h2 id="count" class="headline" aria-live="polite">${words}</h2>
       <ps-choice
@@ -145,7 +180,12 @@ export class LessonRoom extends StoreElement {
         .value=${this.mode}
         @pick=${(event: CustomEvent<string>) => (this.mode = event.detail as Mode)}
       ></ps-choice>
-      <ps-lesson-link .sheet=${sheet} .answer=${answer}></ps-lesson-link>
+      ${
+        this.hall
+          ? html`<button @click=${() => this.setHall(false)}>Leave</button>`
+          : html`<ps-lesson-link .sheet=${sheet} .answer=${answer}></ps-lesson-link>
+            <button title="The whole screen, to be read from the last row" @click=${() => this.setHall(true)}>Projector</button>`
+      }
     </div>`;
   }
 
@@ -187,13 +227,19 @@ export class LessonRoom extends StoreElement {
       ?hidden=${this.mode !== 'board'}
       .sheet=${sheet}
       .relative=${this.store.relative}
+      ?hall=${this.hall}
+      ?untold=${this.hall && !this.told}
       .active=${this.store.room === 'lesson' && this.mode === 'board'}
       ?changed=${isMoved(bench, lesson) || lessonInks.length > 0}
       @change=${(event: CustomEvent<BoardChange>) => this.set(event.detail.pulls, event.detail)}
       @put-back=${() => this.putBack()}
       @stand=${this.onStand}
       @trouble=${(event: CustomEvent<string>) => this.trouble(event.detail)}
-    ></ps-lesson-board>`;
+    >${
+      this.hall
+        ? html`<p slot="pictures"><button aria-pressed=${this.told} @click=${() => (this.told = !this.told)}>All pictures</button></p>`
+        : nothing
+    }</ps-lesson-board>`;
   }
 
   private renderLesson(sheet: LessonSheet) {
@@ -213,13 +259,13 @@ export class LessonRoom extends StoreElement {
         : nothing
     }
     ${this.mode === 'guess' && answer !== null ? html`<ps-guess-game .answer=${answer} .tell=${this.tell}></ps-guess-game>` : nothing}
-    ${this.mode === 'board' ? this.renderWhy(sheet) : nothing}`;
+    ${this.mode === 'board' && !this.hall ? this.renderWhy(sheet) : nothing}`;
   }
 
   override render() {
     if (this.choices.length < LESSON_PULLS.least) return html`<div class="room">${this.renderEmpty()}</div>`;
     return html`<div class="room">
-      ${this.renderLesson(this.lessonSheet())} ${this.mode === 'levels' ? nothing : this.renderAside()}
+      ${this.renderLesson(this.lessonSheet())} ${this.mode === 'levels' || this.hall ? nothing : this.renderAside()}
     </div>`;
   }
 

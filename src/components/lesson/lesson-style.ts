@@ -1,6 +1,52 @@
 import { css } from 'lit';
 
+/** The whole window for a class: type that is read from the last row. */
+const hallStyle = css`
+  :host([hall]) {
+    --type-fine: var(--type-hall);
+    --type-small: var(--type-hall);
+    --type-label: var(--type-hall);
+    --type-text: var(--type-hall);
+    --type-lead: var(--type-hall);
+    --type-head: var(--type-hall-head);
+    --type-title: var(--type-hall-head);
+    --pile-row: 60px;
+    --pile-chip: 48px;
+    --chip-side: 48px;
+    --pile-ink: none;
+    --level-title: 0;
+    --board-top: 200px;
+    --board-pile: 36vw;
+    --print: 11vw;
+    position: fixed;
+    inset: 0;
+    z-index: 20;
+    overflow: auto;
+    background: var(--wall);
+    font-size: var(--type-hall);
+    line-height: 1.25;
+  }
+  :host([hall]) .room {
+    gap: var(--space-5);
+    padding: var(--space-5) var(--space-8);
+  }
+  :host([hall]) ps-lesson-levels {
+    --board-top: 250px;
+  }
+  :host([hall]) [slot='pictures'] {
+    margin-bottom: var(--space-6);
+  }
+  :host([hall]) ps-choice {
+    flex: none;
+  }
+  :host([hall]) .top {
+    flex-wrap: nowrap;
+    gap: var(--space-6);
+  }
+`;
+
 export const lessonStyles = css`
+  ${hallStyle}
   .room {
     display: grid;
     grid-template-columns: minmax(0, 1fr);

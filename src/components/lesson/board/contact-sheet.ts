@@ -97,10 +97,10 @@ export class ContactSheet extends LitElement {
         ></ps-picture>
       </button>
       <div class="below">
-        <span class="how-many"><b>${at + 1}</b> ${orders}</span>
+        <span class="how-many"><b>${at + 1}</b> ${this.bare ? nothing : orders}</span>
         ${
           at === this.shown
-            ? html`<span class="soft small">shown</span>`
+            ? html`<span class="soft small">${this.bare ? nothing : 'shown'}</span>`
             : html`<button
               class="quiet compare"
               aria-pressed=${at === this.against}

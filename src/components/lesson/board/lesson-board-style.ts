@@ -3,7 +3,7 @@ import { css } from 'lit';
 export const lessonBoardStyle = css`
   :host {
     display: grid;
-    grid-template-columns: minmax(230px, 290px) minmax(0, auto) minmax(290px, 1fr);
+    grid-template-columns: var(--board-pile, minmax(230px, 290px)) minmax(0, auto) minmax(0, 1fr);
     grid-template-rows: auto 1fr;
     gap: var(--space-8) var(--space-9);
     align-items: start;
@@ -66,6 +66,10 @@ export const lessonBoardStyle = css`
   }
   ps-progress {
     margin-bottom: var(--space-5);
+  }
+  :host([hall]) .build button {
+    min-width: 60px;
+    min-height: 60px;
   }
   @media (max-width: 1100px) {
     :host {

@@ -2,11 +2,12 @@ import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { entryAt } from '../../../engine/base/at.ts';
 import { LESSON_PULLS } from '../../../engine/base/limits.ts';
-import { type InkChange, type LessonSheet, lessonStudio, opacityOf, withOpacity } from '../../../engine/lesson/lesson-sheet.ts';
+import { type LessonSheet, lessonStudio, opacityOf, withOpacity } from '../../../engine/lesson/lesson-sheet.ts';
 import { moveCopy } from '../../../engine/stack/copied-pulls.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
 import { controls } from '../../ui/controls-style.ts';
 import '../../ui/kit/progress.ts';
+import { ALL_RIGHTS, type BoardChange, type BoardRights } from './board-change.ts';
 import './compare-bar.ts';
 import type { CompareLook } from './compare-bar.ts';
 import './contact-sheet.ts';
@@ -22,23 +23,6 @@ import type { OpacityPick } from './pull-tools.ts';
 
 /** One print, then the other, for so long each: slower than what could harm anyone (WCAG 2.3.1). */
 const BLINK_MS = 900;
-
-/** What was changed on the board. */
-export interface BoardChange {
-  pulls: Pull[];
-  inks: InkChange[];
-  /** Names the drag that it is a part of. */
-  move?: string;
-}
-
-/** What may be done on the board. */
-export interface BoardRights {
-  order: boolean;
-  place: boolean;
-  ink: boolean;
-}
-
-const ALL_RIGHTS: BoardRights = { order: true, place: true, ink: true };
 
 /**
  * One large print, its pulls beside it to be put in another order, and all pictures that they can print.
@@ -58,6 +42,10 @@ export class LessonBoard extends LitElement {
   @property({ attribute: false }) rights: BoardRights = ALL_RIGHTS;
   /** Whether the print and the pictures are hidden until someone asks. */
   @property({ type: Boolean }) covered = false;
+  /** Whether it is read from afar: fewer words, larger. */
+  @property({ type: Boolean }) hall = false;
+  /** Whether the pictures are hidden until someone asks; the print is not. */
+  @property({ type: Boolean }) untold = false;
   /** Whether something was moved or made clearer, so that it can be put back. */
   @property({ type: Boolean }) changed = false;
   /** Whether the keys of the room are the board's. */
@@ -177,14 +165,16 @@ export class LessonBoard extends LitElement {
         }}
         @pull-select=${(event: CustomEvent<string>) => (this.selected = event.detail)}
       ></ps-order-pile>
+      ${this.hall && stand.against !== null ? this.renderCompare() : nothing}
       ${
-        rights.place || rights.ink
+        (rights.place || rights.ink) && !(this.hall && stand.against !== null)
           ? html`<ps-pull-tools
             .pulls=${sheet.pulls}
             .studio=${studio}
             .selected=${this.selected}
             .opacity=${pull === undefined ? 0 : opacityOf(sheet.inks, pull.ink)}
             ?changed=${this.changed}
+            ?short=${this.hall}
             .inks=${rights.ink}
             .places=${rights.place}
             @opacity=${(event: CustomEvent<OpacityPick>) => this.setOpacity(event.detail)}
@@ -208,7 +198,7 @@ export class LessonBoard extends LitElement {
     const { difference } = stand.run;
     const comparing = stand.against !== null;
     const picture = comparing && this.blinked ? (difference?.other ?? stand.run.sheet) : stand.run.sheet;
-    return html`<div class="print ${comparing ? 'comparing' : ''} ${covered && !this.rights.place ? 'blind' : ''}">
+    return html`<div class="print ${comparing && !this.hall ? 'comparing' : ''} ${covered && !this.rights.place ? 'blind' : ''}">
       <ps-lesson-sheet
         .pulls=${sheet.pulls}
         .studio=${studio}
@@ -222,7 +212,7 @@ export class LessonBoard extends LitElement {
         @pull-offset=${(event: CustomEvent<PullOffset>) => this.moveTo(event.detail)}
         @drag-state=${(event: CustomEvent<boolean>) => this.setDragging(event.detail)}
       ></ps-lesson-sheet>
-      ${covered ? html`<slot name="covered"></slot>` : comparing ? this.renderCompare() : this.renderBuild(whole)}
+      ${covered ? html`<slot name="covered"></slot>` : comparing && !this.hall ? this.renderCompare() : this.renderBuild(whole)}
     </div>`;
   }
 
@@ -243,10 +233,10 @@ export class LessonBoard extends LitElement {
   private renderBuild(whole: boolean) {
     const { stand } = this;
     const { answer } = stand;
-    const words =
-      whole && answer !== null && stand.picture >= 0
-        ? pictureWords(answer.result, stand.picture)
-        : builtWords(this.down, stand.built, this.sheet.studio);
+    const known = whole && !this.untold && answer !== null && stand.picture >= 0;
+    const words = known
+      ? pictureWords(answer.result, stand.picture, this.hall)
+      : builtWords(this.down, stand.built, this.sheet.studio, this.hall);
     return html`<div class="build">
       <button aria-label="One pull fewer" title="One pull fewer: Shift and space bar" @click=${() => this.build(-1)}>−</button>
       <p role="status">${words}</p>
@@ -258,7 +248,7 @@ export class LessonBoard extends LitElement {
     const { stand } = this;
     const { answer } = stand;
     const { progress, stopped } = stand.run;
-    if (this.covered) return html`<div class="pictures"><slot name="pictures"></slot></div>`;
+    if (this.covered || this.untold) return html`<div class="pictures"><slot name="pictures"></slot></div>`;
     return html`<div class="pictures">
       <slot name="pictures"></slot>
       ${stopped ? html`<p class="row soft">Stopped before all orders were compared. <button @click=${() => stand.run.again()}>Go on</button></p>` : nothing}
@@ -273,6 +263,7 @@ export class LessonBoard extends LitElement {
           : html`<ps-contact-sheet
             class=${stand.run.outdated && !this.dragging ? 'behind' : ''}
             .answer=${answer}
+            ?bare=${this.hall}
             .shown=${stand.picture}
             .against=${stand.otherPicture}
             @picture-select=${(event: CustomEvent<number>) => {

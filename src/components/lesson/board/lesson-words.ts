@@ -92,17 +92,20 @@ export function placeWords(place: DifferentPlace, pulls: readonly Pull[]): strin
  * What lies on the sheet while a print is built: 'Bare paper', '2 of 4: Rope coil, weed'.
  * @param down the pulls, first down first
  * @param built how many of them lie there
+ * @param short '2: Rope coil'
  */
-export function builtWords(down: readonly Pull[], built: number, studio: Studio): string {
+export function builtWords(down: readonly Pull[], built: number, studio: Studio, short = false): string {
   const last = down[built - 1];
   if (last === undefined) return 'Bare paper';
   const screen = studio.screens.find(({ id }) => id === last.screen)?.name ?? 'a screen that is gone';
+  if (short) return `${built}: ${screen}`;
   const ink = studio.inks.find(({ id }) => id === last.ink)?.name ?? 'an ink that is gone';
   return `${built} of ${down.length}: ${screen}, ${ink}`;
 }
 
-/** 'Picture 3 of 12, printed by 2 orders'. */
-export function pictureWords(result: Pick<LessonResult, 'groups' | 'count'>, picture: number): string {
+/** 'Picture 3 of 12, printed by 2 orders'. @param short whether the orders are left out */
+export function pictureWords(result: Pick<LessonResult, 'groups' | 'count'>, picture: number, short = false): string {
+  if (short) return `Picture ${picture + 1} of ${result.count}`;
   const orders = result.groups[picture]?.length ?? 0;
   return `Picture ${picture + 1} of ${result.count}, printed by ${counted(orders, 'order')}`;
 }

@@ -9,8 +9,8 @@ export const chipStyles = css`
   .chip {
     display: inline-grid;
     place-items: center;
-    width: 26px;
-    height: 26px;
+    width: var(--chip-side, 26px);
+    height: var(--chip-side, 26px);
     border: 1px solid color-mix(in srgb, var(--ink) 45%, transparent);
     font-size: var(--type-fine);
     font-weight: 650;

@@ -58,7 +58,7 @@ export const orderPileStyle = css`
     white-space: nowrap;
   }
   .ink {
-    display: block;
+    display: var(--pile-ink, block);
     color: var(--ink-soft);
     font-size: var(--pile-fine, var(--type-small));
     font-weight: 400;

@@ -71,6 +71,8 @@ export class PullTools extends LitElement {
   @property({ type: Number }) opacity = 0;
   /** Whether something can be put back as it was. */
   @property({ type: Boolean }) changed = false;
+  /** Whether the ink alone is to be set here, as on a projector. */
+  @property({ type: Boolean }) short = false;
   /** What may be changed. */
   @property({ type: Boolean }) inks = true;
   @property({ type: Boolean }) places = true;
@@ -111,6 +113,7 @@ export class PullTools extends LitElement {
     if (at < 0) return nothing;
     const pull = entryAt(this.pulls, at);
     const screen = this.studio.screens.find(({ id }) => id === pull.screen);
+    if (this.short) return this.inks ? this.renderOpacity(pull) : nothing;
     return html`<p class="chosen">${pullChip(pull, at, this.studio)} ${screen?.name}</p>
       ${this.inks ? this.renderOpacity(pull) : nothing} ${this.places ? this.renderPlace(pull) : nothing}
       <div class="row"><button ?disabled=${!this.changed} @click=${() => this.dispatchEvent(new Event('put-back'))}>Put back</button></div>`;

@@ -30,6 +30,10 @@ export class LessonLevels extends LitElement {
         padding: 0;
         list-style: none;
       }
+      /* From afar there is room for the numbers alone; who hears the page still hears the titles. */
+      .title {
+        font-size: var(--level-title, inherit);
+      }
       @media (max-width: 700px) {
         ol {
           flex-wrap: nowrap;
@@ -53,7 +57,7 @@ export class LessonLevels extends LitElement {
         ${GOAL_KINDS.map(
           (kind, at) => html`<li>
             <button aria-pressed=${kind === this.kind} @click=${() => (this.kind = kind)}>
-              ${at + 1} ${levelWords(kind, goalSheet(kind).pulls.length).title} ${this.done.has(kind) ? html`<span role="img" aria-label="done">✓</span>` : ''}
+              ${at + 1} <span class="title">${levelWords(kind, goalSheet(kind).pulls.length).title}</span> ${this.done.has(kind) ? html`<span role="img" aria-label="done">✓</span>` : ''}
             </button>
           </li>`,
         )}
