@@ -22,23 +22,25 @@ function drawnOn(page: { widthMm: number; heightMm: number }, { rings, fillRule 
 
 /**
  * How far outlines are from what the renderer makes of a file: what either of the two covers and the
- * other does not (exclusive or), and what the file covers, as shares of the page.
+ * other does not (exclusive or), what the file covers, and how much more the outlines do, as shares of the page.
  */
 export function differenceByResvg(
   svg: string,
   shape: Outline,
   page: { widthMm: number; heightMm: number },
   widthPx: number,
-): { apart: number; share: number } {
+): { apart: number; share: number; more: number } {
   const wanted = alphaOf(svg, widthPx);
   const found = alphaOf(drawnOn(page, shape), widthPx);
   if (wanted.widthPx !== found.widthPx || wanted.heightPx !== found.heightPx) throw new Error('the two pictures are of different sizes');
   let apart = 0;
   let sum = 0;
+  let more = 0;
   wanted.alpha.forEach((value, i) => {
     apart += Math.abs(value - found.alpha[i]!);
     sum += value;
+    more += found.alpha[i]! - value;
   });
   const whole = 255 * wanted.alpha.length;
-  return { apart: apart / whole, share: sum / whole };
+  return { apart: apart / whole, share: sum / whole, more: more / whole };
 }

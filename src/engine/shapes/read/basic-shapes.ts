@@ -1,6 +1,7 @@
 import { num } from '../../base/at.ts';
 import type { PathSegment } from '../../geometry/flatten.ts';
 import type { FaultList } from './faults.ts';
+import { NEGATIVE } from './left-out.ts';
 import { placeText, quote } from './faults.ts';
 import { diagonalOf, lengthOf, numbersOf } from './lengths.ts';
 import type { Viewport } from './lengths.ts';
@@ -34,28 +35,28 @@ export function shapeSegments(node: SvgNode, viewport: Viewport | null, faults: 
       ];
     case 'circle': {
       const size = viewport === null ? null : diagonalOf(viewport);
-      const r = positive(node, 'r', lengthOf(node, 'r', size, faults), faults);
+      const r = positive(node, lengthOf(node, 'r', size, faults), faults);
       return ellipse(across('cx') ?? 0, down('cy') ?? 0, r ?? 0, r ?? 0);
     }
     case 'ellipse': {
-      const rx = positive(node, 'rx', across('rx'), faults);
-      const ry = positive(node, 'ry', down('ry'), faults);
+      const rx = positive(node, across('rx'), faults);
+      const ry = positive(node, down('ry'), faults);
       return ellipse(across('cx') ?? 0, down('cy') ?? 0, rx ?? ry ?? 0, ry ?? rx ?? 0);
     }
     default: {
-      const width = positive(node, 'width', across('width'), faults) ?? 0;
-      const height = positive(node, 'height', down('height'), faults) ?? 0;
-      const rx = positive(node, 'rx', across('rx'), faults);
-      const ry = positive(node, 'ry', down('ry'), faults);
+      const width = positive(node, across('width'), faults) ?? 0;
+      const height = positive(node, down('height'), faults) ?? 0;
+      const rx = positive(node, across('rx'), faults);
+      const ry = positive(node, down('ry'), faults);
       return rect({ x: across('x') ?? 0, y: down('y') ?? 0, width, height }, rx ?? ry ?? 0, ry ?? rx ?? 0);
     }
   }
 }
 
 /** A negative size is an error in SVG; the shape draws nothing, and the user is told. */
-function positive(node: SvgNode, name: string, value: number | null, faults: FaultList): number | null {
+function positive(node: SvgNode, value: number | null, faults: FaultList): number | null {
   if (value === null || value >= 0) return value;
-  faults.leftOut('shape.negative', node.name, node, `has a negative ${name}, which is taken as none; give it a positive one.`);
+  faults.leftOut(NEGATIVE, node.name, node);
   return null;
 }
 

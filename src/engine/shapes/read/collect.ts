@@ -5,13 +5,14 @@ import { SHAPE_ELEMENTS, shapeSegments } from './basic-shapes.ts';
 import type { Specified } from './css.ts';
 import { boxClip, type Clip, type Drawn } from './drawn.ts';
 import type { FaultList } from './faults.ts';
-import { placeText, quote } from './faults.ts';
+import { placeText, quote, type Reason } from './faults.ts';
 import * as why from './left-out.ts';
 import { lengthOf, numbersOf, viewBoxAffine, viewBoxOf } from './lengths.ts';
 import type { Viewport } from './lengths.ts';
 import { MAX_DEPTH, MAX_DRAWN, MAX_SEGMENTS } from './limits.ts';
-import { hasMarkers, hasStroke, inheritLook, isSet, isVisible, isZero, paintOf, ruleOf } from './look.ts';
-import type { Look, Paint } from './look.ts';
+import { hasMarkers, inheritLook, isSet, isVisible, isZero, paintOf, ruleOf } from './look.ts';
+import type { Look } from './look.ts';
+import { paintsOf } from './painted.ts';
 import { transformOf } from './transform.ts';
 import type { SvgNode } from './xml-tree.ts';
 
@@ -26,6 +27,8 @@ export interface Context {
   trail: readonly SvgNode[];
   /** Inside a clipping path: outlines count whatever their paint. */
   clipping: boolean;
+  /** Which of the drawing's groups this is in. */
+  layer?: number;
 }
 
 /** What the walk needs of the file. */
@@ -33,6 +36,10 @@ export interface Source {
   specified: (node: SvgNode) => Specified;
   byId: ReadonlyMap<string, SvgNode>;
   faults: FaultList;
+  /** The groups that lie side by side in the drawing, numbered. */
+  groups: ReadonlyMap<SvgNode, number>;
+  /** Whether fades and patterns fill their outlines; else they are left out. */
+  fades: boolean;
 }
 
 /** Walks a file and gathers its filled outlines. */
@@ -66,7 +73,8 @@ export class Collector {
       if (isVisible(look)) this.report(node, notPrintable);
       return;
     }
-    const context = this.enter(node, own, { ...parent, look });
+    const layer = parent.layer ?? this.source.groups.get(node);
+    const context = this.enter(node, own, { ...parent, look, ...(layer === undefined ? {} : { layer }) });
     if (context === null) return;
     if (SHAPE_ELEMENTS.has(node.name)) this.drawShape(node, context, out);
     else if (node.name === 'use') this.drawUse(node, context, out);
@@ -81,12 +89,12 @@ export class Collector {
   }
 
   /** Leaves a sentence, once an element and reason. */
-  private report(node: SvgNode, reason: why.Reason): void {
+  private report(node: SvgNode, reason: Reason): void {
     let codes = this.reported.get(node);
     if (codes === undefined) this.reported.set(node, (codes = new Set()));
     if (codes.has(reason.code)) return;
     codes.add(reason.code);
-    this.source.faults.leftOut(reason.code, node.name, node, reason.rest);
+    this.source.faults.leftOut(reason, node.name, node);
   }
 
   /** Transform, clipping path, mask and filter; null when the element is left out. */
@@ -172,31 +180,18 @@ export class Collector {
       out.push({ segments, to, clips, fillRule: ruleOf(look['clip-rule']) });
       return;
     }
-    const filled = node.name !== 'line' && !isZero(look['fill-opacity']);
-    if (filled) {
-      const fill = this.fillOf(node, look);
-      if (fill === 'left-out') return;
-      if (fill !== 'none') out.push({ segments, to, clips, fillRule: ruleOf(look['fill-rule']), white: fill === 'white' });
-    }
-    if (hasStroke(look)) this.report(node, why.STROKE);
+    const { specified, fades } = this.source;
+    const painted = paintsOf(node, context, {
+      still: specified(node).get('vector-effect')?.includes('non-scaling-stroke') === true,
+      fades,
+      find: (href) => this.find(node, href),
+      report: (reason) => this.report(node, reason),
+    });
+    const layer = context.layer === undefined ? {} : { layer: context.layer };
+    for (const one of painted) out.push({ segments, to, clips, fillRule: one.pen === undefined ? ruleOf(look['fill-rule']) : 'nonzero', ...one, ...layer });
     if (node.name !== 'rect' && node.name !== 'circle' && node.name !== 'ellipse' && hasMarkers(look)) {
       this.report(node, why.MARKER);
     }
-  }
-
-  /** A flat fill is 'ink' or 'white'; 'left-out' after a sentence. */
-  private fillOf(node: SvgNode, look: Look): 'ink' | 'white' | 'none' | 'left-out' {
-    const paint = paintOf(look.fill, look.color);
-    if (paint.kind !== 'server') return flat(paint);
-    const server = this.find(node, paint.href);
-    if (server === null) return 'left-out';
-    if (server === undefined && paint.fallback !== '') {
-      return flat(paintOf(paint.fallback, look.color));
-    }
-    const gradient = server !== undefined && /gradient$/iu.test(server.name);
-    if (gradient) this.report(node, why.GRADIENT);
-    else this.report(node, server?.name === 'pattern' ? why.PATTERN : why.PAINT);
-    return 'left-out';
   }
 
   private drawUse(node: SvgNode, context: Context, out: Drawn[]): void {
@@ -264,11 +259,6 @@ export class Collector {
     });
     if (first !== undefined) this.draw(first, context, out);
   }
-}
-
-function flat(paint: Paint): 'ink' | 'white' | 'none' {
-  if (paint.kind === 'none') return 'none';
-  return paint.kind === 'solid' && paint.white ? 'white' : 'ink';
 }
 
 function isInside(node: SvgNode, ancestor: SvgNode): boolean {

@@ -2,12 +2,14 @@ import { compile } from 'css-select';
 import { generate, lexer, parse, walk } from 'css-tree';
 import type { CssNode, Rule } from 'css-tree';
 import type { FaultList } from './faults.ts';
+import { EXTERNAL } from './left-out.ts';
 import { MAX_RULE_MATCHES, MAX_STYLE_TEXT } from './limits.ts';
 import type { SvgNode } from './xml-tree.ts';
 
 /** The properties that decide what is filled. */
 const PROPERTIES: ReadonlySet<string> = new Set([
-  'fill', 'fill-rule', 'fill-opacity', 'stroke', 'stroke-width', 'stroke-opacity', 'color', 'opacity',
+  'fill', 'fill-rule', 'fill-opacity', 'stroke', 'stroke-width', 'stroke-opacity', 'stroke-linecap', 'stroke-linejoin',
+  'stroke-miterlimit', 'stroke-dasharray', 'stroke-dashoffset', 'paint-order', 'vector-effect', 'color', 'opacity',
   'display', 'visibility', 'clip-path', 'clip-rule', 'mask', 'filter', 'overflow',
   'transform', 'transform-origin', 'transform-box', 'marker-start', 'marker-mid', 'marker-end',
 ]);
@@ -156,7 +158,7 @@ function addList(list: Iterable<CssNode>, style: SvgNode, out: Sheet): void {
     if (node.type === 'Rule') addRule(node, out);
     if (node.type !== 'Atrule') continue;
     if (node.name === 'import') {
-      out.faults.leftOut('shape.external', 'style', style, 'imports another file, which is not fetched; put the styles into this one.');
+      out.faults.leftOut(EXTERNAL, 'style', style);
     }
     if (node.name === 'media' && node.block !== null && isForAll(node.prelude === null ? '' : generate(node.prelude))) {
       addList(node.block.children as Iterable<CssNode>, style, out);

@@ -1,8 +1,9 @@
 import type { PathSegment } from '../../geometry/flatten.ts';
 import type { Affine } from '../../geometry/rings.ts';
 import type { FillRule } from '../../geometry/types.ts';
+import type { Pen } from './pen.ts';
 
-/** One filled outline, not yet flattened. */
+/** One filled or drawn outline, not yet flattened. */
 export interface Drawn {
   segments: readonly PathSegment[];
   /** From the element's coordinates to mm on the page. */
@@ -11,6 +12,12 @@ export interface Drawn {
   clips: readonly Clip[];
   /** Painted white or nearly so: paper rather than ink. */
   white?: boolean;
+  /** Goes along the outline instead of filling it. */
+  pen?: Pen;
+  /** What it is painted in, one text a colour; absent in a clipping path. */
+  colour?: string;
+  /** Which of the drawing's groups it lies in, by place; absent outside them. */
+  layer?: number;
 }
 
 /** An area that cuts off what lies outside it. */

@@ -1,5 +1,5 @@
+import { defined } from '../../base/at.ts';
 import type { Problem } from '../../base/error.ts';
-import { MAX_PROBLEMS } from './limits.ts';
 
 /** A place in a file, counted from 1. */
 export interface Place {
@@ -20,6 +20,13 @@ export class FileFault extends Error {
   }
 }
 
+/** Why things of one kind are left out or taken otherwise. */
+export interface Reason {
+  code: string;
+  /** The sentence after the file's name, of so many of them. */
+  said: (count: number) => string;
+}
+
 /** 'line 3, column 7'. */
 export function placeText(place: Place): string {
   return `line ${place.line}, column ${place.column}`;
@@ -31,31 +38,35 @@ export function quote(text: string, length = 40): string {
   return plain.length > length || text.length > length * 2 ? `${plain.slice(0, length)}…` : plain;
 }
 
-/** Gathers the sentences about one file. */
+/** Gathers the sentences about one file, one a kind. */
 export class FaultList {
   readonly fileName: string;
   private readonly list: Problem[] = [];
-  private more = 0;
+  private readonly kinds = new Map<string, { count: number; at: number }>();
 
   constructor(fileName: string) {
     this.fileName = fileName;
   }
 
   /**
-   * Something was left out.
+   * Something was left out; the sentence counts all of its kind, and its place is that of the first.
    * @param element its name without brackets
-   * @param rest the sentence after `file: <element> at line n`
    */
-  leftOut(code: string, element: string, place: Place, rest: string): void {
-    const name = quote(element);
-    const message = `${this.fileName}: <${name}> at line ${place.line} ${rest}`;
-    if (this.list.length >= MAX_PROBLEMS) this.more++;
-    else this.list.push({ code, message, where: `<${name}> at ${placeText(place)}` });
+  leftOut({ code, said }: Reason, element: string, place: Place): void {
+    let kind = this.kinds.get(code);
+    if (kind === undefined) {
+      kind = { count: 0, at: this.list.length };
+      this.kinds.set(code, kind);
+      this.list.push({ code, message: '', where: `<${quote(element)}> at ${placeText(place)}` });
+    }
+    kind.count++;
+    defined(this.list[kind.at]).message = `${this.fileName}: ${said(kind.count)}`;
   }
 
-  /** Something was taken in one of several ways: said of the file as a whole. */
+  /** Something was taken in one of several ways: said of the file as a whole, once. */
   say(code: string, rest: string): void {
-    this.list.push({ code, message: `${this.fileName}: ${rest}`, where: 'file' });
+    const message = `${this.fileName}: ${rest}`;
+    if (!this.list.some((one) => one.message === message)) this.list.push({ code, message, where: 'file' });
   }
 
   /** The file cannot be used. */
@@ -68,8 +79,6 @@ export class FaultList {
   }
 
   all(): Problem[] {
-    if (this.more === 0) return [...this.list];
-    const message = `${this.fileName}: ${this.more} more elements were left out for reasons like those above.`;
-    return [...this.list, { code: 'shape.more', message, where: 'file' }];
+    return [...this.list];
   }
 }

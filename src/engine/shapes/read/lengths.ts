@@ -61,6 +61,19 @@ export function lengthOf(
   return value * px;
 }
 
+/**
+ * A length of a style in user units.
+ * @param percentOf what 100 % is; null when the file gives no such box
+ * @returns null for what is no length, and for units that only a font or a window could settle
+ */
+export function pxOf(text: string, percentOf: number | null): number | null {
+  const scanner = new Scanner(text.trim());
+  const value = scanner.number();
+  const unit = scanner.text.slice(scanner.at).toLowerCase();
+  const one = unit === '%' ? (percentOf ?? Number.NaN) / 100 : PX[unit];
+  return value === null || one === undefined || !Number.isFinite(value * one) ? null : value * one;
+}
+
 /** What 100 % of a length that is neither across nor down is: SVG 1.1 §7.10. */
 export function diagonalOf(viewport: Viewport): number {
   return Math.sqrt((viewport.width ** 2 + viewport.height ** 2) / 2);

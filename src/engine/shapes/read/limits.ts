@@ -39,6 +39,3 @@ export const MAX_REACH_MM = 4_000;
 
 /** Smallest longer side of a shape, mm; nothing smaller can be held by a mesh. */
 export const MIN_SIDE_MM = 0.05;
-
-/** Sentences about one file; the rest are counted. */
-export const MAX_PROBLEMS = 100;

@@ -1,6 +1,7 @@
 import { defined } from '../../base/at.ts';
 import type { FillRule } from '../../geometry/types.ts';
 import type { Specified } from './css.ts';
+import { colourKey } from './parts.ts';
 import { isWhite } from './white.ts';
 import { Scanner } from './scanner.ts';
 
@@ -11,6 +12,12 @@ const INHERITED = {
   stroke: 'none',
   'stroke-width': '1',
   'stroke-opacity': '1',
+  'stroke-linecap': 'butt',
+  'stroke-linejoin': 'miter',
+  'stroke-miterlimit': '4',
+  'stroke-dasharray': 'none',
+  'stroke-dashoffset': '0',
+  'paint-order': 'normal',
   color: 'black',
   visibility: 'visible',
   'clip-rule': 'nonzero',
@@ -44,7 +51,7 @@ export function inheritLook(parent: Look, own: Specified): Look {
 }
 
 /** What a paint comes to for a stencil: anything that would be seen is filled; white may be paper. */
-export type Paint = { kind: 'none' } | { kind: 'solid'; white: boolean } | { kind: 'server'; href: string; fallback: string };
+export type Paint = { kind: 'none' } | { kind: 'solid'; white: boolean; colour: string } | { kind: 'server'; href: string; fallback: string };
 
 /**
  * @param paint a value of fill or stroke
@@ -56,7 +63,7 @@ export function paintOf(paint: string, color: string): Paint {
   const keyword = paint.trim().toLowerCase();
   if (keyword === 'none') return { kind: 'none' };
   const seen = keyword === 'currentcolor' ? color.trim().toLowerCase() : keyword;
-  return isClear(seen) ? { kind: 'none' } : { kind: 'solid', white: isWhite(seen) };
+  return isClear(seen) ? { kind: 'none' } : { kind: 'solid', white: isWhite(seen), colour: colourKey(seen) };
 }
 
 /** 'url(…) fallback', with quotes or without; null when it is no whole one. */

@@ -1,18 +1,18 @@
 import { defined } from '../../base/at.ts';
 import { EngineError, type Problem } from '../../base/error.ts';
-import { compose, ringArea, shapeBounds } from '../../geometry/rings.ts';
-import type { Affine } from '../../geometry/rings.ts';
+import { ringArea, shapeBounds } from '../../geometry/rings.ts';
 import type { FillRule } from '../../geometry/types.ts';
-import { Collector, type Context } from './collect.ts';
-import { boxClip } from './drawn.ts';
-import { forEachNode, readStyles } from './css.ts';
-import { FaultList, FileFault, quote } from './faults.ts';
 import type { PageSize } from '../place/lay-out.ts';
+import { Collector, type Context } from './collect.ts';
+import { forEachNode, readStyles } from './css.ts';
+import { boxClip, type Drawn } from './drawn.ts';
+import { FaultList, FileFault, quote } from './faults.ts';
 import { EVERYWHERE } from './left-out.ts';
-import { isOnPaper, lengthOf, MM_PER_PX, viewBoxAffine, viewBoxOf } from './lengths.ts';
-import type { Viewport } from './lengths.ts';
+import { isOnPaper, MM_PER_PX } from './lengths.ts';
 import { MAX_POINTS, MAX_REACH_MM, MAX_TEXT, MIN_SIDE_MM } from './limits.ts';
 import { inheritLook, isZero, PLAIN_LOOK } from './look.ts';
+import { type Page, pageOf } from './page.ts';
+import { groupsOf, type Part, type Parts, partsOf, type ShapeOf } from './parts.ts';
 import { Regions, toleranceFor } from './regions.ts';
 import { inkOf, type WhiteAs } from './white.ts';
 import { parseTree } from './xml-tree.ts';
@@ -35,8 +35,10 @@ export interface ReadShape {
 }
 
 export interface ReadResult {
-  /** One shape, or none when the file cannot be used. */
+  /** One shape, or one a part where that was asked; none when the file cannot be used. */
   shapes: ReadShape[];
+  /** What the drawing could become apart. */
+  parts: Parts;
   /** What was left out and why, a sentence each; one when the file cannot be used. */
   problems: Problem[];
 }
@@ -44,35 +46,42 @@ export interface ReadResult {
 /** Cut off at the edge of the page without a word, share of the area. */
 const UNSAID_CUT = 0.001;
 
+/** How what can be taken in several ways is taken. */
+export interface Reading {
+  /** White areas beside others; paper when left out. */
+  white?: WhiteAs;
+  /** What becomes a shape; the whole drawing when left out. */
+  each?: ShapeOf;
+  /** Whether fades and patterns fill their outlines, as they do when this is left out. */
+  fades?: boolean;
+}
+
 /**
- * Reads an SVG file as one shape: all that is filled on its page, joined. Any paint that would be
- * seen fills alike, half-transparent ones too, since a stencil only knows open and shut; white is
- * paper (`inkOf`).
+ * Reads an SVG file: all that is painted on its page, strokes by what their pen covers. Any paint that
+ * would be seen fills alike, half-transparent ones too, since a stencil only knows open and shut; white
+ * is paper (`inkOf`).
  * Curves flatten to `FLATTEN_TOLERANCE_MM`, small drawings finer. Nothing outside the text is fetched.
  * @param text the whole file
- * @param fileName for the name of the shape and the sentences
- * @param options what white is to be taken for; absent = paper
+ * @param fileName for the names of the shapes and the sentences
  * @returns never throws; faults come back as sentences
- * Source: SVG 1.1 (second edition), with `auto` radii, plain href and CSS transforms of SVG 2.
+ * Source: SVG 1.1 (second edition), with `auto` radii, plain href, paint order and CSS transforms of SVG 2.
  */
-export function readShapes(text: string, fileName: string, { white = 'paper' }: { white?: WhiteAs } = {}): ReadResult {
+export function readShapes(text: string, fileName: string, reading: Reading = {}): ReadResult {
   const file = quote(String(fileName ?? 'file'), 80) || 'file';
   const faults = new FaultList(file);
   try {
     checkText(text, faults);
-    const shape = readOne(text, { name: nameOf(file), white }, faults);
-    return { shapes: shape === null ? [] : [shape], problems: faults.all() };
+    return { ...readDrawing(text, { name: nameOf(file), ...reading }, faults), problems: faults.all() };
   } catch (error) {
     const fault = faultOf(error, faults);
-    return { shapes: [], problems: [{ code: fault.code, message: fault.message, where: fault.where }] };
+    return { shapes: [], parts: NO_PARTS, problems: [{ code: fault.code, message: fault.message, where: fault.where }] };
   }
 }
 
-/** What a shape is called, and what white in it is taken for. */
-interface Wanted {
-  name: string;
-  white: WhiteAs;
-}
+/** A reading, and what its shapes are called. */
+type Wanted = Reading & { name: string };
+
+const NO_PARTS: Parts = { groups: [], colours: [] };
 
 /** What the geometry refuses, as it concerns a file. */
 const REFUSED: Readonly<Record<string, readonly [code: string, rest: string]>> = {
@@ -108,7 +117,7 @@ function checkText(text: string, faults: FaultList): void {
   }
 }
 
-function readOne(text: string, file: Wanted, faults: FaultList): ReadShape | null {
+function readDrawing(text: string, file: Wanted, faults: FaultList): Omit<ReadResult, 'problems'> {
   const root = parseTree(text, faults);
   const byId = new Map<string, SvgNode>();
   let elements = 0;
@@ -117,12 +126,13 @@ function readOne(text: string, file: Wanted, faults: FaultList): ReadShape | nul
     const id = node.attributes.get('id');
     if (id !== undefined && !byId.has(id)) byId.set(id, node);
     const reason = EVERYWHERE.get(node.name);
-    if (reason !== undefined) faults.leftOut(reason.code, node.name, node, reason.rest);
+    if (reason !== undefined) faults.leftOut(reason, node.name, node);
   });
   const specified = readStyles(root, elements, faults);
   const own = specified(root);
+  const groups = groupsOf(root);
   const page = pageOf(root, faults);
-  const collector = new Collector({ specified, byId, faults });
+  const collector = new Collector({ specified, byId, faults, groups, fades: file.fades ?? true });
   const context: Context = {
     look: inheritLook(PLAIN_LOOK, own),
     to: page.to,
@@ -133,52 +143,22 @@ function readOne(text: string, file: Wanted, faults: FaultList): ReadShape | nul
   };
   const hidden = own.get('display')?.toLowerCase() === 'none' || isZero(own.get('opacity') ?? '1');
   if (!hidden) collector.drawChildren(root, context);
-  return toShape(collector, page, file, faults);
-}
-
-/** Sizes that only the page around a drawing could settle. */
-const RELATIVE = /(?:%|em|ex|ch|ic|lh|v[whib]|vmin|vmax)\s*$/iu;
-
-function absurd(side: number | null | undefined): boolean {
-  return side !== null && side !== undefined && !(side > 0);
-}
-
-interface Page {
-  root: SvgNode;
-  to: Affine;
-  /** What percentages refer to, user units; null when the file gives no size. */
-  viewport: Viewport | null;
-  /** Size on paper, mm; null when the file gives none. */
-  size: Viewport | null;
-}
-
-/**
- * The page: width and height where given, else the viewBox at 96 units to the inch, and a single
- * side from the viewBox's proportions, as CSS does for replaced elements.
- */
-function pageOf(root: SvgNode, faults: FaultList): Page {
-  const viewBox = viewBoxOf(root, faults);
-  const side = (name: string): number | null =>
-    RELATIVE.test(root.attributes.get(name) ?? '') ? null : lengthOf(root, name, null, faults);
-  let [width, height] = [side('width'), side('height')];
-  if (absurd(width) || absurd(height) || absurd(viewBox?.width) || absurd(viewBox?.height)) {
-    throw faults.refuse('shape.size', 'its page has no size; give <svg> a width, a height and a viewBox above zero.', `<svg> at line ${root.line}`);
-  }
-  const mm: Affine = [MM_PER_PX, 0, 0, MM_PER_PX, 0, 0];
-  if (viewBox === null) {
-    const viewport = width === null || height === null ? null : { width, height };
-    return { root, to: mm, viewport, size: viewport };
-  }
-  if (width === null && height === null) [width, height] = [viewBox.width, viewBox.height];
-  width ??= (defined(height) * viewBox.width) / viewBox.height;
-  height ??= (width * viewBox.height) / viewBox.width;
-  const size = { width, height };
-  const to = compose(mm, viewBoxAffine(viewBox, size, root.attributes.get('preserveAspectRatio')));
-  return { root, to, viewport: viewBox, size };
-}
-
-function toShape(collector: Collector, page: Page, { name, white }: Wanted, faults: FaultList): ReadShape | null {
   const { drawn } = collector;
+  const { white = 'paper', each = 'drawing' } = file;
+  const { group, colour } = partsOf(drawn, groups, white !== 'ink' && !drawn.every((one) => one.white === true));
+  const chosen: Part[] = each === 'group' ? group : each === 'colour' ? colour : [];
+  const shapes = (chosen.length === 0 ? [null] : chosen).flatMap((part) => {
+    const inside = part === null ? drawn : drawn.filter(part.holds);
+    const name = part === null ? file.name : `${file.name}, ${part.name}`;
+    const shape = toShape(inside, page, { name, white }, faults);
+    return shape === null ? [] : [shape];
+  });
+  // What was left out already says why there is nothing.
+  if (shapes.length === 0 && faults.empty) throw faults.refuse('shape.no-area', 'nothing in it is filled or drawn; give at least one shape a fill or a line.');
+  return { shapes, parts: { groups: group.map(({ name }) => name), colours: colour.map(({ name }) => name) } };
+}
+
+function toShape(drawn: readonly Drawn[], page: Page, { name, white }: { name: string; white: WhiteAs }, faults: FaultList): ReadShape | null {
   const paper = page.size === null ? null : { widthMm: page.size.width * MM_PER_PX, heightMm: page.size.height * MM_PER_PX };
   let rings: Float64Array[] = [];
   if (drawn.length > 0) {
@@ -197,11 +177,7 @@ function toShape(collector: Collector, page: Page, { name, white }: Wanted, faul
   if (rings.length > 0 && Math.max(widthMm, heightMm) < MIN_SIDE_MM) {
     throw faults.refuse('shape.size', `its filled area is smaller than ${MIN_SIDE_MM} mm; check its units and its viewBox.`);
   }
-  if (rings.length === 0) {
-    // What was left out already says why there is nothing.
-    if (faults.empty) throw faults.refuse('shape.no-area', 'nothing in it is filled; give at least one shape a fill.');
-    return null;
-  }
+  if (rings.length === 0) return null;
   const sized = ['width', 'height'].some((side) => isOnPaper(page.root.attributes.get(side)));
   return { name, rings, fillRule: 'nonzero', widthMm, heightMm, page: paper, sized };
 }
@@ -211,7 +187,7 @@ function sayCut(all: Float64Array[], inside: Float64Array[], root: SvgNode, faul
   const after = areaOf(inside);
   if (before - after <= UNSAID_CUT * before) return;
   const share = Math.max(1, Math.round((1 - after / before) * 100));
-  faults.leftOut('shape.outside', 'svg', root, `has a page that cuts off ${share} % of the filled area; make the page larger to keep it.`);
+  faults.leftOut({ code: 'shape.outside', said: () => `the edge of its page cuts off ${share} % of what is drawn; make the page larger to keep it.` }, 'svg', root);
 }
 
 /** Area of rings that never overlap, mm². */

@@ -7,6 +7,7 @@ import { WorkBudget } from '../../geometry/work.ts';
 import type { PageSize } from '../place/lay-out.ts';
 import type { Clip, Drawn } from './drawn.ts';
 import type { FaultList } from './faults.ts';
+import { reachOf, strokeArea } from './pen.ts';
 import { FLATTEN_SHARE, FLATTEN_TOLERANCE_MM, MAX_POINTS, MAX_REACH_MM, MAX_WORK } from './limits.ts';
 
 /**
@@ -18,7 +19,8 @@ export function toleranceFor(drawn: readonly Drawn[], faults: FaultList): number
   for (const one of drawn) {
     const rings = flattenPath(one.segments, one.to, { tolerance: Infinity, leastSteps: 4 });
     const box = shapeBounds(rings);
-    const reach = [box.xMm, box.yMm, box.xMm + box.widthMm, box.yMm + box.heightMm];
+    const over = one.pen === undefined ? 0 : reachOf(one.pen);
+    const reach = [box.xMm - over, box.yMm - over, box.xMm + box.widthMm + over, box.yMm + box.heightMm + over];
     if (!reach.every((v) => Math.abs(v) <= MAX_REACH_MM)) {
       throw faults.refuse(
         'shape.size',
@@ -80,6 +82,7 @@ export class Regions {
 
   /** Whether an outline fills a share of a box that starts at 0, 0. */
   covers(one: Drawn, page: PageSize, share: number): boolean {
+    if (one.pen !== undefined) return false;
     const { xMm, yMm, widthMm, heightMm } = shapeBounds(flattenPath(one.segments, one.to, { tolerance: Infinity, leastSteps: 4 }));
     const [right, bottom] = [Math.min(page.widthMm, xMm + widthMm), Math.min(page.heightMm, yMm + heightMm)];
     const least = page.widthMm * page.heightMm * share;
@@ -103,7 +106,12 @@ export class Regions {
   }
 
   private flatten(one: Drawn): Outline {
-    const rings = flattenPath(one.segments, one.to, { tolerance: this.tolerance, leastSteps: 1, mostPoints: MAX_POINTS - this.points });
+    const { tolerance } = this;
+    const mostPoints = MAX_POINTS - this.points;
+    const rings =
+      one.pen === undefined
+        ? flattenPath(one.segments, one.to, { tolerance, leastSteps: 1, mostPoints })
+        : strokeArea(one.segments, { to: one.to, pen: one.pen, tolerance, mostPoints });
     for (const ring of rings) this.points += ring.length / 2;
     return { rings, fillRule: one.fillRule };
   }

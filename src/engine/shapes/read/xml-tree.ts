@@ -1,6 +1,7 @@
 import { SaxesParser, type SaxesTagNS } from 'saxes';
 import type { FaultList, Place } from './faults.ts';
 import { quote } from './faults.ts';
+import { EXTERNAL } from './left-out.ts';
 import { MAX_DEPTH, MAX_ELEMENTS } from './limits.ts';
 
 const SVG = 'http://www.w3.org/2000/svg';
@@ -13,7 +14,7 @@ export interface SvgNode extends Place {
   attributes: ReadonlyMap<string, string>;
   parent: SvgNode | null;
   children: SvgNode[];
-  /** Only text straight inside. */
+  /** Only text straight inside a style or a title. */
   text: string;
 }
 
@@ -83,12 +84,7 @@ class TreeBuilder {
 
   instruction(target: string, place: Place): void {
     if (target !== 'xml-stylesheet') return;
-    this.faults.leftOut(
-      'shape.external',
-      '?xml-stylesheet',
-      place,
-      'names another file, which is not fetched; put the styles into this one.',
-    );
+    this.faults.leftOut(EXTERNAL, '?xml-stylesheet', place);
   }
 
   /** The next element begins here. */
@@ -117,7 +113,8 @@ class TreeBuilder {
   }
 
   addText(chunk: string): void {
-    if (this.foreign === 0 && this.at?.name === 'style') this.at.text += chunk;
+    const { at } = this;
+    if (this.foreign === 0 && (at?.name === 'style' || at?.name === 'title')) at.text += chunk;
   }
 
   done(): SvgNode {
