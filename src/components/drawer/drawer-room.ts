@@ -196,7 +196,7 @@ export class DrawerRoom extends RoomElement {
         studio.shapes.length === 0
           ? html`<div class="empty">
             <p>The drawer is empty.</p>
-            <p class="soft">Drop SVG files or a folder of them anywhere here, or choose them. Filled outlines become shapes at the size they have in the file; each gets a screen of its own. Files drawn on one page size stay in register.</p>
+            <p class="soft">Drop SVG files or a folder of them anywhere here, or choose them. What is filled or drawn in lines becomes a shape at the size it has in the file, on a screen of its own. Files drawn on one page size stay in register.</p>
           </div>`
           : html`<div class="tray">
             <shape-tray .shapes=${studio.shapes} .chosen=${this.shape} .trueSize=${this.trueSize} @choose=${(event: CustomEvent<string>) => (this.shape = event.detail)}></shape-tray>

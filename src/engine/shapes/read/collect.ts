@@ -12,7 +12,7 @@ import type { Viewport } from './lengths.ts';
 import { MAX_DEPTH, MAX_DRAWN, MAX_SEGMENTS } from './limits.ts';
 import { hasMarkers, inheritLook, isSet, isVisible, isZero, paintOf, ruleOf } from './look.ts';
 import type { Look } from './look.ts';
-import { paintsOf } from './painted.ts';
+import { paintsOf } from './paint/painted.ts';
 import { transformOf } from './transform.ts';
 import type { SvgNode } from './xml-tree.ts';
 

@@ -1,7 +1,7 @@
 import type { PathSegment } from '../../geometry/flatten.ts';
 import type { Affine } from '../../geometry/rings.ts';
 import type { FillRule } from '../../geometry/types.ts';
-import type { Pen } from './pen.ts';
+import type { Nib } from '../../geometry/stroke/stroke-outline.ts';
 
 /** One filled or drawn outline, not yet flattened. */
 export interface Drawn {
@@ -18,6 +18,17 @@ export interface Drawn {
   colour?: string;
   /** Which of the drawing's groups it lies in, by place; absent outside them. */
   layer?: number;
+}
+
+/** A stroke as a file gives it. */
+export interface Pen extends Nib {
+  dashes: readonly number[];
+  /** Where in the dashes the line begins. */
+  dashFrom: number;
+  /** What the file calls the length of the whole path; null where it says nothing. */
+  pathLength: number | null;
+  /** From the pen's coordinates to mm: a stretched pen is as wide as it is stretched. */
+  frame: Affine;
 }
 
 /** An area that cuts off what lies outside it. */

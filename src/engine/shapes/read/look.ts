@@ -1,8 +1,7 @@
 import { defined } from '../../base/at.ts';
 import type { FillRule } from '../../geometry/types.ts';
 import type { Specified } from './css.ts';
-import { colourKey } from './parts.ts';
-import { isWhite } from './white.ts';
+import { colourKey, isWhite } from './paint/colours.ts';
 import { Scanner } from './scanner.ts';
 
 const INHERITED = {

@@ -19,26 +19,6 @@ const MOST_PARTS = 40;
 /** Groups within each other that hold but one are looked into so deep. */
 const DEEPEST = 10;
 
-/** The named colours of CSS 2.1 §4.3.6, as drawings write them; others keep their names. */
-const NAMED: Readonly<Record<string, string>> = {
-  black: '#000000', silver: '#c0c0c0', gray: '#808080', grey: '#808080', white: '#ffffff', maroon: '#800000', red: '#ff0000',
-  purple: '#800080', fuchsia: '#ff00ff', green: '#008000', lime: '#00ff00', olive: '#808000', yellow: '#ffff00', navy: '#000080',
-  blue: '#0000ff', teal: '#008080', aqua: '#00ffff', orange: '#ffa500',
-};
-
-/** One text for a colour however it is written, opacity left out; lower case. */
-export function colourKey(text: string): string {
-  const named = NAMED[text];
-  if (named !== undefined) return named;
-  const short = /^#([\da-f])([\da-f])([\da-f])[\da-f]?$/u.exec(text);
-  if (short !== null) return `#${short.slice(1).map((sign) => sign + sign).join('')}`;
-  const long = /^#([\da-f]{6})(?:[\da-f]{2})?$/u.exec(text);
-  if (long !== null) return `#${long[1]}`;
-  const call = /^rgba?\(\s*(\d+)[\s,]+(\d+)[\s,]+(\d+)\s*(?:[,/].*)?\)$/u.exec(text);
-  if (call === null) return text;
-  return `#${call.slice(1, 4).map((part) => Math.min(255, Number(part)).toString(16).padStart(2, '0')).join('')}`;
-}
-
 /** The groups side by side that a drawing is made of, outermost first; what lies beside them counts as one more. */
 export function groupsOf(root: SvgNode): ReadonlyMap<SvgNode, number> {
   let holder = root;

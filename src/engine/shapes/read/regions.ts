@@ -7,7 +7,7 @@ import { WorkBudget } from '../../geometry/work.ts';
 import type { PageSize } from '../place/lay-out.ts';
 import type { Clip, Drawn } from './drawn.ts';
 import type { FaultList } from './faults.ts';
-import { reachOf, strokeArea } from './pen.ts';
+import { reachOf, strokeArea } from './paint/pen.ts';
 import { FLATTEN_SHARE, FLATTEN_TOLERANCE_MM, MAX_POINTS, MAX_REACH_MM, MAX_WORK } from './limits.ts';
 
 /**

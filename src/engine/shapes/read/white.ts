@@ -4,14 +4,8 @@ import type { Drawn } from './drawn.ts';
 import type { FaultList } from './faults.ts';
 import type { Regions } from './regions.ts';
 
-/** Each of red, green and blue at least this of 255 is taken as white; no source, as light as papers are. */
-const WHITE_FROM = 245;
-
 /** A fill that covers this share of the page is the page; no source, lets the hair of a rounded size go. */
 const PAGE_SHARE = 0.995;
-
-/** The named colours whose parts are all at least `WHITE_FROM`. Source: CSS Color 4, named colours. */
-const WHITE_NAMES: ReadonlySet<string> = new Set(['white', 'snow', 'ghostwhite', 'whitesmoke', 'mintcream']);
 
 /** What white areas over or beside others are taken for: holes in them, ink like any other colour, or not there at all. */
 export type WhiteAs = 'paper' | 'ink' | 'nothing';
@@ -21,22 +15,6 @@ const SAID: Readonly<Record<WhiteAs, string>> = {
   ink: 'its white areas are taken as ink, like any other colour.',
   nothing: 'its white areas are left out, as if they were not there.',
 };
-
-/** Whether a solid colour is white or nearly so; a colour written in another way than as sRGB is not. */
-export function isWhite(color: string): boolean {
-  const text = color.trim().toLowerCase();
-  if (WHITE_NAMES.has(text)) return true;
-  const short = /^#([\da-f])([\da-f])([\da-f])[\da-f]?$/u.exec(text);
-  if (short !== null) return short.slice(1).every((digit) => Number.parseInt(digit, 16) * 17 >= WHITE_FROM);
-  const long = /^#([\da-f]{2})([\da-f]{2})([\da-f]{2})(?:[\da-f]{2})?$/u.exec(text);
-  if (long !== null) return long.slice(1).every((pair) => Number.parseInt(pair, 16) >= WHITE_FROM);
-  const call = /^(rgb|hsl)a?\(([^)]*)\)$/u.exec(text);
-  if (call === null) return false;
-  const parts = (call[2] ?? '').split(/[\s,/]+/u).filter((part) => part !== '');
-  const partOf255 = (part: string): number => Number.parseFloat(part) * (part.endsWith('%') ? 2.55 : 1);
-  if (call[1] === 'hsl') return Number.parseFloat(parts[2] ?? '') * 2.55 >= WHITE_FROM;
-  return parts.length >= 3 && parts.slice(0, 3).every((part) => partOf255(part) >= WHITE_FROM);
-}
 
 /** Areas in the order they were painted: `ink` lies over `white`, and both over all that came before. */
 interface Layer {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { outlineArea } from '../../../../src/engine/geometry/booleans.ts';
 import { readShapes } from '../../../../src/engine/shapes/read/read-shapes.ts';
-import { isWhite } from '../../../../src/engine/shapes/read/white.ts';
+import { isWhite } from '../../../../src/engine/shapes/read/paint/colours.ts';
 
 const SHEET = 'xmlns="http://www.w3.org/2000/svg" width="560mm" height="760mm" viewBox="0 0 560 760"';
 const BOARD = '<rect width="560" height="760" fill="#fff"/>';

@@ -1,24 +1,14 @@
-import { num } from '../../base/at.ts';
-import { EngineError } from '../../base/error.ts';
-import type { PathSegment } from '../../geometry/flatten.ts';
-import { type Affine, compose, mapRings, ringArea } from '../../geometry/rings.ts';
-import { dashLine, lineLength } from '../../geometry/stroke/dashes.ts';
-import { penLines, type PenLine } from '../../geometry/stroke/pen-line.ts';
-import { type Nib, strokeRings } from '../../geometry/stroke/stroke-outline.ts';
-import { diagonalOf, numbersOf, pxOf, type Viewport } from './lengths.ts';
-import { MAX_POINTS, MAX_REACH_MM } from './limits.ts';
-import type { Look } from './look.ts';
-
-/** A stroke as a file gives it. */
-export interface Pen extends Nib {
-  dashes: readonly number[];
-  /** Where in the dashes the line begins. */
-  dashFrom: number;
-  /** What the file calls the length of the whole path; null where it says nothing. */
-  pathLength: number | null;
-  /** From the pen's coordinates to mm: a stretched pen is as wide as it is stretched. */
-  frame: Affine;
-}
+import { num } from '../../../base/at.ts';
+import { EngineError } from '../../../base/error.ts';
+import type { PathSegment } from '../../../geometry/flatten.ts';
+import { type Affine, compose, mapRings, ringArea } from '../../../geometry/rings.ts';
+import { dashLine, lineLength } from '../../../geometry/stroke/dashes.ts';
+import { penLines, type PenLine } from '../../../geometry/stroke/pen-line.ts';
+import { strokeRings } from '../../../geometry/stroke/stroke-outline.ts';
+import type { Pen } from '../drawn.ts';
+import { diagonalOf, numbersOf, pxOf, type Viewport } from '../lengths.ts';
+import { MAX_POINTS, MAX_REACH_MM } from '../limits.ts';
+import type { Look } from '../look.ts';
 
 /** A pen pressed flatter than this has no width, as a share of its length squared. */
 const FLAT = 1e-9;

@@ -1,10 +1,11 @@
-import type { Affine } from '../../geometry/rings.ts';
-import type { Reason } from './faults.ts';
-import * as why from './left-out.ts';
-import { MM_PER_PX, type Viewport } from './lengths.ts';
-import { hasStroke, isZero, type Look, type Paint, paintOf } from './look.ts';
-import { type Pen, penOf } from './pen.ts';
-import type { SvgNode } from './xml-tree.ts';
+import type { Affine } from '../../../geometry/rings.ts';
+import type { Pen } from '../drawn.ts';
+import type { Reason } from '../faults.ts';
+import * as why from '../left-out.ts';
+import { MM_PER_PX, type Viewport } from '../lengths.ts';
+import { hasStroke, isZero, type Look, type Paint, paintOf } from '../look.ts';
+import { penOf } from './pen.ts';
+import type { SvgNode } from '../xml-tree.ts';
 
 /** One thing that an element paints. */
 interface Painted {
