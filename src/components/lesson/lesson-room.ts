@@ -23,6 +23,7 @@ import { countWords, reasonLines } from './board/lesson-words.ts';
 import './guess-game.ts';
 import './levels/lesson-levels.ts';
 import './link/lesson-link-dialog.ts';
+import './lesson-handout.ts';
 import { lessonStyles } from './lesson-style.ts';
 import './pull-picker.ts';
 import { lookStyles, twoLooks } from './two-looks.ts';
@@ -184,6 +185,7 @@ export class LessonRoom extends StoreElement {
         this.hall
           ? html`<button @click=${() => this.setHall(false)}>Leave</button>`
           : html`<ps-lesson-link .sheet=${sheet} .answer=${answer}></ps-lesson-link>
+            <ps-lesson-handout .answer=${answer} .heading=${sheet.title}></ps-lesson-handout>
             <button title="The whole screen, to be read from the last row" @click=${() => this.setHall(true)}>Projector</button>`
       }
     </div>`;

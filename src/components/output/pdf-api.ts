@@ -1,6 +1,7 @@
 import type { Edition } from '../../engine/log/edition/edition.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
 import type { EditionPdfOptions } from './edition-pdf.ts';
+import type { HandoutOptions } from './handout-pdf.ts';
 import type { MadePlan } from './made-plan.ts';
 import type { PageName } from './page-writer.ts';
 import type { PdfFile, PullSheetOptions } from './pull-sheet-pdf.ts';
@@ -23,4 +24,5 @@ export interface PdfApi {
   /** @param onProgress gets the share that is done, 0–1 */
   pullSheet(request: PullSheetRequest, onProgress: (share: number) => void): Promise<PdfFile>;
   edition(request: EditionRequest): Promise<PdfFile>;
+  handout(request: HandoutOptions): Promise<PdfFile>;
 }

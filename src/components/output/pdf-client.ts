@@ -2,6 +2,7 @@ import { runAtDesk } from '../../workers/client/desk-job.ts';
 import { Desk } from '../../workers/client/desk.ts';
 import type { JobControl } from '../../workers/client/job-control.ts';
 import { type Api, seat } from '../../workers/client/seat.ts';
+import type { HandoutOptions } from './handout-pdf.ts';
 import type { EditionRequest, PdfApi, PullSheetRequest } from './pdf-api.ts';
 import type { PdfFile } from './pull-sheet-pdf.ts';
 
@@ -37,4 +38,9 @@ export function makePullSheet(request: PullSheetRequest, control: JobControl<num
 /** Makes the documentation of an edition away from the page; throws as `makePullSheet` does. */
 export function makeEdition(request: EditionRequest, control: JobControl<number>): Promise<PdfFile> {
   return run(control, (api) => api.edition(request));
+}
+
+/** Makes a lesson's handout away from the page; throws as `makePullSheet` does. */
+export function makeHandout(request: HandoutOptions, control: JobControl<number>): Promise<PdfFile> {
+  return run(control, (api) => api.handout(request));
 }

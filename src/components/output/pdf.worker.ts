@@ -1,6 +1,7 @@
 import { serve } from '../../workers/api/serve.ts';
 import { dayOf } from '../words/edition-words.ts';
 import { editionPdf } from './edition-pdf.ts';
+import { handoutPdf } from './handout-pdf.ts';
 import type { PdfApi } from './pdf-api.ts';
 import { pullSheetPdf } from './pull-sheet-pdf.ts';
 import { stateKey } from './state-key.ts';
@@ -13,6 +14,7 @@ const api: PdfApi = {
       picture: (recipe, pulls) => Promise.resolve(pictures.get(stateKey(recipe, pulls)) ?? null),
     });
   },
+  handout: (request) => handoutPdf(request),
   edition: ({ recipe, edition, ...options }) => editionPdf(recipe, edition, { ...options, dayOf }),
 };
 
