@@ -42,7 +42,8 @@ const WORDS: readonly (readonly [word: string, meaning: string])[] = [
 ];
 
 const GAP_PT = 14;
-const TALLEST_PT = 190;
+/** Three rows to a page where there are four pictures in each. */
+const TALLEST_PT = { 3: 190, 4: 146 } as const;
 const BLANK_PT = 22;
 
 /** A lesson on paper: its pictures with blanks for the order, a word list, and the answers on a page of their own. */
@@ -98,7 +99,7 @@ async function printRows(out: PageWriter, { prints, pulls }: HandoutOptions): Pr
   const width = (out.right - out.left - (columns - 1) * GAP_PT) / columns;
   for (let from = 0; from < prints.length; from += columns) {
     const row = prints.slice(from, from + columns);
-    const boxes = row.map((_, i) => fitted(entryAt(images, from + i), width));
+    const boxes = row.map((_, i) => fitted(entryAt(images, from + i), { width, height: TALLEST_PT[columns] }));
     const height = Math.max(...boxes.map((box) => box.height));
     out.need(height + 50);
     for (const [i, { letter }] of row.entries()) {
@@ -111,8 +112,13 @@ async function printRows(out: PageWriter, { prints, pulls }: HandoutOptions): Pr
   }
 }
 
-function fitted({ width, height }: { width: number; height: number }, most: number): { width: number; height: number } {
-  const scale = Math.min(most / width, TALLEST_PT / height);
+interface Size {
+  width: number;
+  height: number;
+}
+
+function fitted({ width, height }: Size, most: Size): Size {
+  const scale = Math.min(most.width / width, most.height / height);
   return { width: width * scale, height: height * scale };
 }
 
