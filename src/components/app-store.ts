@@ -152,6 +152,15 @@ export class AppStore extends EventTarget {
     this.changed();
   }
 
+  /** What counts as the same, ΔE00, where it follows from inks and stack; saved with the project, no step of undo. */
+  setSame(minDeltaE: number): void {
+    const before = this.project;
+    if (minDeltaE === before.explore.minDeltaE) return;
+    this.history = { ...this.history, project: { ...before, explore: { ...before.explore, minDeltaE } } };
+    this.saver.save(this.project, before);
+    this.changed();
+  }
+
   go(room: Room): void {
     if (this.room === room) return;
     this.room = room;

@@ -1,5 +1,5 @@
 import type { Project } from '../engine/project/types.ts';
-import { sentenceOf } from '../workers/client/client.ts';
+import { engineFor, sentenceOf } from '../workers/client/client.ts';
 import { keepOffline } from '../workers/client/offline.ts';
 import { AppStore } from './app-store.ts';
 import { followOther } from './keep/follow.ts';
@@ -7,6 +7,7 @@ import { handOver } from './keep/handover.ts';
 import { askToPersist } from './keep/persist.ts';
 import { readStored } from './keep/read-stored.ts';
 import { AutoSaver } from './saver.ts';
+import { followWidening } from './ui/widening.ts';
 
 /** Opens what was saved, or the demo project when nothing was saved; where nothing can be saved, it works in memory and says so. */
 export async function boot(): Promise<{ store: AppStore; saver: AutoSaver }> {
@@ -34,6 +35,7 @@ export async function boot(): Promise<{ store: AppStore; saver: AutoSaver }> {
   handOver(store, saver);
   followOther(store, saver);
   askToPersist(store);
+  followWidening(store, ({ drawer: studio, bench: pulls }) => engineFor('picture').printError({ studio, pulls }));
   keepOffline((load) =>
     store.tell('A newer Pullstack is here. It opens when you say so, or when all its tabs were closed.', 'news', {
       label: 'Open it',

@@ -1,10 +1,9 @@
 import type { Problem } from '../../engine/base/error.ts';
 import type { Grounds } from '../../engine/ink/characterise/card.ts';
 import type { Surface } from '../../engine/ink/film/printing.ts';
-import type { OverprintFit, PulledSquare } from '../../engine/ink/fit/fit-overprints.ts';
 import type { TargetFit, TargetFitInput } from '../../engine/ink/fit/fit-target.ts';
 import type { MatchOptions, MatchResult } from '../../engine/ink/mix/match.ts';
-import type { Ink, Lab, Paper } from '../../engine/ink/types.ts';
+import type { Ink, Lab } from '../../engine/ink/types.ts';
 import type { DriftedRecipe } from '../../engine/recipe/drifted.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
 import type { Job } from './request.ts';
@@ -24,13 +23,6 @@ export interface MatchRequest {
   options: MatchOptions;
 }
 
-/** Squares of a pulled target that inks are to meet. */
-export interface OverprintRequest {
-  squares: readonly PulledSquare[];
-  inks: readonly Ink[];
-  paper: Paper;
-}
-
 /** How far a recipe's prints differ with an ink as it is today. */
 export interface DriftFigures extends Omit<DriftedRecipe, 'recipe'> {
   /** Id of the recipe. */
@@ -47,12 +39,6 @@ export interface InkApi {
    * @returns null when the job was cancelled
    */
   matchInk(request: Job<MatchRequest>, onProgress: (share: number) => void): Promise<MatchResult | null>;
-  /**
-   * Inks that meet the squares of a pulled target.
-   * @param onRound gets how many rounds are done; how many there will be is not known
-   * @returns null when the job was cancelled
-   */
-  fitOverprints(request: Job<OverprintRequest>, onRound: (rounds: number) => void): Promise<OverprintFit | null>;
   /** Recipes predicted again with an ink as it is today; those that do not pull it are left out. */
   driftedRecipes(recipes: readonly Recipe[], ink: Ink, surface?: Surface): Promise<DriftFigures[]>;
   /**

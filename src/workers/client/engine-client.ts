@@ -3,7 +3,6 @@ import type { Clash } from '../../engine/explore/search/clash.ts';
 import type { OrderCount } from '../../engine/explore/types.ts';
 import type { Grounds } from '../../engine/ink/characterise/card.ts';
 import type { Surface } from '../../engine/ink/film/printing.ts';
-import type { OverprintFit } from '../../engine/ink/fit/fit-overprints.ts';
 import type { TargetFit, TargetFitInput } from '../../engine/ink/fit/fit-target.ts';
 import type { MatchResult } from '../../engine/ink/mix/match.ts';
 import type { Ink, Lab } from '../../engine/ink/types.ts';
@@ -16,7 +15,7 @@ import type { Advice } from '../../engine/visit/advice/advice.ts';
 import type { FitChoice } from '../../engine/visit/fit-choice.ts';
 import type { PressPlan } from '../../engine/visit/visit.ts';
 import type { EngineApi } from '../api/engine-api.ts';
-import type { MatchRequest, OverprintRequest } from '../api/ink-api.ts';
+import type { MatchRequest } from '../api/ink-api.ts';
 import type {
   DifferenceRequest,
   DifferenceResult,
@@ -140,10 +139,6 @@ export class EngineClient {
 
   matchInk(request: MatchRequest, control: JobControl<number>): Promise<MatchResult | null> {
     return this.run(control, (seat, job, onProgress) => seat.api.matchInk({ ...request, job }, onProgress));
-  }
-
-  fitOverprints(request: OverprintRequest, control: JobControl<number>): Promise<OverprintFit | null> {
-    return this.run(control, (seat, job, onProgress) => seat.api.fitOverprints({ ...request, job }, onProgress));
   }
 
   driftedRecipes(recipes: readonly Recipe[], ink: Ink, surface?: Surface) {

@@ -98,7 +98,6 @@ const inks: InkApi = {
     return { kx: [...kx], sx: [...sx], adjusted: [...adjusted], problems };
   },
   matchInk: async (request, tell) => (await jobs.loading(request.job, inkJobs)).matchInk(request, tell),
-  fitOverprints: async (request, tell) => (await jobs.loading(request.job, inkJobs)).fitOverprints(request, tell),
   driftedRecipes: async (...asked) => (await inkJobs()).driftedRecipes(...asked),
   fitTarget: async (request, tell) => (await jobs.loading(request.job, inkJobs)).fitTarget(request, tell),
 };

@@ -1,4 +1,3 @@
-import { fitOverprintSteps } from '../../engine/ink/fit/fit-overprints.ts';
 import { fitTargetSteps } from '../../engine/ink/fit/fit-target.ts';
 import { matchInkSteps } from '../../engine/ink/mix/match.ts';
 import { driftedRecipes } from '../../engine/recipe/drifted.ts';
@@ -9,10 +8,8 @@ import type { Jobs } from './jobs.ts';
 export function inkJobs(jobs: Jobs): Omit<InkApi, 'inkCurves'> {
   return {
     matchInk: ({ job, target, stocks, options }, onProgress) => jobs.find(job, matchInkSteps(target, stocks, options), onProgress),
-    fitOverprints: ({ job, squares, inks, paper }, onRound) =>
-      jobs.find(job, fitOverprintSteps(squares, inks, paper), ({ rounds }) => onRound(rounds)),
     driftedRecipes: async (recipes, ink, surface) =>
       driftedRecipes(recipes, ink, surface).map(({ recipe, ...figures }) => ({ ...figures, recipe: recipe.id })),
-    fitTarget: ({ job, squares, inks, paper }, onProgress) => jobs.find(job, fitTargetSteps({ squares, inks, paper }), onProgress),
+    fitTarget: ({ job, ...input }, onProgress) => jobs.find(job, fitTargetSteps(input), onProgress),
   };
 }

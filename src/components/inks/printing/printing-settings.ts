@@ -1,8 +1,11 @@
 import { css, html, nothing } from 'lit';
-import { customElement } from 'lit/decorators.js';
+import { customElement, state } from 'lit/decorators.js';
+import { entryAt } from '../../../engine/base/at.ts';
 import { K1, K2, TRAPPING } from '../../../engine/base/limits.ts';
 import { roundTo } from '../../../engine/base/units.ts';
-import { GEOMETRIES, type Surface, type Trapping, TRAPPING_SOURCE } from '../../../engine/ink/film/printing.ts';
+import { GEOMETRIES, type Surface, type Trapping, TRAPPING_SOURCE, type TrappingPair } from '../../../engine/ink/film/printing.ts';
+import { printInks } from '../../../engine/ink/mix/mix.ts';
+import type { Ink } from '../../../engine/ink/types.ts';
 import { RoomElement } from '../../store-element.ts';
 import { controls } from '../../ui/controls-style.ts';
 import '../../ui/kit/fold.ts';
@@ -41,20 +44,26 @@ export class PrintingSettings extends RoomElement {
         align-items: end;
         margin: var(--space-4) 0 var(--space-5);
       }
-      table {
-        border-collapse: collapse;
-        font-size: var(--type-small);
+      h3 {
+        margin: var(--space-5) 0 0;
+        font-size: var(--type-text);
       }
-      th,
-      td {
-        padding: var(--space-2) var(--space-7) var(--space-2) 0;
-        font-weight: 400;
-        text-align: left;
+      .pair {
+        display: flex;
+        flex-wrap: wrap;
+        gap: var(--space-5) var(--space-7);
+        align-items: end;
+      }
+      .pair ps-select {
+        max-width: 100%;
       }
     `,
   ];
 
   protected readonly room = 'inks';
+  /** The pair that is to get a trapping of its own, by ink; null until one is chosen. */
+  @state() private over: string | null = null;
+  @state() private under: string | null = null;
 
   private setSurface(surface: Surface): void {
     this.store.dispatch({ kind: 'set-surface', surface: { k1: surface.k1, k2: surface.k2 } });
@@ -135,21 +144,47 @@ export class PrintingSettings extends RoomElement {
   }
 
   private renderPairs({ pairs = [] }: Trapping) {
-    if (pairs.length === 0) return nothing;
-    const { inks } = this.store.project.drawer;
-    const name = (id: string): string => inks.find((ink) => ink.id === id)?.name ?? 'an ink that is gone';
-    return html`<table aria-label="Pairs with a trapping of their own">
-      <tbody>
-        ${pairs.map(
-          (pair) => html`<tr>
-            <th scope="row">${name(pair.over)} on ${name(pair.under)}</th>
-            <td>${roundTo(pair.factor * 100, 1)} %</td>
-            <td><button class="quiet" @click=${() => this.setTrapping({ pairs: pairs.filter((other) => other !== pair) })}>As all others</button></td>
-          </tr>`,
-        )}
-      </tbody>
-    </table>`;
+    const inks = printInks(this.store.project.drawer.inks);
+    const name = (id: string): string => this.store.project.drawer.inks.find((ink) => ink.id === id)?.name ?? 'an ink that is gone';
+    const put = (pair: TrappingPair, factor: number): void =>
+      this.setTrapping({ pairs: [...pairs.filter((other) => !isPair(other, pair)), { under: pair.under, over: pair.over, factor }] });
+    return html`<h3>Pairs with a trapping of their own</h3>
+      ${pairs.length === 0 ? html`<p class="soft small">None: the number above holds for every ink on every other.</p>` : nothing}
+      ${pairs.map(
+        (pair) => html`<div class="pair">
+          <ps-number
+            label="${name(pair.over)} on ${name(pair.under)}"
+            unit="%"
+            min=${TRAPPING.least * 100}
+            max=${TRAPPING.most * 100}
+            step="5"
+            decimals="1"
+            .value=${roundTo(pair.factor * 100, 2)}
+            @pick=${(event: NumberPick) => put(pair, roundTo(event.detail / 100, 4))}
+          ></ps-number>
+          <button class="quiet" aria-label="${name(pair.over)} on ${name(pair.under)}: as all others" @click=${() => this.setTrapping({ pairs: pairs.filter((other) => other !== pair) })}>As all others</button>
+        </div>`,
+      )}
+      ${inks.length < 2 ? nothing : this.renderNewPair(inks, put)}`;
   }
+
+  private renderNewPair(inks: readonly Ink[], put: (pair: TrappingPair, factor: number) => void) {
+    const { trapping = NO_TRAPPING } = this.store.project.drawer;
+    const known = (id: string | null, fallback: number): string => inks.find((ink) => ink.id === id)?.id ?? entryAt(inks, fallback).id;
+    const pair = { over: known(this.over, 1), under: known(this.under, 0) };
+    const options = inks.map(({ id, name }) => ({ value: id, label: name }));
+    const there = (trapping.pairs ?? []).some((other) => isPair(other, pair));
+    return html`<div class="pair">
+      <ps-select label="Ink" .options=${options} .value=${pair.over} @pick=${(event: CustomEvent<string>) => (this.over = event.detail)}></ps-select>
+      <ps-select label="laid on" .options=${options} .value=${pair.under} @pick=${(event: CustomEvent<string>) => (this.under = event.detail)}></ps-select>
+      <button ?disabled=${there} @click=${() => put({ ...pair, factor: trapping.factor }, trapping.factor)}>Give this pair its own</button>
+    </div>`;
+  }
+}
+
+/** Whether a pair is of these inks. */
+function isPair(one: TrappingPair, { under, over }: Pick<TrappingPair, 'under' | 'over'>): boolean {
+  return one.under === under && one.over === over;
 }
 
 declare global {

@@ -12,6 +12,7 @@ import '../../ui/kit/fold.ts';
 import '../../ui/kit/progress.ts';
 import { closeStackHost } from '../../ui/layout-style.ts';
 import { counted } from '../../ui/words.ts';
+import { workFailure } from '../../ui/work-failure.ts';
 import { Work } from '../../ui/work.ts';
 
 /** So many of the worst squares are named at once. */
@@ -85,9 +86,9 @@ export class TargetFitElement extends RoomElement {
 
   private fit(): void {
     const squares = this.squares();
-    const { inks, paper } = this.store.project.drawer;
+    const { inks, paper, surface, trapping } = this.store.project.drawer;
     void this.run.start(async (control) => {
-      const fit = await engineFor('plan').fitTarget({ squares, inks, paper }, control);
+      const fit = await engineFor('plan').fitTarget({ squares, inks, paper, printing: { surface, trapping } }, control);
       return fit === null ? null : { fit, squares, inks, paper };
     });
   }
@@ -111,7 +112,7 @@ export class TargetFitElement extends RoomElement {
               <span class="small soft">to ${counted(squares.length, 'square')} that ${squares.length === 1 ? 'was' : 'were'} read</span>`
         }
       </div>
-      ${run.failure === '' ? nothing : html`<p class="problem" role="alert">${run.failure} Nothing was changed.</p>`}
+      ${workFailure(run, 'No ink was changed.')}
       ${run.found === null ? nothing : this.renderFound(run.found)}`;
   }
 
@@ -122,7 +123,7 @@ export class TargetFitElement extends RoomElement {
     const told = Number.isFinite(fit.looDeltaE);
     return html`<section class="found" aria-label="What the squares tell">
       <p class="words" role="status">
-        The fit meets its squares within ΔE ${fit.meanDeltaE.toFixed(1)} in the mean.
+        Inks, trapping and surface as they are now miss the squares by ΔE ${fit.nowDeltaE.toFixed(1)} in the mean, the fit by ${fit.meanDeltaE.toFixed(1)}.
         ${
           told
             ? html`<strong>Each overprint left out in turn is missed by ΔE ${fit.looDeltaE.toFixed(1)}</strong>: that is what to expect of prints.`

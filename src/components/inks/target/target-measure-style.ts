@@ -115,28 +115,4 @@ export const measureStyles = css`
   .field .problem {
     grid-column: 1 / -1;
   }
-  .found {
-    display: grid;
-    grid-template-columns: minmax(0, 1fr);
-    gap: var(--space-6);
-    padding-top: var(--space-7);
-    border-top: 1px solid var(--line);
-  }
-  .scroll {
-    max-height: 320px;
-    overflow: auto;
-  }
-  .found table {
-    border-collapse: collapse;
-    font-size: var(--type-small);
-  }
-  .found th,
-  .found td {
-    padding: var(--space-2) var(--space-8) var(--space-2) 0;
-    text-align: left;
-    font-weight: 400;
-  }
-  .found td {
-    text-align: right;
-  }
 `;

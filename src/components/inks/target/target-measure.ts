@@ -2,11 +2,9 @@ import { html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { defined } from '../../../engine/base/at.ts';
 import type { Swatch } from '../../../engine/ink/film/swatch.ts';
-import { checkSquares, fittedInk, type OverprintFit } from '../../../engine/ink/fit/fit-overprints.ts';
 import { expectedSwatch } from '../../../engine/ink/target/expected-swatch.ts';
 import { sampleReadings } from '../../../engine/ink/target/sample-readings.ts';
 import {
-  isReadingOf,
   type MeasuredSquare,
   measuredSquares,
   readingOf,
@@ -19,34 +17,21 @@ import {
 } from '../../../engine/ink/target/target.ts';
 import { readingText } from '../../../engine/ink/target/typed-colour.ts';
 import { type Misread, pastedLines, typedReadings } from '../../../engine/ink/target/typed-readings.ts';
-import type { Ink, Lab, Paper } from '../../../engine/ink/types.ts';
-import { engineFor } from '../../../workers/client/client.ts';
+import type { Ink, Lab } from '../../../engine/ink/types.ts';
 import { RoomElement } from '../../store-element.ts';
 import { controls } from '../../ui/controls-style.ts';
-import '../../ui/kit/progress.ts';
 import { counted } from '../../ui/words.ts';
-import { workFailure } from '../../ui/work-failure.ts';
-import { Work } from '../../ui/work.ts';
 import '../add/cgats-file.ts';
 import type { Measurements } from '../add/cgats-file.ts';
 import { markStyles } from '../overprint/marked-swatch.ts';
-import { chartStyles } from './target-charts.ts';
 import { squareField } from './target-field.ts';
-import { foundFit } from './target-found.ts';
 import './target-photo.ts';
 import { measureStyles } from './target-measure-style.ts';
 
-/** What inks are fitted to. */
-interface FitInputs {
-  squares: readonly MeasuredSquare[];
-  inks: readonly Ink[];
-  paper: Paper;
-}
-
-/** Fields of measured squares, from a keyboard or a file; the fit to them, and taking it over. */
+/** Fields of the squares of every ink over every other: typed, from a file, or picked from a photo. */
 @customElement('target-measure')
 export class TargetMeasure extends RoomElement {
-  static override styles = [controls, markStyles, chartStyles, measureStyles];
+  static override styles = [controls, markStyles, measureStyles];
 
   protected readonly room = 'inks';
   /** What was typed and is no colour, by square. */
@@ -55,7 +40,6 @@ export class TargetMeasure extends RoomElement {
   @state() private row: string | null = null;
   @state() private measurements: Measurements | null = null;
   @state() private remarks: readonly string[] = [];
-  private readonly run = new Work<{ fit: OverprintFit; inputs: FitInputs }>(this);
   @state() private fromPhoto = false;
   private squares: TargetSquare[] = [];
   private squareNames: { of: unknown[]; list: { number: number; name: string }[] } = { of: [], list: [] };
@@ -165,58 +149,8 @@ export class TargetMeasure extends RoomElement {
     this.save(readings);
   }
 
-  private measured(): { square: TargetSquare; reading: MeasuredSquare }[] {
-    return measuredSquares(this.target, this.squares);
-  }
-
-  private fit(): void {
-    const { drawer: studio } = this.store.project;
-    const measured = this.measured();
-    const [bad] = this.misread;
-    if (bad !== undefined) {
-      this.run.refuse(`Square ${bad[0]}: ${bad[1].problem}`);
-      return;
-    }
-    const squares = measured.map(({ reading }) => reading);
-    const [problem] = checkSquares(squares, studio.inks);
-    if (problem !== undefined) {
-      const at = measured[Number(problem.where)]?.square.number;
-      this.run.refuse(problem.where === '' || at === undefined ? problem.message : problem.message.replace(/^Square \d+/, `Square ${at}`));
-      return;
-    }
-    const { inks, paper } = studio;
-    void this.run.start(async (control) => {
-      const fit = await engineFor('plan').fitOverprints({ squares, inks, paper }, control);
-      return fit === null ? null : { fit, inputs: { squares, inks, paper } };
-    });
-  }
-
-  private use(): void {
-    const { found } = this.run;
-    if (found === null) return;
-    const { fit, inputs } = found;
-    const inks = inputs.inks.filter(({ id }) => fit.inks.some((each) => each.id === id)).map((ink) => fittedInk(ink, fit));
-    if (!this.store.dispatch({ kind: 'change-inks', inks })) return;
-    this.store.tell(
-      `${counted(inks.length, 'ink')} now ${inks.length === 1 ? 'is' : 'are'} as the target showed ${inks.length === 1 ? 'it' : 'them'}, and count as measured; what is mixed from ${inks.length === 1 ? 'it' : 'them'} follows. Undo takes it back.`,
-      'news',
-    );
-  }
-
-  private isOutdated({ squares, inks, paper }: FitInputs): boolean {
-    const { drawer: studio } = this.store.project;
-    const now = this.measured();
-    return (
-      studio.inks !== inks ||
-      studio.paper !== paper ||
-      now.length !== squares.length ||
-      now.some(({ reading }, i) => reading !== squares[i])
-    );
-  }
-
   override render() {
-    const measured = this.measured();
-    const { run } = this;
+    const measured = measuredSquares(this.target, this.squares);
     return html`
       <div class="entry">
         <div class="rows">
@@ -232,17 +166,8 @@ export class TargetMeasure extends RoomElement {
         </div>
       </div>
       ${this.fromPhoto ? html`<target-photo .paper=${this.store.project.drawer.paper} .squares=${this.namesNow()} @squares=${(event: CustomEvent<ReadonlyMap<number, Lab>>) => this.pickedSquares(event.detail)}></target-photo>` : nothing}
-      <div class="row">
-        ${
-          run.running
-            ? html`<ps-progress label="Fitting" words="Round ${run.progress}" @stop=${() => run.stop()}></ps-progress>`
-            : html`<button class=${run.found === null ? 'main' : ''} @click=${this.fit}>Fit the inks to it</button>
-              <span class="small soft" role="status">${measured.length} of ${counted(this.squares.length, 'square')} measured</span>`
-        }
-      </div>
-      <p class="small soft words">The fit takes every square as one stroke of each ink through the mesh its colour was found on. Squares pulled through another mesh, or twice, make the inks come out too strong or too weak.</p>
-      ${workFailure(run, 'No ink was changed.')}
-      ${run.found === null ? nothing : this.renderFound(run.found)}
+      <p class="small soft words">Every square is taken as one stroke of each ink through the mesh its colour was found on. Squares pulled through another mesh, or twice, make the inks come out too strong or too weak.</p>
+      <p class="small soft" role="status">${measured.length} of ${counted(this.squares.length, 'square')} measured</p>
     `;
   }
 
@@ -276,13 +201,6 @@ export class TargetMeasure extends RoomElement {
         paste: (event) => this.onPaste(event, square),
       },
     );
-  }
-
-  private renderFound({ fit, inputs }: { fit: OverprintFit; inputs: FitInputs }) {
-    const squares = inputs.squares.map((reading) => this.squares.find((square) => isReadingOf(square, reading)));
-    const names = squares.map((square, i) => (square === undefined ? `${i + 1}` : this.name(square)));
-    const changed = inputs.inks.filter(({ id }) => fit.inks.some((each) => each.id === id));
-    return foundFit({ fit, names, changed, outdated: this.isOutdated(inputs) }, () => this.use());
   }
 }
 

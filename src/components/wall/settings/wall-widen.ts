@@ -1,11 +1,11 @@
 import { html, LitElement } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { roundTo } from '../../../engine/base/units.ts';
 import type { Project } from '../../../engine/project/types.ts';
 import { engineFor } from '../../../workers/client/client.ts';
 import type { AppStore } from '../../app-store.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { closeStackHost } from '../../ui/layout-style.ts';
+import { widenedDeltaE } from '../../ui/widening.ts';
 import { Work } from '../../ui/work.ts';
 
 /** Widens what counts as the same by what prints of the stack are expected to miss by, when asked to. */
@@ -16,9 +16,9 @@ export class WallWiden extends LitElement {
   @property({ attribute: false }) store!: AppStore;
   @property({ attribute: false }) project!: Project;
   private readonly looking = new Work<{ mean: number }>(this, {
-    found: ({ mean }) => {
+    found: (error) => {
       const { minDeltaE } = this.project.explore;
-      this.store.dispatch({ kind: 'set-explore', change: { minDeltaE: roundTo(minDeltaE + mean, 1), unwidenedDeltaE: minDeltaE } });
+      this.store.dispatch({ kind: 'set-explore', change: { minDeltaE: widenedDeltaE(minDeltaE, error), unwidenedDeltaE: minDeltaE } });
     },
     failed: (sentence) => this.store.tell(sentence),
   });
@@ -50,7 +50,7 @@ export class WallWiden extends LitElement {
         ${
           from === undefined
             ? 'Off: what the inks are thought to give is taken as it is. On: pulls also count as free to change places where the difference drowns in what is not known of inks and films.'
-            : `Widened from ΔE ${from} by what a print of the stack on the Bench is expected to miss by.`
+            : `Widened from ΔE ${from} by what a print of the stack on the Bench is expected to miss by, and again when inks, paper or stack change.`
         }
       </p>`;
   }

@@ -5,7 +5,7 @@ import type { Surface } from './saunderson.ts';
 export type { Surface };
 
 /** How thick a film of one ink is on a film of another, as a share of what it is on the paper. */
-interface TrappingPair {
+export interface TrappingPair {
   /** Id of the ink that is there. */
   under: string;
   /** Id of the ink laid on it. */

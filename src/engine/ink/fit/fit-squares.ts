@@ -1,8 +1,9 @@
-import { entryAt, f64 } from '../../base/at.ts';
+import { entryAt, f64, num } from '../../base/at.ts';
 import { EngineError } from '../../base/error.ts';
 import { K2, TRAPPING, within } from '../../base/limits.ts';
 import { deltaE2000 } from '../../colour/delta-e.ts';
 import { leastSquares } from './least-squares.ts';
+import { leftOutMisses } from './left-out.ts';
 import { StackModel } from './stack-model.ts';
 import { type Beforehand, type ReadStack, StackProblem, startOf } from './stack-problem.ts';
 import { nameOf, type ReadSamples } from './stack-samples.ts';
@@ -23,28 +24,44 @@ const MOST_MISS = 8;
 const K2_FROM_END = 2;
 const K2_NOISE = 0.05;
 
+/** So many overprints are left out by a fit of its own each; of more, all are left out at once, linearised. */
+const MOST_REFITS = 24;
+
 /**
  * Fits films, trapping and surface to squares, then again without each overprint.
- * @yields after each of these fits
+ * @yields the share of the work that is done, 0–1, after each round of the fit and each fit without a square
  * @throws EngineError 'fit.samples', 'fit.trapping', 'fit.surface' in one sentence
  */
-export function* fitSquares(read: ReadSamples): Generator<void, SquaresFit> {
+export function* fitSquares(read: ReadSamples): Generator<number, SquaresFit> {
   const { squares } = read;
   const before: Beforehand = { curved: read.curves.map((curve) => curve !== null), stacked: squares.some(({ stack }) => stack.length > 1) };
   const model = new StackModel(read);
   const x = startOf(model.size, before);
-  fit({ model, squares, before }, x);
+  const run = rounds({ model, squares, before }, x);
+  for (let round = 1; !run.next().done; round++) yield (WHOLE * round) / (round + SLOW);
   const misses = squares.map(({ stack, lab }) => deltaE2000(lab, model.lab(stack)));
   check(misses, model, read);
-  const left: (number | null)[] = [];
-  const without = new StackModel(read);
-  for (const [n, square] of squares.entries()) {
-    yield;
-    left.push(missWithout(n, square, { read, before, model: without, x }));
+  const whole: Whole = { read, before, x };
+  const overprints = squares.flatMap((square, n) => (canLeaveOut(n, square, read) ? [n] : []));
+  const left: (number | null)[] = squares.map(() => null);
+  const put = (n: number, miss: number | null): void => void (left[n] = miss);
+  if (overprints.length > MOST_REFITS) {
+    leftOutMisses(new StackProblem(new StackModel(read), squares, before), x, overprints).forEach((miss, i) =>
+      put(num(overprints, i), miss),
+    );
+  } else {
+    const without = new StackModel(read);
+    for (const [done, n] of overprints.entries()) {
+      yield WHOLE + ((1 - WHOLE) * done) / overprints.length;
+      put(n, missWithout(n, whole, without));
+    }
   }
-  const known = left.filter((miss) => miss !== null);
-  return { model, misses, left, looMean: mean(known) };
+  return { model, misses, left, looMean: mean(left.filter((miss) => miss !== null)) };
 }
+
+/** The share of the work that the fit to all squares is thought to be, and after how many rounds half of it is done. */
+const WHOLE = 0.5;
+const SLOW = 10;
 
 interface Fit {
   model: StackModel;
@@ -52,9 +69,20 @@ interface Fit {
   before: Beforehand;
 }
 
-function fit({ model, squares, before }: Fit, x: Float64Array): void {
-  const run = leastSquares(new StackProblem(model, squares, before), x);
+/** A fit to all squares that has been done. */
+interface Whole {
+  read: ReadSamples;
+  before: Beforehand;
+  x: Float64Array;
+}
+
+function fit(of: Fit, x: Float64Array): void {
+  const run = rounds(of, x);
   while (!run.next().done);
+}
+
+function* rounds({ model, squares, before }: Fit, x: Float64Array): Generator<number, void> {
+  yield* leastSquares(new StackProblem(model, squares, before), x);
   // A hair beyond what can be is noise; more is told.
   const at = x.length - K2_FROM_END;
   const k2 = Math.min(K2.most, Math.max(K2.least, f64(x, at)));
@@ -62,21 +90,22 @@ function fit({ model, squares, before }: Fit, x: Float64Array): void {
   model.set(x);
 }
 
-/** ΔE00 of an overprint that was left out; the fit begins where the whole one ended. */
-function missWithout(
-  n: number,
-  { stack, lab }: ReadStack,
-  whole: Omit<Fit, 'squares'> & { read: ReadSamples; x: Float64Array },
-): number | null {
-  const { read, before, model, x } = whole;
-  const others = read.squares.filter((_, i) => i !== n);
+/** Whether a fit without an overprint can still tell its colour: the curve of an ink that was never read alone may come from this very one. */
+function canLeaveOut(n: number, { stack }: ReadStack, read: ReadSamples): boolean {
   const inksOf = (square: Pick<ReadStack, 'stack'>): number[] => square.stack.map((kind) => entryAt(read.kinds, kind).ink);
-  const known = inksOf({ stack }).every((ink) => read.alone[ink] && others.some((other) => inksOf(other).includes(ink)));
-  // The curve of an ink that was never read alone comes from its overprints, this one perhaps.
-  if (stack.length < 2 || !known) return null;
-  const stacked = others.some((other) => other.stack.length > 1);
+  return (
+    stack.length > 1 &&
+    inksOf({ stack }).every((ink) => read.alone[ink] && read.squares.some((other, i) => i !== n && inksOf(other).includes(ink)))
+  );
+}
+
+/** ΔE00 of an overprint that was left out; the fit begins where the whole one ended. */
+function missWithout(n: number, { read, before, x }: Whole, model: StackModel): number {
+  const { stack, lab } = entryAt(read.squares, n);
+  const squares = read.squares.filter((_, i) => i !== n);
+  const stacked = squares.some((other) => other.stack.length > 1);
   const start = stacked ? x.slice() : startOf(x.length, { ...before, stacked });
-  fit({ model, squares: others, before: { ...before, stacked } }, start);
+  fit({ model, squares, before: { ...before, stacked } }, start);
   return deltaE2000(lab, model.lab(stack));
 }
 

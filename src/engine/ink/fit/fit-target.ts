@@ -1,9 +1,11 @@
 import { defined, entryAt } from '../../base/at.ts';
 import { EngineError } from '../../base/error.ts';
-import type { Lab } from '../../colour/lab.ts';
+import { deltaE2000 } from '../../colour/delta-e.ts';
+import { labD50, type Lab } from '../../colour/lab.ts';
 import { meshRatio } from '../film/film-factor.ts';
+import { filmBands, overFilm } from '../film/film.ts';
 import { type Mesh, meshKey } from '../film/mesh.ts';
-import type { Surface, Trapping } from '../film/printing.ts';
+import { type Printing, type Surface, type Trapping, trappingOn } from '../film/printing.ts';
 import type { Ink, Paper } from '../types.ts';
 import { fitSquares, type SquaresFit } from './fit-squares.ts';
 import { type FilmSample, readSamples } from './stack-samples.ts';
@@ -30,6 +32,8 @@ export interface TargetFitInput {
   inks: readonly Ink[];
   /** As it was measured with the squares. */
   paper: Pick<Paper, 'reflectance'>;
+  /** As the inks are printed now, for nowDeltaE. */
+  printing?: Printing | undefined;
 }
 
 /** How well a square is met. */
@@ -49,6 +53,8 @@ export interface TargetFit {
   surface: Surface;
   /** Film of a mesh over what its ink volume says. */
   meshes: { mesh: Mesh; factor: number }[];
+  /** Mean ΔE00 over all squares of the inks as they are. */
+  nowDeltaE: number;
   /** Mean ΔE00 over all squares, and over overprints left out one at a time; NaN where none can be. */
   meanDeltaE: number;
   looDeltaE: number;
@@ -64,7 +70,7 @@ export interface TargetFit {
  * @throws EngineError 'fit.samples', 'fit.reading', 'fit.trapping', 'fit.surface', 'fit.unknown-ink' in one sentence
  * See fitFilms; a mesh that is not the ink's own has a film of its own, held to its ink volume.
  */
-export function* fitTargetSteps({ squares, inks, paper }: TargetFitInput): Generator<number, TargetFit> {
+export function* fitTargetSteps({ squares, inks, paper, printing = {} }: TargetFitInput): Generator<number, TargetFit> {
   const byId = new Map(inks.map((ink) => [ink.id, ink]));
   const meshes = new Map<string, Mesh>();
   const samples = squares.map(({ films, lab, reflectance }): FilmSample => ({
@@ -75,7 +81,7 @@ export function* fitTargetSteps({ squares, inks, paper }: TargetFitInput): Gener
   const read = readSamples(samples, paper);
   const run = fitSquares(read);
   let next = run.next();
-  for (let done = 1; !next.done; done++, next = run.next()) yield Math.min(1, done / (squares.length + 1));
+  for (; !next.done; next = run.next()) yield next.value;
   const { model, looMean } = next.value;
   const { films, trapping, k1, k2, meshes: factors } = model.result();
   const missed = missesOf(next.value);
@@ -89,11 +95,32 @@ export function* fitTargetSteps({ squares, inks, paper }: TargetFitInput): Gener
     trapping: { factor: trapping },
     surface: { k1, k2 },
     meshes: read.meshNames.map((name, i) => ({ mesh: defined(meshes.get(name)), factor: entryAt(factors, i) })),
-    meanDeltaE: missed.reduce((sum, { deltaE }) => sum + deltaE, 0) / missed.length,
+    nowDeltaE: mean(read.squares.map(({ lab }, i) => deltaE2000(lab, labNow(entryAt(squares, i).films, byId, { ...printing, paper })))),
+    meanDeltaE: mean(missed.map(({ deltaE }) => deltaE)),
     looDeltaE: looMean,
     squares: missed,
     worst: missed.toSorted((a, b) => told(b) - told(a)).map(({ square }) => square),
   };
+}
+
+/** The colour of a square as the inks are. */
+function labNow(
+  films: readonly SquareFilm[],
+  inks: ReadonlyMap<string, Ink>,
+  { paper, surface, trapping }: Printing & Pick<TargetFitInput, 'paper'>,
+): Lab {
+  const shown = Float64Array.from(paper.reflectance);
+  films.forEach(({ ink: id, mesh }, at) => {
+    const ink = defined(inks.get(id));
+    const thick = mesh === undefined || meshKey(mesh) === meshKey(ink.mesh) ? 1 : meshRatio(mesh, ink.mesh);
+    const trapped = trappingOn(trapping, at === 0 ? null : entryAt(films, at - 1).ink, id);
+    overFilm(filmBands(ink.kx, ink.sx, thick * trapped, surface), shown, shown);
+  });
+  return labD50(shown);
+}
+
+function mean(values: readonly number[]): number {
+  return values.reduce((sum, value) => sum + value, 0) / values.length;
 }
 
 function told({ deltaE, leftOutDeltaE }: SquareMiss): number {

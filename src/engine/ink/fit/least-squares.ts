@@ -89,6 +89,17 @@ function sumAfter(problem: SquareSum, x: Float64Array, step: Float64Array, tried
 
 /** Solves A·y = b for a positive definite A; A becomes its factor, b the solution; false when it is not. */
 function choleskySolve(a: Float64Array, b: Float64Array, n: number): boolean {
+  if (!choleskyFactor(a, n)) return false;
+  solveFactored(a, b, n);
+  return true;
+}
+
+/**
+ * Turns a positive definite matrix into its Cholesky factor.
+ * @param a n × n, row by row; its lower half is changed in place
+ * @returns false when it is not positive definite
+ */
+export function choleskyFactor(a: Float64Array, n: number): boolean {
   for (let i = 0; i < n; i++) {
     for (let j = 0; j <= i; j++) {
       let sum = f64(a, i * n + j);
@@ -101,6 +112,15 @@ function choleskySolve(a: Float64Array, b: Float64Array, n: number): boolean {
       }
     }
   }
+  return true;
+}
+
+/**
+ * Solves A·y = b.
+ * @param a the factor of A that choleskyFactor left
+ * @param b becomes the solution
+ */
+export function solveFactored(a: Float64Array, b: Float64Array, n: number): void {
   for (let i = 0; i < n; i++) {
     let sum = f64(b, i);
     for (let k = 0; k < i; k++) sum -= f64(a, i * n + k) * f64(b, k);
@@ -111,5 +131,4 @@ function choleskySolve(a: Float64Array, b: Float64Array, n: number): boolean {
     for (let k = i + 1; k < n; k++) sum -= f64(a, k * n + i) * f64(b, k);
     b[i] = sum / f64(a, i * n + i);
   }
-  return true;
 }

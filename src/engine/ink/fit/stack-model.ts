@@ -121,6 +121,17 @@ export class StackModel {
     return shown;
   }
 
+  /** Places of the unknowns that a stack's colour depends on. */
+  unknownsOf(stack: readonly number[]): number[] {
+    const inks = new Set(stack.map((kind) => entryAt(this.kinds, kind).ink));
+    const meshes = new Set(stack.map((kind) => entryAt(this.kinds, kind).mesh));
+    const press = this.size - PRESS_TERMS;
+    const from = this.curves.length * INK_TERMS;
+    return Array.from({ length: this.size }, (_, i) => i).filter((i) =>
+      i < from ? inks.has(Math.floor(i / INK_TERMS)) : i < press ? meshes.has(i - from) : true,
+    );
+  }
+
   lab(stack: readonly number[]): Lab {
     return labD50(this.reflectance(stack));
   }

@@ -1,5 +1,5 @@
 import { entryAt, f64, num } from '../../base/at.ts';
-import type { Lab } from '../../colour/lab.ts';
+import { labD50, type Lab } from '../../colour/lab.ts';
 import { BANDS } from '../../colour/weights.ts';
 import { rulerAt } from './lab-ruler.ts';
 import type { NormalEquations, SquareSum } from './least-squares.ts';
@@ -59,6 +59,8 @@ const TAIL = 6;
 const SOFT = 0.01;
 const CURVE_WEIGHT = 10;
 const STEP = 1e-4;
+/** Lightness, chroma, hue. */
+const PARTS = 3;
 
 /** Where the unknowns begin. */
 export function startOf(size: number, { stacked, curved }: Beforehand): Float64Array {
@@ -79,62 +81,78 @@ export class StackProblem implements SquareSum {
   readonly size: number;
   readonly lowest = -Infinity;
   private readonly model: StackModel;
-  private readonly squares: readonly ReadStack[];
   private readonly before: Beforehand;
-  private readonly rulers: readonly Lab[][];
+  private readonly squares: readonly SquareRows[];
+  /** Of each unknown: the squares that it moves. */
+  private readonly movedBy: readonly (readonly SquareRows[])[];
 
   constructor(model: StackModel, squares: readonly ReadStack[], before: Beforehand) {
     this.model = model;
-    this.squares = squares;
     this.before = before;
     this.size = model.size;
-    this.rulers = squares.map(({ lab }) => rulerAt(lab));
+    this.squares = squares.map((square) => rowsOf(square, model.unknownsOf(square.stack)));
+    this.movedBy = Array.from({ length: this.size }, (_, i) => this.squares.filter(({ unknowns }) => unknowns.includes(i)));
   }
 
   sum(x: Float64Array, into: NormalEquations | null): number {
-    const misses = this.misses(x);
-    if (into !== null) this.gather(x, misses, into);
-    return misses.reduce((total, miss) => total + miss * miss, 0);
+    this.model.set(x);
+    let total = 0;
+    for (const square of this.squares) {
+      this.miss(square, square.misses);
+      total += dot(square.misses, square.misses);
+    }
+    const expected = this.expect(x);
+    if (into !== null) this.gather(x, expected, into);
+    return total + dot(expected, expected);
+  }
+
+  /** Misses of a square and how each unknown that moves it changes them, as of the last sum with normal equations. */
+  slopesOf(square: number): Readonly<SquareSlopes> {
+    return entryAt(this.squares, square);
   }
 
   /** The changes of all misses with each unknown, by steps: films are cheap. */
-  private gather(x: Float64Array, misses: Float64Array, { normal, slope }: NormalEquations): void {
+  private gather(x: Float64Array, expected: Float64Array, { normal, slope }: NormalEquations): void {
     const moved = x.slice();
-    const columns = Array.from(x, (value, i) => {
+    const { size } = this;
+    const priors = Array.from(x, (value, i) => {
       moved[i] = value + STEP;
-      const after = this.misses(moved);
+      this.model.set(moved);
+      for (const square of this.movedBy[i] ?? []) this.slopesBy(i, square);
+      const after = this.expect(moved);
       moved[i] = value;
-      return after.map((miss, row) => (miss - f64(misses, row)) / STEP);
+      return after.map((miss, row) => (miss - f64(expected, row)) / STEP);
     });
-    columns.forEach((column, i) => {
-      slope[i] = f64(slope, i) + dot(column, misses);
-      for (let j = 0; j <= i; j++) {
-        const sum = f64(normal, i * x.length + j) + dot(column, entryAt(columns, j));
-        normal[i * x.length + j] = normal[j * x.length + i] = sum;
-      }
-    });
-  }
-
-  private misses(x: Float64Array): Float64Array {
-    const out: number[] = [];
     this.model.set(x);
-    this.squares.forEach(({ stack, lab, reflectance }, n) => {
-      const expected = stack.length === 1 ? MISS_ALONE : reflectance === undefined ? MISS : MISS_CURVE;
-      const shown = this.model.lab(stack);
-      for (const row of entryAt(this.rulers, n)) {
-        out.push((row[0] * (shown[0] - lab[0]) + row[1] * (shown[1] - lab[1]) + row[2] * (shown[2] - lab[2])) / expected);
-      }
-      if (reflectance === undefined) return;
-      const curve = this.model.reflectance(stack);
-      for (let band = 0; band < BANDS; band++) {
-        out.push((CURVE_WEIGHT * (root(f64(curve, band)) - root(num(reflectance, band)))) / expected);
-      }
+    for (const square of this.squares) addSquare(square, size, normal, slope);
+    priors.forEach((column, i) => {
+      slope[i] = f64(slope, i) + dot(column, expected);
+      for (let j = 0; j <= i; j++) addBoth(normal, size, [i, j], dot(column, entryAt(priors, j)));
     });
-    this.expect(x, out);
-    return Float64Array.from(out);
   }
 
-  private expect(x: Float64Array, out: number[]): void {
+  /** Fills the column of an unknown that was moved by a step. */
+  private slopesBy(unknown: number, square: SquareRows): void {
+    const { misses, moved, slopes, unknowns } = square;
+    this.miss(square, moved);
+    const at = unknowns.indexOf(unknown) * misses.length;
+    for (let row = 0; row < misses.length; row++) slopes[at + row] = (f64(moved, row) - f64(misses, row)) / STEP;
+  }
+
+  private miss({ square: { stack, lab, reflectance }, ruler, expected }: SquareRows, out: Float64Array): void {
+    const curve = this.model.reflectance(stack);
+    const shown = labD50(curve);
+    ruler.forEach((row, i) => {
+      out[i] = (row[0] * (shown[0] - lab[0]) + row[1] * (shown[1] - lab[1]) + row[2] * (shown[2] - lab[2])) / expected;
+    });
+    if (reflectance === undefined) return;
+    for (let band = 0; band < BANDS; band++) {
+      out[PARTS + band] = (CURVE_WEIGHT * (root(f64(curve, band)) - root(num(reflectance, band)))) / expected;
+    }
+  }
+
+  private expect(x: Float64Array): Float64Array {
+    const out: number[] = [];
     const { curved, stacked } = this.before;
     const press = x.length - PRESS_TERMS;
     const series = f64(x, press);
@@ -156,7 +174,58 @@ export class StackProblem implements SquareSum {
     const [trapping, k2, k1] = [f64(x, press + 1), f64(x, press + 2), f64(x, press + 3)];
     if (stacked) out.push(levelling((trapping - TRAPPING) / TRAPPING_SPREAD), levelling((k2 - K2) / K2_SPREAD), k1 / K1_SPREAD);
     else out.push(trapping / UNTOLD_SPREAD, k2 / UNTOLD_SPREAD, k1 / UNTOLD_SPREAD);
+    return Float64Array.from(out);
   }
+}
+
+/** How a square misses, each part in what is expected of it, and what moves that. */
+interface SquareSlopes {
+  /** Lightness, chroma and hue, then the bands of a curve. */
+  misses: Float64Array;
+  /** Unknowns that move the square. */
+  unknowns: readonly number[];
+  /** Change of the misses with each of them, one after the other. */
+  slopes: Float64Array;
+  /** What one part is expected to miss by, ΔE. */
+  expected: number;
+}
+
+/** A square with room for its misses. */
+interface SquareRows extends SquareSlopes {
+  square: ReadStack;
+  ruler: readonly Lab[];
+  /** Misses after a step. */
+  moved: Float64Array;
+}
+
+function rowsOf(square: ReadStack, unknowns: readonly number[]): SquareRows {
+  const { stack, lab, reflectance } = square;
+  const rows = PARTS + (reflectance === undefined ? 0 : BANDS);
+  return {
+    square,
+    unknowns,
+    ruler: rulerAt(lab),
+    expected: stack.length === 1 ? MISS_ALONE : reflectance === undefined ? MISS : MISS_CURVE,
+    misses: new Float64Array(rows),
+    moved: new Float64Array(rows),
+    slopes: new Float64Array(rows * unknowns.length),
+  };
+}
+
+function addSquare({ misses, unknowns, slopes }: SquareSlopes, size: number, normal: Float64Array, slope: Float64Array): void {
+  const rows = misses.length;
+  const columns = unknowns.map((_, at) => slopes.subarray(at * rows, (at + 1) * rows));
+  unknowns.forEach((i, at) => {
+    const column = entryAt(columns, at);
+    slope[i] = f64(slope, i) + dot(column, misses);
+    for (let other = 0; other <= at; other++) addBoth(normal, size, [i, num(unknowns, other)], dot(column, entryAt(columns, other)));
+  });
+}
+
+/** Adds to an entry and to its mirror. */
+function addBoth(normal: Float64Array, size: number, [i, j]: readonly [number, number], value: number): void {
+  normal[i * size + j] = f64(normal, i * size + j) + value;
+  if (i !== j) normal[j * size + i] = f64(normal, j * size + i) + value;
 }
 
 /** A miss that grows ever slower, as for a Student distribution: surprising values are possible. */

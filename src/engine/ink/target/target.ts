@@ -84,7 +84,7 @@ export function namedInks({ inks, squares, few = [] }: Target): string[] {
 }
 
 /** Whether a reading is of a square. */
-export function isReadingOf(square: Pick<TargetSquare, 'first' | 'over'>, reading: Pick<MeasuredSquare, 'first' | 'over'>): boolean {
+function isReadingOf(square: Pick<TargetSquare, 'first' | 'over'>, reading: Pick<MeasuredSquare, 'first' | 'over'>): boolean {
   return reading.first === square.first && reading.over === square.over;
 }
 

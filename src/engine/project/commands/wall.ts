@@ -19,6 +19,8 @@ export const WALL_RULES: RulesOf<WallCommand> = {
     mergeKey: ({ kind, change }) => `${kind}:${fieldsOf(change)}`,
     change(draft, { change }) {
       Object.assign(draft.explore, change);
+      // A number of one's own stands for itself.
+      if ('minDeltaE' in change && !('unwidenedDeltaE' in change)) delete draft.explore.unwidenedDeltaE;
     },
   },
   'set-holds': {
