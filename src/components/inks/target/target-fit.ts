@@ -132,6 +132,7 @@ export class TargetFitElement extends RoomElement {
       </p>
       <dl>
         <div><dt>A film on a film is</dt><dd>${(fit.trapping.factor * 100).toFixed(0)} % as thick</dd></div>
+        ${(fit.trapping.pairs ?? []).map(({ under, over, factor }) => html`<div><dt>${filmsName([under, over], inks)}</dt><dd>${(factor * 100).toFixed(0)} %</dd></div>`)}
         <div><dt>Thrown back inside, outside</dt><dd>${(fit.surface.k2 * 100).toFixed(0)} %, ${(fit.surface.k1 * 100).toFixed(1)} %</dd></div>
       </dl>
       <div>

@@ -34,7 +34,11 @@ const MOST_REFITS = 24;
  */
 export function* fitSquares(read: ReadSamples): Generator<number, SquaresFit> {
   const { squares } = read;
-  const before: Beforehand = { curved: read.curves.map((curve) => curve !== null), stacked: squares.some(({ stack }) => stack.length > 1) };
+  const before: Beforehand = {
+    curved: read.curves.map((curve) => curve !== null),
+    stacked: squares.some(({ stack }) => stack.length > 1),
+    pairs: read.pairs.length,
+  };
   const model = new StackModel(read);
   const x = startOf(model.size, before);
   const run = rounds({ model, squares, before }, x);

@@ -1,14 +1,19 @@
 import { defined, entryAt } from '../../base/at.ts';
 import { EngineError } from '../../base/error.ts';
+import { TRAPPING } from '../../base/limits.ts';
+import { roundTo } from '../../base/units.ts';
 import { deltaE2000 } from '../../colour/delta-e.ts';
 import { labD50, type Lab } from '../../colour/lab.ts';
 import { meshRatio } from '../film/film-factor.ts';
 import { filmBands, overFilm } from '../film/film.ts';
 import { type Mesh, meshKey } from '../film/mesh.ts';
-import { type Printing, type Surface, type Trapping, trappingOn } from '../film/printing.ts';
+import { type Printing, type Surface, type Trapping, type TrappingPair, trappingOn } from '../film/printing.ts';
 import type { Ink, Paper } from '../types.ts';
 import { fitSquares, type SquaresFit } from './fit-squares.ts';
-import { type FilmSample, readSamples } from './stack-samples.ts';
+import { type FilmSample, type ReadSamples, readSamples } from './stack-samples.ts';
+
+/** A pair's trapping that is nearer to that of the press shows in no print. */
+const TOLD_APART = 0.02;
 
 /** A film of a square: its ink, and the mesh where it is not that of the ink's own curves. */
 interface SquareFilm {
@@ -83,7 +88,8 @@ export function* fitTargetSteps({ squares, inks, paper, printing = {} }: TargetF
   let next = run.next();
   for (; !next.done; next = run.next()) yield next.value;
   const { model, looMean } = next.value;
-  const { films, trapping, k1, k2, meshes: factors } = model.result();
+  const { films, trapping, pairs, k1, k2, meshes: factors } = model.result();
+  const own = ownPairs(read, pairs, trapping);
   const missed = missesOf(next.value);
   return {
     inks: read.names.map((id, i) => ({
@@ -92,7 +98,7 @@ export function* fitTargetSteps({ squares, inks, paper, printing = {} }: TargetF
       sx: Array.from(entryAt(films, i).sx),
       squares: squares.filter((square) => square.films.some(({ ink }) => ink === id)).length,
     })),
-    trapping: { factor: trapping },
+    trapping: { factor: trapping, ...(own.length === 0 ? {} : { pairs: own }) },
     surface: { k1, k2 },
     meshes: read.meshNames.map((name, i) => ({ mesh: defined(meshes.get(name)), factor: entryAt(factors, i) })),
     nowDeltaE: mean(read.squares.map(({ lab }, i) => deltaE2000(lab, labNow(entryAt(squares, i).films, byId, { ...printing, paper })))),
@@ -101,6 +107,15 @@ export function* fitTargetSteps({ squares, inks, paper, printing = {} }: TargetF
     squares: missed,
     worst: missed.toSorted((a, b) => told(b) - told(a)).map(({ square }) => square),
   };
+}
+
+/** Pairs of inks whose trapping squares tell from that of the press. */
+function ownPairs(read: ReadSamples, factors: readonly number[], press: number): TrappingPair[] {
+  const id = (ink: number): string => entryAt(read.names, ink);
+  return read.pairs.flatMap(({ under, over }, i) => {
+    const factor = roundTo(Math.min(TRAPPING.most, Math.max(TRAPPING.least, entryAt(factors, i))), 3);
+    return Math.abs(Math.log(factor / press)) < TOLD_APART ? [] : [{ under: id(under), over: id(over), factor }];
+  });
 }
 
 /** The colour of a square as the inks are. */

@@ -8,7 +8,8 @@ import { insideOf, readThrough, type Surface } from '../film/saunderson.ts';
 // smooth (of an ink whose curve was read: how far it leaves the one that shows that curve); then ln of its
 // scattering per absorption, and of the scattering that is alike in all bands.
 export const K_TERMS = 9;
-export const INK_TERMS = K_TERMS + 2;
+export const S_TERMS = 5;
+export const INK_TERMS = K_TERMS + 2 + S_TERMS;
 /** After those of the inks: ln of the usual scattering per absorption, ln of trapping, k2, k1. */
 export const PRESS_TERMS = 4;
 /** k2 and k1 as far as they are tried; what is found beyond what a print can have is refused afterwards. */
@@ -19,6 +20,7 @@ const FAINTEST = 1e-4;
 const STRONGEST = 30;
 const ROUNDS = 12;
 const humpsOfK = humps(K_TERMS);
+const humpsOfS = humps(S_TERMS);
 /**
  * A pigment's refractive index, and so its scattering, rises on the long-wave side of an absorption band
  * (anomalous dispersion: any textbook of optics, as Hecht, Optics, 3.5): scattering follows the mean
@@ -43,6 +45,12 @@ export interface FilmKind {
   mesh: number;
 }
 
+/** An ink on another, by index: the film may be thicker or thinner than the press's trapping says. */
+export interface InkPair {
+  under: number;
+  over: number;
+}
+
 /** What a model is of. */
 export interface ModelledInks {
   /** Reflectance as read, 36 bands. */
@@ -51,6 +59,8 @@ export interface ModelledInks {
   curves: readonly (Float64Array | null)[];
   kinds: readonly FilmKind[];
   meshes: number;
+  /** Those that squares hold. */
+  pairs: readonly InkPair[];
 }
 
 /**
@@ -63,31 +73,37 @@ export class StackModel {
   private readonly curves: readonly (Float64Array | null)[];
   private readonly kinds: readonly FilmKind[];
   private readonly meshes: number;
+  private readonly pairs: readonly InkPair[];
   private readonly ground = new Float64Array(BANDS);
   private readonly found: FoundFilm[];
   private readonly onPaper: FilmBands[] = [];
   private readonly onFilm: FilmBands[] = [];
+  /** Of each kind: its film on inks with which it is a pair, by ink. */
+  private readonly onInk: FilmBands[][];
   private surface: Surface = { k1: 0, k2: 0 };
   private trapping = 1;
   private last: Float64Array;
 
-  constructor({ paper, curves, kinds, meshes }: ModelledInks) {
+  constructor({ paper, curves, kinds, meshes, pairs }: ModelledInks) {
     this.paper = paper;
     this.curves = curves;
     this.kinds = kinds;
     this.meshes = meshes;
+    this.pairs = pairs;
+    this.onInk = kinds.map(() => []);
     this.found = curves.map(() => ({ kx: new Float64Array(BANDS), sx: new Float64Array(BANDS) }));
     this.last = new Float64Array(this.size).fill(NaN);
   }
 
   get size(): number {
-    return this.curves.length * INK_TERMS + this.meshes + PRESS_TERMS;
+    return this.curves.length * INK_TERMS + this.meshes + this.pairs.length + PRESS_TERMS;
   }
 
   /** Sets all films; those whose unknowns are as before stay. */
   set(x: Float64Array): void {
     const inks = this.curves.length * INK_TERMS;
-    const press = inks + this.meshes;
+    const pairs = inks + this.meshes;
+    const press = pairs + this.pairs.length;
     const { last } = this;
     const movedAt = (at: number): boolean => x[at] !== last[at];
     const surfaceMoved = movedAt(press + 2) || movedAt(press + 3);
@@ -104,11 +120,14 @@ export class StackModel {
     });
     this.kinds.forEach(({ ink, thickness, mesh }, kind) => {
       const moved = moves[ink] === true || (mesh >= 0 && movedAt(inks + mesh));
-      if (!moved && !trappingMoved) return;
       const { kx, sx } = entryAt(this.found, ink);
       const thick = mesh < 0 ? thickness : thickness * Math.exp(f64(x, inks + mesh));
       if (moved) this.onPaper[kind] = filmBands(kx, sx, thick);
-      this.onFilm[kind] = filmBands(kx, sx, thick * this.trapping);
+      if (moved || trappingMoved) this.onFilm[kind] = filmBands(kx, sx, thick * this.trapping);
+      this.pairs.forEach(({ under, over }, pair) => {
+        if (over !== ink || !(moved || trappingMoved || movedAt(pairs + pair))) return;
+        entryAt(this.onInk, kind)[under] = filmBands(kx, sx, thick * this.trapping * Math.exp(f64(x, pairs + pair)));
+      });
     });
     last.set(x);
   }
@@ -116,31 +135,46 @@ export class StackModel {
   /** What the instrument reads of a stack of kinds of film, by their index, first down first. */
   reflectance(stack: readonly number[]): Float64Array {
     const shown = this.ground.slice();
-    stack.forEach((kind, at) => overFilm(entryAt(at === 0 ? this.onPaper : this.onFilm, kind), shown, shown));
+    stack.forEach((kind, at) => overFilm(at === 0 ? entryAt(this.onPaper, kind) : this.filmOn(entryAt(stack, at - 1), kind), shown, shown));
     for (let band = 0; band < BANDS; band++) shown[band] = readThrough(f64(shown, band), this.surface);
     return shown;
   }
 
   /** Places of the unknowns that a stack's colour depends on. */
   unknownsOf(stack: readonly number[]): number[] {
-    const inks = new Set(stack.map((kind) => entryAt(this.kinds, kind).ink));
+    const inks = new Set(stack.map((kind) => this.inkOf(kind)));
     const meshes = new Set(stack.map((kind) => entryAt(this.kinds, kind).mesh));
     const press = this.size - PRESS_TERMS;
     const from = this.curves.length * INK_TERMS;
-    return Array.from({ length: this.size }, (_, i) => i).filter((i) =>
-      i < from ? inks.has(Math.floor(i / INK_TERMS)) : i < press ? meshes.has(i - from) : true,
-    );
+    const pairs = from + this.meshes;
+    const holds = ({ under, over }: InkPair): boolean =>
+      stack.some((kind, at) => at > 0 && this.inkOf(kind) === over && this.inkOf(entryAt(stack, at - 1)) === under);
+    return Array.from({ length: this.size }, (_, i) => i).filter((i) => {
+      if (i < from) return inks.has(Math.floor(i / INK_TERMS));
+      if (i < pairs) return meshes.has(i - from);
+      return i >= press || holds(entryAt(this.pairs, i - pairs));
+    });
   }
 
   lab(stack: readonly number[]): Lab {
     return labD50(this.reflectance(stack));
   }
 
-  /** What was set, copied. */
-  result(): { films: FoundFilm[]; meshes: number[]; trapping: number; k1: number; k2: number } {
+  private inkOf(kind: number): number {
+    return entryAt(this.kinds, kind).ink;
+  }
+
+  private filmOn(under: number, kind: number): FilmBands {
+    return this.onInk[kind]?.[this.inkOf(under)] ?? entryAt(this.onFilm, kind);
+  }
+
+  /** What was set, copied; pairs in the order given, with their whole trapping. */
+  result(): { films: FoundFilm[]; meshes: number[]; trapping: number; pairs: number[]; k1: number; k2: number } {
     const meshes = Array.from({ length: this.meshes }, (_, mesh) => Math.exp(f64(this.last, this.curves.length * INK_TERMS + mesh)));
+    const from = this.curves.length * INK_TERMS + this.meshes;
     return {
       meshes,
+      pairs: this.pairs.map((_, pair) => this.trapping * Math.exp(f64(this.last, from + pair))),
       films: this.found.map(({ kx, sx }) => ({ kx: kx.slice(), sx: sx.slice() })),
       trapping: this.trapping,
       ...this.surface,
@@ -154,13 +188,13 @@ export class StackModel {
     const level = Math.exp(Math.min(3, f64(x, from + K_TERMS + 1)));
     const share = Math.exp(Math.min(1, f64(x, from + K_TERMS)));
     for (let band = 0; band < BANDS; band++) {
-      let leave = 0;
-      humpsOfK.forEach((hump, t) => (leave += f64(x, from + t) * f64(hump, band)));
+      const leave = sumOf(humpsOfK, x, from, band);
       const own = curve === null ? 1 : this.absorption(curve, band, level);
       kx[band] = Math.min(STRONGEST, own * Math.exp(Math.min(4, leave)));
     }
     for (let band = 0; band < BANDS; band++) sx[band] = level + share * trailing(kx, band);
     smooth(sx);
+    for (let band = 0; band < BANDS; band++) sx[band] = f64(sx, band) * Math.exp(sumOf(humpsOfS, x, from + K_TERMS + 2, band));
     if (curve === null) return;
     // Once more, as what scatters must be known for what absorbs.
     for (let band = 0; band < BANDS; band++) {
@@ -171,6 +205,13 @@ export class StackModel {
   private absorption(curve: Float64Array, band: number, scatter: number): number {
     return absorptionOf(insideOf(f64(curve, band), this.surface), scatter, f64(this.ground, band));
   }
+}
+
+/** The sum at a band of humps, each as high as its unknown. */
+function sumOf(of: readonly Float64Array[], x: Float64Array, from: number, band: number): number {
+  let sum = 0;
+  for (let t = 0; t < of.length; t++) sum += f64(x, from + t) * f64(entryAt(of, t), band);
+  return sum;
 }
 
 /** Fills what is too steep. */

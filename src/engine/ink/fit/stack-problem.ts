@@ -3,7 +3,7 @@ import { labD50, type Lab } from '../../colour/lab.ts';
 import { BANDS } from '../../colour/weights.ts';
 import { rulerAt } from './lab-ruler.ts';
 import type { NormalEquations, SquareSum } from './least-squares.ts';
-import { INK_TERMS, K_TERMS, PRESS_TERMS, type StackModel } from './stack-model.ts';
+import { INK_TERMS, K_TERMS, PRESS_TERMS, S_TERMS, type StackModel } from './stack-model.ts';
 
 /** A square that was read: kinds of film by their index, first down first. */
 export interface ReadStack {
@@ -18,16 +18,19 @@ export interface Beforehand {
   curved: readonly boolean[];
   /** Whether films lie on films, so that squares can tell trapping and surface. */
   stacked: boolean;
+  /** How many pairs of inks may have a trapping of their own. */
+  pairs: number;
 }
 
 /** What a square is expected to miss by, ΔE: the model, less where a curve leaves nothing to guess, and a film alone. */
-const MISS = 1.2;
+const MISS = 1.8;
 const MISS_CURVE = 0.5;
-const MISS_ALONE = 0.3;
+const MISS_ALONE = 1;
+const MISS_ALONE_CURVE = 0.3;
 /** How far ln K may leave the curve of the ink's own square. */
 const LEAVE = 0.3;
 /** Without a curve: how far ln K may go from knot to knot (44 nm), and how far its mean from a strong film's. */
-const SLOPE = 1.1;
+const SLOPE = 0.9;
 const ABSORB = -1.5;
 const ABSORB_SPREAD = 3;
 /**
@@ -37,6 +40,9 @@ const ABSORB_SPREAD = 3;
 const SCATTER = Math.log(0.012);
 const SCATTER_SPREAD = 1;
 const SERIES_SPREAD = 0.7;
+/** How far ln S may leave that, band by band. */
+const SCATTER_LEAVE = 0.25;
+const SCATTER_LEAVE_CURVED = 0.7;
 const LEVEL = Math.log(0.003);
 const LEVEL_SPREAD = 1;
 /** The same where curves were read, which tell it by themselves. */
@@ -47,14 +53,16 @@ const LEVEL_SPREAD_CURVED = 2.5;
  * little k1, most on uncoated paper. Squares that tell otherwise are believed: the price of leaving levels off.
  */
 const TRAPPING = Math.log(0.85);
-const TRAPPING_SPREAD = 0.05;
-const K2 = 0.55;
+const TRAPPING_SPREAD = 0.07;
+const K2 = 0.45;
 const K2_SPREAD = 0.12;
 const K1_SPREAD = 0.05;
 /** ln of a mesh's film over what its ink volume says; common practice, no source. */
 const MESH_SPREAD = 0.15;
+/** ln of a pair's trapping over the press's. */
+const PAIR_SPREAD = 0.1;
 const UNTOLD_SPREAD = 1e-3;
-const TAIL = 6;
+const TAIL = 30;
 /** Curves are compared as cube roots, softened where readings are noise; all bands of a square weigh about as its colour. */
 const SOFT = 0.01;
 const CURVE_WEIGHT = 10;
@@ -153,7 +161,7 @@ export class StackProblem implements SquareSum {
 
   private expect(x: Float64Array): Float64Array {
     const out: number[] = [];
-    const { curved, stacked } = this.before;
+    const { curved, stacked, pairs: pairCount } = this.before;
     const press = x.length - PRESS_TERMS;
     const series = f64(x, press);
     curved.forEach((read, ink) => {
@@ -168,8 +176,11 @@ export class StackProblem implements SquareSum {
       const level = (f64(x, at + K_TERMS + 1) - LEVEL) / (read ? LEVEL_SPREAD_CURVED : LEVEL_SPREAD);
       // Covering inks are no surprise.
       out.push((f64(x, at + K_TERMS) - series) / SERIES_SPREAD, levelling(level));
+      const spread = read ? SCATTER_LEAVE_CURVED : SCATTER_LEAVE;
+      for (let t = 0; t < S_TERMS; t++) out.push(f64(x, at + K_TERMS + 2 + t) / spread);
     });
-    for (let at = curved.length * INK_TERMS; at < press; at++) out.push(f64(x, at) / MESH_SPREAD);
+    const pairs = press - pairCount;
+    for (let at = curved.length * INK_TERMS; at < press; at++) out.push(f64(x, at) / (at < pairs ? MESH_SPREAD : PAIR_SPREAD));
     out.push((series - SCATTER) / SCATTER_SPREAD);
     const [trapping, k2, k1] = [f64(x, press + 1), f64(x, press + 2), f64(x, press + 3)];
     if (stacked) out.push(levelling((trapping - TRAPPING) / TRAPPING_SPREAD), levelling((k2 - K2) / K2_SPREAD), k1 / K1_SPREAD);
@@ -205,11 +216,16 @@ function rowsOf(square: ReadStack, unknowns: readonly number[]): SquareRows {
     square,
     unknowns,
     ruler: rulerAt(lab),
-    expected: stack.length === 1 ? MISS_ALONE : reflectance === undefined ? MISS : MISS_CURVE,
+    expected: expectedOf(square),
     misses: new Float64Array(rows),
     moved: new Float64Array(rows),
     slopes: new Float64Array(rows * unknowns.length),
   };
+}
+
+function expectedOf({ stack, reflectance }: ReadStack): number {
+  if (stack.length === 1) return reflectance === undefined ? MISS_ALONE : MISS_ALONE_CURVE;
+  return reflectance === undefined ? MISS : MISS_CURVE;
 }
 
 function addSquare({ misses, unknowns, slopes }: SquareSlopes, size: number, normal: Float64Array, slope: Float64Array): void {

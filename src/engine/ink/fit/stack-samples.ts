@@ -4,7 +4,7 @@ import { deltaE2000 } from '../../colour/delta-e.ts';
 import { labD50, type Lab } from '../../colour/lab.ts';
 import { BANDS } from '../../colour/weights.ts';
 import { curveFromColour, nearestPossible } from '../film/curves.ts';
-import type { FilmKind } from './stack-model.ts';
+import type { FilmKind, InkPair } from './stack-model.ts';
 import type { ReadStack } from './stack-problem.ts';
 
 /** A colour as read: Lab (D50, 2°), or reflectance (36 bands, 0–1), or both. */
@@ -38,6 +38,8 @@ export interface ReadSamples {
   /** Keys of the meshes that are not the inks' own. */
   meshNames: string[];
   meshes: number;
+  /** Inks that lie on each other in squares. */
+  pairs: InkPair[];
   /** As read, 36 bands; where only a colour was read, the smoothest that has it. */
   paper: Float64Array;
   /** Of each film: the curve that it shows alone on the paper; null where none was read. */
@@ -89,6 +91,7 @@ export function readSamples(samples: readonly FilmSample[], paper: Reading): Rea
     kinds,
     meshNames,
     meshes: meshNames.length,
+    pairs: pairsOf(squares, kinds),
     paper: curveOf(paper),
     curves: names.map((_, ink) => {
       const own = squares.find(({ stack, reflectance }) => stack.length === 1 && stack[0] === ink && reflectance !== undefined);
@@ -96,6 +99,13 @@ export function readSamples(samples: readonly FilmSample[], paper: Reading): Rea
     }),
     alone: names.map((_, ink) => squares.some(({ stack }) => stack.length === 1 && kinds[num(stack, 0)]?.ink === ink)),
   };
+}
+
+function pairsOf(squares: readonly ReadStack[], kinds: readonly FilmKind[]): InkPair[] {
+  const pairs = squares.flatMap(({ stack }) =>
+    stack.slice(1).map((kind, at): InkPair => ({ under: entryAt(kinds, num(stack, at)).ink, over: entryAt(kinds, kind).ink })),
+  );
+  return pairs.filter(({ under, over }, i) => pairs.findIndex((other) => other.under === under && other.over === over) === i);
 }
 
 /** A stack in words: its films with a plus between them. */

@@ -76,7 +76,10 @@ function takeFit(studio: Draft<Studio>, { inks, trapping, surface, looDeltaE }: 
   const fitted = new Map(inks.map((found) => [found.id, found]));
   for (const id of fitted.keys()) find(studio.inks, id, 'ink');
   setSurface(studio, surface);
-  studio.trapping = trapping;
+  // Pairs that were typed stay where the target held one of their inks only.
+  const typed = (studio.trapping?.pairs ?? []).filter(({ under, over }) => !fitted.has(under) || !fitted.has(over));
+  const pairs = [...typed.map((pair) => ({ ...pair })), ...(trapping.pairs ?? [])];
+  studio.trapping = { factor: trapping.factor, ...(pairs.length === 0 ? {} : { pairs }) };
   changeInks(
     studio,
     current(studio.inks).flatMap((ink) => {

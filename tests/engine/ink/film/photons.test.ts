@@ -90,7 +90,9 @@ describe('films with a surface', () => {
     let most = 0;
     for (let each = 0; each < 24; each++) {
       const films = Array.from({ length: 1 + (each % 4) }, () => ({ kx: 0.02 + 1.2 * uniform() ** 2, sx: 0.01 + 1.5 * uniform() ** 2 }));
-      const print: Print = { films, paper: 0.2 + 0.7 * uniform(), k1: 0.05 * uniform(), k2: 0.7 * uniform() };
+      // Every way of measuring that can be chosen, then surfaces of any kind.
+      const { surface } = GEOMETRIES[each] ?? { surface: { k1: 0.05 * uniform(), k2: 0.7 * uniform() } };
+      const print: Print = { films, paper: 0.2 + 0.7 * uniform(), ...surface };
       const { k1, k2, paper } = print;
       const seen = k1 + ((1 - k1) * (1 - k2) * paper) / (1 - k2 * paper);
       const [shown] = stackReflectance(
@@ -100,6 +102,7 @@ describe('films with a surface', () => {
       );
       most = Math.max(most, Math.abs(shown! - photons(print, 60_000, uniform)));
     }
+    expect(GEOMETRIES.map(({ id }) => id)).toEqual(['45-0', 'sphere', 'sphere-gloss', 'none']);
     expect(most).toBeLessThan(0.01);
   });
 

@@ -28,6 +28,21 @@ describe('readThrough', () => {
     }
   });
 
+  it('should agree with the inverse that textbooks print', () => {
+    // R = (Rm − k1) / (1 − k1 − k2·(1 − Rm)); the equation is from memory.
+    for (const [k1, k2] of [
+      [0.04, 0.6],
+      [0.04, 0.4],
+      [0, 0.5],
+    ] as const) {
+      for (const read of [0.05, 0.2, 0.5, 0.9]) {
+        const inside = (read - k1) / (1 - k1 - k2 * (1 - read));
+        expect(insideOf(read, { k1, k2 })).toBeCloseTo(inside, 12);
+        expect(readThrough(inside, { k1, k2 })).toBeCloseTo(read, 12);
+      }
+    }
+  });
+
   it('should be undone by insideOf', () => {
     for (const r of [0, 0.02, 0.4, 1]) expect(insideOf(readThrough(r, { k1: 0.04, k2: 0.6 }), { k1: 0.04, k2: 0.6 })).toBeCloseTo(r, 12);
     expect(insideOf(0.01, { k1: 0.04, k2: 0.6 })).toBe(0);
