@@ -3,7 +3,7 @@ import { EngineError } from '../../base/error.ts';
 import { K2, TRAPPING, within } from '../../base/limits.ts';
 import { deltaE2000 } from '../../colour/delta-e.ts';
 import { leastSquares } from './least-squares.ts';
-import { leftOutMisses } from './left-out.ts';
+import { leftOutMisses, noiseOf } from './left-out.ts';
 import { StackModel } from './stack-model.ts';
 import { type Beforehand, type ReadStack, StackProblem, startOf } from './stack-problem.ts';
 import { nameOf, type ReadSamples } from './stack-samples.ts';
@@ -34,15 +34,18 @@ const MOST_REFITS = 24;
  */
 export function* fitSquares(read: ReadSamples): Generator<number, SquaresFit> {
   const { squares } = read;
-  const before: Beforehand = {
+  const usual: Beforehand = {
     curved: read.curves.map((curve) => curve !== null),
     stacked: squares.some(({ stack }) => stack.length > 1),
     pairs: read.pairs.length,
+    noise: 1,
   };
   const model = new StackModel(read);
-  const x = startOf(model.size, before);
-  const run = rounds({ model, squares, before }, x);
-  for (let round = 1; !run.next().done; round++) yield (WHOLE * round) / (round + SLOW);
+  const x = startOf(model.size, usual);
+  const run = wholeFit({ model, squares, before: usual }, x);
+  let round = run.next();
+  for (let n = 1; !round.done; n++, round = run.next()) yield (WHOLE * n) / (n + SLOW);
+  const before = { ...usual, noise: round.value };
   const misses = squares.map(({ stack, lab }) => deltaE2000(lab, model.lab(stack)));
   check(misses, model, read);
   const whole: Whole = { read, before, x };
@@ -83,6 +86,22 @@ interface Whole {
 function fit(of: Fit, x: Float64Array): void {
   const run = rounds(of, x);
   while (!run.next().done);
+}
+
+/** How often squares are asked how good they are, and how many rows told what is usual before. */
+const NOISE_TIMES = 3;
+const USUAL = 3;
+
+/** Fits with squares as good as is usual, then as good as they prove to be. */
+function* wholeFit(of: Fit, x: Float64Array): Generator<number, number> {
+  let { noise } = of.before;
+  yield* rounds(of, x);
+  for (let time = 0; time < NOISE_TIMES; time++) {
+    const here = new StackProblem(of.model, of.squares, { ...of.before, noise });
+    noise = Math.min(1, noise * noiseOf(here, x, of.squares.length, USUAL / noise ** 2));
+    yield* rounds({ ...of, before: { ...of.before, noise } }, x);
+  }
+  return noise;
 }
 
 function* rounds({ model, squares, before }: Fit, x: Float64Array): Generator<number, void> {

@@ -193,8 +193,8 @@ export class StackModel {
       kx[band] = Math.min(STRONGEST, own * Math.exp(Math.min(4, leave)));
     }
     for (let band = 0; band < BANDS; band++) sx[band] = level + share * trailing(kx, band);
-    smooth(sx);
     for (let band = 0; band < BANDS; band++) sx[band] = f64(sx, band) * Math.exp(sumOf(humpsOfS, x, from + K_TERMS + 2, band));
+    smooth(sx);
     if (curve === null) return;
     // Once more, as what scatters must be known for what absorbs.
     for (let band = 0; band < BANDS; band++) {
