@@ -98,7 +98,10 @@ describe('a few squares that tell most', () => {
     const found = page.getByRole('region', { name: 'What the squares tell' });
     await found.waitFor({ timeout: 120_000 });
     const words = (await found.getByRole('status').textContent())!;
-    const [fitted, left] = [/the fit by (\d+\.\d)/, /missed by ΔE ([\d.]+)/].map((form) => Number(form.exec(words)![1])) as [number, number];
+    const [fitted, left] = [/the fit by (\d+\.\d)/, /missed by ΔE ([\d.]+)/].map((form) => Number(form.exec(words)![1])) as [
+      number,
+      number,
+    ];
     // The demo's inks scatter more evenly than the fit expects of pigments.
     expect(fitted).toBeLessThan(2);
     expect(left).toBeGreaterThanOrEqual(fitted);
