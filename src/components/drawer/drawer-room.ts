@@ -2,6 +2,7 @@ import { html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { entryAt } from '../../engine/base/at.ts';
 import { nextScreenNumber, screenOfShape } from '../../engine/shapes/place/new-screen.ts';
+import type { ShapeOf } from '../../engine/shapes/read/parts.ts';
 import type { WhiteAs } from '../../engine/shapes/read/white.ts';
 import type { Screen, Shape } from '../../engine/shapes/types.ts';
 import { sentenceOf } from '../../workers/client/client.ts';
@@ -13,15 +14,16 @@ import { FileDrop, fileDropStyles } from '../ui/files/file-drop.ts';
 import { newId } from '../ui/new-id.ts';
 import { putOnBench } from '../ui/put-on-bench.ts';
 import { sideRoomStyles, WideScreen } from '../ui/side-room.ts';
+import { exchange, type Told, turnedBack } from './divide.ts';
 import { drawerStyles } from './drawer-style.ts';
-import { askSize, longestNow, unsizedOf } from './drawn-sizes.ts';
 import { headOf, laidAgain, type Report, screensFor, spreadAsLaid } from './files-report.ts';
 import { droppedFiles, type FilesRead, readOtherwise, readShapeFiles } from './read-files.ts';
 import './screen-editor.ts';
 import './screen-rack.ts';
 import './shape-tray.ts';
 import { sizeText } from './shape-tray.ts';
-import { askWhite, outlineKey } from './white-areas.ts';
+import { renderTold } from './told.ts';
+import { outlineKey } from './white-areas.ts';
 
 /** The flat file: shapes above, the screens made of them below, one screen open beside. */
 @customElement('drawer-room')
@@ -36,6 +38,8 @@ export class DrawerRoom extends RoomElement {
   @state() private report: Report | null = null;
   /** What the report is of. */
   private files: FilesRead | null = null;
+  /** What else was made of the same files: an undo or redo brings it back. */
+  private others: readonly Told[] = [];
   /** What white in its files was taken for, by `outlineKey`. */
   private whites: ReadonlyMap<string, WhiteAs> = new Map();
   private readonly wide = new WideScreen(this);
@@ -47,7 +51,10 @@ export class DrawerRoom extends RoomElement {
   private readonly fileDrop = new FileDrop(this, (dropped) => this.drop(dropped));
 
   protected override willUpdate(): void {
+    const back = turnedBack({ files: this.files, report: this.report }, this.others, this.store.project.drawer);
+    if (back !== null) [this.files, this.report, this.others] = [back.files, back.report, back.others];
     if (this.opened === this.store.opened) return;
+    this.others = [];
     this.opened = this.store.opened;
     this.report = null;
     this.shape = null;
@@ -83,6 +90,7 @@ export class DrawerRoom extends RoomElement {
     this.reading = '';
     const { screens, ...said } = screensFor(read, this.store.project.drawer);
     this.files = read;
+    this.others = [];
     this.whites = new Map();
     const added = read.shapes.length > 0 && this.store.dispatch({ kind: 'add-shapes', shapes: read.shapes, screens });
     if (added) {
@@ -93,6 +101,7 @@ export class DrawerRoom extends RoomElement {
       ...said,
       head: headOf(added ? read.shapes : [], files.length - read.shapes.length, screens),
       remarks: [...read.remarks, ...said.remarks],
+      refused: files.length - read.shapes.length,
       screens: added ? screens.map((screen) => screen.id) : [],
     };
   }
@@ -118,6 +127,18 @@ export class DrawerRoom extends RoomElement {
     this.files = next.files;
     this.whites = new Map([...this.whites, [outlineKey(next.shape), white]]);
     this.report = said;
+  }
+
+  /** Takes one of the last files as other shapes; one undo takes it back. */
+  private divide(at: number, each: ShapeOf): void {
+    const { files, report } = this;
+    if (files === null || report === null) return;
+    const next = exchange({ files, report }, { at, each }, this.store.project.drawer);
+    if (!this.store.dispatch(next.command)) return this.requestUpdate();
+    this.others = [...this.others, { files, report }];
+    [this.files, this.report] = [next.files, next.report];
+    this.shape = next.command.shapes[0]?.id ?? null;
+    this.screen = this.wide.matches ? (next.command.screens[0]?.id ?? null) : null;
   }
 
   /** One undo takes all of it back. */
@@ -251,43 +272,20 @@ export class DrawerRoom extends RoomElement {
     </div>`;
   }
 
-  private renderAsked({ longestMm, screens }: Report) {
-    const { files } = this;
-    const { drawer: studio } = this.store.project;
-    const unsized = files === null ? null : unsizedOf(files);
-    if (files === null || screens.length === 0) return nothing;
-    return html`${unsized === null || longestMm === null ? nothing : askSize(unsized, longestNow(files, screens, studio.screens) ?? longestMm, (mm) => this.resize(mm))}
-    ${askWhite(files, studio.shapes, this.whites, (at, white) => void this.redraw(at, white))}`;
-  }
-
   private renderReport() {
-    const { report } = this;
-    if (report === null) return nothing;
-    const { drawer: studio, bench } = this.store.project;
-    const made = studio.screens.filter(({ id }) => report.screens.includes(id));
-    const waiting = made.filter(({ id }) => !bench.some((pull) => pull.screen === id));
-    return html`<div class="report" role="status" aria-label="What the files came to">
-      <div class="top">
-        <h3>${report.head}</h3>
-        <button class="quiet" @click=${() => (this.report = null)}>Close</button>
-      </div>
-      ${
-        made.length < 2
-          ? nothing
-          : html`<div class="row">
-            ${waiting.length < 2 ? nothing : html`<button class="main" @click=${() => putOnBench(this.store, waiting)}>Put all ${waiting.length} on the Bench</button>`}
-            ${report.register || made.some(({ placed }) => placed.length !== 1) ? nothing : html`<button @click=${() => this.spread(made)}>Spread over the sheet</button>`}
-          </div>`
-      }
-      ${this.renderAsked(report)}
-      ${
-        report.remarks.length === 0
-          ? nothing
-          : html`<ul>
-            ${report.remarks.map((remark) => html`<li class=${remark.kept ? '' : 'refused'}>${remark.text}</li>`)}
-          </ul>`
-      }
-    </div>`;
+    const { report, files } = this;
+    if (report === null || files === null) return nothing;
+    return renderTold(
+      { report, files, whites: this.whites, project: this.store.project },
+      {
+        close: () => (this.report = null),
+        toBench: (screens) => putOnBench(this.store, screens),
+        spread: (screens) => this.spread(screens),
+        resize: (mm) => this.resize(mm),
+        redraw: (at, white) => void this.redraw(at, white),
+        divide: (at, each) => this.divide(at, each),
+      },
+    );
   }
 }
 

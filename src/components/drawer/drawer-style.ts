@@ -70,6 +70,51 @@ export const drawerStyles = css`
   .report .unsized .soft {
     padding-bottom: var(--space-4);
   }
+  .parts {
+    margin: 0 0 var(--space-6);
+    padding: 0;
+    border: 0;
+    min-width: 0;
+  }
+  .parts legend {
+    padding: 0 0 var(--space-3);
+  }
+  .ways {
+    display: flex;
+    flex-wrap: wrap;
+    gap: var(--space-5);
+  }
+  .way {
+    display: grid;
+    min-width: 9.5em;
+    justify-items: center;
+    gap: var(--space-2);
+    padding: var(--space-4);
+    cursor: pointer;
+    background: var(--wall-deep);
+    border-radius: var(--radius);
+  }
+  .way svg {
+    width: 104px;
+    height: 78px;
+  }
+  .tone0 {
+    fill: var(--ink);
+  }
+  .tone1 {
+    fill: var(--accent);
+  }
+  .tone2 {
+    fill: var(--ink-soft);
+  }
+  .tone3 {
+    fill: var(--ink);
+    opacity: 0.4;
+  }
+  .tone4 {
+    fill: var(--accent);
+    opacity: 0.5;
+  }
   .report ul {
     display: grid;
     gap: var(--space-3);

@@ -1,19 +1,22 @@
 import { defined, entryAt } from '../../engine/base/at.ts';
 import { roundTo } from '../../engine/base/units.ts';
+import { shapeBounds } from '../../engine/geometry/rings.ts';
 import type { Box } from '../../engine/geometry/types.ts';
-import { spreadOver } from '../../engine/shapes/place/lay-out.ts';
+import { placeByPage, spreadOver } from '../../engine/shapes/place/lay-out.ts';
 import { newScreens } from '../../engine/shapes/place/new-screens.ts';
 import type { PlacedShape, Screen, Shape } from '../../engine/shapes/types.ts';
 import type { Studio } from '../../engine/studio/studio.ts';
 import { newId } from '../ui/new-id.ts';
 import { isSmall, scalesFor, SMALL_MM, unsizedOf, usualLongest } from './drawn-sizes.ts';
-import type { FilesRead } from './read-files.ts';
+import { type FilesRead, shapesOf } from './read-files.ts';
 import { sizeText } from './shape-tray.ts';
 
 /** What the last files came to. */
 export interface Report {
   head: string;
   remarks: { text: string; kept: boolean }[];
+  /** Files that became no shape. */
+  refused: number;
   /** Ids of the screens that were made. */
   screens: string[];
   /** Whether they lie where they were drawn on one page. */
@@ -30,19 +33,22 @@ export function screensFor(
   read: FilesRead,
   { paper, screens: there }: Studio,
   asked?: number,
-): Omit<Report, 'head' | 'screens'> & { screens: Screen[] } {
+): Omit<Report, 'head' | 'refused' | 'screens'> & { screens: Screen[] } {
   const unsized = unsizedOf(read);
   const longestMm = unsized === null ? null : (asked ?? usualLongest(unsized));
   const { screens, page, fitted } = newScreens({ ...read, scales: scalesFor(read, longestMm) }, paper, there, newId);
-  const remarks: Report['remarks'] = fitted.map((i) => {
-    const shape = entryAt(read.shapes, i);
-    const { number, placed } = entryAt(screens, i);
-    const percent = (entryAt(placed, 0).scale * 100).toFixed(1);
-    return {
-      text: `${shape.name} is ${sizeText(shape)}, larger than the printable part of the sheet; on screen ${number} it is placed at ${percent} % so that it fits.`,
-      kept: true,
-    };
-  });
+  const parts = inRegister(read, screens, paper);
+  const remarks: Report['remarks'] = fitted
+    .filter((i) => !parts.has(i))
+    .map((i) => {
+      const shape = entryAt(read.shapes, i);
+      const { number, placed } = entryAt(screens, i);
+      const percent = (entryAt(placed, 0).scale * 100).toFixed(1);
+      return {
+        text: `${shape.name} is ${sizeText(shape)}, larger than the printable part of the sheet; on screen ${number} it is placed at ${percent} % so that it fits.`,
+        kept: true,
+      };
+    });
   if (page !== null && screens.length > 1) {
     const text = `All were drawn on a page of ${sizeText(page)}, so they keep their places on it; the page lies in the middle of the sheet.`;
     remarks.unshift({ text, kept: true });
@@ -57,6 +63,25 @@ export function screensFor(
     remarks.push({ text, kept: true });
   }
   return { screens, register: page !== null, remarks, longestMm };
+}
+
+/** Lays the shapes that one file was divided into as they lie in it. @returns their places in the list */
+function inRegister({ divided, shapes }: FilesRead, screens: Screen[], paper: Studio['paper']): ReadonlySet<number> {
+  const laid = new Set<number>();
+  for (const one of divided) {
+    const parts = shapesOf(one);
+    if (parts.length < 2) continue;
+    const box = shapeBounds(parts.flatMap(({ rings }) => rings));
+    const page = one.page ?? { widthMm: box.xMm + box.widthMm, heightMm: box.yMm + box.heightMm };
+    for (const part of parts) {
+      const at = shapes.indexOf(part);
+      const screen = screens[at];
+      if (screen === undefined) continue;
+      laid.add(at);
+      screens[at] = { ...screen, placed: [placeByPage(part, page, paper, screen.placed[0]?.scale ?? 1)] };
+    }
+  }
+  return laid;
 }
 
 /**

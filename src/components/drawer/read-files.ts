@@ -2,12 +2,24 @@ import { entryAt } from '../../engine/base/at.ts';
 import type { Problem } from '../../engine/base/error.ts';
 import { drawerShape } from '../../engine/shapes/place/drawer-shape.ts';
 import type { PageSize } from '../../engine/shapes/place/lay-out.ts';
+import type { ShapeOf } from '../../engine/shapes/read/parts.ts';
 import type { WhiteAs } from '../../engine/shapes/read/white.ts';
 import type { Shape } from '../../engine/shapes/types.ts';
 import type { FileFound } from '../../workers/api/reader-api.ts';
 import { sentenceOf } from '../../workers/client/client.ts';
 import { readFile } from '../../workers/client/file-reader.ts';
 import { newId } from '../ui/new-id.ts';
+
+/** A file of several groups or colours. */
+export interface Divided {
+  file: File;
+  /** The shapes of each way that there is to divide it. */
+  ways: Partial<Record<ShapeOf, Shape[]>>;
+  /** The way it was taken. */
+  each: ShapeOf;
+  /** The page it was drawn on; null where the file gives none. */
+  page: PageSize | null;
+}
 
 /** What came of some files. */
 export interface FilesRead {
@@ -18,6 +30,8 @@ export interface FilesRead {
   sized: boolean[];
   /** Files with white areas beside others, each with the place of its shape. */
   whites: { at: number; file: File }[];
+  /** Files that could become several shapes. */
+  divided: Divided[];
   /** One sentence each; `kept` tells whether the file became a shape all the same. */
   remarks: { text: string; kept: boolean }[];
 }
@@ -28,7 +42,7 @@ export interface FilesRead {
  * @param onNext told the number of files done before each file
  */
 export async function readShapeFiles(files: readonly File[], signal: AbortSignal, onNext: (done: number) => void): Promise<FilesRead> {
-  const read: FilesRead = { shapes: [], pages: [], sized: [], whites: [], remarks: [] };
+  const read: FilesRead = { shapes: [], pages: [], sized: [], whites: [], divided: [], remarks: [] };
   for (const [done, file] of inNameOrder(files).entries()) {
     if (signal.aborted) {
       read.remarks.push({ text: `${file.name}: the file was not read, as you stopped; choose it again to read it.`, kept: false });
@@ -39,12 +53,16 @@ export async function readShapeFiles(files: readonly File[], signal: AbortSignal
       const {
         shapes: [shape],
         problems,
+        parts,
       } = await readFile('shape', file, signal);
       if (shape !== undefined) {
         if (problems.some(({ code }) => code === 'shape.white')) read.whites.push({ at: read.shapes.length, file });
-        read.shapes.push(drawerShape(shape, newId()));
+        const drawn = drawerShape(shape, newId());
+        read.shapes.push(drawn);
         read.pages.push(shape.page);
         read.sized.push(shape.sized);
+        const each = (['group', 'colour'] as const).filter((way) => parts[way === 'group' ? 'groups' : 'colours'].length > 1);
+        if (each.length > 0) read.divided.push({ file, each: 'drawing', page: shape.page, ways: await waysOf(file, drawn, each, signal) });
       }
       for (const text of countedSentences(problems)) read.remarks.push({ text, kept: shape !== undefined });
     } catch (error) {
@@ -52,6 +70,46 @@ export async function readShapeFiles(files: readonly File[], signal: AbortSignal
     }
   }
   return read;
+}
+
+/** The shapes of each way to take a file. */
+async function waysOf(file: File, drawing: Shape, each: readonly ('group' | 'colour')[], signal: AbortSignal): Promise<Divided['ways']> {
+  const ways: Divided['ways'] = { drawing: [drawing] };
+  for (const way of each) {
+    const { shapes } = await readFile('shape', file, signal, { each: way });
+    if (shapes.length > 1) ways[way] = shapes.map((shape) => drawerShape(shape, newId()));
+  }
+  return ways;
+}
+
+/** What came of the files with one of them divided otherwise: other shapes at its place. */
+export function dividedAs(read: FilesRead, at: number, each: ShapeOf): FilesRead {
+  const one = entryAt(read.divided, at);
+  const [before, after] = [shapesOf(one), one.ways[each] ?? []];
+  const from = read.shapes.findIndex(({ id }) => id === before[0]?.id);
+  const put = <T>(list: readonly T[], values: T[]): T[] => list.toSpliced(from, before.length, ...values);
+  return {
+    ...read,
+    shapes: put(read.shapes, after),
+    pages: put(
+      read.pages,
+      after.map(() => one.page),
+    ),
+    sized: put(
+      read.sized,
+      after.map(() => entryAt(read.sized, from)),
+    ),
+    // White is asked about as long as the file is one shape.
+    whites: read.whites.flatMap((white) =>
+      white.at === from ? [] : [{ ...white, at: white.at < from ? white.at : white.at + after.length - before.length }],
+    ),
+    divided: read.divided.with(at, { ...one, each }),
+  };
+}
+
+/** The shapes that a file was taken as. */
+export function shapesOf({ ways, each }: Divided): Shape[] {
+  return ways[each] ?? [];
 }
 
 /**
@@ -65,7 +123,7 @@ export async function readOtherwise(
   const { id } = entryAt(read.shapes, at);
   let found: FileFound['shape'];
   try {
-    found = await readFile('shape', file, new AbortController().signal, white);
+    found = await readFile('shape', file, new AbortController().signal, { white });
   } catch (error) {
     return sentenceOf(error);
   }
@@ -77,7 +135,8 @@ export async function readOtherwise(
   const shape = drawerShape(drawn, id);
   const remarks = read.remarks.filter(({ text }) => !text.startsWith(`${file.name}: its white areas`));
   const said = problems.filter(({ code }) => code === 'shape.white').map(({ message }) => ({ text: message, kept: true }));
-  return { shape, files: { ...read, shapes: read.shapes.with(at, shape), remarks: [...said, ...remarks] } };
+  const divided = read.divided.map((one) => (one.ways.drawing?.[0]?.id === id ? { ...one, ways: { ...one.ways, drawing: [shape] } } : one));
+  return { shape, files: { ...read, divided, shapes: read.shapes.with(at, shape), remarks: [...said, ...remarks] } };
 }
 
 /**

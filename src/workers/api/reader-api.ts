@@ -5,8 +5,7 @@ import type { VisitLog } from '../../engine/log/types.ts';
 import type { Project } from '../../engine/project/types.ts';
 import type { ReadResult } from '../../engine/recipe/read.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
-import type { readShapes } from '../../engine/shapes/read/read-shapes.ts';
-import type { WhiteAs } from '../../engine/shapes/read/white.ts';
+import type { Reading, readShapes } from '../../engine/shapes/read/read-shapes.ts';
 import type { VisitFile } from '../../engine/visitfile/visit-file.ts';
 
 /** What came of a photo: its pixels, or why not, in a sentence. */
@@ -29,5 +28,5 @@ export interface FileFound {
 /** A kind of file that comes in. */
 export type FileKind = keyof FileFound;
 
-/** Reads files, one at a time; `white` is what white is in a drawing. */
-export type ReaderApi = { [Kind in FileKind]: (file: File, white?: WhiteAs) => FileFound[Kind] | Promise<FileFound[Kind]> };
+/** Reads files, one at a time; `reading` is how a drawing is taken. */
+export type ReaderApi = { [Kind in FileKind]: (file: File, reading?: Reading) => FileFound[Kind] | Promise<FileFound[Kind]> };

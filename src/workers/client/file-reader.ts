@@ -1,4 +1,4 @@
-import type { WhiteAs } from '../../engine/shapes/read/white.ts';
+import type { Reading } from '../../engine/shapes/read/read-shapes.ts';
 import type { FileFound, FileKind, ReaderApi } from '../api/reader-api.ts';
 import { awakeTimeout } from './awake-timeout.ts';
 import type { Seated } from './desk.ts';
@@ -65,7 +65,7 @@ function takeReader(): Seated<Api<ReaderApi>> {
 
 /**
  * Reads a file in a worker of its own, so that no file holds up anything else.
- * @param white what white is in a drawing; paper when left out
+ * @param reading how a drawing is taken: white as paper, and as one shape, when left out
  * @param signal ends the worker, in the midst of whatever it does
  * @throws ReadingEnded when the file is too large, takes too long or cannot be opened, when the worker
  *   dies, and when it was stopped
@@ -74,7 +74,7 @@ export async function readFile<Kind extends FileKind>(
   kind: Kind,
   file: File,
   signal: AbortSignal,
-  white?: WhiteAs,
+  reading?: Reading,
 ): Promise<FileFound[Kind]> {
   const { what, mostMb, mostS, mend, choose } = ALLOWED[kind];
   const ended = (why: string): ReadingEnded => new ReadingEnded(`${file.name}: ${why}.`);
@@ -93,8 +93,8 @@ export async function readFile<Kind extends FileKind>(
     unwatch = awakeTimeout(() => reject(ended(`reading it took more than ${mostS} s; ${mend}`)), mostS * 1000);
   });
   try {
-    const read = reader.remote[kind] as unknown as (file: File, white?: WhiteAs) => Promise<FileFound[Kind]>;
-    const found = await Promise.race([read(file, white), given]);
+    const read = reader.remote[kind] as unknown as (file: File, reading?: Reading) => Promise<FileFound[Kind]>;
+    const found = await Promise.race([read(file, reading), given]);
     if (idle === null) idle = reader;
     else reader.worker.terminate();
     return found;

@@ -20,8 +20,8 @@ async function textOf(file: File): Promise<string> {
 }
 
 const readers: ReaderApi = {
-  async shape(file, white = 'paper') {
-    const found = readShapes(await textOf(file), file.name, { white });
+  async shape(file, reading) {
+    const found = readShapes(await textOf(file), file.name, reading);
     return Comlink.transfer(
       found,
       found.shapes.flatMap(({ rings }) => rings.map(({ buffer }) => buffer as ArrayBuffer)),

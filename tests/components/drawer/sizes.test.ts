@@ -7,9 +7,10 @@ const { drawer: studio } = smallProject();
 
 function remarks(...sides: number[]): string[] {
   const shapes = sides.map((side, i) => rectangle(`leaf-${i}`, side, side / 2));
-  return screensFor({ shapes, pages: shapes.map(() => null), sized: shapes.map(() => true), whites: [], remarks: [] }, studio).remarks.map(
-    ({ text }) => text,
-  );
+  return screensFor(
+    { shapes, pages: shapes.map(() => null), sized: shapes.map(() => true), whites: [], divided: [], remarks: [] },
+    studio,
+  ).remarks.map(({ text }) => text);
 }
 
 describe('shapes whose files give no size in mm', () => {
@@ -17,7 +18,7 @@ describe('shapes whose files give no size in mm', () => {
   const scales = (sides: number[], sized: boolean[], asked?: number) => {
     const shapes = sides.map((side, i) => rectangle(`icon-${i}`, side, side / 2));
     const { screens, longestMm } = screensFor(
-      { shapes, pages: shapes.map(() => ({ widthMm: 6.35, heightMm: 6.35 })), sized, whites: [], remarks: [] },
+      { shapes, pages: shapes.map(() => ({ widthMm: 6.35, heightMm: 6.35 })), sized, whites: [], divided: [], remarks: [] },
       studio,
       asked,
     );

@@ -32,6 +32,11 @@ describe('apply', () => {
     ['NaN', { kind: 'change-pull', pull: 'p1', change: { dxMm: Number.NaN } }, /dxMm/],
     ['a screen in use', { kind: 'remove-screen', screen: 's1' }, /used by a pull/],
     ['a shape on a screen', { kind: 'remove-shape', shape: 'wide' }, /on screen 1/],
+    [
+      'a drawing on a screen that stays',
+      { kind: 'exchange-shapes', gone: { shapes: ['wide'], screens: [] }, shapes: [], screens: [] },
+      /on screen 1/,
+    ],
     ['a visit of what is not kept', { kind: 'set-visit', runs: [{ recipe: 'r', sheets: 1 }] }, /no recipe "r"/],
     ['a pull twice', { kind: 'add-pull', pull: pullOf('p1', 's1', 'rust'), at: 0 }, /already is a pull "p1"/],
   ];

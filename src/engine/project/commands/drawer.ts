@@ -12,6 +12,7 @@ import { fieldsChanged, fieldsOf, type RulesOf } from './rule.ts';
 export type DrawerCommand =
   | { kind: 'add-shapes'; shapes: Shape[]; screens: Screen[] }
   | { kind: 'redraw-shape'; shape: Shape; places: { screen: string; placed: PlacedShape[] }[] }
+  | { kind: 'exchange-shapes'; gone: { shapes: string[]; screens: string[] }; shapes: Shape[]; screens: Screen[] }
   | { kind: 'remove-shape'; shape: string }
   | { kind: 'add-screen'; screen: Screen }
   | { kind: 'change-screen'; screen: string; name?: string; placed?: PlacedShape[]; mesh?: Screen['mesh'] }
@@ -34,6 +35,25 @@ export function addShapes({ drawer: studio }: Draft<Project>, shapes: readonly S
   studio.screens.push(...(screens as Draft<Screen>[]));
 }
 
+function removeScreen(draft: Draft<Project>, screen: string): void {
+  refuseInUse(draft, (pull) => pull.screen === screen, 'screen');
+  removeById(draft.drawer.screens, screen, 'screen');
+  forgetScreen(draft.explore, screen);
+  if (draft.frames !== undefined) draft.frames = withFrame(draft.frames, screen, 'drawn') as Draft<Frames>;
+  unpin(draft, (pull) => pull.screen === screen);
+}
+
+function removeShape({ drawer: studio }: Draft<Project>, shape: string): void {
+  const holder = studio.screens.find((screen) => screen.placed.some((placed) => placed.shape === shape));
+  if (holder !== undefined) {
+    throw new EngineError(
+      'command.in-use',
+      `The shape is on screen ${holder.number}; take it off that screen, or remove the screen, first.`,
+    );
+  }
+  removeById(studio.shapes, shape, 'shape');
+}
+
 /** A drag, a turn and a size are kinds of their own; so is each shape that comes or goes. */
 function screenKey(command: Extract<DrawerCommand, { kind: 'change-screen' }>, { drawer: studio }: Project): string | null {
   const { kind, screen: id, placed } = command;
@@ -50,18 +70,17 @@ export const DRAWER_RULES: RulesOf<DrawerCommand> = {
     label: 'add shapes',
     change: (draft, { shapes, screens }) => addShapes(draft, shapes, screens),
   },
+  'exchange-shapes': {
+    label: 'divide a drawing otherwise',
+    change(draft, { gone, shapes, screens }) {
+      for (const screen of gone.screens) removeScreen(draft, screen);
+      for (const shape of gone.shapes) removeShape(draft, shape);
+      addShapes(draft, shapes, screens);
+    },
+  },
   'remove-shape': {
     label: 'remove a shape',
-    change({ drawer: studio }, { shape }) {
-      const holder = studio.screens.find((screen) => screen.placed.some((placed) => placed.shape === shape));
-      if (holder !== undefined) {
-        throw new EngineError(
-          'command.in-use',
-          `The shape is on screen ${holder.number}; take it off that screen, or remove the screen, first.`,
-        );
-      }
-      removeById(studio.shapes, shape, 'shape');
-    },
+    change: (draft, { shape }) => removeShape(draft, shape),
   },
   'add-screen': {
     label: 'make a screen',
@@ -113,12 +132,6 @@ export const DRAWER_RULES: RulesOf<DrawerCommand> = {
   },
   'remove-screen': {
     label: 'remove a screen',
-    change(draft, { screen }) {
-      refuseInUse(draft, (pull) => pull.screen === screen, 'screen');
-      removeById(draft.drawer.screens, screen, 'screen');
-      forgetScreen(draft.explore, screen);
-      if (draft.frames !== undefined) draft.frames = withFrame(draft.frames, screen, 'drawn') as Draft<Frames>;
-      unpin(draft, (pull) => pull.screen === screen);
-    },
+    change: (draft, { screen }) => removeScreen(draft, screen),
   },
 };
