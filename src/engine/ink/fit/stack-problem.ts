@@ -52,9 +52,8 @@ const LEVEL_SPREAD_CURVED = 2.5;
 /**
  * Trapping, k2 and k1 before squares tell: within what screenprint is said to do (0.7 to 1, common practice,
  * no source); k2 of paints and prints from memory 0.4 to 0.6; an instrument at 45/0 sees little k1, most on
- * uncoated paper. Squares that tell otherwise are believed: the price of leaving levels off. These and the
- * spreads above were chosen among some 400 drawn by lot, each published set predicted with those that were
- * best for the five others (DECISIONS.md).
+ * uncoated paper. Squares that tell otherwise are believed: the price of leaving levels off. How
+ * these and the spreads above were found on published sets, and how little that proves, says DECISIONS.md.
  */
 const TRAPPING = Math.log(0.88);
 const TRAPPING_SPREAD = 0.04;
