@@ -17,16 +17,19 @@ export const READERS = ['svg', 'cgats', 'recipe', 'project', 'log', 'visit', 'li
 
 export type ReaderName = (typeof READERS)[number];
 
-/** A sentence longer than this is no sentence; the longest of ours have some 300 signs. */
-const LONGEST_SENTENCE = 600;
+/** Of a sentence's signs at most 200 are the file's, its name and one thing in it, and some 200 ours. */
+const LONGEST_SENTENCE = 400;
+
+/** A name longer than any sentence should hold. */
+const FILE = `tried.${'x'.repeat(2000)}`;
 
 const TRIED: Readonly<Record<ReaderName, (text: string) => string | null>> = {
   svg: tryShapes,
   cgats: tryCgats,
-  recipe: (text) => tryDocument(readRecipe(text, 'tried.json'), useRecipe),
-  project: (text) => tryDocument(readProject(text, 'tried.json'), useProject),
-  log: (text) => tryDocument(readLog(text, 'tried.json'), useLog),
-  visit: (text) => tryDocument(readVisit(zipOf(text), 'tried.zip'), useVisit),
+  recipe: (text) => tryDocument(readRecipe(text, FILE), useRecipe),
+  project: (text) => tryDocument(readProject(text, FILE), useProject),
+  log: (text) => tryDocument(readLog(text, FILE), useLog),
+  visit: (text) => tryDocument(readVisit(zipOf(text), FILE), useVisit),
   link: (text) => tryLink(text, SET_UP_FRAGMENT, readSetUpFragment, () => null),
   lesson: (text) => tryLink(text, LESSON_FRAGMENT, readLessonFragment, useLesson),
   photo: tryPhoto,
@@ -46,14 +49,14 @@ export function tryReader(reader: ReaderName, text: string): string | null {
 }
 
 function tryShapes(text: string): string | null {
-  const { shapes, problems } = readShapes(text, 'tried.svg');
+  const { shapes, problems } = readShapes(text, FILE);
   if (shapes.length === 0 && problems.length === 0) return 'neither a shape nor a sentence';
   const finite = shapes.every(({ rings }) => rings.every((ring) => ring.every(Number.isFinite)));
   return finite ? sentences(problems) : 'a coordinate that is no number';
 }
 
 function tryCgats(text: string): string | null {
-  const { samples, problems } = readCgats(text, 'tried.txt');
+  const { samples, problems } = readCgats(text, FILE);
   if (samples.length === 0 && problems.length === 0) return 'neither a sample nor a sentence';
   for (const { reflectance, lab } of samples) {
     if (reflectance?.every((value) => value >= 0 && value <= 1.2) === false) return 'a reflectance out of range';

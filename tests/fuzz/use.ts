@@ -24,7 +24,7 @@ function orSaid(work: () => string | null): string | null {
   try {
     return work();
   } catch (error) {
-    if (error instanceof EngineError && /^\S[^\n]{10,600}\.$/u.test(error.message)) return null;
+    if (error instanceof EngineError && /^\S[^\n]{10,400}\.$/u.test(error.message)) return null;
     return `threw ${String(error).slice(0, 300)}`;
   }
 }

@@ -26,7 +26,15 @@ export function sizeFault(raw: unknown): string | null {
   return null;
 }
 
-/** Text from a file for a sentence: at most 200 signs. */
-export function cutText(text: string): string {
-  return text.length > 200 ? `${text.slice(0, 200)}…` : text;
+/** A sentence names the file and one thing in it: 200 signs that are not ours. */
+const MOST_SIGNS = 100;
+
+/** Text from a file for a sentence: at most 100 signs, the last of them an ellipsis where it was longer. */
+export function cutText(text: string, most = MOST_SIGNS): string {
+  return text.length > most ? `${text.slice(0, most - 1)}…` : text;
+}
+
+/** The name of a file for a sentence, also where none was given. */
+export function cutName(fileName: string): string {
+  return cutText(String(fileName ?? 'file'));
 }

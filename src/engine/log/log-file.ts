@@ -1,3 +1,4 @@
+import { cutName, cutText } from '../base/bounds.ts';
 import { explainIssues } from '../recipe/explain.ts';
 import { MOST_TOLD, readEnvelope, type ReadResult } from '../recipe/read.ts';
 import { checkHolder, checkPulls } from '../recipe/references.ts';
@@ -14,15 +15,16 @@ import { LOG_FORMAT, LOG_VERSION, type LogEvent, type VisitHead, type VisitLog }
 export function readLog(text: string, fileName: string): ReadResult<VisitLog> {
   const envelope = readEnvelope(text, fileName, { format: LOG_FORMAT, latest: LOG_VERSION, what: 'log' });
   if (envelope.value === null) return envelope;
+  const name = cutName(fileName);
   const parsed = logSchema.safeParse(envelope.value.raw);
-  if (!parsed.success) return { value: null, problems: explainIssues(parsed.error.issues, envelope.value.raw, fileName, 'log') };
+  if (!parsed.success) return { value: null, problems: explainIssues(parsed.error.issues, envelope.value.raw, name, 'log') };
   const log: VisitLog = parsed.data;
   const problems = [
     ...log.head.recipes.flatMap((recipe, i) => [
-      ...checkHolder(recipe, fileName),
-      ...checkPulls(recipe.pulls, recipe, `head.recipes[${i}].pulls`, fileName),
+      ...checkHolder(recipe, name),
+      ...checkPulls(recipe.pulls, recipe, `head.recipes[${i}].pulls`, name),
     ]),
-    ...log.events.flatMap((event) => checkGoingOn(event, `${fileName}, event ${event.id}`)),
+    ...log.events.flatMap((event) => checkGoingOn(event, `${name}, event ${cutText(event.id)}`)),
   ];
   return problems.length > 0 ? { value: null, problems: problems.slice(0, MOST_TOLD) } : { value: log, problems: [] };
 }

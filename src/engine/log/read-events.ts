@@ -1,3 +1,4 @@
+import { cutText } from '../base/bounds.ts';
 import type { Problem } from '../base/error.ts';
 import { explainIssues } from '../recipe/explain.ts';
 import { checkHolder, checkPulls } from '../recipe/references.ts';
@@ -21,7 +22,7 @@ export function readEvents(raw: readonly unknown[], name: string): EntriesRead<L
   for (const [i, each] of raw.entries()) {
     const parsed = eventSchema.safeParse(each);
     if (parsed.success) {
-      const unknown = checkGoingOn(parsed.data, `${name}, event ${parsed.data.id}`);
+      const unknown = checkGoingOn(parsed.data, `${name}, event ${cutText(parsed.data.id)}`);
       if (unknown.length === 0) read.push(parsed.data);
       else problems.push(...unknown.slice(0, 1));
     } else {
@@ -54,8 +55,8 @@ export function readHeads(raw: readonly unknown[], name: string): EntriesRead<Vi
       continue;
     }
     const [problem] = parsed.data.recipes.flatMap((recipe) => [
-      ...checkHolder(recipe, `${name}, ${parsed.data.title}`),
-      ...checkPulls(recipe.pulls, recipe, 'pulls', `${name}, ${parsed.data.title}`),
+      ...checkHolder(recipe, `${name}, ${cutText(parsed.data.title)}`),
+      ...checkPulls(recipe.pulls, recipe, 'pulls', `${name}, ${cutText(parsed.data.title)}`),
     ]);
     if (problem === undefined) read.push(parsed.data);
     else problems.push(problem);

@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { cutText } from '../base/bounds.ts';
 import type { Problem } from '../base/error.ts';
 import { checkHolds } from '../explore/settings/check-holds.ts';
 import { printingOf } from '../ink/film/printing.ts';
@@ -195,7 +196,7 @@ class SectionReader {
   private recipes(): Project['recipes'] {
     const read = this.list(['recipes'], projectSchema.shape.recipes);
     const sound = read.filter((recipe) => {
-      const name = `${this.name}, recipe ${recipe.title}`;
+      const name = `${this.name}, recipe ${cutText(recipe.title)}`;
       const [problem] = [...checkHolder(recipe, name), ...checkPulls(recipe.pulls, recipe, 'pulls', name)];
       if (problem !== undefined) this.aside.push(problem);
       return problem === undefined;

@@ -1,3 +1,4 @@
+import { cutName, cutText } from '../base/bounds.ts';
 import type { Problem } from '../base/error.ts';
 import { checkHolds } from '../explore/settings/check-holds.ts';
 import { namedInks } from '../ink/target/target.ts';
@@ -22,9 +23,10 @@ export function readProject(text: string, fileName: string): ReadResult<Project>
 /**
  * Checks every field and every name of a project that was parsed already.
  * @param raw anything
- * @param fileName named in the sentences
+ * @param file named in the sentences
  */
-export function checkProject(raw: unknown, fileName: string): ReadResult<Project> {
+export function checkProject(raw: unknown, file: string): ReadResult<Project> {
+  const fileName = cutName(file);
   const parsed = projectSchema.safeParse(raw);
   if (!parsed.success) {
     return { value: null, problems: explainIssues(parsed.error.issues, raw, fileName, 'project') };
@@ -62,7 +64,7 @@ export function checkTarget({ target, drawer: studio }: Project, fileName: strin
   return [
     {
       code: 'project.target',
-      message: `${fileName}: target names the ink "${gone}", which is not in drawer.inks; add that ink or take it off the target.`,
+      message: `${fileName}: target names the ink "${cutText(gone)}", which is not in drawer.inks; add that ink or take it off the target.`,
       where: 'target',
     },
   ];
@@ -78,7 +80,7 @@ export function checkEditions({ editions = [], recipes }: Project, fileName: str
       return [
         {
           code: 'project.edition',
-          message: `${fileName}: ${where} names "${recipe}", which is not among the recipes of the file; add it or take the edition out.`,
+          message: `${fileName}: ${where} names "${cutText(recipe)}", which is not among the recipes of the file; add it or take the edition out.`,
           where,
         },
       ];
@@ -90,7 +92,7 @@ export function checkEditions({ editions = [], recipes }: Project, fileName: str
     return [
       {
         code: 'project.edition',
-        message: `${fileName}: ${where} is "${recipe}", which an edition before it already is of; take one of the two out.`,
+        message: `${fileName}: ${where} is "${cutText(recipe)}", which an edition before it already is of; take one of the two out.`,
         where,
       },
     ];

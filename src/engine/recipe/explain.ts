@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { cutText } from '../base/bounds.ts';
 import type { Problem } from '../base/error.ts';
 
 const MAX_SHOWN = 40;
@@ -66,7 +67,7 @@ export function explainIssues(issues: readonly z.core.$ZodIssue[], root: unknown
   return [
     {
       code: `${codePrefix}.field`,
-      message: `${fileName}: ${where} is ${found(root, issue.path)}, but must be ${wanted(issue)}; mend that field and read the file again.`,
+      message: `${fileName}: ${cutText(where)} is ${found(root, issue.path)}, but must be ${wanted(issue)}; mend that field and read the file again.`,
       where,
     },
   ];

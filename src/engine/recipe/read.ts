@@ -1,4 +1,4 @@
-import { cutText, sizeFault } from '../base/bounds.ts';
+import { cutName, cutText, sizeFault } from '../base/bounds.ts';
 import type { Problem } from '../base/error.ts';
 import { explainIssues } from './explain.ts';
 import { checkHolder, checkPulls } from './references.ts';
@@ -33,7 +33,7 @@ export function readEnvelope(
 ): ReadResult<{ version: number; raw: unknown }> {
   const refuse = (code: string, message: string, where: string): ReadResult<never> => ({
     value: null,
-    problems: [{ code, message: `${cutText(String(fileName ?? 'file'))}: ${message}`, where }],
+    problems: [{ code, message: `${cutName(fileName)}: ${message}`, where }],
   });
   if (typeof text !== 'string')
     return refuse(`${what}.json`, `the file is not text; choose a ${what} file that was saved here.`, 'the file');
@@ -80,11 +80,12 @@ export function readEnvelope(
 export function readRecipe(text: string, fileName: string): ReadResult<Recipe> {
   const envelope = readEnvelope(text, fileName, { format: RECIPE_FORMAT, latest: RECIPE_VERSION, what: 'recipe' });
   if (envelope.value === null) return envelope;
+  const name = cutName(fileName);
   const parsed = recipeSchema.safeParse(envelope.value.raw);
   if (!parsed.success) {
-    return { value: null, problems: explainIssues(parsed.error.issues, envelope.value.raw, fileName, 'recipe') };
+    return { value: null, problems: explainIssues(parsed.error.issues, envelope.value.raw, name, 'recipe') };
   }
   const recipe: Recipe = parsed.data;
-  const problems = [...checkHolder(recipe, fileName), ...checkPulls(recipe.pulls, recipe, 'pulls', fileName)];
+  const problems = [...checkHolder(recipe, name), ...checkPulls(recipe.pulls, recipe, 'pulls', name)];
   return problems.length > 0 ? { value: null, problems: problems.slice(0, MOST_TOLD) } : { value: recipe, problems: [] };
 }

@@ -1,3 +1,4 @@
+import { cutText } from '../base/bounds.ts';
 import type { Problem } from '../base/error.ts';
 import type { Ink } from '../ink/types.ts';
 import type { Screen, Shape } from '../shapes/types.ts';
@@ -17,7 +18,7 @@ export function doubles(fileName: string, list: string, ids: readonly string[]):
       return [
         {
           code: 'reference.double',
-          message: `${fileName}: ${list}[${i}].id is "${id}", which an entry before it already has; give each its own id.`,
+          message: `${fileName}: ${list}[${i}].id is "${cutText(id)}", which an entry before it already has; give each its own id.`,
           where: `${list}[${i}].id`,
         },
       ];
@@ -30,7 +31,7 @@ export function doubles(fileName: string, list: string, ids: readonly string[]):
 function unknown(fileName: string, where: string, id: string, list: string): Problem {
   return {
     code: 'reference.unknown',
-    message: `${fileName}: ${where} names "${id}", which is not among the ${list} of the file; add it or name another.`,
+    message: `${fileName}: ${where} names "${cutText(id)}", which is not among the ${list} of the file; add it or name another.`,
     where,
   };
 }
@@ -73,7 +74,7 @@ function checkMixes(inks: readonly Ink[], fileName: string): Problem[] {
       else if (stock.mix !== undefined) {
         problems.push({
           code: 'reference.mix-of-mix',
-          message: `${fileName}: ${where} names "${part.ink}", which is itself a mix; name the stock inks that it is mixed from.`,
+          message: `${fileName}: ${where} names "${cutText(part.ink)}", which is itself a mix; name the stock inks that it is mixed from.`,
           where,
         });
       }

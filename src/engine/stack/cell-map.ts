@@ -1,6 +1,7 @@
 import { entryAt, f64, i32, u32 } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
 import type { RowSpans } from '../geometry/row-crossings.ts';
+import { roomForCells, roomForRuns } from './map-limits.ts';
 import { RowEvents } from './row-events.ts';
 import type { CellMap, RowGrid } from './types.ts';
 
@@ -18,7 +19,8 @@ export interface PlacedSpans {
  * @param placed spans per placed screen; bit i of a cell's cover is `placed[i]`; any number
  * @param grid the sheet in rows of equal height, the height that the spans were taken at
  * @returns a map of its own, arrays cut to length
- * @throws EngineError 'stack.bad-grid' when the sheet has no size or no whole number of rows
+ * @throws EngineError 'stack.bad-grid' when the sheet has no size or no whole number of rows,
+ *   'stack.too-many-cells' above 400,000 cells
  * Cost O(crossings × crossings in a row). For many maps keep a `CellMapBuilder`.
  */
 export function buildCellMap(placed: readonly PlacedSpans[], grid: RowGrid): CellMap {
@@ -196,8 +198,9 @@ export class CellMapBuilder {
   }
 
   private growRuns(wanted: number): void {
-    const runEndMm = new Float64Array(wanted * 2);
-    const runCell = new Uint32Array(wanted * 2);
+    const room = roomForRuns(wanted);
+    const runEndMm = new Float64Array(room);
+    const runCell = new Uint32Array(room);
     runEndMm.set(this.map.runEndMm);
     runCell.set(this.map.runCell);
     this.map.runEndMm = runEndMm;
@@ -206,7 +209,7 @@ export class CellMapBuilder {
 
   private growCells(): void {
     const map = this.map;
-    const capacity = map.areaMm2.length * 2;
+    const capacity = roomForCells(map.areaMm2.length);
     const areaMm2 = new Float64Array(capacity);
     const cover = new Uint32Array(capacity * map.words);
     const cellHash = new Int32Array(capacity);

@@ -8,10 +8,11 @@ import type { Screen, Shape } from '../shapes/types.ts';
 import type { Studio } from '../studio/studio.ts';
 import { unknownScreen } from '../studio/unknown-screen.ts';
 import type { PlacedSpans } from './cell-map.ts';
+import { edgesWith } from './map-limits.ts';
 import { checkOffset } from './placement.ts';
 import type { Pull, RowGrid, Stack } from './types.ts';
 
-/** When the kept spans hold more values than this (about 64 MB), all are dropped and begun anew. */
+/** When the kept spans and turned outlines hold more values than this (about 64 MB), all are dropped and begun anew. */
 const MAX_KEPT_VALUES = 8_000_000;
 /** Lays downwards are told apart to this many parts of a millimetre. */
 const PHASE_STEPS_PER_MM = 1e9;
@@ -24,7 +25,7 @@ interface TurnedScreen {
 
 /**
  * The placed screens of a stack as row spans, scanned anew.
- * @throws EngineError 'stack.unknown-screen', 'stack.bad-offset', 'screen.unknown-shape'
+ * @throws EngineError 'stack.unknown-screen', 'stack.bad-offset', 'screen.unknown-shape', 'stack.too-many-edges'
  */
 export function placedSpans(stack: Stack, studio: Studio, grid: RowGrid): PlacedSpans[] {
   return new SpanCache(studio).place(stack, grid);
@@ -39,6 +40,7 @@ export class SpanCache {
   private readonly screenList: readonly Screen[];
   private readonly paper: { widthMm: number; heightMm: number };
   private readonly screens: ReadonlyMap<string, Screen>;
+  private readonly atRest = new Map<string, SheetOutline>();
   private readonly turned = new Map<string, Map<number, TurnedScreen>>();
   private keptValues = 0;
 
@@ -64,17 +66,19 @@ export class SpanCache {
    * @param out receives one entry a pull; its entries are used again, so that nothing is allocated
    *   for screens, turns and phases that were seen before
    * @returns out
-   * @throws EngineError 'stack.unknown-screen', 'stack.bad-offset', 'screen.unknown-shape'
+   * @throws EngineError 'stack.unknown-screen', 'stack.bad-offset', 'screen.unknown-shape', 'stack.too-many-edges'
    */
   place(stack: Stack, grid: RowGrid, out: PlacedSpans[] = []): PlacedSpans[] {
     const rowHeightMm = grid.heightMm / grid.rows;
     const { pulls } = stack;
+    let edges = 0;
     for (let i = 0; i < pulls.length; i++) {
       const pull = entryAt(pulls, i);
       const screen = this.turnedScreen(pull, i);
       const rowShift = Math.floor(pull.dyMm / rowHeightMm);
       const phase = Math.round((pull.dyMm - rowShift * rowHeightMm) * PHASE_STEPS_PER_MM);
       const spans = this.phasedSpans(screen, rowHeightMm, phase);
+      edges = edgesWith(edges, spans, i, this.screens.get(pull.screen)?.number);
       const entry = out[i];
       if (entry === undefined) {
         out[i] = { spans, dxMm: pull.dxMm, rowShift };
@@ -94,16 +98,13 @@ export class SpanCache {
    */
   placeInBox(stack: Stack, box: Box, rows: number): PlacedSpans[] {
     const rowHeightMm = box.heightMm / rows;
-    return stack.pulls.map((pull, i) => ({
-      spans: rowSpans(this.turnedScreen(pull, i).outline, {
-        rowHeightMm,
-        topMm: box.yMm - pull.dyMm,
-        firstRow: 0,
-        endRow: rows,
-      }),
-      dxMm: pull.dxMm - box.xMm,
-      rowShift: 0,
-    }));
+    let edges = 0;
+    return stack.pulls.map((pull, i) => {
+      const lattice = { rowHeightMm, topMm: box.yMm - pull.dyMm, firstRow: 0, endRow: rows };
+      const spans = rowSpans(this.turnedScreen(pull, i).outline, lattice);
+      edges = edgesWith(edges, spans, i, this.screens.get(pull.screen)?.number);
+      return { spans, dxMm: pull.dxMm - box.xMm, rowShift: 0 };
+    });
   }
 
   private turnedScreen(pull: Pull, index: number): TurnedScreen {
@@ -113,15 +114,25 @@ export class SpanCache {
     const turnDeg = pull.turnDeg % 360;
     let found = turns.get(turnDeg);
     if (found === undefined) {
-      const screen = this.screens.get(pull.screen);
-      if (screen === undefined) throw unknownScreen(pull, index);
-      const atRest = turns.get(0)?.outline ?? screenRings(screen, this.shapes);
+      const atRest = this.outlineAtRest(pull, index);
       const lay = { dxMm: 0, dyMm: 0, turnDeg };
       const outline = turnDeg === 0 ? atRest : screenOutline(atRest, lay, this.paper);
       found = { outline, spans: new Map() };
       turns.set(turnDeg, found);
+      if (turnDeg !== 0) this.keep(outline.rings.reduce((sum, ring) => sum + ring.length, 0));
     }
     return found;
+  }
+
+  private outlineAtRest(pull: Pull, index: number): SheetOutline {
+    let outline = this.atRest.get(pull.screen);
+    if (outline === undefined) {
+      const screen = this.screens.get(pull.screen);
+      if (screen === undefined) throw unknownScreen(pull, index);
+      outline = screenRings(screen, this.shapes);
+      this.atRest.set(pull.screen, outline);
+    }
+    return outline;
   }
 
   private phasedSpans(screen: TurnedScreen, rowHeightMm: number, phase: number): RowSpans {
@@ -130,15 +141,17 @@ export class SpanCache {
     let spans = phases.get(phase);
     if (spans === undefined) {
       spans = rowSpans(screen.outline, { rowHeightMm, topMm: -phase / PHASE_STEPS_PER_MM });
-      this.keptValues += spans.xMm.length + spans.starts.length;
-      if (this.keptValues > MAX_KEPT_VALUES) this.dropSpans();
-      else phases.set(phase, spans);
+      phases.set(phase, spans);
+      this.keep(spans.xMm.length + spans.starts.length);
     }
     return spans;
   }
 
-  private dropSpans(): void {
-    for (const turns of this.turned.values()) for (const screen of turns.values()) screen.spans.clear();
+  /** Counts values that were kept; above the most, all are dropped, and callers go on with those they hold. */
+  private keep(values: number): void {
+    this.keptValues += values;
+    if (this.keptValues <= MAX_KEPT_VALUES) return;
+    this.turned.clear();
     this.keptValues = 0;
   }
 }

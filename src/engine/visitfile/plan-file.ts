@@ -1,4 +1,5 @@
 import { entryAt } from '../base/at.ts';
+import { cutName } from '../base/bounds.ts';
 import type { Problem } from '../base/error.ts';
 import { explainIssues } from '../recipe/explain.ts';
 import { MOST_TOLD, readEnvelope, type ReadResult } from '../recipe/read.ts';
@@ -46,16 +47,14 @@ export function writePlan({ plan, input, recipes }: VisitPlan): string {
 export function readPlan(text: string, fileName: string): ReadResult<VisitPlan> {
   const envelope = readEnvelope(text, fileName, { format: PLAN_FORMAT, latest: PLAN_VERSION, what: 'plan' });
   if (envelope.value === null) return envelope;
+  const name = cutName(fileName);
   const parsed = planFileSchema.safeParse(envelope.value.raw);
-  if (!parsed.success) return { value: null, problems: explainIssues(parsed.error.issues, envelope.value.raw, fileName, 'plan') };
+  if (!parsed.success) return { value: null, problems: explainIssues(parsed.error.issues, envelope.value.raw, name, 'plan') };
   const { recipes, runs, minDeltaE, press, seed, testSheet, plan } = parsed.data;
   const problems = [
-    ...recipes.flatMap((recipe, i) => [
-      ...checkHolder(recipe, fileName),
-      ...checkPulls(recipe.pulls, recipe, `recipes[${i}].pulls`, fileName),
-    ]),
-    ...checkOrder(plan, recipes, fileName),
-    ...runs.flatMap(({ recipe }, i) => beyond(recipe, recipes.length, `runs[${i}].recipe`, fileName)),
+    ...recipes.flatMap((recipe, i) => [...checkHolder(recipe, name), ...checkPulls(recipe.pulls, recipe, `recipes[${i}].pulls`, name)]),
+    ...checkOrder(plan, recipes, name),
+    ...runs.flatMap(({ recipe }, i) => beyond(recipe, recipes.length, `runs[${i}].recipe`, name)),
   ];
   if (problems.length > 0) return { value: null, problems: problems.slice(0, MOST_TOLD) };
   const input = {

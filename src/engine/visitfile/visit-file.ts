@@ -1,4 +1,5 @@
 import { strFromU8, strToU8, type Unzipped, type UnzipFileInfo, unzipSync, zipSync } from 'fflate';
+import { cutName, cutText } from '../base/bounds.ts';
 import type { Problem } from '../base/error.ts';
 import { readLog, writeLog } from '../log/log-file.ts';
 import type { LogEvent, VisitHead, VisitLog } from '../log/types.ts';
@@ -53,7 +54,8 @@ export function readVisit(bytes: Uint8Array, fileName: string): ReadResult<Visit
   const parts = partsOf(bytes, fileName);
   if (parts.value === null) return parts;
   const text = (part: string): string | null => (parts.value[part] === undefined ? null : strFromU8(parts.value[part]));
-  const named = (part: string): string => `${fileName}, ${part}`;
+  // Room for the part that is named behind it.
+  const named = (part: string): string => `${cutText(fileName, 80)}, ${part}`;
   const [projectText, planText, logText] = [text(PROJECT), text(PLAN), text(LOG)];
   if (projectText === null)
     return refused(
@@ -126,7 +128,7 @@ function partFault(
 }
 
 function problem(fileName: string, code: string, sentence: string): Problem {
-  return { code, message: `${fileName}: ${sentence}.`, where: 'the file' };
+  return { code, message: `${cutName(fileName)}: ${sentence}.`, where: 'the file' };
 }
 
 function refused(fileName: string, code: string, sentence: string): { value: null; problems: Problem[] } {

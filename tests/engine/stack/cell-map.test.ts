@@ -158,6 +158,36 @@ describe('CellMapBuilder', () => {
   });
 });
 
+describe('a stack that no memory holds', () => {
+  const { studio: blobs } = blobStack('dense', 1);
+  const shape = sheetShape('bars', bars(2000, 1, 550 / 2000));
+  const studio: Studio = { ...blobs, shapes: [shape], screens: [screenOf('bars', 7, shape)] };
+  const pulls = Array.from({ length: 80 }, (_, i) => pullOf(i, 'bars', 'ink0', { dxMm: i / 1000 }));
+
+  it('should be refused by its edges before they are scanned to the end, naming pull and screen', () => {
+    const told = /^The pulls up to pull 8, with screen 7, have more than 24 million edges side by side/;
+    const before = process.memoryUsage().arrayBuffers;
+    expect(() => placedSpans({ pulls }, studio, gridOf(760))).toThrow(told);
+    const box = { xMm: 0, yMm: 0, widthMm: 560, heightMm: 760 };
+    expect(() => new SpanCache(studio).placeInBox({ pulls }, box, 760)).toThrow(told);
+    expect(process.memoryUsage().arrayBuffers - before).toBeLessThan(1e9);
+  });
+
+  it('should be refused by its cells, and the next map be right', () => {
+    const random = numbersFrom('cells');
+    // A row of its own for each: no two runs of any row are covered alike.
+    const placed = Array.from({ length: 40 }, () => {
+      const xMm = Float64Array.from({ length: 20_000 }, () => random() * 560).sort();
+      return { spans: { firstRow: 0, rows: 1, starts: Uint32Array.of(0, xMm.length), xMm }, dxMm: 0, rowShift: 0 };
+    });
+    const builder = new CellMapBuilder();
+    expect(() => builder.build(placed, gridOf(1))).toThrow(/^The pulls part the sheet into more than 400 thousand kinds of overprint/);
+    const next = blobStack('after', 9);
+    const after = placedSpans({ pulls: next.pulls }, next.studio, gridOf(50));
+    expect(copyCellMap(builder.build(after, gridOf(50)))).toEqual(buildCellMap(after, gridOf(50)));
+  });
+});
+
 describe('SpanCache', () => {
   it('should shift kept spans to where scanning the shifted outlines puts them', () => {
     const { studio, pulls } = blobStack('shift', 6);

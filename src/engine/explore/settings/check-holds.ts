@@ -1,3 +1,4 @@
+import { cutText } from '../../base/bounds.ts';
 import type { Problem } from '../../base/error.ts';
 import type { Pull } from '../../stack/types.ts';
 import { arrange } from '../search/arrange.ts';
@@ -6,6 +7,9 @@ import { findCircle } from './hold-circle.ts';
 import { holdConstraints } from './hold-constraints.ts';
 import { type Known, suspectPairs, withoutRepeats } from './hold-pairs.ts';
 import { describeHold } from './hold-words.ts';
+
+/** Pulls of a circle that are named. */
+const MOST_NAMED = 10;
 
 type Pulls = readonly Pick<Pull, 'id'>[];
 
@@ -32,7 +36,7 @@ export function checkHolds(pulls: Pulls, holds: readonly Hold[]): Problem[] {
       : [
           {
             code: 'hold.unknown-pull',
-            message: `What must stay, entry ${index + 1}, names the pull '${id}', which is not in the stack; take it away.`,
+            message: `What must stay, entry ${index + 1}, names the pull '${cutText(id)}', which is not in the stack; take it away.`,
             where: `holds[${index}]`,
           },
         ];
@@ -78,7 +82,8 @@ class KnownHolds {
   circle(): Problem[] | null {
     const circle = findCircle(this.known.map(({ hold }) => hold));
     if (circle === null) return null;
-    const names = [...circle, ...circle.slice(0, 1)].map((id) => this.number.get(id));
+    const numbers = [...circle, ...circle.slice(0, 1)].map((id) => this.number.get(id));
+    const names = numbers.length > MOST_NAMED ? [...numbers.slice(0, MOST_NAMED - 2), '…', ...numbers.slice(-1)] : numbers;
     return [
       {
         code: 'hold.circle',

@@ -1,5 +1,5 @@
 import { defined, entryAt } from '../../base/at.ts';
-import { cutText } from '../../base/bounds.ts';
+import { cutName } from '../../base/bounds.ts';
 import type { Problem } from '../../base/error.ts';
 import type { Lab } from '../../colour/lab.ts';
 import { CgatsFaults, type Place } from './faults.ts';
@@ -56,7 +56,7 @@ interface MeasuredTable {
  * ways of writing seen in files; ISO 28178 from memory.
  */
 export function readCgats(text: string, fileName: string): { samples: CgatsSample[]; problems: Problem[] } {
-  const faults = new CgatsFaults(cutText(String(fileName ?? 'file')));
+  const faults = new CgatsFaults(cutName(fileName));
   const refusal = refusalOf(text);
   if (refusal) {
     faults.tell(...refusal);
