@@ -15,7 +15,7 @@ export function srgbHexFromLab(lab: Readonly<Lab>): string {
   if (!Array.isArray(lab) || lab.length !== 3 || !lab.every(Number.isFinite)) {
     throw new EngineError(
       'colour.not-a-colour',
-      `A colour needs three numbers, L, a and b; this is ${cutText(JSON.stringify(lab) ?? 'nothing')}.`,
+      `A colour needs three numbers, L, a and b; this is ${cutText(JSON.stringify(lab, (_, value) => (typeof value === 'number' ? String(value) : value)) ?? 'nothing')}.`,
     );
   }
   return srgbHexFromLinear(...linearSrgbFromXyzD50(xyzD50FromLab(lab)));

@@ -1,4 +1,5 @@
 import { defined, entryAt } from '../base/at.ts';
+import { cutText } from '../base/bounds.ts';
 import type { Problem } from '../base/error.ts';
 import type { Recipe } from '../recipe/types.ts';
 import { inkText } from '../visit/registry.ts';
@@ -88,7 +89,7 @@ class SheetReader {
     this.fault(
       event,
       'log.pull',
-      `Test sheet ${event.sheet} is said to be pulled with "${event.pull}" of sheet ${event.of}, which has no such pull; undo the entry.`,
+      `Test sheet ${event.sheet} is said to be pulled with "${cutText(event.pull)}" of sheet ${event.of}, which has no such pull; undo the entry.`,
     );
   }
 
@@ -99,7 +100,7 @@ class SheetReader {
       this.fault(
         event,
         'log.replaced',
-        `Sheet ${event.sheet} is said to be replaced by sheet ${event.by}, which has not the same pulls on it as ${recipe.title}; undo the entry and choose one of its overs.`,
+        `Sheet ${event.sheet} is said to be replaced by sheet ${event.by}, which has not the same pulls on it as ${cutText(recipe.title)}; undo the entry and choose one of its overs.`,
       );
       return;
     }
@@ -127,7 +128,7 @@ class SheetReader {
       this.fault(
         event,
         'log.ink',
-        `Sheet ${event.sheet} is said to be pulled in ${event.how.ink.name}, but no recipe of this visit has that ink; if it was another bucket, undo the entry and choose the ink that was in the screen.`,
+        `Sheet ${event.sheet} is said to be pulled in ${cutText(event.how.ink.name)}, but no recipe of this visit has that ink; if it was another bucket, undo the entry and choose the ink that was in the screen.`,
       );
     }
     for (const id of event.pulls) this.pull(event, recipe, id);
@@ -139,7 +140,7 @@ class SheetReader {
       this.fault(
         event,
         'log.pull',
-        `Sheet ${event.sheet} is said to be pulled with "${id}", but ${recipe.title} has no such pull, so no screen for it was there; undo the entry.`,
+        `Sheet ${event.sheet} is said to be pulled with "${cutText(id)}", but ${cutText(recipe.title)} has no such pull, so no screen for it was there; undo the entry.`,
       );
       return;
     }
@@ -149,7 +150,7 @@ class SheetReader {
       this.fault(
         event,
         'log.twice',
-        `Sheet ${event.sheet}: pull ${at + 1} of ${recipe.title} is logged twice; look at the sheet and undo one, or note a further stroke.`,
+        `Sheet ${event.sheet}: pull ${at + 1} of ${cutText(recipe.title)} is logged twice; look at the sheet and undo one, or note a further stroke.`,
       );
     } else own.set(at, event);
   }
@@ -162,7 +163,7 @@ class SheetReader {
         this.fault(
           defined(own.get(at)),
           'log.order',
-          `Sheet ${number}: ${pullWords(recipe, at)} is logged after ${pullWords(recipe, over)}, but lies under it in ${recipe.title}, and where they overlap it shows; if the sheet looks so, keep it as it is, else undo the entry.`,
+          `Sheet ${number}: ${pullWords(recipe, at)} is logged after ${pullWords(recipe, over)}, but lies under it in ${cutText(recipe.title)}, and where they overlap it shows; if the sheet looks so, keep it as it is, else undo the entry.`,
         );
       }
     }

@@ -1,4 +1,5 @@
 import { defined, entryAt } from '../base/at.ts';
+import { cutText } from '../base/bounds.ts';
 import { EngineError, type Problem } from '../base/error.ts';
 import { checkLog } from './check.ts';
 import { inOrder } from './events.ts';
@@ -14,7 +15,7 @@ import type { LogEvent, VisitLog } from './types.ts';
  */
 export function mergeLogs(one: VisitLog, other: VisitLog, pairs?: OrderPairs): { log: VisitLog; conflicts: Problem[] } {
   if (one.head.id !== other.head.id) {
-    throw new EngineError('log.visit', `This log is of another visit, ${other.head.title}; open that visit to bring it in.`);
+    throw new EngineError('log.visit', `This log is of another visit, ${cutText(other.head.title)}; open that visit to bring it in.`);
   }
   const { events, conflicts } = together([...one.events, ...other.events]);
   const inTime = inOrder(events);

@@ -46,10 +46,6 @@ const EXTREME: Recipe[] = [
   changed('Inks of nothing', (recipe) => {
     for (const ink of recipe.inks) Object.assign(ink, { kx: ink.kx.map(() => 0), sx: ink.sx.map(() => 0), dryMinutes: 0 });
   }),
-  changed('A thousand placed', (recipe) => {
-    const [placed] = recipe.screens[0]!.placed;
-    recipe.screens[0]!.placed = Array.from({ length: 1000 }, (_, i) => ({ ...placed!, xMm: placed!.xMm + i / 100, yMm: i / 10 }));
-  }),
   changed('Far out and large', (recipe) => {
     recipe.screens[0]!.placed = [{ shape: recipe.shapes[0]!.id, xMm: 10_000, yMm: -10_000, turnDeg: 36_000, scale: 100 }];
     recipe.pulls[1] = { ...recipe.pulls[1]!, dxMm: 2000, dyMm: -2000, turnDeg: 360, strokes: 20 };

@@ -1,4 +1,4 @@
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { AppStore } from '../../../src/components/app-store.ts';
 import { records } from '../databases.ts';
@@ -34,6 +34,61 @@ async function pileUp(page: Page): Promise<void> {
     store.dispatch({ kind: 'set-explore', change: { count: 400, order: true, recolour: true } });
   }, PULLS);
 }
+
+/** Asks for work and stops it as soon as there is something to stop it with, then waits until it can be asked for again. */
+async function askAndStop(ask: Locator): Promise<void> {
+  await ask.evaluate(async (button: HTMLButtonElement) => {
+    const room = button.getRootNode() as ShadowRoot;
+    button.click();
+    for (;;) {
+      const stop = room.querySelector('ps-progress')?.shadowRoot?.querySelector('button');
+      if (stop) return stop.click();
+      await new Promise((next) => requestAnimationFrame(next));
+    }
+  });
+  await ask.waitFor();
+}
+
+/** Twelve squares that are told apart, as a measurement file. */
+function squares(): string {
+  const rows = Array.from({ length: 12 }, (_, i) => `${i + 1}\t${30 + 4 * i}\t${(i % 5) * 8 - 10}\t${(i % 3) * 9 - 5}`);
+  const format = ['BEGIN_DATA_FORMAT', 'SAMPLE_ID\tLAB_L\tLAB_A\tLAB_B', 'END_DATA_FORMAT'];
+  return ['CGATS.17', ...format, 'BEGIN_DATA', ...rows, 'END_DATA', ''].join('\n');
+}
+
+describe('Stop among the inks', () => {
+  it('should stop matching and fitting, and leave each to be asked again', async () => {
+    const { page, errors } = await openPage(studio);
+    await page.goto(`${studio.url}#inks`);
+    await page.getByText('All 8 inks on the target').click();
+    const inks = page.getByRole('group', { name: 'Inks on the target' });
+    for (const name of ['Tar', 'Foam', 'Signal', 'Dusk', 'Clay']) await inks.getByRole('checkbox', { name, exact: true }).uncheck();
+    await page.getByRole('button', { name: 'Pull these 12' }).click();
+    const few = page.locator('target-few');
+    await few
+      .getByLabel('Choose a measurement file')
+      .setInputFiles({ name: 'pulled.txt', mimeType: 'text/plain', buffer: Buffer.from(squares()) });
+    await few.getByText('12 of 12 squares read').waitFor();
+    const fit = page.getByRole('button', { name: 'Fit inks, trapping and surface' });
+    await askAndStop(fit);
+    expect(await page.getByRole('region', { name: 'What the squares tell' }).count()).toBe(0);
+    await fit.click();
+    const bar = page.getByRole('progressbar', { name: 'Fitting' });
+    // Its worker works again.
+    await expect.poll(() => bar.evaluate((each: HTMLProgressElement) => each.value).catch(() => 1), { timeout: 60_000 }).toBeGreaterThan(0);
+
+    await page.getByRole('button', { name: 'Match a colour' }).click();
+    await page.getByRole('button', { name: 'Bring in the demo stock inks' }).click();
+    const match = page.getByRole('button', { name: 'Find mixes' });
+    await askAndStop(match);
+    const mixes = page.getByRole('region', { name: 'Mixes' });
+    expect(await mixes.count()).toBe(0);
+    await match.click();
+    await expect.poll(() => mixes.getByRole('listitem').count(), { timeout: 60_000 }).toBeGreaterThan(0);
+    expect(errors).toEqual([]);
+    await page.context().close();
+  }, 120_000);
+});
 
 describe('Stop, at 80 pulls', () => {
   it('should stop exploring, the search for a veil and for a pull order, and leave each to be asked again', async () => {
