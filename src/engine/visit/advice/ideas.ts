@@ -14,8 +14,8 @@ const MOST_RUNS = 3;
 const LEAST_SHEETS = 4;
 
 /**
- * What is worth a try in a visit: fewer inks a screen, one stroke, one offset, together too; fewer sheets;
- * a second bed; a set-up begun the evening before; as many days as it takes.
+ * What is worth a try in a visit: fewer inks a screen, one stroke, one offset, together too and on two
+ * beds; fewer sheets; a second bed; a set-up begun the evening before; as many days as it takes.
  */
 export function ideasOf(habits: VisitHabits, plan: PressPlan): Idea[] {
   const ideas: Idea[] = [];
@@ -37,13 +37,17 @@ export function ideasOf(habits: VisitHabits, plan: PressPlan): Idea[] {
   if (inks.length > 0) add('one ink a screen', { kind: 'ink', screen: null });
   if (lays.length > 0) add('one offset a screen', { kind: 'offset', screen: null });
   if (strokes) add('one stroke', { kind: 'strokes' });
-  if (all.length === 3) add('one ink and one offset a screen', ...all.slice(0, 2));
+  if (all.length === 3) {
+    add('one ink and one offset a screen', ...all.slice(0, 2));
+    add('one offset and one stroke', ...all.slice(1));
+  }
   if (all.length > 1) add('simplified', ...all);
+  const { beds, days } = wholeFigures(habits.input.press);
+  if (all.length > 1 && beds === 1) add('simplified', ...all, { kind: 'beds', beds: 2 });
   if (inks.length > 1) for (const { key } of inks.slice(0, MOST_SCREENS)) add(`screen ${key} in one ink`, { kind: 'ink', screen: key });
   if (lays.length > 1)
     for (const { key } of lays.slice(0, MOST_SCREENS)) add(`screen ${key} at one offset`, { kind: 'offset', screen: key });
   for (const edit of fewerSheets(habits)) add('', edit);
-  const { beds, days } = wholeFigures(habits.input.press);
   if (beds === 1) add('', { kind: 'beds', beds: 2 });
   add('', { kind: 'night' });
   if (plan.daysNeeded > days) add('', { kind: 'days', days: plan.daysNeeded });
