@@ -24,7 +24,7 @@ interface CaseSize {
 const INKS = ['rust', 'weed', 'foam', 'tar', 'shoal', 'dusk'];
 
 /** A drawer of rectangles that overlap here and there; invented. */
-function rectangles(screens: number, seed: string): Studio {
+export function rectangles(screens: number, seed: string): Studio {
   const random = randomFrom(`rectangles ${seed}`);
   const shapes = [rectangle('wide', 220, 90), rectangle('tall', 90, 240), rectangle('small', 110, 110)];
   const placed = Array.from({ length: screens }, (_, i) =>
