@@ -1,3 +1,4 @@
+import type { FrameState } from '../../engine/explore/prepare/frames.ts';
 import type { RestInput } from '../../engine/log/rest.ts';
 import type { SettingNoted } from '../../engine/log/settings.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
@@ -11,4 +12,6 @@ export interface MadePlan {
   recipes: Recipe[];
   /** What was noted of screens before, the latest first; absent = nothing. */
   settings?: readonly SettingNoted[];
+  /** How screens stand, by the planner's key; one that is not there is only drawn. */
+  screenStates?: ReadonlyMap<string, FrameState>;
 }

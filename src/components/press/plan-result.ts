@@ -97,7 +97,7 @@ export function planResult(result: PlanResult) {
         </section>`
     }
     ${foundFigures(visit.log, store.project.press, (change) => store.dispatch({ kind: 'set-press', change }))}
-    ${haveReady(made, store.project)} ${stencilList(made, result.stock, result.chooseStock)}
+    ${haveReady(made)} ${stencilList(made, result.stock, result.chooseStock)}
     <press-week
       .plan=${plan}
       .heading=${store.project.title}

@@ -24,6 +24,7 @@ import { OrderNow } from './log/order-now.ts';
 import { PressKeeper } from './log/press-record.ts';
 import { TickAsking } from './log/tick-asking.ts';
 import { PlanRun } from './plan/plan-run.ts';
+import { ScreenStates } from './plan/screen-states.ts';
 import type { Tick } from './sheet/set-up-card.ts';
 
 /** The visit at the press: its pull order and how that is found, its log, and how both outlive a reload. */
@@ -45,6 +46,7 @@ export class PressVisit implements ReactiveController {
   /** Index of the set-up that is looked at. */
   selected = 0;
   private readonly clock = new OrderNow();
+  private readonly screens = new ScreenStates();
   private readonly earlier: EarlierSettings;
 
   /** @param found called when an order was asked for and has come */
@@ -134,7 +136,8 @@ export class PressVisit implements ReactiveController {
 
   /** The order as it is worked. */
   get made(): MadePlan | null {
-    return this.run.made === null ? null : this.clock.made(this.run.made, this.log, this.earlier.noted);
+    const { made } = this.run;
+    return made === null ? null : this.screens.made(this.clock.made(made, this.log, this.earlier.noted), this.store.project);
   }
 
   /** The same on the clock of what was really ticked; null before the first tick. */

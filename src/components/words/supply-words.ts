@@ -1,4 +1,5 @@
 import type { InkNeed, PressPlan } from '../../engine/visit/visit.ts';
+import { counted } from '../ui/words.ts';
 import { gramsText } from './plan-words.ts';
 
 /** Where the grams come from, since most of it is from memory. */
@@ -40,4 +41,9 @@ export function inkSplit(need: Partial<InkNeed>): string {
     .filter(([, grams]) => grams > 0)
     .map(([word, grams]) => `${word} ${gramsText(grams)}\u00a0g`)
     .join(', ');
+}
+
+/** '3 screens to make', or how many of them are made already. */
+export function screensWords(all: number, made: number): string {
+  return made === 0 ? `${counted(all, 'screen')} to make` : `${counted(all, 'screen')}, ${made} of them made, ${all - made} to make`;
 }

@@ -3,7 +3,7 @@ import { PDFDocument } from 'pdf-lib';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { MadePlan } from '../../../src/components/output/made-plan.ts';
 import { type PaperAsked, pictureRows } from '../../../src/components/output/papers/paper-choice.ts';
-import { USUAL_STOCK } from '../../../src/components/output/papers/stencil-blocks.ts';
+import { stencilBlocks, USUAL_STOCK } from '../../../src/components/output/papers/stencil-blocks.ts';
 import { pullSheetPdf } from '../../../src/components/output/pull-sheet-pdf.ts';
 import { gramsText, wallClock } from '../../../src/components/words/plan-words.ts';
 import { rangesText } from '../../../src/engine/base/words.ts';
@@ -166,6 +166,23 @@ describe('the papers of a visit', () => {
       expect(text).toMatch(words);
     expect(text).toMatch(/do not use dichromates/);
     expect(text).toMatch(/local codes and trained staff/);
+  });
+
+  it('should say which stencils are made and which are on the list to make', () => {
+    const made = jobs.A;
+    const [first, second] = [...new Set(made.plan.cards.map(({ screen }) => screen.key))];
+    const states = new Map([
+      [first!, 'made' as const],
+      [second!, 'to make' as const],
+    ]);
+    const [table] = stencilBlocks({ ...made, screenStates: states }, USUAL_STOCK);
+    if (table?.kind !== 'table') throw new Error('no table');
+    const all = table.rows.length;
+    expect(table.title).toBe(`Stencils: ${all} screens, 1 of them made, ${all - 1} to make, by mesh`);
+    const small = (key: string) =>
+      table.rows.map(({ cells }) => cells[1]!.lines).find(([name]) => name!.text.startsWith(`${key} `))![1]!.text;
+    expect(small(first!)).toMatch(/^made, mounted/);
+    expect(small(second!)).toMatch(/^to make, mounted/);
   });
 
   it('should say what to do as well where a set-up waits, when the visit ends, and names in full', async () => {

@@ -1,3 +1,4 @@
+import type { FrameState } from '../../../engine/explore/prepare/frames.ts';
 import { meshKey } from '../../../engine/ink/film/mesh.ts';
 import { type CutRow, cutList, type StockSheet } from '../../../engine/visit/stencils/cut-list.ts';
 import { emulsionMl, EMULSION_ML_PER_M2, EXPOSURE_STEPS, FRAME_MARGIN_MM, framesOf } from '../../../engine/visit/stencils/frames.ts';
@@ -5,6 +6,7 @@ import { stencilsOf, type Stencil } from '../../../engine/visit/stencils/stencil
 import { counted } from '../../ui/words.ts';
 import { CAUTIONS_BY_TOPIC, CAUTIONS_DEFER } from '../../words/cautions.ts';
 import { listed, recipeLetter } from '../../words/plan-words.ts';
+import { screensWords } from '../../words/supply-words.ts';
 import type { MadePlan } from '../made-plan.ts';
 import { cell, type PaperBlock, type PaperCell, type PaperTable } from './paper-blocks.ts';
 
@@ -24,7 +26,7 @@ const GRAIN_NOTE =
 export function stencilBlocks(made: MadePlan, stock: StockSheet): PaperBlock[] {
   const stencils = stencilsOf(made.plan, made.recipes);
   return [
-    stencilTable(stencils),
+    stencilTable(stencils, made.screenStates ?? new Map()),
     frameTable(stencils),
     { kind: 'text', text: STENCIL_NOTE, size: 'small', soft: true },
     stepTable(stencils),
@@ -40,10 +42,11 @@ function meshWords({ mesh }: Pick<Stencil['screen'], 'mesh'>): string {
   return `${mesh.threadsPerCm}/cm, ${mesh.threadUm} µm`;
 }
 
-function stencilTable(stencils: readonly Stencil[]): PaperTable {
+function stencilTable(stencils: readonly Stencil[], states: ReadonlyMap<string, FrameState>): PaperTable {
+  const made = stencils.filter(({ screen }) => states.get(screen.key) === 'made').length;
   return {
     kind: 'table',
-    title: `Stencils: ${counted(stencils.length, 'screen')} to make, by mesh`,
+    title: `Stencils: ${screensWords(stencils.length, made)}, by mesh`,
     columns: [
       { head: '', share: 0.05 },
       { head: 'Screen', share: 0.23 },
@@ -59,7 +62,10 @@ function stencilTable(stencils: readonly Stencil[]): PaperTable {
         {
           lines: [
             { text: `${stencil.screen.key} ${stencil.screen.name}`, bold: true },
-            { text: `mounted ${counted(stencil.mounts, 'time')}`, size: 'small' },
+            {
+              text: stateWords(states.get(stencil.screen.key)) + `mounted ${counted(stencil.mounts, 'time')}`,
+              size: 'small',
+            },
           ],
         },
         cell(meshWords(stencil.screen)),
@@ -75,6 +81,11 @@ function stencilTable(stencils: readonly Stencil[]): PaperTable {
       ],
     })),
   };
+}
+
+/** 'made, ' or 'to make, ' where the list of screens to make says so. */
+function stateWords(state: FrameState | undefined): string {
+  return state === undefined ? '' : `${state}, `;
 }
 
 function daysWords({ firstDay, lastDay }: Stencil): string {

@@ -1,17 +1,11 @@
 import { html } from 'lit';
-import { frameState, type FrameState } from '../../../engine/explore/prepare/frames.ts';
-import type { Project } from '../../../engine/project/types.ts';
-import type { VisitScreen } from '../../../engine/visit/registry.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import { CAUTIONS, CAUTIONS_DEFER } from '../../words/cautions.ts';
 import { GRAMS_NOTE, OVERS_NOTE, TEST_SHEET_NOTE } from '../../words/supply-words.ts';
 import { inkTable, paperTable, screenTable, stockTable } from './supplies.ts';
 
-/**
- * Ink, paper and screens that the visit takes, and what to mind before it starts.
- * @param project whose screens are made or to make
- */
-export function haveReady(made: MadePlan, project: Pick<Project, 'drawer' | 'frames'>) {
+/** Ink, paper and screens that the visit takes, and what to mind before it starts. */
+export function haveReady(made: MadePlan) {
   return html`<section class="supply">
       <div>
         <h2>Ink</h2>
@@ -24,7 +18,7 @@ export function haveReady(made: MadePlan, project: Pick<Project, 'drawer' | 'fra
       </div>
       <div>
         <h2>Screens</h2>
-        <div class="scroll">${screenTable(made, (screen) => stateOf(screen, project))}</div>
+        <div class="scroll">${screenTable(made)}</div>
       </div>
     </section>
     <section class="safe">
@@ -34,10 +28,4 @@ export function haveReady(made: MadePlan, project: Pick<Project, 'drawer' | 'fra
       </ul>
       <p><b>${CAUTIONS_DEFER}</b></p>
     </section>`;
-}
-
-/** How a screen of the visit stands in the Drawer; 'drawn' when it is not there. */
-function stateOf({ number, name }: VisitScreen, { drawer, frames }: Pick<Project, 'drawer' | 'frames'>): FrameState {
-  const screen = drawer.screens.find((each) => each.number === number && each.name === name);
-  return screen === undefined ? 'drawn' : frameState(screen.id, frames);
 }

@@ -11,7 +11,7 @@ import '../../ui/kit/ink-chip.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import { counted } from '../../ui/words.ts';
 import { gramsText, listed, recipeLetter } from '../../words/plan-words.ts';
-import { inkSplit, testSheetName } from '../../words/supply-words.ts';
+import { inkSplit, screensWords, testSheetName } from '../../words/supply-words.ts';
 
 export const supplyStyles = css`
   table.supplies {
@@ -187,14 +187,9 @@ function rejectWords(rows: readonly { good: number; pulls: number }[]): string {
   return [...groups].map(([words, letters]) => `${named(letters)} ${letters.length === 1 ? 'takes' : 'take'} ${words}`).join(', ');
 }
 
-/**
- * Frames to have at hand, in the order in which they are first mounted.
- * @param stateOf whether a screen is made, where that is known
- */
-export function screenTable(
-  { plan, recipes }: Pick<MadePlan, 'plan' | 'recipes'>,
-  stateOf: (screen: VisitScreen) => FrameState = () => 'drawn',
-) {
+/** Frames to have at hand, in the order in which they are first mounted, and whether each is made. */
+export function screenTable({ plan, recipes, screenStates }: Pick<MadePlan, 'plan' | 'recipes' | 'screenStates'>) {
+  const stateOf = ({ key }: VisitScreen): FrameState => screenStates?.get(key) ?? 'drawn';
   const { screens, filmM2 } = screensToMake(plan, recipes);
   return supplyTable(
     'Screens',
@@ -210,13 +205,9 @@ export function screenTable(
         </tr>`,
       )}
       <tr>
-        <th scope="row" colspan="3">${toMakeWords(screens.length, screens.filter(({ screen }) => stateOf(screen) === 'made').length)}; film positives as large as the sheets</th>
+        <th scope="row" colspan="3">${screensWords(screens.length, screens.filter(({ screen }) => stateOf(screen) === 'made').length)}; film positives as large as the sheets</th>
         <td class="number"><b>${filmM2.toFixed(2)} m²</b></td>
       </tr>
 `,
   );
-}
-
-function toMakeWords(all: number, made: number): string {
-  return made === 0 ? `${counted(all, 'screen')} to make` : `${counted(all, 'screen')}, ${made} of them made, ${all - made} to make`;
 }
