@@ -133,13 +133,15 @@ export class AutoSaver extends EventTarget implements Saver {
   }
 
   async openPress(): Promise<Record<string, unknown>> {
-    return this.heldPress ?? this.storage.openPress();
+    const held = this.heldPress;
+    // A whole order held here stands for all that is stored; a part alone lies over it.
+    return held !== null && 'made' in held ? held : { ...(await this.storage.openPress()), ...held };
   }
 
   async savePress(parts: Record<string, unknown>): Promise<void> {
     if (!this.writable) {
       // A visit that is opened here has its order all the same, as its project is shown unsaved too.
-      this.heldPress = parts;
+      this.heldPress = { ...this.heldPress, ...parts };
       this.editedHere();
       return;
     }

@@ -7,6 +7,7 @@ import { USUAL_STOCK } from '../output/papers/stencil-blocks.ts';
 import { controls } from '../ui/controls-style.ts';
 import { headline, wideRoom } from '../ui/layout-style.ts';
 import { StatePictures } from '../ui/print/state-pictures.ts';
+import { keepStock, openStock } from './kept-beside.ts';
 import { KeepAwake } from './log/keep-awake.ts';
 import './log/log-press.ts';
 import type { LogPress } from './log/log-press.ts';
@@ -49,6 +50,7 @@ export class PressRoom extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     new StoreController(this, this.store);
+    void openStock(this.store).then((stock) => (this.stock = stock ?? this.stock));
   }
 
   override shouldUpdate(changed: PropertyValues): boolean {
@@ -80,6 +82,12 @@ export class PressRoom extends LitElement {
   private get asked(): PaperAsked {
     const { selected, made } = this.visit;
     return { ...this.papers, day: made?.plan.times[selected]?.day ?? 1, setUp: selected };
+  }
+
+  private chooseStock(stock: StockSheet): void {
+    const { saver } = this.store;
+    this.stock = stock;
+    keepStock({ saver, tell: (sentence) => this.store.tell(sentence) }, stock);
   }
 
   private choose(index: number, reveal: boolean): void {
@@ -118,7 +126,7 @@ export class PressRoom extends LitElement {
       asked: this.asked,
       choosePapers: (choice: PaperChoice) => (this.papers = choice),
       stock: this.stock,
-      chooseStock: (stock: StockSheet) => (this.stock = stock),
+      chooseStock: (stock: StockSheet) => this.chooseStock(stock),
       atPress: () => this.atPress?.show(),
       print: () => void this.print(),
       choose: (index: number, reveal: boolean) => this.choose(index, reveal),
