@@ -68,9 +68,10 @@ function changeIn(holder: Record<string, unknown>, key: string, { kind, what, ti
   if (kind === 'drop' && list !== null) list.splice(Number(key), 1);
   else if (kind === 'drop') delete holder[key];
   else if (kind === 'repeat' && list !== null && JSON.stringify(value).length * times < LONGEST)
-    list.push(...Array.from({ length: times }, () => value));
+    list.push(...Array.from({ length: times }, () => structuredClone(value)));
   else if (kind === 'move' && list !== null) list.reverse();
   else if (kind === 'sign' && typeof value === 'number') holder[key] = value * (1 + (what % 7) / 10);
   else if (kind === 'number' && typeof value === 'number') holder[key] = VALUES[what % 20];
-  else holder[key] = VALUES[what % VALUES.length];
+  // A list of its own each time, or a later change would put it into itself, and into every document after.
+  else holder[key] = structuredClone(VALUES[what % VALUES.length]);
 }
