@@ -202,7 +202,9 @@ export class PressVisit implements ReactiveController {
     const { head } = this.log;
     void this.run.start(input).then(() => {
       this.found();
-      if (this.run.made?.input !== input || this.run.made.plan.kept === true) return;
+      if (this.run.made?.input !== input) return;
+      // Nothing took the place of an order that was only looked at for longer; a rest is another view even of the order at hand.
+      if (this.run.made.plan.kept === true && !('rest' in input)) return;
       this.store.did('plan again', () => this.goBack(before, head));
     });
   }

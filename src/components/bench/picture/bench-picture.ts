@@ -64,6 +64,7 @@ export class BenchPicture extends LitElement {
   @query('canvas.sharp') private sharp!: HTMLCanvasElement;
   @query('canvas.whole') private whole!: HTMLCanvasElement;
   private sharpRegion: Region | null = null;
+  private sharpOf: readonly unknown[] = [];
   private wholeRegion: Region | null = null;
   private wholeOf: readonly unknown[] = [];
   private settle: ReturnType<typeof setTimeout> | null = null;
@@ -76,7 +77,11 @@ export class BenchPicture extends LitElement {
 
   private readonly pictures = new Work<{ picture: Picture; wanted: Wanted }>(null, {
     found: ({ picture, wanted }) => this.show(picture, wanted),
-    failed: (sentence) => this.dispatchEvent(new CustomEvent<string>('trouble', { detail: sentence })),
+    failed: (sentence) => {
+      // The picture of another stack would be untrue of this one.
+      if (!same(this.sharpOf, this.content)) this.sharp.width = 1;
+      this.dispatchEvent(new CustomEvent<string>('trouble', { detail: sentence }));
+    },
   });
 
   override connectedCallback(): void {
@@ -175,6 +180,7 @@ export class BenchPicture extends LitElement {
 
   private show(picture: Picture, wanted: Wanted): void {
     paint(this.sharp, picture);
+    this.sharpOf = contentOf(wanted);
     this.sharpRegion = wanted.region;
     if (this.view.whole && !wanted.draft) {
       paint(this.whole, picture);

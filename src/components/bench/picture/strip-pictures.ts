@@ -37,7 +37,12 @@ export class StripPictures implements ReactiveController {
       this.pictures = pictures;
       this.host.requestUpdate();
     },
-    failed: (sentence) => this.listener.failed?.(sentence),
+    failed: (sentence) => {
+      // The states of another stack under these pulls would be untrue.
+      this.pictures = [];
+      this.host.requestUpdate();
+      this.listener.failed?.(sentence);
+    },
     settled: () => this.listener.settled?.(),
   });
 

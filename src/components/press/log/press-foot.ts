@@ -47,13 +47,16 @@ export function pressFoot(
   const after = all ? undefined : plan.cards[next];
   const time = plan.times[next];
   const when = time === undefined ? '' : (now === null ? 'planned ' : '') + uncapital(plannedAndNow(plan, now, next));
-  const pulled = card?.sheets.filter((sheet) => ticks.has(tickKey(card.number, sheet))).length ?? 0;
+  // A spoiled sheet has left: it is neither pulled nor waited for.
+  const spoiled = new Set(log.sheets.filter((sheet) => sheet.spoiled).map(({ number }) => number));
+  const there = card?.sheets.filter((sheet) => !spoiled.has(sheet)) ?? [];
+  const pulled = there.filter((sheet) => card !== undefined && ticks.has(tickKey(card.number, sheet))).length;
   const late = lateWords(minutesLate(plan, ticks, visitNow(log.events, Date.now(), localTime)));
   const stands = all
     ? 'All set-ups are done.'
     : done.has(index)
       ? `Set-up ${card?.number} is done.`
-      : `${pulled} of ${card?.sheets.length ?? 0} pulled.`;
+      : `${pulled} of ${there.length} pulled.`;
   return html`<footer>
     <p class="stands" role="status">${stands}</p>
     <p class="late">${late}</p>
