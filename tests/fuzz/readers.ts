@@ -23,13 +23,13 @@ const LONGEST_SENTENCE = 400;
 /** A name longer than any sentence should hold. */
 const FILE = `tried.${'x'.repeat(2000)}`;
 
-const TRIED: Readonly<Record<ReaderName, (text: string) => string | null>> = {
+const TRIED: Readonly<Record<ReaderName, (text: string, used: boolean) => string | null>> = {
   svg: tryShapes,
   cgats: tryCgats,
-  recipe: (text) => tryDocument(readRecipe(text, FILE), useRecipe),
-  project: (text) => tryDocument(readProject(text, FILE), useProject),
-  log: (text) => tryDocument(readLog(text, FILE), useLog),
-  visit: (text) => tryDocument(readVisit(zipOf(text), FILE), useVisit),
+  recipe: (text, used) => tryDocument(readRecipe(text, FILE), used ? useRecipe : null),
+  project: (text, used) => tryDocument(readProject(text, FILE), used ? useProject : null),
+  log: (text, used) => tryDocument(readLog(text, FILE), used ? useLog : null),
+  visit: (text, used) => tryDocument(readVisit(zipOf(text), FILE), used ? useVisit : null),
   link: (text) => tryLink(text, SET_UP_FRAGMENT, readSetUpFragment, () => null),
   lesson: (text) => tryLink(text, LESSON_FRAGMENT, readLessonFragment, useLesson),
   photo: tryPhoto,
@@ -38,11 +38,12 @@ const TRIED: Readonly<Record<ReaderName, (text: string) => string | null>> = {
 
 /**
  * Reads a text, uses what was read, and looks at what came of it.
+ * @param used whether a document that is read is painted and planned too, which takes a hundred times as long
  * @returns what is wrong with the reader, or null
  */
-export function tryReader(reader: ReaderName, text: string): string | null {
+export function tryReader(reader: ReaderName, text: string, used: boolean): string | null {
   try {
-    return TRIED[reader](text);
+    return TRIED[reader](text, used);
   } catch (error) {
     return `threw ${String(error).slice(0, 200)}`;
   }
@@ -67,10 +68,10 @@ function tryCgats(text: string): string | null {
 
 function tryDocument<Document>(
   { value, problems }: { value: Document | null; problems: readonly Problem[] },
-  use: (document: Document) => string | null,
+  use: ((document: Document) => string | null) | null,
 ): string | null {
   if (value === null) return problems.length === 0 ? 'neither a document nor a sentence' : sentences(problems);
-  return use(value);
+  return use?.(value) ?? null;
 }
 
 /** A zip's bytes, one a sign; or its parts by name, to be packed. */

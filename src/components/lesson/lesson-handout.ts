@@ -11,7 +11,7 @@ import { download, fileNameOf } from '../ui/download.ts';
 import '../ui/kit/choice.ts';
 import { dialogStyle } from '../ui/kit/dialog-style.ts';
 import { dialogBox } from '../ui/kit/dialog.ts';
-import { inkHexes } from '../ui/kit/ink-chip.ts';
+import { GONE_INK_HEX, inkHexes } from '../ui/kit/ink-chip.ts';
 import { imageOf } from '../ui/print/state-pictures.ts';
 import { Work } from '../ui/work.ts';
 import type { LessonAnswer } from './board/lesson-run.ts';
@@ -53,7 +53,7 @@ export class LessonHandout extends LitElement {
     const named = pulls.map((pull) => {
       const ink = studio.inks.find(({ id }) => id === pull.ink);
       const screen = studio.screens.find(({ id }) => id === pull.screen);
-      return { screen: screen?.name ?? '', ink: ink?.name ?? '', hex: ink === undefined ? '#888888' : inkHexes(ink).overWhite };
+      return { screen: screen?.name ?? '', ink: ink?.name ?? '', hex: ink === undefined ? GONE_INK_HEX : inkHexes(ink).overWhite };
     });
     const { size, heading: title } = this;
     const counts = { orders: result.orders.length, pictures: result.count };

@@ -3,13 +3,13 @@ import { css } from 'lit';
 /** The whole window for a class: type that is read from the last row. */
 const hallStyle = css`
   :host([hall]) {
-    --type-fine: var(--type-hall);
-    --type-small: var(--type-hall);
-    --type-label: var(--type-hall);
-    --type-text: var(--type-hall);
-    --type-lead: var(--type-hall);
-    --type-head: var(--type-hall-head);
-    --type-title: var(--type-hall-head);
+    --type-fine: var(--hall-text);
+    --type-small: var(--hall-text);
+    --type-label: var(--hall-text);
+    --type-text: var(--hall-text);
+    --type-lead: var(--hall-text);
+    --type-head: var(--hall-head);
+    --type-title: var(--hall-head);
     --pile-row: 60px;
     --pile-chip: 48px;
     --chip-side: 48px;
@@ -23,7 +23,7 @@ const hallStyle = css`
     z-index: 20;
     overflow: auto;
     background: var(--wall);
-    font-size: var(--type-hall);
+    font-size: var(--hall-text);
     line-height: 1.25;
   }
   :host([hall]) .room {

@@ -5,6 +5,9 @@ import type { Ink } from '../../../engine/ink/types.ts';
 
 const hexes = new WeakMap<Ink, { overWhite: string; overBlack: string }>();
 
+/** What an ink that is gone from the drawer is drawn in. */
+export const GONE_INK_HEX = '#888888';
+
 /** The screen colours of one stroke of an ink over white and over black. */
 export function inkHexes(ink: Ink): { overWhite: string; overBlack: string } {
   let found = hexes.get(ink);

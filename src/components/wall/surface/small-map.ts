@@ -49,7 +49,7 @@ export class SmallMap extends LitElement {
     i {
       position: absolute;
       border: 2px solid var(--accent);
-      box-shadow: 0 0 0 1.5px var(--sheet);
+      outline: 1.5px solid var(--sheet);
       box-sizing: border-box;
       min-width: 5px;
       min-height: 5px;

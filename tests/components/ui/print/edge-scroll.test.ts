@@ -18,7 +18,7 @@ function strip(at: number) {
 describe('EdgeScroll', () => {
   beforeEach(() => {
     vi.useFakeTimers();
-    vi.stubGlobal('requestAnimationFrame', (run: () => void) => setTimeout(run, 16));
+    vi.stubGlobal('requestAnimationFrame', (run: (nowMs: number) => void) => setTimeout(() => run(performance.now()), 16));
     vi.stubGlobal('cancelAnimationFrame', (id: ReturnType<typeof setTimeout>) => clearTimeout(id));
   });
   afterEach(() => {
