@@ -37,6 +37,8 @@ export class PictureView extends LitElement {
 
   override updated(): void {
     if (this.picture !== null) putPicture(this.canvas, this.picture);
+    // What was shown is not of what is asked for now.
+    else this.canvas.getContext('2d')?.clearRect(0, 0, this.canvas.width, this.canvas.height);
   }
 }
 
