@@ -279,7 +279,7 @@ export class BenchRoom extends LitElement {
         <bench-order-fold
           .pulls=${this.pulls}
           .drawer=${studio}
-          .edges=${this.stripPictures.edges}
+          .edges=${this.stripPictures.edges} .lost=${this.stripPictures.lost}
           .minDeltaE=${explore.minDeltaE}
           .selected=${store.selectedPull}
           @pull-select=${(event: CustomEvent<string>) => store.select(event.detail)}

@@ -40,6 +40,8 @@ export class OrderFold extends LitElement {
   @property({ attribute: false }) pulls: readonly Pull[] = [];
   @property({ attribute: false }) drawer!: Studio;
   /** null while they are looked for. */
+  /** Whether looking for them was given up. */
+  @property({ type: Boolean }) lost = false;
   @property({ attribute: false }) edges: readonly OverlapEdge[] | null = null;
   @property({ type: Number }) minDeltaE = 0;
   @property({ attribute: false }) selected: string | null = null;
@@ -55,7 +57,7 @@ export class OrderFold extends LitElement {
   }
 
   private get words(): string {
-    if (this.edges === null) return 'looking for overlaps…';
+    if (this.edges === null) return this.lost ? 'the overlaps could not be found' : 'looking for overlaps…';
     const { free, overlapping } = splitEdges(this.edges, this.minDeltaE);
     if (overlapping === 0) return 'no two pulls overlap';
     return `${free} of ${overlapping} overlapping ${overlapping === 1 ? 'pair is a free swap' : 'pairs are free swaps'}`;

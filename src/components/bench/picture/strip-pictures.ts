@@ -31,6 +31,8 @@ export class StripPictures implements ReactiveController {
   pictures: readonly Picture[] = [];
   /** All overlapping pairs, also free swaps; null until they are known for the pulls asked last. */
   edges: readonly OverlapEdge[] | null = null;
+  /** Whether the overlaps asked for last could not be found. */
+  lost = false;
 
   private readonly states = new Work<readonly Picture[]>(null, {
     found: (pictures) => {
@@ -52,7 +54,11 @@ export class StripPictures implements ReactiveController {
       this.edges = edges;
       this.host.requestUpdate();
     },
-    failed: (sentence) => this.listener.failed?.(sentence),
+    failed: (sentence) => {
+      this.lost = true;
+      this.host.requestUpdate();
+      this.listener.failed?.(sentence);
+    },
   });
 
   /** @param listener hears why pictures or overlaps could not be worked out, and that pictures were drawn */
@@ -85,6 +91,7 @@ export class StripPictures implements ReactiveController {
     );
     if (sameStack) return;
     this.edges = null;
+    this.lost = false;
     if (this.overlapsTimer !== null) clearTimeout(this.overlapsTimer);
     this.overlapsTimer = setTimeout(() => this.findOverlaps(defined(this.asked)), asked === null ? 0 : OVERLAPS_AFTER_MS);
   }
