@@ -1,4 +1,4 @@
-import { css, html, LitElement, svg } from 'lit';
+import { css, html, LitElement, type PropertyValues, svg } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { num } from '../../../engine/base/at.ts';
 import { labD50 } from '../../../engine/colour/lab.ts';
@@ -107,6 +107,12 @@ export class FilmsApart extends LitElement {
   @property() chosen: string | null = null;
   /** How far the films are lifted, 0 to 1. */
   @state() private lift = 0.5;
+  /** What each pull prints, as path data: the same at every lift. */
+  private paths: readonly string[] = [];
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('pulls') || changed.has('drawer')) this.paths = this.pulls.map((pull) => pullOutline(pull, this.drawer));
+  }
 
   private choose(pull: string): void {
     this.dispatchEvent(new CustomEvent<string>('pull-select', { detail: pull }));
@@ -116,7 +122,7 @@ export class FilmsApart extends LitElement {
     const { paper } = this.drawer;
     return svg`<g class="film ${pull.id === this.chosen ? 'chosen' : ''}" transform="translate(0 ${-(index + 1) * gapMm}) matrix(${LYING.join(' ')} 0 0)">
       <rect class="sheet" width=${paper.widthMm} height=${paper.heightMm} />
-      <path d=${pullOutline(pull, this.drawer)} fill=${this.hexOf(pull)} @click=${() => this.choose(pull.id)}><title>${pullWords(pull, index, this.drawer)}</title></path>
+      <path d=${this.paths[index] ?? ''} fill=${this.hexOf(pull)} @click=${() => this.choose(pull.id)}><title>${pullWords(pull, index, this.drawer)}</title></path>
     </g>`;
   }
 
