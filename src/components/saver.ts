@@ -133,9 +133,15 @@ export class AutoSaver extends EventTarget implements Saver {
   }
 
   async openPress(): Promise<Record<string, unknown>> {
+    const stored = this.storage.openPress();
     const held = this.heldPress;
-    // A whole order held here stands for all that is stored; a part alone lies over it.
-    return held !== null && 'made' in held ? held : { ...(await this.storage.openPress()), ...held };
+    // What is held here lies over what is stored, part by part; a whole order counts also where nothing can be read.
+    return { ...(await (held !== null && 'made' in held ? stored.catch(() => ({})) : stored)), ...held };
+  }
+
+  /** Writes the parts of the press that were changed while nothing might be written; what another tab wrote of others stays. */
+  async keepHeldPress(): Promise<void> {
+    if (this.heldPress !== null) await this.storage.savePress(this.heldPress);
   }
 
   async savePress(parts: Record<string, unknown>): Promise<void> {

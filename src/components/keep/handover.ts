@@ -50,6 +50,7 @@ export async function keepHere(store: AppStore, saver: AutoSaver): Promise<void>
     if (project !== null) await saver.keep('replaced', project, WHY);
     const here = store.project;
     await saver.replace(here);
+    await saver.keepHeldPress();
     saver.release();
     store.dispatchEvent(new Event('took-over'));
     if (store.project !== here) saver.save(store.project, here);

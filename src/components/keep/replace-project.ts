@@ -1,6 +1,7 @@
 import type { Project } from '../../engine/project/types.ts';
 import { sentenceOf } from '../../workers/client/client.ts';
 import type { AppStore } from '../app-store.ts';
+import { orderOnly } from './order-parts.ts';
 
 /** The section of a project that was put aside in which its pull order stands, as the press kept it. */
 export const ORDER_SECTION = 'pullOrder';
@@ -16,7 +17,7 @@ export async function replaceProject(store: AppStore, next: Project, news: strin
   const before = store.project;
   let order: Record<string, unknown> = {};
   try {
-    order = (await store.saver.openPress?.()) ?? {};
+    order = orderOnly((await store.saver.openPress?.()) ?? {});
     const aside = (order['made'] ?? null) === null ? {} : { [ORDER_SECTION]: order };
     await store.saver.keepReplaced?.(before, `${news} in its place.`, aside);
   } catch (error) {
@@ -39,5 +40,5 @@ export async function replaceProject(store: AppStore, next: Project, news: strin
 /** Brings a pull order as the press kept it; undefined where there is none. */
 export function bringing(store: AppStore, order: unknown): (() => Promise<void>) | undefined {
   if (typeof order !== 'object' || order === null || !('made' in order) || order.made === null) return undefined;
-  return async () => store.saver.savePress?.(order as Record<string, unknown>);
+  return async () => store.saver.savePress?.(orderOnly(order as Record<string, unknown>));
 }

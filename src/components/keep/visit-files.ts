@@ -7,7 +7,7 @@ import type { AppStore } from '../app-store.ts';
 import { download, fileNameOf } from '../ui/download.ts';
 import type { FileReading } from '../ui/files/file-reading.ts';
 import { counted } from '../ui/words.ts';
-import { RECORD_VERSION } from './press-version.ts';
+import { orderParts, RECORD_VERSION } from './order-parts.ts';
 import { replaceProject } from './replace-project.ts';
 
 /** The open project with its pull order and log as one file, for another device or for safe keeping. */
@@ -62,6 +62,5 @@ function askWords(name: string, { project, made, log }: VisitFile): string {
 /** Keeps the order and the log of a visit; events that are here already stay as they are. */
 async function bringVisit({ saver }: AppStore, { made, log }: VisitFile): Promise<void> {
   if (log !== null && log.events.length > 0) await saver.addEvents?.(log.head, log.events);
-  const order = made === null || log === null ? { made: null, head: null } : { made, head: log.head };
-  await saver.savePress?.({ version: RECORD_VERSION, ...order });
+  await saver.savePress?.(made === null || log === null ? orderParts(null, null) : orderParts(made, log.head));
 }

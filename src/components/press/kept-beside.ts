@@ -1,8 +1,9 @@
 import type { StockSheet } from '../../engine/visit/stencils/cut-list.ts';
+import { EMPTY_WEEK, readWeek, type Week } from '../../engine/visitfile/week.ts';
 import type { AppStore } from '../app-store.ts';
 
-/** The part of the press's database that holds the paper as it is bought. */
-const STOCK = 'stock';
+/** The parts of the press's database that hold the paper as it is bought, the visits of a week, and what of those could not be read. */
+const [STOCK, WEEK, WEEK_ASIDE] = ['stock', 'week', 'weekAside'];
 
 /**
  * The paper as it is bought, as a part of what the press keeps.
@@ -29,4 +30,41 @@ export function keepStock({ saver, tell }: { saver: AppStore['saver']; tell: (se
   saver
     .savePress?.({ [STOCK]: stock })
     .catch(() => tell('The size of the paper could not be kept in this browser; choose it again after a reload.'));
+}
+
+/** The visits of a week as they were kept, and what was put aside of them because it could not be read. */
+export interface KeptWeek {
+  week: Week;
+  aside: unknown[];
+}
+
+/**
+ * The visits of a week as they were kept. What cannot be read of them is put aside, which is told, and
+ * stays there until it was saved as a file and thrown away by hand.
+ */
+export async function openWeek(store: Pick<AppStore, 'saver'> & { tell: (sentence: string) => void }): Promise<KeptWeek> {
+  let parts: Record<string, unknown>;
+  try {
+    parts = (await store.saver.openPress?.()) ?? {};
+  } catch {
+    // The pull order beside it cannot be read either, which is told where that is opened.
+    return { week: EMPTY_WEEK, aside: [] };
+  }
+  const before: unknown[] = Array.isArray(parts[WEEK_ASIDE]) ? parts[WEEK_ASIDE] : [];
+  const { week, bad, sentence } = readWeek(parts[WEEK]);
+  const aside = [...before, ...bad];
+  if (sentence !== null) {
+    store.tell(`${sentence} What could not be read was put aside: under 'Several visits on this press' it can be saved as a file.`);
+    await store.saver.savePress?.({ [WEEK]: week, [WEEK_ASIDE]: aside }).catch(() => undefined);
+  }
+  return { week, aside };
+}
+
+/** Keeps the visits of a week and what was put aside of them, and tells when it could not. */
+export function keepWeek({ saver, tell }: Pick<AppStore, 'saver'> & { tell: (sentence: string) => void }, { week, aside }: KeptWeek): void {
+  saver
+    .savePress?.({ [WEEK]: week, [WEEK_ASIDE]: aside })
+    .catch(() =>
+      tell('The visits on this press could not be kept in this browser; print the week, or add their files again after a reload.'),
+    );
 }

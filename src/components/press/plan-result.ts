@@ -4,6 +4,7 @@ import { setUpsDone } from '../../engine/log/ticks/ticks.ts';
 import type { Advice } from '../../engine/visit/advice/advice.ts';
 import type { FitChoice } from '../../engine/visit/fit-choice.ts';
 import type { StockSheet } from '../../engine/visit/stencils/cut-list.ts';
+import type { DatedVisit } from '../../engine/visitfile/calendar.ts';
 import type { AppStore } from '../app-store.ts';
 import '../ui/log/log-sheets.ts';
 import type { MadePlan } from '../output/made-plan.ts';
@@ -25,8 +26,9 @@ import { stencilList } from './plan/stencil-list.ts';
 import type { PressVisit } from './press-visit.ts';
 import './sheet/papers-out.ts';
 import './sheet/set-up-card.ts';
-import './week/week-plan.ts';
 import type { Tick } from './sheet/set-up-card.ts';
+import './week/week-plan.ts';
+import type { KeptWeekPlan, OwnVisit } from './week/kept-week.ts';
 
 interface PlanResult {
   store: AppStore;
@@ -45,6 +47,11 @@ interface PlanResult {
   chooseStock(stock: StockSheet): void;
   atPress(): void;
   print(): void;
+  week: KeptWeekPlan;
+  own: OwnVisit | null;
+  /** All visits on this press, the one that is open first. */
+  visits: DatedVisit[];
+  printWeek(): void;
   /** @param reveal whether the set-up's card must come into view */
   choose(index: number, reveal: boolean): void;
 }
@@ -99,10 +106,11 @@ export function planResult(result: PlanResult) {
     ${foundFigures(visit.log, store.project.press, (change) => store.dispatch({ kind: 'set-press', change }))}
     ${haveReady(made)} ${stencilList(made, result.stock, result.chooseStock)}
     <press-week
-      .plan=${plan}
-      .heading=${store.project.title}
-      .today=${Math.floor(Date.now() / 86_400_000)}
-      .tell=${(sentence: string) => store.tell(sentence)}
+      .own=${result.own}
+      .week=${result.week}
+      .visits=${result.visits}
+      .disabled=${running || result.preparing}
+      @print=${result.printWeek}
     ></press-week>
   `;
 }
@@ -135,7 +143,11 @@ function advice({ visit, pictures, drawn }: PlanResult, made: MadePlan) {
 }
 
 /** What is done with the order. @param done set-ups that are ticked all over */
-function buttons({ store, visit, awake, preparing, asked, stock, choosePapers, atPress, print }: PlanResult, made: MadePlan, done: number) {
+function buttons(
+  { store, visit, awake, preparing, asked, stock, visits, choosePapers, atPress, print }: PlanResult,
+  made: MadePlan,
+  done: number,
+) {
   const { running } = visit.run;
   const all = made.plan.cards.length;
   return html`<div class="row">
@@ -145,6 +157,7 @@ function buttons({ store, visit, awake, preparing, asked, stock, choosePapers, a
       .made=${made}
       .asked=${asked}
       .stock=${stock}
+      .visits=${visits}
       .heading=${store.project.title}
       .outOfDate=${visit.outOfDate}
       .relative=${store.relative}

@@ -19,6 +19,7 @@ import { PressVisit } from './press-visit.ts';
 import './sheet/pull-sheet.ts';
 import { paperTablesStyle } from './sheet/paper-tables-style.ts';
 import type { PullSheet } from './sheet/pull-sheet.ts';
+import { KeptWeekPlan, ownVisit } from './week/kept-week.ts';
 
 /** The printer's room: what to print, in which order, with what. */
 @customElement('press-room')
@@ -40,6 +41,9 @@ export class PressRoom extends LitElement {
     () => this.reveal(),
   );
   private readonly awake = new KeepAwake(this);
+  private readonly week = new KeptWeekPlan(this, () => this.store);
+  /** Whether the week is printed, whatever else was chosen. */
+  @state() private printsWeek = false;
   private readonly pictures = new StatePictures(
     this,
     () => this.store.room !== 'press',
@@ -67,21 +71,25 @@ export class PressRoom extends LitElement {
     });
   }
 
-  private async print(): Promise<void> {
+  private async print(week = false): Promise<void> {
     if (this.preparing || this.sheet === null) return;
     this.preparing = true;
+    this.printsWeek = week;
     try {
+      await this.updateComplete;
       await this.sheet.ready();
       window.print();
     } finally {
       this.preparing = false;
+      this.printsWeek = false;
     }
   }
 
   /** What goes on paper: today is the day of the set-up that is looked at, which is the next to pull when the room is entered. */
   private get asked(): PaperAsked {
     const { selected, made } = this.visit;
-    return { ...this.papers, day: made?.plan.times[selected]?.day ?? 1, setUp: selected };
+    const papers = this.printsWeek ? { ...this.papers, what: 'week' as const } : this.papers;
+    return { ...papers, day: made?.plan.times[selected]?.day ?? 1, setUp: selected };
   }
 
   private chooseStock(stock: StockSheet): void {
@@ -114,6 +122,8 @@ export class PressRoom extends LitElement {
     const { store, visit, pictures, awake, drawn, preparing } = this;
     const { made } = visit;
     const { running } = visit.run;
+    const own = ownVisit(visit, store.project.title);
+    const visits = own === null ? [] : this.week.visits(own);
     const empty = store.project.recipes.length === 0;
     const asking = visit.asking && !visit.outOfDate ? askAnew(visit) : nothing;
     const result = {
@@ -129,6 +139,10 @@ export class PressRoom extends LitElement {
       chooseStock: (stock: StockSheet) => this.chooseStock(stock),
       atPress: () => this.atPress?.show(),
       print: () => void this.print(),
+      week: this.week,
+      own,
+      visits,
+      printWeek: () => void this.print(true),
       choose: (index: number, reveal: boolean) => this.choose(index, reveal),
     };
     return html`
@@ -145,6 +159,7 @@ export class PressRoom extends LitElement {
             .pictures=${pictures}
             .asked=${this.asked}
             .stock=${this.stock}
+            .visits=${visits}
             .heading=${store.project.title}
             .outOfDate=${visit.outOfDate}
             .drawn=${drawn}

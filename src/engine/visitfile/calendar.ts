@@ -1,20 +1,8 @@
 import { entryAt } from '../base/at.ts';
 import type { PressPlan } from '../visit/visit.ts';
 
-/** A visit and the calendar day on which it begins. */
-export interface DatedVisit {
-  title: string;
-  plan: Pick<PressPlan, 'times' | 'parts' | 'clock' | 'daysNeeded'>;
-  /** Whole days since 1 January 1970, a Thursday. */
-  firstDay: number;
-}
-
 /** A day of a visit at a bed. */
-export interface CalendarEntry {
-  /** Index of the visit. */
-  visit: number;
-  /** Whole days since 1 January 1970. */
-  date: number;
+export interface VisitDay {
   /** Of the visit, from 1. */
   day: number;
   bed: number;
@@ -22,6 +10,22 @@ export interface CalendarEntry {
   fromMinute: number;
   toMinute: number;
   setUps: number;
+}
+
+/** A visit and the calendar day on which it begins. */
+export interface DatedVisit {
+  title: string;
+  days: readonly VisitDay[];
+  /** Whole days since 1 January 1970, a Thursday. */
+  firstDay: number;
+}
+
+/** A day of a visit at a bed, in the calendar. */
+export interface CalendarEntry extends VisitDay {
+  /** Index of the visit. */
+  visit: number;
+  /** Whole days since 1 January 1970. */
+  date: number;
 }
 
 /** Whether work rests on a day: Saturdays and Sundays. Source: ISO 8601 counts Monday as the first day of a week; day 0 was a Thursday. */
@@ -44,7 +48,9 @@ function dateOf(firstDay: number, day: number): number {
  * @returns their days by date, bed and time, and which two of them want one bed at one time
  */
 export function calendarOf(visits: readonly DatedVisit[]): { entries: CalendarEntry[]; clashes: [CalendarEntry, CalendarEntry][] } {
-  const entries = visits.flatMap(({ plan, firstDay }, visit) => entriesOf(plan, firstDay, visit));
+  const entries = visits.flatMap(({ days, firstDay }, visit) =>
+    days.map((each): CalendarEntry => ({ ...each, visit, date: dateOf(firstDay, each.day) })),
+  );
   entries.sort((a, b) => a.date - b.date || a.bed - b.bed || a.fromMinute - b.fromMinute || a.visit - b.visit);
   const clashes = entries.flatMap((entry, i) =>
     entries
@@ -57,8 +63,9 @@ export function calendarOf(visits: readonly DatedVisit[]): { entries: CalendarEn
   return { entries, clashes };
 }
 
-function entriesOf({ times, parts, clock }: DatedVisit['plan'], firstDay: number, visit: number): CalendarEntry[] {
-  const found = new Map<string, CalendarEntry>();
+/** The days of an order at each bed: all that a calendar needs of it. */
+export function visitDays({ times, parts, clock }: Pick<PressPlan, 'times' | 'parts' | 'clock'>): VisitDay[] {
+  const found = new Map<string, VisitDay>();
   for (const { day, bed, fromMinute, toMinute } of parts) {
     const key = `${day} ${bed}`;
     const from = clock.startMinute + fromMinute;
@@ -66,7 +73,7 @@ function entriesOf({ times, parts, clock }: DatedVisit['plan'], firstDay: number
     const entry = found.get(key);
     if (entry === undefined) {
       const setUps = times.filter((time) => time.day === day && time.bed === bed).length;
-      found.set(key, { visit, date: dateOf(firstDay, day), day, bed, fromMinute: from, toMinute: to, setUps });
+      found.set(key, { day, bed, fromMinute: from, toMinute: to, setUps });
     } else {
       entry.fromMinute = Math.min(entry.fromMinute, from);
       entry.toMinute = Math.max(entry.toMinute, to);
@@ -75,14 +82,18 @@ function entriesOf({ times, parts, clock }: DatedVisit['plan'], firstDay: number
   return [...found.values()];
 }
 
+/** How many days a visit takes. */
+export function daysOf({ days }: Pick<DatedVisit, 'days'>): number {
+  return days.reduce((most, { day }) => Math.max(most, day), 0);
+}
+
 /** First days at which each visit begins on the working day after the one before has ended; the first stays. */
 export function oneAfterTheOther(visits: readonly DatedVisit[]): number[] {
   const firstDays: number[] = [];
-  for (const [at, { plan, firstDay }] of visits.entries()) {
+  for (const [at, visit] of visits.entries()) {
     const before = at === 0 ? null : entryAt(visits, at - 1);
-    const begin = before === null ? firstDay : dateOf(entryAt(firstDays, at - 1), before.plan.daysNeeded + 1);
-    firstDays.push(dateOf(begin, 1));
-    if (plan.daysNeeded < 1) firstDays[at] = begin;
+    const begin = before === null ? visit.firstDay : dateOf(entryAt(firstDays, at - 1), daysOf(before) + 1);
+    firstDays.push(daysOf(visit) < 1 ? begin : dateOf(begin, 1));
   }
   return firstDays;
 }

@@ -38,6 +38,13 @@ function drawer({ recipes }: MadePlan): (recipe: number, pulls: readonly Pull[])
 }
 
 const ALL: PaperAsked = { what: 'visit', cards: false, day: 1, setUp: 0 };
+/** Friday 27 November 2026, as days since 1970. */
+const FRIDAY = Date.parse('2026-11-27T00:00:00Z') / 86_400_000;
+const VISITS = ['Ebb', 'Flood'].map((title, at) => ({
+  title,
+  firstDay: FRIDAY + 3 * at,
+  days: [{ day: 1, bed: 0, fromMinute: 570, toMinute: 930, setUps: 7 }],
+}));
 const NO_PICTURE = (): Promise<null> => Promise.resolve(null);
 
 function pdfOf(
@@ -46,7 +53,7 @@ function pdfOf(
   size: 'A4' | 'Letter' = 'A4',
   picture: ReturnType<typeof drawer> | typeof NO_PICTURE = NO_PICTURE,
 ) {
-  return pullSheetPdf(made, { size, asked, heading: 'Slack tide', outOfDate: false, stock: USUAL_STOCK, fonts, picture });
+  return pullSheetPdf(made, { size, asked, heading: 'Slack tide', outOfDate: false, stock: USUAL_STOCK, visits: VISITS, fonts, picture });
 }
 
 const flat = (pages: readonly string[]): string => pages.join(' ').replaceAll(/\s+/g, ' ');
@@ -109,6 +116,13 @@ describe('the papers of a visit', () => {
       }
       expect(text).toMatch(/safety data sheets/);
     }
+  });
+
+  it('should give the week on one page', async () => {
+    const pages = popplerText((await pdfOf(jobs.A, { ...ALL, what: 'week' })).bytes);
+    expect(pages).toHaveLength(1);
+    for (const words of ['Fri 27 Nov 9:30 to 15:30 Ebb', 'Mon 30 Nov 9:30 to 15:30 Flood', '7 set-ups'])
+      expect(flat(pages)).toContain(words);
   });
 
   it('should give a card for one set-up alone, or four of them to a page', async () => {

@@ -1,19 +1,20 @@
 import { describe, expect, it } from 'vitest';
-import { calendarOf, type DatedVisit, isWeekend, oneAfterTheOther } from '../../../src/engine/visitfile/calendar.ts';
+import type { PressPlan } from '../../../src/engine/visit/visit.ts';
+import { calendarOf, type DatedVisit, isWeekend, oneAfterTheOther, visitDays } from '../../../src/engine/visitfile/calendar.ts';
 
 const serial = (iso: string): number => Date.parse(`${iso}T00:00:00Z`) / 86_400_000;
 
 /** A visit of some days, each from 9:30 for so many minutes. */
-function visit(title: string, firstDay: string, days: number, minutes = 300): DatedVisit {
+function visit(title: string, firstDay: string, days: number, { minutes = 300, startMinute = 570 } = {}): DatedVisit {
   const parts = Array.from({ length: days }, (_, i) => [
     { kind: 'mount' as const, setUp: i, day: i + 1, bed: 0, fromMinute: 0, toMinute: 15 },
     { kind: 'print' as const, setUp: i, day: i + 1, bed: 0, fromMinute: 15, toMinute: minutes },
   ]).flat();
-  const times = parts.filter(({ kind }) => kind === 'print').map(({ day, bed }) => ({ day, bed }) as DatedVisit['plan']['times'][number]);
+  const times = parts.filter(({ kind }) => kind === 'print').map(({ day, bed }) => ({ day, bed }) as PressPlan['times'][number]);
   return {
     title,
     firstDay: serial(firstDay),
-    plan: { times, parts, clock: { startMinute: 570, workMinutes: 420, lunch: null }, daysNeeded: days },
+    days: visitDays({ times, parts, clock: { startMinute, workMinutes: 420, lunch: null } }),
   };
 }
 
@@ -51,11 +52,9 @@ describe('the calendar of a press', () => {
   });
 
   it('should let two share a day where one has ended before the other begins', () => {
-    const short = visit('A', '2026-11-26', 1, 60);
-    const late = visit('B', '2026-11-26', 1, 60);
-    expect(calendarOf([short, { ...late, plan: { ...late.plan, clock: { ...late.plan.clock, startMinute: 630 } } }]).clashes).toEqual([]);
-    expect(calendarOf([short, { ...late, plan: { ...late.plan, clock: { ...late.plan.clock, startMinute: 629 } } }]).clashes).toHaveLength(
-      1,
-    );
+    const short = visit('A', '2026-11-26', 1, { minutes: 60 });
+    const after = (startMinute: number): DatedVisit => visit('B', '2026-11-26', 1, { minutes: 60, startMinute });
+    expect(calendarOf([short, after(630)]).clashes).toEqual([]);
+    expect(calendarOf([short, after(629)]).clashes).toHaveLength(1);
   });
 });

@@ -1,9 +1,9 @@
 import type { PressPlan } from '../../../engine/visit/visit.ts';
 import { counted } from '../../ui/words.ts';
 
-/** What is printed of a visit: all of it, one of its days, or one set-up. */
+/** What is printed of a visit: all of it, one of its days, one set-up, or the week that it has a place in. */
 export interface PaperChoice {
-  what: 'visit' | 'day' | 'set-up';
+  what: 'visit' | 'day' | 'set-up' | 'week';
   /** Whether a card for each set-up goes with it, four to a page. */
   cards: boolean;
 }
@@ -19,9 +19,10 @@ export interface PaperAsked extends PaperChoice {
 /** What is printed when nobody has chosen. */
 export const USUAL_CHOICE: PaperChoice = { what: 'visit', cards: false };
 
-/** What a file of it is called: 'Pull sheet', 'Bench sheet, day 2', 'Set-up 7'. */
+/** What a file of it is called: 'Pull sheet', 'Bench sheet, day 2', 'Set-up 7', 'Visits on this press'. */
 export function choiceTitle({ what, day, setUp }: PaperAsked): string {
   if (what === 'visit') return 'Pull sheet';
+  if (what === 'week') return 'Visits on this press';
   return what === 'day' ? `Bench sheet, day ${day}` : `Set-up ${setUp + 1}`;
 }
 
@@ -30,15 +31,16 @@ export function pictureRows({ what }: PaperAsked): number {
   return what === 'set-up' ? 520 : 240;
 }
 
-/** What can be chosen, in the words of the list. @param day of the set-up that comes next */
+/** What can be chosen, in the words of the list. @param day of the set-up that comes next @param visits how many are on this press */
 export function choiceOptions(
   plan: Pick<PressPlan, 'daysNeeded' | 'cards'>,
-  day: number,
-  setUp: number,
+  { day, setUp }: Pick<PaperAsked, 'day' | 'setUp'>,
+  visits: number,
 ): { value: PaperChoice['what']; label: string }[] {
   return [
     { value: 'visit', label: `the whole visit, ${counted(plan.daysNeeded, 'day')}` },
     { value: 'day', label: `today, day ${day}` },
     { value: 'set-up', label: `this set-up, ${setUp + 1}` },
+    ...(visits > 1 ? [{ value: 'week' as const, label: `the week, ${counted(visits, 'visit')}` }] : []),
   ];
 }

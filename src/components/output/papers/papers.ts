@@ -1,4 +1,5 @@
 import type { StockSheet } from '../../../engine/visit/stencils/cut-list.ts';
+import type { DatedVisit } from '../../../engine/visitfile/calendar.ts';
 import { CAUTIONS_DEFER } from '../../words/cautions.ts';
 import type { MadePlan } from '../made-plan.ts';
 import { stateKey } from '../state-key.ts';
@@ -12,6 +13,7 @@ import { passportBlocks } from './passport-blocks.ts';
 import { stencilBlocks } from './stencil-blocks.ts';
 import { supplyBlocks } from './supply-blocks.ts';
 import { ticketBlocks } from './ticket-blocks.ts';
+import { weekBlocks } from './week-blocks.ts';
 
 /** What the papers say beside the plan. */
 export interface PaperWords {
@@ -20,14 +22,17 @@ export interface PaperWords {
   /** Whether the project has changed since. */
   outOfDate: boolean;
   stock: StockSheet;
+  /** All visits on this press, the one that is printed first. */
+  visits: readonly DatedVisit[];
 }
 
 /**
  * The papers of a visit, as they stand in the PDF and in what the browser prints: both draw these
  * blocks and nothing else, so that they say the same.
  */
-export function papersOf(made: MadePlan, asked: PaperAsked, { heading, outOfDate, stock }: PaperWords): PaperBlock[] {
+export function papersOf(made: MadePlan, asked: PaperAsked, { heading, outOfDate, stock, visits }: PaperWords): PaperBlock[] {
   const { plan } = made;
+  if (asked.what === 'week') return weekBlocks(visits);
   if (asked.what === 'set-up') return [...cardsOf(made, [asked.setUp]), { kind: 'text', text: CAUTIONS_DEFER, bold: true }];
   const day = asked.what === 'day' ? asked.day : null;
   const which = plan.cards.flatMap((_, at) => (day === null || plan.times[at]?.day === day ? [at] : []));

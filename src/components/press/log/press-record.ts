@@ -1,8 +1,7 @@
-import { hash128 } from '../../../engine/explore/look/picture-key.ts';
 import type { VisitHead } from '../../../engine/log/types.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
 import type { AppStore } from '../../app-store.ts';
-import { RECORD_VERSION } from '../../keep/press-version.ts';
+import { digestOf, orderParts, RECORD_VERSION } from '../../keep/order-parts.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 
 const UNREADABLE =
@@ -47,11 +46,6 @@ export function readRecord(parts: Record<string, unknown>, recipes: readonly Rec
   };
 }
 
-/** What the whole of a record comes to: one number that is another now and it cannot be relied on. */
-function digestOf(made: MadePlan | null, head: VisitHead | null): string {
-  return hash128(JSON.stringify([made, head]));
-}
-
 /** Whether an order was kept at all: a project without one leaves both of its parts empty. */
 function somethingKept({ made, head }: Record<string, unknown>): boolean {
   return (made ?? null) !== null || (head ?? null) !== null;
@@ -82,7 +76,7 @@ export class PressKeeper {
   }
 
   keep(made: MadePlan | null, head: VisitHead | null): void {
-    this.write({ version: RECORD_VERSION, made, head, digest: digestOf(made, head) });
+    this.write(orderParts(made, head));
   }
 
   private write(parts: Record<string, unknown>): void {

@@ -1,6 +1,7 @@
-import { css, html, LitElement } from 'lit';
+import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { StockSheet } from '../../../engine/visit/stencils/cut-list.ts';
+import type { DatedVisit } from '../../../engine/visitfile/calendar.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import { missingWords } from '../../output/missing-words.ts';
 import type { PageName } from '../../output/page-writer.ts';
@@ -22,6 +23,7 @@ const PRINT_WORDS: Record<PaperChoice['what'], string> = {
   visit: 'Print the pull sheet',
   day: 'Print the bench sheet',
   'set-up': 'Print the card',
+  week: 'Print the week',
 };
 
 /**
@@ -44,6 +46,7 @@ export class PapersOut extends LitElement {
   @property({ attribute: false }) made!: MadePlan;
   @property({ attribute: false }) asked!: PaperAsked;
   @property({ attribute: false }) stock!: StockSheet;
+  @property({ attribute: false }) visits: readonly DatedVisit[] = [];
   @property() heading = '';
   @property({ type: Boolean }) outOfDate = false;
   @property({ type: Boolean }) relative = true;
@@ -67,7 +70,7 @@ export class PapersOut extends LitElement {
   }
 
   private save(): void {
-    const { made, asked, heading, size, stock, outOfDate, relative } = this;
+    const { made, asked, heading, size, stock, visits, outOfDate, relative } = this;
     this.fileName = fileNameOf(`${heading} ${choiceTitle(asked)}`, 'pdf');
     void this.making.start(async ({ signal, onProgress }) => {
       const [{ makePullSheet }, { pageFonts }] = await Promise.all([
@@ -75,7 +78,7 @@ export class PapersOut extends LitElement {
         import('../../ui/page-fonts.ts'),
       ]);
       const fonts = await pageFonts();
-      const states = statesOf(papersOf(made, asked, { heading, outOfDate, stock }));
+      const states = statesOf(papersOf(made, asked, { heading, outOfDate, stock, visits }));
       const pictures = await statePngs(states, made.recipes, {
         heightPx: pictureRows(asked),
         relative,
@@ -83,7 +86,7 @@ export class PapersOut extends LitElement {
         onProgress: (share) => onProgress(share * PICTURES_SHARE),
       });
       return makePullSheet(
-        { made, size, asked, heading, stock, outOfDate, pictures, fonts },
+        { made, size, asked, heading, stock, visits, outOfDate, pictures, fonts },
         { signal, onProgress: (share) => onProgress(PICTURES_SHARE + share * (1 - PICTURES_SHARE)) },
       );
     });
@@ -94,7 +97,7 @@ export class PapersOut extends LitElement {
     return html`<label
         >On paper
         <select aria-label="What goes on paper" @change=${(event: Event) => this.choose({ what: (event.target as HTMLSelectElement).value as PaperChoice['what'] })}>
-          ${choiceOptions(made.plan, asked.day, asked.setUp).map(
+          ${choiceOptions(made.plan, asked, this.visits.length).map(
             ({ value, label }) => html`<option value=${value} .selected=${value === asked.what}>${label}</option>`,
           )}
         </select></label
@@ -102,7 +105,9 @@ export class PapersOut extends LitElement {
       ${
         asked.what === 'set-up'
           ? html`<press-phone-code .made=${made} .index=${asked.setUp} .heading=${this.heading} .disabled=${disabled}></press-phone-code>`
-          : html`<label class="tick"
+          : asked.what === 'week'
+            ? nothing
+            : html`<label class="tick"
             ><input type="checkbox" .checked=${asked.cards} @change=${(event: Event) => this.choose({ cards: (event.target as HTMLInputElement).checked })} />
             with a card for each set-up</label
           >`

@@ -2,6 +2,7 @@ import { html, LitElement } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { entryAt } from '../../../engine/base/at.ts';
 import type { StockSheet } from '../../../engine/visit/stencils/cut-list.ts';
+import type { DatedVisit } from '../../../engine/visitfile/calendar.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import type { PaperState } from '../../output/papers/paper-blocks.ts';
 import type { PaperAsked } from '../../output/papers/paper-choice.ts';
@@ -40,6 +41,7 @@ export class PullSheet extends LitElement {
   @property({ attribute: false }) pictures!: StatePictures;
   @property({ attribute: false }) asked!: PaperAsked;
   @property({ attribute: false }) stock!: StockSheet;
+  @property({ attribute: false }) visits: readonly DatedVisit[] = [];
   /** The project's title. */
   @property() heading = '';
   @property({ type: Boolean }) outOfDate = false;
@@ -76,8 +78,8 @@ export class PullSheet extends LitElement {
   };
 
   override render() {
-    const { made, asked, heading, outOfDate, stock } = this;
-    return html`${paperHtml(papersOf(made, asked, { heading, outOfDate, stock }), this.view)}`;
+    const { made, asked, heading, outOfDate, stock, visits } = this;
+    return html`${paperHtml(papersOf(made, asked, { heading, outOfDate, stock, visits }), this.view)}`;
   }
 }
 

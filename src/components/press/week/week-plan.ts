@@ -1,27 +1,30 @@
 import { css, html, LitElement, nothing } from 'lit';
-import { customElement, property, state } from 'lit/decorators.js';
-import { entryAt } from '../../../engine/base/at.ts';
-import type { PressPlan } from '../../../engine/visit/visit.ts';
-import { calendarOf, type CalendarEntry, type DatedVisit, oneAfterTheOther } from '../../../engine/visitfile/calendar.ts';
-import { readVisit } from '../../../engine/visitfile/visit-file.ts';
+import { customElement, property } from 'lit/decorators.js';
+import { type DatedVisit, daysOf, oneAfterTheOther } from '../../../engine/visitfile/calendar.ts';
+import { weekBlocks } from '../../output/papers/week-blocks.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { chooseFiles } from '../../ui/download.ts';
 import '../../ui/kit/fold.ts';
 import { counted } from '../../ui/words.ts';
-import { clockText } from '../../words/plan-words.ts';
+import { tableHtml } from '../sheet/paper-html.ts';
+import { paperTablesStyle } from '../sheet/paper-tables-style.ts';
+import type { KeptWeekPlan, OwnVisit } from './kept-week.ts';
 
 const DAY_MS = 86_400_000;
-const dayName = new Intl.DateTimeFormat('en-GB', { weekday: 'short', day: 'numeric', month: 'short', timeZone: 'UTC' });
 
 function dateText(date: number): string {
   return new Date(date * DAY_MS).toISOString().slice(0, 10);
 }
 
-/** Several visits on one press, out of their files: which days each takes, and where two want one bed. Nothing is kept of it. */
+/**
+ * Several visits on one press: which days each takes, and where two want one bed.
+ * @fires print Event: the week shall be printed
+ */
 @customElement('press-week')
 export class WeekPlan extends LitElement {
   static override styles = [
     controls,
+    paperTablesStyle,
     css`
       :host {
         display: block;
@@ -31,15 +34,20 @@ export class WeekPlan extends LitElement {
         gap: var(--space-4);
         margin: var(--space-5) 0;
       }
-      table {
-        border-collapse: collapse;
-        margin-top: var(--space-6);
+      .visits .name {
+        flex: 0 1 260px;
+        min-width: 0;
+        font-weight: 600;
       }
-      td,
-      th {
-        padding: var(--space-3) var(--space-7) var(--space-3) 0;
-        border-bottom: 1px solid var(--line);
-        text-align: left;
+      .scroll {
+        margin-top: var(--space-6);
+        overflow-x: auto;
+      }
+      table.paper {
+        max-width: 820px;
+        --paper-head: var(--type-lead);
+        --paper-small: var(--type-small);
+        --paper-text: var(--type-text);
       }
       .warn {
         margin-top: var(--space-4);
@@ -50,82 +58,79 @@ export class WeekPlan extends LitElement {
     `,
   ];
 
-  /** The order that is shown, and what its project is called. */
-  @property({ attribute: false }) plan!: PressPlan;
-  @property() heading = '';
-  /** Today, whole days since 1970. */
-  @property({ type: Number }) today = 0;
-  @property({ attribute: false }) tell!: (sentence: string) => void;
-  @state() private others: DatedVisit[] = [];
-  @state() private firstDay: number | null = null;
+  /** The visit that is open. */
+  @property({ attribute: false }) own!: OwnVisit;
+  @property({ attribute: false }) week!: KeptWeekPlan;
+  /** Changes when the week has. */
+  @property({ attribute: false }) visits: DatedVisit[] = [];
+  @property({ type: Boolean }) disabled = false;
 
-  private get visits(): DatedVisit[] {
-    return [{ title: this.heading, plan: this.plan, firstDay: this.firstDay ?? this.today }, ...this.others];
+  private date(at: number, event: Event): void {
+    const ms = (event.target as HTMLInputElement).valueAsNumber;
+    if (!Number.isFinite(ms) || ms < 0) return;
+    this.week.date(
+      this.own,
+      this.visits.map(({ firstDay }, i) => (i === at ? Math.floor(ms / DAY_MS) : firstDay)),
+    );
   }
 
-  private date(at: number, firstDay: number): void {
-    if (at === 0) this.firstDay = firstDay;
-    else this.others = this.others.map((visit, i) => (i === at - 1 ? { ...visit, firstDay } : visit));
-  }
-
-  private async add(): Promise<void> {
-    for (const file of await chooseFiles('.zip,application/zip', true)) {
-      const { value, problems } = readVisit(new Uint8Array(await file.arrayBuffer()), file.name);
-      if (value?.made !== null && value?.made !== undefined)
-        this.others = [...this.others, { title: value.project.title, plan: value.made.plan, firstDay: this.firstDay ?? this.today }];
-      else this.tell(problems[0]?.message ?? `${file.name}: no pull order is in it; find one and save the visit again.`);
-    }
-  }
-
-  private row(entry: CalendarEntry, at: number, entries: readonly CalendarEntry[]) {
-    const first = at === 0 || entryAt(entries, at - 1).date !== entry.date;
-    return html`<tr>
-      <th scope="row">${first ? dayName.format(entry.date * DAY_MS) : ''}</th>
-      <td>${clockText(entry.fromMinute)} to ${clockText(entry.toMinute)}${entries.some(({ bed }) => bed > 0) ? `, bed ${entry.bed + 1}` : ''}</td>
-      <td><b>${entryAt(this.visits, entry.visit).title}</b>, day ${entry.day}</td>
-      <td>${counted(entry.setUps, 'set-up')}</td>
-    </tr>`;
-  }
-
-  private visit({ title, plan, firstDay }: DatedVisit, at: number) {
+  private visit(visit: DatedVisit, at: number) {
+    const { title, firstDay } = visit;
     return html`<div class="row">
-      <b>${title}</b> <span>${counted(plan.daysNeeded, 'day')}</span>
-      <label
-        >from
-        <input
-          type="date"
-          aria-label="First day of ${title}"
-          .value=${dateText(firstDay)}
-          @change=${(event: Event) => {
-            const ms = (event.target as HTMLInputElement).valueAsNumber;
-            if (Number.isFinite(ms)) this.date(at, Math.floor(ms / DAY_MS));
-          }}
-      /></label>
-      ${at === 0 ? nothing : html`<button class="quiet" @click=${() => (this.others = this.others.filter((_, i) => i !== at - 1))}>Take out</button>`}
+      ${
+        at === 0
+          ? html`<span class="name">${title}</span>`
+          : html`<input
+              class="name"
+              aria-label="Name of ${title} in the week"
+              maxlength="100"
+              .value=${title}
+              @change=${(event: Event) => this.week.rename(at - 1, (event.target as HTMLInputElement).value)}
+            />`
+      }
+      <span>${counted(daysOf(visit), 'day')}</span>
+      <label>from <input type="date" aria-label="First day of ${title}" .value=${dateText(firstDay)} @change=${(event: Event) => this.date(at, event)} /></label>
+      ${at === 0 ? nothing : html`<button class="quiet" aria-label="Take ${title} out of the week" @click=${() => this.week.takeOut(at - 1)}>Take out</button>`}
     </div>`;
   }
 
+  /** What the papers of the week say. */
+  private calendar() {
+    return weekBlocks(this.visits).map((block) =>
+      block.kind === 'table'
+        ? html`<div class="scroll">${tableHtml(block)}</div>`
+        : block.kind === 'text'
+          ? html`<p class=${block.bold === true ? 'warn' : 'soft small'}>${block.text}</p>`
+          : nothing,
+    );
+  }
+
+  private aside() {
+    const { aside } = this.week;
+    if (aside === 0) return nothing;
+    return html`<p class="warn">${counted(aside, 'part')} of a kept week could not be read and ${aside === 1 ? 'lies' : 'lie'} aside.</p>
+      <div class="row">
+        <button @click=${() => this.week.saveAside()}>Save as a file…</button>
+        <button class="quiet" @click=${() => this.week.dropAside()}>Throw away</button>
+      </div>`;
+  }
+
   override render() {
-    const { visits } = this;
-    const { entries, clashes } = calendarOf(visits);
+    const { visits, week, own } = this;
+    const several = visits.length > 1;
     return html`<ps-fold ruled label="Several visits on this press">
-      <p class="soft">Add the visit files of others who print here; Saturdays and Sundays are left out. Nothing of theirs is kept.</p>
+      <p class="soft">Add the visit files of others who print here: their days are kept in this browser, nothing else of theirs.</p>
       <div class="visits">${visits.map((visit, at) => this.visit(visit, at))}</div>
       <div class="row">
-        <button @click=${() => void this.add()}>Add visit files…</button>
+        <button @click=${async () => week.add(await chooseFiles('.zip,application/zip', true), own)}>Add visit files…</button>
         ${
-          visits.length < 2
-            ? nothing
-            : html`<button @click=${() => oneAfterTheOther(visits).forEach((firstDay, at) => this.date(at, firstDay))}>One after the other</button>`
+          several
+            ? html`<button @click=${() => week.date(own, oneAfterTheOther(visits))}>One after the other</button>
+                <button ?disabled=${this.disabled} @click=${() => this.dispatchEvent(new Event('print'))}>Print the week</button>`
+            : nothing
         }
       </div>
-      ${clashes
-        .slice(0, 5)
-        .map(
-          ([one, other]) =>
-            html`<p class="warn">${dayName.format(one.date * DAY_MS)}: ${entryAt(visits, one.visit).title} and ${entryAt(visits, other.visit).title} want the press at one time.</p>`,
-        )}
-      ${visits.length < 2 ? nothing : html`<table>${entries.map((entry, at) => this.row(entry, at, entries))}</table>`}
+      ${this.aside()} ${several ? this.calendar() : nothing}
     </ps-fold>`;
   }
 }

@@ -1,0 +1,155 @@
+import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import type { PressPlan } from '../../../engine/visit/visit.ts';
+import { type DatedVisit, visitDays } from '../../../engine/visitfile/calendar.ts';
+import { readVisit } from '../../../engine/visitfile/visit-file.ts';
+import { EMPTY_WEEK, MOST_VISITS, type Week, withVisit } from '../../../engine/visitfile/week.ts';
+import type { AppStore } from '../../app-store.ts';
+import { download } from '../../ui/download.ts';
+import { type KeptWeek, keepWeek, openWeek } from '../kept-beside.ts';
+import type { PressVisit } from '../press-visit.ts';
+
+const DAY_MS = 86_400_000;
+
+/** The visit that is open, as the week shows it. */
+export interface OwnVisit {
+  id: string;
+  title: string;
+  plan: PressPlan;
+}
+
+/** The visit that is open, on the clock of what was ticked; null without an order. */
+export function ownVisit({ made, now, log }: Pick<PressVisit, 'made' | 'now' | 'log'>, title: string): OwnVisit | null {
+  return made === null ? null : { id: log.head?.id ?? 'open', title, plan: now ?? made.plan };
+}
+
+/** Today by this device's calendar, whole days since 1970. */
+function today(): number {
+  const now = new Date();
+  return Math.floor(Date.UTC(now.getFullYear(), now.getMonth(), now.getDate()) / DAY_MS);
+}
+
+/** Several visits on one press: kept in this browser, each change one step of undo. */
+export class KeptWeekPlan implements ReactiveController {
+  private readonly host: ReactiveControllerHost;
+  private readonly storeOf: () => AppStore;
+  private kept: KeptWeek = { week: EMPTY_WEEK, aside: [] };
+
+  constructor(host: ReactiveControllerHost, store: () => AppStore) {
+    this.host = host;
+    this.storeOf = store;
+    host.addController(this);
+  }
+
+  hostConnected(): void {
+    this.storeOf().addEventListener('press-saved', this.onOtherTab);
+    void this.open();
+  }
+
+  hostDisconnected(): void {
+    this.storeOf().removeEventListener('press-saved', this.onOtherTab);
+  }
+
+  private readonly onOtherTab = (): void => void this.open();
+
+  private async open(): Promise<void> {
+    const store = this.storeOf();
+    this.show(await openWeek({ saver: store.saver, tell: (sentence) => store.tell(sentence) }));
+  }
+
+  private show(kept: KeptWeek): void {
+    this.kept = kept;
+    this.host.requestUpdate();
+  }
+
+  /** How much was put aside because it could not be read. */
+  get aside(): number {
+    return this.kept.aside.length;
+  }
+
+  /** The visit that is open, then the others. */
+  visits(own: OwnVisit): DatedVisit[] {
+    const { week } = this.kept;
+    const firstDay = week.own?.id === own.id ? week.own.firstDay : today();
+    return [{ title: own.title, days: visitDays(own.plan), firstDay }, ...week.others];
+  }
+
+  /** Keeps what was changed, and lets one undo take it back. */
+  private change(label: string, kept: KeptWeek): void {
+    const store = this.storeOf();
+    const before = this.kept;
+    const keep = (next: KeptWeek): void => {
+      this.show(next);
+      keepWeek({ saver: store.saver, tell: (sentence) => store.tell(sentence) }, next);
+    };
+    keep(kept);
+    store.did(label, () => keep(before));
+  }
+
+  private changeWeek(label: string, week: Week): void {
+    this.change(label, { ...this.kept, week });
+  }
+
+  /** Sets the first days of the visits, the open one first. */
+  date(own: OwnVisit, firstDays: readonly number[]): void {
+    const { week } = this.kept;
+    const [first = today(), ...rest] = firstDays;
+    this.changeWeek('date the visits', {
+      own: { id: own.id, firstDay: first },
+      others: week.others.map((visit, at) => ({ ...visit, firstDay: rest[at] ?? visit.firstDay })),
+    });
+  }
+
+  /** @param at among the others, from 0 */
+  rename(at: number, title: string): void {
+    const { week } = this.kept;
+    const name = title.trim();
+    const visit = week.others[at];
+    if (visit === undefined || name === '' || name === visit.title) return;
+    this.changeWeek(`rename ${visit.title}`, {
+      ...week,
+      others: week.others.map((each, i) => (i === at ? { ...each, title: name } : each)),
+    });
+  }
+
+  /** @param at among the others, from 0 */
+  takeOut(at: number): void {
+    const { week } = this.kept;
+    const visit = week.others[at];
+    if (visit === undefined) return;
+    this.changeWeek(`take ${visit.title} out of the week`, { ...week, others: week.others.filter((_, i) => i !== at) });
+    const store = this.storeOf();
+    store.tell(`${visit.title} was taken out of the week.`, 'news', { label: 'Undo', act: () => store.undo() });
+  }
+
+  /** Adds visits out of their files. @param own is there already */
+  async add(files: readonly File[], own: OwnVisit): Promise<void> {
+    const store = this.storeOf();
+    let { week } = this.kept;
+    const added: string[] = [];
+    for (const file of files) {
+      const { value, problems } = readVisit(new Uint8Array(await file.arrayBuffer()), file.name);
+      const made = value?.made ?? null;
+      if (value === null || made === null || value.log === null)
+        store.tell(problems[0]?.message ?? `${file.name}: no pull order is in it; find one and save the visit again.`);
+      else if (value.log.head.id === own.id) store.tell(`${file.name} is the visit that is open; it is in the week already.`, 'news');
+      else if (week.others.length >= MOST_VISITS) store.tell(`${file.name}: the week has ${MOST_VISITS} visits; take one out first.`);
+      else {
+        const { title } = value.project;
+        const found = withVisit(week, { id: value.log.head.id, title, days: visitDays(made.plan), firstDay: today() });
+        ({ week } = found);
+        added.push(title);
+        if (found.replaced) store.tell(`${title} was in the week before; its days are now those of ${file.name}.`, 'news');
+      }
+    }
+    if (added.length > 0) this.changeWeek(`add ${added.join(', ')} to the week`, week);
+  }
+
+  /** Hands out what could not be read. */
+  saveAside(): void {
+    download('visits-that-could-not-be-read.json', JSON.stringify(this.kept.aside), 'application/json');
+  }
+
+  dropAside(): void {
+    this.change('throw away what could not be read', { ...this.kept, aside: [] });
+  }
+}
