@@ -40,7 +40,7 @@ function drawer({ recipes }: MadePlan): (recipe: number, pulls: readonly Pull[])
 const ALL: PaperAsked = { what: 'visit', cards: false, day: 1, setUp: 0 };
 /** Friday 27 November 2026, as days since 1970. */
 const FRIDAY = Date.parse('2026-11-27T00:00:00Z') / 86_400_000;
-const VISITS = ['Ebb', 'Flood'].map((title, at) => ({
+const VISITS = ['Ebb day 1 of 1 7', 'Flood day 1 of 1 7'].map((title, at) => ({
   title,
   firstDay: FRIDAY + 3 * at,
   days: [{ day: 1, bed: 0, fromMinute: 570, toMinute: 930, setUps: 7 }],
@@ -121,7 +121,7 @@ describe('the papers of a visit', () => {
   it('should give the week on one page', async () => {
     const pages = popplerText((await pdfOf(jobs.A, { ...ALL, what: 'week' })).bytes);
     expect(pages).toHaveLength(1);
-    for (const words of ['Fri 27 Nov 9:30 to 15:30 Ebb', 'Mon 30 Nov 9:30 to 15:30 Flood', '7 set-ups'])
+    for (const words of ['Fri 27 Nov 9:30 to 15:30 Ebb day 1 of 1 7', 'Mon 30 Nov 9:30 to 15:30 Flood day 1 of 1 7'])
       expect(flat(pages)).toContain(words);
   });
 

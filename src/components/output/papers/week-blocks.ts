@@ -68,7 +68,7 @@ function weekTable(visits: readonly DatedVisit[], entries: readonly CalendarEntr
               { text: `day ${day} of ${daysOf(visit)}`, size: 'small' as const },
             ],
           },
-          cell(counted(setUps, 'set-up')),
+          cell(String(setUps)),
         ],
       };
     }),

@@ -117,8 +117,14 @@ export class KeptWeekPlan implements ReactiveController {
     const visit = week.others[at];
     if (visit === undefined) return;
     this.changeWeek(`take ${visit.title} out of the week`, { ...week, others: week.others.filter((_, i) => i !== at) });
-    const store = this.storeOf();
-    store.tell(`${visit.title} was taken out of the week.`, 'news', { label: 'Undo', act: () => store.undo() });
+    this.storeOf().tell(`${visit.title} was taken out of the week.`, 'news', {
+      label: 'Put back',
+      act: () => {
+        const now = this.kept.week;
+        if (now.others.every(({ id }) => id !== visit.id))
+          this.changeWeek(`put ${visit.title} back`, { ...now, others: now.others.toSpliced(at, 0, visit) });
+      },
+    });
   }
 
   /** Adds visits out of their files. @param own is there already */

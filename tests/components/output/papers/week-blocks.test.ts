@@ -20,9 +20,9 @@ describe('the papers of a week', () => {
     // By the calendar: 27 November 2026 is a Friday, the next working day Monday the 30th.
     const flood = { title: 'Flood', firstDay: serial('2026-11-30'), days: [day(1, 0, 900)] };
     expect(tableOf([ebb, flood])).toEqual([
-      ['Fri 27 Nov', '9:30 to 14:30', 'Ebb, day 1 of 2', '1 set-up'],
-      ['Mon 30 Nov', '9:30 to 14:30', 'Ebb, day 2 of 2', '2 set-ups'],
-      ['', '15:00 to 20:00', 'Flood, day 1 of 1', '1 set-up'],
+      ['Fri 27 Nov', '9:30 to 14:30', 'Ebb, day 1 of 2', '1'],
+      ['Mon 30 Nov', '9:30 to 14:30', 'Ebb, day 2 of 2', '2'],
+      ['', '15:00 to 20:00', 'Flood, day 1 of 1', '1'],
     ]);
     expect(weekBlocks([ebb, flood]).some((block) => block.kind === 'text' && block.bold)).toBe(false);
   });
