@@ -233,11 +233,12 @@ export class PressVisit implements ReactiveController {
 
   /** Takes advice up: what it changes in the visit as one step to undo, with the order that was planned for it. */
   advise({ edits, input, plan }: Advice): void {
+    // What is printed stays as it is: only its order is another.
     if (edits.every(({ kind }) => kind === 'night')) {
       const before = defined(this.run.made);
       const { head } = this.log;
       this.run.put({ ...before, plan, input: { ...before.input } });
-      this.store.did('begin set-ups the evening before', () => this.goBack(before, head));
+      this.store.did(edits.length > 0 ? 'begin set-ups the evening before' : 'take the better order', () => this.goBack(before, head));
       return;
     }
     const { days, beds = 1 } = input.press;

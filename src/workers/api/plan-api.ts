@@ -1,5 +1,5 @@
 import type { RestInput } from '../../engine/log/rest.ts';
-import type { Advice } from '../../engine/visit/advice/advice.ts';
+import type { Advice, AdviceStep } from '../../engine/visit/advice/advice.ts';
 import type { Edit } from '../../engine/visit/advice/edits.ts';
 import type { FitChoice } from '../../engine/visit/fit-choice.ts';
 import type { PressPlan, VisitInput } from '../../engine/visit/visit.ts';
@@ -24,9 +24,9 @@ export interface AdviceRequest extends FitRequest {
 }
 
 /** How far the search for advice is, and what was found since. */
-export interface AdviceProgress {
-  share: number;
-  found: Advice | null;
+export interface AdviceProgress extends Pick<AdviceStep, 'share' | 'found' | 'before'> {
+  /** The best order known of the visit as it stands, where that is another than the last time. */
+  standing: PressPlan | null;
 }
 
 /** Pull orders of a visit. */

@@ -9,7 +9,14 @@ import type { Jobs } from './jobs.ts';
 /** Pull orders, which no first print needs, so that their search is loaded when it is asked for. */
 export function planJobs(jobs: Jobs): PlanApi {
   return {
-    advise: ({ job, input, plan, edits }, onProgress) => jobs.find(job, adviseOn(input, plan, edits), onProgress),
+    advise({ job, input, plan, edits }, onProgress) {
+      let known = plan;
+      return jobs.find(job, adviseOn(input, plan, edits), ({ standing, ...step }) => {
+        // A plan of a long visit takes a while to cross: it goes once.
+        onProgress({ ...step, standing: standing === known ? null : standing });
+        known = standing;
+      });
+    },
     whatToDrop: ({ job, input, plan }, onProgress) => jobs.find(job, whatToDrop(input, plan), onProgress),
     async plan({ job, input, budgetMs }, onBest) {
       let last: PressPlan | null = null;

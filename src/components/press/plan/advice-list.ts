@@ -1,8 +1,11 @@
 import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { entryAt } from '../../../engine/base/at.ts';
-import { type Advice, adviceFigures, type AdviceGoal, bestFirst } from '../../../engine/visit/advice/advice.ts';
+import { type AdviceFigures, adviceFigures, isLess } from '../../../engine/visit/advice/advice-figures.ts';
+import type { Advice } from '../../../engine/visit/advice/advice.ts';
+import { type AdviceGoal, bestFirst } from '../../../engine/visit/advice/best-first.ts';
 import type { Edit } from '../../../engine/visit/advice/edits.ts';
+import type { PressPlan } from '../../../engine/visit/visit.ts';
 import { engineFor } from '../../../workers/client/client.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import { controls } from '../../ui/controls-style.ts';
@@ -18,6 +21,7 @@ import { adviceWords, changeWords, savedWords } from './advice-words.ts';
 
 const GOALS: readonly { goal: AdviceGoal; words: string }[] = [
   { goal: 'mounts', words: 'fewest screen mounts' },
+  { goal: 'setUps', words: 'fewest set-ups' },
   { goal: 'days', words: 'fewest days and hours' },
   { goal: 'inks', words: 'fewest inks on one day' },
 ];
@@ -38,6 +42,10 @@ export class AdviceList extends LitElement {
   @state() private goal: AdviceGoal = 'mounts';
   /** What was found so far, in the order in which it was. */
   @state() private found: readonly Advice[] = [];
+  /** The best order known of the visit as it stands, planned with as much work as what was found; null = the one at hand. */
+  @state() private standing: PressPlan | null = null;
+  /** What advice is measured against; null before there is any. */
+  @state() private least: AdviceFigures | null = null;
   @state() private asked = false;
   /** The recipe of which fewer sheets are tried, by run, and how many fewer. */
   @state() private run = 0;
@@ -48,6 +56,8 @@ export class AdviceList extends LitElement {
     if (!changed.has('made') || changed.get('made') === undefined) return;
     this.work.clear();
     this.found = [];
+    this.standing = null;
+    this.least = null;
     this.asked = false;
   }
 
@@ -60,7 +70,9 @@ export class AdviceList extends LitElement {
         { input, plan, ...(edits === undefined ? {} : { edits }) },
         {
           signal: control.signal,
-          onProgress: ({ share, found }) => {
+          onProgress: ({ share, found, standing, before }) => {
+            this.least = before;
+            if (standing !== null) this.standing = standing;
             if (found !== null) this.found = [...this.found, found];
             control.onProgress(share);
           },
@@ -82,17 +94,41 @@ export class AdviceList extends LitElement {
     </div>`;
   }
 
+  /** What advice is measured against. */
+  private get asItStands(): AdviceFigures {
+    return this.least ?? adviceFigures(this.made.plan);
+  }
+
+  /** The same prints in a better order that the search came by. */
+  private again() {
+    const { made, standing } = this;
+    const was = adviceFigures(made.plan);
+    if (standing === null || !isLess(this.asItStands, was)) return nothing;
+    const figures = adviceFigures(standing);
+    const advice: Advice = { edits: [], input: made.input, plan: standing, figures, changes: [], deltaE: 0 };
+    return html`<div class="ask">
+      <p>
+        Planned anew, the visit as it stands comes to ${savedWords(was, this.asItStands)} at best. What is below is measured against that.
+      </p>
+      ${isLess(figures, was) ? this.doIt(advice, 'Take the better order') : nothing}
+    </div>`;
+  }
+
+  private doIt(advice: Advice, words: string, label = words) {
+    return html`<button aria-label=${label} @click=${() => this.dispatchEvent(new CustomEvent<Advice>('advice', { detail: advice }))}>${words}</button>`;
+  }
+
   private row(advice: Advice) {
     const { made } = this;
     const words = adviceWords(advice, made);
     return html`<li>
       <div class="words">
         <p><b>${words}</b></p>
-        <p>${savedWords(adviceFigures(made.plan), advice.figures)}</p>
+        <p>${savedWords(this.asItStands, advice.figures)}</p>
         <p class="soft small">${changeWords(advice, made)}</p>
       </div>
       ${this.pair(advice)}
-      <button aria-label="${words}: do it" @click=${() => this.dispatchEvent(new CustomEvent<Advice>('advice', { detail: advice }))}>Do it</button>
+      ${this.doIt(advice, 'Do it', `${words}: do it`)}
     </li>`;
   }
 
@@ -115,7 +151,7 @@ export class AdviceList extends LitElement {
   private results() {
     const { running, failure, progress } = this.work;
     if (failure !== '') return html`<p class="soft">${failure}</p>`;
-    const sorted = bestFirst(this.found, adviceFigures(this.made.plan), this.goal);
+    const sorted = bestFirst(this.found, this.asItStands, this.goal);
     const words =
       sorted.length === 0 ? 'Nothing better was found.' : `Found ${counted(sorted.length, 'way')}, the most for the least change first.`;
     return html`${
@@ -123,6 +159,7 @@ export class AdviceList extends LitElement {
         ? html`<div class="ask"><ps-progress label="Planning what could be changed" words="${Math.round(100 * progress)} %" .value=${progress} @stop=${() => this.work.stop()}></ps-progress></div>`
         : html`<p class="soft" role="status">${words}</p>`
     }
+      ${this.again()}
       <ol aria-label="Advice">
         ${sorted.map((advice) => this.row(advice))}
       </ol>`;

@@ -1,6 +1,7 @@
 import { entryAt } from '../../../engine/base/at.ts';
 import { minutesText } from '../../../engine/base/words.ts';
-import type { Advice, AdviceFigures } from '../../../engine/visit/advice/advice.ts';
+import type { AdviceFigures } from '../../../engine/visit/advice/advice-figures.ts';
+import type { Advice } from '../../../engine/visit/advice/advice.ts';
 import type { Edit } from '../../../engine/visit/advice/edits.ts';
 import type { PressPlan, VisitInput } from '../../../engine/visit/visit.ts';
 import { counted } from '../../ui/words.ts';
@@ -24,7 +25,10 @@ function lowered(text: string): string {
 function editWords(edit: Edit, { plan, input }: Of, after: PressPlan): string {
   switch (edit.kind) {
     case 'ink': {
-      if (edit.screen === null) return 'Each screen in its commonest ink alone';
+      if (edit.screen === null)
+        return edit.most === 2
+          ? 'Each screen in its two commonest inks at most, other inks as the nearer of the two'
+          : 'Each screen in its commonest ink alone';
       const ink = after.cards.find((card) => card.screen.key === edit.screen)?.ink.key;
       return `${screenWords(plan, edit.screen)} in ${ink ?? 'one ink'} alone`;
     }
@@ -62,6 +66,7 @@ export function savedWords(before: AdviceFigures, after: AdviceFigures): string 
     parts.push(`${minutesText(before.minutes)} → ${minutesText(after.minutes)} at the press`);
   count(before.days, after.days, 'day');
   count(before.inksADay, after.inksADay, 'ink on one day', 'inks on one day');
+  count(before.late, after.late, 'set-up after the last day', 'set-ups after the last day');
   return parts.join(', ');
 }
 

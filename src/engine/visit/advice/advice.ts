@@ -1,24 +1,15 @@
 import { entryAt } from '../../base/at.ts';
 import { changeOfLeavingOut } from '../leave-out.ts';
-import { describe, type PressPlan } from '../press-plan.ts';
+import type { PressPlan } from '../press-plan.ts';
 import { orderAtHand } from '../problem/order-at-hand.ts';
-import { visitProblem, type VisitRunInput } from '../visit-problem.ts';
-import { workMinutes } from '../visit-times.ts';
+import type { VisitRunInput } from '../visit-problem.ts';
 import { planVisit, type VisitInput } from '../visit.ts';
+import { type AdviceFigures, adviceFigures, isLess } from './advice-figures.ts';
 import { changeOf } from './change-of.ts';
 import { type Edit, VisitHabits } from './edits.ts';
-import { ideasOf } from './ideas.ts';
+import { type Idea, ideasOf } from './ideas.ts';
 import { splitOverNight } from './over-night.ts';
-
-/** What a plan costs, as advice compares it. */
-export interface AdviceFigures {
-  setUps: number;
-  mounts: number;
-  minutes: number;
-  days: number;
-  /** Most inks that are used on one day. */
-  inksADay: number;
-}
+import { planOf, Standing, visitOf } from './standing.ts';
 
 /** How one print changes. */
 interface PrintChange {
@@ -42,95 +33,110 @@ export interface Advice {
   deltaE: number;
 }
 
-/** What somebody would rather have least of. */
-export type AdviceGoal = 'mounts' | 'days' | 'inks';
-
 /**
  * Work for each plan, ms: what is offered was planned, not guessed. Five times as much saves a few
  * set-ups in a hundred more and makes a printer wait a minute or longer.
  */
 const PLAN_MS = 100;
 
-/** What a plan costs. */
-export function adviceFigures(plan: PressPlan): AdviceFigures {
-  const byDay = new Map<number, Set<string>>();
-  for (const [i, card] of plan.cards.entries()) {
-    const { day } = entryAt(plan.times, i);
-    const inks = byDay.get(day) ?? new Set();
-    byDay.set(day, inks.add(card.ink.key));
-  }
-  return {
-    setUps: plan.cards.length,
-    mounts: plan.mounts,
-    minutes: Math.round(workMinutes(plan)),
-    days: plan.daysNeeded,
-    inksADay: Math.max(0, ...[...byDay.values()].map((inks) => inks.size)),
-  };
+/** How far a search for advice is. */
+export interface AdviceStep {
+  /** Of the work, 0–1. */
+  share: number;
+  /** What was found with it; null when the idea gives nothing. */
+  found: Advice | null;
+  /** The best order known of the visit as it stands, planned with as much work as each change. */
+  standing: PressPlan;
+  /** The least of each figure that any order known of the visit as it stands has: a change is credited with what it saves of these. */
+  before: AdviceFigures;
 }
 
 /**
- * What a printer would change in a visit to have less work: each idea planned anew.
+ * What a printer would change in a visit to have less work: each idea planned anew, and the visit as it
+ * stands with the same work, seed and beginning, so that an idea is credited with what it brings alone.
  * @param plan the order at hand of `input`
  * @param only changes that are wanted: these together are tried, and no others
- * @yields the share that is done, 0–1, and what was found with it: null when the idea gives nothing
+ * @yields how far it is, and what was found; an order that is found later for the visit as it stands
+ *   may leave nothing of it
  * @returns all that was found, in the order of the ideas
  */
-export function* adviseOn(input: VisitInput, plan: PressPlan, only?: Edit[]): Generator<{ share: number; found: Advice | null }, Advice[]> {
+export function* adviseOn(input: VisitInput, plan: PressPlan, only?: Edit[]): Generator<AdviceStep, Advice[]> {
   const habits = new VisitHabits(input);
-  const ideas = only === undefined ? ideasOf(habits, plan) : [{ edits: only, name: '' }];
-  const before = adviceFigures(plan);
+  const ideasFrom = (order: PressPlan): Idea[] => (only === undefined ? ideasOf(habits, order) : [{ edits: only, name: '' }]);
+  let ideas = ideasFrom(plan);
+  const standing = new Standing(input, plan);
   const all: Advice[] = [];
-  for (const [i, { edits, name }] of ideas.entries()) {
-    const night = edits.some(({ kind }) => kind === 'night');
-    const steps = night ? nightPlan(input, plan) : planned(habits.inputAfter(edits, name), plan);
-    let made: PressPlan | null = null;
-    for (let next = steps.next(); ; next = steps.next()) {
-      if (next.done === true) {
-        made = next.value;
-        break;
-      }
-      yield { share: (i + next.value) / ideas.length, found: null };
+  let done = 0;
+  const told = (share: number, found: Advice | null = null): AdviceStep => ({
+    share: Math.min(1, (done + share) / (ideas.length + 1)),
+    found,
+    standing: standing.plan,
+    before: standing.least,
+  });
+  const again = planned(input, plan);
+  for (let next = again.next(); ; next = again.next()) {
+    if (next.done !== true) yield told(next.value);
+    else {
+      standing.know(next.value);
+      ideas = ideasFrom(standing.plan);
+      break;
     }
-    const found = made === null ? null : adviceOf({ habits, edits, name, plan: made });
-    const helps = found !== null && isLess(found.figures, before);
-    if (helps) all.push(found);
-    yield { share: (i + 1) / ideas.length, found: helps ? found : null };
   }
-  return all;
+  for (const { edits, name } of ideas) {
+    done++;
+    yield told(0);
+    const after = habits.inputAfter(edits, name);
+    let made: PressPlan | null = null;
+    if (isNight(edits)) made = nightPlan(input, standing.plan);
+    else {
+      const steps = planned(after, plan);
+      for (let next = steps.next(); made === null; next = steps.next()) {
+        if (next.done === true) made = standing.atBest(next.value, after);
+        else yield told(next.value);
+      }
+      standing.learn(made);
+    }
+    if (made === null) continue;
+    const found = adviceOf({ input, after, edits, plan: made });
+    if (!isLess(found.figures, standing.least)) continue;
+    all.push(found);
+    yield told(1, found);
+  }
+  return all.filter(({ figures }) => isLess(figures, standing.least));
 }
 
-/** Whether anything that somebody may wish for becomes less. */
-function isLess(one: AdviceFigures, other: AdviceFigures): boolean {
-  return one.mounts < other.mounts || one.minutes < other.minutes - 1 || one.days < other.days || one.inksADay < other.inksADay;
+function isNight(edits: readonly Edit[]): boolean {
+  return edits.some(({ kind }) => kind === 'night');
 }
 
-function* planned(input: VisitInput, atHand: PressPlan): Generator<number, PressPlan | null> {
-  let last: PressPlan | null = null;
+function* planned(input: VisitInput, atHand: PressPlan): Generator<number, PressPlan> {
+  let last: PressPlan = atHand;
   for (const step of planVisit({ ...input, atHand }, PLAN_MS)) {
     last = step;
     yield step.worked ?? 0;
   }
-  if (last === null) return null;
   // The order at hand is of another visit: nothing here is kept from it.
   const { before: _before, kept: _kept, ...plan } = last;
   return plan;
 }
 
-// oxlint-disable-next-line require-yield -- takes the place of a search, which goes in steps
-function* nightPlan(input: VisitInput, plan: PressPlan): Generator<number, PressPlan | null> {
-  const { minDeltaE, testSheet, press } = input;
-  const visit = visitProblem(input.runs, { minDeltaE, testSheet, registrationMm: press.registrationMm });
+function nightPlan(input: VisitInput, plan: PressPlan): PressPlan | null {
+  const visit = visitOf(input);
   const atHand = orderAtHand(plan, visit);
   if (!atHand.sound) return null;
-  const { order, split } = splitOverNight(atHand, visit, press);
-  if (split.length === 0) return null;
-  const made = describe(order, plan.bound, { visit, press, start: undefined });
-  return { ...made, savedSetUps: null, savedMounts: null, worked: 1, done: true };
+  const { order, split } = splitOverNight(atHand, visit, input.press);
+  return split.length === 0 ? null : planOf(order, input, { visit, bound: plan.bound });
 }
 
-function adviceOf({ habits, edits, name, plan }: { habits: VisitHabits; edits: Edit[]; name: string; plan: PressPlan }): Advice {
-  const { input } = habits;
-  const after = habits.inputAfter(edits, name);
+/** A change to a visit, and what was planned for it. */
+interface Planned {
+  input: VisitInput;
+  after: VisitInput;
+  edits: Edit[];
+  plan: PressPlan;
+}
+
+function adviceOf({ input, after, edits, plan }: Planned): Advice {
   const changes: PrintChange[] = [];
   let [sum, sheets] = [0, 0];
   for (const [run, was] of input.runs.entries()) {
@@ -149,27 +155,4 @@ function adviceOf({ habits, edits, name, plan }: { habits: VisitHabits; edits: E
 
 function bareChange({ recipe }: VisitRunInput): number {
   return changeOfLeavingOut(recipe, [[]])[0] ?? 0;
-}
-
-const FIGURE_OF = {
-  mounts: ({ mounts }: AdviceFigures) => mounts,
-  days: ({ days, minutes }: AdviceFigures) => days * 1440 + minutes,
-  inks: ({ inksADay }: AdviceFigures) => inksADay,
-} as const;
-
-/** ΔE00 by which the whole visit may move before what is saved counts half. */
-const HALF_WORTH_DELTA_E = 3;
-
-/**
- * Advice in the order of its worth for a goal: the share that it saves of it, against how far the prints
- * move; what saves nothing of it comes last, by hours and then by its change.
- * @param before of the plan at hand
- */
-export function bestFirst(all: readonly Advice[], before: AdviceFigures, goal: AdviceGoal): Advice[] {
-  const of = FIGURE_OF[goal];
-  const worth = ({ figures, deltaE }: Advice): number => {
-    const saved = (of(before) - of(figures)) / Math.max(1, of(before));
-    return saved <= 0 ? saved : saved / (1 + deltaE / HALF_WORTH_DELTA_E);
-  };
-  return [...all].sort((a, b) => worth(b) - worth(a) || a.figures.minutes - b.figures.minutes || a.deltaE - b.deltaE);
 }

@@ -1,5 +1,7 @@
 import { defined, entryAt } from '../../base/at.ts';
-import type { Ink } from '../../ink/types.ts';
+import { deltaE2000 } from '../../colour/delta-e.ts';
+import { swatchLab } from '../../ink/film/swatch.ts';
+import type { Ink, Lab } from '../../ink/types.ts';
 import type { Recipe } from '../../recipe/types.ts';
 import { recipeOf, studioOfRecipe } from '../../recipe/write.ts';
 import type { Pull } from '../../stack/types.ts';
@@ -12,7 +14,7 @@ import type { VisitInput } from '../visit.ts';
 
 /** A change to a visit that a printer would think of. Screens are named as in the visit; null means all of them. */
 export type Edit =
-  | { kind: 'ink'; /** In its commonest ink alone. */ screen: string | null }
+  | { kind: 'ink'; screen: string | null; /** In so many of its commonest inks, others as the nearest of these; absent = 1. */ most?: 2 }
   | { kind: 'offset'; /** At its commonest offset alone. */ screen: string | null }
   | { kind: 'snap' /** Offsets that the table cannot tell apart, drawn as one. */ }
   | { kind: 'strokes' /** One stroke where there were several. */ }
@@ -23,10 +25,10 @@ export type Edit =
 
 /** What most sheets of a screen are pulled with. */
 export interface Commonest {
-  ink: Ink;
+  /** All that it has in the visit, by how many sheets have them, most first. */
+  inks: Ink[];
   lay: Lay;
-  /** How many inks and offsets it has in the visit. */
-  inks: number;
+  /** How many offsets it has in the visit. */
   lays: number;
 }
 
@@ -52,8 +54,8 @@ export class VisitHabits {
         const own = all.filter(({ screen }) => screen === key);
         const byInk = counted(own.map(({ ink, sheets }) => [ink, sheets]));
         const byLay = counted(own.map(({ lay, sheets }) => [layText(lay), sheets]));
-        const ink = defined(inks.get(entryAt(byInk, 0)));
-        return [key, { ink, lay: layOfText(entryAt(byLay, 0)), inks: byInk.length, lays: byLay.length }];
+        const most = byInk.map((name) => defined(inks.get(name)));
+        return [key, { inks: most, lay: layOfText(entryAt(byLay, 0)), lays: byLay.length }];
       }),
     );
   }
@@ -96,12 +98,25 @@ export class VisitHabits {
     };
     for (const edit of edits) {
       const here = 'screen' in edit && (edit.screen === null || edit.screen === screen);
-      if (edit.kind === 'ink' && here && this.inkOf(r, pull) !== this.keyOf(most.ink)) change({ ink: carried(most.ink) });
+      if (edit.kind === 'ink' && here) {
+        const kept = most.inks.slice(0, edit.most ?? 1);
+        const key = this.inkOf(r, pull);
+        if (kept.every((ink) => this.keyOf(ink) !== key)) change({ ink: carried(this.nearest(r, pull, kept)) });
+      }
       if (edit.kind === 'offset' && here) change(most.lay);
       if (edit.kind === 'snap') change(layOfText(this.lays.textOf(screen, pull)));
       if (edit.kind === 'strokes') change({ strokes: 1 });
     }
     return after;
+  }
+
+  /** The ink of some that comes nearest to a pull's own on the paper. */
+  private nearest(r: number, pull: Pull, inks: readonly Ink[]): Ink {
+    const { paper, inks: own } = entryAt(this.used, r).recipe;
+    const on = (ink: Ink): Lab => swatchLab(ink, paper.reflectance);
+    const was = on(defined(own.find(({ id }) => id === pull.ink)));
+    const far = new Map(inks.map((ink) => [ink, deltaE2000(was, on(ink))]));
+    return inks.reduce((a, b) => (defined(far.get(b)) < defined(far.get(a)) ? b : a));
   }
 
   private keyOf(ink: Ink): string | undefined {

@@ -14,7 +14,7 @@ const MOST_RUNS = 3;
 const LEAST_SHEETS = 4;
 
 /**
- * What is worth a try in a visit: fewer inks a screen, one stroke, one offset, together too and on two
+ * What is worth a try in a visit: one ink a screen, or two, one stroke, one offset, together too and on two
  * beds; fewer sheets; a second bed; a set-up begun the evening before; as many days as it takes.
  */
 export function ideasOf(habits: VisitHabits, plan: PressPlan): Idea[] {
@@ -24,7 +24,8 @@ export function ideasOf(habits: VisitHabits, plan: PressPlan): Idea[] {
   const habitOf = (key: string) => habits.commonest.get(key);
   const setUps = (key: string): number => plan.cards.filter((card) => card.screen.key === key).length;
   const byWork = [...screens].sort((a, b) => setUps(b.key) - setUps(a.key));
-  const inks = byWork.filter(({ key }) => (habitOf(key)?.inks ?? 0) > 1);
+  const inksOf = (key: string): number => habitOf(key)?.inks.length ?? 0;
+  const inks = byWork.filter(({ key }) => inksOf(key) > 1);
   const lays = byWork.filter(({ key }) => (habitOf(key)?.lays ?? 0) > 1);
   const strokes = habits.used.some(({ recipe }) => recipe.pulls.some((pull) => pull.strokes > 1));
   const all = [
@@ -35,6 +36,11 @@ export function ideasOf(habits: VisitHabits, plan: PressPlan): Idea[] {
   if (habits.used.some(({ recipe }, r) => habits.recipeAfter(r, [{ kind: 'snap' }], '') !== recipe))
     add('offsets as one', { kind: 'snap' });
   if (inks.length > 0) add('one ink a screen', { kind: 'ink', screen: null });
+  if (inks.some(({ key }) => inksOf(key) > 2)) {
+    const two = { kind: 'ink' as const, screen: null, most: 2 as const };
+    add('two inks a screen', two);
+    if (all.length > 1) add('two inks a screen, simplified', two, ...all.slice(1));
+  }
   if (lays.length > 0) add('one offset a screen', { kind: 'offset', screen: null });
   if (strokes) add('one stroke', { kind: 'strokes' });
   if (all.length === 3) {

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { recipeOf } from '../../../../src/engine/recipe/write.ts';
-import { type Advice, adviceFigures, adviseOn, bestFirst } from '../../../../src/engine/visit/advice/advice.ts';
+import { adviceFigures } from '../../../../src/engine/visit/advice/advice-figures.ts';
+import { type Advice, adviseOn } from '../../../../src/engine/visit/advice/advice.ts';
+import { bestFirst } from '../../../../src/engine/visit/advice/best-first.ts';
 import { changeOf } from '../../../../src/engine/visit/advice/change-of.ts';
 import { type Edit, VisitHabits } from '../../../../src/engine/visit/advice/edits.ts';
 import { splitOverNight } from '../../../../src/engine/visit/advice/over-night.ts';

@@ -1,6 +1,8 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { RestInput } from '../../../../src/engine/log/rest.ts';
-import { type Advice, adviceFigures, adviseOn, bestFirst } from '../../../../src/engine/visit/advice/advice.ts';
+import { adviceFigures } from '../../../../src/engine/visit/advice/advice-figures.ts';
+import { type Advice, adviseOn } from '../../../../src/engine/visit/advice/advice.ts';
+import { bestFirst } from '../../../../src/engine/visit/advice/best-first.ts';
 import { orderAtHand } from '../../../../src/engine/visit/problem/order-at-hand.ts';
 import { visitProblem } from '../../../../src/engine/visit/visit-problem.ts';
 import { visitTimes, workMinutes } from '../../../../src/engine/visit/visit-times.ts';
