@@ -3,11 +3,14 @@ import { customElement, property, query } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { appRootStyle } from './app-root-style.ts';
 import { type AppStore, type Notice, StoreController } from './app-store.ts';
+import { openProjectFile } from './keep/open-file.ts';
 import './keep/save-strip.ts';
 import './project-menu.ts';
 import { type Room, roomAt, type RoomEntry, roomEntry, ROOMS } from './rooms.ts';
 import type { AutoSaver } from './saver.ts';
 import { controls } from './ui/controls-style.ts';
+import { FileReading } from './ui/files/file-reading.ts';
+import { isProjectFile } from './ui/files/project-file.ts';
 import './ui/kit/key-list.ts';
 import type { KeyList } from './ui/kit/key-list.ts';
 import { isTyped } from './ui/kit/typed-key.ts';
@@ -27,6 +30,7 @@ export class AppRoot extends LitElement {
 
   @property({ attribute: false }) store!: AppStore;
   @property({ attribute: false }) saver!: AutoSaver;
+  private readonly file = new FileReading(this);
   @query('ps-key-list') private keyList!: KeyList;
   /** Rooms stay as they were left, so each is made once, when first entered. */
   private readonly entered = new Map<Room, HTMLElement>();
@@ -81,9 +85,18 @@ export class AppRoot extends LitElement {
     if (room !== null) this.store.go(room);
   };
 
-  /** A file let go beside its target would otherwise open in place of the app. */
+  /** A file let go beside its target would otherwise open in place of the app; a project opens wherever it is let go. */
   private readonly onStrayDrop = (event: DragEvent): void => {
-    if (!event.defaultPrevented && event.dataTransfer?.types.includes('Files') === true) event.preventDefault();
+    if (event.defaultPrevented || event.dataTransfer?.types.includes('Files') !== true) return;
+    event.preventDefault();
+    if (event.type !== 'drop') return;
+    const files = [...event.dataTransfer.files];
+    const project = files.find(isProjectFile);
+    if (project !== undefined) void openProjectFile(this, project, this.file);
+    else if (files[0] !== undefined)
+      this.store.tell(
+        `${files[0].name}: this room takes no such file. Drawings are dropped in the Drawer, recipes in the Chest, measurements in Inks, whole projects anywhere.`,
+      );
   };
 
   private readonly onSave = (): void => this.requestUpdate();
@@ -221,7 +234,7 @@ export class AppRoot extends LitElement {
         <h1 class="visually-hidden">${label}</h1>
         ${this.rooms()}
       </main>
-      ${this.renderNotices()}
+      ${this.file.line()} ${this.renderNotices()}
       <ps-key-list heading="Keys: ${roomEntry(store.room).label}" .keys=${roomEntry(store.room).keys}></ps-key-list>
     `;
   }

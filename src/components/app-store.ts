@@ -25,8 +25,8 @@ const REFUSED = 'a refused change';
 /** What saves; the store does not know how. */
 export interface Saver {
   save(project: Project, before: Project | null): void;
-  /** Keeps a project that another is opened in place of, with further sections. */
-  keepReplaced?(project: Project, reason: string, more?: Record<string, unknown>): Promise<void>;
+  /** Puts a project, with further sections, into the list of projects; resolves to its id there. */
+  shelve?(project: Project, more?: Record<string, unknown>): Promise<string>;
   /** The pull order that the press works from, by parts; not of the project, and never undone. */
   openPress?(): Promise<Record<string, unknown>>;
   savePress?(parts: Record<string, unknown>): Promise<void>;

@@ -2,6 +2,7 @@ import type { Project } from '../engine/project/types.ts';
 import { engineFor, sentenceOf } from '../workers/client/client.ts';
 import { keepOffline } from '../workers/client/offline.ts';
 import { AppStore } from './app-store.ts';
+import { remindOfCopies } from './keep/copy-reminder.ts';
 import { followOther } from './keep/follow.ts';
 import { handOver } from './keep/handover.ts';
 import { askToPersist } from './keep/persist.ts';
@@ -35,6 +36,7 @@ export async function boot(): Promise<{ store: AppStore; saver: AutoSaver }> {
   handOver(store, saver);
   followOther(store, saver);
   askToPersist(store);
+  remindOfCopies(store);
   followWidening(store, ({ drawer: studio, bench: pulls }) => engineFor('picture').printError({ studio, pulls }));
   keepOffline((load) =>
     store.tell('A newer Pullstack is here. It opens when you say so, or when all its tabs were closed.', 'news', {

@@ -1,26 +1,30 @@
-import { css, html, LitElement } from 'lit';
-import { customElement, property, query } from 'lit/decorators.js';
+import { css, html, LitElement, nothing } from 'lit';
+import { customElement, property, query, state } from 'lit/decorators.js';
 import { emptyProject } from '../engine/project/empty.ts';
 import type { Project } from '../engine/project/types.ts';
-import type { ReadResult } from '../engine/recipe/read.ts';
-import { sentenceOf } from '../workers/client/client.ts';
 import { type AppStore, StoreController } from './app-store.ts';
 import './keep/kept-list.ts';
+import { copyWords } from './keep/copies-noted.ts';
 import type { KeptList } from './keep/kept-list.ts';
 import { missingHere } from './keep/missing-here.ts';
-import { replaceProject } from './keep/replace-project.ts';
-import { saveAsFile, saveWarning } from './keep/save-strip.ts';
-import { isVisitFile, openVisitFile, saveVisitFile } from './keep/visit-files.ts';
+import { openProjectFile } from './keep/open-file.ts';
+import './keep/project-list.ts';
+import type { ProjectList } from './keep/project-list.ts';
+import { openInstead } from './keep/projects.ts';
+import { roomUsed } from './keep/room-used.ts';
+import { saveWarning } from './keep/save-strip.ts';
+import { saveProjectFile } from './keep/visit-files.ts';
 import type { Room } from './rooms.ts';
 import type { AutoSaver, SaveState } from './saver.ts';
 import { controls } from './ui/controls-style.ts';
 import { chooseFiles } from './ui/download.ts';
 import { FileReading } from './ui/files/file-reading.ts';
+import { savedIn } from './ui/files/save-file.ts';
 import { dialogStyle } from './ui/kit/dialog-style.ts';
 import { dialogBox } from './ui/kit/dialog.ts';
 import './ui/kit/fold.ts';
 
-/** The project as a whole: its title, its file, the demo, a fresh start. */
+/** The project as a whole: its title, its file, the other projects, a fresh start. */
 @customElement('project-menu')
 export class ProjectMenu extends LitElement {
   static override styles = [
@@ -36,14 +40,14 @@ export class ProjectMenu extends LitElement {
         white-space: nowrap;
       }
       dialog {
-        --dialog-width: 420px;
+        --dialog-width: 520px;
       }
       .lines {
         display: grid;
         gap: var(--space-5);
       }
-      .lines button {
-        justify-content: start;
+      h3 {
+        margin: var(--space-4) 0 0;
       }
       .title {
         display: grid;
@@ -63,6 +67,8 @@ export class ProjectMenu extends LitElement {
   private readonly file = new FileReading(this);
   @query('dialog') private dialog!: HTMLDialogElement;
   @query('kept-list') private kept!: KeptList;
+  @query('project-list') private list!: ProjectList;
+  @state() private room: string | null = null;
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -71,32 +77,25 @@ export class ProjectMenu extends LitElement {
 
   private async openFile(): Promise<void> {
     const [file] = await chooseFiles('.json,.zip,application/json,application/zip', false);
-    if (file === undefined) return;
-    if (await isVisitFile(file)) {
-      if (await openVisitFile(this.store, file, this.file)) this.dialog.close();
-      return;
-    }
-    let read: ReadResult<Project>;
-    try {
-      read = await this.file.read('project', file);
-    } catch (error) {
-      this.store.tell(sentenceOf(error));
-      return;
-    }
-    if (read.value === null) this.store.tellProblems(read.problems.slice(0, 1));
-    else if (!(await replaceProject(this.store, read.value, `${file.name} is open`))) return;
-    this.dialog.close();
+    if (file !== undefined && (await openProjectFile(this, file, this.file))) this.dialog.close();
   }
 
   private async startWith(make: () => Project | Promise<Project>, room: Room, news: string): Promise<void> {
-    if (!(await replaceProject(this.store, await make(), news))) return;
+    if (!(await openInstead(this, await make(), news))) return;
     this.dialog.close();
     this.store.go(room);
+  }
+
+  private async save(to: 'the same' | 'another'): Promise<void> {
+    await saveProjectFile(this.store, to);
+    this.requestUpdate();
   }
 
   private show(): void {
     this.dialog.showModal();
     void this.kept.read();
+    void this.list.read();
+    void roomUsed().then((words) => (this.room = words));
   }
 
   private get saveWords(): string {
@@ -105,6 +104,7 @@ export class ProjectMenu extends LitElement {
 
   override render() {
     const { store } = this;
+    const place = savedIn(store.opened);
     return html`
       <button class="quiet open" aria-haspopup="dialog" title="Project: ${store.project.title}" @click=${() => this.show()}>
         <span>${store.project.title}</span>
@@ -120,21 +120,28 @@ export class ProjectMenu extends LitElement {
               @change=${(event: Event) => store.dispatch({ kind: 'rename', title: (event.target as HTMLInputElement).value })}
             />
           </label>
-          <p class="soft small" role="status">${this.saveWords}</p>
-          ${missingHere().map((sentence) => html`<p class="soft small">${sentence}</p>`)}
-          <button @click=${() => saveAsFile(store)}>Save as a file</button>
-          <button @click=${() => void saveVisitFile(store)}>Save the visit as a file, with pull order and log</button>
-          <button @click=${() => void this.openFile()}>Open a project or visit file…</button>
+          <p class="soft small" role="status">${this.saveWords} ${copyWords()}</p>
+          <div class="row">
+            <button @click=${() => void this.save('the same')}>${place === null ? 'Save as a file' : `Save in ${place}`}</button>
+            ${place === null ? nothing : html`<button @click=${() => void this.save('another')}>Save as another file…</button>`}
+            <button @click=${() => void this.openFile()}>Open a file…</button>
+          </div>
           ${this.file.line()}
-          <button @click=${() => void this.startWith(() => emptyProject(store.project), 'drawer', 'An empty drawer is open')}>
-            Start with an empty drawer
-          </button>
-          <button @click=${() => void this.startWith(async () => (await import('./demo.ts')).demo(), 'wall', 'The demo project is open')}>
-            Open the demo project
-          </button>
-          <ps-fold ruled label="Earlier copies, and what was put aside">
-            <kept-list .store=${store} .saver=${this.saver} @opened=${() => this.dialog.close()}></kept-list>
+          <p class="soft small">The file holds the project, its drawings, its pull order and its log. A file can also be dropped on any room.</p>
+          <h3>Other projects</h3>
+          <project-list .store=${store} .saver=${this.saver} @opened=${() => this.dialog.close()} @listed=${() => void this.kept.read()}></project-list>
+          <div class="row">
+            <button @click=${() => void this.startWith(() => emptyProject(store.project), 'drawer', 'An empty project is open')}>New, empty</button>
+            <button @click=${() => void this.startWith(async () => (await import('./demo.ts')).demo(), 'wall', 'The demo project is open')}>
+              New, from the demo
+            </button>
+            <button @click=${() => void this.list.duplicateOpen()}>Duplicate this one</button>
+          </div>
+          <ps-fold ruled label="Earlier copies, the bin, and what was put aside">
+            <kept-list .store=${store} .saver=${this.saver} @opened=${() => this.dialog.close()} @listed=${() => void this.list.read()}></kept-list>
           </ps-fold>
+          ${this.room === null ? nothing : html`<p class="soft small">${this.room}</p>`}
+          ${missingHere().map((sentence) => html`<p class="soft small">${sentence}</p>`)}
           <a class="small" href="licences.txt" target="_blank" rel="noopener">Licences</a>
         </div>`,
       )}

@@ -4,6 +4,7 @@ import type { Project } from '../engine/project/types.ts';
 import type { KeptHead, KeptKind, StoredProject } from '../workers/api/storage-api.ts';
 import { openStorage, sentenceOf } from '../workers/client/client.ts';
 import type { Saver } from './app-store.ts';
+import { inIt } from './keep/in-it.ts';
 import { OtherTabs } from './keep/other-tabs.ts';
 import { ProjectLock } from './keep/project-lock.ts';
 import { newId } from './ui/new-id.ts';
@@ -110,14 +111,30 @@ export class AutoSaver extends EventTarget implements Saver {
     this.tabs.tell('project');
   }
 
-  /** Keeps sections beside the open project; they are on the disk when this resolves. */
-  keep(kind: KeptKind, sections: Record<string, unknown>, reason: string): Promise<void> {
-    const title = typeof sections['title'] === 'string' ? sections['title'] : '';
-    return this.storage.keep({ id: newId(), kind, atMs: Date.now(), title, reason }, sections);
+  /**
+   * Keeps sections beside the open project; they are on the disk when this resolves.
+   * @returns the id under which they are kept
+   */
+  async keep(kind: KeptKind, sections: Record<string, unknown>, reason: string): Promise<string> {
+    const id = newId();
+    await this.keepAs({ id, kind, atMs: Date.now(), reason }, sections);
+    return id;
   }
 
-  keepReplaced(project: Project, reason: string, more: Record<string, unknown> = {}): Promise<void> {
-    return this.keep('replaced', { ...project, ...more }, reason);
+  /** Keeps sections in place of what is kept under their id. */
+  keepAs(head: Omit<KeptHead, 'title'>, sections: Record<string, unknown>): Promise<void> {
+    const title = typeof sections['title'] === 'string' ? sections['title'] : '';
+    return this.storage.keep({ ...head, title }, sections);
+  }
+
+  shelve(project: Project, more: Record<string, unknown> = {}): Promise<string> {
+    return this.keep('project', { ...project, ...more }, inIt(project));
+  }
+
+  /** Waits until what was changed is written. @returns whether it is: false where nothing may be written, or writing fails */
+  async settled(): Promise<boolean> {
+    while (this.writing) await new Promise((resolve) => this.addEventListener('change', resolve, { once: true }));
+    return this.held === null && !this.unsaved;
   }
 
   listKept(): Promise<KeptHead[]> {

@@ -55,6 +55,8 @@ export interface WatchedPage {
 /** A fresh browser profile with one page. */
 export async function openPage(studio: Studio, viewport = { width: 1440, height: 900 }): Promise<WatchedPage> {
   const context = await studio.browser.newContext({ viewport, serviceWorkers: 'block' });
+  // The system's chooser of a place cannot be driven; without it files are downloads.
+  await context.addInitScript(() => Reflect.deleteProperty(window, 'showSaveFilePicker'));
   const page = await context.newPage();
   const errors: string[] = [];
   watch(page, studio, errors);

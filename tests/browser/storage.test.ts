@@ -74,15 +74,15 @@ describe('a saved project', () => {
     await page.getByText(/could not be read and was put aside/).waitFor();
     await page.locator('project-menu button.open').click();
     const dialog = page.getByRole('dialog', { name: 'Project' });
-    await dialog.getByText('Earlier copies, and what was put aside').click();
+    await dialog.getByText('Earlier copies, the bin, and what was put aside').click();
     const download = page.waitForEvent('download');
     await dialog.getByRole('button', { name: /^Save Two thousand pounds.* as a file/ }).click();
     const stream = await (await download).createReadStream();
     const text = (await stream.toArray()).map(String).join('');
     expect((JSON.parse(text) as { lesson: unknown }).lesson).toBe('junk');
     await dialog.getByRole('button', { name: /^Open Two thousand pounds/ }).click();
-    await page.getByText(/Two thousand pounds, .* is open\. Two thousand pounds was put aside/).waitFor();
-    expect((await kept(page, 'replaced')).length).toBe(1);
+    await page.getByText(/Two thousand pounds, .* is open\. Two thousand pounds is in the list of projects/).waitFor();
+    expect((await kept(page, 'project')).length).toBe(1);
     await page.context().close();
   });
 
@@ -92,17 +92,77 @@ describe('a saved project', () => {
     await page.context().close();
   });
 
-  it('should be brought back after another project was opened in its place', async () => {
+  it('should stand in a list with others, and open, be copied, renamed and binned from there', async () => {
     const { page } = await withProject();
-    page.on('dialog', (dialog) => void dialog.accept());
-    await page.locator('project-menu button.open').click();
-    await page.getByRole('button', { name: 'Start with an empty drawer' }).click();
+    const menu = page.getByRole('dialog', { name: 'Project' });
+    const list = page.locator('project-list');
+    const show = () => page.locator('project-menu button.open').click();
+    const titles = () => list.locator('li strong').allTextContents();
+    await show();
+    await menu.getByRole('button', { name: 'New, empty' }).click();
     await expect.poll(() => titleOf(page)).toBe('Untitled');
-    const aside = await kept(page, 'replaced');
-    expect((aside[0]!.body as { title: string }).title).toBe(TITLE);
     await page.getByRole('button', { name: 'Bring back' }).click();
     await expect.poll(() => titleOf(page)).toBe(TITLE);
     await expect.poll(async () => (await sections(page))['title']).toBe(TITLE);
+    // It left the list when it was saved in its place; the empty one went there.
+    await expect.poll(async () => (await kept(page, 'project')).map(({ body }) => (body as { title: string }).title)).toEqual(['Untitled']);
+
+    await show();
+    await list.getByRole('button', { name: 'Rename Untitled' }).click();
+    await list.getByRole('textbox', { name: 'New title of Untitled' }).fill('Plates');
+    await list.getByRole('textbox').press('Enter');
+    await expect.poll(titles).toEqual(['Plates']);
+    await menu.getByRole('button', { name: 'Duplicate this one' }).click();
+    await expect.poll(titles).toEqual([`${TITLE}, copy`, 'Plates']);
+    await list.getByRole('button', { name: `Put ${TITLE}, copy into the bin` }).click();
+    await expect.poll(titles).toEqual(['Plates']);
+    await menu.getByText('Earlier copies, the bin, and what was put aside').click();
+    await menu.getByRole('button', { name: new RegExp(`^Put ${TITLE}, copy, .* back into the list$`) }).click();
+    await expect.poll(titles).toEqual([`${TITLE}, copy`, 'Plates']);
+
+    await list.getByRole('button', { name: 'Open Plates' }).click();
+    await expect.poll(() => titleOf(page)).toBe('Plates');
+    await expect.poll(async () => (await sections(page))['title']).toBe('Plates');
+    await page.reload();
+    await expect.poll(() => titleOf(page)).toBe('Plates');
+    await show();
+    expect((await titles()).sort()).toEqual([TITLE, `${TITLE}, copy`]);
+    await page.context().close();
+  });
+
+  it('should be saved where the user chose before, and open from a file that is dropped on any room', async () => {
+    const { page } = await withProject();
+    await page.evaluate(() => {
+      const written: Blob[] = [];
+      const place = {
+        name: 'pounds.zip',
+        createWritable: async () => ({ write: async (blob: Blob) => written.push(blob), close: async () => undefined }),
+      };
+      Object.assign(window, {
+        written,
+        asked: 0,
+        showSaveFilePicker: async () => ((window as unknown as { asked: number }).asked++, place),
+      });
+    });
+    await page.locator('project-menu button.open').click();
+    const menu = page.getByRole('dialog', { name: 'Project' });
+    await menu.getByRole('button', { name: 'Save as a file' }).click();
+    await menu.getByRole('button', { name: 'Save in pounds.zip' }).click();
+    await expect.poll(() => page.evaluate(() => (window as unknown as { written: Blob[] }).written.length)).toBe(2);
+    expect(await page.evaluate(() => (window as unknown as { asked: number }).asked)).toBe(1);
+    await menu.getByText(/A project was last saved as a file on/).waitFor();
+    await menu.getByRole('button', { name: 'Close' }).click();
+    await retitle(page, 'Changed since');
+    await page.evaluate(() => {
+      const transfer = new DataTransfer();
+      transfer.items.add(new File([(window as unknown as { written: Blob[] }).written[1]!], 'pounds.zip'));
+      document
+        .querySelector('app-root')!
+        .shadowRoot!.querySelector('chest-room')!
+        .dispatchEvent(new DragEvent('drop', { dataTransfer: transfer, bubbles: true, composed: true, cancelable: true }));
+    });
+    await expect.poll(() => titleOf(page)).toBe(TITLE);
+    await page.getByText('pounds.zip is open. Changed since is in the list of projects.').waitFor();
     await page.context().close();
   });
 });

@@ -32,7 +32,7 @@ describe('someone with shapes of their own and nothing else', () => {
     await expect.poll(() => wall.getAttribute('data-state'), { timeout: 30_000 }).toBe('done');
 
     await page.getByRole('button', { name: 'Slack tide' }).click();
-    await page.getByRole('button', { name: 'Start with an empty drawer' }).click();
+    await page.getByRole('button', { name: 'New, empty' }).click();
     await enter(page, 'Wall');
     await expect.poll(() => wall.getAttribute('data-found'), { message: 'the demo prints come down' }).toBe('0');
     await page.getByRole('button', { name: 'To the Drawer' }).click();

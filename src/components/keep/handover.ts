@@ -23,7 +23,7 @@ export async function takeSaved(store: AppStore, saver: AutoSaver): Promise<void
   const here = store.project;
   try {
     const stored = await saver.readAgain();
-    if (saver.unsaved) await saver.keepReplaced(here, WHY);
+    if (saver.unsaved) await saver.keep('replaced', { ...here }, WHY);
     const { project, notice } = await readStored(saver, stored, true);
     if (store.project !== here) {
       // Changed while the disk was read: that is for the user to decide.

@@ -7,10 +7,12 @@ import type { AutoSaver } from '../saver.ts';
 import { controls } from '../ui/controls-style.ts';
 import { download, fileNameOf } from '../ui/download.ts';
 import { rowItems } from '../ui/layout-style.ts';
-import { readKeptProject } from './read-stored.ts';
-import { bringing, ORDER_SECTION, replaceProject } from './replace-project.ts';
+import { move, openKept } from './projects.ts';
+import { ORDER_SECTION } from './replace-project.ts';
 
 const KIND_WORDS: Record<KeptHead['kind'], string> = {
+  project: 'project',
+  bin: 'in the bin',
   copy: 'copy',
   unreadable: 'parts of it could not be read',
   replaced: 'put aside',
@@ -49,7 +51,7 @@ export class KeptList extends LitElement {
   /** Looks anew at what is kept. */
   async read(): Promise<void> {
     try {
-      this.heads = await this.saver.listKept();
+      this.heads = (await this.saver.listKept()).filter(({ kind }) => kind !== 'project');
       this.failure = '';
     } catch (error) {
       this.failure = `Earlier copies could not be read (${sentenceOf(error)}).`;
@@ -73,12 +75,14 @@ export class KeptList extends LitElement {
 
   private open(head: KeptHead): Promise<void> {
     return this.attempt(head, async () => {
-      const { [ORDER_SECTION]: order, ...sections } = await this.sectionsOf(head);
-      const { project, sentences } = await readKeptProject(sections, nameOf(head));
-      if (!(await replaceProject(this.store, project, `${nameOf(head)} is open`, bringing(this.store, order)))) return;
-      for (const sentence of sentences.slice(0, 3)) this.store.tell(sentence);
-      this.dispatchEvent(new Event('opened'));
+      // A copy stays what it was of that time.
+      if (await openKept(this, head.id, nameOf(head), head.kind === 'bin')) this.dispatchEvent(new Event('opened'));
     });
+  }
+
+  private async putBack(head: KeptHead): Promise<void> {
+    await this.attempt(head, () => move(this, head, 'project'));
+    this.dispatchEvent(new Event('listed'));
   }
 
   private save(head: KeptHead): Promise<void> {
@@ -102,6 +106,7 @@ export class KeptList extends LitElement {
         (head) => html`<li>
           <p>${nameOf(head)} <span class="soft">${KIND_WORDS[head.kind]}</span></p>
           ${head.reason === '' ? nothing : html`<p class="soft small">${head.reason}</p>`}
+          ${head.kind === 'bin' ? html`<button aria-label="Put ${nameOf(head)} back into the list" @click=${() => void this.putBack(head)}>Put back</button>` : nothing}
           <button aria-label="Open ${nameOf(head)}" @click=${() => void this.open(head)}>Open</button>
           <button aria-label="Save ${nameOf(head)} as a file" @click=${() => void this.save(head)}>Save as a file</button>
           <button class="quiet" aria-label="Delete ${nameOf(head)}" @click=${() => void this.drop(head)}>Delete…</button>

@@ -2,26 +2,38 @@ import type { Project } from '../../engine/project/types.ts';
 import { sentenceOf } from '../../workers/client/client.ts';
 import type { AppStore } from '../app-store.ts';
 import { orderOnly } from './order-parts.ts';
+import { isUntouchedDemo } from './untouched-demo.ts';
 
-/** The section of a project that was put aside in which its pull order stands, as the press kept it. */
+/** The section of a project beside the open one in which its pull order stands, as the press kept it. */
 export const ORDER_SECTION = 'pullOrder';
 
+/** What comes with a project that is opened, and what becomes of it afterwards. */
+interface Opening {
+  /** Keeps its pull order and log, before it is opened. */
+  bring?: (() => Promise<void>) | undefined;
+  /** How the project before comes back by its id in the list of projects; as it was when left out. */
+  back?: ((id: string) => Promise<unknown>) | undefined;
+}
+
 /**
- * Opens a project in place of the open one, which is put aside first with its pull order; the notice brings
- * both back. What was logged stays where it is: a log is only ever added to.
+ * Opens a project in place of the open one, which goes into the list of projects first with its pull order;
+ * the notice brings both back. What was logged stays where it is: a log is only ever added to.
  * @param news what is open now: 'spring.json is open'
- * @param bring keeps what comes with it, its pull order and log, before it is opened
- * @returns whether it was opened: when the open one cannot be put aside, the user is asked
+ * @returns whether it was opened: when the open one cannot be kept, the user is asked
  */
-export async function replaceProject(store: AppStore, next: Project, news: string, bring?: () => Promise<void>): Promise<boolean> {
+export async function replaceProject(store: AppStore, next: Project, news: string, { bring, back }: Opening = {}): Promise<boolean> {
   const before = store.project;
   let order: Record<string, unknown> = {};
+  let shelved: string | undefined;
   try {
     order = orderOnly((await store.saver.openPress?.()) ?? {});
-    const aside = (order['made'] ?? null) === null ? {} : { [ORDER_SECTION]: order };
-    await store.saver.keepReplaced?.(before, `${news} in its place.`, aside);
+    const hasOrder = (order['made'] ?? null) !== null;
+    // A demo that comes again at a press of a button would only stand in the way.
+    if (hasOrder || !(await isUntouchedDemo(before)))
+      shelved = await store.saver.shelve?.(before, hasOrder ? { [ORDER_SECTION]: order } : {});
   } catch (error) {
-    if (!confirm(`The open project could not be put aside (${sentenceOf(error)}). Replace it all the same?`)) return false;
+    if (!confirm(`The open project could not be put into the list of projects (${sentenceOf(error)}). Replace it all the same?`))
+      return false;
   }
   try {
     await bring?.();
@@ -30,9 +42,12 @@ export async function replaceProject(store: AppStore, next: Project, news: strin
     return false;
   }
   store.open(next, bring !== undefined);
-  store.tell(`${news}. ${before.title} was put aside.`, 'news', {
+  store.tell(`${news}. ${shelved === undefined ? '' : `${before.title} is in the list of projects.`}`.trim(), 'news', {
     label: 'Bring back',
-    act: () => void replaceProject(store, before, `${before.title} is open again`, bringing(store, order)),
+    act: () =>
+      shelved !== undefined && back !== undefined
+        ? void back(shelved)
+        : void replaceProject(store, before, `${before.title} is open again`, { bring: bringing(store, order), back }),
   });
   return true;
 }

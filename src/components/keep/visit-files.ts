@@ -4,14 +4,17 @@ import type { VisitPlan } from '../../engine/visitfile/plan-file.ts';
 import { isZip, readVisit, type VisitFile, writeVisit } from '../../engine/visitfile/visit-file.ts';
 import { sentenceOf } from '../../workers/client/client.ts';
 import type { AppStore } from '../app-store.ts';
-import { download, fileNameOf } from '../ui/download.ts';
+import { fileNameOf } from '../ui/download.ts';
 import type { FileReading } from '../ui/files/file-reading.ts';
+import { saveFile } from '../ui/files/save-file.ts';
 import { counted } from '../ui/words.ts';
+import { copySaved } from './copies-noted.ts';
 import { orderParts, RECORD_VERSION } from './order-parts.ts';
-import { replaceProject } from './replace-project.ts';
+import { openInstead, type Shelf } from './projects.ts';
+import { saveAsFile } from './save-strip.ts';
 
-/** The open project with its pull order and log as one file, for another device or for safe keeping. */
-export async function saveVisitFile(store: AppStore): Promise<void> {
+/** The open project with its drawings, its pull order and its log as one file, for another device or for safe keeping. */
+export async function saveProjectFile(store: AppStore, to: 'the same' | 'another'): Promise<boolean> {
   try {
     const parts = (await store.saver.openPress?.()) ?? {};
     const { made, head } = parts as { made?: VisitPlan | null; head?: VisitHead | null };
@@ -19,11 +22,17 @@ export async function saveVisitFile(store: AppStore): Promise<void> {
     const log = whole === null ? null : { head: whole.head, events: (await store.saver.readEvents?.(whole.head.id)) ?? [] };
     const bytes = writeVisit({ project: store.project, made: whole?.made ?? null, log });
     // What cannot be opened again is no copy.
-    const [problem] = readVisit(bytes, 'The visit').problems;
+    const [problem] = readVisit(bytes, 'The project').problems;
     if (problem !== undefined) throw new Error(problem.message);
-    download(fileNameOf(store.project.title, 'visit.zip'), bytes, 'application/zip');
+    const saved = await saveFile({ name: fileNameOf(store.project.title, 'pullstack.zip'), bytes, of: store.opened, to });
+    if (saved) copySaved();
+    return saved;
   } catch (error) {
-    store.tell(`The visit could not be saved as a file (${sentenceOf(error)}); save the project and the log each as a file.`);
+    saveAsFile(store);
+    store.tell(
+      `The file could not be made whole (${sentenceOf(error)}): the project alone was saved; save the log at the press as a file of its own.`,
+    );
+    return false;
   }
 }
 
@@ -32,8 +41,9 @@ export async function isVisitFile(file: File): Promise<boolean> {
   return isZip(new Uint8Array(await file.slice(0, 4).arrayBuffer()));
 }
 
-/** Opens a visit in place of what is open, after it was asked. @returns whether it was opened */
-export async function openVisitFile(store: AppStore, file: File, reading: FileReading): Promise<boolean> {
+/** Opens a visit in place of what is open, after it was asked where an order or a log comes with it. @returns whether it was opened */
+export async function openVisitFile(shelf: Shelf, file: File, reading: FileReading): Promise<boolean> {
+  const { store } = shelf;
   let read: ReadResult<VisitFile>;
   try {
     read = await reading.read('visit', file);
@@ -46,8 +56,8 @@ export async function openVisitFile(store: AppStore, file: File, reading: FileRe
     store.tellProblems(read.problems.slice(0, 1));
     return false;
   }
-  if (!confirm(askWords(file.name, value))) return false;
-  return replaceProject(store, value.project, `${file.name} is open`, () => bringVisit(store, value));
+  if ((value.made !== null || value.log !== null) && !confirm(askWords(file.name, value))) return false;
+  return openInstead(shelf, value.project, `${file.name} is open`, () => bringVisit(store, value));
 }
 
 function askWords(name: string, { project, made, log }: VisitFile): string {
@@ -56,7 +66,7 @@ function askWords(name: string, { project, made, log }: VisitFile): string {
     ...(log === null || log.events.length === 0 ? [] : [counted(log.events.length, 'log entry', 'log entries')]),
   ];
   const what = with_.length === 0 ? '' : ` with ${with_.join(' and ')}`;
-  return `Open ${name}: ${project.title}${what}? The open project and its pull order are put aside and can be brought back; logs on this device stay.`;
+  return `Open ${name}: ${project.title}${what}? The open project and its pull order go into the list of projects; logs on this device stay.`;
 }
 
 /** Keeps the order and the log of a visit; events that are here already stay as they are. */

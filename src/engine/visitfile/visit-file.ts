@@ -6,6 +6,7 @@ import type { LogEvent, VisitHead, VisitLog } from '../log/types.ts';
 import { readProject } from '../project/read.ts';
 import type { Project } from '../project/types.ts';
 import type { ReadResult } from '../recipe/read.ts';
+import { drawings } from './drawings.ts';
 import { readPlan, type VisitPlan, writePlan } from './plan-file.ts';
 
 /** A visit as a file: the project, and the pull order and log where there are some. */
@@ -32,11 +33,15 @@ const MOST_RATIO = 1032;
 /** ZIP knows no earlier day; the same visit gives the same bytes. */
 const NO_DAY = '1980-01-01T12:00:00';
 
-/** A zip of the project, its pull order and its log, each as it would be saved alone. */
+/**
+ * A zip of the project, its pull order and its log, each as it would be saved alone, and of its shapes as
+ * drawings for other programs, which are not read back: what is read is the project.
+ */
 export function writeVisit({ project, made, log }: VisitToWrite): Uint8Array<ArrayBuffer> {
   const parts: Record<string, Uint8Array> = { [PROJECT]: strToU8(`${JSON.stringify(project)}\n`) };
   if (made !== null) parts[PLAN] = strToU8(writePlan(made));
   if (log !== null) parts[LOG] = strToU8(writeLog(log.head, log.events));
+  for (const [name, svg] of drawings(project.drawer.shapes)) parts[`shapes/${name}`] = strToU8(svg);
   return zipSync(parts, { level: 6, mtime: NO_DAY }) as Uint8Array<ArrayBuffer>;
 }
 

@@ -8,8 +8,8 @@ export interface StoredProject {
   unread: string[];
 }
 
-/** Why a project was kept beside the open one. */
-export type KeptKind = 'copy' | 'unreadable' | 'replaced';
+/** Why a project was kept beside the open one: a project of the list is one of the user's own, to go on with; the bin is emptied from its end. */
+export type KeptKind = 'project' | 'bin' | 'copy' | 'unreadable' | 'replaced';
 
 /** A project kept beside the open one, without its content. */
 export interface KeptHead {
@@ -18,7 +18,7 @@ export interface KeptHead {
   /** When it was kept, ms since 1970 UTC, by the clock of the device. */
   atMs: number;
   title: string;
-  /** Why, in a sentence; '' for a copy. */
+  /** Why, in a sentence; '' for a copy; what is in it, for a project of the list. */
   reason: string;
 }
 

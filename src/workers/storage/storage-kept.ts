@@ -1,4 +1,4 @@
-import type { KeptHead, StoredProject } from '../api/storage-api.ts';
+import type { KeptHead, KeptKind, StoredProject } from '../api/storage-api.ts';
 import { COPY_EVERY_MS, copiesToKeep } from './copy-times.ts';
 import { openedOnce } from './storage-open.ts';
 
@@ -6,8 +6,8 @@ import { openedOnce } from './storage-open.ts';
 const HEADS = 'heads';
 const BODIES = 'bodies';
 
-/** Replaced projects that stay; what could not be read stays until the user drops it. */
-const MOST_REPLACED = 20;
+/** How many of a kind stay; what has no number here stays until the user drops it. */
+const MOST: Partial<Record<KeptKind, number>> = { replaced: 20, bin: 20 };
 
 const db = openedOnce('pullstack-kept', 'earlier copies', { [HEADS]: { keyPath: 'id' }, [BODIES]: {} });
 
@@ -20,9 +20,11 @@ export async function listKept(): Promise<KeptHead[]> {
   return (await heads()).sort((a, b) => b.atMs - a.atMs || (a.id < b.id ? 1 : -1));
 }
 
-/** Keeps a project; it is on the disk when this resolves. Of replaced ones the oldest go when there are many. */
+/** Keeps a project, in place of what is kept under its id; it is on the disk when this resolves. Of some kinds the oldest go when there are many. */
 export async function keep(head: KeptHead, sections: Record<string, unknown>): Promise<void> {
-  const extra = head.kind === 'replaced' ? (await listKept()).filter(({ kind }) => kind === 'replaced').slice(MOST_REPLACED - 1) : [];
+  const most = MOST[head.kind];
+  const others = most === undefined ? [] : (await listKept()).filter(({ kind, id }) => kind === head.kind && id !== head.id);
+  const extra = most === undefined ? [] : others.slice(most - 1);
   const transaction = (await db()).transaction([HEADS, BODIES], 'readwrite', { durability: 'strict' });
   const [named, bodies] = [transaction.objectStore(HEADS), transaction.objectStore(BODIES)];
   void named.put(head);

@@ -10,10 +10,7 @@ import type { Studio } from '../harness.ts';
 export async function openProject(page: Page, studio: Studio, project: Project, room: string): Promise<void> {
   await page.goto(`${studio.url}#${room}`);
   await page.locator('project-menu button.open').click();
-  const [chooser] = await Promise.all([
-    page.waitForEvent('filechooser'),
-    page.getByRole('button', { name: 'Open a project or visit file…' }).click(),
-  ]);
+  const [chooser] = await Promise.all([page.waitForEvent('filechooser'), page.getByRole('button', { name: 'Open a file…' }).click()]);
   await chooser.setFiles([{ name: 'small.json', mimeType: 'application/json', buffer: Buffer.from(writeProject(project)) }]);
 }
 

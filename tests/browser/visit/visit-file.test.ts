@@ -23,10 +23,7 @@ async function openMenu(page: Page) {
 
 async function savedVisit(page: Page): Promise<{ name: string; mimeType: string; buffer: Buffer }> {
   const menu = await openMenu(page);
-  const [file] = await Promise.all([
-    page.waitForEvent('download'),
-    menu.getByRole('button', { name: 'Save the visit as a file, with pull order and log' }).click(),
-  ]);
+  const [file] = await Promise.all([page.waitForEvent('download'), menu.getByRole('button', { name: 'Save as a file' }).click()]);
   const buffer = readFileSync(await file.path());
   await menu.getByRole('button', { name: 'Close' }).click();
   return { name: file.suggestedFilename(), mimeType: 'application/zip', buffer };
@@ -53,10 +50,7 @@ describe('a visit as a file', () => {
       void dialog.accept();
     });
     const menu = await openMenu(page);
-    const [chooser] = await Promise.all([
-      page.waitForEvent('filechooser'),
-      menu.getByRole('button', { name: 'Open a project or visit file…' }).click(),
-    ]);
+    const [chooser] = await Promise.all([page.waitForEvent('filechooser'), menu.getByRole('button', { name: 'Open a file…' }).click()]);
     await chooser.setFiles(fresh);
     await expect
       .poll(
@@ -72,7 +66,7 @@ describe('a visit as a file', () => {
       .toBe(headline);
     // It asked first, and says what becomes of the open project.
     expect(asked).toHaveLength(1);
-    expect(asked[0]).toMatch(/with \d+ set-ups\? The open project and its pull order are put aside/);
+    expect(asked[0]).toMatch(/with \d+ set-ups\? The open project and its pull order go into the list of projects/);
     await page
       .getByRole('checkbox', { name: /^Sheet \d+ pulled/ })
       .first()

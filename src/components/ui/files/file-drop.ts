@@ -1,4 +1,5 @@
 import { css, html, type LitElement, nothing, type ReactiveController, type TemplateResult } from 'lit';
+import { isProjectFile } from './project-file.ts';
 
 /** The veil over a room while files are held above it. */
 export const fileDropStyles = css`
@@ -73,6 +74,8 @@ export class FileDrop implements ReactiveController {
   private readonly onDrop = (event: DragEvent): void => {
     this.set(false);
     if (event.dataTransfer?.types.includes('Files') !== true) return;
+    // A whole project is for the frame.
+    if ([...event.dataTransfer.files].some(isProjectFile)) return;
     event.preventDefault();
     this.take(event.dataTransfer);
   };

@@ -1,0 +1,138 @@
+import { css, html, LitElement, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { LONGEST_NAME } from '../../engine/base/limits.ts';
+import type { KeptHead } from '../../workers/api/storage-api.ts';
+import { sentenceOf } from '../../workers/client/client.ts';
+import type { AppStore } from '../app-store.ts';
+import type { AutoSaver } from '../saver.ts';
+import { controls } from '../ui/controls-style.ts';
+import { rowItems } from '../ui/layout-style.ts';
+import { duplicate, move, openKept, retitle } from './projects.ts';
+
+const day = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle: 'short' });
+
+/** The other projects of this browser: to open, to duplicate, to rename, to put into the bin. */
+@customElement('project-list')
+export class ProjectList extends LitElement {
+  static override styles = [
+    controls,
+    rowItems,
+    css`
+      ul {
+        display: grid;
+        gap: var(--space-4);
+      }
+      li {
+        gap: var(--space-2) var(--space-4);
+        padding-top: var(--space-4);
+        border-top: 1px solid var(--line);
+      }
+      li p,
+      li label {
+        flex: 1 1 100%;
+        overflow-wrap: anywhere;
+      }
+      input {
+        width: 100%;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) store!: AppStore;
+  @property({ attribute: false }) saver!: AutoSaver;
+  @state() private heads: readonly KeptHead[] = [];
+  @state() private renamed: string | null = null;
+  @state() private failure = '';
+
+  /** Looks anew at what there is. */
+  async read(): Promise<void> {
+    try {
+      this.heads = (await this.saver.listKept()).filter(({ kind }) => kind === 'project');
+      this.failure = '';
+    } catch (error) {
+      this.failure = `The list of projects could not be read (${sentenceOf(error)}).`;
+    }
+  }
+
+  private async attempt(act: () => Promise<void>): Promise<void> {
+    try {
+      await act();
+    } catch (error) {
+      this.store.tell(`That could not be done with the project (${sentenceOf(error)}).`);
+    }
+    await this.read();
+    this.dispatchEvent(new Event('listed'));
+  }
+
+  /** A copy of the open project in the list. */
+  duplicateOpen(): Promise<void> {
+    return this.attempt(() => duplicate(this, null));
+  }
+
+  private async open(head: KeptHead): Promise<void> {
+    await this.attempt(async () => {
+      if (await openKept(this, head.id, nameOf(head))) this.dispatchEvent(new Event('opened'));
+    });
+  }
+
+  private rename(head: KeptHead, title: string): Promise<void> {
+    this.renamed = null;
+    if (title === '' || title === head.title) return Promise.resolve();
+    return this.attempt(() => retitle(this, head, title));
+  }
+
+  private bin(head: KeptHead): Promise<void> {
+    return this.attempt(async () => {
+      await move(this, head, 'bin');
+      this.store.tell(`${nameOf(head)} is in the bin, which keeps the last 20.`, 'news', {
+        label: 'Undo',
+        act: () => void this.attempt(() => move(this, head, 'project')),
+      });
+    });
+  }
+
+  private titleLine(head: KeptHead) {
+    if (this.renamed !== head.id)
+      return html`<p><strong>${nameOf(head)}</strong> <span class="soft small">${head.reason}, last open ${day.format(head.atMs)}</span></p>`;
+    return html`<label>
+      <span class="visually-hidden">New title of ${nameOf(head)}</span>
+      <input
+        type="text"
+        maxlength=${LONGEST_NAME}
+        .value=${head.title}
+        @change=${(event: Event) => void this.rename(head, (event.target as HTMLInputElement).value.trim())}
+      />
+    </label>`;
+  }
+
+  private startRenaming(head: KeptHead): void {
+    this.renamed = this.renamed === head.id ? null : head.id;
+    void this.updateComplete.then(() => this.renderRoot.querySelector('input')?.select());
+  }
+
+  override render() {
+    if (this.failure !== '') return html`<p class="small">${this.failure}</p>`;
+    if (this.heads.length === 0) return html`<p class="soft small">No others yet. When you open or begin another, this one stays here.</p>`;
+    return html`<ul>
+      ${this.heads.map(
+        (head) => html`<li>
+          ${this.titleLine(head)}
+          <button aria-label="Open ${nameOf(head)}" @click=${() => void this.open(head)}>Open</button>
+          <button class="quiet" aria-label="Duplicate ${nameOf(head)}" @click=${() => void this.attempt(() => duplicate(this, head))}>Duplicate</button>
+          <button class="quiet" aria-label="Rename ${nameOf(head)}" aria-pressed=${this.renamed === head.id ? 'true' : nothing} @click=${() => this.startRenaming(head)}>Rename</button>
+          <button class="quiet" aria-label="Put ${nameOf(head)} into the bin" @click=${() => void this.bin(head)}>Bin</button>
+        </li>`,
+      )}
+    </ul>`;
+  }
+}
+
+function nameOf({ title }: KeptHead): string {
+  return title === '' ? 'Untitled' : title;
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'project-list': ProjectList;
+  }
+}
