@@ -2,7 +2,7 @@ import type { Project } from '../engine/project/types.ts';
 import { engineFor, sentenceOf } from '../workers/client/client.ts';
 import { keepOffline } from '../workers/client/offline.ts';
 import { AppStore } from './app-store.ts';
-import { remindOfCopies } from './keep/copy-reminder.ts';
+import { remindOfCopies } from './keep/copies/copy-reminder.ts';
 import { followOther } from './keep/follow.ts';
 import { handOver } from './keep/handover.ts';
 import { askToPersist } from './keep/persist.ts';

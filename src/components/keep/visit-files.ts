@@ -8,7 +8,7 @@ import { fileNameOf } from '../ui/download.ts';
 import type { FileReading } from '../ui/files/file-reading.ts';
 import { saveFile } from '../ui/files/save-file.ts';
 import { counted } from '../ui/words.ts';
-import { copySaved } from './copies-noted.ts';
+import { copySaved } from './copies/copies-noted.ts';
 import { orderParts, RECORD_VERSION } from './order-parts.ts';
 import { openInstead, type Shelf } from './projects.ts';
 import { saveAsFile } from './save-strip.ts';

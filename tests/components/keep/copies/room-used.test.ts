@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { bytesText } from '../../../src/components/keep/room-used.ts';
+import { bytesText } from '../../../../src/components/keep/copies/room-used.ts';
 
 describe('bytes in words', () => {
   // Decimal prefixes: IEC 80000-13, 4; kB is 1000 bytes.

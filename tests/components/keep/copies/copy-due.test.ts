@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { copyIsDue, NO_COPY } from '../../../src/components/keep/copy-due.ts';
+import { copyIsDue, NO_COPY } from '../../../../src/components/keep/copies/copy-due.ts';
 
 const HOUR = 3_600_000;
 const worked = { ...NO_COPY, changedMs: 0, changes: 60 };

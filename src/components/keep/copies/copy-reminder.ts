@@ -1,7 +1,7 @@
-import type { AppStore } from '../app-store.ts';
+import type { AppStore } from '../../app-store.ts';
+import { saveProjectFile } from '../visit-files.ts';
 import { readCopies, writeCopies } from './copies-noted.ts';
 import { copyIsDue } from './copy-due.ts';
-import { saveProjectFile } from './visit-files.ts';
 
 /** Counts what is changed, and now and then says that a copy outside the browser would be good. */
 export function remindOfCopies(store: AppStore): void {
