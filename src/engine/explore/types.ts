@@ -5,6 +5,9 @@ import type { LimitSettings } from './settings/limits.ts';
 
 export type { Hold } from './settings/hold.ts';
 
+/** How far from where they were drawn screens may lie where nothing else is said, mm. */
+export const DEFAULT_PLACE_MM = 100;
+
 /**
  * What the explorer may do with the base stack, and what is asked of every print; the words are those of
  * settings/setting-table.ts.
@@ -46,8 +49,15 @@ export interface ExploreSettings extends LimitSettings {
   /** Which way offsets shift, and the grid they snap to, mm. */
   offsetDirection?: 'any' | 'across' | 'down' | undefined;
   offsetSnapMm?: number | undefined;
-  /** Turns about the sheet's centre: none, by 180°, or by any whole degree. */
-  turns?: 'none' | 'half' | 'any' | undefined;
+  /** Turns about the sheet's centre: none, by 180°, by 90°, 180° or 270°, or by any whole degree. */
+  turns?: 'none' | 'half' | 'quarter' | 'any' | undefined;
+  /** Where whole screens lie: as they were drawn, within placeMm of it, or anywhere on the sheet. */
+  places?: 'drawn' | 'near' | 'anywhere' | undefined;
+  placeMm?: number | undefined;
+  /** Share of what a screen prints that stays on the sheet when it is placed or turned, 0–1; absent = all that was on it. */
+  onSheet?: number | undefined;
+  /** At most so many pulls once more elsewhere. */
+  repeats?: number | undefined;
   /** At most so many pulls repeated off-register, and how far off at most, mm. */
   echoes?: number | undefined;
   echoMm?: number | undefined;

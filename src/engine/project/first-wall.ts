@@ -5,5 +5,18 @@ import type { Project } from './types.ts';
  * Apart from the demo itself, so that who has the demo finds its walls again.
  */
 export function firstWall(project: Project): Project {
-  return { ...project, explore: { ...project.explore, orderFrom: 0, orderTo: 1 } };
+  return {
+    ...project,
+    explore: {
+      ...project.explore,
+      orderFrom: 0,
+      orderTo: 1,
+      leaveOut: 7,
+      bringIn: 4,
+      places: 'anywhere',
+      onSheet: 0.7,
+      turns: 'quarter',
+      repeats: 2,
+    },
+  };
 }

@@ -19,6 +19,7 @@ const CHOICES: readonly (readonly [string, string])[] = [
   ['first', 'stays first'],
   ['last', 'stays last'],
   ['place', 'stays in this place'],
+  ['lies', 'lies as it does'],
   ['ink', 'keeps its ink'],
   ['out', 'never there'],
 ];

@@ -6,6 +6,7 @@ import { stackLayers } from '../../stack/layers.ts';
 import { SpanCache } from '../../stack/screen-spans.ts';
 import type { Pull, CellMap } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
+import { composition, COMPOSITION_LENGTH } from './composition.ts';
 import { imageName } from './image-name.ts';
 
 /** Areas in which lightness is compared, and coarser ones for colour: the eye sees colour less sharply. */
@@ -24,7 +25,7 @@ const STEPS = 1024;
 const LIGHTS = LIGHT.columns * LIGHT.rows;
 const COLOURS = COLOUR.columns * COLOUR.rows;
 const KINDS = L_MIDDLES.length * AB_MIDDLES.length ** 2;
-/** Length of a descriptor. */
+/** Length of a descriptor that does not see composition. */
 export const DESCRIPTOR_LENGTH = COLOURS * 2 + KINDS + LIGHTS;
 /** Rows of the map that a print is described from: a whole number to each row of areas. */
 const MAP_ROWS = 64;
@@ -52,20 +53,29 @@ export interface Look {
 /** Describes the prints of one drawer. */
 export class Describer {
   private readonly studio: Studio;
+  /** How many numbers its descriptors have. */
+  readonly length: number;
+  private readonly composed: boolean;
   private readonly spans: SpanCache;
   private readonly builder = new CellMapBuilder();
   private readonly colours = createCellColours();
   /** By their image at MAP_ROWS: the one print that shows it, or the images at FINE_ROWS of several. */
   private readonly images = new Map<string, readonly Pull[] | Set<string>>();
 
-  constructor(studio: Studio) {
+  /**
+   * @param composed whether descriptors also see how prints lie on their sheet: where screens may lie
+   *   anywhere, the same colours elsewhere are another print. Without, walls stay as they always were.
+   */
+  constructor(studio: Studio, composed = false) {
     this.studio = studio;
+    this.composed = composed;
+    this.length = DESCRIPTOR_LENGTH + (composed ? COMPOSITION_LENGTH : 0);
     this.spans = new SpanCache(studio);
   }
 
   /**
    * @param pulls first down first
-   * @returns a new array of DESCRIPTOR_LENGTH
+   * @returns a new array of `length`
    * @throws EngineError as stackLayers, when a pull names what is not in the drawer
    */
   describe(pulls: readonly Pull[]): Descriptor {
@@ -75,7 +85,7 @@ export class Describer {
   /** The same, with a name for the image. */
   look(pulls: readonly Pull[]): Look {
     const [map, linear, packed] = this.coloured(pulls, MAP_ROWS);
-    return { at: describeCells(map, linear), image: imageName(map, packed) };
+    return { at: describeCells(map, linear, this.composed), image: imageName(map, packed) };
   }
 
   /**
@@ -115,10 +125,11 @@ export class Describer {
  * The descriptor of a print whose cells are coloured.
  * @param linear cells × 3, linear sRGB 0–1; exact from the map's runs
  */
-function describeCells(map: CellMap, linear: ArrayLike<number>): Descriptor {
-  const out = new Uint8Array(DESCRIPTOR_LENGTH);
+function describeCells(map: CellMap, linear: ArrayLike<number>, composed: boolean): Descriptor {
+  const out = new Uint8Array(DESCRIPTOR_LENGTH + (composed ? COMPOSITION_LENGTH : 0));
   const lights = areaMeans(map, linear);
   const step = (value: number): number => Math.max(0, Math.min(255, Math.round(value * STEPS)));
+  if (composed) out.set(composition(map, linear).map(step), DESCRIPTOR_LENGTH);
   const scale = Math.sqrt(1 / COLOURS) * CHROMA_WEIGHT;
   const [perColumn, perRow] = [LIGHT.columns / COLOUR.columns, LIGHT.rows / COLOUR.rows];
   for (let area = 0; area < COLOURS; area++) {
@@ -198,7 +209,7 @@ function between(middles: readonly number[], value: number): [number, number] {
   return [low, at - low];
 }
 
-/** How different two prints look: 0 for the same, about 0.02 where one has to look twice. */
+/** How different two prints look: 0 for the same, about 0.02 where one has to look twice; both of one describer. */
 export function descriptorDistance(a: Descriptor, b: Descriptor): number {
   return Math.sqrt(squaredSteps(a, b, Infinity)) / STEPS;
 }
@@ -209,9 +220,10 @@ export function descriptorDistance(a: Descriptor, b: Descriptor): number {
  */
 export function squaredSteps(a: Descriptor, b: Descriptor, enough: number): number {
   let sum = 0;
-  for (let i = 0; i < DESCRIPTOR_LENGTH;) {
+  const { length } = a;
+  for (let i = 0; i < length;) {
     // Whether it is enough is asked now and then: asking costs as much as a term.
-    const until = Math.min(i + 12, DESCRIPTOR_LENGTH);
+    const until = Math.min(i + 12, length);
     for (; i < until; i++) {
       const off = num(a, i) - num(b, i);
       sum += off * off;
@@ -230,6 +242,7 @@ export function descriptorText(descriptor: Descriptor): string {
 
 /** The descriptor of a text, or null when it is none (another version's, or broken). */
 export function descriptorOfText(text: string): Descriptor | null {
-  if (text.length !== DESCRIPTOR_LENGTH * 2 || !/^[0-9a-f]*$/.test(text)) return null;
-  return Uint8Array.from({ length: DESCRIPTOR_LENGTH }, (_, i) => Number.parseInt(text.slice(i * 2, i * 2 + 2), 16));
+  const known = [DESCRIPTOR_LENGTH, DESCRIPTOR_LENGTH + COMPOSITION_LENGTH].includes(text.length / 2);
+  if (!known || !/^[0-9a-f]*$/.test(text)) return null;
+  return Uint8Array.from({ length: text.length / 2 }, (_, i) => Number.parseInt(text.slice(i * 2, i * 2 + 2), 16));
 }

@@ -2,12 +2,15 @@ import { defined, entryAt } from '../../base/at.ts';
 import { randomFrom, type Random } from '../../base/random.ts';
 import { toOffsetGrid } from '../../base/units.ts';
 import type { Pull } from '../../stack/types.ts';
+import { placed } from '../places/asked.ts';
 import type { ExploreSettings } from '../types.ts';
 
 /** Edits of a print that is to stay near: mostly one, at most so many. */
 const MOST_EDITS = 3;
 /** Shifts of a near print are at most so long, mm, whatever the wall allows. */
 const NEAR_OFFSET_MM = 2;
+/** The same where whole screens may lie elsewhere, mm: small on a sheet, but seen. */
+const NEAR_PLACE_MM = 10;
 
 /**
  * A stack a few small edits away: two neighbours change places, a pull takes another ink or shifts a
@@ -15,8 +18,9 @@ const NEAR_OFFSET_MM = 2;
  * @param spares a pull at rest for each screen that may come in
  */
 export function nearStack(pulls: readonly Pull[], settings: ExploreSettings, spares: readonly Pull[], random: Random): Pull[] {
-  const inkHeld = new Set(settings.holds.filter(({ kind }) => kind === 'ink').map(({ pull }) => pull));
-  const range = Math.min(NEAR_OFFSET_MM, settings.offsetRangeMm);
+  const held = (which: string): Set<string> => new Set(settings.holds.filter(({ kind }) => kind === which).map(({ pull }) => pull));
+  const [inkHeld, still] = [held('ink'), held('lies')];
+  const range = placed(settings) ? NEAR_PLACE_MM : Math.min(NEAR_OFFSET_MM, settings.offsetRangeMm);
   const edits: ((stack: Pull[]) => Pull[])[] = [];
   if (settings.order && pulls.length > 1) {
     edits.push((stack) => {
@@ -37,6 +41,7 @@ export function nearStack(pulls: readonly Pull[], settings: ExploreSettings, spa
   if (steps > 0) {
     edits.push((stack) => {
       const at = random.int(stack.length);
+      if (still.has(entryAt(stack, at).id)) return stack;
       const [dx, dy] = [random.int(2 * steps + 1) - steps, random.int(2 * steps + 1) - steps];
       const moved = {
         ...entryAt(stack, at),

@@ -1,6 +1,7 @@
 import { entryAt } from '../../base/at.ts';
 import { EngineError } from '../../base/error.ts';
 import { Describer, descriptorOfText, type Descriptor, type Look } from '../look/descriptor.ts';
+import { rearranged } from '../places/asked.ts';
 import { checkExplore } from '../settings/check.ts';
 import type { ExploreInput, Variant } from '../types.ts';
 import { Finder } from './finder.ts';
@@ -15,6 +16,8 @@ export const MAX_ATTEMPTS = 200;
 const FIRST_POOL = 12;
 /** Candidates drawn for each further one, on average. */
 const DRAWS_EACH = 1.5;
+/** Where screens may lie anywhere, so many more for each of the first twelve: of few compositions they would be any twelve. */
+const MORE_DRAWS = { each: 4, prints: 12 };
 
 /** A print that was seen before. */
 export interface SeenPrint {
@@ -52,9 +55,10 @@ export interface WallExplorer extends Explorer {
  * Finds stacks that print different pictures, from a seed, the most different first.
  * Candidate c is the first draw of `seed:c:attempt` whose picture no candidate before it has. The
  * first variant is taken when FIRST_POOL candidates are there, each further one when DRAWS_EACH more
- * are; it is the candidate farthest from all taken before it, from the base stack's own print and
- * from the prints that were seen; where orders may stray by a range, of the part of it that is next. A wall is so the same however the work is cut up, and begins alike
- * when more is asked for. When only the order may change and there are few order classes, all are
+ * are (and MORE_DRAWS for the first of a wall of compositions); it is the candidate farthest from all
+ * taken before it, from the base stack's own print and from the prints that were seen; where orders may
+ * stray by a range, of the part of it that is next. A wall is so the same however the work is cut up,
+ * and begins alike when more is asked for. When only the order may change and there are few order classes, all are
  * listed, so that none is missed.
  * @param input drawer, base stack and what may change; a project is one
  * @param alreadySeen prints that shall not come again: picture keys, or with what they look like;
@@ -85,6 +89,7 @@ class WallSearch implements WallExplorer {
   private readonly seed: string;
   private readonly range: OrderRange | null;
   private readonly first: DrawnFirst;
+  private readonly more: number;
   private readonly finder: Finder;
   private readonly list: ReturnType<Finder['list']>;
   private readonly describer: Describer;
@@ -106,7 +111,9 @@ class WallSearch implements WallExplorer {
     this.first = first;
     this.finder = new Finder(input);
     this.list = this.finder.list(4 * this.asked + 1000);
-    this.describer = new Describer(input.drawer);
+    const composed = rearranged(input.explore);
+    this.more = composed ? MORE_DRAWS.each : 0;
+    this.describer = new Describer(input.drawer, composed);
     for (const print of alreadySeen) this.avoid(print);
     this.someSeen = this.seen.size > 0;
     if (input.bench.length > 0) this.pool.avoid(this.describer.describe(input.bench));
@@ -115,7 +122,7 @@ class WallSearch implements WallExplorer {
   step(draws: number): Variant[] {
     const fresh: Variant[] = [];
     for (let left = draws; left > 0 && !this.done; left--) {
-      if (!this.exhausted && this.candidates < FIRST_POOL + DRAWS_EACH * this.found) {
+      if (!this.exhausted && this.candidates < this.enough) {
         this.drawCandidate();
         continue;
       }
@@ -144,6 +151,11 @@ class WallSearch implements WallExplorer {
     return this.found >= this.asked || this.reason !== '';
   }
 
+  /** Candidates from which the next is taken. */
+  private get enough(): number {
+    return FIRST_POOL + DRAWS_EACH * this.found + this.more * Math.min(this.found, MORE_DRAWS.prints);
+  }
+
   private get exhausted(): boolean {
     return this.list === null ? this.attempt >= MAX_ATTEMPTS : this.listed >= this.list.length;
   }
@@ -151,7 +163,8 @@ class WallSearch implements WallExplorer {
   private avoid(print: string | SeenPrint): void {
     this.seen.add(typeof print === 'string' ? print : print.key);
     const at = typeof print === 'string' ? null : descriptorOfText(print.look);
-    if (at !== null) this.pool.avoid(at);
+    // What a wall of another kind showed was described otherwise.
+    if (at !== null && at.length === this.describer.length) this.pool.avoid(at);
   }
 
   /** One draw, which makes a candidate when its picture is new. */

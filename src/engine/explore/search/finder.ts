@@ -2,6 +2,7 @@ import { entryAt, f64 } from '../../base/at.ts';
 import { type Random, randomFrom } from '../../base/random.ts';
 import { SwapDeltas } from '../../order/swap-delta.ts';
 import { CellMapBuilder } from '../../stack/cell-map.ts';
+import { samePlacement } from '../../stack/placement.ts';
 import { SpanCache } from '../../stack/screen-spans.ts';
 import type { Pull } from '../../stack/types.ts';
 import { Sight } from '../look/visible.ts';
@@ -93,7 +94,8 @@ export class Finder {
    */
   fit(given: readonly Pull[], index: number): Variant | null {
     if (given.length === 0 || !this.limits.countsKept(given)) return null;
-    const { bench } = this.source;
+    const { bench, still } = this.source;
+    if (bench.some((pull) => still.has(pull.id) && given.some((each) => each.id === pull.id && !samePlacement(each, pull)))) return null;
     const own = new Map(bench.map((pull, i) => [pull.id, i]));
     const pulls = [...given].sort((a, b) => (own.get(a.id) ?? bench.length) - (own.get(b.id) ?? bench.length));
     const base = pulls.filter(({ id }) => own.has(id)).length;

@@ -1,4 +1,5 @@
 import { Describer, type Look } from '../look/descriptor.ts';
+import { rearranged } from '../places/asked.ts';
 import type { ExploreInput, Variant } from '../types.ts';
 import { Finder } from './finder.ts';
 
@@ -19,7 +20,7 @@ export class FirstDraws {
   /** @throws EngineError as Finder, when the input contradicts itself */
   constructor(input: ExploreInput) {
     this.finder = new Finder(input);
-    this.describer = new Describer(input.drawer);
+    this.describer = new Describer(input.drawer, rearranged(input.explore));
   }
 
   /** @returns null when the attempt came to nothing */

@@ -1,4 +1,6 @@
 import type { Pull } from '../../stack/types.ts';
+import { rearranged } from '../places/asked.ts';
+import { Placer } from '../places/placer.ts';
 import type { ExploreInput, ExploreSettings, Hold } from '../types.ts';
 import { veilPulls } from '../veil/veil-move.ts';
 
@@ -12,8 +14,12 @@ export interface MoveSource {
   /** Ids that may not be left out, and those that keep their ink. */
   kept: ReadonlySet<string>;
   inkHeld: ReadonlySet<string>;
+  /** Ids that lie as they were drawn. */
+  still: ReadonlySet<string>;
   /** Pulls at rest of all screens on which a veil may lie, each with an ink that lets show what is below. */
   veils: readonly Pull[];
+  /** Finds places for whole screens; null where none may lie elsewhere or turn by a quarter. */
+  placer: Placer | null;
 }
 
 /**
@@ -38,7 +44,9 @@ export function moveSource({ drawer: studio, bench, explore }: ExploreInput, pri
     spares: resting.filter((pull) => !used.has(pull.screen) && (explore.bringIn === 0 || prints(pull))),
     kept,
     inkHeld: held('ink'),
+    still: held('lies'),
     veils: explore.veil === true ? veilPulls(resting, studio, explore) : [],
+    placer: rearranged(explore) ? new Placer(studio, explore) : null,
   };
 }
 

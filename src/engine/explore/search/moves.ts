@@ -2,6 +2,8 @@ import { entryAt } from '../../base/at.ts';
 import type { Random } from '../../base/random.ts';
 import { toOffsetGrid } from '../../base/units.ts';
 import type { Pull } from '../../stack/types.ts';
+import { arranged } from '../places/arrangement.ts';
+import { placed } from '../places/asked.ts';
 import type { ExploreSettings } from '../types.ts';
 import type { MoveSource } from './move-source.ts';
 
@@ -21,7 +23,7 @@ export interface Moved {
   ranks: number[];
 }
 
-type Kind = 'order' | 'recolour' | 'shift' | 'leaveOut' | 'bringIn' | 'turn' | 'echo' | 'strokes' | 'veil';
+type Kind = 'order' | 'recolour' | 'shift' | 'leaveOut' | 'bringIn' | 'turn' | 'echo' | 'strokes' | 'veil' | 'place' | 'repeat';
 
 /** One print in so many is kept to few inks, where its inks change at all. */
 const FEW_INKS_IN = 3;
@@ -52,8 +54,11 @@ export function drawMoves(source: MoveSource, random: Random): Moved {
     shifted ||= moved.length !== pulls.length || moved.some((pull, i) => pull !== pulls[i]);
     pulls = moved;
   };
-  if (chosen.has('shift')) move(shift(pulls, settings, random));
-  if (chosen.has('turn')) move(turn(pulls, settings.turns === 'any', random));
+  if (chosen.has('shift')) move(shift(pulls, source, random));
+  if (chosen.has('turn') && settings.turns !== 'quarter') move(turn(pulls, source, random));
+  if (chosen.has('place') || chosen.has('repeat') || (chosen.has('turn') && settings.turns === 'quarter')) {
+    move(arranged(pulls, source, { quarters: chosen.has('turn') && settings.turns === 'quarter', repeat: chosen.has('repeat') }, random));
+  }
   if (chosen.has('strokes')) pulls = strokes(pulls, settings.maxStrokes ?? 1, random);
   if (chosen.has('echo')) move([...pulls, ...echoes(pulls, source, random)]);
   const ranks = throwIn(pulls.length, base, random);
@@ -78,10 +83,12 @@ export function kindsOf({ settings, bench, spares, kept, inkHeld, veils }: MoveS
   if (toOffsetGrid(settings.offsetRangeMm) > 0) kinds.push('shift');
   if (settings.leaveOut > 0 && bench.length > 1 && bench.some((pull) => !kept.has(pull.id))) kinds.push('leaveOut');
   if (settings.bringIn > 0 && spares.length > 0) kinds.push('bringIn');
-  if (settings.turns === 'half' || settings.turns === 'any') kinds.push('turn');
+  if ((settings.turns ?? 'none') !== 'none') kinds.push('turn');
   if ((settings.echoes ?? 0) > 0 && toOffsetGrid(settings.echoMm ?? 0) > 0) kinds.push('echo');
   if ((settings.maxStrokes ?? 1) > 1) kinds.push('strokes');
   if (settings.veil === true && veils.length > 0) kinds.push('veil');
+  if (placed(settings)) kinds.push('place');
+  if ((settings.repeats ?? 0) > 0) kinds.push('repeat');
   return kinds;
 }
 
@@ -91,6 +98,8 @@ function drawKinds(kinds: readonly Kind[], random: Random): Set<Kind> {
   const order = random.shuffle(kinds);
   const chosen = order.slice(0, count);
   if (chosen.length === 1 && chosen[0] === 'shift' && kinds.length > 1) chosen.push(entryAt(order, 1));
+  // Screens that may lie elsewhere do in every print: what lies as drawn is on every other wall.
+  if (kinds.includes('place')) chosen.push('place');
   return new Set(chosen);
 }
 
@@ -173,9 +182,16 @@ function fewerInks(pulls: Pull[], base: number, { settings, inkHeld }: MoveSourc
   return pulls.map((pull, i) => (stays(pull, i) || open.includes(pull.ink) ? pull : { ...pull, ink: random.pick(open) }));
 }
 
-function shift(pulls: readonly Pull[], settings: ExploreSettings, random: Random): Pull[] {
+/** Some of the pulls that need not lie as they were drawn. */
+function someLoose(pulls: readonly Pull[], { still }: MoveSource, random: Random): Set<Pull> {
+  const loose = pulls.filter(({ id }) => !still.has(id));
+  return new Set(loose.length === 0 ? [] : random.shuffle(loose).slice(0, some(loose.length, random)));
+}
+
+function shift(pulls: readonly Pull[], source: MoveSource, random: Random): Pull[] {
+  const { settings } = source;
   const { offsetRangeMm, offsetDirection } = settings;
-  const picked = new Set(random.shuffle(pulls).slice(0, some(pulls.length, random)));
+  const picked = someLoose(pulls, source, random);
   return pulls.map((pull) => {
     if (!picked.has(pull)) return pull;
     const dx = offsetDirection === 'down' ? 0 : step(offsetRangeMm, settings, random);
@@ -195,8 +211,9 @@ function shiftedBy(pull: Pull, dx: number, dy: number): Pull {
   return { ...pull, dxMm: toOffsetGrid(pull.dxMm + dx / 10), dyMm: toOffsetGrid(pull.dyMm + dy / 10) };
 }
 
-function turn(pulls: readonly Pull[], any: boolean, random: Random): Pull[] {
-  const picked = new Set(random.shuffle(pulls).slice(0, some(pulls.length, random)));
+function turn(pulls: readonly Pull[], source: MoveSource, random: Random): Pull[] {
+  const any = source.settings.turns === 'any';
+  const picked = someLoose(pulls, source, random);
   return pulls.map((pull) => (picked.has(pull) ? { ...pull, turnDeg: (pull.turnDeg + (any ? 1 + random.int(359) : 180)) % 360 } : pull));
 }
 

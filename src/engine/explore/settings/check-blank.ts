@@ -4,6 +4,7 @@ import { SpanCache } from '../../stack/screen-spans.ts';
 import type { Pull } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
 import { prints } from '../measure/prints.ts';
+import { rearranged } from '../places/asked.ts';
 import type { ExploreSettings } from '../types.ts';
 
 /**
@@ -14,8 +15,8 @@ import type { ExploreSettings } from '../types.ts';
  */
 export function checkBlank(settings: ExploreSettings, studio: Studio, bench: readonly Pull[]): Problem[] {
   const { holds, notScreens = [], bringIn, offsetRangeMm, turns = 'none', echoes = 0, echoMm = 0 } = settings;
-  // A turn may bring on what lies anywhere about the sheet; the wall finds out.
-  if (turns !== 'none') return [];
+  // A turn or another place may bring on what lies anywhere about the sheet; the wall finds out.
+  if (turns !== 'none' || rearranged(settings)) return [];
   // What a shift or an echo can bring onto the sheet lies on one that is larger by as much all round.
   const roundMm = offsetRangeMm + (echoes > 0 ? echoMm : 0);
   const { paper } = studio;

@@ -1,6 +1,7 @@
 import type { Problem } from '../../base/error.ts';
 import type { Pull } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
+import { checkArrangement } from '../places/check-arrangement.ts';
 import type { ExploreSettings } from '../types.ts';
 import { veilPulls } from '../veil/veil-move.ts';
 import { COUNT_LIMITS, limitText } from './limits.ts';
@@ -42,7 +43,8 @@ export function checkClashes(given: ExploreSettings, studio: Studio, bench: read
   const out = new Set(settings.holds.flatMap((hold) => (hold.kind === 'out' ? [hold.pull] : [])));
   const left = bench.filter((pull) => !out.has(pull.id) && settings.notScreens?.includes(pull.screen) !== true);
   const asked: Asked = { settings, studio, bench, left, must };
-  for (const check of [checkScreens, checkHeldScreens, checkCounts, checkInks, checkInkOrders, checkMoves]) check(asked, add);
+  for (const check of [checkScreens, checkHeldScreens, checkCounts, checkInks, checkInkOrders, checkMoves, checkArrangement])
+    check(asked, add);
   return problems;
 }
 

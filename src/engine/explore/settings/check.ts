@@ -2,6 +2,7 @@ import type { Problem } from '../../base/error.ts';
 import { MOST_PULLS } from '../../base/limits.ts';
 import type { Pull } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
+import { rearranged } from '../places/asked.ts';
 import type { ExploreSettings } from '../types.ts';
 import { checkBlank } from './check-blank.ts';
 import { checkClashes } from './check-clashes.ts';
@@ -26,8 +27,8 @@ export function checkExplore(settings: ExploreSettings, studio: Studio, bench: r
     settings.offsetRangeMm > 0 ||
     settings.leaveOut > 0 ||
     settings.bringIn > 0 ||
-    settings.turns === 'half' ||
-    settings.turns === 'any' ||
+    (settings.turns ?? 'none') !== 'none' ||
+    rearranged(settings) ||
     (settings.echoes ?? 0) > 0 ||
     (settings.maxStrokes ?? 1) > 1 ||
     settings.veil === true;

@@ -8,15 +8,18 @@ export function choiceOf(hold: Hold): HoldChoice {
   return hold.kind === 'before' ? `before:${hold.other}` : hold.kind;
 }
 
-/** The holds that a pull is under, those on its place first: the first of them stands in the menu. */
+/** Kinds of holds that say nothing of the order, so that they stand beside one that does; the last in the menu comes last. */
+const BESIDE: readonly string[] = ['lies', 'ink'];
+
+/** The holds that a pull is under, those on its place in the order first: the first of them stands in the menu. */
 export function holdsOf(holds: readonly Hold[], pull: string): Hold[] {
   const own = holds.filter((hold) => hold.pull === pull);
-  return [...own.filter((hold) => hold.kind !== 'ink'), ...own.filter((hold) => hold.kind === 'ink')];
+  return own.toSorted((a, b) => BESIDE.indexOf(a.kind) - BESIDE.indexOf(b.kind));
 }
 
 /**
  * Puts a pull under a hold chosen from its menu. It takes the place of the one before, but a pull
- * can go down before several others, and an ink that is kept stays kept beside a hold on the place.
+ * can go down before several others, and what keeps its ink or lies as it does goes on so beside a hold on the place.
  * @param choice a menu entry; `free` lifts every hold that the pull is under
  */
 export function withHold(holds: readonly Hold[], pull: string, choice: HoldChoice): Hold[] {
@@ -24,7 +27,8 @@ export function withHold(holds: readonly Hold[], pull: string, choice: HoldChoic
   const kept = holds.filter((hold) => {
     if (hold.pull !== pull) return true;
     if (choice === 'free' || choice === 'out' || choice === 'ink') return false;
-    if (hold.kind === 'ink') return true;
+    if (choice === 'lies') return hold.kind !== 'lies' && hold.kind !== 'out';
+    if (BESIDE.includes(hold.kind)) return true;
     return isBefore && hold.kind === 'before' && choiceOf(hold) !== choice;
   });
   // oxlint-disable-next-line unicorn/no-thenable -- a hold's own field, never awaited
@@ -35,6 +39,7 @@ export function withHold(holds: readonly Hold[], pull: string, choice: HoldChoic
     case 'place':
     case 'ink':
     case 'out':
+    case 'lies':
       return [...kept, { kind: choice, pull }];
     default:
       return kept;

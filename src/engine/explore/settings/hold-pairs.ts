@@ -48,8 +48,8 @@ export function suspectPairs(known: readonly Known[], left: Pulls): [Known, Know
       orders.set(nameOf(hold), each);
       continue;
     }
-    // Inks say nothing of the order.
-    if (hold.kind === 'ink') continue;
+    // Inks and offsets say nothing of the order.
+    if (hold.kind === 'ink' || hold.kind === 'lies') continue;
     const own = byPull.get(hold.pull);
     if (own === undefined) byPull.set(hold.pull, [each]);
     else own.push(each);

@@ -17,6 +17,8 @@ export function describeHold(hold: Hold, number: ReadonlyMap<string, number>, le
       return `${pull} stays in its place (number ${left.findIndex((each) => each.id === hold.pull) + 1 || number.get(hold.pull)} down)`;
     case 'ink':
       return `${pull} keeps its ink`;
+    case 'lies':
+      return `${pull} lies as it does`;
     case 'out':
       return `${pull} is never there`;
     case 'before':

@@ -7,6 +7,8 @@ export type Hold =
   | { kind: 'place'; pull: string }
   | { kind: 'ink'; pull: string }
   | { kind: 'out'; pull: string }
+  /** Keeps the offset and turn that it has in the base stack. */
+  | { kind: 'lies'; pull: string }
   /** `pull` goes down before `other`. */
   | { kind: 'before'; pull: string; other: string };
 
@@ -14,6 +16,6 @@ const id = z.string().min(1).max(200);
 
 /** A hold as it stands in a file. */
 export const holdSchema: z.ZodType<Hold> = z.discriminatedUnion('kind', [
-  z.object({ kind: z.enum(['first', 'last', 'place', 'ink', 'out']), pull: id }),
+  z.object({ kind: z.enum(['first', 'last', 'place', 'ink', 'out', 'lies']), pull: id }),
   z.object({ kind: z.literal('before'), pull: id, other: id }),
 ]);

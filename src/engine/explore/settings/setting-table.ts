@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { LONGEST_NAME, LONGEST_SEED, MOST_ENTRIES, MOST_HOLDS, OFFSET_RANGE_MM, STROKES } from '../../base/limits.ts';
-import type { ExploreSettings } from '../types.ts';
+import { DEFAULT_PLACE_MM, type ExploreSettings } from '../types.ts';
 import { holdSchema } from './hold.ts';
 import { LIMITS, type CountLimit, type LimitField, type ShareLimit } from './limits.ts';
 import { type Range, rangeText, wholeFrom } from './range.ts';
@@ -93,6 +93,8 @@ const limits = Object.fromEntries(Object.entries(LIMITS).map(([field, each]) => 
 
 const COUNT = wholeFrom(1, MAX_VARIANTS);
 const DELTA_E: Range = { least: 0, most: 100, step: 0.5, whole: false };
+/** Less than this of a screen on the sheet is hardly a print of it. */
+const ON_SHEET: Range = { least: 0.05, most: 1, step: 0.05, whole: false };
 const STROKES_A_PULL = wholeFrom(STROKES.least, STROKES.most);
 
 const PAIRS: Range = { least: 0, most: 1, step: 0.01, whole: false };
@@ -168,7 +170,31 @@ export const SETTINGS = {
   inkLast: { schema: id.optional(), label: 'Down after all others' },
   offsetDirection: choice('Offsets go', ['any', 'any'], ['across', 'across only'], ['down', 'down only']),
   offsetSnapMm: SNAP,
-  turns: choice('Turns', ['none', 'none'], ['half', 'by 180°'], ['any', 'any']),
+  turns: choice('Turns', ['none', 'none'], ['half', 'by 180°'], ['quarter', 'by 90°'], ['any', 'any']),
+  places: choice('Screens lie', ['drawn', 'as drawn'], ['near', 'near'], ['anywhere', 'anywhere']),
+  placeMm: optionalNumber(mm(0.1), {
+    label: 'From where they were drawn, up to',
+    unit: 'mm',
+    empty: String(DEFAULT_PLACE_MM),
+    code: 'limit.range',
+    wrong: (value) => `Screens may lie up to ${value} mm from where they were drawn; give a length ${rangeText(mm(0.1))} mm.`,
+  }),
+  onSheet: optionalNumber(ON_SHEET, {
+    label: 'Stays on the sheet, at least',
+    unit: '%',
+    shownTimes: 100,
+    empty: '100',
+    code: 'limit.range',
+    wrong: (value) =>
+      `At least ${Math.round(value * 1000) / 10} % of a screen is to stay on the sheet; give ${100 * ON_SHEET.least} to 100 %, or none.`,
+  }),
+  repeats: optionalNumber(wholeFrom(0), {
+    label: 'Pull again elsewhere, up to',
+    unit: 'pulls',
+    empty: '0',
+    code: 'limit.range',
+    wrong: (value) => `${value} pulls were to be pulled again elsewhere; give a whole number, ${rangeText(wholeFrom(0))}.`,
+  }),
   echoes: optionalNumber(wholeFrom(0), {
     label: 'Print again, a little off, up to',
     unit: 'pulls',

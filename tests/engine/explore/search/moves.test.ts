@@ -26,6 +26,8 @@ function source(pulls: number, spares: number, settings: Partial<ExploreSettings
     spares: Array.from({ length: spares }, (_, i) => pull(pulls + i, '')),
     kept: new Set(),
     veils: [],
+    placer: null,
+    still: new Set(),
     inkHeld: new Set(inkHeld),
   };
 }

@@ -21,7 +21,7 @@ const SETTINGS: ExploreSettings = {
 
 describe('the table of settings', () => {
   it('should let a file and a check agree on every number, at both ends and beyond', () => {
-    expect(NUMBER_SETTINGS.length).toBe(17);
+    expect(NUMBER_SETTINGS.length).toBe(20);
     for (const [field, { range }] of NUMBER_SETTINGS) {
       const step = range.whole ? 1 : 0.001;
       const ends = [

@@ -1,0 +1,81 @@
+import { f64, num, u32 } from '../../base/at.ts';
+import { oklabFromLinearSrgb } from '../../colour/oklab.ts';
+import type { CellMap } from '../../stack/types.ts';
+
+/** Fields in which it is seen how much stands off the paper. */
+const FIELDS = { columns: 8, rows: 8 };
+const COUNT = FIELDS.columns * FIELDS.rows;
+/** What differs from the paper by this much (OKLab) stands off it wholly: a choice of ours. */
+const STANDS_OFF = 0.25;
+/** A silhouette that is another one all over counts as an OKLab difference of so much all over; a choice of ours. */
+const SILHOUETTE_WEIGHT = 0.5;
+/** Where the weight of a print lies, and how far it spreads, from one edge of the sheet to the other, count so much; a choice of ours. */
+const BALANCE_WEIGHT = 0.25;
+
+/** Length of what `composition` gives. */
+export const COMPOSITION_LENGTH = COUNT + 4;
+
+/**
+ * How a print lies on its sheet, whatever its colours: how much of each of 8 × 8 fields stands off the
+ * paper, where the middle of that lies, and how far it spreads either way.
+ * @param linear cells × 3, linear sRGB 0–1; cell 0 is the paper
+ * @returns COMPOSITION_LENGTH numbers from 0, whose Euclidean distance is on the scale of OKLab differences
+ */
+export function composition(map: CellMap, linear: ArrayLike<number>): Float64Array {
+  const off = standsOff(map, linear);
+  const sums = fieldSums(map, off);
+  const out = new Float64Array(COMPOSITION_LENGTH);
+  const field = (map.widthMm * map.rows) / COUNT;
+  const mean = [0, 0];
+  const square = [0, 0];
+  let all = 0;
+  for (let at = 0; at < COUNT; at++) {
+    const weight = f64(sums, at) / field;
+    out[at] = (weight * SILHOUETTE_WEIGHT) / Math.sqrt(COUNT);
+    const place = [((at % FIELDS.columns) + 0.5) / FIELDS.columns, (Math.floor(at / FIELDS.columns) + 0.5) / FIELDS.rows];
+    for (let i = 0; i < 2; i++) {
+      mean[i] = num(mean, i) + weight * num(place, i);
+      square[i] = num(square, i) + weight * num(place, i) ** 2;
+    }
+    all += weight;
+  }
+  for (let i = 0; i < 2; i++) {
+    // An empty sheet has its weight in the middle.
+    const middle = all > 0 ? num(mean, i) / all : 0.5;
+    const spread = all > 0 ? Math.sqrt(Math.max(0, num(square, i) / all - middle * middle)) : 0;
+    out[COUNT + i] = middle * BALANCE_WEIGHT;
+    out[COUNT + 2 + i] = spread * BALANCE_WEIGHT;
+  }
+  return out;
+}
+
+/** How far each cell stands off the paper, 0–1. */
+function standsOff(map: CellMap, linear: ArrayLike<number>): Float64Array {
+  const paper = oklabFromLinearSrgb(num(linear, 0), num(linear, 1), num(linear, 2));
+  return Float64Array.from({ length: map.cells }, (_, cell) => {
+    const [l, a, b] = oklabFromLinearSrgb(num(linear, cell * 3), num(linear, cell * 3 + 1), num(linear, cell * 3 + 2));
+    return Math.min(1, Math.hypot(l - paper[0], a - paper[1], b - paper[2]) / STANDS_OFF);
+  });
+}
+
+/** Over the rows of each field, the mm that stand off the paper. */
+function fieldSums(map: CellMap, off: Float64Array): Float64Array {
+  const sums = new Float64Array(COUNT);
+  const { rowStart, runEndMm, runCell, rows } = map;
+  const widthMm = map.widthMm / FIELDS.columns;
+  for (let row = 0; row < rows; row++) {
+    const base = Math.floor((row * FIELDS.rows) / rows) * FIELDS.columns;
+    let column = 0;
+    let fromMm = 0;
+    for (let run = u32(rowStart, row); run < u32(rowStart, row + 1);) {
+      const edgeMm = (column + 1) * widthMm;
+      const last = column === FIELDS.columns - 1;
+      const toMm = last || f64(runEndMm, run) < edgeMm ? f64(runEndMm, run) : edgeMm;
+      sums[base + column] = f64(sums, base + column) + (toMm - fromMm) * f64(off, u32(runCell, run));
+      fromMm = toMm;
+      if (f64(runEndMm, run) <= toMm) run++;
+      else column++;
+    }
+  }
+  return sums;
+}
