@@ -51,7 +51,7 @@ describe('what may change and what must stay', () => {
 
     // A veil goes last, so nothing else may stay there: told at once, and the wall stays.
     await page.getByRole('combobox', { name: /^What must stay of pull 3/u }).selectOption({ label: 'stays last' });
-    await page.getByText('Offsets, turns, strokes').click();
+    await page.getByText('Offsets, strokes, a veil').click();
     await page.getByLabel('A veil may go over all, last down').check();
     await expect.poll(() => page.getByText('A veil goes down last, but pull 3 stays last; take one of the two away.').count()).toBe(1);
     // What was being found when it was told goes on to its end.
@@ -86,7 +86,7 @@ describe('what may change and what must stay', () => {
     await page.goto(studio.url);
     await enter(page, 'Wall');
     await page.getByRole('button', { name: 'Settings' }).click();
-    for (const fold of ['Which ink where', 'Offsets, turns, strokes', 'Which screens', 'At most'])
+    for (const fold of ['Which ink where', 'Offsets, strokes, a veil', 'Which screens', 'At most'])
       await page.locator('summary').filter({ hasText: fold }).click();
     expect(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth)).toBe(true);
     const wide = await page.locator('wall-settings').evaluate((settings) => settings.scrollWidth <= settings.clientWidth);

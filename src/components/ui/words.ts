@@ -33,7 +33,7 @@ export function pullWords(pull: Pull, index: number, studio: Studio): string {
   if (pull.dxMm !== 0 || pull.dyMm !== 0) {
     words.push(`${mmText(pull.dxMm)} mm right and ${mmText(pull.dyMm)} mm down`);
   }
-  if (pull.turnDeg !== 0) words.push(`turned ${String(pull.turnDeg).replace('-', '−')}°`);
+  if (pull.turnDeg % 360 !== 0) words.push(`turned ${String(pull.turnDeg).replace('-', '−')}°`);
   return words.join(', ');
 }
 

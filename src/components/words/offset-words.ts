@@ -5,8 +5,32 @@ import { counted, mmText } from '../ui/words.ts';
 /** Where a pull lies. */
 type Offset = Pick<SetUpCard, 'dxMm' | 'dyMm' | 'turnDeg'>;
 
-/** How an offset is read, said where one stands beside its drawing. */
-export const OFFSET_NOTE = 'The arrow is the way the print moves on the paper; to get there the three lays move the other way.';
+const ARROW_NOTE = 'The arrow is the way the print moves on the paper; to get there the three lays move the other way.';
+
+/**
+ * How an offset is read and a turn made, said where they stand beside their drawing. The paper is turned
+ * rather than the frame: common practice, no source; the print turns the other way than the paper.
+ * @returns a sentence or two each, none where a pull lies as drawn
+ */
+export function offsetNotes({ dxMm, dyMm, turnDeg }: Offset): string[] {
+  const turn = signedTurn(turnDeg);
+  const how = Math.abs(turn) === 180 ? 'half round' : `a quarter ${turn > 0 ? 'anticlockwise' : 'clockwise'}`;
+  const turned = `Turn the paper, not the frame: ${how} about its middle, the same two of its edges at the lays. Right and down are meant on the upright print.`;
+  return [...(turn !== 0 && turn % 90 === 0 ? [turned] : []), ...(dxMm === 0 && dyMm === 0 ? [] : [ARROW_NOTE])];
+}
+
+/** A turn clockwise as one of −179.9… to 180, degrees. */
+function signedTurn(turnDeg: number): number {
+  const turn = ((turnDeg % 360) + 360) % 360;
+  return turn > 180 ? turn - 360 : turn;
+}
+
+/** '90° clockwise', '12° anticlockwise', '180°'. */
+export function turnWords(turnDeg: number): string {
+  const turn = signedTurn(turnDeg);
+  const size = Math.round(Math.abs(turn) * 10) / 10;
+  return Math.abs(turn) === 180 ? '180°' : `${size}° ${turn > 0 ? 'clockwise' : 'anticlockwise'}`;
+}
 
 /** Length of an arrow for each mm of offset, in units of a diagram of 150; beyond the longest it is cut off. */
 const ARROW_A_MM = 4;
@@ -27,9 +51,7 @@ export function offsetWords(at: Offset): string {
   const parts: string[] = [];
   if (at.dxMm !== 0) parts.push(`${mmText(Math.abs(at.dxMm))} mm ${at.dxMm > 0 ? 'right' : 'left'}`);
   if (at.dyMm !== 0) parts.push(`${mmText(Math.abs(at.dyMm))} mm ${at.dyMm > 0 ? 'down' : 'up'}`);
-  if (at.turnDeg !== 0) {
-    parts.push(`turned ${Math.abs(at.turnDeg)}° ${at.turnDeg > 0 ? 'clockwise' : 'anticlockwise'}`);
-  }
+  if (at.turnDeg % 360 !== 0) parts.push(`turned ${turnWords(at.turnDeg)}`);
   return parts.length === 0 ? 'no offset' : parts.join(', ');
 }
 
@@ -58,7 +80,7 @@ export function offsetShort(at: Offset): string {
   if (at.dxMm !== 0) parts.push(`${at.dxMm > 0 ? '→' : '←'} ${mmText(Math.abs(at.dxMm))}`);
   if (at.dyMm !== 0) parts.push(`${at.dyMm > 0 ? '↓' : '↑'} ${mmText(Math.abs(at.dyMm))}`);
   const words = parts.length === 0 ? [] : [`${parts.join(' ')} mm`];
-  if (at.turnDeg !== 0) words.push(`turn ${mmText(at.turnDeg)}°`);
+  if (at.turnDeg % 360 !== 0) words.push(`turn ${turnWords(at.turnDeg)}`);
   return words.length === 0 ? 'no offset' : words.join(', ');
 }
 
@@ -67,7 +89,7 @@ export function recipeOffsetWords(at: Offset): string {
   const parts: string[] = [];
   if (at.dxMm !== 0) parts.push(`${Math.abs(at.dxMm)} mm ${at.dxMm > 0 ? 'right' : 'left'}`);
   if (at.dyMm !== 0) parts.push(`${Math.abs(at.dyMm)} mm ${at.dyMm > 0 ? 'down' : 'up'}`);
-  if (at.turnDeg !== 0) parts.push(`turned ${at.turnDeg}°`);
+  if (at.turnDeg % 360 !== 0) parts.push(`turned ${turnWords(at.turnDeg)}`);
   return parts.length === 0 ? 'no offset' : parts.join(', ');
 }
 

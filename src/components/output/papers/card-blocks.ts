@@ -7,9 +7,10 @@ import { setUpInk } from '../../../engine/visit/quantities/set-up-ink.ts';
 import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
 import { counted } from '../../ui/words.ts';
 import { dryWords, waitWords } from '../../words/drying-words.ts';
+import { edgeNotes } from '../../words/edge-notes.ts';
 import { dayOf } from '../../words/edition-words.ts';
 import { mixWords } from '../../words/mix-words.ts';
-import { instructionWords, OFFSET_NOTE, offsetWords } from '../../words/offset-words.ts';
+import { instructionWords, offsetNotes, offsetWords } from '../../words/offset-words.ts';
 import { capital, gramsText, recipeLetter, setUpTags, timeWords } from '../../words/plan-words.ts';
 import { lastTimeWords } from '../../words/setting-words.ts';
 import { testFirstWords } from '../../words/supply-words.ts';
@@ -22,7 +23,8 @@ export function cardsOf(made: MadePlan, which: readonly number[]): PaperCard[] {
   return which.map((at) => cardOf(made, at, entryAt(inks, at).grams));
 }
 
-function cardOf({ plan, settings = [] }: MadePlan, at: number, grams: number): PaperCard {
+function cardOf(made: MadePlan, at: number, grams: number): PaperCard {
+  const { plan, settings = [] } = made;
   const card = entryAt(plan.cards, at);
   return {
     kind: 'card',
@@ -31,7 +33,7 @@ function cardOf({ plan, settings = [] }: MadePlan, at: number, grams: number): P
     screen: `${card.screen.key} ${card.screen.name}`,
     ink: `${card.ink.key}, ${gramsText(grams)} g`,
     hex: srgbHexFromLab(card.ink.ink.overWhite),
-    lines: [...linesOf(plan, at), ...lastTime(settings, card)],
+    lines: [...linesOf(made, at), ...lastTime(settings, card)],
     card,
     parts: card.states.map(({ recipe, before, after, prints, sheets }) => ({
       title: `${recipeLetter(recipe)} ${plan.recipes[recipe]?.title ?? ''}${prints.length > 1 ? `, ${prints.length} pulls each` : ''}`,
@@ -48,7 +50,7 @@ function lastTime(settings: readonly SettingNoted[], card: SetUpCard): PaperLine
   return noted === null ? [] : [{ text: lastTimeWords(noted, dayOf(noted.atMs)), size: 'small' }];
 }
 
-function linesOf(plan: MadePlan['plan'], at: number): PaperLine[] {
+function linesOf({ plan, recipes }: MadePlan, at: number): PaperLine[] {
   const card = entryAt(plan.cards, at);
   const time = plan.times[at];
   const mix = mixWords(card);
@@ -57,7 +59,7 @@ function linesOf(plan: MadePlan['plan'], at: number): PaperLine[] {
     { text: `${capital(offset)}; ${counted(card.strokes, 'stroke')}`, bold: true, size: 'large' },
     ...instructionWords(card).map((text) => ({ text, bold: true })),
     ...[testFirstWords(plan, at)].filter((text) => text !== '').map((text) => ({ text, bold: true })),
-    ...(offset === 'no offset' ? [] : [{ text: OFFSET_NOTE, size: 'small' as const, soft: true }]),
+    ...[...offsetNotes(card), ...edgeNotes(card, recipes)].map((text) => ({ text, size: 'small' as const, soft: true })),
     ...(mix === null ? [] : [{ text: mix }]),
     { text: `Mesh ${card.screen.mesh.threadsPerCm}/cm, thread ${card.screen.mesh.threadUm} µm` },
     ...(time === undefined

@@ -9,10 +9,11 @@ import { offsetDiagram } from '../../ui/print/offset-diagram.ts';
 import { stencilPath } from '../../ui/print/stencil-path.ts';
 import { counted } from '../../ui/words.ts';
 import { waitWords } from '../../words/drying-words.ts';
+import { edgeNotes } from '../../words/edge-notes.ts';
 import { dayOf } from '../../words/edition-words.ts';
 import { mixWords } from '../../words/mix-words.ts';
 import { plannedAndNow } from '../../words/now-words.ts';
-import { instructionWords, OFFSET_NOTE, offsetWords } from '../../words/offset-words.ts';
+import { instructionWords, offsetNotes, offsetWords } from '../../words/offset-words.ts';
 import { capital, listed, setUpTags } from '../../words/plan-words.ts';
 import { lastTimeWords } from '../../words/setting-words.ts';
 
@@ -37,7 +38,7 @@ export function pressFrame(
     <p class="ink"><ps-ink-chip .ink=${card.ink.ink}></ps-ink-chip>${card.ink.key}</p>
     <p class="strokes">${counted(card.strokes, 'stroke')}${tags.length === 0 ? '' : `, ${listed(tags)}`}</p>
     <p class="offset">${capital(offsetWords(card))}</p>
-    ${offsetWords(card) === 'no offset' ? nothing : html`<p class="soft small">${OFFSET_NOTE}</p>`}
+    ${[...offsetNotes(card), ...edgeNotes(card, recipes)].map((words) => html`<p class="soft small">${words}</p>`)}
     ${instructionWords(card).map((words) => html`<p><b>${words}</b></p>`)}
     ${mix === null ? nothing : html`<p>${mix}</p>`}
     <p>Mesh ${card.screen.mesh.threadsPerCm}/cm, thread ${card.screen.mesh.threadUm} µm</p>

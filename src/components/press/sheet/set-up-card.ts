@@ -16,10 +16,11 @@ import type { StatePictures } from '../../ui/print/state-pictures.ts';
 import { stencilPath } from '../../ui/print/stencil-path.ts';
 import { counted } from '../../ui/words.ts';
 import { dryWords, waitWords } from '../../words/drying-words.ts';
+import { edgeNotes } from '../../words/edge-notes.ts';
 import { dayOf } from '../../words/edition-words.ts';
 import { mixWords } from '../../words/mix-words.ts';
 import { plannedAndNow } from '../../words/now-words.ts';
-import { instructionWords, OFFSET_NOTE, offsetWords } from '../../words/offset-words.ts';
+import { instructionWords, offsetNotes, offsetWords } from '../../words/offset-words.ts';
 import { capital, listed, recipeLetter, setUpTags } from '../../words/plan-words.ts';
 import { lastTimeWords } from '../../words/setting-words.ts';
 import '../log/tick-question.ts';
@@ -161,7 +162,7 @@ export class SetUpCardView extends LitElement {
           <p class="ink"><ps-ink-chip .ink=${card.ink.ink}></ps-ink-chip>${card.ink.key}</p>
           ${mixWords(card) === null ? nothing : html`<p>${mixWords(card)}</p>`}
           <p class="offset">${capital(offsetWords(card))} · ${counted(card.strokes, 'stroke')}</p>
-          ${offsetWords(card) === 'no offset' ? nothing : html`<p class="soft small">${OFFSET_NOTE}</p>`}
+          ${[...offsetNotes(card), ...edgeNotes(card, recipes)].map((words) => html`<p class="soft small">${words}</p>`)}
           ${instructionWords(card).map((words) => html`<p><b>${words}</b></p>`)}
           <p class="soft">Mesh ${threadsPerCm} threads/cm, thread ${threadUm} µm</p>
           <p>

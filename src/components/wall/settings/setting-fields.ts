@@ -189,7 +189,7 @@ export abstract class WallMore extends LitElement {
   }
 
   /** A setting that is one of a few, in the table's words. */
-  protected choice(key: 'offsetDirection' | 'offsetSnapMm' | 'turns', value: string, pick: (value: string) => void) {
+  protected choice(key: 'offsetDirection' | 'offsetSnapMm', value: string, pick: (value: string) => void) {
     const { label, choices } = SETTINGS[key];
     const shown = choices.map(([each, text]): [string, string] => [String(each), text]);
     return this.pickOne(key, { label, value, choices: shown }, pick);

@@ -4,27 +4,25 @@ import { SETTINGS } from '../../../engine/explore/settings/setting-table.ts';
 import type { ExploreSettings } from '../../../engine/explore/types.ts';
 import { WallMore } from './setting-fields.ts';
 
-/** How pulls may lie: direction and grid of offsets, turns, repeats, strokes, a veil. */
+/** How pulls are offset and laid down: direction and grid of offsets, repeats a little off, strokes, a veil. */
 @customElement('wall-offsets')
 export class WallOffsets extends WallMore {
   override render() {
     const { explore } = this.project;
-    const { offsetDirection = 'any', offsetSnapMm = 0.1, turns = 'none', echoes = 0, maxStrokes = 1, veil = false } = explore;
+    const { offsetDirection = 'any', offsetSnapMm = 0.1, echoes = 0, maxStrokes = 1, veil = false } = explore;
     const said = [
       offsetDirection === 'any' ? '' : offsetDirection,
       offsetSnapMm === 0.1 ? '' : `steps of ${offsetSnapMm} mm`,
-      turns === 'none' ? '' : 'turns',
       echoes === 0 ? '' : 'repeats',
       maxStrokes === 1 ? '' : 'strokes',
       veil ? 'a veil' : '',
     ].filter((text) => text !== '');
-    const fields = ['offsetDirection', 'offsetSnapMm', 'turns', 'echoes', 'echoMm', 'maxStrokes', 'veil'];
+    const fields = ['offsetDirection', 'offsetSnapMm', 'echoes', 'echoMm', 'maxStrokes', 'veil'];
     return this.fold(
-      { title: 'Offsets, turns, strokes', set: said.join(', '), fields, unset: 'as they are' },
+      { title: 'Offsets, strokes, a veil', set: said.join(', '), fields, unset: 'as they are' },
       () => html`
       ${this.choice('offsetDirection', offsetDirection, (value) => this.change({ offsetDirection: value as ExploreSettings['offsetDirection'] }))}
       ${this.choice('offsetSnapMm', String(offsetSnapMm), (value) => this.change({ offsetSnapMm: Number(value) }))}
-      ${this.choice('turns', turns, (value) => this.change({ turns: value as ExploreSettings['turns'] }))}
       ${this.number('echoes', explore.echoMm === undefined ? { also: { echoMm: 2 } } : {})}
       ${echoes > 0 ? this.number('echoMm') : this.wrong('echoMm')}
       ${this.number('maxStrokes')}

@@ -22,6 +22,7 @@ import './wall-limits.ts';
 import './wall-ink-limits.ts';
 import './wall-offsets.ts';
 import './wall-order-range.ts';
+import './wall-places.ts';
 import './wall-screens.ts';
 import './wall-widen.ts';
 import { fieldLine } from './field-line-style.ts';
@@ -135,6 +136,13 @@ export class WallSettings extends LitElement {
         <p class="soft small">The same name and settings always hang the same prints.</p>
       </div>
       ${this.number('count')}
+      <section aria-labelledby="lie">
+        <h3 id="lie">How pulls lie</h3>
+        <wall-places .store=${this.store} .project=${this.project} .problems=${this.problems}></wall-places>
+        ${this.number('offsetRangeMm')}
+        <p class="soft small">An offset is how far a pull lies from where it was drawn: mm right, mm down.</p>
+        <wall-offsets .store=${this.store} .project=${this.project} .problems=${this.problems}></wall-offsets>
+      </section>
       <div>
         <h3>What may change</h3>
         <label class="tick">
@@ -156,11 +164,6 @@ export class WallSettings extends LitElement {
         ${this.wrong('palette')}
         <wall-ink-limits .store=${this.store} .project=${this.project} .problems=${this.problems}></wall-ink-limits>
       </div>
-      <div>
-        ${this.number('offsetRangeMm')}
-        <p class="soft small">An offset is how far a pull lies from where it was drawn: mm right, mm down.</p>
-      </div>
-      <wall-offsets class="more" .store=${this.store} .project=${this.project} .problems=${this.problems}></wall-offsets>
       ${bench.length < 2 ? nothing : this.number('leaveOut', Math.min(MOST_PULLS, Math.max(0, bench.length - 1)))}
       ${this.fewer()}
       ${this.number('bringIn', Math.min(MOST_PULLS, Math.max(explore.bringIn, left)))}

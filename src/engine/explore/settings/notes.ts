@@ -1,14 +1,12 @@
-import { defined, f64 } from '../../base/at.ts';
+import { defined } from '../../base/at.ts';
 import type { Problem } from '../../base/error.ts';
+import { beyondSheet } from '../../shapes/place/beyond-sheet.ts';
 import { screenOutline, screenRings } from '../../shapes/place/placed.ts';
 import { CellMapBuilder } from '../../stack/cell-map.ts';
 import { SpanCache } from '../../stack/screen-spans.ts';
 import type { Pull } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
 import { prints } from '../measure/prints.ts';
-
-/** What lies less than this beyond the sheet's edge is rounding, mm. */
-const EDGE_MM = 0.05;
 
 /**
  * What a wall can be made with, but hardly as it is meant: screens that print nothing, shapes
@@ -108,14 +106,7 @@ function screenName(id: string, studio: Studio): string {
 function reachesOut(pull: Pull, studio: Studio): boolean {
   const { paper } = studio;
   const screen = defined(studio.screens.find(({ id }) => id === pull.screen));
-  const { rings } = screenOutline(screenRings(screen, studio.shapes), pull, paper);
-  return rings.some((ring) => {
-    for (let i = 0; i < ring.length; i += 2) {
-      if (f64(ring, i) < -EDGE_MM || f64(ring, i) > paper.widthMm + EDGE_MM) return true;
-      if (f64(ring, i + 1) < -EDGE_MM || f64(ring, i + 1) > paper.heightMm + EDGE_MM) return true;
-    }
-    return false;
-  });
+  return beyondSheet(screenOutline(screenRings(screen, studio.shapes), pull, paper), paper);
 }
 
 function atRest(screen: string): Pull {
