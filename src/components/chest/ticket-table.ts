@@ -1,7 +1,9 @@
-import { html } from 'lit';
+import { html, nothing } from 'lit';
 import type { Recipe } from '../../engine/recipe/types.ts';
+import { isMirrored } from '../../engine/shapes/place/mirrored.ts';
 import { screenGlyph } from '../ui/print/screen-outline.ts';
 import '../ui/kit/ink-chip.ts';
+import { TURNED_OVER } from '../words/film-words.ts';
 import { recipeOffsetWords } from '../words/offset-words.ts';
 import { recipeStudio } from './recipe-pictures.ts';
 
@@ -26,7 +28,7 @@ export function ticketTable(recipe: Recipe) {
         return html`<tr>
           <td class="soft">${i + 1}</td>
           <td class="glyph-cell">${screenGlyph(screen, studio)}</td>
-          <td><strong>${screen?.number ?? '?'}</strong> ${screen?.name ?? pull.screen}</td>
+          <td><strong>${screen?.number ?? '?'}</strong> ${screen?.name ?? pull.screen}${screen !== undefined && isMirrored(screen) ? html` <span class="soft">(${TURNED_OVER})</span>` : nothing}</td>
           <td><span class="ink"><ps-ink-chip .ink=${ink}></ps-ink-chip>${ink?.name ?? pull.ink}</span></td>
           <td class=${recipeOffsetWords(pull) === 'no offset' ? 'soft' : ''}>${recipeOffsetWords(pull)}</td>
           <td class="count">${pull.strokes}</td>

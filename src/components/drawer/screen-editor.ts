@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
+import { live } from 'lit/directives/live.js';
 import { THREAD_UM, THREADS_PER_CM } from '../../engine/base/limits.ts';
 import { roundTo } from '../../engine/base/units.ts';
 import { type FrameState, frameState, withFrame } from '../../engine/explore/prepare/frames.ts';
@@ -11,6 +12,7 @@ import '../ui/kit/number-field.ts';
 import { controls } from '../ui/controls-style.ts';
 import type { NumberPick } from '../ui/kit/number-field.ts';
 import { putOnBench } from '../ui/put-on-bench.ts';
+import { filmNote } from '../words/film-words.ts';
 import { editorStyles } from './editor-style.ts';
 import './sheet-preview.ts';
 import type { Move } from './sheet-preview.ts';
@@ -177,6 +179,11 @@ export class ScreenEditor extends StoreElement {
         <ps-number label="Turn" unit="°" min="-360" max="360" .value=${one.turnDeg} @pick=${(event: NumberPick) => this.place(index, { turnDeg: event.detail })}></ps-number>
         <ps-number label="Size" unit="%" min="0.1" max="10000" .value=${one.scale * 100} @pick=${(event: NumberPick) => this.place(index, { scale: event.detail / 100 })}></ps-number>
       </div>
+      <label class="tick">
+        <input type="checkbox" .checked=${live(one.mirrored === true)} @change=${(event: Event) => this.place(index, { mirrored: (event.target as HTMLInputElement).checked ? true : undefined })} />
+        Mirrored
+      </label>
+      ${filmNote(placed) === '' ? nothing : html`<p class="soft small">${filmNote(placed)}</p>`}
       <p class="soft small">
         ${shape === undefined ? nothing : `Prints ${roundTo(shape.widthMm * one.scale, 0)} × ${roundTo(shape.heightMm * one.scale, 0)} mm before turning; the place is that of its middle.`}
         ${beyond > 0.05 ? html`<span class="problem">Reaches ${beyond.toFixed(1)} mm beyond the printable part.</span>` : nothing}

@@ -13,7 +13,7 @@ const SEARCH_FROM = 21;
 /** A placed shape as it lies on the sheet. */
 function placedPath(placed: PlacedShape, shape: Shape, className = '') {
   const path = outlinePath(shape);
-  const transform = `translate(${placed.xMm} ${placed.yMm}) rotate(${placed.turnDeg}) scale(${placed.scale}) translate(${-path.xMm} ${-path.yMm})`;
+  const transform = `translate(${placed.xMm} ${placed.yMm}) rotate(${placed.turnDeg}) scale(${placed.mirrored === true ? -placed.scale : placed.scale} ${placed.scale}) translate(${-path.xMm} ${-path.yMm})`;
   return svg`<path class=${className} d=${path.d} fill-rule=${shape.fillRule} transform=${transform} />`;
 }
 

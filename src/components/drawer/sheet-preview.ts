@@ -136,7 +136,7 @@ export class SheetPreview extends LitElement {
     const shape = this.shapes.find((entry) => entry.id === placed.shape);
     if (shape === undefined) return nothing;
     const path = outlinePath(shape);
-    const transform = `translate(${placed.xMm} ${placed.yMm}) rotate(${placed.turnDeg}) scale(${placed.scale}) translate(${-path.xMm} ${-path.yMm})`;
+    const transform = `translate(${placed.xMm} ${placed.yMm}) rotate(${placed.turnDeg}) scale(${placed.mirrored === true ? -placed.scale : placed.scale} ${placed.scale}) translate(${-path.xMm} ${-path.yMm})`;
     const state = `${this.moving?.index === index ? 'moving ' : ''}${this.chosen === index ? '' : 'rest'}`;
     return svg`<g
       class=${state}

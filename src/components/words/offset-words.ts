@@ -8,15 +8,22 @@ type Offset = Pick<SetUpCard, 'dxMm' | 'dyMm' | 'turnDeg'>;
 const ARROW_NOTE = 'The arrow is the way the print moves on the paper; to get there the three lays move the other way.';
 
 /**
- * How an offset is read and a turn made, said where they stand beside their drawing. The paper is turned
- * rather than the frame: common practice, no source; the print turns the other way than the paper.
+ * How an offset is read and a turn made, said where they stand beside their drawing.
  * @returns a sentence or two each, none where a pull lies as drawn
  */
-export function offsetNotes({ dxMm, dyMm, turnDeg }: Offset): string[] {
+export function offsetNotes(at: Offset): string[] {
+  return [turnNote(at), at.dxMm === 0 && at.dyMm === 0 ? '' : ARROW_NOTE].filter((text) => text !== '');
+}
+
+/**
+ * How a quarter or half turn is made; '' for any other. The paper is turned rather than the frame: common
+ * practice, no source; the print turns the other way than the paper.
+ */
+export function turnNote({ turnDeg }: Pick<Offset, 'turnDeg'>): string {
   const turn = signedTurn(turnDeg);
+  if (turn === 0 || turn % 90 !== 0) return '';
   const how = Math.abs(turn) === 180 ? 'half round' : `a quarter ${turn > 0 ? 'anticlockwise' : 'clockwise'}`;
-  const turned = `Turn the paper, not the frame: ${how} about its middle, the same two of its edges at the lays. Right and down are meant on the upright print.`;
-  return [...(turn !== 0 && turn % 90 === 0 ? [turned] : []), ...(dxMm === 0 && dyMm === 0 ? [] : [ARROW_NOTE])];
+  return `Turn the paper, not the frame: ${how} about its middle, the same two of its edges at the lays. Right and down are meant on the upright print.`;
 }
 
 /** A turn clockwise as one of −179.9… to 180, degrees. */

@@ -56,6 +56,8 @@ export interface ExploreSettings extends LimitSettings {
   placeMm?: number | undefined;
   /** Share of what a screen prints that stays on the sheet when it is placed or turned, 0–1; absent = all that was on it. */
   onSheet?: number | undefined;
+  /** Screens may give way to those that mirror them, where the drawer has such. */
+  mirrored?: boolean | undefined;
   /** At most so many pulls once more elsewhere. */
   repeats?: number | undefined;
   /** At most so many pulls repeated off-register, and how far off at most, mm. */

@@ -94,15 +94,19 @@ export function shapeBounds(rings: readonly Ring[]): Box {
 }
 
 /**
- * Puts outlines on the sheet: the centre of their box goes to (xMm, yMm), they are scaled and then
- * turned clockwise about that centre.
+ * Puts outlines on the sheet: the centre of their box goes to (xMm, yMm), they are scaled, mirrored left
+ * to right where that is asked, and then turned clockwise about that centre.
  * @returns new rings, mm on the sheet
  */
-export function placeRings(rings: readonly Ring[], place: { xMm: number; yMm: number; turnDeg: number; scale: number }): Float64Array[] {
+export function placeRings(
+  rings: readonly Ring[],
+  place: { xMm: number; yMm: number; turnDeg: number; scale: number; mirrored?: true | undefined },
+): Float64Array[] {
   const box = shapeBounds(rings);
   const cx = box.xMm + box.widthMm / 2;
   const cy = box.yMm + box.heightMm / 2;
   const s = place.scale;
-  const scaled: Affine = [s, 0, 0, s, place.xMm - s * cx, place.yMm - s * cy];
+  const across = place.mirrored === true ? -s : s;
+  const scaled: Affine = [across, 0, 0, s, place.xMm - across * cx, place.yMm - s * cy];
   return mapRings(rings, compose(turnAbout(place.turnDeg, place.xMm, place.yMm), scaled));
 }

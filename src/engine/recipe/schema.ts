@@ -86,6 +86,7 @@ export const screenSchema = z.object({
         yMm: numberIn(PLACE_MM),
         turnDeg: numberIn(TURN_DEG),
         scale: numberIn(SHAPE_SCALE),
+        mirrored: z.literal(true).optional(),
       }),
     )
     .min(1)

@@ -23,6 +23,8 @@ export interface PlacedShape {
   turnDeg: number;
   /** 1 prints the shape at the size of its file. */
   scale: number;
+  /** Mirrored left to right before it is turned: its film lies the other way up. */
+  mirrored?: true | undefined;
 }
 
 /** A mesh. A data sheet's own figures, when known, go before the formulas: measured meshes run lower. */

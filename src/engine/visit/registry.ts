@@ -2,6 +2,7 @@ import { defined } from '../base/at.ts';
 import { meshKey } from '../ink/film/mesh.ts';
 import type { Ink } from '../ink/types.ts';
 import type { Recipe } from '../recipe/types.ts';
+import { isMirrored } from '../shapes/place/mirrored.ts';
 import type { Screen, Shape } from '../shapes/types.ts';
 
 /** A frame as the visit knows it: the same stencil in two recipes is one frame. */
@@ -11,6 +12,8 @@ export interface VisitScreen {
   number: number;
   name: string;
   mesh: Screen['mesh'];
+  /** Its film is a film turned over; left out where it is not. */
+  mirrored?: true;
 }
 
 /** An ink as the visit knows it: the same curves in two recipes are one bucket. */
@@ -54,6 +57,8 @@ export function stencilText(screen: Screen, recipe: { readonly shapes: readonly 
       placed.yMm,
       placed.turnDeg,
       placed.scale,
+      // Only where it is, so that names from before stay.
+      ...(placed.mirrored === true ? ['mirrored'] : []),
     ]),
   ]);
 }
@@ -87,7 +92,13 @@ export function registerRecipes(recipes: readonly Recipe[]): Registry {
       if (key === undefined) {
         key = freeKey(String(screen.number), new Set(screens.map((known) => known.key)));
         screenByText.set(text, key);
-        screens.push({ key, number: screen.number, name: screen.name, mesh: screen.mesh });
+        screens.push({
+          key,
+          number: screen.number,
+          name: screen.name,
+          mesh: screen.mesh,
+          ...(isMirrored(screen) ? { mirrored: true } : {}),
+        });
       }
       ofScreens.set(screen.id, key);
     }

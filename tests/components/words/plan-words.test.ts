@@ -1,6 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { waitWords } from '../../../src/components/words/drying-words.ts';
-import { instructionWords, offsetArrow, offsetShort, offsetWords } from '../../../src/components/words/offset-words.ts';
+import {
+  instructionWords,
+  offsetArrow,
+  offsetNotes,
+  offsetShort,
+  offsetWords,
+  recipeOffsetWords,
+} from '../../../src/components/words/offset-words.ts';
 import {
   beforeWords,
   beginWords,
@@ -160,6 +167,37 @@ describe('instructionWords', () => {
       'Sheet 7: drawn 0.3 mm right of the others, nearer than this table tells apart',
     ]);
     expect(instructionWords(card)).toEqual([]);
+  });
+});
+
+describe('offsets that are turned', () => {
+  const at = (turnDeg: number, dxMm = 0) => ({ dxMm, dyMm: 0, turnDeg });
+
+  it('should be said the short way round, in every place alike', () => {
+    expect([90, 180, 270, -90, 350, 360].map((turn) => offsetWords(at(turn)))).toEqual([
+      'turned 90° clockwise',
+      'turned 180°',
+      'turned 90° anticlockwise',
+      'turned 90° anticlockwise',
+      'turned 10° anticlockwise',
+      'no offset',
+    ]);
+    expect(offsetShort(at(270, 12))).toBe('→ 12.0 mm, turn 90° anticlockwise');
+    expect(recipeOffsetWords(at(270, 12))).toBe('12 mm right, turned 90° anticlockwise');
+  });
+
+  // A sheet turned anticlockwise under a frame takes a print that is turned clockwise on it.
+  it('should turn the paper the other way than the print, and say nothing of what lies as drawn', () => {
+    const how = /^Turn the paper, not the frame: (.+) about its middle/u;
+    expect([90, 270, 180].map((turn) => how.exec(offsetNotes(at(turn))[0]!)?.[1])).toEqual([
+      'a quarter anticlockwise',
+      'a quarter clockwise',
+      'half round',
+    ]);
+    expect(offsetNotes(at(0))).toEqual([]);
+    expect(offsetNotes(at(90)).length).toBe(1);
+    expect(offsetNotes(at(90, 3)).length).toBe(2);
+    expect(offsetNotes(at(12, 3)).length).toBe(1);
   });
 });
 

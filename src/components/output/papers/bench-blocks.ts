@@ -4,7 +4,8 @@ import { srgbHexFromLab } from '../../../engine/colour/screen-colour.ts';
 import { type SetUpInk, setUpInk } from '../../../engine/visit/quantities/set-up-ink.ts';
 import { counted } from '../../ui/words.ts';
 import { dryFrom, waitWords } from '../../words/drying-words.ts';
-import { instructionWords, offsetShort } from '../../words/offset-words.ts';
+import { edgeNotes } from '../../words/edge-notes.ts';
+import { instructionWords, offsetShort, turnNote } from '../../words/offset-words.ts';
 import { capital, gramsText, setUpTags, wallClock } from '../../words/plan-words.ts';
 import type { MadePlan } from '../made-plan.ts';
 import { cell, type PaperBlock, type PaperCell, type PaperTable } from './paper-blocks.ts';
@@ -30,7 +31,8 @@ export function benchBlocks(made: MadePlan, onlyDay: number | null): PaperBlock[
     );
 }
 
-function dayTable({ plan }: MadePlan, inks: readonly SetUpInk[], own: readonly number[]): PaperTable {
+function dayTable(made: MadePlan, inks: readonly SetUpInk[], own: readonly number[]): PaperTable {
+  const { plan } = made;
   const { day, bed, startMinute } = entryAt(plan.times, entryAt(own, 0));
   const end = Math.max(...own.map((at) => entryAt(plan.times, at).endMinute));
   const several = plan.times.some((time) => time.bed > 0);
@@ -50,9 +52,15 @@ function dayTable({ plan }: MadePlan, inks: readonly SetUpInk[], own: readonly n
     rows: own.map((at) => ({
       ...(entryAt(plan.times, at).waitMinutes >= 1 ? { over: capital(waitWords(plan, at, false)) } : {}),
       cells: rowCells(plan, at, entryAt(inks, at)),
-      under: instructionWords(entryAt(plan.cards, at)),
+      under: [...instructionWords(entryAt(plan.cards, at)), ...pressNotes(made, at)],
     })),
   };
+}
+
+/** What the row's arrows cannot tell: the paper is turned, or printed over its edge. */
+function pressNotes({ plan, recipes }: MadePlan, at: number): string[] {
+  const card = entryAt(plan.cards, at);
+  return [turnNote(card), ...edgeNotes(card, recipes)].filter((text) => text !== '');
 }
 
 function rowCells(plan: MadePlan['plan'], at: number, { grams }: SetUpInk): PaperCell[] {

@@ -5,6 +5,7 @@ import { emulsionMl, EMULSION_ML_PER_M2, EXPOSURE_STEPS, FRAME_MARGIN_MM, frames
 import { stencilsOf, type Stencil } from '../../../engine/visit/stencils/stencil-list.ts';
 import { counted } from '../../ui/words.ts';
 import { CAUTIONS_BY_TOPIC, CAUTIONS_DEFER } from '../../words/cautions.ts';
+import { TURNED_OVER, TURNED_OVER_NOTE } from '../../words/film-words.ts';
 import { listed, recipeLetter } from '../../words/plan-words.ts';
 import { screensWords } from '../../words/supply-words.ts';
 import type { MadePlan } from '../made-plan.ts';
@@ -29,6 +30,9 @@ export function stencilBlocks(made: MadePlan, stock: StockSheet): PaperBlock[] {
     stencilTable(stencils, made.screenStates ?? new Map()),
     frameTable(stencils),
     { kind: 'text', text: STENCIL_NOTE, size: 'small', soft: true },
+    ...(stencils.some(({ screen }) => screen.mirrored === true)
+      ? [{ kind: 'text' as const, text: TURNED_OVER_NOTE, size: 'small' as const, soft: true }]
+      : []),
     stepTable(stencils),
     { kind: 'text', text: STEP_NOTE, size: 'small', soft: true },
     cutTable(made, stock),
@@ -66,6 +70,7 @@ function stencilTable(stencils: readonly Stencil[], states: ReadonlyMap<string, 
               text: stateWords(states.get(stencil.screen.key)) + `mounted ${counted(stencil.mounts, 'time')}`,
               size: 'small',
             },
+            ...(stencil.screen.mirrored === true ? [{ text: TURNED_OVER, size: 'small' as const }] : []),
           ],
         },
         cell(meshWords(stencil.screen)),

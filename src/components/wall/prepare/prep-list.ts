@@ -2,10 +2,12 @@ import { html, nothing } from 'lit';
 import { defined } from '../../../engine/base/at.ts';
 import { frameState, type Frames } from '../../../engine/explore/prepare/frames.ts';
 import { filmOfSheet } from '../../../engine/explore/prepare/prepare.ts';
+import { isMirrored } from '../../../engine/shapes/place/mirrored.ts';
 import { screenOutline, screenRings } from '../../../engine/shapes/place/placed.ts';
 import type { Screen } from '../../../engine/shapes/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
 import type { PrepRow } from '../../output/prep-list-pdf.ts';
+import { TURNED_OVER } from '../../words/film-words.ts';
 
 const AT_REST = { dxMm: 0, dyMm: 0, turnDeg: 0 };
 
@@ -31,7 +33,7 @@ export function prepRows(screens: readonly Screen[], studio: Studio, frames: Fra
       shapes: [...new Set(screen.placed.map(({ shape }) => studio.shapes.find(({ id }) => id === shape)?.name ?? shape))].join(', '),
       size: sizeOf(screen, studio),
       mesh: `${screen.mesh.threadsPerCm}/cm, ${screen.mesh.threadUm} µm`,
-      film: `${film} m²`,
+      film: isMirrored(screen) ? `${film} m², or the unmirrored ${TURNED_OVER}` : `${film} m²`,
       state: frameState(screen.id, frames) === 'made' ? 'made' : 'to make',
     }));
 }

@@ -15,7 +15,7 @@ interface Lie {
 }
 
 /** Where it was drawn. */
-const DRAWN: Lie = { x: 18, y: 22 };
+const DRAWN: Lie = { x: 16, y: 20 };
 
 function pennant({ x, y, turn = 0, mirrored = false }: Lie, look: 'ink' | 'ghost' | 'line'): SVGTemplateResult {
   const transform = `translate(${x} ${y}) rotate(${turn}) scale(${mirrored ? -1 : 1} 1)`;
@@ -42,6 +42,7 @@ const LIES = {
   half: svg`${ghost}${pennant(turned(180), 'ink')}`,
   quarter: svg`${ghost}${pennant({ ...turned(90), x: 29 }, 'ink')}`,
   any: svg`${ghost}${pennant({ ...turned(140), x: 28, y: 40 }, 'ink')}`,
+  mirrored: svg`${ghost}<path d="M24 4V56" stroke="var(--stock-line)" stroke-dasharray="3 2" />${pennant({ x: 30, y: 22, mirrored: true }, 'ink')}`,
   again: svg`${pennant(DRAWN, 'ink')}${pennant({ x: 31, y: 42 }, 'ink')}`,
   edge: svg`${ghost}${pennant(edge, 'line')}`,
 } satisfies Record<string, SVGTemplateResult>;

@@ -106,10 +106,17 @@ export class WallPlaces extends WallMore {
   }
 
   private more(): Way[] {
-    const { repeats = 0, onSheet = 1, places, turns } = this.project.explore;
-    const moved = places !== undefined || turns === 'quarter' || repeats > 0;
+    const { repeats = 0, onSheet = 1, places, turns, mirrored = false } = this.project.explore;
+    const moved = places !== undefined || turns === 'quarter' || repeats > 0 || mirrored;
     const over = onSheet < 1;
     return [
+      {
+        picture: 'mirrored',
+        label: 'Mirrored',
+        title: 'films may be turned over, which makes another screen',
+        on: mirrored,
+        pick: { mirrored: mirrored ? undefined : true },
+      },
       {
         picture: 'again',
         label: 'Pulled again',
@@ -129,13 +136,15 @@ export class WallPlaces extends WallMore {
   }
 
   override render() {
-    const { places, repeats = 0, onSheet = 1 } = this.project.explore;
+    const { places, repeats = 0, onSheet = 1, mirrored = false } = this.project.explore;
     return html`
       ${this.row('Where screens lie', this.where())} ${this.row('Turns', this.turns())} ${this.row('How often, and how far on the sheet', this.more())}
       <div class="fields">
         ${places === 'near' ? this.number('placeMm') : this.wrong('placeMm')}
         ${repeats > 0 ? this.number('repeats') : this.wrong('repeats')} ${onSheet < 1 ? this.number('onSheet') : this.wrong('onSheet')}
         ${this.wrong('places')} ${this.wrong('turns')}
+        ${this.wrong('mirrored')}
+        ${mirrored ? html`<p class="soft small">Each mirrored film is a screen of its own; they stand in the Drawer after the others.</p>` : nothing}
         ${
           places === undefined
             ? nothing

@@ -115,6 +115,17 @@ export class WallSettings extends LitElement {
     </p>`;
   }
 
+  /** How pulls lie on the sheet. */
+  private lying() {
+    return html`<section aria-labelledby="lie">
+        <h3 id="lie">How pulls lie</h3>
+        <wall-places .store=${this.store} .project=${this.project} .problems=${this.problems}></wall-places>
+        ${this.number('offsetRangeMm')}
+        <p class="soft small">An offset is how far a pull lies from where it was drawn: mm right, mm down.</p>
+        <wall-offsets .store=${this.store} .project=${this.project} .problems=${this.problems}></wall-offsets>
+      </section>`;
+  }
+
   override render() {
     const { explore, bench, drawer: studio } = this.project;
     const left = studio.screens.filter((screen) => !bench.some((pull) => pull.screen === screen.id)).length;
@@ -136,13 +147,7 @@ export class WallSettings extends LitElement {
         <p class="soft small">The same name and settings always hang the same prints.</p>
       </div>
       ${this.number('count')}
-      <section aria-labelledby="lie">
-        <h3 id="lie">How pulls lie</h3>
-        <wall-places .store=${this.store} .project=${this.project} .problems=${this.problems}></wall-places>
-        ${this.number('offsetRangeMm')}
-        <p class="soft small">An offset is how far a pull lies from where it was drawn: mm right, mm down.</p>
-        <wall-offsets .store=${this.store} .project=${this.project} .problems=${this.problems}></wall-offsets>
-      </section>
+      ${this.lying()}
       <div>
         <h3>What may change</h3>
         <label class="tick">

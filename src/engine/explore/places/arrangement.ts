@@ -9,6 +9,7 @@ import type { Placer } from './placer.ts';
 interface Ways {
   quarters: boolean;
   repeat: boolean;
+  mirror: boolean;
 }
 
 /**
@@ -16,15 +17,17 @@ interface Ways {
  * all of them, gathered about a point, a column or a row of the sheet, or about nothing.
  * @returns the same pulls in their order, then those pulled again
  */
-export function arranged(pulls: readonly Pull[], source: MoveSource, { quarters, repeat }: Ways, random: Random): Pull[] {
+export function arranged(pulls: readonly Pull[], source: MoveSource, { quarters, repeat, mirror }: Ways, random: Random): Pull[] {
   const { placer, settings } = source;
   if (placer === null) return [...pulls];
   const aim = placer.aim(random);
   const loose = pulls.filter((pull) => !source.still.has(pull.id));
   const turning = new Set(quarters ? random.shuffle(loose).slice(0, halfOrMore(loose.length, random)) : []);
   const placing = new Set(placed(settings) ? random.shuffle(loose).slice(0, halfOrMore(loose.length, random)) : []);
+  const mirroring = new Set(mirror ? random.shuffle(loose).slice(0, halfOrMore(loose.length, random)) : []);
   const laid = pulls.map((pull) => {
-    const turned = turning.has(pull) ? quarterTurned(pull, placer, random) : pull;
+    const film = mirroring.has(pull) ? mirroredOf(pull, source) : pull;
+    const turned = turning.has(pull) ? quarterTurned(film, placer, random) : film;
     return placing.has(pull) ? placer.place(turned, pull, aim, random) : turned;
   });
   return repeat ? [...laid, ...again(laid, { placer, source, quarters }, random)] : laid;
@@ -33,6 +36,13 @@ export function arranged(pulls: readonly Pull[], source: MoveSource, { quarters,
 function halfOrMore(count: number, random: Random): number {
   const least = Math.ceil(count / 2);
   return least + random.int(count - least + 1);
+}
+
+/** On the screen that mirrors its own; as it was where there is none, or where it would lie too far beside the sheet. */
+function mirroredOf(pull: Pull, { mirrors, placer }: MoveSource): Pull {
+  const screen = mirrors.get(pull.screen);
+  if (screen === undefined) return pull;
+  return placer?.settle({ ...pull, screen }, pull) ?? pull;
 }
 
 /** Turned by 90°, 180° or 270°, on the sheet; as it was where it does not fit so. */

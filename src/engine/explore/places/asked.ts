@@ -7,5 +7,5 @@ export function placed({ places }: ExploreSettings): boolean {
 
 /** Whether prints may be other compositions than the base stack, and are to be told apart as such. */
 export function rearranged(settings: ExploreSettings): boolean {
-  return placed(settings) || settings.turns === 'quarter' || (settings.repeats ?? 0) > 0;
+  return placed(settings) || settings.turns === 'quarter' || settings.mirrored === true || (settings.repeats ?? 0) > 0;
 }

@@ -1,3 +1,4 @@
+import { mirrorPairs } from '../../shapes/place/mirrored.ts';
 import type { Pull } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
 import { DEFAULT_PLACE_MM, type ExploreSettings } from '../types.ts';
@@ -21,6 +22,14 @@ export function checkArrangement({ settings, studio, left }: ToArrange, add: (co
       'place',
       'placeMm',
       `Screens may lie up to ${placeMm} mm from where they were drawn, but in steps of ${offsetSnapMm} mm; let them lie further off, or in finer steps.`,
+    );
+    return;
+  }
+  if (settings.mirrored === true && mirrorPairs(studio.screens, studio.paper.widthMm).size === 0) {
+    add(
+      'mirror',
+      'mirrored',
+      'Mirrored films are asked for, but no screen in the Drawer mirrors another; let the wall do without, then ask for them again to add them.',
     );
     return;
   }

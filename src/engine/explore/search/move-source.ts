@@ -1,4 +1,6 @@
+import { madeAsMirror, mirrorPairs } from '../../shapes/place/mirrored.ts';
 import type { Pull } from '../../stack/types.ts';
+import type { Studio } from '../../studio/studio.ts';
 import { rearranged } from '../places/asked.ts';
 import { Placer } from '../places/placer.ts';
 import type { ExploreInput, ExploreSettings, Hold } from '../types.ts';
@@ -18,6 +20,8 @@ export interface MoveSource {
   still: ReadonlySet<string>;
   /** Pulls at rest of all screens on which a veil may lie, each with an ink that lets show what is below. */
   veils: readonly Pull[];
+  /** By a screen's id, the one that may stand in for it as its mirror. */
+  mirrors: ReadonlyMap<string, string>;
   /** Finds places for whole screens; null where none may lie elsewhere or turn by a quarter. */
   placer: Placer | null;
 }
@@ -34,6 +38,8 @@ export function moveSource({ drawer: studio, bench, explore }: ExploreInput, pri
   const not = new Set(explore.notScreens);
   const kept = held('first', 'last', 'place');
   for (const pull of bench) if (explore.mustScreens?.includes(pull.screen) === true) kept.add(pull.id);
+  // Mirrors come in by turning a film over, not as screens of their own.
+  const standIns = new Set(explore.mirrored === true ? studio.screens.filter(madeAsMirror).map(({ id }) => id) : []);
   const resting = studio.screens
     .filter((screen) => !not.has(screen.id))
     .map((screen) => ({ id: newId(screen.id, bench), screen: screen.id, ink: '', dxMm: 0, dyMm: 0, turnDeg: 0, strokes: 1 }));
@@ -41,13 +47,20 @@ export function moveSource({ drawer: studio, bench, explore }: ExploreInput, pri
     // A screen that is no longer in the drawer asks for nothing.
     settings: { ...explore, mustScreens: explore.mustScreens?.filter((id) => studio.screens.some((screen) => screen.id === id)) },
     bench: bench.filter((pull) => !out.has(pull.id) && !not.has(pull.screen)),
-    spares: resting.filter((pull) => !used.has(pull.screen) && (explore.bringIn === 0 || prints(pull))),
+    spares: resting.filter((pull) => !used.has(pull.screen) && !standIns.has(pull.screen) && (explore.bringIn === 0 || prints(pull))),
     kept,
     inkHeld: held('ink'),
     still: held('lies'),
     veils: explore.veil === true ? veilPulls(resting, studio, explore) : [],
+    mirrors: mirrorsOf(studio, explore),
     placer: rearranged(explore) ? new Placer(studio, explore) : null,
   };
+}
+
+/** The screens that may stand in for others; one that every print must have stays itself. */
+function mirrorsOf({ screens, paper }: Studio, { mirrored, mustScreens = [], notScreens = [] }: ExploreSettings): Map<string, string> {
+  const pairs = mirrored === true ? mirrorPairs(screens, paper.widthMm) : new Map<string, string>();
+  return new Map([...pairs].filter(([screen, other]) => !mustScreens.includes(screen) && !notScreens.includes(other)));
 }
 
 function newId(screen: string, bench: readonly Pull[]): string {

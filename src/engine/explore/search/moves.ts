@@ -23,7 +23,7 @@ export interface Moved {
   ranks: number[];
 }
 
-type Kind = 'order' | 'recolour' | 'shift' | 'leaveOut' | 'bringIn' | 'turn' | 'echo' | 'strokes' | 'veil' | 'place' | 'repeat';
+type Kind = 'order' | 'recolour' | 'shift' | 'leaveOut' | 'bringIn' | 'turn' | 'echo' | 'strokes' | 'veil' | 'place' | 'repeat' | 'mirror';
 
 /** One print in so many is kept to few inks, where its inks change at all. */
 const FEW_INKS_IN = 3;
@@ -56,9 +56,12 @@ export function drawMoves(source: MoveSource, random: Random): Moved {
   };
   if (chosen.has('shift')) move(shift(pulls, source, random));
   if (chosen.has('turn') && settings.turns !== 'quarter') move(turn(pulls, source, random));
-  if (chosen.has('place') || chosen.has('repeat') || (chosen.has('turn') && settings.turns === 'quarter')) {
-    move(arranged(pulls, source, { quarters: chosen.has('turn') && settings.turns === 'quarter', repeat: chosen.has('repeat') }, random));
-  }
+  const ways = {
+    quarters: chosen.has('turn') && settings.turns === 'quarter',
+    repeat: chosen.has('repeat'),
+    mirror: chosen.has('mirror'),
+  };
+  if (chosen.has('place') || Object.values(ways).includes(true)) move(arranged(pulls, source, ways, random));
   if (chosen.has('strokes')) pulls = strokes(pulls, settings.maxStrokes ?? 1, random);
   if (chosen.has('echo')) move([...pulls, ...echoes(pulls, source, random)]);
   const ranks = throwIn(pulls.length, base, random);
@@ -75,7 +78,7 @@ export function drawMoves(source: MoveSource, random: Random): Moved {
 }
 
 /** The kinds of moves that the settings allow and the stack has something for. */
-export function kindsOf({ settings, bench, spares, kept, inkHeld, veils }: MoveSource): Kind[] {
+export function kindsOf({ settings, bench, spares, kept, inkHeld, veils, mirrors }: MoveSource): Kind[] {
   const kinds: Kind[] = [];
   if (settings.order) kinds.push('order');
   if (settings.recolour && bench.some((pull) => !inkHeld.has(pull.id) && settings.palette.some((ink) => ink !== pull.ink)))
@@ -89,6 +92,7 @@ export function kindsOf({ settings, bench, spares, kept, inkHeld, veils }: MoveS
   if (settings.veil === true && veils.length > 0) kinds.push('veil');
   if (placed(settings)) kinds.push('place');
   if ((settings.repeats ?? 0) > 0) kinds.push('repeat');
+  if (settings.mirrored === true && mirrors.size > 0) kinds.push('mirror');
   return kinds;
 }
 

@@ -188,6 +188,7 @@ export const SETTINGS = {
     wrong: (value) =>
       `At least ${Math.round(value * 1000) / 10} % of a screen is to stay on the sheet; give ${100 * ON_SHEET.least} to 100 %, or none.`,
   }),
+  mirrored: { schema: z.boolean().optional(), label: 'Mirrored films' },
   repeats: optionalNumber(wholeFrom(0), {
     label: 'Pull again elsewhere, up to',
     unit: 'pulls',

@@ -1,8 +1,13 @@
+import type { Draft } from 'immer';
 import { EngineError } from '../../base/error.ts';
+import { frameState } from '../../explore/prepare/frames.ts';
 import type { ExploreSettings, Hold } from '../../explore/types.ts';
 import { cutLineage } from '../../recipe/lineage.ts';
 import type { Pin } from '../../recipe/prints/pinned-prints.ts';
-import { MOST_PINS } from '../types.ts';
+import { madeAsMirror, missingMirrors } from '../../shapes/place/mirrored.ts';
+import type { Screen } from '../../shapes/types.ts';
+import { forgetScreen } from '../forget.ts';
+import { MOST_PINS, type Project } from '../types.ts';
 import { checkedPull, requireFew } from './checks.ts';
 import { fieldsOf, type RulesOf } from './rule.ts';
 
@@ -12,6 +17,19 @@ export type WallCommand =
   | { kind: 'set-holds'; holds: Hold[] }
   | { kind: 'set-pins'; pins: Pin[] };
 
+/** Puts a mirror of each screen into the drawer, or takes those out again that nothing uses and nobody made. */
+function setMirrors(draft: Draft<Project>, wanted: boolean): void {
+  const { drawer: studio, bench, lesson, pins = [], frames } = draft;
+  if (wanted) {
+    studio.screens.push(...(missingMirrors(studio.screens, studio.paper.widthMm) as Draft<Screen>[]));
+    return;
+  }
+  const used = new Set([...bench, ...lesson, ...pins.flatMap(({ pulls }) => pulls)].map(({ screen }) => screen));
+  const gone = studio.screens.filter((screen) => madeAsMirror(screen) && !used.has(screen.id) && frameState(screen.id, frames) === 'drawn');
+  studio.screens = studio.screens.filter((screen) => !gone.includes(screen));
+  for (const { id } of gone) forgetScreen(draft.explore, id);
+}
+
 /** How it is done. */
 export const WALL_RULES: RulesOf<WallCommand> = {
   'set-explore': {
@@ -19,6 +37,7 @@ export const WALL_RULES: RulesOf<WallCommand> = {
     mergeKey: ({ kind, change }) => `${kind}:${fieldsOf(change)}`,
     change(draft, { change }) {
       Object.assign(draft.explore, change);
+      if ('mirrored' in change) setMirrors(draft, change.mirrored === true);
       // A number of one's own stands for itself.
       if ('minDeltaE' in change && !('unwidenedDeltaE' in change)) delete draft.explore.unwidenedDeltaE;
     },

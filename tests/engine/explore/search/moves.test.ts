@@ -27,6 +27,7 @@ function source(pulls: number, spares: number, settings: Partial<ExploreSettings
     kept: new Set(),
     veils: [],
     placer: null,
+    mirrors: new Map(),
     still: new Set(),
     inkHeld: new Set(inkHeld),
   };
