@@ -94,6 +94,9 @@ describe('prints that stay and prints from prints', () => {
         })
         .toBe('0');
     }
+    // Inks clash for certain only where they lie as drawn.
+    await page.getByRole('button', { name: /^As drawn/u }).click();
+    for (const way of [/^Quarter turns/u, /^Pulled again/u]) await page.getByRole('button', { name: way }).click();
     await page.getByText('Which ink where').click();
     for (const [upper, lower] of [
       ['Tar', 'Foam'],
