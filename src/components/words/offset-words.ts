@@ -33,7 +33,7 @@ function signedTurn(turnDeg: number): number {
 }
 
 /** '90° clockwise', '12° anticlockwise', '180°'. */
-export function turnWords(turnDeg: number): string {
+function turnWords(turnDeg: number): string {
   const turn = signedTurn(turnDeg);
   const size = Math.round(Math.abs(turn) * 10) / 10;
   return Math.abs(turn) === 180 ? '180°' : `${size}° ${turn > 0 ? 'clockwise' : 'anticlockwise'}`;

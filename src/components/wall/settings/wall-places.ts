@@ -30,7 +30,7 @@ export class WallPlaces extends WallMore {
         display: grid;
         grid-template-columns: repeat(3, minmax(0, 1fr));
         gap: var(--space-3);
-        margin-bottom: var(--space-3);
+        margin-top: var(--space-3);
       }
       .ways button {
         display: grid;
@@ -49,6 +49,7 @@ export class WallPlaces extends WallMore {
       .fields {
         display: grid;
         gap: var(--space-4);
+        margin: var(--space-5) 0;
       }
       p {
         margin: 0;

@@ -10,7 +10,7 @@ function mirroredPlace({ mirrored, ...placed }: PlacedShape, sheetWidthMm: numbe
 }
 
 /** What lies on a screen, mirrored left to right about the sheet's upright middle line. */
-export function mirroredPlaces(placed: readonly PlacedShape[], sheetWidthMm: number): PlacedShape[] {
+function mirroredPlaces(placed: readonly PlacedShape[], sheetWidthMm: number): PlacedShape[] {
   return placed.map((each) => mirroredPlace(each, sheetWidthMm));
 }
 
