@@ -70,7 +70,7 @@ import { mergeLogs as mergeLogsInside } from './log/merge.ts';
 import { planRest as planRestInside } from './log/rest.ts';
 import { pairsOf as pairsOfInside } from './log/turns.ts';
 import { canonicalOrder as canonicalOrderInside } from './order/canonical.ts';
-import { countOrderClasses as countOrderClassesInside } from './order/count.ts';
+import { countOrderClasses as countOrderClassesInside } from './order/count/count.ts';
 import { orderClasses as orderClassesInside } from './order/enumerate.ts';
 import { groupOrders as groupOrdersInside } from './order/groups/group-orders.ts';
 import { dryingPairs as dryingPairsInside, freeSwaps as freeSwapsInside, overlapsOf as overlapsOfInside } from './order/overlaps.ts';

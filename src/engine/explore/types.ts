@@ -118,4 +118,7 @@ export interface OrderCount {
   count: string | null;
   /** Counted one by one, within the holds; else by order classes, whatever the holds. */
   oneByOne: boolean;
+  /** Where it cannot be counted: proven bounds, whole numbers as text. */
+  least?: string;
+  most?: string;
 }

@@ -2,7 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { randomFrom } from '../../../src/engine/base/random.ts';
 import { canonicalOrder } from '../../../src/engine/order/canonical.ts';
-import { countOrderClasses } from '../../../src/engine/order/count.ts';
+import { countOrderClasses } from '../../../src/engine/order/count/count.ts';
 import { orderClasses } from '../../../src/engine/order/enumerate.ts';
 import { graphOf } from '../../../src/engine/order/graph.ts';
 import { drawOrder, sampleOrder } from '../../../src/engine/order/sample.ts';

@@ -5,7 +5,7 @@ import { labD50 } from '../../../src/engine/colour/lab.ts';
 import { stackReflectance } from '../../../src/engine/ink/film/film.ts';
 import { filmThickness } from '../../../src/engine/ink/film/thickness.ts';
 import { canonicalOrder } from '../../../src/engine/order/canonical.ts';
-import { countOrderClasses } from '../../../src/engine/order/count.ts';
+import { countOrderClasses } from '../../../src/engine/order/count/count.ts';
 import { graphOf } from '../../../src/engine/order/graph.ts';
 import { completeLink } from '../../../src/engine/order/groups/complete-link.ts';
 import { groupOrders } from '../../../src/engine/order/groups/group-orders.ts';

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { countOrderClasses } from '../../../src/engine/order/count.ts';
+import { countOrderClasses } from '../../../src/engine/order/count/count.ts';
 import { orderClasses } from '../../../src/engine/order/enumerate.ts';
 import { bipartite, bruteForceCount, complete, cycle, randomTree } from '../../engine/order/graphs.ts';
 

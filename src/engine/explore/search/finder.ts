@@ -28,8 +28,6 @@ const ROUNDING_DELTA_E = 1e-6;
 const MAX_LISTED_CLASSES = 20_000;
 /** What takes longer to count is too many to list. */
 const LIST_COUNT_STEPS = 20_000;
-/** What takes longer to count, about a second, is given as more than can be counted. */
-const COUNT_STEPS = 500_000;
 
 /** Draws single variants; what it keeps between draws changes the time they take, not the result. */
 export class Finder {
@@ -137,17 +135,17 @@ export class Finder {
   /**
    * How many pictures the orders of the base stack make by themselves, all else at rest: counted
    * one by one where there are at most 20,000 classes, so that the holds are kept and what is
-   * hidden is not told apart; else the exact number of classes, holds or not.
+   * hidden is not told apart; else the exact number of classes, holds or not, or bounds of it.
    * @yields now and then, so that whoever runs it can stop it
    */
   *orders(): Generator<void, OrderCount> {
     const { bench, settings } = this.source;
     const layout = this.layouts.of(bench, false);
     const classes = new OrderClasses(layout);
-    const count = classes.count(COUNT_STEPS);
+    const { least, most } = yield* classes.bounds();
     const size = { pulls: bench.length, overlaps: classes.pairs.length };
-    if (count === null) return { ...size, count: null, oneByOne: false };
-    if (count > BigInt(MAX_LISTED_CLASSES)) return { ...size, count: String(count), oneByOne: false };
+    if (least !== most) return { ...size, count: null, oneByOne: false, least: String(least), most: String(most) };
+    if (least > BigInt(MAX_LISTED_CLASSES)) return { ...size, count: String(least), oneByOne: false };
     const keys = new Set<string>();
     let done = 0;
     // Inks and limits speak of prints in which more may change, so holds alone count here.

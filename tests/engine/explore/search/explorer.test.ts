@@ -9,7 +9,7 @@ import { Finder } from '../../../../src/engine/explore/search/finder.ts';
 import { checkExplore } from '../../../../src/engine/explore/settings/check.ts';
 import type { ExploreInput, ExploreSettings, Variant } from '../../../../src/engine/explore/types.ts';
 import { filmBands, overFilm } from '../../../../src/engine/ink/film/film.ts';
-import { countOrderClasses } from '../../../../src/engine/order/count.ts';
+import { countOrderClasses } from '../../../../src/engine/order/count/count.ts';
 import { orderClasses } from '../../../../src/engine/order/enumerate.ts';
 import { orderGraph } from '../../../../src/engine/order/order-graph.ts';
 import { dryingPairs, type Overlap, overlapsOf } from '../../../../src/engine/order/overlaps.ts';

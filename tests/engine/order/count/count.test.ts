@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { atomsOf } from '../../../src/engine/order/atoms.ts';
-import { countOrderClasses } from '../../../src/engine/order/count.ts';
-import { graphOf } from '../../../src/engine/order/graph.ts';
-import { bipartite, boxGraph, bruteForceCount, complete, grid, type Pairs, randomGraph } from './graphs.ts';
+import { atomsOf } from '../../../../src/engine/order/atoms.ts';
+import { boundClasses, countOrderClasses } from '../../../../src/engine/order/count/count.ts';
+import type { Range } from '../../../../src/engine/order/count/part.ts';
+import { graphOf } from '../../../../src/engine/order/graph.ts';
+import { bipartite, boxGraph, bruteForceCount, complete, grid, type Pairs, randomGraph } from '../graphs.ts';
 
 /** Deletion and contraction, straight from Stanley (1973): a(G) = a(G − e) + a(G / e). */
 function byDeletionContraction(pairs: Pairs): bigint {
@@ -15,6 +16,22 @@ function byDeletionContraction(pairs: Pairs): bigint {
     merged.set(`${Math.min(x, y)},${Math.max(x, y)}`, [x, y]);
   }
   return byDeletionContraction(rest) + byDeletionContraction([...merged.values()]);
+}
+
+function range(pulls: number, pairs: Pairs, effort: { colourSteps: number; contractionSteps: number }): Range {
+  const steps = boundClasses(graphOf(pulls, pairs), { ...effort });
+  for (;;) {
+    const step = steps.next();
+    if (step.done === true) return step.value;
+  }
+}
+
+/** So many complete bipartite graphs of two and two in a ring. */
+function cycleOfCrosses(n: number): Pairs {
+  return Array.from({ length: n }, (_, i): Pairs => {
+    const [from, to] = [i * 4, ((i + 1) % n) * 4];
+    return [...bipartite(2, 2).map(([a, b]): [number, number] => [from + a, from + b]), [from + 3, to]];
+  }).flat();
 }
 
 describe('countOrderClasses', () => {
@@ -87,8 +104,53 @@ describe('countOrderClasses', () => {
 
   it('should give up with a sentence rather than hang', () => {
     expect(() => countOrderClasses(70, randomGraph(70, 40, 'tangle'))).toThrow(
-      expect.objectContaining({ code: 'order.too-many', message: expect.stringContaining('70 pulls') }),
+      expect.objectContaining({
+        code: 'order.too-many',
+        message: expect.stringMatching(/^70 pulls .* there are between 10\^\d+ and 10\^\d+;/),
+        details: expect.objectContaining({ least: expect.stringMatching(/^\d+$/), most: expect.stringMatching(/^\d+$/) }),
+      }),
     );
+  });
+
+  // Every way to count must agree: the two exact ones, and the bounds where neither may work.
+  it('should count alike by colour classes and by contraction, between the bounds', () => {
+    const ways = [
+      { colourSteps: 2_000_000, contractionSteps: 0 },
+      { colourSteps: 0, contractionSteps: 2_000_000 },
+      { colourSteps: 0, contractionSteps: 0 },
+    ];
+    const graphs: [number, Pairs][] = [
+      [49, grid(7, 7)],
+      [14, bipartite(7, 7)],
+      [40, boxGraph(40, 0.3, 'ways')],
+      [20, cycleOfCrosses(5)],
+    ];
+    for (let i = 0; i < 12; i++) graphs.push([12 + i, randomGraph(12 + i, 20 + (i % 3) * 10, `ways ${i}`)]);
+    let apart = 0;
+    for (const [pulls, pairs] of graphs) {
+      const [colours, contracted, bounds] = ways.map((effort) => range(pulls, pairs, effort)) as [Range, Range, Range];
+      expect(colours.least).toBe(colours.most);
+      expect(contracted).toEqual(colours);
+      expect(bounds.least <= colours.least && colours.least <= bounds.most).toBe(true);
+      if (bounds.least < bounds.most) apart++;
+    }
+    expect(apart).toBeGreaterThan(8);
+  });
+
+  it('should bound random graphs of 40 pulls at density 0.3, and 600 pulls in a tangle', () => {
+    const { least, most } = range(40, randomGraph(40, 30, 'r'), { colourSteps: 0, contractionSteps: 0 });
+    // A core of it that can be counted, and every order of 40.
+    expect(least > 10n ** 30n && least < most).toBe(true);
+    expect(String(most).length).toBeLessThan(42);
+    const tangle = range(600, randomGraph(600, 3, 'tangle'), { colourSteps: 0, contractionSteps: 0 });
+    expect(tangle.least > 1n && tangle.least < tangle.most).toBe(true);
+  });
+
+  it('should let a stop be heard while it counts', () => {
+    const steps = boundClasses(graphOf(100, grid(10, 10)), { colourSteps: 0, contractionSteps: 5_000_000 });
+    let breaths = 0;
+    while (steps.next().done !== true) breaths++;
+    expect(breaths).toBeGreaterThan(50);
   });
 
   it.each([
