@@ -63,11 +63,27 @@ describe('countOrders', () => {
     expect(counted({ drawer, bench: [0, 1, 2].map((i) => pull(i, 'tar')), explore: SETTINGS }).count).toBe('1');
   });
 
-  it('should say honestly when there are more than can be counted', () => {
-    // 40 crossing bars, 20 across and 20 upright: a complete bipartite graph, far beyond the budget.
+  it('should tell bounds where there are more than can be counted', () => {
+    // 80 boxes as large as a third of the sheet, thrown on it: a tangle that neither way of counting unties.
+    const at = (i: number, times: number): number => ((i * times) % 97) / 97;
+    const boxes = Array.from({ length: 80 }, (_, i) => [at(i + 1, 31) * 140, at(i + 1, 71) * 70, 60, 30] as const);
+    const told = counted({
+      drawer: rectDrawer(boxes),
+      bench: boxes.map((_, i) => pull(i, i % 2 === 0 ? 'rust' : 'foam')),
+      explore: SETTINGS,
+    });
+    expect(told).toMatchObject({ pulls: 80, count: null, oneByOne: false });
+    expect(BigInt(told.least!) > 10n ** 20n && BigInt(told.least!) < BigInt(told.most!)).toBe(true);
+  });
+
+  // OEIS A048163 for 20 and 20, by Stirling numbers as in tests/engine/order/count: every bar crosses every other one.
+  it('should count 20 bars across 20', () => {
     const bars = Array.from({ length: 40 }, (_, i) => (i < 20 ? ([0, i * 4.9, 200, 3] as const) : ([(i - 20) * 9.9, 0, 5, 100] as const)));
     const told = counted({ drawer: rectDrawer(bars), bench: bars.map((_, i) => pull(i, i < 20 ? 'rust' : 'foam')), explore: SETTINGS });
-    expect(told.count === null || told.count.length > 10).toBe(true);
-    expect(told.oneByOne).toBe(false);
+    let sum = 0n;
+    let row = [1n];
+    for (let n = 1; n <= 21; n++) row = Array.from({ length: n + 1 }, (_, k) => (row[k - 1] ?? 0n) + BigInt(k) * (row[k] ?? 0n));
+    for (let k = 0, factorial = 1n; k <= 20; k++, factorial *= BigInt(k)) sum += (factorial * row[k + 1]!) ** 2n;
+    expect(told).toMatchObject({ count: String(sum), oneByOne: false });
   });
 });
