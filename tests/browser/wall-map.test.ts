@@ -3,6 +3,7 @@ import { createCanvas, loadImage } from '@napi-rs/canvas';
 import { PDFDocument } from 'pdf-lib';
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { readCarried } from '../../src/engine/visitfile/carried/carried-recipe.ts';
 import { enter, openPage, openStudio, type Studio } from './harness.ts';
 
 let studio: Studio;
@@ -163,7 +164,10 @@ describe('the wall as a map', () => {
       page.waitForEvent('download', { timeout: 60_000 }),
       one.getByRole('button', { name: 'Save' }).click(),
     ]);
-    expect((await loadImage(await readFile(await print.path()))).width).toBe(1000);
+    const file = await readFile(await print.path());
+    expect((await loadImage(file)).width).toBe(1000);
+    // The picture carries the print, for whoever gets it.
+    expect(readCarried(file, 'print.png').value!.pulls.length).toBeGreaterThan(3);
 
     // What is too large is told, and the wall goes on.
     await page.keyboard.press('s');

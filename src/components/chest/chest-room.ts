@@ -82,7 +82,7 @@ export class ChestRoom extends LitElement {
   }
 
   private async choose(): Promise<void> {
-    this.bringIn(await chooseFiles('.json,application/json', true));
+    this.bringIn(await chooseFiles('.json,.png,.svg,application/json,image/png,image/svg+xml', true));
   }
 
   private bringIn(files: readonly File[]): void {

@@ -12,8 +12,10 @@ import '../ui/kit/ink-chip.ts';
 import '../ui/next/next-button.ts';
 import { download, fileNameOf } from '../ui/download.ts';
 import { keepNext, recipeSheet } from '../ui/next/next-sheets.ts';
-import '../ui/print/picture-view.ts';
+import '../ui/print/picture-out.ts';
 import type { NextChoice } from '../ui/next/what-next.ts';
+import '../ui/print/picture-view.ts';
+import type { PictureOut } from '../ui/print/picture-out.ts';
 import { printStyles } from './print-style.ts';
 import { recipePicture } from './recipe-pictures.ts';
 import './visit-edition.ts';
@@ -149,9 +151,11 @@ export class RecipePrint extends LitElement {
           <button class="quiet" aria-expanded=${this.opened} @click=${() => this.dispatchEvent(new CustomEvent('unfold'))}>How it is built</button>
           <button class="quiet" @click=${() => defined(this.renderRoot.querySelector<VisitEdition>('chest-edition')).show()}>Edition…</button>
           <button class="quiet" @click=${() => download(fileNameOf(recipe.title, 'recipe.json'), writeRecipe(recipe), 'application/json')}>Save as a file</button>
+          <button class="quiet" @click=${() => defined(this.renderRoot.querySelector<PictureOut>('ps-picture-out')).show(recipe, `${recipe.title} as a picture`)}>Save as a picture…</button>
           <button class="quiet" @click=${this.removeRecipe}>Remove</button>
         </div>
       </div>
+      <ps-picture-out .relative=${this.store.relative}></ps-picture-out>
       <chest-edition .store=${this.store} .recipe=${recipe}></chest-edition>
       ${this.opened ? html`<div class="built">${ticketTable(recipe)}</div>` : nothing}
     `;

@@ -6,7 +6,7 @@ import type { LogEvent, VisitHead, VisitLog } from '../log/types.ts';
 import { readProject } from '../project/read.ts';
 import type { Project } from '../project/types.ts';
 import type { ReadResult } from '../recipe/read.ts';
-import { drawings } from './drawings.ts';
+import { drawings } from './carried/drawings.ts';
 import { readPlan, type VisitPlan, writePlan } from './plan-file.ts';
 
 /** A visit as a file: the project, and the pull order and log where there are some. */

@@ -1,6 +1,7 @@
 import type { OnwardAsked, OnwardResult } from '../../engine/explore/onward/onward.ts';
 import type { Taken, Taker } from '../../engine/explore/onward/takers.ts';
 import type { PrepareAsked, PrepareStep } from '../../engine/explore/prepare/prepare.ts';
+import type { Recipe } from '../../engine/recipe/types.ts';
 import type { Pull } from '../../engine/stack/types.ts';
 import type { Studio } from '../../engine/studio/studio.ts';
 import type { Picture } from './picture-api.ts';
@@ -70,6 +71,8 @@ export interface PrintRequest {
   studio: Studio;
   pulls: readonly Pull[];
   size: PrintSize;
+  /** What goes into the file with it. */
+  recipe?: Recipe | undefined;
 }
 
 /** What to pull next on a sheet, with pictures. */

@@ -3,6 +3,7 @@ import { readCgats } from '../../engine/ink/cgats/read-cgats.ts';
 import { readProject } from '../../engine/project/read.ts';
 import { readRecipe } from '../../engine/recipe/read.ts';
 import { readShapes } from '../../engine/shapes/read/read-shapes.ts';
+import { mayCarry, readCarried } from '../../engine/visitfile/carried/carried-recipe.ts';
 import { readAnyLog, readVisit } from '../../engine/visitfile/visit-file.ts';
 import type { ReaderApi } from '../api/reader-api.ts';
 import { serve } from '../api/serve.ts';
@@ -13,10 +14,13 @@ async function bytesOf(file: File): Promise<Uint8Array> {
 }
 
 /** Text in UTF-8, or in UTF-16 when the file begins with its mark. */
-async function textOf(file: File): Promise<string> {
-  const bytes = await bytesOf(file);
+function textIn(bytes: Uint8Array): string {
   const wide = (bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff);
   return new TextDecoder(wide ? (bytes[0] === 0xff ? 'utf-16le' : 'utf-16be') : 'utf-8').decode(bytes);
+}
+
+async function textOf(file: File): Promise<string> {
+  return textIn(await bytesOf(file));
 }
 
 const readers: ReaderApi = {
@@ -28,7 +32,10 @@ const readers: ReaderApi = {
     );
   },
   measurements: async (file) => readCgats(await textOf(file), file.name),
-  recipe: async (file) => readRecipe(await textOf(file), file.name),
+  async recipe(file) {
+    const bytes = await bytesOf(file);
+    return mayCarry(bytes) ? readCarried(bytes, file.name) : readRecipe(textIn(bytes), file.name);
+  },
   project: async (file) => readProject(await textOf(file), file.name),
   log: async (file) => readAnyLog(await bytesOf(file), file.name),
   visit: async (file) => readVisit(await bytesOf(file), file.name),

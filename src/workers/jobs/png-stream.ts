@@ -32,6 +32,10 @@ function words(...values: number[]): Uint8Array {
   return out;
 }
 
+function latin(text: string): Uint8Array {
+  return Uint8Array.from(text, (sign) => sign.charCodeAt(0));
+}
+
 /** Deflates with a zlib head, as PNG and PDF want it. */
 export async function deflate(bytes: Uint8Array<ArrayBuffer>): Promise<Uint8Array<ArrayBuffer>> {
   const stream = new Blob([bytes]).stream().pipeThrough(new CompressionStream('deflate'));
@@ -41,18 +45,19 @@ export async function deflate(bytes: Uint8Array<ArrayBuffer>): Promise<Uint8Arra
 /**
  * Writes a PNG of any size band by band, so that the whole picture is never held: 8-bit sRGB
  * without transparency, with its size on paper.
- * Source: PNG specification, third edition (W3C 2025), chunks IHDR, sRGB, pHYs, IDAT, IEND.
+ * Source: PNG specification, third edition (W3C 2025), chunks IHDR, sRGB, pHYs, tEXt, IDAT, IEND.
+ * @param size with what is noted in the file, in Latin-1
  * @param band gives rows from a row on, RGBA; no more than `bandRows`
  * @param onBand gets the rows that are done; false stops the work
  * @returns the file's parts; null when stopped
  */
 export async function writePng(
-  size: { widthPx: number; heightPx: number; dpi: number },
+  size: { widthPx: number; heightPx: number; dpi: number; note?: { keyword: string; text: string } | undefined },
   bandRows: number,
   band: (fromRow: number, rows: number) => Uint8ClampedArray,
   onBand: (rows: number) => boolean | Promise<boolean>,
 ): Promise<Blob | null> {
-  const { widthPx, heightPx, dpi } = size;
+  const { widthPx, heightPx, dpi, note } = size;
   const header = new Uint8Array(13);
   header.set(words(widthPx, heightPx));
   header.set([8, 2, 0, 0, 0], 8);
@@ -61,6 +66,7 @@ export async function writePng(
   physical.set(words(perMetre, perMetre));
   physical[8] = 1;
   const parts: Uint8Array<ArrayBuffer>[] = [SIGNATURE, chunk('IHDR', header), chunk('sRGB', Uint8Array.of(0)), chunk('pHYs', physical)];
+  if (note !== undefined) parts.push(chunk('tEXt', latin(`${note.keyword}\0${note.text}`)));
 
   const compress = new CompressionStream('deflate');
   const writer = compress.writable.getWriter();

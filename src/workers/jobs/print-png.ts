@@ -1,6 +1,7 @@
 import { EngineError } from '../../engine/base/error.ts';
 import { SpanCache } from '../../engine/stack/screen-spans.ts';
 import { paintView, ViewCache } from '../../engine/stack/view.ts';
+import { carriedText } from '../../engine/visitfile/carried/carried-recipe.ts';
 import type { PrintRequest } from '../api/wall-tools-api.ts';
 import { writePng } from './png-stream.ts';
 
@@ -33,13 +34,13 @@ export function printSize(
 }
 
 /**
- * One print as a PNG file at a size on paper, painted band by band.
+ * One print as a PNG file at a size on paper, painted band by band; its recipe lies in it, to be read back.
  * @param onBand gets the share that is done, 0–1; false stops
  * @returns null when stopped
  * @throws EngineError 'print.bad-size', and as paintView
  */
 export function printPng(
-  { studio, pulls, size }: PrintRequest,
+  { studio, pulls, size, recipe }: PrintRequest,
   onBand: (share: number) => boolean | Promise<boolean>,
 ): Promise<Blob | null> {
   const { paper } = studio;
@@ -49,7 +50,7 @@ export function printPng(
   const mmPerRow = paper.heightMm / heightPx;
   const { relative } = size;
   return writePng(
-    { widthPx, heightPx, dpi: size.dpi },
+    { widthPx, heightPx, dpi: size.dpi, note: recipe && { keyword: 'Recipe', text: carriedText(recipe) } },
     Math.max(1, Math.floor(BAND_PIXELS / widthPx)),
     (fromRow, rows) => {
       const view = {

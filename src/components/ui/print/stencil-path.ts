@@ -1,7 +1,7 @@
-import { num } from '../../../engine/base/at.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
 import { pullRings } from '../../../engine/shapes/place/placed.ts';
 import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
+import { ringPath } from '../../../engine/visitfile/carried/svg-text.ts';
 
 /** Outlines in sheet mm. */
 export interface StencilPath {
@@ -30,12 +30,6 @@ function traced(card: SetUpCard, recipes: readonly Recipe[]): StencilPath {
   const screen = recipe?.screens.find((each) => each.id === pull?.screen);
   if (recipe === undefined || pull === undefined || screen === undefined) return NONE;
   const { rings, fillRule } = pullRings(screen, recipe.shapes, pull, recipe.paper);
-  return { path: rings.map(ringPath).join(''), fillRule };
-}
-
-/** 'M1 2L3 4Z', to a tenth of a mm: finer than it is drawn. */
-function ringPath(ring: ArrayLike<number>): string {
-  const points: string[] = [];
-  for (let i = 0; i + 1 < ring.length; i += 2) points.push(`${num(ring, i).toFixed(1)} ${num(ring, i + 1).toFixed(1)}`);
-  return points.length === 0 ? '' : `M${points.join('L')}Z`;
+  // To a tenth of a mm: finer than it is drawn.
+  return { path: rings.map((ring) => ringPath(ring, 1)).join(''), fillRule };
 }

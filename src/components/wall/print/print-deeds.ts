@@ -1,13 +1,11 @@
-import { printTitle } from '../../../engine/recipe/lineage.ts';
 import { KeptPrints } from '../../../engine/recipe/prints/kept-prints.ts';
 import { togglePin } from '../../../engine/recipe/prints/pinned-prints.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
-import { recipeOf } from '../../../engine/recipe/write.ts';
 import { sentenceOf } from '../../../workers/client/client.ts';
 import type { AppStore } from '../../app-store.ts';
-import { newId } from '../../ui/new-id.ts';
 import { lineageOf } from '../run/wall-origins.ts';
 import type { WallRun } from '../run/wall-run.ts';
+import { variantRecipe } from './variant-recipe.ts';
 
 /** What is done with a print of the wall by its number: kept, pinned, opened on the Bench. */
 export class PrintDeeds {
@@ -45,14 +43,7 @@ export class PrintDeeds {
       return;
     }
     try {
-      const recipe = recipeOf(variant.pulls, hung.inputs.studio, {
-        id: newId(),
-        title: printTitle(lineageOf(variant)),
-        seed: variant.seed,
-        index: variant.index,
-        lineage: lineageOf(variant),
-      });
-      store.dispatch({ kind: 'keep-recipe', recipe });
+      store.dispatch({ kind: 'keep-recipe', recipe: variantRecipe(variant, hung.inputs.studio) });
     } catch (error) {
       store.trouble('wall', sentenceOf(error));
     }

@@ -15,9 +15,7 @@ import { pageFonts } from '../../ui/page-fonts.ts';
 import { workFailure } from '../../ui/work-failure.ts';
 import { Work } from '../../ui/work.ts';
 
-const MM_PER_INCH = 25.4;
-
-/** Takes prints off the wall as files: many as a contact sheet, one at its size. */
+/** Takes prints off the wall as a contact sheet. */
 @customElement('wall-print-out')
 export class PrintOut extends LitElement {
   static override styles = [
@@ -40,9 +38,6 @@ export class PrintOut extends LitElement {
   /** How many prints hang: while they are found, a sheet of all of them grows. */
   @property({ attribute: false }) hanging = 0;
   private prints: () => readonly Variant[] = () => [];
-  @state() private single = false;
-  @state() private widthMm = 300;
-  @state() private dpi = 150;
   @state() private columns = 6;
   @state() private paper: 'a4' | 'a3' = 'a4';
   @state() private kind: 'pdf' | 'png' = 'pdf';
@@ -62,18 +57,8 @@ export class PrintOut extends LitElement {
    */
   showSheet(prints: () => readonly Variant[], which: string, studio: Studio): void {
     this.which = which;
-    this.begin(prints, studio, false);
-  }
-
-  showOne(print: Variant, studio: Studio): void {
-    this.widthMm = Math.round(studio.paper.widthMm);
-    this.begin(() => [print], studio, true);
-  }
-
-  private begin(prints: () => readonly Variant[], studio: Studio, single: boolean): void {
     this.prints = prints;
     this.drawer = studio;
-    this.single = single;
     this.making.clear();
     this.requestUpdate();
     this.dialog.showModal();
@@ -82,37 +67,15 @@ export class PrintOut extends LitElement {
   private make(event: Event): void {
     event.preventDefault();
     const prints = this.prints();
-    const { drawer: studio, relative, widthMm, dpi, paper, columns, kind, single } = this;
+    const { drawer: studio, relative, paper, columns, kind } = this;
     const [first] = prints;
     if (studio === null || first === undefined) return;
     const title = `“${first.seed}”: ${this.which}`;
-    const named = (file: Blob | null, name: string, ending: string) => file && { file, name: fileNameOf(name, ending) };
     void this.making.start(async (control) => {
-      if (single) {
-        const file = await wallTools().print({ studio, pulls: first.pulls, size: { widthMm, dpi, relative } }, control);
-        return named(file, `${first.seed} ${first.index + 1} ${widthMm} mm`, 'png');
-      }
       const typeface = kind === 'pdf' ? (await pageFonts()).plain : null;
       const file = await wallTools().sheet({ studio, prints, typeface, options: { paper, columns, title, relative } }, control);
-      return named(file, `${first.seed} contact sheet`, kind);
+      return file && { file, name: fileNameOf(`${first.seed} contact sheet`, kind) };
     });
-  }
-
-  private number(name: 'widthMm' | 'dpi' | 'columns', label: string, unit: string, { min, max }: { min: number; max: number }) {
-    return html`<ps-number live whole .label=${label} .unit=${unit} .min=${min} .max=${max} .bigStep=${10} .value=${this[name]} @pick=${(
-      event: NumberPick,
-    ) => {
-      this[name] = event.detail;
-    }}></ps-number>`;
-  }
-
-  private onePrint() {
-    const { drawer: studio, widthMm, dpi } = this;
-    const paper = studio?.paper;
-    const wide = Math.round((widthMm / MM_PER_INCH) * dpi);
-    const high = paper === undefined ? 0 : Math.round((wide * paper.heightMm) / paper.widthMm);
-    return html`<div class="row">${this.number('widthMm', 'Width', 'mm', { min: 5, max: 20_000 })} ${this.number('dpi', 'Resolution', 'dpi', { min: 10, max: 2400 })}</div>
-      <p class="soft small">${wide.toLocaleString('en')} × ${high.toLocaleString('en')} pixels, as on the wall: a picture to look at, not a film positive.</p>`;
   }
 
   private manyPrints() {
@@ -124,7 +87,9 @@ export class PrintOut extends LitElement {
             <option value="a4" ?selected=${this.paper === 'a4'}>A4</option>
             <option value="a3" ?selected=${this.paper === 'a3'}>A3</option>
           </select></label>
-        ${this.number('columns', 'Columns', '', { min: 1, max: 20 })}
+        <ps-number live whole label="Columns" .min=${1} .max=${20} .bigStep=${10} .value=${this.columns} @pick=${(event: NumberPick) => {
+          this.columns = event.detail;
+        }}></ps-number>
         <label>as
           <select aria-label="File" @change=${(event: Event) => {
             this.kind = (event.target as HTMLSelectElement).value as 'pdf' | 'png';
@@ -137,13 +102,11 @@ export class PrintOut extends LitElement {
   }
 
   override render() {
-    const { single } = this;
     const { running, progress } = this.making;
-    const title = single ? `Print ${(this.prints()[0]?.index ?? 0) + 1} as a picture` : 'Contact sheet';
     return dialogBox(
-      { heading: title, onClose: () => this.making.stop() },
+      { heading: 'Contact sheet', onClose: () => this.making.stop() },
       html`<form @submit=${(event: Event) => this.make(event)}>
-        ${single ? this.onePrint() : this.manyPrints()}
+        ${this.manyPrints()}
         ${running ? html`<ps-progress label="Made so far" .value=${progress} @stop=${() => this.making.stop()}></ps-progress>` : nothing}
         ${workFailure(this.making)}
         <div class="buttons">

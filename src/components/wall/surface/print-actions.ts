@@ -1,7 +1,9 @@
 import type { Variant } from '../../../engine/explore/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
+import type { PictureOut } from '../../ui/print/picture-out.ts';
 import { type ComparePrints, MOST_COMPARED } from '../print/compare-prints.ts';
 import type { PrintOut } from '../print/print-out.ts';
+import { variantRecipe } from '../print/variant-recipe.ts';
 import { derivedAsk } from '../run/derived-ask.ts';
 
 /** What is done with prints: where they are, which are selected, and what shows them. */
@@ -15,6 +17,7 @@ interface Prints {
   hung: readonly number[];
   compare: ComparePrints;
   out: PrintOut;
+  picture: PictureOut;
 }
 
 /** Compares the selected prints, goes on from two of them, and brings prints out as pictures. */
@@ -78,8 +81,8 @@ export class PrintActions {
 
   /** Brings out one print as a picture. */
   save(index: number): void {
-    const { variants, studio, out } = this.prints();
+    const { variants, studio, picture } = this.prints();
     const variant = variants[index];
-    if (variant !== undefined && studio !== null) out.showOne(variant, studio);
+    if (variant !== undefined && studio !== null) picture.show(variantRecipe(variant, studio), `Print ${index + 1} as a picture`);
   }
 }

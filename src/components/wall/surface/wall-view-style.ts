@@ -18,7 +18,8 @@ export const wallViewStyles = css`
     grid-row: 1;
   }
   wall-compare-prints,
-  wall-print-out {
+  wall-print-out,
+  ps-picture-out {
     position: absolute;
   }
   wall-line[hidden] {

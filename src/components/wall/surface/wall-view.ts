@@ -3,8 +3,10 @@ import { customElement, query, state } from 'lit/decorators.js';
 import type { Variant } from '../../../engine/explore/types.ts';
 import { controls } from '../../ui/controls-style.ts';
 import '../print/compare-prints.ts';
+import type { PictureOut } from '../../ui/print/picture-out.ts';
 import type { HangEvent } from '../hang/hang-choice.ts';
 import type { Hanging } from '../hang/hanging.ts';
+import '../../ui/print/picture-out.ts';
 import type { RangesEvent } from '../hang/wall-filter.ts';
 import '../print/print-out.ts';
 import '../print/print-why.ts';
@@ -41,6 +43,7 @@ export class WallView extends HungWall {
   @state() private over = -1;
   @query('wall-compare-prints') private comparing!: ComparePrints;
   @query('wall-print-out') private printOut!: PrintOut;
+  @query('ps-picture-out') private pictureOut!: PictureOut;
   private readonly actions = new PrintActions(this, () => ({
     variants: this.variants,
     studio: this.drawer,
@@ -48,6 +51,7 @@ export class WallView extends HungWall {
     hung: this.sequence,
     compare: this.comparing,
     out: this.printOut,
+    picture: this.pictureOut,
   }));
 
   protected trouble(sentence: string): void {
@@ -228,6 +232,7 @@ export class WallView extends HungWall {
       ${this.line(shown)} ${this.prints()} ${this.filtering ? this.filter(shown) : nothing}
       <wall-compare-prints .relative=${this.relative}></wall-compare-prints>
       <wall-print-out .relative=${this.relative} .hanging=${this.found}></wall-print-out>
+      <ps-picture-out .relative=${this.relative}></ps-picture-out>
       ${printRow(row)} ${this.why()} ${this.rail()}
     `;
   }

@@ -1,10 +1,10 @@
 import { Resvg } from '@resvg/resvg-js';
 import { unzipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
-import { readShapes } from '../../../src/engine/shapes/read/read-shapes.ts';
-import { drawings, shapeSvg } from '../../../src/engine/visitfile/drawings.ts';
-import { readVisit, writeVisit } from '../../../src/engine/visitfile/visit-file.ts';
-import { smallProject } from '../../helpers/small-project.ts';
+import { readShapes } from '../../../../src/engine/shapes/read/read-shapes.ts';
+import { drawings, shapeSvg } from '../../../../src/engine/visitfile/carried/drawings.ts';
+import { readVisit, writeVisit } from '../../../../src/engine/visitfile/visit-file.ts';
+import { smallProject } from '../../../helpers/small-project.ts';
 
 const ring = (x: number, y: number, size: number): number[] => [x, y, x + size, y, x + size, y + size, x, y + size];
 const frame = {

@@ -1,5 +1,6 @@
-import { num } from '../base/at.ts';
-import type { Shape } from '../shapes/types.ts';
+import { num } from '../../base/at.ts';
+import type { Shape } from '../../shapes/types.ts';
+import { ringPath, xmlText } from './svg-text.ts';
 
 /** Characters of a shape's name that its file's name keeps. */
 const LONGEST_STEM = 40;
@@ -14,23 +15,13 @@ function extent(rings: readonly (readonly number[])[]): { x: number; y: number }
   return Number.isFinite(x) ? { x, y } : { x: 0, y: 0 };
 }
 
-function path(ring: readonly number[]): string {
-  const points: string[] = [];
-  for (let i = 0; i + 1 < ring.length; i += 2) points.push(`${num(ring, i)} ${num(ring, i + 1)}`);
-  return points.length === 0 ? '' : `M${points.join('L')}Z`;
-}
-
-function escaped(text: string): string {
-  return text.replace(/[&<>"]/g, (sign) => `&#${sign.codePointAt(0)};`);
-}
-
 /**
  * A shape as a drawing at its true size, black.
  * Source: Scalable Vector Graphics 2 (W3C), 'width', 'height' in mm and 'viewBox' in mm too.
  */
 export function shapeSvg({ name, rings, fillRule, widthMm, heightMm }: Shape): string {
   const { x, y } = extent(rings);
-  return `<svg xmlns="http://www.w3.org/2000/svg" width="${widthMm}mm" height="${heightMm}mm" viewBox="${x} ${y} ${widthMm} ${heightMm}"><title>${escaped(name)}</title><path fill-rule="${fillRule}" d="${rings.map(path).join('')}"/></svg>\n`;
+  return `<svg xmlns="http://www.w3.org/2000/svg" width="${widthMm}mm" height="${heightMm}mm" viewBox="${x} ${y} ${widthMm} ${heightMm}"><title>${xmlText(name)}</title><path fill-rule="${fillRule}" d="${rings.map((ring) => ringPath(ring)).join('')}"/></svg>\n`;
 }
 
 /** File names and texts of shapes as drawings; each name begins with the shape's place, so that none comes twice. */

@@ -1,0 +1,120 @@
+import { css, html, LitElement } from 'lit';
+import { customElement, property, query, state } from 'lit/decorators.js';
+import type { Recipe } from '../../../engine/recipe/types.ts';
+import { studioOfRecipe } from '../../../engine/recipe/write.ts';
+import { printSvg } from '../../../engine/visitfile/carried/print-svg.ts';
+import { wallTools } from '../../../workers/client/client.ts';
+import { controls } from '../controls-style.ts';
+import { download, fileNameOf } from '../download.ts';
+import { dialogStyle } from '../kit/dialog-style.ts';
+import { dialogBox } from '../kit/dialog.ts';
+import '../kit/number-field.ts';
+import type { NumberPick } from '../kit/number-field.ts';
+import '../kit/problem.ts';
+import '../kit/progress.ts';
+import { workFailure } from '../work-failure.ts';
+import { Work } from '../work.ts';
+
+const MM_PER_INCH = 25.4;
+
+/** Saves one print as a picture that carries its recipe. */
+@customElement('ps-picture-out')
+export class PictureOut extends LitElement {
+  static override styles = [
+    controls,
+    dialogStyle,
+    css`
+      dialog {
+        --dialog-width: 440px;
+      }
+      .row {
+        align-items: end;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) relative = true;
+  @state() private recipe: Recipe | null = null;
+  @state() private heading = '';
+  @state() private widthMm = 300;
+  @state() private dpi = 150;
+  @state() private kind: 'png' | 'svg' = 'png';
+  @query('dialog') private dialog!: HTMLDialogElement;
+  private readonly making = new Work<{ file: Blob; name: string }>(this, {
+    found: ({ file, name }) => {
+      download(name, file, file.type);
+      this.dialog.close();
+    },
+  });
+
+  /** Asks how it is to be saved. @param heading '… as a picture' */
+  show(recipe: Recipe, heading: string): void {
+    this.recipe = recipe;
+    this.heading = heading;
+    this.widthMm = Math.round(recipe.paper.widthMm);
+    this.making.clear();
+    this.dialog.showModal();
+  }
+
+  private make(event: Event): void {
+    event.preventDefault();
+    const { recipe, kind, widthMm, dpi, relative } = this;
+    if (recipe === null) return;
+    void this.making.start(async (control) => {
+      if (kind === 'svg') return { file: new Blob([printSvg(recipe)], { type: 'image/svg+xml' }), name: fileNameOf(recipe.title, 'svg') };
+      const studio = studioOfRecipe(recipe);
+      const file = await wallTools().print({ studio, pulls: recipe.pulls, size: { widthMm, dpi, relative }, recipe }, control);
+      return file && { file, name: fileNameOf(`${recipe.title} ${widthMm} mm`, 'png') };
+    });
+  }
+
+  private number(name: 'widthMm' | 'dpi', label: string, unit: string, { min, max }: { min: number; max: number }) {
+    return html`<ps-number live whole .label=${label} .unit=${unit} .min=${min} .max=${max} .bigStep=${10} .value=${this[name]} @pick=${(
+      event: NumberPick,
+    ) => {
+      this[name] = event.detail;
+    }}></ps-number>`;
+  }
+
+  private pixels() {
+    const { recipe, widthMm, dpi } = this;
+    const wide = Math.round((widthMm / MM_PER_INCH) * dpi);
+    const high = recipe === null ? 0 : Math.round((wide * recipe.paper.heightMm) / recipe.paper.widthMm);
+    return html`<div class="row">${this.number('widthMm', 'Width', 'mm', { min: 5, max: 20_000 })} ${this.number('dpi', 'Resolution', 'dpi', { min: 10, max: 2400 })}</div>
+      <p class="soft small">${wide.toLocaleString('en')} × ${high.toLocaleString('en')} pixels, coloured as here: a picture to look at, not a film positive.</p>`;
+  }
+
+  override render() {
+    const { running, progress } = this.making;
+    const drawn = html`<p class="soft small">
+      True size in mm, a layer a pull, each in the colour of one stroke over white and multiplied: where inks overlap, other programs show
+      another colour than the films here.
+    </p>`;
+    return dialogBox(
+      { heading: this.heading, onClose: () => this.making.stop() },
+      html`<form @submit=${(event: Event) => this.make(event)}>
+        <label>as
+          <select aria-label="File" @change=${(event: Event) => {
+            this.kind = (event.target as HTMLSelectElement).value as 'png' | 'svg';
+          }}>
+            <option value="png" ?selected=${this.kind === 'png'}>PNG, a picture</option>
+            <option value="svg" ?selected=${this.kind === 'svg'}>SVG, a drawing</option>
+          </select></label>
+        ${this.kind === 'png' ? this.pixels() : drawn}
+        <p class="soft small">The file carries the recipe: dropped in the Chest, it gives it back.</p>
+        ${running ? html`<ps-progress label="Made so far" .value=${progress} @stop=${() => this.making.stop()}></ps-progress>` : ''}
+        ${workFailure(this.making)}
+        <div class="buttons">
+          <button type="button" @click=${() => this.dialog.close()}>Cancel</button>
+          <button class="main" ?disabled=${running}>Save</button>
+        </div>
+      </form>`,
+    );
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'ps-picture-out': PictureOut;
+  }
+}
