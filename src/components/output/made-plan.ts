@@ -12,6 +12,8 @@ export interface MadePlan {
   recipes: Recipe[];
   /** What was noted of screens before, the latest first; absent = nothing. */
   settings?: readonly SettingNoted[];
+  /** Where the plan is on the clock of what was ticked: the order as it was planned, and until when ticks count, 'day 1, 14:05'. */
+  clocked?: { planned: PressPlan; at: string };
   /** How screens stand, by the planner's key; one that is not there is only drawn. */
   screenStates?: ReadonlyMap<string, FrameState>;
 }

@@ -35,7 +35,7 @@ const BLOCKS_AS_STATES = 5;
 /** The papers of a visit as a PDF. Diagrams are vectors, states are pictures. */
 export async function pullSheetPdf(made: MadePlan, options: PullSheetOptions): Promise<PdfFile> {
   const { asked, heading } = options;
-  const title = `${choiceTitle(asked)}: ${heading}`;
+  const title = `${choiceTitle(asked, made.plan)}: ${heading}`;
   const out = await PageWriter.open(options.size, title, options.fonts);
   const blocks = papersOf(made, asked, options);
   const images = new Map<string, PDFImage | null>();

@@ -1,6 +1,6 @@
 import { html, nothing } from 'lit';
 import { ticksOf } from '../../engine/log/ticks/ticking.ts';
-import { setUpsDone } from '../../engine/log/ticks/ticks.ts';
+import { setUpsDone, setUpsInAll } from '../../engine/log/ticks/ticks.ts';
 import type { Advice } from '../../engine/visit/advice/advice.ts';
 import type { FitChoice } from '../../engine/visit/fit-choice.ts';
 import type { StockSheet } from '../../engine/visit/stencils/cut-list.ts';
@@ -11,7 +11,7 @@ import type { MadePlan } from '../output/made-plan.ts';
 import type { PaperAsked, PaperChoice } from '../output/papers/paper-choice.ts';
 import type { StatePictures } from '../ui/print/state-pictures.ts';
 import { counted } from '../ui/words.ts';
-import { nowEndWords } from '../words/now-words.ts';
+import { nowEndWords, outsideWords } from '../words/now-words.ts';
 import { foundFigures } from './log/found-figures.ts';
 import { awakeBox, type KeepAwake } from './log/keep-awake.ts';
 import './grid/set-up-grid.ts';
@@ -24,6 +24,7 @@ import { haveReady } from './plan/have-ready.ts';
 import { planHead } from './plan/plan-head.ts';
 import { stencilList } from './plan/stencil-list.ts';
 import type { PressVisit } from './press-visit.ts';
+import { madeForPaper } from './sheet/made-for-paper.ts';
 import './sheet/papers-out.ts';
 import './sheet/set-up-card.ts';
 import type { Tick } from './sheet/set-up-card.ts';
@@ -74,7 +75,7 @@ export function planResult(result: PlanResult) {
       ${outOfDate(visit)}${strayedLine(visit)}
       <div class="days">
         <h3>By the clock</h3>
-        ${now === null ? nothing : html`<p>${nowEndWords(plan, now)}</p>`}
+        ${now === null ? nothing : html`<p>${nowEndWords(plan, now)} ${outsideWords(plan, now)}</p>`}
         <press-day-bars .plan=${now ?? plan} .selected=${visit.selected} @set-up-select=${reveal}></press-day-bars>
       </div>
       <div class="bench">
@@ -149,12 +150,12 @@ function buttons(
   done: number,
 ) {
   const { running } = visit.run;
-  const all = made.plan.cards.length;
+  const { cards, setUpsBefore = 0 } = made.plan;
   return html`<div class="row">
     ${awakeBox(awake)}
     <button class="main" ?disabled=${running} @click=${atPress}>At the press</button>
     <press-papers
-      .made=${made}
+      .made=${madeForPaper(made, visit.now)}
       .asked=${asked}
       .stock=${stock}
       .visits=${visits}
@@ -172,10 +173,10 @@ function buttons(
         ? nothing
         : html`<button class="quiet" ?disabled=${running} @click=${() => void visit.bringInLog()}>Bring in another device’s log…</button>`
     }
-    <button ?disabled=${running || visit.log.events.length === 0 || done === all} @click=${() => visit.findRest()}>
+    <button ?disabled=${running || visit.log.events.length === 0 || done === cards.length} @click=${() => visit.findRest()}>
       Plan the rest around what is done
     </button>
-    <p>${done} of ${counted(all, 'set-up')} done</p>
+    <p>${setUpsBefore + done} of ${counted(setUpsInAll(made.plan), 'set-up')} done</p>
   </div>`;
 }
 

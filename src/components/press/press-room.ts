@@ -16,6 +16,7 @@ import { supplyStyles } from './plan/supplies.ts';
 import { nothingKept, whatToPrint } from './plan/what-to-print.ts';
 import { pressStyles } from './press-style.ts';
 import { PressVisit } from './press-visit.ts';
+import { madeForPaper } from './sheet/made-for-paper.ts';
 import './sheet/pull-sheet.ts';
 import { paperTablesStyle } from './sheet/paper-tables-style.ts';
 import type { PullSheet } from './sheet/pull-sheet.ts';
@@ -87,9 +88,9 @@ export class PressRoom extends LitElement {
 
   /** What goes on paper: today is the day of the set-up that is looked at, which is the next to pull when the room is entered. */
   private get asked(): PaperAsked {
-    const { selected, made } = this.visit;
+    const { selected, made, now } = this.visit;
     const papers = this.printsWeek ? { ...this.papers, what: 'week' as const } : this.papers;
-    return { ...papers, day: made?.plan.times[selected]?.day ?? 1, setUp: selected };
+    return { ...papers, day: (now ?? made?.plan)?.times[selected]?.day ?? 1, setUp: selected };
   }
 
   private chooseStock(stock: StockSheet): void {
@@ -155,7 +156,7 @@ export class PressRoom extends LitElement {
           ? nothing
           : html`<press-log .made=${made} .now=${() => visit.now} .log=${visit.log} .visit=${visit} .store=${store} .pictures=${pictures} .drawn=${drawn}></press-log>
           <press-pull-sheet
-            .made=${made}
+            .made=${madeForPaper(made, visit.now)}
             .pictures=${pictures}
             .asked=${this.asked}
             .stock=${this.stock}

@@ -1,8 +1,9 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { defined } from '../../engine/base/at.ts';
+import type { RetimedPlan } from '../../engine/log/now/retimed.ts';
 import type { RestInput } from '../../engine/log/rest.ts';
 import { ticksOf } from '../../engine/log/ticks/ticking.ts';
-import { nextSetUp } from '../../engine/log/ticks/ticks.ts';
+import { nextSetUp, setUpsBehind } from '../../engine/log/ticks/ticks.ts';
 import type { VisitHead } from '../../engine/log/types.ts';
 import { visitHeadOf } from '../../engine/log/visit-head.ts';
 import { visitNow } from '../../engine/log/visit-now.ts';
@@ -10,7 +11,7 @@ import { takenFit } from '../../engine/project/take-fit.ts';
 import { sameVisitInput, visitInputOf } from '../../engine/project/visit-input.ts';
 import type { Advice } from '../../engine/visit/advice/advice.ts';
 import type { FitChoice } from '../../engine/visit/fit-choice.ts';
-import type { PressPlan, VisitInput } from '../../engine/visit/visit.ts';
+import type { VisitInput } from '../../engine/visit/visit.ts';
 import { sentenceOf } from '../../workers/client/client.ts';
 import type { AppStore } from '../app-store.ts';
 import type { MadePlan } from '../output/made-plan.ts';
@@ -141,7 +142,7 @@ export class PressVisit implements ReactiveController {
   }
 
   /** The same on the clock of what was really ticked; null before the first tick. */
-  get now(): PressPlan | null {
+  get now(): RetimedPlan | null {
     const { made } = this;
     return made === null || this.run.running ? null : this.clock.now(made.plan, this.log, this.store.project.press);
   }
@@ -185,7 +186,8 @@ export class PressVisit implements ReactiveController {
     // The visit stays what it was begun as: changed recipes are for the next one.
     const { input, plan } = defined(this.made);
     const now = visitNow(this.log.events, Date.now(), localTime);
-    const rest = { recipes, sheets, now, ...(test === null ? {} : { test }) };
+    const setUpsBefore = setUpsBehind(plan, ticksOf(plan, sheets));
+    const rest = { recipes, sheets, now, setUpsBefore, ...(test === null ? {} : { test }) };
     return { ...input, press: this.store.project.press, atHand: plan, longer, rest };
   }
 

@@ -109,6 +109,13 @@ export function stillWetWords(wet: readonly WetSheet[]): string {
     .join('; ')}.`;
 }
 
+/** 'Wet, but not where this pull lies: sheets 5–7 in Rust until 14:57…'; '' for none. By the drying rule of the plan only films that touch wait. */
+export function wetBesideWords(wet: readonly WetSheet[]): string {
+  if (wet.length === 0) return '';
+  const those = byInk(wet).map(({ ink, numbers, dryMs }) => `${sheetsText(numbers)} in ${ink} until ${momentText(dryMs)}`);
+  return `Wet, but not where this pull lies: ${those.join('; ')}. The plan waits only for inks that touch, so they may be pulled now: handle them as wet.`;
+}
+
 /** 'Print over sheets 5–7 from 14:57, stack from 15:17.'; '' for none. */
 export function dryingWords(wet: readonly WetSheet[], nowMs: number): string {
   return byInk(wet)

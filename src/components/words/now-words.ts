@@ -1,5 +1,6 @@
 import { entryAt } from '../../engine/base/at.ts';
-import { minutesText } from '../../engine/base/words.ts';
+import { minutesText, rangesText } from '../../engine/base/words.ts';
+import type { RetimedPlan } from '../../engine/log/now/retimed.ts';
 import { DAY_MINUTES } from '../../engine/pullorder/timeline/day-clock.ts';
 import type { Moment, PressPlan } from '../../engine/visit/visit.ts';
 import { timeWords, wallClock } from './plan-words.ts';
@@ -12,9 +13,10 @@ function minuteOf({ day, minute }: Moment): number {
 }
 
 /** 'now 10:05 to 10:40' beside the planned time of a set-up, with the day where it is another; '' as planned or where nothing is known. */
-function nowTimeWords(plan: PressPlan, now: PressPlan | null, at: number): string {
+function nowTimeWords(plan: PressPlan, now: RetimedPlan | null, at: number): string {
   const [planned, real] = [plan.times[at], now?.times[at]];
   if (planned === undefined || real === undefined) return '';
+  if (now?.outside.has(at) === true && real.endMinute === real.startMinute) return 'ticked while the studio is closed';
   const late = minuteOf({ day: real.day, minute: real.startMinute }) - minuteOf({ day: planned.day, minute: planned.startMinute });
   const ends = minuteOf({ day: real.day, minute: real.endMinute }) - minuteOf({ day: planned.day, minute: planned.endMinute });
   if (Math.abs(late) < AS_PLANNED_MINUTES && Math.abs(ends) < AS_PLANNED_MINUTES) return '';
@@ -23,7 +25,7 @@ function nowTimeWords(plan: PressPlan, now: PressPlan | null, at: number): strin
 }
 
 /** When a set-up is pulled: 'Planned day 1, 9:30 to 10:15, now 10:05 to 10:40'. */
-export function plannedAndNow(plan: PressPlan, now: PressPlan | null, at: number): string {
+export function plannedAndNow(plan: PressPlan, now: RetimedPlan | null, at: number): string {
   const planned = timeWords(plan, entryAt(plan.times, at));
   const real = nowTimeWords(plan, now, at);
   return real === '' ? planned : `Planned ${planned.charAt(0).toLowerCase()}${planned.slice(1)}, ${real}`;
@@ -37,4 +39,14 @@ export function nowEndWords(plan: PressPlan, now: PressPlan): string {
   if (Math.abs(late) < AS_PLANNED_MINUTES) return `${end}, as planned.`;
   if (now.ends.day !== plan.ends.day) return `${end}; ${planned}.`;
   return `${end}, ${minutesText(Math.abs(late))} ${late > 0 ? 'later' : 'sooner'} than planned (${wallClock(plan, plan.ends.minute)}).`;
+}
+
+/** What became of ticks at night: 'Set-ups 1–3 were ticked while the studio is closed (before 9:30 or after 17:30)…'; '' where there are none. */
+export function outsideWords(plan: PressPlan, now: RetimedPlan): string {
+  const { clock, cards } = plan;
+  const numbers = [...now.outside].map((at) => entryAt(cards, at).number).sort((a, b) => a - b);
+  if (numbers.length === 0) return '';
+  const open = `${wallClock(plan, 0)} to ${wallClock(plan, clock.workMinutes + (clock.lunch?.minutes ?? 0))}`;
+  const those = numbers.length === 1 ? `Set-up ${rangesText(numbers)} was` : `Set-ups ${rangesText(numbers)} were`;
+  return `${those} ticked outside opening hours (${open}). Only opening hours count here: that work takes no time of a day, and what is left begins when the studio is open.`;
 }

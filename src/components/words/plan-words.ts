@@ -16,7 +16,12 @@ export function listed(parts: readonly string[]): string {
 
 /** '14 set-ups, 11 screen mounts, 9 ink changes'; changes of offset only when there are some. */
 export function planHeadline(plan: PressPlan): string {
-  const parts = [counted(plan.cards.length, 'set-up'), counted(plan.mounts, 'screen mount'), counted(plan.inkChanges, 'ink change')];
+  const left = plan.setUpsBefore === undefined || plan.setUpsBefore === 0 ? '' : ' left';
+  const parts = [
+    `${counted(plan.cards.length, 'set-up')}${left}`,
+    counted(plan.mounts, 'screen mount'),
+    counted(plan.inkChanges, 'ink change'),
+  ];
   if (plan.registerMoves > 0) parts.push(counted(plan.registerMoves, 'change of offset', 'changes of offset'));
   return parts.join(', ');
 }

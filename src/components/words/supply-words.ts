@@ -1,3 +1,4 @@
+import { type VisitFigures, wholeFigures } from '../../engine/visit/visit-figures.ts';
 import type { InkNeed, PressPlan } from '../../engine/visit/visit.ts';
 import { counted } from '../ui/words.ts';
 import { gramsText } from './plan-words.ts';
@@ -41,6 +42,17 @@ export function inkSplit(need: Partial<InkNeed>): string {
     .filter(([, grams]) => grams > 0)
     .map(([word, grams]) => `${word} ${gramsText(grams)}\u00a0g`)
     .join(', ');
+}
+
+/** Why more is mixed than goes on paper, with the figures that cause it and the ink of which most stays behind. */
+export function leftBehindWords(plan: Pick<PressPlan, 'inks' | 'cards'>, press: VisitFigures): string {
+  const { lossMl, safety } = wholeFigures(press);
+  const why = `Left behind: ${lossMl} mL stay in screen and bucket at each change of ink, and ${Math.round(100 * safety)} % of all is added for safety ('Lost at each change of ink' and 'More ink, for safety' in the studio figures).`;
+  const [most] = [...plan.inks].sort((a, b) => (b.lossG ?? 0) - (a.lossG ?? 0));
+  if (most === undefined || !(most.lossG > most.printedG + most.proofsG)) return why;
+  const times = plan.cards.filter(({ ink, inkChange }) => inkChange && ink.key === most.key).length;
+  const comes = times === 1 ? 'once' : `${times} times`;
+  return `${why} ${most.name} comes on ${comes}, so ${gramsText(most.lossG)} g of its ${gramsText(most.grams)} g stay behind: fewer changes of ink, or the loss that you really weigh, take less.`;
 }
 
 /** '3 screens to make', or how many of them are made already. */

@@ -25,6 +25,8 @@ export interface RestInput extends VisitInput {
     sheets: readonly RestSheet[];
     /** The test sheet and what was tried on it; absent = none yet. */
     test?: TestSheet | undefined;
+    /** Set-ups that are done, as `setUpsBehind` counts them: those that are left are numbered behind them; absent = none. */
+    setUpsBefore?: number;
     /** When it is planned; absent = on the first morning, with everything dry. */
     now?: VisitNow;
   };

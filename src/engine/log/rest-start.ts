@@ -9,6 +9,7 @@ import type { Pull } from '../stack/types.ts';
 import { registerRecipes } from '../visit/registry.ts';
 import { wholeFigures } from '../visit/visit-figures.ts';
 import type { VisitProblem } from '../visit/visit-problem.ts';
+import { stillOnPress } from './now/still-on-press.ts';
 import type { RestInput, RestSheet, VisitNow } from './rest-input.ts';
 
 /** A pull that is on a sheet, and when its film is dry and the sheet out of the racks. */
@@ -110,8 +111,8 @@ function namesOf(films: readonly FilmOfRecipe[], visit: VisitProblem, recipes: r
 
 /**
  * How a visit stands when what is left of it is planned: films that are not dry yet, sheets in the
- * racks, inks that are mixed, and the frame that was pulled last on the same day, which is still on
- * the press.
+ * racks, inks that are mixed, and the frame that was pulled last, where it is still on the press.
+ * Before opening and after closing nothing is planned, but what was pulled then counts.
  * @param visit of what is left: its sheets have the numbers of the whole visit
  * @param leftOf by sheet number the pulls that are left of its recipe, as the visit has them
  */
@@ -124,7 +125,8 @@ export function restStart(
   const { recipes, sheets } = input.rest;
   const { dayStartMinute } = wholeFigures(input.press);
   const dayBegins = (now.day - 1) * DAY_MINUTES;
-  const minute = Math.max(dayBegins, clockMinute(now, dayStartMinute));
+  const clockNow = clockMinute(now, dayStartMinute);
+  const minute = Math.max(dayBegins, clockNow);
   const tests = testFilms(input, now);
   const bySheet = new Map(sheets.map((sheet) => [sheet.number, pulledOn(sheet, input, now)]));
   const drying = new DryingLookup(recipes, minute);
@@ -136,7 +138,9 @@ export function restStart(
   const printed = sheets.flatMap(({ number, recipe }) => defined(bySheet.get(number)).map((film) => ({ ...film, recipe })));
   const done = [...printed, ...tests];
   const nameOf = namesOf(done, visit, recipes);
-  const last = done.filter(({ atMinute }) => atMinute >= dayBegins).sort((one, other) => other.atMinute - one.atMinute)[0];
+  const last = done
+    .filter(({ atMinute }) => stillOnPress(clockNow - atMinute, clockNow - dayBegins))
+    .sort((one, other) => other.atMinute - one.atMinute)[0];
   return {
     minute,
     readyAt: visit.sheets.map(({ number }) =>

@@ -113,7 +113,10 @@ export function* planRest(input: RestInput, budgetMs: number): Generator<RestPla
   const leftOf = new Map(runs.flatMap(({ recipe, numbered }) => numbered.map(({ number }) => [number, recipe.pulls] as const)));
   let start: TimelineStart | undefined;
   const startOf = (problem: VisitProblem): TimelineStart =>
-    (start = rest.now === undefined ? {} : restStart(input, rest.now, problem, leftOf));
+    (start = {
+      ...(rest.now === undefined ? {} : restStart(input, rest.now, problem, leftOf)),
+      ...(rest.setUpsBefore === undefined ? {} : { setUpsBefore: rest.setUpsBefore }),
+    });
   const find = (problem: VisitProblem): PullFinder => leftFinder(problem, groups);
   for (const plan of planVisit({ ...visit, testSheet, runs }, budgetMs, { startOf, find })) {
     const made = inWordsOfVisit(plan, groups, rest.recipes);

@@ -31,6 +31,8 @@ export interface PressPlan extends VisitTimes {
   /** Titles of the recipes, by the index that sheets and cards use. */
   recipes: { id: string; title: string; sheets: number[] }[];
   cards: SetUpCard[];
+  /** Set-ups of the visit that are done, behind which these are numbered; absent = none. */
+  setUpsBefore?: number;
   inks: InkNeed[];
   /** The same ink by stock ink, as it is weighed out. */
   stocks: StockNeed[];
@@ -82,7 +84,7 @@ export function describe(order: Ordered, bound: Bound, { visit, press, start }: 
   const inks = visitInks(visit, press, { setUps: order.setUps, beds, onPress: start?.onPress });
   return {
     ...times,
-    problems: [...times.problems, ...paperProblems(order.setUps, visit)],
+    problems: [...times.problems, ...paperProblems(order.setUps, visit, start?.setUpsBefore)],
     sheets: visit.sheets,
     testSheet: visit.testSheet !== null,
     ...(visit.testSheet === null ? {} : { testNumber: visit.testSheet }),
@@ -91,7 +93,8 @@ export function describe(order: Ordered, bound: Bound, { visit, press, start }: 
       title: recipe.title,
       sheets: visit.sheets.filter((sheet) => sheet.recipe === r).map((sheet) => sheet.number),
     })),
-    cards: setUpCards(order, visit, beds, start?.onPress),
+    cards: setUpCards(order, visit, beds, start),
+    ...(start?.setUpsBefore === undefined ? {} : { setUpsBefore: start.setUpsBefore }),
     inks,
     stocks: visitStocks(visit, inks),
     ...changesOnBeds(order.setUps, beds, start?.onPress),

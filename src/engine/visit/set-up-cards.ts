@@ -1,4 +1,5 @@
 import { defined, entryAt } from '../base/at.ts';
+import type { TimelineStart } from '../pullorder/timeline/start-state.ts';
 import { testPullOf } from '../pullorder/timeline/test-pull.ts';
 import type { SetUp } from '../pullorder/types.ts';
 import type { Pull } from '../stack/types.ts';
@@ -67,13 +68,13 @@ export interface TestPull {
  * Reads a plan back into the studio's words.
  * @param plan a plan of `visit.problem`
  * @param beds the bed of each set-up: what changes is counted from the set-up before on its bed
- * @param onPress what is on the first bed already
+ * @param start what is on the first bed already, and how many set-ups are done
  */
 export function setUpCards(
   plan: { setUps: readonly SetUp[] },
   visit: VisitProblem,
   beds: readonly number[] = [],
-  onPress?: Pick<SetUp, 'screen' | 'ink' | 'offset'>,
+  { onPress, setUpsBefore = 0 }: Pick<TimelineStart, 'onPress' | 'setUpsBefore'> = {},
 ): SetUpCard[] {
   const screens = new Map(visit.registry.screens.map((screen) => [screen.key, screen]));
   const inks = new Map(visit.registry.inks.map((ink) => [ink.key, ink]));
@@ -114,7 +115,7 @@ export function setUpCards(
     for (const state of states) state.sheets.sort((a, b) => a - b);
     const instructions = instructionsOf(states, visit);
     return {
-      number: at + 1,
+      number: setUpsBefore + at + 1,
       screen: defined(screens.get(setUp.screen)),
       ink: defined(inks.get(setUp.ink)),
       ...layOfText(setUp.offset),

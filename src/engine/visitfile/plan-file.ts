@@ -92,7 +92,8 @@ function checkOrder(plan: PressPlan, recipes: readonly Recipe[], fileName: strin
     refuse(`plan.times has ${plan.times.length} entries for ${plan.cards.length} set-ups`, 'plan.times');
   const recipeOf = new Map(plan.sheets.map(({ number, recipe }) => [number, recipe]));
   for (const [c, card] of plan.cards.entries()) {
-    if (card.number !== c + 1) refuse(`plan.cards[${c}].number is ${card.number}, not ${c + 1}`, `plan.cards[${c}].number`);
+    const number = (plan.setUpsBefore ?? 0) + c + 1;
+    if (card.number !== number) refuse(`plan.cards[${c}].number is ${card.number}, not ${number}`, `plan.cards[${c}].number`);
     for (const [s, { recipe, prints, sheets }] of card.states.entries()) {
       const where = `plan.cards[${c}].states[${s}]`;
       const pulls = recipes[recipe]?.pulls.length ?? 0;

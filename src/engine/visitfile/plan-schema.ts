@@ -107,6 +107,7 @@ const planSchema = z.object({
     )
     .max(10_000),
   stocks: z.array(z.object({ name: z.string().max(LONGEST_NAME), grams: amount })).max(10_000),
+  setUpsBefore: count.exactOptional(),
   mounts: count,
   inkChanges: count,
   registerMoves: count,

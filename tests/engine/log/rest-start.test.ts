@@ -104,6 +104,16 @@ describe('restStart', () => {
     expect([...mixed!].sort()).toEqual(['Rust', 'Weed']);
     expect(onPress).toMatchObject({ screen: '2', ink: 'Weed' });
     expect(startOf([ago(1000, 1, 'p1')]).onPress).toBeUndefined();
+    // Pulled this morning since it opened, or four hours ago at the most, whatever the time is.
+    expect(startOf([ago(149, 1, 'p1')]).onPress).toBeDefined();
+    expect(startOf([ago(239, 1, 'p1')]).onPress).toBeDefined();
+    expect(startOf([ago(241, 1, 'p1')]).onPress).toBeUndefined();
+  });
+
+  it('should leave the frame on the press where it is planned at night, before the studio opens', () => {
+    const rest = last(planRest(inputOf([ago(20, 1, 'p1')], 2, 120), 100));
+    expect(rest.begins).toMatchObject({ day: 2, minute: 0, stays: rest.cards[0]!.screen.key });
+    expect(rest.cards[0]!.mount).toBe(false);
   });
 
   it('should not make a film wet that is yet to come, where a clock was set back', () => {

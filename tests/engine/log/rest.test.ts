@@ -85,6 +85,20 @@ describe('planRest', () => {
     expect(plan.sheets.map((sheet) => sheet.number)).toEqual([1, 3, 5]);
     expect(plan.recipes.map((recipe) => recipe.sheets)).toEqual([[1, 3], [5]]);
   });
+  it('should number what is left behind the set-ups that are done, on cards and in what it says', () => {
+    const input = inputOf([pulled(1, 'p1')]);
+    const short = { ...input, press: { ...input.press, days: 1, hoursPerDay: 1 } };
+    const numbersOf = (before?: number) => {
+      const plan = last(planRest({ ...short, rest: { ...input.rest, ...(before === undefined ? {} : { setUpsBefore: before }) } }, 100));
+      const late = plan.problems.find(({ code }) => code === 'visit.too-long')!.message;
+      return { plan, numbers: plan.cards.map(({ number }) => number), late: late.match(/set-ups? \D*(\d+)/)![1] };
+    };
+    const [from, on] = [numbersOf(), numbersOf(7)];
+    expect(from.numbers[0]).toBe(1);
+    expect(on.numbers).toEqual(from.numbers.map((number) => number + 7));
+    expect(Number(on.late)).toBe(Number(from.late) + 7);
+    expect([from.plan.setUpsBefore, on.plan.setUpsBefore]).toEqual([undefined, 7]);
+  });
   it('should lay what went otherwise under what is left', () => {
     const otherwise: LogEvent = {
       id: 'o',

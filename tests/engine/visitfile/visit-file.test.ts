@@ -55,6 +55,14 @@ describe('a visit as a file', () => {
     expect(readVisit(writeVisit({ project, made, log: { head, events: [] } }), 'a.zip').value!.log!.events).toEqual([]);
   });
 
+  it('should hold the numbers of what is left behind what is done, and refuse others', () => {
+    const cards = made.plan.cards.map((card) => ({ ...card, number: card.number + 3 }));
+    const numbered = (setUpsBefore: number) =>
+      writeVisit({ project, made: { ...made, plan: { ...made.plan, cards, setUpsBefore } }, log: { head, events } });
+    expect(readVisit(numbered(3), 'may.zip').value!.made!.plan.setUpsBefore).toBe(3);
+    expect(messageOf(numbered(2))).toMatch(/plan\.cards\[0\]\.number is 4, not 3/);
+  });
+
   it('should name the file, the place and the mend of what cannot be', () => {
     expect(messageOf(text({}))).toBe('may.zip: this is no zip; choose a file that was saved here as a visit.');
     expect(messageOf(bytes.slice(0, bytes.length / 2))).toBe(

@@ -12,7 +12,7 @@ import { cell, type PaperBlock, type PaperCell, type PaperTable } from './paper-
 
 /** How the columns are read. */
 const HOW_TO_READ =
-  'Grams: the wet ink that goes on the sheets of that set-up; what stays in screen and bucket comes on top. An arrow is the way the print moves on the paper. Dry: print over the last sheet from then on.';
+  'Grams: the wet ink that goes on the sheets of that set-up; what stays in screen and bucket comes on top. An arrow is the way the print moves on the paper. Dry, stack: from the first time on the last sheet is dry enough to print over, from the second on it can leave the rack.';
 
 /** A page for each day and bed: its set-ups by the clock, with all that is asked for at the press. */
 export function benchBlocks(made: MadePlan, onlyDay: number | null): PaperBlock[] {
@@ -26,9 +26,18 @@ export function benchBlocks(made: MadePlan, onlyDay: number | null): PaperBlock[
       Array.from({ length: beds }, (_, bed) => bed).flatMap((bed): PaperBlock[] => {
         const own = plan.times.flatMap((time, at) => (time.day === day && time.bed === bed ? [at] : []));
         if (own.length === 0) return [];
-        return [{ kind: 'page' }, dayTable(made, inks, own), { kind: 'text', text: HOW_TO_READ, size: 'small', soft: true }];
+        return [
+          { kind: 'page' },
+          dayTable(made, inks, own),
+          { kind: 'text', text: `${clockedWords(made)}${HOW_TO_READ}`, size: 'small', soft: true },
+        ];
       }),
     );
+}
+
+/** Which times they are, where the clock has gone on since the order was planned. */
+function clockedWords({ clocked }: MadePlan): string {
+  return clocked === undefined ? '' : `Times by what was ticked until ${clocked.at}. `;
 }
 
 function dayTable(made: MadePlan, inks: readonly SetUpInk[], own: readonly number[]): PaperTable {
@@ -47,7 +56,7 @@ function dayTable(made: MadePlan, inks: readonly SetUpInk[], own: readonly numbe
       { head: 'Ink, grams', share: 0.15 },
       { head: 'Offset, strokes', share: 0.16 },
       { head: 'Sheets, how many', share: 0.205 },
-      { head: 'Dry, stack', share: 0.095 },
+      { head: 'Dry from, stack from', share: 0.095 },
     ],
     rows: own.map((at) => ({
       ...(entryAt(plan.times, at).waitMinutes >= 1 ? { over: capital(waitWords(plan, at, false)) } : {}),

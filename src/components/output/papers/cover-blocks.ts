@@ -6,6 +6,7 @@ import { type PrintError, printError } from '../../../engine/stack/print-error.t
 import { counted } from '../../ui/words.ts';
 import { CAUTIONS, CAUTIONS_DEFER } from '../../words/cautions.ts';
 import { withinWords } from '../../words/error-words.ts';
+import { nowEndWords } from '../../words/now-words.ts';
 import { beginWords, boundWords, endWords, freeSwapWords, needsWords, planHeadline, recipeLetter } from '../../words/plan-words.ts';
 import type { MadePlan } from '../made-plan.ts';
 import type { PaperBlock } from './paper-blocks.ts';
@@ -15,8 +16,10 @@ const MOST_TOLD = 3;
 const OUT_OF_DATE = 'Out of date: recipes, sheets or figures have changed since. Plan again.';
 
 /** What is printed, how good the order is, room for who printed it when, the recipes, and the cautions. */
-export function coverBlocks({ plan, recipes }: MadePlan, heading: string, outOfDate: boolean): PaperBlock[] {
-  const sentences = [boundWords(plan), beginWords(plan), endWords(plan), freeSwapWords(plan), needsWords(plan)];
+export function coverBlocks({ plan, recipes, clocked }: MadePlan, heading: string, outOfDate: boolean): PaperBlock[] {
+  const ends =
+    clocked === undefined ? endWords(plan) : `Times by what was ticked until ${clocked.at}. ${nowEndWords(clocked.planned, plan)}`;
+  const sentences = [boundWords(plan), beginWords(plan), ends, freeSwapWords(plan), needsWords(plan)];
   const more = plan.problems.length - MOST_TOLD;
   const warnings = [
     ...plan.problems.slice(0, MOST_TOLD).map(({ message }) => message),

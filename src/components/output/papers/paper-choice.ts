@@ -1,3 +1,4 @@
+import { entryAt } from '../../../engine/base/at.ts';
 import type { PressPlan } from '../../../engine/visit/visit.ts';
 import { counted } from '../../ui/words.ts';
 
@@ -20,10 +21,10 @@ export interface PaperAsked extends PaperChoice {
 export const USUAL_CHOICE: PaperChoice = { what: 'visit', cards: false };
 
 /** What a file of it is called: 'Pull sheet', 'Bench sheet, day 2', 'Set-up 7', 'Visits on this press'. */
-export function choiceTitle({ what, day, setUp }: PaperAsked): string {
+export function choiceTitle({ what, day, setUp }: PaperAsked, plan: Pick<PressPlan, 'cards'>): string {
   if (what === 'visit') return 'Pull sheet';
   if (what === 'week') return 'Visits on this press';
-  return what === 'day' ? `Bench sheet, day ${day}` : `Set-up ${setUp + 1}`;
+  return what === 'day' ? `Bench sheet, day ${day}` : `Set-up ${entryAt(plan.cards, setUp).number}`;
 }
 
 /** Rows of the pictures: of a card alone, and where there are many, each of them small. */
@@ -40,7 +41,7 @@ export function choiceOptions(
   return [
     { value: 'visit', label: `the whole visit, ${counted(plan.daysNeeded, 'day')}` },
     { value: 'day', label: `today, day ${day}` },
-    { value: 'set-up', label: `this set-up, ${setUp + 1}` },
+    { value: 'set-up', label: `this set-up, ${entryAt(plan.cards, setUp).number}` },
     ...(visits > 1 ? [{ value: 'week' as const, label: `the week, ${counted(visits, 'visit')}` }] : []),
   ];
 }

@@ -5,7 +5,7 @@ import { stackMinutesOf } from '../../../engine/ink/film/drying.ts';
 import { paperToCut } from '../../../engine/visit/paper-needs.ts';
 import type { PressPlan } from '../../../engine/visit/visit.ts';
 import { gramsText, recipeLetter } from '../../words/plan-words.ts';
-import { GRAMS_NOTE, inkSplit, OVERS_NOTE, TEST_SHEET_NOTE, testSheetName } from '../../words/supply-words.ts';
+import { GRAMS_NOTE, inkSplit, leftBehindWords, OVERS_NOTE, TEST_SHEET_NOTE, testSheetName } from '../../words/supply-words.ts';
 import type { MadePlan } from '../made-plan.ts';
 import { cell, type PaperBlock, type PaperCell, type PaperTable } from './paper-blocks.ts';
 
@@ -18,6 +18,7 @@ export function supplyBlocks(made: MadePlan): PaperBlock[] {
   return [
     inkTable(plan),
     ...(mixed ? [stockTable(plan)] : []),
+    { kind: 'text', text: leftBehindWords(plan, made.input.press), size: 'small', soft: true },
     { kind: 'text', text: GRAMS_NOTE, size: 'small', soft: true },
     paperTable(made),
     { kind: 'text', text: plan.testSheet === true ? TEST_SHEET_NOTE : OVERS_NOTE, size: 'small', soft: true },

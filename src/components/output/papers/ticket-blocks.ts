@@ -16,7 +16,7 @@ export function ticketBlocks({ plan, recipes, input }: MadePlan, onlyDay: number
     const time = entryAt(plan.times, first);
     if (onlyDay !== null && time.day !== onlyDay) return [];
     const { overWhite } = entryAt(plan.cards, first).ink.ink;
-    const each = setUps.map(({ at, grams }) => `set-up ${at + 1}: ${gramsText(grams)} g`).join(', ');
+    const each = setUps.map(({ at, grams }) => `set-up ${entryAt(plan.cards, at).number}: ${gramsText(grams)} g`).join(', ');
     return {
       cells: [
         { lines: [], box: true },

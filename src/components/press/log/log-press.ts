@@ -1,11 +1,11 @@
 import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { entryAt } from '../../../engine/base/at.ts';
+import type { RetimedPlan } from '../../../engine/log/now/retimed.ts';
 import { ticksOf } from '../../../engine/log/ticks/ticking.ts';
-import { nextSetUp, setUpsDone } from '../../../engine/log/ticks/ticks.ts';
+import { nextSetUp, setUpsDone, setUpsInAll } from '../../../engine/log/ticks/ticks.ts';
 import type { Happening } from '../../../engine/log/types.ts';
 import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
-import type { PressPlan } from '../../../engine/visit/visit.ts';
 import type { AppStore } from '../../app-store.ts';
 import '../../ui/cautions.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
@@ -39,7 +39,7 @@ export class LogPress extends LitElement {
 
   @property({ attribute: false }) made!: MadePlan;
   /** The order on the clock of what was ticked, as it is when asked; null before the first tick. */
-  @property({ attribute: false }) now: () => PressPlan | null = () => null;
+  @property({ attribute: false }) now: () => RetimedPlan | null = () => null;
   @property({ attribute: false }) log!: LogKeeper;
   @property({ attribute: false }) pictures!: StatePictures;
   @property({ attribute: false }) visit!: PressVisit;
@@ -155,18 +155,18 @@ export class LogPress extends LitElement {
     const recipe = this.log.recipes[sheet?.recipe ?? -1];
     if (sheet === undefined || recipe === undefined) return nothing;
     const { store, visit, card } = this;
-    return html`${pressPictures(this.made.plan, { sheet, recipe, index: card.number - 1 }, this.pictures)}
+    return html`${pressPictures(this.made.plan, { sheet, recipe, index: this.made.plan.cards.indexOf(card) }, this.pictures)}
     ${pressNext({ store, visit, log: this.log, card, number: sheet.number })}`;
   }
 
   private renderFace() {
     const { plan } = this.made;
     const { card, ticks } = this;
-    const index = card.number - 1;
+    const index = plan.cards.indexOf(card);
     const done = setUpsDone(plan, ticks);
     return html`<div class="face">
       <header>
-        <h2>Set-up ${card.number} <span class="soft">of ${plan.cards.length}</span></h2>
+        <h2>Set-up ${card.number} <span class="soft">of ${setUpsInAll(plan)}</span></h2>
         <button ?disabled=${index === 0} @click=${() => this.go(index - 1)}>Back</button>
         <button ?disabled=${index === plan.cards.length - 1} @click=${() => this.go(index + 1)}>Next</button>
         <button @click=${() => this.dialog.close()}>Leave the press</button>

@@ -1,5 +1,5 @@
 import { inTheirPlaces } from '../../../engine/log/now/in-its-place.ts';
-import { retimed } from '../../../engine/log/now/retimed.ts';
+import { retimed, type RetimedPlan } from '../../../engine/log/now/retimed.ts';
 import { type SettingNoted, settingsNoted } from '../../../engine/log/settings.ts';
 import { visitNow } from '../../../engine/log/visit-now.ts';
 import type { VisitFigures } from '../../../engine/visit/visit-figures.ts';
@@ -11,7 +11,7 @@ import { localTime } from './local-time.ts';
 /** An order as the log has it by now, worked out anew only when something changed. */
 export class OrderNow {
   private placed: { of: MadePlan; log: readonly unknown[]; made: MadePlan } | null = null;
-  private clocked: { key: readonly unknown[]; plan: PressPlan } | null = null;
+  private clocked: { key: readonly unknown[]; plan: RetimedPlan } | null = null;
 
   /**
    * The order as it is worked: overs of other recipes go the way of the sheets whose places they took, and
@@ -29,7 +29,7 @@ export class OrderNow {
   }
 
   /** The order on the clock of what was really ticked, each minute anew; null before the first tick. */
-  now(plan: PressPlan, log: LogKeeper, press: VisitFigures): PressPlan | null {
+  now(plan: PressPlan, log: LogKeeper, press: VisitFigures): RetimedPlan | null {
     const nowMs = Date.now();
     const key = [plan, log.sheets, log.test, press, Math.floor(nowMs / 60_000)];
     if (this.clocked !== null && key.every((each, i) => each === this.clocked?.key[i])) return this.clocked.plan;

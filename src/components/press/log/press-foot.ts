@@ -1,9 +1,9 @@
 import { html, nothing } from 'lit';
 import { minutesText } from '../../../engine/base/words.ts';
+import type { RetimedPlan } from '../../../engine/log/now/retimed.ts';
 import { minutesLate } from '../../../engine/log/ticks/late.ts';
 import { nextSetUp, tickKey } from '../../../engine/log/ticks/ticks.ts';
 import { visitNow } from '../../../engine/log/visit-now.ts';
-import type { PressPlan } from '../../../engine/visit/visit.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import type { LogKeeper } from '../../ui/log/log-keeper.ts';
 import { plannedAndNow } from '../../words/now-words.ts';
@@ -37,7 +37,7 @@ export function pressFoot(
     done: ReadonlySet<number>;
     log: LogKeeper;
     /** The order on the clock of what was ticked. */
-    now: PressPlan | null;
+    now: RetimedPlan | null;
     go: (index: number) => void;
   },
 ) {
@@ -69,6 +69,6 @@ export function pressFoot(
           >
         </p>`
     }
-    <button class=${done.has(index) ? 'main' : ''} ?disabled=${after === undefined} @click=${() => go(next)}>${after === undefined ? 'Nothing left' : `To set-up ${next + 1}`}</button>
+    <button class=${done.has(index) ? 'main' : ''} ?disabled=${after === undefined} @click=${() => go(next)}>${after === undefined ? 'Nothing left' : `To set-up ${after.number}`}</button>
   </footer>`;
 }

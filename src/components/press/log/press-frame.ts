@@ -1,8 +1,8 @@
 import { html, nothing } from 'lit';
 import { entryAt } from '../../../engine/base/at.ts';
+import type { RetimedPlan } from '../../../engine/log/now/retimed.ts';
 import { settingFor } from '../../../engine/log/settings.ts';
 import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
-import type { PressPlan } from '../../../engine/visit/visit.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import '../../ui/kit/ink-chip.ts';
 import { offsetDiagram } from '../../ui/print/offset-diagram.ts';
@@ -24,10 +24,10 @@ export function pressFrame(
   {
     now,
     note,
-  }: { /** The order on the clock of what was ticked. */ now: PressPlan | null; /** Notes how the screen stands. */ note(): void },
+  }: { /** The order on the clock of what was ticked. */ now: RetimedPlan | null; /** Notes how the screen stands. */ note(): void },
 ) {
   const noted = settingFor(settings, card);
-  const index = card.number - 1;
+  const index = plan.cards.indexOf(card);
   const tags = setUpTags(plan, index);
   const time = plan.times[index];
   const mix = mixWords(card);

@@ -20,7 +20,7 @@ export function pressPictures(
     ${printImage(pictures.of(recipe, pulls), name, shape)}
     <figcaption aria-live="polite">${words}</figcaption>
   </figure>`;
-  const then = next?.setUp === index + 1 ? 'After this set-up' : `After set-up ${next?.setUp ?? ''}`;
+  const then = next?.setUp === plan.cards[index]?.number ? 'After this set-up' : `After set-up ${next?.setUp ?? ''}`;
   return html`<div class="pair">
     ${figure(sheet.pulls, `Sheet ${sheet.number} as it must look now`, stateWords(sheet, recipe))}
     ${next === null ? nothing : figure(next.pulls, `Sheet ${sheet.number}: ${then.toLowerCase()}`, `${then}.`)}

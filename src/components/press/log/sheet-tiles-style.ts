@@ -42,6 +42,7 @@ export const sheetTilesStyle = css`
     width: 100%;
   }
   .tick {
+    position: relative;
     flex-direction: column;
     gap: 0;
     padding: 0 var(--space-1);
@@ -52,6 +53,24 @@ export const sheetTilesStyle = css`
     border-bottom: 0;
     border-radius: var(--radius) var(--radius) 0 0;
     touch-action: manipulation;
+  }
+  .tick .use {
+    position: absolute;
+    top: var(--space-2);
+    left: var(--space-4);
+    font-size: var(--type-small);
+    font-weight: 600;
+    letter-spacing: 0;
+    line-height: 1.2;
+  }
+  /* A proof has a second edge, an over a corner cut off: told apart without a colour, also when they are ticked. */
+  .tick.proof {
+    outline: 1.5px solid currentColor;
+    outline-offset: -6px;
+  }
+  .tick.over {
+    clip-path: polygon(0 0, calc(100% - 22px) 0, 100% 22px, 100% 100%, 0 100%);
+    background-image: linear-gradient(to bottom left, var(--ink-soft) 16px, transparent 17px);
   }
   .tick[aria-checked='true'] {
     background: var(--ink);

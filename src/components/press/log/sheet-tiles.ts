@@ -1,5 +1,8 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { entryAt } from '../../../engine/base/at.ts';
+import type { SheetAsPulled } from '../../../engine/log/as-pulled.ts';
+import { wentOtherwise } from '../../../engine/log/ticks/ticking.ts';
 import { tickKey } from '../../../engine/log/ticks/ticks.ts';
 import { wetSheets } from '../../../engine/log/wet.ts';
 import type { CardState, SetUpCard } from '../../../engine/visit/set-up-cards.ts';
@@ -7,7 +10,7 @@ import type { PressPlan } from '../../../engine/visit/visit.ts';
 import { controls } from '../../ui/controls-style.ts';
 import type { LogKeeper } from '../../ui/log/log-keeper.ts';
 import { doubtShort } from '../../words/doubt-words.ts';
-import { dryingWords, momentText, stillWetWords } from '../../words/log-words.ts';
+import { dryingWords, momentText, stillWetWords, wetBesideWords } from '../../words/log-words.ts';
 import { recipeLetter } from '../../words/plan-words.ts';
 import { sheetTilesStyle } from './sheet-tiles-style.ts';
 import { testTile } from './test-tile.ts';
@@ -65,14 +68,20 @@ export class SheetTiles extends LitElement {
     ></press-tick-question>`;
   }
 
-  /** On a tile: what the sheet waits for, or when its own film is dry. */
-  private line(number: number, on: boolean): string {
-    const sheet = this.log.sheets.find((each) => each.number === number);
-    if (sheet === undefined || sheet.spoiled) return '';
-    if (!on) return doubtShort(this.asking.doubts(this.card, [number]), this.log.recipes);
+  /** On a tile: that it went otherwise, what the sheet waits for, or when its own film is dry. */
+  private line(sheet: SheetAsPulled, on: boolean): { words: string; warns: boolean } {
+    if (sheet.spoiled) return { words: '', warns: false };
+    if (on && this.otherwise(sheet)) return { words: 'differently', warns: false };
+    const doubt = on ? '' : doubtShort(this.asking.doubts(this.card, [sheet.number]), this.log.recipes);
+    if (doubt !== '') return { words: doubt, warns: true };
     const now = Date.now();
     const [wet] = wetSheets([sheet], this.log.recipes, now);
-    return wet === undefined || wet.dryMs <= now ? '' : `dry at ${momentText(wet.dryMs)}`;
+    const when = wet === undefined || wet.dryMs <= now ? '' : momentText(wet.dryMs);
+    return { words: when === '' ? '' : on ? `dry at ${when}` : `wet beside, ${when}`, warns: false };
+  }
+
+  private otherwise(sheet: SheetAsPulled): boolean {
+    return wentOtherwise(this.card, sheet, entryAt(this.log.recipes, sheet.recipe));
   }
 
   private tile(number: number) {
@@ -80,19 +89,22 @@ export class SheetTiles extends LitElement {
     if (sheet === undefined) return nothing;
     const on = this.ticked(number);
     const where = `sheet ${number}`;
-    const line = this.line(number, on);
+    const line = this.line(sheet, on);
+    const differs = on && !sheet.spoiled && this.otherwise(sheet);
+    const use = sheet.use === 'proof' || sheet.use === 'over' ? sheet.use : '';
     return html`<li>
       <button
-        class="tick"
+        class="tick ${use}"
         role="checkbox"
         data-where=${where}
         aria-checked=${on && !sheet.spoiled ? 'true' : 'false'}
-        aria-label="Sheet ${number} pulled"
+        aria-label="Sheet ${number} pulled${differs ? ' differently' : ''}${use === '' ? '' : `, ${use}`}"
         ?disabled=${sheet.spoiled}
         @click=${() => this.tick([number], !on, where)}
       >
-        <span>${number}${sheet.spoiled ? html` <small>spoiled</small>` : html`<span class="mark" aria-hidden="true">${on ? '✓' : ''}</span>`}</span>
-        <small class=${on ? '' : 'warn'}>${line}</small>
+        ${use === '' ? nothing : html`<span class="use">${use}</span>`}
+        <span>${number}${sheet.spoiled ? html` <small>spoiled</small>` : html`<span class="mark" aria-hidden="true">${differs ? '≠' : on ? '✓' : ''}</span>`}</span>
+        <small class=${line.warns ? 'warn' : ''}>${line.words}</small>
       </button>
       <button class="more" aria-label="Pulled differently, sheet ${number}" @click=${() => this.speak([number])}>Pulled differently…</button>
       ${this.question(where)}
@@ -142,8 +154,11 @@ export class SheetTiles extends LitElement {
     const own = this.log.sheets.filter((sheet) => !sheet.spoiled && this.card.sheets.includes(sheet.number));
     const now = Date.now();
     const wet = wetSheets(own, this.log.recipes, now);
+    const waiting = wet.filter(({ number, dryMs }) => !this.ticked(number) && dryMs > now);
+    const touches = new Set(this.asking.doubts(this.card, this.card.sheets).flatMap(({ kind, sheet }) => (kind === 'wet' ? [sheet] : [])));
     const words = [
-      stillWetWords(wet.filter(({ number, dryMs }) => !this.ticked(number) && dryMs > now)),
+      stillWetWords(waiting.filter(({ number }) => touches.has(number))),
+      wetBesideWords(waiting.filter(({ number }) => !touches.has(number))),
       dryingWords(
         wet.filter(({ number }) => this.ticked(number)),
         now,

@@ -17,9 +17,6 @@ const KIND_WORDS: Record<PartKind, string> = {
   wait: 'wait',
   wash: 'wash up',
 };
-/** A number fits into a bar from this share of the day on. */
-const LEAST_FOR_NUMBER = 0.022;
-
 /**
  * The visit by the clock: a bar a day and bed, with what is done when.
  * @fires set-up-select CustomEvent<number>: index of the set-up
@@ -75,6 +72,20 @@ export class DayBars extends LitElement {
         /* Black ink shows in the dark too. */
         box-shadow: var(--edge-inside);
       }
+      .print {
+        container-type: inline-size;
+      }
+      /* A number stands in every bar that is wide enough for its digits. */
+      @container (max-width: 8px) {
+        .print span {
+          display: none;
+        }
+      }
+      @container (max-width: 15px) {
+        .print .wide {
+          display: none;
+        }
+      }
       .chosen {
         outline: 2px solid var(--ink);
         outline-offset: 1px;
@@ -109,17 +120,30 @@ export class DayBars extends LitElement {
       .hours {
         position: relative;
         grid-column: 2;
-        height: 18px;
+        height: 22px;
         font-size: var(--type-fine);
         color: var(--ink-soft);
         font-variant-numeric: tabular-nums;
       }
       .hours span {
         position: absolute;
+        top: 4px;
         transform: translateX(-50%);
       }
-      .hours span:first-child {
+      .hours span::before {
+        content: '';
+        position: absolute;
+        top: -4px;
+        left: 50%;
+        height: 4px;
+        border-left: 1px solid var(--ink-soft);
+      }
+      /* At the very edge it would be cut off. */
+      .hours .edge {
         transform: none;
+      }
+      .hours .edge::before {
+        left: 0;
       }
       .key {
         display: flex;
@@ -180,7 +204,7 @@ export class DayBars extends LitElement {
       tabindex="-1"
       @click=${() => this.dispatchEvent(new CustomEvent<number>('set-up-select', { detail: part.setUp }))}
     >
-      ${minutes / length >= LEAST_FOR_NUMBER ? card.number : nothing}
+      <span class=${card.number > 9 ? 'wide' : ''}>${card.number}</span>
     </button>`;
   }
 
@@ -191,7 +215,7 @@ export class DayBars extends LitElement {
     const waits = parts.filter((part) => part.kind === 'wait').reduce((sum, part) => sum + part.toMinute - part.fromMinute, 0);
     const printed = parts.filter((part) => part.kind === 'print');
     const beyond = plan.times.some((time) => time.day === day && !time.fits);
-    const numbers = [...new Set(printed.map((part) => part.setUp + 1))];
+    const numbers = [...new Set(printed.map((part) => entryAt(plan.cards, part.setUp).number))];
     const summary = `Day ${day}${beds > 1 ? `, bed ${bed + 1}` : ''}: set-ups ${numbers.join(', ') || 'none'}${waits >= 1 ? `, ${minutesText(waits)} waiting` : ''}`;
     const firstHour = Math.ceil(startMinute / 60) * 60 - startMinute;
     const hours = Array.from({ length: Math.max(0, Math.floor((length - firstHour) / 60) + 1) }, (_, i) => firstHour + 60 * i);
@@ -213,7 +237,7 @@ export class DayBars extends LitElement {
         bed < beds - 1
           ? nothing
           : html`<div class="hours" aria-hidden="true">
-            ${hours.map((at, i) => html`<span class=${i % 2 === 1 ? 'odd' : ''} style="left: ${(100 * at) / length}%">${wallClock(plan, at)}</span>`)}
+            ${hours.map((at, i) => html`<span class="${i % 2 === 1 ? 'odd' : ''} ${at === 0 ? 'edge' : ''}" style="left: ${(100 * at) / length}%">${wallClock(plan, at)}</span>`)}
           </div>`
       }
     </div>`;

@@ -1,7 +1,7 @@
 import { html } from 'lit';
 import type { MadePlan } from '../../output/made-plan.ts';
 import { CAUTIONS, CAUTIONS_DEFER } from '../../words/cautions.ts';
-import { GRAMS_NOTE, OVERS_NOTE, TEST_SHEET_NOTE } from '../../words/supply-words.ts';
+import { GRAMS_NOTE, leftBehindWords, OVERS_NOTE, TEST_SHEET_NOTE } from '../../words/supply-words.ts';
 import { inkTable, paperTable, screenTable, stockTable } from './supplies.ts';
 
 /** Ink, paper and screens that the visit takes, and what to mind before it starts. */
@@ -11,6 +11,7 @@ export function haveReady(made: MadePlan) {
         <h2>Ink</h2>
         <div class="scroll">${inkTable(made.plan)}</div>
         <div class="scroll">${stockTable(made.plan)}</div>
+        <p class="soft small">${leftBehindWords(made.plan, made.input.press)}</p>
         <p class="soft small">${GRAMS_NOTE}</p>
         <h2 class="next">Paper</h2>
         <div class="scroll">${paperTable(made)}</div>

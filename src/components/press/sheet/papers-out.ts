@@ -71,7 +71,7 @@ export class PapersOut extends LitElement {
 
   private save(): void {
     const { made, asked, heading, size, stock, visits, outOfDate, relative } = this;
-    this.fileName = fileNameOf(`${heading} ${choiceTitle(asked)}`, 'pdf');
+    this.fileName = fileNameOf(`${heading} ${choiceTitle(asked, made.plan)}`, 'pdf');
     void this.making.start(async ({ signal, onProgress }) => {
       const [{ makePullSheet }, { pageFonts }] = await Promise.all([
         import('../../output/pdf-client.ts'),

@@ -1,5 +1,6 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
+import { entryAt } from '../../../engine/base/at.ts';
 import { setUpFragment } from '../../../engine/visitfile/set-up-link.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import { phoneSetUp } from '../../output/papers/phone-set-up.ts';
@@ -40,6 +41,10 @@ export class PhoneCode extends LitElement {
   @state() private address = '';
   @query('dialog') private dialog!: HTMLDialogElement;
 
+  private get number(): number {
+    return entryAt(this.made.plan.cards, this.index).number;
+  }
+
   private show(): void {
     this.address = addressWith(setUpFragment(phoneSetUp(this.made, this.index, this.heading)));
     this.dialog.showModal();
@@ -49,13 +54,13 @@ export class PhoneCode extends LitElement {
     if (this.address === '') return nothing;
     if (this.address.length > MOST_SIGNS)
       return html`<p>This set-up is too long for a code that a phone can read: print its card, or save it as a PDF.</p>`;
-    return codePicture(this.address, `Code of set-up ${this.index + 1}`);
+    return codePicture(this.address, `Code of set-up ${this.number}`);
   }
 
   override render() {
     return html`<button ?disabled=${this.disabled} @click=${() => this.show()}>On a phone…</button>
       ${dialogBox(
-        { heading: `Set-up ${this.index + 1} on a phone`, closable: true },
+        { heading: `Set-up ${this.number} on a phone`, closable: true },
         html`${this.code()}
           ${outOfReach() === null ? nothing : html`<p>${outOfReach()}</p>`}
           <p>All of it stands in the address behind the sign #, which no server is told. <a href=${this.address} target="_blank" rel="noopener">Open it here</a></p>`,

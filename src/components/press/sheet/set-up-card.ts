@@ -3,11 +3,11 @@ import { customElement, property } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import { entryAt } from '../../../engine/base/at.ts';
 import { rangesText } from '../../../engine/base/words.ts';
+import type { RetimedPlan } from '../../../engine/log/now/retimed.ts';
 import { settingFor } from '../../../engine/log/settings.ts';
-import { tickGroups, tickKey } from '../../../engine/log/ticks/ticks.ts';
+import { setUpsInAll, tickGroups, tickKey } from '../../../engine/log/ticks/ticks.ts';
 import '../../ui/kit/ink-chip.ts';
 import type { CardState } from '../../../engine/visit/set-up-cards.ts';
-import type { PressPlan } from '../../../engine/visit/visit.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { offsetDiagram } from '../../ui/print/offset-diagram.ts';
@@ -47,7 +47,7 @@ export class SetUpCardView extends LitElement {
 
   @property({ attribute: false }) made!: MadePlan;
   /** The order on the clock of what was ticked; null before the first tick. */
-  @property({ attribute: false }) now: PressPlan | null = null;
+  @property({ attribute: false }) now: RetimedPlan | null = null;
   @property({ type: Number }) index = 0;
   @property({ attribute: false }) pictures!: StatePictures;
   @property({ attribute: false }) ticked: ReadonlySet<string> = new Set();
@@ -151,7 +151,7 @@ export class SetUpCardView extends LitElement {
     const paper = entryAt(recipes, card.states[0]?.recipe ?? 0).paper;
     return html`
       <div class="turn">
-        <h3>Set-up ${card.number} <span class="soft">of ${plan.cards.length}</span></h3>
+        <h3>Set-up ${card.number} <span class="soft">of ${setUpsInAll(plan)}</span></h3>
         <button ?disabled=${this.index === 0} @click=${() => this.go(this.index - 1)}>Back</button>
         <button ?disabled=${this.index === plan.cards.length - 1} @click=${() => this.go(this.index + 1)}>Next</button>
       </div>

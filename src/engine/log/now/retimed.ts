@@ -15,6 +15,7 @@ import type { VisitNow } from '../rest-input.ts';
 import type { TestSheet } from '../test-sheet.ts';
 import { filmsOfTest } from '../test-sheet.ts';
 import type { OrderPairs } from '../turns.ts';
+import { stillOnPress } from './still-on-press.ts';
 
 /** An order that is under way, and how it stands. */
 export interface UnderWay {
@@ -31,6 +32,14 @@ export interface UnderWay {
   momentOf(ms: number): VisitNow;
 }
 
+/** An order on the clock of what was ticked. */
+export interface RetimedPlan extends PressPlan {
+  /** Indices of set-ups of which something was ticked outside opening hours. */
+  outside: ReadonlySet<number>;
+  /** The moment for which it is worked out. */
+  at: VisitNow;
+}
+
 /** A film that was logged, with the sheet that it is on. */
 interface FilmOnSheet extends LoggedFilm {
   sheet: SheetAsPulled;
@@ -40,9 +49,11 @@ interface FilmOnSheet extends LoggedFilm {
  * The clock of an order that is under way, from what was really ticked: set-ups that are done stand
  * where they were, those that are left begin now, in their order and on their beds, wait for the films
  * that were really pulled, and go on with the frame that is on the press.
+ * Only opening hours count: what was ticked before opening or after closing stands at the opening or
+ * closing, so that nobody is late for a night.
  * @returns the order with other times; null before the first tick and while it is not known what touches
  */
-export function retimed(way: UnderWay): PressPlan | null {
+export function retimed(way: UnderWay): RetimedPlan | null {
   const { plan, recipes, touching } = way;
   const films = way.sheets.flatMap((sheet) => filmsOn(sheet, entryAt(recipes, sheet.recipe)).map((film) => ({ ...film, sheet })));
   const pairs = recipes.map(touching);
@@ -60,24 +71,28 @@ export function retimed(way: UnderWay): PressPlan | null {
     startOf(way, films, pairs),
   );
   const begun = realTimes(way, films);
-  const done = new Map([...begun].filter(([at]) => !left.some((each) => each.at === at)));
-  const byCard = new Map(left.map(({ at }, i) => [at, sinceBegun(entryAt(times, i), begun.get(at))]));
+  const done = new Map([...begun.times].filter(([at]) => !left.some((each) => each.at === at)));
+  const byCard = new Map(left.map(({ at }, i) => [at, sinceBegun(entryAt(times, i), begun.times.get(at))]));
   return {
     ...plan,
     times: plan.times.map((time, at) => byCard.get(at) ?? done.get(at) ?? time),
     parts: [
-      ...[...done].map(([setUp, { day, bed, startMinute, endMinute }]) => ({
-        kind: 'print' as const,
-        setUp,
-        day,
-        bed,
-        fromMinute: startMinute,
-        toMinute: endMinute,
-      })),
+      ...[...done]
+        .filter(([, { startMinute, endMinute }]) => endMinute > startMinute)
+        .map(([setUp, { day, bed, startMinute, endMinute }]) => ({
+          kind: 'print' as const,
+          setUp,
+          day,
+          bed,
+          fromMinute: startMinute,
+          toMinute: endMinute,
+        })),
       ...parts.map((part) => ({ ...part, setUp: entryAt(left, part.setUp).at })),
     ],
     daysNeeded: Math.max(daysNeeded, ...[...done.values()].map(({ day }) => day)),
     ends: left.length > 0 ? ends : lastOf([...done.values()]),
+    outside: begun.outside,
+    at: way.now,
   };
 }
 
@@ -148,8 +163,8 @@ function startOf(way: UnderWay, films: readonly FilmOnSheet[], pairs: readonly (
   const cards = cardsByPull(plan);
   const pulled = new Set(films.map(({ sheet, at }) => inkText(inkOn(sheet, at, recipes))));
   const last = films.toSorted((a, b) => b.pulledMs - a.pulledMs)[0];
-  const onPress =
-    last === undefined || way.momentOf(last.pulledMs).day !== now.day ? undefined : cards.get(`${last.sheet.recipe} ${last.at}`);
+  const stands = last !== undefined && stillOnPress((now.atMs - last.pulledMs) / 60_000, clockNow - dayBegins);
+  const onPress = stands ? cards.get(`${last.sheet.recipe} ${last.at}`) : undefined;
   return {
     minute: Math.max(dayBegins, clockNow),
     readyAt: plan.sheets.map(({ number, recipe }) => {
@@ -176,11 +191,17 @@ function sinceBegun(left: CardTime, begun: CardTime | undefined): CardTime {
   return begun?.day === left.day ? { ...left, startMinute: Math.min(left.startMinute, begun.startMinute) } : left;
 }
 
-/** When set-ups were really pulled, by their index: from a pull before the first tick to the last. */
-function realTimes(way: UnderWay, films: readonly FilmOnSheet[]): Map<number, CardTime> {
+/**
+ * When set-ups were really pulled, by their index: from a pull before the first tick to the last, of which
+ * what lies within opening hours.
+ */
+function realTimes(way: UnderWay, films: readonly FilmOnSheet[]): { times: Map<number, CardTime>; outside: Set<number> } {
   const { plan, press } = way;
   const byPull = new Map(films.map((film) => [`${film.sheet.number} ${film.at}`, film.pulledMs]));
   const found = new Map<number, CardTime>();
+  const outside = new Set<number>();
+  const closes = plan.clock.workMinutes + (plan.clock.lunch?.minutes ?? 0);
+  const open = (minute: number): number => Math.min(closes, Math.max(0, minute));
   for (const [at, { states }] of plan.cards.entries()) {
     const ticks = states.flatMap(({ sheets, prints }) =>
       sheets.flatMap((number) => prints.flatMap((p) => byPull.get(`${number} ${p}`) ?? [])),
@@ -189,18 +210,20 @@ function realTimes(way: UnderWay, films: readonly FilmOnSheet[]): Map<number, Ca
     const minuteOf = ({ minuteOfDay }: VisitNow): number => minuteOfDay - plan.clock.startMinute;
     const [first, last] = [way.momentOf(Math.min(...ticks)), way.momentOf(Math.max(...ticks))];
     const planned = entryAt(plan.times, at);
-    const endMinute = Math.round(minuteOf(last));
+    const begin = first.day === last.day ? Math.round(minuteOf(first) - 60 / press.pullsPerHour) : 0;
+    const end = Math.round(minuteOf(last));
+    if ([first, last].some((moment) => minuteOf(moment) !== open(minuteOf(moment)))) outside.add(at);
     found.set(at, {
       ...planned,
       day: last.day,
-      startMinute: first.day === last.day ? Math.round(minuteOf(first) - 60 / press.pullsPerHour) : 0,
-      endMinute,
+      startMinute: open(begin),
+      endMinute: open(end),
       waitMinutes: 0,
       waitFor: [],
       rackWaitMinutes: 0,
-      dryMinute: endMinute + planned.dryMinute - planned.endMinute,
-      stackMinute: endMinute + planned.stackMinute - planned.endMinute,
+      dryMinute: end + planned.dryMinute - planned.endMinute,
+      stackMinute: end + planned.stackMinute - planned.endMinute,
     });
   }
-  return found;
+  return { times: found, outside };
 }

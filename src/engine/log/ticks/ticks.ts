@@ -31,6 +31,16 @@ export function setUpsDone(plan: PressPlan, ticked: ReadonlySet<string>): Readon
   return done;
 }
 
+/** How many set-ups of a visit are done: those before the plan and those of it, so that what is planned next is numbered on. */
+export function setUpsBehind(plan: PressPlan, ticked: ReadonlySet<string>): number {
+  return (plan.setUpsBefore ?? 0) + setUpsDone(plan, ticked).size;
+}
+
+/** How many set-ups a visit has, those before the plan with them. */
+export function setUpsInAll({ setUpsBefore = 0, cards }: Pick<PressPlan, 'setUpsBefore' | 'cards'>): number {
+  return setUpsBefore + cards.length;
+}
+
 /** The first set-up with something left to pull; the last when all is done. */
 export function nextSetUp(plan: PressPlan, ticked: ReadonlySet<string>): number {
   const done = setUpsDone(plan, ticked);

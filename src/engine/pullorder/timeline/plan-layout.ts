@@ -13,6 +13,8 @@ const AT_REST: { minute: number; ink: string | null } = { minute: 0, ink: null }
 interface Bed {
   /** Free from here on, minutes from the first day's start. */
   clock: number;
+  /** The day on which that is, from 0: what is on it is washed up before another. */
+  day: number;
   previous: SetUp | null;
 }
 
@@ -43,7 +45,12 @@ export class PlanLayout {
     this.#testPlace = rules.testPulls > 0 ? stackAt.length : -1;
     this.#stackAt = Float64Array.from(rules.testPulls > 0 ? [...stackAt, start.testStackAt ?? 0] : stackAt);
     this.#freeAt = new Float64Array(sheets.length);
-    this.#beds = Array.from({ length: input.visit.beds ?? 1 }, () => ({ clock: start.minute ?? 0, previous: null }));
+    const begin = start.minute ?? 0;
+    this.#beds = Array.from({ length: input.visit.beds ?? 1 }, () => ({
+      clock: begin,
+      day: Math.floor(begin / DAY_MINUTES),
+      previous: null,
+    }));
     if (start.onPress !== undefined) entryAt(this.#beds, 0).previous = { ...start.onPress, pulls: [] };
     this.#mixed = new Set(start.mixed);
   }
@@ -65,6 +72,7 @@ export class PlanLayout {
     this.#parts.sort((a, b) => a.day - b.day || a.bed - b.bed || a.fromMinute - b.fromMinute);
     const times = this.#times;
     const daysNeeded = times.reduce((most, t) => Math.max(most, t.day), 0);
+    const before = input.start?.setUpsBefore;
     return {
       timeline: {
         times,
@@ -73,7 +81,7 @@ export class PlanLayout {
         waitMinutes: times.reduce((sum, t) => sum + t.waitMinutes, 0),
         racksNeeded: times.reduce((most, t) => Math.max(most, t.wetSheets), 0),
       },
-      problems: [...this.#problems, ...rackProblems(times, rackPlaces), ...lateProblems(times, daysNeeded, input.visit)],
+      problems: [...this.#problems, ...rackProblems(times, rackPlaces, before), ...lateProblems(times, daysNeeded, input.visit, before)],
     };
   }
 
@@ -121,14 +129,13 @@ export class PlanLayout {
   /** As soon as a bed can, on a later day when it does not end within the first. */
   #tryOn(bed: number, work: SetUpWork): SetUpTrial {
     const { clock, washUpMinutes } = this.#rules;
-    const { clock: freeFrom, previous } = entryAt(this.#beds, bed);
+    const { clock: freeFrom, day: since, previous } = entryAt(this.#beds, bed);
     const lastReady = work.queue.at(-1)?.ready ?? 0;
     const elsewhere = this.#screenFree.get(work.setUp.screen);
     const screenAt = elsewhere !== undefined && elsewhere.bed !== bed ? clock.workEnd(elsewhere.at, washUpMinutes) : 0;
     const from = Math.max(freeFrom, screenAt);
     let day = Math.floor(from / DAY_MINUTES);
-    const isNewDay = day > Math.floor(Math.max(0, freeFrom - 1e-9) / DAY_MINUTES);
-    let trial = this.#tryAt({ bed, day, start: from }, work, isNewDay ? null : previous);
+    let trial = this.#tryAt({ bed, day, start: from }, work, day > since ? null : previous);
     const next = (): void => {
       day++;
       trial = this.#tryAt({ bed, day, start: Math.max(day * DAY_MINUTES, screenAt) }, work, null);
@@ -175,7 +182,7 @@ export class PlanLayout {
     this.#mixed.add(setUp.ink);
     this.#screenFree.set(setUp.screen, { bed, at: end });
     // A set-up that overran its day pushes the next one to the morning after.
-    this.#beds[bed] = { clock: end, previous: setUp };
+    this.#beds[bed] = { clock: end, day: Math.floor(Math.max(0, end - 1e-9) / DAY_MINUTES), previous: setUp };
     // A frame that went to another bed is to be mounted again where it was.
     for (const [b, other] of this.#beds.entries()) {
       if (b !== bed && other.previous?.screen === setUp.screen) other.previous = { ...other.previous, screen: '' };
@@ -196,10 +203,11 @@ export class PlanLayout {
 
   #tooLong(index: number, { start, end }: SetUpTrial): Problem {
     const { input, washUpMinutes } = this.#rules;
+    const number = (input.start?.setUpsBefore ?? 0) + index + 1;
     return {
       code: 'visit.long-set-up',
-      message: `Set-up ${index + 1} takes ${Math.ceil(end - start + washUpMinutes)} minutes with washing up, more than a day of ${input.visit.hoursPerDay} h: print fewer sheets in it or make the day longer.`,
-      where: `set-up ${index + 1}`,
+      message: `Set-up ${number} takes ${Math.ceil(end - start + washUpMinutes)} minutes with washing up, more than a day of ${input.visit.hoursPerDay} h: print fewer sheets in it or make the day longer.`,
+      where: `set-up ${number}`,
     };
   }
 }

@@ -13,6 +13,8 @@ export interface TimelineStart {
   stackAt?: readonly number[];
   /** The same of the test sheet; absent = it is in none. */
   testStackAt?: number;
+  /** Set-ups that are done: those of the plan are numbered behind them; absent = none. */
+  setUpsBefore?: number;
   /** Inks that stand mixed. */
   mixed?: readonly string[];
 }

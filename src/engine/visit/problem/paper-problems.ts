@@ -7,14 +7,15 @@ import type { VisitProblem } from '../visit-problem.ts';
 
 /**
  * What is wrong between an order and its paper, a sentence each.
+ * @param before set-ups that are done, behind which these are numbered
  * @returns 'visit.paper-sizes' where sheets of several sizes are pulled at one offset: the same lays hold
  *   each at another place; 'visit.off-sheet' for each pull that meets nothing of its sheet
  */
-export function paperProblems(setUps: readonly SetUp[], visit: VisitProblem): Problem[] {
-  return [...sizeProblems(setUps, visit), ...offSheet(visit)];
+export function paperProblems(setUps: readonly SetUp[], visit: VisitProblem, before = 0): Problem[] {
+  return [...sizeProblems(setUps, visit, before), ...offSheet(visit)];
 }
 
-function sizeProblems(setUps: readonly SetUp[], { sheets, recipes }: VisitProblem): Problem[] {
+function sizeProblems(setUps: readonly SetUp[], { sheets, recipes }: VisitProblem, before: number): Problem[] {
   const sizes = new Set<string>();
   const mixed = setUps.flatMap(({ pulls }, i) => {
     const own = new Set(
@@ -25,7 +26,7 @@ function sizeProblems(setUps: readonly SetUp[], { sheets, recipes }: VisitProble
     );
     if (own.size < 2) return [];
     for (const size of own) sizes.add(size);
-    return [i + 1];
+    return [before + i + 1];
   });
   if (mixed.length === 0) return [];
   return [

@@ -94,4 +94,38 @@ describe('an order on the clock of what was ticked', () => {
     const done = [...ALL_RUST, ...[1, 2, 3].map((sheet) => pulled(700 + sheet, sheet, 'p2'))];
     expect(retimed(way(done, 800))!.ends).toEqual({ day: 1, minute: 703 - 570 });
   });
+
+  it('should count opening hours only: what was ticked at night stands at the opening, and what is left begins then', () => {
+    const night = retimed(
+      way(
+        [1, 2, 3].map((sheet) => pulled(120 + sheet, sheet, 'p1')),
+        125,
+      ),
+    )!;
+    expect([...night.outside]).toEqual([0]);
+    expect(night.times[0]).toMatchObject({ day: 1, startMinute: 0, endMinute: 0 });
+    expect(night.parts.filter(({ setUp, kind }) => setUp === 0 && kind === 'print')).toEqual([]);
+    // Dry since the night; washed and mounted from 9:30 on, then a pull a minute. No hour of the night is in it.
+    expect(night.times[1]).toMatchObject({ day: 1, startMinute: 0, endMinute: 33 });
+    // Begun at night and gone on with by day: only what is left takes time.
+    const half = (now: number) => retimed(way([pulled(121, 1, 'p1')], now))!.times[0];
+    expect(half(130)).toMatchObject({ day: 1, startMinute: 0, endMinute: 2 });
+    // After a night the frame is mounted anew.
+    expect(half(570)).toMatchObject({ day: 1, startMinute: 0, endMinute: 12 });
+    const late = retimed(
+      way(
+        [1, 2, 3].map((sheet) => pulled(1200 + sheet, sheet, 'p1')),
+        1210,
+      ),
+    )!;
+    expect(late.times[0]).toMatchObject({ startMinute: 480, endMinute: 480 });
+    expect(retimed(way(ALL_RUST, 605))!.outside.size).toBe(0);
+  });
+
+  it('should leave the frame on the press over midnight, and not over a night', () => {
+    const begun = (now: number): number => retimed(way([pulled(1430, 1, 'p1')], now))!.times[0]!.endMinute;
+    // Two sheets are left, a minute each; a mount takes 10.
+    expect(begun(1450)).toBe(2);
+    expect(begun(1440 + 570)).toBe(12);
+  });
 });

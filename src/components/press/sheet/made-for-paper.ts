@@ -1,0 +1,15 @@
+import type { RetimedPlan } from '../../../engine/log/now/retimed.ts';
+import type { MadePlan } from '../../output/made-plan.ts';
+import { clockText } from '../../words/plan-words.ts';
+
+/** An order as it goes on paper: on the clock of what was ticked, where something was. */
+export function madeForPaper(made: MadePlan, now: RetimedPlan | null): MadePlan {
+  if (now === null) return made;
+  const { outside: _outside, at, ...plan } = now;
+  // How soon any order could end was worked out for one that began as planned.
+  return {
+    ...made,
+    plan: { ...plan, endsAtLeast: null },
+    clocked: { planned: made.plan, at: `day ${at.day}, ${clockText(at.minuteOfDay)}` },
+  };
+}
