@@ -56,8 +56,8 @@ export const sheetTilesStyle = css`
   }
   .tick .use {
     position: absolute;
-    top: var(--space-2);
-    left: var(--space-4);
+    top: 9px;
+    left: 11px;
     font-size: var(--type-small);
     font-weight: 600;
     letter-spacing: 0;

@@ -11,6 +11,8 @@ import './visit-runs.ts';
 import '../../ui/kit/empty.ts';
 import '../../ui/kit/progress.ts';
 
+const NO_SHEETS = 'No recipe has sheets to print yet: give at least one of them a number of sheets, then find the pull order.';
+
 /** What the room shows before anything can be printed: where recipes come from. */
 export function nothingKept(store: AppStore) {
   return html`<ps-empty heading="Nothing kept yet">
@@ -32,6 +34,8 @@ export function whatToPrint(
 ) {
   const { project } = store;
   const total = visitInputOf(project).runs.reduce((sum, { sheets, overs = 0, proofs = 0 }) => sum + sheets + overs + proofs, 0);
+  // Said at once: the worker that would say it is started first.
+  const start = (): void => (total === 0 ? store.trouble('pull order', NO_SHEETS) : find());
   return html`<section aria-labelledby="what">
     <h2 id="what">What to print</h2>
     <press-visit-runs
@@ -43,14 +47,14 @@ export function whatToPrint(
       @runs=${(event: CustomEvent<VisitRun[]>) => store.dispatch({ kind: 'set-visit', runs: event.detail })}
     ></press-visit-runs>
     <div class="start">
-      ${startButton(run, find)}
+      ${startButton(run, start)}
       ${
         run.running
           ? html`<ps-progress label="Looking for an order" words="${Math.round(100 * run.worked)} %" .most=${1} .value=${run.worked} stop=""></ps-progress>`
           : nothing
       }
       <p class="total">${counted(total, 'sheet')} in all</p>
-      ${total === 0 ? html`<p class="soft">Give at least one recipe a number of sheets.</p>` : nothing}
+      ${total === 0 ? html`<p class="soft">${NO_SHEETS}</p>` : nothing}
       ${asking}
       ${total > MOST_SHEETS ? html`<p class="warn">One visit holds ${MOST_SHEETS} sheets; split them over visits.</p>` : nothing}
     </div>

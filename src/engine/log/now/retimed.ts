@@ -160,11 +160,10 @@ function startOf(way: UnderWay, films: readonly FilmOnSheet[], pairs: readonly (
   const racked = (number: number): number => Math.max(0, ...(own.get(number) ?? []).map(({ stackMs }) => minuteOf(stackMs)));
   const here = new Set(plan.sheets.map(({ number }) => number));
   const tests = way.test === null ? [] : filmsOfTest(way.test, recipes);
-  const cards = cardsByPull(plan);
   const pulled = new Set(films.map(({ sheet, at }) => inkText(inkOn(sheet, at, recipes))));
   const last = films.toSorted((a, b) => b.pulledMs - a.pulledMs)[0];
   const stands = last !== undefined && stillOnPress((now.atMs - last.pulledMs) / 60_000, clockNow - dayBegins);
-  const onPress = stands ? cards.get(`${last.sheet.recipe} ${last.at}`) : undefined;
+  const onPress = stands ? frameOf(last, way) : undefined;
   return {
     minute: Math.max(dayBegins, clockNow),
     readyAt: plan.sheets.map(({ number, recipe }) => {
@@ -177,8 +176,20 @@ function startOf(way: UnderWay, films: readonly FilmOnSheet[], pairs: readonly (
     stackAt: [...plan.sheets, ...sheets.filter(({ number }) => !here.has(number))].map(({ number }) => racked(number)),
     testStackAt: Math.max(0, ...tests.map(({ stackMs }) => minuteOf(stackMs))),
     mixed: plan.cards.filter(({ ink }) => pulled.has(inkText(ink.ink))).map(({ ink }) => ink.key),
-    ...(onPress === undefined ? {} : { onPress: kindOf(onPress) }),
+    ...(onPress === undefined ? {} : { onPress }),
   };
+}
+
+/** The frame of a film under the names of the order; where nothing is left for it, its ink is to be washed out all the same. */
+function frameOf({ sheet, at }: FilmOnSheet, { plan, recipes }: UnderWay): Pick<SetUp, 'screen' | 'ink' | 'offset'> {
+  const card = cardsByPull(plan).get(`${sheet.recipe} ${at}`);
+  const ink = inkText(inkOn(sheet, at, recipes));
+  const bucket = plan.cards.find((each) => inkText(each.ink.ink) === ink)?.ink.key ?? '';
+  if (card !== undefined) return { ...kindOf(card), ink: bucket };
+  const recipe = entryAt(recipes, sheet.recipe);
+  const screen = recipe.screens.find(({ id }) => id === entryAt(recipe.pulls, at).screen);
+  const same = plan.cards.find((each) => each.screen.number === screen?.number && each.screen.name === screen.name);
+  return { screen: same?.screen.key ?? '', ink: bucket, offset: layText(entryAt(sheet.pulls, sheet.done.indexOf(at))) };
 }
 
 function inkOn(sheet: SheetAsPulled, at: number, recipes: readonly Recipe[]) {
