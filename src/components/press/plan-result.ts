@@ -1,5 +1,5 @@
 import { html, nothing } from 'lit';
-import { ticksOf } from '../../engine/log/ticks/ticking.ts';
+import { otherwiseTicks, ticksOf } from '../../engine/log/ticks/ticking.ts';
 import { setUpsDone, setUpsInAll } from '../../engine/log/ticks/ticks.ts';
 import type { Advice } from '../../engine/visit/advice/advice.ts';
 import type { FitChoice } from '../../engine/visit/fit-choice.ts';
@@ -87,6 +87,7 @@ export function planResult(result: PlanResult) {
           .pictures=${pictures}
           .ticked=${ticks}
           .spoiled=${visit.spoiled}
+          .otherwise=${otherwiseTicks(plan, visit.log.sheets, visit.log.recipes)}
           .question=${visit.ticking.question}
           .drawn=${drawn}
           @set-up-select=${(event: CustomEvent<number>) => result.choose(event.detail, false)}

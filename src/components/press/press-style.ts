@@ -73,7 +73,7 @@ export const pressStyles = css`
     align-items: center;
     gap: var(--space-3) var(--space-6);
     margin-top: var(--space-6);
-    padding: var(--space-2) var(--space-3) var(--space-2) var(--space-6);
+    padding: var(--space-5) var(--space-7);
     border-left: 3px solid var(--accent);
     background: var(--table);
     font-weight: 600;

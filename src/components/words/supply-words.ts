@@ -1,3 +1,4 @@
+import type { TestSheet } from '../../engine/log/test-sheet.ts';
 import { type VisitFigures, wholeFigures } from '../../engine/visit/visit-figures.ts';
 import type { InkNeed, PressPlan } from '../../engine/visit/visit.ts';
 import { counted } from '../ui/words.ts';
@@ -13,11 +14,16 @@ export const OVERS_NOTE =
 
 /** What the one test sheet of a visit is for. */
 export const TEST_SHEET_NOTE =
-  'Prints of which there is one have no over: each set-up is first pulled once on a test sheet, the same for the whole visit, with a number behind all others. It takes time, ink and a place in the racks, but nobody waits for it: where it is still wet, pull on a clear film laid over it.';
+  'Prints of which there is one have no over: each set-up is first pulled once on a test sheet, the same for the whole visit, with a number behind all others; where it is torn, a fresh one takes its place and number. It takes time, ink and a place in the racks, but nobody waits for it: where it is still wet, pull on a clear film laid over it.';
 
 /** 'Test sheet 31 for all set-ups'; without a number in an order kept from before it had one. */
 export function testSheetName(plan: Pick<PressPlan, 'testNumber'>): string {
   return `Test sheet ${plan.testNumber === undefined ? '' : `${plan.testNumber} `}for all set-ups`;
+}
+
+/** 'Test sheet 31'; 'Test sheet 31, the third' where two were torn before it. */
+export function testName({ number, torn }: Pick<TestSheet, 'number' | 'torn'>): string {
+  return torn.length === 0 ? `Test sheet ${number}` : `Test sheet ${number}, fresh (no. ${torn.length + 1})`;
 }
 
 /** 'First on test sheet 31.'; '' where the set-up has none. */

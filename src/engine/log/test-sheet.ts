@@ -17,11 +17,17 @@ interface TriedPull {
   pull: Pull;
 }
 
-/** The sheet on which set-ups are tried, as it is. */
+type Torn = Extract<LogEvent, { kind: 'spoiled' }>;
+
+/** The sheet on which set-ups are tried, as it is: one that was torn is exchanged for a fresh one of its number. */
 export interface TestSheet {
   number: number;
-  /** First down first. */
+  /** On the sheet that is used now, first down first. */
   tried: TriedPull[];
+  /** On those that were torn before it: such set-ups were tried all the same. */
+  triedBefore: TriedPull[];
+  /** When a sheet was torn and a fresh one taken. */
+  torn: Torn[];
   /** Where it lies; '' when nobody said. */
   box: string;
   notes: string[];
@@ -38,10 +44,14 @@ export function testSheetOf(head: VisitHead, events: readonly LogEvent[]): TestS
   if (head.test === undefined) return null;
   const { recipes, recipeOf } = recipesNow(head, events);
   const own = standing(events.filter((event) => event.sheet === head.test));
-  const sheet: TestSheet = { number: head.test, tried: [], box: '', notes: [], events: own };
+  const sheet: TestSheet = { number: head.test, tried: [], triedBefore: [], torn: [], box: '', notes: [], events: own };
   for (const event of own) {
     if ('note' in event && event.note !== '') sheet.notes.push(event.note);
     if (event.kind === 'placed') sheet.box = event.box;
+    if (event.kind === 'spoiled') {
+      sheet.torn.push(event);
+      sheet.triedBefore.push(...sheet.tried.splice(0));
+    }
     if (event.kind !== 'tested') continue;
     const recipe = recipeOf.get(event.of);
     const pull = recipe === undefined ? undefined : entryAt(recipes, recipe).pulls.find(({ id }) => id === event.pull);
@@ -63,7 +73,7 @@ export function triedIn(card: Pick<SetUpCard, 'test'>, sheet: TestSheet | null, 
   const { test } = card;
   if (test === undefined || sheet === null) return null;
   const { id } = entryAt(entryAt(recipes, test.recipe).pulls, test.at);
-  return sheet.tried.find(({ event }) => event.of === test.sheet && event.pull === id)?.event ?? null;
+  return [...sheet.triedBefore, ...sheet.tried].find(({ event }) => event.of === test.sheet && event.pull === id)?.event ?? null;
 }
 
 /** What to log when a set-up was tried on the test sheet, or the tick is taken back; nothing where it has no test. */
@@ -74,6 +84,13 @@ export function tickedTest(card: Pick<SetUpCard, 'test'>, sheet: TestSheet | nul
   if (!on) return there === null ? [] : [{ kind: 'undone', sheet: sheet.number, event: there.id }];
   if (there !== null) return [];
   return [{ kind: 'tested', sheet: sheet.number, of: test.sheet, pull: entryAt(entryAt(recipes, test.recipe).pulls, test.at).id }];
+}
+
+/** What to log when the test sheet is torn, so that a fresh one takes its place, or when that was not so. */
+export function exchangedTest({ number, torn }: TestSheet, on: boolean): Happening[] {
+  const last = torn.at(-1);
+  if (on) return [{ kind: 'spoiled', sheet: number, note: '' }];
+  return last === undefined ? [] : [{ kind: 'undone', sheet: number, event: last.id }];
 }
 
 /**

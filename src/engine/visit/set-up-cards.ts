@@ -64,6 +64,25 @@ export interface TestPull {
   sheet: number;
 }
 
+/** Whether sheets of a recipe stand in several groups of a set-up, as they have not the same on them. */
+export function isSplit({ states }: Pick<SetUpCard, 'states'>, { recipe }: Pick<CardState, 'recipe'>): boolean {
+  return states.filter((state) => state.recipe === recipe).length > 1;
+}
+
+/**
+ * The sheets of a set-up by recipe and pulls, whatever is on them: what is ticked together.
+ * @returns states whose `before` and `after` are those of their first sheets
+ */
+export function tickedTogether({ states }: Pick<SetUpCard, 'states'>): CardState[] {
+  const groups = new Map<string, CardState>();
+  for (const state of states) {
+    const key = JSON.stringify([state.recipe, state.prints]);
+    const known = groups.get(key);
+    groups.set(key, known === undefined ? state : { ...known, sheets: [...known.sheets, ...state.sheets].sort((a, b) => a - b) });
+  }
+  return [...groups.values()];
+}
+
 /**
  * Reads a plan back into the studio's words.
  * @param plan a plan of `visit.problem`

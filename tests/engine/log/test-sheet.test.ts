@@ -3,7 +3,7 @@ import { sheetsAsPulled } from '../../../src/engine/log/as-pulled.ts';
 import { checkLog } from '../../../src/engine/log/check.ts';
 import { readLog, writeLog } from '../../../src/engine/log/log-file.ts';
 import { planRest } from '../../../src/engine/log/rest.ts';
-import { testRecipe, testSheetOf, tickedTest, triedIn } from '../../../src/engine/log/test-sheet.ts';
+import { exchangedTest, filmsOfTest, testRecipe, testSheetOf, tickedTest, triedIn } from '../../../src/engine/log/test-sheet.ts';
 import type { Happening, LogEvent } from '../../../src/engine/log/types.ts';
 import { visitHeadOf } from '../../../src/engine/log/visit-head.ts';
 import { recipeSchema } from '../../../src/engine/recipe/schema.ts';
@@ -96,5 +96,24 @@ describe('the test sheet of a visit', () => {
     expect(read.problems).toEqual([]);
     expect(read.value!.plan.testNumber).toBe(3);
     expect(read.value!.plan.cards[0]!.test).toEqual(plan.cards[0]!.test);
+  });
+
+  it('should be exchanged for a fresh one where it is torn, on which nothing lies yet', () => {
+    const card = plan.cards[0]!;
+    const tick = stamped(tickedTest(card, testSheetOf(head, []), recipes, true));
+    const torn = stamped(exchangedTest(testSheetOf(head, tick)!, true));
+    const fresh = testSheetOf(head, [...tick, ...torn])!;
+    expect([fresh.number, fresh.tried.length, fresh.triedBefore.length, fresh.torn.length]).toEqual([3, 0, 1, 1]);
+    // The set-up was tried all the same, and can still be said not to have been.
+    expect(triedIn(card, fresh, recipes)?.id).toBe(tick[0]!.id);
+    expect(tickedTest(card, fresh, recipes, false)).toEqual([{ kind: 'undone', sheet: 3, event: tick[0]!.id }]);
+    // A wet film on the torn one holds nothing up.
+    expect(filmsOfTest(testSheetOf(head, tick)!, recipes)).toHaveLength(1);
+    expect(filmsOfTest(fresh, recipes)).toEqual([]);
+    const back = stamped(exchangedTest(fresh, false));
+    const again = testSheetOf(head, [...tick, ...torn, ...back])!;
+    expect([again.tried.length, again.torn.length]).toEqual([1, 0]);
+    expect(checkLog(head, [...tick, ...torn, ...back], () => null)).toEqual([]);
+    expect(readLog(writeLog(head, [...tick, ...torn]), 'a').problems).toEqual([]);
   });
 });

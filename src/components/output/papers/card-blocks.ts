@@ -4,7 +4,7 @@ import { srgbHexFromLab } from '../../../engine/colour/screen-colour.ts';
 import { settingFor, type SettingNoted } from '../../../engine/log/settings.ts';
 import { tickGroups } from '../../../engine/log/ticks/ticks.ts';
 import { setUpInk } from '../../../engine/visit/quantities/set-up-ink.ts';
-import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
+import { isSplit, type SetUpCard } from '../../../engine/visit/set-up-cards.ts';
 import { counted } from '../../ui/words.ts';
 import { dryWords, waitWords } from '../../words/drying-words.ts';
 import { edgeNotes } from '../../words/edge-notes.ts';
@@ -36,7 +36,7 @@ function cardOf(made: MadePlan, at: number, grams: number): PaperCard {
     lines: [...linesOf(made, at), ...lastTime(settings, card)],
     card,
     parts: card.states.map(({ recipe, before, after, prints, sheets }) => ({
-      title: `${recipeLetter(recipe)} ${plan.recipes[recipe]?.title ?? ''}${prints.length > 1 ? `, ${prints.length} pulls each` : ''}`,
+      title: `${recipeLetter(recipe)} ${plan.recipes[recipe]?.title ?? ''}${prints.length > 1 ? `, ${prints.length} pulls each` : ''}${isSplit(card, { recipe }) ? `, ${counted(before.length, 'pull')} so far` : ''}`,
       before: { recipe, pulls: before },
       after: { recipe, pulls: after },
       sheets: tickGroups(sheets).map(rangesText),

@@ -11,33 +11,68 @@ import type { GridRow, PaperBlock } from './paper-blocks.ts';
 
 /** Columns that a page on its long side holds beside the row heads, with numerals of more than 6 pt. */
 const MOST_ACROSS = 64;
+/** What stands over the column of the test sheet, where others have the letter of their recipe. */
+const TEST = 'test';
 
-/** The whole visit at a glance: rows are set-ups in time, columns are sheets, a square is a pull. Many sheets take several grids. */
+/** A column of the grid: sheets that are printed alike, or the test sheet of the run. */
+interface Column {
+  letter: string;
+  sheets: number[];
+  /** For each set-up null = no pull, '' = one stroke, else how many. */
+  squares: (string | null)[];
+}
+
+/**
+ * The whole visit at a glance: rows are set-ups in time, columns are sheets, a square is a pull. Many sheets
+ * take several grids; the test sheet stands behind all others.
+ */
 export function gridBlocks(plan: PressPlan): PaperBlock[] {
-  const grid = sheetGrid(plan, 2 * MOST_ACROSS);
-  const bands = Math.ceil(grid.columns.length / MOST_ACROSS);
+  const all = columnsOf(plan);
+  const bands = Math.ceil(all.length / MOST_ACROSS);
   // Bands of nearly the same width, so that the last has squares like the others.
-  const across = Math.ceil(grid.columns.length / bands);
+  const across = Math.ceil(all.length / bands);
+  const test = all.some(({ letter }) => letter === TEST) ? ' The last column is the test sheet, on which a set-up is tried first.' : '';
   return Array.from({ length: bands }, (_, b): PaperBlock[] => {
-    const columns = grid.columns.slice(b * across, (b + 1) * across);
+    const columns = all.slice(b * across, (b + 1) * across);
     return [
       { kind: 'page' },
       {
         kind: 'grid',
         title:
           bands === 1 ? 'Set-up grid' : `Set-up grid, sheets ${rangesText(columns.flatMap(({ sheets }) => sheets).sort((x, y) => x - y))}`,
-        note: `${counted(plan.cards.length, 'set-up')} from top to bottom, sheets from left to right. A filled square is a pull of one stroke; a numeral in it, as many strokes.`,
-        columns: columns.map(({ recipe, sheets }, at) => ({
+        note: `${counted(plan.cards.length, 'set-up')} from top to bottom, sheets from left to right. A filled square is a pull of one stroke; a numeral in it, as many strokes.${test}`,
+        columns: columns.map(({ letter, sheets }, at) => ({
           label: rangesText(sheets),
-          letter: at > 0 && entryAt(columns, at - 1).recipe === recipe ? '' : recipeLetter(recipe),
+          letter: at > 0 && entryAt(columns, at - 1).letter === letter ? '' : letter,
         })),
-        rows: plan.cards.map((_card, index) => gridRow(plan, index, entryAt(grid.strokes, index).slice(b * across, (b + 1) * across))),
+        rows: plan.cards.map((_card, index) =>
+          gridRow(
+            plan,
+            index,
+            columns.map(({ squares }) => squares[index] ?? null),
+          ),
+        ),
       },
     ];
   }).flat();
 }
 
-function gridRow(plan: PressPlan, index: number, strokes: readonly number[]): GridRow {
+function columnsOf(plan: PressPlan): Column[] {
+  const grid = sheetGrid(plan, 2 * MOST_ACROSS);
+  const columns = grid.columns.map(({ recipe, sheets }, at): Column => {
+    const counts = grid.strokes.map((row) => num(row, at));
+    return {
+      letter: recipeLetter(recipe),
+      sheets,
+      squares: counts.map((count) => (count === 0 ? null : count === 1 ? '' : String(count))),
+    };
+  });
+  const { testNumber } = plan;
+  if (testNumber === undefined || plan.testSheet !== true) return columns;
+  return [...columns, { letter: TEST, sheets: [testNumber], squares: plan.cards.map(({ test }) => (test === undefined ? null : '')) }];
+}
+
+function gridRow(plan: PressPlan, index: number, squares: GridRow['squares']): GridRow {
   const card = entryAt(plan.cards, index);
   const offset = offsetWords(card) === 'no offset' ? '' : ` ${offsetShort(card)}`;
   const bed = plan.times.some((time) => time.bed > 0) ? `, bed ${entryAt(plan.times, index).bed + 1}` : '';
@@ -48,7 +83,7 @@ function gridRow(plan: PressPlan, index: number, strokes: readonly number[]): Gr
     screen: `${card.screen.key} ${card.screen.name}`,
     mount: card.mount,
     how: `${card.ink.key}${offset}${bed}`,
-    squares: strokes.map((count) => (count === 0 ? null : count === 1 ? '' : String(count))),
+    squares,
     light: num(card.ink.ink.overWhite, 0) < 55,
   };
 }

@@ -55,6 +55,12 @@ export const setUpGridStyle = css`
     text-align: left;
     padding: 0 var(--space-3);
   }
+  thead th.test {
+    vertical-align: bottom;
+    padding: 0 var(--space-2) var(--space-3);
+    font-size: var(--type-fine);
+    line-height: 1.2;
+  }
   .starts {
     border-left: 1px solid var(--line);
   }

@@ -85,6 +85,17 @@ export class SetUpGrid extends LitElement {
     >`;
   }
 
+  /** The column of the test sheet of the run, behind the others; nothing where the visit has none. */
+  private get hasTest(): boolean {
+    const { testSheet, cards } = this.plan;
+    return testSheet === true && cards.some(({ test }) => test !== undefined);
+  }
+
+  private testSquare(card: SetUpCard) {
+    if (!this.hasTest) return nothing;
+    return html`<td class="starts">${card.test === undefined ? nothing : this.square(card, 1)}</td>`;
+  }
+
   private gaps(index: number, columns: number) {
     const time = this.plan.times[index];
     if (time === undefined) return nothing;
@@ -124,6 +135,7 @@ export class SetUpGrid extends LitElement {
                 <b>${recipeLetter(recipe)}</b> ${narrow ? html`<span class="visually-hidden">${title}</span>` : title}
               </th>`;
             })}
+            ${this.hasTest ? html`<th class="starts test" scope="col" rowspan="2" title="Test sheet of the run: each set-up is tried on it first">test<br />${plan.testNumber ?? ''}</th>` : nothing}
           </tr>
           <tr>
             ${grid.columns.map(
@@ -135,7 +147,7 @@ export class SetUpGrid extends LitElement {
         </thead>
         <tbody>
           ${plan.cards.map(
-            (card, index) => html`${this.gaps(index, grid.columns.length)}
+            (card, index) => html`${this.gaps(index, grid.columns.length + (this.hasTest ? 1 : 0))}
               <tr class="${card.mount ? 'mount' : ''} ${this.done.has(index) ? 'done' : ''} ${index === this.selected ? 'chosen' : ''}" @click=${() => this.choose(index)}>
                 <th scope="row">${this.head(card, index)}</th>
                 ${entryAt(grid.strokes, index).map(
@@ -143,6 +155,7 @@ export class SetUpGrid extends LitElement {
                     ${this.square(card, strokes)}
                   </td>`,
                 )}
+                ${this.testSquare(card)}
               </tr>`,
           )}
         </tbody>

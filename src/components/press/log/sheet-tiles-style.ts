@@ -105,7 +105,17 @@ export const sheetTilesStyle = css`
     font-weight: 400;
     text-decoration: line-through;
   }
+  .test-row {
+    display: flex;
+    flex-wrap: wrap;
+    gap: var(--space-4);
+  }
+  .torn {
+    min-height: 60px;
+    touch-action: manipulation;
+  }
   .test {
+    flex: 1 1 320px;
     display: flex;
     flex-wrap: wrap;
     justify-content: start;

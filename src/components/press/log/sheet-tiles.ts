@@ -5,7 +5,7 @@ import type { SheetAsPulled } from '../../../engine/log/as-pulled.ts';
 import { wentOtherwise } from '../../../engine/log/ticks/ticking.ts';
 import { tickKey } from '../../../engine/log/ticks/ticks.ts';
 import { wetSheets } from '../../../engine/log/wet.ts';
-import type { CardState, SetUpCard } from '../../../engine/visit/set-up-cards.ts';
+import { type CardState, type SetUpCard, tickedTogether } from '../../../engine/visit/set-up-cards.ts';
 import type { PressPlan } from '../../../engine/visit/visit.ts';
 import { controls } from '../../ui/controls-style.ts';
 import type { LogKeeper } from '../../ui/log/log-keeper.ts';
@@ -137,8 +137,8 @@ export class SheetTiles extends LitElement {
 
   /** Ticks what is left of the set-up at once, where its sheets are of several recipes. */
   private all() {
-    const { states, sheets } = this.card;
-    if (states.length < 2) return nothing;
+    const { sheets } = this.card;
+    if (tickedTogether(this.card).length < 2) return nothing;
     const left = sheets.filter((number) => !this.ticked(number));
     const where = 'all of the set-up';
     return html`<div class="all">
@@ -169,7 +169,7 @@ export class SheetTiles extends LitElement {
 
   override render() {
     return html`${testTile(this.card, this.log)}
-      <div class="sections">${this.card.states.map((state) => this.section(state))}</div>
+      <div class="sections">${tickedTogether(this.card).map((state) => this.section(state))}</div>
       ${this.all()} ${this.drying()}`;
   }
 }

@@ -1,23 +1,30 @@
 import { html, nothing } from 'lit';
-import { tickedTest, triedIn } from '../../../engine/log/test-sheet.ts';
+import { exchangedTest, tickedTest, triedIn } from '../../../engine/log/test-sheet.ts';
 import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
 import type { LogKeeper } from '../../ui/log/log-keeper.ts';
 import { momentText } from '../../words/log-words.ts';
+import { testName } from '../../words/supply-words.ts';
 
-/** The test sheet to tick before the others; nothing where the visit has none. */
+/** The test sheet to tick before the others, and to exchange where it is torn; nothing where the visit has none. */
 export function testTile(card: SetUpCard, log: LogKeeper) {
   const { test, recipes } = log;
   if (card.test === undefined || test === null) return nothing;
   const tried = triedIn(card, test, recipes);
   const on = tried !== null;
-  return html`<button
+  const { torn, tried: here } = test;
+  return html`<div class="test-row"><button
     class="test"
     role="checkbox"
     aria-checked=${on ? 'true' : 'false'}
     @click=${() => void log.add(tickedTest(card, test, recipes, !on))}
   >
-    <b>Test sheet ${test.number}</b>
+    <b>${testName(test)}</b>
     <span>${on ? `tried at ${momentText(tried.atMs)}` : `try the pull of sheet ${card.test.sheet} on it first`}</span>
     <span class="mark" aria-hidden="true">${on ? '✓' : ''}</span>
-  </button>`;
+  </button>
+  ${
+    torn.length > 0 && here.length === 0
+      ? html`<button class="torn" @click=${() => void log.add(exchangedTest(test, false))}>Not torn after all</button>`
+      : html`<button class="torn" @click=${() => void log.add(exchangedTest(test, true))}>Torn: take a fresh one</button>`
+  }</div>`;
 }

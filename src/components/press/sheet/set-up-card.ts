@@ -7,7 +7,7 @@ import type { RetimedPlan } from '../../../engine/log/now/retimed.ts';
 import { settingFor } from '../../../engine/log/settings.ts';
 import { setUpsInAll, tickGroups, tickKey } from '../../../engine/log/ticks/ticks.ts';
 import '../../ui/kit/ink-chip.ts';
-import type { CardState } from '../../../engine/visit/set-up-cards.ts';
+import { type CardState, isSplit } from '../../../engine/visit/set-up-cards.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { offsetDiagram } from '../../ui/print/offset-diagram.ts';
@@ -53,6 +53,8 @@ export class SetUpCardView extends LitElement {
   @property({ attribute: false }) ticked: ReadonlySet<string> = new Set();
   /** Numbers of sheets that have left the visit. */
   @property({ attribute: false }) spoiled: ReadonlySet<number> = new Set();
+  /** Keys of the ticks of sheets that were pulled differently. */
+  @property({ attribute: false }) otherwise: ReadonlySet<string> = new Set();
   /** What is asked before a tick counts; null while nothing is. */
   @property({ attribute: false }) question: TickQuestion | null = null;
   /** Changes when a picture has arrived, so that the card is drawn again. */
@@ -92,15 +94,28 @@ export class SetUpCardView extends LitElement {
     </figure>`;
   }
 
+  /** What sets a sheet apart from those of the edition that went as planned. */
+  private kindOf(group: readonly number[], setUp: number) {
+    const [number] = group;
+    const use = group.length === 1 ? this.made.plan.sheets.find((sheet) => sheet.number === number)?.use : undefined;
+    const words = [
+      ...(use === 'over' || use === 'proof' ? [use] : []),
+      ...(group.some((sheet) => this.spoiled.has(sheet)) ? ['spoiled'] : []),
+      ...(group.some((sheet) => this.otherwise.has(tickKey(setUp, sheet))) ? ['≠ differently'] : []),
+    ];
+    return words.length === 0 ? nothing : html` <span class="soft small">${words.join(', ')}</span>`;
+  }
+
   private state(state: CardState, setUp: number) {
     const title = this.made.plan.recipes[state.recipe]?.title ?? '';
     const left = state.sheets.filter((sheet) => !this.ticked.has(tickKey(setUp, sheet)));
     const all = `all ${rangesText(state.sheets)}`;
+    const split = isSplit(entryAt(this.made.plan.cards, this.index), state);
     return html`<section class="state" aria-label="${recipeLetter(state.recipe)} ${title}">
       <div class="state-head">
         <h3>${recipeLetter(state.recipe)} ${title}</h3>
         <span class="soft"
-          >${state.sheets.length === 1 ? 'sheet' : 'sheets'} ${rangesText(state.sheets)}${state.prints.length > 1 ? `, ${state.prints.length} pulls each` : ''}</span
+          >${state.sheets.length === 1 ? 'sheet' : 'sheets'} ${rangesText(state.sheets)}${state.prints.length > 1 ? `, ${state.prints.length} pulls each` : ''}${split ? `, ${counted(state.before.length, 'pull')} so far` : ''}</span
         >
       </div>
       <div class="take"><div class="pictures">
@@ -121,7 +136,7 @@ export class SetUpCardView extends LitElement {
                 ?disabled=${group.every((sheet) => this.spoiled.has(sheet))}
                 .checked=${live(group.every((sheet) => this.ticked.has(tickKey(setUp, sheet))))}
                 @change=${(event: Event) => this.tick(group, (event.target as HTMLInputElement).checked, where)}
-              />${words}${group.some((sheet) => this.spoiled.has(sheet)) ? html` <span class="soft small">spoiled</span>` : nothing}</label
+              />${words}${this.kindOf(group, setUp)}</label
             >${this.asked(where, setUp)}
           </li>`;
         })}

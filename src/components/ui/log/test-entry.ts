@@ -24,14 +24,14 @@ export function testEntry(
   pictures: StatePictures,
   add: (happenings: Happening[]) => void,
 ) {
-  const { number, tried, box } = test;
+  const { number, tried, torn, triedBefore, box } = test;
   const recipe = recipeFor(of);
   const pulls = tried.map(({ event, recipe: r, pull }) => asTried(r, pull, `${pull.id}~${event.id}`));
   return html`<li aria-label="Test sheet ${number}">
     ${printImage(pictures.of(recipe, pulls), `Test sheet ${number} as pulled`, recipe.paper.widthMm / recipe.paper.heightMm)}
     <p class="head"><span class="number">${number}</span></p>
     <p class="small title">Test sheet</p>
-    <p class="soft small">${counted(tried.length, 'set-up')} tried</p>
+    <p class="soft small">${counted(tried.length, 'set-up')} tried${torn.length === 0 ? '' : `; a fresh one, ${torn.length === 1 ? 'one was' : `${torn.length} were`} torn after ${counted(triedBefore.length, 'set-up')}`}</p>
     <label class="small"
       >Lies in
       <input

@@ -37,6 +37,18 @@ export function ticksOf(plan: PressPlan, sheets: readonly SheetAsPulled[]): Set<
   return ticks;
 }
 
+/** Keys of the sheets that were pulled otherwise, set-up by set-up. @param recipes of `recipesAsPulled` */
+export function otherwiseTicks(plan: PressPlan, sheets: readonly SheetAsPulled[], recipes: readonly Recipe[]): Set<string> {
+  const differing = sheets.filter((sheet) => !sheet.spoiled && sheet.events.some(({ kind }) => kind === 'otherwise'));
+  return new Set(
+    plan.cards.flatMap((card) =>
+      differing
+        .filter((sheet) => wentOtherwise(card, sheet, entryAt(recipes, sheet.recipe)))
+        .map(({ number }) => tickKey(card.number, number)),
+    ),
+  );
+}
+
 /** Sheets of a set-up that are ticked, and the visit as it stands. */
 export interface Ticking {
   card: SetUpCard;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { sheetsAsPulled } from '../../../../src/engine/log/as-pulled.ts';
-import { tickedAgain, tickedOff, ticksOf } from '../../../../src/engine/log/ticks/ticking.ts';
+import { otherwiseTicks, tickedAgain, tickedOff, ticksOf } from '../../../../src/engine/log/ticks/ticking.ts';
 import type { Happening, LogEvent, VisitHead } from '../../../../src/engine/log/types.ts';
 import { recipeOf } from '../../../../src/engine/recipe/write.ts';
 import type { SetUpCard } from '../../../../src/engine/visit/set-up-cards.ts';
@@ -126,5 +126,21 @@ describe('ticksOf', () => {
       { id: 'b', atMs: 2, device: 'd', sheet: 2, kind: 'spoiled', note: 'torn' },
     ];
     expect([...ticksOf(plan, sheetsAsPulled(two, events))].sort()).toEqual(['1:1', '1:2', '2:2', '3:2']);
+  });
+});
+
+describe('sheets that were pulled otherwise', () => {
+  const plan = { cards: [0, 1].map(cardOf) } as unknown as PressPlan;
+
+  it('should be told at the set-up in which they were, and no more when it is taken back', () => {
+    const log: LogEvent[] = [];
+    const keys = (): string[] => [...otherwiseTicks(plan, sheetsAsPulled(head, log), head.recipes)];
+    const say = (happening: Happening): void => void log.push({ ...happening, id: `o${log.length}`, atMs: log.length, device: 'd' });
+    say({ kind: 'pulled', sheet: 1, pulls: [recipe.pulls[0]!.id] });
+    expect(keys()).toEqual([]);
+    say({ kind: 'otherwise', sheet: 1, pulls: [recipe.pulls[1]!.id], how: { strokes: 2, dxMm: 0, dyMm: 0 }, note: '' });
+    expect(keys()).toEqual(['2:1']);
+    say({ kind: 'undone', sheet: 1, event: 'o1' });
+    expect(keys()).toEqual([]);
   });
 });

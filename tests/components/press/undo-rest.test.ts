@@ -1,0 +1,93 @@
+import type { ReactiveControllerHost } from 'lit';
+import { describe, expect, it } from 'vitest';
+import { AppStore } from '../../../src/components/app-store.ts';
+import { PressVisit } from '../../../src/components/press/press-visit.ts';
+import { planRest } from '../../../src/engine/log/rest.ts';
+import type { LogEvent } from '../../../src/engine/log/types.ts';
+import type { Project } from '../../../src/engine/project/types.ts';
+import { visitInputOf } from '../../../src/engine/project/visit-input.ts';
+import { recipeOf } from '../../../src/engine/recipe/write.ts';
+import { planVisit, type PressPlan } from '../../../src/engine/visit/visit.ts';
+import { smallProject } from '../../helpers/small-project.ts';
+
+const base = smallProject();
+const recipe = recipeOf(base.bench, base.drawer, { id: 'a', title: 'Ebb' });
+const project: Project = { ...base, recipes: [recipe], visit: [{ recipe: 'a', sheets: 3 }] };
+
+/** A visit at the press that plans here, without a worker, and keeps what is saved as a database does. */
+async function atPress() {
+  const parts: Record<string, unknown> = {};
+  const saver = {
+    save: () => {},
+    openPress: () => Promise.resolve(structuredClone(parts)),
+    savePress: (changed: Record<string, unknown>) => Promise.resolve(void Object.assign(parts, structuredClone(changed))),
+    readVisits: () => Promise.resolve([]),
+    readEvents: () => Promise.resolve([] as LogEvent[]),
+    addEvents: () => Promise.resolve(),
+  };
+  const store = new AppStore(project, saver);
+  const host = { addController: () => {}, requestUpdate: () => {}, removeController: () => {}, updateComplete: Promise.resolve(true) };
+  const visit = new PressVisit(
+    host as ReactiveControllerHost,
+    () => store,
+    () => {},
+  );
+  visit.hostConnected();
+  visit.run.start = (input) => {
+    const plans: PressPlan[] = 'rest' in input ? [...planRest(input, 20)] : [...planVisit(input, 20)];
+    visit.run.put({ plan: plans.at(-1)!, input, recipes: [recipe] });
+    return Promise.resolve();
+  };
+  await visit.run.start(visitInputOf(project));
+  visit.follow();
+  return { store, visit, parts };
+}
+
+/** Ticks every sheet of the first set-up. */
+async function tickFirst(visit: PressVisit): Promise<void> {
+  const [card] = visit.made!.plan.cards;
+  visit.tick({ setUp: card!.number, sheets: card!.sheets, on: true, where: 'all' });
+  await new Promise((resolve) => setTimeout(resolve));
+}
+
+describe('undo after the rest was planned', () => {
+  it('should put the order back that was worked from, as it is shown and as it is kept, with its ticks', async () => {
+    const { store, visit, parts } = await atPress();
+    const whole = visit.made!;
+    await tickFirst(visit);
+    const { events, head } = visit.log;
+    expect(events).toHaveLength(whole.plan.cards[0]!.sheets.length);
+    visit.findRest();
+    await Promise.resolve();
+    visit.follow();
+    const rest = visit.made!;
+    expect(rest.plan.setUpsBefore).toBe(1);
+    expect(rest.plan.cards.map(({ number }) => number)).toEqual(whole.plan.cards.slice(1).map(({ number }) => number));
+    expect((parts['made'] as typeof rest).plan).toEqual(rest.plan);
+    expect(store.undoLabel).toBe('plan again');
+
+    store.undo();
+    visit.follow();
+    expect(visit.made!.plan).toEqual(whole.plan);
+    expect((parts['made'] as typeof whole).plan).toEqual(whole.plan);
+    // No other visit was begun for it, and nothing that was ticked is lost.
+    expect(visit.log.head).toBe(head);
+    expect(visit.log.events).toEqual(events);
+    // What comes next is the set-up behind the one that is done.
+    expect(visit.selected).toBe(1);
+    expect(store.undoLabel).not.toBe('plan again');
+  });
+
+  it('should leave an order alone that another visit was begun with since', async () => {
+    const { visit } = await atPress();
+    const [before, head] = [visit.made!, visit.log.head];
+    await tickFirst(visit);
+    visit.ask(true);
+    visit.find();
+    visit.follow();
+    const next = visit.made!;
+    expect(visit.log.head).not.toBe(head);
+    visit.goBack(before, head);
+    expect(visit.made).toBe(next);
+  });
+});
