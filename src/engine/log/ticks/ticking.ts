@@ -14,7 +14,7 @@ export function printsOn(card: SetUpCard, { number, recipe }: Pick<SheetAsPulled
   return card.states.find((state) => state.sheets.includes(number) && state.recipe === recipe)?.prints ?? [];
 }
 
-/** Whether a pull that a set-up prints on a sheet went otherwise than planned: another ink, other strokes, off register. */
+/** Whether a pull that a set-up prints on a sheet was pulled differently: another ink, other strokes, off register. */
 export function wentOtherwise(card: SetUpCard, sheet: SheetAsPulled, recipe: Recipe): boolean {
   const here = new Set(printsOn(card, sheet).map((at) => entryAt(recipe.pulls, at).id));
   return sheet.events.some((event) => event.kind === 'otherwise' && event.pulls.some((id) => here.has(id)));
