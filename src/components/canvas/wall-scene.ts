@@ -130,8 +130,8 @@ export class WallScene implements SteeredWall {
     const from = this.rehang.at.slice();
     this.spec = spec;
     const before = { scale: this.camera.scale, x: this.camera.x, y: this.camera.y };
-    // Maps are read as a whole; only a wall in rows is walked along.
-    this.camera.keeps = spec === SEED_ORDER ? 'start' : 'whole';
+    // Maps and groups are read as a whole; only a wall in rows is walked along.
+    this.camera.keeps = spec.kind === 'rows' ? 'start' : 'whole';
     this.forgetCloseUps();
     this.lay(this.places);
     if (matchMedia('(prefers-reduced-motion: reduce)').matches || from.length === 0) return;

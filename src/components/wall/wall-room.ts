@@ -3,6 +3,7 @@ import { customElement, property, query, state } from 'lit/decorators.js';
 import { atHand } from '../../engine/explore/prepare/frames.ts';
 import { rememberSeen, seenBefore } from '../../engine/explore/search/seen.ts';
 import { MAX_VARIANTS } from '../../engine/explore/settings/setting-table.ts';
+import type { TasteChoice } from '../../engine/explore/taste/choices.ts';
 import type { Pin } from '../../engine/recipe/prints/pinned-prints.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import { controls } from '../ui/controls-style.ts';
@@ -21,9 +22,11 @@ import './surface/wall-view.ts';
 import { emptyNote, holdsSentence, derivedSentence, wallSentence } from './run/wall-sentences.ts';
 import { deepFind, showUnfolded } from './surface/deep-find.ts';
 import type { PrintEvent, WallView } from './surface/wall-view.ts';
+import type { TeachEvent } from './taste/this-or-that.ts';
 import { wallRoomStyles } from './wall-room-style.ts';
 
 const NO_PINS: readonly Pin[] = [];
+const NOT_TAUGHT: readonly TasteChoice[] = [];
 const PAUSE_MS = 600;
 
 /** The Wall: what may change, and the prints that come of it. */
@@ -246,13 +249,16 @@ export class WallRoom extends LitElement {
         .relative=${run.hung?.inputs.relative ?? true}
         .kept=${this.deeds.kept(recipes)}
         .pins=${store.project.pins ?? NO_PINS}
+        .taught=${store.project.taste ?? NOT_TAUGHT}
         .note=${emptyNote(run, bare)}
-        @keep-print=${(event: PrintEvent) => this.deeds.keep(event.detail.index)}
+        @keep-print=${(event: PrintEvent) => this.deeds.keep(event.detail.index, event.detail.taught)}
         @open-print=${(event: PrintEvent) => this.deeds.open(event.detail.index)}
-        @pin-print=${(event: PrintEvent) => this.deeds.pin(event.detail.index)}
+        @pin-print=${(event: PrintEvent) => this.deeds.pin(event.detail.index, event.detail.taught)}
         @print-derived=${(event: DerivedEvent) => this.findDerived(event.detail)}
         @wall-problem=${(event: CustomEvent<string>) => store.trouble('wall', event.detail)}
         @prepare=${(event: CustomEvent<ReadonlySet<number>>) => this.preparing.show({ variants: run.variants, selected: event.detail })}
+        @teach=${(event: TeachEvent) => store.dispatch({ kind: 'teach-taste', choices: event.detail })}
+        @forget=${(event: TeachEvent) => store.dispatch({ kind: 'forget-taste', choices: event.detail })}
         @wall-settled=${() => store.settled('wall')}
       >
         ${bare ? html`<button class="main" @click=${() => store.go('drawer')}>To the Drawer</button>` : nothing}

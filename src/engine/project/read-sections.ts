@@ -94,6 +94,7 @@ class SectionReader {
     const screenBudget = this.part(['screenBudget'], shape.screenBudget, undefined);
     if (screenBudget !== undefined) project.screenBudget = screenBudget;
     if (this.raw['seen'] !== undefined) project.seen = this.list(['seen'], shape.seen.unwrap());
+    if (this.raw['taste'] !== undefined) project.taste = this.list(['taste'], shape.taste.unwrap());
     if (this.raw['editions'] !== undefined) {
       const read = this.list(['editions'], shape.editions.unwrap());
       project.editions = this.without(read, 'editions', (editions) => checkEditions({ ...project, editions }, this.name));

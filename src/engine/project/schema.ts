@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { LESSON_PULLS, LONGEST_NAME, LONGEST_SEED, MOST_ENTRIES, MOST_PULLS, MOST_SHEETS } from '../base/limits.ts';
 import { MOST_SEEN_PRINTS, MOST_SEEN_RUNS } from '../explore/search/seen.ts';
 import { exploreSchema } from '../explore/settings/setting-table.ts';
+import { tasteSchema } from '../explore/taste/taste-schema.ts';
 import { editionSchema } from '../log/edition/edition-schema.ts';
 import {
   inkSchema,
@@ -135,6 +136,7 @@ export const projectSchema = z.object({
     )
     .max(MOST_SEEN_RUNS)
     .optional(),
+  taste: tasteSchema.optional(),
   editions: z.array(editionSchema).max(10_000).optional(),
   target: targetSchema,
 });

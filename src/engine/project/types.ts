@@ -1,6 +1,7 @@
 import type { Frames } from '../explore/prepare/frames.ts';
 import type { PrepareBudget } from '../explore/prepare/prepare.ts';
 import type { SeenRun } from '../explore/search/seen.ts';
+import type { TasteChoice } from '../explore/taste/choices.ts';
 import type { ExploreSettings } from '../explore/types.ts';
 import type { Target } from '../ink/target/target.ts';
 import type { InkChange } from '../lesson/lesson-sheet.ts';
@@ -76,4 +77,6 @@ export interface Project {
   screenBudget?: PrepareBudget | undefined;
   /** What its walls have shown, seed by seed; absent until one hung. */
   seen?: readonly SeenRun[] | undefined;
+  /** Prints that were chosen over others, the oldest first; absent until one was. */
+  taste?: TasteChoice[] | undefined;
 }

@@ -1,6 +1,7 @@
 import type { OnwardAsked, OnwardResult } from '../../engine/explore/onward/onward.ts';
 import type { Taken, Taker } from '../../engine/explore/onward/takers.ts';
 import type { PrepareAsked, PrepareStep } from '../../engine/explore/prepare/prepare.ts';
+import type { TasteAsked, TasteOfWall } from '../../engine/explore/taste/taste-of-wall.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
 import type { Pull } from '../../engine/stack/types.ts';
 import type { Studio } from '../../engine/studio/studio.ts';
@@ -111,6 +112,8 @@ export interface WallToolsApi {
   /** @returns points × 2, 0 to 1; null when cancelled */
   embed(request: Job<EmbedRequest>, onProgress: (share: number) => void): Promise<Float32Array | null>;
   difference(request: DifferenceRequest): DifferencePicture;
+  /** The prints of a wall by what was chosen. */
+  taste(request: TasteAsked): TasteOfWall;
   /** For every number of new screens the best set; null when cancelled. */
   prepare(request: Job<PrepareAsked>, onProgress: (share: number) => void): Promise<PrepareStep[] | null>;
   /** Prints that a sheet as it stands can become; null when cancelled. */

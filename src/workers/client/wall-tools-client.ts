@@ -1,5 +1,6 @@
 import type { Taken } from '../../engine/explore/onward/takers.ts';
 import type { PrepareAsked, PrepareStep } from '../../engine/explore/prepare/prepare.ts';
+import type { TasteAsked, TasteOfWall } from '../../engine/explore/taste/taste-of-wall.ts';
 import type {
   ContactSheetRequest,
   DifferencePicture,
@@ -47,6 +48,10 @@ export class WallToolsClient {
 
   difference(request: DifferenceRequest): Promise<DifferencePicture> {
     return this.desk.callAgain((api) => api.difference(request));
+  }
+
+  taste(request: TasteAsked): Promise<TasteOfWall> {
+    return this.desk.callAgain((api) => api.taste(request));
   }
 
   /** @param request with a TrueType file for a PDF; null for a PNG */

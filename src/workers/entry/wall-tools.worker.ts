@@ -1,6 +1,7 @@
 import * as Comlink from 'comlink';
 import { takerSteps } from '../../engine/explore/onward/takers.ts';
 import { prepareSteps } from '../../engine/explore/prepare/prepare.ts';
+import { tasteOfWall } from '../../engine/explore/taste/taste-of-wall.ts';
 import { serve } from '../api/serve.ts';
 import type { WallToolsApi } from '../api/wall-tools-api.ts';
 import { differencePicture } from '../jobs/difference-picture.ts';
@@ -41,6 +42,7 @@ const tools: WallToolsApi = {
   embed: ({ job, points, dimensions, seed }, onProgress) => jobs.find(job, embedSteps(points, dimensions, seed), onProgress),
   prepare: ({ job, ...asked }, onProgress) => jobs.find(job, prepareSteps(asked), onProgress),
   onward: ({ job, ...request }, onProgress) => runOnward(jobs, job, request, onProgress),
+  taste: (request) => tasteOfWall(request),
   takers: ({ job, sheets, ...look }, onProgress) => jobs.find(job, takerSteps(sheets, look), onProgress),
   difference(request) {
     const found = differencePicture(request);

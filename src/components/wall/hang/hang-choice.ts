@@ -8,6 +8,7 @@ import { BY_NUMBER, type HangChoice } from './hanging.ts';
 
 const WAYS: [HangChoice['way'], string][] = [
   ['number', 'in the order found'],
+  ['taste', 'as I choose'],
   ['likeness', 'alike side by side'],
   ['measures', 'by two measures'],
   ['related', 'by related prints'],

@@ -9,19 +9,30 @@ import { Work } from '../../ui/work.ts';
 import { type MeasureKey, PrintFacts } from '../print/print-facts.ts';
 import { originOf } from '../run/wall-origins.ts';
 import { placeAlong } from './measure-axis.ts';
+import { TasteHang } from './taste-hang.ts';
 
 /** How the prints are to hang. */
 export interface HangChoice {
-  way: 'number' | 'measures' | 'likeness' | 'related' | 'pulls' | 'inks';
+  way: 'number' | 'taste' | 'measures' | 'likeness' | 'related' | 'pulls' | 'inks';
   across: MeasureKey;
   upwards: MeasureKey;
   ranks: boolean;
+  /** As one chooses: from −100, what one never chooses first, to 100, and of a hundred places those for what is open. */
+  towards: number;
+  unsure: number;
 }
 
 /** Least and greatest that is shown of a measure. */
 export type Ranges = ReadonlyMap<MeasureKey, readonly [number, number]>;
 
-export const BY_NUMBER: HangChoice = { way: 'number', across: 'coverage', upwards: 'edgeContrast', ranks: true };
+export const BY_NUMBER: HangChoice = {
+  way: 'number',
+  across: 'coverage',
+  upwards: 'edgeContrast',
+  ranks: true,
+  towards: 100,
+  unsure: 20,
+};
 
 /** Which prints hang, and where: the choice, the filter, and what is known of the prints. */
 export class Hanging {
@@ -32,6 +43,7 @@ export class Hanging {
   readonly facts = new PrintFacts();
   /** Where prints hang alike side by side, by the first of them. */
   private readonly likeness = new WeakMap<Variant, Float32Array>();
+  readonly taste = new TasteHang();
   private readonly embedding = new Work<Float32Array>(null);
 
   /** Forgets the prints; what was chosen stays for the next. */
@@ -43,6 +55,7 @@ export class Hanging {
 
   stop(): void {
     this.embedding.stop();
+    this.taste.stop();
   }
 
   /** Whether all prints hang in the order in which they were found. */
@@ -77,6 +90,11 @@ export class Hanging {
     const shown = this.shown(variants.length);
     const pinnedFirst = [...this.pinned, ...shown.filter((index) => !this.pinned.has(index))];
     if (choice.way === 'number') return { kind: 'rows', sequence: pinnedFirst };
+    if (choice.way === 'taste') {
+      const sequence = await this.taste.arrange(this.facts, shown, choice);
+      if (sequence === null) return null;
+      return { kind: 'rows', sequence: [...this.pinned, ...sequence.filter((index) => !this.pinned.has(index))] };
+    }
     if (choice.way === 'pulls' || choice.way === 'inks') return { kind: 'groups', groups: this.groups(pinnedFirst, choice.way) };
     if (choice.way === 'related')
       return {

@@ -1,3 +1,4 @@
+import type { TasteChoice } from '../../../engine/explore/taste/choices.ts';
 import { KeptPrints } from '../../../engine/recipe/prints/kept-prints.ts';
 import { togglePin } from '../../../engine/recipe/prints/pinned-prints.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
@@ -23,17 +24,18 @@ export class PrintDeeds {
     return this.keptPrints.of(this.run().variants, recipes);
   }
 
-  /** Pins a print, or takes its pin out. */
-  pin(place: number): void {
+  /** Pins a print, or takes its pin out. @param taught what it says of one's taste */
+  pin(place: number, taught: readonly TasteChoice[]): void {
     const store = this.store();
     const variant = this.run().variants[place];
     if (variant === undefined) return;
     const { key, pulls } = variant;
-    store.dispatch({ kind: 'set-pins', pins: togglePin(store.project.pins ?? [], { key, pulls, lineage: lineageOf(variant) }) });
+    const pins = togglePin(store.project.pins ?? [], { key, pulls, lineage: lineageOf(variant) });
+    store.dispatch({ kind: 'set-pins', pins, taught: pins.some((pin) => pin.key === key) ? taught : [] });
   }
 
-  /** Keeps a print in the Chest; one that is there already is told of. */
-  keep(place: number): void {
+  /** Keeps a print in the Chest; one that is there already is told of. @param taught what it says of one's taste */
+  keep(place: number, taught: readonly TasteChoice[]): void {
     const store = this.store();
     const { variants, hung } = this.run();
     const variant = variants[place];
@@ -43,7 +45,7 @@ export class PrintDeeds {
       return;
     }
     try {
-      store.dispatch({ kind: 'keep-recipe', recipe: variantRecipe(variant, hung.inputs.studio) });
+      store.dispatch({ kind: 'keep-recipe', recipe: variantRecipe(variant, hung.inputs.studio), taught });
     } catch (error) {
       store.trouble('wall', sentenceOf(error));
     }

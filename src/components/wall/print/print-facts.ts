@@ -56,6 +56,11 @@ export class PrintFacts {
     return { points, dimensions: SKETCH_LENGTH };
   }
 
+  /** The sketch of a print, as sketchOf gives it; undefined for one that is not here. */
+  sketch(index: number): Float32Array | undefined {
+    return this.sketches[index];
+  }
+
   /** How many prints are known. */
   get count(): number {
     return this.tints.length;

@@ -2,7 +2,7 @@ import { apartFrom } from '../../../engine/explore/look/apart.ts';
 import type { VariantMeasures } from '../../../engine/explore/measure/variant-measures.ts';
 
 /** What a measure that is larger, and one that is smaller, is in words. */
-const WORDS: Record<keyof VariantMeasures, readonly [string, string]> = {
+export const MEASURE_WORDS: Record<keyof VariantMeasures, readonly [string, string]> = {
   coverage: ['more of the sheet covered', 'less of the sheet covered'],
   colours: ['more colours', 'fewer colours'],
   mainColour: ['a larger main colour', 'a smaller main colour'],
@@ -26,7 +26,7 @@ export function besideWords(
 ): string {
   if (of === undefined || neighbours.length === 0) return '';
   const apart = apartFrom(of, neighbours, wall).map(({ measure: { key, digits, unit }, value, usual }) => {
-    const words = WORDS[key][value > usual ? 0 : 1];
+    const words = MEASURE_WORDS[key][value > usual ? 0 : 1];
     return `${words} (${value.toFixed(digits)}, they ${usual.toFixed(digits)}${unit === '' ? '' : ` ${unit}`})`;
   });
   return apart.length === 0 ? 'Measures much like its neighbours.' : `Beside its neighbours: ${apart.join(', ')}.`;

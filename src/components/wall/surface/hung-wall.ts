@@ -1,5 +1,6 @@
 import { LitElement } from 'lit';
 import { property, query, state } from 'lit/decorators.js';
+import type { TasteChoice } from '../../../engine/explore/taste/choices.ts';
 import type { Variant } from '../../../engine/explore/types.ts';
 import type { Pin } from '../../../engine/recipe/prints/pinned-prints.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
@@ -28,6 +29,8 @@ export abstract class HungWall extends LitElement {
   @property({ attribute: false }) kept: ReadonlySet<number> = new Set();
   /** Prints that hang first, on whichever wall. */
   @property({ attribute: false }) pins: readonly Pin[] = [];
+  /** What the project knows of which prints one chooses. */
+  @property({ attribute: false }) taught: readonly TasteChoice[] = [];
   @property({ type: Number }) found = 0;
   /** Said in the middle of an empty wall. */
   @property() note = '';
@@ -46,6 +49,8 @@ export abstract class HungWall extends LitElement {
   private again = false;
   /** Where one is to stand before the wall once it hangs again. */
   private standing: Stand | null = null;
+  /** What is taught now, or while questions are answered, does not move the prints under one's hand. */
+  protected quiet: 'no' | 'once' | 'answering' = 'no';
   protected readonly hanging = new Hanging();
   protected readonly holder = new SceneHolder(this);
   protected readonly guests = new GuestPrints(this.hanging, this.holder);
@@ -129,17 +134,28 @@ export abstract class HungWall extends LitElement {
     this.holder.with((scene) => scene.lay(places));
   }
 
+  protected override willUpdate(): void {
+    this.hanging.taste.taught = this.taught;
+  }
+
   protected override updated(changed: Map<PropertyKey, unknown>): void {
     if (changed.has('kept')) this.holder.with((scene) => scene.setKept(this.kept));
     if (changed.has('selected')) this.holder.with((scene) => scene.setSelected(this.selected));
     if (changed.has('running') && !this.running && this.found > 0) {
       if (!this.hanging.plain) void this.rehang();
     }
+    if (changed.has('taught')) this.taughtChanged();
     if (this.running || !['running', 'pins', 'variants'].some((name) => changed.has(name))) return;
     // Pinned prints hang first.
     const pinned = this.guests.follow(this.pins, this.variants);
     if (pinned || this.again) void this.rehang();
     this.again = false;
+  }
+
+  private taughtChanged(): void {
+    const { quiet } = this;
+    if (quiet === 'once') this.quiet = 'no';
+    if (quiet === 'no' && this.hanging.choice.way === 'taste') void this.rehang();
   }
 
   /** Hangs the prints as they are now to hang. */
@@ -154,6 +170,7 @@ export abstract class HungWall extends LitElement {
       if (spec === null) return;
       this.holder.with((scene) => scene.arrange(spec));
       this.standAgain();
+      this.requestUpdate();
     } catch (error) {
       this.trouble(sentenceOf(error));
     }

@@ -4,13 +4,14 @@ export const wallViewStyles = css`
   :host {
     position: relative;
     display: grid;
-    grid-template-rows: auto minmax(0, 1fr) auto auto;
+    grid-template-rows: auto auto minmax(0, 1fr) auto auto;
     grid-template-columns: minmax(0, 1fr) auto;
     min-width: 0;
     min-height: 0;
     background: var(--wall);
   }
   wall-surface,
+  wall-taste,
   wall-line {
     grid-column: 1;
   }
@@ -25,20 +26,23 @@ export const wallViewStyles = css`
   wall-line[hidden] {
     display: none;
   }
-  wall-surface {
+  wall-taste {
     grid-row: 2;
   }
-  wall-print-why {
+  wall-surface {
     grid-row: 3;
+  }
+  wall-print-why {
+    grid-row: 4;
     grid-column: 1 / -1;
   }
   wall-rail {
-    grid-row: 4;
+    grid-row: 5;
     grid-column: 1 / -1;
   }
   wall-filter {
     grid-column: 2;
-    grid-row: 1 / span 2;
+    grid-row: 1 / span 3;
     width: 290px;
   }
   @media (max-width: 760px) {

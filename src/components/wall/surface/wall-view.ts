@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit';
 import { customElement, query, state } from 'lit/decorators.js';
+import type { TasteChoice } from '../../../engine/explore/taste/choices.ts';
 import type { Variant } from '../../../engine/explore/types.ts';
 import { controls } from '../../ui/controls-style.ts';
 import '../print/compare-prints.ts';
@@ -14,6 +15,8 @@ import type { ComparePrints } from '../print/compare-prints.ts';
 import type { PrintOut } from '../print/print-out.ts';
 import { besideWords, neighboursOf } from '../print/why-words.ts';
 import '../hang/wall-filter.ts';
+import '../taste/wall-taste.ts';
+import { choicesOf, type KnownPrints } from '../taste/wall-choices.ts';
 import { HungWall } from './hung-wall.ts';
 import { PrintActions } from './print-actions.ts';
 import { printRow, printSentence } from './print-row.ts';
@@ -28,8 +31,8 @@ import { wallViewStyles } from './wall-view-style.ts';
 
 const STEP = 1.5;
 
-/** What is done with a print of the wall: `keep-print`, `open-print`, `pin-print`. */
-export type PrintEvent = CustomEvent<{ index: number }>;
+/** What is done with a print of the wall, and what it says of one's taste: `keep-print`, `open-print`, `pin-print`. */
+export type PrintEvent = CustomEvent<{ index: number; taught: readonly TasteChoice[] }>;
 
 /** The wall with the line above it and the rail below: which print is in focus, which are selected, and what is done with them. */
 @customElement('wall-view')
@@ -121,7 +124,40 @@ export class WallView extends HungWall {
     if (this.variants[index] === undefined) return;
     this.focused = index;
     this.surface.hangBack();
-    this.dispatchEvent(new CustomEvent(type, { detail: { index }, bubbles: true, composed: true }));
+    if (type === 'keep-print') this.quiet = 'once';
+    const taught = type === 'open-print' ? [] : this.said(type === 'keep-print' ? 'kept' : 'pinned', index);
+    this.dispatchEvent(new CustomEvent(type, { detail: { index, taught }, bubbles: true, composed: true }));
+  }
+
+  private get known(): KnownPrints {
+    const { variants, hanging, sequence, selected, kept } = this;
+    return { variants, facts: hanging.facts, sequence, selected, pinned: hanging.pinned, kept };
+  }
+
+  /** What choosing a print says; nothing where none is passed over. */
+  private said(way: 'kept' | 'pinned', index: number): readonly TasteChoice[] {
+    try {
+      return choicesOf(this.known, way, [index]);
+    } catch {
+      return [];
+    }
+  }
+
+  private tasteLine() {
+    const { hanging } = this;
+    if (hanging.choice.way !== 'taste' || this.found === 0) return nothing;
+    return html`<wall-taste
+      .choice=${hanging.choice}
+      .taught=${this.taught}
+      .learnt=${hanging.taste.found?.learnt ?? null}
+      .stale=${hanging.taste.stale}
+      .known=${this.known}
+      .drawer=${this.drawer}
+      .relative=${this.relative}
+      @hang=${(event: HangEvent) => this.rehangBy({ choice: event.detail })}
+      @answering=${(event: CustomEvent<boolean>) => (this.quiet = event.detail ? 'answering' : 'no')}
+      @arrange=${() => void this.rehang()}
+    ></wall-taste>`;
   }
 
   private sentence(index: number): string {
@@ -229,7 +265,7 @@ export class WallView extends HungWall {
       choose: (index: number) => this.surface.choose(index),
     };
     return html`
-      ${this.line(shown)} ${this.prints()} ${this.filtering ? this.filter(shown) : nothing}
+      ${this.line(shown)} ${this.tasteLine()} ${this.prints()} ${this.filtering ? this.filter(shown) : nothing}
       <wall-compare-prints .relative=${this.relative}></wall-compare-prints>
       <wall-print-out .relative=${this.relative} .hanging=${this.found}></wall-print-out>
       <ps-picture-out .relative=${this.relative}></ps-picture-out>

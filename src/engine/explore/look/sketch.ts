@@ -7,6 +7,8 @@ const ACROSS = 5;
 const DOWN = 6;
 const LINEAR = Float64Array.from({ length: 256 }, (_, code) => linearFromSrgb(code / 255));
 
+/** Fields of a sketch. */
+export const SKETCH_FIELDS = { across: ACROSS, down: DOWN };
 /** Numbers of a sketch. */
 export const SKETCH_LENGTH = ACROSS * DOWN * 3;
 

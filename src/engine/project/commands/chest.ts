@@ -1,4 +1,5 @@
 import type { Draft } from 'immer';
+import type { TasteChoice } from '../../explore/taste/choices.ts';
 import { printInks } from '../../ink/mix/mix.ts';
 import type { Recipe } from '../../recipe/types.ts';
 import { adoptRecipe } from '../adopt.ts';
@@ -6,10 +7,12 @@ import type { Project } from '../types.ts';
 import { find, removeById, requireFew, requireFree } from './checks.ts';
 import { setBench } from './open.ts';
 import { fieldsOf, type RulesOf } from './rule.ts';
+import { teach } from './wall.ts';
 
 /** What can be done to the recipes that are kept. */
 export type ChestCommand =
-  | { kind: 'keep-recipe'; recipe: Recipe }
+  /** With what keeping it says of one's taste. */
+  | { kind: 'keep-recipe'; recipe: Recipe; taught?: readonly TasteChoice[] }
   | { kind: 'change-recipe'; recipe: string; title?: string; note?: string }
   | { kind: 'remove-recipe'; recipe: string }
   | { kind: 'open-recipe'; recipe: string };
@@ -28,7 +31,10 @@ export function keepRecipe(draft: Draft<Project>, recipe: Recipe): void {
 export const CHEST_RULES: RulesOf<ChestCommand> = {
   'keep-recipe': {
     label: 'keep a recipe',
-    change: (draft, { recipe }) => keepRecipe(draft, recipe),
+    change(draft, { recipe, taught = [] }) {
+      keepRecipe(draft, recipe);
+      teach(draft, taught);
+    },
   },
   'change-recipe': {
     label: 'describe a recipe',

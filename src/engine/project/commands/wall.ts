@@ -1,6 +1,7 @@
 import type { Draft } from 'immer';
 import { EngineError } from '../../base/error.ts';
 import { frameState } from '../../explore/prepare/frames.ts';
+import { type TasteChoice, withChoices, withoutChoices } from '../../explore/taste/choices.ts';
 import type { ExploreSettings, Hold } from '../../explore/types.ts';
 import { cutLineage } from '../../recipe/lineage.ts';
 import type { Pin } from '../../recipe/prints/pinned-prints.ts';
@@ -15,7 +16,22 @@ import { fieldsOf, type RulesOf } from './rule.ts';
 export type WallCommand =
   | { kind: 'set-explore'; change: Partial<Omit<ExploreSettings, 'holds'>> }
   | { kind: 'set-holds'; holds: Hold[] }
-  | { kind: 'set-pins'; pins: Pin[] };
+  /** With what a new pin says of one's taste; what a pin that goes said is forgotten. */
+  | { kind: 'set-pins'; pins: Pin[]; taught?: readonly TasteChoice[] }
+  | { kind: 'teach-taste'; choices: readonly TasteChoice[] }
+  | { kind: 'forget-taste'; choices: readonly TasteChoice[] };
+
+/** Adds to what a project knows of one's taste. */
+export function teach(draft: Draft<Project>, choices: readonly TasteChoice[]): void {
+  if (choices.length === 0) return;
+  draft.taste = withChoices(draft.taste ?? [], choices) as Draft<TasteChoice[]>;
+}
+
+function forgetPins(draft: Draft<Project>, pins: readonly Pin[]): void {
+  if (draft.taste === undefined) return;
+  const gone = (draft.pins ?? []).flatMap(({ key }) => (pins.some((pin) => pin.key === key) ? [] : [key]));
+  if (gone.length > 0) draft.taste = draft.taste.filter(({ way, chosen }) => way !== 'pinned' || !gone.includes(chosen.key));
+}
 
 /** Puts a mirror of each screen into the drawer, or takes those out again that nothing uses and nobody made. */
 function setMirrors(draft: Draft<Project>, wanted: boolean): void {
@@ -50,16 +66,28 @@ export const WALL_RULES: RulesOf<WallCommand> = {
   },
   'set-pins': {
     label: 'change what is pinned',
-    change(draft, { pins }) {
+    change(draft, { pins, taught = [] }) {
       if (pins.length > MOST_PINS) {
         throw new EngineError('command.pins', `At most ${MOST_PINS} prints stay pinned; take a pin off, or keep some in the Chest.`);
       }
       for (const { pulls } of pins) requireFew(pulls.length);
+      forgetPins(draft, pins);
+      teach(draft, taught);
       draft.pins = pins.map((pin) => ({
         ...pin,
         pulls: pin.pulls.map((pull) => checkedPull(draft, pull)),
         lineage: cutLineage(pin.lineage),
       }));
+    },
+  },
+  'teach-taste': {
+    label: 'teach what you choose',
+    change: (draft, { choices }) => teach(draft, choices),
+  },
+  'forget-taste': {
+    label: 'forget what was chosen',
+    change(draft, { choices }) {
+      draft.taste = withoutChoices(draft.taste ?? [], choices) as Draft<TasteChoice[]>;
     },
   },
 };

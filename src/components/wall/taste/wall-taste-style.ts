@@ -1,0 +1,70 @@
+import { css } from 'lit';
+
+export const wallTasteStyle = css`
+  :host {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: center;
+    gap: var(--space-3) var(--space-7);
+    padding: var(--space-2) var(--space-7) var(--space-4);
+    background: var(--wall);
+    border-bottom: 1px solid var(--line);
+  }
+  p {
+    flex: 1 1 380px;
+    font-size: var(--type-label);
+    text-wrap: pretty;
+  }
+  .towards input {
+    width: 150px;
+  }
+  button,
+  select {
+    min-height: 32px;
+  }
+  .teach {
+    margin-left: auto;
+  }
+  .fold {
+    display: none;
+  }
+  wall-this-or-that,
+  wall-taught-list {
+    position: absolute;
+  }
+  @media (max-width: 760px) {
+    :host {
+      gap: var(--space-2) var(--space-4);
+      padding: var(--space-1) var(--space-5) var(--space-3);
+    }
+    p {
+      flex-basis: 100%;
+      font-size: var(--type-small);
+    }
+    .fold {
+      display: inline-flex;
+    }
+    :host(:not([data-unfolded])) .more {
+      display: none;
+    }
+    :host(:not([data-unfolded])) p {
+      display: -webkit-box;
+      overflow: hidden;
+      -webkit-box-orient: vertical;
+      -webkit-line-clamp: 2;
+      line-clamp: 2;
+    }
+    .row {
+      gap: var(--space-2) var(--space-3);
+    }
+    .teach {
+      margin-left: 0;
+    }
+    .teach button {
+      padding-inline: var(--space-4);
+    }
+    .towards input {
+      width: 110px;
+    }
+  }
+`;

@@ -1,0 +1,46 @@
+import { describe, expect, it } from 'vitest';
+import { learntSentence } from '../../../src/components/wall/taste/taste-words.ts';
+import type { Learnt } from '../../../src/engine/explore/taste/taste-of-wall.ts';
+import { TRAITS } from '../../../src/engine/explore/taste/traits.ts';
+
+const LITTLE: Learnt = { choices: 4, claims: [], foretold: null, against: null };
+
+describe('learntSentence', () => {
+  it('should say how to begin where nothing was chosen', () => {
+    expect(learntSentence({ ...LITTLE, choices: 0 }, 0)).toMatch(/^Nothing is chosen yet\./u);
+  });
+
+  it('should say that likes alone are nothing to tell from', () => {
+    expect(learntSentence({ ...LITTLE, choices: 0 }, 3)).toBe(
+      '3 choices, but only of prints that you like and none that you passed over: nothing to tell them from. Compare two prints.',
+    );
+  });
+
+  it('should claim nothing that is not clear', () => {
+    expect(learntSentence(LITTLE, 4)).toBe('4 choices so far: too little to tell what you choose by.');
+  });
+
+  it('should say what is clear, from how many choices, and how many of those held back were foretold', () => {
+    const claims: Learnt['claims'] = [
+      { trait: 'light', way: 'more' },
+      { trait: 'mainColour', way: 'more' },
+      { trait: 'overprintColour', way: 'less' },
+    ];
+    expect(learntSentence({ ...LITTLE, choices: 31, claims, foretold: { right: 24, of: 31 } }, 31)).toBe(
+      'From 31 choices, you choose lighter on the whole, a larger main colour, fewer overprint colours. Of 31 choices held back, 24 were foretold.',
+    );
+  });
+
+  it('should name two prints that were each chosen over the other', () => {
+    expect(learntSentence({ ...LITTLE, choices: 2, against: ['no. 3 of wall “a”', 'no. 8 of wall “a”'] }, 2)).toBe(
+      'You chose no. 3 of wall “a” over no. 8 of wall “a”, and the other way round; the two answers cancel out. 2 choices so far: too little to tell what you choose by.',
+    );
+  });
+
+  it('should have words for every trait, both ways and between', () => {
+    // A trait without words would be called the same in all three.
+    const said = (trait: (typeof TRAITS)[number], way: 'more' | 'less' | 'middle') =>
+      learntSentence({ ...LITTLE, claims: [{ trait, way }] }, 4);
+    for (const trait of TRAITS) expect(new Set([said(trait, 'more'), said(trait, 'less'), said(trait, 'middle')]).size, trait).toBe(3);
+  });
+});
