@@ -1,11 +1,13 @@
 import { num } from '../../base/at.ts';
-import { TRAITS } from './traits.ts';
+import { type TasteFacts, TRAITS, traitsOf } from './traits.ts';
+import { WAVES, wavesOf } from './waves.ts';
 
-/** Traits and their squares: a square says that the middle, or both ends, are liked. */
-export const SIZE = TRAITS.length * 2;
+/** What tells prints apart: traits, their squares (by which the middle, or both ends, are liked), and waves. */
+const APART = TRAITS.length + WAVES;
+export const SIZE = TRAITS.length + APART;
 /** Standard deviations beyond which a print counts as no further out. */
 const FARTHEST = 3;
-/** Traits that go so closely with one before them tell nothing of their own (coefficient of correlation). */
+/** What goes so closely with what stands before it tells nothing of their own (coefficient of correlation). */
 const ALIKE = 0.97;
 
 /** Middle and spread of each trait among some prints, by which traits are compared. */
@@ -15,30 +17,39 @@ export interface Scale {
   spread: number[];
 }
 
-/** The scale of prints that are to be told apart. @param traits a list of TRAITS.length numbers a print */
-export function scaleOf(traits: readonly (readonly number[])[]): Scale {
-  const count = Math.max(1, traits.length);
-  const middle = TRAITS.map((_, i) => traits.reduce((sum, each) => sum + num(each, i), 0) / count);
-  const spread = TRAITS.map((_, i) => Math.sqrt(traits.reduce((sum, each) => sum + (num(each, i) - num(middle, i)) ** 2, 0) / count));
+function apartOf(facts: TasteFacts): number[] {
+  return [...traitsOf(facts), ...wavesOf(facts.sketch)];
+}
+
+/** The scale of prints that are to be told apart. */
+export function scaleOf(prints: readonly TasteFacts[]): Scale {
+  const rows = prints.map(apartOf);
+  const count = Math.max(1, rows.length);
+  const all = Array.from({ length: APART }, (_, i) => i);
+  const middle = all.map((i) => rows.reduce((sum, each) => sum + num(each, i), 0) / count);
+  const spread = all.map((i) => Math.sqrt(rows.reduce((sum, each) => sum + (num(each, i) - num(middle, i)) ** 2, 0) / count));
   const together = (i: number, k: number): number =>
-    traits.reduce((sum, each) => sum + (num(each, i) - num(middle, i)) * (num(each, k) - num(middle, k)), 0) /
+    rows.reduce((sum, each) => sum + (num(each, i) - num(middle, i)) * (num(each, k) - num(middle, k)), 0) /
     (count * num(spread, i) * num(spread, k));
-  TRAITS.forEach((_, i) => {
+  for (const i of all) {
     const same = num(spread, i) <= 1e-9 * (1 + Math.abs(num(middle, i)));
     const goes = !same && spread.slice(0, i).some((other, k) => other > 0 && Math.abs(together(i, k)) > ALIKE);
     if (same || goes) spread[i] = 0;
-  });
+  }
   return { middle, spread };
 }
 
-/** Traits in standard deviations from the middle, and their squares. */
-export function standardised(traits: readonly number[], { middle, spread }: Scale): Float64Array {
+/** A print in standard deviations from the middle: traits, their squares, and waves. */
+export function standardised(facts: TasteFacts, { middle, spread }: Scale): Float64Array {
   const out = new Float64Array(SIZE);
-  traits.forEach((value, i) => {
+  apartOf(facts).forEach((value, i) => {
     if (num(spread, i) === 0) return;
     const z = Math.max(-FARTHEST, Math.min(FARTHEST, (value - num(middle, i)) / num(spread, i)));
-    out[i] = z;
-    out[TRAITS.length + i] = (z * z - 1) / 2;
+    if (i >= TRAITS.length) out[TRAITS.length + i] = z;
+    else {
+      out[i] = z;
+      out[TRAITS.length + i] = (z * z - 1) / 2;
+    }
   });
   return out;
 }

@@ -2,11 +2,12 @@ import { f64 } from '../../base/at.ts';
 import { type ChosenPair, pairsOf, type TasteChoice, type TastePrint } from './choices.ts';
 import { fitPairs, type LogisticFit, type Pairs, varianceOf } from './logistic.ts';
 import { type Scale, scaleOf, SIZE, standardised } from './scale.ts';
-import { type TasteFacts, sketchOfText, TRAITS, traitsOf } from './traits.ts';
+import { type TasteFacts, sketchOfText, TRAITS } from './traits.ts';
 
 /** What is known of a weight before any choice, as 1 ÷ its variance; chosen on simulated tastes, see the tests. */
 const RIDGE = 1;
 const SQUARE_RIDGE = 4;
+const WAVE_RIDGE = 2;
 /** Scores are whole numbers of so many steps, so that every machine arranges alike. */
 export const STEPS = 1000;
 
@@ -25,7 +26,7 @@ function factsOf({ measures, sketch }: TastePrint): TasteFacts {
 function numbersOf(pairs: readonly ChosenPair[], scale: Scale): Pairs {
   const known = new Map<string, Float64Array>();
   const numbers = (print: TastePrint): Float64Array => {
-    const found = known.get(print.key) ?? standardised(traitsOf(factsOf(print)), scale);
+    const found = known.get(print.key) ?? standardised(factsOf(print), scale);
     known.set(print.key, found);
     return found;
   };
@@ -37,8 +38,14 @@ function numbersOf(pairs: readonly ChosenPair[], scale: Scale): Pairs {
   return { size: SIZE, differences, counts: Float64Array.from(pairs, ({ count }) => count) };
 }
 
+/** Traits come first, then their squares, then waves. */
+function ridgeOf(i: number): number {
+  if (i < TRAITS.length) return RIDGE;
+  return i < 2 * TRAITS.length ? SQUARE_RIDGE : WAVE_RIDGE;
+}
+
 function fitted(pairs: Pairs): LogisticFit {
-  const ridge = Float64Array.from({ length: SIZE }, (_, i) => (i < TRAITS.length ? RIDGE : SQUARE_RIDGE));
+  const ridge = Float64Array.from({ length: SIZE }, (_, i) => ridgeOf(i));
   const fit = fitPairs(pairs, ridge);
   // With a ridge there always is one.
   if (fit === null) throw new RangeError('a taste could not be fitted');
@@ -53,7 +60,7 @@ function fitted(pairs: Pairs): LogisticFit {
 export function learnTaste(choices: readonly TasteChoice[], wall: readonly TasteFacts[]): Taste | null {
   const pairs = pairsOf(choices);
   if (pairs.length === 0) return null;
-  const scale = scaleOf(wall.map(traitsOf));
+  const scale = scaleOf(wall);
   const numbers = numbersOf(pairs, scale);
   return { scale, pairs: numbers, fit: fitted(numbers) };
 }
@@ -69,7 +76,7 @@ export interface TasteView {
 
 /** How a taste sees a print. */
 export function viewOf({ scale, fit }: Taste, facts: TasteFacts): TasteView {
-  const numbers = standardised(traitsOf(facts), scale);
+  const numbers = standardised(facts, scale);
   let score = 0;
   for (let i = 0; i < SIZE; i++) score += f64(numbers, i) * f64(fit.weights, i);
   return { score: Math.round(score * STEPS), doubt: Math.round(Math.sqrt(varianceOf(fit, numbers)) * STEPS), numbers };
@@ -94,7 +101,7 @@ export interface Foretold {
 export function foretold(choices: readonly TasteChoice[], wall: readonly TasteFacts[]): Foretold | null {
   const pairs = pairsOf(choices);
   if (new Set(pairs.map(({ of }) => of)).size < LEAST_CHOICES) return null;
-  const scale = scaleOf(wall.map(traitsOf));
+  const scale = scaleOf(wall);
   const margins = new Map<number, number>();
   for (let part = 0; part < PARTS; part++) {
     const held = pairs.filter(({ of }) => of % PARTS === part);

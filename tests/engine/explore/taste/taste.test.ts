@@ -9,18 +9,28 @@ import { tasteOfWall } from '../../../../src/engine/explore/taste/taste-of-wall.
 import { learnTaste, viewOf } from '../../../../src/engine/explore/taste/taste.ts';
 import { sketchText, TRAITS, traitsOf } from '../../../../src/engine/explore/taste/traits.ts';
 import { demoProject } from '../../../../src/engine/project/demo.ts';
-import { firstWall } from '../../../../src/engine/project/first-wall.ts';
 import { wallPrints } from '../../../helpers/wall-prints.ts';
 
 const folder = new URL('../../../../shapes/', import.meta.url);
 const files = readdirSync(folder)
   .filter((name) => name.endsWith('.svg'))
   .map((name) => ({ name, text: readFileSync(new URL(name, folder), 'utf8') }));
-const project = firstWall(demoProject(files));
+const project = demoProject(files);
+/** Screens anywhere on the sheet, in any order and ink: what stands here stays, whatever the first wall of a newcomer is. */
+const CHANGES = {
+  orderFrom: 0,
+  orderTo: 1,
+  leaveOut: 7,
+  bringIn: 4,
+  places: 'anywhere',
+  onSheet: 0.7,
+  turns: 'quarter',
+  repeats: 2,
+} as const;
 const COUNT = 120;
 /** Prints that choices are made among; the rest are held out. */
 const SHOWN = 80;
-const prints = wallPrints({ drawer: project.drawer, bench: project.bench, explore: { ...project.explore, count: COUNT } });
+const prints = wallPrints({ drawer: project.drawer, bench: project.bench, explore: { ...project.explore, ...CHANGES, count: COUNT } });
 const known = prints.map(({ variant, measures, sketch }, i): TastePrint => ({
   key: variant.key,
   name: `no. ${i + 1}`,
@@ -63,7 +73,7 @@ const TASTES: Record<string, (random: Random) => number[]> = {
     const some = random.shuffle(VARYING).slice(0, 2);
     return standard.map((row) => Math.min(...some.map((trait) => row[trait]!)));
   },
-  'of the sketch, linear, unknown to the model': (random) => {
+  'of the sketch, linear, mostly unknown to the model': (random) => {
     const weights = Array.from({ length: SKETCH_LENGTH }, () => normal(random));
     return prints.map(({ sketch }) => weights.reduce((sum, weight, i) => sum + weight * sketch[i]!, 0));
   },
@@ -125,7 +135,7 @@ describe('a taste learnt from choices', () => {
     ['of three traits, linear', 0.6],
     ['of two traits, for a value of each', 0.35],
     ['of two traits, both wanted', 0.45],
-    ['of the sketch, linear, unknown to the model', 0.35],
+    ['of the sketch, linear, mostly unknown to the model', 0.25],
   ])('should foretell held-out choices by a taste %s', (name, least) => {
     const [few, many] = [heldOut(name, 20, 8), heldOut(name, 60, 8)];
     if (process.env['TASTE_FIGURES'] !== undefined) console.log(name, { few, many });
@@ -137,7 +147,7 @@ describe('a taste learnt from choices', () => {
   it('should learn more from pairs that it asks for than from pairs by chance', () => {
     const name = 'of three traits, linear';
     const sum = { asked: 0, chance: 0 };
-    for (let run = 0; run < 6; run++) {
+    for (let run = 0; run < 4; run++) {
       const random = randomFrom(`asked ${run}`);
       const worth = worths(TASTES[name]!(random));
       const asked: TasteChoice[] = [];
@@ -198,7 +208,10 @@ describe('a taste learnt from choices', () => {
       random,
       30,
     );
-    const scores = (list: TasteChoice[]) => prints.map((print) => viewOf(learnTaste(list, prints)!, print).score);
+    const scores = (list: TasteChoice[]) => {
+      const taste = learnTaste(list, prints)!;
+      return prints.map((print) => viewOf(taste, print).score);
+    };
     const [there, back] = [scores(choices), scores(choices.toReversed())];
     there.forEach((score, i) => expect(Math.abs(score - back[i]!)).toBeLessThanOrEqual(1));
   });
@@ -248,7 +261,9 @@ describe('a wall as one chooses', () => {
     if (process.env['TASTE_FIGURES'] !== undefined) console.log({ top, bottom, middle: mean(middle.worth, middle.order.slice(0, FIRST)) });
     expect(top).toBeGreaterThan(0.8);
     expect(bottom).toBeLessThan(-0.8);
-    expect(Math.abs(mean(middle.worth, middle.order.slice(0, FIRST)))).toBeLessThan(0.8);
+    const between = mean(middle.worth, middle.order.slice(0, FIRST));
+    expect(between).toBeLessThan(top - 1);
+    expect(between).toBeGreaterThan(bottom + 1);
   });
 
   it('should never be a wall of sameness: the first prints are spread at least nine tenths as far as as many prints by chance', () => {
