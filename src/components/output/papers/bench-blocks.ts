@@ -4,15 +4,17 @@ import { srgbHexFromLab } from '../../../engine/colour/screen-colour.ts';
 import { type SetUpInk, setUpInk } from '../../../engine/visit/quantities/set-up-ink.ts';
 import { counted } from '../../ui/words.ts';
 import { dryFrom, waitWords } from '../../words/drying-words.ts';
-import { edgeNotes } from '../../words/edge-notes.ts';
 import { instructionWords, offsetShort, turnNote } from '../../words/offset-words.ts';
 import { capital, gramsText, setUpTags, wallClock } from '../../words/plan-words.ts';
 import type { MadePlan } from '../made-plan.ts';
 import { cell, type PaperBlock, type PaperCell, type PaperTable } from './paper-blocks.ts';
 
-/** How the columns are read. */
 const HOW_TO_READ =
   'Grams: the wet ink that goes on the sheets of that set-up; what stays in screen and bucket comes on top. An arrow is the way the print moves on the paper. Dry, stack: from the first time on the last sheet is dry enough to print over, from the second on it can leave the rack.';
+
+/** Common practice, no source. */
+const TURNED =
+  'A turn is made with the paper, not the frame: a print turned clockwise lies with its paper turned anticlockwise. Right and down are meant on the upright print.';
 
 /** A page for each day and bed: its set-ups by the clock, with all that is asked for at the press. */
 export function benchBlocks(made: MadePlan, onlyDay: number | null): PaperBlock[] {
@@ -29,7 +31,7 @@ export function benchBlocks(made: MadePlan, onlyDay: number | null): PaperBlock[
         return [
           { kind: 'page' },
           dayTable(made, inks, own),
-          { kind: 'text', text: `${clockedWords(made)}${HOW_TO_READ}`, size: 'small', soft: true },
+          { kind: 'text', text: `${clockedWords(made)}${howToRead(made, own)}`, size: 'small', soft: true },
         ];
       }),
     );
@@ -61,15 +63,14 @@ function dayTable(made: MadePlan, inks: readonly SetUpInk[], own: readonly numbe
     rows: own.map((at) => ({
       ...(entryAt(plan.times, at).waitMinutes >= 1 ? { over: capital(waitWords(plan, at, false)) } : {}),
       cells: rowCells(plan, at, entryAt(inks, at)),
-      under: [...instructionWords(entryAt(plan.cards, at)), ...pressNotes(made, at)],
+      under: instructionWords(entryAt(plan.cards, at)),
     })),
   };
 }
 
-/** What the row's arrows cannot tell: the paper is turned, or printed over its edge. */
-function pressNotes({ plan, recipes }: MadePlan, at: number): string[] {
-  const card = entryAt(plan.cards, at);
-  return [turnNote(card), ...edgeNotes(card, recipes)].filter((text) => text !== '');
+/** How the columns are read, and how a turn is made where there is one: a day of twenty set-ups fills its page. */
+function howToRead({ plan }: MadePlan, own: readonly number[]): string {
+  return own.some((at) => turnNote(entryAt(plan.cards, at)) !== '') ? `${HOW_TO_READ} ${TURNED}` : HOW_TO_READ;
 }
 
 function rowCells(plan: MadePlan['plan'], at: number, { grams }: SetUpInk): PaperCell[] {
