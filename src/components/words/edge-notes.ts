@@ -4,7 +4,7 @@ import { pullRings } from '../../engine/shapes/place/placed.ts';
 import type { SetUpCard } from '../../engine/visit/set-up-cards.ts';
 
 /** Common practice, no source. */
-const BESIDE = 'Part of the image lies beside the paper: lay waste paper under the sheet, so that no ink gets on the table.';
+const BESIDE = 'Part of the image lies beside the paper: lay waste under the sheet.';
 
 const known = new WeakMap<SetUpCard, string[]>();
 

@@ -23,7 +23,7 @@ export function turnNote({ turnDeg }: Pick<Offset, 'turnDeg'>): string {
   const turn = signedTurn(turnDeg);
   if (turn === 0 || turn % 90 !== 0) return '';
   const how = Math.abs(turn) === 180 ? 'half round' : `a quarter ${turn > 0 ? 'anticlockwise' : 'clockwise'}`;
-  return `Turn the paper, not the frame: ${how} about its middle, the same two of its edges at the lays. Right and down are meant on the upright print.`;
+  return `Turn the paper, not the frame: ${how} about its middle, the same edges at the lays. Right and down are those of the upright print.`;
 }
 
 /** A turn clockwise as one of −179.9… to 180, degrees. */

@@ -14,7 +14,7 @@ const HOW_TO_READ =
 
 /** Common practice, no source. */
 const TURNED =
-  'A turn is made with the paper, not the frame: a print turned clockwise lies with its paper turned anticlockwise. Right and down are meant on the upright print.';
+  'A turn is made with the paper, not the frame: a print turned clockwise lies with its paper turned anticlockwise. Right and down are those of the upright print.';
 
 /** A page for each day and bed: its set-ups by the clock, with all that is asked for at the press. */
 export function benchBlocks(made: MadePlan, onlyDay: number | null): PaperBlock[] {

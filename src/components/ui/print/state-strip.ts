@@ -225,8 +225,8 @@ export class StateStrip extends LitElement {
     const free = index > 0 && this.freeSwaps[index - 1] === true;
     const name = pullWords(pull, index, studio) + (free ? `; a free swap with pull ${index}` : '');
     const still = pull.dxMm === 0 && pull.dyMm === 0;
-    const offset = still ? 'no offset' : `${offsetText(pull.dxMm)} ${offsetText(pull.dyMm)} mm`;
     const turn = pull.turnDeg === 0 ? '' : `${String(pull.turnDeg).replace('-', '−')}°`;
+    const offset = still ? (turn === '' ? 'no offset' : 'turned') : `${offsetText(pull.dxMm)} ${offsetText(pull.dyMm)} mm`;
     return html`<div
       role="option"
       class="state ${drag?.under === true && drag.pull === pull.id ? 'dragged' : ''} ${this.shown === index + 1 ? 'shown' : ''}"
