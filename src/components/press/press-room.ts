@@ -55,8 +55,17 @@ export class PressRoom extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     new StoreController(this, this.store);
-    void openStock(this.store).then((stock) => (this.stock = stock ?? this.stock));
+    this.store.addEventListener('press-saved', this.takeStock);
+    this.takeStock();
   }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.store.removeEventListener('press-saved', this.takeStock);
+  }
+
+  /** Shows the paper as it is kept, also when another tab has kept it. */
+  private readonly takeStock = (): void => void openStock(this.store).then((stock) => (this.stock = stock ?? this.stock));
 
   override shouldUpdate(changed: PropertyValues): boolean {
     // A hidden room waits; the store's next change, entering it, draws it.
