@@ -8,6 +8,13 @@ export const pressStyles = css`
   .stencils .paper .box {
     display: none;
   }
+  /* On a phone the table scrolls under its title. */
+  .stencils .paper .title span {
+    position: sticky;
+    left: 0;
+    display: inline-block;
+    max-width: calc(100vw - 40px);
+  }
   .stencils table.paper {
     min-width: 640px;
     --paper-head: var(--type-lead);
@@ -72,7 +79,7 @@ export const pressStyles = css`
     flex-wrap: wrap;
     align-items: center;
     gap: var(--space-3) var(--space-6);
-    margin-top: var(--space-6);
+    margin: var(--space-6) 0;
     padding: var(--space-5) var(--space-7);
     border-left: 3px solid var(--accent);
     background: var(--table);

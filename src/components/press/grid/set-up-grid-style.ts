@@ -30,7 +30,7 @@ export const setUpGridStyle = css`
   }
   thead tr:last-child th {
     top: 34px;
-    height: 28px;
+    height: 34px;
     border-bottom: 1px solid var(--ink);
     font-size: var(--type-fine);
     color: var(--ink-soft);
@@ -40,7 +40,7 @@ export const setUpGridStyle = css`
     z-index: 4;
     text-align: left;
     padding: 0 var(--space-6);
-    height: 62px;
+    height: 68px;
     border-bottom: 1px solid var(--ink);
     vertical-align: bottom;
     padding-bottom: var(--space-3);
@@ -54,6 +54,13 @@ export const setUpGridStyle = css`
     text-overflow: ellipsis;
     text-align: left;
     padding: 0 var(--space-3);
+  }
+  thead th small {
+    display: block;
+    margin-top: -2px;
+    font-size: var(--type-fine);
+    font-weight: 650;
+    line-height: 1;
   }
   thead th.test {
     vertical-align: bottom;

@@ -85,6 +85,13 @@ export class SetUpGrid extends LitElement {
     >`;
   }
 
+  /** Under the number of a proof or an over what it is: by a letter, for a word is too wide. */
+  private useOf({ sheets }: SheetColumn) {
+    const use = this.plan.sheets.find(({ number }) => number === sheets[0])?.use;
+    if (use !== 'proof' && use !== 'over') return nothing;
+    return html`<small aria-hidden="true">${use === 'proof' ? 'P' : 'O'}</small><span class="visually-hidden">, ${use}</span>`;
+  }
+
   /** The column of the test sheet of the run, behind the others; nothing where the visit has none. */
   private get hasTest(): boolean {
     const { testSheet, cards } = this.plan;
@@ -126,7 +133,7 @@ export class SetUpGrid extends LitElement {
         <thead>
           <tr>
             <th class="corner" rowspan="2" scope="col">
-              <span>${counted(plan.cards.length, 'set-up')}, ${minutesText(Math.round(workMinutes(plan)))} at the press</span>
+              <span>${counted(plan.cards.length, 'set-up')}, ${minutesText(Math.round(workMinutes(plan)))} at the press${plan.sheets.some(({ use }) => use === 'proof' || use === 'over') ? '. P proof, O over.' : ''}</span>
             </th>
             ${grid.spans.map(({ recipe, columns }, at) => {
               const title = plan.recipes[recipe]?.title ?? '';
@@ -140,7 +147,7 @@ export class SetUpGrid extends LitElement {
           <tr>
             ${grid.columns.map(
               (column, at) => html`<th scope="col" class="${starts(at) ? 'starts' : ''} ${wide(column) ? 'wide' : ''}">
-                <span class="visually-hidden">sheet </span>${rangesText(column.sheets)}
+                <span class="visually-hidden">sheet </span>${rangesText(column.sheets)}${this.useOf(column)}
               </th>`,
             )}
           </tr>

@@ -63,6 +63,10 @@ export const sheetTilesStyle = css`
     letter-spacing: 0;
     line-height: 1.2;
   }
+  .tick.proof,
+  .tick.over {
+    padding-top: 18px;
+  }
   /* A proof has a second edge, an over a corner cut off: told apart without a colour, also when they are ticked. */
   .tick.proof {
     outline: 1.5px solid currentColor;

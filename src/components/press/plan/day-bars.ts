@@ -175,10 +175,18 @@ export class DayBars extends LitElement {
           grid-column: 1;
         }
         .name {
+          position: sticky;
+          left: 0;
+          justify-self: start;
           line-height: 1.6;
         }
-        .hours .odd {
-          display: none;
+        /* A day is as wide as its numbers want, and scrolls. */
+        .days {
+          overflow-x: auto;
+          padding-right: var(--space-6);
+        }
+        .day {
+          min-width: 860px;
         }
       }
     `,
@@ -237,7 +245,7 @@ export class DayBars extends LitElement {
         bed < beds - 1
           ? nothing
           : html`<div class="hours" aria-hidden="true">
-            ${hours.map((at, i) => html`<span class="${i % 2 === 1 ? 'odd' : ''} ${at === 0 ? 'edge' : ''}" style="left: ${(100 * at) / length}%">${wallClock(plan, at)}</span>`)}
+            ${hours.map((at) => html`<span class=${at === 0 ? 'edge' : ''} style="left: ${(100 * at) / length}%">${wallClock(plan, at)}</span>`)}
           </div>`
       }
     </div>`;
@@ -251,7 +259,9 @@ export class DayBars extends LitElement {
     // What is left of a visit begins on the day on which it is.
     const first = plan.parts.reduce((least, part) => Math.min(least, part.day), plan.daysNeeded);
     const days = Array.from({ length: plan.daysNeeded - first + 1 }, (_, d) => first + d);
-    return html`${days.map((day) => Array.from({ length: beds }, (_, bed) => this.day(day, bed, beds, length)))}
+    return html`<div class="days" role="region" aria-label="Days by the clock" tabindex="0">
+        ${days.map((day) => Array.from({ length: beds }, (_, bed) => this.day(day, bed, beds, length)))}
+      </div>
       <ul class="key" aria-label="What the bars mean">
         <li><i class="print"></i>pull, in the ink's colour</li>
         <li><i class="mount"></i>mount or change the offset</li>

@@ -88,7 +88,7 @@ export function tableHtml({ title, columns, rows }: PaperTable) {
     </colgroup>
     <thead>
       <tr>
-        <th class="title" colspan=${columns.length}>${title}</th>
+        <th class="title" colspan=${columns.length}><span>${title}</span></th>
       </tr>
       <tr>
         ${columns.map(({ head }) => (head === '' ? html`<td></td>` : html`<th scope="col">${head}</th>`))}

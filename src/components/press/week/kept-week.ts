@@ -136,7 +136,7 @@ export class KeptWeekPlan implements ReactiveController {
       const { value, problems } = readVisit(new Uint8Array(await file.arrayBuffer()), file.name);
       const made = value?.made ?? null;
       if (value === null || made === null || value.log === null)
-        store.tell(problems[0]?.message ?? `${file.name}: no pull order is in it; find one and save the visit again.`);
+        store.tell(problems[0]?.message ?? `${file.name}: no pull order is in it; find one there and save the file again.`);
       else if (value.log.head.id === own.id) store.tell(`${file.name} is the visit that is open; it is in the week already.`, 'news');
       else if (week.others.length >= MOST_VISITS) store.tell(`${file.name}: the week has ${MOST_VISITS} visits; take one out first.`);
       else {

@@ -119,10 +119,10 @@ export class WeekPlan extends LitElement {
     const { visits, week, own } = this;
     const several = visits.length > 1;
     return html`<ps-fold ruled label="Several visits on this press">
-      <p class="soft">Add the visit files of others who print here: their days are kept in this browser, nothing else of theirs.</p>
+      <p class="soft">Add the files of others who print here, saved with their pull orders: their days are kept in this browser, nothing else of theirs.</p>
       <div class="visits">${visits.map((visit, at) => this.visit(visit, at))}</div>
       <div class="row">
-        <button @click=${async () => week.add(await chooseFiles('.zip,application/zip', true), own)}>Add visit files…</button>
+        <button @click=${async () => week.add(await chooseFiles('.zip,application/zip', true), own)}>Add files…</button>
         ${
           several
             ? html`<button @click=${() => week.date(own, oneAfterTheOther(visits))}>One after the other</button>
