@@ -27,9 +27,15 @@ async function saved(page: Page): Promise<Uint8Array> {
 /** All words of some pages, each once; a title goes on, and pages are counted, where the paper ends. */
 function wordsOf(pages: readonly string[]): string[] {
   const lines = pages.flatMap((text) => text.split('\n')).filter((line) => !/\d+ of \d+\s*$/.test(line));
-  // A line may end within 'set-up'.
-  const text = lines.map((line) => (/\p{L}-\s*$/u.test(line) ? line.trimEnd() : `${line} `)).join('');
-  return [...new Set(text.replaceAll(', continued', '').split(/\s+/))].sort();
+  // The line of a narrow column may end within 'set-up', so what stands behind a hyphen counts by itself.
+  return [
+    ...new Set(
+      lines
+        .join(' ')
+        .replaceAll(', continued', '')
+        .split(/\s+|(?<=\p{L}-)(?=\p{L})/u),
+    ),
+  ].sort();
 }
 
 describe('the printer', () => {

@@ -81,13 +81,13 @@ function onGrid(mm: number): number {
   return Math.round(10 * mm) / 10;
 }
 
-/** The same for a narrow place: '→ 12.5 ↑ 3.0 mm'. */
+/** The same for a narrow place: '→ 12.5 ↑ 3.0 mm, turn 90° left'. */
 export function offsetShort(at: Offset): string {
   const parts: string[] = [];
   if (at.dxMm !== 0) parts.push(`${at.dxMm > 0 ? '→' : '←'} ${mmText(Math.abs(at.dxMm))}`);
   if (at.dyMm !== 0) parts.push(`${at.dyMm > 0 ? '↓' : '↑'} ${mmText(Math.abs(at.dyMm))}`);
   const words = parts.length === 0 ? [] : [`${parts.join(' ')} mm`];
-  if (at.turnDeg % 360 !== 0) words.push(`turn ${turnWords(at.turnDeg)}`);
+  if (at.turnDeg % 360 !== 0) words.push(`turn ${turnWords(at.turnDeg).replace('anticlockwise', 'left').replace('clockwise', 'right')}`);
   return words.length === 0 ? 'no offset' : words.join(', ');
 }
 

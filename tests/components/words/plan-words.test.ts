@@ -182,7 +182,7 @@ describe('offsets that are turned', () => {
       'turned 10° anticlockwise',
       'no offset',
     ]);
-    expect(offsetShort(at(270, 12))).toBe('→ 12.0 mm, turn 90° anticlockwise');
+    expect(offsetShort(at(270, 12))).toBe('→ 12.0 mm, turn 90° left');
     expect(recipeOffsetWords(at(270, 12))).toBe('12 mm right, turned 90° anticlockwise');
   });
 
