@@ -10,7 +10,8 @@ import { demoProject } from '../../../../src/engine/project/demo.ts';
 import { firstWall } from '../../../../src/engine/project/first-wall.ts';
 import { checkProject } from '../../../../src/engine/project/read.ts';
 import type { Project } from '../../../../src/engine/project/types.ts';
-import { recipeOf } from '../../../../src/engine/recipe/write.ts';
+import { readRecipe } from '../../../../src/engine/recipe/read.ts';
+import { recipeOf, writeRecipe } from '../../../../src/engine/recipe/write.ts';
 import { isMirrored, mirrorPairs, missingMirrors } from '../../../../src/engine/shapes/place/mirrored.ts';
 import { screenRings } from '../../../../src/engine/shapes/place/placed.ts';
 import { registerRecipes } from '../../../../src/engine/visit/registry.ts';
@@ -82,6 +83,7 @@ describe('a mirrored screen', () => {
       drawer,
       { id: 'plain', title: 'As drawn' },
     );
+    expect(readRecipe(writeRecipe(recipe), 'turned.json').value).toEqual(recipe);
     const frames = registerRecipes([recipe, plain]).screens;
     expect(frames.length).toBe(new Set([...screens, ...originals]).size);
     expect(frames.filter(({ mirrored }) => mirrored === true).length).toBe(screens.filter((id) => id.endsWith('-mirrored')).length);
