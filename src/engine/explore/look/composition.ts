@@ -1,6 +1,7 @@
-import { f64, num, u32 } from '../../base/at.ts';
+import { f64, num } from '../../base/at.ts';
 import { oklabFromLinearSrgb } from '../../colour/oklab.ts';
 import type { CellMap } from '../../stack/types.ts';
+import { fieldMeans } from './field-means.ts';
 
 /** Fields in which it is seen how much stands off the paper. */
 const FIELDS = { columns: 8, rows: 8 };
@@ -22,15 +23,13 @@ export const COMPOSITION_LENGTH = COUNT + 4;
  * @returns COMPOSITION_LENGTH numbers from 0, whose Euclidean distance is on the scale of OKLab differences
  */
 export function composition(map: CellMap, linear: ArrayLike<number>): Float64Array {
-  const off = standsOff(map, linear);
-  const sums = fieldSums(map, off);
+  const weights = fieldMeans(map, FIELDS, standsOff(map, linear), 1);
   const out = new Float64Array(COMPOSITION_LENGTH);
-  const field = (map.widthMm * map.rows) / COUNT;
   const mean = [0, 0];
   const square = [0, 0];
   let all = 0;
   for (let at = 0; at < COUNT; at++) {
-    const weight = f64(sums, at) / field;
+    const weight = f64(weights, at);
     out[at] = (weight * SILHOUETTE_WEIGHT) / Math.sqrt(COUNT);
     const place = [((at % FIELDS.columns) + 0.5) / FIELDS.columns, (Math.floor(at / FIELDS.columns) + 0.5) / FIELDS.rows];
     for (let i = 0; i < 2; i++) {
@@ -56,26 +55,4 @@ function standsOff(map: CellMap, linear: ArrayLike<number>): Float64Array {
     const [l, a, b] = oklabFromLinearSrgb(num(linear, cell * 3), num(linear, cell * 3 + 1), num(linear, cell * 3 + 2));
     return Math.min(1, Math.hypot(l - paper[0], a - paper[1], b - paper[2]) / STANDS_OFF);
   });
-}
-
-/** Over the rows of each field, the mm that stand off the paper. */
-function fieldSums(map: CellMap, off: Float64Array): Float64Array {
-  const sums = new Float64Array(COUNT);
-  const { rowStart, runEndMm, runCell, rows } = map;
-  const widthMm = map.widthMm / FIELDS.columns;
-  for (let row = 0; row < rows; row++) {
-    const base = Math.floor((row * FIELDS.rows) / rows) * FIELDS.columns;
-    let column = 0;
-    let fromMm = 0;
-    for (let run = u32(rowStart, row); run < u32(rowStart, row + 1);) {
-      const edgeMm = (column + 1) * widthMm;
-      const last = column === FIELDS.columns - 1;
-      const toMm = last || f64(runEndMm, run) < edgeMm ? f64(runEndMm, run) : edgeMm;
-      sums[base + column] = f64(sums, base + column) + (toMm - fromMm) * f64(off, u32(runCell, run));
-      fromMm = toMm;
-      if (f64(runEndMm, run) <= toMm) run++;
-      else column++;
-    }
-  }
-  return sums;
 }

@@ -1,4 +1,4 @@
-import { f64, num, u32 } from '../../base/at.ts';
+import { f64, num } from '../../base/at.ts';
 import { oklabFromLinearSrgb } from '../../colour/oklab.ts';
 import { colourCells, createCellColours } from '../../stack/appearance.ts';
 import { CellMapBuilder } from '../../stack/cell-map.ts';
@@ -7,6 +7,7 @@ import { SpanCache } from '../../stack/screen-spans.ts';
 import type { Pull, CellMap } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
 import { composition, COMPOSITION_LENGTH } from './composition.ts';
+import { fieldMeans } from './field-means.ts';
 import { imageName } from './image-name.ts';
 
 /** Areas in which lightness is compared, and coarser ones for colour: the eye sees colour less sharply. */
@@ -127,7 +128,7 @@ export class Describer {
  */
 function describeCells(map: CellMap, linear: ArrayLike<number>, composed: boolean): Descriptor {
   const out = new Uint8Array(DESCRIPTOR_LENGTH + (composed ? COMPOSITION_LENGTH : 0));
-  const lights = areaMeans(map, linear);
+  const lights = fieldMeans(map, LIGHT, linear, 3);
   const step = (value: number): number => Math.max(0, Math.min(255, Math.round(value * STEPS)));
   if (composed) out.set(composition(map, linear).map(step), DESCRIPTOR_LENGTH);
   const scale = Math.sqrt(1 / COLOURS) * CHROMA_WEIGHT;
@@ -152,31 +153,6 @@ function describeCells(map: CellMap, linear: ArrayLike<number>, composed: boolea
     out[COLOURS * 2 + KINDS + area] = step(l / Math.sqrt(LIGHTS));
   }
   return out;
-}
-
-/** Mean linear light of each area, three numbers an area. */
-function areaMeans(map: CellMap, linear: ArrayLike<number>): Float64Array {
-  const sums = new Float64Array(LIGHTS * 3);
-  const { rowStart, runEndMm, runCell, rows } = map;
-  const widthMm = map.widthMm / LIGHT.columns;
-  for (let row = 0; row < rows; row++) {
-    const base = Math.floor((row * LIGHT.rows) / rows) * LIGHT.columns;
-    let column = 0;
-    let fromMm = 0;
-    for (let run = u32(rowStart, row); run < u32(rowStart, row + 1);) {
-      const edgeMm = (column + 1) * widthMm;
-      const last = column === LIGHT.columns - 1;
-      const toMm = last || f64(runEndMm, run) < edgeMm ? f64(runEndMm, run) : edgeMm;
-      const at = (base + column) * 3;
-      const cell = u32(runCell, run) * 3;
-      for (let i = 0; i < 3; i++) sums[at + i] = f64(sums, at + i) + (toMm - fromMm) * num(linear, cell + i);
-      fromMm = toMm;
-      if (f64(runEndMm, run) <= toMm) run++;
-      else column++;
-    }
-  }
-  const whole = (widthMm * rows) / LIGHT.rows;
-  return sums.map((sum) => sum / whole);
 }
 
 /** Share of the sheet in each kind of colour; a colour between kinds counts to its neighbours. */

@@ -70,5 +70,13 @@ export function meanPair<T>(of: readonly T[], distance: (a: T, b: T) => number):
 
 /** Mean distance of each to its nearest. */
 export function meanNearest<T>(of: readonly T[], distance: (a: T, b: T) => number): number {
-  return of.reduce((sum, a) => sum + Math.min(...of.filter((b) => b !== a).map((b) => distance(a, b))), 0) / of.length;
+  const nearest = of.map(() => Infinity);
+  of.forEach((a, i) => {
+    for (let k = i + 1; k < of.length; k++) {
+      const away = distance(a, of[k]!);
+      nearest[i] = Math.min(nearest[i]!, away);
+      nearest[k] = Math.min(nearest[k]!, away);
+    }
+  });
+  return nearest.reduce((sum, away) => sum + away, 0) / of.length;
 }

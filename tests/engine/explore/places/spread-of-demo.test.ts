@@ -32,20 +32,18 @@ describe('the first wall of the demo', () => {
   });
 
   it('should hang prints more than twice as far from their nearest, for either descriptor and for neither', () => {
-    for (const [composed, least] of [
-      [false, 2],
-      [true, 2],
-    ] as const) {
+    for (const composed of [false, true]) {
       const describer = new Describer(demo.drawer, composed);
       const spread = (prints: Pull[][]): number =>
         meanNearest(
           prints.map((pulls) => describer.describe(pulls)),
           descriptorDistance,
         );
-      expect(spread(now) / spread(before), `composed ${composed}`).toBeGreaterThan(least);
+      expect(spread(now) / spread(before), `composed ${composed}`).toBeGreaterThan(2);
     }
-    expect(meanNearest(rastersNow, silhouette) / meanNearest(rastersBefore, silhouette)).toBeGreaterThan(5);
-    expect(meanNearest(rastersNow, deltaE) / meanNearest(rastersBefore, deltaE)).toBeGreaterThan(1.8);
+    const [some, someBefore] = [rastersNow.slice(0, 100), rastersBefore.slice(0, 100)];
+    expect(meanNearest(some, silhouette) / meanNearest(someBefore, silhouette)).toBeGreaterThan(5);
+    expect(meanNearest(some, deltaE) / meanNearest(someBefore, deltaE)).toBeGreaterThan(1.8);
   });
 
   it('should begin with twelve that are further apart than any twelve', () => {
