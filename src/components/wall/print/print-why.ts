@@ -33,6 +33,10 @@ export class PrintWhy extends LitElement {
       text-overflow: ellipsis;
       white-space: nowrap;
     }
+    :host([side='right']) figure {
+      left: auto;
+      right: var(--space-5);
+    }
     figure {
       position: absolute;
       z-index: 2;
@@ -84,6 +88,8 @@ export class PrintWhy extends LitElement {
   /** Another one that it is held against; null for none. */
   @property({ attribute: false }) other: Variant | null = null;
   @property({ attribute: false }) drawer: Studio | null = null;
+  /** Whether it waits for another print to be held against. */
+  @property({ attribute: false }) holds = false;
   /** What sets it apart from those that hang round it. */
   @property() beside = '';
   private asked = '';
@@ -104,7 +110,8 @@ export class PrintWhy extends LitElement {
   private alone(variant: Variant): string {
     const parents = originOf(variant)?.parents ?? [];
     const from = parents.map(({ name, pulls }) => `From ${name}: ${changesInShort(pulls, variant.pulls)}.`);
-    return [this.beside, ...from].filter((text) => text !== '').join(' ');
+    const waits = this.holds ? 'Choose another print to see where it differs from this one.' : '';
+    return [waits, this.beside, ...from].filter((text) => text !== '').join(' ');
   }
 
   private both(variant: Variant, other: Variant, studio: Studio): string {

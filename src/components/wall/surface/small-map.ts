@@ -5,25 +5,37 @@ import type { WallPlan } from '../../canvas/plan/wall-plan.ts';
 import type { WallScene } from '../../canvas/wall-scene.ts';
 import type { PrintFacts } from '../print/print-facts.ts';
 
-const MOST_PX = 150;
+/** The room beside the rail, px; the lines there keep it free (wall-view-style.ts). */
+const ROOM = { width: 150, height: 92 };
+/** On a narrow page it lies over the wall, and only as long as the wall moves. */
+const NARROW_PX = 760;
+const MOST_PX = 110;
+const STAYS_MS = 1200;
 /** From the edge of the surface, and round a print in focus for its ring, px. */
 const EDGE_PX = 12;
 const RING_PX = 8;
-const NARROW_PX = 600;
-const CORNERS = ['top right', 'bottom right', 'bottom left', 'top left'] as const;
+const CORNERS = ['top right', 'bottom left', 'top left'] as const;
 type Corner = (typeof CORNERS)[number];
 /** Shown when less than so much of the wall is in view. */
 const CLOSE = 0.45;
 
-/** The whole wall in small, with what is in view; shown to who stands close. */
+/**
+ * The whole wall in small, with what is in view. Beside the rail it has room of its own; on a narrow page it shows
+ * while one walks along the wall, in a corner where it covers nothing of the print in focus.
+ */
 @customElement('wall-small-map')
 export class SmallMap extends LitElement {
   static override styles = css`
     :host {
       position: absolute;
+      left: 12px;
+      top: calc(100% + 8px);
+      z-index: 1;
+    }
+    :host([corner]) {
+      left: auto;
       right: 12px;
       top: 12px;
-      z-index: 1;
     }
     :host([corner~='bottom']) {
       top: auto;
@@ -66,6 +78,14 @@ export class SmallMap extends LitElement {
   private drawnCount = 0;
   private facts: PrintFacts | null = null;
   private scene: WallScene | null = null;
+  /** Where one stood when it was last looked at. */
+  private stand = '';
+  private leaves: ReturnType<typeof setTimeout> | undefined;
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    clearTimeout(this.leaves);
+  }
 
   /** To be called after each drawing of the wall. */
   follow(scene: WallScene, facts: PrintFacts): void {
@@ -75,11 +95,30 @@ export class SmallMap extends LitElement {
     this.facts = facts;
     this.plan = hanging;
     const part = Math.min(1, seen.width / hanging.width) * Math.min(1, seen.height / hanging.height);
-    const corner = this.freeCorner(scene);
-    this.shown = corner !== null && !scene.steering.atWhole && hanging.sequence.length > 1 && part < CLOSE;
+    const close = !scene.steering.atWhole && part < CLOSE;
+    const corner = this.narrow ? this.freeCorner(scene) : null;
+    const moving = !this.narrow || (close && this.isMoving(seen));
+    this.shown = hanging.sequence.length > 1 && moving && (!this.narrow || (close && corner !== null));
     if (corner !== null) this.setAttribute('corner', corner);
+    else this.removeAttribute('corner');
     if (this.shown && (this.drawn !== hanging || this.drawnCount !== facts.count)) this.requestUpdate();
     this.place();
+  }
+
+  private get narrow(): boolean {
+    return innerWidth <= NARROW_PX;
+  }
+
+  /** Whether one moved a moment ago; sees to it that it goes when one stands still. */
+  private isMoving({ x, y, width }: WallScene['steering']['seen']): boolean {
+    const stand = `${Math.round(x)} ${Math.round(y)} ${Math.round(width)}`;
+    const first = this.stand === '';
+    if (stand === this.stand) return this.shown;
+    this.stand = stand;
+    clearTimeout(this.leaves);
+    this.leaves = setTimeout(() => (this.shown = false), STAYS_MS);
+    // Where one comes in is no walk.
+    return !first;
   }
 
   /** The first corner in which the map covers nothing of the print in focus; null when there is none. */
@@ -88,9 +127,8 @@ export class SmallMap extends LitElement {
     if (focus < 0 || !planned.hangs(focus)) return 'top right';
     const { left, top, width, height } = scene.frameOf(focus);
     const map = { width: scene.hanging.width * this.scale + EDGE_PX, height: scene.hanging.height * this.scale + EDGE_PX };
-    // On a narrow view the button to the whole wall stands there.
-    const corners = size.width < NARROW_PX ? CORNERS.filter((corner) => corner !== 'bottom right') : CORNERS;
-    const free = corners.find((corner) => {
+    // The button to the whole wall stands in the other.
+    const free = CORNERS.find((corner) => {
       const across = corner.endsWith('right') ? left + width + RING_PX <= size.width - map.width : left - RING_PX >= map.width;
       const down = corner.startsWith('top') ? top - RING_PX >= map.height : top + height + RING_PX <= size.height - map.height;
       return across || down;
@@ -99,7 +137,9 @@ export class SmallMap extends LitElement {
   }
 
   private get scale(): number {
-    return this.plan === null ? 1 : MOST_PX / Math.max(this.plan.width, this.plan.height);
+    const { plan } = this;
+    if (plan === null) return 1;
+    return this.narrow ? MOST_PX / Math.max(plan.width, plan.height) : Math.min(ROOM.width / plan.width, ROOM.height / plan.height);
   }
 
   private place(): void {

@@ -22,7 +22,7 @@ export class WallRail extends LitElement {
         gap: var(--space-2) var(--space-5);
         padding: var(--space-3) var(--space-7);
         /* Room for the longest words: the wall must not jump from print to print. */
-        min-height: 62px;
+        min-height: 78px;
         background: var(--table);
         border-top: 1px solid var(--line);
       }
@@ -51,7 +51,14 @@ export class WallRail extends LitElement {
         border-radius: 50%;
         background: var(--accent);
       }
-      @media (max-width: 1500px) {
+      @media (max-width: 1640px) {
+        .which {
+          flex-basis: 100%;
+          min-height: 1.25em;
+        }
+        .stand {
+          margin-left: auto;
+        }
         .actions button,
         .stand button {
           padding-inline: var(--space-4);
@@ -59,16 +66,11 @@ export class WallRail extends LitElement {
       }
       /* A tablet's: the words first, then both groups of buttons in a line of their own. */
       @media (max-width: 1240px) {
-        .which {
-          flex-basis: 100%;
-          min-height: 1.25em;
-        }
         .actions button,
         .stand button {
           padding-inline: var(--space-5);
         }
         .stand {
-          margin-left: auto;
           padding-left: 0;
           border: 0;
         }

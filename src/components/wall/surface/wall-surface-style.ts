@@ -2,6 +2,7 @@ import { css } from 'lit';
 
 export const wallSurfaceStyles = css`
   :host {
+    position: relative;
     display: grid;
     grid-template: minmax(0, 1fr) / minmax(0, 1fr);
     min-width: 0;

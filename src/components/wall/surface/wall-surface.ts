@@ -216,9 +216,9 @@ export class WallSurface extends LitElement {
         ${this.note !== '' && this.found === 0 ? html`<div class="note midst" @pointerdown=${(event: Event) => event.stopPropagation()}><p>${this.note}</p><slot></slot></div>` : nothing}
         ${this.plain ? html`<p class="plain small" role="status">${PLAIN}</p>` : nothing}
         <div class="box" hidden></div>
-        <wall-small-map></wall-small-map>
         <wall-lifted-print .relative=${this.relative}></wall-lifted-print>
       </div>
+      <wall-small-map></wall-small-map>
       <p id="keys" class="visually-hidden">
         Arrow keys go from print to print. Enter opens one on the Bench, K keeps it, B builds it up, the space bar selects it, H hangs it first. Question mark lists all keys. Plus and minus come closer and go further, 0 shows the whole wall.
       </p>

@@ -45,6 +45,13 @@ export const wallViewStyles = css`
     grid-row: 1 / span 3;
     width: 290px;
   }
+  /* Room for the whole wall in small, beside both lines. */
+  @media (min-width: 761px) {
+    wall-print-why,
+    wall-rail {
+      padding-left: 178px;
+    }
+  }
   @media (max-width: 760px) {
     wall-filter {
       position: absolute;

@@ -1,7 +1,6 @@
 import { html, nothing } from 'lit';
 import { customElement, query, state } from 'lit/decorators.js';
 import type { TasteChoice } from '../../../engine/explore/taste/choices.ts';
-import type { Variant } from '../../../engine/explore/types.ts';
 import { controls } from '../../ui/controls-style.ts';
 import '../print/compare-prints.ts';
 import type { PictureOut } from '../../ui/print/picture-out.ts';
@@ -12,6 +11,7 @@ import type { RangesEvent } from '../hang/wall-filter.ts';
 import '../print/print-out.ts';
 import '../print/print-why.ts';
 import type { ComparePrints } from '../print/compare-prints.ts';
+import { freeSide, heldPair } from '../print/held-pair.ts';
 import type { PrintOut } from '../print/print-out.ts';
 import { besideWords, neighboursOf } from '../print/why-words.ts';
 import '../hang/wall-filter.ts';
@@ -224,26 +224,21 @@ export class WallView extends HungWall {
     ></wall-rail>`;
   }
 
-  /** The two prints that are held against each other: two that are selected, or the one in focus and the one under the mouse. */
-  private get pair(): [Variant | null, Variant | null] {
-    const { focused, over, selected, variants } = this;
-    const [one, two] = [...selected];
-    const moving = over >= 0 && over !== focused && variants[focused] !== undefined;
-    if (!moving && selected.size === 2) return [variants[one ?? -1] ?? null, variants[two ?? -1] ?? null];
-    return [variants[focused] ?? null, moving ? (variants[over] ?? null) : null];
-  }
-
   private why() {
-    const [variant, other] = this.pair;
+    const { focused, over, selected, variants, sequence, holder } = this;
+    const [first, second] = heldPair({ focused, over, selected });
+    const [variant, other] = [variants[first] ?? null, variants[second] ?? null];
     const { measures } = this.hanging.facts;
-    const near = neighboursOf(this.sequence, this.holder.scene?.columns ?? 10, this.focused);
+    const near = neighboursOf(sequence, holder.scene?.columns ?? 10, focused);
     const known = (list: readonly number[]) => list.flatMap((index) => measures[index] ?? []);
     return html`<wall-print-why
       ?data-none=${variant === null}
       .variant=${variant}
       .other=${other}
       .drawer=${this.drawer}
-      .beside=${variant === null || other !== null ? '' : besideWords(measures[this.focused], known(near), known(this.sequence))}
+      .holds=${selected.size === 1 && selected.has(focused)}
+      side=${freeSide(holder.scene, [first, second])}
+      .beside=${variant === null || other !== null ? '' : besideWords(measures[focused], known(near), known(sequence))}
     ></wall-print-why>`;
   }
 
