@@ -19,6 +19,7 @@ import './plan/advice-list.ts';
 import type { TickAnswer } from './log/tick-asking.ts';
 import './plan/day-bars.ts';
 import './plan/fit-choices.ts';
+import { nextOnSheet } from './next/press-next.ts';
 import { strayedLine } from './next/strayed.ts';
 import { haveReady } from './plan/have-ready.ts';
 import { planHead } from './plan/plan-head.ts';
@@ -102,7 +103,7 @@ export function planResult(result: PlanResult) {
         ? nothing
         : html`<section aria-labelledby="sheets">
           <h2 id="sheets">Sheets</h2>
-          <ps-log-sheets .store=${store} .log=${visit.log} .pictures=${pictures} .drawn=${drawn}></ps-log-sheets>
+          <ps-log-sheets .store=${store} .log=${visit.log} .pictures=${pictures} .drawn=${drawn} .offer=${(number: number) => nextOnSheet({ store, visit, log: visit.log, number }, 'What next?')}></ps-log-sheets>
         </section>`
     }
     ${foundFigures(visit.log, store.project.press, (change) => store.dispatch({ kind: 'set-press', change }))}

@@ -52,6 +52,10 @@ describe('what to pull next', () => {
     await page.getByRole('button', { name: 'At the press' }).click();
     await press.getByRole('checkbox', { name: 'Sheet 1 pulled', checked: true }).waitFor();
     expect(await page.locator('press-set-up-grid').getByText('and 1 more').count()).toBe(0);
+    // The list of sheets as pulled asks the same.
+    await press.getByRole('button', { name: 'Leave the press' }).click();
+    await page.getByRole('button', { name: 'What next? For sheet 1' }).click();
+    await next.getByRole('heading', { name: 'Sheet 1, 1 down' }).waitFor();
     expect(errors).toEqual([]);
     await context.close();
   });

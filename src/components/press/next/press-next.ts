@@ -9,21 +9,34 @@ import { type GoOn, goOn } from './go-on.ts';
 import { goOnOf, sheetNext } from './sheet-next.ts';
 import './takers.ts';
 
-interface AtPress {
+interface SheetAtHand {
   store: AppStore;
   visit: PressVisit;
   log: LogKeeper;
-  card: SetUpCard;
   /** The sheet that is looked at. */
   number: number;
 }
 
+interface AtPress extends SheetAtHand {
+  card: SetUpCard;
+}
+
+/** A button that asks what could follow on a sheet. @param label what it says; by itself it names the sheet */
+export function nextOnSheet({ store, visit, log, number }: SheetAtHand, label = `What next for sheet ${number}?`) {
+  return html`<ps-next
+    .label=${label}
+    .of=${`sheet ${number}`}
+    .sheetOf=${() => sheetNext(store, log, number)}
+    @take=${({ detail }: CustomEvent<NextChoice>) => void goOn(visit, store, goOnOf(detail, log, number))}
+  ></ps-next>`;
+}
+
 /** What could follow on the sheet that is looked at, and which sheets would take what is on the press. */
-export function pressNext({ store, visit, log, card, number }: AtPress) {
-  const sheetOf = () => sheetNext(store, log, number);
+export function pressNext({ card, ...hand }: AtPress) {
+  const { store, visit, log, number } = hand;
   if (!log.sheets.some((sheet) => sheet.number === number)) return nothing;
   return html`<div class="row next-row">
-    <ps-next .label=${`What next for sheet ${number}?`} .sheetOf=${sheetOf} @take=${({ detail }: CustomEvent<NextChoice>) => void goOn(visit, store, goOnOf(detail, log, number))}></ps-next>
+    ${nextOnSheet(hand)}
     <press-takers
       .card=${card}
       .log=${log}

@@ -1,4 +1,4 @@
-import { css, html, LitElement, nothing } from 'lit';
+import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { defined, entryAt } from '../../../engine/base/at.ts';
@@ -115,6 +115,8 @@ export class LogSheets extends LitElement {
   @property({ type: Number }) drawn = 0;
   /** Only sheets of these recipes; null shows all. */
   @property({ attribute: false }) only: ReadonlySet<string> | null = null;
+  /** What else is offered for a sheet that is not spoiled, by its number; null for nothing. */
+  @property({ attribute: false }) offer: ((number: number) => TemplateResult) | null = null;
 
   private readonly file = new FileReading(this);
 
@@ -182,6 +184,7 @@ export class LogSheets extends LitElement {
           ? nothing
           : html`<button aria-label="Keep sheet ${sheet.number} as a recipe" @click=${() => keepSheet(this.store, recipe, sheet)}>Keep as a recipe</button>`
       }
+      ${sheet.spoiled ? nothing : this.offer?.(sheet.number)}
       ${
         sheet.events.length === 0
           ? nothing

@@ -1,4 +1,4 @@
-import { css, html, LitElement } from 'lit';
+import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
 import { controls } from '../controls-style.ts';
 import './what-next.ts';
@@ -22,6 +22,8 @@ export class NextButton extends LitElement {
   /** Gives the sheet when it is asked for. */
   @property({ attribute: false }) sheetOf!: () => NextSheet | null;
   @property() label = 'What next?';
+  /** What it asks about, where the label alone does not say so. */
+  @property() of = '';
   @property({ type: Boolean }) disabled = false;
   @query('ps-what-next') private dialog!: WhatNext;
 
@@ -36,7 +38,7 @@ export class NextButton extends LitElement {
   }
 
   override render() {
-    return html`<button ?disabled=${this.disabled} @click=${this.open}>${this.label}</button>
+    return html`<button ?disabled=${this.disabled} aria-label=${this.of === '' || this.label.includes(this.of) ? nothing : `${this.label} For ${this.of}`} @click=${this.open}>${this.label}</button>
       <ps-what-next @take=${this.onTake}></ps-what-next>`;
   }
 }

@@ -1,0 +1,84 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { enter, openPage, openStudio, type Studio } from '../harness.ts';
+
+let studio: Studio;
+
+beforeAll(async () => {
+  studio = await openStudio();
+});
+
+afterAll(async () => {
+  await studio?.close();
+});
+
+describe('a wall as one chooses', () => {
+  it('should be taught by answers, pins and selections, tell what it rests on, and forget', async () => {
+    const { page, context, errors } = await openPage(studio);
+    await page.goto(studio.url);
+    await enter(page, 'Wall');
+    const wall = page.locator('wall-room');
+    await expect.poll(() => wall.getAttribute('data-state'), { timeout: 60_000 }).toBe('done');
+    const sequence = (): Promise<string> =>
+      page.locator('wall-view').evaluate((view) => {
+        const { holder } = view as unknown as { holder: { scene: { hanging: { sequence: number[] } } } };
+        return holder.scene.hanging.sequence.join();
+      });
+    const found = await sequence();
+    await page.getByLabel('Arrange the prints').selectOption({ label: 'as I choose' });
+    const told = page.locator('wall-taste').getByRole('status').first();
+    await expect.poll(() => told.textContent()).toMatch(/^Nothing is chosen yet\./u);
+    await page.getByRole('button', { name: 'Learn from selected' }).click();
+    await page.getByText('Nothing is chosen; select, pin or keep a print that you like.').waitFor();
+
+    await page.getByRole('button', { name: 'This one or that one?' }).click();
+    const asking = page.getByRole('dialog', { name: 'This one or that one?' });
+    const ready = asking.locator('ul[aria-busy="false"]').getByRole('button');
+    for (let answer = 1; answer <= 3; answer++) {
+      await expect.poll(() => ready.count()).toBe(2);
+      await page.keyboard.press(answer === 2 ? 'ArrowRight' : 'ArrowLeft');
+      await asking.getByText(new RegExp(`^${answer} answers? so far\\.$`, 'u')).waitFor();
+    }
+    await expect.poll(() => ready.count()).toBe(2);
+    await asking.getByRole('button', { name: 'Take back' }).click();
+    await asking.getByText('2 answers so far.').waitFor();
+    await page.keyboard.press('Escape');
+    await expect.poll(() => told.textContent()).toBe('2 choices so far: too little to tell what you choose by.');
+    await expect.poll(sequence).not.toBe(found);
+
+    // A pin teaches in the same step; a selection when it is asked to.
+    const surface = page.getByRole('application', { name: 'Wall of prints' });
+    await surface.focus();
+    await page.keyboard.press('Home');
+    await page.keyboard.press('h');
+    await expect.poll(() => told.textContent()).toMatch(/^3 choices so far/u);
+    await surface.focus();
+    await page.keyboard.press('End');
+    await page.keyboard.press(' ');
+    await page.getByRole('button', { name: 'Learn from 1 selected' }).click();
+    await expect.poll(() => told.textContent()).toMatch(/^4 choices so far/u);
+
+    await page.getByRole('button', { name: 'What was taught' }).click();
+    const list = page.getByRole('dialog', { name: 'What was taught' });
+    await list.getByRole('button', { name: 'Forget this' }).nth(3).click();
+    await expect.poll(() => list.getByRole('listitem').count()).toBe(3);
+    await page.keyboard.press('Escape');
+    await expect.poll(() => told.textContent()).toMatch(/^3 choices so far/u);
+    await page.getByRole('button', { name: 'Undo: forget what was chosen' }).click();
+    await expect.poll(() => told.textContent()).toMatch(/^4 choices so far/u);
+
+    // It is the project's, and comes back with the page.
+    const arranged = await sequence();
+    await page.getByRole('slider', { name: 'From what I choose to what I never chose' }).fill('100');
+    await expect.poll(sequence).not.toBe(arranged);
+    await page.reload();
+    await enter(page, 'Wall');
+    await expect.poll(() => wall.getAttribute('data-state'), { timeout: 60_000 }).toBe('done');
+    await page.getByLabel('Arrange the prints').selectOption({ label: 'as I choose' });
+    await expect.poll(() => told.textContent()).toMatch(/^4 choices so far/u);
+    await page.getByRole('button', { name: 'What was taught' }).click();
+    await list.getByRole('button', { name: 'Forget all 4 choices' }).click();
+    await list.getByText('Nothing yet.').waitFor();
+    expect(errors).toEqual([]);
+    await context.close();
+  });
+});
