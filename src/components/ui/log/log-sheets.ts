@@ -68,6 +68,9 @@ export class LogSheets extends LitElement {
         background: var(--stock);
         box-shadow: var(--shadow);
       }
+      ps-next {
+        display: grid;
+      }
       .bare {
         margin-top: var(--space-9);
       }

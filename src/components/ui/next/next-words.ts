@@ -32,7 +32,9 @@ export function nextPullWords(pull: Pull, studio: Studio): string {
 
 /** Contrast of edges from one to the other: '14 % less contrast of edges'. */
 function contrastWords(from: number, to: number): string {
-  const share = from <= 0 ? 0 : Math.round((100 * (to - from)) / from);
+  // A bare sheet, or one colour all over, has no edges to compare with.
+  if (from <= 0) return to <= 0 ? 'no edges' : `its first edges, ${to.toFixed(2)} ΔE/mm`;
+  const share = Math.round((100 * (to - from)) / from);
   if (share === 0) return 'contrast of edges as before';
   return `${Math.abs(share)} % ${share < 0 ? 'less' : 'more'} contrast of edges`;
 }
