@@ -12,8 +12,8 @@ export interface MadePlan {
   recipes: Recipe[];
   /** What was noted of screens before, the latest first; absent = nothing. */
   settings?: readonly SettingNoted[];
-  /** Where the plan is on the clock of what was ticked: the order as it was planned, and until when ticks count, 'day 1, 14:05'. */
-  clocked?: { planned: PressPlan; at: string };
+  /** Where the plan is on the clock of what was ticked: the order as it was planned, and until when ticks count, 'day 1, 14:05', and the indices of set-ups that are done. */
+  clocked?: { planned: PressPlan; at: string; done: ReadonlySet<number> };
   /** How screens stand, by the planner's key; one that is not there is only drawn. */
   screenStates?: ReadonlyMap<string, FrameState>;
 }

@@ -62,7 +62,7 @@ function dayTable(made: MadePlan, inks: readonly SetUpInk[], own: readonly numbe
     ],
     rows: own.map((at) => ({
       ...(entryAt(plan.times, at).waitMinutes >= 1 ? { over: capital(waitWords(plan, at, false)) } : {}),
-      cells: rowCells(plan, at, entryAt(inks, at)),
+      cells: rowCells(made, at, entryAt(inks, at)),
       under: instructionWords(entryAt(plan.cards, at)),
     })),
   };
@@ -73,14 +73,14 @@ function howToRead({ plan }: MadePlan, own: readonly number[]): string {
   return own.some((at) => turnNote(entryAt(plan.cards, at)) !== '') ? `${HOW_TO_READ} ${TURNED}` : HOW_TO_READ;
 }
 
-function rowCells(plan: MadePlan['plan'], at: number, { grams }: SetUpInk): PaperCell[] {
+function rowCells({ plan, clocked }: MadePlan, at: number, { grams }: SetUpInk): PaperCell[] {
   const card = entryAt(plan.cards, at);
   const time = entryAt(plan.times, at);
   const tags = setUpTags(plan, at).join(', ');
   const offset = offsetShort(card);
   const { dry, stack } = dryFrom(plan, at);
   return [
-    { lines: [], box: true },
+    clocked?.done.has(at) === true ? cell('done', { size: 'small' }) : { lines: [], box: true },
     {
       lines: [
         { text: wallClock(plan, time.startMinute), size: 'large', bold: true },

@@ -75,13 +75,17 @@ export class DayBars extends LitElement {
       .print {
         container-type: inline-size;
       }
+      .print span {
+        margin: 0 -3px;
+        letter-spacing: -0.04em;
+      }
       /* A number stands in every bar that is wide enough for its digits. */
       @container (max-width: 8px) {
         .print span {
           display: none;
         }
       }
-      @container (max-width: 15px) {
+      @container (max-width: 11px) {
         .print .wide {
           display: none;
         }

@@ -5,11 +5,11 @@ import { clockText } from '../../words/plan-words.ts';
 /** An order as it goes on paper: on the clock of what was ticked, where something was. */
 export function madeForPaper(made: MadePlan, now: RetimedPlan | null): MadePlan {
   if (now === null) return made;
-  const { outside: _outside, at, ...plan } = now;
+  const { outside: _outside, at, pulled, ...plan } = now;
   // How soon any order could end was worked out for one that began as planned.
   return {
     ...made,
     plan: { ...plan, endsAtLeast: null },
-    clocked: { planned: made.plan, at: `day ${at.day}, ${clockText(at.minuteOfDay)}` },
+    clocked: { planned: made.plan, at: `day ${at.day}, ${clockText(at.minuteOfDay)}`, done: pulled },
   };
 }

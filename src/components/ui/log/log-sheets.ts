@@ -168,7 +168,7 @@ export class LogSheets extends LitElement {
     const words = `Sheet ${sheet.number}`;
     return html`<li class=${sheet.spoiled ? 'spoiled' : ''} aria-label=${words}>
       ${printImage(this.pictures.of(recipe, sheet.pulls), `${words} as pulled`, recipe.paper.widthMm / recipe.paper.heightMm)}
-      <p class="head"><span class="number">${sheet.number}</span>${mark === undefined ? nothing : html`<span class="mark">${mark}</span>`}</p>
+      <p class="head"><span class="number">${sheet.number}</span>${sheet.use === 'proof' || sheet.use === 'over' ? html` <span class="soft small">${sheet.use}</span>` : nothing}${mark === undefined ? nothing : html`<span class="mark">${mark}</span>`}</p>
       <p class="small title" title=${recipe.title}>${recipeLetter(sheet.recipe)} ${recipe.title}</p>
       <p class="soft small">${sheetWords(sheet, recipe)}</p>
       ${sheet.notes.map((note) => html`<p class="small">${note}</p>`)}

@@ -36,6 +36,8 @@ export interface UnderWay {
 export interface RetimedPlan extends PressPlan {
   /** Indices of set-ups of which something was ticked outside opening hours. */
   outside: ReadonlySet<number>;
+  /** Indices of set-ups with nothing left to pull. */
+  pulled: ReadonlySet<number>;
   /** The moment for which it is worked out. */
   at: VisitNow;
 }
@@ -92,6 +94,7 @@ export function retimed(way: UnderWay): RetimedPlan | null {
     daysNeeded: Math.max(daysNeeded, ...[...done.values()].map(({ day }) => day)),
     ends: left.length > 0 ? ends : lastOf([...done.values()]),
     outside: begun.outside,
+    pulled: new Set(done.keys()),
     at: way.now,
   };
 }
