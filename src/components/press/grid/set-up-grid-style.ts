@@ -63,6 +63,7 @@ export const setUpGridStyle = css`
     line-height: 1;
   }
   thead th.test {
+    border-bottom: 1px solid var(--ink);
     vertical-align: bottom;
     padding: 0 var(--space-2) var(--space-3);
     font-size: var(--type-fine);
