@@ -72,8 +72,17 @@ function blockHtml(block: PaperBlock, view: PaperView): unknown {
 function linesHtml(lines: readonly PaperLine[]) {
   return lines.map(
     ({ text, size, bold, soft }) =>
-      html`<p class="${size ?? ''} ${bold === true ? 'bold' : ''} ${soft === true ? 'soft' : ''}">${text}</p>`,
+      html`<p class="${size ?? ''} ${bold === true ? 'bold' : ''} ${soft === true ? 'soft' : ''}">${unbroken(text)}</p>`,
   );
+}
+
+/** Words with a hyphen that are short enough to stay on one line in every column. */
+const HYPHENED = /(\p{L}{1,10}-\p{L}{1,10})/u;
+
+/** A text in which no line ends within 'set-up': the PDF breaks none there either. */
+function unbroken(text: string): unknown {
+  const parts = text.split(HYPHENED);
+  return parts.length === 1 ? text : parts.map((part, i) => (i % 2 === 1 ? html`<span class="whole">${part}</span>` : part));
 }
 
 function fillHtml(words: readonly string[]) {

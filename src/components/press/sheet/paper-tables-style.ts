@@ -42,6 +42,9 @@ export const paperTablesStyle = css`
     font-weight: 650;
     font-size: var(--paper-small);
   }
+  .whole {
+    white-space: nowrap;
+  }
   .bold {
     font-weight: 650;
   }
