@@ -10,7 +10,7 @@ import type { MadePlan } from '../made-plan.ts';
 import { cell, type PaperBlock, type PaperCell, type PaperTable } from './paper-blocks.ts';
 
 const HOW_TO_READ =
-  'Grams: the wet ink that goes on the sheets of that set-up; what stays in screen and bucket comes on top. An arrow is the way the print moves on the paper. Dry, stack: from the first time on the last sheet is dry enough to print over, from the second on it can leave the rack.';
+  'Grams: the wet ink on its sheets; what stays in screen and bucket comes on top. An arrow is the way the print moves on the paper. Dry, stack: when its last sheet can be printed over and stacked.';
 
 /** Common practice, no source. */
 const TURNED =
@@ -58,7 +58,7 @@ function dayTable(made: MadePlan, inks: readonly SetUpInk[], own: readonly numbe
       { head: 'Ink, grams', share: 0.15 },
       { head: 'Offset, strokes', share: 0.16 },
       { head: 'Sheets, how many', share: 0.205 },
-      { head: 'Dry from, stack from', share: 0.095 },
+      { head: 'Dry, stack', share: 0.095 },
     ],
     rows: own.map((at) => ({
       ...(entryAt(plan.times, at).waitMinutes >= 1 ? { over: capital(waitWords(plan, at, false)) } : {}),
