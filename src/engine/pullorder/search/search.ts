@@ -1,11 +1,12 @@
 import { num } from '../../base/at.ts';
 import { EngineError } from '../../base/error.ts';
 import type { Random } from '../../base/random.ts';
-import type { Automaton } from '../automaton.ts';
 import { BoundSearch } from '../bound/bound.ts';
 import { MAX_SET_UPS, unpackCost, wordCost, type Compiled, type Meter, type Model } from '../model.ts';
-import { automataOf, beam } from './beam.ts';
+import { automataOf } from './beam.ts';
+import { findBeam } from './cast.ts';
 import { exact, type ExactResult } from './exact.ts';
+import { canExchange, Exchanger } from './exchange.ts';
 import { areFew, MAX_FEW_SHEETS } from './few-sheets.ts';
 import { completed } from './from-order.ts';
 import { Improver } from './improve.ts';
@@ -20,6 +21,8 @@ export interface SearchState {
 const MEGA = 1_000_000;
 /** States after which automata are thrown away and begun afresh, so that memory stays small. */
 const MAX_STATES = 600_000;
+/** Share of the work on the order of screens that goes to exchange, where there is any. */
+const EXCHANGED = 0.7;
 /** An empty press, before the word and after it. */
 const ALONE = { before: -1, after: -1 };
 
@@ -62,6 +65,8 @@ class PlanSearch {
   /** Better words of kinds, and better orders of screens. */
   readonly #kinds: Improver;
   readonly #screens: Improver;
+  /** A quicker way to better orders of screens; null where there are too many sheets for it. */
+  readonly #exchanger: Exchanger | null;
   readonly #mountBound: BoundSearch;
   /** The same as the bound on mounts where set-ups, or inks, are mounts. */
   readonly #setUpBound: BoundSearch;
@@ -79,6 +84,7 @@ class PlanSearch {
     this.#meter = meter;
     this.#kinds = new Improver(kindModel, first, random, meter);
     this.#screens = new Improver(screenModel, screensOf(compiled, first), random, meter);
+    this.#exchanger = canExchange(screenModel, this.#screens.word.length) ? new Exchanger(screenModel, random, meter) : null;
     this.#mountBound = new BoundSearch(screenModel, random, meter);
     // With one kind a screen and no kind twice in a row both bounds are the same; it is found once.
     const oneToOne = kindModel.letterCount === screenModel.letterCount && !hasTwins(kindModel);
@@ -125,8 +131,7 @@ class PlanSearch {
     if (!this.#fewestMounts()) yield* this.#orderScreens(round, total);
     yield* this.#sliced((this.#boundShare() > 0.5 ? 0.2 : 0.29) * total, (units) => {
       if (this.#fewestMounts()) return false;
-      this.#screens.run(units);
-      this.#takeScreens();
+      this.#betterScreens(units);
       return true;
     });
     if (this.#inkBound !== this.#mountBound) yield* this.#sliced(0.02 * total, (units) => this.#inkBound.run(units));
@@ -165,6 +170,19 @@ class PlanSearch {
     if (result.word) this.#screens.set(result.word);
     this.#takeScreens();
     yield this.#soFar();
+  }
+
+  /** Most by exchange, which shortens words quicker; windows find what it does not. */
+  #betterScreens(units: number): void {
+    const exchanger = this.#exchanger;
+    if (exchanger !== null) {
+      if (exchanger.word.length !== this.#screens.cost) exchanger.set(this.#screens.word);
+      exchanger.run(EXCHANGED * units);
+      if (exchanger.word.length < this.#screens.cost) this.#screens.set(exchanger.word);
+      this.#takeScreens();
+    }
+    this.#screens.run(exchanger === null ? units : (1 - EXCHANGED) * units);
+    this.#takeScreens();
   }
 
   /** A narrow beam tells what a wide one costs; an eighth of the round is for it. */
@@ -260,34 +278,4 @@ class PlanSearch {
 /** Whether an exact search may get through. */
 function isSmall(model: Model): boolean {
   return model.orders.reduce((n, order) => n + order.letters.length, 0) <= 240 && model.orders.length <= 12;
-}
-
-/** How a beam is cast: its way of ranking changes with the round. */
-interface Cast {
-  width: number;
-  /** Only words cheaper than this; absent = any. */
-  below?: number;
-  /** Absent = 0. */
-  round?: number;
-  random: Random;
-  meter: Meter;
-}
-
-function findBeam(
-  model: Model,
-  automata: readonly Automaton[],
-  { width, below = Infinity, round = 0, random, meter }: Cast,
-): number[] | null {
-  const found = beam(model, automata, {
-    ...ALONE,
-    width,
-    below,
-    reachTenths: num([20, 14, 30, 50], round % 4),
-    finish: num([6, 12, 3, 6], round % 4),
-    thriftTenths: 1,
-    noise: round < 2 ? 0 : 800,
-    random,
-    meter,
-  });
-  return found?.word ?? null;
 }
