@@ -215,7 +215,7 @@ function differing({ count, words }: SheetPulls, rows: Int32Array, [one, other]:
 }
 
 /** How many bits of a 32-bit number are set. */
-export function bits(value: number): number {
+function bits(value: number): number {
   const pairs = value - ((value >>> 1) & 0x55555555);
   const fours = (pairs & 0x33333333) + ((pairs >>> 2) & 0x33333333);
   return Math.imul((fours + (fours >>> 4)) & 0x0f0f0f0f, 0x01010101) >>> 24;
