@@ -6,7 +6,7 @@ import { MAX_SET_UPS, unpackCost, wordCost, type Compiled, type Meter, type Mode
 import { automataOf } from './beam.ts';
 import { findBeam } from './cast.ts';
 import { exact, type ExactResult } from './exact.ts';
-import { canExchange, Exchanger } from './exchange.ts';
+import { canExchange, Exchanger } from './exchange/exchange.ts';
 import { areFew, MAX_FEW_SHEETS } from './few-sheets.ts';
 import { completed } from './from-order.ts';
 import { Improver } from './improve.ts';

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { type Random, randomFrom } from '../../../../src/engine/base/random.ts';
 import { compile, type Model } from '../../../../src/engine/pullorder/model.ts';
-import { canExchange, Exchanger } from '../../../../src/engine/pullorder/search/exchange.ts';
-import { OpenRows } from '../../../../src/engine/pullorder/search/open-rows.ts';
+import { canExchange, Exchanger } from '../../../../src/engine/pullorder/search/exchange/exchange.ts';
+import { OpenRows } from '../../../../src/engine/pullorder/search/exchange/open-rows.ts';
 import { bruteForce } from '../brute-force.ts';
 import { smallProblem } from '../small-problem.ts';
 

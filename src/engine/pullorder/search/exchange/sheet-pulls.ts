@@ -1,5 +1,5 @@
-import { entryAt, i32 } from '../../base/at.ts';
-import type { Model } from '../model.ts';
+import { entryAt, i32 } from '../../../base/at.ts';
+import type { Model } from '../../model.ts';
 
 /** The pulls of all orders as masks, a bit a pull, so that a letter is printed in a few steps; of models that cascade. */
 export class SheetPulls {

@@ -1,6 +1,6 @@
-import { i32, num } from '../../base/at.ts';
-import type { Random } from '../../base/random.ts';
-import type { Meter, Model } from '../model.ts';
+import { i32, num } from '../../../base/at.ts';
+import type { Random } from '../../../base/random.ts';
+import type { Meter, Model } from '../../model.ts';
 import { OpenRows } from './open-rows.ts';
 
 /** Steps without gain after which the walk goes on from the shortest word; by trial 300 to 1000 do about as well. */

@@ -1,5 +1,5 @@
-import { i32, num } from '../../base/at.ts';
-import type { Meter, Model } from '../model.ts';
+import { i32, num } from '../../../base/at.ts';
+import type { Meter, Model } from '../../model.ts';
 import { SheetPulls } from './sheet-pulls.ts';
 
 /**
