@@ -40,9 +40,9 @@ export class OrderFold extends LitElement {
   @property({ attribute: false }) pulls: readonly Pull[] = [];
   @property({ attribute: false }) drawer!: Studio;
   /** null while they are looked for. */
+  @property({ attribute: false }) edges: readonly OverlapEdge[] | null = null;
   /** Whether looking for them was given up. */
   @property({ type: Boolean }) lost = false;
-  @property({ attribute: false }) edges: readonly OverlapEdge[] | null = null;
   @property({ type: Number }) minDeltaE = 0;
   @property({ attribute: false }) selected: string | null = null;
   @state() private open = false;

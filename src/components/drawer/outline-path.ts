@@ -1,6 +1,6 @@
 import { num } from '../../engine/base/at.ts';
 import { shapeBounds } from '../../engine/geometry/rings.ts';
-import type { Shape } from '../../engine/shapes/types.ts';
+import type { PlacedShape, Shape } from '../../engine/shapes/types.ts';
 
 /** A shape as an SVG path, in the coordinates of its file, mm. */
 export interface OutlinePath {
@@ -30,6 +30,11 @@ export function outlinePath(shape: Shape): OutlinePath {
     paths.set(shape, path);
   }
   return path;
+}
+
+/** How the path of a shape comes to lie where it is placed on the sheet, mm. */
+export function placedTransform({ xMm, yMm, turnDeg, scale, mirrored }: PlacedShape, path: OutlinePath): string {
+  return `translate(${xMm} ${yMm}) rotate(${turnDeg}) scale(${mirrored === true ? -scale : scale} ${scale}) translate(${-path.xMm} ${-path.yMm})`;
 }
 
 function ringPath(ring: readonly number[], finest: number): string {

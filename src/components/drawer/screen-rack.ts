@@ -6,14 +6,14 @@ import type { Paper } from '../../engine/ink/types.ts';
 import type { PlacedShape, Screen, Shape } from '../../engine/shapes/types.ts';
 import { controls } from '../ui/controls-style.ts';
 import { cardList } from '../ui/layout-style.ts';
-import { outlinePath } from './outline-path.ts';
+import { outlinePath, placedTransform } from './outline-path.ts';
 
 const SEARCH_FROM = 21;
 
 /** A placed shape as it lies on the sheet. */
 function placedPath(placed: PlacedShape, shape: Shape, className = '') {
   const path = outlinePath(shape);
-  const transform = `translate(${placed.xMm} ${placed.yMm}) rotate(${placed.turnDeg}) scale(${placed.mirrored === true ? -placed.scale : placed.scale} ${placed.scale}) translate(${-path.xMm} ${-path.yMm})`;
+  const transform = placedTransform(placed, path);
   return svg`<path class=${className} d=${path.d} fill-rule=${shape.fillRule} transform=${transform} />`;
 }
 

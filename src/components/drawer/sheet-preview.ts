@@ -5,7 +5,7 @@ import { toOffsetGrid } from '../../engine/base/units.ts';
 import type { Paper } from '../../engine/ink/types.ts';
 import type { PlacedShape, Shape } from '../../engine/shapes/types.ts';
 import { holdPage } from '../ui/hold-page.ts';
-import { outlinePath } from './outline-path.ts';
+import { outlinePath, placedTransform } from './outline-path.ts';
 
 /** A place that a shape is moved to; `done` is false while it is still being dragged. */
 export interface Move {
@@ -136,7 +136,7 @@ export class SheetPreview extends LitElement {
     const shape = this.shapes.find((entry) => entry.id === placed.shape);
     if (shape === undefined) return nothing;
     const path = outlinePath(shape);
-    const transform = `translate(${placed.xMm} ${placed.yMm}) rotate(${placed.turnDeg}) scale(${placed.mirrored === true ? -placed.scale : placed.scale} ${placed.scale}) translate(${-path.xMm} ${-path.yMm})`;
+    const transform = placedTransform(placed, path);
     const state = `${this.moving?.index === index ? 'moving ' : ''}${this.chosen === index ? '' : 'rest'}`;
     return svg`<g
       class=${state}

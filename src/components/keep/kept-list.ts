@@ -1,4 +1,4 @@
-import { css, html, LitElement, nothing } from 'lit';
+import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { KeptHead } from '../../workers/api/storage-api.ts';
 import { sentenceOf } from '../../workers/client/client.ts';
@@ -7,6 +7,7 @@ import type { AutoSaver } from '../saver.ts';
 import { controls } from '../ui/controls-style.ts';
 import { download, fileNameOf } from '../ui/download.ts';
 import { rowItems } from '../ui/layout-style.ts';
+import { keptRowsStyle } from './kept-rows-style.ts';
 import { move, openKept } from './projects.ts';
 import { ORDER_SECTION } from './replace-project.ts';
 
@@ -23,25 +24,7 @@ const moment = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle
 /** Earlier copies of the project, and what was put aside: to open, to save as a file, to delete. */
 @customElement('kept-list')
 export class KeptList extends LitElement {
-  static override styles = [
-    controls,
-    rowItems,
-    css`
-      ul {
-        display: grid;
-        gap: var(--space-5);
-      }
-      li {
-        gap: var(--space-2) var(--space-4);
-        padding-top: var(--space-4);
-        border-top: 1px solid var(--line);
-      }
-      li p {
-        flex: 1 1 100%;
-        overflow-wrap: anywhere;
-      }
-    `,
-  ];
+  static override styles = [controls, rowItems, keptRowsStyle];
 
   @property({ attribute: false }) store!: AppStore;
   @property({ attribute: false }) saver!: AutoSaver;

@@ -1,4 +1,4 @@
-import { css, html, LitElement, nothing } from 'lit';
+import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { LONGEST_NAME } from '../../engine/base/limits.ts';
 import type { KeptHead } from '../../workers/api/storage-api.ts';
@@ -7,6 +7,7 @@ import type { AppStore } from '../app-store.ts';
 import type { AutoSaver } from '../saver.ts';
 import { controls } from '../ui/controls-style.ts';
 import { rowItems } from '../ui/layout-style.ts';
+import { keptRowsStyle } from './kept-rows-style.ts';
 import { duplicate, move, openKept, retitle } from './projects.ts';
 
 const day = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle: 'short' });
@@ -14,29 +15,7 @@ const day = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle: '
 /** The other projects of this browser: to open, to duplicate, to rename, to put into the bin. */
 @customElement('project-list')
 export class ProjectList extends LitElement {
-  static override styles = [
-    controls,
-    rowItems,
-    css`
-      ul {
-        display: grid;
-        gap: var(--space-4);
-      }
-      li {
-        gap: var(--space-2) var(--space-4);
-        padding-top: var(--space-4);
-        border-top: 1px solid var(--line);
-      }
-      li p,
-      li label {
-        flex: 1 1 100%;
-        overflow-wrap: anywhere;
-      }
-      input {
-        width: 100%;
-      }
-    `,
-  ];
+  static override styles = [controls, rowItems, keptRowsStyle];
 
   @property({ attribute: false }) store!: AppStore;
   @property({ attribute: false }) saver!: AutoSaver;

@@ -1,10 +1,13 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import type { ReadResult } from '../../../engine/recipe/read.ts';
 import type { PressPlan } from '../../../engine/visit/visit.ts';
 import { type DatedVisit, visitDays } from '../../../engine/visitfile/calendar.ts';
-import { readVisit } from '../../../engine/visitfile/visit-file.ts';
+import type { VisitFile } from '../../../engine/visitfile/visit-file.ts';
 import { EMPTY_WEEK, MOST_VISITS, type Week, withVisit } from '../../../engine/visitfile/week.ts';
+import { sentenceOf } from '../../../workers/client/client.ts';
 import type { AppStore } from '../../app-store.ts';
 import { download } from '../../ui/download.ts';
+import { FileReading } from '../../ui/files/file-reading.ts';
 import { type KeptWeek, keepWeek, openWeek } from '../kept-beside.ts';
 import type { PressVisit } from '../press-visit.ts';
 
@@ -32,11 +35,14 @@ function today(): number {
 export class KeptWeekPlan implements ReactiveController {
   private readonly host: ReactiveControllerHost;
   private readonly storeOf: () => AppStore;
+  /** Reads the files that are added. */
+  readonly file: FileReading;
   private kept: KeptWeek = { week: EMPTY_WEEK, aside: [] };
 
   constructor(host: ReactiveControllerHost, store: () => AppStore) {
     this.host = host;
     this.storeOf = store;
+    this.file = new FileReading(host);
     host.addController(this);
   }
 
@@ -133,7 +139,14 @@ export class KeptWeekPlan implements ReactiveController {
     let { week } = this.kept;
     const added: string[] = [];
     for (const file of files) {
-      const { value, problems } = readVisit(new Uint8Array(await file.arrayBuffer()), file.name);
+      let read: ReadResult<VisitFile>;
+      try {
+        read = await this.file.read('visit', file);
+      } catch (error) {
+        store.tell(sentenceOf(error));
+        continue;
+      }
+      const { value, problems } = read;
       const made = value?.made ?? null;
       if (value === null || made === null || value.log === null)
         store.tell(problems[0]?.message ?? `${file.name}: no pull order is in it; find one there and save the file again.`);

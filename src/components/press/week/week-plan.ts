@@ -130,7 +130,7 @@ export class WeekPlan extends LitElement {
             : nothing
         }
       </div>
-      ${this.aside()} ${several ? this.calendar() : nothing}
+      ${week.file.line()} ${this.aside()} ${several ? this.calendar() : nothing}
     </ps-fold>`;
   }
 }

@@ -1,32 +1,16 @@
 import { css } from 'lit';
 
 export const comparePrintsStyle = css`
-  dialog[open] {
-    display: grid;
-    grid-template-rows: auto minmax(0, 1fr);
-  }
   header {
-    display: flex;
-    flex-wrap: wrap;
-    align-items: center;
     gap: var(--space-3) var(--space-8);
-    padding: var(--space-5) var(--space-8);
-    background: var(--table);
-    border-bottom: 1px solid var(--line);
   }
   header h2 {
     flex: 1;
     white-space: nowrap;
   }
   ul {
-    display: grid;
     grid-auto-flow: column;
     grid-auto-columns: minmax(0, 1fr);
-    gap: var(--space-8);
-    min-height: 0;
-    margin: 0;
-    padding: var(--space-8);
-    list-style: none;
   }
   li {
     display: grid;

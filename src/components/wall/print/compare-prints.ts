@@ -16,6 +16,7 @@ import '../../ui/print/picture-view.ts';
 import { workFailure } from '../../ui/work-failure.ts';
 import { Work } from '../../ui/work.ts';
 import { comparePrintsStyle } from './compare-prints-style.ts';
+import { sideBySideStyle } from './side-by-side-style.ts';
 
 /** Prints that fit beside each other. */
 export const MOST_COMPARED = 6;
@@ -25,7 +26,7 @@ const FIRST_LIMIT = 3;
 /** Two to six prints at the same size, and where each differs from the first. */
 @customElement('wall-compare-prints')
 export class ComparePrints extends LitElement {
-  static override styles = [controls, fullDialog, comparePrintsStyle];
+  static override styles = [controls, fullDialog, sideBySideStyle, comparePrintsStyle];
 
   @property({ attribute: false }) relative = true;
   @state() private variants: readonly Variant[] = [];

@@ -1,31 +1,12 @@
 import { css } from 'lit';
 
 export const thisOrThatStyle = css`
-  dialog[open] {
-    display: grid;
-    grid-template-rows: auto minmax(0, 1fr);
-  }
-  header {
-    display: flex;
-    flex-wrap: wrap;
-    align-items: center;
-    gap: var(--space-2) var(--space-5);
-    padding: var(--space-5) var(--space-8);
-    background: var(--table);
-    border-bottom: 1px solid var(--line);
-  }
   .told {
     flex: 1;
     padding-left: var(--space-5);
   }
   ul {
-    display: grid;
     grid: minmax(0, 1fr) / 1fr 1fr;
-    gap: var(--space-8);
-    min-height: 0;
-    margin: 0;
-    padding: var(--space-8);
-    list-style: none;
   }
   ul[aria-busy='true'] {
     opacity: 0.6;

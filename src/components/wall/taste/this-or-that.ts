@@ -14,6 +14,7 @@ import { counted } from '../../ui/words.ts';
 import { workFailure } from '../../ui/work-failure.ts';
 import { Work } from '../../ui/work.ts';
 import type { PrintFacts } from '../print/print-facts.ts';
+import { sideBySideStyle } from '../print/side-by-side-style.ts';
 import { lineageOf } from '../run/wall-origins.ts';
 import { thisOrThatStyle } from './this-or-that-style.ts';
 import { askOf, knownOf, tastePrint } from './wall-choices.ts';
@@ -32,7 +33,7 @@ export type TeachEvent = CustomEvent<readonly TasteChoice[]>;
 /** Two prints, large, one of which is chosen; then the next two. Tells `teach`, `forget`, and `answered` when it is shut. */
 @customElement('wall-this-or-that')
 export class ThisOrThat extends LitElement {
-  static override styles = [controls, fullDialog, thisOrThatStyle];
+  static override styles = [controls, fullDialog, sideBySideStyle, thisOrThatStyle];
 
   @property({ attribute: false }) relative = true;
   @state() private shown: Shown | null = null;
