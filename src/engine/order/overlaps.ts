@@ -62,6 +62,18 @@ export function overlapsOf(stack: Stack, studio: Studio, options: OverlapOptions
   return allOverlaps(stack, studio, options).filter(({ deltaE }) => deltaE >= options.minDeltaE);
 }
 
+/**
+ * All pairs of pulls that share area, those whose order matters among them, for one look at both.
+ * @returns `touching` as dryingPairs and `mattering` as overlapsOf give them
+ * @throws EngineError as overlapsOf
+ */
+export function touchingAndMattering(stack: Stack, studio: Studio, options: OverlapOptions): { touching: Overlap[]; mattering: Overlap[] } {
+  checkInput(stack, studio);
+  checkMinDeltaE(options?.minDeltaE);
+  const touching = allOverlaps(stack, studio, options);
+  return { touching, mattering: touching.filter(({ deltaE }) => deltaE >= options.minDeltaE) };
+}
+
 /** The pairs that share area but may change places: the complement of overlapsOf. */
 export function freeSwaps(stack: Stack, studio: Studio, options: OverlapOptions): Overlap[] {
   checkInput(stack, studio);

@@ -1,7 +1,7 @@
 import { defined, entryAt } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
 import { MOST_SHEETS } from '../base/limits.ts';
-import { dryingPairs, OVERLAP_TOLERANCE_MM, overlapsOf } from '../order/overlaps.ts';
+import { OVERLAP_TOLERANCE_MM, touchingAndMattering } from '../order/overlaps.ts';
 import type { PlanProblem, PlanPull, PlanSheet } from '../pullorder/types.ts';
 import type { Recipe } from '../recipe/types.ts';
 import { studioOfRecipe } from '../recipe/write.ts';
@@ -164,10 +164,8 @@ function pairFinder(minDeltaE: number): (run: VisitRunInput) => { touching: Pair
       const studio = studioOfRecipe(measured);
       const stack = { pulls: measured.pulls };
       const named = (found: readonly { a: number; b: number }[]): Pair[] => found.map(({ a, b }): Pair => [a, b]);
-      pairs = {
-        touching: named(dryingPairs(stack, studio, { toleranceMm: OVERLAP_TOLERANCE_MM })),
-        mattering: named(overlapsOf(stack, studio, { toleranceMm: OVERLAP_TOLERANCE_MM, minDeltaE })),
-      };
+      const { touching, mattering } = touchingAndMattering(stack, studio, { toleranceMm: OVERLAP_TOLERANCE_MM, minDeltaE });
+      pairs = { touching: named(touching), mattering: named(mattering) };
       known.set(measured, pairs);
     }
     if (whole === undefined) return pairs;

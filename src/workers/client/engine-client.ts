@@ -38,8 +38,11 @@ import type { JobControl } from './job-control.ts';
 import { KnownStudios } from './known-studios.ts';
 import { type Api as ApiOf, seat } from './seat.ts';
 
-/** So long without a sign, while something waits, and the worker counts as dead, ms. */
-export const SILENCE_MS = 20_000;
+/**
+ * So long without a sign, while something waits, and the worker counts as dead, ms. One that dies is known at once
+ * by its lock; this is for one that hangs, and the overlaps of 80 pulls all over each other are a step of ten seconds.
+ */
+export const SILENCE_MS = 60_000;
 
 type Api = ApiOf<EngineApi>;
 
