@@ -1,9 +1,9 @@
 import { mkdirSync, readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { openPage, openStudio, SHOTS, type Studio } from './harness.ts';
+import { openPage, openStudio, SHOTS, type Studio } from '../harness.ts';
 
-const KIT = fileURLToPath(new URL('../../src/components/ui/kit', import.meta.url));
+const KIT = fileURLToPath(new URL('../../../src/components/ui/kit', import.meta.url));
 const PAGE = 'src/components/ui/kit.html';
 
 /** States that show on the page beside the state of rest. */

@@ -1,7 +1,7 @@
 import { preview, type PreviewServer } from 'vite';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { records, retitle, titleOf } from './databases.ts';
-import { enter, openPage, openStudio, type Studio } from './harness.ts';
+import { records, retitle, titleOf } from '../databases.ts';
+import { enter, openPage, openStudio, type Studio } from '../harness.ts';
 
 let studio: Studio;
 
@@ -55,7 +55,7 @@ describe('a page over plain http', () => {
 
   it('should open from an address of the local network, where the browser takes those features away', async () => {
     const server: PreviewServer = await preview({
-      root: new URL('../..', import.meta.url).pathname,
+      root: new URL('../../..', import.meta.url).pathname,
       logLevel: 'error',
       preview: { port: 0, host: '0.0.0.0', open: false },
     });
