@@ -27,6 +27,9 @@ const PAGES = {
   output: { entryFileNames: ({ name }: { name: string }) => (name === 'offline' ? OFFLINE_FILE : 'assets/[name]-[hash].js') },
 };
 
+/** Tests that put others in the place of modules. */
+const MOCKED = 'tests/**/*.mocked.test.ts';
+
 export default defineConfig(({ isSsrBuild }) => ({
   plugins: [boundReads, demoModule(), devConnection(), notices(), installable()],
   base: './',
@@ -44,11 +47,16 @@ export default defineConfig(({ isSsrBuild }) => ({
           name: 'unit',
           environment: 'node',
           include: ['tests/**/*.test.ts'],
-          exclude: ['tests/browser/**'],
+          exclude: ['tests/browser/**', MOCKED],
           // The engine keeps no state: what one file has imported serves the next, at a third of the time.
           isolate: false,
           testTimeout: 60_000,
         },
+      },
+      {
+        // What stands in for a module must do so before anybody has imported it.
+        extends: true,
+        test: { name: 'mocked', environment: 'node', include: [MOCKED], testTimeout: 60_000 },
       },
       {
         extends: true,

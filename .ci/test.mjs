@@ -21,20 +21,19 @@ run(node, [bin('vite/bin/vite.js'), 'build']);
 const reports = mkdtempSync(join(tmpdir(), 'pullstack-tests-'));
 const total = { passed: 0, failed: 0, skipped: 0 };
 let status = 0;
-for (const project of ['unit', 'browser']) {
-  const file = join(reports, `${project}.json`);
+for (const projects of [['unit', 'mocked'], ['browser']]) {
+  const file = join(reports, `${projects[0]}.json`);
   const args = [
     bin('vitest/vitest.mjs'),
     'run',
-    '--project',
-    project,
+    ...projects.flatMap((project) => ['--project', project]),
     '--reporter=default',
     '--reporter=json',
     `--outputFile.json=${file}`,
     // A worker a core: browsers wait half their time.
     '--maxWorkers=100%',
   ];
-  console.log(`\n› vitest run --project ${project}`);
+  console.log(`\n› vitest run, ${projects.join(' and ')}`);
   const done = spawnSync(node, args, { cwd: ROOT, stdio: 'inherit' });
   status ||= done.status ?? 1;
   const counts = countTests(file);
