@@ -1,7 +1,7 @@
-import { existsSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
-import { preview, type PreviewServer } from 'vite';
+import { type Plugin, preview, type PreviewServer } from 'vite';
 import type { ROOMS } from '../../src/components/rooms.ts';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
@@ -11,10 +11,10 @@ export const SHOTS = fileURLToPath(new URL('./shots', import.meta.url));
 
 const CHROMIUM = process.env.CHROMIUM_PATH ?? (existsSync('/usr/bin/chromium') ? '/usr/bin/chromium' : undefined);
 
-/** How Chromium starts where there is no graphics card. */
+/** How Chromium starts where there is no graphics card; pages are put together without drawing on it either. */
 export const LAUNCH = {
   ...(CHROMIUM === undefined ? {} : { executablePath: CHROMIUM }),
-  args: ['--no-sandbox', '--use-gl=angle', '--use-angle=swiftshader', '--enable-unsafe-swiftshader'],
+  args: ['--no-sandbox', '--use-gl=angle', '--use-angle=swiftshader', '--enable-unsafe-swiftshader', '--disable-gpu-compositing'],
 };
 
 /** The built app, served on this machine, and a real Chromium. */
@@ -24,12 +24,37 @@ export interface Studio {
   close(): Promise<void>;
 }
 
-/** Serves `dist/` (built by `npm test` beforehand) and starts Chromium. */
-export async function openStudio(): Promise<Studio> {
+/** How many prints the demo's wall has in tests that do not ask for the whole of it. */
+export const FEW = 40;
+
+/** What a newcomer's wall has. */
+export const ALL = 200;
+
+/** Gives the demo a wall of fewer prints, as finding them is the longest work of most tests. */
+function fewerPrints(prints: number): Plugin {
+  return {
+    name: 'fewer-prints',
+    configurePreviewServer(server) {
+      server.middlewares.use((request, response, next) => {
+        const demo = /assets\/demo-[\w-]+\.js/.exec(request.url ?? '')?.[0];
+        if (demo === undefined) return next();
+        const text = readFileSync(`${ROOT}/dist/${demo}`, 'utf8');
+        const fewer = text.replace(`"count":${ALL},`, `"count":${prints},`);
+        if (prints !== ALL && fewer === text) throw new Error('the demo has no wall of 200 prints any more; see tests/browser/harness.ts');
+        response.setHeader('Content-Type', 'text/javascript');
+        response.end(fewer);
+      });
+    },
+  };
+}
+
+/** Serves `dist/` (built by `npm test` beforehand), its demo with so many prints, and starts Chromium. */
+export async function openStudio(prints = FEW): Promise<Studio> {
   if (!existsSync(`${ROOT}/dist/index.html`)) throw new Error('dist/ is missing; run `npm run build` before the browser tests');
   const server: PreviewServer = await preview({
     root: ROOT,
     logLevel: 'error',
+    plugins: [fewerPrints(prints)],
     preview: { port: 0, host: '127.0.0.1', open: false },
   });
   const address = server.httpServer.address();

@@ -38,8 +38,9 @@ async function withProject(): Promise<{ page: Page; saved: Record<string, unknow
 describe('a saved project', () => {
   it('should lose to a junk record that record alone, which is put aside and told', async () => {
     const { page, saved } = await withProject();
-    for (const section of ['title', 'drawer', 'bench', 'explore', 'recipes', 'visit', 'press', 'lesson', 'format']) {
-      for (const value of section === 'drawer' ? ['junk', { a: 1 }, null] : [{ a: 1 }]) {
+    // Every section and more junk: tests/engine/project/read-sections.test.ts.
+    for (const section of ['title', 'drawer', 'bench', 'press', 'format']) {
+      for (const value of section === 'drawer' ? ['junk', null] : [{ a: 1 }]) {
         await bare(page, studio);
         for (const [key, each] of Object.entries(saved))
           await putRecord(page, { database: 'pullstack', store: 'sections', key, value: each });

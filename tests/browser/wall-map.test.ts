@@ -4,7 +4,7 @@ import { PDFDocument } from 'pdf-lib';
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { readCarried } from '../../src/engine/visitfile/carried/carried-recipe.ts';
-import { enter, openPage, openStudio, type Studio } from './harness.ts';
+import { enter, FEW, openPage, openStudio, type Studio } from './harness.ts';
 
 let studio: Studio;
 
@@ -36,22 +36,22 @@ describe('the wall as a map', () => {
     const { page, context, errors } = await openPage(studio);
     const wall = await wallOf(page);
     const first = await keys(page);
-    expect(new Set(first).size).toBe(200);
+    expect(new Set(first).size).toBe(FEW);
 
     await page.getByRole('button', { name: 'Find 200 more' }).click();
     await expect
       .poll(async () => [await wall.getAttribute('data-state'), await wall.getAttribute('data-found')], { timeout: 90_000 })
-      .toEqual(['done', '400']);
+      .toEqual(['done', String(FEW + 200)]);
     const more = await keys(page);
-    expect(more.slice(0, 200)).toEqual(first);
-    expect(new Set(more).size).toBe(400);
+    expect(more.slice(0, FEW)).toEqual(first);
+    expect(new Set(more).size).toBe(FEW + 200);
 
-    // Saving follows each command; the reloaded project says 400 by itself.
+    // Saving follows each command; the reloaded project says so many by itself.
     await page.reload();
     await enter(page, 'Wall');
     await expect
       .poll(async () => [await wall.getAttribute('data-state'), await wall.getAttribute('data-found')], { timeout: 90_000 })
-      .toEqual(['done', '400']);
+      .toEqual(['done', String(FEW + 200)]);
     expect(await keys(page)).toEqual(more);
     expect(errors).toEqual([]);
     await context.close();
@@ -73,7 +73,7 @@ describe('the wall as a map', () => {
     expect(walls[1]).toEqual(walls[0]);
   });
 
-  it('should filter, hang by measures and likeness, select by keys and compare', async () => {
+  it('should filter, hang by measures and likeness, select, compare, and save prints as files that other readers open', async () => {
     const { page, context, errors } = await openPage(studio);
     await wallOf(page);
     await hang(page).selectOption({ label: 'by two measures' });
@@ -82,12 +82,12 @@ describe('the wall as a map', () => {
     const [least, greatest] = [Number(await most.getAttribute('min')), Number(await most.getAttribute('max'))];
     await most.fill(String((least + greatest) / 2));
     const told = page.locator('wall-filter').getByRole('status');
-    await expect.poll(() => told.textContent()).toMatch(/^\d+ of 200 hang$/);
+    await expect.poll(() => told.textContent()).toMatch(new RegExp(`^\\d+ of ${FEW} hang$`));
     const shown = Number((await told.textContent())!.split(' ')[0]);
     expect(shown).toBeGreaterThan(0);
-    expect(shown).toBeLessThan(200);
+    expect(shown).toBeLessThan(FEW);
     await page.getByRole('button', { name: 'Show all' }).click();
-    await expect.poll(() => told.textContent()).toBe('All 200 hang');
+    await expect.poll(() => told.textContent()).toBe(`All ${FEW} hang`);
     await page.getByRole('button', { name: /^Filter/ }).click();
 
     await hang(page).selectOption({ label: 'alike side by side' });
@@ -122,15 +122,9 @@ describe('the wall as a map', () => {
     await page.mouse.up();
     await page.keyboard.up('Shift');
     await expect.poll(() => page.getByText(/^\d+ selected$/).count()).toBe(1);
-    expect(Number((await page.getByText(/^\d+ selected$/).textContent())!.split(' ')[0])).toBeGreaterThan(20);
-    expect(errors).toEqual([]);
-    await context.close();
-  });
+    expect(Number((await page.getByText(/^\d+ selected$/).textContent())!.split(' ')[0])).toBeGreaterThan(FEW / 10);
 
-  it('should save a contact sheet and one print as files that other readers open', async () => {
-    const { page, context, errors } = await openPage(studio);
-    await wallOf(page);
-    const surface = page.getByRole('application', { name: 'Wall of prints' });
+    await page.getByRole('button', { name: 'Select none' }).click();
     await surface.focus();
     for (let i = 0; i < 7; i++) {
       await page.keyboard.press(' ');

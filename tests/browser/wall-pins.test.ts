@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { enter, openPage, openStudio, type Studio } from './harness.ts';
+import { enter, FEW, openPage, openStudio, type Studio } from './harness.ts';
 
 let studio: Studio;
 
@@ -47,7 +47,7 @@ describe('prints that stay and prints from prints', () => {
       .poll(async () => ({ ...(await hung(page)), first: (await hung(page)).keys[0] }), { timeout: 60_000 })
       .toMatchObject({ seed: 'slack tide 2', first: pinned });
     const next = await hung(page);
-    expect(next.keys).toHaveLength(201);
+    expect(next.keys).toHaveLength(FEW + 1);
     await page.reload();
     await enter(page, 'Wall');
     await expect.poll(() => hung(page).catch(() => null), { timeout: 60_000 }).toEqual(next);
@@ -113,7 +113,7 @@ describe('prints that stay and prints from prints', () => {
       1,
     );
     await page.getByRole('button', { name: 'Drop: Foam never lies over Rust' }).click();
-    await expect.poll(async () => Number(await wall.getAttribute('data-found')), { timeout: 60_000 }).toBe(200);
+    await expect.poll(async () => Number(await wall.getAttribute('data-found')), { timeout: 60_000 }).toBe(FEW);
     expect(await clash.count()).toBe(0);
     expect(errors).toEqual([]);
     await context.close();

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { enter, openPage, openStudio, type Studio } from './harness.ts';
+import { enter, FEW, openPage, openStudio, type Studio } from './harness.ts';
 
 let studio: Studio;
 
@@ -46,7 +46,7 @@ describe('what may change and what must stay', () => {
     await expect.poll(() => page.getByText('Tar never over Foam').count()).toBe(1);
     await done(page);
     const few = await hung(page);
-    expect(few.length).toBeGreaterThan(50);
+    expect(few.length).toBeGreaterThan(FEW / 4);
     for (const { pulls } of few) expect(new Set(pulls.map(({ ink }) => ink)).size).toBeLessThanOrEqual(2);
 
     // A veil goes last, so nothing else may stay there: told at once, and the wall stays.
@@ -65,11 +65,11 @@ describe('what may change and what must stay', () => {
         return told !== null && told.y > 0 && told.y + told.height < 900;
       })
       .toBe(true);
-    expect((await hung(page)).length).toBeGreaterThan(50);
+    expect((await hung(page)).length).toBeGreaterThan(FEW / 4);
     await page.getByRole('combobox', { name: /^What must stay of pull 3/u }).selectOption({ label: 'may move' });
     await done(page);
     const veiled = (await hung(page)).filter(({ pulls }) => pulls.some(({ id }) => id.startsWith('veil-')));
-    expect(veiled.length).toBeGreaterThan(5);
+    expect(veiled.length).toBeGreaterThan(1);
     for (const { pulls } of veiled) expect(pulls.at(-1)!.id).toMatch(/^veil-/u);
 
     const before = await hung(page);

@@ -1,11 +1,13 @@
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { enter, openPage, openStudio, type Studio } from '../harness.ts';
+import { enter, FEW, openPage, openStudio, type Studio, type WatchedPage } from '../harness.ts';
 
 let studio: Studio;
+let wide: WatchedPage;
 
 beforeAll(async () => {
   studio = await openStudio();
+  wide = await openPage(studio);
 });
 
 afterAll(async () => {
@@ -35,7 +37,7 @@ async function wallOf(page: Page): Promise<Locator> {
 
 describe('a wall that one comes back to', () => {
   it('should hang as it hung, with its selection and without a search, after prints from one of its prints', async () => {
-    const { page, context, errors } = await openPage(studio);
+    const { page, errors } = wide;
     const wall = await wallOf(page);
     const surface = page.getByRole('application', { name: 'Wall of prints' });
     await surface.focus();
@@ -55,14 +57,66 @@ describe('a wall that one comes back to', () => {
     // There is no state between: what hung hangs again with the next drawing.
     await expect.poll(() => hung(page)).toEqual(before);
     expect(await wall.getAttribute('data-state')).toBe('done');
-    expect(await wall.getAttribute('data-found')).toBe('200');
+    expect(await wall.getAttribute('data-found')).toBe(String(FEW));
     expect(errors).toEqual([]);
-    await context.close();
+    await page.getByRole('button', { name: 'Select none' }).click();
+  });
+
+  it('should keep its keys after a click on a button of the rail or the line, and at a button reached by keys', async () => {
+    const { page, errors } = wide;
+    const surface = page.getByRole('application', { name: 'Wall of prints' });
+    await surface.focus();
+    await page.keyboard.press('Home');
+    for (const name of ['Closer', 'Further', 'Whole wall', 'Select', 'Pin', 'Keep']) {
+      await page.getByRole('button', { name, exact: true }).click();
+      const { focused } = await hung(page);
+      await page.keyboard.press('ArrowRight');
+      await expect.poll(async () => (await hung(page)).focused, { message: name }).not.toBe(focused);
+    }
+    await page.getByRole('button', { name: 'Select none' }).click();
+    await page.keyboard.press(' ');
+    await expect.poll(async () => (await hung(page)).selected.length).toBe(1);
+    // Who came to a button by keys stays there, and arrows still walk.
+    await page.getByRole('button', { name: 'Closer', exact: true }).focus();
+    const { focused } = await hung(page);
+    await page.keyboard.press('ArrowLeft');
+    await expect.poll(async () => (await hung(page)).focused).not.toBe(focused);
+    expect(errors).toEqual([]);
+    await page.getByRole('button', { name: 'Select none' }).click();
+    await page.getByRole('button', { name: 'Whole wall' }).click();
+  });
+
+  it.each([
+    [1440, 900],
+    [390, 844],
+  ])('should tell of problems beside all controls at %i × %i, and no longer than there is one', async (width, height) => {
+    const { page, errors } = width === 1440 ? wide : await openPage(studio, { width, height });
+    if (width !== 1440) await wallOf(page);
+    await page.getByRole('application', { name: 'Wall of prints' }).focus();
+    await page.keyboard.press('Home');
+    await page.keyboard.press('d');
+    const notice = page.locator('.notice');
+    await expect.poll(() => notice.count()).toBe(1);
+    const told = (await notice.boundingBox())!;
+    for (const name of ['Select', 'Keep', 'Open on Bench', 'Whole wall']) {
+      const button = page.getByRole('button', { name, exact: true });
+      if (!(await button.isVisible())) continue;
+      const box = (await button.boundingBox())!;
+      expect(box.y + box.height <= told.y || box.y >= told.y + told.height, name).toBe(true);
+    }
+    await page.keyboard.press(' ');
+    await expect.poll(() => notice.count()).toBe(0);
+    await page.keyboard.press('d');
+    await expect.poll(() => notice.count()).toBe(1);
+    await page.getByRole('button', { name: 'Close', exact: true }).click();
+    await expect.poll(() => notice.count()).toBe(0);
+    expect(errors).toEqual([]);
+    if (width !== 1440) await page.context().close();
   });
 
   it('should go with its project when another is opened from another room', async () => {
-    const { page, context, errors } = await openPage(studio);
-    const wall = await wallOf(page);
+    const { page, errors } = wide;
+    const wall = page.locator('wall-room');
     const count = page.getByLabel('How many');
     await count.fill('900');
     await count.press('Enter');
@@ -85,58 +139,5 @@ describe('a wall that one comes back to', () => {
     });
     expect(run).toEqual({ state: 'idle', prints: 0 });
     expect(errors).toEqual([]);
-    await context.close();
-  });
-
-  it('should keep its keys after a click on a button of the rail or the line, and at a button reached by keys', async () => {
-    const { page, context, errors } = await openPage(studio);
-    await wallOf(page);
-    const surface = page.getByRole('application', { name: 'Wall of prints' });
-    await surface.focus();
-    await page.keyboard.press('Home');
-    for (const name of ['Closer', 'Further', 'Whole wall', 'Select', 'Pin', 'Keep']) {
-      await page.getByRole('button', { name, exact: true }).click();
-      const { focused } = await hung(page);
-      await page.keyboard.press('ArrowRight');
-      await expect.poll(async () => (await hung(page)).focused, { message: name }).not.toBe(focused);
-    }
-    await page.getByRole('button', { name: 'Select none' }).click();
-    await page.keyboard.press(' ');
-    await expect.poll(async () => (await hung(page)).selected.length).toBe(1);
-    // Who came to a button by keys stays there, and arrows still walk.
-    await page.getByRole('button', { name: 'Closer', exact: true }).focus();
-    const { focused } = await hung(page);
-    await page.keyboard.press('ArrowLeft');
-    await expect.poll(async () => (await hung(page)).focused).not.toBe(focused);
-    expect(errors).toEqual([]);
-    await context.close();
-  });
-
-  it.each([
-    [1440, 900],
-    [390, 844],
-  ])('should tell of problems beside all controls at %i × %i, and no longer than there is one', async (width, height) => {
-    const { page, context, errors } = await openPage(studio, { width, height });
-    await wallOf(page);
-    await page.getByRole('application', { name: 'Wall of prints' }).focus();
-    await page.keyboard.press('Home');
-    await page.keyboard.press('d');
-    const notice = page.locator('.notice');
-    await expect.poll(() => notice.count()).toBe(1);
-    const told = (await notice.boundingBox())!;
-    for (const name of ['Select', 'Keep', 'Open on Bench', 'Whole wall']) {
-      const button = page.getByRole('button', { name, exact: true });
-      if (!(await button.isVisible())) continue;
-      const box = (await button.boundingBox())!;
-      expect(box.y + box.height <= told.y || box.y >= told.y + told.height, name).toBe(true);
-    }
-    await page.keyboard.press(' ');
-    await expect.poll(() => notice.count()).toBe(0);
-    await page.keyboard.press('d');
-    await expect.poll(() => notice.count()).toBe(1);
-    await page.getByRole('button', { name: 'Close', exact: true }).click();
-    await expect.poll(() => notice.count()).toBe(0);
-    expect(errors).toEqual([]);
-    await context.close();
   });
 });
