@@ -26,20 +26,29 @@ export function deltaE2000(lab1: Readonly<Lab>, lab2: Readonly<Lab>): number {
 }
 
 /**
- * The same as deltaE2000 from plain numbers, for hot paths: allocates nothing.
+ * The same as deltaE2000 from plain numbers: allocates nothing that stays.
  * @param l1 L, a1, b1 of one colour, then of the other
  */
 // oxlint-disable-next-line max-params -- plain numbers, so that hot loops allocate nothing
 export function deltaE2000Values(l1: number, a1: number, b1: number, l2: number, a2: number, b2: number): number {
-  deltaE2000Parts(l1, a1, b1, l2, a2, b2, parts);
+  setPair(l1, a1, b1, l2, a2, b2);
+  return deltaE2000At(pair, 0, pair, 3);
+}
+
+/**
+ * The same as deltaE2000 of colours that lie in long lists, for the hottest loops: numbers with
+ * fractions that go into a function are put on the heap one by one, places in a list are not.
+ * @param i where the L of one colour lies, a and b behind it
+ * @param j where that of the other lies
+ */
+export function deltaE2000At(one: Float64Array, i: number, two: Float64Array, j: number): number {
+  compare(one, i, two, j);
   const chroma = f64(parts, 1);
   const hue = f64(parts, 2);
   const square = f64(parts, 0) * f64(parts, 0) + chroma * chroma + hue * hue + f64(parts, 3) * chroma * hue;
   // Rounding can leave a hair below zero where both colours are the same.
   return Math.sqrt(Math.max(0, square));
 }
-
-const parts = new Float64Array(4);
 
 /**
  * The parts of CIEDE2000, for searches that need more than their sum.
@@ -48,52 +57,108 @@ const parts = new Float64Array(4);
  */
 // oxlint-disable-next-line max-params -- plain numbers, so that hot loops allocate nothing
 export function deltaE2000Parts(l1: number, a1: number, b1: number, l2: number, a2: number, b2: number, out: Float64Array): void {
-  const meanC = (Math.sqrt(a1 * a1 + b1 * b1) + Math.sqrt(a2 * a2 + b2 * b2)) / 2;
+  setPair(l1, a1, b1, l2, a2, b2);
+  compare(pair, 0, pair, 3);
+  out.set(parts);
+}
+
+const pair = new Float64Array(6);
+const parts = new Float64Array(4);
+
+// oxlint-disable-next-line max-params -- plain numbers, so that nothing is allocated
+function setPair(l1: number, a1: number, b1: number, l2: number, a2: number, b2: number): void {
+  pair[0] = l1;
+  pair[1] = a1;
+  pair[2] = b1;
+  pair[3] = l2;
+  pair[4] = a2;
+  pair[5] = b2;
+}
+
+/** Products of chromas below this are greys, which have no hue. */
+const GREY = 1e-100;
+
+/**
+ * Fills `parts`. The formulas are those of the source without its angles, which would take most of the
+ * time: of two vectors of one length that are an angle apart, the sum lies along the mean hue and
+ * the difference across it, and what is asked of the mean hue are cosines of its multiples.
+ */
+function compare(one: Float64Array, i: number, two: Float64Array, j: number): void {
+  const b1 = f64(one, i + 2);
+  const b2 = f64(two, j + 2);
+  const meanC = (chromaOf(f64(one, i + 1), b1) + chromaOf(f64(two, j + 1), b2)) / 2;
   const g = 1.5 - 0.5 * Math.sqrt(seventhShare(meanC));
-  const ap1 = g * a1;
-  const ap2 = g * a2;
-  const c1 = Math.sqrt(ap1 * ap1 + b1 * b1);
-  const c2 = Math.sqrt(ap2 * ap2 + b2 * b2);
-  const grey = c1 * c2 === 0;
-  const h1 = hueDeg(ap1, b1);
-  const h2 = hueDeg(ap2, b2);
-
-  let dh = 0;
-  let meanH = h1 + h2;
-  if (!grey) {
-    dh = h2 - h1;
-    const far = Math.abs(dh) > 180;
-    if (far) dh += dh > 0 ? -360 : 360;
-    meanH = far ? (meanH < 360 ? meanH + 360 : meanH - 360) / 2 : meanH / 2;
+  const a1 = g * f64(one, i + 1);
+  const a2 = g * f64(two, j + 1);
+  const c1 = chromaOf(a1, b1);
+  const c2 = chromaOf(a2, b2);
+  const both = c1 * c2;
+  const along = a1 * a2 + b1 * b2;
+  const across = a1 * b2 - a2 * b1;
+  let square = 0;
+  let cos = a1 + a2;
+  let sin = b1 + b2;
+  let onward = across >= 0;
+  if (both > GREY && along >= 0) {
+    // ΔH′² is 4·C1·C2·sin²(Δh/2); for a small angle 1 − cos Δh would lose its digits.
+    square = (2 * across * across) / (both + along);
+    cos = c2 * a1 + c1 * a2;
+    sin = c2 * b1 + c1 * b2;
+  } else if (both > GREY) {
+    square = 2 * (both - along);
+    cos = c1 * b2 - c2 * b1;
+    sin = c2 * a1 - c1 * a2;
+    // Of hues that are opposite the mean lies between 90° and 270°, whichever comes first.
+    if (across === 0) onward = cos < 0 || (cos === 0 && sin > 0);
+    if (!onward) {
+      cos = -cos;
+      sin = -sin;
+    }
   }
+  const length = chromaOf(cos, sin);
+  const mean = (c1 + c2) / 2;
+  const fromMid = (f64(one, i) + f64(two, j)) / 2 - 50;
+  parts[0] = (f64(two, j) - f64(one, i)) / (1 + (0.015 * fromMid * fromMid) / Math.sqrt(20 + fromMid * fromMid));
+  parts[1] = (c2 - c1) / (1 + 0.045 * mean);
+  cos = length > 0 ? cos / length : 1;
+  sin = length > 0 ? sin / length : 0;
+  const hue = Math.sqrt(square) / (1 + 0.015 * mean * hueWeight(cos, sin));
+  parts[2] = onward ? hue : -hue;
+  parts[3] = rotation(cos, sin, mean);
+}
 
-  const dL = l2 - l1;
-  const dC = c2 - c1;
-  const dH = 2 * Math.sqrt(c1 * c2) * Math.sin((dh / 2) * DEG);
-  const meanCp = (c1 + c2) / 2;
-  const fromMid = ((l1 + l2) / 2 - 50) ** 2;
-  const t =
-    1 -
-    0.17 * Math.cos((meanH - 30) * DEG) +
-    0.24 * Math.cos(2 * meanH * DEG) +
-    0.32 * Math.cos((3 * meanH + 6) * DEG) -
-    0.2 * Math.cos((4 * meanH - 63) * DEG);
-  out[0] = dL / (1 + (0.015 * fromMid) / Math.sqrt(20 + fromMid));
-  out[1] = dC / (1 + 0.045 * meanCp);
-  out[2] = dH / (1 + 0.015 * meanCp * t);
-  const around = (meanH - 275) / 25;
-  const turn = Math.sin(60 * Math.exp(-around * around) * DEG);
-  out[3] = -2 * Math.sqrt(seventhShare(meanCp)) * turn;
+function chromaOf(a: number, b: number): number {
+  return Math.sqrt(a * a + b * b);
+}
+
+const [COS_30, SIN_30] = [Math.cos(30 * DEG), Math.sin(30 * DEG)];
+const [COS_6, SIN_6] = [Math.cos(6 * DEG), Math.sin(6 * DEG)];
+const [COS_63, SIN_63] = [Math.cos(63 * DEG), Math.sin(63 * DEG)];
+
+/** T of CIEDE2000, from cosine and sine of the mean hue. */
+function hueWeight(c1: number, s1: number): number {
+  const c2 = c1 * c1 - s1 * s1;
+  const s2 = 2 * s1 * c1;
+  const c3 = c2 * c1 - s2 * s1;
+  const s3 = s2 * c1 + c2 * s1;
+  const c4 = c2 * c2 - s2 * s2;
+  const s4 = 2 * s2 * c2;
+  return 1 - 0.17 * (c1 * COS_30 + s1 * SIN_30) + 0.24 * c2 + 0.32 * (c3 * COS_6 - s3 * SIN_6) - 0.2 * (c4 * COS_63 + s4 * SIN_63);
+}
+
+/** Up to a mean hue of 122° R_T is less than 10⁻¹⁵, and rounding hides it. */
+const COS_122 = Math.cos(122 * DEG);
+
+/** R_T of CIEDE2000, from cosine and sine of the mean hue, and the mean chroma. */
+function rotation(cos: number, sin: number, chroma: number): number {
+  if (sin >= 0 && cos > COS_122) return 0;
+  const hueDeg = Math.atan2(sin, cos) / DEG;
+  const around = ((hueDeg < 0 ? hueDeg + 360 : hueDeg) - 275) / 25;
+  return -2 * Math.sqrt(seventhShare(chroma)) * Math.sin(60 * Math.exp(-around * around) * DEG);
 }
 
 function seventhShare(c: number): number {
   const c2 = c * c;
   const c7 = c2 * c2 * c2 * c;
   return c7 / (c7 + POW25_7);
-}
-
-function hueDeg(a: number, b: number): number {
-  if (a === 0 && b === 0) return 0;
-  const h = Math.atan2(b, a) / DEG;
-  return h < 0 ? h + 360 : h;
 }

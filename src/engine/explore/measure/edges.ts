@@ -1,5 +1,5 @@
-import { defined, f64, num, u32 } from '../../base/at.ts';
-import { deltaE2000Values } from '../../colour/delta-e.ts';
+import { defined, f64, u32 } from '../../base/at.ts';
+import { deltaE2000At } from '../../colour/delta-e.ts';
 import type { CellMap } from '../../stack/types.ts';
 
 /** Edges between areas of different colour. */
@@ -26,11 +26,12 @@ export interface EdgeLengths {
  * @param lab cells × 3, what each cell shows
  * @param edges of this map, when they are known already
  */
-export function edgeMeasure(map: CellMap, lab: ArrayLike<number>, edges = edgeLengths(map)): EdgeMeasure {
+export function edgeMeasure(map: CellMap, lab: Float64Array, edges = edgeLengths(map)): EdgeMeasure {
   const sum: EdgeMeasure = { lengthMm: 0, contrast: 0 };
   for (let i = 0; i < edges.lengthMm.length; i++) {
-    const [a, b] = [u32(edges.cells, i * 2) * 3, u32(edges.cells, i * 2 + 1) * 3];
-    const contrast = deltaE2000Values(num(lab, a), num(lab, a + 1), num(lab, a + 2), num(lab, b), num(lab, b + 1), num(lab, b + 2));
+    const a = u32(edges.cells, i * 2) * 3;
+    const b = u32(edges.cells, i * 2 + 1) * 3;
+    const contrast = deltaE2000At(lab, a, lab, b);
     if (contrast < LEAST_DELTA_E) continue;
     sum.lengthMm += f64(edges.lengthMm, i);
     sum.contrast += f64(edges.lengthMm, i) * contrast;

@@ -1,15 +1,10 @@
-import { entryAt, f64, num, u32 } from '../../base/at.ts';
+import { f64, u32 } from '../../base/at.ts';
 import type { Lab } from '../../colour/lab.ts';
 import type { CellMap } from '../../stack/types.ts';
-import { near, printedCells, pullsOver } from './cells.ts';
-import { type EdgeLengths, edgeMeasure } from './edges.ts';
+import { type ColourArea, colourAreas } from './colour-areas.ts';
+import { edgeMeasure } from './edges.ts';
+import { type MapFigures, mapFigures } from './map-figures.ts';
 import { overprintColourArea } from './overprint-colours.ts';
-
-/** One colour of a print and how much of the sheet it takes. */
-export interface ColourArea {
-  lab: [number, number, number];
-  areaMm2: number;
-}
 
 /** What a print is like, exact from its cells. */
 export interface Measures {
@@ -27,58 +22,39 @@ export interface Measures {
   imbalance: number;
 }
 
-/** Colours closer than this count as one, ΔE00; just visible side by side (common practice, no source). */
-export const SAME_COLOUR_DELTA_E = 2;
-
 /**
  * All measures of a variant.
  * @param lab cells × 3, what each cell shows (cellLab of the stack module)
  * @param swatches Lab of the paper and of each pull alone on it
- * @param edges of the map, when they are known already
+ * @param figures of the map, when they are known already
  */
-export function measureVariant(map: CellMap, lab: ArrayLike<number>, swatches: readonly Lab[], edges?: EdgeLengths): Measures {
+export function measureVariant(map: CellMap, lab: Float64Array, swatches: readonly Lab[], figures: MapFigures = mapFigures(map)): Measures {
+  const lightness = lightnessRange(lab, figures);
   return {
-    colours: colourAreas(map, lab),
+    colours: colourAreas(map, lab, figures.bySize),
     coverage: coverage(map),
-    lightness: lightnessRange(map, lab),
+    lightness,
     overprintColourMm2: overprintColourArea(map, lab, swatches),
-    edgeContrast: edgeMeasure(map, lab, edges).contrast / (map.widthMm * map.heightMm),
-    imbalance: imbalance(map, lab),
+    edgeContrast: edgeMeasure(map, lab, figures.edges).contrast / (map.widthMm * map.heightMm),
+    imbalance: imbalance(map, lab, figures.moments, lightness[1]),
   };
 }
 
-/**
- * Area by colour. Cells join, largest first, the first colour within `sameDeltaE`; a colour is
- * that of its largest cell.
- */
-export function colourAreas(map: CellMap, lab: ArrayLike<number>, sameDeltaE = SAME_COLOUR_DELTA_E): ColourArea[] {
-  const cells = printedCells(map).sort((a, b) => f64(map.areaMm2, b) - f64(map.areaMm2, a) || a - b);
-  const colours: ColourArea[] = [];
-  for (const cell of cells) {
-    let found: ColourArea | undefined;
-    for (let i = 0; found === undefined && i < colours.length; i++) {
-      if (near(entryAt(colours, i).lab, lab, cell, sameDeltaE)) found = colours[i];
-    }
-    if (found !== undefined) found.areaMm2 += f64(map.areaMm2, cell);
-    else colours.push({ lab: [num(lab, cell * 3), num(lab, cell * 3 + 1), num(lab, cell * 3 + 2)], areaMm2: f64(map.areaMm2, cell) });
-  }
-  return colours.sort((a, b) => b.areaMm2 - a.areaMm2);
-}
-
-/** Share of the sheet under at least one pull, 0–1. */
+/** Share of the sheet under at least one pull, 0–1; only cell 0 lies under none. */
 function coverage(map: CellMap): number {
   let covered = 0;
-  for (const cell of printedCells(map)) if (pullsOver(map, cell) > 0) covered += f64(map.areaMm2, cell);
+  for (let cell = 1; cell < map.cells; cell++) covered += f64(map.areaMm2, cell);
   return covered / (map.widthMm * map.heightMm);
 }
 
 /** Least and greatest L of all areas of the sheet. */
-function lightnessRange(map: CellMap, lab: ArrayLike<number>): [number, number] {
+function lightnessRange(lab: Float64Array, { bySize }: MapFigures): [number, number] {
   let least = Infinity;
   let most = -Infinity;
-  for (const cell of printedCells(map)) {
-    least = Math.min(least, num(lab, cell * 3));
-    most = Math.max(most, num(lab, cell * 3));
+  for (let i = 0; i < bySize.length; i++) {
+    const l = f64(lab, u32(bySize, i) * 3);
+    least = Math.min(least, l);
+    most = Math.max(most, l);
   }
   return [least, most];
 }
@@ -89,23 +65,15 @@ function lightnessRange(map: CellMap, lab: ArrayLike<number>): [number, number] 
  * Source: deviation of the centre of mass, as a measure of balance: Hübner and Fillinger (2016),
  * Frontiers in Psychology 7:335; the scale is ours.
  */
-function imbalance(map: CellMap, lab: ArrayLike<number>): number {
-  const lightest = lightnessRange(map, lab)[1];
-  const rowHeightMm = map.heightMm / map.rows;
+function imbalance(map: CellMap, lab: Float64Array, moments: Float64Array, lightest: number): number {
   let mass = 0;
   let massX = 0;
   let massY = 0;
-  for (let row = 0; row < map.rows; row++) {
-    let fromMm = 0;
-    const yMm = (row + 0.5) * rowHeightMm;
-    for (let run = u32(map.rowStart, row); run < u32(map.rowStart, row + 1); run++) {
-      const toMm = f64(map.runEndMm, run);
-      const weight = (toMm - fromMm) * (lightest - num(lab, u32(map.runCell, run) * 3));
-      mass += weight;
-      massX += (weight * (fromMm + toMm)) / 2;
-      massY += weight * yMm;
-      fromMm = toMm;
-    }
+  for (let at = 0; at < map.cells * 3; at += 3) {
+    const darker = lightest - f64(lab, at);
+    mass += f64(moments, at) * darker;
+    massX += f64(moments, at + 1) * darker;
+    massY += f64(moments, at + 2) * darker;
   }
   if (!(mass > 0)) return 0;
   const off = Math.hypot(massX / mass - map.widthMm / 2, massY / mass - map.heightMm / 2);

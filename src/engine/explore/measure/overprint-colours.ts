@@ -1,9 +1,11 @@
-import { f64 } from '../../base/at.ts';
+import { f64, u32 } from '../../base/at.ts';
 import { labD50, type Lab } from '../../colour/lab.ts';
+import { WithinDeltaE } from '../../colour/within-delta-e.ts';
 import { type FilmBands, overFilm } from '../../ink/film/film.ts';
 import { OVERPRINT_COLOUR_DELTA_E } from '../../ink/film/overprint.ts';
 import type { CellMap } from '../../stack/types.ts';
-import { near, printedCells, pullsOver } from './cells.ts';
+
+const within = new WithinDeltaE(OVERPRINT_COLOUR_DELTA_E);
 
 /**
  * Area of overprint colours: under two or more pulls, further than OVERPRINT_COLOUR_DELTA_E from the
@@ -11,13 +13,28 @@ import { near, printedCells, pullsOver } from './cells.ts';
  * @param lab cells × 3, what each cell shows
  * @param swatches as pullSwatches gives them
  */
-export function overprintColourArea(map: CellMap, lab: ArrayLike<number>, swatches: readonly Lab[]): number {
+export function overprintColourArea(map: CellMap, lab: Float64Array, swatches: readonly Lab[]): number {
+  const inks = Float64Array.from(swatches.flat());
   let area = 0;
-  for (const cell of printedCells(map)) {
-    if (pullsOver(map, cell) < 2) continue;
-    if (!swatches.some((swatch) => near(swatch, lab, cell, OVERPRINT_COLOUR_DELTA_E))) area += f64(map.areaMm2, cell);
+  for (let cell = 0; cell < map.cells; cell++) {
+    if (!(f64(map.areaMm2, cell) > 0) || !underTwo(map, cell)) continue;
+    let at = 0;
+    while (at < inks.length && !within.holds(inks, at, lab, cell * 3)) at += 3;
+    if (at >= inks.length) area += f64(map.areaMm2, cell);
   }
   return area;
+}
+
+/** Whether two pulls or more lie over a cell. */
+function underTwo({ cover, words }: CellMap, cell: number): boolean {
+  let one = false;
+  for (let at = cell * words; at < (cell + 1) * words; at++) {
+    const bits = u32(cover, at);
+    if (bits === 0) continue;
+    if (one || (bits & (bits - 1)) !== 0) return true;
+    one = true;
+  }
+  return false;
 }
 
 /**

@@ -4,7 +4,7 @@ import { cellLab } from '../../stack/appearance.ts';
 import type { Layer } from '../../stack/layers.ts';
 import type { CellMap, Pull } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
-import { type EdgeLengths, edgeLengths } from './edges.ts';
+import { type MapFigures, mapFigures } from './map-figures.ts';
 import { measureVariant } from './measures.ts';
 import { pullSwatches } from './overprint-colours.ts';
 import { setUps } from './set-ups.ts';
@@ -93,7 +93,7 @@ export class VariantMeter {
   private readonly paper: readonly number[];
   private readonly swatches = new Map<FilmBands, Lab>();
   private lab = new Float64Array(0);
-  private edges: EdgeLengths | null = null;
+  private figures: MapFigures | null = null;
   private mapName: string | undefined;
 
   constructor({ paper }: Studio) {
@@ -104,13 +104,13 @@ export class VariantMeter {
    * All measures of a print.
    * @param map of the placed screens of these pulls, and no others
    * @param layers of the pulls in that map
-   * @param mapName the same as in the call before when the map is: then its edges are known
+   * @param mapName the same as in the call before when the map is: then what it shares is known
    * @throws EngineError as cellLab
    */
   measure(map: CellMap, layers: readonly Layer[], pulls: readonly Pull[], mapName?: string): VariantMeasures {
     if (this.lab.length < map.cells * 3) this.lab = new Float64Array(map.cells * 6);
     const lab = cellLab(map, layers, this.paper, this.lab);
-    if (this.edges === null || mapName === undefined || mapName !== this.mapName) this.edges = edgeLengths(map);
+    if (this.figures === null || mapName === undefined || mapName !== this.mapName) this.figures = mapFigures(map);
     this.mapName = mapName;
     const found = measureVariant(
       map,
@@ -120,7 +120,7 @@ export class VariantMeter {
         this.paper,
         this.swatches,
       ),
-      this.edges,
+      this.figures,
     );
     const sheet = map.widthMm * map.heightMm;
     const [darkest, lightest] = found.lightness;

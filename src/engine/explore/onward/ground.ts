@@ -1,5 +1,5 @@
 import { entryAt, f64, i32, num, u32 } from '../../base/at.ts';
-import { deltaE2000Values } from '../../colour/delta-e.ts';
+import { deltaE2000At } from '../../colour/delta-e.ts';
 import { labFromXyzD50 } from '../../colour/lab.ts';
 import { BANDS, WEIGHTS_D50 } from '../../colour/weights.ts';
 import { filmOn, type LaidFilm } from '../../ink/film/laid-film.ts';
@@ -64,12 +64,8 @@ function addDifference(
   { before, aim }: Cells,
   { cell, area, lab, at }: { cell: number; area: number; lab: Float64Array; at: number },
 ): void {
-  sums.change += area * deltaE(lab, at * 3, before, cell * 3);
-  if (aim !== null) sums.distance += area * deltaE(lab, at * 3, aim, cell * 3);
-}
-
-function deltaE(one: Float64Array, a: number, other: Float64Array, b: number): number {
-  return deltaE2000Values(f64(one, a), f64(one, a + 1), f64(one, a + 2), f64(other, b), f64(other, b + 1), f64(other, b + 2));
+  sums.change += area * deltaE2000At(lab, at * 3, before, cell * 3);
+  if (aim !== null) sums.distance += area * deltaE2000At(lab, at * 3, aim, cell * 3);
 }
 
 /**

@@ -10,7 +10,7 @@ import { type Range, wholeFrom } from './range.ts';
 export interface LimitedPrint {
   readonly map: CellMap;
   /** Lab of each cell, three numbers a cell. */
-  readonly lab: ArrayLike<number>;
+  readonly lab: Float64Array;
   /** Lab of the paper and of each pull alone on it. */
   readonly swatches: readonly Lab[];
 }

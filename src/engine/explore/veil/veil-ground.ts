@@ -1,5 +1,5 @@
 import { entryAt, f64, i32, num, u32 } from '../../base/at.ts';
-import { deltaE2000Values } from '../../colour/delta-e.ts';
+import { deltaE2000At } from '../../colour/delta-e.ts';
 import { labFromXyzD50 } from '../../colour/lab.ts';
 import { BANDS, WEIGHTS_D50 } from '../../colour/weights.ts';
 import { filmFactor } from '../../ink/film/film-factor.ts';
@@ -12,7 +12,8 @@ import type { FilmWalk } from '../../stack/film-walk.ts';
 import type { Layer } from '../../stack/layers.ts';
 import type { CellMap } from '../../stack/types.ts';
 import { labAtPoints } from '../look/points.ts';
-import { type EdgeLengths, edgeMeasure } from '../measure/edges.ts';
+import { edgeMeasure } from '../measure/edges.ts';
+import type { MapFigures } from '../measure/map-figures.ts';
 import type { VeilArea } from './veil-areas.ts';
 
 /** Colours that differ by less in L have no lightness order to keep. */
@@ -23,7 +24,7 @@ const KEPT_L = 1;
 /** A map that holds a stack, with all that is worked out of it once. */
 export interface StackMap {
   map: CellMap;
-  edges: EdgeLengths;
+  figures: MapFigures;
   layers: readonly Layer[];
   paper: ArrayLike<number>;
   /** What each cell shows without a veil, and the films that lead there. */
@@ -81,7 +82,7 @@ export class Ground {
     this.colours = new Float64Array(known.size * 3);
     this.tops = Array.from(known.keys(), (group) => walk.laid[i32(walk.top, group)] ?? null);
     for (const [group, at] of known) this.reflectance.set(walk.reflectance.subarray(group * BANDS, (group + 1) * BANDS), at * BANDS);
-    const { cells, lengthMm } = parts.edges;
+    const { cells, lengthMm } = parts.figures.edges;
     const reached: number[] = [];
     const rest: number[] = [];
     for (let i = 0; i < lengthMm.length; i++) {
@@ -97,7 +98,7 @@ export class Ground {
 
   /** Contrast of the edges that a veil here may change, as they are without one, ΔE·mm. */
   get reach(): number {
-    return edgeMeasure(this.parts.map, this.parts.lab, this.parts.edges).contrast - this.outside;
+    return edgeMeasure(this.parts.map, this.parts.lab, this.parts.figures.edges).contrast - this.outside;
   }
 
   /** Lab of every cell with a veil in an ink at a place in the stack. */
@@ -141,7 +142,8 @@ export class Ground {
    * @returns ΔE/mm; null when it is more than `most`
    */
   contrast(shown: Float64Array, last: boolean, most: number): number | null {
-    const { map, edges } = this.parts;
+    const { map, figures } = this.parts;
+    const { edges } = figures;
     const sheet = map.widthMm * map.heightMm;
     if (!last) {
       const found = edgeMeasure(map, shown, edges).contrast / sheet;
@@ -149,15 +151,7 @@ export class Ground {
     }
     let sum = this.outside;
     for (const i of this.edges) {
-      const [a, b] = [u32(edges.cells, i * 2) * 3, u32(edges.cells, i * 2 + 1) * 3];
-      const contrast = deltaE2000Values(
-        f64(shown, a),
-        f64(shown, a + 1),
-        f64(shown, a + 2),
-        f64(shown, b),
-        f64(shown, b + 1),
-        f64(shown, b + 2),
-      );
+      const contrast = deltaE2000At(shown, u32(edges.cells, i * 2) * 3, shown, u32(edges.cells, i * 2 + 1) * 3);
       if (contrast >= 0.01) sum += f64(edges.lengthMm, i) * contrast;
       if (sum > most * sheet) return null;
     }

@@ -1,6 +1,5 @@
-import { f64 } from '../../base/at.ts';
-import { deltaE2000Values } from '../../colour/delta-e.ts';
 import type { Lab } from '../../colour/lab.ts';
+import { WithinDeltaE } from '../../colour/within-delta-e.ts';
 import { cellLab } from '../../stack/appearance.ts';
 import { buildCellMap } from '../../stack/cell-map.ts';
 import { FilmWalk } from '../../stack/film-walk.ts';
@@ -9,8 +8,9 @@ import { placedSpans } from '../../stack/screen-spans.ts';
 import type { CellMap, Pull, RowGrid, Stack } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
 import { pointCells } from '../look/points.ts';
-import { type EdgeLengths, edgeLengths } from '../measure/edges.ts';
-import { colourAreas, measureVariant, type Measures, SAME_COLOUR_DELTA_E } from '../measure/measures.ts';
+import { SAME_COLOUR_DELTA_E } from '../measure/colour-areas.ts';
+import { type MapFigures, mapFigures } from '../measure/map-figures.ts';
+import { measureVariant, type Measures } from '../measure/measures.ts';
 import { pullSwatches } from '../measure/overprint-colours.ts';
 import { freeId, type VeilArea } from './veil-areas.ts';
 import { Ground, type StackMap } from './veil-ground.ts';
@@ -18,6 +18,8 @@ import type { VeilInk } from './veil-inks.ts';
 
 /** What covers so much of the printable part is a flood. */
 const FLOOD_SHARE = 0.9;
+
+const within = new WithinDeltaE(SAME_COLOUR_DELTA_E);
 
 /** What veils are tried with. */
 interface Trial {
@@ -44,14 +46,14 @@ export class BarePrint {
     const { studio, grid, largest } = trial;
     const map = buildCellMap(placedSpans(stack, studio, grid), grid);
     const lab = cellLab(map, stackLayers(stack, studio), studio.paper.reflectance);
-    const edges = edgeLengths(map);
-    this.before = measureVariant(map, lab, swatchesOf(stack, studio), edges);
-    this.own = this.partsOf(map, { studio, mapStack: stack, edges, colours: colourAreas(map, lab).slice(0, largest) });
+    const figures = mapFigures(map);
+    this.before = measureVariant(map, lab, swatchesOf(stack, studio), figures);
+    this.own = this.partsOf(map, { studio, mapStack: stack, figures, colours: this.before.colours.slice(0, largest) });
   }
 
   private partsOf(
     map: CellMap,
-    { studio, mapStack, ...known }: { studio: Studio; mapStack: Stack; colours: StackMap['colours']; edges?: EdgeLengths },
+    { studio, mapStack, ...known }: { studio: Studio; mapStack: Stack; colours: StackMap['colours']; figures?: MapFigures },
   ): StackMap {
     const paper = studio.paper.reflectance;
     const layers = stackLayers(this.stack, studio, mapStack);
@@ -59,11 +61,12 @@ export class BarePrint {
     const walk = new FilmWalk();
     walk.start(map, paper);
     for (const layer of layers) walk.lay(map, layer);
-    const { colours, edges = edgeLengths(map) } = known;
-    const isColour = (cell: number, [l = 0, a = 0, b = 0]: readonly number[]): boolean =>
-      deltaE2000Values(f64(lab, cell * 3), f64(lab, cell * 3 + 1), f64(lab, cell * 3 + 2), l, a, b) <= SAME_COLOUR_DELTA_E;
-    const colourOf = Int32Array.from({ length: map.cells }, (_, cell) => colours.findIndex((colour) => isColour(cell, colour.lab)));
-    return { map, edges, layers, paper, lab, walk, colours, colourOf, points: pointCells(map) };
+    const { colours, figures = mapFigures(map) } = known;
+    const labs = colours.map((colour) => Float64Array.from(colour.lab));
+    const colourOf = Int32Array.from({ length: map.cells }, (_, cell) =>
+      labs.findIndex((colour) => within.holds(lab, cell * 3, colour, 0)),
+    );
+    return { map, figures, layers, paper, lab, walk, colours, colourOf, points: pointCells(map) };
   }
 
   /** The studio with what an area and the inks add to it. */

@@ -126,8 +126,8 @@ class Tries {
     const ground = bare.ground(area);
     const veil = bare.veil(area, ink.ink.id);
     const pulls = [...stack.pulls.slice(0, at), veil, ...stack.pulls.slice(at)];
-    const { map, edges } = ground.parts;
-    const after = measureVariant(map, ground.with(ink.ink, at), swatchesOf({ pulls }, bare.extended(area)), edges);
+    const { map, figures } = ground.parts;
+    const after = measureVariant(map, ground.with(ink.ink, at), swatchesOf({ pulls }, bare.extended(area)), figures);
     const proposal: VeilProposal = {
       pulls,
       veil,

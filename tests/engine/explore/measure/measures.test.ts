@@ -1,8 +1,11 @@
+import { differenceCiede2000 } from 'culori';
 import { describe, expect, it } from 'vitest';
 import { deltaE2000 } from '../../../../src/engine/colour/delta-e.ts';
 import { labD50 } from '../../../../src/engine/colour/lab.ts';
+import { colourAreas } from '../../../../src/engine/explore/measure/colour-areas.ts';
 import { edgeMeasure } from '../../../../src/engine/explore/measure/edges.ts';
-import { colourAreas, measureVariant } from '../../../../src/engine/explore/measure/measures.ts';
+import { cellsBySize } from '../../../../src/engine/explore/measure/map-figures.ts';
+import { measureVariant } from '../../../../src/engine/explore/measure/measures.ts';
 import { stackReflectance } from '../../../../src/engine/ink/film/film.ts';
 import { cellLab } from '../../../../src/engine/stack/appearance.ts';
 import { buildCellMap } from '../../../../src/engine/stack/cell-map.ts';
@@ -11,6 +14,7 @@ import { placedSpans } from '../../../../src/engine/stack/screen-spans.ts';
 import type { Pull } from '../../../../src/engine/stack/types.ts';
 import type { Studio } from '../../../../src/engine/studio/studio.ts';
 import { pull, rectDrawer } from '../../order/drawer.ts';
+import { numbersFrom } from '../../stack/fixtures.ts';
 
 type Lab = [number, number, number];
 type Rect = readonly [number, number, number, number];
@@ -75,7 +79,7 @@ describe('measureVariant', () => {
   });
 
   it('should agree with counted pixels on the area of each colour', () => {
-    const all = colourAreas(map, lab, 1e-6);
+    const all = colourAreas(map, lab, cellsBySize(map), 1e-6);
     expect(all.reduce((sum, c) => sum + c.areaMm2, 0)).toBeCloseTo(20_000, 6);
     for (const pixel of pixels) {
       const found = all.find((c) => deltaE2000(c.lab, pixel.lab) < 1e-6)!;
@@ -98,6 +102,37 @@ describe('measureVariant', () => {
     expect(measureVariant(middle.map, middle.lab, []).imbalance).toBeCloseTo(0, 6);
     const bare = print(centred, [], 20);
     expect(measureVariant(bare.map, bare.lab, [])).toMatchObject({ imbalance: 0, edgeContrast: 0, coverage: 0 });
+  });
+});
+
+describe('colourAreas', () => {
+  // The rule as it is said, with culori 4 for the differences.
+  it('should find what comparing each cell with each colour finds', () => {
+    const reference = differenceCiede2000();
+    const tagged = ([l, a, b]: Lab) => ({ mode: 'lab65' as const, l, a, b });
+    const next = numbersFrom('colours told apart');
+    for (const [cells, spread] of [
+      [600, 40],
+      [900, 25],
+      [300, 6],
+    ] as const) {
+      const lab = Float64Array.from({ length: cells * 3 }, (_, i) => (i % 3 === 0 ? 50 : 0) + (next() - 0.5) * spread);
+      // Few different areas, so that many are equal; some cells take nothing.
+      const areaMm2 = Float64Array.from({ length: cells }, () => Math.floor(next() * 40) / 7);
+      const order = Array.from({ length: cells }, (_, i) => i).filter((i) => areaMm2[i]! > 0);
+      order.sort((a, b) => areaMm2[b]! - areaMm2[a]! || a - b);
+      expect(Array.from(cellsBySize({ cells, areaMm2 }))).toEqual(order);
+      const expected: { lab: Lab; areaMm2: number }[] = [];
+      for (const cell of order) {
+        const own = Array.from(lab.subarray(cell * 3, cell * 3 + 3)) as Lab;
+        const found = expected.find((colour) => reference(tagged(colour.lab), tagged(own)) <= 2);
+        if (found) found.areaMm2 += areaMm2[cell]!;
+        else expected.push({ lab: own, areaMm2: areaMm2[cell]! });
+      }
+      expected.sort((a, b) => b.areaMm2 - a.areaMm2);
+      expect(expected.length).toBeLessThan(order.length / 1.2);
+      expect(colourAreas({ areaMm2 }, lab, Uint32Array.from(order))).toEqual(expected);
+    }
   });
 });
 
