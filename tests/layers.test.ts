@@ -14,6 +14,7 @@ const ENGINE_ORDER = [
   'colour',
   'ink',
   'studio',
+  'output',
   'stack',
   'order',
   'explore',

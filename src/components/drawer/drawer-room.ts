@@ -9,8 +9,10 @@ import { sentenceOf } from '../../workers/client/client.ts';
 import { RoomElement } from '../store-element.ts';
 import '../ui/cautions.ts';
 import { controls } from '../ui/controls-style.ts';
+import '../ui/films/films-dialog.ts';
 import { chooseFiles } from '../ui/download.ts';
 import { FileDrop, fileDropStyles } from '../ui/files/file-drop.ts';
+import { drawerFilms } from '../ui/films/drawer-films.ts';
 import { newId } from '../ui/new-id.ts';
 import { putOnBench } from '../ui/put-on-bench.ts';
 import { sideRoomStyles, WideScreen } from '../ui/side-room.ts';
@@ -234,6 +236,7 @@ export class DrawerRoom extends RoomElement {
         <h2 id="screens-head">Screens</h2>
         <span class="soft">${studio.screens.length}</span>
         <span class="fill"></span>
+        ${drawerFilms(this.store)}
         <button class="quiet" title="Name, colour, sheet and printable part of the paper" @click=${() => this.store.go('inks')}>Sheet ${studio.paper.widthMm} × ${studio.paper.heightMm} mm…</button>
       </header>
       ${

@@ -8,8 +8,10 @@ import { checkMesh, openingUm } from '../../engine/shapes/place/mesh-size.ts';
 import { placeInMiddle, reachBeyondMm } from '../../engine/shapes/place/new-screen.ts';
 import type { Mesh, PlacedShape, Screen } from '../../engine/shapes/types.ts';
 import { StoreElement } from '../store-element.ts';
-import '../ui/kit/number-field.ts';
 import { controls } from '../ui/controls-style.ts';
+import '../ui/films/films-dialog.ts';
+import '../ui/kit/number-field.ts';
+import { drawerFilms } from '../ui/films/drawer-films.ts';
 import type { NumberPick } from '../ui/kit/number-field.ts';
 import { putOnBench } from '../ui/put-on-bench.ts';
 import { filmNote } from '../words/film-words.ts';
@@ -150,6 +152,7 @@ export class ScreenEditor extends StoreElement {
         ${this.meshProblem === '' ? nothing : html`<p class="problem small" role="alert">${this.meshProblem}</p>`}
       </section>
       <div class="row actions">
+        ${drawerFilms(this.store, screen)}
         <button class="quiet" @click=${this.removeScreen}>Remove screen</button>
       </div>
     `;

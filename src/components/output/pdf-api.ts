@@ -1,6 +1,8 @@
 import type { Edition } from '../../engine/log/edition/edition.ts';
+import type { OutPage } from '../../engine/output/film/page.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
 import type { EditionPdfOptions } from './edition-pdf.ts';
+import type { FilmPictureRequest, FilmsFile, FilmsRequest } from './films/films-file.ts';
 import type { HandoutOptions } from './handout-pdf.ts';
 import type { MadePlan } from './made-plan.ts';
 import type { PageName } from './page-writer.ts';
@@ -25,4 +27,6 @@ export interface PdfApi {
   pullSheet(request: PullSheetRequest, onProgress: (share: number) => void): Promise<PdfFile>;
   edition(request: EditionRequest): Promise<PdfFile>;
   handout(request: HandoutOptions): Promise<PdfFile>;
+  filmPicture(request: FilmPictureRequest): OutPage[];
+  films(request: FilmsRequest, onProgress: (share: number) => void): Promise<FilmsFile>;
 }

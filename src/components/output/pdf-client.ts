@@ -1,7 +1,9 @@
+import type { OutPage } from '../../engine/output/film/page.ts';
 import { runAtDesk } from '../../workers/client/desk-job.ts';
 import { Desk } from '../../workers/client/desk.ts';
 import type { JobControl } from '../../workers/client/job-control.ts';
 import { type Api, seat } from '../../workers/client/seat.ts';
+import type { FilmPictureRequest, FilmsFile, FilmsRequest } from './films/films-file.ts';
 import type { HandoutOptions } from './handout-pdf.ts';
 import type { EditionRequest, PdfApi, PullSheetRequest } from './pdf-api.ts';
 import type { PdfFile } from './pull-sheet-pdf.ts';
@@ -43,4 +45,14 @@ export function makeEdition(request: EditionRequest, control: JobControl<number>
 /** Makes a lesson's handout away from the page; throws as `makePullSheet` does. */
 export function makeHandout(request: HandoutOptions, control: JobControl<number>): Promise<PdfFile> {
   return run(control, (api) => api.handout(request));
+}
+
+/** Makes film positives away from the page; throws as `makePullSheet` does. */
+export function makeFilms(request: FilmsRequest, control: JobControl<number>): Promise<FilmsFile> {
+  return run(control, (api, onProgress) => api.films(request, onProgress));
+}
+
+/** Draws one film away from the page, to be looked at; throws as `makePullSheet` does. */
+export function filmPicture(request: FilmPictureRequest, control: JobControl<number>): Promise<OutPage[]> {
+  return run(control, (api) => api.filmPicture(request));
 }

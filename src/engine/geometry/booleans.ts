@@ -45,11 +45,13 @@ function isStraight(a: Path64[number], b: Path64[number], c: Path64[number]): bo
   return (b.x - a.x) * (c.y - b.y) === (b.y - a.y) * (c.x - b.x);
 }
 
-function toPaths(rings: readonly Ring[]): Paths64 {
+/** Rings as the clipper takes them, on the grid; those that enclose nothing are left out. */
+export function toPaths(rings: readonly Ring[]): Paths64 {
   return rings.map(toPath).filter((path) => path.length >= 3);
 }
 
-function toRings(paths: Paths64): Float64Array[] {
+/** What the clipper gives as rings again, mm. */
+export function toRings(paths: Paths64): Float64Array[] {
   const rings: Float64Array[] = [];
   for (const path of paths) {
     if (path.length < 3) continue;

@@ -8,6 +8,7 @@ import type { Project } from '../project/types.ts';
 import type { ReadResult } from '../recipe/read.ts';
 import { drawings } from './carried/drawings.ts';
 import { readPlan, type VisitPlan, writePlan } from './plan-file.ts';
+import { NO_DAY } from './zip-files.ts';
 
 /** A visit as a file: the project, and the pull order and log where there are some. */
 export interface VisitFile {
@@ -30,8 +31,6 @@ const MOST_PACKED = 100_000_000;
 const MOST_UNPACKED = 200_000_000;
 /** Deflate packs 258 bytes into two bits at the best. Source: RFC 1951, 3.2.5, the longest match in codes of one bit each. */
 const MOST_RATIO = 1032;
-/** ZIP knows no earlier day; the same visit gives the same bytes. */
-const NO_DAY = '1980-01-01T12:00:00';
 
 /**
  * A zip of the project, its pull order and its log, each as it would be saved alone, and of its shapes as

@@ -3,6 +3,8 @@ import type { StockSheet } from '../../../engine/visit/stencils/cut-list.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import { stencilBlocks } from '../../output/papers/stencil-blocks.ts';
 import '../../ui/cautions.ts';
+import { visitFilms } from '../../ui/films/film-offers.ts';
+import '../../ui/films/films-dialog.ts';
 import '../../ui/kit/fold.ts';
 import '../../ui/kit/number-field.ts';
 import type { NumberPick } from '../../ui/kit/number-field.ts';
@@ -11,8 +13,17 @@ import { tableHtml } from '../sheet/paper-html.ts';
 /** A sheet of paper as it is bought is taken for a mistake beyond these, mm. */
 const STOCK_MM = { least: 50, most: 5000 };
 
+/** What goes with the list. */
+interface StencilTalk {
+  stock: StockSheet;
+  choose: (stock: StockSheet) => void;
+  /** The project's title. */
+  heading: string;
+  tell: (sentence: string) => void;
+}
+
 /** Stencils, frames, exposure and paper to prepare before a visit, as they stand in its papers. */
-export function stencilList(made: MadePlan, stock: StockSheet, choose: (stock: StockSheet) => void) {
+export function stencilList(made: MadePlan, { stock, choose, heading, tell }: StencilTalk) {
   const side = (name: 'widthMm' | 'heightMm', label: string) => html`<ps-number
     .label=${label}
     unit="mm"
@@ -23,6 +34,7 @@ export function stencilList(made: MadePlan, stock: StockSheet, choose: (stock: S
   ></ps-number>`;
   return html`<section class="stencils">
     <ps-fold ruled label="Stencils to prepare, and paper to cut">
+      <ps-films label="Films of these stencils…" .offers=${() => visitFilms(made)} .heading=${heading} .tell=${tell}></ps-films>
       <div class="row stock">
         ${side('widthMm', 'Paper as it is bought, width')} ${side('heightMm', 'height')}
         <label

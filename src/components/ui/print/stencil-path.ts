@@ -1,7 +1,7 @@
+import { ringPath } from '../../../engine/output/svg-text.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
 import { pullRings } from '../../../engine/shapes/place/placed.ts';
 import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
-import { ringPath } from '../../../engine/visitfile/carried/svg-text.ts';
 
 /** Outlines in sheet mm. */
 export interface StencilPath {

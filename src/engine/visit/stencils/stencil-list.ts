@@ -9,6 +9,9 @@ import type { PressPlan } from '../visit.ts';
 /** A stencil to make, and when the visit needs it. */
 export interface Stencil {
   screen: VisitScreen;
+  /** Index of a recipe that it is drawn in, and its id there. */
+  recipe: number;
+  id: string;
   /** Numbers of the first and last set-up that it is in, and their days. */
   first: number;
   last: number;
@@ -45,9 +48,12 @@ export function stencilsOf(plan: Pick<PressPlan, 'cards' | 'times'>, recipes: re
     if (entry === undefined) {
       const { recipe: r, prints } = entryAt(states, 0);
       const recipe = entryAt(recipes, r);
+      const { screen: id } = entryAt(recipe.pulls, num(prints, 0));
       entry = {
-        ...drawnOn(recipe, entryAt(recipe.pulls, num(prints, 0)).screen),
+        ...drawnOn(recipe, id),
         screen,
+        recipe: r,
+        id,
         first: number,
         last: number,
         firstDay: day,

@@ -1,6 +1,6 @@
 import { num } from '../../base/at.ts';
+import { ringPath, xmlText } from '../../output/svg-text.ts';
 import type { Shape } from '../../shapes/types.ts';
-import { ringPath, xmlText } from './svg-text.ts';
 
 /** Characters of a shape's name that its file's name keeps. */
 const LONGEST_STEM = 40;

@@ -1,8 +1,8 @@
 import { srgbHexFromLab } from '../../colour/screen-colour.ts';
+import { ringPath, xmlText } from '../../output/svg-text.ts';
 import type { Recipe } from '../../recipe/types.ts';
 import { pullRings } from '../../shapes/place/placed.ts';
 import { carriedText } from './carried-recipe.ts';
-import { ringPath, xmlText } from './svg-text.ts';
 
 /**
  * A recipe as a drawing in mm, a layer a pull, first down first, with the recipe itself in it. Each layer has the

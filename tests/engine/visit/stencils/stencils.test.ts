@@ -36,7 +36,20 @@ describe('stencilsOf', () => {
 function stencil(key: number, firstDay: number, lastDay: number, threadsPerCm = 90, side = 100): Stencil {
   const mesh = { threadsPerCm, threadUm: 48 };
   const screen = { key: String(key), number: key, name: '', mesh };
-  return { screen, first: key, last: key, firstDay, lastDay, mounts: 1, inks: [], imageWidthMm: side, imageHeightMm: side, imageM2: 0 };
+  return {
+    screen,
+    recipe: 0,
+    id: String(key),
+    first: key,
+    last: key,
+    firstDay,
+    lastDay,
+    mounts: 1,
+    inks: [],
+    imageWidthMm: side,
+    imageHeightMm: side,
+    imageM2: 0,
+  };
 }
 
 /** The fewest frames by trying every way to share them out. */

@@ -1,11 +1,17 @@
-import { num } from '../../base/at.ts';
+import { num } from '../base/at.ts';
 
 /** A closed ring as SVG path data, to the digits it has or to so many. */
 export function ringPath(ring: ArrayLike<number>, digits?: number): string {
+  const path = linePath(ring, digits);
+  return path === '' ? '' : `${path}Z`;
+}
+
+/** An open line as SVG path data, to the digits it has or to so many. */
+export function linePath(points: ArrayLike<number>, digits?: number): string {
   const text = (value: number): string => (digits === undefined ? String(value) : String(Number(value.toFixed(digits))));
-  const points: string[] = [];
-  for (let i = 0; i + 1 < ring.length; i += 2) points.push(`${text(num(ring, i))} ${text(num(ring, i + 1))}`);
-  return points.length === 0 ? '' : `M${points.join('L')}Z`;
+  const parts: string[] = [];
+  for (let i = 0; i + 1 < points.length; i += 2) parts.push(`${text(num(points, i))} ${text(num(points, i + 1))}`);
+  return parts.length === 0 ? '' : `M${parts.join('L')}`;
 }
 
 /** Signs that no XML text may hold, even escaped. Source: XML 1.0 (W3C), production 2. */

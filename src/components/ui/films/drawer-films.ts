@@ -1,0 +1,17 @@
+import { html, nothing } from 'lit';
+import type { Screen } from '../../../engine/shapes/types.ts';
+import type { AppStore } from '../../app-store.ts';
+import { drawerOffers } from './film-offers.ts';
+import './films-dialog.ts';
+
+/** The button for films of the drawer's screens, or first of one of them; nothing where there is none. */
+export function drawerFilms(store: AppStore, screen?: Screen) {
+  if (store.project.drawer.screens.length === 0) return nothing;
+  return html`<ps-films
+    label=${screen === undefined ? 'Films…' : 'Film of it…'}
+    .offers=${() => drawerOffers(store.project)}
+    .first=${screen === undefined ? null : [screen.id]}
+    .heading=${store.project.title}
+    .tell=${(sentence: string) => store.tell(sentence)}
+  ></ps-films>`;
+}

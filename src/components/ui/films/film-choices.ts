@@ -1,0 +1,87 @@
+import { EngineError } from '../../../engine/base/error.ts';
+import type { FilmWays } from '../../../engine/output/film/film.ts';
+import type { SheetCuts } from '../../../engine/output/film/sections.ts';
+import { OVERLAP_MM, type Tile } from '../../../engine/output/film/tiles.ts';
+import type { FilmsAs } from '../../output/films/films-file.ts';
+import type { Option } from '../kit/select.ts';
+
+/** What the printer of the films takes. */
+export type FilmPaper = 'whole' | 'A4' | 'A3' | 'Letter' | 'Tabloid';
+
+/** All that is asked of films, as it stands in the fields. */
+export interface FilmChoices extends Pick<FilmWays, 'spreadMm' | 'wrongReading' | 'registerMarks' | 'lays'> {
+  as: FilmsAs;
+  paper: FilmPaper;
+  overlapMm: number;
+  /** As typed, mm from the left and from the top. */
+  across: string;
+  down: string;
+}
+
+export const USUAL_FILMS: FilmChoices = {
+  spreadMm: 0,
+  wrongReading: false,
+  registerMarks: true,
+  lays: false,
+  as: 'pdf',
+  paper: 'whole',
+  overlapMm: OVERLAP_MM.usual,
+  across: '',
+  down: '',
+};
+
+export const FILMS_AS: readonly Option<FilmsAs>[] = [
+  { value: 'pdf', label: 'one PDF, all films in it' },
+  { value: 'pdfs', label: 'a PDF a film, in a zip' },
+  { value: 'svgs', label: 'an SVG a film, in a zip' },
+];
+
+export const FILM_PAPERS: readonly Option<FilmPaper>[] = [
+  { value: 'whole', label: 'a film in one piece' },
+  { value: 'A4', label: 'A4 pages, to join' },
+  { value: 'A3', label: 'A3 pages, to join' },
+  { value: 'Letter', label: 'Letter pages, to join' },
+  { value: 'Tabloid', label: 'Tabloid pages, to join' },
+];
+
+export const READINGS: readonly Option<'right' | 'wrong'>[] = [
+  { value: 'right', label: 'Right-reading' },
+  { value: 'wrong', label: 'Wrong-reading' },
+];
+
+/** Sides of pages, mm. Source: ISO 216; ANSI/ASME Y14.1, A and B. */
+const SIDES: Record<Exclude<FilmPaper, 'whole'>, readonly [number, number]> = {
+  A4: [210, 297],
+  A3: [297, 420],
+  Letter: [215.9, 279.4],
+  Tabloid: [279.4, 431.8],
+};
+
+function tileOf({ paper, overlapMm }: FilmChoices): Tile | null {
+  if (paper === 'whole') return null;
+  const [widthMm, heightMm] = SIDES[paper];
+  return { widthMm, heightMm, overlapMm };
+}
+
+/** '280, 420.5' as numbers. @throws EngineError 'film.cut' for what is no number */
+function typedCuts(text: string, from: string): number[] {
+  return text
+    .split(/[,;\s]+/u)
+    .filter((part) => part !== '')
+    .map((part) => {
+      const mm = Number(part);
+      if (Number.isFinite(mm)) return mm;
+      throw new EngineError('film.cut', `“${part}” is no place for a cut; give mm from the ${from}, as in 280, 560.`);
+    });
+}
+
+/**
+ * How films are made by what stands in the fields.
+ * @param title on every film
+ * @throws EngineError 'film.cut' for cuts that are no numbers
+ */
+export function waysOf(choices: FilmChoices, title: string): FilmWays {
+  const { spreadMm, wrongReading, registerMarks, lays, across, down } = choices;
+  const cuts: SheetCuts = { acrossMm: typedCuts(across, 'left'), downMm: typedCuts(down, 'top') };
+  return { title, spreadMm, wrongReading, registerMarks, lays, cuts, tile: tileOf(choices) };
+}

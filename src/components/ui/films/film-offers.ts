@@ -1,0 +1,37 @@
+import { defined, entryAt } from '../../../engine/base/at.ts';
+import { type FrameState, frameState } from '../../../engine/explore/prepare/frames.ts';
+import type { FilmScreen } from '../../../engine/output/film/film.ts';
+import type { Project } from '../../../engine/project/types.ts';
+import { stencilsOf } from '../../../engine/visit/stencils/stencil-list.ts';
+import type { MadePlan } from '../../output/made-plan.ts';
+
+/** A screen that films can be made of. */
+export interface FilmOffer extends FilmScreen {
+  id: string;
+  state: FrameState;
+}
+
+/** The screens of the drawer, by number. */
+export function drawerOffers({ drawer, frames }: Pick<Project, 'drawer' | 'frames'>): FilmOffer[] {
+  return drawer.screens
+    .toSorted((a, b) => a.number - b.number)
+    .map((screen) => ({
+      id: screen.id,
+      key: String(screen.number),
+      screen,
+      shapes: drawer.shapes,
+      paper: drawer.paper,
+      state: frameState(screen.id, frames),
+    }));
+}
+
+/** The stencils of a visit, each once, on the sheet of a recipe that it prints. */
+export function visitFilms({ plan, recipes, screenStates }: MadePlan): FilmOffer[] {
+  return stencilsOf(plan, recipes)
+    .map(({ screen: { key }, recipe: index, id }) => {
+      const recipe = entryAt(recipes, index);
+      const screen = defined(recipe.screens.find((each) => each.id === id));
+      return { id: key, key, screen, shapes: recipe.shapes, paper: recipe.paper, state: screenStates?.get(key) ?? ('drawn' as const) };
+    })
+    .sort((a, b) => a.screen.number - b.screen.number || (a.key < b.key ? -1 : 1));
+}

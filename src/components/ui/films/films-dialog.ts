@@ -1,0 +1,221 @@
+import { html, LitElement, nothing } from 'lit';
+import { customElement, property, query, state } from 'lit/decorators.js';
+import { MOST_SPREAD_MM } from '../../../engine/output/film/film.ts';
+import type { OutPage } from '../../../engine/output/film/page.ts';
+import { OVERLAP_MM } from '../../../engine/output/film/tiles.ts';
+import { sentenceOf } from '../../../workers/client/client.ts';
+import type { FilmsAs, FilmsFile } from '../../output/films/films-file.ts';
+import { missingWords } from '../../output/missing-words.ts';
+import '../cautions.ts';
+import { controls } from '../controls-style.ts';
+import { download, fileNameOf } from '../download.ts';
+import '../kit/choice.ts';
+import { dialogStyle } from '../kit/dialog-style.ts';
+import { dialogBox } from '../kit/dialog.ts';
+import '../kit/fold.ts';
+import '../kit/number-field.ts';
+import type { NumberPick } from '../kit/number-field.ts';
+import '../kit/problem.ts';
+import '../kit/progress.ts';
+import '../kit/select.ts';
+import { counted } from '../words.ts';
+import { workFailure } from '../work-failure.ts';
+import { Work } from '../work.ts';
+import { FILM_PAPERS, type FilmChoices, type FilmPaper, FILMS_AS, READINGS, USUAL_FILMS, waysOf } from './film-choices.ts';
+import type { FilmOffer } from './film-offers.ts';
+import { filmSheet } from './film-sheet.ts';
+import { filmsStyle } from './films-style.ts';
+
+const TYPES = { pdf: 'application/pdf', svg: 'image/svg+xml', zip: 'application/zip' } as const;
+
+/** Film positives at their size: a button, and behind it what is asked of them, with a picture of each page. */
+@customElement('ps-films')
+export class Films extends LitElement {
+  static override styles = [controls, dialogStyle, filmsStyle];
+
+  /** The screens that there are, asked for when the dialog opens. */
+  @property({ attribute: false }) offers!: () => FilmOffer[];
+  /** Ids of those that are ticked at first; all when left out. */
+  @property({ attribute: false }) first: readonly string[] | null = null;
+  /** The project's title. */
+  @property() heading = '';
+  @property() label = 'Films…';
+  @property({ attribute: false }) tell!: (sentence: string) => void;
+  @state() private all: readonly FilmOffer[] = [];
+  @state() private ticked: ReadonlySet<string> = new Set();
+  @state() private choices: FilmChoices = USUAL_FILMS;
+  /** Id of the screen whose film is shown, and which of its pages. */
+  @state() private shown = '';
+  @state() private page = 0;
+  @state() private wrong = '';
+  @query('dialog') private dialog!: HTMLDialogElement;
+  private readonly picture = new Work<OutPage[]>(this);
+  private readonly making = new Work<FilmsFile>(this, { found: (file) => this.save(file) });
+
+  private open(): void {
+    this.all = this.offers();
+    this.ticked = new Set(this.first ?? this.all.map(({ id }) => id));
+    this.shown = this.chosen[0]?.id ?? '';
+    this.making.clear();
+    this.dialog.showModal();
+    this.look();
+  }
+
+  private get chosen(): FilmOffer[] {
+    return this.all.filter(({ id }) => this.ticked.has(id));
+  }
+
+  private change(change: Partial<FilmChoices>): void {
+    this.choices = { ...this.choices, ...change };
+    this.look();
+  }
+
+  private tick(ids: ReadonlySet<string>, shown = this.shown): void {
+    this.ticked = ids;
+    this.shown = ids.has(shown) ? shown : (this.chosen[0]?.id ?? '');
+    this.look();
+  }
+
+  /** Draws the films of the screen that is shown; what was drawn before stays until then. */
+  private look(): void {
+    const film = this.all.find(({ id }) => id === this.shown);
+    this.wrong = '';
+    this.page = 0;
+    if (film === undefined) return this.picture.clear();
+    try {
+      const ways = waysOf(this.choices, this.heading);
+      this.picture.follow(async (control) =>
+        (await import('../../output/pdf-client.ts')).filmPicture({ film, among: this.all, ways }, control),
+      );
+    } catch (error) {
+      this.wrong = sentenceOf(error);
+    }
+  }
+
+  private make(event: Event): void {
+    event.preventDefault();
+    const { all: among, chosen: films, choices, heading } = this;
+    this.picture.stop();
+    void this.making.start(async (control) => {
+      const ways = waysOf(choices, heading);
+      const [{ makeFilms }, { pageFonts }] = await Promise.all([import('../../output/pdf-client.ts'), import('../page-fonts.ts')]);
+      return makeFilms({ films, among, ways, as: choices.as, fonts: await pageFonts() }, control);
+    });
+  }
+
+  private save({ bytes, ending, missing }: FilmsFile): void {
+    const { chosen } = this;
+    const [only] = chosen;
+    const what = chosen.length === 1 && only !== undefined ? `film ${only.key} ${only.screen.name}` : 'films';
+    download(fileNameOf(`${this.heading} ${what}`, ending), bytes as Uint8Array<ArrayBuffer>, TYPES[ending]);
+    if (missing.length > 0) this.tell(missingWords(missing));
+    this.dialog.close();
+  }
+
+  private screens() {
+    const toMake = this.all.filter(({ state }) => state === 'to make');
+    const pick = (label: string, films: readonly FilmOffer[]) =>
+      html`<button type="button" class="quiet" @click=${() => this.tick(new Set(films.map(({ id }) => id)))}>${label}</button>`;
+    return html`<div>
+      <div class="top">
+        <h3>Screens</h3>
+        ${pick('All', this.all)} ${toMake.length === 0 ? nothing : pick('To make', toMake)} ${pick('None', [])}
+      </div>
+      <div class="screens" role="group" aria-label="Screens that films are made of">
+        ${this.all.map(
+          ({ id, key, screen, state }) => html`<label>
+            <input
+              type="checkbox"
+              .checked=${this.ticked.has(id)}
+              @change=${(event: Event) => {
+                const ids = new Set(this.ticked);
+                if ((event.target as HTMLInputElement).checked) this.tick(ids.add(id), id);
+                else if (ids.delete(id)) this.tick(ids);
+              }}
+            />
+            <b>${key}</b><span class="name">${screen.name}</span>${state === 'drawn' ? nothing : html`<span class="soft">${state}</span>`}
+          </label>`,
+        )}
+      </div>
+    </div>`;
+  }
+
+  private edges() {
+    const { choices } = this;
+    const tickbox = (name: 'registerMarks' | 'lays', label: string) => html`<label
+      ><input type="checkbox" .checked=${choices[name]} @change=${(event: Event) => this.change({ [name]: (event.target as HTMLInputElement).checked })} />${label}</label
+    >`;
+    return html`<div class="fields">
+        <ps-number label="Spread, below 0 choke" unit="mm" .min=${-MOST_SPREAD_MM} .max=${MOST_SPREAD_MM} step="0.05" .value=${choices.spreadMm} @pick=${({ detail }: NumberPick) => this.change({ spreadMm: detail })}></ps-number>
+        ${tickbox('registerMarks', 'Register marks')} ${tickbox('lays', 'Three lays')}
+      </div>
+      <p class="soft small">In transparent inks a spread prints as a darker line wherever films overlap.</p>
+      <ps-choice
+        label="Which way the films read"
+        .options=${READINGS}
+        .value=${choices.wrongReading ? 'wrong' : 'right'}
+        @pick=${({ detail }: CustomEvent<string>) => this.change({ wrongReading: detail === 'wrong' })}
+      ></ps-choice>
+      <p class="soft small">
+        ${
+          choices.wrongReading
+            ? 'Turned over: its printed side lies away from the emulsion, and edges lose a little.'
+            : 'Its printed side lies against the emulsion, on the side of the screen that touches the paper.'
+        }
+      </p>`;
+  }
+
+  private pages() {
+    const { choices } = this;
+    const cut = (name: 'across' | 'down', label: string, hint: string) => html`<label class="stacked"
+      >${label}
+      <input type="text" inputmode="decimal" placeholder=${hint} .value=${choices[name]} @change=${(event: Event) => this.change({ [name]: (event.target as HTMLInputElement).value })} />
+    </label>`;
+    return html`<div class="fields">
+        <ps-select label="Save as" .options=${FILMS_AS} .value=${choices.as} @pick=${({ detail }: CustomEvent<string>) => this.change({ as: detail as FilmsAs })}></ps-select>
+        <ps-select label="Printed as" .options=${FILM_PAPERS} .value=${choices.paper} @pick=${({ detail }: CustomEvent<string>) => this.change({ paper: detail as FilmPaper })}></ps-select>
+        ${
+          choices.paper === 'whole'
+            ? nothing
+            : html`<ps-number label="Overlap" unit="mm" .min=${OVERLAP_MM.least} .max=${OVERLAP_MM.most} .value=${choices.overlapMm} @pick=${({ detail }: NumberPick) => this.change({ overlapMm: detail })}></ps-number>`
+        }
+      </div>
+      ${choices.paper === 'whole' ? nothing : html`<p class="soft small">Cut one of two neighbours along the marks in its rim and lay it over the other, mark on mark.</p>`}
+      <ps-fold label="Larger than the press" note=${choices.across + choices.down === '' ? '' : 'cut into sections'}>
+        <div class="cuts">
+          ${cut('across', 'Upright cuts, mm from the left', '280, 560')} ${cut('down', 'Level cuts, mm from the top', '400')}
+          <p class="soft small">Each section of the sheet has films of its own, with marks at its corners and sides. The pull order in Press is for whole sheets: print every section in that order.</p>
+        </div>
+      </ps-fold>`;
+  }
+
+  override render() {
+    const { making, chosen } = this;
+    return html`<button type="button" @click=${() => this.open()}>${this.label}</button>
+      ${dialogBox(
+        { heading: 'Film positives, 1:1', closable: true, onClose: () => this.making.stop() },
+        html`<form @submit=${(event: Event) => this.make(event)}>
+          <div class="asked">${this.screens()} ${this.edges()} ${this.pages()}</div>
+          <div class="shown">
+            ${filmSheet(this.picture, { page: this.page, wrong: this.wrong, turn: (page) => (this.page = page) })}
+            <p class="soft small">Print at 100 %, never “fit to page”, and measure the bar of 100 mm before you expose.</p>
+            <ps-cautions topic="screens"></ps-cautions>
+          </div>
+          <div class="foot">
+            ${making.running ? html`<ps-progress label="Films made so far" words="Making the films…" .value=${making.progress} @stop=${() => making.stop()}></ps-progress>` : nothing}
+            ${workFailure(making)}
+            <div class="buttons">
+              <button type="button" @click=${() => this.dialog.close()}>Cancel</button>
+              <button class="main" ?disabled=${making.running || chosen.length === 0 || this.wrong !== ''}>Save ${counted(chosen.length, 'film')}</button>
+            </div>
+          </div>
+        </form>`,
+      )}`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'ps-films': Films;
+  }
+}

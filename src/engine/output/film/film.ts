@@ -1,0 +1,159 @@
+import { EngineError } from '../../base/error.ts';
+import { roundTo } from '../../base/units.ts';
+import { cutRings, normalise } from '../../geometry/booleans.ts';
+import { grownRings } from '../../geometry/offset.ts';
+import { shapeBounds } from '../../geometry/rings.ts';
+import type { Box } from '../../geometry/types.ts';
+import { WorkBudget } from '../../geometry/work.ts';
+import { screenRings, type ShapeSource } from '../../shapes/place/placed.ts';
+import type { Screen } from '../../shapes/types.ts';
+import { BAR_MM, filmLabel, LABEL_ROOM_MM } from './label.ts';
+import { layLines, MARKS_ROOM_MM, registerMarks } from './marks.ts';
+import { boxRing, type Drawn, mirroredDrawn, movedDrawn, type OutPage } from './page.ts';
+import { type Section, sectionsOf, type SheetCuts } from './sections.ts';
+import { tilesOf, type Tile } from './tiles.ts';
+
+/** A screen that a film positive is to be made of, and the sheet that it prints on. */
+export interface FilmScreen {
+  /** What the frame is called: its number, or '7 b' where two stencils have the number. */
+  key: string;
+  screen: Pick<Screen, 'number' | 'name' | 'placed' | 'mesh'>;
+  shapes: ShapeSource;
+  paper: { widthMm: number; heightMm: number };
+}
+
+/** How films are made. */
+export interface FilmWays {
+  /** On every film, besides its own words. */
+  title: string;
+  /** How far all edges move out, mm; below 0 they move in. */
+  spreadMm: number;
+  /** Whether the film is turned over: read from behind its printed side. */
+  wrongReading: boolean;
+  registerMarks: boolean;
+  lays: boolean;
+  /** Where the sheet is cut into sections. */
+  cuts: SheetCuts;
+  /** Pages of a smaller printer, or null for one page a film. */
+  tile: Tile | null;
+}
+
+/** A spread or choke is taken for a mistake beyond this, mm. */
+export const MOST_SPREAD_MM = 5;
+/** What is printed beyond the sheet moves the marks out in such steps, mm. */
+const REACH_STEP_MM = 10;
+/** No page can be larger, mm: a PDF's pages end at 14,400 points. Source: ISO 32000-1, annex C. */
+const MOST_PAGE_MM = 5080;
+const LEAST_PAGE_MM = BAR_MM + 70;
+
+/**
+ * How far screens print beyond their sheet, in whole steps: marks stand outside it, at one place on all films.
+ * @returns mm; 0 when nothing does
+ * @throws EngineError as `screenRings`
+ */
+export function reachBeyondSheet(films: readonly FilmScreen[]): number {
+  let reach = 0;
+  for (const { screen, shapes, paper } of films) {
+    const { rings } = screenRings(screen, shapes);
+    if (rings.length === 0) continue;
+    const box = shapeBounds(rings);
+    reach = Math.max(reach, -box.xMm, -box.yMm, box.xMm + box.widthMm - paper.widthMm, box.yMm + box.heightMm - paper.heightMm);
+  }
+  return REACH_STEP_MM * Math.ceil(roundTo(reach, 3) / REACH_STEP_MM);
+}
+
+/**
+ * What the emulsion of a screen is exposed through, mm on its sheet, spread or choked.
+ * @throws EngineError 'film.empty' for a screen with nothing on it, 'film.spread', 'film.choked' when nothing is left,
+ *   'film.too-much-work'
+ */
+function filmImage(film: FilmScreen, spreadMm: number): Float64Array[] {
+  const { key, screen, shapes } = film;
+  const who = `screen ${key}, ${screen.name}`;
+  if (!(Math.abs(spreadMm) <= MOST_SPREAD_MM)) {
+    throw new EngineError(
+      'film.spread',
+      `A spread of ${spreadMm} mm cannot be made; give ${-MOST_SPREAD_MM} to ${MOST_SPREAD_MM} mm, below 0 for a choke.`,
+    );
+  }
+  const drawn = screenRings(screen, shapes);
+  const rings = rightlyCounted(who, () => normalise(drawn));
+  if (rings.length === 0) throw new EngineError('film.empty', `There is nothing on ${who}; add a shape to it, or make films without it.`);
+  if (spreadMm === 0) return rings;
+  const moved = rightlyCounted(who, () => grownRings(rings, spreadMm, new WorkBudget()));
+  if (moved.length > 0) return moved;
+  throw new EngineError(
+    'film.choked',
+    `A choke of ${-spreadMm} mm leaves nothing of ${who}, which is nowhere wider than ${roundTo(-2 * spreadMm, 2)} mm; choke less.`,
+  );
+}
+
+function rightlyCounted<T>(who: string, work: () => T): T {
+  try {
+    return work();
+  } catch (error) {
+    if (!(error instanceof EngineError && error.code === 'geometry.too-much-work')) throw error;
+    throw new EngineError('film.too-much-work', `The outlines on ${who} have too many corners to move their edges; simplify the drawing.`);
+  }
+}
+
+/**
+ * The pages of a screen's film positive, at their size: one, one a section of the sheet, or as many as a
+ * smaller printer needs. A section on which nothing lies has no film.
+ * @param reachMm as `reachBeyondSheet` gives it for all screens that are to register
+ * @throws EngineError as `filmImage`, `sectionsOf` and `tilesOf`, 'film.page' for a page larger than a PDF can have
+ */
+export function filmPages(film: FilmScreen, ways: FilmWays, reachMm: number): OutPage[] {
+  const sections = sectionsOf(film.paper, ways.cuts);
+  const image = filmImage(film, ways.spreadMm);
+  const pages: OutPage[] = [];
+  for (const section of sections) {
+    const beyond = withOuterEdges(section.box, film.paper, reachMm + MOST_SPREAD_MM);
+    const inside = sections.length === 1 ? image : cutRings(image, [boxRing(beyond)], new WorkBudget());
+    if (inside.length === 0) continue;
+    const page = filmPage(film, ways, { image: inside, section, reachMm });
+    const named = { ...page, name: `screen ${film.key} ${film.screen.name}${sections.length === 1 ? '' : ` section ${section.number}`}` };
+    pages.push(...(ways.tile === null ? [named] : tilesOf(named, ways.tile)));
+  }
+  return pages;
+}
+
+/** A section with all that is printed beyond those of its edges that are the sheet's. */
+function withOuterEdges(box: Box, paper: { widthMm: number; heightMm: number }, beyondMm: number): Box {
+  const [right, bottom] = [box.xMm + box.widthMm, box.yMm + box.heightMm];
+  const left = box.xMm === 0 ? -beyondMm : box.xMm;
+  const top = box.yMm === 0 ? -beyondMm : box.yMm;
+  return {
+    xMm: left,
+    yMm: top,
+    widthMm: (right === paper.widthMm ? right + beyondMm : right) - left,
+    heightMm: (bottom === paper.heightMm ? bottom + beyondMm : bottom) - top,
+  };
+}
+
+/** One page: the image of a section with its marks, and below them what it is and the bar. */
+function filmPage(
+  film: FilmScreen,
+  ways: FilmWays,
+  { image, section: { box, words }, reachMm }: { image: Float64Array[]; section: Section; reachMm: number },
+): Omit<OutPage, 'name'> {
+  const edge = reachMm + MARKS_ROOM_MM;
+  const widthMm = Math.max(box.widthMm + 2 * edge, LEAST_PAGE_MM);
+  const heightMm = box.heightMm + 2 * edge + LABEL_ROOM_MM;
+  if (Math.max(widthMm, heightMm) > MOST_PAGE_MM) {
+    throw new EngineError(
+      'film.page',
+      `The film of screen ${film.key} would be ${Math.ceil(widthMm)} × ${Math.ceil(heightMm)} mm, over the ${MOST_PAGE_MM} mm that a page can have; cut the sheet into sections.`,
+    );
+  }
+  const left = (widthMm - box.widthMm) / 2;
+  const sheet: Box = { ...box, xMm: left, yMm: edge };
+  const lays = ways.lays ? layLines(sheet, reachMm) : { lines: [], texts: [] };
+  const label = filmLabel(film, ways, { section: words, xMm: edge, yMm: edge + box.heightMm + edge, mostMm: widthMm - 2 * edge });
+  const drawn: Drawn = {
+    filled: [...movedDrawn({ filled: image, lines: [], texts: [] }, left - box.xMm, edge - box.yMm).filled, ...label.filled],
+    lines: [...(ways.registerMarks ? registerMarks(sheet, reachMm) : []), ...lays.lines, ...label.lines],
+    texts: [...lays.texts, ...label.texts],
+  };
+  return { widthMm, heightMm, parts: [{ drawn: ways.wrongReading ? mirroredDrawn(drawn, widthMm) : drawn }] };
+}

@@ -1,0 +1,60 @@
+import { roundTo } from '../../base/units.ts';
+import type { FilmScreen, FilmWays } from './film.ts';
+import { boxRing, type Drawn, type PageText } from './page.ts';
+
+/** Length of the bar that shows whether a film came out at its size, mm. */
+export const BAR_MM = 100;
+const BAR_HIGH_MM = 2;
+/** Room for the label and the bar below the marks, mm. */
+export const LABEL_ROOM_MM = 36;
+/** Width of a letter as a share of its size, with some to spare: fonts are not known here. */
+const LETTER = 0.55;
+
+/**
+ * What a film is: number and name of its screen, mesh, which way it reads and lies, how its edges were moved,
+ * sheet and project, and below it the bar.
+ */
+export function filmLabel(
+  { key, screen, paper }: FilmScreen,
+  { title, spreadMm, wrongReading }: FilmWays,
+  { section, xMm, yMm, mostMm }: { section: string; xMm: number; yMm: number; mostMm: number },
+): Drawn {
+  const { threadsPerCm, threadUm } = screen.mesh;
+  const moved = spreadMm === 0 ? '' : `, ${spreadMm > 0 ? 'spread' : 'choke'} ${roundTo(Math.abs(spreadMm), 3)} mm`;
+  const rows: [string, number, boolean][] = [
+    [`Screen ${key}  ${screen.name}${section === '' ? '' : `  (${section})`}`, 4.2, true],
+    [`Mesh ${threadsPerCm}/cm, ${threadUm} µm${moved}`, 2.9, false],
+    [readingWords(wrongReading), 2.9, false],
+    [`Sheet ${roundTo(paper.widthMm, 1)} × ${roundTo(paper.heightMm, 1)} mm${title === '' ? '' : `; ${title}`}`, 2.9, false],
+  ];
+  let y = yMm;
+  const texts = rows.map(([words, sizeMm, bold]): PageText => {
+    y += sizeMm * 1.45;
+    return { text: fitted(words, mostMm / (sizeMm * LETTER)), xMm, yMm: y, sizeMm, bold, mirrored: false };
+  });
+  const bar = { xMm, yMm: y + 4, widthMm: BAR_MM, heightMm: BAR_HIGH_MM };
+  const caption: PageText = {
+    text: `${BAR_MM} mm at 100 %`,
+    xMm: xMm + BAR_MM + 2,
+    yMm: bar.yMm + BAR_HIGH_MM,
+    sizeMm: 2.9,
+    bold: false,
+    mirrored: false,
+  };
+  return { filled: [boxRing(bar)], lines: [], texts: [...texts, caption] };
+}
+
+/** How a film reads and lies; right-reading with its printed side on the emulsion is the trade's habit, from memory. */
+function readingWords(wrongReading: boolean): string {
+  return wrongReading ? 'Wrong-reading: printed side away from the emulsion' : 'Right-reading: printed side against the emulsion';
+}
+
+function fitted(words: string, most: number): string {
+  const signs = [...words];
+  return signs.length <= most
+    ? words
+    : `${signs
+        .slice(0, Math.max(1, Math.floor(most) - 1))
+        .join('')
+        .trimEnd()}…`;
+}

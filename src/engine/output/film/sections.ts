@@ -1,0 +1,62 @@
+import { entryAt } from '../../base/at.ts';
+import { EngineError } from '../../base/error.ts';
+import type { Box } from '../../geometry/types.ts';
+
+/** Lines along which a sheet is cut, mm from its left and from its top. */
+export interface SheetCuts {
+  acrossMm: readonly number[];
+  downMm: readonly number[];
+}
+
+/** A part of a sheet with films of its own. */
+export interface Section {
+  /** From 1, row by row. */
+  number: number;
+  /** 'section 2 of 6, row 1, column 2'; '' when the sheet is whole. */
+  words: string;
+  /** On the sheet. */
+  box: Box;
+}
+
+/** Narrower sections are taken for a mistake, mm. */
+const LEAST_SECTION_MM = 20;
+const MOST_SECTIONS = 100;
+
+/**
+ * The sections of a sheet between its cuts, row by row.
+ * @throws EngineError 'film.cut' for a cut that does not lie on the sheet or leaves a sliver, 'film.sections' for too many
+ */
+export function sectionsOf({ widthMm, heightMm }: { widthMm: number; heightMm: number }, { acrossMm, downMm }: SheetCuts): Section[] {
+  const columns = edges(widthMm, acrossMm, 'left');
+  const rows = edges(heightMm, downMm, 'top');
+  const count = (columns.length - 1) * (rows.length - 1);
+  if (count > MOST_SECTIONS) {
+    throw new EngineError('film.sections', `These cuts make ${count} sections of the sheet; make at most ${MOST_SECTIONS}.`);
+  }
+  return rows.slice(1).flatMap((bottom, row) =>
+    columns.slice(1).map((right, column): Section => {
+      const [xMm, yMm] = [entryAt(columns, column), entryAt(rows, row)];
+      const number = row * (columns.length - 1) + column + 1;
+      return {
+        number,
+        words: count === 1 ? '' : `section ${number} of ${count}, row ${row + 1}, column ${column + 1}`,
+        box: { xMm, yMm, widthMm: right - xMm, heightMm: bottom - yMm },
+      };
+    }),
+  );
+}
+
+function edges(sideMm: number, cuts: readonly number[], from: 'left' | 'top'): number[] {
+  const all = [0, ...new Set(cuts)].sort((a, b) => a - b);
+  all.push(sideMm);
+  for (const [i, edge] of all.entries()) {
+    const before = all[i - 1];
+    if (before === undefined || edge - before >= LEAST_SECTION_MM) continue;
+    const cut = i === all.length - 1 ? before : edge;
+    throw new EngineError(
+      'film.cut',
+      `A cut at ${cut} mm from the ${from} leaves less than ${LEAST_SECTION_MM} mm of the sheet, which is ${sideMm} mm ${from === 'left' ? 'wide' : 'high'}; move or drop it.`,
+    );
+  }
+  return all;
+}
