@@ -107,12 +107,7 @@ export function planResult(result: PlanResult) {
         </section>`
     }
     ${foundFigures(visit.log, store.project.press, (change) => store.dispatch({ kind: 'set-press', change }))}
-    ${haveReady(made)} ${stencilList(made, {
-      stock: result.stock,
-      choose: result.chooseStock,
-      heading: store.project.title,
-      tell: (sentence) => store.tell(sentence),
-    })}
+    ${haveReady(made)} ${stencilList(made, result)}
     <press-week
       .own=${result.own}
       .week=${result.week}

@@ -1,7 +1,8 @@
 import { EngineError } from '../../../engine/base/error.ts';
-import { filmPages, type FilmScreen, type FilmWays, reachBeyondSheet } from '../../../engine/output/film/film.ts';
+import { filmPages, reachBeyondSheet } from '../../../engine/output/film/film.ts';
 import { pageSvg } from '../../../engine/output/film/page-svg.ts';
 import type { OutPage } from '../../../engine/output/film/page.ts';
+import type { FilmScreen, FilmWays } from '../../../engine/output/film/ways.ts';
 import { type FileToPack, zipFiles } from '../../../engine/visitfile/zip-files.ts';
 import { fileNameOf } from '../../ui/download.ts';
 import type { PageFonts } from '../../ui/page-fonts.ts';

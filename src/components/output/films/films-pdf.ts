@@ -48,10 +48,10 @@ export async function pagesPdf(pages: readonly OutPage[], title: string, fonts: 
   const letters: Letters = { plain, bold, signs: new PdfSigns(plain) };
   for (const { widthMm, heightMm, parts } of pages) {
     const page = doc.addPage([widthMm * PT_PER_MM, heightMm * PT_PER_MM]);
-    for (const { drawn, window } of parts) {
+    for (const { drawn, clip: inside } of parts) {
       page.pushOperators(pushGraphicsState());
-      if (window !== undefined) {
-        const { xMm, yMm, widthMm: wide, heightMm: high } = window;
+      if (inside !== undefined) {
+        const { xMm, yMm, widthMm: wide, heightMm: high } = inside;
         page.pushOperators(rectangle(pt(xMm), pt(heightMm - yMm - high), pt(wide), pt(high)), clip(), endPath());
       }
       draw(page, drawn, heightMm, letters);

@@ -1,5 +1,6 @@
 import { html } from 'lit';
 import type { StockSheet } from '../../../engine/visit/stencils/cut-list.ts';
+import type { AppStore } from '../../app-store.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import { stencilBlocks } from '../../output/papers/stencil-blocks.ts';
 import '../../ui/cautions.ts';
@@ -15,15 +16,13 @@ const STOCK_MM = { least: 50, most: 5000 };
 
 /** What goes with the list. */
 interface StencilTalk {
+  store: AppStore;
   stock: StockSheet;
-  choose: (stock: StockSheet) => void;
-  /** The project's title. */
-  heading: string;
-  tell: (sentence: string) => void;
+  chooseStock: (stock: StockSheet) => void;
 }
 
 /** Stencils, frames, exposure and paper to prepare before a visit, as they stand in its papers. */
-export function stencilList(made: MadePlan, { stock, choose, heading, tell }: StencilTalk) {
+export function stencilList(made: MadePlan, { store, stock, chooseStock: choose }: StencilTalk) {
   const side = (name: 'widthMm' | 'heightMm', label: string) => html`<ps-number
     .label=${label}
     unit="mm"
@@ -34,7 +33,7 @@ export function stencilList(made: MadePlan, { stock, choose, heading, tell }: St
   ></ps-number>`;
   return html`<section class="stencils">
     <ps-fold ruled label="Stencils to prepare, and paper to cut">
-      <ps-films label="Films of these stencils…" .offers=${() => visitFilms(made)} .heading=${heading} .tell=${tell}></ps-films>
+      <ps-films label="Films of these stencils…" .offers=${() => visitFilms(made)} .heading=${store.project.title} .tell=${(sentence: string) => store.tell(sentence)}></ps-films>
       <div class="row stock">
         ${side('widthMm', 'Paper as it is bought, width')} ${side('heightMm', 'height')}
         <label

@@ -1,7 +1,7 @@
 import { EngineError } from '../../../engine/base/error.ts';
-import type { FilmWays } from '../../../engine/output/film/film.ts';
 import type { SheetCuts } from '../../../engine/output/film/sections.ts';
 import { OVERLAP_MM, type Tile } from '../../../engine/output/film/tiles.ts';
+import type { FilmWays } from '../../../engine/output/film/ways.ts';
 import type { FilmsAs } from '../../output/films/films-file.ts';
 import type { Option } from '../kit/select.ts';
 

@@ -1,6 +1,6 @@
 import { defined, entryAt } from '../../../engine/base/at.ts';
 import { type FrameState, frameState } from '../../../engine/explore/prepare/frames.ts';
-import type { FilmScreen } from '../../../engine/output/film/film.ts';
+import type { FilmScreen } from '../../../engine/output/film/ways.ts';
 import type { Project } from '../../../engine/project/types.ts';
 import { stencilsOf } from '../../../engine/visit/stencils/stencil-list.ts';
 import type { MadePlan } from '../../output/made-plan.ts';

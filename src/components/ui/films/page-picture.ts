@@ -9,15 +9,15 @@ const DIGITS = 2;
 export function pagePicture({ widthMm, heightMm, parts, name }: OutPage) {
   return svg`<svg viewBox="0 0 ${widthMm} ${heightMm}" role="img" aria-label=${name}>
     <rect width=${widthMm} height=${heightMm} />
-    ${parts.map(({ drawn: { filled, lines, texts }, window }) => {
+    ${parts.map(({ drawn: { filled, lines, texts }, clip }) => {
       const all = svg`<path d=${filled.map((ring) => ringPath(ring, DIGITS)).join('')} />
         ${lines.map(({ points, widthMm: wide }) => svg`<path class="line" d=${linePath(points, DIGITS)} stroke-width=${wide} />`)}
         ${texts.map(
           ({ text, xMm, yMm, sizeMm, bold, mirrored }) =>
             svg`<text transform="translate(${xMm} ${yMm}) scale(${mirrored ? -1 : 1} 1)" font-size=${sizeMm} font-weight=${bold ? 700 : 400}>${text}</text>`,
         )}`;
-      if (window === undefined) return all;
-      const { xMm, yMm, widthMm: wide, heightMm: high } = window;
+      if (clip === undefined) return all;
+      const { xMm, yMm, widthMm: wide, heightMm: high } = clip;
       return svg`<svg x=${xMm} y=${yMm} width=${wide} height=${high} viewBox="${xMm} ${yMm} ${wide} ${high}">${all}</svg>`;
     })}
   </svg>`;

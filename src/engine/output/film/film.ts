@@ -5,38 +5,13 @@ import { grownRings } from '../../geometry/offset.ts';
 import { shapeBounds } from '../../geometry/rings.ts';
 import type { Box } from '../../geometry/types.ts';
 import { WorkBudget } from '../../geometry/work.ts';
-import { screenRings, type ShapeSource } from '../../shapes/place/placed.ts';
-import type { Screen } from '../../shapes/types.ts';
+import { screenRings } from '../../shapes/place/placed.ts';
 import { BAR_MM, filmLabel, LABEL_ROOM_MM } from './label.ts';
 import { layLines, MARKS_ROOM_MM, registerMarks } from './marks.ts';
 import { boxRing, type Drawn, mirroredDrawn, movedDrawn, type OutPage } from './page.ts';
-import { type Section, sectionsOf, type SheetCuts } from './sections.ts';
-import { tilesOf, type Tile } from './tiles.ts';
-
-/** A screen that a film positive is to be made of, and the sheet that it prints on. */
-export interface FilmScreen {
-  /** What the frame is called: its number, or '7 b' where two stencils have the number. */
-  key: string;
-  screen: Pick<Screen, 'number' | 'name' | 'placed' | 'mesh'>;
-  shapes: ShapeSource;
-  paper: { widthMm: number; heightMm: number };
-}
-
-/** How films are made. */
-export interface FilmWays {
-  /** On every film, besides its own words. */
-  title: string;
-  /** How far all edges move out, mm; below 0 they move in. */
-  spreadMm: number;
-  /** Whether the film is turned over: read from behind its printed side. */
-  wrongReading: boolean;
-  registerMarks: boolean;
-  lays: boolean;
-  /** Where the sheet is cut into sections. */
-  cuts: SheetCuts;
-  /** Pages of a smaller printer, or null for one page a film. */
-  tile: Tile | null;
-}
+import { type Section, sectionsOf } from './sections.ts';
+import { tilesOf } from './tiles.ts';
+import type { FilmScreen, FilmWays } from './ways.ts';
 
 /** A spread or choke is taken for a mistake beyond this, mm. */
 export const MOST_SPREAD_MM = 5;

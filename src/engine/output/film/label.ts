@@ -1,6 +1,6 @@
 import { roundTo } from '../../base/units.ts';
-import type { FilmScreen, FilmWays } from './film.ts';
 import { boxRing, type Drawn, type PageText } from './page.ts';
+import type { FilmScreen, FilmWays } from './ways.ts';
 
 /** Length of the bar that shows whether a film came out at its size, mm. */
 export const BAR_MM = 100;

@@ -10,18 +10,18 @@ const DIGITS = 4;
  * Source: SVG 1.1 §7.2 (viewBox and units).
  */
 export function pageSvg({ widthMm, heightMm, parts, name }: OutPage): string {
-  const windows = parts.flatMap(({ window }, i) =>
-    window === undefined
+  const clips = parts.flatMap(({ clip }, i) =>
+    clip === undefined
       ? []
       : [
-          `<clipPath id="w${i}"><rect x="${text(window.xMm)}" y="${text(window.yMm)}" width="${text(window.widthMm)}" height="${text(window.heightMm)}"/></clipPath>`,
+          `<clipPath id="w${i}"><rect x="${text(clip.xMm)}" y="${text(clip.yMm)}" width="${text(clip.widthMm)}" height="${text(clip.heightMm)}"/></clipPath>`,
         ],
   );
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${text(widthMm)}mm" height="${text(heightMm)}mm" viewBox="0 0 ${text(widthMm)} ${text(heightMm)}">`,
     `<title>${xmlText(name)}</title>`,
-    windows.length === 0 ? '' : `<defs>${windows.join('')}</defs>`,
-    ...parts.map(({ drawn, window }, i) => `<g${window === undefined ? '' : ` clip-path="url(#w${i})"`}>${drawnSvg(drawn)}</g>`),
+    clips.length === 0 ? '' : `<defs>${clips.join('')}</defs>`,
+    ...parts.map(({ drawn, clip }, i) => `<g${clip === undefined ? '' : ` clip-path="url(#w${i})"`}>${drawnSvg(drawn)}</g>`),
     '</svg>',
     '',
   ]

@@ -32,8 +32,8 @@ export interface OutPage {
   name: string;
   widthMm: number;
   heightMm: number;
-  /** Black, each part only within its window where it has one. */
-  parts: readonly { drawn: Drawn; window?: Box }[];
+  /** Black, each part only within its clip where it has one. */
+  parts: readonly { drawn: Drawn; clip?: Box }[];
 }
 
 /** Everything of a page moved. */

@@ -55,17 +55,17 @@ function gridOf(page: Pick<OutPage, 'widthMm' | 'heightMm'>, { widthMm, heightMm
   if (!(overlapMm >= OVERLAP_MM.least && overlapMm <= OVERLAP_MM.most && Math.min(stepX, stepY) >= overlapMm)) {
     throw new EngineError('film.tile', `An overlap of ${overlapMm} mm cannot be made; give ${OVERLAP_MM.least} to ${OVERLAP_MM.most} mm.`);
   }
-  const count = (side: number, window: number, step: number): number => Math.max(1, Math.ceil((side - window) / step - 1e-9) + 1);
+  const count = (side: number, shown: number, step: number): number => Math.max(1, Math.ceil((side - shown) / step - 1e-9) + 1);
   return { columns: count(page.widthMm, wide, stepX), rows: count(page.heightMm, high, stepY), stepX, stepY, wide, high };
 }
 
 function tilePage(page: OutPage, { paper, grid }: { paper: Tile; grid: Grid }, at: { row: number; column: number }): OutPage {
-  const window: Box = { xMm: RIM_MM, yMm: RIM_MM, widthMm: grid.wide, heightMm: grid.high };
+  const clip: Box = { xMm: RIM_MM, yMm: RIM_MM, widthMm: grid.wide, heightMm: grid.high };
   const shown: Box = { xMm: at.column * grid.stepX, yMm: at.row * grid.stepY, widthMm: grid.wide, heightMm: grid.high };
   const [dxMm, dyMm] = [RIM_MM - shown.xMm, RIM_MM - shown.yMm];
   const parts = page.parts.map(({ drawn }) => ({
     drawn: movedDrawn({ ...drawn, filled: cutRings(drawn.filled, [boxRing(shown)], new WorkBudget()) }, dxMm, dyMm),
-    window,
+    clip,
   }));
   const place = grid.columns * grid.rows === 1 ? '' : ` row ${at.row + 1} column ${at.column + 1}`;
   return {

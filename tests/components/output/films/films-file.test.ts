@@ -2,7 +2,7 @@ import { Resvg } from '@resvg/resvg-js';
 import { strFromU8, unzipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { filmsFile, type FilmsAs } from '../../../../src/components/output/films/films-file.ts';
-import type { FilmScreen, FilmWays } from '../../../../src/engine/output/film/film.ts';
+import type { FilmScreen, FilmWays } from '../../../../src/engine/output/film/ways.ts';
 import type { Shape } from '../../../../src/engine/shapes/types.ts';
 import { pageFonts as fonts } from '../../../helpers/page-fonts.ts';
 import { popplerGrey, popplerPages, popplerText } from '../../../helpers/poppler.ts';
@@ -76,7 +76,7 @@ describe('film positives', () => {
     expect(image.heightMm).toBeCloseTo(21, 1);
     expect(image.leftMm).toBeCloseTo(SHEET_X + 19.5, 1);
     expect(image.topMm).toBeCloseTo(SHEET_Y + 9.5, 1);
-    const bar = black(page, [19, 104, 120.5, 112]);
+    const bar = black(page, [19, 101.5, 120.5, 106]);
     expect(Math.abs(bar.widthMm - 100)).toBeLessThan(0.1);
     expect(bar.heightMm).toBeCloseTo(2, 1);
   });
