@@ -1,9 +1,7 @@
 import { roundTo } from '../../base/units.ts';
-import { boxRing, type Drawn, type PageText } from './page.ts';
+import { BAR_MM, boxRing, type Drawn, type PageText } from './page.ts';
 import type { FilmScreen, FilmWays } from './ways.ts';
 
-/** Length of the bar that shows whether a film came out at its size, mm. */
-export const BAR_MM = 100;
 const BAR_HIGH_MM = 2;
 /** Room for the label and the bar below the marks, mm. */
 export const LABEL_ROOM_MM = 36;

@@ -1,5 +1,8 @@
 import type { Box } from '../../geometry/types.ts';
 
+/** Length of the bar that shows whether a page came out at its size, mm. */
+export const BAR_MM = 100;
+
 /** A line of black, open, mm on its page. */
 export interface PageLine {
   /** Flat [x0, y0, …]. */

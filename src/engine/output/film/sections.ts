@@ -47,16 +47,15 @@ export function sectionsOf({ widthMm, heightMm }: { widthMm: number; heightMm: n
 }
 
 function edges(sideMm: number, cuts: readonly number[], from: 'left' | 'top'): number[] {
-  const all = [0, ...new Set(cuts)].sort((a, b) => a - b);
-  all.push(sideMm);
+  const side = `which is ${sideMm} mm ${from === 'left' ? 'wide' : 'high'}; move or drop it.`;
+  const off = cuts.find((cut) => !(cut > 0 && cut < sideMm));
+  if (off !== undefined) throw new EngineError('film.cut', `A cut at ${off} mm from the ${from} does not lie on the sheet, ${side}`);
+  const all = [0, ...[...new Set(cuts)].sort((a, b) => a - b), sideMm];
   for (const [i, edge] of all.entries()) {
     const before = all[i - 1];
     if (before === undefined || edge - before >= LEAST_SECTION_MM) continue;
     const cut = i === all.length - 1 ? before : edge;
-    throw new EngineError(
-      'film.cut',
-      `A cut at ${cut} mm from the ${from} leaves less than ${LEAST_SECTION_MM} mm of the sheet, which is ${sideMm} mm ${from === 'left' ? 'wide' : 'high'}; move or drop it.`,
-    );
+    throw new EngineError('film.cut', `A cut at ${cut} mm from the ${from} leaves less than ${LEAST_SECTION_MM} mm of the sheet, ${side}`);
   }
   return all;
 }

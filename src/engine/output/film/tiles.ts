@@ -2,8 +2,7 @@ import { EngineError } from '../../base/error.ts';
 import { cutRings } from '../../geometry/booleans.ts';
 import type { Box } from '../../geometry/types.ts';
 import { WorkBudget } from '../../geometry/work.ts';
-import { BAR_MM } from './label.ts';
-import { boxRing, type Drawn, movedDrawn, type OutPage, type PageLine, type PageText } from './page.ts';
+import { BAR_MM, boxRing, type Drawn, movedDrawn, type OutPage, type PageLine, type PageText } from './page.ts';
 
 /** A page of a printer smaller than the film, and how much of the film two neighbours share, mm. */
 export interface Tile {
