@@ -5,15 +5,13 @@ import { studioOfRecipe } from '../../../engine/recipe/write.ts';
 import { printSvg } from '../../../engine/visitfile/carried/print-svg.ts';
 import { wallTools } from '../../../workers/client/client.ts';
 import { controls } from '../controls-style.ts';
-import { download, fileNameOf } from '../download.ts';
+import { fileNameOf } from '../download.ts';
 import { dialogStyle } from '../kit/dialog-style.ts';
 import { dialogBox } from '../kit/dialog.ts';
 import '../kit/number-field.ts';
 import type { NumberPick } from '../kit/number-field.ts';
-import '../kit/problem.ts';
-import '../kit/progress.ts';
-import { workFailure } from '../work-failure.ts';
 import { Work } from '../work.ts';
+import { type MadeFile, saveAndClose, saveForm } from './save-form.ts';
 
 const MM_PER_INCH = 25.4;
 
@@ -40,12 +38,7 @@ export class PictureOut extends LitElement {
   @state() private dpi = 150;
   @state() private kind: 'png' | 'svg' = 'png';
   @query('dialog') private dialog!: HTMLDialogElement;
-  private readonly making = new Work<{ file: Blob; name: string }>(this, {
-    found: ({ file, name }) => {
-      download(name, file, file.type);
-      this.dialog.close();
-    },
-  });
+  private readonly making = new Work<MadeFile>(this, { found: (made) => saveAndClose(made, this.dialog) });
 
   /** Asks how it is to be saved. @param heading '… as a picture' */
   show(recipe: Recipe, heading: string): void {
@@ -56,8 +49,7 @@ export class PictureOut extends LitElement {
     this.dialog.showModal();
   }
 
-  private make(event: Event): void {
-    event.preventDefault();
+  private make(): void {
     const { recipe, kind, widthMm, dpi, relative } = this;
     if (recipe === null) return;
     void this.making.start(async (control) => {
@@ -85,15 +77,16 @@ export class PictureOut extends LitElement {
   }
 
   override render() {
-    const { running, progress } = this.making;
     const drawn = html`<p class="soft small">
       True size in mm, a layer a pull, each in the colour of one stroke over white and multiplied: where inks overlap, other programs show
       another colour than the films here.
     </p>`;
     return dialogBox(
       { heading: this.heading, onClose: () => this.making.stop() },
-      html`<form @submit=${(event: Event) => this.make(event)}>
-        <label>as
+      saveForm(
+        this.making,
+        { make: () => this.make(), cancel: () => this.dialog.close() },
+        html`<label>as
           <select aria-label="File" @change=${(event: Event) => {
             this.kind = (event.target as HTMLSelectElement).value as 'png' | 'svg';
           }}>
@@ -102,13 +95,8 @@ export class PictureOut extends LitElement {
           </select></label>
         ${this.kind === 'png' ? this.pixels() : drawn}
         <p class="soft small">The file carries the recipe: dropped in the Chest, it gives it back.</p>
-        ${running ? html`<ps-progress label="Made so far" .value=${progress} @stop=${() => this.making.stop()}></ps-progress>` : ''}
-        ${workFailure(this.making)}
-        <div class="buttons">
-          <button type="button" @click=${() => this.dialog.close()}>Cancel</button>
-          <button class="main" ?disabled=${running}>Save</button>
-        </div>
-      </form>`,
+        `,
+      ),
     );
   }
 }

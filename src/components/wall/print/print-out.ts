@@ -1,18 +1,16 @@
-import { css, html, LitElement, nothing } from 'lit';
+import { css, html, LitElement } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import type { Variant } from '../../../engine/explore/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
 import { wallTools } from '../../../workers/client/client.ts';
 import { controls } from '../../ui/controls-style.ts';
-import { download, fileNameOf } from '../../ui/download.ts';
+import { fileNameOf } from '../../ui/download.ts';
 import { dialogStyle } from '../../ui/kit/dialog-style.ts';
 import { dialogBox } from '../../ui/kit/dialog.ts';
 import '../../ui/kit/number-field.ts';
 import type { NumberPick } from '../../ui/kit/number-field.ts';
-import '../../ui/kit/problem.ts';
-import '../../ui/kit/progress.ts';
 import { pageFonts } from '../../ui/page-fonts.ts';
-import { workFailure } from '../../ui/work-failure.ts';
+import { type MadeFile, saveAndClose, saveForm } from '../../ui/print/save-form.ts';
 import { Work } from '../../ui/work.ts';
 
 /** Takes prints off the wall as a contact sheet. */
@@ -44,12 +42,7 @@ export class PrintOut extends LitElement {
   @query('dialog') private dialog!: HTMLDialogElement;
   private drawer: Studio | null = null;
   private which = '';
-  private readonly making = new Work<{ file: Blob; name: string }>(this, {
-    found: ({ file, name }) => {
-      download(name, file, file.type);
-      this.dialog.close();
-    },
-  });
+  private readonly making = new Work<MadeFile>(this, { found: (made) => saveAndClose(made, this.dialog) });
 
   /**
    * @param prints the prints, asked anew when the sheet is made
@@ -64,8 +57,7 @@ export class PrintOut extends LitElement {
     this.dialog.showModal();
   }
 
-  private make(event: Event): void {
-    event.preventDefault();
+  private make(): void {
     const prints = this.prints();
     const { drawer: studio, relative, paper, columns, kind } = this;
     const [first] = prints;
@@ -102,18 +94,9 @@ export class PrintOut extends LitElement {
   }
 
   override render() {
-    const { running, progress } = this.making;
     return dialogBox(
       { heading: 'Contact sheet', onClose: () => this.making.stop() },
-      html`<form @submit=${(event: Event) => this.make(event)}>
-        ${this.manyPrints()}
-        ${running ? html`<ps-progress label="Made so far" .value=${progress} @stop=${() => this.making.stop()}></ps-progress>` : nothing}
-        ${workFailure(this.making)}
-        <div class="buttons">
-          <button type="button" @click=${() => this.dialog.close()}>Cancel</button>
-          <button class="main" ?disabled=${running}>Save</button>
-        </div>
-      </form>`,
+      saveForm(this.making, { make: () => this.make(), cancel: () => this.dialog.close() }, this.manyPrints()),
     );
   }
 }
