@@ -170,9 +170,13 @@ export const logPressStyle = css`
     .frame > * {
       grid-column: 1;
     }
-    .frame .offset-diagram {
+    /* What is read in sentences runs under the diagram, over the whole width. */
+    .frame > .offset ~ * {
+      grid-column: 1 / -1;
+    }
+    .frame > .offset-diagram {
       grid-column: 2;
-      grid-row: 1 / 6;
+      grid-row: 1 / 5;
     }
     .take {
       grid-column: 1;

@@ -109,6 +109,10 @@ export const sheetTilesStyle = css`
     font-weight: 400;
     text-decoration: line-through;
   }
+  /* The number is struck out, not what became of it. */
+  .tick:disabled small {
+    display: inline-block;
+  }
   .test-row {
     display: flex;
     flex-wrap: wrap;
