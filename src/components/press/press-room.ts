@@ -72,12 +72,13 @@ export class PressRoom extends LitElement {
     return !this.hasUpdated || this.store.room === 'press' || changed.size > 0;
   }
 
-  /** Brings what was found into view when it lies below the window. */
+  /** Brings what was found into view when it lies outside the window, as when advice far below was taken. */
   private reveal(): void {
     void this.updateComplete.then(() => {
       const result = this.renderRoot.querySelector('.result');
       if (result === null || this.store.room !== 'press') return;
-      if (result.getBoundingClientRect().bottom > innerHeight) scrollTo(result);
+      const { top, bottom } = result.getBoundingClientRect();
+      if (top < 0 || bottom > innerHeight) scrollTo(result);
     });
   }
 

@@ -90,6 +90,9 @@ export const pressStyles = css`
     margin-top: var(--space-10);
     max-width: 1000px;
   }
+  press-advice {
+    margin-bottom: var(--space-11);
+  }
   .days {
     max-width: 1200px;
     margin-bottom: var(--space-9);

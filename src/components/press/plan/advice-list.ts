@@ -136,7 +136,7 @@ export class AdviceList extends LitElement {
   private fewerSheets() {
     const { runs } = this.made.input;
     const most = (runs[this.run]?.sheets ?? 1) - 1;
-    return html`<div class="ask">
+    return html`<div class="ask fewer">
       <ps-number label="Sheets fewer" whole min="1" max=${Math.max(1, most)} .value=${Math.min(this.fewer, Math.max(1, most))} @pick=${(event: NumberPick) => (this.fewer = event.detail)}></ps-number>
       <label
         >of

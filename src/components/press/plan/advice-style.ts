@@ -19,6 +19,23 @@ export const adviceStyle = css`
     gap: var(--space-4) var(--space-6);
     margin-top: var(--space-5);
   }
+  .fewer {
+    align-items: end;
+  }
+  .fewer label {
+    display: flex;
+    max-width: 100%;
+    align-items: center;
+    gap: var(--space-4);
+    min-width: 0;
+  }
+  .fewer select {
+    min-width: 0;
+    max-width: 100%;
+  }
+  [role='status'] {
+    margin-top: var(--space-6);
+  }
   ol {
     margin: var(--space-6) 0 0;
     padding: 0;
@@ -33,7 +50,11 @@ export const adviceStyle = css`
     border-bottom: 1px solid var(--line);
   }
   li p {
+    max-width: 80ch;
     font-variant-numeric: tabular-nums;
+  }
+  li > button {
+    grid-column: 3;
   }
   .pair {
     display: flex;
@@ -53,6 +74,9 @@ export const adviceStyle = css`
     }
     .words {
       grid-column: 1 / -1;
+    }
+    li > button {
+      grid-column: 2;
     }
   }
 `;
