@@ -83,12 +83,17 @@ function onGrid(mm: number): number {
 
 /** The same for a narrow place: '→ 12.5 ↑ 3.0 mm, turn 90° left'. */
 export function offsetShort(at: Offset): string {
+  return offsetLines(at).join(', ');
+}
+
+/** The same in lines below each other: '→ 12.5 ↑ 3.0 mm' and 'turn 90° left', or 'no offset' alone. */
+export function offsetLines(at: Offset): string[] {
   const parts: string[] = [];
   if (at.dxMm !== 0) parts.push(`${at.dxMm > 0 ? '→' : '←'} ${mmText(Math.abs(at.dxMm))}`);
   if (at.dyMm !== 0) parts.push(`${at.dyMm > 0 ? '↓' : '↑'} ${mmText(Math.abs(at.dyMm))}`);
   const words = parts.length === 0 ? [] : [`${parts.join(' ')} mm`];
   if (at.turnDeg % 360 !== 0) words.push(`turn ${turnWords(at.turnDeg).replace('anticlockwise', 'left').replace('clockwise', 'right')}`);
-  return words.length === 0 ? 'no offset' : words.join(', ');
+  return words.length === 0 ? ['no offset'] : words;
 }
 
 /** `0.4 mm right, 1.2 mm up, turned 3°`; `no offset` when it lies as drawn. */

@@ -4,13 +4,16 @@ import { srgbHexFromLab } from '../../../engine/colour/screen-colour.ts';
 import { type SetUpInk, setUpInk } from '../../../engine/visit/quantities/set-up-ink.ts';
 import { counted } from '../../ui/words.ts';
 import { dryFrom, waitWords } from '../../words/drying-words.ts';
-import { instructionWords, offsetShort, turnNote } from '../../words/offset-words.ts';
+import { instructionWords, offsetLines, offsetShort, turnNote } from '../../words/offset-words.ts';
 import { capital, gramsText, setUpTags, wallClock } from '../../words/plan-words.ts';
 import type { MadePlan } from '../made-plan.ts';
 import { cell, type PaperBlock, type PaperCell, type PaperTable } from './paper-blocks.ts';
 
 const HOW_TO_READ =
   'Grams: the wet ink on its sheets; what stays in screen and bucket comes on top. An arrow is the way the print moves on the paper. Dry, stack: when its last sheet can be printed over and stacked.';
+
+/** Letters of an offset that a narrow column holds in a line or two. */
+const MOST_NARROW = 16;
 
 /** Common practice, no source. */
 const TURNED =
@@ -47,6 +50,7 @@ function dayTable(made: MadePlan, inks: readonly SetUpInk[], own: readonly numbe
   const { day, bed, startMinute } = entryAt(plan.times, entryAt(own, 0));
   const end = Math.max(...own.map((at) => entryAt(plan.times, at).endMinute));
   const several = plan.times.some((time) => time.bed > 0);
+  const long = longOffsets(made);
   return {
     kind: 'table',
     title: `Bench sheet, day ${day}${several ? `, bed ${bed + 1}` : ''}: ${wallClock(plan, startMinute)} to ${wallClock(plan, end)}`,
@@ -54,10 +58,19 @@ function dayTable(made: MadePlan, inks: readonly SetUpInk[], own: readonly numbe
       { head: '', share: 0.035 },
       { head: 'Time', share: 0.1 },
       { head: 'Set-up', share: 0.065 },
-      { head: 'Screen', share: 0.19 },
-      { head: 'Ink, grams', share: 0.15 },
-      { head: 'Offset, strokes', share: 0.16 },
-      { head: 'Sheets, how many', share: 0.205 },
+      ...(long
+        ? [
+            { head: 'Screen', share: 0.185 },
+            { head: 'Ink, grams', share: 0.125 },
+            { head: 'Offset', share: 0.21 },
+            { head: 'Sheets, strokes', share: 0.185 },
+          ]
+        : [
+            { head: 'Screen', share: 0.19 },
+            { head: 'Ink, grams', share: 0.15 },
+            { head: 'Offset, strokes', share: 0.16 },
+            { head: 'Sheets, how many', share: 0.205 },
+          ]),
       { head: 'Dry, stack', share: 0.095 },
     ],
     rows: own.map((at) => ({
@@ -68,17 +81,24 @@ function dayTable(made: MadePlan, inks: readonly SetUpInk[], own: readonly numbe
   };
 }
 
+/** Whether offsets want more than a narrow column: the same over the whole visit, so that all its days are read alike. */
+function longOffsets({ plan }: MadePlan): boolean {
+  return plan.cards.some((card) => offsetShort(card).length > MOST_NARROW);
+}
+
 /** How the columns are read, and how a turn is made where there is one: a day of twenty set-ups fills its page. */
 function howToRead({ plan }: MadePlan, own: readonly number[]): string {
   return own.some((at) => turnNote(entryAt(plan.cards, at)) !== '') ? `${HOW_TO_READ} ${TURNED}` : HOW_TO_READ;
 }
 
-function rowCells({ plan, clocked }: MadePlan, at: number, { grams }: SetUpInk): PaperCell[] {
+function rowCells(made: MadePlan, at: number, { grams }: SetUpInk): PaperCell[] {
+  const { plan, clocked } = made;
   const card = entryAt(plan.cards, at);
   const time = entryAt(plan.times, at);
   const tags = setUpTags(plan, at).join(', ');
-  const offset = offsetShort(card);
   const { dry, stack } = dryFrom(plan, at);
+  const strokes = { text: counted(card.strokes, 'stroke'), bold: card.strokes > 1 };
+  const long = longOffsets(made);
   return [
     clocked?.done.has(at) === true ? cell('done', { size: 'small' }) : { lines: [], box: true },
     {
@@ -95,15 +115,11 @@ function rowCells({ plan, clocked }: MadePlan, at: number, { grams }: SetUpInk):
       ],
     },
     { lines: [{ text: card.ink.key, bold: true }, { text: `${gramsText(grams)} g` }], swatch: srgbHexFromLab(card.ink.ink.overWhite) },
-    {
-      lines: [
-        { text: offset, bold: offset !== 'no offset' },
-        { text: counted(card.strokes, 'stroke'), bold: card.strokes > 1 },
-      ],
-    },
+    { lines: [...offsetLines(card).map((text) => ({ text, bold: text !== 'no offset' })), ...(long ? [] : [strokes])] },
     {
       lines: [
         { text: `${rangesText(card.sheets)} (${card.sheets.length})`, bold: true },
+        ...(long ? [strokes] : []),
         ...(card.test === undefined || plan.testNumber === undefined
           ? []
           : [{ text: `test ${plan.testNumber} first`, size: 'small' as const }]),
