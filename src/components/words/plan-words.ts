@@ -88,7 +88,7 @@ export function endWords(plan: PressPlan): string {
   if (ends === undefined || endsAtLeast === undefined || endsAtLeast === null) return '';
   const at = `It ends on day ${ends.day} at ${wallClock(plan, ends.minute)}, washed up`;
   if (endsAtLeast.day === ends.day && endsAtLeast.minute >= ends.minute) return `${at}: no order of these pulls ends sooner.`;
-  const least = `${endsAtLeast.day === ends.day ? '' : `day ${endsAtLeast.day}, `}${wallClock(plan, endsAtLeast.minute)}`;
+  const least = `${wallClock(plan, endsAtLeast.minute)} ${endsAtLeast.day === ends.day ? 'that day' : `on day ${endsAtLeast.day}`}`;
   return `${at}; no order of these pulls can end before ${least}.`;
 }
 
@@ -145,6 +145,11 @@ export function timeWords(plan: Pick<PressPlan, 'clock' | 'times'>, time: CardTi
 export function recipeLetter(index: number): string {
   const letter = String.fromCharCode(65 + (index % 26));
   return index < 26 ? letter : recipeLetter(Math.floor(index / 26) - 1) + letter;
+}
+
+/** Marks proofs and overs where a word is too wide. */
+export function useLetter(use: 'proof' | 'over'): string {
+  return use === 'proof' ? 'P' : 'O';
 }
 
 /** Grams as one weighs them: below 10 g with one decimal. */

@@ -20,6 +20,12 @@ export interface SheetGrid {
   strokes: number[][];
 }
 
+/** What a sheet is that is printed beside those that are wanted; null for these, the test sheet and unknown numbers. */
+export function extraUse({ sheets }: Pick<PressPlan, 'sheets'>, number: number): 'proof' | 'over' | null {
+  const use = sheets.find((sheet) => sheet.number === number)?.use;
+  return use === 'proof' || use === 'over' ? use : null;
+}
+
 /**
  * Lays a plan out as a grid.
  * @param most columns at most; with more sheets, neighbours that are printed alike share a column

@@ -209,7 +209,8 @@ describe('the papers of a visit', () => {
     expect(missing).toEqual([]);
     expect((await PDFDocument.load(bytes)).getTitle()).toBe('Pull sheet: Slack tide');
     const pages = popplerText(bytes);
-    expect(flat(pages).match(/Wait 12 min: Rust dries/g)).toHaveLength(made.plan.cards.length);
+    // Once on the bench sheet and once in the grid.
+    expect(flat(pages).match(/Wait 12 min: Rust dries/g)).toHaveLength(2 * made.plan.cards.length);
     expect(flat(pages)).toMatch(/It ends on day \d+ at \d+:\d\d/);
     const supplies = flat(pages.filter((page) => /^\s*Ink\b/.test(page)));
     for (const word of title.split(' ')) expect(supplies).toContain(word);

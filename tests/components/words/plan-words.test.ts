@@ -67,9 +67,9 @@ describe('planHeadline', () => {
 describe('endWords', () => {
   it('should tell the end and what no order beats', () => {
     expect(endWords(plan({ endsAtLeast: { day: 2, minute: 90 } }))).toBe(
-      'It ends on day 2 at 15:20, washed up; no order of these pulls can end before 11:00.',
+      'It ends on day 2 at 15:20, washed up; no order of these pulls can end before 11:00 that day.',
     );
-    expect(endWords(plan({ endsAtLeast: { day: 1, minute: 390 } }))).toContain('can end before day 1, 16:00.');
+    expect(endWords(plan({ endsAtLeast: { day: 1, minute: 390 } }))).toContain('can end before 16:00 on day 1.');
     expect(endWords(plan({ endsAtLeast: { day: 2, minute: 350 } }))).toBe(
       'It ends on day 2 at 15:20, washed up: no order of these pulls ends sooner.',
     );

@@ -87,8 +87,22 @@ function columnHeads(out: PageWriter, { columns }: PaperGrid, { headPt, widthPt 
     if (upright) out.upright(label, { x: x + widthPt / 2 + size * 0.36, y: out.y + height - 2 }, { size });
     else out.line(label, { x: x + (widthPt - out.widthOf(label, { size })) / 2, y: out.y + 1 }, { size });
   }
-  out.y += height + 2;
+  out.y += height + (marks(out, columns, { headPt, widthPt }, out.y + height) ? 13 : 2);
   return out.y;
+}
+
+/** The marks of proofs and overs under their numbers. @returns whether there are any */
+function marks(
+  out: PageWriter,
+  columns: PaperGrid['columns'],
+  { headPt, widthPt }: Pick<Measures, 'headPt' | 'widthPt'>,
+  y: number,
+): boolean {
+  const style = { size: NUMERAL_PT, bold: true };
+  for (const [at, { use }] of columns.entries()) {
+    if (use !== '') out.line(use, { x: out.left + headPt + at * widthPt + (widthPt - out.widthOf(use, style)) / 2, y }, style);
+  }
+  return columns.some(({ use }) => use !== '');
 }
 
 /** The recipes' letters, upright where each has so few sheets that they would run into each other. */

@@ -5,6 +5,7 @@ import { settingFor, type SettingNoted } from '../../../engine/log/settings.ts';
 import { tickGroups } from '../../../engine/log/ticks/ticks.ts';
 import { setUpInk } from '../../../engine/visit/quantities/set-up-ink.ts';
 import { isSplit, type SetUpCard } from '../../../engine/visit/set-up-cards.ts';
+import { extraUse } from '../../../engine/visit/sheet-columns.ts';
 import { counted } from '../../ui/words.ts';
 import { dryWords, waitWords } from '../../words/drying-words.ts';
 import { edgeNotes } from '../../words/edge-notes.ts';
@@ -39,9 +40,16 @@ function cardOf(made: MadePlan, at: number, grams: number): PaperCard {
       title: `${recipeLetter(recipe)} ${plan.recipes[recipe]?.title ?? ''}${prints.length > 1 ? `, ${prints.length} pulls each` : ''}${isSplit(card, { recipe }) ? `, ${counted(before.length, 'pull')} so far` : ''}`,
       before: { recipe, pulls: before },
       after: { recipe, pulls: after },
-      sheets: tickGroups(sheets).map(rangesText),
+      sheets: tickGroups(sheets).map((group) => boxWords(plan, group)),
     })),
   };
+}
+
+/** '4'; of one proof or over alone '19 proof'; '1–10'. */
+function boxWords(plan: MadePlan['plan'], group: readonly number[]): string {
+  const [number] = group;
+  const use = number === undefined || group.length > 1 ? null : extraUse(plan, number);
+  return `${rangesText(group)}${use === null ? '' : ` ${use}`}`;
 }
 
 /** What was noted of its screen before, in one line. */

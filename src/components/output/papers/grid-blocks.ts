@@ -1,12 +1,12 @@
 import { entryAt, num } from '../../../engine/base/at.ts';
 import { rangesText } from '../../../engine/base/words.ts';
 import { srgbHexFromLab } from '../../../engine/colour/screen-colour.ts';
-import { sheetGrid } from '../../../engine/visit/sheet-columns.ts';
+import { extraUse, sheetGrid } from '../../../engine/visit/sheet-columns.ts';
 import type { PressPlan } from '../../../engine/visit/visit.ts';
 import { counted } from '../../ui/words.ts';
 import { waitWords } from '../../words/drying-words.ts';
 import { offsetShort, offsetWords } from '../../words/offset-words.ts';
-import { recipeLetter } from '../../words/plan-words.ts';
+import { capital, recipeLetter, useLetter } from '../../words/plan-words.ts';
 import type { GridRow, PaperBlock } from './paper-blocks.ts';
 
 /** Columns that a page on its long side holds beside the row heads, with numerals of more than 6 pt. */
@@ -17,6 +17,8 @@ const TEST = 'test';
 /** A column of the grid: sheets that are printed alike, or the test sheet of the run. */
 interface Column {
   letter: string;
+  /** Marks a proof or an over; '' for all others. */
+  use: string;
   sheets: number[];
   /** For each set-up null = no pull, '' = one stroke, else how many. */
   squares: (string | null)[];
@@ -40,9 +42,10 @@ export function gridBlocks(plan: PressPlan): PaperBlock[] {
         kind: 'grid',
         title:
           bands === 1 ? 'Set-up grid' : `Set-up grid, sheets ${rangesText(columns.flatMap(({ sheets }) => sheets).sort((x, y) => x - y))}`,
-        note: `${counted(plan.cards.length, 'set-up')} from top to bottom, sheets from left to right. A filled square is a pull of one stroke; a numeral in it, as many strokes.${test}`,
-        columns: columns.map(({ letter, sheets }, at) => ({
+        note: `${counted(plan.cards.length, 'set-up')} from top to bottom, sheets from left to right. A filled square is a pull of one stroke; a numeral in it, as many strokes.${all.some(({ use }) => use !== '') ? ' P proof, O over.' : ''}${test}`,
+        columns: columns.map(({ letter, use, sheets }, at) => ({
           label: rangesText(sheets),
+          use,
           letter: at > 0 && entryAt(columns, at - 1).letter === letter ? '' : letter,
         })),
         rows: plan.cards.map((_card, index) =>
@@ -61,15 +64,20 @@ function columnsOf(plan: PressPlan): Column[] {
   const grid = sheetGrid(plan, 2 * MOST_ACROSS);
   const columns = grid.columns.map(({ recipe, sheets }, at): Column => {
     const counts = grid.strokes.map((row) => num(row, at));
+    const use = extraUse(plan, entryAt(sheets, 0));
     return {
       letter: recipeLetter(recipe),
+      use: use === null ? '' : useLetter(use),
       sheets,
       squares: counts.map((count) => (count === 0 ? null : count === 1 ? '' : String(count))),
     };
   });
   const { testNumber } = plan;
   if (testNumber === undefined || plan.testSheet !== true) return columns;
-  return [...columns, { letter: TEST, sheets: [testNumber], squares: plan.cards.map(({ test }) => (test === undefined ? null : '')) }];
+  return [
+    ...columns,
+    { letter: TEST, use: '', sheets: [testNumber], squares: plan.cards.map(({ test }) => (test === undefined ? null : '')) },
+  ];
 }
 
 function gridRow(plan: PressPlan, index: number, squares: GridRow['squares']): GridRow {
@@ -96,5 +104,5 @@ function gapWords(plan: PressPlan, index: number): string | null {
   const parts: string[] = [];
   if ((before === undefined || before.day < time.day) && plan.daysNeeded > 1) parts.push(`Day ${time.day}`);
   if (time.waitMinutes >= 1) parts.push(waitWords(plan, index));
-  return parts.length === 0 ? null : parts.join(': ');
+  return parts.length === 0 ? null : capital(parts.join(': '));
 }

@@ -66,8 +66,8 @@ export interface PaperGrid {
   kind: 'grid';
   title: string;
   note: string;
-  /** Sheets from left to right: their numbers, and the recipe's letter where another begins. */
-  columns: { label: string; letter: string }[];
+  /** Sheets from left to right: their numbers, the mark of a proof or an over, and the recipe's letter where another begins. */
+  columns: { label: string; use: string; letter: string }[];
   rows: GridRow[];
 }
 

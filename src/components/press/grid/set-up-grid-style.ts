@@ -49,11 +49,16 @@ export const setUpGridStyle = css`
   }
   thead th.recipe {
     max-width: 0;
-    overflow: hidden;
-    white-space: nowrap;
-    text-overflow: ellipsis;
     text-align: left;
     padding: 0 var(--space-3);
+  }
+  .title {
+    display: -webkit-box;
+    overflow: hidden;
+    line-height: 1.15;
+    overflow-wrap: anywhere;
+    -webkit-box-orient: vertical;
+    -webkit-line-clamp: 2;
   }
   thead th small {
     display: block;
@@ -102,7 +107,8 @@ export const setUpGridStyle = css`
     gap: 0 var(--space-5);
     align-items: center;
     justify-content: stretch;
-    width: 400px;
+    width: 100%;
+    min-width: 400px;
     min-height: 46px;
     padding: var(--space-2) var(--space-6) var(--space-2) var(--space-2);
     border: 0;
@@ -144,7 +150,7 @@ export const setUpGridStyle = css`
     .close th button {
       grid-template-columns: 30px 26px minmax(0, 1fr) auto;
       gap: 0 var(--space-4);
-      width: 284px;
+      min-width: 284px;
       padding-right: var(--space-4);
     }
     .close th ps-ink-chip {
@@ -231,26 +237,32 @@ export const setUpGridStyle = css`
   }
   @media screen and (max-width: 760px) {
     th button {
-      width: 190px;
-      grid-template-columns: 30px minmax(0, 1fr) 30px;
+      min-width: 190px;
+      grid-template-columns: 34px minmax(0, 1fr);
       gap: 1px var(--space-4);
-      padding: var(--space-3) var(--space-4);
+      padding: var(--space-3) var(--space-4) var(--space-3) var(--space-2);
+    }
+    th button .at {
+      align-self: start;
+      font-size: var(--type-label);
     }
     th button ps-ink-chip {
-      grid-column: 3;
-      grid-row: 1;
-      width: 30px;
+      grid-column: 1;
+      grid-row: 2;
+      align-self: start;
+      justify-self: end;
+      width: 28px;
       height: 16px;
     }
     th button .words {
       grid-column: 2;
-      grid-row: 1;
+      grid-row: 1 / 3;
     }
     .name {
       white-space: normal;
     }
     .tags {
-      grid-column: 2 / 4;
+      grid-column: 2;
       text-align: left;
       max-width: none;
       min-height: 15px;

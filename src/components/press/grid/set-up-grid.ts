@@ -3,7 +3,7 @@ import { customElement, property } from 'lit/decorators.js';
 import { entryAt } from '../../../engine/base/at.ts';
 import { minutesText, rangesText } from '../../../engine/base/words.ts';
 import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
-import { type SheetColumn, sheetGrid } from '../../../engine/visit/sheet-columns.ts';
+import { extraUse, type SheetColumn, sheetGrid } from '../../../engine/visit/sheet-columns.ts';
 import { workMinutes } from '../../../engine/visit/visit-times.ts';
 import type { PressPlan } from '../../../engine/visit/visit.ts';
 import '../../ui/kit/ink-chip.ts';
@@ -12,7 +12,7 @@ import { inkHexes, writingOn } from '../../ui/kit/ink-chip.ts';
 import { counted } from '../../ui/words.ts';
 import { waitWords } from '../../words/drying-words.ts';
 import { offsetShort, offsetWords } from '../../words/offset-words.ts';
-import { listed, recipeLetter, setUpTags } from '../../words/plan-words.ts';
+import { capital, listed, recipeLetter, setUpTags, useLetter } from '../../words/plan-words.ts';
 import { setUpGridStyle } from './set-up-grid-style.ts';
 
 /** With more sheets than this, sheets that are printed alike share a column. */
@@ -87,9 +87,9 @@ export class SetUpGrid extends LitElement {
 
   /** Under the number of a proof or an over what it is: by a letter, for a word is too wide. */
   private useOf({ sheets }: SheetColumn) {
-    const use = this.plan.sheets.find(({ number }) => number === sheets[0])?.use;
-    if (use !== 'proof' && use !== 'over') return nothing;
-    return html`<small aria-hidden="true">${use === 'proof' ? 'P' : 'O'}</small><span class="visually-hidden">, ${use}</span>`;
+    const use = extraUse(this.plan, entryAt(sheets, 0));
+    if (use === null) return nothing;
+    return html`<small aria-hidden="true">${useLetter(use)}</small><span class="visually-hidden">, ${use}</span>`;
   }
 
   /** The column of the test sheet of the run, behind the others; nothing where the visit has none. */
@@ -113,7 +113,7 @@ export class SetUpGrid extends LitElement {
     return html`<tr class="gap">
       <th scope="row">
         <span
-          >${newDay ? html`<span class="day" style="display: inline; padding: 0">Day ${time.day}</span>` : nothing}${newDay && wait !== null ? ': ' : nothing}${wait ?? nothing}</span
+          >${newDay ? html`<span class="day" style="display: inline; padding: 0">Day ${time.day}</span>` : nothing}${newDay && wait !== null ? ': ' : nothing}${wait === null ? nothing : newDay ? wait : capital(wait)}</span
         >
       </th>
       <td colspan=${columns}></td>
@@ -133,13 +133,13 @@ export class SetUpGrid extends LitElement {
         <thead>
           <tr>
             <th class="corner" rowspan="2" scope="col">
-              <span>${counted(plan.cards.length, 'set-up')}, ${minutesText(Math.round(workMinutes(plan)))} at the press${plan.sheets.some(({ use }) => use === 'proof' || use === 'over') ? '. P proof, O over.' : ''}</span>
+              <span>${counted(plan.cards.length, 'set-up')}, ${minutesText(Math.round(workMinutes(plan)))} at the press${plan.sheets.some(({ number }) => extraUse(plan, number) !== null) ? '. P proof, O over.' : ''}</span>
             </th>
             ${grid.spans.map(({ recipe, columns }, at) => {
               const title = plan.recipes[recipe]?.title ?? '';
               const narrow = columns < (merged ? 2 : LEAST_FOR_TITLE);
               return html`<th class="recipe ${at > 0 ? 'starts' : ''}" colspan=${columns} scope="colgroup" title=${title}>
-                <b>${recipeLetter(recipe)}</b> ${narrow ? html`<span class="visually-hidden">${title}</span>` : title}
+                <span class="title"><b>${recipeLetter(recipe)}</b> ${narrow ? html`<span class="visually-hidden">${title}</span>` : title}</span>
               </th>`;
             })}
             ${this.hasTest ? html`<th class="starts test" scope="col" rowspan="2" title="Test sheet of the run: each set-up is tried on it first">test<br />${plan.testNumber ?? ''}</th>` : nothing}

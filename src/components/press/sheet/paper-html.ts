@@ -139,7 +139,7 @@ function gridHtml({ title, note, columns, rows }: PaperGrid) {
       </tr>
       <tr class="numbers">
         <td></td>
-        ${columns.map(({ label, letter }) => html`<th class=${letter === '' ? '' : 'starts'} scope="col">${label}</th>`)}
+        ${columns.map(({ label, use, letter }) => html`<th class=${letter === '' ? '' : 'starts'} scope="col">${label}${use === '' ? nothing : html`<br /><b>${use}</b>`}</th>`)}
       </tr>
     </thead>
     <tbody>

@@ -104,6 +104,9 @@ export const paperTablesStyle = css`
   .grid .letters th {
     font-weight: 650;
   }
+  .grid .numbers th {
+    vertical-align: top;
+  }
   .grid tr {
     break-inside: avoid;
   }

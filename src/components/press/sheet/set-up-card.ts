@@ -8,6 +8,7 @@ import { settingFor } from '../../../engine/log/settings.ts';
 import { setUpsInAll, tickGroups, tickKey } from '../../../engine/log/ticks/ticks.ts';
 import '../../ui/kit/ink-chip.ts';
 import { type CardState, isSplit } from '../../../engine/visit/set-up-cards.ts';
+import { extraUse } from '../../../engine/visit/sheet-columns.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { offsetDiagram } from '../../ui/print/offset-diagram.ts';
@@ -97,9 +98,9 @@ export class SetUpCardView extends LitElement {
   /** What sets a sheet apart from those of the edition that went as planned. */
   private kindOf(group: readonly number[], setUp: number) {
     const [number] = group;
-    const use = group.length === 1 ? this.made.plan.sheets.find((sheet) => sheet.number === number)?.use : undefined;
+    const use = number === undefined || group.length > 1 ? null : extraUse(this.made.plan, number);
     const words = [
-      ...(use === 'over' || use === 'proof' ? [use] : []),
+      ...(use === null ? [] : [use]),
       ...(group.some((sheet) => this.spoiled.has(sheet)) ? ['spoiled'] : []),
       ...(group.some((sheet) => this.otherwise.has(tickKey(setUp, sheet))) ? ['≠ differently'] : []),
     ];
