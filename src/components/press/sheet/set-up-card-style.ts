@@ -149,6 +149,20 @@ export const setUpCardStyle = css`
     .pictures {
       max-width: 340px;
     }
+    /* What is read in sentences runs under the diagram, over the whole width. */
+    .facts {
+      display: contents;
+    }
+    .facts > * {
+      grid-column: 1;
+    }
+    .facts > .offset ~ * {
+      grid-column: 1 / -1;
+    }
+    .offset-diagram {
+      grid-column: 2;
+      grid-row: 1 / 4;
+    }
   }
   @container (max-width: 380px) {
     .frame {
