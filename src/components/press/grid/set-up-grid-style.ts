@@ -156,6 +156,9 @@ export const setUpGridStyle = css`
     .close th ps-ink-chip {
       width: 26px;
     }
+    .close .title {
+      font-size: var(--type-fine);
+    }
     .close .how {
       overflow: hidden;
       text-overflow: ellipsis;
