@@ -2,12 +2,13 @@ import { entryAt } from '../../../engine/base/at.ts';
 import { rangesText } from '../../../engine/base/words.ts';
 import { srgbHexFromLab } from '../../../engine/colour/screen-colour.ts';
 import { type SetUpInk, setUpInk } from '../../../engine/visit/quantities/set-up-ink.ts';
+import type { SetUpCard } from '../../../engine/visit/set-up-cards.ts';
 import { counted } from '../../ui/words.ts';
 import { dryFrom, waitWords } from '../../words/drying-words.ts';
 import { instructionWords, offsetLines, offsetShort, turnNote } from '../../words/offset-words.ts';
 import { capital, gramsText, setUpTags, wallClock } from '../../words/plan-words.ts';
 import type { MadePlan } from '../made-plan.ts';
-import { cell, type PaperBlock, type PaperCell, type PaperTable } from './paper-blocks.ts';
+import { cell, type PaperBlock, type PaperCell, type PaperLine, type PaperTable } from './paper-blocks.ts';
 
 const HOW_TO_READ =
   'Grams: the wet ink on its sheets; what stays in screen and bucket comes on top. An arrow is the way the print moves on the paper. Dry, stack: when its last sheet can be printed over and stacked.';
@@ -16,8 +17,7 @@ const HOW_TO_READ =
 const MOST_NARROW = 16;
 
 /** Common practice, no source. */
-const TURNED =
-  'A turn is made with the paper, not the frame: a print turned clockwise lies with its paper turned anticlockwise. Right and down are those of the upright print.';
+const TURNED = 'A turn is made with the paper, the other way than the print; right and down are those of the upright print.';
 
 /** A page for each day and bed: its set-ups by the clock, with all that is asked for at the press. */
 export function benchBlocks(made: MadePlan, onlyDay: number | null): PaperBlock[] {
@@ -60,10 +60,10 @@ function dayTable(made: MadePlan, inks: readonly SetUpInk[], own: readonly numbe
       { head: 'Set-up', share: 0.065 },
       ...(long
         ? [
-            { head: 'Screen', share: 0.185 },
+            { head: 'Screen', share: 0.19 },
             { head: 'Ink, grams', share: 0.125 },
-            { head: 'Offset', share: 0.21 },
-            { head: 'Sheets, strokes', share: 0.185 },
+            { head: 'Offset, mm', share: 0.195 },
+            { head: 'Sheets × strokes', share: 0.195 },
           ]
         : [
             { head: 'Screen', share: 0.19 },
@@ -91,13 +91,21 @@ function howToRead({ plan }: MadePlan, own: readonly number[]): string {
   return own.some((at) => turnNote(entryAt(plan.cards, at)) !== '') ? `${HOW_TO_READ} ${TURNED}` : HOW_TO_READ;
 }
 
+/** An offset in lines; without its unit where the head of the column says it. */
+function offsetOn(card: SetUpCard, long: boolean): PaperLine[] {
+  return offsetLines(card).map((text) => ({ text: long ? text.replace(' mm', '') : text, bold: text !== 'no offset' }));
+}
+
+function strokesOn({ strokes }: SetUpCard, before: string): PaperLine {
+  return { text: `${before}${counted(strokes, 'stroke')}`, bold: strokes > 1 };
+}
+
 function rowCells(made: MadePlan, at: number, { grams }: SetUpInk): PaperCell[] {
   const { plan, clocked } = made;
   const card = entryAt(plan.cards, at);
   const time = entryAt(plan.times, at);
   const tags = setUpTags(plan, at).join(', ');
   const { dry, stack } = dryFrom(plan, at);
-  const strokes = { text: counted(card.strokes, 'stroke'), bold: card.strokes > 1 };
   const long = longOffsets(made);
   return [
     clocked?.done.has(at) === true ? cell('done', { size: 'small' }) : { lines: [], box: true },
@@ -115,11 +123,11 @@ function rowCells(made: MadePlan, at: number, { grams }: SetUpInk): PaperCell[] 
       ],
     },
     { lines: [{ text: card.ink.key, bold: true }, { text: `${gramsText(grams)} g` }], swatch: srgbHexFromLab(card.ink.ink.overWhite) },
-    { lines: [...offsetLines(card).map((text) => ({ text, bold: text !== 'no offset' })), ...(long ? [] : [strokes])] },
+    { lines: [...offsetOn(card, long), ...(long ? [] : [strokesOn(card, '')])] },
     {
       lines: [
-        { text: `${rangesText(card.sheets)} (${card.sheets.length})`, bold: true },
-        ...(long ? [strokes] : []),
+        { text: `${rangesText(card.sheets)}${long ? '' : ` (${card.sheets.length})`}`, bold: true },
+        ...(long ? [strokesOn(card, `${card.sheets.length} × `)] : []),
         ...(card.test === undefined || plan.testNumber === undefined
           ? []
           : [{ text: `test ${plan.testNumber} first`, size: 'small' as const }]),

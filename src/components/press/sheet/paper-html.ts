@@ -123,8 +123,11 @@ function cellHtml({ lines, swatch, box }: PaperCell) {
   </td>`;
 }
 
+/** Of more sheets than this the numbers stand upright, so that row heads keep their room. */
+const MOST_LYING_NUMBERS = 20;
+
 function gridHtml({ title, note, columns, rows }: PaperGrid) {
-  return html`<table class="grid ${columns.length > 42 ? 'lying' : ''}">
+  return html`<table class="grid ${columns.length > MOST_LYING_NUMBERS ? 'upright' : ''} ${columns.length > 42 ? 'lying' : ''}">
     <colgroup>
       <col class="head" />
       ${columns.map(() => html`<col />`)}
@@ -139,8 +142,16 @@ function gridHtml({ title, note, columns, rows }: PaperGrid) {
       </tr>
       <tr class="numbers">
         <td></td>
-        ${columns.map(({ label, use, letter }) => html`<th class=${letter === '' ? '' : 'starts'} scope="col">${label}${use === '' ? nothing : html`<br /><b>${use}</b>`}</th>`)}
+        ${columns.map(({ label, letter }) => html`<th class=${letter === '' ? '' : 'starts'} scope="col"><span>${label}</span></th>`)}
       </tr>
+      ${
+        columns.every(({ use }) => use === '')
+          ? nothing
+          : html`<tr class="letters">
+            <td></td>
+            ${columns.map(({ use, letter }) => html`<th class=${letter === '' ? '' : 'starts'}>${use}</th>`)}
+          </tr>`
+      }
     </thead>
     <tbody>
       ${rows.map(

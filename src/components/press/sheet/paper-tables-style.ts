@@ -104,8 +104,15 @@ export const paperTablesStyle = css`
   .grid .letters th {
     font-weight: 650;
   }
-  .grid .numbers th {
-    vertical-align: top;
+  table.upright col.head {
+    width: 106mm;
+  }
+  .upright .numbers th span {
+    writing-mode: vertical-rl;
+    transform: rotate(180deg);
+  }
+  table.upright tbody th div {
+    grid-template-columns: 7mm 5mm 34mm minmax(0, 1fr);
   }
   .grid tr {
     break-inside: avoid;
