@@ -98,7 +98,11 @@ export const sheetTilesStyle = css`
     white-space: nowrap;
     text-overflow: ellipsis;
   }
+  /* What speaks against a tick is read to its end. */
   .tick small.warn {
+    max-height: 30px;
+    line-height: 15px;
+    white-space: normal;
     color: var(--accent);
   }
   .tick:disabled {
