@@ -105,6 +105,10 @@ export const sheetTilesStyle = css`
     white-space: normal;
     color: var(--accent);
   }
+  .tick.proof small.warn {
+    margin-bottom: 5px;
+    line-height: 13px;
+  }
   .tick:disabled {
     opacity: 1;
     background: none;
