@@ -3,19 +3,30 @@ import { CHEST_RULES, type ChestCommand } from './chest.ts';
 import { DRAWER_RULES, type DrawerCommand } from './drawer.ts';
 import { INKS_RULES, type InksCommand } from './inks.ts';
 import { LESSON_RULES, type LessonCommand } from './lesson.ts';
+import { MANY_PULLS_RULES, type ManyPullsCommand } from './many-pulls.ts';
 import { PRESS_RULES, type PressCommand } from './press.ts';
 import type { CommandRule, RulesOf } from './rule.ts';
 import { TITLE_RULES, type TitleCommand } from './title.ts';
 import { WALL_RULES, type WallCommand } from './wall.ts';
 
 /** Everything a user can do to a project. Components send these; `apply` carries them out. */
-export type Command = TitleCommand | DrawerCommand | InksCommand | BenchCommand | WallCommand | ChestCommand | PressCommand | LessonCommand;
+export type Command =
+  | TitleCommand
+  | DrawerCommand
+  | InksCommand
+  | BenchCommand
+  | ManyPullsCommand
+  | WallCommand
+  | ChestCommand
+  | PressCommand
+  | LessonCommand;
 
 const RULES: RulesOf<Command> = {
   ...TITLE_RULES,
   ...DRAWER_RULES,
   ...INKS_RULES,
   ...BENCH_RULES,
+  ...MANY_PULLS_RULES,
   ...WALL_RULES,
   ...CHEST_RULES,
   ...PRESS_RULES,
