@@ -78,6 +78,33 @@ export const benchRoomStyle = css`
     background: color-mix(in srgb, var(--wall) 88%, transparent);
     white-space: nowrap;
   }
+  .changed {
+    position: absolute;
+    left: var(--space-6);
+    bottom: calc(var(--space-10) + var(--space-3));
+    max-width: min(46ch, 100% - 2 * var(--space-6));
+    padding: var(--space-2) var(--space-4);
+    font-size: var(--type-small);
+    background: var(--sheet);
+    box-shadow: var(--shadow-low);
+    pointer-events: none;
+  }
+  .changed:empty {
+    display: none;
+  }
+  .ways {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: center;
+    gap: 0 var(--space-4);
+    padding: var(--space-2) var(--space-6) 0;
+  }
+  .ways .fill {
+    flex: 1;
+  }
+  .ways button {
+    font-size: var(--type-label);
+  }
   .looks {
     display: flex;
     background: color-mix(in srgb, var(--wall) 88%, transparent);
@@ -173,7 +200,12 @@ export const benchRoomStyle = css`
       min-height: 0;
     }
     .light {
-      grid-template-rows: minmax(0, 1fr) auto;
+      grid-template-rows: minmax(0, 1fr) auto auto;
+    }
+    .changed {
+      position: static;
+      max-width: none;
+      margin: 0 var(--space-4);
     }
     .under {
       position: static;
@@ -192,6 +224,7 @@ export const benchRoomStyle = css`
     }
     bench-place-card {
       /* Below where one is on the sheet. */
+      z-index: 6;
       top: var(--space-10);
     }
     .looks button {

@@ -1,32 +1,33 @@
 import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import type { VeilProposal } from '../../engine/explore/veil/veil-types.ts';
-import type { PullChange } from '../../engine/project/commands/bench.ts';
 import type { Pull } from '../../engine/stack/types.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import { controls } from '../ui/controls-style.ts';
 import { midst } from '../ui/layout-style.ts';
-import '../ui/print/state-strip.ts';
-import { freeNeighbours } from '../ui/print/order-graph-layout.ts';
 import './pull/add-pull.ts';
 import { StatePlayer } from '../ui/print/state-player.ts';
-import type { StateStrip } from '../ui/print/state-strip.ts';
+import type { PullMove, StateStrip } from '../ui/print/state-strip.ts';
 import { bareBench } from './bare-bench.ts';
 import { stateSize } from './bench-layout.ts';
 import { benchRoomStyle } from './bench-room-style.ts';
+import { benchSelection } from './bench-selection.ts';
 import { benchSide } from './bench-side.ts';
-import './picture/bench-picture.ts';
+import { benchStrip } from './bench-strip.ts';
 import { benchTable, looksOf, type Offset, type Point } from './bench-table.ts';
+import { LastChange } from './change/last-change.ts';
 import type { BenchLook } from './look/look-dialog.ts';
+import { PullChoice } from './many/pull-choice.ts';
+import type { PullDrag } from './picture/bench-picture.ts';
 import { NONE, type OtherStack, otherStack } from './picture/compare-with.ts';
 import { OpenedStack } from './picture/opened-stack.ts';
 import { PlaceReader } from './picture/place-reader.ts';
 import './pull/keep-recipe.ts';
 import './look/look-dialog.ts';
 import { SheetView } from './picture/sheet-view.ts';
+import { ShownPulls } from './picture/shown-pulls.ts';
 import { StripPictures } from './picture/strip-pictures.ts';
 import './order-fold.ts';
-import './pull/pull-panel.ts';
 import type { AddPull, NewPull } from './pull/add-pull.ts';
 import { BenchEdits } from './pull/bench-edits.ts';
 import { BenchKeys } from './pull/bench-keys.ts';
@@ -44,7 +45,8 @@ export class BenchRoom extends LitElement {
   /** What is compared with, as `otherStack` takes it. */
   @state() private beside = NONE;
   @state() private pointed: Point | null = null;
-  @state() private said = '';
+  @state() private compact = false;
+  @state() private several = false;
   @state() private narrow = false;
   @query('ps-state-strip') private strip!: StateStrip;
   @query('bench-add-pull') private addDialog!: AddPull;
@@ -61,8 +63,10 @@ export class BenchRoom extends LitElement {
   private readonly places = new PlaceReader(this, (text) => this.store.tell(text));
   private opened!: OpenedStack;
   private edits!: BenchEdits;
+  private choice!: PullChoice;
+  private lastChange!: LastChange;
+  private readonly onPicture = new ShownPulls();
   private editedAt: number | null = null;
-  private shownPulls: readonly Pull[] = [];
   private readonly narrowly = matchMedia('(max-width: 760px)');
 
   constructor() {
@@ -79,6 +83,8 @@ export class BenchRoom extends LitElement {
     super.connectedCallback();
     this.opened = new OpenedStack(this.store);
     this.edits = new BenchEdits(this.store, this.opened);
+    this.choice = new PullChoice(this.store, this);
+    this.lastChange = new LastChange(this.store);
     new StoreController(this, this.store);
     this.store.addEventListener('change', this.onStore);
     this.narrowly.addEventListener('change', this.onNarrow);
@@ -96,6 +102,7 @@ export class BenchRoom extends LitElement {
   };
 
   private readonly onStore = (): void => {
+    this.lastChange.follow();
     if (this.opened.follow()) {
       this.editedAt = performance.now();
       this.buildUp.stop();
@@ -120,45 +127,50 @@ export class BenchRoom extends LitElement {
     return this.pulls.findIndex((pull) => pull.id === this.store.selectedPull);
   }
 
-  private move(id: string, to: number): void {
-    this.said = this.edits.move(id, to) ?? this.said;
+  /** Moves one pull, or all that are selected where it is one of them. */
+  private move({ pull, to }: PullMove): void {
+    const { ids, inOrder } = this.choice;
+    this.edits.move(ids.has(pull) ? inOrder : [pull], to);
   }
 
   private nudge({ dxMm, dyMm }: Offset): void {
     // Without a pull to move, the arrows move the sheet.
-    if (!this.edits.nudge(dxMm, dyMm)) this.view.pan(-dxMm * 400, -dyMm * 400);
+    if (!this.edits.shift(this.choice.inOrder, { dxMm, dyMm })) this.view.pan(-dxMm * 400, -dyMm * 400);
   }
 
-  private take(id: string): void {
-    const said = this.edits.remove(id);
-    if (said === null) return;
-    this.said = said;
+  private drag({ done, ...by }: PullDrag): void {
+    this.onPicture.dragged = done ? null : by;
+    if (done && (by.dxMm !== 0 || by.dyMm !== 0)) {
+      this.editedAt = performance.now();
+      this.edits.shift(this.choice.inOrder, by, true);
+    }
+    this.requestUpdate();
+  }
+
+  private dragBack(): void {
+    this.onPicture.dragged = null;
+    this.requestUpdate();
+  }
+
+  private take(): void {
+    if (!this.edits.remove(this.choice.inOrder)) return;
     if (this.pulls.length > 0) this.strip.focusSelected();
     else void this.updateComplete.then(() => this.renderRoot.querySelector<HTMLElement>('.empty button')?.focus());
   }
 
-  /** Says what was done to the stack and goes on at the pull it was done to. @param said null when nothing was */
-  private done(said: string | null): void {
-    if (said === null) return;
-    this.said = said;
-    this.strip.focusSelected();
-  }
-
   private addVeil(proposal: VeilProposal): void {
-    this.done(addVeil(this.store, proposal, new Set(this.opened.pulls.map((pull) => pull.id))));
+    const said = addVeil(this.store, proposal, new Set(this.opened.pulls.map((pull) => pull.id)));
+    if (said === null) return;
+    this.lastChange.tell(said);
+    this.strip.focusSelected();
   }
 
   private get other(): OtherStack | null {
     return otherStack(this.beside, this.opened, this.store.project.recipes);
   }
 
-  /** The pulls of the large picture: the same array as long as they are the same. */
   private pullsShown(): readonly Pull[] {
-    const { shown } = this.buildUp;
-    if (shown === null) return this.pulls;
-    if (this.shownPulls.length !== shown || this.shownPulls.some((pull, i) => pull !== this.pulls[i]))
-      this.shownPulls = this.pulls.slice(0, shown);
-    return this.shownPulls;
+    return this.onPicture.shown(this.pulls, this.buildUp.shown, this.choice.ids);
   }
 
   protected override shouldUpdate(changed: PropertyValues): boolean {
@@ -175,7 +187,8 @@ export class BenchRoom extends LitElement {
       Math.max(paper.heightMm, other?.drawer.paper.heightMm ?? 0),
     );
     if (!this.here) return;
-    this.places.follow(this.pullsShown(), project.drawer);
+    // While something is dragged, the place is read as it was.
+    if (this.onPicture.dragged === null) this.places.follow(this.pullsShown(), project.drawer);
     // Two rows a device pixel: the strip's pictures are scaled down smoothly.
     const heightPx = Math.min(600, Math.round(stateSize(paper, this.narrow).heightPx * Math.max(1, devicePixelRatio) * 2));
     this.stripPictures.want({ pulls: this.pulls, drawer: project.drawer, relative, heightPx });
@@ -183,27 +196,6 @@ export class BenchRoom extends LitElement {
 
   private addButton() {
     return html`<button @click=${() => this.addDialog.show()}>Add a pull</button>`;
-  }
-
-  private selection() {
-    const { drawer: studio } = this.store.project;
-    const at = this.selectedAt;
-    const pull = this.pulls[at];
-    return pull === undefined
-      ? html`<section>
-            <p class="soft">${this.pulls.length === 0 ? 'A pull that is selected can be changed here.' : 'Choose a state in the strip to change its pull.'}</p>
-          </section>`
-      : html`<bench-pull-panel
-            role="region"
-            aria-label="Selected pull"
-            .pull=${pull}
-            .index=${at}
-            .count=${this.pulls.length}
-            .drawer=${studio}
-            @pull-change=${(event: CustomEvent<PullChange>) => this.edits.change(event.detail)}
-            @pull-step=${(event: CustomEvent<-1 | 1>) => this.move(pull.id, at + event.detail)}
-            @pull-remove=${() => this.take(pull.id)}
-          ></bench-pull-panel>`;
   }
 
   private side() {
@@ -215,7 +207,7 @@ export class BenchRoom extends LitElement {
       narrow: this.narrow,
       playing,
       beside: this.beside,
-      selection: this.selection(),
+      selection: benchSelection({ store: this.store, choice: this.choice, edits: this.edits, remove: () => this.take() }),
       addButton: this.addButton(),
       keep: () => this.keepDialog.show(this.opened.name),
       build: () => (playing ? this.buildUp.stop() : this.play()),
@@ -240,34 +232,33 @@ export class BenchRoom extends LitElement {
         pointed: this.pointed,
         editedAt: this.editedAt,
         places: this.places,
+        changed: this.lastChange.words(this.stripPictures.edges),
+        choice: this.choice,
         point: (place) => (this.pointed = place),
         nudge: (by) => this.nudge(by),
+        drag: (by) => this.drag(by),
+        dragBack: () => this.dragBack(),
+        bring: (beside) => this.edits.bring(this.choice.inOrder, beside),
       })}
       ${this.pulls.length === 0 ? bareBench(store, () => this.addDialog.show()) : nothing}
     </div>`;
   }
 
   private stripOfStates() {
-    const { store } = this;
-    const { drawer: studio, explore } = store.project;
-    const { edges, pictures } = this.stripPictures;
-    return html`<div class="strip">
-      <ps-state-strip
-        .pulls=${this.pulls}
-        .drawer=${studio}
-        .pictures=${pictures}
-        .selected=${store.selectedPull}
-        .freeSwaps=${edges === null ? [] : freeNeighbours(this.pulls.length, edges, explore.minDeltaE)}
-        .minDeltaE=${explore.minDeltaE}
-        .shown=${this.buildUp.shown ?? -1}
-        .width=${stateSize(studio.paper, this.narrow).widthPx}
-        @pull-select=${(event: CustomEvent<string>) => store.select(event.detail)}
-        @pull-move=${(event: CustomEvent<{ pull: string; to: number }>) => this.move(event.detail.pull, event.detail.to)}
-        @pull-remove=${(event: CustomEvent<string>) => this.take(event.detail)}
-      >
-        ${this.pulls.length === 0 || this.narrow ? nothing : this.addButton()}
-      </ps-state-strip>
-    </div>`;
+    return benchStrip({
+      store: this.store,
+      choice: this.choice,
+      pictures: this.stripPictures,
+      narrow: this.narrow,
+      shown: this.buildUp.shown,
+      compact: this.compact && this.pulls.length > 1,
+      several: this.several,
+      addButton: this.addButton(),
+      setCompact: (compact) => (this.compact = compact),
+      setSeveral: (several) => (this.several = several),
+      move: (move) => this.move(move),
+      remove: () => this.take(),
+    });
   }
 
   override render() {
@@ -282,11 +273,10 @@ export class BenchRoom extends LitElement {
           .edges=${this.stripPictures.edges} .lost=${this.stripPictures.lost}
           .minDeltaE=${explore.minDeltaE}
           .selected=${store.selectedPull}
-          @pull-select=${(event: CustomEvent<string>) => store.select(event.detail)}
+          @pull-select=${(event: CustomEvent<string>) => this.choice.one(event.detail)}
         ></bench-order-fold>
       </div>
-      <p class="visually-hidden" role="status" aria-live="polite">${this.said}</p>
-      <bench-add-pull .drawer=${studio} @add=${(event: CustomEvent<NewPull>) => this.done(this.edits.add(event.detail))}></bench-add-pull>
+      <bench-add-pull .drawer=${studio} @add=${(event: CustomEvent<NewPull>) => this.edits.add(event.detail) && this.strip.focusSelected()}></bench-add-pull>
       <bench-veil-finder .drawer=${studio} .pulls=${this.pulls} .relative=${store.relative} @veil=${(event: CustomEvent<VeilProposal>) => this.addVeil(event.detail)}></bench-veil-finder>
       <bench-look .store=${store} .opened=${this.opened} .beside=${this.beside} @compare=${(event: CustomEvent<string>) => (this.beside = event.detail)}></bench-look>
       <bench-keep-recipe @keep=${(event: CustomEvent<RecipeWords>) => this.edits.keep(event.detail)}></bench-keep-recipe>`;

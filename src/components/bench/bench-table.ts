@@ -1,10 +1,15 @@
 import { html, nothing } from 'lit';
+import type { Pull } from '../../engine/stack/types.ts';
 import type { AppStore } from '../app-store.ts';
 import { counted } from '../ui/words.ts';
 import { pullOutline } from './bench-layout.ts';
 import { keysWords, readoutWords } from './bench-words.ts';
+import type { PullChoice } from './many/pull-choice.ts';
+import './picture/bench-picture.ts';
+import type { PullDrag } from './picture/bench-picture.ts';
 import type { OtherStack } from './picture/compare-with.ts';
 import './picture/place-card.ts';
+import type { PullBeside } from './picture/place-card.ts';
 import type { PlaceReader } from './picture/place-reader.ts';
 import type { SheetView } from './picture/sheet-view.ts';
 
@@ -50,8 +55,16 @@ interface BenchTable {
   pointed: Point | null;
   editedAt: number | null;
   places: PlaceReader;
+  choice: PullChoice;
+  /** What the last change changed in the print; '' for nothing. */
+  changed: string;
   point(place: Point | null): void;
   nudge(by: Offset): void;
+  /** What is selected lies so much further. */
+  drag(by: PullDrag): void;
+  dragBack(): void;
+  /** Brings what is selected over or under a pull. */
+  bring(beside: PullBeside): void;
 }
 
 /** The stack, and what it is compared with, as large as they fit, and where one is on the sheet. */
@@ -71,9 +84,13 @@ export function benchTable(table: BenchTable) {
         : html`<bench-place-card
           .read=${places.read}
           .relative=${store.relative}
+          .together=${table.choice.ids}
+          @pull-select=${(event: CustomEvent<string>) => table.choice.one(event.detail)}
+          @pull-beside=${(event: CustomEvent<PullBeside>) => table.bring(event.detail)}
           @close=${() => places.want(null)}
         ></bench-place-card>`
     }
+    <p class="changed" role="status">${table.changed}</p>
     <div class="under">
       <p class="readout ${pointed === null && shown === null ? 'idle' : ''}">${readoutWords(own.drawer.paper, table.count, shown, pointed)}</p>
       <div class="looks">
@@ -85,7 +102,7 @@ export function benchTable(table: BenchTable) {
 /** One stack on its sheet. @param own whether it is the stack on the Bench, which can be changed */
 function figure(table: BenchTable, { name, pulls, drawer: studio }: OtherStack, own: boolean) {
   const { store, view, selectedAt } = table;
-  const outline = own && table.shown === null ? pullOutline(pulls[selectedAt], studio) : '';
+  const outline = own && table.shown === null ? chosenOutline(table, pulls) : '';
   return html`<figure>
     ${table.other === null ? nothing : html`<figcaption>${name}</figcaption>`}
     <bench-picture
@@ -95,6 +112,7 @@ function figure(table: BenchTable, { name, pulls, drawer: studio }: OtherStack, 
       .marked=${store.marked}
       .view=${view}
       .outline=${outline}
+      .holds=${own}
       .label=${`${name}: ${counted(pulls.length, 'pull')} on ${studio.paper.widthMm} × ${studio.paper.heightMm} mm`}
       .hint=${own ? keysWords(selectedAt) : `${name}, to compare`}
       .editedAt=${own ? table.editedAt : null}
@@ -102,7 +120,18 @@ function figure(table: BenchTable, { name, pulls, drawer: studio }: OtherStack, 
       @point=${(event: CustomEvent<Point | null>) => table.point(event.detail)}
       .spot=${own ? (table.places.read?.place ?? null) : null}
       @read-place=${(event: CustomEvent<Point>) => own && table.places.want(event.detail)}
+      @drag-pulls=${(event: CustomEvent<PullDrag>) => table.drag(event.detail)}
+      @drag-back=${() => table.dragBack()}
       @nudge=${(event: CustomEvent<Offset>) => table.nudge(event.detail)}
     ></bench-picture>
   </figure>`;
+}
+
+/** Outlines of so many pulls are drawn at most, so that a hand that moves them is followed. */
+const MOST_OUTLINES = 12;
+
+function chosenOutline({ choice, own: { drawer: studio }, selectedAt }: BenchTable, pulls: readonly Pull[]): string {
+  const { ids } = choice;
+  const outlined = ids.size > MOST_OUTLINES ? [pulls[selectedAt]] : pulls.filter(({ id }) => ids.has(id));
+  return outlined.map((pull) => pullOutline(pull, studio)).join('');
 }

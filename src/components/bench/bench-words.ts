@@ -39,5 +39,5 @@ export function placePullsWords(at: readonly number[], pulls: readonly Pull[], s
 /** What the keys do on the picture. @param selected index of the pull that is selected, below 0 when none is */
 export function keysWords(selected: number): string {
   const arrows = selected < 0 ? 'Arrow keys move the sheet' : `Arrow keys move pull ${selected + 1} by 0.1 mm, with Shift by 1 mm`;
-  return `Picture. ${arrows}; Enter reads the colour in the middle; plus, minus and 0 come closer, further, to the whole sheet; hold B to build it up.`;
+  return `Picture. ${arrows}; what is selected is dragged on the sheet; Enter reads the colour in the middle; plus, minus and 0 come closer, further, to the whole sheet; hold B to build it up.`;
 }

@@ -3,11 +3,15 @@ import { customElement, property, state } from 'lit/decorators.js';
 import type { Pull } from '../../engine/stack/types.ts';
 import type { Studio } from '../../engine/studio/studio.ts';
 import type { OverlapEdge } from '../../workers/api/picture-api.ts';
+import '../ui/print/layer-graph.ts';
 import '../ui/print/order-graph.ts';
 import { controls } from '../ui/controls-style.ts';
 import '../ui/kit/fold.ts';
 import type { Fold } from '../ui/kit/fold.ts';
 import { splitEdges } from '../ui/print/order-graph-layout.ts';
+
+/** So many pulls are legible on a ring with all its lines; more stand in layers. */
+const RING_TO = 24;
 
 /**
  * The order graph, folded under a line that says what it holds.
@@ -25,12 +29,14 @@ export class OrderFold extends LitElement {
         --fold-height: 44px;
         --fold-pad: 0 var(--space-8);
       }
-      ps-order-graph {
+      .graph {
         padding: var(--space-4) var(--space-9) var(--space-10);
+      }
+      ps-order-graph {
         max-width: 980px;
       }
       @media (max-width: 760px) {
-        ps-order-graph {
+        .graph {
           padding: var(--space-4) var(--space-8) var(--space-9);
         }
       }
@@ -52,7 +58,7 @@ export class OrderFold extends LitElement {
     this.open = fold.open;
     if (!fold.open) return;
     await this.updateComplete;
-    await fold.querySelector('ps-order-graph')?.updateComplete;
+    await fold.querySelector<LitElement>('.graph')?.updateComplete;
     fold.scrollIntoView({ block: 'nearest' });
   }
 
@@ -63,24 +69,21 @@ export class OrderFold extends LitElement {
     return `${free} of ${overlapping} overlapping ${overlapping === 1 ? 'pair is a free swap' : 'pairs are free swaps'}`;
   }
 
+  private graph() {
+    const select = (event: CustomEvent<string>) => this.dispatchEvent(new CustomEvent<string>('pull-select', { detail: event.detail }));
+    const edges = this.edges ?? [];
+    return this.pulls.length > RING_TO
+      ? html`<ps-layer-graph class="graph" .pulls=${this.pulls} .drawer=${this.drawer} .edges=${edges} .minDeltaE=${this.minDeltaE} .selected=${this.selected} @pull-select=${select}></ps-layer-graph>`
+      : html`<ps-order-graph class="graph" .pulls=${this.pulls} .drawer=${this.drawer} .edges=${edges} .minDeltaE=${this.minDeltaE} .selected=${this.selected} @pull-select=${select}></ps-order-graph>`;
+  }
+
   override render() {
     return html`<ps-fold
       label="Order graph"
       note=${this.open ? '' : this.words}
       @toggle=${(event: Event) => void this.toggled(event.currentTarget as Fold)}
     >
-      ${
-        this.open
-          ? html`<ps-order-graph
-            .pulls=${this.pulls}
-            .drawer=${this.drawer}
-            .edges=${this.edges ?? []}
-            .minDeltaE=${this.minDeltaE}
-            .selected=${this.selected}
-            @pull-select=${(event: CustomEvent<string>) => this.dispatchEvent(new CustomEvent<string>('pull-select', { detail: event.detail }))}
-          ></ps-order-graph>`
-          : nothing
-      }
+      ${this.open ? this.graph() : nothing}
     </ps-fold>`;
   }
 }

@@ -1,4 +1,5 @@
 import { differentPlaces, outlineCells } from '../../engine/order/groups/where-different.ts';
+import { mapOverlaps } from '../../engine/order/map-overlaps.ts';
 import { colourCells, createCellColours, stateColours, type CellColours } from '../../engine/stack/appearance.ts';
 import { CellMapBuilder, type PlacedSpans } from '../../engine/stack/cell-map.ts';
 import { stackLayers } from '../../engine/stack/layers.ts';
@@ -8,7 +9,15 @@ import { SpanCache } from '../../engine/stack/screen-spans.ts';
 import type { CellMap, Pull, Stack } from '../../engine/stack/types.ts';
 import { paintView, ViewCache } from '../../engine/stack/view.ts';
 import type { Studio } from '../../engine/studio/studio.ts';
-import type { DifferenceRequest, DifferenceResult, Picture, PlaceRequest, SheetRequest, ViewRequest } from '../api/picture-api.ts';
+import type {
+  DifferenceRequest,
+  DifferenceResult,
+  OverlapEdge,
+  Picture,
+  PlaceRequest,
+  SheetRequest,
+  ViewRequest,
+} from '../api/picture-api.ts';
 
 /** Of the two lines round what differs: one of them shows on any ground. */
 const [LIGHT, DARK] = [0xffffffff, 0xff181b1d];
@@ -42,6 +51,11 @@ export class StudioPictures {
   /** What lies at a place of the sheet. */
   readPlace({ pulls, ...at }: PlaceRequest): PlaceReading {
     return readPlace(this.studio, { pulls }, at, this.spans);
+  }
+
+  /** The pairs of pulls that overlap, of one look at the sheet. */
+  mapOverlaps(pulls: readonly Pull[]): OverlapEdge[] {
+    return mapOverlaps({ pulls }, this.studio, this.spans);
   }
 
   /** The whole sheet at a height. */

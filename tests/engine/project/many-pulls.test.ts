@@ -13,7 +13,7 @@ describe('several pulls together', () => {
     ],
     [
       'shifted',
-      { kind: 'shift-pulls', pulls: ['p1', 'p2'], dxMm: 0.14, dyMm: -3 },
+      { kind: 'offset-pulls', pulls: ['p1', 'p2'], dxMm: 0.14, dyMm: -3 },
       [{ dxMm: 0.1, dyMm: -3 }, { dxMm: 0.1, dyMm: -3 }, { id: 'p3' }],
     ],
     ['moved', { kind: 'move-pulls', pulls: ['p1', 'p2'], to: 1 }, [{ id: 'p3' }, { id: 'p1' }, { id: 'p2' }]],
@@ -37,8 +37,8 @@ describe('several pulls together', () => {
   });
 
   it('should take back each drag by itself and a run of steps as one', () => {
-    const drag: Command = { kind: 'shift-pulls', pulls: ['p1'], dxMm: 5, dyMm: 0, drag: true };
-    const step: Command = { kind: 'shift-pulls', pulls: ['p1'], dxMm: 0.1, dyMm: 0 };
+    const drag: Command = { kind: 'offset-pulls', pulls: ['p1'], dxMm: 5, dyMm: 0, drag: true };
+    const step: Command = { kind: 'offset-pulls', pulls: ['p1'], dxMm: 0.1, dyMm: 0 };
     const history = [drag, drag, step, step].reduce(perform, startHistory(smallProject()));
     expect(history.past).toHaveLength(3);
     expect(undo(history).project.bench[0]).toMatchObject({ dxMm: 10 });
@@ -49,7 +49,7 @@ describe('several pulls together', () => {
     for (const command of [
       { kind: 'remove-pulls', pulls: ['p1', 'ghost'] },
       { kind: 'move-pulls', pulls: ['ghost'], to: 0 },
-      { kind: 'shift-pulls', pulls: ['p1', 'p2'], dxMm: 9000, dyMm: 0 },
+      { kind: 'offset-pulls', pulls: ['p1', 'p2'], dxMm: 9000, dyMm: 0 },
     ] satisfies Command[])
       expect(() => perform(start, command)).toThrow();
     expect(start.project).toEqual(smallProject());

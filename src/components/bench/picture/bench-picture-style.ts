@@ -54,6 +54,14 @@ export const benchPictureStyle = css`
     height: 100%;
     overflow: hidden;
   }
+  .hold {
+    pointer-events: all;
+    fill: transparent;
+    stroke: transparent;
+    stroke-width: 14px;
+    vector-effect: non-scaling-stroke;
+    cursor: move;
+  }
   .under {
     fill: none;
     stroke: var(--white);

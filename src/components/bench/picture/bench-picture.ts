@@ -1,6 +1,7 @@
-import { html, LitElement, nothing, svg } from 'lit';
+import { html, LitElement } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { defined, num } from '../../../engine/base/at.ts';
+import { toOffsetGrid } from '../../../engine/base/units.ts';
 import { labD50 } from '../../../engine/colour/lab.ts';
 import { srgbHexFromLab } from '../../../engine/colour/screen-colour.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
@@ -10,24 +11,22 @@ import { engineFor } from '../../../workers/client/client.ts';
 import { Work } from '../../ui/work.ts';
 import { benchPictureStyle } from './bench-picture-style.ts';
 import { PanZoom } from './pan-zoom.ts';
+import { pictureLines } from './picture-lines.ts';
 import { type Region, visibleRegion, wholeRegion } from './region.ts';
 import { paint, putCanvas } from './sheet-canvas.ts';
 import type { SheetView } from './sheet-view.ts';
+import { contentOf, same, type Wanted } from './wanted.ts';
 
 /** A picture that would take longer is preceded by a coarser draft, ms. */
 const DRAFT_ABOVE_MS = 70;
 /** After the last change of the view the sharp picture is asked for, ms. */
 const SETTLE_MS = 40;
 
-interface Wanted {
-  pulls: readonly Pull[];
-  drawer: Studio;
-  relative: boolean;
-  marked: boolean;
-  region: Region;
-  /** Frames wait for the exact picture of a stack; moves show the old one meanwhile. */
-  draft: boolean;
-  editedAt: number | null;
+/** How far what is selected is dragged, mm on the 0.1 mm grid; `done` when it is let go there. */
+export interface PullDrag {
+  dxMm: number;
+  dyMm: number;
+  done: boolean;
 }
 
 /**
@@ -36,6 +35,8 @@ interface Wanted {
  * @fires trouble CustomEvent<string>: why the picture could not be drawn
  * @fires point CustomEvent<{ xMm: number; yMm: number } | null>: the place under the pointer
  * @fires read-place CustomEvent<{ xMm: number; yMm: number }>: a place that was tapped, or the middle of what is in sight on Enter
+ * @fires drag-pulls CustomEvent<PullDrag>: what is selected is dragged
+ * @fires drag-back Event: the drag was broken off, and it belongs where it was
  * @fires nudge CustomEvent<{ dxMm: number; dyMm: number }>: arrow keys
  */
 @customElement('bench-picture')
@@ -50,6 +51,8 @@ export class BenchPicture extends LitElement {
   @property({ attribute: false }) view!: SheetView;
   /** SVG path data of the selected pull, sheet mm; '' when there is none. */
   @property() outline = '';
+  /** Whether what is selected is moved by dragging it. */
+  @property({ type: Boolean }) holds = false;
   /** A place that is marked, mm; null for none. */
   @property({ attribute: false }) spot: { xMm: number; yMm: number } | null = null;
   @property() label = '';
@@ -63,6 +66,7 @@ export class BenchPicture extends LitElement {
   @query('.sheet') private sheet!: HTMLElement;
   @query('canvas.sharp') private sharp!: HTMLCanvasElement;
   @query('canvas.whole') private whole!: HTMLCanvasElement;
+  private hand: PanZoom | null = null;
   private sharpRegion: Region | null = null;
   private sharpOf: readonly unknown[] = [];
   private wholeRegion: Region | null = null;
@@ -99,10 +103,16 @@ export class BenchPicture extends LitElement {
 
   override firstUpdated(): void {
     this.resize.observe(this);
-    new PanZoom(this.frame, this.view, {
+    this.hand = new PanZoom(this.frame, this.view, {
       moving: (moving) => (this.moving = moving),
       point: (place) => this.dispatchEvent(new CustomEvent('point', { detail: place })),
       tap: (place) => this.dispatchEvent(new CustomEvent('read-place', { detail: place })),
+      takes: (event) => !event.altKey && (event.target as Element).classList.contains('hold'),
+      drag: ({ dxMm, dyMm }, done) =>
+        this.dispatchEvent(
+          new CustomEvent<PullDrag>('drag-pulls', { detail: { dxMm: toOffsetGrid(dxMm), dyMm: toOffsetGrid(dyMm), done } }),
+        ),
+      dragBack: () => this.dispatchEvent(new Event('drag-back')),
     });
   }
 
@@ -258,16 +268,14 @@ export class BenchPicture extends LitElement {
         <canvas class="whole" aria-hidden="true" hidden></canvas>
         <canvas class="sharp" role="img" aria-label=${this.label}></canvas>
         <svg aria-hidden="true">
-          <g class="lines">
-            ${this.outline === '' ? nothing : svg`<path class="under" d=${this.outline} /><path class="over" d=${this.outline} />`}
-            ${this.spot === null ? nothing : svg`<path class="ring" d=${dotAt(this.spot)} /><path class="dot" d=${dotAt(this.spot)} />`}
-          </g>
+          ${pictureLines({ outline: this.outline, held: this.holds, spot: this.spot })}
         </svg>
       </div>
     </div>`;
   }
 
   private onKey(event: KeyboardEvent): void {
+    if (event.key === 'Escape' && this.hand?.letGo() === true) event.preventDefault();
     if (event.key === 'Enter') this.dispatchEvent(new CustomEvent('read-place', { detail: this.view.middle }));
     const step = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] }[event.key];
     if (step === undefined || event.ctrlKey || event.metaKey || event.altKey) return;
@@ -275,19 +283,6 @@ export class BenchPicture extends LitElement {
     const by = event.shiftKey ? 1 : 0.1;
     this.dispatchEvent(new CustomEvent('nudge', { detail: { dxMm: num(step, 0) * by, dyMm: num(step, 1) * by } }));
   }
-}
-
-/** A line of no length: its round ends are a dot, as large at every zoom. */
-function dotAt({ xMm, yMm }: { xMm: number; yMm: number }): string {
-  return `M${xMm} ${yMm}h0`;
-}
-
-function contentOf(wanted: Pick<Wanted, 'pulls' | 'drawer' | 'relative' | 'marked'>): readonly unknown[] {
-  return [wanted.pulls, wanted.drawer, wanted.relative, wanted.marked];
-}
-
-function same(one: readonly unknown[], other: readonly unknown[]): boolean {
-  return one.length === other.length && one.every((entry, i) => entry === other[i]);
 }
 
 declare global {

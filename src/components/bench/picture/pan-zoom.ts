@@ -11,18 +11,26 @@ export interface PanZoomOptions {
   point(place: { xMm: number; yMm: number } | null): void;
   /** A place that was pressed without moving. */
   tap(place: { xMm: number; yMm: number }): void;
+  /** Whether a press there takes hold of something that lies on the sheet, rather than of the sheet. */
+  takes(event: PointerEvent): boolean;
+  /** What was taken hold of lies so much further, mm; `done` when it is let go there. */
+  drag(by: { dxMm: number; dyMm: number }, done: boolean): void;
+  /** It belongs where it was: the drag was broken off. */
+  dragBack(): void;
 }
 
 /** A hand moves so far without meaning to, px. */
 const STILL_PX = 5;
 
-/** Wheel, drag and pinch on a frame move and scale its view. */
+/** Wheel, drag and pinch on a frame move and scale its view; a drag of what lies on the sheet moves that. */
 export class PanZoom {
   private readonly frame: HTMLElement;
   private readonly view: SheetView;
   private readonly options: PanZoomOptions;
   /** Where a press began that may be a tap; null once it is none. */
   private still: { x: number; y: number } | null = null;
+  /** The pointer that holds something on the sheet, and where it took it. */
+  private held: { pointer: number; x: number; y: number; moved: boolean } | null = null;
   private readonly down = new Map<number, { x: number; y: number }>();
 
   constructor(frame: HTMLElement, view: SheetView, options: PanZoomOptions) {
@@ -56,10 +64,29 @@ export class PanZoom {
   private readonly onDown = (event: PointerEvent): void => {
     if (event.button !== 0) return;
     this.still = this.down.size === 0 ? this.at(event) : null;
+    // A second finger pinches the sheet.
+    this.letGo();
+    if (this.still !== null && this.options.takes(event)) this.held = { pointer: event.pointerId, ...this.still, moved: false };
     this.down.set(event.pointerId, this.at(event));
     this.frame.setPointerCapture(event.pointerId);
     this.options.moving(true);
   };
+
+  /** Lets what is dragged back to where it was. */
+  letGo(): boolean {
+    const moved = this.held?.moved === true;
+    this.held = null;
+    if (moved) this.options.dragBack();
+    return moved;
+  }
+
+  private dragHeld(now: { x: number; y: number }, done: boolean): void {
+    const { held } = this;
+    if (held === null) return;
+    const { pxPerMm } = this.view;
+    held.moved = true;
+    this.options.drag({ dxMm: (now.x - held.x) / pxPerMm, dyMm: (now.y - held.y) / pxPerMm }, done);
+  }
 
   private readonly onMove = (event: PointerEvent): void => {
     const { view } = this;
@@ -67,7 +94,9 @@ export class PanZoom {
     const { still } = this;
     if (still !== null && Math.hypot(now.x - still.x, now.y - still.y) > STILL_PX) this.still = null;
     const before = this.down.get(event.pointerId);
-    if (before !== undefined) {
+    if (this.held !== null && this.held.pointer === event.pointerId) {
+      if (this.still === null) this.dragHeld(now, false);
+    } else if (before !== undefined) {
       if (this.down.size >= 2) {
         const [one, other] = [...this.down].filter(([id]) => id !== event.pointerId).map(([, place]) => place);
         if (one !== undefined && other === undefined) {
@@ -76,8 +105,8 @@ export class PanZoom {
           view.zoom(distance(now) / distance(before), (now.x + one.x) / 2, (now.y + one.y) / 2);
         }
       } else view.pan(now.x - before.x, now.y - before.y);
-      this.down.set(event.pointerId, now);
     }
+    if (before !== undefined) this.down.set(event.pointerId, now);
     this.options.point(this.onSheet(now));
   };
 
@@ -88,6 +117,12 @@ export class PanZoom {
 
   private readonly onUp = (event: PointerEvent): void => {
     if (event.type === 'pointerup' && this.still !== null && this.down.has(event.pointerId)) this.options.tap(this.onSheet(this.still));
+    if (this.held?.pointer === event.pointerId) {
+      if (event.type === 'pointerup' && this.still === null) {
+        this.dragHeld(this.at(event), true);
+        this.held = null;
+      } else this.letGo();
+    }
     this.still = null;
     this.down.delete(event.pointerId);
     if (this.down.size === 0) this.options.moving(false);

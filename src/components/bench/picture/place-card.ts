@@ -1,15 +1,25 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { entryAt } from '../../../engine/base/at.ts';
 import { labSwatch } from '../../../engine/ink/film/lab-swatch.ts';
+import type { Pull } from '../../../engine/stack/types.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { labWords } from '../../ui/words.ts';
 import { withinWords } from '../../words/error-words.ts';
 import { inkNameOf, placePullsWords } from '../bench-words.ts';
 import type { PlaceRead } from './place-reader.ts';
 
+/** Right over or right under a pull, by its id. */
+export interface PullBeside {
+  pull: string;
+  side: 'over' | 'under';
+}
+
 /**
  * What was read at a place of the picture.
  * @fires close: it is not wanted any more
+ * @fires pull-select CustomEvent<string>: the id of a pull that lies there
+ * @fires pull-beside CustomEvent<PullBeside>: where what is selected shall come to lie
  */
 @customElement('bench-place-card')
 export class PlaceCard extends LitElement {
@@ -31,11 +41,9 @@ export class PlaceCard extends LitElement {
         box-shadow: var(--edge);
       }
       ol {
-        display: flex;
-        flex-wrap: wrap;
+        display: grid;
         grid-column: 1 / -1;
-        gap: var(--space-2) var(--space-5);
-        max-height: 7.5em;
+        max-height: min(40cqh, 340px);
         margin: 0;
         padding: 0;
         overflow-y: auto;
@@ -45,6 +53,32 @@ export class PlaceCard extends LitElement {
         display: flex;
         align-items: center;
         gap: var(--space-3);
+        min-height: 28px;
+      }
+      li button {
+        min-height: 28px;
+        font-size: var(--type-small);
+      }
+      .which {
+        flex: 1;
+        min-width: 0;
+        justify-content: start;
+        overflow: hidden;
+        text-align: left;
+        white-space: nowrap;
+        text-overflow: ellipsis;
+      }
+      li .side {
+        padding: 0 var(--space-3);
+        color: var(--accent);
+      }
+      .hint {
+        grid-column: 1 / -1;
+      }
+      @media (pointer: coarse) {
+        li button {
+          min-height: 40px;
+        }
       }
       i {
         width: 18px;
@@ -61,18 +95,50 @@ export class PlaceCard extends LitElement {
 
   @property({ attribute: false }) read!: PlaceRead;
   @property({ type: Boolean }) relative = true;
+  /** Ids of the pulls that are selected. */
+  @property({ attribute: false }) together: ReadonlySet<string> = new Set();
 
-  /** The colour of the place from bare paper on, pull by pull. */
+  private tell<T>(name: string, detail: T): void {
+    this.dispatchEvent(new CustomEvent<T>(name, { detail }));
+  }
+
+  /** The pulls at the place, last down on top, each with the colour of the place after it. */
   private peeled() {
     const { reading, of } = this.read;
     const [pulls, studio] = of;
-    const white = this.relative ? studio.paper.reflectance : undefined;
-    return html`<ol aria-label="The place from bare paper on, pull by pull">
-      ${reading.after.map((lab, i) => {
-        const at = reading.pulls[i - 1];
-        return html`<li><i style="background:${labSwatch(lab, white).hex}"></i>${at === undefined ? 'paper' : `after ${at + 1} ${inkNameOf(pulls[at], studio)}`}</li>`;
-      })}
+    const hex = (i: number): string => labSwatch(entryAt(reading.after, i), this.relative ? studio.paper.reflectance : undefined).hex;
+    const rows = reading.pulls.map((at, i) => this.row(entryAt(pulls, at), { at, hex: hex(i + 1) }));
+    return html`<ol aria-label="The pulls at this place, last down on top">
+      ${rows.toReversed()}
+      <li><i style="background:${hex(0)}"></i>paper</li>
     </ol>`;
+  }
+
+  private row(pull: Pull, { at, hex }: { at: number; hex: string }) {
+    const studio = this.read.of[1];
+    const selected = this.together.has(pull.id);
+    const screen = studio.screens.find(({ id }) => id === pull.screen);
+    const beside = (side: 'over' | 'under') => html`<button
+      class="quiet side"
+      aria-label="Bring what is selected ${side} pull ${at + 1}"
+      @click=${() => this.tell<PullBeside>('pull-beside', { pull: pull.id, side })}
+    >${side}</button>`;
+    return html`<li class=${selected ? 'selected' : ''}>
+      <i style="background:${hex}"></i>
+      <button class="quiet which" aria-pressed=${selected} @click=${() => this.tell('pull-select', pull.id)}>
+        <b>${at + 1}</b> ${inkNameOf(pull, studio)}, screen ${screen?.number ?? '?'}
+      </button>
+      ${selected || this.together.size === 0 ? nothing : html`${beside('over')}${beside('under')}`}
+    </li>`;
+  }
+
+  private hint(): string {
+    if (this.together.size === 0) return 'Choose one of them to bring it over or under another.';
+    const pulls = this.read.of[0];
+    const at = pulls.findIndex(({ id }) => this.together.has(id));
+    return this.together.size === 1
+      ? `Over, under: bring pull ${at + 1} there.`
+      : `Over, under: bring the ${this.together.size} selected pulls there.`;
   }
 
   override render() {
@@ -87,7 +153,8 @@ export class PlaceCard extends LitElement {
         ${swatch.inGamut ? nothing : html`<span class="soft">more colourful in print than this screen can show</span>`}
       </div>
       <button class="quiet" @click=${() => this.dispatchEvent(new CustomEvent('close'))}>Close</button>
-      ${reading.pulls.length < 2 ? nothing : this.peeled()}`;
+      ${reading.pulls.length === 0 ? nothing : this.peeled()}
+      ${reading.pulls.length < 2 ? nothing : html`<p class="soft hint">${this.hint()}</p>`}`;
   }
 }
 

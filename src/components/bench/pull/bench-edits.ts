@@ -1,18 +1,14 @@
-import { defined } from '../../../engine/base/at.ts';
 import type { PullChange } from '../../../engine/project/commands/bench.ts';
 import { recipeOf } from '../../../engine/recipe/write.ts';
+import { placeBeside } from '../../../engine/stack/edit/rearrange.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
 import { sentenceOf } from '../../../workers/client/client.ts';
 import type { AppStore } from '../../app-store.ts';
-import { counted, screenWords } from '../../ui/words.ts';
 import type { OpenedStack } from '../picture/opened-stack.ts';
 import type { NewPull } from './add-pull.ts';
 import type { RecipeWords } from './keep-recipe.ts';
 
-/**
- * What can be done to the stack on the Bench. Each gives the sentence that a screen reader says,
- * or null when nothing was done; the store then tells why.
- */
+/** What can be done to the stack on the Bench. Each gives whether it was done; the store tells why it was not. */
 export class BenchEdits {
   private readonly store: AppStore;
   private readonly opened: OpenedStack;
@@ -26,50 +22,61 @@ export class BenchEdits {
     return this.store.project.bench;
   }
 
-  /** Puts a pull at a position, first down 0, and selects it. */
-  move(id: string, to: number): string | null {
+  /** Puts pulls at a place, the first of them at `to`, first down 0. */
+  move(ids: readonly string[], to: number): boolean {
     const { store } = this;
-    if (!store.dispatch({ kind: 'move-pull', pull: id, to })) return null;
-    const pull = defined(this.pulls.find((entry) => entry.id === id));
-    store.select(id);
-    const words = screenWords(pull.screen, store.project.drawer);
-    return `${defined(words[0]).toUpperCase()}${words.slice(1)} is now pull ${to + 1} of ${this.pulls.length}.`;
+    const [id] = ids;
+    if (ids.length === 1 && id !== undefined) return store.dispatch({ kind: 'move-pull', pull: id, to });
+    return ids.length > 0 && store.dispatch({ kind: 'move-pulls', pulls: ids, to });
   }
 
-  /** Changes the selected pull. */
-  change(change: PullChange): void {
-    const { selectedPull } = this.store;
-    if (selectedPull !== null) this.store.dispatch({ kind: 'change-pull', pull: selectedPull, change });
+  /** Brings pulls right over or under another. */
+  bring(ids: readonly string[], beside: { pull: string; side: 'over' | 'under' }): boolean {
+    const to = placeBeside(this.pulls, new Set(ids), beside);
+    return to >= 0 && this.move(ids, to);
   }
 
-  /** Shifts the selected pull, mm. @returns false when none is selected */
-  nudge(dxMm: number, dyMm: number): boolean {
-    const pull = this.pulls.find((entry) => entry.id === this.store.selectedPull);
-    if (pull === undefined) return false;
-    // One field at a time, so that a run of nudges is undone as one.
-    this.change(dxMm === 0 ? { dyMm: pull.dyMm + dyMm } : { dxMm: pull.dxMm + dxMm });
+  /** Changes pulls alike. */
+  change(ids: readonly string[], change: PullChange): boolean {
+    const { store } = this;
+    const [id] = ids;
+    if (ids.length === 1 && id !== undefined) return store.dispatch({ kind: 'change-pull', pull: id, change });
+    return ids.length > 0 && store.dispatch({ kind: 'change-pulls', pulls: ids, change });
+  }
+
+  /** Moves pulls on the sheet, mm. @param drag whether by a whole move of the hand, undone by itself */
+  shift(ids: readonly string[], { dxMm, dyMm }: Pick<Pull, 'dxMm' | 'dyMm'>, drag = false): boolean {
+    if (ids.length === 0) return false;
+    return this.store.dispatch({ kind: 'offset-pulls', pulls: ids, dxMm, dyMm, ...(drag ? { drag } : {}) });
+  }
+
+  /** Removes pulls and selects the one that takes the place of the first. */
+  remove(ids: readonly string[]): boolean {
+    const { store } = this;
+    const at = this.pulls.findIndex(({ id }) => ids.includes(id));
+    const [id] = ids;
+    if (ids.length === 1 && id !== undefined) {
+      if (!store.dispatch({ kind: 'remove-pull', pull: id })) return false;
+    } else if (ids.length === 0 || !store.dispatch({ kind: 'remove-pulls', pulls: ids })) return false;
+    store.select(this.pulls[Math.min(at, this.pulls.length - 1)]?.id ?? null);
     return true;
   }
 
-  /** Removes a pull and selects the one that takes its place. */
-  remove(id: string): string | null {
-    const { store } = this;
-    const at = this.pulls.findIndex((pull) => pull.id === id);
-    if (!store.dispatch({ kind: 'remove-pull', pull: id })) return null;
-    store.select(this.pulls[Math.min(at, this.pulls.length - 1)]?.id ?? null);
-    return `Pull ${at + 1} is removed; ${counted(this.pulls.length, 'pull')} left.`;
+  /** Puts an ink in the place of another in the whole stack. */
+  replaceInk(ink: string, by: string): boolean {
+    return ink !== by && this.store.dispatch({ kind: 'replace-ink', ink, by });
   }
 
   /** Puts a new pull down last and selects it. */
-  add({ screen, ink }: NewPull): string | null {
+  add({ screen, ink }: NewPull): boolean {
     // Ids of the stack as it was opened stay taken, so that comparing and holds never mix pulls up.
     const taken = new Set([...this.pulls, ...this.opened.pulls].map((pull) => pull.id));
     let n = this.pulls.length + 1;
     while (taken.has(`pull-${n}`)) n++;
     const pull: Pull = { id: `pull-${n}`, screen, ink, dxMm: 0, dyMm: 0, turnDeg: 0, strokes: 1 };
-    if (!this.store.dispatch({ kind: 'add-pull', pull, at: this.pulls.length })) return null;
+    if (!this.store.dispatch({ kind: 'add-pull', pull, at: this.pulls.length })) return false;
     this.store.select(pull.id);
-    return `Pull ${this.pulls.length} is added, last down.`;
+    return true;
   }
 
   /** Keeps the stack as a recipe; with the seed that finds it again as long as it is unchanged. */

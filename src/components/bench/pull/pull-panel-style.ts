@@ -66,12 +66,26 @@ export const pullPanelStyle = css`
   }
   .order {
     display: flex;
+    flex-wrap: wrap;
+    align-items: end;
     gap: var(--space-4);
     padding-top: var(--space-7);
     border-top: 1px solid var(--line);
   }
+  .order ps-number {
+    width: 4.4em;
+  }
   .order .remove {
     margin-left: auto;
+  }
+  .alike {
+    display: grid;
+    gap: var(--space-6);
+    padding-top: var(--space-7);
+    border-top: 1px solid var(--line);
+  }
+  .alike button {
+    font-size: var(--type-label);
   }
   [aria-disabled='true'] {
     opacity: 0.45;

@@ -1,16 +1,17 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
 import { OFFSET_MM } from '../../../engine/base/limits.ts';
-import { printInks } from '../../../engine/ink/mix/mix.ts';
 import type { PullChange } from '../../../engine/project/commands/bench.ts';
+import { pullsOf } from '../../../engine/stack/edit/choose-pulls.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
-import '../../ui/kit/ink-chip.ts';
 import '../../ui/kit/number-field.ts';
+import '../../ui/kit/select.ts';
 import { controls } from '../../ui/controls-style.ts';
 import type { NumberPick } from '../../ui/kit/number-field.ts';
 import { pickStyle } from '../../ui/pick-style.ts';
 import { screenGlyph } from '../../ui/print/screen-outline.ts';
+import { inkPick, inksToPull } from './ink-pick.ts';
 import { pullPanelStyle } from './pull-panel-style.ts';
 
 const MAX_STROKES = 9;
@@ -18,8 +19,10 @@ const MAX_STROKES = 9;
 /**
  * Everything of the selected pull that can be changed.
  * @fires pull-change CustomEvent<PullChange>
- * @fires pull-step CustomEvent<-1 | 1>: earlier or later
+ * @fires pull-place CustomEvent<number>: the place it shall have, first down 0
  * @fires pull-remove Event
+ * @fires pull-alike CustomEvent<'ink' | 'screen'>: all that share it are to be selected
+ * @fires ink-replace CustomEvent<string>: the ink that takes the place of this one in the whole stack
  */
 @customElement('bench-pull-panel')
 export class PullPanel extends LitElement {
@@ -27,7 +30,8 @@ export class PullPanel extends LitElement {
 
   @property({ attribute: false }) pull!: Pull;
   @property({ type: Number }) index = 0;
-  @property({ type: Number }) count = 0;
+  /** The whole stack. */
+  @property({ attribute: false }) pulls: readonly Pull[] = [];
   @property({ attribute: false }) drawer!: Studio;
   @query('h3') private heading!: HTMLElement;
 
@@ -40,36 +44,15 @@ export class PullPanel extends LitElement {
     this.dispatchEvent(new CustomEvent<PullChange>('pull-change', { detail: change }));
   }
 
-  private step(by: -1 | 1): void {
-    const to = this.index + by;
-    if (to < 0 || to >= this.count) return;
-    this.dispatchEvent(new CustomEvent<-1 | 1>('pull-step', { detail: by }));
+  private place(to: number): void {
+    if (to < 0 || to >= this.pulls.length || to === this.index) return;
+    this.dispatchEvent(new CustomEvent<number>('pull-place', { detail: to }));
   }
 
   private turn(degrees: number) {
     return html`<button aria-pressed=${this.pull.turnDeg === degrees} aria-label="Turn ${degrees} degrees" @click=${() => this.change({ turnDeg: degrees })}>
       ${degrees}°
     </button>`;
-  }
-
-  private inks() {
-    const { pull, drawer: studio } = this;
-    const printed = printInks(studio.inks);
-    // An ink may have become a stock ink since it was chosen.
-    const inks = printed.some(({ id }) => id === pull.ink)
-      ? printed
-      : studio.inks.filter((ink) => ink.stock !== true || ink.id === pull.ink);
-    return html`<fieldset role="radiogroup">
-      <legend>Ink, over white and over black</legend>
-      <div class="inks">
-        ${inks.map(
-          (ink) => html`<label class="ink pick">
-            <input type="radio" name="ink" .checked=${ink.id === pull.ink} aria-label=${ink.name} @change=${() => this.change({ ink: ink.id })} />
-            <ps-ink-chip .ink=${ink}></ps-ink-chip><span>${ink.name}</span>
-          </label>`,
-        )}
-      </div>
-    </fieldset>`;
   }
 
   private offset(field: 'dxMm' | 'dyMm', label: string) {
@@ -115,8 +98,37 @@ export class PullPanel extends LitElement {
     ></ps-number>`;
   }
 
+  /** What is done to all pulls that share an ink or a screen with this one. */
+  private alike() {
+    const { pull, pulls, drawer: studio } = this;
+    const ink = studio.inks.find(({ id }) => id === pull.ink);
+    const inInk = pullsOf(pulls, 'ink', pull.ink).length;
+    const ofScreen = pullsOf(pulls, 'screen', pull.screen).length;
+    if (inInk < 2 && ofScreen < 2) return nothing;
+    const select = (what: 'ink' | 'screen', words: string) =>
+      html`<button @click=${() => this.dispatchEvent(new CustomEvent('pull-alike', { detail: what }))}>${words}</button>`;
+    const others = inksToPull(studio.inks, pull.ink).filter(({ id }) => id !== pull.ink);
+    return html`<div class="alike">
+      <div class="row">
+        ${inInk < 2 ? nothing : select('ink', `Select all ${inInk} in ${ink?.name ?? 'this ink'}`)}
+        ${ofScreen < 2 ? nothing : select('screen', `Select all ${ofScreen} of this screen`)}
+      </div>
+      ${
+        inInk < 2
+          ? nothing
+          : html`<ps-select
+            label="Replace ${ink?.name ?? 'this ink'} in all ${inInk} pulls by"
+            value=""
+            .options=${[{ value: '', label: 'choose an ink' }, ...others.map(({ id, name }) => ({ value: id, label: name }))]}
+            @pick=${(event: CustomEvent<string>) => event.detail !== '' && this.dispatchEvent(new CustomEvent('ink-replace', { detail: event.detail }))}
+          ></ps-select>`
+      }
+    </div>`;
+  }
+
   override render() {
-    const { pull, drawer: studio, index, count } = this;
+    const { pull, drawer: studio, index } = this;
+    const count = this.pulls.length;
     const screen = studio.screens.find((entry) => entry.id === pull.screen);
     return html`
       <div class="head">
@@ -126,14 +138,16 @@ export class PullPanel extends LitElement {
         </div>
         ${screenGlyph(screen, studio)}
       </div>
-      ${this.inks()}
+      ${inkPick(studio.inks, pull.ink, (ink) => this.change({ ink }))}
       <div class="pair" role="group" aria-label="Offset">${this.offset('dxMm', 'Offset right')} ${this.offset('dyMm', 'Offset down')}</div>
       ${this.turns()} ${this.strokes()}
       <div class="order">
-        <button aria-disabled=${index === 0} @click=${() => this.step(-1)}>Earlier</button>
-        <button aria-disabled=${index === count - 1} @click=${() => this.step(1)}>Later</button>
+        <button aria-disabled=${index === 0} @click=${() => this.place(index - 1)}>Earlier</button>
+        <button aria-disabled=${index === count - 1} @click=${() => this.place(index + 1)}>Later</button>
+        <ps-number label="To place" whole .value=${index + 1} .min=${1} .max=${count} @pick=${(event: NumberPick) => this.place(event.detail - 1)}></ps-number>
         <button class="remove" aria-label="Remove pull ${index + 1}" @click=${() => this.dispatchEvent(new Event('pull-remove'))}>Remove</button>
       </div>
+      ${this.alike()}
       ${screen === undefined ? html`<p class="small">This pull's screen is no longer in the drawer; remove the pull.</p>` : nothing}
     `;
   }

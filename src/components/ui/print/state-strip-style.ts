@@ -45,7 +45,7 @@ export const stateStripStyle = css`
     outline: 2px solid var(--accent);
     outline-offset: 2px;
   }
-  .state[aria-selected='true']:focus-visible .sheet {
+  .chosen:focus-visible .sheet {
     outline-width: 3px;
   }
   .ticket {
@@ -115,7 +115,7 @@ export const stateStripStyle = css`
     color: var(--ink-soft);
   }
   .dragged .sheet {
-    transform: translate(var(--drag-x, 0px), -6px);
+    transform: translate(var(--drag-x, 0px), var(--drag-y, -6px));
     position: relative;
     z-index: 3;
     outline: 2px solid var(--accent);
@@ -135,8 +135,6 @@ export const stateStripStyle = css`
   .mark {
     position: absolute;
     z-index: 4;
-    top: -6px;
-    bottom: 0;
     width: 3px;
     margin-left: calc(-1 * var(--space-1));
     background: var(--accent);
@@ -156,6 +154,39 @@ export const stateStripStyle = css`
   }
   .handle {
     display: none;
+  }
+  /* All at once: rows of small states, which scroll down where they are very many. */
+  :host([compact]) .scroller {
+    flex-wrap: nowrap;
+    overflow: hidden auto;
+    max-height: 46cqh;
+    padding: var(--space-4) var(--space-6);
+  }
+  :host([compact]) [role='listbox'] {
+    flex-wrap: wrap;
+  }
+  :host([compact]) .state {
+    width: calc(var(--state-width) + 6px);
+    padding: var(--space-2) 3px 0;
+  }
+  :host([compact]) .place {
+    font-size: var(--type-fine);
+    line-height: 15px;
+    text-align: center;
+    color: var(--ink-soft);
+  }
+  :host([compact]) .chosen .place {
+    color: var(--accent);
+    font-weight: 650;
+  }
+  :host([compact]) .free,
+  :host([compact]) .swaps {
+    display: none;
+  }
+  :host([compact]) .shown::after {
+    left: 3px;
+    right: 3px;
+    top: -2px;
   }
   /* Stays in sight while the states scroll under it. */
   .end {

@@ -9,7 +9,7 @@ import { fieldsOf, type RulesOf } from './rule.ts';
 export type ManyPullsCommand =
   | { kind: 'change-pulls'; pulls: readonly string[]; change: PullChange }
   /** By so much further than each lies; `drag` for a whole move of the hand, which is undone by itself. */
-  | { kind: 'shift-pulls'; pulls: readonly string[]; dxMm: number; dyMm: number; drag?: boolean }
+  | { kind: 'offset-pulls'; pulls: readonly string[]; dxMm: number; dyMm: number; drag?: boolean }
   /** In the order that they have, the first of them at a place. */
   | { kind: 'move-pulls'; pulls: readonly string[]; to: number }
   | { kind: 'remove-pulls'; pulls: readonly string[] }
@@ -28,7 +28,7 @@ export const MANY_PULLS_RULES: RulesOf<ManyPullsCommand> = {
       }
     },
   },
-  'shift-pulls': {
+  'offset-pulls': {
     label: 'move pulls on the sheet',
     mergeKey: ({ kind, pulls, dxMm, dyMm, drag }) => (drag === true ? null : `${kind}:${pulls.join()}:${dxMm === 0}:${dyMm === 0}`),
     change(draft, { pulls, dxMm, dyMm }) {

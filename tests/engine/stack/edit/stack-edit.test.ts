@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { freePlaces } from '../../../../src/engine/order/free-places.ts';
 import { orderLayers } from '../../../../src/engine/order/order-layers.ts';
 import { pullsBetween, pullsOf } from '../../../../src/engine/stack/edit/choose-pulls.ts';
 import { movedTo, placeBeside } from '../../../../src/engine/stack/edit/rearrange.ts';
@@ -87,5 +88,18 @@ describe('the layers of an order', () => {
       ]),
     ).toEqual([0, 0, 1, 2, 2]);
     expect(orderLayers(3, [])).toEqual([0, 0, 0]);
+  });
+});
+
+describe('what holds a pull in its place', () => {
+  it('should leave it all places up to the next pull whose order shows', () => {
+    const edges = [
+      { a: 1, b: 4 },
+      { a: 4, b: 2 },
+      { a: 4, b: 7 },
+      { a: 0, b: 9 },
+    ];
+    expect(freePlaces(4, 10, edges)).toEqual({ over: [2, 1], under: [7], from: 3, to: 6 });
+    expect(freePlaces(5, 10, edges)).toEqual({ over: [], under: [], from: 0, to: 9 });
   });
 });
