@@ -74,14 +74,14 @@ export const appRootStyle = css`
     width: 20px;
     height: 20px;
   }
-  .keys {
+  .help {
     min-width: 40px;
     font-weight: 650;
   }
-  ps-key-list {
+  ps-help {
     position: absolute;
   }
-  save-strip {
+  .strips {
     grid-row: 2;
     grid-column: 1;
     min-width: 0;

@@ -1,9 +1,10 @@
 import { html, LitElement, nothing } from 'lit';
-import { customElement, property, query } from 'lit/decorators.js';
+import { customElement, property } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { appRootStyle } from './app-root-style.ts';
 import { type AppStore, type Notice, StoreController } from './app-store.ts';
 import { openProjectFile } from './keep/open-file.ts';
+import './help/first-steps.ts';
 import './keep/save-strip.ts';
 import './project-menu.ts';
 import { type Room, roomAt, type RoomEntry, roomEntry, ROOMS } from './rooms.ts';
@@ -11,8 +12,6 @@ import type { AutoSaver } from './saver.ts';
 import { controls } from './ui/controls-style.ts';
 import { FileReading } from './ui/files/file-reading.ts';
 import { isProjectFile } from './ui/files/project-file.ts';
-import './ui/kit/key-list.ts';
-import type { KeyList } from './ui/kit/key-list.ts';
 import { isTyped } from './ui/kit/typed-key.ts';
 
 /** The elements of all rooms in the table; they stand in folders of their own, and load when they are entered. */
@@ -31,7 +30,6 @@ export class AppRoot extends LitElement {
   @property({ attribute: false }) store!: AppStore;
   @property({ attribute: false }) saver!: AutoSaver;
   private readonly file = new FileReading(this);
-  @query('ps-key-list') private keyList!: KeyList;
   /** Rooms stay as they were left, so each is made once, when first entered. */
   private readonly entered = new Map<Room, HTMLElement>();
   /** The rooms whose code was asked for. */
@@ -107,7 +105,7 @@ export class AppRoot extends LitElement {
     if (event.altKey || event.defaultPrevented) return;
     if (event.key === '?' && !event.ctrlKey && !event.metaKey && !isTyped(event)) {
       event.preventDefault();
-      this.keyList.show();
+      void this.help();
     }
     if (!(event.ctrlKey || event.metaKey)) return;
     const inField = event
@@ -149,6 +147,16 @@ export class AppRoot extends LitElement {
       this.store.tell('This room could not be fetched from where the app came from. Load the page again; what you made is saved.');
     }
   }
+
+  /** Fetched when it is first asked for. */
+  private readonly help = async (): Promise<void> => {
+    try {
+      await import('./help/help-dialog.ts');
+      await this.renderRoot.querySelector('ps-help')?.show();
+    } catch {
+      this.store.tell('Help could not be fetched from where the app came from. Load the page again; what you made is saved.');
+    }
+  };
 
   /** Past the doors and tools; the address names the room, so that no fragment can do it. */
   private readonly skip = (event: Event): void => {
@@ -225,17 +233,20 @@ export class AppRoot extends LitElement {
               <path d="m13 4 4 4-4 4m4-4H8a5 5 0 0 0 0 10h4" />
             </svg>
           </button>
-          <button class="quiet keys" aria-label="Keys" title="Keys of this room: press ?" @click=${() => this.keyList.show()}>?</button>
+          <button class="quiet help" aria-label="Help" title="What one does here, its keys, and all words: press ?" @click=${this.help}>?</button>
           <project-menu .store=${store} .saver=${this.saver} .saveState=${this.saver.state}></project-menu>
         </div>
       </header>
-      <save-strip .store=${store} .saver=${this.saver}></save-strip>
+      <div class="strips">
+        <save-strip .store=${store} .saver=${this.saver}></save-strip>
+        <first-steps .store=${store}></first-steps>
+      </div>
       <main tabindex="-1">
         <h1 class="visually-hidden">${label}</h1>
         ${this.rooms()}
       </main>
       ${this.file.line()} ${this.renderNotices()}
-      <ps-key-list heading="Keys: ${roomEntry(store.room).label}" .keys=${roomEntry(store.room).keys}></ps-key-list>
+      <ps-help .room=${store.room}></ps-help>
     `;
   }
 }

@@ -1,8 +1,6 @@
 import { css, html, LitElement } from 'lit';
-import { customElement, property, query } from 'lit/decorators.js';
+import { customElement, property } from 'lit/decorators.js';
 import { controls } from '../controls-style.ts';
-import { dialogStyle } from './dialog-style.ts';
-import { dialogBox } from './dialog.ts';
 
 /** A key, or several, and what it does. */
 export type KeyWords = readonly [key: string, does: string];
@@ -11,7 +9,7 @@ export type KeyWords = readonly [key: string, does: string];
 const EVERYWHERE: readonly KeyWords[] = [
   ['Up and down, in a field of numbers', 'one step more or less'],
   ['Ctrl or ⌘ and Z', 'undo; with Shift, or Ctrl and Y, redo'],
-  ['?', 'this list'],
+  ['?', 'this help'],
 ];
 
 /** All keys of a room, in one list. */
@@ -19,7 +17,6 @@ const EVERYWHERE: readonly KeyWords[] = [
 export class KeyList extends LitElement {
   static override styles = [
     controls,
-    dialogStyle,
     css`
       dl {
         display: grid;
@@ -35,20 +32,10 @@ export class KeyList extends LitElement {
     `,
   ];
 
-  /** 'Keys: Wall'. */
-  @property() heading = 'Keys';
   @property({ attribute: false }) keys: readonly KeyWords[] = [];
-  @query('dialog') private dialog!: HTMLDialogElement;
-
-  show(): void {
-    this.dialog.showModal();
-  }
 
   override render() {
-    return dialogBox(
-      { heading: this.heading, closable: true },
-      html`<dl>${[...this.keys, ...EVERYWHERE].map(([key, does]) => html`<dt>${key}</dt><dd>${does}</dd>`)}</dl>`,
-    );
+    return html`<dl>${[...this.keys, ...EVERYWHERE].map(([key, does]) => html`<dt>${key}</dt><dd>${does}</dd>`)}</dl>`;
   }
 }
 

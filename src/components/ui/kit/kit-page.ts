@@ -14,7 +14,7 @@ import './select.ts';
 import { controls } from '../controls-style.ts';
 import { dialogStyle } from './dialog-style.ts';
 import { dialogBox } from './dialog.ts';
-import type { KeyList, KeyWords } from './key-list.ts';
+import type { KeyWords } from './key-list.ts';
 
 /** A kit element in its states, each by name. */
 type Specimen = readonly [element: string, states: Readonly<Record<string, TemplateResult>>];
@@ -68,7 +68,6 @@ export class KitPage extends LitElement {
   @state() private copies = 4;
   @state() private stopped = false;
   @query('dialog') private dialog!: HTMLDialogElement;
-  @query('ps-key-list') private keys!: KeyList;
 
   private specimens(): readonly Specimen[] {
     const stock = (event: CustomEvent<string>) => (this.stock = event.detail);
@@ -126,8 +125,7 @@ export class KitPage extends LitElement {
       [
         'ps-key-list',
         {
-          rest: html`<button @click=${() => this.keys.show()}>Keys of a room</button>
-            <ps-key-list heading="Keys: Wall" .keys=${KEYS}></ps-key-list>`,
+          rest: html`<ps-key-list .keys=${KEYS}></ps-key-list>`,
         },
       ],
       [
