@@ -82,6 +82,8 @@ export async function openPage(studio: Studio, viewport = { width: 1440, height:
   const context = await studio.browser.newContext({ viewport, serviceWorkers: 'block' });
   // The system's chooser of a place cannot be driven; without it files are downloads.
   await context.addInitScript(() => Reflect.deleteProperty(window, 'showSaveFilePicker'));
+  // Whoever comes for the first time is looked at in stranger.test.ts.
+  await context.addInitScript(() => localStorage.setItem('pullstack-first-steps', 'closed'));
   const page = await context.newPage();
   const errors: string[] = [];
   watch(page, studio, errors);

@@ -27,7 +27,21 @@ describe('someone with shapes of their own and nothing else', () => {
   it('should get from an empty drawer to a wall of them, in register', async () => {
     const { page, context, errors } = await openPage(studio);
     page.on('dialog', (dialog) => void dialog.accept());
+    await page.addInitScript(() => localStorage.removeItem('pullstack-first-steps'));
     await page.goto(studio.url);
+    const steps = page.getByRole('complementary', { name: 'First steps' });
+    await steps.getByText('First steps, 1 of 5').waitFor();
+    await steps.getByRole('button', { name: 'Next step' }).click();
+    await steps.getByRole('link', { name: 'Bench' }).waitFor();
+    await steps.getByRole('button', { name: 'Close the first steps' }).click();
+    expect(await steps.count()).toBe(0);
+    await page.getByRole('button', { name: 'Help', exact: true }).click();
+    const help = page.getByRole('dialog', { name: 'Help: Wall' });
+    await help.getByRole('img').waitFor();
+    await help.getByRole('button', { name: 'Words', exact: true }).click();
+    await help.getByRole('searchbox', { name: 'Look for a word' }).fill('veil');
+    await help.getByText(/^1 of \d+ words/u).waitFor();
+    await help.getByRole('button', { name: 'Close' }).click();
     const wall = page.locator('wall-room');
     await expect.poll(() => wall.getAttribute('data-state'), { timeout: 30_000 }).toBe('done');
 

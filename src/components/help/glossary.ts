@@ -17,7 +17,6 @@ export const GLOSSARY: readonly GlossaryWord[] = [
   { word: 'condition', means: 'what every print of a wall must keep to.', ours: true },
   { word: 'contrast of edges', means: 'length of all edges × ΔE00 across them ÷ area of the sheet: how lively a print is.', ours: true },
   { word: 'crossed', means: 'of two prints: with something of the order, inks and offsets of each.', ours: true },
-  { word: 'ΔE00', means: 'how far two colours are apart to the eye (CIEDE2000); about 1 is just visible side by side.' },
   { word: 'drawdown', means: 'ink spread by a blade over a card that is white and black, to see how it covers.' },
   { word: 'edition', means: 'one recipe printed a number of times, with its proofs and numbering.' },
   { word: 'emulsion', means: 'the light-sensitive coat of a screen; light through the film positive hardens it where no ink shall pass.' },
@@ -69,6 +68,7 @@ export const GLOSSARY: readonly GlossaryWord[] = [
   { word: 'veil', means: 'one more translucent pull over others, to soften the contrast between them.', ours: true },
   { word: 'visit', means: 'days and hours at a studio, and the sheets to be printed in them.', ours: true },
   { word: 'wash-up', means: 'cleaning screen and squeegee of an ink. Mind solvents: gloves, air, the safety data sheet.' },
+  { word: 'ΔE00', means: 'how far two colours are apart to the eye (CIEDE2000); about 1 is just visible side by side.' },
 ];
 
 /** Words that have all of what is looked for in them or their meaning. */

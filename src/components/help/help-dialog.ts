@@ -27,6 +27,11 @@ type Part = (typeof PARTS)[number]['value'];
 /** What can hurt in the work that a room is about. */
 const DANGERS: Partial<Record<Room, CautionTopic>> = { drawer: 'screens', inks: 'inks', press: 'press', lesson: 'lesson' };
 
+function foundWords(count: number): string {
+  if (count === 0) return 'No word has that in it or in its meaning.';
+  return `${count} of ${GLOSSARY.length} words; those with a dot are ours, the others of the trade or a standard.`;
+}
+
 /** Help: the room one stands in, its keys, and all words. */
 @customElement('ps-help')
 export class Help extends LitElement {
@@ -67,9 +72,7 @@ export class Help extends LitElement {
         >Look for a word
         <input type="search" .value=${this.sought} @input=${(event: Event) => (this.sought = (event.target as HTMLInputElement).value)} />
       </label>
-      <p class="small soft" role="status">
-        ${words.length === 0 ? 'No word has that in it or in its meaning.' : `${words.length} of ${GLOSSARY.length} words; those with a dot are ours, the others of the trade or a standard.`}
-      </p>
+      <p class="small soft" role="status">${foundWords(words.length)}</p>
       <dl class="words">
         ${words.map(({ word, means, ours }) => html`<dt>${word}${ours === true ? html`<span class="ours" title="a word of ours">·</span>` : nothing}</dt><dd>${means}</dd>`)}
       </dl>`;

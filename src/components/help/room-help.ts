@@ -1,7 +1,7 @@
 import type { Room } from '../rooms.ts';
 
 /** What one does in a room: a thing to do, and how. Labels of the app stand between asterisks. */
-export type HowTo = readonly [what: string, how: string];
+type HowTo = readonly [what: string, how: string];
 
 /** The page of help of a room. */
 export interface RoomHelp {
@@ -41,7 +41,10 @@ export const ROOM_HELP: Readonly<Record<Room, RoomHelp>> = {
         'Add an ink',
         'Press *Add an ink*: from a measurement file, from two colours of a drawdown (one over white, one over black), picked from a photo, or from one colour as a guess.',
       ],
-      ['Mix and let down', 'Open *Let it down with transparent base*, or press *Match a colour* to find a mix of stock inks for a colour.'],
+      [
+        'Mix and let down',
+        'Open *Let it down* below the ink’s colours, or press *Match a colour* to find a mix of stock inks for a colour.',
+      ],
       ['Read a colour', 'Point at a square of the chart; click it for its curve.'],
       [
         'Check it against a pull',
