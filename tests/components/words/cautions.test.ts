@@ -36,6 +36,7 @@ it('should stand where the work is', () => {
     'lesson/lesson-room.ts',
     'press/log/log-press.ts',
     'press/plan/stencil-list.ts',
+    'ui/films/films-dialog.ts',
   ]);
   expect(text('inks/target/target-sheet.ts')).toContain('CAUTIONS_BY_TOPIC.target');
 });
