@@ -99,11 +99,12 @@ export class AdviceList extends LitElement {
     return this.least ?? adviceFigures(this.made.plan);
   }
 
-  /** The same prints in a better order that the search came by. */
+  /** The same prints in a better order that the search came by, or in several of which each has less of something. */
   private again() {
-    const { made, standing } = this;
+    const { made } = this;
+    const standing = this.standing ?? made.plan;
     const was = adviceFigures(made.plan);
-    if (standing === null || !isLess(this.asItStands, was)) return nothing;
+    if (!isLess(this.asItStands, was)) return nothing;
     const figures = adviceFigures(standing);
     const advice: Advice = { edits: [], input: made.input, plan: standing, figures, changes: [], deltaE: 0 };
     return html`<div class="ask">
