@@ -1,0 +1,127 @@
+import { entryAt } from '../../base/at.ts';
+import { cutRings, normalise, subtractRings } from '../../geometry/booleans.ts';
+import { grownRings } from '../../geometry/offset.ts';
+import { ringArea, shapeBounds } from '../../geometry/rings.ts';
+import type { Box, Outline } from '../../geometry/types.ts';
+import { WorkBudget } from '../../geometry/work.ts';
+
+/** A part of a screen that is narrower than is asked. */
+export interface ThinPlace {
+  /** 'line' is open to ink, 'gap' is stencil between such parts. */
+  kind: 'line' | 'gap';
+  /** Its outline, sheet mm. */
+  rings: Float64Array[];
+  box: Box;
+  /** Where it is widest, mm: the largest disc that fits in. */
+  widthMm: number;
+}
+
+/** What is looked for, mm. */
+export interface ThinAsked {
+  lineMm: number;
+  gapMm: number;
+}
+
+/** Thin places of a screen, the longest first. */
+export interface ThinFound {
+  places: ThinPlace[];
+  /** How many there are in all. */
+  lines: number;
+  gaps: number;
+}
+
+/**
+ * Corners lose their tips too: a part counts only where it reaches farther from what stays than this share of half
+ * the width, which spares corners of 84° and more.
+ */
+const TIP = 0.5;
+/** Edges that were moved there and back lie so near where they were, mm; such hairs would join places that lie apart. */
+const HAIR_MM = 0.004;
+/** Places told apart; more make a list that nobody reads. */
+const MOST_PLACES = 200;
+/** How finely the width of a place is told, as a share of what is asked. */
+const HALVINGS = 6;
+
+/**
+ * Where a screen is narrower than a least width: what no disc of that diameter reaches inside the outlines (their
+ * morphological opening), and between them (closing). Exact on the boolean grid, the same every time.
+ * @throws EngineError 'geometry.too-much-work' when the outlines have too many corners for it
+ * Source: Serra (1982), Image Analysis and Mathematical Morphology, ch. II (opening and closing), from memory.
+ */
+export function thinPlaces(outline: Outline, { lineMm, gapMm }: ThinAsked): ThinFound {
+  const budget = new WorkBudget(4e8);
+  const rings = normalise(outline, budget);
+  const lines = lineMm > 0 ? thinLines(rings, lineMm / 2, budget) : [];
+  const gaps = gapMm > 0 ? thinGaps(rings, gapMm / 2, budget) : [];
+  const long = ({ widthMm, heightMm }: Box): number => Math.hypot(widthMm, heightMm);
+  const all = [...lines.map((part) => ({ kind: 'line' as const, part })), ...gaps.map((part) => ({ kind: 'gap' as const, part }))]
+    .map(({ kind, part }) => ({ kind, rings: part, box: shapeBounds(part) }))
+    .sort((a, b) => long(b.box) - long(a.box) || a.box.yMm - b.box.yMm || a.box.xMm - b.box.xMm);
+  const places = all
+    .slice(0, MOST_PLACES)
+    .map((place) => ({ ...place, widthMm: widest(place.rings, place.kind === 'line' ? lineMm : gapMm, budget) }));
+  return { places, lines: lines.length, gaps: gaps.length };
+}
+
+function thinLines(rings: Float64Array[], half: number, budget: WorkBudget): Float64Array[][] {
+  const stays = grownRings(grownRings(rings, -half, budget), half, budget);
+  const lost = subtractRings(rings, grownRings(stays, HAIR_MM, budget), budget);
+  const far = subtractRings(lost, grownRings(stays, TIP * half, budget), budget);
+  return partsWith(lost, far, budget);
+}
+
+function thinGaps(rings: Float64Array[], half: number, budget: WorkBudget): Float64Array[][] {
+  const closed = grownRings(grownRings(rings, half, budget), -half, budget);
+  const filled = subtractRings(grownRings(closed, -HAIR_MM, budget), rings, budget);
+  const far = cutRings(filled, grownRings(closed, -TIP * half, budget), budget);
+  return partsWith(filled, far, budget);
+}
+
+/** The parts of an area that hold some of another that lies within it. */
+function partsWith(area: Float64Array[], marks: Float64Array[], budget: WorkBudget): Float64Array[][] {
+  const parts = partsOf(area);
+  const boxes = parts.map((part) => shapeBounds(part));
+  const kept = new Set<number>();
+  for (const mark of marks) {
+    if (ringArea(mark) <= 0) continue;
+    const box = shapeBounds([mark]);
+    const near = boxes.flatMap((other, i) => (holds(other, box) ? [i] : []));
+    const found = near.length === 1 ? near[0] : near.find((i) => cutRings([mark], entryAt(parts, i), budget).length > 0);
+    if (found !== undefined) kept.add(found);
+  }
+  return parts.filter((_, i) => kept.has(i));
+}
+
+/** Outer rings with the holes in them. */
+function partsOf(rings: Float64Array[]): Float64Array[][] {
+  const outer = rings
+    .filter((ring) => ringArea(ring) > 0)
+    .map((ring) => ({ part: [ring], box: shapeBounds([ring]), area: ringArea(ring) }));
+  for (const hole of rings) {
+    if (ringArea(hole) > 0) continue;
+    const box = shapeBounds([hole]);
+    const around = outer.filter((other) => holds(other.box, box)).sort((a, b) => a.area - b.area)[0];
+    around?.part.push(hole);
+  }
+  return outer.map(({ part }) => part);
+}
+
+function holds(outer: Box, inner: Box): boolean {
+  return (
+    inner.xMm >= outer.xMm - HAIR_MM &&
+    inner.yMm >= outer.yMm - HAIR_MM &&
+    inner.xMm + inner.widthMm <= outer.xMm + outer.widthMm + HAIR_MM &&
+    inner.yMm + inner.heightMm <= outer.yMm + outer.heightMm + HAIR_MM
+  );
+}
+
+/** Diameter of the largest disc that fits in, by halving, mm; less than `mostMm`. */
+function widest(part: Float64Array[], mostMm: number, budget: WorkBudget): number {
+  let [least, most] = [0, mostMm];
+  for (let i = 0; i < HALVINGS; i++) {
+    const middle = (least + most) / 2;
+    if (grownRings(part, -middle / 2, budget).length > 0) least = middle;
+    else most = middle;
+  }
+  return (least + most) / 2;
+}
