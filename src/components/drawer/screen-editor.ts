@@ -3,7 +3,6 @@ import { customElement, property, query, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import { THREAD_UM, THREADS_PER_CM } from '../../engine/base/limits.ts';
 import { roundTo } from '../../engine/base/units.ts';
-import { type FrameState, frameState, withFrame } from '../../engine/explore/prepare/frames.ts';
 import { checkMesh, openingUm } from '../../engine/shapes/place/mesh-size.ts';
 import { placeInMiddle, reachBeyondMm } from '../../engine/shapes/place/new-screen.ts';
 import type { Mesh, PlacedShape, Screen } from '../../engine/shapes/types.ts';
@@ -16,15 +15,11 @@ import type { NumberPick } from '../ui/kit/number-field.ts';
 import { putOnBench } from '../ui/put-on-bench.ts';
 import { filmNote } from '../words/film-words.ts';
 import { editorStyles } from './editor-style.ts';
+import './screen-frame.ts';
+import './screen-thin.ts';
+import type { ThinShown } from './screen-thin.ts';
 import './sheet-preview.ts';
 import type { Move } from './sheet-preview.ts';
-
-/** How a screen may stand, in words. */
-const FRAMES: readonly (readonly [FrameState, string])[] = [
-  ['drawn', 'drawn, not made'],
-  ['to make', 'to make'],
-  ['made', 'made'],
-];
 
 /** One screen: what lies on it and where, its mesh, and the way to the Bench. */
 @customElement('screen-editor')
@@ -36,6 +31,7 @@ export class ScreenEditor extends StoreElement {
   /** The places while one is being dragged. */
   @state() private draft: PlacedShape[] | null = null;
   @state() private meshProblem = '';
+  @state() private thin: ThinShown | null = null;
   @query('#more') private more!: HTMLSelectElement;
 
   protected override willUpdate(changed: Map<string, unknown>): void {
@@ -68,6 +64,11 @@ export class ScreenEditor extends StoreElement {
     if (before.xMm !== xMm || before.yMm !== yMm) this.place(index, { xMm, yMm });
   }
 
+  private onThin({ detail }: CustomEvent<ThinShown>): void {
+    this.thin = detail;
+    if (detail.chosen !== null) this.renderRoot.querySelector('sheet-preview')?.scrollIntoView({ block: 'nearest' });
+  }
+
   private setMesh(change: Partial<Mesh>): void {
     const mesh = { ...this.screen.mesh, ...change };
     const [problem] = checkMesh(mesh);
@@ -88,10 +89,6 @@ export class ScreenEditor extends StoreElement {
     this.change({ placed: this.screen.placed.filter((_, i) => i !== index) });
   }
 
-  private setFrame(state: FrameState): void {
-    this.store.dispatch({ kind: 'set-frames', frames: withFrame(this.store.project.frames, this.screen.id, state) });
-  }
-
   private removeScreen(): void {
     const { number, name } = this.screen;
     if (this.store.dispatch({ kind: 'remove-screen', screen: this.screen.id })) {
@@ -101,7 +98,7 @@ export class ScreenEditor extends StoreElement {
 
   override render() {
     const { screen } = this;
-    const { drawer: studio, bench, frames } = this.store.project;
+    const { drawer: studio, bench } = this.store.project;
     const placed = this.draft ?? screen.placed;
     const uses = bench.filter((pull) => pull.screen === screen.id).length;
     return html`
@@ -125,6 +122,7 @@ export class ScreenEditor extends StoreElement {
         .placed=${placed}
         .shapes=${studio.shapes}
         .chosen=${this.chosen}
+        .thin=${this.draft === null ? this.thin : null}
         @choose=${(event: CustomEvent<number>) => (this.chosen = event.detail)}
         @move=${this.onMove}
         @move-back=${() => (this.draft = null)}
@@ -136,12 +134,6 @@ export class ScreenEditor extends StoreElement {
         </select>
         <button ?disabled=${studio.shapes.length === 0} @click=${this.addShape}>Add to the screen</button>
       </div>
-      <div class="row frame">
-        <label for="frame">The screen is</label>
-        <select id="frame" @change=${(event: Event) => this.setFrame((event.target as HTMLSelectElement).value as FrameState)}>
-          ${FRAMES.map(([value, text]) => html`<option value=${value} ?selected=${value === frameState(screen.id, frames)}>${text}</option>`)}
-        </select>
-      </div>
       <section aria-label="Mesh">
         <h3>Mesh</h3>
         <div class="fields">
@@ -150,6 +142,10 @@ export class ScreenEditor extends StoreElement {
           <p class="soft small">Opening about ${roundTo(openingUm(screen.mesh), 0)} µm</p>
         </div>
         ${this.meshProblem === '' ? nothing : html`<p class="problem small" role="alert">${this.meshProblem}</p>`}
+        <drawer-screen-thin .store=${this.store} .screen=${screen} @thin=${this.onThin}></drawer-screen-thin>
+      </section>
+      <section aria-label="Frame">
+        <drawer-screen-frame .store=${this.store} .screen=${screen}></drawer-screen-frame>
       </section>
       <div class="row actions">
         ${drawerFilms(this.store, screen)}

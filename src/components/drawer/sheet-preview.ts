@@ -6,6 +6,8 @@ import type { Paper } from '../../engine/ink/types.ts';
 import type { PlacedShape, Shape } from '../../engine/shapes/types.ts';
 import { holdPage } from '../ui/hold-page.ts';
 import { outlinePath, placedTransform } from './outline-path.ts';
+import type { ThinShown } from './screen-thin.ts';
+import { thinMarks } from './thin-marks.ts';
 
 /** A place that a shape is moved to; `done` is false while it is still being dragged. */
 export interface Move {
@@ -72,6 +74,20 @@ export class SheetPreview extends LitElement {
         pointer-events: none;
         stroke: none;
       }
+      .thin {
+        fill: var(--mark);
+        stroke: var(--mark);
+        stroke-width: 1.5;
+        stroke-linejoin: round;
+        pointer-events: none;
+      }
+      .pointed {
+        fill: none;
+        stroke: var(--mark);
+        stroke-width: 2;
+        vector-effect: non-scaling-stroke;
+        pointer-events: none;
+      }
       g:focus-visible path.face {
         stroke: var(--film-accent);
         stroke-width: 3;
@@ -84,6 +100,8 @@ export class SheetPreview extends LitElement {
   @property({ attribute: false }) placed: readonly PlacedShape[] = [];
   @property({ attribute: false }) shapes: readonly Shape[] = [];
   @property({ type: Number }) chosen = 0;
+  /** Thin places, and the one that is pointed out. */
+  @property({ attribute: false }) thin: ThinShown | null = null;
   @state() private moving: { index: number; pointer: number; xMm: number; yMm: number } | null = null;
   @query('svg') private sheet!: SVGSVGElement;
 
@@ -160,6 +178,7 @@ export class SheetPreview extends LitElement {
     const { widthMm, heightMm, printable } = this.paper;
     return html`<svg viewBox="0 0 ${widthMm} ${heightMm}" role="group" aria-label="Sheet, ${widthMm} × ${heightMm} mm">
       ${this.placed.map((placed, index) => this.piece(placed, index))}
+      ${thinMarks(this.thin)}
       ${svg`<rect class="printable" x=${printable.xMm} y=${printable.yMm} width=${printable.widthMm} height=${printable.heightMm} />`}
     </svg>`;
   }

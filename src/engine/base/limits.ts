@@ -14,6 +14,8 @@ export const STACK_MINUTES: Limits = { least: 0, most: 20_160 };
 export const THREADS_PER_CM: Limits = { least: 5, most: 200 };
 /** Thickness of a mesh's thread, µm. */
 export const THREAD_UM: Limits = { least: 10, most: 500 };
+/** Sides of a screen's frame inside, mm. */
+export const FRAME_SIDE_MM: Limits = { least: 50, most: 5000 };
 /** How far a wall may shift, echo and snap pulls, mm; longer than this is taken for a mistake. */
 export const OFFSET_RANGE_MM: Limits = { least: 0, most: 1000 };
 /** How far a pull may lie from its screen's place, mm. */

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { LESSON_PULLS, LONGEST_NAME, LONGEST_SEED, MOST_ENTRIES, MOST_PULLS, MOST_SHEETS } from '../base/limits.ts';
+import { FRAME_SIDE_MM, LESSON_PULLS, LONGEST_NAME, LONGEST_SEED, MOST_ENTRIES, MOST_PULLS, MOST_SHEETS } from '../base/limits.ts';
 import { MOST_SEEN_PRINTS, MOST_SEEN_RUNS } from '../explore/search/seen.ts';
 import { exploreSchema } from '../explore/settings/setting-table.ts';
 import { tasteSchema } from '../explore/taste/taste-schema.ts';
@@ -79,6 +79,16 @@ const targetSchema = z
   })
   .optional();
 
+const ids = z.array(id).max(MOST_ENTRIES);
+const insideMm = z.number().min(FRAME_SIDE_MM.least).max(FRAME_SIDE_MM.most);
+const framesSchema = z.object({
+  made: ids,
+  toMake: ids,
+  film: ids.optional(),
+  reclaimed: ids.optional(),
+  inside: z.record(id, z.object({ widthMm: insideMm, heightMm: insideMm })).optional(),
+});
+
 const originSchema = z.object({
   source: z.discriminatedUnion('kind', [
     z.object({ kind: z.literal('wall'), print: lineageSchema }),
@@ -125,7 +135,7 @@ export const projectSchema = z.object({
     .array(z.object({ key: z.string().max(LONGEST_SEED), pulls: z.array(pullSchema).min(1).max(MOST_PULLS), lineage: lineageSchema }))
     .max(MOST_PINS)
     .optional(),
-  frames: z.object({ made: z.array(id).max(MOST_ENTRIES), toMake: z.array(id).max(MOST_ENTRIES) }).optional(),
+  frames: framesSchema.optional(),
   screenBudget: screenBudgetSchema.optional(),
   seen: z
     .array(

@@ -1,4 +1,4 @@
-import { frameState } from '../../../engine/explore/prepare/frames.ts';
+import { isAtHand } from '../../../engine/explore/prepare/frames.ts';
 import { printInks } from '../../../engine/ink/mix/mix.ts';
 import type { Project } from '../../../engine/project/types.ts';
 import { printTitle } from '../../../engine/recipe/lineage.ts';
@@ -12,7 +12,7 @@ import type { NextChoice, NextSheet } from './what-next.ts';
 
 /** What of the drawer is at hand: screens that are made or to make, where that was said of any; else all. */
 function drawerAtHand({ drawer, frames }: Pick<Project, 'drawer' | 'frames'>): Studio {
-  const there = drawer.screens.filter(({ id }) => frameState(id, frames) !== 'drawn');
+  const there = drawer.screens.filter(({ id }) => isAtHand(id, frames));
   return there.length === 0 ? drawer : { ...drawer, screens: there };
 }
 

@@ -1,6 +1,6 @@
 import { html, nothing } from 'lit';
 import { defined } from '../../../engine/base/at.ts';
-import { frameState, type Frames } from '../../../engine/explore/prepare/frames.ts';
+import { frameState, type Frames, isAtHand } from '../../../engine/explore/prepare/frames.ts';
 import { filmOfSheet } from '../../../engine/explore/prepare/prepare.ts';
 import { isMirrored } from '../../../engine/shapes/place/mirrored.ts';
 import { screenOutline, screenRings } from '../../../engine/shapes/place/placed.ts';
@@ -34,7 +34,7 @@ export function prepRows(screens: readonly Screen[], studio: Studio, frames: Fra
       size: sizeOf(screen, studio),
       mesh: `${screen.mesh.threadsPerCm}/cm, ${screen.mesh.threadUm} µm`,
       film: isMirrored(screen) ? `${film} m², or the unmirrored ${TURNED_OVER}` : `${film} m²`,
-      state: frameState(screen.id, frames) === 'made' ? 'made' : 'to make',
+      state: isAtHand(screen.id, frames) ? frameState(screen.id, frames) : 'to make',
     }));
 }
 

@@ -119,8 +119,8 @@ export class PrepareScreens extends StoreElement {
   }
 
   private putOnList(step: PrepareStep): void {
-    const made = [...(this.store.project.frames?.made ?? [])];
-    this.store.dispatch({ kind: 'set-frames', frames: { made, toMake: step.screens } });
+    const { frames } = this.store.project;
+    this.store.dispatch({ kind: 'set-frames', frames: { made: [], ...frames, toMake: step.screens } });
   }
 
   private save(step: PrepareStep): void {
@@ -242,8 +242,8 @@ export class PrepareScreens extends StoreElement {
   }
 
   private list(step: PrepareStep, rows: ReturnType<typeof prepRows>) {
-    const { toMake = [] } = this.store.project.frames ?? {};
-    const same = toMake.length === step.screens.length && step.screens.every((id) => toMake.includes(id));
+    const { toMake = [], film = [] } = this.store.project.frames ?? {};
+    const same = toMake.every((id) => step.screens.includes(id)) && step.screens.every((id) => toMake.includes(id) || film.includes(id));
     return html`<section aria-label="Prep list">
       <h3>Screens to have</h3>
       ${rows.length === 0 ? html`<p class="soft">None yet: let more screens be made.</p>` : prepTable(rows)}

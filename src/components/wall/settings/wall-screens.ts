@@ -2,7 +2,7 @@ import { css, html } from 'lit';
 import { customElement } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import { defined, entryAt } from '../../../engine/base/at.ts';
-import { frameState } from '../../../engine/explore/prepare/frames.ts';
+import { isAtHand } from '../../../engine/explore/prepare/frames.ts';
 import { SETTINGS } from '../../../engine/explore/settings/setting-table.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { moreStyles, WallMore } from './setting-fields.ts';
@@ -51,7 +51,7 @@ export class WallScreens extends WallMore {
     const conditions = studio.screens.map(({ id }) => conditionOf(id));
     const [must, not] = ['must', 'not'].map((condition) => conditions.filter((each) => each === condition).length);
     const { onlyAtHand = false } = explore;
-    const there = studio.screens.filter(({ id }) => frameState(id, this.project.frames) !== 'drawn').length;
+    const there = studio.screens.filter(({ id }) => isAtHand(id, this.project.frames)).length;
     const said = [onlyAtHand ? 'at hand' : '', defined(must) > 0 ? `${must} must` : '', defined(not) > 0 ? `${not} must not` : '']
       .filter((text) => text !== '')
       .join(', ');

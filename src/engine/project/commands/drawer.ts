@@ -1,6 +1,6 @@
 import type { Draft } from 'immer';
 import { EngineError } from '../../base/error.ts';
-import { type Frames, withFrame } from '../../explore/prepare/frames.ts';
+import { type Frames, withoutFrame } from '../../explore/prepare/frames.ts';
 import type { PrepareBudget } from '../../explore/prepare/prepare.ts';
 import type { PlacedShape, Screen, Shape } from '../../shapes/types.ts';
 import { forgetScreen } from '../forget.ts';
@@ -39,7 +39,7 @@ function removeScreen(draft: Draft<Project>, screen: string): void {
   refuseInUse(draft, (pull) => pull.screen === screen, 'screen');
   removeById(draft.drawer.screens, screen, 'screen');
   forgetScreen(draft.explore, screen);
-  if (draft.frames !== undefined) draft.frames = withFrame(draft.frames, screen, 'drawn') as Draft<Frames>;
+  if (draft.frames !== undefined) draft.frames = withoutFrame(draft.frames as Frames, screen) as Draft<Frames>;
   unpin(draft, (pull) => pull.screen === screen);
 }
 
@@ -108,9 +108,22 @@ export const DRAWER_RULES: RulesOf<DrawerCommand> = {
   },
   'set-frames': {
     label: 'say which screens are made',
-    change(draft, { frames: { made, toMake } }) {
-      for (const id of [...made, ...toMake]) find(draft.drawer.screens, id, 'screen');
-      draft.frames = { made: [...made], toMake: toMake.filter((id) => !made.includes(id)) };
+    change(draft, { frames: { made, toMake, film = [], reclaimed = [], inside = {} } }) {
+      for (const id of [...made, ...toMake, ...film, ...reclaimed, ...Object.keys(inside)]) find(draft.drawer.screens, id, 'screen');
+      const said = new Set(made);
+      // The first list that a screen stands in counts; what says nothing is left out, as before there were more lists.
+      const rest = [film, toMake, reclaimed].map((ids) => {
+        const free = ids.filter((id) => !said.has(id));
+        for (const id of free) said.add(id);
+        return free;
+      }) as [string[], string[], string[]];
+      draft.frames = {
+        made: [...made],
+        toMake: rest[1],
+        ...(rest[0].length > 0 ? { film: rest[0] } : {}),
+        ...(rest[2].length > 0 ? { reclaimed: rest[2] } : {}),
+        ...(Object.keys(inside).length > 0 ? { inside: { ...inside } } : {}),
+      };
     },
   },
   'set-screen-budget': {

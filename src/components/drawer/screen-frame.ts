@@ -1,0 +1,129 @@
+import { css, html, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { FRAME_SIDE_MM } from '../../engine/base/limits.ts';
+import { roundTo } from '../../engine/base/units.ts';
+import { type FrameSize, type FrameState, frameState, withFrame, withInside } from '../../engine/explore/prepare/frames.ts';
+import { shapeBounds } from '../../engine/geometry/rings.ts';
+import { placedOutlines } from '../../engine/shapes/place/placed.ts';
+import type { Screen } from '../../engine/shapes/types.ts';
+import { emulsionMl, FRAME_MARGIN_MM } from '../../engine/visit/stencils/frames.ts';
+import { StoreElement } from '../store-element.ts';
+import { controls } from '../ui/controls-style.ts';
+import '../ui/kit/number-field.ts';
+import type { NumberPick } from '../ui/kit/number-field.ts';
+import { closeStackHost } from '../ui/layout-style.ts';
+
+/** How a screen may stand, in words. */
+const STATES: readonly (readonly [FrameState, string])[] = [
+  ['drawn', 'drawn, not made'],
+  ['to make', 'to make'],
+  ['film made', 'film made, to expose'],
+  ['made', 'made: exposed, ready to print'],
+  ['reclaimed', 'reclaimed'],
+];
+
+/** A screen as a thing: how it stands, its frame and what that prints, and its emulsion. */
+@customElement('drawer-screen-frame')
+export class ScreenFrame extends StoreElement {
+  static override styles = [
+    controls,
+    closeStackHost,
+    css`
+      .fields {
+        display: grid;
+        grid-template-columns: repeat(2, minmax(0, 1fr));
+        gap: var(--space-5) var(--space-6);
+        align-items: end;
+      }
+      .problem {
+        color: var(--accent);
+      }
+      .quiet {
+        justify-self: start;
+        margin-left: calc(-1 * var(--space-4));
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) screen!: Screen;
+
+  /** Sides of the box that holds what is on the screen, mm; null when nothing is. */
+  private image(): FrameSize | null {
+    const rings = placedOutlines(this.screen, this.store.project.drawer.shapes).flatMap((outline) => outline.rings);
+    return rings.length === 0 ? null : shapeBounds(rings);
+  }
+
+  private setInside(size: FrameSize | null): void {
+    this.store.dispatch({ kind: 'set-frames', frames: withInside(this.store.project.frames, this.screen.id, size) });
+  }
+
+  private setState(state: FrameState): void {
+    this.store.dispatch({ kind: 'set-frames', frames: withFrame(this.store.project.frames, this.screen.id, state) });
+  }
+
+  /** What a frame must be inside for an image, in whole centimetres. */
+  private least(image: FrameSize): FrameSize {
+    const side = (mm: number): number => Math.min(FRAME_SIDE_MM.most, 10 * Math.ceil((mm + 2 * FRAME_MARGIN_MM) / 10));
+    return { widthMm: side(image.widthMm), heightMm: side(image.heightMm) };
+  }
+
+  private frame(image: FrameSize | null) {
+    const inside = this.store.project.frames?.inside?.[this.screen.id];
+    if (inside === undefined) {
+      if (image === null) return nothing;
+      const least = this.least(image);
+      return html`<p class="soft small">
+          Its image is ${roundTo(image.widthMm, 0)} × ${roundTo(image.heightMm, 0)} mm: a frame of ${least.widthMm} × ${least.heightMm} mm inside has
+          ${FRAME_MARGIN_MM} mm on each side for ink and squeegee (common practice, no source).
+        </p>
+        <button class="quiet" @click=${() => this.setInside(least)}>Say which frame it is on</button>`;
+    }
+    const area = { widthMm: inside.widthMm - 2 * FRAME_MARGIN_MM, heightMm: inside.heightMm - 2 * FRAME_MARGIN_MM };
+    const fits = image === null || (image.widthMm <= area.widthMm && image.heightMm <= area.heightMm);
+    const side = (name: keyof FrameSize, label: string) =>
+      html`<ps-number .label=${label} unit="mm" .min=${FRAME_SIDE_MM.least} .max=${FRAME_SIDE_MM.most} .value=${inside[name]} @pick=${({ detail }: NumberPick) => this.setInside({ ...inside, [name]: detail })}></ps-number>`;
+    return html`<div class="fields">${side('widthMm', 'Frame inside, width')} ${side('heightMm', 'height')}</div>
+      <p class="soft small">
+        ${
+          Math.min(area.widthMm, area.heightMm) > 0
+            ? `Image area ${roundTo(area.widthMm, 0)} × ${roundTo(area.heightMm, 0)} mm, with ${FRAME_MARGIN_MM} mm on each side for ink and squeegee (common practice, no source).`
+            : `Too small to print: ink and squeegee take ${FRAME_MARGIN_MM} mm on each side (common practice, no source).`
+        }
+      </p>
+      ${
+        fits || image === null
+          ? nothing
+          : html`<p class="problem small" role="alert">
+            Its image is ${roundTo(image.widthMm, 0)} × ${roundTo(image.heightMm, 0)} mm and reaches outside the frame’s image area; take a larger frame, or make the shapes smaller.
+          </p>`
+      }
+      <button class="quiet" @click=${() => this.setInside(null)}>Forget the frame</button>`;
+  }
+
+  override render() {
+    const image = this.image();
+    const now = frameState(this.screen.id, this.store.project.frames);
+    return html`<h3>Frame</h3>
+      <div class="row">
+        <label for="frame">The screen is</label>
+        <select id="frame" @change=${(event: Event) => this.setState((event.target as HTMLSelectElement).value as FrameState)}>
+          ${STATES.map(([value, text]) => html`<option value=${value} .selected=${value === now}>${text}</option>`)}
+        </select>
+      </div>
+      ${this.frame(image)}
+      ${
+        image === null
+          ? nothing
+          : html`<p class="soft small">
+            Emulsion about ${Math.ceil(emulsionMl({ imageWidthMm: image.widthMm, imageHeightMm: image.heightMm }))} mL (from memory); the film’s printed side
+            lies against it, on the side that touches the paper.
+          </p>`
+      }`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'drawer-screen-frame': ScreenFrame;
+  }
+}

@@ -1,0 +1,16 @@
+import type { ThinAsked, ThinFound } from '../../engine/output/thin/thin-places.ts';
+import type { Screen, Shape } from '../../engine/shapes/types.ts';
+
+/** A screen that is looked over. */
+export interface ThinRequest {
+  screen: Pick<Screen, 'number' | 'placed'>;
+  /** Those on the screen, at least. */
+  shapes: readonly Shape[];
+  asked: ThinAsked;
+}
+
+/** What is found of stencils before they are made; each call is one step, and stopping it ends the worker. */
+export interface StencilApi {
+  /** @throws EngineError 'screen.unknown-shape', 'geometry.too-much-work' */
+  thinPlaces(request: ThinRequest): ThinFound;
+}

@@ -1,0 +1,28 @@
+import type { ThinFound } from '../../engine/output/thin/thin-places.ts';
+import type { StencilApi, ThinRequest } from '../api/stencil-api.ts';
+import { runAtDesk } from './desk-job.ts';
+import { Desk } from './desk.ts';
+import type { JobControl } from './job-control.ts';
+import { type Api, seat } from './seat.ts';
+
+/** A large drawing takes many seconds in one go, and it can be stopped by hand, ms. */
+const SILENCE_MS = 60_000;
+
+const desk = new Desk<Api<StencilApi>>({
+  start: () => seat<StencilApi>(new Worker(new URL('../entry/stencil.worker.ts', import.meta.url), { type: 'module' })),
+  ping: (api) => api.ping(),
+  silenceMs: SILENCE_MS,
+  what: 'The part of the app that looks stencils over',
+});
+
+/**
+ * Looks for thin places of a screen away from the page.
+ * @throws WorkerEnded when it was stopped, or the worker died; what `StencilApi.thinPlaces` throws
+ */
+export function findThinPlaces(request: ThinRequest, control: JobControl<number>): Promise<ThinFound> {
+  return runAtDesk(desk, control, {
+    // Nothing else is done there, so a stop ends the worker, in the midst of whatever it does.
+    cancel: () => desk.end('it was told to'),
+    work: (api) => api.thinPlaces(request) as Promise<ThinFound>,
+  });
+}

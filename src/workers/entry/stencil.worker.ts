@@ -1,0 +1,10 @@
+import { thinPlaces } from '../../engine/output/thin/thin-places.ts';
+import { screenRings } from '../../engine/shapes/place/placed.ts';
+import { serve } from '../api/serve.ts';
+import type { StencilApi } from '../api/stencil-api.ts';
+
+const api: StencilApi = {
+  thinPlaces: ({ screen, shapes, asked }) => thinPlaces(screenRings(screen, shapes), asked),
+};
+
+serve(api);

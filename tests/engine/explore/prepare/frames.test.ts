@@ -1,0 +1,36 @@
+import { describe, expect, it } from 'vitest';
+import { frameState, isAtHand, withFrame, withInside, withoutFrame } from '../../../../src/engine/explore/prepare/frames.ts';
+import { apply } from '../../../../src/engine/project/apply.ts';
+import { readProject } from '../../../../src/engine/project/read.ts';
+import { smallProject } from '../../../helpers/small-project.ts';
+
+describe('frames', () => {
+  it('should stand in one state at a time, whatever was said before', () => {
+    let frames = withFrame(undefined, 'a', 'to make');
+    for (const state of ['film made', 'made', 'reclaimed', 'to make', 'drawn'] as const) {
+      frames = withFrame(frames, 'a', state);
+      expect(frameState('a', frames)).toBe(state);
+      expect(isAtHand('a', frames)).toBe(state !== 'drawn' && state !== 'reclaimed');
+    }
+    expect(frames).toEqual({ made: [], toMake: [] });
+  });
+
+  it('should keep its size until it is forgotten', () => {
+    const frames = withInside(withFrame(undefined, 'a', 'made'), 'a', { widthMm: 700, heightMm: 900 });
+    expect(withFrame(frames, 'a', 'reclaimed').inside).toEqual({ a: { widthMm: 700, heightMm: 900 } });
+    expect(withoutFrame(frames, 'a')).toMatchObject({ made: [], inside: {} });
+  });
+
+  it('should be kept with the project and come back from its file, and leave with the screen', () => {
+    const project = smallProject();
+    const [screen] = project.drawer.screens;
+    const id = screen!.id;
+    const frames = withInside(withFrame(undefined, id, 'film made'), id, { widthMm: 700, heightMm: 900 });
+    const said = apply(project, { kind: 'set-frames', frames }).project;
+    expect(said.frames).toEqual({ made: [], toMake: [], film: [id], inside: { [id]: { widthMm: 700, heightMm: 900 } } });
+    expect(readProject(JSON.stringify(said), 'p.json').value!.frames).toEqual(said.frames);
+    const gone = apply({ ...said, bench: [], lesson: [], pins: [] }, { kind: 'remove-screen', screen: id }).project;
+    expect(frameState(id, gone.frames)).toBe('drawn');
+    expect(gone.frames?.inside).toEqual({});
+  });
+});
