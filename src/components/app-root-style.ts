@@ -65,6 +65,14 @@ export const appRootStyle = css`
     font-weight: 650;
     border-color: var(--accent);
   }
+  @media (forced-colors: active) {
+    nav a {
+      border-color: Canvas;
+    }
+    nav a[aria-current] {
+      border-color: Highlight;
+    }
+  }
   .tools {
     display: flex;
     align-items: center;
@@ -172,6 +180,22 @@ export const appRootStyle = css`
     .notice {
       padding-inline: var(--space-6) var(--space-3);
       font-size: var(--type-label);
+    }
+  }
+  /* At 400 % a window is as low as 256 px: the page is higher than it then, and scrolls. */
+  @media (max-height: 519px) {
+    .notices {
+      position: fixed;
+      z-index: 25;
+      inset: auto 0 0;
+    }
+    :host {
+      height: max(100dvh, 340px);
+    }
+  }
+  @media (max-height: 519px) and (max-width: 760px) {
+    :host {
+      height: 520px;
     }
   }
   @media print {

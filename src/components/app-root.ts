@@ -199,7 +199,7 @@ export class AppRoot extends LitElement {
     const { address, label } = roomEntry(store.room);
     return html`
       <header>
-        <a class="skip" href=${address} @click=${this.skip}>Skip to the ${label}</a>
+        <a class="skip" tabindex="0" href=${address} @click=${this.skip}>Skip to the ${label}</a>
         <div class="name">
           <svg viewBox="0 0 22 22" aria-hidden="true">
             <rect x="2" y="2" width="12" height="12" fill="var(--accent)" />
@@ -208,7 +208,7 @@ export class AppRoot extends LitElement {
           Pullstack
         </div>
         <nav aria-label="Rooms">
-          ${ROOMS.map(({ id, address, label, help }) => html`<a href=${address} title=${help} aria-current=${store.room === id ? 'page' : nothing}>${label}</a>`)}
+          ${ROOMS.map(({ id, address, label, help }) => html`<a tabindex="0" href=${address} title=${help} aria-current=${store.room === id ? 'page' : nothing}>${label}</a>`)}
         </nav>
         <div class="tools">
           <button

@@ -195,7 +195,7 @@ export const benchRoomStyle = css`
       grid-template-areas: 'table' 'side' 'graph';
     }
     .table {
-      grid-template-rows: 50cqh auto;
+      grid-template-rows: max(50cqh, 220px) auto;
       height: auto;
       min-height: 0;
     }

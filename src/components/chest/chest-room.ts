@@ -47,6 +47,7 @@ export class ChestRoom extends LitElement {
       .ghosts {
         display: flex;
         gap: var(--space-8);
+        max-width: 100%;
         margin-bottom: var(--space-7);
       }
       .ghosts i {

@@ -21,6 +21,7 @@ export const printStyles = css`
     margin-left: calc(-1 * var(--space-3));
     border-radius: 50%;
     background: var(--pin);
+    forced-color-adjust: none;
     box-shadow: var(--shadow-low);
   }
   .paper {

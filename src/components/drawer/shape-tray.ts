@@ -38,6 +38,7 @@ export class ShapeTray extends LitElement {
         max-height: min(64vh, 620px);
         overflow: auto;
         background: var(--film);
+        forced-color-adjust: none;
         box-shadow: var(--shadow-tray);
         color: var(--film-ink);
         --unit: 1px;

@@ -42,6 +42,7 @@ export class SheetPreview extends LitElement {
         width: 100%;
         height: auto;
         background: var(--film);
+        forced-color-adjust: none;
         box-shadow: var(--shadow);
         user-select: none;
       }

@@ -98,6 +98,12 @@ export const inksStyles = css`
   paper-form {
     margin-top: var(--space-6);
   }
+  @media (forced-colors: active) {
+    .label,
+    .stocks button {
+      border-color: Canvas;
+    }
+  }
   @media (max-width: 999px) {
     header.row {
       gap: var(--space-4);
@@ -109,7 +115,7 @@ export const inksStyles = css`
       gap: var(--space-9);
     }
     .cards {
-      --card: 150px;
+      --card: min(150px, 44%);
       gap: var(--space-8) var(--space-7);
     }
   }

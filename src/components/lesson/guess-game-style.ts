@@ -3,7 +3,7 @@ import { css } from 'lit';
 export const guessGameStyle = css`
   :host {
     display: grid;
-    grid-template-columns: minmax(0, min(520px, 45dvh)) minmax(260px, 1fr);
+    grid-template-columns: minmax(0, min(520px, max(170px, 45dvh))) minmax(260px, 1fr);
     gap: var(--space-8) var(--space-10);
     align-items: start;
   }

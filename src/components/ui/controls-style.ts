@@ -133,6 +133,22 @@ export const controls = css`
     clip-path: inset(50%);
     white-space: nowrap;
   }
+  /* What carries a colour keeps it where a person's own few colours replace the page's. */
+  [style*='background'] {
+    forced-color-adjust: none;
+  }
+  @media (forced-colors: active) {
+    [aria-pressed='true'],
+    [aria-checked='true'],
+    [aria-selected='true'] {
+      outline: 3px solid Highlight;
+      outline-offset: -3px;
+    }
+    :focus-visible {
+      outline: 3px double CanvasText;
+      outline-offset: 2px;
+    }
+  }
   @media (pointer: coarse) {
     button,
     .button,

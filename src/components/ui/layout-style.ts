@@ -143,6 +143,14 @@ export const fullDialog = css`
     border: 0;
     background: var(--wall);
     color: var(--ink);
+    --least: 0px;
+  }
+  /* Where a window is too low for head, prints and foot together, they scroll. */
+  @media (max-height: 519px) {
+    dialog[open] {
+      overflow-y: auto;
+      --least: 360px;
+    }
   }
 `;
 

@@ -19,6 +19,12 @@ export const pickStyle = css`
   .pick:has(:checked) {
     box-shadow: var(--edge-chosen);
   }
+  @media (forced-colors: active) {
+    .pick:has(:checked) {
+      outline: 3px solid Highlight;
+      outline-offset: -3px;
+    }
+  }
   .pick:has(:focus-visible) {
     outline: 2px solid var(--accent);
     outline-offset: 1px;

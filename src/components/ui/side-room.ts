@@ -11,6 +11,7 @@ export const sideRoomStyles = css`
   }
   .left {
     display: grid;
+    grid-template-columns: minmax(0, 1fr);
     align-content: start;
     padding: var(--space-9) var(--space-9) var(--space-11);
     min-width: 0;

@@ -47,6 +47,7 @@ export const wallRoomStyles = css`
     height: 2px;
     margin-top: var(--space-6);
     background: var(--line);
+    forced-color-adjust: none;
     overflow: hidden;
   }
   .line i {

@@ -30,7 +30,7 @@ export class BenchLook extends LitElement {
     css`
       dialog[open] {
         display: grid;
-        grid-template-rows: auto minmax(0, 1fr);
+        grid-template-rows: auto minmax(var(--least), 1fr);
       }
       header {
         display: grid;

@@ -44,6 +44,7 @@ export class TwoPrints extends LitElement {
         width: 2px;
         margin-left: -1px;
         background: var(--accent);
+        forced-color-adjust: none;
         pointer-events: none;
       }
       .names {

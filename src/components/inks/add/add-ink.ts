@@ -63,6 +63,7 @@ export class AddInk extends LitElement {
         width: 14px;
         height: 5px;
         background: var(--ink);
+        forced-color-adjust: none;
       }
       .bars i.off {
         background: var(--line);

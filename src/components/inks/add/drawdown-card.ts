@@ -17,6 +17,7 @@ export const drawdownStyles = css`
     position: relative;
     aspect-ratio: 5 / 4;
     background: linear-gradient(var(--card-white) 0 58%, var(--card-black) 58%);
+    forced-color-adjust: none;
     box-shadow: var(--shadow), var(--edge);
   }
   .card .draw {

@@ -66,6 +66,7 @@ export class OverprintChart extends RoomElement {
         width: 22px;
         height: 18px;
         background: var(--ink-soft);
+        forced-color-adjust: none;
       }
     `,
   ];

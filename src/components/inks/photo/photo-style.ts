@@ -40,6 +40,7 @@ export const photoStyles = css`
     touch-action: pinch-zoom pan-y;
   }
   .mark {
+    forced-color-adjust: none;
     position: absolute;
     width: 20px;
     height: 20px;

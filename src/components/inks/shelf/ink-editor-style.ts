@@ -22,6 +22,7 @@ export const editorStyles = css`
     padding: var(--space-6) 7% var(--space-6);
     height: 148px;
     background: linear-gradient(var(--card-white) 0 58%, var(--card-black) 58%);
+    forced-color-adjust: none;
     box-shadow: var(--shadow);
   }
   .column {

@@ -37,6 +37,7 @@ export const letdownStyles = css`
   .ladder .small {
     padding: var(--space-1) 0;
     background: var(--stock);
+    forced-color-adjust: none;
   }
   .row {
     align-items: end;

@@ -36,11 +36,11 @@ export const lessonBoardStyle = css`
     gap: var(--space-5);
     position: sticky;
     top: var(--space-6);
-    width: min(46vw, calc((100dvh - var(--board-top, 215px)) * var(--sheet-aspect, 0.737)));
+    width: min(46vw, max(170px, calc((100dvh - var(--board-top, 215px)) * var(--sheet-aspect, 0.737))));
     min-width: min(100%, 300px);
   }
   .print.comparing {
-    width: min(46vw, calc((100dvh - var(--board-top, 215px) - 130px) * var(--sheet-aspect, 0.737)));
+    width: min(46vw, max(170px, calc((100dvh - var(--board-top, 215px) - 130px) * var(--sheet-aspect, 0.737))));
   }
   .build {
     display: flex;
@@ -76,7 +76,7 @@ export const lessonBoardStyle = css`
       grid-template-columns: minmax(210px, 260px) minmax(0, 1fr);
     }
     .print {
-      width: min(100%, calc((100dvh - var(--board-top, 215px)) * var(--sheet-aspect, 0.737)));
+      width: min(100%, max(170px, calc((100dvh - var(--board-top, 215px)) * var(--sheet-aspect, 0.737))));
     }
     .pictures {
       grid-row: 3;
@@ -105,7 +105,7 @@ export const lessonBoardStyle = css`
     }
     ps-lesson-sheet {
       justify-self: center;
-      width: min(100%, 40dvh * var(--sheet-aspect, 0.737));
+      width: min(100%, max(170px, 40dvh * var(--sheet-aspect, 0.737)));
     }
     .pictures {
       order: -1;

@@ -33,6 +33,11 @@ export const levelPlayStyle = css`
     box-shadow: var(--edge-pressed);
     border-color: var(--accent);
   }
+  @media (forced-colors: active) {
+    .answers .right {
+      border: 3px double Highlight;
+    }
+  }
   .verdict {
     min-height: 1.5em;
     font-size: var(--type-lead);
@@ -40,7 +45,7 @@ export const levelPlayStyle = css`
   }
   .target {
     margin: 0;
-    width: min(100%, calc((100dvh - 290px) * 0.737));
+    width: min(100%, max(170px, calc((100dvh - 290px) * 0.737)));
   }
   .target ps-picture {
     box-shadow: var(--shadow);

@@ -39,12 +39,14 @@ export class LessonLinkDialog extends LitElement {
       }
       .words {
         display: grid;
+        grid-template-columns: minmax(0, 1fr);
         gap: var(--space-6);
       }
       .code {
         display: block;
         width: 100%;
         background: var(--white);
+        forced-color-adjust: none;
       }
       a {
         color: inherit;

@@ -148,6 +148,11 @@ export const logPressStyle = css`
       height: 37vh;
     }
   }
+  @media (max-height: 519px) {
+    footer {
+      position: static;
+    }
+  }
   @media (max-width: 760px) {
     .face {
       grid-template-columns: minmax(0, 1fr);

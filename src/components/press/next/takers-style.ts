@@ -26,6 +26,11 @@ export const takersStyle = css`
   li label:has(:checked) {
     box-shadow: var(--edge-chosen);
   }
+  @media (forced-colors: active) {
+    li label:has(:checked) {
+      outline: 3px solid Highlight;
+    }
+  }
   li input {
     width: 24px;
     height: 24px;

@@ -96,6 +96,14 @@ export class DayBars extends LitElement {
         z-index: 1;
       }
       .mount,
+      .register,
+      .mix,
+      .wash,
+      .wait,
+      .key .print {
+        forced-color-adjust: none;
+      }
+      .mount,
       .register {
         bottom: 0;
         height: 15px;

@@ -26,6 +26,7 @@ export class PhoneCode extends LitElement {
         display: block;
         width: 100%;
         background: var(--white);
+        forced-color-adjust: none;
       }
       p {
         margin-top: var(--space-5);

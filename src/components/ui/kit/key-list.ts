@@ -25,6 +25,15 @@ export class KeyList extends LitElement {
         margin: 0;
         font-size: var(--type-label);
       }
+      @media (max-width: 480px) {
+        dl {
+          grid-template-columns: minmax(0, 1fr);
+          gap: 0;
+        }
+        dd {
+          padding-bottom: var(--space-4);
+        }
+      }
       dd {
         margin: 0;
         color: var(--ink-soft);

@@ -3,7 +3,7 @@ import { css } from 'lit';
 export const whatNextStyle = css`
   dialog[open] {
     display: grid;
-    grid-template: auto minmax(0, 1fr) auto / 270px minmax(0, 1fr);
+    grid-template: auto minmax(var(--least), 1fr) auto / 270px minmax(0, 1fr);
   }
   header,
   footer {
@@ -121,7 +121,7 @@ export const whatNextStyle = css`
     .ask {
       flex: none;
       grid-template-columns: minmax(0, 1fr) minmax(0, 1fr);
-      max-height: 34dvh;
+      max-height: max(34dvh, 200px);
       padding: var(--space-5) var(--space-6);
       border-right: 0;
       border-bottom: 1px solid var(--line);
@@ -130,8 +130,8 @@ export const whatNextStyle = css`
       grid-column: 1 / -1;
     }
     .found {
-      flex: 1;
-      min-height: 0;
+      flex: 1 0 0;
+      min-height: var(--least);
       padding: var(--space-5) var(--space-6);
     }
     .cards {

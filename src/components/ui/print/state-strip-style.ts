@@ -35,6 +35,7 @@ export const stateStripStyle = css`
     width: var(--state-width);
     aspect-ratio: var(--sheet-ratio);
     background: var(--white);
+    forced-color-adjust: none;
     box-shadow: var(--shadow);
   }
   .state:focus-visible .sheet {
@@ -97,6 +98,7 @@ export const stateStripStyle = css`
     top: -7px;
     height: 3px;
     background: var(--accent);
+    forced-color-adjust: none;
   }
   .swaps {
     margin: 0;
@@ -138,6 +140,7 @@ export const stateStripStyle = css`
     width: 3px;
     margin-left: calc(-1 * var(--space-1));
     background: var(--accent);
+    forced-color-adjust: none;
     pointer-events: none;
   }
   .mark::before,
@@ -148,6 +151,7 @@ export const stateStripStyle = css`
     width: 9px;
     height: 3px;
     background: var(--accent);
+    forced-color-adjust: none;
   }
   .mark::after {
     bottom: 0;

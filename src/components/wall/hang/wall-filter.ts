@@ -80,10 +80,12 @@ export class WallFilter extends LitElement {
       input::-webkit-slider-runnable-track {
         height: 1px;
         background: var(--line);
+        forced-color-adjust: none;
       }
       input::-moz-range-track {
         height: 1px;
         background: var(--line);
+        forced-color-adjust: none;
       }
       input::-webkit-slider-thumb {
         appearance: none;
@@ -160,13 +162,21 @@ export class WallFilter extends LitElement {
     const bound = (event: Event): number => Number((event.target as HTMLInputElement).value);
     const change = (next: readonly [number, number]): void =>
       this.set(words.key, next[0] <= low + step * 0.01 && next[1] >= high - step * 0.01 ? null : next);
+    // A press beside the ends brings the nearer one there, so that no drag is needed.
+    const press = (event: MouseEvent): void => {
+      const box = (event.currentTarget as HTMLElement).getBoundingClientRect();
+      if (event.target instanceof HTMLInputElement || event.detail === 0) return;
+      const share = Math.max(0, Math.min(1, (event.clientX - box.left - 9) / (box.width - 18)));
+      const value = low + Math.round((share * (high - low)) / step) * step;
+      change(Math.abs(value - from) < Math.abs(value - to) ? [value, to] : [from, value]);
+    };
     return html`<fieldset>
       <legend>
         <span>${words.label}</span>
         <span class="soft">${measureText(from, { ...words, unit: '' })} to ${measureText(to, words)}</span>
       </legend>
       ${words.help === undefined ? nothing : html`<p class="soft small">${words.help}</p>`}
-      <div class="range">
+      <div class="range" @click=${press}>
         <svg viewBox="0 0 ${BINS} 10" preserveAspectRatio="none" aria-hidden="true">
           ${Array.from(bins, (n, i) => {
             const middle = low + ((i + 0.5) / BINS) * (high - low);

@@ -3,7 +3,7 @@ import { css } from 'lit';
 export const prepareStyle = css`
   dialog[open] {
     display: grid;
-    grid-template: auto minmax(0, 1fr) / 300px minmax(0, 1fr);
+    grid-template: auto minmax(var(--least), 1fr) / 300px minmax(0, 1fr);
   }
   header {
     grid-column: 1 / -1;
@@ -156,6 +156,7 @@ export const prepareStyle = css`
     font-weight: 600;
   }
   .matrix i {
+    forced-color-adjust: none;
     display: inline-block;
     width: 11px;
     height: 11px;
@@ -219,6 +220,9 @@ export const prepareStyle = css`
     }
     .list thead {
       position: absolute;
+      width: 1px;
+      height: 1px;
+      overflow: hidden;
       clip-path: inset(50%);
     }
     .list tbody tr {

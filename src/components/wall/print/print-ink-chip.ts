@@ -19,6 +19,7 @@ export const inkChipStyles = css`
     height: 22px;
     padding-left: var(--space-2);
     background: linear-gradient(var(--white) 50%, var(--on-light-ink) 50%);
+    forced-color-adjust: none;
     outline: 1px solid var(--line);
     outline-offset: -1px;
   }

@@ -4,7 +4,7 @@ import { css } from 'lit';
 export const sideBySideStyle = css`
   dialog[open] {
     display: grid;
-    grid-template-rows: auto minmax(0, 1fr);
+    grid-template-rows: auto minmax(var(--least), 1fr);
   }
   header {
     display: flex;

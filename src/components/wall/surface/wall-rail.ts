@@ -50,6 +50,7 @@ export class WallRail extends LitElement {
         margin: 0 var(--space-2) 0 var(--space-3);
         border-radius: 50%;
         background: var(--accent);
+        forced-color-adjust: none;
       }
       @media (max-width: 1640px) {
         .which {
