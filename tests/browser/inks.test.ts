@@ -90,7 +90,7 @@ describe('the inks', () => {
     await side.getByLabel('Ink over black').selectOption({ label: '4 Heron over black' });
     await side.getByLabel('Ink over white').selectOption({ label: '3 Heron over white' });
     await side.getByRole('button', { name: 'Add the ink' }).click();
-    await expect.poll(() => shelf.getByRole('button', { name: 'Heron, measured' }).count()).toBe(1);
+    await expect.poll(() => shelf.getByRole('button', { name: 'Heron measured' }).count()).toBe(1);
 
     await page.getByRole('button', { name: 'Match a colour' }).click();
     await side.getByRole('button', { name: 'Bring in the demo stock inks' }).click();
@@ -115,9 +115,9 @@ describe('the inks', () => {
     expect(parts.length).toBe(grams.length);
 
     await page.reload();
-    await expect.poll(() => shelf.getByRole('button', { name: `${mix}, mix, invented` }).count()).toBe(1);
-    expect(await shelf.getByRole('button', { name: 'Heron, measured' }).count()).toBe(1);
-    await shelf.getByRole('button', { name: `${mix}, mix, invented` }).click();
+    await expect.poll(() => shelf.getByRole('button', { name: `${mix} mix, invented` }).count()).toBe(1);
+    expect(await shelf.getByRole('button', { name: 'Heron measured' }).count()).toBe(1);
+    await shelf.getByRole('button', { name: `${mix} mix, invented` }).click();
     expect(await side.getByRole('region', { name: 'Mix' }).getByRole('rowheader').allTextContents()).toEqual(parts);
     expect(errors).toEqual([]);
     await context.close();
@@ -138,7 +138,7 @@ describe('the inks', () => {
     await expect.poll(() => side.getByRole('button', { name: 'Add the ink' }).isEnabled()).toBe(true);
     expect(await side.getByRole('alert').count()).toBe(0);
     await side.getByRole('button', { name: 'Add the ink' }).click();
-    await expect.poll(() => page.getByRole('button', { name: 'New ink, from two colours' }).count()).toBe(1);
+    await expect.poll(() => page.getByRole('button', { name: 'New ink from two colours' }).count()).toBe(1);
     expect(errors).toEqual([]);
     await context.close();
   });

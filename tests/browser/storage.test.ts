@@ -77,7 +77,7 @@ describe('a saved project', () => {
     const dialog = page.getByRole('dialog', { name: 'Project' });
     await dialog.getByText('Earlier copies, the bin, and what was put aside').click();
     const download = page.waitForEvent('download');
-    await dialog.getByRole('button', { name: /^Save Two thousand pounds.* as a file/ }).click();
+    await dialog.getByRole('button', { name: /^Save as a file: Two thousand pounds/ }).click();
     const stream = await (await download).createReadStream();
     const text = (await stream.toArray()).map(String).join('');
     expect((JSON.parse(text) as { lesson: unknown }).lesson).toBe('junk');

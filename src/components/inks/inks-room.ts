@@ -127,9 +127,9 @@ export class InksRoom extends RoomElement {
               inks,
               (ink) => ink.id,
               (ink) => html`<li>
-                <button aria-pressed=${open?.kind === 'ink' && open.id === ink.id} aria-label="${ink.name}, ${basisShort(ink)}" @click=${() => this.open({ kind: 'ink', id: ink.id })}>
+                <button aria-pressed=${open?.kind === 'ink' && open.id === ink.id} @click=${() => this.open({ kind: 'ink', id: ink.id })}>
                   ${drawdownCard(ink, studio)}
-                  <span class="label"><span class="ink-name">${ink.name}</span><span class="soft small">${basisShort(ink)}</span></span>
+                  <span class="label"><span class="ink-name">${ink.name}</span> <span class="soft small">${basisShort(ink)}</span></span>
                 </button>
               </li>`,
             )}

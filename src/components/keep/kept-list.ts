@@ -91,7 +91,7 @@ export class KeptList extends LitElement {
           ${head.reason === '' ? nothing : html`<p class="soft small">${head.reason}</p>`}
           ${head.kind === 'bin' ? html`<button aria-label="Put ${nameOf(head)} back into the list" @click=${() => void this.putBack(head)}>Put back</button>` : nothing}
           <button aria-label="Open ${nameOf(head)}" @click=${() => void this.open(head)}>Open</button>
-          <button aria-label="Save ${nameOf(head)} as a file" @click=${() => void this.save(head)}>Save as a file</button>
+          <button aria-label="Save as a file: ${nameOf(head)}" @click=${() => void this.save(head)}>Save as a file</button>
           <button class="quiet" aria-label="Delete ${nameOf(head)}" @click=${() => void this.drop(head)}>Delete…</button>
         </li>`,
       )}

@@ -56,7 +56,7 @@ export const controls = css`
     align-items: center;
     justify-content: center;
     gap: var(--space-3);
-    min-height: 36px;
+    min-height: var(--control, 36px);
     padding: var(--space-2) var(--space-6);
     border: 1px solid var(--line);
     border-radius: var(--radius);
@@ -89,7 +89,7 @@ export const controls = css`
   input:not([type='checkbox'], [type='radio'], [type='range'], [type='color'], [type='file']),
   select,
   textarea {
-    min-height: 36px;
+    min-height: var(--control, 36px);
     padding: var(--space-2) var(--space-4);
     border: 1px solid var(--line);
     border-radius: var(--radius);

@@ -86,7 +86,8 @@ export const wallRoomStyles = css`
   @media (max-width: 760px) {
     :host {
       grid-template-columns: minmax(0, 1fr);
-      grid-template-rows: minmax(0, 1fr) auto;
+      grid-template-rows: minmax(min-content, 1fr) auto;
+      overflow: hidden auto !important;
     }
     wall-view {
       grid-row: 1;

@@ -155,8 +155,8 @@ export class AddInk extends LitElement {
       <ul class="ways">
         ${INK_WAYS.map(
           (way) => html`<li>
-            <button aria-label="${way.name}: ${way.trust}. ${way.needs}" @click=${() => this.choose(way)}>
-              <span class="name">${way.name}</span>${trustBars(way)}<span class="needs soft small">${way.needs}</span>
+            <button @click=${() => this.choose(way)}>
+              <span class="name">${way.name}</span> ${trustBars(way)} <span class="needs soft small">${way.needs}</span>
             </button>
           </li>`,
         )}

@@ -66,7 +66,7 @@ export function foundFigures(log: LogKeeper, press: PressSettings, take: (change
   return html`<section aria-labelledby="found">
     <h2 id="found">What this visit says of the studio figures</h2>
     <p class="soft small">The middle of what was found, set-up by set-up. Nothing changes until you take it up; then times and grams are worked out with it.</p>
-    <div class="scroll">
+    <div class="scroll" role="group" tabindex="0" aria-label="Figures found">
       <table>
         <thead>
           <tr>

@@ -3,6 +3,8 @@ import { css } from 'lit';
 /** The press mode: read at arm's length, touched with wet hands. */
 export const logPressStyle = css`
   dialog {
+    --control: var(--touch);
+    --fold-height: var(--touch);
     position: fixed;
     inset: 0;
     overflow-y: auto;

@@ -1,5 +1,6 @@
 import { html } from 'lit';
 import type { MadePlan } from '../../output/made-plan.ts';
+import { wideTable } from '../../ui/kit/wide-table.ts';
 import { CAUTIONS, CAUTIONS_DEFER } from '../../words/cautions.ts';
 import { GRAMS_NOTE, leftBehindWords, OVERS_NOTE, TEST_SHEET_NOTE } from '../../words/supply-words.ts';
 import { inkTable, paperTable, screenTable, stockTable } from './supplies.ts';
@@ -9,17 +10,17 @@ export function haveReady(made: MadePlan) {
   return html`<section class="supply">
       <div>
         <h2>Ink</h2>
-        <div class="scroll">${inkTable(made.plan)}</div>
-        <div class="scroll">${stockTable(made.plan)}</div>
+        ${wideTable('Ink', inkTable(made.plan))}
+        ${wideTable('Stock inks', stockTable(made.plan))}
         <p class="soft small">${leftBehindWords(made.plan, made.input.press)}</p>
         <p class="soft small">${GRAMS_NOTE}</p>
         <h2 class="next">Paper</h2>
-        <div class="scroll">${paperTable(made)}</div>
+        ${wideTable('Paper', paperTable(made))}
         <p class="soft small">${made.plan.testSheet === true ? TEST_SHEET_NOTE : OVERS_NOTE}</p>
       </div>
       <div>
         <h2>Screens</h2>
-        <div class="scroll">${screenTable(made)}</div>
+        ${wideTable('Screens', screenTable(made))}
       </div>
     </section>
     <section class="safe">

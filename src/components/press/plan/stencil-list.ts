@@ -3,12 +3,13 @@ import type { StockSheet } from '../../../engine/visit/stencils/cut-list.ts';
 import type { AppStore } from '../../app-store.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 import { stencilBlocks } from '../../output/papers/stencil-blocks.ts';
-import '../../ui/cautions.ts';
 import { visitFilms } from '../../ui/films/film-offers.ts';
+import '../../ui/cautions.ts';
+import type { NumberPick } from '../../ui/kit/number-field.ts';
 import '../../ui/films/films-dialog.ts';
 import '../../ui/kit/fold.ts';
 import '../../ui/kit/number-field.ts';
-import type { NumberPick } from '../../ui/kit/number-field.ts';
+import { wideTable } from '../../ui/kit/wide-table.ts';
 import { tableHtml } from '../sheet/paper-html.ts';
 
 /** A sheet of paper as it is bought is taken for a mistake beyond these, mm. */
@@ -46,7 +47,7 @@ export function stencilList(made: MadePlan, { store, stock, chooseStock: choose 
       </div>
       ${stencilBlocks(made, stock).map((block) =>
         block.kind === 'table'
-          ? html`<div class="scroll">${tableHtml(block)}</div>`
+          ? wideTable('Stencils and paper', tableHtml(block))
           : block.kind === 'text' && block.soft === true
             ? html`<p class="soft small">${block.text}</p>`
             : '',

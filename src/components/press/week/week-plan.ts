@@ -4,6 +4,7 @@ import { type DatedVisit, daysOf, oneAfterTheOther } from '../../../engine/visit
 import { weekBlocks } from '../../output/papers/week-blocks.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { chooseFiles } from '../../ui/download.ts';
+import { wideTable } from '../../ui/kit/wide-table.ts';
 import '../../ui/kit/fold.ts';
 import { counted } from '../../ui/words.ts';
 import { tableHtml } from '../sheet/paper-html.ts';
@@ -98,7 +99,7 @@ export class WeekPlan extends LitElement {
   private calendar() {
     return weekBlocks(this.visits).map((block) =>
       block.kind === 'table'
-        ? html`<div class="scroll">${tableHtml(block)}</div>`
+        ? wideTable('Calendar', tableHtml(block))
         : block.kind === 'text'
           ? html`<p class=${block.bold === true ? 'warn' : 'soft small'}>${block.text}</p>`
           : nothing,

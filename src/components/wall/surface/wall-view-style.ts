@@ -53,6 +53,10 @@ export const wallViewStyles = css`
     }
   }
   @media (max-width: 760px) {
+    /* However many lines stand above and below it, the wall keeps its height, and the room scrolls. */
+    :host {
+      grid-template-rows: auto auto minmax(200px, 1fr) auto auto;
+    }
     wall-filter {
       position: absolute;
       z-index: 2;
