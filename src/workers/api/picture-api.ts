@@ -1,6 +1,7 @@
 import type { GoalQuestion, GoalVerdict, MadeGoal } from '../../engine/lesson/check-goal.ts';
 import type { PairOrder } from '../../engine/order/groups/pair-reasons.ts';
 import type { DifferentPlace } from '../../engine/order/groups/where-different.ts';
+import type { Scatter, Scattered } from '../../engine/shapes/compose/scatter.ts';
 import type { PlaceReading } from '../../engine/stack/look/read-place.ts';
 import type { PrintError } from '../../engine/stack/print-error.ts';
 import type { Pull } from '../../engine/stack/types.ts';
@@ -88,6 +89,9 @@ export interface DifferenceResult {
   outline: Picture;
 }
 
+/** Shapes to be put on screens: `shapes` are ids of the studio's. */
+export type ScatterRequest = Omit<Scatter, 'shapes' | 'printable'> & { shapes: readonly string[] };
+
 /** Pictures of stacks, and what shows in them. */
 export interface PictureApi {
   view(request: Keyed<ViewRequest>): Picture;
@@ -99,6 +103,8 @@ export interface PictureApi {
   states(request: Keyed<SheetRequest>): Picture[];
   thumbnail(request: Keyed<SheetRequest>): Picture;
   overlaps(request: Keyed<OverlapRequest>): OverlapEdge[];
+  /** Many shapes put on screens at once, within the printable part. */
+  scatter(request: Keyed<ScatterRequest>): Scattered;
   /** Whether a goal of a lesson is reached. */
   goal(request: Keyed<GoalRequest>): GoalVerdict;
   difference(request: Keyed<DifferenceRequest>): DifferenceResult;

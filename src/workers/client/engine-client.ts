@@ -8,6 +8,7 @@ import type { MatchResult } from '../../engine/ink/mix/match.ts';
 import type { Ink, Lab } from '../../engine/ink/types.ts';
 import type { GoalVerdict } from '../../engine/lesson/check-goal.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
+import type { Scattered } from '../../engine/shapes/compose/scatter.ts';
 import type { PlaceReading } from '../../engine/stack/look/read-place.ts';
 import type { PrintError } from '../../engine/stack/print-error.ts';
 import type { Pull } from '../../engine/stack/types.ts';
@@ -26,6 +27,7 @@ import type {
   OverlapRequest,
   Picture,
   PlaceRequest,
+  ScatterRequest,
   SheetRequest,
   ViewRequest,
 } from '../api/picture-api.ts';
@@ -93,6 +95,10 @@ export class EngineClient {
 
   overlaps(request: ForStudio<OverlapRequest>): Promise<OverlapEdge[]> {
     return this.ask(request, (api, keyed) => api.overlaps(keyed));
+  }
+
+  scatter(request: ForStudio<ScatterRequest>): Promise<Scattered> {
+    return this.ask(request, (api, keyed) => api.scatter(keyed));
   }
 
   goal(request: ForStudio<GoalRequest>): Promise<GoalVerdict> {

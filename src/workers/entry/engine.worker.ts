@@ -11,6 +11,7 @@ import { checkInk } from '../../engine/ink/characterise/check-ink.ts';
 import { checkGoal } from '../../engine/lesson/check-goal.ts';
 import { groupOrderSteps } from '../../engine/order/groups/group-orders.ts';
 import { OVERLAP_TOLERANCE_MM, overlapsOf } from '../../engine/order/overlaps.ts';
+import { scatter } from '../../engine/shapes/compose/scatter.ts';
 import { printError } from '../../engine/stack/print-error.ts';
 import type { Studio } from '../../engine/studio/studio.ts';
 import type { EngineApi } from '../api/engine-api.ts';
@@ -63,6 +64,11 @@ const pictures: PictureApi = {
     const pictures = of(studio);
     if (pulls.length > EXACT_TO) return pictures.mapOverlaps(pulls).filter(({ deltaE }) => deltaE >= minDeltaE);
     return overlapsOf({ pulls }, pictures.studio, { toleranceMm: OVERLAP_TOLERANCE_MM, minDeltaE });
+  },
+  scatter({ studio: key, shapes, ...ask }) {
+    const { studio } = of(key);
+    const chosen = studio.shapes.filter(({ id }) => shapes.includes(id));
+    return scatter({ ...ask, shapes: chosen, printable: studio.paper.printable });
   },
   goal: ({ studio, kind, ...question }) => checkGoal(kind, { ...question, studio: of(studio).studio }),
   difference({ studio, ...request }) {

@@ -1,5 +1,6 @@
 import { BENCH_RULES, type BenchCommand } from './bench.ts';
 import { CHEST_RULES, type ChestCommand } from './chest.ts';
+import { COMPOSE_RULES, type ComposeCommand } from './compose.ts';
 import { DRAWER_RULES, type DrawerCommand } from './drawer.ts';
 import { INKS_RULES, type InksCommand } from './inks.ts';
 import { LESSON_RULES, type LessonCommand } from './lesson.ts';
@@ -13,6 +14,7 @@ import { WALL_RULES, type WallCommand } from './wall.ts';
 export type Command =
   | TitleCommand
   | DrawerCommand
+  | ComposeCommand
   | InksCommand
   | BenchCommand
   | ManyPullsCommand
@@ -24,6 +26,7 @@ export type Command =
 const RULES: RulesOf<Command> = {
   ...TITLE_RULES,
   ...DRAWER_RULES,
+  ...COMPOSE_RULES,
   ...INKS_RULES,
   ...BENCH_RULES,
   ...MANY_PULLS_RULES,

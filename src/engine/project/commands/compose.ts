@@ -1,0 +1,44 @@
+import { EngineError } from '../../base/error.ts';
+import { PLACE_MM, SHAPE_SCALE, TURN_DEG, within } from '../../base/limits.ts';
+import type { PlacedShape, Screen } from '../../shapes/types.ts';
+import { find, requireFree } from './checks.ts';
+import type { RulesOf } from './rule.ts';
+
+/** What can be done to screens on the whole sheet. */
+export type ComposeCommand =
+  /** `run` names steps of one kind, such as nudges by keys, which are undone as one; without, each is by itself. */
+  { kind: 'place-shapes'; screen: string; placed: PlacedShape[]; run?: string } | { kind: 'add-screens'; screens: Screen[] };
+
+/** How it is done. */
+export const COMPOSE_RULES: RulesOf<ComposeCommand> = {
+  'place-shapes': {
+    label: 'place shapes on the sheet',
+    mergeKey: ({ kind, screen, run }) => (run === undefined ? null : `${kind}:${screen}:${run}`),
+    change({ drawer: studio }, { screen: id, placed }) {
+      const screen = find(studio.screens, id, 'screen');
+      for (const one of placed) {
+        find(studio.shapes, one.shape, 'shape');
+        checkPlace(one);
+      }
+      screen.placed = placed;
+    },
+  },
+  'add-screens': {
+    label: 'make screens',
+    change({ drawer: studio }, { screens }) {
+      for (const screen of screens) {
+        requireFree(studio.screens, screen, 'screen');
+        for (const { shape } of screen.placed) find(studio.shapes, shape, 'shape');
+        studio.screens.push(screen);
+      }
+    },
+  },
+};
+
+function checkPlace({ xMm, yMm, scale, turnDeg }: PlacedShape): void {
+  if (within(PLACE_MM, xMm) && within(PLACE_MM, yMm) && within(SHAPE_SCALE, scale) && within(TURN_DEG, turnDeg)) return;
+  throw new EngineError(
+    'command.place',
+    'A shape cannot lie more than ten metres off, or be so small, so large or turned so often; take the step back.',
+  );
+}
