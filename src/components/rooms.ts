@@ -26,7 +26,9 @@ export const ROOMS = [
     help: 'Shapes, and the screens made of them',
     keys: [
       ['Tab, on the sheet', 'to the next shape of the screen'],
-      ['Arrows, on a shape', 'move it by 1 mm; with Shift, by 10 mm'],
+      ['Arrows, on a shape', 'move it by 1 mm; with Shift, by 10 mm; on the whole sheet with Alt, by 0.1 mm'],
+      ['Escape, while one drags', 'let the shape back to where it was'],
+      ['Shift, while one drags', 'along one axis; turn by whole 15°'],
     ],
   },
   {

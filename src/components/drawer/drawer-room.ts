@@ -12,18 +12,18 @@ import { controls } from '../ui/controls-style.ts';
 import '../ui/films/films-dialog.ts';
 import { chooseFiles } from '../ui/download.ts';
 import { FileDrop, fileDropStyles } from '../ui/files/file-drop.ts';
-import { drawerFilms } from '../ui/films/drawer-films.ts';
 import { newId } from '../ui/new-id.ts';
 import { putOnBench } from '../ui/put-on-bench.ts';
 import { sideRoomStyles, WideScreen } from '../ui/side-room.ts';
+import { chosenShape } from './chosen-shape.ts';
+import './compose/drawer-compose.ts';
 import { exchange, type Told, turnedBack } from './divide.ts';
 import { drawerStyles } from './drawer-style.ts';
 import { headOf, laidAgain, type Report, screensFor, spreadAsLaid } from './files-report.ts';
 import { droppedFiles, type FilesRead, readOtherwise, readShapeFiles } from './read-files.ts';
 import './screen-editor.ts';
-import './screen-rack.ts';
+import { screensPart } from './screens-part.ts';
 import './shape-tray.ts';
-import { sizeText } from './shape-tray.ts';
 import { renderTold } from './told.ts';
 import { outlineKey } from './white-areas.ts';
 
@@ -36,6 +36,8 @@ export class DrawerRoom extends RoomElement {
   @state() private shape: string | null = null;
   @state() private screen: string | null = null;
   @state() private trueSize = true;
+  /** Whether the whole sheet is open in the place of the lists. */
+  @state() private composing = false;
   @state() private reading = '';
   @state() private report: Report | null = null;
   /** What the report is of. */
@@ -61,6 +63,7 @@ export class DrawerRoom extends RoomElement {
     this.report = null;
     this.shape = null;
     this.screen = null;
+    this.composing = false;
   }
 
   private drop(dropped: DataTransfer): void {
@@ -182,12 +185,13 @@ export class DrawerRoom extends RoomElement {
 
   override render() {
     const { drawer: studio } = this.store.project;
+    if (this.composing) return this.renderCompose();
     const open = this.openScreen();
     return html`
       <div class="room ${open === undefined ? '' : 'open'}">
         <div class="left">
           ${this.renderShapes()}
-          ${studio.screens.length === 0 && studio.shapes.length === 0 ? nothing : this.renderScreens(open)}
+          ${studio.screens.length === 0 && studio.shapes.length === 0 ? nothing : screensPart({ store: this.store, open, choose: (id) => this.choose(id), compose: () => (this.composing = true) })}
           <ps-cautions topic="screens"></ps-cautions>
         </div>
         ${
@@ -201,6 +205,18 @@ export class DrawerRoom extends RoomElement {
       </div>
       ${this.fileDrop.veil('Drop SVG files to add them to the drawer')}
     `;
+  }
+
+  private renderCompose() {
+    return html`<div class="compose">
+      <p class="row"><button class="quiet" @click=${() => (this.composing = false)}>← Shapes and screens</button></p>
+      <drawer-compose
+        .store=${this.store}
+        .screen=${this.screen}
+        @choose=${(event: CustomEvent<string>) => (this.screen = event.detail)}
+        @edit=${() => (this.composing = false)}
+      ></drawer-compose>
+    </div>`;
   }
 
   private renderShapes() {
@@ -229,31 +245,6 @@ export class DrawerRoom extends RoomElement {
     </section>`;
   }
 
-  private renderScreens(open: Screen | undefined) {
-    const { drawer: studio } = this.store.project;
-    return html`<section aria-labelledby="screens-head">
-      <header class="row">
-        <h2 id="screens-head">Screens</h2>
-        <span class="soft">${studio.screens.length}</span>
-        <span class="fill"></span>
-        ${drawerFilms(this.store)}
-        <button class="quiet" title="Name, colour, sheet and printable part of the paper" @click=${() => this.store.go('inks')}>Sheet ${studio.paper.widthMm} × ${studio.paper.heightMm} mm…</button>
-      </header>
-      ${
-        studio.screens.length === 0
-          ? html`<p class="soft">No screens yet: choose a shape above and make a screen of it.</p>`
-          : html`<screen-rack
-            .screens=${studio.screens}
-            .shapes=${studio.shapes}
-            .paper=${studio.paper}
-            .frames=${this.store.project.frames}
-            .chosen=${open?.id ?? null}
-            @choose=${(event: CustomEvent<string>) => this.choose(event.detail)}
-          ></screen-rack>`
-      }
-    </section>`;
-  }
-
   private renderSizes() {
     const option = (label: string, value: boolean) =>
       html`<label><input type="radio" name="sizes" .checked=${this.trueSize === value} @change=${() => (this.trueSize = value)} />${label}</label>`;
@@ -264,15 +255,10 @@ export class DrawerRoom extends RoomElement {
     const { drawer: studio } = this.store.project;
     const shape = studio.shapes.find((entry) => entry.id === this.shape);
     if (shape === undefined) return nothing;
-    const on = studio.screens.filter((screen) => screen.placed.some((placed) => placed.shape === shape.id)).map((screen) => screen.number);
-    return html`<div class="row chosen">
-      <strong>${shape.name}</strong>
-      <span class="soft">${sizeText(shape)}</span>
-      <span class="soft">${on.length === 0 ? 'on no screen' : `on screen ${on.toSorted((a, b) => a - b).join(', ')}`}</span>
-      <span class="fill"></span>
-      <button @click=${() => this.newScreen(shape)}>New screen of it</button>
-      <button @click=${() => this.store.dispatch({ kind: 'remove-shape', shape: shape.id })}>Remove shape</button>
-    </div>`;
+    return chosenShape(shape, studio.screens, {
+      newScreen: () => this.newScreen(shape),
+      remove: () => this.store.dispatch({ kind: 'remove-shape', shape: shape.id }),
+    });
   }
 
   private renderReport() {

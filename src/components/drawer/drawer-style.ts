@@ -10,6 +10,14 @@ export const drawerStyles = css`
   header {
     margin-bottom: var(--space-6);
   }
+  .compose {
+    display: grid;
+    grid-template-rows: auto minmax(0, 1fr);
+    height: 100%;
+  }
+  .compose > p {
+    padding: var(--space-2) var(--space-6) 0;
+  }
   .reading:empty {
     display: none;
   }
@@ -145,6 +153,9 @@ export const drawerStyles = css`
     max-width: 46ch;
   }
   @media (max-width: 999px) {
+    .compose {
+      height: auto;
+    }
     .left {
       gap: var(--space-9);
     }

@@ -18,6 +18,14 @@ export function boxOf(pieces: readonly Piece[]): Box {
   return shapeBounds(pieces.flatMap(({ shape, placed }) => placeRings(shape.rings, placed)));
 }
 
+/** About which place pieces are turned and scaled, mm: where one is placed, else the middle of the box round all. */
+export function middleOf(pieces: readonly Piece[]): { xMm: number; yMm: number } {
+  const [one] = pieces;
+  if (one !== undefined && pieces.length === 1) return { xMm: one.placed.xMm, yMm: one.placed.yMm };
+  const box = boxOf(pieces);
+  return { xMm: box.xMm + box.widthMm / 2, yMm: box.yMm + box.heightMm / 2 };
+}
+
 /** Placed shapes, each so much further right and down, on the 0.1 mm grid. */
 export function movedBy(placed: readonly PlacedShape[], dxMm: number, dyMm: number): PlacedShape[] {
   return placed.map((one) => ({ ...one, xMm: toOffsetGrid(one.xMm + dxMm), yMm: toOffsetGrid(one.yMm + dyMm) }));
