@@ -24,9 +24,32 @@ export function mapIntoSrgb(rgb: Float64Array, at = 0): boolean {
     put(rgb, at, r, { g, b });
     return false;
   }
-  const mapped = toLinear(intoRgb({ mode: 'lrgb', r, g, b }));
-  put(rgb, at, mapped.r, mapped);
+  const slot = slotOf(r, g, b);
+  if (known[slot] !== r || known[slot + 1] !== g || known[slot + 2] !== b) {
+    const mapped = toLinear(intoRgb({ mode: 'lrgb', r, g, b }));
+    known.set([r, g, b, mapped.r, mapped.g, mapped.b], slot);
+  }
+  put(rgb, at, f64(known, slot + 3), { g: f64(known, slot + 4), b: f64(known, slot + 5) });
   return !inSrgbGamut(r, g, b, SHOWN_SLACK);
+}
+
+/** The prints of a wall share most of their few saturated colours. So many are kept, the later in the place of the earlier. */
+const KEPT = 2048;
+/** Six numbers each: a colour as it is and as it is shown; 0 is inside, so that no free place answers to a colour. */
+const known = new Float64Array(KEPT * 6);
+const key = new Float64Array(3);
+const keyWords = new Uint32Array(key.buffer);
+
+function slotOf(r: number, g: number, b: number): number {
+  key[0] = r;
+  key[1] = g;
+  key[2] = b;
+  let hash = 0;
+  for (const word of keyWords) {
+    hash = Math.imul(hash ^ word, 0x9e3779b1);
+    hash ^= hash >>> 15;
+  }
+  return (hash & (KEPT - 1)) * 6;
 }
 
 function put(rgb: Float64Array, at: number, r: number, { g, b }: { g: number; b: number }): void {
