@@ -1,4 +1,4 @@
-import { f64, num } from '../../base/at.ts';
+import { f64, num, u8 } from '../../base/at.ts';
 import { oklabFromLinearSrgb } from '../../colour/oklab.ts';
 import { colourCells, createCellColours } from '../../stack/appearance.ts';
 import { CellMapBuilder } from '../../stack/cell-map.ts';
@@ -201,7 +201,7 @@ export function squaredSteps(a: Descriptor, b: Descriptor, enough: number): numb
     // Whether it is enough is asked now and then: asking costs as much as a term.
     const until = Math.min(i + 12, length);
     for (; i < until; i++) {
-      const off = num(a, i) - num(b, i);
+      const off = u8(a, i) - u8(b, i);
       sum += off * off;
     }
     if (sum >= enough) return sum;
