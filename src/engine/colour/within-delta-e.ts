@@ -3,9 +3,7 @@ import { deltaE2000At } from './delta-e.ts';
 
 /** What rounding may add to a difference or take from it, ΔE00; it stays far below. */
 const SLACK = 1e-9;
-/** |R_T| is at most 2 sin 60°, so chroma and hue count for at least 1 − sin 60° of their squares, and at most 1 + sin 60°. */
-const LEAST_OF_SQUARES = 1 - Math.sin(Math.PI / 3);
-const MOST_OF_SQUARES = 1 + Math.sin(Math.PI / 3);
+const SIN_60 = Math.sin(Math.PI / 3);
 /** Where neither colour is bluish the mean hue lies 95° from the rotation's middle or more: |R_T| < 2·10⁻⁶. */
 const LEAST_ABOVE = 1 - 1e-6;
 /** a′ is a, or up to half as much again. */
@@ -15,9 +13,10 @@ const MOST_G = 1.5;
  * Asks whether colours are within a difference: the same answer as of deltaE2000At, which is mostly
  * not worked out. With ΔE00² = (ΔL/S_L)² + C² + H² + R_T·C·H:
  * ΔC′² + ΔH′² = Δa′² + Δb² (law of cosines), a′ = g·a with 1 ≤ g ≤ 1.5; 1 ≤ S_L ≤ 1 + 0.015·|L − 50|;
- * 1 ≤ S_H ≤ S_C = 1 + 0.045·C′, as T lies between 0.07 and 1.93. So
+ * 1 ≤ S_H ≤ S_C = 1 + 0.045·C′, as T lies between 0.07 and 1.93;
+ * |R_T| ≤ 2 sin 60° √(C′⁷ ÷ (C′⁷ + 25⁷)) ≤ 2 sin 60° (C′ ÷ 25)³ up to C′ = 25. So
  * ΔE00² ≤ ΔL² + (1 + sin 60°)(2.25·Δa² + Δb²), and
- * ΔE00² ≥ (ΔL ÷ greatest S_L)² + (1 − sin 60°)(Δa² + Δb²) ÷ (greatest S_C)².
+ * ΔE00² ≥ (ΔL ÷ greatest S_L)² + (1 − greatest |R_T| ÷ 2)(Δa² + Δb²) ÷ (greatest S_C)².
  * Source of the formula: see delta-e.ts; the bounds are ours.
  */
 export class WithinDeltaE {
@@ -39,29 +38,27 @@ export class WithinDeltaE {
    * @param j where that of the other lies
    */
   holds(one: Float64Array, i: number, two: Float64Array, j: number): boolean {
-    const l = f64(one, i) + f64(two, j) - 100;
     const dL = f64(one, i) - f64(two, j);
-    const byL = dL / (1 + 0.0075 * (l < 0 ? -l : l));
-    const left = this.outside - byL * byL;
-    if (left < 0) return false;
     const a1 = f64(one, i + 1);
     const b1 = f64(one, i + 2);
     const a2 = f64(two, j + 1);
     const b2 = f64(two, j + 2);
     const da = (a1 - a2) * (a1 - a2);
     const db = (b1 - b2) * (b1 - b2);
-    // Half the sum of |a| and |b| of both is no less than their mean chroma.
-    const chroma = MOST_G * (Math.abs(a1) + Math.abs(a2)) + Math.abs(b1) + Math.abs(b2);
-    const sC = 1 + 0.0225 * chroma;
-    const least = b1 >= 0 && b2 >= 0 ? LEAST_ABOVE : LEAST_OF_SQUARES;
-    if (least * (da + db) > left * sC * sC) return false;
-    if (dL * dL + MOST_OF_SQUARES * (MOST_G * MOST_G * da + db) <= this.inside) return true;
+    const byL = dL / (1 + 0.0075 * Math.abs(f64(one, i) + f64(two, j) - 100));
+    // |a| and |b| together are no less than the chroma.
+    const chroma = (MOST_G * (Math.abs(a1) + Math.abs(a2)) + Math.abs(b1) + Math.abs(b2)) / 2;
+    const share = Math.min(1, chroma / 25);
+    const least = b1 >= 0 && b2 >= 0 ? LEAST_ABOVE : 1 - SIN_60 * share * share * share;
+    const sC = 1 + 0.045 * chroma;
+    if (least * (da + db) > (this.outside - byL * byL) * sC * sC) return false;
+    if (dL * dL + (1 + SIN_60) * (MOST_G * MOST_G * da + db) <= this.inside) return true;
     return deltaE2000At(one, i, two, j) <= this.deltaE;
   }
 
   /** How far apart in L two colours are at most of which one has this L, when they are within the difference. */
-  reach(l: number): number {
-    // From ΔL ÷ (1 + 0.015 · (|L − 50| + ΔL ÷ 2)) ≤ ΔE; of differences beyond 130 nothing is said.
+  reachL(l: number): number {
+    // From ΔL ÷ (1 + 0.015·(|L − 50| + ΔL ÷ 2)) ≤ ΔE; of differences beyond 130 nothing is said.
     const slope = 1 - 0.0075 * this.deltaE;
     return slope > 0 ? ((this.deltaE + SLACK) * (1 + 0.015 * Math.abs(l - 50))) / slope : Infinity;
   }

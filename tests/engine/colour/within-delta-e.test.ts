@@ -21,7 +21,9 @@ describe('WithinDeltaE', () => {
     const lab = pairs(`within ${far}`, 4000, far);
     for (let i = 0; i < lab.length; i += 6) {
       const deltaE = deltaE2000At(lab, i, lab, i + 3);
-      expect(new WithinDeltaE(deltaE * (1 + 1e-7) + 1e-11).holds(lab, i, lab, i + 3)).toBe(true);
+      const within = new WithinDeltaE(deltaE * (1 + 1e-7) + 1e-11);
+      expect(within.holds(lab, i, lab, i + 3)).toBe(true);
+      expect(Math.abs(lab[i]! - lab[i + 3]!)).toBeLessThanOrEqual(within.reachL(lab[i]!));
       expect(new WithinDeltaE(deltaE * (1 - 1e-7) - 1e-11).holds(lab, i + 3, lab, i)).toBe(false);
     }
   });
@@ -37,7 +39,7 @@ describe('WithinDeltaE', () => {
       expect(within.holds(lab, i, lab, i + 3)).toBe(deltaE <= 2);
       if (deltaE > 2) continue;
       near++;
-      expect(Math.abs(l1 - l2)).toBeLessThanOrEqual(Math.min(within.reach(l1), within.reach(l2)));
+      expect(Math.abs(l1 - l2)).toBeLessThanOrEqual(Math.min(within.reachL(l1), within.reachL(l2)));
     }
     expect(near).toBeGreaterThan(100);
   });

@@ -12,8 +12,8 @@ export interface ColourArea {
 /** Colours closer than this count as one, ΔE00; just visible side by side (common practice, no source). */
 export const SAME_COLOUR_DELTA_E = 2;
 
-/** Shelves of lightness at most. */
-const MOST_SHELVES = 64;
+/** Shelves of lightness, one an L; what is darker or lighter lies on the first and the last. */
+const SHELVES = 101;
 
 /**
  * Area by colour. Cells join, largest first, the first colour within `sameDeltaE`; a colour is
@@ -46,34 +46,32 @@ class Colours {
   private lab = new Float64Array(3 * 64);
   /** The next colour of the same shelf, which came later; −1 for none. */
   private next = new Int32Array(64);
-  private readonly first = new Int32Array(MOST_SHELVES).fill(-1);
-  private readonly last = new Int32Array(MOST_SHELVES).fill(-1);
+  private readonly first = new Int32Array(SHELVES).fill(-1);
+  private readonly last = new Int32Array(SHELVES).fill(-1);
   private readonly within: WithinDeltaE;
-  private readonly shelfL: number;
 
   constructor(deltaE: number) {
     this.within = new WithinDeltaE(deltaE);
-    // No pair within the difference is more than one shelf apart.
-    this.shelfL = Math.max(this.within.reach(0), 100 / MOST_SHELVES);
   }
 
   /** Number of the first colour within the difference; a new one where there is none. */
   of(lab: Float64Array, at: number): number {
+    const { lab: known, next, within } = this;
     const l = f64(lab, at);
-    const reach = this.within.reach(l);
-    const shelf = this.shelfOf(l);
+    const reach = within.reachL(l);
+    const last = this.shelfOf(l + reach);
     let best = this.count;
-    for (let near = Math.max(0, shelf - 1); near <= Math.min(MOST_SHELVES - 1, shelf + 1); near++) {
-      for (let colour = i32(this.first, near); colour >= 0 && colour < best; colour = i32(this.next, colour)) {
-        if (Math.abs(f64(this.lab, colour * 3) - l) <= reach && this.within.holds(this.lab, colour * 3, lab, at)) best = colour;
+    for (let shelf = this.shelfOf(l - reach); shelf <= last; shelf++) {
+      for (let colour = i32(this.first, shelf); colour >= 0 && colour < best; colour = i32(next, colour)) {
+        if (Math.abs(f64(known, colour * 3) - l) <= reach && within.holds(known, colour * 3, lab, at)) best = colour;
       }
     }
-    if (best === this.count) this.add(lab, at, shelf);
+    if (best === this.count) this.add(lab, at, this.shelfOf(l));
     return best;
   }
 
   private shelfOf(l: number): number {
-    return Math.max(0, Math.min(MOST_SHELVES - 1, Math.floor(l / this.shelfL)));
+    return Math.max(0, Math.min(SHELVES - 1, Math.floor(l)));
   }
 
   private add(lab: Float64Array, at: number, shelf: number): void {

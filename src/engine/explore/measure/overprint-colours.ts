@@ -14,15 +14,23 @@ const within = new WithinDeltaE(OVERPRINT_COLOUR_DELTA_E);
  * @param swatches as pullSwatches gives them
  */
 export function overprintColourArea(map: CellMap, lab: Float64Array, swatches: readonly Lab[]): number {
-  const inks = Float64Array.from(swatches.flat());
+  const inks = Float64Array.from(swatches.toSorted((one, other) => one[0] - other[0]).flat());
   let area = 0;
   for (let cell = 0; cell < map.cells; cell++) {
     if (!(f64(map.areaMm2, cell) > 0) || !underTwo(map, cell)) continue;
-    let at = 0;
-    while (at < inks.length && !within.holds(inks, at, lab, cell * 3)) at += 3;
-    if (at >= inks.length) area += f64(map.areaMm2, cell);
+    if (!nearSome(inks, lab, cell * 3)) area += f64(map.areaMm2, cell);
   }
   return area;
+}
+
+/** @param inks three numbers each, darkest first */
+function nearSome(inks: Float64Array, lab: Float64Array, at: number): boolean {
+  const l = f64(lab, at);
+  const reach = within.reachL(l);
+  for (let ink = 0; ink < inks.length && f64(inks, ink) <= l + reach; ink += 3) {
+    if (f64(inks, ink) >= l - reach && within.holds(inks, ink, lab, at)) return true;
+  }
+  return false;
 }
 
 /** Whether two pulls or more lie over a cell. */

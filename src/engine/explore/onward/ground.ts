@@ -11,7 +11,9 @@ import type { SpanCache } from '../../stack/screen-spans.ts';
 import type { CellMap, Pull, RowGrid } from '../../stack/types.ts';
 import type { Studio } from '../../studio/studio.ts';
 import { labAtPoints, pointCells } from '../look/points.ts';
-import { type EdgeLengths, edgeLengths, edgeMeasure } from '../measure/edges.ts';
+import { edgeLengths } from '../measure/edge-lengths.ts';
+import type { EdgeLengths } from '../measure/edge-tally.ts';
+import { edgeMeasure } from '../measure/edges.ts';
 import { overlay } from './overlay.ts';
 
 /** What a print is like beside the sheet that it begins with. */
