@@ -42,7 +42,7 @@ export function reachBeyondSheet(films: readonly FilmScreen[]): number {
  * @throws EngineError 'film.empty' for a screen with nothing on it, 'film.spread', 'film.choked' when nothing is left,
  *   'film.too-much-work'
  */
-function filmImage(film: FilmScreen, spreadMm: number): Float64Array[] {
+export function filmImage(film: FilmScreen, spreadMm: number): Float64Array[] {
   const { key, screen, shapes } = film;
   const who = `screen ${key}, ${screen.name}`;
   if (!(Math.abs(spreadMm) <= MOST_SPREAD_MM)) {
@@ -53,7 +53,7 @@ function filmImage(film: FilmScreen, spreadMm: number): Float64Array[] {
   }
   const drawn = screenRings(screen, shapes);
   const rings = rightlyCounted(who, () => normalise(drawn));
-  if (rings.length === 0) throw new EngineError('film.empty', `There is nothing on ${who}; add a shape to it, or make films without it.`);
+  if (rings.length === 0) throw new EngineError('film.empty', `There is nothing on ${who}; add a shape to it, or leave it out.`);
   if (spreadMm === 0) return rings;
   const moved = rightlyCounted(who, () => grownRings(rings, spreadMm, new WorkBudget()));
   if (moved.length > 0) return moved;

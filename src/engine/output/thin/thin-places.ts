@@ -1,6 +1,7 @@
 import { entryAt } from '../../base/at.ts';
 import { cutRings, normalise, subtractRings } from '../../geometry/booleans.ts';
 import { grownRings } from '../../geometry/offset.ts';
+import { boxHolds, ringParts } from '../../geometry/parts.ts';
 import { ringArea, shapeBounds } from '../../geometry/rings.ts';
 import type { Box, Outline } from '../../geometry/types.ts';
 import { WorkBudget } from '../../geometry/work.ts';
@@ -79,40 +80,17 @@ function thinGaps(rings: Float64Array[], half: number, budget: WorkBudget): Floa
 
 /** The parts of an area that hold some of another that lies within it. */
 function partsWith(area: Float64Array[], marks: Float64Array[], budget: WorkBudget): Float64Array[][] {
-  const parts = partsOf(area);
+  const parts = ringParts(area);
   const boxes = parts.map((part) => shapeBounds(part));
   const kept = new Set<number>();
   for (const mark of marks) {
     if (ringArea(mark) <= 0) continue;
     const box = shapeBounds([mark]);
-    const near = boxes.flatMap((other, i) => (holds(other, box) ? [i] : []));
+    const near = boxes.flatMap((other, i) => (boxHolds(other, box) ? [i] : []));
     const found = near.length === 1 ? near[0] : near.find((i) => cutRings([mark], entryAt(parts, i), budget).length > 0);
     if (found !== undefined) kept.add(found);
   }
   return parts.filter((_, i) => kept.has(i));
-}
-
-/** Outer rings with the holes in them. */
-function partsOf(rings: Float64Array[]): Float64Array[][] {
-  const outer = rings
-    .filter((ring) => ringArea(ring) > 0)
-    .map((ring) => ({ part: [ring], box: shapeBounds([ring]), area: ringArea(ring) }));
-  for (const hole of rings) {
-    if (ringArea(hole) > 0) continue;
-    const box = shapeBounds([hole]);
-    const around = outer.filter((other) => holds(other.box, box)).sort((a, b) => a.area - b.area)[0];
-    around?.part.push(hole);
-  }
-  return outer.map(({ part }) => part);
-}
-
-function holds(outer: Box, inner: Box): boolean {
-  return (
-    inner.xMm >= outer.xMm - HAIR_MM &&
-    inner.yMm >= outer.yMm - HAIR_MM &&
-    inner.xMm + inner.widthMm <= outer.xMm + outer.widthMm + HAIR_MM &&
-    inner.yMm + inner.heightMm <= outer.yMm + outer.heightMm + HAIR_MM
-  );
 }
 
 /** Diameter of the largest disc that fits in, by halving, mm; less than `mostMm`. */

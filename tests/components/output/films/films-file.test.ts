@@ -168,7 +168,7 @@ describe('film positives', () => {
   });
 
   it.each([
-    ['film.empty', { placed: [] }, {}, 'There is nothing on screen 7, Kelp; add a shape to it, or make films without it.'],
+    ['film.empty', { placed: [] }, {}, 'There is nothing on screen 7, Kelp; add a shape to it, or leave it out.'],
     [
       'film.choked',
       {},

@@ -1,0 +1,131 @@
+import { EngineError } from '../../base/error.ts';
+import { roundTo } from '../../base/units.ts';
+import { cutRings, normalise } from '../../geometry/booleans.ts';
+import { grownRings } from '../../geometry/offset.ts';
+import { ringParts } from '../../geometry/parts.ts';
+import { mapRings, ringArea, shapeBounds } from '../../geometry/rings.ts';
+import { WorkBudget } from '../../geometry/work.ts';
+import { filmImage } from '../film/film.ts';
+import { boxRing } from '../film/page.ts';
+import type { FilmScreen } from '../film/ways.ts';
+import { thinPlaces } from '../thin/thin-places.ts';
+import { withBridges } from './bridges.ts';
+import { nest } from './nest.ts';
+import type { CutSheet } from './plate-files.ts';
+
+/** How plates are cut, mm. */
+export interface PlateAsked {
+  /** 'relief': the printed parts as pieces to glue on a block, mirrored; 'stencil': the sheet with openings cut out of it. */
+  kind: 'relief' | 'stencil';
+  /** Width that the cut takes away: all edges move by half of it, so that what is left has its size. */
+  kerfMm: number;
+  /** What pieces are cut out of. */
+  sheetWidthMm: number;
+  sheetHeightMm: number;
+  /** Free between pieces. */
+  gapMm: number;
+  /** Width of what holds islands in a stencil. */
+  bridgeMm: number;
+  /** What is narrower is counted. */
+  leastMm: number;
+}
+
+/** Sheets to be cut, and what is to be known of them. */
+export interface PlatesFound {
+  sheets: CutSheet[];
+  pieces: number;
+  /** Loose parts of a stencil, and the bridges that hold them. */
+  islands: number;
+  bridges: number;
+  /** Places narrower than asked, in what is left and in what is cut away. */
+  narrow: number;
+}
+
+/** What may be asked, mm. Kerf 0.1 to 0.3, usually 0.2, features of 1 mm and more: guidelines for laser cutting; the rest from memory. */
+export const PLATE_MM = {
+  kerf: { least: 0, most: 5, usual: 0.2 },
+  gap: { least: 0, most: 50, usual: 3 },
+  bridge: { least: 0.5, most: 30, usual: 2 },
+  least: { least: 0, most: 10, usual: 1 },
+  side: { least: 50, most: 3000, usual: 600 },
+} as const;
+
+const MOST_PIECES = 1000;
+/** Booleans of one plate, about half a minute of them. */
+const STEPS = 4e8;
+
+/**
+ * The contours to cut of a screen, inner ones before those around them.
+ * @throws EngineError as `filmImage`, 'plate.large' for a piece that no sheet holds, 'plate.many', 'plate.kerf' when the
+ *   kerf takes everything
+ */
+export function plates(film: FilmScreen, asked: PlateAsked): PlatesFound {
+  const image = filmImage(film, 0);
+  const { leastMm } = asked;
+  const thin = leastMm > 0 ? thinPlaces({ rings: image, fillRule: 'nonzero' }, { lineMm: leastMm, gapMm: leastMm }) : { lines: 0, gaps: 0 };
+  const found = asked.kind === 'relief' ? relief(film, image, asked) : stencil(film, image, asked);
+  return { ...found, narrow: thin.lines + thin.gaps };
+}
+
+type Cut = Omit<PlatesFound, 'narrow'>;
+
+function relief(film: FilmScreen, image: Float64Array[], asked: PlateAsked): Cut {
+  const budget = new WorkBudget(STEPS);
+  // A plate prints its mirror image.
+  const mirrored = normalise({ rings: mapRings(image, [-1, 0, 0, 1, 0, 0]), fillRule: 'nonzero' }, budget);
+  const pieces = ringParts(mirrored).map((part) => grownRings(part, asked.kerfMm / 2, budget));
+  const who = `screen ${film.key}, ${film.screen.name}`;
+  if (pieces.length > MOST_PIECES) {
+    throw new EngineError(
+      'plate.many',
+      `There are ${pieces.length} pieces on ${who}, over the ${MOST_PIECES} that are laid on sheets; take a simpler screen.`,
+    );
+  }
+  const sheet = { widthMm: asked.sheetWidthMm, heightMm: asked.sheetHeightMm, gapMm: Math.max(asked.gapMm, asked.kerfMm) };
+  const { nested, misfits } = nest(pieces, sheet, budget);
+  const [large] = misfits;
+  if (large !== undefined) {
+    const { widthMm, heightMm } = shapeBounds(pieces[large] ?? []);
+    throw new EngineError(
+      'plate.large',
+      `A piece of ${who} is ${roundTo(widthMm, 0)} × ${roundTo(heightMm, 0)} mm, larger than a sheet of ${sheet.widthMm} × ${sheet.heightMm} mm with ${sheet.gapMm} mm free about it; take larger sheets.`,
+    );
+  }
+  const count = Math.max(...nested.map((piece) => piece.sheet)) + 1;
+  const sheets = Array.from({ length: count }, (_, at): CutSheet => ({
+    name: `screen ${film.key} ${film.screen.name} plate${count === 1 ? '' : ` ${at + 1} of ${count}`}`,
+    widthMm: sheet.widthMm,
+    heightMm: sheet.heightMm,
+    rings: nested.filter((piece) => piece.sheet === at).flatMap(({ rings }) => inwardFirst(rings)),
+  }));
+  return { sheets, pieces: pieces.length, islands: 0, bridges: 0 };
+}
+
+function stencil(film: FilmScreen, image: Float64Array[], { kerfMm, bridgeMm }: PlateAsked): Cut {
+  const { widthMm, heightMm } = film.paper;
+  const budget = new WorkBudget(STEPS);
+  const sheet = boxRing({ xMm: 0, yMm: 0, widthMm, heightMm });
+  const { rings, islands, bridges } = withBridges(cutRings(image, [sheet], budget), bridgeMm, budget);
+  const cut = grownRings(rings, -kerfMm / 2, budget);
+  if (cut.length === 0) {
+    throw new EngineError(
+      'plate.kerf',
+      `A kerf of ${kerfMm} mm with bridges of ${bridgeMm} mm leaves nothing to cut out of screen ${film.key}, ${film.screen.name}; take a finer cut.`,
+    );
+  }
+  const half = kerfMm / 2;
+  const edge = Float64Array.from(boxRing({ xMm: 0, yMm: 0, widthMm: widthMm + kerfMm, heightMm: heightMm + kerfMm }));
+  const moved = mapRings(cut, [1, 0, 0, 1, half, half]);
+  const name = `screen ${film.key} ${film.screen.name} stencil`;
+  return {
+    sheets: [{ name, widthMm: widthMm + kerfMm, heightMm: heightMm + kerfMm, rings: [...inwardFirst(moved), edge] }],
+    pieces: ringParts(cut).length,
+    islands,
+    bridges,
+  };
+}
+
+/** What lies within another contour is cut before it comes loose. */
+function inwardFirst(rings: readonly Float64Array[]): Float64Array[] {
+  return rings.toSorted((a, b) => Math.abs(ringArea(a)) - Math.abs(ringArea(b)));
+}
