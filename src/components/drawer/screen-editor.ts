@@ -10,7 +10,7 @@ import { StoreElement } from '../store-element.ts';
 import { controls } from '../ui/controls-style.ts';
 import '../ui/films/films-dialog.ts';
 import '../ui/kit/number-field.ts';
-import { drawerFilms } from '../ui/films/drawer-films.ts';
+import { drawerFilms, drawerPlates } from '../ui/films/drawer-films.ts';
 import type { NumberPick } from '../ui/kit/number-field.ts';
 import { putOnBench } from '../ui/put-on-bench.ts';
 import { filmNote } from '../words/film-words.ts';
@@ -148,7 +148,7 @@ export class ScreenEditor extends StoreElement {
         <drawer-screen-frame .store=${this.store} .screen=${screen}></drawer-screen-frame>
       </section>
       <div class="row actions">
-        ${drawerFilms(this.store, screen)}
+        ${drawerFilms(this.store, screen)} ${drawerPlates(this.store, screen)}
         <button class="quiet" @click=${this.removeScreen}>Remove screen</button>
       </div>
     `;

@@ -1,5 +1,5 @@
 /** Work in which something can hurt, by where it is done in the app. */
-export type CautionTopic = 'screens' | 'inks' | 'target' | 'lesson' | 'press';
+export type CautionTopic = 'screens' | 'cutting' | 'inks' | 'target' | 'lesson' | 'press';
 
 const SOLVENTS = 'Solvents and screen wash: gloves and eye protection, fresh air, no flame or spark; keep rags in a closed metal bin.';
 const CUTTING = 'Cutting paper, film or stencils: a guarded blade, fingers behind the rule; leave laser cutting to trained staff.';
@@ -16,6 +16,11 @@ export const CAUTIONS_BY_TOPIC: Readonly<Record<CautionTopic, readonly string[]>
     `Washing out: keep water away from plugs and lamps, and wet floors clear. ${WASHER}`,
     'Reclaiming: gloves, goggles and fresh air; stencil remover and caustic haze remover are never mixed nor used one straight upon the other: rinse between.',
     CUTTING,
+  ],
+  cutting: [
+    'Laser cutter: trained staff run it, never left alone, with its extraction on and its lid shut; know the stop button and the extinguisher.',
+    'Never cut PVC or vinyl by laser: it gives off chlorine. Cut only what its safety data sheet and the workshop allow; brass, copper and aluminium throw the beam back.',
+    'Blades and routers: eye protection, fingers behind the rule or away from the tool; dust is drawn off, and glue used in fresh air.',
   ],
   inks: [
     'Mixing: gloves and fresh air; wipe up spills at once, and no ink or rinse into the drain.',

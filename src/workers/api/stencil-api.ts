@@ -1,3 +1,5 @@
+import type { FilmScreen } from '../../engine/output/film/ways.ts';
+import type { PlateAsked, PlatesFound } from '../../engine/output/plate/plates.ts';
 import type { ThinAsked, ThinFound } from '../../engine/output/thin/thin-places.ts';
 import type { Screen, Shape } from '../../engine/shapes/types.ts';
 
@@ -13,4 +15,6 @@ export interface ThinRequest {
 export interface StencilApi {
   /** @throws EngineError 'screen.unknown-shape', 'geometry.too-much-work' */
   thinPlaces(request: ThinRequest): ThinFound;
+  /** @throws EngineError as `plates` */
+  plates(film: FilmScreen, asked: PlateAsked): PlatesFound;
 }

@@ -1,3 +1,5 @@
+import type { FilmScreen } from '../../engine/output/film/ways.ts';
+import type { PlateAsked, PlatesFound } from '../../engine/output/plate/plates.ts';
 import type { ThinFound } from '../../engine/output/thin/thin-places.ts';
 import type { StencilApi, ThinRequest } from '../api/stencil-api.ts';
 import { runAtDesk } from './desk-job.ts';
@@ -20,9 +22,18 @@ const desk = new Desk<Api<StencilApi>>({
  * @throws WorkerEnded when it was stopped, or the worker died; what `StencilApi.thinPlaces` throws
  */
 export function findThinPlaces(request: ThinRequest, control: JobControl<number>): Promise<ThinFound> {
+  return run(control, (api) => api.thinPlaces(request) as Promise<ThinFound>);
+}
+
+/** Lays out what is cut of a screen away from the page; throws as `findThinPlaces` does, and as `plates`. */
+export function layPlates(film: FilmScreen, asked: PlateAsked, control: JobControl<number>): Promise<PlatesFound> {
+  return run(control, (api) => api.plates(film, asked) as Promise<PlatesFound>);
+}
+
+function run<Found>(control: JobControl<number>, work: (api: Api<StencilApi>) => Promise<Found>): Promise<Found> {
   return runAtDesk(desk, control, {
     // Nothing else is done there, so a stop ends the worker, in the midst of whatever it does.
     cancel: () => desk.end('it was told to'),
-    work: (api) => api.thinPlaces(request) as Promise<ThinFound>,
+    work: (api) => work(api),
   });
 }

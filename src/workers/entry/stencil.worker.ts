@@ -1,3 +1,4 @@
+import { plates } from '../../engine/output/plate/plates.ts';
 import { thinPlaces } from '../../engine/output/thin/thin-places.ts';
 import { screenRings } from '../../engine/shapes/place/placed.ts';
 import { serve } from '../api/serve.ts';
@@ -5,6 +6,7 @@ import type { StencilApi } from '../api/stencil-api.ts';
 
 const api: StencilApi = {
   thinPlaces: ({ screen, shapes, asked }) => thinPlaces(screenRings(screen, shapes), asked),
+  plates,
 };
 
 serve(api);

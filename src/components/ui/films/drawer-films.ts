@@ -3,6 +3,7 @@ import type { Screen } from '../../../engine/shapes/types.ts';
 import type { AppStore } from '../../app-store.ts';
 import { drawerOffers } from './film-offers.ts';
 import './films-dialog.ts';
+import './plates-dialog.ts';
 
 /** The button for films of the drawer's screens, or first of one of them; nothing where there is none. */
 export function drawerFilms(store: AppStore, screen?: Screen) {
@@ -14,4 +15,11 @@ export function drawerFilms(store: AppStore, screen?: Screen) {
     .heading=${store.project.title}
     .tell=${(sentence: string) => store.tell(sentence)}
   ></ps-films>`;
+}
+
+/** The button for what is cut of a screen. */
+export function drawerPlates(store: AppStore, screen: Screen) {
+  const { shapes, paper } = store.project.drawer;
+  const film = { key: String(screen.number), screen, shapes, paper };
+  return html`<ps-plates .film=${film} .heading=${store.project.title}></ps-plates>`;
 }

@@ -1,9 +1,10 @@
-import { html, nothing } from 'lit';
+import { html } from 'lit';
 import { roundTo } from '../../../engine/base/units.ts';
 import type { OutPage } from '../../../engine/output/film/page.ts';
 import { workFailure } from '../work-failure.ts';
 import type { Work } from '../work.ts';
 import { pagePicture } from './page-picture.ts';
+import { pager } from './pager.ts';
 
 /** What goes with the pages that are shown. */
 interface Shown {
@@ -17,15 +18,9 @@ interface Shown {
 export function filmSheet(picture: Work<OutPage[]>, { page, wrong, turn }: Shown) {
   const pages = picture.found ?? [];
   const shown = pages[Math.min(page, pages.length - 1)];
-  const step = (by: number, name: string, sign: string) =>
-    html`<button type="button" aria-label=${name} ?disabled=${pages[page + by] === undefined} @click=${() => turn(page + by)}>${sign}</button>`;
   const size = shown === undefined ? '' : `${roundTo(shown.widthMm, 1)} × ${roundTo(shown.heightMm, 1)} mm`;
   const words = pages.length === 0 ? '' : pages.length === 1 ? size : `Page ${page + 1} of ${pages.length}, ${size}`;
   return html`<div class="sheet" ?data-old=${picture.running || wrong !== ''}>${shown === undefined ? html`<span class="soft">${picture.running ? 'Drawing…' : 'No film'}</span>` : pagePicture(shown)}</div>
-    <div class="pager">
-      ${pages.length < 2 ? nothing : step(-1, 'Page before', '←')}
-      <span class="soft small" role="status">${words}</span>
-      ${pages.length < 2 ? nothing : step(1, 'Next page', '→')}
-    </div>
+    ${pager({ page, pages: pages.length, words, what: 'page', turn })}
     ${wrong === '' ? workFailure(picture) : html`<ps-problem>${wrong}</ps-problem>`}`;
 }

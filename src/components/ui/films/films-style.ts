@@ -118,6 +118,8 @@ export const filmsStyle = css`
   }
   .foot {
     grid-column: 1 / -1;
+  }
+  .foot:not(.buttons) {
     display: grid;
     gap: var(--space-5);
   }

@@ -1,0 +1,159 @@
+import { html, LitElement, nothing, svg } from 'lit';
+import { customElement, property, query, state } from 'lit/decorators.js';
+import { entryAt } from '../../../engine/base/at.ts';
+import { roundTo } from '../../../engine/base/units.ts';
+import type { FilmScreen } from '../../../engine/output/film/ways.ts';
+import { PLATE_MM, type PlateAsked, type PlatesFound } from '../../../engine/output/plate/plates.ts';
+import { ringPath } from '../../../engine/output/svg-text.ts';
+import { layPlates } from '../../../workers/client/stencils.ts';
+import '../cautions.ts';
+import { controls } from '../controls-style.ts';
+import { download, fileNameOf } from '../download.ts';
+import '../kit/choice.ts';
+import { dialogStyle } from '../kit/dialog-style.ts';
+import { dialogBox } from '../kit/dialog.ts';
+import '../kit/number-field.ts';
+import type { NumberPick } from '../kit/number-field.ts';
+import '../kit/progress.ts';
+import { counted } from '../words.ts';
+import { workFailure } from '../work-failure.ts';
+import { Work } from '../work.ts';
+import { filmsStyle } from './films-style.ts';
+import { pager } from './pager.ts';
+
+const KINDS = [
+  { value: 'relief', label: 'Plate to print from' },
+  { value: 'stencil', label: 'Stencil to cut' },
+] as const;
+
+const USUAL: PlateAsked = {
+  kind: 'relief',
+  kerfMm: PLATE_MM.kerf.usual,
+  sheetWidthMm: PLATE_MM.side.usual,
+  sheetHeightMm: 400,
+  gapMm: PLATE_MM.gap.usual,
+  bridgeMm: PLATE_MM.bridge.usual,
+  leastMm: PLATE_MM.least.usual,
+};
+
+/** A screen's shapes as contours to cut: a button, and behind it what is asked, with a picture of each sheet. */
+@customElement('ps-plates')
+export class Plates extends LitElement {
+  static override styles = [controls, dialogStyle, filmsStyle];
+
+  @property({ attribute: false }) film!: FilmScreen;
+  /** The project's title. */
+  @property() heading = '';
+  @state() private asked = USUAL;
+  @state() private sheet = 0;
+  @query('dialog') private dialog!: HTMLDialogElement;
+  private readonly work = new Work<PlatesFound>(this);
+
+  private open(): void {
+    this.dialog.showModal();
+    this.lay();
+  }
+
+  private change(change: Partial<PlateAsked>): void {
+    this.asked = { ...this.asked, ...change };
+    this.lay();
+  }
+
+  private lay(): void {
+    const { film, asked } = this;
+    this.sheet = 0;
+    void this.work.start((control) => layPlates(film, asked, control));
+  }
+
+  private async save(event: Event): Promise<void> {
+    event.preventDefault();
+    const { found } = this.work;
+    if (found === null) return;
+    const { platesZip } = await import('../../output/films/plates-zip.ts');
+    const { key, screen } = this.film;
+    const name = fileNameOf(`${this.heading} ${this.asked.kind === 'relief' ? 'plate' : 'stencil'} ${key} ${screen.name}`, 'zip');
+    download(name, platesZip(found) as Uint8Array<ArrayBuffer>, 'application/zip');
+    this.dialog.close();
+  }
+
+  private number(name: Exclude<keyof PlateAsked, 'kind'>, label: string, { least, most }: { least: number; most: number }, step = 0.1) {
+    return html`<ps-number .label=${label} unit="mm" .step=${step} .min=${least} .max=${most} .value=${this.asked[name]} @pick=${({ detail }: NumberPick) => this.change({ [name]: detail })}></ps-number>`;
+  }
+
+  private fields() {
+    const relief = this.asked.kind === 'relief';
+    return html`<ps-choice label="What is cut" .options=${KINDS} .value=${this.asked.kind} @pick=${({ detail }: CustomEvent<string>) => this.change({ kind: detail as PlateAsked['kind'] })}></ps-choice>
+      <p class="soft small">
+        ${
+          relief
+            ? 'What prints is cut out as pieces, mirrored, to be glued on a block: lay them face up on this screen’s film, turned over.'
+            : 'What prints is cut out of a sheet as large as the paper, as it is seen; bridges hold what would fall out.'
+        }
+      </p>
+      ${
+        relief
+          ? html`<div class="fields">
+            ${this.number('sheetWidthMm', 'Sheet, width', PLATE_MM.side, 1)} ${this.number('sheetHeightMm', 'height', PLATE_MM.side, 1)}
+            ${this.number('gapMm', 'Between pieces', PLATE_MM.gap)}
+          </div>`
+          : nothing
+      }
+      <div class="fields">
+        ${this.number('kerfMm', 'Kerf', PLATE_MM.kerf, 0.05)} ${relief ? nothing : this.number('bridgeMm', 'Bridges', PLATE_MM.bridge)}
+        ${this.number('leastMm', 'Least feature', PLATE_MM.least)}
+      </div>
+      <p class="soft small">The cut takes the kerf away: edges move by half of it, so that what is left has its size. Ask whoever cuts for their kerf, sheets and least feature.</p>
+      <ps-cautions topic="cutting"></ps-cautions>`;
+  }
+
+  private picture({ sheets }: PlatesFound) {
+    const { widthMm, heightMm, rings, name } = entryAt(sheets, this.sheet);
+    return svg`<svg viewBox="0 0 ${widthMm} ${heightMm}" role="img" aria-label=${name}>
+      <rect width=${widthMm} height=${heightMm} />
+      <path class="line" d=${rings.map((ring) => ringPath(ring, 2)).join('')} stroke-width=${Math.max(widthMm, heightMm) / 500} />
+    </svg>`;
+  }
+
+  private said({ pieces, islands, bridges, narrow }: PlatesFound): string {
+    const relief = this.asked.kind === 'relief';
+    const parts = [
+      relief ? counted(pieces, 'piece') : counted(pieces, 'opening'),
+      relief ? '' : islands === 0 ? 'nothing falls out' : `${counted(islands, 'island')} held by ${counted(bridges, 'bridge')}`,
+      narrow === 0 ? '' : `${counted(narrow, 'place')} narrower than ${this.asked.leastMm} mm: see Thin places`,
+    ];
+    return parts.filter((part) => part !== '').join('; ');
+  }
+
+  private shown() {
+    const { found, running } = this.work;
+    const sheets = found?.sheets ?? [];
+    const sheet = sheets[this.sheet];
+    const size = sheet === undefined ? '' : `${roundTo(sheet.widthMm, 1)} × ${roundTo(sheet.heightMm, 1)} mm`;
+    const words = sheets.length > 1 ? `Sheet ${this.sheet + 1} of ${sheets.length}, ${size}` : size;
+    return html`<div class="sheet">${found === null ? html`<span class="soft">${running ? 'Laying it out…' : 'Nothing to cut'}</span>` : this.picture(found)}</div>
+      ${pager({ page: this.sheet, pages: sheets.length, words, what: 'sheet', turn: (at) => (this.sheet = at) })}
+      ${found === null ? nothing : html`<p class="small" role="status">${this.said(found)}.</p>`}
+      ${running ? html`<ps-progress label="Laying out the contours" .value=${null} @stop=${() => this.work.stop()}></ps-progress>` : nothing} ${workFailure(this.work)}`;
+  }
+
+  override render() {
+    return html`<button type="button" @click=${() => this.open()}>Plate…</button>
+      ${dialogBox(
+        { heading: `Cut screen ${this.film.key}`, beside: this.film.screen.name, closable: true, onClose: () => this.work.stop() },
+        html`<form @submit=${(event: Event) => void this.save(event)}>
+          <div class="asked">${this.fields()}</div>
+          <div class="shown">${this.shown()}</div>
+          <div class="foot buttons">
+            <button type="button" @click=${() => this.dialog.close()}>Cancel</button>
+            <button class="main" ?disabled=${this.work.found === null}>Save SVG and DXF</button>
+          </div>
+        </form>`,
+      )}`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'ps-plates': Plates;
+  }
+}
