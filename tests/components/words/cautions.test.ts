@@ -9,6 +9,7 @@ it('should caution of what hurts in each kind of work, and leave the rule to tho
   // Common practice, no source; what must be named was asked for by its users.
   const wanted = {
     screens: [/emulsion/i, /ultraviolet/, /water .* plugs/, /never mixed/, /blade.*laser.*trained staff/],
+    cutting: [/trained staff/, /never left alone/, /PVC/, /copper and aluminium/, /eye protection/],
     inks: [/gloves/, /powders/, /UV-curing/, /skin/, /eye wash/],
     target: [/adult/, /no solvents/],
     lesson: [/supervision/, /no solvents/],
@@ -37,6 +38,7 @@ it('should stand where the work is', () => {
     'press/log/log-press.ts',
     'press/plan/stencil-list.ts',
     'ui/films/films-dialog.ts',
+    'ui/films/plates-dialog.ts',
   ]);
   expect(text('inks/target/target-sheet.ts')).toContain('CAUTIONS_BY_TOPIC.target');
 });

@@ -1,5 +1,5 @@
 import { Resvg } from '@resvg/resvg-js';
-import { DxfParser } from 'dxf-parser';
+import DxfReader from 'dxf-parser';
 import { describe, expect, it } from 'vitest';
 import { intersectionArea, outlineArea } from '../../../src/engine/geometry/booleans.ts';
 import { grownRings } from '../../../src/engine/geometry/offset.ts';
@@ -52,7 +52,7 @@ describe('plates', () => {
 
   it('should be read back by another reader of DXF as closed contours of the same area, y upwards', () => {
     const { sheets } = plates(film(FRAME, 40), asked);
-    const dxf = new DxfParser().parseSync(plateDxf(sheets[0]!))!;
+    const dxf = new DxfReader().parseSync(plateDxf(sheets[0]!))!;
     expect(dxf.header).toMatchObject({ $ACADVER: 'AC1009', $INSUNITS: 4 });
     const read = dxf.entities as unknown as { type: string; layer: string; shape: boolean; vertices: { x: number; y: number }[] }[];
     expect(read.map(({ type, layer, shape }) => [type, layer, shape])).toEqual([

@@ -48,6 +48,14 @@ describe('thin places', () => {
     expect(places[0]!.box.widthMm).toBeLessThan(10.5);
   });
 
+  it('should spare the tips of a star, but not a whisker nor a short bridge', () => {
+    // Tips of 60° lose h (1 / sin 30° − 1), h being half the least line.
+    const triangle = [0, 0, 10, 0, 5, 5 * Math.sqrt(3)];
+    expect(thin([triangle], 0.33, 0.33)).toEqual({ places: [], lines: 0, gaps: 0 });
+    expect(thin([box(0, 0, 10, 10), box(10, 5, 1, 0.2)], 0.33).lines).toBe(1);
+    expect(thin([box(0, 0, 10, 10), box(10, 5, 0.5, 0.2), box(10.5, 0, 10, 10)], 0.33).lines).toBe(1);
+  });
+
   it('should find dots too small to hold, each by itself', () => {
     const { lines, places } = thin([disc(0, 0, 0.1), disc(3, 0, 0.1), disc(9, 0, 5)], 0.33);
     expect(lines).toBe(2);

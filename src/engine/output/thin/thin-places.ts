@@ -32,10 +32,10 @@ export interface ThinFound {
 }
 
 /**
- * Corners lose their tips too: a part counts only where it reaches farther from what stays than this share of half
- * the width, which spares corners of 84° and more.
+ * Corners lose their tips too. A part counts where it reaches farther from what stays than so many halves of the width:
+ * any that joins two places or stands alone (spares corners of 84° and more), or one that hangs on one place (39°).
  */
-const TIP = 0.5;
+const TIP = { joining: 0.5, alone: 2 } as const;
 /** Edges that were moved there and back lie so near where they were, mm; such hairs would join places that lie apart. */
 const HAIR_MM = 0.004;
 /** Places told apart; more make a list that nobody reads. */
@@ -52,8 +52,8 @@ const HALVINGS = 6;
 export function thinPlaces(outline: Outline, { lineMm, gapMm }: ThinAsked): ThinFound {
   const budget = new WorkBudget(4e8);
   const rings = normalise(outline, budget);
-  const lines = lineMm > 0 ? thinLines(rings, lineMm / 2, budget) : [];
-  const gaps = gapMm > 0 ? thinGaps(rings, gapMm / 2, budget) : [];
+  const lines = lineMm > 0 ? thinParts(rings, lineMm / 2, budget) : [];
+  const gaps = gapMm > 0 ? thinParts(between(rings, gapMm / 2, budget), gapMm / 2, budget) : [];
   const long = ({ widthMm, heightMm }: Box): number => Math.hypot(widthMm, heightMm);
   const all = [...lines.map((part) => ({ kind: 'line' as const, part })), ...gaps.map((part) => ({ kind: 'gap' as const, part }))]
     .map(({ kind, part }) => ({ kind, rings: part, box: shapeBounds(part) }))
@@ -64,23 +64,41 @@ export function thinPlaces(outline: Outline, { lineMm, gapMm }: ThinAsked): Thin
   return { places, lines: lines.length, gaps: gaps.length };
 }
 
-function thinLines(rings: Float64Array[], half: number, budget: WorkBudget): Float64Array[][] {
-  const stays = grownRings(grownRings(rings, -half, budget), half, budget);
-  const lost = subtractRings(rings, grownRings(stays, HAIR_MM, budget), budget);
-  const far = subtractRings(lost, grownRings(stays, TIP * half, budget), budget);
-  return partsWith(lost, far, budget);
+/** Parts of an area that a disc does not reach, but for the tips of corners. */
+function thinParts(area: Float64Array[], half: number, budget: WorkBudget): Float64Array[][] {
+  const stays = grownRings(grownRings(area, -half, budget), half, budget);
+  const lost = ringParts(subtractRings(area, grownRings(stays, HAIR_MM, budget), budget));
+  const beyond = (tip: number): Float64Array[] => subtractRings(lost.flat(), grownRings(stays, tip * half, budget), budget);
+  const long = partsWith(lost, beyond(TIP.alone), budget);
+  const short = partsWith(lost, beyond(TIP.joining), budget).filter((part) => {
+    if (long.includes(part)) return false;
+    // What joins two places is a bridge, what touches none a speck, however short; a tip touches one.
+    const contacts = ringParts(cutRings(grownRings(part, 4 * HAIR_MM, budget), stays, budget));
+    return contacts.length !== 1;
+  });
+  return [...long, ...short];
 }
 
-function thinGaps(rings: Float64Array[], half: number, budget: WorkBudget): Float64Array[][] {
-  const closed = grownRings(grownRings(rings, half, budget), -half, budget);
-  const filled = subtractRings(grownRings(closed, -HAIR_MM, budget), rings, budget);
-  const far = cutRings(filled, grownRings(closed, -TIP * half, budget), budget);
-  return partsWith(filled, far, budget);
+/** What lies between rings, with room about them in which nothing is narrow. */
+function between(rings: Float64Array[], half: number, budget: WorkBudget): Float64Array[] {
+  if (rings.length === 0) return [];
+  const { xMm, yMm, widthMm, heightMm } = shapeBounds(rings);
+  const room = 8 * half + 1;
+  const box = [
+    xMm - room,
+    yMm - room,
+    xMm + widthMm + room,
+    yMm - room,
+    xMm + widthMm + room,
+    yMm + heightMm + room,
+    xMm - room,
+    yMm + heightMm + room,
+  ];
+  return subtractRings([box], rings, budget);
 }
 
-/** The parts of an area that hold some of another that lies within it. */
-function partsWith(area: Float64Array[], marks: Float64Array[], budget: WorkBudget): Float64Array[][] {
-  const parts = ringParts(area);
+/** Those parts that hold some of an area that lies within them. */
+function partsWith(parts: Float64Array[][], marks: Float64Array[], budget: WorkBudget): Float64Array[][] {
   const boxes = parts.map((part) => shapeBounds(part));
   const kept = new Set<number>();
   for (const mark of marks) {
