@@ -33,6 +33,7 @@ it('should stand where the work is', () => {
   const places = files.filter((file) => text(file).includes('<ps-cautions topic=')).sort();
   expect(places).toEqual([
     'drawer/drawer-room.ts',
+    'help/help-dialog.ts',
     'inks/inks-room.ts',
     'lesson/lesson-room.ts',
     'press/log/log-press.ts',
