@@ -23,6 +23,8 @@ export interface FileFound {
   log: ReadResult<VisitLog>;
   visit: ReadResult<VisitFile>;
   photo: PhotoRead;
+  /** The same at a size fine enough to be traced. */
+  picture: PhotoRead;
 }
 
 /** A kind of file that comes in. */

@@ -1,6 +1,8 @@
 import type { FilmScreen } from '../../engine/output/film/ways.ts';
 import type { PlateAsked, PlatesFound } from '../../engine/output/plate/plates.ts';
 import type { ThinAsked, ThinFound } from '../../engine/output/thin/thin-places.ts';
+import type { Grey } from '../../engine/shapes/trace/grey.ts';
+import type { Traced, TraceSettings } from '../../engine/shapes/trace/trace.ts';
 import type { Screen, Shape } from '../../engine/shapes/types.ts';
 
 /** A screen that is looked over. */
@@ -11,10 +13,19 @@ export interface ThinRequest {
   asked: ThinAsked;
 }
 
+/** A picture that is to become outlines. */
+export interface TraceRequest {
+  grey: Grey;
+  /** Of its file. */
+  name: string;
+  settings: TraceSettings;
+}
+
 /** What is found of stencils before they are made; each call is one step, and stopping it ends the worker. */
 export interface StencilApi {
   /** @throws EngineError 'screen.unknown-shape', 'geometry.too-much-work' */
   thinPlaces(request: ThinRequest): ThinFound;
   /** @throws EngineError as `plates` */
   plates(film: FilmScreen, asked: PlateAsked): PlatesFound;
+  traced(request: TraceRequest): Traced;
 }

@@ -42,6 +42,7 @@ const ALLOWED: Readonly<Record<FileKind, Allowed>> = {
   log: { what: 'log', ...SAVED },
   visit: { what: 'visit', ...SAVED },
   photo: { what: 'photo', mostMb: 200, mostS: 20, mend: 'scale it down', choose: 'choose a JPEG or PNG photo' },
+  picture: { what: 'picture', mostMb: 200, mostS: 20, mend: 'scale it down', choose: 'choose a PNG, JPEG or WebP picture' },
 };
 
 /** Reading was refused or given up; the message is a sentence that names the file. */

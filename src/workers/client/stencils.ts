@@ -1,7 +1,8 @@
 import type { FilmScreen } from '../../engine/output/film/ways.ts';
 import type { PlateAsked, PlatesFound } from '../../engine/output/plate/plates.ts';
 import type { ThinFound } from '../../engine/output/thin/thin-places.ts';
-import type { StencilApi, ThinRequest } from '../api/stencil-api.ts';
+import type { Traced } from '../../engine/shapes/trace/trace.ts';
+import type { StencilApi, ThinRequest, TraceRequest } from '../api/stencil-api.ts';
 import { runAtDesk } from './desk-job.ts';
 import { Desk } from './desk.ts';
 import type { JobControl } from './job-control.ts';
@@ -35,5 +36,16 @@ function run<Found>(control: JobControl<number>, work: (api: Api<StencilApi>) =>
     // Nothing else is done there, so a stop ends the worker, in the midst of whatever it does.
     cancel: () => desk.end('it was told to'),
     work: (api) => work(api),
+  });
+}
+
+/**
+ * Traces a picture away from the page; what it comes to is told, faults too.
+ * @throws WorkerEnded when it was stopped, or the worker died
+ */
+export function tracePicture(request: TraceRequest, control: JobControl<number>): Promise<Traced> {
+  return runAtDesk(desk, control, {
+    cancel: () => desk.end('it was told to'),
+    work: (api) => api.traced(request) as Promise<Traced>,
   });
 }

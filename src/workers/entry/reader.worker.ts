@@ -5,9 +5,9 @@ import { readRecipe } from '../../engine/recipe/read.ts';
 import { readShapes } from '../../engine/shapes/read/read-shapes.ts';
 import { mayCarry, readCarried } from '../../engine/visitfile/carried/carried-recipe.ts';
 import { readAnyLog, readVisit } from '../../engine/visitfile/visit-file.ts';
-import type { ReaderApi } from '../api/reader-api.ts';
+import type { PhotoRead, ReaderApi } from '../api/reader-api.ts';
 import { serve } from '../api/serve.ts';
-import { readPhoto } from '../jobs/read-photo.ts';
+import { readPhoto, TRACED_PX } from '../jobs/read-photo.ts';
 
 async function bytesOf(file: File): Promise<Uint8Array> {
   return new Uint8Array(await file.arrayBuffer());
@@ -21,6 +21,11 @@ function textIn(bytes: Uint8Array): string {
 
 async function textOf(file: File): Promise<string> {
   return textIn(await bytesOf(file));
+}
+
+/** Handed over, not copied. */
+function moved(found: PhotoRead): PhotoRead {
+  return found.pixels === null ? found : Comlink.transfer(found, [found.pixels.data.buffer]);
 }
 
 const readers: ReaderApi = {
@@ -39,10 +44,8 @@ const readers: ReaderApi = {
   project: async (file) => readProject(await textOf(file), file.name),
   log: async (file) => readAnyLog(await bytesOf(file), file.name),
   visit: async (file) => readVisit(await bytesOf(file), file.name),
-  async photo(file) {
-    const found = await readPhoto(file);
-    return found.pixels === null ? found : Comlink.transfer(found, [found.pixels.data.buffer]);
-  },
+  photo: async (file) => moved(await readPhoto(file)),
+  picture: async (file) => moved(await readPhoto(file, TRACED_PX)),
 };
 
 serve(readers);

@@ -1,12 +1,14 @@
 import { plates } from '../../engine/output/plate/plates.ts';
 import { thinPlaces } from '../../engine/output/thin/thin-places.ts';
 import { screenRings } from '../../engine/shapes/place/placed.ts';
+import { trace } from '../../engine/shapes/trace/trace.ts';
 import { serve } from '../api/serve.ts';
 import type { StencilApi } from '../api/stencil-api.ts';
 
 const api: StencilApi = {
   thinPlaces: ({ screen, shapes, asked }) => thinPlaces(screenRings(screen, shapes), asked),
   plates,
+  traced: ({ grey, name, settings }) => trace(grey, name, settings),
 };
 
 serve(api);

@@ -3,12 +3,14 @@ import { photoFault } from '../../engine/ink/characterise/photo-size.ts';
 import type { PhotoRead } from '../api/reader-api.ts';
 
 /** Photos are read at most so wide or high; patches are averages anyway. */
-const MOST_PX = 1600;
+const PATCHES_PX = 1600;
+/** Pictures that are traced: over 400 mm a pixel is a sixth of a millimetre. */
+export const TRACED_PX = 2400;
 /** Cameras write the size within the first of their bytes, after a preview at most. */
 const HEAD_BYTES = 1_000_000;
 
-/** The pixels of a photo, scaled down, or why it cannot be read. */
-export async function readPhoto(file: File): Promise<PhotoRead> {
+/** The pixels of a photo, scaled down to a longer side, or why it cannot be read. */
+export async function readPhoto(file: File, mostPx = PATCHES_PX): Promise<PhotoRead> {
   const refused = (code: string, rest: string): PhotoRead => ({
     pixels: null,
     problems: [{ code, message: `${file.name}: ${rest}`, where: 'the file' }],
@@ -21,7 +23,7 @@ export async function readPhoto(file: File): Promise<PhotoRead> {
   } catch {
     return refused('photo.unreadable', 'the file cannot be read as a picture; choose a JPEG or PNG photo.');
   }
-  const scale = Math.min(1, MOST_PX / Math.max(whole.width, whole.height));
+  const scale = Math.min(1, mostPx / Math.max(whole.width, whole.height));
   const width = Math.max(1, Math.round(whole.width * scale));
   const height = Math.max(1, Math.round(whole.height * scale));
   const context = defined(new OffscreenCanvas(width, height).getContext('2d', { willReadFrequently: true }));
