@@ -34,6 +34,7 @@ const ONLY: [RegExp, RegExp][] = [
   [/^culori/, /^engine\/colour\//],
   [/^clipper2-ts$/, /^engine\/geometry\//],
   [/^(saxes|svgpath|css-tree|css-select)$/, /^engine\/shapes\//],
+  [/^d3-contour$/, /^engine\/shapes\/trace\//],
   [/^pixi\.js/, /^components\/canvas\//],
   [/^comlink$/, /^workers\//],
   [/^fflate$/, /^engine\/visitfile\//],

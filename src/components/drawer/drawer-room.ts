@@ -1,9 +1,10 @@
 import { html, nothing } from 'lit';
-import { customElement, state } from 'lit/decorators.js';
+import { customElement, query, state } from 'lit/decorators.js';
 import { entryAt } from '../../engine/base/at.ts';
 import { nextScreenNumber, screenOfShape } from '../../engine/shapes/place/new-screen.ts';
 import type { ShapeOf } from '../../engine/shapes/read/parts.ts';
 import type { WhiteAs } from '../../engine/shapes/read/white.ts';
+import type { Traced } from '../../engine/shapes/trace/trace.ts';
 import type { Screen, Shape } from '../../engine/shapes/types.ts';
 import { sentenceOf } from '../../workers/client/client.ts';
 import { RoomElement } from '../store-element.ts';
@@ -25,6 +26,9 @@ import './screen-editor.ts';
 import { screensPart } from './screens-part.ts';
 import './shape-tray.ts';
 import { renderTold } from './told.ts';
+import './trace/trace-dialog.ts';
+import type { TraceDialog } from './trace/trace-dialog.ts';
+import { isPicture, PICTURE_FILES, tracedFiles } from './trace/traced-files.ts';
 import { outlineKey } from './white-areas.ts';
 
 /** The flat file: shapes above, the screens made of them below, one screen open beside. */
@@ -46,6 +50,7 @@ export class DrawerRoom extends RoomElement {
   private others: readonly Told[] = [];
   /** What white in its files was taken for, by `outlineKey`. */
   private whites: ReadonlyMap<string, WhiteAs> = new Map();
+  @query('drawer-trace') private tracer!: TraceDialog;
   private readonly wide = new WideScreen(this);
   private listTop = 0;
   /** Which of the projects opened so far the state above is of. */
@@ -69,7 +74,7 @@ export class DrawerRoom extends RoomElement {
   private drop(dropped: DataTransfer): void {
     void droppedFiles(dropped).then(
       (files) => {
-        if (files.length === 0) this.store.trouble('dropped files', 'There is no SVG file in what was dropped.');
+        if (files.length === 0) this.store.trouble('dropped files', 'There is no SVG file or picture in what was dropped.');
         else this.store.settled('dropped files');
         this.take(files);
       },
@@ -78,13 +83,15 @@ export class DrawerRoom extends RoomElement {
     );
   }
 
-  private async chooseFiles(): Promise<void> {
-    this.take(await chooseFiles('.svg,image/svg+xml', true));
+  private async chooseFiles(kinds = '.svg,image/svg+xml'): Promise<void> {
+    this.take(await chooseFiles(kinds, true));
   }
 
   /** Files wait for those before them, so that numbers are given in turn. */
   private take(files: readonly File[]): void {
-    if (files.length > 0) this.work = this.work.then(() => this.read(files));
+    const [pictures, drawings] = [files.filter(isPicture), files.filter((file) => !isPicture(file))];
+    if (pictures.length > 0) void this.tracer.take(pictures);
+    if (drawings.length > 0) this.work = this.work.then(() => this.read(drawings));
   }
 
   private async read(files: readonly File[]): Promise<void> {
@@ -93,6 +100,11 @@ export class DrawerRoom extends RoomElement {
       this.reading = files.length === 1 ? `Reading ${entryAt(files, 0).name}…` : `Reading ${done + 1} of ${files.length}…`;
     });
     this.reading = '';
+    this.put(read, files.length);
+  }
+
+  /** Puts what so many files came to into the drawer. */
+  private put(read: FilesRead, files: number): void {
     const { screens, ...said } = screensFor(read, this.store.project.drawer);
     this.files = read;
     this.others = [];
@@ -104,9 +116,9 @@ export class DrawerRoom extends RoomElement {
     }
     this.report = {
       ...said,
-      head: headOf(added ? read.shapes : [], files.length - read.shapes.length, screens),
+      head: headOf(added ? read.shapes : [], files - read.shapes.length, screens),
       remarks: [...read.remarks, ...said.remarks],
-      refused: files.length - read.shapes.length,
+      refused: files - read.shapes.length,
       screens: added ? screens.map((screen) => screen.id) : [],
     };
   }
@@ -203,7 +215,8 @@ export class DrawerRoom extends RoomElement {
             </aside>`
         }
       </div>
-      ${this.fileDrop.veil('Drop SVG files to add them to the drawer')}
+      <drawer-trace @traced=${(event: CustomEvent<Traced>) => this.put(tracedFiles(event.detail), 1)}></drawer-trace>
+      ${this.fileDrop.veil('Drop SVG files or pictures to add them to the drawer')}
     `;
   }
 
@@ -228,6 +241,7 @@ export class DrawerRoom extends RoomElement {
         <span class="fill"></span>
         ${studio.shapes.length < 2 ? nothing : this.renderSizes()}
         <button class=${studio.shapes.length === 0 ? 'main' : ''} ?disabled=${this.reading !== ''} @click=${() => void this.chooseFiles()}>Choose SVG files…</button>
+        <button class="quiet" @click=${() => void this.chooseFiles(PICTURE_FILES)}>Trace a picture…</button>
       </header>
       <p class="soft reading" role="status">${this.reading}</p>
       ${this.reading === '' ? nothing : html`<button @click=${() => this.stopping?.abort()}>Stop</button>`}
@@ -235,7 +249,7 @@ export class DrawerRoom extends RoomElement {
         studio.shapes.length === 0
           ? html`<div class="empty">
             <p>The drawer is empty.</p>
-            <p class="soft">Drop SVG files or a folder of them anywhere here, or choose them. What is filled or drawn in lines becomes a shape at the size it has in the file, on a screen of its own. Files drawn on one page size stay in register.</p>
+            <p class="soft">Drop SVG files or a folder of them anywhere here, or choose them. What is filled or drawn in lines becomes a shape at the size it has in the file, on a screen of its own. A photo or scan (PNG, JPEG, WebP) is traced. Files drawn on one page size stay in register.</p>
           </div>`
           : html`<div class="tray">
             <shape-tray .shapes=${studio.shapes} .chosen=${this.shape} .trueSize=${this.trueSize} @choose=${(event: CustomEvent<string>) => (this.shape = event.detail)}></shape-tray>

@@ -140,7 +140,7 @@ export async function readOtherwise(
 }
 
 /**
- * Files that were dropped, those in folders too; of folders only the SVG files.
+ * Files that were dropped, those in folders too; of folders only drawings and pictures.
  * Must be called while the drop is being handled: the browser forgets it afterwards.
  */
 export async function droppedFiles(transfer: DataTransfer): Promise<File[]> {
@@ -154,7 +154,7 @@ export async function droppedFiles(transfer: DataTransfer): Promise<File[]> {
 
 async function gather(entry: FileSystemEntry, chosen: boolean, found: File[]): Promise<void> {
   if (entry.isFile) {
-    if (!chosen && !/\.svg$/iu.test(entry.name)) return;
+    if (!chosen && !/\.(?:svg|png|jpe?g|webp)$/iu.test(entry.name)) return;
     found.push(await new Promise<File>((resolve, reject) => (entry as FileSystemFileEntry).file(resolve, reject)));
     return;
   }

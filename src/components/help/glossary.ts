@@ -63,6 +63,7 @@ export const GLOSSARY: readonly GlossaryWord[] = [
   { word: 'step test', means: 'one screen exposed in steps of time, to find how long its emulsion wants.' },
   { word: 'stroke', means: 'one pass of the squeegee; a second lays more ink.' },
   { word: 'test sheet', means: 'the sheet of a visit on which every set-up is tried first.' },
+  { word: 'threshold', means: 'of a picture that is traced: the grey below which it is ink.' },
   { word: 'transparent base', means: 'ink without pigment.' },
   { word: 'trapping', means: 'how thick a film is on another film, against on paper.' },
   { word: 'veil', means: 'one more translucent pull over others, to soften the contrast between them.', ours: true },

@@ -24,6 +24,10 @@ export const ROOM_HELP: Readonly<Record<Room, RoomHelp>> = {
         'Drop SVG files anywhere in the room, or press *Choose SVG files…*. Lines become what their pen covers. A drawing of several groups or colours asks whether it is one shape or many.',
       ],
       [
+        'Trace a cut-out or a scan',
+        'Drop a photo or scan (PNG, JPEG, WebP), or press *Trace a picture…*: uneven light is taken out, specks are left out, and a line drawn over something of known length gives the size.',
+      ],
+      [
         'Make a screen',
         'Choose a shape: it becomes a screen of its own, or goes onto the chosen screen with *Add to the screen*. Drag it on the sheet, or type its place, turn and size beside it.',
       ],

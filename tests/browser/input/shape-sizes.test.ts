@@ -1,3 +1,4 @@
+import { createCanvas } from '@napi-rs/canvas';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openPage, openStudio, type Studio } from '../harness.ts';
 
@@ -47,6 +48,28 @@ describe('drawings of no stated size', () => {
     // As a screen draws it, 5.3 mm, it is told to be small.
     await report.getByRole('button', { name: 'As drawn on a screen, 5.3 mm' }).click();
     await expect.poll(() => report.textContent()).toContain('icon prints under 15 mm across');
+
+    // A picture is traced; one that is none is told, and left out.
+    const canvas = createCanvas(300, 200);
+    const drawing = canvas.getContext('2d');
+    drawing.fillStyle = '#eee';
+    drawing.fillRect(0, 0, 300, 200);
+    drawing.fillStyle = '#222';
+    drawing.fillRect(50, 50, 200, 100);
+    const pictures = page.waitForEvent('filechooser');
+    await page.getByRole('button', { name: 'Trace a picture…' }).click();
+    await (
+      await pictures
+    ).setFiles([
+      { name: 'cut.png', mimeType: 'image/png', buffer: canvas.toBuffer('image/png') },
+      { name: 'none.png', mimeType: 'image/png', buffer: Buffer.from('none') },
+    ]);
+    const tracing = page.getByRole('dialog', { name: 'Trace a picture' });
+    await tracing.getByText(/^200 × 100 mm: 1 piece, 0 holes, /u).waitFor();
+    await tracing.getByRole('button', { name: 'Make a shape of it' }).click();
+    await tracing.getByText('none.png: the file cannot be read as a picture; choose a JPEG or PNG photo.').waitFor();
+    await tracing.getByRole('button', { name: 'Cancel' }).click();
+    await expect.poll(() => printed('Prints 200 × 100 mm').count()).toBe(1);
     expect(errors).toEqual([]);
     await context.close();
   });
