@@ -1,4 +1,3 @@
-import { defined, num } from '../../../engine/base/at.ts';
 import { SKETCH_LENGTH, sketchOf } from '../../../engine/explore/look/sketch.ts';
 import { MEASURES, type MeasureWords, type VariantMeasures } from '../../../engine/explore/measure/variant-measures.ts';
 import type { SmallPicture } from '../../../engine/stack/small-picture.ts';
@@ -77,14 +76,18 @@ export class PrintFacts {
  * prints that are mostly white are told apart by their inks.
  */
 function tintOf({ words }: SmallPicture): [number, number, number] {
-  const sums = [0, 0, 0];
-  let weights = 0;
+  let [red, green, blue, weights] = [0, 0, 0, 0];
+  // A batch is taken in one task of the page, so nothing is allocated for each of a print's fields.
   for (const word of words) {
-    const codes = [0, 8, 16].map((shift) => (word >> shift) & 255);
-    const weight = LEAST_WEIGHT + (255 - Math.min(...codes)) / 255;
+    const r = word & 255;
+    const g = (word >> 8) & 255;
+    const b = (word >> 16) & 255;
+    const weight = LEAST_WEIGHT + (255 - Math.min(r, g, b)) / 255;
     weights += weight;
-    codes.forEach((code, i) => (sums[i] = num(sums, i) + weight * code ** 2));
+    red += weight * r * r;
+    green += weight * g * g;
+    blue += weight * b * b;
   }
-  const [r, g, b] = sums.map((sum) => Math.round(Math.sqrt(sum / weights)));
-  return [defined(r), defined(g), defined(b)];
+  const mean = (sum: number): number => Math.round(Math.sqrt(sum / weights));
+  return [mean(red), mean(green), mean(blue)];
 }
