@@ -85,9 +85,8 @@ class DryingLookup {
     if (touch === undefined) {
       touch = left.map(() => under.map(() => false));
       const studio = studioOfRecipe(entryAt(this.recipes, recipe));
-      for (const { a, b } of dryingPairs({ pulls: [...under, ...left] }, studio, { toleranceMm: OVERLAP_TOLERANCE_MM })) {
-        if (a < under.length && b >= under.length) entryAt(touch, b - under.length)[a] = true;
-      }
+      const options = { toleranceMm: OVERLAP_TOLERANCE_MM, across: under.length };
+      for (const { a, b } of dryingPairs({ pulls: [...under, ...left] }, studio, options)) entryAt(touch, b - under.length)[a] = true;
       this.touches.set(key, touch);
     }
     return touch;

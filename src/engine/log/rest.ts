@@ -4,10 +4,11 @@ import type { TimelineStart } from '../pullorder/timeline/start-state.ts';
 import type { Recipe } from '../recipe/types.ts';
 import type { Pull } from '../stack/types.ts';
 import type { PullFinder } from '../visit/problem/order-at-hand.ts';
+import type { PairMemory } from '../visit/problem/pair-memory.ts';
 import type { TestPull } from '../visit/set-up-cards.ts';
-import type { VisitProblem, VisitSheet } from '../visit/visit-problem.ts';
+import { printedRuns, type VisitProblem, type VisitSheet } from '../visit/visit-problem.ts';
 import { momentOf } from '../visit/visit-times.ts';
-import { type Moment, type PressPlan, planVisit } from '../visit/visit.ts';
+import { type Moment, type PressPlan, planVisit, type VisitInput } from '../visit/visit.ts';
 import type { RestInput } from './rest-input.ts';
 import { restStart } from './rest-start.ts';
 
@@ -93,10 +94,11 @@ function wholeTest({ recipe: g, at, sheet }: TestPull, groups: readonly Group[])
  * pulled just now must dry first, and the frame that is on the press needs no mount if it stays.
  * @param input with the order at hand, going on with which is never better than what is given
  * @param budgetMs as `planVisit` takes it
+ * @param memory of pairs of pulls that were measured before; absent = none
  * @yields the best order so far, in the numbers of the whole visit: sheets, recipes and positions
  * @throws EngineError 'log.all-done' when nothing is left, and what `planVisit` throws
  */
-export function* planRest(input: RestInput, budgetMs: number): Generator<RestPlan, void> {
+export function* planRest(input: RestInput, budgetMs: number, memory?: PairMemory): Generator<RestPlan, void> {
   const groups = groupsOf(input.rest);
   if (groups.length === 0) {
     throw new EngineError('log.all-done', 'Nothing is left to pull: every sheet is finished or spoiled.');
@@ -118,10 +120,16 @@ export function* planRest(input: RestInput, budgetMs: number): Generator<RestPla
       ...(rest.setUpsBefore === undefined ? {} : { setUpsBefore: rest.setUpsBefore }),
     });
   const find = (problem: VisitProblem): PullFinder => leftFinder(problem, groups);
-  for (const plan of planVisit({ ...visit, testSheet, runs }, budgetMs, { startOf, find })) {
+  for (const plan of planVisit({ ...visit, testSheet, runs }, budgetMs, { startOf, find, memory })) {
     const made = inWordsOfVisit(plan, groups, rest.recipes);
     yield rest.now === undefined ? made : { ...made, begins: beginsOf(made, defined(start)) };
   }
+}
+
+/** Recipes of a visit whose pairs of pulls its plan is measured by. */
+export function measuredRecipes(input: VisitInput | RestInput): Recipe[] {
+  if (!('rest' in input)) return printedRuns(input.runs).map(({ recipe }) => recipe);
+  return groupsOf(input.rest).map(({ recipe }) => entryAt(input.rest.recipes, recipe));
 }
 
 /** Finds the pulls of the whole visit among those that are left. */

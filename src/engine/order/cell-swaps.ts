@@ -12,6 +12,9 @@ const FEW = 12;
 /** Looks at a pair in a cell, some ten microseconds each. */
 const MOST_LOOKS = 6_000_000;
 
+/** Looks from one step to the next. */
+const LOOKS_A_STEP = 500;
+
 /** Pulls that meet, and what each pair of them shows. */
 interface Meeting {
   /** Film numbers of the pulls. */
@@ -30,12 +33,14 @@ interface Meeting {
  * Cells of up to five films are looked at in all orders, so that nothing depends on the order of the
  * stack; deeper ones as the stack lies, and there the sum of what may change places stays below the
  * threshold. Where that would take minutes, pairs that were not looked at everywhere are held.
+ * @yields about the share that is done, 0–1
  */
-export function raiseInCells(cells: readonly (readonly number[])[], meeting: Meeting, piles: Piles): void {
+export function* raiseSteps(cells: readonly (readonly number[])[], meeting: Meeting, piles: Piles): Generator<number, void> {
   const rows = cells.filter((cell) => cell.length > 2 && meets(cell, meeting)).map((pulls) => new Cell(pulls, meeting, piles));
   // Deep cells first: what they hold need not be looked at in the others. Cells as deep as each other do
   // not see what the others find, so that their order makes no difference.
   let looks = MOST_LOOKS;
+  const clock = new StepClock(rows.length);
   const depths = [...new Set(rows.map(({ depth }) => depth))].sort((a, b) => b - a);
   for (const depth of depths) {
     const level = rows.filter((row) => row.depth === depth);
@@ -44,7 +49,12 @@ export function raiseInCells(cells: readonly (readonly number[])[], meeting: Mee
     for (const step of steps) {
       for (const row of step) looks -= row.looks();
       if (looks < 0) return holdAll(rows, meeting);
-      for (const { pair, shown } of step.flatMap((row) => row.swaps())) meeting.deltaE[pair] = Math.max(f64(meeting.deltaE, pair), shown);
+      const found: { pair: number; shown: number }[] = [];
+      for (const row of step) {
+        found.push(...row.swaps());
+        if (clock.tick(row.looks())) yield clock.share;
+      }
+      for (const { pair, shown } of found) meeting.deltaE[pair] = Math.max(f64(meeting.deltaE, pair), shown);
     }
   }
   let raised = true;
@@ -52,13 +62,41 @@ export function raiseInCells(cells: readonly (readonly number[])[], meeting: Mee
     for (const row of rows) looks -= row.looks();
     if (looks < 0) return holdAll(rows, meeting);
     // All cells are asked before any pair is raised: their order makes no difference.
-    const wanted = rows.map((cell) => cell.tooMuch());
+    const wanted: ReturnType<Cell['tooMuch']>[] = [];
+    for (const row of rows) {
+      wanted.push(row.tooMuch());
+      if (clock.tick(row.looks())) yield clock.share;
+    }
     raised = false;
     for (const found of wanted) {
       if (found === null) continue;
       meeting.deltaE[found.pair] = Math.max(f64(meeting.deltaE, found.pair), found.deltaE);
       raised = true;
     }
+  }
+}
+
+/** Tells when a step is full, and about how far the cells are: all are looked at once, and again until nothing is raised. */
+class StepClock {
+  private readonly cells: number;
+  private looks = 0;
+  private seen = 0;
+
+  constructor(cells: number) {
+    this.cells = cells;
+  }
+
+  /** @param looks at pairs of one more cell @returns whether a step is full */
+  tick(looks: number): boolean {
+    this.seen++;
+    this.looks += looks + 1;
+    if (this.looks < LOOKS_A_STEP) return false;
+    this.looks = 0;
+    return true;
+  }
+
+  get share(): number {
+    return this.seen / (this.seen + this.cells);
   }
 }
 

@@ -1,3 +1,4 @@
+import { atOnce } from '../base/at-once.ts';
 import { entryAt, f64, num } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
 import { REFLECTANCE, within } from '../base/limits.ts';
@@ -8,7 +9,7 @@ import { buildCellMap } from '../stack/cell-map.ts';
 import { placedSpans } from '../stack/screen-spans.ts';
 import type { Pull, Stack } from '../stack/types.ts';
 import type { Studio } from '../studio/studio.ts';
-import { cellsOf, raiseInCells } from './cell-swaps.ts';
+import { cellsOf, raiseSteps } from './cell-swaps.ts';
 import { Piles } from './pile-colours.ts';
 import { SwapDeltas } from './swap-delta.ts';
 import { toldWork } from './told-work.ts';
@@ -19,6 +20,13 @@ export const OVERLAP_TOLERANCE_MM = 0.05;
 // Parts of the print that no row of this height goes through are too small to look at.
 const ROW_MM = 0.5;
 const MOST_ROWS = 1500;
+
+/** Pairs clipped, and pairs whose films are compared, from one step to the next: some ten milliseconds each. */
+const CLIPPED_A_STEP = 4;
+const COMPARED_A_STEP = 16;
+/** Shares of all work that clipping takes, and comparing films; the rest looks into the cells. */
+const CLIPPING_SHARE = 0.6;
+const COMPARING_SHARE = 0.2;
 
 /** Work of all clippings of a stack, in steps of about a tenth of a microsecond; 200 pulls of icons all over each other take half of it. */
 const MOST_WORK = 300_000_000;
@@ -57,20 +65,32 @@ export interface OverlapOptions {
  * Cost: a clipping for each pair whose boxes meet.
  */
 export function overlapsOf(stack: Stack, studio: Studio, options: OverlapOptions): Overlap[] {
-  checkInput(stack, studio);
-  checkMinDeltaE(options?.minDeltaE);
-  return allOverlaps(stack, studio, options).filter(({ deltaE }) => deltaE >= options.minDeltaE);
+  return atOnce(overlapSteps(stack, studio, options));
 }
 
 /**
- * All pairs of pulls that share area, those whose order matters among them, for one look at both.
- * @returns `touching` as dryingPairs and `mattering` as overlapsOf give them
- * @throws EngineError as overlapsOf
+ * As overlapsOf, in steps of some ten milliseconds.
+ * @yields the share that is done, 0–1
+ * @throws EngineError as overlapsOf, at the first step
  */
-export function touchingAndMattering(stack: Stack, studio: Studio, options: OverlapOptions): { touching: Overlap[]; mattering: Overlap[] } {
+export function* overlapSteps(stack: Stack, studio: Studio, options: OverlapOptions): Generator<number, Overlap[]> {
+  const { mattering } = yield* pairSteps(stack, studio, options);
+  return mattering;
+}
+
+/**
+ * All pairs of pulls that share area, those whose order matters among them, for one look at both; in
+ * steps as overlapSteps.
+ * @returns `touching` as dryingPairs and `mattering` as overlapsOf give them
+ */
+export function* pairSteps(
+  stack: Stack,
+  studio: Studio,
+  options: OverlapOptions,
+): Generator<number, { touching: Overlap[]; mattering: Overlap[] }> {
   checkInput(stack, studio);
   checkMinDeltaE(options?.minDeltaE);
-  const touching = allOverlaps(stack, studio, options);
+  const touching = yield* allOverlaps(stack, studio, options);
   return { touching, mattering: touching.filter(({ deltaE }) => deltaE >= options.minDeltaE) };
 }
 
@@ -78,30 +98,41 @@ export function touchingAndMattering(stack: Stack, studio: Studio, options: Over
 export function freeSwaps(stack: Stack, studio: Studio, options: OverlapOptions): Overlap[] {
   checkInput(stack, studio);
   checkMinDeltaE(options?.minDeltaE);
-  return allOverlaps(stack, studio, options).filter(({ deltaE }) => deltaE < options.minDeltaE);
+  return atOnce(allOverlaps(stack, studio, options)).filter(({ deltaE }) => deltaE < options.minDeltaE);
 }
 
 /**
  * All pairs of pulls that share area, whatever the inks: one must dry before the other goes down,
  * also where the order makes no difference to the eye.
+ * @param options `across`: only pairs of a pull before this place and one from it on; absent = all
  * @returns sorted by a, then b
  * @throws EngineError 'order.stack', 'order.drawer', 'order.tolerance', 'order.too-much-work',
  * 'stack.unknown-screen', 'screen.unknown-shape', 'screen.too-much-work'
  */
-export function dryingPairs(stack: Stack, studio: Studio, options: { toleranceMm: number }): SharedPair[] {
+export function dryingPairs(stack: Stack, studio: Studio, options: { toleranceMm: number; across?: number }): SharedPair[] {
   checkInput(stack, studio);
   const toleranceMm = options?.toleranceMm;
-  if (!(toleranceMm >= 0 && toleranceMm < Infinity)) {
-    throw new EngineError('order.tolerance', `The overlap tolerance is ${toleranceMm} mm; give a length of 0 mm or more.`);
-  }
+  checkTolerance(toleranceMm);
+  return atOnce(clippedPairs(stack, studio, options));
+}
+
+/** @yields the share of the pairs that is clipped */
+function* clippedPairs(
+  stack: Stack,
+  studio: Studio,
+  { toleranceMm, across }: { toleranceMm: number; across?: number },
+): Generator<number, SharedPair[]> {
   const outlines = prepareStack(stack, studio);
   const sheet = { xMm: 0, yMm: 0, widthMm: studio.paper.widthMm, heightMm: studio.paper.heightMm };
   const how = { toleranceMm, within: sheet, budget: new WorkBudget(MOST_WORK) };
   const pairs: SharedPair[] = [];
-  for (let a = 0; a < outlines.length; a++) {
-    for (let b = a + 1; b < outlines.length; b++) {
+  const all = (outlines.length * (outlines.length - 1)) / 2;
+  let clipped = 0;
+  for (let a = 0; a < (across ?? outlines.length); a++) {
+    for (let b = across ?? a + 1; b < outlines.length; b++) {
       const areaMm2 = toldWork([a, b], stack, studio, () => sharedArea(entryAt(outlines, a), entryAt(outlines, b), how));
       if (areaMm2 > 0) pairs.push({ a, b, areaMm2 });
+      if (++clipped % CLIPPED_A_STEP === 0) yield clipped / all;
     }
   }
   return pairs;
@@ -112,17 +143,22 @@ export function edgeWeight(overlap: Pick<Overlap, 'areaMm2' | 'deltaE'>): number
   return overlap.areaMm2 * overlap.deltaE;
 }
 
-function allOverlaps(stack: Stack, studio: Studio, { toleranceMm, minDeltaE }: OverlapOptions): Overlap[] {
+function* allOverlaps(stack: Stack, studio: Studio, { toleranceMm, minDeltaE }: OverlapOptions): Generator<number, Overlap[]> {
   const deltas = new SwapDeltas(studio);
   const films = stack.pulls.map((pull) => deltas.filmOf(pull));
-  const pairs = dryingPairs(stack, studio, { toleranceMm });
+  checkTolerance(toleranceMm);
+  const clipping = clippedPairs(stack, studio, { toleranceMm });
+  let clipped = clipping.next();
+  for (; clipped.done !== true; clipped = clipping.next()) yield CLIPPING_SHARE * clipped.value;
+  const pairs = clipped.value;
   const meets: Set<number>[] = films.map(() => new Set());
   for (const { a, b } of pairs) {
     entryAt(meets, a).add(b);
     entryAt(meets, b).add(a);
   }
   const deltaE = new Float64Array(films.length * films.length).fill(-1);
-  for (const { a, b } of pairs) {
+  for (const [at, { a, b }] of pairs.entries()) {
+    if (at % COMPARED_A_STEP === COMPARED_A_STEP - 1) yield CLIPPING_SHARE + (COMPARING_SHARE * at) / pairs.length;
     const unders = [...entryAt(meets, a)].filter((k) => entryAt(meets, b).has(k)).map((k) => num(films, k));
     deltaE[a * films.length + b] = deltas.largest(num(films, a), num(films, b), unders);
   }
@@ -130,9 +166,15 @@ function allOverlaps(stack: Stack, studio: Studio, { toleranceMm, minDeltaE }: O
     const { widthMm, heightMm } = studio.paper;
     const grid = { widthMm, heightMm, rows: Math.min(MOST_ROWS, Math.ceil(heightMm / ROW_MM)) };
     const cells = cellsOf(buildCellMap(placedSpans(stack, studio, grid), grid));
-    raiseInCells(cells, { films, deltaE, minDeltaE }, new Piles(deltas, studio.paper.reflectance));
+    const raising = raiseSteps(cells, { films, deltaE, minDeltaE }, new Piles(deltas, studio.paper.reflectance));
+    for (const share of raising) yield CLIPPING_SHARE + COMPARING_SHARE + (1 - CLIPPING_SHARE - COMPARING_SHARE) * share;
   }
   return pairs.map((pair) => ({ ...pair, deltaE: f64(deltaE, pair.a * films.length + pair.b) }));
+}
+
+function checkTolerance(toleranceMm: number): void {
+  if (toleranceMm >= 0 && toleranceMm < Infinity) return;
+  throw new EngineError('order.tolerance', `The overlap tolerance is ${toleranceMm} mm; give a length of 0 mm or more.`);
 }
 
 function prepareStack(stack: Stack, studio: Studio): Prepared[] {

@@ -1,11 +1,10 @@
 import { defined, entryAt } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
 import { MOST_SHEETS } from '../base/limits.ts';
-import { OVERLAP_TOLERANCE_MM, touchingAndMattering } from '../order/overlaps.ts';
 import type { PlanProblem, PlanPull, PlanSheet } from '../pullorder/types.ts';
 import type { Recipe } from '../recipe/types.ts';
-import { studioOfRecipe } from '../recipe/write.ts';
 import { Lays } from './problem/lays.ts';
+import { type MeasuredPairs, PairMemory } from './problem/pair-memory.ts';
 import { registerRecipes, type Registry } from './registry.ts';
 
 /** What a sheet is for: a print that is wanted, one that takes the place of a spoiled one, or one to look at first. */
@@ -64,6 +63,8 @@ export interface VisitReading {
   registrationMm?: number | undefined;
   /** Whether each set-up is first pulled on a test sheet, or the number that it has; absent = no. */
   testSheet?: boolean | number | undefined;
+  /** Pairs that were measured before; absent = none. */
+  memory?: PairMemory | undefined;
 }
 
 function sameKind(a: PlanPull, b: PlanPull): boolean {
@@ -77,20 +78,20 @@ function sameKind(a: PlanPull, b: PlanPull): boolean {
  * @throws EngineError 'visit.empty', 'visit.sheets' in a sentence
  */
 export function visitProblem(runs: readonly VisitRunInput[], reading: number | VisitReading): VisitProblem {
-  const { minDeltaE, registrationMm = 0, testSheet = false } = typeof reading === 'number' ? { minDeltaE: reading } : reading;
-  const used = runs.filter((run) => sheetCount(run) > 0);
+  const read: VisitReading = typeof reading === 'number' ? { minDeltaE: reading } : reading;
+  const { minDeltaE, registrationMm = 0, testSheet = false, memory = new PairMemory() } = read;
+  const used = printedRuns(runs);
   checkCounts(used);
   const recipes = used.map((run) => run.recipe);
   const registry = registerRecipes(recipes);
   const kinds = kindsOf(used, registry, registrationMm);
-  const pairsOf = pairFinder(minDeltaE);
   const drying: [number, number][][] = [];
   const freeSwaps: number[] = [];
   const ordered: PlanSheet[] = [];
   const rigid: PlanSheet[] = [];
   for (const [r, run] of used.entries()) {
     const pulls = entryAt(kinds.pulls, r);
-    const { touching, mattering } = pairsOf(run);
+    const { touching, mattering } = pairsOfRun(run, minDeltaE, memory);
     // The same pull twice over itself would otherwise print both at once, wet in wet.
     const repeats = touching.filter(([a, b]) => sameKind(entryAt(pulls, a), entryAt(pulls, b)));
     const keep = new Map([...mattering, ...repeats].map((pair) => [pair.join(), pair]));
@@ -111,6 +112,11 @@ export function visitProblem(runs: readonly VisitRunInput[], reading: number | V
     lays: kinds.lays,
     testSheet: testSheet === true ? 1 + Math.max(...sheets.map(({ number }) => number)) : testSheet === false ? null : testSheet,
   };
+}
+
+/** The runs of which any sheet is printed. */
+export function printedRuns(runs: readonly VisitRunInput[]): VisitRunInput[] {
+  return runs.filter((run) => sheetCount(run) > 0);
 }
 
 function sheetCount({ sheets, overs = 0, proofs = 0, numbered }: VisitRunInput): number {
@@ -154,29 +160,17 @@ function kindsOf(used: readonly VisitRunInput[], registry: Registry, registratio
 
 type Pair = [number, number];
 
-/** Finds which pulls of a run touch and whose order shows; each whole recipe is measured once. */
-function pairFinder(minDeltaE: number): (run: VisitRunInput) => { touching: Pair[]; mattering: Pair[] } {
-  const known = new Map<Recipe, { touching: Pair[]; mattering: Pair[] }>();
-  return ({ recipe, whole }) => {
-    const measured = whole?.recipe ?? recipe;
-    let pairs = known.get(measured);
-    if (pairs === undefined) {
-      const studio = studioOfRecipe(measured);
-      const stack = { pulls: measured.pulls };
-      const named = (found: readonly { a: number; b: number }[]): Pair[] => found.map(({ a, b }): Pair => [a, b]);
-      const { touching, mattering } = touchingAndMattering(stack, studio, { toleranceMm: OVERLAP_TOLERANCE_MM, minDeltaE });
-      pairs = { touching: named(touching), mattering: named(mattering) };
-      known.set(measured, pairs);
-    }
-    if (whole === undefined) return pairs;
-    const place = new Map(whole.left.map((at, p) => [at, p]));
-    const kept = (of: readonly Pair[]): Pair[] =>
-      of.flatMap(([a, b]): Pair[] => {
-        const [one, other] = [place.get(a), place.get(b)];
-        return one === undefined || other === undefined ? [] : [[one, other]];
-      });
-    return { touching: kept(pairs.touching), mattering: kept(pairs.mattering) };
-  };
+/** Which pulls of a run touch and whose order shows; each whole recipe is measured once. */
+function pairsOfRun({ recipe, whole }: VisitRunInput, minDeltaE: number, memory: PairMemory): MeasuredPairs {
+  const pairs = memory.of(whole?.recipe ?? recipe, minDeltaE);
+  if (whole === undefined) return pairs;
+  const place = new Map(whole.left.map((at, p) => [at, p]));
+  const kept = (of: readonly Pair[]): Pair[] =>
+    of.flatMap(([a, b]): Pair[] => {
+      const [one, other] = [place.get(a), place.get(b)];
+      return one === undefined || other === undefined ? [] : [[one, other]];
+    });
+  return { touching: kept(pairs.touching), mattering: kept(pairs.mattering) };
 }
 
 /** Proofs before the prints of their recipe and overs behind them; the prints that are wanted have the first numbers. */

@@ -6,6 +6,7 @@ import type { TimelineStart } from '../pullorder/timeline/start-state.ts';
 import type { PlanPull, PlanProblem, PullPlan } from '../pullorder/types.ts';
 import { compareOrders, describe, type Described, figuresOf, type Ordered, type Planned, type PressPlan } from './press-plan.ts';
 import { type OrderAtHand, orderAtHand, type PullFinder } from './problem/order-at-hand.ts';
+import type { PairMemory } from './problem/pair-memory.ts';
 import { type VisitFigures, wholeFigures } from './visit-figures.ts';
 import { visitProblem, type VisitProblem, type VisitRunInput } from './visit-problem.ts';
 import { timelineInput } from './visit-times.ts';
@@ -35,6 +36,8 @@ export interface PlanVisitOptions {
   startOf?: (visit: VisitProblem) => TimelineStart;
   /** Finds what is left of the order at hand; absent = all of it. */
   find?: (visit: VisitProblem) => PullFinder;
+  /** Pairs of pulls that were measured before; absent = none. */
+  memory?: PairMemory | undefined;
 }
 
 /** Shares of all work that go to the order and to what free swaps are worth; the rest puts it on the beds. */
@@ -90,9 +93,13 @@ class Offer {
  * @yields the best order so far, after each step
  * @throws EngineError as `visitProblem` and the planner do
  */
-export function* planVisit(input: VisitInput, budgetMs: number, { startOf, find }: PlanVisitOptions = {}): Generator<PressPlan, void> {
+export function* planVisit(
+  input: VisitInput,
+  budgetMs: number,
+  { startOf, find, memory }: PlanVisitOptions = {},
+): Generator<PressPlan, void> {
   const { press, minDeltaE, testSheet, atHand: earlier, longer = 0 } = input;
-  const visit = visitProblem(input.runs, { minDeltaE, registrationMm: press.registrationMm, testSheet });
+  const visit = visitProblem(input.runs, { minDeltaE, registrationMm: press.registrationMm, testSheet, memory });
   const planned: Planned = { visit, press, start: startOf?.(visit) };
   const atHand = earlier === undefined ? null : orderAtHand(earlier, visit, find?.(visit));
   const offer = new Offer(planned, atHand, longer > 0 && earlier !== undefined ? earlier.bound : { setUps: 0, mounts: 0 });

@@ -59,6 +59,11 @@ export interface OverlapRequest {
   minDeltaE: number;
 }
 
+export interface OverlapsRequest extends OverlapRequest {
+  /** Whether by exact clipping, in steps, as plans go by; absent = only where pulls are few, the others from one map of the sheet. */
+  exact?: boolean;
+}
+
 /** All orders of a few pulls, and from where on two of them are two pictures. */
 export type LessonRequest = SheetRequest & OverlapRequest & { minAreaMm2: number };
 
@@ -102,7 +107,7 @@ export interface PictureApi {
   /** The sheet after each pull, bare paper first: pulls + 1 pictures. */
   states(request: Keyed<SheetRequest>): Picture[];
   thumbnail(request: Keyed<SheetRequest>): Picture;
-  overlaps(request: Keyed<OverlapRequest>): OverlapEdge[];
+  overlaps(request: Keyed<OverlapsRequest>): Promise<OverlapEdge[]>;
   /** Many shapes put on screens at once, within the printable part. */
   scatter(request: Keyed<ScatterRequest>): Scattered;
   /** Whether a goal of a lesson is reached. */

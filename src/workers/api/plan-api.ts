@@ -31,6 +31,12 @@ export interface AdviceProgress extends Pick<AdviceStep, 'share' | 'found' | 'be
 
 /** Pull orders of a visit. */
 export interface PlanApi {
+  /**
+   * Measures which pulls of a visit meet, in short steps; plans of the same recipes then need not.
+   * @param onProgress gets the share that is done, 0–1
+   * @returns false when the job was cancelled
+   */
+  measure(request: Job<Pick<PlanRequest, 'input'>>, onProgress: (share: number) => void): Promise<boolean>;
   /** @throws EngineError 'plan.stopped' when the job was cancelled before any order was found */
   plan(request: Job<PlanRequest>, onBest: (plan: PressPlan) => void): Promise<PressPlan>;
   /**

@@ -24,7 +24,7 @@ import type {
   LessonRequest,
   LessonResult,
   OverlapEdge,
-  OverlapRequest,
+  OverlapsRequest,
   Picture,
   PlaceRequest,
   ScatterRequest,
@@ -40,11 +40,8 @@ import type { JobControl } from './job-control.ts';
 import { KnownStudios } from './known-studios.ts';
 import { type Api as ApiOf, seat } from './seat.ts';
 
-/**
- * So long without a sign, while something waits, and the worker counts as dead, ms. One that dies is known at once
- * by its lock; this is for one that hangs, and the overlaps of 80 pulls all over each other are a step of ten seconds.
- */
-export const SILENCE_MS = 60_000;
+/** So long without a sign, while something waits, and the worker counts as dead, ms. */
+export const SILENCE_MS = 20_000;
 
 type Api = ApiOf<EngineApi>;
 
@@ -93,7 +90,7 @@ export class EngineClient {
     return this.ask(request, (api, keyed) => api.thumbnail(keyed));
   }
 
-  overlaps(request: ForStudio<OverlapRequest>): Promise<OverlapEdge[]> {
+  overlaps(request: ForStudio<OverlapsRequest>): Promise<OverlapEdge[]> {
     return this.ask(request, (api, keyed) => api.overlaps(keyed));
   }
 
@@ -156,6 +153,10 @@ export class EngineClient {
 
   fitTarget(request: TargetFitInput, control: JobControl<number>): Promise<TargetFit | null> {
     return this.run(control, (seat, job, onProgress) => seat.api.fitTarget({ ...request, job }, onProgress));
+  }
+
+  measure(request: Pick<PlanRequest, 'input'>, control: JobControl<number>): Promise<boolean> {
+    return this.run(control, (seat, job, onProgress) => seat.api.measure({ ...request, job }, onProgress));
   }
 
   plan(request: PlanRequest, control: JobControl<PressPlan>): Promise<PressPlan> {

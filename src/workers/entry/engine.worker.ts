@@ -1,5 +1,5 @@
 import * as Comlink from 'comlink';
-import { entryAt, num } from '../../engine/base/at.ts';
+import { defined, entryAt, num } from '../../engine/base/at.ts';
 import { EngineError } from '../../engine/base/error.ts';
 import { findClash } from '../../engine/explore/search/clash.ts';
 import { countOrders } from '../../engine/explore/search/order-count.ts';
@@ -10,10 +10,11 @@ import { inkCurvesOn } from '../../engine/ink/characterise/characterise.ts';
 import { checkInk } from '../../engine/ink/characterise/check-ink.ts';
 import { checkGoal } from '../../engine/lesson/check-goal.ts';
 import { groupOrderSteps } from '../../engine/order/groups/group-orders.ts';
-import { OVERLAP_TOLERANCE_MM, overlapsOf } from '../../engine/order/overlaps.ts';
+import { OVERLAP_TOLERANCE_MM, overlapSteps } from '../../engine/order/overlaps.ts';
 import { scatter } from '../../engine/shapes/compose/scatter.ts';
 import { printError } from '../../engine/stack/print-error.ts';
 import type { Studio } from '../../engine/studio/studio.ts';
+import { PairMemory } from '../../engine/visit/problem/pair-memory.ts';
 import type { EngineApi } from '../api/engine-api.ts';
 import type { InkApi } from '../api/ink-api.ts';
 import type { Picture, PictureApi } from '../api/picture-api.ts';
@@ -28,14 +29,17 @@ import { pinTiles } from '../jobs/pin-tiles.ts';
 import { runVeils } from '../jobs/veil-job.ts';
 import { runWall } from '../jobs/wall-job.ts';
 
-/** The overlaps of so many pulls are found by exact clipping, which takes a tenth of a minute for twice as many. */
+/** The overlaps of so many pulls are found by exact clipping also where a picture waits for them. */
 const EXACT_TO = 24;
 
 const studios = new Map<StudioKey, StudioPictures>();
 const jobs = new Jobs();
+const memory = new PairMemory();
+/** Stacks whose overlaps were asked for. */
+let measured = 0;
 
 const inkJobs = async () => (await import('../jobs/ink-jobs.ts')).inkJobs(jobs);
-const planJobs = async () => (await import('../jobs/plan-jobs.ts')).planJobs(jobs);
+const planJobs = async () => (await import('../jobs/plan-jobs.ts')).planJobs(jobs, memory);
 
 function of(key: StudioKey): StudioPictures {
   const found = studios.get(key);
@@ -60,10 +64,11 @@ const pictures: PictureApi = {
   readPlace: ({ studio, ...request }) => of(studio).readPlace(request),
   states: ({ studio, ...request }) => handOverAll(of(studio).allStates(request)),
   thumbnail: ({ studio, ...request }) => handOver(of(studio).thumbnail(request)),
-  overlaps({ studio, pulls, minDeltaE }) {
+  async overlaps({ studio, pulls, minDeltaE, exact = pulls.length <= EXACT_TO }) {
     const pictures = of(studio);
-    if (pulls.length > EXACT_TO) return pictures.mapOverlaps(pulls).filter(({ deltaE }) => deltaE >= minDeltaE);
-    return overlapsOf({ pulls }, pictures.studio, { toleranceMm: OVERLAP_TOLERANCE_MM, minDeltaE });
+    if (!exact) return pictures.mapOverlaps(pulls).filter(({ deltaE }) => deltaE >= minDeltaE);
+    const steps = overlapSteps({ pulls }, pictures.studio, { toleranceMm: OVERLAP_TOLERANCE_MM, minDeltaE });
+    return defined(await jobs.find(`overlaps ${++measured}`, steps));
   },
   scatter({ studio: key, shapes, ...ask }) {
     const { studio } = of(key);
@@ -114,6 +119,7 @@ const inks: InkApi = {
 };
 
 const plans: PlanApi = {
+  measure: async (request, tell) => (await jobs.loading(request.job, planJobs)).measure(request, tell),
   advise: async (request, tell) => (await jobs.loading(request.job, planJobs)).advise(request, tell),
   whatToDrop: async (request, tell) => (await jobs.loading(request.job, planJobs)).whatToDrop(request, tell),
   plan: async (request, tell) => (await jobs.loading(request.job, planJobs)).plan(request, tell),

@@ -1,14 +1,21 @@
 import { EngineError } from '../../engine/base/error.ts';
-import { planRest } from '../../engine/log/rest.ts';
+import { measuredRecipes, planRest } from '../../engine/log/rest.ts';
 import { adviseOn } from '../../engine/visit/advice/advice.ts';
+import type { PairMemory } from '../../engine/visit/problem/pair-memory.ts';
 import { planVisit, type PressPlan } from '../../engine/visit/visit.ts';
 import { whatToDrop } from '../../engine/visit/what-to-drop.ts';
-import type { PlanApi } from '../api/plan-api.ts';
+import type { PlanApi, PlanRequest } from '../api/plan-api.ts';
 import type { Jobs } from './jobs.ts';
 
-/** Pull orders, which no first print needs, so that their search is loaded when it is asked for. */
-export function planJobs(jobs: Jobs): PlanApi {
+/**
+ * Pull orders, which no first print needs, so that their search is loaded when it is asked for.
+ * @param memory of pairs of pulls, which lasts as long as the worker
+ */
+export function planJobs(jobs: Jobs, memory: PairMemory): PlanApi {
   return {
+    async measure({ job, input }, onProgress) {
+      return !(await jobs.run(job, memory.measure(measuredRecipes(input), input.minDeltaE), onProgress));
+    },
     advise({ job, input, plan, edits }, onProgress) {
       let known = plan;
       return jobs.find(job, adviseOn(input, plan, edits), ({ standing, ...step }) => {
@@ -20,8 +27,8 @@ export function planJobs(jobs: Jobs): PlanApi {
     whatToDrop: ({ job, input, plan }, onProgress) => jobs.find(job, whatToDrop(input, plan), onProgress),
     async plan({ job, input, budgetMs }, onBest) {
       let last: PressPlan | null = null;
-      const steps = 'rest' in input ? planRest(input, budgetMs) : planVisit(input, budgetMs);
-      await jobs.run(job, steps, (plan) => {
+      await jobs.run(job, planSteps({ input, budgetMs }, memory), (plan) => {
+        if (plan === null) return;
         last = plan;
         onBest(plan);
       });
@@ -29,4 +36,10 @@ export function planJobs(jobs: Jobs): PlanApi {
       return last;
     },
   };
+}
+
+/** @yields null while pairs of pulls are measured, then the best order so far */
+function* planSteps({ input, budgetMs }: PlanRequest, memory: PairMemory): Generator<PressPlan | null, void> {
+  for (const _ of memory.measure(measuredRecipes(input), input.minDeltaE)) yield null;
+  yield* 'rest' in input ? planRest(input, budgetMs, memory) : planVisit(input, budgetMs, { memory });
 }

@@ -10,7 +10,7 @@ import { graphOf } from '../../../src/engine/order/graph.ts';
 import { completeLink } from '../../../src/engine/order/groups/complete-link.ts';
 import { groupOrders } from '../../../src/engine/order/groups/group-orders.ts';
 import { orderGraph } from '../../../src/engine/order/order-graph.ts';
-import { dryingPairs, edgeWeight, freeSwaps, overlapsOf } from '../../../src/engine/order/overlaps.ts';
+import { dryingPairs, edgeWeight, freeSwaps, type Overlap, overlapsOf, overlapSteps } from '../../../src/engine/order/overlaps.ts';
 import { SwapDeltas } from '../../../src/engine/order/swap-delta.ts';
 import { buildCellMap } from '../../../src/engine/stack/cell-map.ts';
 import { pairOverlapAreas } from '../../../src/engine/stack/overlap-areas.ts';
@@ -40,6 +40,36 @@ function colour(pulls: readonly Pull[], studio: Studio): ReturnType<typeof labD5
   return labD50(stackReflectance(films, studio.paper.reflectance));
 }
 
+describe('overlapSteps', () => {
+  it('should go on in short steps, whatever else is measured meanwhile', () => {
+    const random = randomFrom('steps');
+    const rects = Array.from({ length: 12 }, (): Rect => [random.int(120), random.int(40), 60 + random.int(40), 40 + random.int(20)]);
+    const studio = rectDrawer(rects);
+    const inks = ['tar', 'foam', 'rust', 'weed', 'dusk'];
+    const stacks = [0, 1].map((turn) => ({ pulls: rects.map((_, i) => pull(i, inks[(i + turn) % inks.length]!)) }));
+    const options = { toleranceMm: 0.05, minDeltaE: 3 };
+    const alone = stacks.map((stack) => overlapsOf(stack, studio, options));
+    const runs = stacks.map((stack) => ({ steps: overlapSteps(stack, studio, options), shares: [0], found: [] as readonly Overlap[] }));
+    for (let going = 2; going > 0;) {
+      going = 0;
+      for (const run of runs) {
+        const step = run.steps.next();
+        if (step.done === true) run.found = step.value ?? run.found;
+        else {
+          going++;
+          run.shares.push(step.value);
+        }
+      }
+    }
+    expect(runs.map(({ found }) => found)).toEqual(alone);
+    for (const { shares } of runs) {
+      expect(shares.length).toBeGreaterThan(16);
+      expect(shares).toEqual([...shares].sort((a, b) => a - b));
+      expect(shares.at(-1)).toBeLessThanOrEqual(1);
+    }
+  });
+});
+
 describe('dryingPairs', () => {
   it('should give the shared area of rectangles as width × height', () => {
     const random = randomFrom('rects');
@@ -64,6 +94,8 @@ describe('dryingPairs', () => {
       }
     }
     expect(pairs.length).toBe(wanted);
+    const across = dryingPairs({ pulls }, studio, { toleranceMm: 0.05, across: 5 });
+    expect(across).toEqual(pairs.filter(({ a, b }) => a < 5 && b >= 5));
   });
 
   it('should count an overlap nowhere wider than the tolerance as touching', () => {

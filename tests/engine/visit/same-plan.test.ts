@@ -1,5 +1,7 @@
 import { afterEach, describe, expect, it, vi } from 'vitest';
+import type { Recipe } from '../../../src/engine/recipe/types.ts';
 import { compareOrders, figuresOf } from '../../../src/engine/visit/press-plan.ts';
+import { PairMemory } from '../../../src/engine/visit/problem/pair-memory.ts';
 import { type PressPlan, planVisit, type VisitInput } from '../../../src/engine/visit/visit.ts';
 import { CASE_PRESS, inventedVisit } from '../../helpers/printer-cases.ts';
 
@@ -25,6 +27,21 @@ describe('a plan', () => {
     vi.spyOn(performance, 'now').mockImplementation(() => (clock += 1e6));
     vi.spyOn(Date, 'now').mockImplementation(() => (clock += 1e6));
     expect(read(planned(input))).toEqual(quick);
+  });
+
+  it('should be the same with pairs of pulls that were measured before, and those are not measured again', () => {
+    const memory = new PairMemory();
+    const recipes = input.runs.map(({ recipe }) => recipe);
+    const steps = (of: readonly Recipe[], minDeltaE: number): number => [...memory.measure(of, minDeltaE)].length;
+    const first = steps(recipes, input.minDeltaE);
+    const copies = structuredClone(recipes);
+    expect(steps(copies, input.minDeltaE)).toBe(recipes.length);
+    expect(first).toBeGreaterThan(2 * recipes.length);
+    expect(read([...planVisit(input, 40, { memory })].at(-1)!)).toEqual(read(planned(input)));
+    // Another offset, or another ΔE, is another question.
+    copies[0]!.pulls[0]!.dxMm += 1;
+    expect(steps(copies, input.minDeltaE)).toBeGreaterThan(recipes.length);
+    expect(steps(recipes, input.minDeltaE + 1)).toBe(first);
   });
 
   it('should get no worse by a longer search, and that one is the same every time too', () => {

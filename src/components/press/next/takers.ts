@@ -79,7 +79,7 @@ export class Takers extends LitElement {
   private tryOut(): void {
     const { going, log } = this;
     if (going === null) return;
-    void this.trial.start(({ signal }) => whatIf(log, this.restOf(), goOnHappenings(log, going), signal));
+    void this.trial.start((control) => whatIf(log, this.restOf(), goOnHappenings(log, going), control));
   }
 
   private submit(event: Event): void {
@@ -108,7 +108,11 @@ export class Takers extends LitElement {
     const { trial, going } = this;
     const told = trial.found === null ? 'What was planned for the sheets follows after it.' : whatIfWords(trial.found);
     return html`<div class="buttons">
-      <p role="status">${trial.running ? 'Planning what is left with it…' : trial.failure === '' ? told : trial.failure}</p>
+      ${
+        trial.running
+          ? html`<ps-progress label="Planning" words="Planning what is left with it…" stop="Stop planning" .value=${trial.progress} @stop=${() => trial.stop()}></ps-progress>`
+          : html`<p role="status">${trial.failure === '' ? told : trial.failure}</p>`
+      }
       <button type="button" ?disabled=${going === null || trial.running} @click=${this.tryOut}>What it does to the rest</button>
       <button class="main" type="submit" ?disabled=${going === null}>${going === null ? 'Let sheets take it' : `Let ${going.numbers.length === 1 ? 'sheet' : 'sheets'} ${rangesText(going.numbers)} take it`}</button>
     </div>`;

@@ -4,6 +4,7 @@ import type { RestInput } from '../../../engine/log/rest.ts';
 import type { Happening, LogEvent } from '../../../engine/log/types.ts';
 import type { PressPlan } from '../../../engine/visit/visit.ts';
 import { engineFor } from '../../../workers/client/client.ts';
+import type { JobControl } from '../../../workers/client/job-control.ts';
 import type { LogKeeper } from '../../ui/log/log-keeper.ts';
 import { counted } from '../../ui/words.ts';
 import { wallClock } from '../../words/plan-words.ts';
@@ -17,21 +18,41 @@ export interface WhatIf {
   after: PressPlan;
 }
 
-/** Plans what is left twice: as the log stands, and as it would stand. */
+/** Shares of the work: measuring which pulls meet, as it stands and as it would, and planning. */
+const MEASURE_SHARE = 0.4;
+const PLAN_SHARE = 0.1;
+
+/**
+ * Plans what is left twice: as the log stands, and as it would stand.
+ * @param control hears the share that is done, and ends the work
+ */
 export async function whatIf(
   log: LogKeeper,
   input: RestInput,
   happenings: readonly Happening[],
-  signal: AbortSignal,
+  { signal, onProgress }: Required<JobControl<number>>,
 ): Promise<WhatIf | null> {
   const { head, pairs } = log;
   if (head === null) return null;
   const atMs = Math.max(0, ...log.events.map((event) => event.atMs)) + 1;
   const would = [...log.events, ...happenings.map((each, i): LogEvent => ({ ...each, id: `would ${i}`, atMs, device: '' }))];
   const rest = { ...input.rest, recipes: recipesAsPulled(head, would), sheets: sheetsAsPulled(head, would, pairs) };
-  const plan = (of: RestInput): Promise<PressPlan> => engineFor('plan').plan({ input: of, budgetMs: BUDGET_MS }, { signal });
+  const engine = engineFor('plan');
+  const changed = { ...input, rest };
+  let done = 0;
+  for (const each of [input, changed]) {
+    const from = done;
+    await engine.measure({ input: each }, { signal, onProgress: (share) => onProgress(from + MEASURE_SHARE * share) });
+    signal.throwIfAborted();
+    done += MEASURE_SHARE;
+  }
+  const plan = async (of: RestInput): Promise<PressPlan> => {
+    const found = await engine.plan({ input: of, budgetMs: BUDGET_MS }, { signal });
+    onProgress((done += PLAN_SHARE));
+    return found;
+  };
   const before = await plan(input);
-  return { before, after: await plan({ ...input, rest }) };
+  return { before, after: await plan(changed) };
 }
 
 function more(difference: number, words: (amount: number) => string, same: string): string {

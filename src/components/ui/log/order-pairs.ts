@@ -21,7 +21,7 @@ function ask(recipe: Recipe, minDeltaE: number): Asked {
   const fresh: Asked = {
     pairs: null,
     answer: engineFor('lesson')
-      .overlaps({ studio: studioOfRecipe(recipe), pulls: recipe.pulls, minDeltaE })
+      .overlaps({ studio: studioOfRecipe(recipe), pulls: recipe.pulls, minDeltaE, exact: true })
       .then((overlaps) => {
         fresh.pairs = pairsOf(overlaps);
       }),
