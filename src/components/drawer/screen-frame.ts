@@ -1,5 +1,6 @@
 import { css, html, nothing } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
+import { keyed } from 'lit/directives/keyed.js';
 import { FRAME_SIDE_MM } from '../../engine/base/limits.ts';
 import { roundTo } from '../../engine/base/units.ts';
 import { type FrameSize, type FrameState, frameState, withFrame, withInside } from '../../engine/explore/prepare/frames.ts';
@@ -13,6 +14,8 @@ import '../ui/kit/number-field.ts';
 import type { NumberPick } from '../ui/kit/number-field.ts';
 import { closeStackHost } from '../ui/layout-style.ts';
 
+/** A larger number on a frame is taken for a slip. */
+const MOST_NUMBER = 99_999;
 /** How a screen may stand, in words. */
 const STATES: readonly (readonly [FrameState, string])[] = [
   ['drawn', 'drawn, not made'],
@@ -47,6 +50,9 @@ export class ScreenFrame extends StoreElement {
 
   @property({ attribute: false }) screen!: Screen;
 
+  /** How often a number was refused: its field begins anew with the number that counts. */
+  @state() private refused = 0;
+
   /** Sides of the box that holds what is on the screen, mm; null when nothing is. */
   private image(): FrameSize | null {
     const rings = placedOutlines(this.screen, this.store.project.drawer.shapes).flatMap((outline) => outline.rings);
@@ -55,6 +61,10 @@ export class ScreenFrame extends StoreElement {
 
   private setInside(size: FrameSize | null): void {
     this.store.dispatch({ kind: 'set-frames', frames: withInside(this.store.project.frames, this.screen.id, size) });
+  }
+
+  private setNumber(number: number): void {
+    if (!this.store.dispatch({ kind: 'change-screen', screen: this.screen.id, number })) this.refused++;
   }
 
   private setState(state: FrameState): void {
@@ -110,6 +120,10 @@ export class ScreenFrame extends StoreElement {
           ${STATES.map(([value, text]) => html`<option value=${value} .selected=${value === now}>${text}</option>`)}
         </select>
       </div>
+      ${keyed(
+        this.refused,
+        html`<ps-number label="Number on it" whole .min=${1} .max=${MOST_NUMBER} .value=${this.screen.number} @pick=${({ detail }: NumberPick) => this.setNumber(detail)}></ps-number>`,
+      )}
       ${this.frame(image)}
       ${
         image === null

@@ -1,5 +1,5 @@
 import { entryAt } from '../../base/at.ts';
-import { cutRings, normalise, subtractRings } from '../../geometry/booleans.ts';
+import { cutRings, normalise, subtractRings, unionOutlines } from '../../geometry/booleans.ts';
 import { grownRings } from '../../geometry/offset.ts';
 import { boxHolds, ringParts } from '../../geometry/parts.ts';
 import { ringArea, shapeBounds } from '../../geometry/rings.ts';
@@ -70,13 +70,31 @@ function thinParts(area: Float64Array[], half: number, budget: WorkBudget): Floa
   const lost = ringParts(subtractRings(area, grownRings(stays, HAIR_MM, budget), budget));
   const beyond = (tip: number): Float64Array[] => subtractRings(lost.flat(), grownRings(stays, tip * half, budget), budget);
   const long = partsWith(lost, beyond(TIP.alone), budget);
-  const short = partsWith(lost, beyond(TIP.joining), budget).filter((part) => {
-    if (long.includes(part)) return false;
-    // What joins two places is a bridge, what touches none a speck, however short; a tip touches one.
-    const contacts = ringParts(cutRings(grownRings(part, 4 * HAIR_MM, budget), stays, budget));
-    return contacts.length !== 1;
-  });
-  return [...long, ...short];
+  const short = partsWith(lost, beyond(TIP.joining), budget).filter((part) => !long.includes(part));
+  // What joins two places is a bridge, what touches none a speck, however short; a tip touches one.
+  const contacts = contactsOf(short, stays, budget);
+  return [...long, ...short.filter((_, i) => contacts[i] !== 1)];
+}
+
+/** At how many places each part touches an area beside it. */
+function contactsOf(parts: Float64Array[][], area: Float64Array[], budget: WorkBudget): number[] {
+  const about = parts.map((part) => grownRings(part, 4 * HAIR_MM, budget));
+  const boxes = about.map((rings) => shapeBounds(rings));
+  const counts = parts.map(() => 0);
+  // All at once: one cut of a large area for each part would take minutes.
+  for (const contact of cutRings(unionOutlines([{ rings: about.flat(), fillRule: 'nonzero' }], budget), area, budget)) {
+    if (ringArea(contact) <= 0) continue;
+    const at = holderOf(contact, about, boxes, budget);
+    if (at !== undefined) counts[at] = (counts[at] ?? 0) + 1;
+  }
+  return counts;
+}
+
+/** Index of the part that a ring lies in. */
+function holderOf(ring: Float64Array, parts: readonly Float64Array[][], boxes: readonly Box[], budget: WorkBudget): number | undefined {
+  const box = shapeBounds([ring]);
+  const near = boxes.flatMap((other, i) => (boxHolds(other, box) ? [i] : []));
+  return near.length === 1 ? near[0] : near.find((i) => cutRings([ring], entryAt(parts, i), budget).length > 0);
 }
 
 /** What lies between rings, with room about them in which nothing is narrow. */
@@ -103,9 +121,7 @@ function partsWith(parts: Float64Array[][], marks: Float64Array[], budget: WorkB
   const kept = new Set<number>();
   for (const mark of marks) {
     if (ringArea(mark) <= 0) continue;
-    const box = shapeBounds([mark]);
-    const near = boxes.flatMap((other, i) => (boxHolds(other, box) ? [i] : []));
-    const found = near.length === 1 ? near[0] : near.find((i) => cutRings([mark], entryAt(parts, i), budget).length > 0);
+    const found = holderOf(mark, parts, boxes, budget);
     if (found !== undefined) kept.add(found);
   }
   return parts.filter((_, i) => kept.has(i));

@@ -1,5 +1,6 @@
 import type { Draft } from 'immer';
 import { EngineError } from '../../base/error.ts';
+import { MOST_COUNTED } from '../../base/limits.ts';
 import { type Frames, withoutFrame } from '../../explore/prepare/frames.ts';
 import type { PrepareBudget } from '../../explore/prepare/prepare.ts';
 import type { PlacedShape, Screen, Shape } from '../../shapes/types.ts';
@@ -15,7 +16,7 @@ export type DrawerCommand =
   | { kind: 'exchange-shapes'; gone: { shapes: string[]; screens: string[] }; shapes: Shape[]; screens: Screen[] }
   | { kind: 'remove-shape'; shape: string }
   | { kind: 'add-screen'; screen: Screen }
-  | { kind: 'change-screen'; screen: string; name?: string; placed?: PlacedShape[]; mesh?: Screen['mesh'] }
+  | { kind: 'change-screen'; screen: string; name?: string; number?: number; placed?: PlacedShape[]; mesh?: Screen['mesh'] }
   | { kind: 'set-frames'; frames: Frames }
   | { kind: 'set-screen-budget'; budget: PrepareBudget }
   | { kind: 'lay-out'; places: { screen: string; placed: PlacedShape[] }[] }
@@ -64,6 +65,18 @@ function screenKey(command: Extract<DrawerCommand, { kind: 'change-screen' }>, {
   return `${key}:${placed.map((one, i) => fieldsChanged(before[i], one)).join(';')}`;
 }
 
+/** @throws EngineError 'command.number' for what is no whole number above 0, or is on another frame */
+function giveNumber(screens: readonly Draft<Screen>[], screen: Draft<Screen>, number: number): void {
+  if (!Number.isInteger(number) || number < 1 || number > MOST_COUNTED) {
+    throw new EngineError('command.number', `A frame cannot have the number ${number}; give a whole number from 1 to ${MOST_COUNTED}.`);
+  }
+  const other = screens.find((each) => each.number === number && each.id !== screen.id);
+  if (other !== undefined) {
+    throw new EngineError('command.number', `The number ${number} is on the frame of ${other.name}; give that another number first.`);
+  }
+  screen.number = number;
+}
+
 /** How it is done. */
 export const DRAWER_RULES: RulesOf<DrawerCommand> = {
   'add-shapes': {
@@ -92,8 +105,9 @@ export const DRAWER_RULES: RulesOf<DrawerCommand> = {
   'change-screen': {
     label: 'change a screen',
     mergeKey: screenKey,
-    change({ drawer: studio }, { screen: id, name, placed, mesh }) {
+    change({ drawer: studio }, { screen: id, name, number, placed, mesh }) {
       const screen = find(studio.screens, id, 'screen');
+      if (number !== undefined) giveNumber(studio.screens, screen, number);
       if (name !== undefined) screen.name = name;
       if (placed !== undefined) screen.placed = placed;
       if (mesh !== undefined) screen.mesh = mesh;

@@ -21,6 +21,17 @@ describe('frames', () => {
     expect(withoutFrame(frames, 'a')).toMatchObject({ made: [], inside: {} });
   });
 
+  it('should carry a number that no other frame has', () => {
+    const project = smallProject();
+    const [first, second] = project.drawer.screens;
+    const numbered = (number: number) =>
+      apply(project, { kind: 'change-screen', screen: first!.id, number }).project.drawer.screens[0]!.number;
+    expect(numbered(42)).toBe(42);
+    expect(numbered(first!.number)).toBe(first!.number);
+    for (const number of [0, 1.5, second!.number])
+      expect(() => numbered(number)).toThrow(expect.objectContaining({ code: 'command.number' }));
+  });
+
   it('should be kept with the project and come back from its file, and leave with the screen', () => {
     const project = smallProject();
     const [screen] = project.drawer.screens;
