@@ -56,18 +56,28 @@ class Colours {
 
   /** Number of the first colour within the difference; a new one where there is none. */
   of(lab: Float64Array, at: number): number {
-    const { lab: known, next, within } = this;
     const l = f64(lab, at);
-    const reach = within.reachL(l);
-    const last = this.shelfOf(l + reach);
-    let best = this.count;
-    for (let shelf = this.shelfOf(l - reach); shelf <= last; shelf++) {
-      for (let colour = i32(this.first, shelf); colour >= 0 && colour < best; colour = i32(next, colour)) {
-        if (Math.abs(f64(known, colour * 3) - l) <= reach && within.holds(known, colour * 3, lab, at)) best = colour;
-      }
+    const reach = this.within.reachL(l);
+    const shelf = this.shelfOf(l);
+    const least = this.shelfOf(l - reach);
+    const most = this.shelfOf(l + reach);
+    // From the own shelf outwards: what is found early lets most of the others be passed over.
+    let best = this.firstOn(shelf, this.count, lab, at);
+    for (let away = 1; shelf - away >= least || shelf + away <= most; away++) {
+      if (shelf - away >= least) best = this.firstOn(shelf - away, best, lab, at);
+      if (shelf + away <= most) best = this.firstOn(shelf + away, best, lab, at);
     }
-    if (best === this.count) this.add(lab, at, this.shelfOf(l));
+    if (best === this.count) this.add(lab, at, shelf);
     return best;
+  }
+
+  /** Number of the first colour of a shelf within the difference; `before` when none comes before that. */
+  private firstOn(shelf: number, before: number, lab: Float64Array, at: number): number {
+    const { lab: known, next, within } = this;
+    for (let colour = i32(this.first, shelf); colour >= 0 && colour < before; colour = i32(next, colour)) {
+      if (within.holds(known, colour * 3, lab, at)) return colour;
+    }
+    return before;
   }
 
   private shelfOf(l: number): number {
