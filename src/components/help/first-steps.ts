@@ -31,7 +31,6 @@ export class FirstSteps extends LitElement {
         color: var(--accent);
       }
       .count {
-        margin-right: var(--space-4);
         color: var(--ink-soft);
         font-variant-numeric: tabular-nums;
       }
@@ -39,6 +38,13 @@ export class FirstSteps extends LitElement {
         aside {
           padding: var(--space-2) var(--space-6);
           font-size: var(--type-label);
+        }
+        .count {
+          flex: 1;
+        }
+        p {
+          order: 1;
+          flex-basis: 100%;
         }
       }
     `,
@@ -75,8 +81,8 @@ export class FirstSteps extends LitElement {
     const { address, label, id } = roomEntry(step.room);
     const last = this.step === FIRST_STEPS.length - 1;
     return html`<aside aria-label="First steps">
+      <span class="count">First steps, ${this.step + 1} of ${FIRST_STEPS.length}</span>
       <p aria-live="polite">
-        <span class="count">First steps, ${this.step + 1} of ${FIRST_STEPS.length}</span>
         ${id === this.store.room ? labelled(step.text) : html`Next: the <a href=${address}>${label}</a>.`}
       </p>
       <button class="quiet" @click=${() => this.go((this.step ?? 0) + 1)}>${last ? 'Done' : 'Next step'}</button>
