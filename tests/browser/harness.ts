@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url';
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
 import { type Plugin, preview, type PreviewServer } from 'vite';
 import type { ROOMS } from '../../src/components/rooms.ts';
+import { launchFirefox } from './firefox-launch.ts';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -17,7 +18,10 @@ export const LAUNCH = {
   args: ['--no-sandbox', '--use-gl=angle', '--use-angle=swiftshader', '--enable-unsafe-swiftshader', '--disable-gpu-compositing'],
 };
 
-/** The built app, served on this machine, and a real Chromium. */
+/** Whether `npm run firefox` asks, which runs the same journeys in the Firefox that is installed. */
+const IN_FIREFOX = process.env['BROWSER'] === 'firefox';
+
+/** The built app, served on this machine, and a real browser. */
 export interface Studio {
   url: string;
   browser: Browser;
@@ -36,7 +40,7 @@ function fewerPrints(prints: number): Plugin {
     name: 'fewer-prints',
     configurePreviewServer(server) {
       server.middlewares.use((request, response, next) => {
-        const demo = /assets\/demo-[\w-]+\.js/.exec(request.url ?? '')?.[0];
+        const demo = /assets\/demo-[\w-]{8}\.js/.exec(request.url ?? '')?.[0];
         if (demo === undefined) return next();
         const text = readFileSync(`${ROOT}/dist/${demo}`, 'utf8');
         const fewer = text.replace(`"count":${ALL},`, `"count":${prints},`);
@@ -48,7 +52,7 @@ function fewerPrints(prints: number): Plugin {
   };
 }
 
-/** Serves `dist/` (built by `npm test` beforehand), its demo with so many prints, and starts Chromium. */
+/** Serves `dist/` (built by `npm test` beforehand), its demo with so many prints, and starts the browser. */
 export async function openStudio(prints = FEW): Promise<Studio> {
   if (!existsSync(`${ROOT}/dist/index.html`)) throw new Error('dist/ is missing; run `npm run build` before the browser tests');
   const server: PreviewServer = await preview({
@@ -59,7 +63,7 @@ export async function openStudio(prints = FEW): Promise<Studio> {
   });
   const address = server.httpServer.address();
   if (address === null || typeof address === 'string') throw new Error('the preview server has no port');
-  const browser = await chromium.launch(LAUNCH);
+  const browser = IN_FIREFOX ? await launchFirefox() : await chromium.launch(LAUNCH);
   return {
     url: `http://127.0.0.1:${address.port}/`,
     browser,
@@ -90,12 +94,20 @@ export async function openPage(studio: Studio, viewport = { width: 1440, height:
   return { page, context, errors };
 }
 
+/** What Firefox tells of and is not the app's: playwright's own script on the empty page, and a library that only tries whether it may make code. */
+const OTHERS_ERRORS: ((error: Error, page: Page) => boolean)[] = [
+  (_, page) => page.url() === 'about:blank',
+  ({ message }) => message.includes('blocked a JavaScript eval'),
+];
+
 /** Notes a page's errors; for further pages of one profile. */
 export function watch(page: Page, studio: Studio, errors: string[]): void {
   page.on('console', (message) => {
     if (message.type() === 'error') errors.push(message.text());
   });
-  page.on('pageerror', (error) => errors.push(String(error)));
+  page.on('pageerror', (error) => {
+    if (!IN_FIREFOX || !OTHERS_ERRORS.some((known) => known(error, page))) errors.push(String(error));
+  });
   page.on('request', (request) => {
     const url = request.url();
     if (!url.startsWith(studio.url) && !url.startsWith('blob:') && !url.startsWith('data:')) {
