@@ -54,7 +54,7 @@ export interface OverlapEdge {
 }
 
 /** Pairs of pulls that overlap and whose order shows by at least a ΔE. */
-export interface OverlapRequest {
+interface OverlapRequest {
   pulls: readonly Pull[];
   minDeltaE: number;
 }
