@@ -8,7 +8,6 @@ import type { TabledGroup } from '../search/group-table.ts';
 import { Clashes } from './clashes.ts';
 import { CoverRows } from './cover-rows.ts';
 import { LetterGroups, MAX_FOR_TRIPLES } from './letter-groups.ts';
-import { MAX_SET } from './letter-sets.ts';
 import { forcedCounts } from './multiplicity.ts';
 
 /**
@@ -76,20 +75,19 @@ export class BoundSearch {
   *#work(): Generator<void, void> {
     const { orders } = this.#model;
     if (orders.length === 0) return;
-    const started = this.#meter.units;
     yield* this.#pairs();
-    this.#cover(40);
+    this.#cover(200);
     yield;
     if (this.#letters.length > 2) this.#groups = yield* this.#triples();
     // Triples all but settle mild orders, for which the search of all is long; not so shuffled ones.
-    this.#cover(40);
+    this.#cover(200);
     const few = this.#few();
     if (this.below - this.best > 1) yield* few;
     let bySheets = Infinity;
-    let size = 5;
     for (let round = 0; round < 40; round++) {
-      const begun = this.#meter.units;
-      const nodes = Math.min(100_000, 4000 * 2 ** (round >> 1));
+      // Larger sets need more a letter, but cost more: by trial they pay after a few smaller ones.
+      const size = [4, 5, 6, 6, 7, 7, 7, 8, 7, 8][round] ?? 7 + (round % 3);
+      const nodes = Math.min(24_000, 4000 * 2 ** (round >> 1));
       const groups = this.#groups?.split(size) ?? [this.#letters];
       let guessed = 0;
       let found = 0;
@@ -105,13 +103,11 @@ export class BoundSearch {
       }
       this.best = Math.max(this.best, total);
       if (this.#groups && groups.length > 1 && found > 0) yield* this.#price(size, nodes, found / guessed, 6 + 6 * round);
-      this.#cover(40 * (1 + round));
+      this.#cover(300 * (1 + round));
       yield;
       // A few sheets with all their letters say most where there are few sheets.
       if (bySheets >= this.best - 2 && round !== 1) bySheets = yield* this.#sheets(2 + Math.min(round >> 1, 4), 4 + round, nodes);
       if (round > 2) yield* few;
-      // Larger sets need more a letter, but cost several times as much each: they come when smaller ones were cheap.
-      if (size < MAX_SET && this.#meter.units - begun < 0.3 * (this.#meter.units - started)) size++;
     }
   }
 

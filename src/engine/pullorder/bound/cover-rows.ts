@@ -8,9 +8,6 @@ import { holds, pullsByLetter } from './letter-pulls.ts';
 import { LetterSets, MAX_SET } from './letter-sets.ts';
 import { forcedCounts } from './multiplicity.ts';
 
-/** Rows that branching looks at. */
-const BRANCHED_ROWS = 300;
-
 interface KnownRow extends CoverRow {
   /** Whether `least` is exact; else it was found with so many states. */
   finished: boolean;
@@ -86,15 +83,7 @@ export class CoverRows {
     const inFractions = coverLp(this.#counts, useful.slice(0, 250), 800, this.#meter);
     if (maxNodes === 0) return inFractions;
     const known = Math.max(from, inFractions.bound);
-    const spare = (row: KnownRow): number => row.letters.reduce((sum, l) => sum + num(inFractions.counts, l), 0) - row.least;
-    // Rows that the cheapest mix just keeps, or does not keep: these are what branching breaks on.
-    const tight = useful
-      .map((row) => ({ row, spare: spare(row) }))
-      .sort((a, b) => a.spare - b.spare)
-      .slice(0, BRANCHED_ROWS)
-      .map(({ row }) => row);
-    this.#meter.units += useful.length;
-    const bound = coverBound(this.#counts, tight, { from: known, maxNodes, meter: this.#meter });
+    const bound = coverBound(this.#counts, useful.slice(0, 1500), { from: known, maxNodes, meter: this.#meter });
     return { bound, counts: inFractions.counts };
   }
 

@@ -1,4 +1,4 @@
-import { defined, entryAt, i32, num, u16 } from '../../base/at.ts';
+import { defined, entryAt, num, u16 } from '../../base/at.ts';
 import type { Meter } from '../model.ts';
 import type { SmallOrders } from './small-orders.ts';
 
@@ -14,8 +14,6 @@ export class SetOrderTable {
   readonly last: number;
   readonly #letters: number;
   readonly #fours: number;
-  /** Letters that are left, as bits; by down-set. */
-  readonly #open: Int32Array;
   /** Down-sets × letters. */
   readonly #steps: Uint16Array;
   /** Down-sets × fours; numbers of small orders. */
@@ -32,7 +30,6 @@ export class SetOrderTable {
     this.#letters = k;
     this.#fours = fours.length;
     const number = new Map(downs.map((down, s) => [down, s]));
-    this.#open = Int32Array.from(downs, (down) => order.present & ~down);
     this.#steps = new Uint16Array(downs.length * k);
     this.#left = new Int16Array(downs.length * fours.length);
     const owns = fours.map((set) => set.map((l) => bitsOf(num(order.preds, l), set)));
@@ -53,11 +50,6 @@ export class SetOrderTable {
   /** Where a letter leads; the same down-set when it finds no work. */
   step(down: number, letter: number): number {
     return u16(this.#steps, down * this.#letters + letter);
-  }
-
-  /** Letters that are left, as bits. */
-  open(down: number): number {
-    return i32(this.#open, down);
   }
 
   /** Number of what is left on a set of four letters. */

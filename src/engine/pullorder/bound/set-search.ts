@@ -1,33 +1,30 @@
-import { defined, entryAt, i32, num, u8 } from '../../base/at.ts';
+import { defined, entryAt, i32, u16, u8 } from '../../base/at.ts';
 import { grown } from '../grown.ts';
 import type { Meter } from '../model.ts';
 import { Tuples } from '../tuples.ts';
-import { SetGuess } from './set-guess.ts';
 import { SetOrderTable, type SetOrder } from './set-order-table.ts';
 import type { SmallSets } from './small-sets.ts';
 
 /** Nodes that there is room for at first. */
 const FIRST_ROOM = 1024;
-/** Steps along a likely word from one place at which letters are shared anew to the next, and how many such places. */
-const SHARED_EVERY = 4;
-const SHARES = 5;
 
 /**
  * A* over the tuples of what is printed on each sheet, for a set of letters with all others struck
- * out; see `LetterSets` and `SetGuess` for what guides it.
+ * out; see `LetterSets` for what guides it.
  */
 export class SetSearch {
   readonly #letters: number;
   readonly #meter: Meter;
   readonly #orders: SetOrderTable[];
   readonly #small: SmallSets;
-  readonly #guess: SetGuess;
-  /** Sets of four that guide, and for each letter those that hold it. */
-  readonly #fours: readonly number[];
-  readonly #holding: number[][];
+  /** Sets of four letters; and which of them hold a letter, letters × fours. */
+  readonly #fours: number;
+  readonly #inFour: Uint8Array;
+  /** How many of the sets of four a letter is in. */
+  readonly #share: number;
   /** A node is a tuple of down-sets, one an order. */
   readonly #nodes: Tuples;
-  /** Numbers of what is left on each four that guides, nodes × fours. */
+  /** Numbers of what is left on each four letters, nodes × fours. */
   #rests: Int32Array;
   #costs = new Uint8Array(FIRST_ROOM);
   #guesses = new Uint8Array(FIRST_ROOM);
@@ -37,9 +34,8 @@ export class SetSearch {
   #followed = 0;
   /** The tuple at hand. */
   readonly #now: Int32Array;
-  /** Scratch: a set of small orders; what each four that guides needs. */
+  /** Scratch: a set of small orders. */
   readonly #mask: Int32Array;
-  readonly #needs: Int32Array;
 
   /**
    * @param orders at least one
@@ -51,20 +47,20 @@ export class SetSearch {
     this.#letters = letters;
     this.#meter = meter;
     this.#small = small;
+    this.#fours = fours.length;
+    this.#share = (fours.length * 4) / letters;
+    this.#inFour = new Uint8Array(letters * fours.length);
+    fours.forEach((set, t) => set.forEach((l) => (this.#inFour[l * fours.length + t] = 1)));
     this.#orders = orders.map((order) => new SetOrderTable(order, fours, small.orders, meter));
     this.#nodes = new Tuples(orders.length, FIRST_ROOM);
+    this.#rests = new Int32Array(FIRST_ROOM * fours.length);
     this.#now = new Int32Array(orders.length);
     this.#mask = new Int32Array(small.orders.words);
-    this.#guess = this.#learn(fours);
-    this.#fours = this.#guess.used;
-    this.#holding = Array.from({ length: letters }, (_, l) => this.#guess.holding(l));
-    this.#needs = new Int32Array(this.#fours.length);
-    this.#rests = new Int32Array(FIRST_ROOM * this.#fours.length);
   }
 
   /** As `LetterSets.steps`. */
   *run(maxNodes: number): Generator<void, { least: number; finished: boolean }> {
-    this.#now.fill(0);
+    for (let t = 0; t < this.#fours; t++) this.#rests[t] = this.#restOf(t);
     this.#enter(0, -1, -1);
     for (let total = 0; total < this.#buckets.length; total++) {
       const bucket = (this.#buckets[total] ??= []);
@@ -81,62 +77,22 @@ export class SetSearch {
     throw new Error('Some sheet cannot be finished: its order goes round in a circle.');
   }
 
-  /** Shares letters among sets of four at the start and at some places along a word that greed finds. */
-  #learn(fours: readonly (readonly number[])[]): SetGuess {
-    const guess = new SetGuess(this.#letters, fours, this.#meter);
-    const all = fours.map((_, t) => t);
-    for (let step = 0, open = this.#openNow(); open !== 0; step++, open = this.#openNow()) {
-      if (step % SHARED_EVERY === 0)
-        guess.add(
-          all.map((t) => this.#small.least(this.#restOf(t))),
-          open,
-        );
-      if (step === SHARED_EVERY * (SHARES - 1)) break;
-      this.#greedStep(guess);
-    }
-    return guess;
-  }
-
-  /** Moves the tuple at hand on by the letter that leaves least to come, and of those prints most. */
-  #greedStep(guess: SetGuess): void {
-    const from = Int32Array.from(this.#now);
-    let best = from;
-    let least = Infinity;
-    for (let l = 0; l < this.#letters; l++) {
-      this.#now.set(from);
-      const moved = this.#move(l);
-      if (moved === 0) continue;
-      const needs = guess.used.map((t) => this.#small.least(this.#restOf(t)));
-      const left = guess.least(needs, this.#openNow()) - moved / (this.#now.length + 1);
-      if (left >= least) continue;
-      least = left;
-      best = Int32Array.from(this.#now);
-    }
-    this.#now.set(best);
-  }
-
   /** Enters what each letter that finds work leads to. */
   #follow(node: number): void {
+    const { values } = this.#nodes;
+    const now = this.#now;
     const cost = u8(this.#costs, node) + 1;
     for (let l = 0; l < this.#letters; l++) {
-      this.#nodes.read(node, this.#now);
-      if (this.#move(l) > 0) this.#enter(cost, node, l);
+      let moves = false;
+      for (let c = 0, at = node * now.length; c < now.length; c++, at++) {
+        const from = u16(values, at);
+        const to = entryAt(this.#orders, c).step(from, l);
+        now[c] = to;
+        if (to !== from) moves = true;
+      }
+      this.#meter.units += 1 + (now.length >> 4);
+      if (moves) this.#enter(cost, node, l);
     }
-  }
-
-  /** Lets a letter come on the tuple at hand. @returns how many orders it finds work in */
-  #move(letter: number): number {
-    const now = this.#now;
-    let moved = 0;
-    for (let c = 0; c < now.length; c++) {
-      const from = i32(now, c);
-      const to = entryAt(this.#orders, c).step(from, letter);
-      if (to === from) continue;
-      now[c] = to;
-      moved++;
-    }
-    this.#meter.units += 1 + (now.length >> 4);
-    return moved;
   }
 
   /** Enters the tuple at hand. */
@@ -151,8 +107,8 @@ export class SetSearch {
     }
     const node = this.#nodes.add(this.#now);
     this.#costs[node] = cost;
-    this.#takeRests(node, parent, letter);
-    this.#guesses[node] = this.#guessFor(node);
+    if (parent >= 0) this.#takeRests(node, parent, letter);
+    this.#guesses[node] = this.#guess(node);
     this.#open(node);
     if (this.#nodes.room > this.#costs.length) this.#grow(this.#nodes.room);
   }
@@ -167,16 +123,13 @@ export class SetSearch {
     return true;
   }
 
-  /** What is left on each four that guides: as for the node before, but for those that hold the letter. */
+  /** What is left on each four letters: as for the node before, but for those that hold the letter. */
   #takeRests(node: number, parent: number, letter: number): void {
     const fours = this.#fours;
-    const at = node * fours.length;
-    if (parent < 0) {
-      fours.forEach((t, i) => (this.#rests[at + i] = this.#restOf(t)));
-      return;
+    for (let t = 0; t < fours; t++) {
+      const changed = this.#inFour[letter * fours + t] === 1;
+      this.#rests[node * fours + t] = changed ? this.#restOf(t) : i32(this.#rests, parent * fours + t);
     }
-    this.#rests.copyWithin(at, parent * fours.length, (parent + 1) * fours.length);
-    for (const i of entryAt(this.#holding, letter)) this.#rests[at + i] = this.#restOf(num(fours, i));
   }
 
   /** Number of what the tuple at hand leaves on a set of four letters. */
@@ -192,23 +145,21 @@ export class SetSearch {
     return this.#small.setOf(mask);
   }
 
-  /** Letters that the tuple at hand leaves, as bits. */
-  #openNow(): number {
-    let open = 0;
-    for (let c = 0; c < this.#now.length; c++) open |= entryAt(this.#orders, c).open(i32(this.#now, c));
-    return open;
-  }
-
-  /** Least number of letters after the tuple at hand, which is this node's. */
-  #guessFor(node: number): number {
-    const at = node * this.#fours.length;
-    for (let i = 0; i < this.#fours.length; i++) this.#needs[i] = this.#small.least(i32(this.#rests, at + i));
-    this.#meter.units += 1 + (this.#fours.length >> 3);
-    return this.#guess.least(this.#needs, this.#openNow());
+  #guess(node: number): number {
+    const at = node * this.#fours;
+    let sum = 0;
+    let most = 0;
+    for (let t = 0; t < this.#fours; t++) {
+      const value = this.#small.least(i32(this.#rests, at + t));
+      sum += value;
+      if (value > most) most = value;
+    }
+    this.#meter.units += 1 + (this.#fours >> 3);
+    return Math.max(most, Math.ceil(sum / this.#share));
   }
 
   #grow(room: number): void {
-    this.#rests = grown(this.#rests, room * this.#fours.length);
+    this.#rests = grown(this.#rests, room * this.#fours);
     this.#costs = grown(this.#costs, room);
     this.#guesses = grown(this.#guesses, room);
     this.#closed = grown(this.#closed, room);
