@@ -209,7 +209,7 @@ export class BenchRoom extends LitElement {
       beside: this.beside,
       selection: benchSelection({ store: this.store, choice: this.choice, edits: this.edits, remove: () => this.take() }),
       addButton: this.addButton(),
-      keep: () => this.keepDialog.show(this.opened.name),
+      keep: () => this.keepDialog.show(this.opened.name, this.store.project.drawer, this.pulls),
       build: () => (playing ? this.buildUp.stop() : this.play()),
       veil: () => this.veilDialog.show(),
       compare: (chosen) => (this.beside = chosen),

@@ -1,6 +1,8 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
+import { type RecipeView, sortedRecipes } from '../../engine/recipe/chest/sorted-recipes.ts';
+import type { Recipe } from '../../engine/recipe/types.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import { controls } from '../ui/controls-style.ts';
 import { chooseFiles } from '../ui/download.ts';
@@ -10,6 +12,10 @@ import '../ui/kit/empty.ts';
 import { cardGrid } from '../ui/layout-style.ts';
 import { importRecipe } from './import-recipes.ts';
 import './recipe-print.ts';
+import './shelf/recipe-walk.ts';
+import './shelf/selected-recipes.ts';
+import { type ShelfLook, shelfTools } from './shelf/shelf-tools.ts';
+import './shelf/small-print.ts';
 import './visit-list.ts';
 
 /** The kept recipes, pinned up; recipe files come in and go out here. */
@@ -38,6 +44,26 @@ export class ChestRoom extends LitElement {
         gap: var(--space-11) var(--space-10);
         align-items: start;
       }
+      .few {
+        --card: 132px;
+        gap: var(--space-7) var(--space-6);
+      }
+      .shelf {
+        margin-bottom: var(--space-8);
+      }
+      .shelf input {
+        width: min(300px, 100%);
+      }
+      .looks {
+        gap: var(--space-2);
+      }
+      chest-selected {
+        display: block;
+        position: sticky;
+        z-index: 2;
+        top: 0;
+        margin-bottom: var(--space-8);
+      }
       .prints .opened {
         grid-column: 1 / -1;
       }
@@ -63,12 +89,23 @@ export class ChestRoom extends LitElement {
           grid-template-columns: minmax(0, 1fr);
           gap: var(--space-10);
         }
+        chest-selected {
+          position: static;
+        }
+        .few {
+          grid-template-columns: repeat(auto-fill, minmax(104px, 1fr));
+          gap: var(--space-5);
+        }
       }
     `,
   ];
 
   @property({ attribute: false }) store!: AppStore;
   @state() private opened: string | null = null;
+  @state() private view: RecipeView = { words: '', label: '', sort: 'oldest' };
+  @state() private look: ShelfLook = 'large';
+  /** Ids of those selected; null while none are to be. */
+  @state() private selected: ReadonlySet<string> | null = null;
   private work: Promise<void> = Promise.resolve();
   private readonly file = new FileReading(this);
   private readonly fileDrop = new FileDrop(this, (dropped) => this.bringIn([...dropped.files]));
@@ -103,6 +140,79 @@ export class ChestRoom extends LitElement {
     else if (kept.length > 1) store.tell(`${kept.length} recipes are in the chest.`, 'news');
   }
 
+  private pick(id: string): void {
+    if (this.selected === null) {
+      this.look = 'large';
+      this.opened = id;
+      void this.updateComplete.then(() => this.renderRoot.querySelector('.opened')?.scrollIntoView({ block: 'nearest' }));
+      return;
+    }
+    const selected = new Set(this.selected);
+    if (!selected.delete(id)) selected.add(id);
+    this.selected = selected;
+  }
+
+  /** What hangs in the Chest, and what is done with several of it. */
+  private shelf(recipes: readonly Recipe[]) {
+    const shown = sortedRecipes(recipes, this.view);
+    const chosen = this.selected === null ? [] : recipes.filter(({ id }) => this.selected?.has(id) === true);
+    return html`${
+      recipes.length < 2
+        ? nothing
+        : shelfTools({
+            recipes,
+            shown: shown.length,
+            view: this.view,
+            look: this.look,
+            selecting: this.selected !== null,
+            setView: (change) => (this.view = { ...this.view, ...change }),
+            setLook: (look) => (this.look = look),
+            setSelecting: (on) => {
+              this.selected = on ? new Set() : null;
+              if (on && this.look === 'large') this.look = 'small';
+            },
+          })
+    }
+      ${this.selected === null ? nothing : html`<chest-selected .store=${this.store} .recipes=${chosen} @none=${() => (this.selected = null)}></chest-selected>`}
+      ${shown.length === 0 ? html`<p class="soft">No recipe is like that.</p>` : this.hung(shown)}`;
+  }
+
+  private hung(shown: readonly Recipe[]) {
+    const { relative } = this.store;
+    if (this.look === 'tree') {
+      return html`<chest-recipe-walk
+        .recipes=${shown}
+        .relative=${relative}
+        .selected=${this.selected}
+        @pick-recipe=${(event: CustomEvent<string>) => this.pick(event.detail)}
+      ></chest-recipe-walk>`;
+    }
+    const small = this.look === 'small';
+    return html`<ul class="prints ${small ? 'few' : ''}" aria-label="Kept recipes">
+      ${repeat(
+        shown,
+        (recipe) => recipe.id,
+        (recipe) => html`<li class=${!small && this.opened === recipe.id ? 'opened' : ''} aria-label=${recipe.title}>
+          ${
+            small
+              ? html`<chest-small-print
+                .recipe=${recipe}
+                .relative=${relative}
+                .selected=${this.selected?.has(recipe.id) ?? null}
+                @pick=${() => this.pick(recipe.id)}
+              ></chest-small-print>`
+              : html`<chest-print
+                .store=${this.store}
+                .recipe=${recipe}
+                .opened=${this.opened === recipe.id}
+                @unfold=${() => (this.opened = this.opened === recipe.id ? null : recipe.id)}
+              ></chest-print>`
+          }
+        </li>`,
+      )}
+    </ul>`;
+  }
+
   override render() {
     const { recipes } = this.store.project;
     return html`
@@ -121,20 +231,7 @@ export class ChestRoom extends LitElement {
               A recipe holds everything it takes to build a print: its screens, inks, paper and pulls. Keep one from the Wall or the Bench, or drop a recipe file here.
               <button slot="actions" class="main" @click=${() => this.store.go('wall')}>Go to the Wall</button>
             </ps-empty>`
-            : html`<ul class="prints" aria-label="Kept recipes">
-              ${repeat(
-                recipes,
-                (recipe) => recipe.id,
-                (recipe) => html`<li class=${this.opened === recipe.id ? 'opened' : ''} aria-label=${recipe.title}>
-                  <chest-print
-                    .store=${this.store}
-                    .recipe=${recipe}
-                    .opened=${this.opened === recipe.id}
-                    @unfold=${() => (this.opened = this.opened === recipe.id ? null : recipe.id)}
-                  ></chest-print>
-                </li>`,
-              )}
-            </ul>`
+            : this.shelf(recipes)
         }
         <chest-visits .store=${this.store}></chest-visits>
       </div>

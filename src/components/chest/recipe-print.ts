@@ -1,6 +1,7 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { defined } from '../../engine/base/at.ts';
+import { pulledInks } from '../../engine/recipe/chest/sorted-recipes.ts';
 import { lineageSentence } from '../../engine/recipe/lineage.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
 import { writeRecipe } from '../../engine/recipe/write.ts';
@@ -116,6 +117,7 @@ export class RecipePrint extends LitElement {
   override render() {
     const { recipe } = this;
     const { paper } = recipe;
+    const inks = pulledInks(recipe);
     const run = this.store.project.visit.find((entry) => entry.recipe === recipe.id);
     return html`
       <div class="hung">
@@ -130,9 +132,10 @@ export class RecipePrint extends LitElement {
           <input class="title" type="text" title=${recipe.title} .value=${recipe.title} @change=${(event: Event) => this.describe({ title: (event.target as HTMLInputElement).value.trim() || recipe.title })} />
         </label>
         <p class="facts soft small">
-          ${count(recipe.pulls.length, 'pull', 'pulls')} · ${count(recipe.screens.length, 'screen', 'screens')} · ${count(recipe.inks.length, 'ink', 'inks')} · ${paper.widthMm} × ${paper.heightMm} mm
+          ${count(recipe.pulls.length, 'pull', 'pulls')} · ${count(recipe.screens.length, 'screen', 'screens')} · ${count(inks.length, 'ink', 'inks')} · ${paper.widthMm} × ${paper.heightMm} mm
         </p>
-        <p class="chips">${recipe.inks.map((ink) => html`<ps-ink-chip .ink=${ink} title=${ink.name}></ps-ink-chip>`)}</p>
+        ${recipe.labels === undefined ? nothing : html`<p class="small">${recipe.labels.join(' · ')}</p>`}
+        <p class="chips">${inks.map((ink) => html`<ps-ink-chip .ink=${ink} title=${ink.name}></ps-ink-chip>`)}</p>
         <label>
           <span class="visually-hidden">Note</span>
           <textarea class="note small" rows="1" placeholder="Add a note" .value=${recipe.note} @change=${(event: Event) => this.describe({ note: (event.target as HTMLTextAreaElement).value.trim() })}></textarea>

@@ -92,7 +92,7 @@ const framesSchema = z.object({
 const originSchema = z.object({
   source: z.discriminatedUnion('kind', [
     z.object({ kind: z.literal('wall'), print: lineageSchema }),
-    z.object({ kind: z.literal('recipe'), title: name }),
+    z.object({ kind: z.literal('recipe'), title: name, recipe: id.optional() }),
     z.object({ kind: z.literal('hand') }),
   ]),
   pulls: z.array(pullSchema).max(MOST_PULLS),

@@ -38,7 +38,10 @@ export interface PressSettings extends VisitFigures {
 export const MOST_PINS = 100;
 
 /** Where a stack on the Bench came from; a recipe by the title it had then, as it may be gone. */
-export type StackSource = { kind: 'wall'; print: PrintLineage } | { kind: 'recipe'; title: string } | { kind: 'hand' };
+export type StackSource =
+  | { kind: 'wall'; print: PrintLineage }
+  | { kind: 'recipe'; title: string; /** Its id; absent in older projects. */ recipe?: string | undefined }
+  | { kind: 'hand' };
 
 /** The stack on the Bench as it was when it was opened. */
 export interface StackOrigin {

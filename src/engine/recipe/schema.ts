@@ -31,6 +31,7 @@ import {
 } from '../base/limits.ts';
 import { INK_BASES } from '../ink/types.ts';
 import { MOST_GENERATIONS, type PrintLineage } from './lineage.ts';
+import { MOST_LABELS, MOST_SIGNS_OF_LABEL } from './types.ts';
 
 /** A finite number within limits. */
 function numberIn({ least, most }: Limits): z.ZodNumber {
@@ -205,6 +206,7 @@ export const recipeSchema = z.object({
   id,
   title: name,
   note: z.string().max(LONGEST_NOTE),
+  labels: z.array(z.string().min(1).max(MOST_SIGNS_OF_LABEL)).max(MOST_LABELS).optional(),
   seed,
   index: z.int().min(-1).max(MOST_COUNTED),
   parent: id.optional(),

@@ -7,6 +7,10 @@ import type { PrintLineage } from './lineage.ts';
 export const RECIPE_FORMAT = 'pullstack-recipe';
 export const RECIPE_VERSION = 1;
 
+/** Labels of one recipe, and signs of one label. */
+export const MOST_LABELS = 20;
+export const MOST_SIGNS_OF_LABEL = 60;
+
 /** A kept variant, self-contained: all that is needed to build it. */
 export interface Recipe extends Printing {
   format: typeof RECIPE_FORMAT;
@@ -14,6 +18,8 @@ export interface Recipe extends Printing {
   id: string;
   title: string;
   note: string;
+  /** What it is labelled with, each once; absent without. */
+  labels?: string[] | undefined;
   /** What finds the variant again: its wall seed and number; '' and −1 for a stack made by hand. */
   seed: string;
   index: number;

@@ -108,6 +108,8 @@ export interface PictureApi {
   states(request: Keyed<SheetRequest>): Picture[];
   thumbnail(request: Keyed<SheetRequest>): Picture;
   overlaps(request: Keyed<OverlapsRequest>): Promise<OverlapEdge[]>;
+  /** Names for a print from what is seen of it. */
+  offeredNames(request: Keyed<{ pulls: readonly Pull[] }>): string[];
   /** Many shapes put on screens at once, within the printable part. */
   scatter(request: Keyed<ScatterRequest>): Scattered;
   /** Whether a goal of a lesson is reached. */

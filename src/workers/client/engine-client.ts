@@ -94,6 +94,10 @@ export class EngineClient {
     return this.ask(request, (api, keyed) => api.overlaps(keyed));
   }
 
+  offeredNames(request: ForStudio<{ pulls: readonly Pull[] }>): Promise<string[]> {
+    return this.ask(request, (api, keyed) => api.offeredNames(keyed));
+  }
+
   scatter(request: ForStudio<ScatterRequest>): Promise<Scattered> {
     return this.ask(request, (api, keyed) => api.scatter(keyed));
   }

@@ -11,6 +11,7 @@ import { checkInk } from '../../engine/ink/characterise/check-ink.ts';
 import { checkGoal } from '../../engine/lesson/check-goal.ts';
 import { groupOrderSteps } from '../../engine/order/groups/group-orders.ts';
 import { OVERLAP_TOLERANCE_MM, overlapSteps } from '../../engine/order/overlaps.ts';
+import { offeredNames } from '../../engine/recipe/chest/offered-names.ts';
 import { scatter } from '../../engine/shapes/compose/scatter.ts';
 import { printError } from '../../engine/stack/print-error.ts';
 import type { Studio } from '../../engine/studio/studio.ts';
@@ -70,6 +71,7 @@ const pictures: PictureApi = {
     const steps = overlapSteps({ pulls }, pictures.studio, { toleranceMm: OVERLAP_TOLERANCE_MM, minDeltaE });
     return defined(await jobs.find(`overlaps ${++measured}`, steps));
   },
+  offeredNames: ({ studio, pulls }) => offeredNames({ pulls }, of(studio).studio),
   scatter({ studio: key, shapes, ...ask }) {
     const { studio } = of(key);
     const chosen = studio.shapes.filter(({ id }) => shapes.includes(id));

@@ -36,7 +36,7 @@ describe('origin of the stack on the Bench', () => {
     history = perform(history, { kind: 'open-recipe', recipe: 'r' });
     history = perform(history, { kind: 'change-recipe', recipe: 'r', title: 'Flood' });
     history = perform(history, { kind: 'remove-recipe', recipe: 'r' });
-    expect(history.project.origin?.source).toEqual({ kind: 'recipe', title: 'Ebb' });
+    expect(history.project.origin?.source).toEqual({ kind: 'recipe', title: 'Ebb', recipe: 'r' });
   });
 
   it('should be saved with the project, and a project without one open as before', () => {

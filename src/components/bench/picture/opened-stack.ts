@@ -59,6 +59,13 @@ export class OpenedStack {
     return source?.kind === 'wall' && !this.changed ? source.print : null;
   }
 
+  /** The kept recipe that the stack came of; null when there is none, or it is kept no more. */
+  get parent(): string | null {
+    const { origin, recipes } = this.store.project;
+    const id = origin?.source.kind === 'recipe' ? origin.source.recipe : undefined;
+    return recipes.find((recipe) => recipe.id === id)?.id ?? null;
+  }
+
   /** What the stack is called until the user names it. */
   get name(): string {
     const { origin, title } = this.store.project;

@@ -88,7 +88,8 @@ export class BenchEdits {
     try {
       const print = this.opened.wallPrint;
       const found = print === null ? {} : { seed: print.seed, index: print.index, lineage: print };
-      const recipe = recipeOf(this.pulls, store.project.drawer, { id, title, note, ...found });
+      const { parent } = this.opened;
+      const recipe = recipeOf(this.pulls, store.project.drawer, { id, title, note, ...found, ...(parent === null ? {} : { parent }) });
       if (store.dispatch({ kind: 'keep-recipe', recipe })) store.tell(`Kept in the Chest: ${title}.`, 'news');
     } catch (error) {
       store.tell(sentenceOf(error));

@@ -27,6 +27,16 @@ export function keepRecipe(draft: Draft<Project>, recipe: Recipe): void {
   draft.recipes.push(recipe as Draft<Recipe>);
 }
 
+/**
+ * Takes a recipe out of the chest, with what was planned and said of it.
+ * @throws EngineError 'command.unknown' when it is not there
+ */
+export function removeRecipe(draft: Draft<Project>, recipe: string): void {
+  removeById(draft.recipes, recipe, 'recipe');
+  draft.visit = draft.visit.filter((run) => run.recipe !== recipe);
+  if (draft.editions !== undefined) draft.editions = draft.editions.filter((edition) => edition.recipe !== recipe);
+}
+
 /** How it is done. */
 export const CHEST_RULES: RulesOf<ChestCommand> = {
   'keep-recipe': {
@@ -47,17 +57,13 @@ export const CHEST_RULES: RulesOf<ChestCommand> = {
   },
   'remove-recipe': {
     label: 'remove a recipe',
-    change(draft, { recipe }) {
-      removeById(draft.recipes, recipe, 'recipe');
-      draft.visit = draft.visit.filter((run) => run.recipe !== recipe);
-      if (draft.editions !== undefined) draft.editions = draft.editions.filter((edition) => edition.recipe !== recipe);
-    },
+    change: (draft, { recipe }) => removeRecipe(draft, recipe),
   },
   'open-recipe': {
     label: 'open a recipe',
     change(draft, { recipe: id }) {
       const recipe = find(draft.recipes, id, 'recipe');
-      setBench(draft, adoptRecipe(draft.drawer, recipe), { kind: 'recipe', title: recipe.title });
+      setBench(draft, adoptRecipe(draft.drawer, recipe), { kind: 'recipe', title: recipe.title, recipe: id });
       draft.explore.palette = printInks(draft.drawer.inks).map((ink) => ink.id);
     },
   },

@@ -6,6 +6,7 @@ import { INKS_RULES, type InksCommand } from './inks.ts';
 import { LESSON_RULES, type LessonCommand } from './lesson.ts';
 import { MANY_PULLS_RULES, type ManyPullsCommand } from './many-pulls.ts';
 import { PRESS_RULES, type PressCommand } from './press.ts';
+import { RECIPES_RULES, type RecipesCommand } from './recipes.ts';
 import type { CommandRule, RulesOf } from './rule.ts';
 import { TITLE_RULES, type TitleCommand } from './title.ts';
 import { WALL_RULES, type WallCommand } from './wall.ts';
@@ -20,6 +21,7 @@ export type Command =
   | ManyPullsCommand
   | WallCommand
   | ChestCommand
+  | RecipesCommand
   | PressCommand
   | LessonCommand;
 
@@ -32,6 +34,7 @@ const RULES: RulesOf<Command> = {
   ...MANY_PULLS_RULES,
   ...WALL_RULES,
   ...CHEST_RULES,
+  ...RECIPES_RULES,
   ...PRESS_RULES,
   ...LESSON_RULES,
 };
