@@ -75,6 +75,23 @@ describe('by finger', () => {
     await touch.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: [{ x: at.x - 40, y: at.y - 40, id: 1 }] });
     await touch.send('Input.dispatchTouchEvent', { type: 'touchCancel', touchPoints: [] });
     expect([await left(), await top()]).toEqual(moved);
+
+    // The same among all screens on the whole sheet.
+    await page.getByRole('button', { name: '← All screens' }).click();
+    await page.getByRole('button', { name: 'Whole sheet…' }).click();
+    const fender = page.locator('compose-sheet g[aria-label*=" Fenders;"] path').first();
+    const lies = (): Promise<string | null> => fender.getAttribute('transform');
+    const rest = await lies();
+    await swipe(touch, await pointOn(fender), { x: -30, y: 20 });
+    await expect.poll(lies).not.toBe(rest);
+    const there = await lies();
+    const hold = await pointOn(page.locator('compose-sheet path.over').first());
+    await touch.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: [{ ...hold, id: 1 }] });
+    await touch.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: [{ x: hold.x + 40, y: hold.y + 40, id: 1 }] });
+    await touch.send('Input.dispatchTouchEvent', { type: 'touchCancel', touchPoints: [] });
+    await expect.poll(lies).toBe(there);
+    await page.getByRole('button', { name: /^Undo/ }).click();
+    await expect.poll(lies).toBe(rest);
     expect(errors).toEqual([]);
     await context.close();
   });

@@ -24,12 +24,20 @@ export class RecipeWalk extends LitElement {
         padding: 0;
         list-style: none;
       }
+      :host {
+        overflow-x: auto;
+      }
+      li {
+        display: flex;
+        align-items: start;
+        gap: var(--space-6);
+      }
       ul ul {
-        margin: var(--space-5) 0 0 var(--space-8);
-        padding-left: var(--space-7);
+        padding-left: var(--space-6);
         border-left: 1px solid var(--line);
       }
       chest-small-print {
+        flex: none;
         width: 132px;
       }
     `,

@@ -48,6 +48,9 @@ export class SelectedRecipes extends LitElement {
         gap: var(--space-8);
         padding: 0 var(--space-8) var(--space-10);
       }
+      .side p {
+        padding-left: var(--space-3);
+      }
       .chips {
         display: flex;
         flex-wrap: wrap;
@@ -107,7 +110,7 @@ export class SelectedRecipes extends LitElement {
           const inks = pulledInks(recipe);
           return html`<div>
             <chest-small-print .recipe=${recipe} .relative=${this.store.relative} .heightPx=${COMPARED_PX}></chest-small-print>
-            <p class="small">${counted(recipe.pulls.length, 'pull')}, ${counted(recipe.screens.length, 'screen')}, ${counted(inks.length, 'ink')}</p>
+            <p class="small">${counted(recipe.screens.length, 'screen')}, ${counted(inks.length, 'ink')}</p>
             <p class="chips">${inks.map((ink) => html`<ps-ink-chip .ink=${ink} title=${ink.name}></ps-ink-chip>`)}</p>
             <p class="soft small">${recipe.note}</p>
           </div>`;
