@@ -43,6 +43,8 @@ function fewerPrints(prints: number): Plugin {
         const demo = /assets\/demo-[\w-]{8}\.js/.exec(request.url ?? '')?.[0];
         if (demo === undefined) return next();
         const text = readFileSync(`${ROOT}/dist/${demo}`, 'utf8');
+        // A build may give the demo's inks a file of their own.
+        if (!text.includes('"format":"pullstack-project"')) return next();
         const fewer = text.replace(`"count":${ALL},`, `"count":${prints},`);
         if (prints !== ALL && fewer === text) throw new Error('the demo has no wall of 200 prints any more; see tests/browser/harness.ts');
         response.setHeader('Content-Type', 'text/javascript');
