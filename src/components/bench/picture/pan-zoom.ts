@@ -1,3 +1,4 @@
+import { hearTrackpadPinch } from '../../ui/kit/trackpad-pinch.ts';
 import type { SheetView } from './sheet-view.ts';
 
 /** A notch of a mouse wheel is 100 to 120; this makes it about a sixth closer. */
@@ -38,6 +39,13 @@ export class PanZoom {
     this.view = view;
     this.options = options;
     frame.addEventListener('wheel', this.onWheel, { passive: false });
+    hearTrackpadPinch(frame, {
+      busy: () => this.down.size > 0,
+      zoom: (ratio, at) => {
+        const { x, y } = this.at(at);
+        view.zoom(ratio, x, y);
+      },
+    });
     frame.addEventListener('pointerdown', this.onDown);
     frame.addEventListener('pointermove', this.onMove);
     frame.addEventListener('pointerup', this.onUp);
@@ -49,7 +57,7 @@ export class PanZoom {
     });
   }
 
-  private at(event: MouseEvent): { x: number; y: number } {
+  private at(event: { clientX: number; clientY: number }): { x: number; y: number } {
     const { left, top } = this.frame.getBoundingClientRect();
     return { x: event.clientX - left, y: event.clientY - top };
   }

@@ -1,3 +1,4 @@
+import { hearTrackpadPinch } from '../../ui/kit/trackpad-pinch.ts';
 import type { WallScene } from '../wall-scene.ts';
 
 const DRAG_PX = 5;
@@ -39,6 +40,7 @@ export class WallGestures {
   private lastTap = { index: -1, at: 0 };
   private under = -1;
   private dwell: ReturnType<typeof setTimeout> | undefined;
+  private readonly ended = new AbortController();
 
   constructor(element: HTMLElement, scene: WallScene, targets: GestureTargets) {
     this.element = element;
@@ -50,9 +52,17 @@ export class WallGestures {
     element.addEventListener('pointercancel', this.onCancel);
     element.addEventListener('pointerleave', this.onLeave);
     element.addEventListener('wheel', this.onWheel, { passive: false });
+    hearTrackpadPinch(element, {
+      busy: () => this.pointers.size > 0,
+      zoom: (ratio, at) => {
+        const { x, y } = this.at(at);
+        this.scene.steering.zoomAt(ratio, x, y);
+      },
+      signal: this.ended.signal,
+    });
   }
 
-  private at(event: MouseEvent): { x: number; y: number } {
+  private at(event: { clientX: number; clientY: number }): { x: number; y: number } {
     const box = this.element.getBoundingClientRect();
     return { x: event.clientX - box.left, y: event.clientY - box.top };
   }
@@ -163,6 +173,7 @@ export class WallGestures {
 
   destroy(): void {
     clearTimeout(this.dwell);
+    this.ended.abort();
     this.element.removeEventListener('pointerdown', this.onDown);
     this.element.removeEventListener('pointermove', this.onMove);
     this.element.removeEventListener('pointerup', this.onUp);
