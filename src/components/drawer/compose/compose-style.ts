@@ -24,6 +24,9 @@ export const composeStyle = css`
   .row {
     gap: var(--space-3);
   }
+  h2 {
+    font-size: var(--type-lead);
+  }
   header.row {
     justify-content: space-between;
   }

@@ -44,7 +44,7 @@ export function composeTools({ screen, pieces, stepMm, nameOf, deeds }: ComposeT
   const button = (words: string, act: () => void, label?: string) =>
     html`<button aria-label=${label ?? nothing} @click=${act}>${words}</button>`;
   return html`<header class="row">
-      <h3>Screen ${screen.number} ${screen.name}</h3>
+      <h2>Screen ${screen.number} ${screen.name}</h2>
       <button class="quiet" @click=${() => deeds.edit()}>Open the screen</button>
     </header>
     ${

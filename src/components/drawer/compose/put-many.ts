@@ -30,6 +30,9 @@ export class PutMany extends LitElement {
         display: grid;
         gap: var(--space-6);
       }
+      h2 {
+        font-size: var(--type-lead);
+      }
       .fields {
         display: grid;
         grid-template-columns: repeat(auto-fill, minmax(120px, 1fr));
@@ -140,7 +143,7 @@ export class PutMany extends LitElement {
   override render() {
     const { found, failure } = this.work;
     const all = this.drawer.shapes.length;
-    return html`<h3>Put many shapes on screens</h3>
+    return html`<h2>Put many shapes on screens</h2>
       <div class="fields">
         ${this.number('New screens', 'screens', { min: 1, max: MOST_SCREENS })}
         ${this.number('Smallest piece', 'leastMm', { unit: 'mm', min: 1, max: 2000 })} ${this.number('Largest piece', 'mostMm', { unit: 'mm', min: 1, max: 2000 })}
