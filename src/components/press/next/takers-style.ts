@@ -55,6 +55,9 @@ export const takersStyle = css`
     align-items: center;
     gap: var(--space-4);
   }
+  .buttons ps-progress {
+    flex: 1;
+  }
   form {
     margin-top: var(--space-6);
   }
