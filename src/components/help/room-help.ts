@@ -95,7 +95,7 @@ export const ROOM_HELP: Readonly<Record<Room, RoomHelp>> = {
       ['See what next', '*What next?* hangs what one more pull, or several, would make of it.'],
       [
         'Look from afar',
-        'Under *Films apart, two prints, from afar…*: lift the films, wipe or blink between two prints, see it from 0.5, 2 and 8 m.',
+        'Under *Films apart, two prints, from afar…*: lift the films, wipe or blink between two prints, see it from 0.5, 2 and 8 m, or one place of it on six sheets out of register.',
       ],
       ['Keep it', '*Keep as recipe* puts it into the Chest.'],
     ],

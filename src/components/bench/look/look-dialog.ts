@@ -8,18 +8,20 @@ import { compareChoice, otherStack } from '../picture/compare-with.ts';
 import type { OpenedStack } from '../picture/opened-stack.ts';
 import './films-apart.ts';
 import './from-afar.ts';
+import './out-of-register.ts';
 import './two-prints.ts';
 
-type Way = 'apart' | 'two' | 'afar';
+type Way = 'apart' | 'two' | 'afar' | 'register';
 
 const WAYS: { value: Way; label: string }[] = [
   { value: 'apart', label: 'Films apart' },
   { value: 'two', label: 'Two prints' },
   { value: 'afar', label: 'From afar' },
+  { value: 'register', label: 'Out of register' },
 ];
 
 /**
- * Other ways to look at the stack on the Bench: its films lifted apart, against another print, and from a distance.
+ * Other ways to look at the stack on the Bench: its films lifted apart, against another print, from a distance, and out of register.
  * @fires compare CustomEvent<string>: what it is to be held against
  */
 @customElement('bench-look')
@@ -101,6 +103,8 @@ export class BenchLook extends LitElement {
         ></bench-films-apart>`;
       case 'two':
         return html`<bench-two-prints .own=${own} .other=${otherStack(this.beside, opened, recipes)} .relative=${store.relative}></bench-two-prints>`;
+      case 'register':
+        return html`<bench-out-of-register .own=${own} .relative=${store.relative} .holdsMm=${store.project.press.registrationMm}></bench-out-of-register>`;
       case 'afar':
         return html`<bench-from-afar .own=${own} .relative=${store.relative}></bench-from-afar>`;
     }
