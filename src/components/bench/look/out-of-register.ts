@@ -76,12 +76,16 @@ export class OutOfRegister extends LitElement {
       }
       @media (max-width: 760px) {
         .surface {
-          grid-template-columns: minmax(0, 1fr);
+          display: flex;
+          flex-direction: column;
+          gap: var(--space-6);
         }
         .whole {
+          flex: none;
           width: min(45%, 180px);
         }
         ul {
+          flex: none;
           grid-template-columns: repeat(2, minmax(0, 1fr));
         }
       }
