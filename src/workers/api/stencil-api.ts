@@ -1,6 +1,7 @@
 import type { FilmScreen } from '../../engine/output/film/ways.ts';
 import type { PlateAsked, PlatesFound } from '../../engine/output/plate/plates.ts';
 import type { ThinAsked, ThinFound } from '../../engine/output/thin/thin-places.ts';
+import type { ShapeChange } from '../../engine/shapes/draw/change.ts';
 import type { Grey } from '../../engine/shapes/trace/grey.ts';
 import type { Traced, TraceSettings } from '../../engine/shapes/trace/trace.ts';
 import type { Screen, Shape } from '../../engine/shapes/types.ts';
@@ -21,6 +22,14 @@ export interface TraceRequest {
   settings: TraceSettings;
 }
 
+/** A shape that is cut or joined. */
+export interface ChangeRequest {
+  shape: Shape;
+  change: ShapeChange;
+  /** Of the shape that it becomes. */
+  head: { id: string; name: string };
+}
+
 /** What is found of stencils before they are made; each call is one step, and stopping it ends the worker. */
 export interface StencilApi {
   /** @throws EngineError 'screen.unknown-shape', 'geometry.too-much-work' */
@@ -28,4 +37,6 @@ export interface StencilApi {
   /** @throws EngineError as `plates` */
   plates(film: FilmScreen, asked: PlateAsked): PlatesFound;
   traced(request: TraceRequest): Traced;
+  /** @throws EngineError as `changedShape` */
+  changed(request: ChangeRequest): Shape;
 }

@@ -2,7 +2,8 @@ import type { FilmScreen } from '../../engine/output/film/ways.ts';
 import type { PlateAsked, PlatesFound } from '../../engine/output/plate/plates.ts';
 import type { ThinFound } from '../../engine/output/thin/thin-places.ts';
 import type { Traced } from '../../engine/shapes/trace/trace.ts';
-import type { StencilApi, ThinRequest, TraceRequest } from '../api/stencil-api.ts';
+import type { Shape } from '../../engine/shapes/types.ts';
+import type { ChangeRequest, StencilApi, ThinRequest, TraceRequest } from '../api/stencil-api.ts';
 import { runAtDesk } from './desk-job.ts';
 import { Desk } from './desk.ts';
 import type { JobControl } from './job-control.ts';
@@ -29,6 +30,11 @@ export function findThinPlaces(request: ThinRequest, control: JobControl<number>
 /** Lays out what is cut of a screen away from the page; throws as `findThinPlaces` does, and as `plates`. */
 export function layPlates(film: FilmScreen, asked: PlateAsked, control: JobControl<number>): Promise<PlatesFound> {
   return run(control, (api) => api.plates(film, asked) as Promise<PlatesFound>);
+}
+
+/** Cuts, joins or repeats a shape away from the page; throws as `findThinPlaces` does, and as `changedShape`. */
+export function changeShape(request: ChangeRequest, control: JobControl<number>): Promise<Shape> {
+  return run(control, (api) => api.changed(request) as Promise<Shape>);
 }
 
 function run<Found>(control: JobControl<number>, work: (api: Api<StencilApi>) => Promise<Found>): Promise<Found> {

@@ -1,5 +1,6 @@
 import { plates } from '../../engine/output/plate/plates.ts';
 import { thinPlaces } from '../../engine/output/thin/thin-places.ts';
+import { changedShape } from '../../engine/shapes/draw/change.ts';
 import { screenRings } from '../../engine/shapes/place/placed.ts';
 import { trace } from '../../engine/shapes/trace/trace.ts';
 import { serve } from '../api/serve.ts';
@@ -9,6 +10,7 @@ const api: StencilApi = {
   thinPlaces: ({ screen, shapes, asked }) => thinPlaces(screenRings(screen, shapes), asked),
   plates,
   traced: ({ grey, name, settings }) => trace(grey, name, settings),
+  changed: ({ shape, change, head }) => changedShape(shape, change, head),
 };
 
 serve(api);

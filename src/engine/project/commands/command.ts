@@ -1,6 +1,7 @@
 import { BENCH_RULES, type BenchCommand } from './bench.ts';
 import { CHEST_RULES, type ChestCommand } from './chest.ts';
 import { COMPOSE_RULES, type ComposeCommand } from './compose.ts';
+import { DRAW_RULES, type DrawCommand } from './draw.ts';
 import { DRAWER_RULES, type DrawerCommand } from './drawer.ts';
 import { INKS_RULES, type InksCommand } from './inks.ts';
 import { LESSON_RULES, type LessonCommand } from './lesson.ts';
@@ -15,6 +16,7 @@ import { WALL_RULES, type WallCommand } from './wall.ts';
 export type Command =
   | TitleCommand
   | DrawerCommand
+  | DrawCommand
   | ComposeCommand
   | InksCommand
   | BenchCommand
@@ -28,6 +30,7 @@ export type Command =
 const RULES: RulesOf<Command> = {
   ...TITLE_RULES,
   ...DRAWER_RULES,
+  ...DRAW_RULES,
   ...COMPOSE_RULES,
   ...INKS_RULES,
   ...BENCH_RULES,

@@ -1,0 +1,90 @@
+import { entryAt, num } from '../../base/at.ts';
+import { EngineError } from '../../base/error.ts';
+import { simplifyRing } from '../../geometry/simplify.ts';
+import { apartPoints, type DrawPoint, spansThrough } from './curve.ts';
+
+/** Points that one line of a pen may have; some minutes of drawing without lifting it. */
+export const MOST_PEN_POINTS = 10_000;
+
+/** How often points are put in where the outline strays, before all are kept. */
+const ROUNDS = 40;
+
+/**
+ * The points through which a line drawn freehand runs smoothly, closed from its end to its start. No point
+ * of the pen lies farther from the outline through them than the error, but where the pen itself jumps.
+ * @param pen flat [x0, y0, …], mm, in the order drawn
+ * @param errorMm how far the outline may stray, above 0
+ * @throws EngineError 'draw.pen-points' for more than 10,000 points, 'draw.few-points' for fewer than three
+ */
+export function penPoints(pen: ArrayLike<number>, errorMm: number): DrawPoint[] {
+  if (pen.length / 2 > MOST_PEN_POINTS)
+    throw new EngineError('draw.pen-points', 'The line has more than 10,000 points; draw it in shorter pieces and join them.');
+  const drawn = apartPoints(Array.from({ length: pen.length >> 1 }, (_, i) => ({ xMm: num(pen, 2 * i), yMm: num(pen, 2 * i + 1), round: true })));
+  const kept = keptAtFirst(drawn, errorMm);
+  for (let round = 0; round < ROUNDS; round++) {
+    const points = drawn.filter((_, i) => kept.has(i));
+    const strays = points.length < 3 ? [] : straysFrom(drawn, kept, errorMm);
+    if (strays.length === 0) return enough(points);
+    for (const at of strays) kept.add(at);
+  }
+  return enough(drawn);
+}
+
+function enough(points: DrawPoint[]): DrawPoint[] {
+  if (points.length < 3) throw fewPoints();
+  return points;
+}
+
+/** @returns the refusal of an outline of fewer than three points */
+export function fewPoints(): EngineError {
+  return new EngineError('draw.few-points', 'A shape needs at least three points that lie apart; set more, or draw a longer line.');
+}
+
+/** Places of the points that are corners of the line without its small turns. */
+function keptAtFirst(drawn: readonly DrawPoint[], errorMm: number): Set<number> {
+  const ring = simplifyRing(
+    drawn.flatMap(({ xMm, yMm }) => [xMm, yMm]),
+    errorMm,
+  );
+  const kept = new Set<number>();
+  for (const [at, { xMm, yMm }] of drawn.entries()) {
+    if (xMm === ring[2 * kept.size] && yMm === ring[2 * kept.size + 1]) kept.add(at);
+  }
+  return kept;
+}
+
+/** Of each span of the outline through the points kept, the one drawn that lies farthest off, where that is too far. */
+function straysFrom(drawn: readonly DrawPoint[], kept: ReadonlySet<number>, errorMm: number): number[] {
+  const points = drawn.filter((_, i) => kept.has(i));
+  const spans = spansThrough(points);
+  const strays: number[] = [];
+  let [span, far, worst] = [-1, errorMm, -1];
+  const end = (): void => {
+    if (worst >= 0) strays.push(worst);
+    [far, worst] = [errorMm, -1];
+  };
+  for (const [at, point] of drawn.entries()) {
+    if (kept.has(at)) {
+      end();
+      span++;
+      continue;
+    }
+    const to = entryAt(points, (span + 1) % points.length);
+    const distance = distanceToLine(point, [...entryAt(spans, span), to.xMm, to.yMm]);
+    if (distance > far) [far, worst] = [distance, at];
+  }
+  end();
+  return strays;
+}
+
+function distanceToLine({ xMm, yMm }: DrawPoint, line: readonly number[]): number {
+  let least = Infinity;
+  for (let i = 0; i + 3 < line.length; i += 2) {
+    const [ax, ay] = [num(line, i), num(line, i + 1)];
+    const [bx, by] = [num(line, i + 2) - ax, num(line, i + 3) - ay];
+    const squared = bx * bx + by * by;
+    const along = squared === 0 ? 0 : Math.min(1, Math.max(0, ((xMm - ax) * bx + (yMm - ay) * by) / squared));
+    least = Math.min(least, Math.hypot(xMm - ax - along * bx, yMm - ay - along * by));
+  }
+  return least;
+}
