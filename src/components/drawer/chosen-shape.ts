@@ -1,15 +1,21 @@
 import { html } from 'lit';
 import type { Screen, Shape } from '../../engine/shapes/types.ts';
+import { cutButton } from './draw/shape-dialogs.ts';
 import { sizeText } from './shape-tray.ts';
 
 /** The shape that is chosen in the tray, and what can be done with it. */
-export function chosenShape(shape: Shape, screens: readonly Screen[], deeds: { newScreen(): void; remove(): void }) {
+export function chosenShape(
+  shape: Shape,
+  { screens, shapes }: { screens: readonly Screen[]; shapes: readonly Shape[] },
+  deeds: { newScreen(): void; remove(): void },
+) {
   const on = screens.filter((screen) => screen.placed.some((placed) => placed.shape === shape.id)).map((screen) => screen.number);
   return html`<div class="row chosen">
     <strong>${shape.name}</strong>
     <span class="soft">${sizeText(shape)}</span>
     <span class="soft">${on.length === 0 ? 'on no screen' : `on screen ${on.toSorted((a, b) => a - b).join(', ')}`}</span>
     <span class="fill"></span>
+    ${cutButton(shape, shapes, on)}
     <button @click=${() => deeds.newScreen()}>New screen of it</button>
     <button @click=${() => deeds.remove()}>Remove shape</button>
   </div>`;

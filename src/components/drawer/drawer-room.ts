@@ -4,7 +4,6 @@ import { entryAt } from '../../engine/base/at.ts';
 import { nextScreenNumber, screenOfShape } from '../../engine/shapes/place/new-screen.ts';
 import type { ShapeOf } from '../../engine/shapes/read/parts.ts';
 import type { WhiteAs } from '../../engine/shapes/read/white.ts';
-import type { Traced } from '../../engine/shapes/trace/trace.ts';
 import type { Screen, Shape } from '../../engine/shapes/types.ts';
 import { sentenceOf } from '../../workers/client/client.ts';
 import { RoomElement } from '../store-element.ts';
@@ -19,6 +18,7 @@ import { sideRoomStyles, WideScreen } from '../ui/side-room.ts';
 import { chosenShape } from './chosen-shape.ts';
 import './compose/drawer-compose.ts';
 import { exchange, type Told, turnedBack } from './divide.ts';
+import { drawButton, shapeDialogs } from './draw/shape-dialogs.ts';
 import { drawerStyles } from './drawer-style.ts';
 import { headOf, laidAgain, type Report, screensFor, spreadAsLaid } from './files-report.ts';
 import { droppedFiles, type FilesRead, readOtherwise, readShapeFiles } from './read-files.ts';
@@ -26,9 +26,8 @@ import './screen-editor.ts';
 import { screensPart } from './screens-part.ts';
 import './shape-tray.ts';
 import { renderTold } from './told.ts';
-import './trace/trace-dialog.ts';
 import type { TraceDialog } from './trace/trace-dialog.ts';
-import { isPicture, PICTURE_FILES, tracedFiles } from './trace/traced-files.ts';
+import { isPicture, PICTURE_FILES } from './trace/traced-files.ts';
 import { outlineKey } from './white-areas.ts';
 
 /** The flat file: shapes above, the screens made of them below, one screen open beside. */
@@ -215,7 +214,7 @@ export class DrawerRoom extends RoomElement {
             </aside>`
         }
       </div>
-      <drawer-trace @traced=${(event: CustomEvent<Traced>) => this.put(tracedFiles(event.detail), 1)}></drawer-trace>
+      ${shapeDialogs(this.store, (read) => this.put(read, 1))}
       ${this.fileDrop.veil('Drop SVG files or pictures to add them to the drawer')}
     `;
   }
@@ -242,6 +241,7 @@ export class DrawerRoom extends RoomElement {
         ${studio.shapes.length < 2 ? nothing : this.renderSizes()}
         <button class=${studio.shapes.length === 0 ? 'main' : ''} ?disabled=${this.reading !== ''} @click=${() => void this.chooseFiles()}>Choose SVG files…</button>
         <button class="quiet" @click=${() => void this.chooseFiles(PICTURE_FILES)}>Trace a picture…</button>
+        ${drawButton(this.store)}
       </header>
       <p class="soft reading" role="status">${this.reading}</p>
       ${this.reading === '' ? nothing : html`<button @click=${() => this.stopping?.abort()}>Stop</button>`}
@@ -249,7 +249,7 @@ export class DrawerRoom extends RoomElement {
         studio.shapes.length === 0
           ? html`<div class="empty">
             <p>The drawer is empty.</p>
-            <p class="soft">Drop SVG files or a folder of them anywhere here, or choose them. What is filled or drawn in lines becomes a shape at the size it has in the file, on a screen of its own. A photo or scan (PNG, JPEG, WebP) is traced. Files drawn on one page size stay in register.</p>
+            <p class="soft">Drop SVG files or a folder of them anywhere here, or choose them. What is filled or drawn in lines becomes a shape at the size it has in the file, on a screen of its own. A photo or scan (PNG, JPEG, WebP) is traced. Or draw a shape here. Files drawn on one page size stay in register.</p>
           </div>`
           : html`<div class="tray">
             <shape-tray .shapes=${studio.shapes} .chosen=${this.shape} .trueSize=${this.trueSize} @choose=${(event: CustomEvent<string>) => (this.shape = event.detail)}></shape-tray>
@@ -269,7 +269,7 @@ export class DrawerRoom extends RoomElement {
     const { drawer: studio } = this.store.project;
     const shape = studio.shapes.find((entry) => entry.id === this.shape);
     if (shape === undefined) return nothing;
-    return chosenShape(shape, studio.screens, {
+    return chosenShape(shape, studio, {
       newScreen: () => this.newScreen(shape),
       remove: () => this.store.dispatch({ kind: 'remove-shape', shape: shape.id }),
     });

@@ -28,6 +28,10 @@ export const ROOM_HELP: Readonly<Record<Room, RoomHelp>> = {
         'Drop a photo or scan (PNG, JPEG, WebP), or press *Trace a picture…*: uneven light is taken out, specks are left out, and a line drawn over something of known length gives the size.',
       ],
       [
+        'Draw, cut and join',
+        '*Draw a shape…*: freehand, or point by point with mouse, finger or keys. On a chosen shape *Cut and join…* joins it with another, cuts one from the other, welds, mirrors, turns, grows, shrinks and repeats it by mm.',
+      ],
+      [
         'Make a screen',
         'Choose a shape: it becomes a screen of its own, or goes onto the chosen screen with *Add to the screen*. Drag it on the sheet, or type its place, turn and size beside it.',
       ],

@@ -81,12 +81,6 @@ function turnOrMirror(rings: readonly Ring[], change: Extract<ShapeChange, { kin
   return change.across === 'left-right' ? ([-1, 0, 0, 1, 2 * xMm, 0] as const) : ([1, 0, 0, -1, 0, 2 * yMm] as const);
 }
 
-/** The other shape where it lies over rings. */
-export function otherOver(rings: readonly Ring[], other: Shape, { rightMm, downMm, turnDeg }: OverPlace): Float64Array[] {
-  const { xMm, yMm } = middleOf(rings);
-  return placeRings(other.rings, { xMm: xMm + rightMm, yMm: yMm + downMm, turnDeg, scale: 1 });
-}
-
 type Paired = { other: Shape; over: OverPlace };
 
 function joined(rings: readonly Ring[], paired: Paired, budget: WorkBudget): Float64Array[] {
@@ -94,7 +88,9 @@ function joined(rings: readonly Ring[], paired: Paired, budget: WorkBudget): Flo
 }
 
 function laidOver(rings: readonly Ring[], { other, over }: Paired, budget: WorkBudget): Float64Array[] {
-  return normalise({ rings: otherOver(rings, other, over), fillRule: other.fillRule }, budget);
+  const { xMm, yMm } = middleOf(rings);
+  const laid = placeRings(other.rings, { xMm: xMm + over.rightMm, yMm: yMm + over.downMm, turnDeg: over.turnDeg, scale: 1 });
+  return normalise({ rings: laid, fillRule: other.fillRule }, budget);
 }
 
 /** Grown and shrunk by half a gap: narrower gaps stay shut, and corners that go in come round by as much. */

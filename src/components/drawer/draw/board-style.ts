@@ -1,0 +1,58 @@
+import { css } from 'lit';
+
+/** The drawing board; marks keep their size on the screen however large the board is. */
+export const boardStyle = css`
+  :host {
+    display: grid;
+    justify-items: center;
+    min-width: 0;
+  }
+  svg {
+    display: block;
+    max-width: 100%;
+    background: var(--film);
+    box-shadow: var(--shadow);
+    forced-color-adjust: none;
+    cursor: crosshair;
+    touch-action: none;
+    user-select: none;
+    -webkit-user-select: none;
+  }
+  path {
+    fill: none;
+    vector-effect: non-scaling-stroke;
+    pointer-events: none;
+  }
+  .grid {
+    stroke: var(--film-line);
+    stroke-width: 1px;
+  }
+  .face {
+    fill: var(--film-ink);
+    fill-opacity: 0.75;
+    fill-rule: nonzero;
+  }
+  .open,
+  .pen {
+    stroke: var(--film-ink);
+    stroke-width: 2px;
+    stroke-linejoin: round;
+  }
+  .point {
+    stroke: var(--film-accent);
+    stroke-width: 9px;
+    stroke-linecap: square;
+  }
+  .point.round {
+    stroke-linecap: round;
+    stroke-width: 10px;
+  }
+  .point.chosen {
+    stroke: var(--mark);
+    stroke-width: 15px;
+  }
+  .cross {
+    stroke: var(--mark);
+    stroke-width: 1.5px;
+  }
+`;

@@ -1,0 +1,236 @@
+import { html, LitElement, nothing } from 'lit';
+import { customElement, query, state } from 'lit/decorators.js';
+import type { DrawPoint } from '../../../engine/shapes/draw/curve.ts';
+import { penPoints } from '../../../engine/shapes/draw/pen.ts';
+import { type Drawn, drawnShape } from '../../../engine/shapes/draw/shape-of.ts';
+import type { PageSize } from '../../../engine/shapes/place/lay-out.ts';
+import { sentenceOf } from '../../../workers/client/client.ts';
+import { controls } from '../../ui/controls-style.ts';
+import '../../ui/kit/choice.ts';
+import { dialogStyle } from '../../ui/kit/dialog-style.ts';
+import { dialogBox } from '../../ui/kit/dialog.ts';
+import '../../ui/kit/number-field.ts';
+import type { NumberPick } from '../../ui/kit/number-field.ts';
+import '../../ui/kit/problem.ts';
+import '../../ui/kit/select.ts';
+import { newId } from '../../ui/new-id.ts';
+import { counted } from '../../ui/words.ts';
+import { outlinePath } from '../outline-path.ts';
+import { sizeText } from '../shape-tray.ts';
+import './draw-board.ts';
+import type { BoardStep } from './draw-board.ts';
+import { drawStyle } from './draw-style.ts';
+import type { MadeShape } from './drawn-files.ts';
+import { pointFields } from './point-fields.ts';
+
+/** What is undone as one. */
+interface Step {
+  points: readonly DrawPoint[];
+  /** The line the points are of; null once they were changed by hand. */
+  pen: number[] | null;
+  chosen: number;
+}
+
+const NOTHING_YET: Step = { points: [], pen: null, chosen: -1 };
+
+/** Widths of smaller boards, mm; for a phone and for small shapes. */
+const WIDTHS_MM = [200, 100, 50];
+
+const TOOLS = [
+  { value: 'freehand', label: 'Freehand' },
+  { value: 'points', label: 'Points' },
+];
+
+/**
+ * Draws a closed shape on a sheet in mm.
+ * @fires made CustomEvent<MadeShape>
+ */
+@customElement('drawer-draw')
+export class DrawDialog extends LitElement {
+  static override styles = [controls, dialogStyle, drawStyle];
+
+  @state() private paper: PageSize = { widthMm: 560, heightMm: 760 };
+  @state() private board: number | 'sheet' = 'sheet';
+  @state() private tool: 'freehand' | 'points' = 'freehand';
+  @state() private now: Step = NOTHING_YET;
+  /** What an undo goes back to, the last one last. */
+  @state() private past: readonly Step[] = [];
+  @state() private errorMm = 1;
+  @state() private round = false;
+  @state() private name = '';
+  @state() private refusal = '';
+  @query('dialog') private dialog!: HTMLDialogElement;
+  /** As the last whole step left it. */
+  private kept: Step = NOTHING_YET;
+
+  /** Opens an empty board. @param paper the sheet; @param name what the shape is called at first */
+  open({ paper, name }: { paper: PageSize; name: string }): void {
+    this.paper = paper;
+    this.name = name;
+    this.begin(NOTHING_YET);
+    this.past = [];
+    this.dialog.showModal();
+  }
+
+  private get size(): PageSize {
+    const { widthMm, heightMm } = this.paper;
+    return this.board === 'sheet' ? { widthMm, heightMm } : { widthMm: this.board, heightMm: this.board };
+  }
+
+  private begin(step: Step): void {
+    [this.now, this.kept, this.refusal] = [step, step, ''];
+  }
+
+  private take(step: Step): void {
+    if (step.points !== this.kept.points) this.past = [...this.past, this.kept];
+    this.begin(step);
+  }
+
+  private undo(): void {
+    const last = this.past.at(-1);
+    if (last === undefined) return;
+    this.past = this.past.slice(0, -1);
+    this.begin(last);
+  }
+
+  private onPen(pen: number[], errorMm = this.errorMm): void {
+    try {
+      this.take({ points: penPoints(pen, errorMm), pen, chosen: -1 });
+    } catch (error) {
+      this.refusal = sentenceOf(error);
+    }
+  }
+
+  private onStep({ points, chosen, done }: BoardStep): void {
+    const pen = points === this.kept.points ? this.kept.pen : null;
+    if (done) this.take({ points, pen, chosen });
+    else this.now = { points, pen, chosen };
+    const point = points[chosen];
+    if (point !== undefined) this.round = point.round;
+  }
+
+  private setError(errorMm: number): void {
+    this.errorMm = errorMm;
+    if (this.now.pen !== null) this.onPen(this.now.pen, errorMm);
+  }
+
+  private setPoint(part: Partial<DrawPoint>): void {
+    const { points, chosen } = this.now;
+    const point = points[chosen];
+    if (part.round !== undefined) this.round = part.round;
+    if (point !== undefined) this.take({ points: points.with(chosen, { ...point, ...part }), pen: null, chosen });
+  }
+
+  private drawn(): Drawn | string {
+    try {
+      return drawnShape(this.now.points, { id: newId(), name: this.name.trim() === '' ? 'Drawn shape' : this.name.trim() });
+    } catch (error) {
+      return sentenceOf(error);
+    }
+  }
+
+  private make(drawn: Drawn): void {
+    this.dialog.close();
+    const page = this.board === 'sheet' ? this.paper : null;
+    this.dispatchEvent(new CustomEvent<MadeShape>('made', { detail: { shape: drawn.shape, page } }));
+  }
+
+  private key(event: KeyboardEvent): void {
+    if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === 'z' && !(event.composedPath()[0] instanceof HTMLInputElement)) {
+      event.preventDefault();
+      this.undo();
+    }
+    // What is undone here is a step of the drawing, not of the project.
+    event.stopPropagation();
+  }
+
+  private told(drawn: Drawn | string): string {
+    if (typeof drawn === 'string') {
+      if (this.now.points.length > 0) return drawn;
+      return this.tool === 'freehand'
+        ? 'Draw a line with pen, finger or mouse; it closes by itself. By keys, use Points.'
+        : 'Click or tap to set points; the outline closes by itself. By keys: arrows move the cross by 1 mm (Shift 10 mm), Enter sets a point, Delete removes the chosen one.';
+    }
+    const crosses = drawn.crosses ? ' The outline crosses itself: all that it encloses is the shape.' : '';
+    return `${sizeText(drawn.shape)}, ${counted(this.now.points.length, 'point')}.${crosses}`;
+  }
+
+  private renderSettings() {
+    const { now } = this;
+    return html`<div class="settings">
+      <ps-choice label="Tool" .value=${this.tool} .options=${TOOLS} @pick=${(event: CustomEvent<'freehand' | 'points'>) => (this.tool = event.detail)}></ps-choice>
+      ${
+        this.tool === 'freehand'
+          ? html`<ps-number label="The outline may stray from the pen by" unit="mm" .value=${this.errorMm} .min=${0.05} .max=${20} .step=${0.25} .decimals=${2} @pick=${(event: NumberPick) => this.setError(event.detail)}></ps-number>
+            <p class="small soft">A new line takes the place of the last. Under Points it can be changed point by point.</p>`
+          : pointFields(
+              { points: now.points, chosen: now.chosen, round: this.round },
+              {
+                choose: (chosen) => this.onStep({ points: now.points, chosen, done: false }),
+                set: (part) => this.setPoint(part),
+                remove: () =>
+                  this.take({
+                    points: now.points.toSpliced(now.chosen, 1),
+                    pen: null,
+                    chosen: Math.min(now.chosen, now.points.length - 2),
+                  }),
+              },
+            )
+      }
+      <ps-select
+        label="Board"
+        .value=${String(this.board)}
+        .options=${[
+          { value: 'sheet', label: 'The whole sheet' },
+          ...WIDTHS_MM.map((mm) => ({ value: String(mm), label: `${mm} × ${mm} mm` })),
+        ]}
+        @pick=${(event: CustomEvent<string>) => (this.board = event.detail === 'sheet' ? 'sheet' : Number(event.detail))}
+      ></ps-select>
+      <p class="small soft">${this.board === 'sheet' ? 'Its screen prints the shape where you draw it on the sheet.' : 'Its screen prints the shape in the middle of the sheet.'}</p>
+      <label class="stacked">Name <input type="text" maxlength="200" .value=${this.name} @input=${(event: Event) => (this.name = (event.target as HTMLInputElement).value)} /></label>
+      <div class="row">
+        <button type="button" ?disabled=${this.past.length === 0} @click=${() => this.undo()}>Undo a step</button>
+        <button type="button" class="quiet" ?disabled=${now.points.length === 0} @click=${() => this.take(NOTHING_YET)}>Clear the board</button>
+      </div>
+    </div>`;
+  }
+
+  override render() {
+    const drawn = this.drawn();
+    const { points, chosen } = this.now;
+    const outline =
+      typeof drawn === 'string'
+        ? points.map(({ xMm, yMm }, i) => `${i === 0 ? 'M' : 'L'}${xMm} ${yMm}`).join('')
+        : outlinePath(drawn.shape).d;
+    return dialogBox(
+      { heading: 'Draw a shape', closable: true },
+      html`<div class="drawing" @keydown=${this.key}>
+          <div class="shown">
+            <draw-board
+              .size=${this.size}
+              .tool=${this.tool}
+              .points=${points}
+              .chosen=${chosen}
+              .round=${this.round}
+              .outline=${outline}
+              @step=${(event: CustomEvent<BoardStep>) => this.onStep(event.detail)}
+              @pen=${(event: CustomEvent<number[]>) => this.onPen(event.detail)}
+            ></draw-board>
+            ${this.refusal === '' ? nothing : html`<ps-problem>${this.refusal}</ps-problem>`}
+            <p class="small" role="status">${this.told(drawn)}</p>
+          </div>
+          ${this.renderSettings()}
+        </div>
+        <div class="buttons">
+          <button @click=${() => this.dialog.close()}>Cancel</button>
+          <button class="main" ?disabled=${typeof drawn === 'string'} @click=${() => typeof drawn !== 'string' && this.make(drawn)}>Make a shape of it</button>
+        </div>`,
+    );
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'drawer-draw': DrawDialog;
+  }
+}

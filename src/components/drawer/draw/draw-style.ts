@@ -1,0 +1,38 @@
+import { css } from 'lit';
+
+/** A board or picture beside its settings; below each other on a phone. */
+export const drawStyle = css`
+  :host {
+    --dialog-width: 1040px;
+  }
+  .drawing {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr) minmax(250px, 310px);
+    gap: var(--space-8);
+    margin-bottom: var(--space-7);
+  }
+  .shown,
+  .settings {
+    display: grid;
+    gap: var(--space-5);
+    align-content: start;
+    min-width: 0;
+  }
+  .pair {
+    display: grid;
+    grid-template-columns: repeat(2, minmax(0, 1fr));
+    gap: var(--space-5);
+  }
+  .buttons {
+    flex-wrap: wrap;
+  }
+  @media (max-width: 720px) {
+    .drawing {
+      grid-template-columns: minmax(0, 1fr);
+      gap: var(--space-6);
+    }
+    draw-board {
+      --board-height: 46dvh;
+    }
+  }
+`;
