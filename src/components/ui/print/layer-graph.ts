@@ -11,6 +11,7 @@ import { listed } from '../../words/plan-words.ts';
 import { controls } from '../controls-style.ts';
 import { inkHexes, writingOn } from '../kit/ink-chip.ts';
 import { counted, pullWords } from '../words.ts';
+import { graphDotStyle } from './graph-dot-style.ts';
 import { type Dot, splitEdges } from './order-graph-layout.ts';
 
 const STEP = 27;
@@ -29,6 +30,7 @@ const NAMED = 5;
 export class LayerGraph extends LitElement {
   static override styles = [
     controls,
+    graphDotStyle,
     css`
       :host {
         display: grid;
@@ -40,32 +42,8 @@ export class LayerGraph extends LitElement {
       svg {
         display: block;
       }
-      .dot {
-        cursor: pointer;
-        outline: none;
-      }
-      .dot circle {
-        stroke: var(--ink);
-        stroke-width: 1px;
-      }
-      .dot .halo {
-        fill: none;
-        stroke: none;
-      }
-      .dot.selected .halo,
-      .dot:focus-visible .halo {
-        stroke: var(--accent);
-        stroke-width: 2.5px;
-      }
       .apart {
         opacity: 0.3;
-      }
-      .dot text {
-        font-size: var(--type-fine);
-        font-weight: 650;
-        text-anchor: middle;
-        dominant-baseline: central;
-        pointer-events: none;
       }
       path {
         fill: none;
@@ -129,7 +107,7 @@ export class LayerGraph extends LitElement {
       @keydown=${(event: KeyboardEvent) => this.onKey(event, at)}
     >
       <circle class="halo" r=${RADIUS + 2} />
-      <circle r=${RADIUS} fill=${ink === undefined ? 'var(--no-ink)' : inkHexes(ink).overWhite} />
+      <circle class="ink" r=${RADIUS} fill=${ink === undefined ? 'var(--no-ink)' : inkHexes(ink).overWhite} />
       <text fill=${writingOn(ink)}>${at + 1}</text>
     </g>`;
   }

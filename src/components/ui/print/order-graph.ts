@@ -8,6 +8,7 @@ import type { OverlapEdge } from '../../../workers/api/picture-api.ts';
 import { controls } from '../controls-style.ts';
 import { inkHexes, writingOn } from '../kit/ink-chip.ts';
 import { counted, pullWords } from '../words.ts';
+import { graphDotStyle } from './graph-dot-style.ts';
 import { type Dot, ringLayout, splitEdges } from './order-graph-layout.ts';
 
 /** Half the drawing, its units are px at full size. */
@@ -32,6 +33,7 @@ function edgeWords(edge: OverlapEdge): string {
 export class OrderGraph extends LitElement {
   static override styles = [
     controls,
+    graphDotStyle,
     css`
       :host {
         display: grid;
@@ -68,30 +70,6 @@ export class OrderGraph extends LitElement {
       }
       .dim line.seen {
         stroke-opacity: calc(var(--faint) * 0.35);
-      }
-      .dot {
-        cursor: pointer;
-        outline: none;
-      }
-      .dot circle.ink {
-        stroke: var(--ink);
-        stroke-width: 1px;
-      }
-      .dot .halo {
-        fill: none;
-        stroke: none;
-      }
-      .dot.selected .halo,
-      .dot:focus-visible .halo {
-        stroke: var(--accent);
-        stroke-width: 2.5px;
-      }
-      .dot text {
-        font-size: var(--type-fine);
-        font-weight: 650;
-        text-anchor: middle;
-        dominant-baseline: central;
-        pointer-events: none;
       }
       .words {
         display: grid;
