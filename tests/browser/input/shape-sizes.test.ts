@@ -70,6 +70,24 @@ describe('drawings of no stated size', () => {
     await tracing.getByText('none.png: the file cannot be read as a picture; choose a JPEG or PNG photo.').waitFor();
     await tracing.getByRole('button', { name: 'Cancel' }).click();
     await expect.poll(() => printed('Prints 200 × 100 mm').count()).toBe(1);
+
+    // A shape is drawn point by point with keys, and repeated.
+    await page.getByRole('button', { name: 'Draw a shape…' }).click();
+    const board = page.getByRole('dialog', { name: 'Draw a shape' });
+    await board.getByRole('button', { name: 'Points', exact: true }).click();
+    await board.locator('draw-board svg').focus();
+    for (const keys of ['Enter', 'Shift+ArrowRight', 'Enter', 'Shift+ArrowDown', 'Shift+ArrowDown', 'Enter'])
+      await page.keyboard.press(keys);
+    await board.getByText('10 × 20 mm, 3 points.').waitFor();
+    await board.getByRole('button', { name: 'Make a shape of it' }).click();
+    await page.getByRole('button', { name: 'Cut and join…' }).click();
+    const cutting = page.getByRole('dialog', { name: 'Cut and join' });
+    await cutting.getByLabel('What to do').selectOption('along');
+    await cutting.getByText('From 10 × 20 mm to 85 × 20 mm, 6 pieces.').waitFor();
+    await cutting.getByRole('button', { name: 'Replace the shape' }).click();
+    await expect.poll(() => printed('Prints 85 × 20 mm').count()).toBe(1);
+    await page.getByRole('button', { name: /^Undo/u }).click();
+    await expect.poll(() => printed('Prints 10 × 20 mm').count()).toBe(1);
     expect(errors).toEqual([]);
     await context.close();
   });

@@ -1,5 +1,6 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, query, state } from 'lit/decorators.js';
+import { roundTo } from '../../../engine/base/units.ts';
 import type { DrawPoint } from '../../../engine/shapes/draw/curve.ts';
 import { penPoints } from '../../../engine/shapes/draw/pen.ts';
 import { type Drawn, drawnShape } from '../../../engine/shapes/draw/shape-of.ts';
@@ -36,6 +37,9 @@ const NOTHING_YET: Step = { points: [], pen: null, chosen: -1 };
 /** Widths of smaller boards, mm; for a phone and for small shapes. */
 const WIDTHS_MM = [200, 100, 50];
 
+/** How far an outline strays from the pen at first, as a share of the board's width: a hand's shake. */
+const SHAKE_SHARE = 1 / 280;
+
 const TOOLS = [
   { value: 'freehand', label: 'Freehand' },
   { value: 'points', label: 'Points' },
@@ -55,7 +59,8 @@ export class DrawDialog extends LitElement {
   @state() private now: Step = NOTHING_YET;
   /** What an undo goes back to, the last one last. */
   @state() private past: readonly Step[] = [];
-  @state() private errorMm = 1;
+  /** Null until it is set by hand: then it goes by the board. */
+  @state() private ownErrorMm: number | null = null;
   @state() private round = false;
   @state() private name = '';
   @state() private refusal = '';
@@ -75,6 +80,10 @@ export class DrawDialog extends LitElement {
   private get size(): PageSize {
     const { widthMm, heightMm } = this.paper;
     return this.board === 'sheet' ? { widthMm, heightMm } : { widthMm: this.board, heightMm: this.board };
+  }
+
+  private get errorMm(): number {
+    return this.ownErrorMm ?? roundTo(this.size.widthMm * SHAKE_SHARE, 1);
   }
 
   private begin(step: Step): void {
@@ -110,7 +119,7 @@ export class DrawDialog extends LitElement {
   }
 
   private setError(errorMm: number): void {
-    this.errorMm = errorMm;
+    this.ownErrorMm = errorMm;
     if (this.now.pen !== null) this.onPen(this.now.pen, errorMm);
   }
 

@@ -6,6 +6,9 @@ import { apartPoints, type DrawPoint, spansThrough } from './curve.ts';
 /** Points that one line of a pen may have; some minutes of drawing without lifting it. */
 export const MOST_PEN_POINTS = 10_000;
 
+/** How often each point of a line goes towards the middle of its neighbours. */
+const STEADYING = 6;
+
 /** How often points are put in where the outline strays, before all are kept. */
 const ROUNDS = 40;
 
@@ -19,11 +22,11 @@ const ROUNDS = 40;
 export function penPoints(pen: ArrayLike<number>, errorMm: number): DrawPoint[] {
   if (pen.length / 2 > MOST_PEN_POINTS)
     throw new EngineError('draw.pen-points', 'The line has more than 10,000 points; draw it in shorter pieces and join them.');
-  const drawn = apartPoints(Array.from({ length: pen.length >> 1 }, (_, i) => ({ xMm: num(pen, 2 * i), yMm: num(pen, 2 * i + 1), round: true })));
-  const kept = keptAtFirst(drawn, errorMm);
+  const drawn = steadied(apartPoints(Array.from({ length: pen.length >> 1 }, (_, i) => ({ xMm: num(pen, 2 * i), yMm: num(pen, 2 * i + 1), round: true }))), errorMm / 2);
+  const kept = keptAtFirst(drawn, errorMm / 2);
   for (let round = 0; round < ROUNDS; round++) {
     const points = drawn.filter((_, i) => kept.has(i));
-    const strays = points.length < 3 ? [] : straysFrom(drawn, kept, errorMm);
+    const strays = points.length < 3 ? [] : straysFrom(drawn, kept, errorMm / 2);
     if (strays.length === 0) return enough(points);
     for (const at of strays) kept.add(at);
   }
@@ -38,6 +41,23 @@ function enough(points: DrawPoint[]): DrawPoint[] {
 /** @returns the refusal of an outline of fewer than three points */
 export function fewPoints(): EngineError {
   return new EngineError('draw.few-points', 'A shape needs at least three points that lie apart; set more, or draw a longer line.');
+}
+
+/** The line with a shaking hand evened out: each point goes towards the middle of its neighbours, so far at most. */
+function steadied(drawn: readonly DrawPoint[], mostMm: number): DrawPoint[] {
+  let points = [...drawn];
+  for (let round = 0; round < STEADYING && drawn.length > 3; round++) {
+    const before = points;
+    points = before.map((point, i) => {
+      const [last, next] = [entryAt(before, (i + before.length - 1) % before.length), entryAt(before, (i + 1) % before.length)];
+      const from = entryAt(drawn, i);
+      const right = (last.xMm + 2 * point.xMm + next.xMm) / 4 - from.xMm;
+      const down = (last.yMm + 2 * point.yMm + next.yMm) / 4 - from.yMm;
+      const by = Math.min(1, mostMm / Math.max(Math.hypot(right, down), mostMm));
+      return { xMm: from.xMm + by * right, yMm: from.yMm + by * down, round: true };
+    });
+  }
+  return apartPoints(points);
 }
 
 /** Places of the points that are corners of the line without its small turns. */

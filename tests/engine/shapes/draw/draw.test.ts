@@ -66,7 +66,30 @@ describe('drawing a shape', () => {
     expect(kept.length).toBeLessThan(60);
     const { shape } = drawnShape(kept, HEAD);
     for (const ring of shape.rings) for (let i = 0; i < ring.length; i += 2) expect(Math.abs(Math.hypot(ring[i]! - 50, ring[i + 1]! - 50) - 30)).toBeLessThan(0.9);
-    expect(outlineArea(shape) / (900 * Math.PI)).toBeCloseTo(1, 1);
+    expect(outlineArea(shape) / (900 * Math.PI)).toBeCloseTo(1, 2);
+  });
+
+  it('should stray from no point of the pen by more than the error, at corners too', () => {
+    // A star drawn in steps of half a millimetre.
+    const tips = Array.from({ length: 10 }, (_, i) => ({ r: i % 2 === 0 ? 40 : 15, at: (Math.PI * i) / 5 })).map(({ r, at }) => [50 + r * Math.cos(at), 50 + r * Math.sin(at)]);
+    const pen = tips.flatMap(([x, y], i) => {
+      const [u, v] = tips[(i + 1) % 10]!;
+      return Array.from({ length: 60 }, (_, k) => [x! + ((u! - x!) * k) / 60, y! + ((v! - y!) * k) / 60]).flat();
+    });
+    for (const error of [2, 0.5, 0.1]) {
+      const [ring] = drawnShape(penPoints(pen, error), HEAD).shape.rings;
+      for (let i = 0; i < pen.length; i += 2) {
+        let least = Infinity;
+        for (let j = 0; j < ring!.length; j += 2) {
+          const [x, y] = [ring![j]!, ring![j + 1]!];
+          const [dx, dy] = [ring![(j + 2) % ring!.length]! - x, ring![(j + 3) % ring!.length]! - y];
+          const along = Math.min(1, Math.max(0, ((pen[i]! - x) * dx + (pen[i + 1]! - y) * dy) / (dx * dx + dy * dy)));
+          least = Math.min(least, Math.hypot(pen[i]! - x - along * dx, pen[i + 1]! - y - along * dy));
+        }
+        // The outline itself is kept to 0.01 mm.
+        expect(least).toBeLessThan(error + 0.01);
+      }
+    }
   });
 
   it('should take all that an outline encloses that crosses itself, and say so', () => {
