@@ -19,6 +19,7 @@ import './cut-picture.ts';
 import { CHANGES, changeOf, type CutSettings, firstSettings, takesOther } from './cut-settings.ts';
 import { drawStyle } from './draw-style.ts';
 import type { MadeShape } from './drawn-files.ts';
+import { ownUndo } from './own-undo.ts';
 
 /** What the dialog is opened for: a shape, all in the drawer, and the numbers of the screens it is on. */
 interface Asked {
@@ -40,6 +41,11 @@ export class CutDialog extends LitElement {
   @state() private settings: CutSettings | null = null;
   @query('dialog') private dialog!: HTMLDialogElement;
   private readonly cutting = new Work<Shape>(this);
+
+  constructor() {
+    super();
+    this.addEventListener('keydown', ownUndo());
+  }
 
   async open(asked: Asked): Promise<void> {
     this.cutting.clear();

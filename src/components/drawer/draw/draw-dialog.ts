@@ -22,6 +22,7 @@ import './draw-board.ts';
 import type { BoardStep } from './draw-board.ts';
 import { drawStyle } from './draw-style.ts';
 import type { MadeShape } from './drawn-files.ts';
+import { ownUndo } from './own-undo.ts';
 import { pointFields } from './point-fields.ts';
 
 /** What is undone as one. */
@@ -38,7 +39,7 @@ const NOTHING_YET: Step = { points: [], pen: null, chosen: -1 };
 const WIDTHS_MM = [200, 100, 50];
 
 /** How far an outline strays from the pen at first, as a share of the board's width: a hand's shake. */
-const SHAKE_SHARE = 1 / 280;
+const SHAKE_SHARE = 3 / 560;
 
 const TOOLS = [
   { value: 'freehand', label: 'Freehand' },
@@ -67,6 +68,14 @@ export class DrawDialog extends LitElement {
   @query('dialog') private dialog!: HTMLDialogElement;
   /** As the last whole step left it. */
   private kept: Step = NOTHING_YET;
+
+  constructor() {
+    super();
+    this.addEventListener(
+      'keydown',
+      ownUndo(() => this.undo()),
+    );
+  }
 
   /** Opens an empty board. @param paper the sheet; @param name what the shape is called at first */
   open({ paper, name }: { paper: PageSize; name: string }): void {
@@ -144,15 +153,6 @@ export class DrawDialog extends LitElement {
     this.dispatchEvent(new CustomEvent<MadeShape>('made', { detail: { shape: drawn.shape, page } }));
   }
 
-  private key(event: KeyboardEvent): void {
-    if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === 'z' && !(event.composedPath()[0] instanceof HTMLInputElement)) {
-      event.preventDefault();
-      this.undo();
-    }
-    // What is undone here is a step of the drawing, not of the project.
-    event.stopPropagation();
-  }
-
   private told(drawn: Drawn | string): string {
     if (typeof drawn === 'string') {
       if (this.now.points.length > 0) return drawn;
@@ -213,7 +213,7 @@ export class DrawDialog extends LitElement {
         : outlinePath(drawn.shape).d;
     return dialogBox(
       { heading: 'Draw a shape', closable: true },
-      html`<div class="drawing" @keydown=${this.key}>
+      html`<div class="drawing">
           <div class="shown">
             <draw-board
               .size=${this.size}

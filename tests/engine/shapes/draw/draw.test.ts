@@ -2,12 +2,15 @@ import { Resvg } from '@resvg/resvg-js';
 import { describe, expect, it } from 'vitest';
 import { outlineArea } from '../../../../src/engine/geometry/booleans.ts';
 import { placeRings, shapeBounds } from '../../../../src/engine/geometry/rings.ts';
+import { perform, startHistory, undo } from '../../../../src/engine/project/history.ts';
+import { writeProject } from '../../../../src/engine/project/read.ts';
 import { changedShape, type ShapeChange } from '../../../../src/engine/shapes/draw/change.ts';
 import type { DrawPoint } from '../../../../src/engine/shapes/draw/curve.ts';
 import { penPoints } from '../../../../src/engine/shapes/draw/pen.ts';
 import { placesAgain } from '../../../../src/engine/shapes/draw/places-again.ts';
 import { drawnShape } from '../../../../src/engine/shapes/draw/shape-of.ts';
 import type { PlacedShape, Screen, Shape } from '../../../../src/engine/shapes/types.ts';
+import { smallProject } from '../../../helpers/small-project.ts';
 
 const HEAD = { id: 'new', name: 'New' };
 
@@ -174,5 +177,20 @@ describe('cutting and joining', () => {
     expect(outlineArea(now)).toBeCloseTo(800, 2);
     expect(outlineArea({ rings: [...before.rings, ...now.rings], fillRule: 'nonzero' })).toBeCloseTo(1600, 2);
     expect(placesAgain(a, after, [screen])[0]!.placed[0]).toEqual(placed);
+  });
+
+  it('should take the place of a shape on its screens in one step, which one undo takes back', () => {
+    const project = smallProject();
+    const [screen] = project.drawer.screens;
+    const before = project.drawer.shapes.find(({ id }) => id === screen!.placed[0]!.shape)!;
+    const after = changedShape(before, { kind: 'along', times: 2, rightMm: 1000, downMm: 0 }, before);
+    const places = placesAgain(before, after, project.drawer.screens);
+    const done = perform(startHistory(project), { kind: 'replace-shape', shape: after, places });
+    expect(done.past).toHaveLength(1);
+    expect(done.project.drawer.shapes.find(({ id }) => id === before.id)!.widthMm).toBeCloseTo(before.widthMm + 1000, 3);
+    const { xMm, turnDeg, scale } = done.project.drawer.screens[0]!.placed[0]!;
+    expect(xMm).toBeCloseTo(screen!.placed[0]!.xMm + 500 * scale * Math.cos((turnDeg * Math.PI) / 180), 3);
+    expect(writeProject(undo(done).project)).toBe(writeProject(project));
+    expect(() => perform(startHistory(project), { kind: 'replace-shape', shape: { ...after, id: 'ghost' }, places: [] })).toThrow(/no shape "ghost"/);
   });
 });
