@@ -34,18 +34,19 @@ describe('the rooms', () => {
     await context.close();
   });
 
-  it('should each list their keys, by a key and by a button', async () => {
+  it('should each have help that lists their keys, by a key and by a button', async () => {
     const { page, context, errors } = await openPage(studio);
     await page.goto(studio.url);
     for (const { label, element, keys } of ROOMS) {
       await enter(page, label);
       await page.locator(element).waitFor();
-      const list = page.getByRole('dialog', { name: `Keys: ${label}` });
+      const list = page.getByRole('dialog', { name: `Help: ${label}` });
       await page.keyboard.press('?');
+      await list.getByRole('button', { name: 'Keys', exact: true }).click();
       await expect.poll(() => list.locator('dt').allTextContents()).toEqual([...keys.map(([key]) => key), ...EVERYWHERE]);
       await page.keyboard.press('Escape');
       await expect.poll(() => list.isVisible()).toBe(false);
-      await page.getByRole('button', { name: 'Keys', exact: true }).click();
+      await page.getByRole('button', { name: 'Help', exact: true }).click();
       await expect.poll(() => list.isVisible()).toBe(true);
       await list.getByRole('button', { name: 'Close' }).click();
       await expect.poll(() => list.isVisible()).toBe(false);
@@ -56,7 +57,7 @@ describe('the rooms', () => {
     await name.fill('');
     await name.press('?');
     expect(await name.inputValue()).toBe('?');
-    expect(await page.getByRole('dialog', { name: 'Keys: Wall' }).isVisible()).toBe(false);
+    expect(await page.getByRole('dialog', { name: 'Help: Wall' }).isVisible()).toBe(false);
     expect(errors).toEqual([]);
     await context.close();
   });

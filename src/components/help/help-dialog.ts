@@ -52,6 +52,7 @@ export class Help extends LitElement {
   @query('dialog') private dialog!: HTMLDialogElement;
 
   async show(): Promise<void> {
+    this.shown = 'room';
     await this.updateComplete;
     if (!this.dialog.open) this.dialog.showModal();
   }

@@ -111,11 +111,11 @@ describe('a few squares that tell most', () => {
 
     await page.getByRole('button', { name: 'Use inks, trapping and surface' }).click();
     const shelf = page.getByRole('list', { name: 'Inks', exact: true });
-    await expect.poll(() => shelf.getByRole('button', { name: /, measured/ }).count()).toBe(3);
+    await expect.poll(() => shelf.getByRole('button', { name: /\bmeasured\b/ }).count()).toBe(3);
     const trapping = page.getByRole('spinbutton', { name: /^Trapping/ });
     expect(Math.abs(Number(await trapping.inputValue()) - thick)).toBeLessThan(1);
     await page.getByRole('button', { name: 'Undo: take what the target told' }).click();
-    await expect.poll(() => shelf.getByRole('button', { name: /, measured/ }).count()).toBe(0);
+    await expect.poll(() => shelf.getByRole('button', { name: /\bmeasured\b/ }).count()).toBe(0);
     await expect.poll(() => trapping.inputValue()).toBe('100');
     expect(errors).toEqual([]);
     await context.close();
