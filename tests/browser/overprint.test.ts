@@ -154,9 +154,9 @@ describe('the overprint chart', () => {
 
     await page.getByRole('button', { name: 'Use inks, trapping and surface' }).click();
     const shelf = page.getByRole('list', { name: 'Inks' });
-    await expect.poll(() => shelf.getByRole('button', { name: /, measured/ }).count()).toBe(2);
+    await expect.poll(() => shelf.getByRole('button', { name: /\bmeasured\b/ }).count()).toBe(2);
     await page.getByRole('button', { name: 'Undo: take what the target told' }).click();
-    await expect.poll(() => shelf.getByRole('button', { name: /, measured/ }).count()).toBe(0);
+    await expect.poll(() => shelf.getByRole('button', { name: /\bmeasured\b/ }).count()).toBe(0);
 
     // What was measured is there after a reload.
     await page.waitForTimeout(400);
