@@ -66,6 +66,7 @@ export class DrawDialog extends LitElement {
   @state() private name = '';
   @state() private refusal = '';
   @query('dialog') private dialog!: HTMLDialogElement;
+  private closed: { points: readonly DrawPoint[]; drawn: Drawn | string } | null = null;
   /** As the last whole step left it. */
   private kept: Step = NOTHING_YET;
 
@@ -139,18 +140,25 @@ export class DrawDialog extends LitElement {
     if (point !== undefined) this.take({ points: points.with(chosen, { ...point, ...part }), pen: null, chosen });
   }
 
+  /** The shape as it stands, closed anew only when a point has changed; or why there is none. */
   private drawn(): Drawn | string {
+    const { points } = this.now;
+    if (this.closed?.points === points) return this.closed.drawn;
+    let drawn: Drawn | string;
     try {
-      return drawnShape(this.now.points, { id: newId(), name: this.name.trim() === '' ? 'Drawn shape' : this.name.trim() });
+      drawn = drawnShape(points, { id: '', name: '' });
     } catch (error) {
-      return sentenceOf(error);
+      drawn = sentenceOf(error);
     }
+    this.closed = { points, drawn };
+    return drawn;
   }
 
   private make(drawn: Drawn): void {
     this.dialog.close();
     const page = this.board === 'sheet' ? this.paper : null;
-    this.dispatchEvent(new CustomEvent<MadeShape>('made', { detail: { shape: drawn.shape, page } }));
+    const shape = { ...drawn.shape, id: newId(), name: this.name.trim() === '' ? 'Drawn shape' : this.name.trim() };
+    this.dispatchEvent(new CustomEvent<MadeShape>('made', { detail: { shape, page } }));
   }
 
   private told(drawn: Drawn | string): string {

@@ -3,12 +3,16 @@ import { roundTo } from '../../base/units.ts';
 import { normalise } from '../../geometry/booleans.ts';
 import { ringArea, shapeBounds } from '../../geometry/rings.ts';
 import type { Ring } from '../../geometry/types.ts';
+import { WorkBudget } from '../../geometry/work.ts';
 import type { Shape } from '../types.ts';
 import { apartPoints, type DrawPoint, outlineThrough } from './curve.ts';
 import { fewPoints } from './pen.ts';
 
 /** Areas of an outline that differ by less are the same, mm², beside the hundredth of a mm along its edges. */
 const SAME_MM2 = 0.01;
+
+/** Work of closing an outline, in steps of `WorkBudget`: about a second, since it is done while one draws. */
+const MOST_WORK = 10_000_000;
 
 /** A shape that was drawn, and whether its outline crosses itself. */
 export interface Drawn {
@@ -19,18 +23,28 @@ export interface Drawn {
 
 /**
  * The shape that points enclose.
- * @throws EngineError 'draw.few-points', 'draw.nothing' for an outline that encloses nothing
+ * @throws EngineError 'draw.few-points', 'draw.nothing' for an outline that encloses nothing,
+ *   'draw.too-fine' for one of so many turns that it takes over a second to close
  */
 export function drawnShape(points: readonly DrawPoint[], head: { id: string; name: string }): Drawn {
   const apart = apartPoints(points);
   if (apart.length < 3) throw fewPoints();
   const ring = outlineThrough(apart);
-  const rings = normalise({ rings: [ring], fillRule: 'nonzero' });
+  const rings = enclosedBy(ring);
   const shape = shapeOf(rings, head);
   if (shape === null) throw new EngineError('draw.nothing', 'The outline encloses nothing; set a point beside the line through the others.');
   const filled = rings.reduce((sum, one) => sum + ringArea(one), 0);
   // A loop counts against the rest, or twice, in the area of the ring as it runs.
   return { shape, crosses: Math.abs(Math.abs(ringArea(ring)) - filled) > SAME_MM2 };
+}
+
+function enclosedBy(ring: Ring): Float64Array[] {
+  try {
+    return normalise({ rings: [ring], fillRule: 'nonzero' }, new WorkBudget(MOST_WORK));
+  } catch (error) {
+    if (!(error instanceof EngineError) || error.code !== 'geometry.too-much-work') throw error;
+    throw new EngineError('draw.too-fine', 'The outline has too many small turns; let it stray farther from the pen, or draw it in pieces and join them.');
+  }
 }
 
 /**

@@ -103,6 +103,8 @@ describe('drawing a shape', () => {
   it('should refuse what is no shape in a sentence', () => {
     expect(() => drawnShape(corners(0, 0, 10, 10, 10, 10), HEAD)).toThrow('at least three points');
     expect(() => drawnShape(corners(0, 0, 10, 10, 20, 20), HEAD)).toThrow('encloses nothing');
+    const scribble = Array.from({ length: 9000 }, (_, i) => ({ xMm: 50 + 40 * Math.sin(i * 2.4), yMm: 50 + 40 * Math.cos(i * 1.7), round: false }));
+    expect(() => drawnShape(scribble, HEAD)).toThrow('too many small turns');
     expect(() => penPoints([5, 5, 5, 5], 0.5)).toThrow('at least three points');
     expect(() => penPoints(Array.from({ length: 20_002 }, (_, i) => i), 0.5)).toThrow('10,000 points');
   });
