@@ -12,18 +12,28 @@ export interface ComposeDeeds {
   scale(factor: number): void;
   mirror(): void;
   align(to: Alignment): void;
+  /** What is aligned with what. */
+  alignWith(what: AlignWith): void;
+  /** Whether another screen is aligned with the chosen one. */
+  alignOther(screen: string, on: boolean): void;
   /** Another of the same on this screen, or on a screen of its own. */
   duplicate(on: 'this screen' | 'another screen'): void;
   takeOff(): void;
-  /** All pieces of the screen, or the one by its place. */
+  /** All pieces of the screen, or one by its place: with what is chosen, or no more with it. */
   pick(piece: number | 'all'): void;
   edit(): void;
 }
+
+/** What the chosen shapes are aligned with: the printable part, one another, or screens besides. */
+export type AlignWith = 'sheet' | 'each other' | 'screens';
 
 interface ComposeTools {
   screen: Screen;
   pieces: readonly number[];
   stepMm: number;
+  alignWith: AlignWith;
+  /** The other screens, and whether each is aligned with the chosen one. */
+  others: readonly { screen: Screen; on: boolean }[];
   nameOf(shape: string): string;
   deeds: ComposeDeeds;
 }
@@ -38,8 +48,34 @@ const ALIGNMENTS: readonly (readonly [Alignment, string])[] = [
   ['bottom', 'Bottom'],
 ];
 
+/** Buttons that align what is chosen, and with what. */
+function alignTools({ pieces, alignWith, others, deeds }: Pick<ComposeTools, 'pieces' | 'alignWith' | 'others' | 'deeds'>) {
+  const ways: readonly (readonly [AlignWith, string, boolean])[] = [
+    ['sheet', 'in the printable part', true],
+    ['each other', 'the chosen shapes to each other', pieces.length > 1],
+    ['screens', 'with other screens', others.length > 0],
+  ];
+  const ready = alignWith !== 'screens' || others.some(({ on }) => on);
+  return html`<div class="row" role="group" aria-label="Align">
+      <label class="row small">Align
+        <select @change=${(event: Event) => deeds.alignWith((event.target as HTMLSelectElement).value as AlignWith)}>
+          ${ways.map(([way, words, can]) => html`<option value=${way} ?disabled=${!can} .selected=${way === alignWith}>${words}</option>`)}
+        </select>
+      </label>
+      ${ALIGNMENTS.map(([to, words]) => html`<button ?disabled=${!ready} @click=${() => deeds.align(to)}>${words}</button>`)}
+    </div>
+    ${
+      alignWith === 'screens'
+        ? html`<div class="row pieces" role="group" aria-label="Screens to align with this one">
+          ${others.map(({ screen, on }) => html`<button aria-pressed=${on} @click=${() => deeds.alignOther(screen.id, !on)}>Screen ${screen.number} ${screen.name}</button>`)}
+        </div>`
+        : nothing
+    }`;
+}
+
 /** The buttons for what is chosen on the whole sheet: all that a drag or a key does, and more. */
-export function composeTools({ screen, pieces, stepMm, nameOf, deeds }: ComposeTools) {
+export function composeTools(tools: ComposeTools) {
+  const { screen, pieces, stepMm, nameOf, deeds } = tools;
   const all = pieces.length === screen.placed.length;
   const button = (words: string, act: () => void, label?: string) =>
     html`<button aria-label=${label ?? nothing} @click=${act}>${words}</button>`;
@@ -68,10 +104,7 @@ export function composeTools({ screen, pieces, stepMm, nameOf, deeds }: ComposeT
       ${button('Turn −15°', () => deeds.turn(-15))} ${button('Turn +15°', () => deeds.turn(15))} ${button('Smaller', () => deeds.scale(1 / 1.1))}
       ${button('Larger', () => deeds.scale(1.1))} ${button('Mirror', () => deeds.mirror())}
     </div>
-    <div class="row" role="group" aria-label="Align in the printable part">
-      <span class="soft small">Align</span>
-      ${ALIGNMENTS.map(([to, words]) => button(words, () => deeds.align(to)))}
-    </div>
+    ${alignTools(tools)}
     <div class="row">
       ${button('Duplicate on this screen', () => deeds.duplicate('this screen'))} ${button('As a new screen', () => deeds.duplicate('another screen'), 'Duplicate as a new screen')}
       ${all ? nothing : button('Take off the screen', () => deeds.takeOff())}

@@ -2,7 +2,9 @@ import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { srgbHexFromLab } from '../../../engine/colour/screen-colour.ts';
 import {
+  type Alignment,
   alignedIn,
+  alignedTogether,
   middleOf,
   fetchedBack,
   mirroredAbout,
@@ -21,7 +23,7 @@ import { counted } from '../../ui/words.ts';
 import './compose-sheet.ts';
 import type { Placing } from './compose-sheet.ts';
 import { composeStyle } from './compose-style.ts';
-import { composeTools, type ComposeDeeds } from './compose-tools.ts';
+import { type AlignWith, composeTools, type ComposeDeeds } from './compose-tools.ts';
 import './put-many.ts';
 import { withPieces } from './sheet-hold.ts';
 
@@ -45,6 +47,9 @@ export class DrawerCompose extends StoreElement {
   @state() private pieces: readonly number[] | 'all' = 'all';
   @state() private inked = false;
   @state() private stepMm = 1;
+  @state() private alignWith: AlignWith = 'sheet';
+  /** Ids of screens that are aligned with the chosen one. */
+  @state() private others: readonly string[] = [];
   @state() private tried: readonly (readonly PlacedShape[])[] = [];
   @state() private putting = false;
 
@@ -106,15 +111,56 @@ export class DrawerCompose extends StoreElement {
     turn: (degrees) => this.change((held, about) => turnedBy(held, degrees, about), 'turn'),
     scale: (factor) => this.change((held, about) => scaledBy(held, factor, about), 'scale'),
     mirror: () => this.change((held, { xMm }) => mirroredAbout(held, xMm)),
-    align: (to) => this.change((held) => alignedIn(this.piecesOf(held), this.store.project.drawer.paper.printable, to)),
+    align: (to) => this.align(to),
+    alignWith: (what) => (this.alignWith = what),
+    alignOther: (screen, on) => (this.others = on ? [...this.others, screen] : this.others.filter((id) => id !== screen)),
     duplicate: (on) => this.duplicate(on),
     takeOff: () => this.takeOff(),
     pick: (piece) => {
-      this.pieces = piece === 'all' ? 'all' : [piece];
+      this.pieces = this.picked(piece);
       this.pickedOf = this.screen;
     },
     edit: () => this.dispatchEvent(new CustomEvent('edit', { detail: this.screen })),
   };
+
+  /** What is chosen once a piece was pressed: from all it alone, else with it or without it. */
+  private picked(piece: number | 'all'): readonly number[] | 'all' {
+    if (piece === 'all' || this.pieces === 'all') return piece === 'all' ? 'all' : [piece];
+    const left = this.pieces.filter((i) => i !== piece);
+    return left.length < this.pieces.length ? left : [...left, piece].toSorted((a, b) => a - b);
+  }
+
+  /** What aligning now goes by: without a second shape the sheet alone is left. */
+  private alignsWith(screen: Screen): AlignWith {
+    const alone = this.chosenPieces(screen).length < 2;
+    return alone && this.alignWith === 'each other' ? 'sheet' : this.alignWith;
+  }
+
+  private align(to: Alignment): void {
+    const { open } = this;
+    if (open === undefined) return;
+    const { paper, screens } = this.store.project.drawer;
+    const way = this.alignsWith(open);
+    if (way === 'sheet') return this.change((held) => alignedIn(this.piecesOf(held), paper.printable, to));
+    if (way === 'each other')
+      return this.change((held) =>
+        alignedTogether(
+          this.piecesOf(held).map((piece) => [piece]),
+          to,
+        ).flat(),
+      );
+    const others = screens.filter(({ id }) => id !== open.id && this.others.includes(id));
+    const pieces = this.chosenPieces(open);
+    const held = this.piecesOf(open.placed.filter((_, i) => pieces.includes(i)));
+    const [own = [], ...rest] = alignedTogether([held, ...others.map(({ placed }) => this.piecesOf(placed))], to);
+    this.store.dispatch({
+      kind: 'place-screens',
+      screens: [
+        { screen: open.id, placed: withPieces(open.placed, pieces, () => own) },
+        ...others.map(({ id }, i) => ({ screen: id, placed: rest[i] ?? [] })),
+      ],
+    });
+  }
 
   private duplicate(on: 'this screen' | 'another screen'): void {
     const { open } = this;
@@ -219,7 +265,17 @@ export class DrawerCompose extends StoreElement {
             ></drawer-put-many>`
             : open === undefined
               ? html`<p class="soft">Choose a screen on the sheet: its shapes are dragged, turned and scaled there.</p>`
-              : composeTools({ screen: open, pieces: this.chosenPieces(open), stepMm: this.stepMm, nameOf, deeds: this.deeds })
+              : composeTools({
+                  screen: open,
+                  pieces: this.chosenPieces(open),
+                  stepMm: this.stepMm,
+                  alignWith: this.alignsWith(open),
+                  others: studio.screens.flatMap((screen) =>
+                    screen.id === open.id ? [] : [{ screen, on: this.others.includes(screen.id) }],
+                  ),
+                  nameOf,
+                  deeds: this.deeds,
+                })
         }
         ${this.off()}
       </div>`;

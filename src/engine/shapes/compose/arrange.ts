@@ -85,6 +85,15 @@ export function alignedIn(pieces: readonly Piece[], box: Box, to: Alignment): Pl
   );
 }
 
+/**
+ * Groups of pieces brought to an edge or a middle of the box round all of them, each group as one.
+ * @returns the placed shapes of each group, in the groups' order
+ */
+export function alignedTogether(groups: readonly (readonly Piece[])[], to: Alignment): PlacedShape[][] {
+  const box = boxOf(groups.flat());
+  return groups.map((pieces) => (pieces.length === 0 ? [] : alignedIn(pieces, box, to)));
+}
+
 /** How far pieces lie off a sheet: wholly, in part, or not. */
 export function offSheet(pieces: readonly Piece[], sheet: { widthMm: number; heightMm: number }): 'wholly' | 'in part' | 'not' {
   if (pieces.length === 0) return 'not';

@@ -47,6 +47,21 @@ describe('commands of the whole sheet', () => {
     expect(undo(undo(history)).project).toEqual(smallProject());
   });
 
+  it('should align screens in one step, all or none of them', () => {
+    const aligned: Command = {
+      kind: 'place-screens',
+      screens: [
+        { screen: 's1', placed: [at(210, 200)] },
+        { screen: 's2', placed: [at(210, 90)] },
+      ],
+    };
+    const done = perform(startHistory(smallProject()), aligned);
+    expect(done.project.drawer.screens.slice(0, 2).map(({ placed }) => placed)).toEqual([[at(210, 200)], [at(210, 90)]]);
+    expect(undo(done).project).toEqual(smallProject());
+    const gone: Command = { ...aligned, screens: [...aligned.screens, { screen: 'gone', placed: [] }] };
+    expect(() => perform(startHistory(smallProject()), gone)).toThrow(/gone/);
+  });
+
   it('should make many screens in one step, and refuse shapes that are not there', () => {
     const screens = [screenAt('n1', 4, 'wide', 100, 100), screenAt('n2', 5, 'tall', 100, 100)];
     const made = perform(startHistory(smallProject()), { kind: 'add-screens', screens });

@@ -4,7 +4,7 @@ import { placeRings } from '../../../../src/engine/geometry/rings.ts';
 import { prepareOutline, sharedArea } from '../../../../src/engine/geometry/shared-area.ts';
 import { WorkBudget } from '../../../../src/engine/geometry/work.ts';
 import { demoProject } from '../../../../src/engine/project/demo.ts';
-import { alignedIn, boxOf, fetchedBack, mirroredAbout, movedBy, offSheet, scaledBy, turnedBy } from '../../../../src/engine/shapes/compose/arrange.ts';
+import { alignedIn, alignedTogether, boxOf, fetchedBack, mirroredAbout, movedBy, offSheet, scaledBy, turnedBy } from '../../../../src/engine/shapes/compose/arrange.ts';
 import { type Scatter, scatter } from '../../../../src/engine/shapes/compose/scatter.ts';
 import { reachBeyondMm } from '../../../../src/engine/shapes/place/new-screen.ts';
 import type { PlacedShape } from '../../../../src/engine/shapes/types.ts';
@@ -39,6 +39,26 @@ describe('shapes on the whole sheet', () => {
     expect(back).toEqual([at(20, 20), at(50, 90)]);
     expect(boxOf(back.map((placed) => ({ shape, placed })))).toEqual({ xMm: 0, yMm: 10, widthMm: 70, heightMm: 90 });
     expect(fetchedBack(pieces(at(-60, 50, { scale: 10 })), sheet)).toEqual([at(100, 50, { scale: 10 })]);
+  });
+});
+
+describe('shapes aligned to each other', () => {
+  // The bar is 40 × 20 mm: the box round all is 30…140 by 40…110 mm, worked by hand.
+  const bars = [pieces(at(50, 50)), pieces(at(120, 100), at(100, 70))];
+
+  it.each([
+    ['left', [[at(50, 50)], [at(70, 100), at(50, 70)]]],
+    ['centre', [[at(85, 50)], [at(95, 100), at(75, 70)]]],
+    ['right', [[at(120, 50)], [at(120, 100), at(100, 70)]]],
+    ['top', [[at(50, 50)], [at(120, 80), at(100, 50)]]],
+    ['middle', [[at(50, 75)], [at(120, 90), at(100, 60)]]],
+    ['bottom', [[at(50, 100)], [at(120, 100), at(100, 70)]]],
+  ] as const)('should bring each group as one to the %s of the box round all', (to, placed) => {
+    expect(alignedTogether(bars, to)).toEqual(placed);
+  });
+
+  it('should leave a screen of no shapes empty', () => {
+    expect(alignedTogether([pieces(at(50, 50)), []], 'left')).toEqual([[at(50, 50)], []]);
   });
 });
 
