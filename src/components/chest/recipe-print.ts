@@ -13,12 +13,14 @@ import '../ui/kit/ink-chip.ts';
 import '../ui/next/next-button.ts';
 import { download, fileNameOf } from '../ui/download.ts';
 import { keepNext, recipeSheet } from '../ui/next/next-sheets.ts';
-import '../ui/print/picture-out.ts';
+import '../ui/offered-names.ts';
 import type { NextChoice } from '../ui/next/what-next.ts';
+import '../ui/print/picture-out.ts';
+import type { Unnamed } from '../ui/offered-names.ts';
 import '../ui/print/picture-view.ts';
 import type { PictureOut } from '../ui/print/picture-out.ts';
 import { printStyles } from './print-style.ts';
-import { recipePicture } from './recipe-pictures.ts';
+import { recipePicture, recipeStudio } from './recipe-pictures.ts';
 import './visit-edition.ts';
 import { ticketTable } from './ticket-table.ts';
 import type { VisitEdition } from './visit-edition.ts';
@@ -36,6 +38,8 @@ export class RecipePrint extends LitElement {
   @property({ type: Boolean, reflect: true }) opened = false;
   @state() private picture: Picture | null = null;
   @state() private fault = '';
+  /** What names are offered for; null while none are asked for. */
+  @state() private unnamed: Unnamed | null = null;
   /** What the picture shown was drawn from. */
   private shown: { pulls: Recipe['pulls']; relative: boolean } | null = null;
   private inSight = false;
@@ -107,6 +111,12 @@ export class RecipePrint extends LitElement {
     this.store.dispatch({ kind: 'change-recipe', recipe: this.recipe.id, ...change });
   }
 
+  private takeName(title: string): void {
+    this.unnamed = null;
+    this.describe({ title });
+    this.renderRoot.querySelector<HTMLInputElement>('.title')?.focus();
+  }
+
   private madeWords(): string {
     const { parent } = this.recipe;
     if (parent === undefined) return 'Made by hand on the Bench.';
@@ -131,6 +141,11 @@ export class RecipePrint extends LitElement {
           <span class="visually-hidden">Title</span>
           <input class="title" type="text" title=${recipe.title} .value=${recipe.title} @change=${(event: Event) => this.describe({ title: (event.target as HTMLInputElement).value.trim() || recipe.title })} />
         </label>
+        ${
+          this.unnamed === null
+            ? nothing
+            : html`<ps-offered-names .of=${this.unnamed} @take=${({ detail }: CustomEvent<string>) => this.takeName(detail)}></ps-offered-names>`
+        }
         <p class="facts soft small">
           ${count(recipe.pulls.length, 'pull', 'pulls')} · ${count(recipe.screens.length, 'screen', 'screens')} · ${count(inks.length, 'ink', 'inks')} · ${paper.widthMm} × ${paper.heightMm} mm
         </p>
@@ -151,6 +166,7 @@ export class RecipePrint extends LitElement {
         </div>
         <div class="row quiet-actions small">
           <ps-next .sheetOf=${() => recipeSheet(this.store, recipe)} @take=${({ detail }: CustomEvent<NextChoice>) => keepNext(this.store, recipe, detail)}></ps-next>
+          <button class="quiet" aria-expanded=${this.unnamed !== null} @click=${() => (this.unnamed = this.unnamed === null ? { studio: recipeStudio(recipe), pulls: recipe.pulls } : null)}>Offer names</button>
           <button class="quiet" aria-expanded=${this.opened} @click=${() => this.dispatchEvent(new CustomEvent('unfold'))}>How it is built</button>
           <button class="quiet" @click=${() => defined(this.renderRoot.querySelector<VisitEdition>('chest-edition')).show()}>Edition…</button>
           <button class="quiet" @click=${() => download(fileNameOf(recipe.title, 'recipe.json'), writeRecipe(recipe), 'application/json')}>Save as a file</button>

@@ -2,11 +2,11 @@ import { html, LitElement, nothing } from 'lit';
 import { customElement, query, state } from 'lit/decorators.js';
 import type { Pull } from '../../../engine/stack/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
-import { engineFor } from '../../../workers/client/client.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { dialogStyle } from '../../ui/kit/dialog-style.ts';
 import { dialogBox } from '../../ui/kit/dialog.ts';
-import { Work } from '../../ui/work.ts';
+import '../../ui/offered-names.ts';
+import type { Unnamed } from '../../ui/offered-names.ts';
 
 /** What the user says of a stack to be kept. */
 export interface RecipeWords {
@@ -24,17 +24,15 @@ export class KeepRecipe extends LitElement {
 
   @state() private open = false;
   @state() private title_ = '';
+  @state() private of: Unnamed | null = null;
   @query('dialog') private dialog!: HTMLDialogElement;
   @query('input') private titleField!: HTMLInputElement;
   @query('textarea') private noteField!: HTMLTextAreaElement;
 
-  /** Names from what is seen of the print. */
-  private readonly names = new Work<string[]>(this);
-
   /** @param title proposed; selected, so that typing replaces it */
   show(title: string, studio: Studio, pulls: readonly Pull[]): void {
     this.title_ = title;
-    void this.names.start(() => engineFor('picture').offeredNames({ studio, pulls }));
+    this.of = { studio, pulls };
     this.open = true;
     void this.updateComplete.then(() => {
       this.dialog.showModal();
@@ -61,13 +59,7 @@ export class KeepRecipe extends LitElement {
       this.open
         ? html`<form @submit=${this.submit}>
             <label class="stacked">Title <input type="text" required pattern=".*\\S.*" maxlength="200" .value=${this.title_} /></label>
-            ${
-              this.names.found === null || this.names.found.length === 0
-                ? nothing
-                : html`<div class="row" role="group" aria-label="Names from what is seen">
-                  ${this.names.found.map((name) => html`<button type="button" @click=${() => this.take(name)}>${name}</button>`)}
-                </div>`
-            }
+            <ps-offered-names .of=${this.of} @take=${({ detail }: CustomEvent<string>) => this.take(detail)}></ps-offered-names>
             <label class="stacked">Note, if any <textarea rows="3" maxlength="4000"></textarea></label>
             <div class="buttons">
               <button type="button" @click=${() => this.dialog.close()}>Cancel</button>
