@@ -22,6 +22,7 @@ export function drawerOffers({ drawer, frames }: Pick<Project, 'drawer' | 'frame
       shapes: drawer.shapes,
       paper: drawer.paper,
       state: frameState(screen.id, frames),
+      frame: frames?.inside?.[screen.id],
     }));
 }
 

@@ -9,19 +9,20 @@ export const LABEL_ROOM_MM = 36;
 const LETTER = 0.55;
 
 /**
- * What a film is: number and name of its screen, mesh, which way it reads and lies, how its edges were moved,
+ * What a film is: number and name of its screen, mesh, frame, which way it reads and lies, how its edges were moved,
  * sheet and project, and below it the bar.
  */
 export function filmLabel(
-  { key, screen, paper }: FilmScreen,
+  { key, screen, paper, frame }: FilmScreen,
   { title, spreadMm, wrongReading }: FilmWays,
   { section, xMm, yMm, mostMm }: { section: string; xMm: number; yMm: number; mostMm: number },
 ): Drawn {
   const { threadsPerCm, threadUm } = screen.mesh;
   const moved = spreadMm === 0 ? '' : `, ${spreadMm > 0 ? 'spread' : 'choke'} ${roundTo(Math.abs(spreadMm), 3)} mm`;
+  const framed = frame === undefined ? '' : `, frame ${roundTo(frame.widthMm, 1)} × ${roundTo(frame.heightMm, 1)} mm inside`;
   const rows: [string, number, boolean][] = [
     [`Screen ${key}  ${screen.name}${section === '' ? '' : `  (${section})`}`, 4.2, true],
-    [`Mesh ${threadsPerCm}/cm, ${threadUm} µm${moved}`, 2.9, false],
+    [`Mesh ${threadsPerCm}/cm, ${threadUm} µm${framed}${moved}`, 2.9, false],
     [readingWords(wrongReading), 2.9, false],
     [`Sheet ${roundTo(paper.widthMm, 1)} × ${roundTo(paper.heightMm, 1)} mm${title === '' ? '' : `; ${title}`}`, 2.9, false],
   ];

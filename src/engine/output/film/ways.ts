@@ -10,6 +10,8 @@ export interface FilmScreen {
   screen: Pick<Screen, 'number' | 'name' | 'placed' | 'mesh'>;
   shapes: ShapeSource;
   paper: { widthMm: number; heightMm: number };
+  /** The frame inside, mm; absent where none is named. */
+  frame?: { widthMm: number; heightMm: number } | undefined;
 }
 
 /** How films are made. */

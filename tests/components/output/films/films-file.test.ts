@@ -85,11 +85,13 @@ describe('film positives', () => {
   });
 
   it('should say on each page what it is, with its register marks off the sheet', async () => {
-    const { bytes } = await made([film(7, 'Kelp'), film(8, 'Foam')], { spreadMm: -0.25 });
+    const framed: FilmScreen = { ...film(7, 'Kelp'), frame: { widthMm: 480, heightMm: 610.5 } };
+    const { bytes } = await made([framed, film(8, 'Foam')], { spreadMm: -0.25 });
     const [first, second] = popplerText(bytes) as [string, string];
     expect(first).toContain('Screen 7 Kelp');
     for (const words of [
       'Mesh 90/cm, 48 µm',
+      'frame 480 × 610.5 mm inside',
       'choke 0.25 mm',
       'Right-reading: printed side against the emulsion',
       'Sheet 60 × 40 mm',
@@ -98,6 +100,7 @@ describe('film positives', () => {
     ])
       expect(first).toContain(words);
     expect(second).toContain('Screen 8 Foam');
+    expect(second).not.toContain('frame');
     const page = popplerGrey(bytes, 150);
     // A cross 12 mm to the right of the sheet's middle, 0.2 mm thick, and white paper beside it.
     const grey = (xMm: number, yMm: number): number =>
