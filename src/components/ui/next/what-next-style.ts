@@ -126,7 +126,8 @@ export const whatNextStyle = css`
       border-right: 0;
       border-bottom: 1px solid var(--line);
     }
-    .ask ps-fold {
+    .ask ps-fold,
+    .ask .wide {
       grid-column: 1 / -1;
     }
     .found {

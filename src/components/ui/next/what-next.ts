@@ -173,7 +173,7 @@ export class WhatNext extends LitElement {
             </label>`
           : nothing
       }
-      <label class="line">Screens
+      <label class="line wide">Screens
         <select ?disabled=${off} @change=${(event: Event) => this.ask(() => (this.besideMm = Number((event.target as HTMLSelectElement).value)))}>
           ${BESIDE_MM.map((mm) => html`<option value=${mm} ?selected=${mm === this.besideMm}>${mm === 0 ? 'where they were drawn' : `also ${mm} mm beside`}</option>`)}
         </select>
