@@ -5,8 +5,8 @@ import type { Studio } from '../../../engine/studio/studio.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { dialogStyle } from '../../ui/kit/dialog-style.ts';
 import { dialogBox } from '../../ui/kit/dialog.ts';
-import '../../ui/offered-names.ts';
-import type { Unnamed } from '../../ui/offered-names.ts';
+import '../../ui/next/offered-names.ts';
+import type { Unnamed } from '../../ui/next/offered-names.ts';
 
 /** What the user says of a stack to be kept. */
 export interface RecipeWords {

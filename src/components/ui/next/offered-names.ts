@@ -1,10 +1,10 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import type { Pull } from '../../engine/stack/types.ts';
-import type { Studio } from '../../engine/studio/studio.ts';
-import { engineFor } from '../../workers/client/client.ts';
-import { controls } from './controls-style.ts';
-import { Work } from './work.ts';
+import type { Pull } from '../../../engine/stack/types.ts';
+import type { Studio } from '../../../engine/studio/studio.ts';
+import { engineFor } from '../../../workers/client/client.ts';
+import { controls } from '../controls-style.ts';
+import { Work } from '../work.ts';
 
 /** A print that a name is wanted for. */
 export interface Unnamed {
