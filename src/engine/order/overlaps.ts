@@ -177,7 +177,11 @@ function checkTolerance(toleranceMm: number): void {
   throw new EngineError('order.tolerance', `The overlap tolerance is ${toleranceMm} mm; give a length of 0 mm or more.`);
 }
 
-function prepareStack(stack: Stack, studio: Studio): Prepared[] {
+/**
+ * The outline of each pull on the sheet, made ready for comparisons.
+ * @throws EngineError 'stack.unknown-screen', 'screen.unknown-shape', 'screen.too-much-work', 'order.too-much-work'
+ */
+export function prepareStack(stack: Stack, studio: Studio): Prepared[] {
   const shapes = new Map(studio.shapes.map((shape) => [shape.id, shape]));
   const screens = new Map(studio.screens.map((screen) => [screen.id, screen]));
   const rest = new Map<string, SheetOutline>();

@@ -1,0 +1,97 @@
+import { entryAt, num } from '../base/at.ts';
+import { EngineError } from '../base/error.ts';
+import { EdgeGrid } from '../geometry/edge-grid.ts';
+import { type Joint, jointsOf, type JointReach } from '../geometry/joints.ts';
+import type { Prepared } from '../geometry/shared-area.ts';
+import type { Stack } from '../stack/types.ts';
+import type { Studio } from '../studio/studio.ts';
+import { prepareStack } from './overlaps.ts';
+
+/** Shorter stretches are corners and crossings, mm. */
+const LEAST_MM = 1;
+
+/** Edges looked at from one step to the next, some ten milliseconds, and for one stack, some ten seconds. */
+const EDGES_A_STEP = 300_000;
+const MOST_EDGES = 300_000_000;
+
+/** Two pulls whose edges run along each other so that what lies under them may show between; positions in the stack, a < b. */
+export interface Gap {
+  a: number;
+  b: number;
+  /** Of all the places where they meet, measured along the edge of pull a. */
+  lengthMm: number;
+  /** How wide the gap is in the drawing itself; 0 where they touch or overlap. */
+  standsMm: number;
+  /** How wide it may open: the tolerances of both pulls, less what they overlap; as much spread closes it. */
+  opensMm: number;
+  /** Which of the two is spread under or over the other: that in the lighter ink. */
+  spread: number;
+  /** About the middle of the longest place. */
+  xMm: number;
+  yMm: number;
+}
+
+/**
+ * Which pairs of pulls only just meet, so that a gap may open between them when every pull lies within a tolerance of
+ * its place: two may then come apart by twice that. Pulls meet where they lie no farther apart than the tolerance.
+ * That the lighter ink is spread is common practice, no source.
+ * @param toleranceMm no pull lies farther than this from its place; 0 opens nothing
+ * @yields the share that is done, 0–1
+ * @returns longest first
+ * @throws EngineError 'stack.unknown-screen', 'screen.unknown-shape', 'screen.too-much-work', 'order.too-much-work'
+ */
+export function* gapSteps(stack: Stack, studio: Studio, toleranceMm: number): Generator<number, Gap[]> {
+  const prepared = prepareStack(stack, studio);
+  const grids = prepared.map(({ rings }) => new EdgeGrid(rings));
+  const lightness = stack.pulls.map(({ ink }) => studio.inks.find(({ id }) => id === ink)?.overWhite[0] ?? 0);
+  const playMm = 2 * toleranceMm;
+  let [step, all] = [0, 0];
+  const spend = (edges: number): void => {
+    step += edges;
+    all += edges;
+    if (all > MOST_EDGES) throw tooMuch();
+  };
+  const reach: JointReach = { apartMm: toleranceMm, overlapMm: playMm, leastMm: Math.max(LEAST_MM, 2 * playMm), spend };
+  const found: Gap[] = [];
+  for (const [a, one] of prepared.entries()) {
+    for (let b = a + 1; b < prepared.length; b++) {
+      if (!near(one, entryAt(prepared, b), toleranceMm)) continue;
+      const joints = jointsOf(one.rings, entryAt(grids, b), reach);
+      if (joints.length > 0) found.push(gapOf(joints, { a, b, playMm, spread: num(lightness, a) >= num(lightness, b) ? a : b }));
+      if (step < EDGES_A_STEP) continue;
+      step = 0;
+      yield (a + (b - a) / (prepared.length - a)) / prepared.length;
+    }
+  }
+  return found.sort((x, y) => y.lengthMm - x.lengthMm);
+}
+
+function gapOf(joints: readonly Joint[], { playMm, ...pair }: Pick<Gap, 'a' | 'b' | 'spread'> & { playMm: number }): Gap {
+  const apartMm = joints.reduce((most, joint) => Math.max(most, joint.apartMm), -Infinity);
+  const { xMm, yMm } = joints.reduce((longest, joint) => (joint.lengthMm > longest.lengthMm ? joint : longest));
+  return {
+    ...pair,
+    lengthMm: joints.reduce((sum, joint) => sum + joint.lengthMm, 0),
+    standsMm: Math.max(0, apartMm),
+    opensMm: playMm + apartMm,
+    xMm,
+    yMm,
+  };
+}
+
+/** Whether two boxes come within a distance of each other. */
+function near({ box: a }: Prepared, { box: b }: Prepared, mm: number): boolean {
+  return (
+    a.xMm <= b.xMm + b.widthMm + mm &&
+    b.xMm <= a.xMm + a.widthMm + mm &&
+    a.yMm <= b.yMm + b.heightMm + mm &&
+    b.yMm <= a.yMm + a.heightMm + mm
+  );
+}
+
+function tooMuch(): EngineError {
+  return new EngineError(
+    'order.too-much-work',
+    'The outlines of these pulls have too many edges side by side to be compared; simplify the largest drawings, or leave pulls out.',
+  );
+}
