@@ -31,6 +31,11 @@ export interface Gap {
   yMm: number;
 }
 
+/** Pulls that meet along less than this are not told of: twice as long as the gap may open, 1 mm at least. */
+export function leastJointMm(toleranceMm: number): number {
+  return Math.max(LEAST_MM, 4 * toleranceMm);
+}
+
 /**
  * Which pairs of pulls only just meet, so that a gap may open between them when every pull lies within a tolerance of
  * its place: two may then come apart by twice that. Pulls meet where they lie no farther apart than the tolerance.
@@ -51,7 +56,7 @@ export function* gapSteps(stack: Stack, studio: Studio, toleranceMm: number): Ge
     all += edges;
     if (all > MOST_EDGES) throw tooMuch();
   };
-  const reach: JointReach = { apartMm: toleranceMm, overlapMm: playMm, leastMm: Math.max(LEAST_MM, 2 * playMm), spend };
+  const reach: JointReach = { apartMm: toleranceMm, overlapMm: playMm, leastMm: leastJointMm(toleranceMm), spend };
   const found: Gap[] = [];
   for (const [a, one] of prepared.entries()) {
     for (let b = a + 1; b < prepared.length; b++) {

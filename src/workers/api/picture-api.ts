@@ -1,4 +1,5 @@
 import type { GoalQuestion, GoalVerdict, MadeGoal } from '../../engine/lesson/check-goal.ts';
+import type { Gap } from '../../engine/order/gaps.ts';
 import type { PairOrder } from '../../engine/order/groups/pair-reasons.ts';
 import type { DifferentPlace } from '../../engine/order/groups/where-different.ts';
 import type { Scatter, Scattered } from '../../engine/shapes/compose/scatter.ts';
@@ -64,6 +65,12 @@ export interface OverlapsRequest extends OverlapRequest {
   exact?: boolean;
 }
 
+/** Pulls of which each lies no farther from its place than a tolerance, mm. */
+export interface GapsRequest {
+  pulls: readonly Pull[];
+  toleranceMm: number;
+}
+
 /** All orders of a few pulls, and from where on two of them are two pictures. */
 export type LessonRequest = SheetRequest & OverlapRequest & { minAreaMm2: number };
 
@@ -108,6 +115,11 @@ export interface PictureApi {
   states(request: Keyed<SheetRequest>): Picture[];
   thumbnail(request: Keyed<SheetRequest>): Picture;
   overlaps(request: Keyed<OverlapsRequest>): Promise<OverlapEdge[]>;
+  /**
+   * Which pulls only just meet, so that a gap may open between them.
+   * @param onProgress gets the share that is done; null when it was cancelled
+   */
+  gaps(request: Job<Keyed<GapsRequest>>, onProgress: (share: number) => void): Promise<Gap[] | null>;
   /** Names for a print from what is seen of it. */
   offeredNames(request: Keyed<{ pulls: readonly Pull[] }>): string[];
   /** Many shapes put on screens at once, within the printable part. */

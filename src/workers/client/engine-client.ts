@@ -7,6 +7,7 @@ import type { TargetFit, TargetFitInput } from '../../engine/ink/fit/fit-target.
 import type { MatchResult } from '../../engine/ink/mix/match.ts';
 import type { Ink, Lab } from '../../engine/ink/types.ts';
 import type { GoalVerdict } from '../../engine/lesson/check-goal.ts';
+import type { Gap } from '../../engine/order/gaps.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
 import type { Scattered } from '../../engine/shapes/compose/scatter.ts';
 import type { PlaceReading } from '../../engine/stack/look/read-place.ts';
@@ -20,6 +21,7 @@ import type { MatchRequest } from '../api/ink-api.ts';
 import type {
   DifferenceRequest,
   DifferenceResult,
+  GapsRequest,
   GoalRequest,
   LessonRequest,
   LessonResult,
@@ -92,6 +94,10 @@ export class EngineClient {
 
   overlaps(request: ForStudio<OverlapsRequest>): Promise<OverlapEdge[]> {
     return this.ask(request, (api, keyed) => api.overlaps(keyed));
+  }
+
+  gaps(request: ForStudio<GapsRequest>, control: JobControl<number>): Promise<Gap[] | null> {
+    return this.run(control, (seat, job, onProgress) => seat.api.gaps({ ...keyed(seat, request), job }, onProgress));
   }
 
   offeredNames(request: ForStudio<{ pulls: readonly Pull[] }>): Promise<string[]> {

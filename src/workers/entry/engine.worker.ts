@@ -9,6 +9,7 @@ import { CARD } from '../../engine/ink/characterise/card.ts';
 import { inkCurvesOn } from '../../engine/ink/characterise/characterise.ts';
 import { checkInk } from '../../engine/ink/characterise/check-ink.ts';
 import { checkGoal } from '../../engine/lesson/check-goal.ts';
+import { gapSteps } from '../../engine/order/gaps.ts';
 import { groupOrderSteps } from '../../engine/order/groups/group-orders.ts';
 import { OVERLAP_TOLERANCE_MM, overlapSteps } from '../../engine/order/overlaps.ts';
 import { offeredNames } from '../../engine/recipe/chest/offered-names.ts';
@@ -71,6 +72,8 @@ const pictures: PictureApi = {
     const steps = overlapSteps({ pulls }, pictures.studio, { toleranceMm: OVERLAP_TOLERANCE_MM, minDeltaE });
     return defined(await jobs.find(`overlaps ${++measured}`, steps));
   },
+  gaps: ({ studio, job, pulls, toleranceMm }, onProgress) =>
+    jobs.find(job, gapSteps({ pulls }, of(studio).studio, toleranceMm), onProgress),
   offeredNames: ({ studio, pulls }) => offeredNames({ pulls }, of(studio).studio),
   scatter({ studio: key, shapes, ...ask }) {
     const { studio } = of(key);

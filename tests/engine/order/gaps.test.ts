@@ -7,7 +7,10 @@ const square = (x: number, y: number, side = 100): number[] => [x, y, x + side, 
 
 /** Gaps of shapes, one a pull, the first in the lightest ink. */
 function gapsOf(rings: number[][][], toleranceMm: number) {
-  const { studio, pulls } = stackOf(rings.map((each, i) => sheetShape(`g${i}`, each)), numbersFrom('gaps'));
+  const { studio, pulls } = stackOf(
+    rings.map((each, i) => sheetShape(`g${i}`, each)),
+    numbersFrom('gaps'),
+  );
   const inks = pulls.map((_, i) => ({ ...studio.inks[0]!, id: `of ${i}`, overWhite: [80 - 10 * i, 0, 0] as [number, number, number] }));
   const stack = { pulls: pulls.map((pull, i) => ({ ...pull, ink: `of ${i}` })) };
   return atOnce(gapSteps(stack, { ...studio, inks }, toleranceMm));
@@ -51,7 +54,12 @@ it('should follow a disc that fills a hole all round, drawn with other corners',
       200 + radius * Math.cos((2 * Math.PI * i) / corners),
       200 + radius * Math.sin((2 * Math.PI * i) / corners),
     ]).flat();
-  const plate = [square(100, 100, 200), circle(360, 40).reverse().flatMap((_, i, all) => (i % 2 === 0 ? [all[i + 1]!, all[i]!] : []))];
+  const plate = [
+    square(100, 100, 200),
+    circle(360, 40)
+      .reverse()
+      .flatMap((_, i, all) => (i % 2 === 0 ? [all[i + 1]!, all[i]!] : [])),
+  ];
   const [gap, ...more] = gapsOf([plate, [circle(250, 40)]], 0.25);
   expect(more).toEqual([]);
   // 2π · 40 mm, less what a polygon of 360 corners is shorter.

@@ -1,5 +1,6 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { roundTo } from '../../../engine/base/units.ts';
 import { outOfRegister } from '../../../engine/stack/look/out-of-register.ts';
 import type { Picture } from '../../../workers/api/picture-api.ts';
 import { engineFor } from '../../../workers/client/client.ts';
@@ -10,6 +11,8 @@ import '../../ui/print/picture-view.ts';
 import { workFailure } from '../../ui/work-failure.ts';
 import { Work } from '../../ui/work.ts';
 import type { OtherStack } from '../picture/compare-with.ts';
+import './gap-list.ts';
+import type { PlaceSeen } from './gap-list.ts';
 import { lookStyle } from './look-style.ts';
 import { SheetPicture } from './sheet-pictures.ts';
 
@@ -43,7 +46,6 @@ export class OutOfRegister extends LitElement {
         gap: var(--space-8);
         padding: var(--space-7);
         overflow: auto;
-        align-content: start;
       }
       .whole {
         position: relative;
@@ -70,6 +72,9 @@ export class OutOfRegister extends LitElement {
         margin: 0;
         padding: 0;
         list-style: none;
+      }
+      bench-gap-list {
+        grid-column: 1 / -1;
       }
       .note {
         flex: 1 1 24em;
@@ -144,6 +149,11 @@ export class OutOfRegister extends LitElement {
     this.place = { xMm: ((event.clientX - box.left) / box.width) * widthMm, yMm: ((event.clientY - box.top) / box.height) * heightMm };
   }
 
+  private see(place: { xMm: number; yMm: number }): void {
+    this.place = place;
+    this.renderRoot.querySelector('.surface')?.scrollTo({ top: 0, behavior: 'smooth' });
+  }
+
   private onKey(event: KeyboardEvent): void {
     const arrow = ARROWS[event.key];
     if (arrow === undefined) return;
@@ -174,6 +184,7 @@ export class OutOfRegister extends LitElement {
         <ul aria-label="Sheets of an edition">
           ${pictures.map((picture, i) => html`<li><ps-picture .picture=${picture} .label=${`Sheet ${i + 1} of an edition, ${acrossMm} mm across`}></ps-picture></li>`)}
         </ul>
+        <bench-gap-list .own=${this.own} .toleranceMm=${tolerance} @place-seen=${({ detail }: PlaceSeen) => this.see(detail)}></bench-gap-list>
       </div>
       <div class="line">
         ${workFailure(sheets)}
@@ -182,7 +193,7 @@ export class OutOfRegister extends LitElement {
         <button type="button" @click=${() => this.edition++}>Other sheets</button>
         <p class="soft small note">
           Each pull of each sheet lies anywhere within ${tolerance} mm of its place: where inks only touch, paper shows on some.
-          ${tolerance > 0 ? html`A trap as wide as that keeps it shut: a spread of ${tolerance} mm in the films of one of the two inks, which in transparent inks prints as a darker line.` : nothing}
+          ${tolerance > 0 ? html`Two pulls can come ${roundTo(2 * tolerance, 2)} mm apart. A trap as wide as that keeps the gap shut: a spread in the films of one of the two inks, which in transparent inks prints as a darker line.` : nothing}
         </p>
       </div>`;
   }

@@ -1,0 +1,129 @@
+import { css, html, LitElement, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { entryAt } from '../../../engine/base/at.ts';
+import { roundTo } from '../../../engine/base/units.ts';
+import { type Gap, leastJointMm } from '../../../engine/order/gaps.ts';
+import { engineFor } from '../../../workers/client/client.ts';
+import { controls } from '../../ui/controls-style.ts';
+import '../../ui/kit/progress.ts';
+import { counted } from '../../ui/words.ts';
+import { workFailure } from '../../ui/work-failure.ts';
+import { Work } from '../../ui/work.ts';
+import type { OtherStack } from '../picture/compare-with.ts';
+
+/** So many are listed until all are asked for. */
+const FIRST = 6;
+
+/** A place of the sheet that is to be seen, mm. */
+export type PlaceSeen = CustomEvent<{ xMm: number; yMm: number }>;
+
+/**
+ * Which pulls only just meet, how wide a gap may open between them, and the trap that closes it.
+ * @fires place-seen PlaceSeen: where one of them is
+ */
+@customElement('bench-gap-list')
+export class GapList extends LitElement {
+  static override styles = [
+    controls,
+    css`
+      :host {
+        display: flex;
+        flex-direction: column;
+        align-items: flex-start;
+        gap: var(--space-4);
+        min-width: 0;
+      }
+      ol {
+        display: grid;
+        grid-template-columns: repeat(auto-fill, minmax(min(100%, 340px), 1fr));
+        gap: var(--space-8);
+        width: 100%;
+        margin: 0;
+        padding: 0;
+        list-style: none;
+      }
+      li {
+        display: flex;
+        flex-direction: column;
+        align-items: flex-start;
+        gap: var(--space-3);
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) own!: OtherStack;
+  /** No pull lies farther than this from its place, mm. */
+  @property({ type: Number }) toleranceMm = 0;
+  @state() private all = false;
+  private readonly run = new Work<Gap[]>(this);
+  private asked: readonly unknown[] = [];
+
+  protected override willUpdate(): void {
+    const wanted = [this.own.pulls, this.own.drawer, this.toleranceMm];
+    if (wanted.every((part, i) => part === this.asked[i])) return;
+    this.asked = wanted;
+    this.look();
+  }
+
+  private look(): void {
+    const { own, toleranceMm } = this;
+    this.all = false;
+    void this.run.start((control) => engineFor('plan').gaps({ studio: own.drawer, pulls: own.pulls, toleranceMm }, control));
+  }
+
+  private nameOf(place: number): string {
+    const { pulls, drawer } = this.own;
+    const pull = entryAt(pulls, place);
+    const ink = drawer.inks.find(({ id }) => id === pull.ink)?.name ?? 'an ink that is gone';
+    return `${this.screenOf(place)} in ${ink} (pull ${place + 1})`;
+  }
+
+  private screenOf(place: number): string {
+    const { pulls, drawer } = this.own;
+    return `screen ${drawer.screens.find(({ id }) => id === entryAt(pulls, place).screen)?.number ?? '?'}`;
+  }
+
+  private words({ a, b, lengthMm, standsMm, opensMm, spread }: Gap): string {
+    const stands = roundTo(standsMm, 2) > 0 ? `, up to ${roundTo(standsMm, 2)} mm apart as drawn` : '';
+    const opens = roundTo(opensMm, 2);
+    const first = this.nameOf(a);
+    return `${first.charAt(0).toUpperCase()}${first.slice(1)} and ${this.nameOf(b)} meet along ${roundTo(lengthMm, lengthMm < 10 ? 1 : 0)} mm${stands}: up to ${opens} mm of the paper, or of what lies under them, could show. Spread ${this.screenOf(spread)} by ${opens} mm.`;
+  }
+
+  private gaps(found: readonly Gap[]) {
+    const { toleranceMm } = this;
+    if (toleranceMm === 0) return html`<p class="small">Where every pull lies in its place, no gap opens.</p>`;
+    if (found.length === 0) {
+      return html`<p class="small">No two pulls only just meet along ${roundTo(leastJointMm(toleranceMm), 2)} mm or more: none needs a trap.</p>`;
+    }
+    const shown = this.all ? found : found.slice(0, FIRST);
+    return html`<p class="soft small">${counted(found.length, 'pair of pulls', 'pairs of pulls')} only just meet${found.length === 1 ? 's' : ''}, the longest first. The lighter ink of the two is spread (common practice).</p>
+      <ol aria-label="Pairs of pulls that only just meet">
+        ${shown.map(
+          (gap) => html`<li>
+            <span class="small">${this.words(gap)}</span>
+            <button type="button" aria-label=${`See where ${this.nameOf(gap.a)} meets ${this.nameOf(gap.b)}`} @click=${() => this.see(gap)}>See this place</button>
+          </li>`,
+        )}
+      </ol>
+      ${shown.length === found.length ? nothing : html`<button type="button" @click=${() => (this.all = true)}>List all ${found.length}</button>`}`;
+  }
+
+  private see({ xMm, yMm }: Gap): void {
+    this.dispatchEvent(new CustomEvent('place-seen', { detail: { xMm, yMm } }) satisfies PlaceSeen);
+  }
+
+  override render() {
+    const { run } = this;
+    return html`<h3>Gaps that could open</h3>
+      ${workFailure(run)}
+      ${run.running ? html`<ps-progress label="Looking for gaps" words="Looking where pulls only just meet…" stop="Stop looking" .value=${run.progress} @stop=${() => run.stop()}></ps-progress>` : nothing}
+      ${run.found !== null ? this.gaps(run.found) : run.running || run.failure !== '' ? nothing : html`<button type="button" @click=${() => this.look()}>Look for gaps</button>`}`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bench-gap-list': GapList;
+  }
+}
