@@ -50,9 +50,9 @@ function paperTiles({ width, height, values }: Grey): Tile[] {
           counts[grey] = (counts[grey] ?? 0) + 1;
         }
       }
-      let left50 = Math.floor(((right - left) * (bottom - top)) / 50);
+      let glare = Math.floor(((right - left) * (bottom - top)) / 50);
       let light = 255;
-      while (light > 0 && (counts[light] ?? 0) <= left50) left50 -= counts[light--] ?? 0;
+      while (light > 0 && (counts[light] ?? 0) <= glare) glare -= counts[light--] ?? 0;
       tiles.push({ x: (left + right) / width - 1, y: (top + bottom) / height - 1, light });
     }
   }
@@ -68,8 +68,9 @@ const TERMS: readonly ((x: number, y: number) => number)[] = [
   (_, y) => y * y,
 ];
 
-function valueAt(surface: readonly number[], x: number, y: number): number {
-  return TERMS.reduce((sum, term, i) => sum + entryAt(surface, i) * term(x, y), 0);
+/** The sum of the terms, written out: it is asked for at every pixel. */
+function valueAt([level = 0, across = 0, down = 0, bowl = 0, twist = 0, trough = 0]: readonly number[], x: number, y: number): number {
+  return level + across * x + down * y + bowl * x * x + twist * x * y + trough * y * y;
 }
 
 /** Fitted again and again without the tiles below it, until none is left to leave out. */
