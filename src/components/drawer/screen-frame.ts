@@ -5,6 +5,8 @@ import { FRAME_SIDE_MM } from '../../engine/base/limits.ts';
 import { roundTo } from '../../engine/base/units.ts';
 import { type FrameSize, type FrameState, frameState, withFrame, withInside } from '../../engine/explore/prepare/frames.ts';
 import { shapeBounds } from '../../engine/geometry/rings.ts';
+import { readsWrong, USUAL_LIE } from '../../engine/output/film/ways.ts';
+import { isMirrored } from '../../engine/shapes/place/mirrored.ts';
 import { placedOutlines } from '../../engine/shapes/place/placed.ts';
 import type { Screen } from '../../engine/shapes/types.ts';
 import { emulsionMl, FRAME_MARGIN_MM } from '../../engine/visit/stencils/frames.ts';
@@ -112,6 +114,7 @@ export class ScreenFrame extends StoreElement {
 
   override render() {
     const image = this.image();
+    const lie = this.store.project.films ?? USUAL_LIE;
     const now = frameState(this.screen.id, this.store.project.frames);
     return html`<h3>Frame</h3>
       <div class="row">
@@ -129,8 +132,8 @@ export class ScreenFrame extends StoreElement {
         image === null
           ? nothing
           : html`<p class="soft small">
-            Emulsion about ${Math.ceil(emulsionMl({ imageWidthMm: image.widthMm, imageHeightMm: image.heightMm }))} mL (from memory); the film’s printed side
-            lies against it, on the side that touches the paper.
+            Emulsion about ${Math.ceil(emulsionMl({ imageWidthMm: image.widthMm, imageHeightMm: image.heightMm }))} mL (from memory). Its film lies
+            on the ${lie.side === 'paper' ? 'side that touches the paper' : 'squeegee’s side'}, its printed side ${lie.printed === 'against' ? 'against' : 'away from'} the emulsion: ${readsWrong(lie) ? 'wrong' : 'right'}-reading${isMirrored(this.screen) ? ', its image mirrored' : ''}; choose otherwise under Film of it…
           </p>`
       }`;
   }

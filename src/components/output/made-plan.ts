@@ -1,4 +1,4 @@
-import type { FrameState } from '../../engine/explore/prepare/frames.ts';
+import type { FrameSize, FrameState } from '../../engine/explore/prepare/frames.ts';
 import type { RestInput } from '../../engine/log/rest.ts';
 import type { SettingNoted } from '../../engine/log/settings.ts';
 import type { Recipe } from '../../engine/recipe/types.ts';
@@ -16,4 +16,6 @@ export interface MadePlan {
   clocked?: { planned: PressPlan; at: string; done: ReadonlySet<number> };
   /** How screens stand, by the planner's key; one that is not there is only drawn. */
   screenStates?: ReadonlyMap<string, FrameState>;
+  /** What is said in the Drawer of the insides of their frames, by the planner's key. */
+  frameSizes?: ReadonlyMap<string, FrameSize>;
 }

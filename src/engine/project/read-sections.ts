@@ -91,6 +91,8 @@ class SectionReader {
     if (lessonInks !== undefined) project.lessonInks = lessonInks;
     const frames = this.part(['frames'], shape.frames, undefined);
     if (frames !== undefined) project.frames = frames;
+    const films = this.part(['films'], shape.films, undefined);
+    if (films !== undefined) project.films = films;
     const screenBudget = this.part(['screenBudget'], shape.screenBudget, undefined);
     if (screenBudget !== undefined) project.screenBudget = screenBudget;
     if (this.raw['seen'] !== undefined) project.seen = this.list(['seen'], shape.seen.unwrap());

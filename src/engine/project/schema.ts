@@ -4,6 +4,8 @@ import { MOST_SEEN_PRINTS, MOST_SEEN_RUNS } from '../explore/search/seen.ts';
 import { exploreSchema } from '../explore/settings/setting-table.ts';
 import { tasteSchema } from '../explore/taste/taste-schema.ts';
 import { editionSchema } from '../log/edition/edition-schema.ts';
+import { MOST_SPREAD_MM } from '../output/film/film.ts';
+import { OVERLAP_MM } from '../output/film/tiles.ts';
 import {
   inkSchema,
   labSchema,
@@ -89,6 +91,18 @@ const framesSchema = z.object({
   inside: z.record(id, z.object({ widthMm: insideMm, heightMm: insideMm })).optional(),
 });
 
+/** How films are made; also what a command may set. */
+export const filmsSchema = z.object({
+  side: z.enum(['paper', 'squeegee']),
+  printed: z.enum(['against', 'away']),
+  spreadMm: z.number().min(-MOST_SPREAD_MM).max(MOST_SPREAD_MM),
+  registerMarks: z.boolean(),
+  lays: z.boolean(),
+  as: z.enum(['pdf', 'pdfs', 'svgs']),
+  paper: z.enum(['whole', 'A4', 'A3', 'Letter', 'Tabloid']),
+  overlapMm: z.number().min(OVERLAP_MM.least).max(OVERLAP_MM.most),
+});
+
 const originSchema = z.object({
   source: z.discriminatedUnion('kind', [
     z.object({ kind: z.literal('wall'), print: lineageSchema }),
@@ -136,6 +150,7 @@ export const projectSchema = z.object({
     .max(MOST_PINS)
     .optional(),
   frames: framesSchema.optional(),
+  films: filmsSchema.optional(),
   screenBudget: screenBudgetSchema.optional(),
   seen: z
     .array(

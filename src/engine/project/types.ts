@@ -6,6 +6,7 @@ import type { ExploreSettings } from '../explore/types.ts';
 import type { Target } from '../ink/target/target.ts';
 import type { InkChange } from '../lesson/lesson-sheet.ts';
 import type { Edition } from '../log/edition/edition.ts';
+import type { FilmSettings } from '../output/film/settings.ts';
 import type { PrintLineage } from '../recipe/lineage.ts';
 import type { Pin } from '../recipe/prints/pinned-prints.ts';
 import type { Recipe } from '../recipe/types.ts';
@@ -76,6 +77,8 @@ export interface Project {
   pins?: Pin[] | undefined;
   /** Which screens are made, and which are to be; absent until it is said of one. */
   frames?: Frames | undefined;
+  /** How its films are made; absent until it is said. */
+  films?: FilmSettings | undefined;
   /** What may be spent on screens, and what one costs; absent until it is said. */
   screenBudget?: PrepareBudget | undefined;
   /** What its walls have shown, seed by seed; absent until one hung. */

@@ -2,14 +2,14 @@ import { EngineError } from '../../../engine/base/error.ts';
 import { filmPages, reachBeyondSheet } from '../../../engine/output/film/film.ts';
 import { pageSvg } from '../../../engine/output/film/page-svg.ts';
 import type { OutPage } from '../../../engine/output/film/page.ts';
+import type { FilmSettings } from '../../../engine/output/film/settings.ts';
 import type { FilmScreen, FilmWays } from '../../../engine/output/film/ways.ts';
 import { type FileToPack, zipFiles } from '../../../engine/visitfile/zip-files.ts';
 import { fileNameOf } from '../../ui/download.ts';
 import type { PageFonts } from '../../ui/page-fonts.ts';
 import { pagesPdf } from './films-pdf.ts';
 
-/** One PDF for all films, or a file for each page in a zip. */
-export type FilmsAs = 'pdf' | 'pdfs' | 'svgs';
+export type FilmsAs = FilmSettings['as'];
 
 /** Films to be made. */
 export interface FilmsRequest {

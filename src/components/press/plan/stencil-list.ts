@@ -1,4 +1,5 @@
 import { html } from 'lit';
+import type { FilmSettings } from '../../../engine/output/film/settings.ts';
 import type { StockSheet } from '../../../engine/visit/stencils/cut-list.ts';
 import type { AppStore } from '../../app-store.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
@@ -34,7 +35,7 @@ export function stencilList(made: MadePlan, { store, stock, chooseStock: choose 
   ></ps-number>`;
   return html`<section class="stencils">
     <ps-fold ruled label="Stencils to prepare, and paper to cut">
-      <ps-films label="Films of these stencils…" .offers=${() => visitFilms(made)} .heading=${store.project.title} .tell=${(sentence: string) => store.tell(sentence)}></ps-films>
+      <ps-films label="Films of these stencils…" .offers=${() => visitFilms(made)} .heading=${store.project.title} .settings=${store.project.films} .keep=${(films: FilmSettings) => store.dispatch({ kind: 'set-films', films })} .tell=${(sentence: string) => store.tell(sentence)}></ps-films>
       <div class="row stock">
         ${side('widthMm', 'Paper as it is bought, width')} ${side('heightMm', 'height')}
         <label

@@ -1,4 +1,5 @@
 import { html, nothing } from 'lit';
+import type { FilmSettings } from '../../../engine/output/film/settings.ts';
 import type { Screen } from '../../../engine/shapes/types.ts';
 import type { AppStore } from '../../app-store.ts';
 import { drawerOffers } from './film-offers.ts';
@@ -13,6 +14,8 @@ export function drawerFilms(store: AppStore, screen?: Screen) {
     .offers=${() => drawerOffers(store.project)}
     .first=${screen === undefined ? null : [screen.id]}
     .heading=${store.project.title}
+    .settings=${store.project.films}
+    .keep=${(films: FilmSettings) => store.dispatch({ kind: 'set-films', films })}
     .tell=${(sentence: string) => store.tell(sentence)}
   ></ps-films>`;
 }

@@ -1,34 +1,17 @@
 import { EngineError } from '../../../engine/base/error.ts';
 import type { SheetCuts } from '../../../engine/output/film/sections.ts';
-import { OVERLAP_MM, type Tile } from '../../../engine/output/film/tiles.ts';
-import type { FilmWays } from '../../../engine/output/film/ways.ts';
+import type { FilmPaper, FilmSettings } from '../../../engine/output/film/settings.ts';
+import type { Tile } from '../../../engine/output/film/tiles.ts';
+import { type FilmLie, type FilmWays, readsWrong } from '../../../engine/output/film/ways.ts';
 import type { FilmsAs } from '../../output/films/films-file.ts';
 import type { Option } from '../kit/select.ts';
 
-/** What the printer of the films takes. */
-export type FilmPaper = 'whole' | 'A4' | 'A3' | 'Letter' | 'Tabloid';
-
 /** All that is asked of films, as it stands in the fields. */
-export interface FilmChoices extends Pick<FilmWays, 'spreadMm' | 'wrongReading' | 'registerMarks' | 'lays'> {
-  as: FilmsAs;
-  paper: FilmPaper;
-  overlapMm: number;
-  /** As typed, mm from the left and from the top. */
+export interface FilmChoices extends FilmSettings {
+  /** As typed, mm from the left and from the top; of one sheet, so it is not kept with the settings. */
   across: string;
   down: string;
 }
-
-export const USUAL_FILMS: FilmChoices = {
-  spreadMm: 0,
-  wrongReading: false,
-  registerMarks: true,
-  lays: false,
-  as: 'pdf',
-  paper: 'whole',
-  overlapMm: OVERLAP_MM.usual,
-  across: '',
-  down: '',
-};
 
 export const FILMS_AS: readonly Option<FilmsAs>[] = [
   { value: 'pdf', label: 'one PDF, all films in it' },
@@ -44,10 +27,23 @@ export const FILM_PAPERS: readonly Option<FilmPaper>[] = [
   { value: 'Tabloid', label: 'Tabloid pages, to join' },
 ];
 
-export const READINGS: readonly Option<'right' | 'wrong'>[] = [
-  { value: 'right', label: 'Right-reading' },
-  { value: 'wrong', label: 'Wrong-reading' },
+export const FILM_SIDES: readonly Option<FilmLie['side']>[] = [
+  { value: 'paper', label: 'Paper side' },
+  { value: 'squeegee', label: 'Squeegee side' },
 ];
+
+export const PRINTED_SIDES: readonly Option<FilmLie['printed']>[] = [
+  { value: 'against', label: 'Against the emulsion' },
+  { value: 'away', label: 'Away from it' },
+];
+
+/** What follows for the films from how they lie, in a sentence or two. */
+export function lieSentence(lie: FilmLie): string {
+  const reads = readsWrong(lie)
+    ? 'wrong-reading: mirrored as a whole, label and marks too, and right again through their back'
+    : 'right-reading, seen from their printed side';
+  return `So the films are ${reads}.${lie.printed === 'away' ? ' Light spreads in the film’s base, so edges lose a little.' : ''}`;
+}
 
 /** Sides of pages, mm. Source: ISO 216; ANSI/ASME Y14.1, A and B. */
 const SIDES: Record<Exclude<FilmPaper, 'whole'>, readonly [number, number]> = {
@@ -81,7 +77,7 @@ function typedCuts(text: string, from: string): number[] {
  * @throws EngineError 'film.cut' for cuts that are no numbers
  */
 export function waysOf(choices: FilmChoices, title: string): FilmWays {
-  const { spreadMm, wrongReading, registerMarks, lays, across, down } = choices;
+  const { side, printed, spreadMm, registerMarks, lays, across, down } = choices;
   const cuts: SheetCuts = { acrossMm: typedCuts(across, 'left'), downMm: typedCuts(down, 'top') };
-  return { title, spreadMm, wrongReading, registerMarks, lays, cuts, tile: tileOf(choices) };
+  return { title, side, printed, spreadMm, registerMarks, lays, cuts, tile: tileOf(choices) };
 }

@@ -2,6 +2,7 @@ import { defined, entryAt } from '../../../engine/base/at.ts';
 import { type FrameState, frameState } from '../../../engine/explore/prepare/frames.ts';
 import type { FilmScreen } from '../../../engine/output/film/ways.ts';
 import type { Project } from '../../../engine/project/types.ts';
+import { framesOf } from '../../../engine/visit/stencils/frames.ts';
 import { stencilsOf } from '../../../engine/visit/stencils/stencil-list.ts';
 import type { MadePlan } from '../../output/made-plan.ts';
 
@@ -26,13 +27,27 @@ export function drawerOffers({ drawer, frames }: Pick<Project, 'drawer' | 'frame
     }));
 }
 
-/** The stencils of a visit, each once, on the sheet of a recipe that it prints. */
-export function visitFilms({ plan, recipes, screenStates }: MadePlan): FilmOffer[] {
-  return stencilsOf(plan, recipes)
+/** The stencils of a visit, each once, on the sheet of a recipe that it prints and for the frame that it is on. */
+export function visitFilms({ plan, recipes, screenStates, frameSizes }: MadePlan): FilmOffer[] {
+  const stencils = stencilsOf(plan, recipes);
+  const least = new Map(
+    framesOf(stencils).flatMap(({ insideWidthMm: widthMm, insideHeightMm: heightMm, stencils: on }) =>
+      on.map(({ screen }) => [screen.key, { widthMm, heightMm, least: true as const }] as const),
+    ),
+  );
+  return stencils
     .map(({ screen: { key }, recipe: index, id }) => {
       const recipe = entryAt(recipes, index);
       const screen = defined(recipe.screens.find((each) => each.id === id));
-      return { id: key, key, screen, shapes: recipe.shapes, paper: recipe.paper, state: screenStates?.get(key) ?? ('drawn' as const) };
+      return {
+        id: key,
+        key,
+        screen,
+        shapes: recipe.shapes,
+        paper: recipe.paper,
+        state: screenStates?.get(key) ?? ('drawn' as const),
+        frame: frameSizes?.get(key) ?? least.get(key),
+      };
     })
     .sort((a, b) => a.screen.number - b.screen.number || (a.key < b.key ? -1 : 1));
 }

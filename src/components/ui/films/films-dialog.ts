@@ -2,14 +2,15 @@ import { html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { MOST_SPREAD_MM } from '../../../engine/output/film/film.ts';
 import type { OutPage } from '../../../engine/output/film/page.ts';
+import { type FilmPaper, type FilmSettings, USUAL_FILMS } from '../../../engine/output/film/settings.ts';
 import { OVERLAP_MM } from '../../../engine/output/film/tiles.ts';
+import type { FilmLie } from '../../../engine/output/film/ways.ts';
 import { sentenceOf } from '../../../workers/client/client.ts';
 import type { FilmsAs, FilmsFile } from '../../output/films/films-file.ts';
 import { missingWords } from '../../output/missing-words.ts';
 import '../cautions.ts';
 import { controls } from '../controls-style.ts';
 import { download, fileNameOf } from '../download.ts';
-import '../kit/choice.ts';
 import { dialogStyle } from '../kit/dialog-style.ts';
 import { dialogBox } from '../kit/dialog.ts';
 import '../kit/fold.ts';
@@ -21,11 +22,13 @@ import '../kit/select.ts';
 import { counted } from '../words.ts';
 import { workFailure } from '../work-failure.ts';
 import { Work } from '../work.ts';
-import { FILM_PAPERS, type FilmChoices, type FilmPaper, FILMS_AS, READINGS, USUAL_FILMS, waysOf } from './film-choices.ts';
+import { FILM_PAPERS, FILM_SIDES, type FilmChoices, FILMS_AS, lieSentence, PRINTED_SIDES, waysOf } from './film-choices.ts';
 import type { FilmOffer } from './film-offers.ts';
 import { filmSheet } from './film-sheet.ts';
 import { filmsStyle } from './films-style.ts';
 
+/** No cuts. */
+const WHOLE = { across: '', down: '' };
 const TYPES = { pdf: 'application/pdf', svg: 'image/svg+xml', zip: 'application/zip' } as const;
 
 /** Film positives at their size: a button, and behind it what is asked of them, with a picture of each page. */
@@ -43,7 +46,11 @@ export class Films extends LitElement {
   @property({ attribute: false }) tell!: (sentence: string) => void;
   @state() private all: readonly FilmOffer[] = [];
   @state() private ticked: ReadonlySet<string> = new Set();
-  @state() private choices: FilmChoices = USUAL_FILMS;
+  /** How films were made last; absent = as usual. */
+  @property({ attribute: false }) settings: FilmSettings | undefined;
+  /** Keeps how films are made. */
+  @property({ attribute: false }) keep!: (settings: FilmSettings) => void;
+  @state() private choices: FilmChoices = { ...USUAL_FILMS, ...WHOLE };
   /** Id of the screen whose film is shown, and which of its pages. */
   @state() private shown = '';
   @state() private page = 0;
@@ -54,6 +61,7 @@ export class Films extends LitElement {
 
   private open(): void {
     this.all = this.offers();
+    this.choices = { ...this.choices, ...this.settings };
     this.ticked = new Set(this.first ?? this.all.map(({ id }) => id));
     this.shown = this.chosen[0]?.id ?? '';
     this.making.clear();
@@ -67,6 +75,8 @@ export class Films extends LitElement {
 
   private change(change: Partial<FilmChoices>): void {
     this.choices = { ...this.choices, ...change };
+    const { across: _, down: __, ...settings } = this.choices;
+    if (!('across' in change || 'down' in change)) this.keep(settings);
     this.look();
   }
 
@@ -150,19 +160,11 @@ export class Films extends LitElement {
         ${tickbox('registerMarks', 'Register marks')} ${tickbox('lays', 'Three lays')}
       </div>
       <p class="soft small">In transparent inks a spread prints as a darker line wherever films overlap.</p>
-      <ps-choice
-        label="Which way the films read"
-        .options=${READINGS}
-        .value=${choices.wrongReading ? 'wrong' : 'right'}
-        @pick=${({ detail }: CustomEvent<string>) => this.change({ wrongReading: detail === 'wrong' })}
-      ></ps-choice>
-      <p class="soft small">
-        ${
-          choices.wrongReading
-            ? 'Turned over: its printed side lies away from the emulsion, and edges lose a little.'
-            : 'Its printed side lies against the emulsion, on the side of the screen that touches the paper.'
-        }
-      </p>`;
+      <div class="fields">
+        <ps-select label="Films lie on the screen’s" .options=${FILM_SIDES} .value=${choices.side} @pick=${({ detail }: CustomEvent<string>) => this.change({ side: detail as FilmLie['side'] })}></ps-select>
+        <ps-select label="Their printed side" .options=${PRINTED_SIDES} .value=${choices.printed} @pick=${({ detail }: CustomEvent<string>) => this.change({ printed: detail as FilmLie['printed'] })}></ps-select>
+      </div>
+      <p class="soft small" role="status">${lieSentence(choices)}</p>`;
   }
 
   private pages() {

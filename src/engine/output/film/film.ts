@@ -11,7 +11,7 @@ import { layLines, MARKS_ROOM_MM, registerMarks } from './marks.ts';
 import { BAR_MM, boxRing, type Drawn, mirroredDrawn, movedDrawn, type OutPage } from './page.ts';
 import { type Section, sectionsOf } from './sections.ts';
 import { tilesOf } from './tiles.ts';
-import type { FilmScreen, FilmWays } from './ways.ts';
+import { type FilmScreen, type FilmWays, readsWrong } from './ways.ts';
 
 /** A spread or choke is taken for a mistake beyond this, mm. */
 export const MOST_SPREAD_MM = 5;
@@ -130,5 +130,5 @@ function filmPage(
     lines: [...(ways.registerMarks ? registerMarks(sheet, reachMm) : []), ...lays.lines, ...label.lines],
     texts: [...lays.texts, ...label.texts],
   };
-  return { widthMm, heightMm, parts: [{ drawn: ways.wrongReading ? mirroredDrawn(drawn, widthMm) : drawn }] };
+  return { widthMm, heightMm, parts: [{ drawn: readsWrong(ways) ? mirroredDrawn(drawn, widthMm) : drawn }] };
 }

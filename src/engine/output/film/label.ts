@@ -1,6 +1,7 @@
 import { roundTo } from '../../base/units.ts';
+import { isMirrored } from '../../shapes/place/mirrored.ts';
 import { BAR_MM, boxRing, type Drawn, type PageText } from './page.ts';
-import type { FilmScreen, FilmWays } from './ways.ts';
+import { type FilmLie, type FilmScreen, type FilmWays, readsWrong } from './ways.ts';
 
 const BAR_HIGH_MM = 2;
 /** Room for the label and the bar below the marks, mm. */
@@ -14,16 +15,19 @@ const LETTER = 0.55;
  */
 export function filmLabel(
   { key, screen, paper, frame }: FilmScreen,
-  { title, spreadMm, wrongReading }: FilmWays,
+  { title, spreadMm, ...lie }: FilmWays,
   { section, xMm, yMm, mostMm }: { section: string; xMm: number; yMm: number; mostMm: number },
 ): Drawn {
   const { threadsPerCm, threadUm } = screen.mesh;
   const moved = spreadMm === 0 ? '' : `, ${spreadMm > 0 ? 'spread' : 'choke'} ${roundTo(Math.abs(spreadMm), 3)} mm`;
-  const framed = frame === undefined ? '' : `, frame ${roundTo(frame.widthMm, 1)} × ${roundTo(frame.heightMm, 1)} mm inside`;
+  const framed =
+    frame === undefined
+      ? ''
+      : `, frame ${frame.least === true ? 'at least ' : ''}${roundTo(frame.widthMm, 1)} × ${roundTo(frame.heightMm, 1)} mm inside`;
   const rows: [string, number, boolean][] = [
     [`Screen ${key}  ${screen.name}${section === '' ? '' : `  (${section})`}`, 4.2, true],
     [`Mesh ${threadsPerCm}/cm, ${threadUm} µm${framed}${moved}`, 2.9, false],
-    [readingWords(wrongReading), 2.9, false],
+    [lieWords(lie, isMirrored(screen)), 2.9, false],
     [`Sheet ${roundTo(paper.widthMm, 1)} × ${roundTo(paper.heightMm, 1)} mm${title === '' ? '' : `; ${title}`}`, 2.9, false],
   ];
   let y = yMm;
@@ -43,9 +47,10 @@ export function filmLabel(
   return { filled: [boxRing(bar)], lines: [], texts: [...texts, caption] };
 }
 
-/** How a film reads and lies; right-reading with its printed side on the emulsion is the trade's habit, from memory. */
-function readingWords(wrongReading: boolean): string {
-  return wrongReading ? 'Wrong-reading: printed side away from the emulsion' : 'Right-reading: printed side against the emulsion';
+/** How a film reads, seen from its printed side, and how it lies on its screen: on which side of it, which side up. */
+function lieWords(lie: FilmLie, mirrored: boolean): string {
+  const reading = `${readsWrong(lie) ? 'Wrong' : 'Right'}-reading${mirrored ? ', image mirrored' : ''}`;
+  return `${reading}: printed side ${lie.printed === 'against' ? 'against' : 'away from'} the emulsion, ${lie.side} side`;
 }
 
 function fitted(words: string, most: number): string {

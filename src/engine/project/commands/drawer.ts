@@ -1,10 +1,14 @@
 import type { Draft } from 'immer';
+import { entryAt } from '../../base/at.ts';
 import { EngineError } from '../../base/error.ts';
 import { MOST_COUNTED } from '../../base/limits.ts';
 import { type Frames, withoutFrame } from '../../explore/prepare/frames.ts';
 import type { PrepareBudget } from '../../explore/prepare/prepare.ts';
+import type { FilmSettings } from '../../output/film/settings.ts';
+import { fieldName } from '../../recipe/explain.ts';
 import type { PlacedShape, Screen, Shape } from '../../shapes/types.ts';
 import { forgetScreen } from '../forget.ts';
+import { filmsSchema } from '../schema.ts';
 import type { Project } from '../types.ts';
 import { find, refuseInUse, removeById, requireFree, unpin } from './checks.ts';
 import { fieldsChanged, fieldsOf, type RulesOf } from './rule.ts';
@@ -18,6 +22,7 @@ export type DrawerCommand =
   | { kind: 'add-screen'; screen: Screen }
   | { kind: 'change-screen'; screen: string; name?: string; number?: number; placed?: PlacedShape[]; mesh?: Screen['mesh'] }
   | { kind: 'set-frames'; frames: Frames }
+  | { kind: 'set-films'; films: FilmSettings }
   | { kind: 'set-screen-budget'; budget: PrepareBudget }
   | { kind: 'lay-out'; places: { screen: string; placed: PlacedShape[] }[] }
   | { kind: 'remove-screen'; screen: string };
@@ -138,6 +143,18 @@ export const DRAWER_RULES: RulesOf<DrawerCommand> = {
         ...(rest[2].length > 0 ? { reclaimed: rest[2] } : {}),
         ...(Object.keys(inside).length > 0 ? { inside: { ...inside } } : {}),
       };
+    },
+  },
+  'set-films': {
+    label: 'change how films are made',
+    mergeKey: ({ kind, films }, { films: before }) => `${kind}:${fieldsChanged(before, films)}`,
+    change(draft, { films }) {
+      const parsed = filmsSchema.safeParse(films);
+      if (!parsed.success) {
+        const issue = entryAt(parsed.error.issues, 0);
+        throw new EngineError('command.films', `Films cannot have this ${fieldName(issue.path)}: ${issue.message}.`);
+      }
+      draft.films = parsed.data;
     },
   },
   'set-screen-budget': {

@@ -39,7 +39,8 @@ const film = (number: number, name: string, xMm = 30): FilmScreen => ({
 const ways: FilmWays = {
   title: 'Slack tide',
   spreadMm: 0,
-  wrongReading: false,
+  side: 'paper',
+  printed: 'against',
   registerMarks: true,
   lays: true,
   cuts: { acrossMm: [], downMm: [] },
@@ -112,7 +113,7 @@ describe('film positives', () => {
 
   it('should be turned over as a whole when it is wrong-reading', async () => {
     const right = await made([film(7, 'Kelp', 20)]);
-    const wrong = await made([film(7, 'Kelp', 20)], { wrongReading: true });
+    const wrong = await made([film(7, 'Kelp', 20)], { printed: 'away' });
     const at = (bytes: Uint8Array): number => {
       const page = popplerGrey(bytes, COARSE);
       return black(page, [SHEET_X, SHEET_Y, SHEET_X + 60, SHEET_Y + 40]).leftMm;
@@ -120,6 +121,45 @@ describe('film positives', () => {
     expect(at(right.bytes)).toBeCloseTo(SHEET_X + 10, 1);
     expect(at(wrong.bytes)).toBeCloseTo(SHEET_X + 60 - 10 - 20, 1);
     expect(popplerText(wrong.bytes)[0]).not.toContain('Right-reading');
+  });
+
+  it.each([
+    // By hand, a film below the screen and one inside it, each way up: what faces the squeegee reads as the print does.
+    ['paper', 'against', 'Right-reading: printed side against the emulsion, paper side', false],
+    ['paper', 'away', 'Wrong-reading: printed side away from the emulsion, paper side', true],
+    ['squeegee', 'against', 'Wrong-reading: printed side against the emulsion, squeegee side', true],
+    ['squeegee', 'away', 'Right-reading: printed side away from the emulsion, squeegee side', false],
+  ] as const)('should read as it must to lie on the %s side, printed side %s the emulsion', async (side, printed, words, over) => {
+    const one = film(7, 'Kelp', 20);
+    const { bytes } = await made([one], { side, printed, lays: true });
+    const page = popplerGrey(bytes, 150);
+    const across = over ? PAGE_MM - (SHEET_X + 10) - 20 : SHEET_X + 10;
+    expect(black(page, [SHEET_X, SHEET_Y, SHEET_X + 60, SHEET_Y + 40], 150 / 25.4).leftMm).toBeCloseTo(across, 0);
+    // The side lay of a landscape sheet stands at its left; its 18 mm are on the other side of a film turned over.
+    const lay = (left: number): number => black(page, [left, SHEET_Y + 22, left + 5, SHEET_Y + 38], 150 / 25.4).areaMm2;
+    const [here, there] = over ? [SHEET_X + 60.5, SHEET_X - 5.5] : [SHEET_X - 5.5, SHEET_X + 60.5];
+    expect(lay(here)).toBeGreaterThan(0);
+    expect(lay(there)).toBe(0);
+    // A text that runs from right to left is not put together again by poppler.
+    if (!over) expect(popplerText(bytes)[0]).toContain(words);
+    const svg = strFromU8((await made([one], { side, printed }, 'svgs')).bytes);
+    expect(svg).toContain(words);
+    const { pixels, width } = new Resvg(svg, { fitTo: { mode: 'width', value: 1700 }, font: { loadSystemFonts: false } }).render();
+    const ink = (xMm: number): number => pixels[4 * (Math.round((SHEET_Y + 12) * 10) * width + Math.round(xMm * 10)) + 3]!;
+    expect([ink(across + 1), ink(across - 1), ink(across + 19), ink(across + 21)]).toEqual([255, 0, 255, 0]);
+  });
+
+  it('should say so when the image of its screen is mirrored, however the film reads', async () => {
+    const one = film(7, 'Kelp', 20);
+    const mirrored: FilmScreen = {
+      ...one,
+      screen: { ...one.screen, placed: one.screen.placed.map((each) => ({ ...each, mirrored: true })) },
+    };
+    for (const [printed, words] of [
+      ['against', 'Right-reading, image mirrored: printed side against the emulsion, paper side'],
+      ['away', 'Wrong-reading, image mirrored: printed side away from the emulsion, paper side'],
+    ] as const)
+      expect(strFromU8((await made([mirrored], { printed }, 'svgs')).bytes)).toContain(words);
   });
 
   it('should go over the pages of a small printer and be whole again when they are laid mark on mark', async () => {

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { frameState, isAtHand, withFrame, withInside, withoutFrame } from '../../../../src/engine/explore/prepare/frames.ts';
+import { USUAL_FILMS } from '../../../../src/engine/output/film/settings.ts';
 import { apply } from '../../../../src/engine/project/apply.ts';
+import { readSections } from '../../../../src/engine/project/read-sections.ts';
 import { readProject } from '../../../../src/engine/project/read.ts';
 import { smallProject } from '../../../helpers/small-project.ts';
 
@@ -30,6 +32,18 @@ describe('frames', () => {
     expect(numbered(first!.number)).toBe(first!.number);
     for (const number of [0, 1.5, second!.number])
       expect(() => numbered(number)).toThrow(expect.objectContaining({ code: 'command.number' }));
+  });
+
+  it('should have films made the way that was said last, kept with the project and its file', () => {
+    const project = smallProject();
+    const films = { ...USUAL_FILMS, side: 'squeegee' as const, spreadMm: -0.2, paper: 'A3' as const };
+    const said = apply(project, { kind: 'set-films', films }).project;
+    expect(readProject(JSON.stringify(said), 'p.json').value!.films).toEqual(films);
+    const read = readSections({ ...said, films: { ...films, side: 'front' } }, project, 'p.json');
+    expect([read.project.films, read.aside.length]).toEqual([undefined, 1]);
+    expect(() => apply(project, { kind: 'set-films', films: { ...films, spreadMm: 50 } })).toThrow(
+      expect.objectContaining({ code: 'command.films' }),
+    );
   });
 
   it('should be kept with the project and come back from its file, and leave with the screen', () => {
