@@ -5,11 +5,14 @@ import type { MadePlan } from '../../../src/components/output/made-plan.ts';
 import { type PaperAsked, pictureRows } from '../../../src/components/output/papers/paper-choice.ts';
 import { stencilBlocks, USUAL_STOCK } from '../../../src/components/output/papers/stencil-blocks.ts';
 import { pullSheetPdf } from '../../../src/components/output/pull-sheet-pdf.ts';
+import { ScreenStates } from '../../../src/components/press/plan/screen-states.ts';
+import { visitFilms } from '../../../src/components/ui/films/film-offers.ts';
 import { gramsText, wallClock } from '../../../src/components/words/plan-words.ts';
 import { rangesText } from '../../../src/engine/base/words.ts';
 import { recipeOf, studioOfRecipe } from '../../../src/engine/recipe/write.ts';
 import type { Pull } from '../../../src/engine/stack/types.ts';
 import { setUpInk } from '../../../src/engine/visit/quantities/set-up-ink.ts';
+import { stencilsOf } from '../../../src/engine/visit/stencils/stencil-list.ts';
 import { planVisit, type PressPlan, type VisitInput } from '../../../src/engine/visit/visit.ts';
 import { StudioPictures } from '../../../src/workers/jobs/pictures.ts';
 import { pageFonts as fonts } from '../../helpers/page-fonts.ts';
@@ -197,6 +200,27 @@ describe('the papers of a visit', () => {
       table.rows.map(({ cells }) => cells[1]!.lines).find(([name]) => name!.text.startsWith(`${key} `))![1]!.text;
     expect(small(first!)).toMatch(/^made, mounted/);
     expect(small(second!)).toMatch(/^to make, mounted/);
+  });
+
+  it('should name on the films of a visit the frame said in the Drawer, or the least that its image wants', () => {
+    const { press, bench, drawer: studio } = smallProject();
+    const made = planned(
+      { runs: [{ recipe: recipeOf(bench, studio, { id: 'a', title: 'A' }), sheets: 2 }], minDeltaE: 1, press, seed: 'x' },
+      20,
+    );
+    const [first] = made.recipes[0]!.screens;
+    const said = studio.screens.find(({ number }) => number === first!.number)!;
+    const inside = { [said.id]: { widthMm: 900, heightMm: 700 } };
+    const films = visitFilms(new ScreenStates().made(made, { drawer: studio, frames: { made: [], toMake: [], inside } }));
+    expect(films.find(({ key }) => key === String(first!.number))!.frame).toEqual(inside[said.id]);
+    for (const { key, frame, screen } of films.filter((film) => film.key !== String(first!.number))) {
+      const { imageWidthMm } = stencilsOf(made.plan, made.recipes).find((stencil) => stencil.screen.key === key)!;
+      expect(frame).toMatchObject({ least: true });
+      // 120 mm on each side of the largest image on it; common practice, no source.
+      expect(frame!.widthMm).toBeGreaterThanOrEqual(imageWidthMm + 240);
+      expect(screen.name).not.toBe('');
+    }
+    expect(films.length).toBeGreaterThan(1);
   });
 
   it('should say what to do as well where a set-up waits, when the visit ends, and names in full', async () => {
