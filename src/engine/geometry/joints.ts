@@ -1,5 +1,7 @@
 import { f64 } from '../base/at.ts';
+import { lineAlong } from './along-ring.ts';
 import { EdgeGrid } from './edge-grid.ts';
+import { steadyParts, type Stretch } from './steady.ts';
 
 /** Edges that turn farther from each other than this run no joint: cosine of 30° (a choice, no source). */
 const FACING = Math.cos(Math.PI / 6);
@@ -13,7 +15,7 @@ export interface JointReach {
   apartMm: number;
   /** They hold where they overlap by this or more, mm. */
   overlapMm: number;
-  /** Joints shorter than this are corners and crossings, mm. */
+  /** Joints shorter than this are corners and crossings, mm; along as much, their distance hardly changes. */
   leastMm: number;
   /** Told how many edges are looked at. */
   spend?: (edges: number) => void;
@@ -24,26 +26,23 @@ export interface Joint {
   lengthMm: number;
   /** The widest that they stand apart along it, mm; below 0 where they overlap all along it. */
   apartMm: number;
-  /** About the middle of it. */
+  /** The edge along it, flat, mm. */
+  line: number[];
+  /** The middle of it. */
   xMm: number;
   yMm: number;
 }
 
-/** A stretch of a ring that faces another outline. */
-interface Stretch extends Pick<Joint, 'apartMm' | 'xMm' | 'yMm'> {
-  fromMm: number;
-  toMm: number;
-}
-
 /**
  * Where the edge of one area runs along the edge of another, its own inside on the one side and the other's on the
- * other, without overlapping by a stated width. Each stretch is measured square to the edge.
+ * other, without overlapping by a stated width. Each stretch is measured square to the edge. Edges that only cross, or
+ * only come near, at however shallow an angle, are no joint: see `steadyParts`.
  * @param rings as `normalise` gives them, mm
  * @param other edges of the other area, made of such rings
  * @returns joints in the order of the rings; a stretch that breaks off for less than both widths goes on
  */
 export function jointsOf(rings: readonly Float64Array[], other: EdgeGrid, reach: JointReach): Joint[] {
-  return rings.flatMap((ring) => joined(facingStretches(ring, other, reach), reach));
+  return rings.flatMap((ring) => joined(facingStretches(ring, other, reach), ring, reach));
 }
 
 function facingStretches(ring: Float64Array, other: EdgeGrid, reach: JointReach): Stretch[] {
@@ -99,29 +98,20 @@ class Edge {
       else low = Math.max(low, crosses);
     }
     if (!(high > low)) return null;
-    const middle = (low + high) / 2;
-    return {
-      fromMm: low,
-      toMm: high,
-      apartMm: atFrom + slope * ((slope > 0 ? high : low) - from),
-      xMm: x + ux * middle,
-      yMm: y + uy * middle,
-    };
+    return { fromMm: low, toMm: high, fromApartMm: atFrom + slope * (low - from), toApartMm: atFrom + slope * (high - from) };
   }
 }
 
 /** Stretches of one ring that go on from each other, as joints. */
-function joined(stretches: Stretch[], { apartMm, overlapMm, leastMm }: JointReach): Joint[] {
+function joined(stretches: Stretch[], ring: Float64Array, { apartMm, overlapMm, leastMm }: JointReach): Joint[] {
   const joints: Joint[] = [];
   let run: Stretch[] = [];
   let endMm = -Infinity;
   const close = (): void => {
-    const startMm = run[0]?.fromMm ?? endMm;
-    const lengthMm = endMm - startMm;
-    if (run.length === 0 || lengthMm < leastMm) return;
-    const off = ({ fromMm, toMm }: Stretch): number => Math.abs(fromMm + toMm - startMm - endMm);
-    const { xMm, yMm } = run.reduce((best, stretch) => (off(stretch) < off(best) ? stretch : best));
-    joints.push({ lengthMm, apartMm: run.reduce((most, stretch) => Math.max(most, stretch.apartMm), -Infinity), xMm, yMm });
+    for (const { fromMm, toMm, apartMm: widest } of steadyParts(run, leastMm)) {
+      const [xMm = 0, yMm = 0] = lineAlong(ring, (fromMm + toMm) / 2, toMm);
+      joints.push({ lengthMm: toMm - fromMm, apartMm: widest, line: lineAlong(ring, fromMm, toMm), xMm, yMm });
+    }
   };
   for (const stretch of stretches.sort((a, b) => a.fromMm - b.fromMm)) {
     if (stretch.fromMm > endMm + apartMm + overlapMm) {

@@ -71,6 +71,11 @@ export interface GapsRequest {
   toleranceMm: number;
 }
 
+/** Of such pulls, a square of the sheet so wide, mm. */
+export interface LoosePlaceRequest extends GapsRequest {
+  acrossMm: number;
+}
+
 /** All orders of a few pulls, and from where on two of them are two pictures. */
 export type LessonRequest = SheetRequest & OverlapRequest & { minAreaMm2: number };
 
@@ -120,6 +125,8 @@ export interface PictureApi {
    * @param onProgress gets the share that is done; null when it was cancelled
    */
   gaps(request: Job<Keyed<GapsRequest>>, onProgress: (share: number) => void): Promise<Gap[] | null>;
+  /** Where a print out of register shows it most: the middle of a square, mm; null where nothing shows. */
+  loosePlace(request: Keyed<LoosePlaceRequest>): { xMm: number; yMm: number } | null;
   /** Names for a print from what is seen of it. */
   offeredNames(request: Keyed<{ pulls: readonly Pull[] }>): string[];
   /** Many shapes put on screens at once, within the printable part. */

@@ -22,6 +22,7 @@ import type {
   DifferenceRequest,
   DifferenceResult,
   GapsRequest,
+  LoosePlaceRequest,
   GoalRequest,
   LessonRequest,
   LessonResult,
@@ -98,6 +99,10 @@ export class EngineClient {
 
   gaps(request: ForStudio<GapsRequest>, control: JobControl<number>): Promise<Gap[] | null> {
     return this.run(control, (seat, job, onProgress) => seat.api.gaps({ ...keyed(seat, request), job }, onProgress));
+  }
+
+  loosePlace(request: ForStudio<LoosePlaceRequest>): Promise<{ xMm: number; yMm: number } | null> {
+    return this.ask(request, (api, keyed) => api.loosePlace(keyed));
   }
 
   offeredNames(request: ForStudio<{ pulls: readonly Pull[] }>): Promise<string[]> {

@@ -26,6 +26,7 @@ import { serve } from '../api/serve.ts';
 import type { WallApi } from '../api/wall-api.ts';
 import { wallHelpers } from '../helpers/wall-helper-workers.ts';
 import { Jobs } from '../jobs/jobs.ts';
+import { loosePlace } from '../jobs/loose-place.ts';
 import { StudioPictures } from '../jobs/pictures.ts';
 import { pinTiles } from '../jobs/pin-tiles.ts';
 import { runVeils } from '../jobs/veil-job.ts';
@@ -74,6 +75,7 @@ const pictures: PictureApi = {
   },
   gaps: ({ studio, job, pulls, toleranceMm }, onProgress) =>
     jobs.find(job, gapSteps({ pulls }, of(studio).studio, toleranceMm), onProgress),
+  loosePlace: ({ studio, ...request }) => loosePlace(of(studio), request),
   offeredNames: ({ studio, pulls }) => offeredNames({ pulls }, of(studio).studio),
   scatter({ studio: key, shapes, ...ask }) {
     const { studio } = of(key);

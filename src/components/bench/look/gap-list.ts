@@ -1,15 +1,14 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { entryAt } from '../../../engine/base/at.ts';
 import { roundTo } from '../../../engine/base/units.ts';
 import { type Gap, leastJointMm } from '../../../engine/order/gaps.ts';
 import { engineFor } from '../../../workers/client/client.ts';
 import { controls } from '../../ui/controls-style.ts';
 import '../../ui/kit/progress.ts';
-import { counted } from '../../ui/words.ts';
 import { workFailure } from '../../ui/work-failure.ts';
 import { Work } from '../../ui/work.ts';
 import type { OtherStack } from '../picture/compare-with.ts';
+import { gapsCounted, GapWords } from './gap-words.ts';
 
 /** So many are listed until all are asked for. */
 const FIRST = 6;
@@ -18,7 +17,7 @@ const FIRST = 6;
 export type PlaceSeen = CustomEvent<{ xMm: number; yMm: number }>;
 
 /**
- * Which pulls only just meet, how wide a gap may open between them, and the trap that closes it.
+ * Which pulls only just meet, how wide a gap may open between them, and what would close it.
  * @fires place-seen PlaceSeen: where one of them is
  */
 @customElement('bench-gap-list')
@@ -71,25 +70,6 @@ export class GapList extends LitElement {
     void this.run.start((control) => engineFor('plan').gaps({ studio: own.drawer, pulls: own.pulls, toleranceMm }, control));
   }
 
-  private nameOf(place: number): string {
-    const { pulls, drawer } = this.own;
-    const pull = entryAt(pulls, place);
-    const ink = drawer.inks.find(({ id }) => id === pull.ink)?.name ?? 'an ink that is gone';
-    return `${this.screenOf(place)} in ${ink} (pull ${place + 1})`;
-  }
-
-  private screenOf(place: number): string {
-    const { pulls, drawer } = this.own;
-    return `screen ${drawer.screens.find(({ id }) => id === entryAt(pulls, place).screen)?.number ?? '?'}`;
-  }
-
-  private words({ a, b, lengthMm, standsMm, opensMm, spread }: Gap): string {
-    const stands = roundTo(standsMm, 2) > 0 ? `, up to ${roundTo(standsMm, 2)} mm apart as drawn` : '';
-    const opens = roundTo(opensMm, 2);
-    const first = this.nameOf(a);
-    return `${first.charAt(0).toUpperCase()}${first.slice(1)} and ${this.nameOf(b)} meet along ${roundTo(lengthMm, lengthMm < 10 ? 1 : 0)} mm${stands}: up to ${opens} mm of the paper, or of what lies under them, could show. Spread ${this.screenOf(spread)} by ${opens} mm.`;
-  }
-
   private gaps(found: readonly Gap[]) {
     const { toleranceMm } = this;
     if (toleranceMm === 0) return html`<p class="small">Where every pull lies in its place, no gap opens.</p>`;
@@ -97,12 +77,13 @@ export class GapList extends LitElement {
       return html`<p class="small">No two pulls only just meet along ${roundTo(leastJointMm(toleranceMm), 2)} mm or more: none needs a trap.</p>`;
     }
     const shown = this.all ? found : found.slice(0, FIRST);
-    return html`<p class="soft small">${counted(found.length, 'pair of pulls', 'pairs of pulls')} only just meet${found.length === 1 ? 's' : ''}, the longest first. The lighter ink of the two is spread (common practice).</p>
+    const words = new GapWords(this.own);
+    return html`<p class="small" role="status">${gapsCounted(found)} <span class="soft">A lighter ink is spread under or over the other (common practice).</span></p>
       <ol aria-label="Pairs of pulls that only just meet">
         ${shown.map(
           (gap) => html`<li>
-            <span class="small">${this.words(gap)}</span>
-            <button type="button" aria-label=${`See where ${this.nameOf(gap.a)} meets ${this.nameOf(gap.b)}`} @click=${() => this.see(gap)}>See this place</button>
+            <span class="small">${words.sentences(gap)}</span>
+            <button type="button" aria-label=${`See where ${words.nameOf(gap.a)} meets ${words.nameOf(gap.b)}`} @click=${() => this.see(gap)}>See this place</button>
           </li>`,
         )}
       </ol>

@@ -42,10 +42,10 @@ export class OutOfRegister extends LitElement {
     css`
       .surface {
         display: grid;
-        grid-template-columns: minmax(120px, 1fr) 3fr;
+        grid-template-columns: minmax(120px, 200px) minmax(0, 1fr) minmax(300px, 380px);
+        grid-template-rows: minmax(0, 1fr);
         gap: var(--space-8);
         padding: var(--space-7);
-        overflow: auto;
       }
       .whole {
         position: relative;
@@ -66,32 +66,42 @@ export class OutOfRegister extends LitElement {
       }
       ul {
         display: grid;
-        grid-template-columns: repeat(auto-fill, minmax(min(100%, 260px), 1fr));
+        grid-template-columns: repeat(3, minmax(0, 1fr));
         gap: var(--space-6);
         align-content: start;
         margin: 0;
         padding: 0;
         list-style: none;
       }
+      ul,
       bench-gap-list {
-        grid-column: 1 / -1;
+        min-height: 0;
+        overflow: auto;
       }
       .note {
         flex: 1 1 24em;
       }
-      @media (max-width: 760px) {
+      @media (max-width: 1100px) {
         .surface {
-          display: flex;
-          flex-direction: column;
+          grid-template-columns: minmax(100px, 1fr) 3fr;
+          grid-template-rows: auto;
           gap: var(--space-6);
+          overflow: auto;
         }
-        .whole {
-          flex: none;
-          width: min(45%, 180px);
+        ul,
+        bench-gap-list {
+          overflow: visible;
         }
         ul {
-          flex: none;
-          grid-template-columns: repeat(2, minmax(0, 1fr));
+          gap: var(--space-4);
+        }
+        bench-gap-list {
+          grid-column: 1 / -1;
+        }
+      }
+      @media (max-width: 760px) {
+        .surface {
+          padding: var(--space-6);
         }
       }
     `,
@@ -102,12 +112,15 @@ export class OutOfRegister extends LitElement {
   /** What the studio says that its table holds, mm; 0 where it says nothing. */
   @property({ type: Number }) holdsMm = 0;
   @state() private toleranceMm: number | null = null;
-  @state() private acrossMm = 60;
+  @state() private acrossMm = 30;
   @state() private edition = 1;
-  /** Middle of what is seen, mm; null for the middle of the sheet. */
+  /** Middle of what is seen, mm; null where none was chosen. */
   @state() private place: { xMm: number; yMm: number } | null = null;
   private readonly whole = new SheetPicture(this);
   private readonly sheets = new Work<Picture[]>(this);
+  /** Where being out of register shows most; seen first. */
+  private readonly loose = new Work<{ xMm: number; yMm: number } | null>(this);
+  private looseOf: readonly unknown[] = [];
   private asked = '';
   private drawnOf: readonly unknown[] = [];
 
@@ -117,12 +130,15 @@ export class OutOfRegister extends LitElement {
 
   private get middle(): { xMm: number; yMm: number } {
     const { widthMm, heightMm } = this.own.drawer.paper;
-    return this.place ?? { xMm: widthMm / 2, yMm: heightMm / 2 };
+    return this.place ?? this.loose.found ?? { xMm: widthMm / 2, yMm: heightMm / 2 };
   }
 
   protected override willUpdate(): void {
     const { own, relative, tolerance, acrossMm, edition, middle } = this;
     this.whole.want({ pulls: own.pulls, drawer: own.drawer, heightPx: OVERVIEW_PX, relative });
+    this.lookForLoose();
+    // The first place is worth waiting for: another one would only flash.
+    if (this.place === null && this.loose.running) return;
     const key = JSON.stringify([relative, tolerance, acrossMm, edition, middle]);
     if (key === this.asked && this.drawnOf[0] === own.pulls && this.drawnOf[1] === own.drawer) return;
     this.asked = key;
@@ -139,6 +155,14 @@ export class OutOfRegister extends LitElement {
     this.sheets.follow(() =>
       Promise.all(sheets.map((pulls) => engineFor('picture').view({ studio: own.drawer, pulls, relative, ...seen }))),
     );
+  }
+
+  private lookForLoose(): void {
+    const { own, tolerance, acrossMm } = this;
+    if (this.looseOf[0] === own.pulls && this.looseOf[1] === own.drawer) return;
+    this.looseOf = [own.pulls, own.drawer];
+    const toleranceMm = tolerance > 0 ? tolerance : USUAL_MM;
+    this.loose.follow(() => engineFor('picture').loosePlace({ studio: own.drawer, pulls: own.pulls, toleranceMm, acrossMm }));
   }
 
   private onPoint(event: MouseEvent): void {
@@ -192,8 +216,7 @@ export class OutOfRegister extends LitElement {
         <ps-number label="Seen across" unit="mm" step="5" .min=${ACROSS_MM.least} .max=${ACROSS_MM.most} .value=${acrossMm} @pick=${({ detail }: NumberPick) => (this.acrossMm = detail)}></ps-number>
         <button type="button" @click=${() => this.edition++}>Other sheets</button>
         <p class="soft small note">
-          Each pull of each sheet lies anywhere within ${tolerance} mm of its place: where inks only touch, paper shows on some.
-          ${tolerance > 0 ? html`Two pulls can come ${roundTo(2 * tolerance, 2)} mm apart. A trap as wide as that keeps the gap shut: a spread in the films of one of the two inks, which in transparent inks prints as a darker line.` : nothing}
+          Each pull of each sheet lies anywhere within ${tolerance} mm of its place${tolerance > 0 ? html`, so that two can come ${roundTo(2 * tolerance, 2)} mm apart` : nothing}: where inks only touch, paper shows on some. A trap is a spread in the film of one of the two inks; in transparent inks it prints as a darker line.
         </p>
       </div>`;
   }
