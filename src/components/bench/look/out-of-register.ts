@@ -85,6 +85,7 @@ export class OutOfRegister extends LitElement {
         .surface {
           grid-template-columns: minmax(100px, 1fr) 3fr;
           grid-template-rows: auto;
+          align-content: start;
           gap: var(--space-6);
           overflow: auto;
         }
