@@ -131,6 +131,10 @@ export const ROOM_HELP: Readonly<Record<Room, RoomHelp>> = {
         'Shorten it',
         'Read the advice below the order: each line was planned anew, and says what it saves and what it changes in the prints.',
       ],
+      [
+        'Larger than the bed',
+        '*Cut into sections…*, below a print that has sheets, makes each section a print with stencils, films and set-ups of its own.',
+      ],
       ['Print the papers', 'A bench sheet a day, cards, passports, tickets for buckets, stencils to prepare: as PDF or printed.'],
       [
         'Log at the press',

@@ -14,9 +14,11 @@ import { printImage } from '../../ui/print/print-image.ts';
 import type { StatePictures } from '../../ui/print/state-pictures.ts';
 import { counted } from '../../ui/words.ts';
 import { recipeLetter } from '../../words/plan-words.ts';
+import './cut-sections.ts';
 
 /**
  * Kept recipes and how many sheets of each are to be printed.
+ * @fires cut as `press-cut-sections` of a recipe
  * @fires runs CustomEvent<VisitRun[]>: what the visit shall be, in the order of the recipes
  */
 @customElement('press-visit-runs')
@@ -106,7 +108,8 @@ export class VisitRuns extends LitElement {
         .stepNames=${[`One fewer of ${label.toLowerCase()} of ${recipe.title}`, `One more of ${label.toLowerCase()} of ${recipe.title}`] as const}
         @pick=${(event: NumberPick) => this.set(recipe, { [key]: event.detail })}
       ></ps-number>`;
-    return html`<div class="extras">${field('overs', 'Overs')}${field('proofs', 'Proofs')}</div>`;
+    return html`<div class="extras">${field('overs', 'Overs')}${field('proofs', 'Proofs')}</div>
+      <press-cut-sections .recipe=${recipe} .picture=${this.pictures.of(recipe, recipe.pulls)}></press-cut-sections>`;
   }
 
   private item(recipe: Recipe, letter: string | null) {

@@ -2,6 +2,7 @@ import { html, nothing } from 'lit';
 import { MOST_SHEETS } from '../../../engine/base/limits.ts';
 import type { PressSettings, VisitRun } from '../../../engine/project/types.ts';
 import { visitInputOf } from '../../../engine/project/visit-input.ts';
+import type { Recipe } from '../../../engine/recipe/types.ts';
 import type { AppStore } from '../../app-store.ts';
 import type { StatePictures } from '../../ui/print/state-pictures.ts';
 import { counted } from '../../ui/words.ts';
@@ -44,6 +45,7 @@ export function whatToPrint(
       .press=${project.press}
       .pictures=${pictures}
       .drawn=${drawn}
+      @cut=${(event: CustomEvent<Recipe[]>) => cutPrint(store, event.detail)}
       @runs=${(event: CustomEvent<VisitRun[]>) => store.dispatch({ kind: 'set-visit', runs: event.detail })}
     ></press-visit-runs>
     <div class="start">
@@ -63,6 +65,12 @@ export function whatToPrint(
       @figures=${(event: CustomEvent<Partial<PressSettings>>) => store.dispatch({ kind: 'set-press', change: event.detail })}
     ></press-studio-figures>
   </section>`;
+}
+
+/** Puts the sections of a print in its stead. */
+function cutPrint(store: AppStore, sections: Recipe[]): void {
+  const [first] = sections;
+  if (first?.parent !== undefined) store.dispatch({ kind: 'cut-recipe', recipe: first.parent, sections });
 }
 
 /** One button that starts and then stops, so that what was pressed keeps the focus. */

@@ -1,17 +1,12 @@
-import { EngineError } from '../../../engine/base/error.ts';
-import type { SheetCuts } from '../../../engine/output/film/sections.ts';
 import type { FilmPaper, FilmSettings } from '../../../engine/output/film/settings.ts';
 import type { Tile } from '../../../engine/output/film/tiles.ts';
 import { type FilmLie, type FilmWays, readsWrong } from '../../../engine/output/film/ways.ts';
 import type { FilmsAs } from '../../output/films/films-file.ts';
 import type { Option } from '../kit/select.ts';
+import { cutsOf, type TypedCuts } from './cut-fields.ts';
 
-/** All that is asked of films, as it stands in the fields. */
-export interface FilmChoices extends FilmSettings {
-  /** As typed, mm from the left and from the top; of one sheet, so it is not kept with the settings. */
-  across: string;
-  down: string;
-}
+/** All that is asked of films, as it stands in the fields; cuts are of one sheet and not kept with the settings. */
+export interface FilmChoices extends FilmSettings, TypedCuts {}
 
 export const FILMS_AS: readonly Option<FilmsAs>[] = [
   { value: 'pdf', label: 'one PDF, all films in it' },
@@ -59,25 +54,12 @@ function tileOf({ paper, overlapMm }: FilmChoices): Tile | null {
   return { widthMm, heightMm, overlapMm };
 }
 
-/** '280, 420.5' as numbers. @throws EngineError 'film.cut' for what is no number */
-function typedCuts(text: string, from: string): number[] {
-  return text
-    .split(/[,;\s]+/u)
-    .filter((part) => part !== '')
-    .map((part) => {
-      const mm = Number(part);
-      if (Number.isFinite(mm)) return mm;
-      throw new EngineError('film.cut', `“${part}” is no place for a cut; give mm from the ${from}, as in 280, 560.`);
-    });
-}
-
 /**
  * How films are made by what stands in the fields.
  * @param title on every film
  * @throws EngineError 'film.cut' for cuts that are no numbers
  */
 export function waysOf(choices: FilmChoices, title: string): FilmWays {
-  const { side, printed, spreadMm, registerMarks, lays, across, down } = choices;
-  const cuts: SheetCuts = { acrossMm: typedCuts(across, 'left'), downMm: typedCuts(down, 'top') };
-  return { title, side, printed, spreadMm, registerMarks, lays, cuts, tile: tileOf(choices) };
+  const { side, printed, spreadMm, registerMarks, lays } = choices;
+  return { title, side, printed, spreadMm, registerMarks, lays, cuts: cutsOf(choices), tile: tileOf(choices) };
 }

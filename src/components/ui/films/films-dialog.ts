@@ -22,6 +22,7 @@ import '../kit/select.ts';
 import { counted } from '../words.ts';
 import { workFailure } from '../work-failure.ts';
 import { Work } from '../work.ts';
+import { cutFields, cutFieldsStyle } from './cut-fields.ts';
 import { FILM_PAPERS, FILM_SIDES, type FilmChoices, FILMS_AS, lieSentence, PRINTED_SIDES, waysOf } from './film-choices.ts';
 import type { FilmOffer } from './film-offers.ts';
 import { filmSheet } from './film-sheet.ts';
@@ -29,12 +30,14 @@ import { filmsStyle } from './films-style.ts';
 
 /** No cuts. */
 const WHOLE = { across: '', down: '' };
+const CUT_WORDS =
+  'Each section of the sheet has films of its own, with marks at its corners and sides. For a pull order of each section, cut the print under What to print in Press: its sections have their own films there.';
 const TYPES = { pdf: 'application/pdf', svg: 'image/svg+xml', zip: 'application/zip' } as const;
 
 /** Film positives at their size: a button, and behind it what is asked of them, with a picture of each page. */
 @customElement('ps-films')
 export class Films extends LitElement {
-  static override styles = [controls, dialogStyle, filmsStyle];
+  static override styles = [controls, dialogStyle, cutFieldsStyle, filmsStyle];
 
   /** The screens that there are, asked for when the dialog opens. */
   @property({ attribute: false }) offers!: () => FilmOffer[];
@@ -169,10 +172,6 @@ export class Films extends LitElement {
 
   private pages() {
     const { choices } = this;
-    const cut = (name: 'across' | 'down', label: string, hint: string) => html`<label class="stacked"
-      >${label}
-      <input type="text" inputmode="decimal" placeholder=${hint} .value=${choices[name]} @change=${(event: Event) => this.change({ [name]: (event.target as HTMLInputElement).value })} />
-    </label>`;
     return html`<div class="fields">
         <ps-select label="Save as" .options=${FILMS_AS} .value=${choices.as} @pick=${({ detail }: CustomEvent<string>) => this.change({ as: detail as FilmsAs })}></ps-select>
         <ps-select label="Printed as" .options=${FILM_PAPERS} .value=${choices.paper} @pick=${({ detail }: CustomEvent<string>) => this.change({ paper: detail as FilmPaper })}></ps-select>
@@ -184,10 +183,7 @@ export class Films extends LitElement {
       </div>
       ${choices.paper === 'whole' ? nothing : html`<p class="soft small">Cut one of two neighbours along the marks in its rim and lay it over the other, mark on mark.</p>`}
       <ps-fold label="Larger than the press" note=${choices.across + choices.down === '' ? '' : 'cut into sections'}>
-        <div class="cuts">
-          ${cut('across', 'Upright cuts, mm from the left', '280, 560')} ${cut('down', 'Level cuts, mm from the top', '400')}
-          <p class="soft small">Each section of the sheet has films of its own, with marks at its corners and sides. The pull order in Press is for whole sheets: print every section in that order.</p>
-        </div>
+        ${cutFields(choices, (change) => this.change(change), CUT_WORDS)}
       </ps-fold>`;
   }
 

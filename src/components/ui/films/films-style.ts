@@ -59,25 +59,6 @@ export const filmsStyle = css`
     align-items: end;
     gap: var(--space-5) var(--space-7);
   }
-  .cuts {
-    display: grid;
-    grid-template-columns: repeat(2, minmax(0, 1fr));
-    align-items: end;
-    gap: var(--space-5) var(--space-6);
-    padding-block: var(--space-3);
-  }
-  .cuts label {
-    color: var(--ink-soft);
-    font-size: var(--type-small);
-  }
-  .cuts input {
-    width: 100%;
-    color: var(--ink);
-    font-size: var(--type-text);
-  }
-  .cuts p {
-    grid-column: 1 / -1;
-  }
   .sheet {
     display: grid;
     place-items: center;

@@ -9,7 +9,7 @@ import { screenRings } from '../../shapes/place/placed.ts';
 import { filmLabel, LABEL_ROOM_MM } from './label.ts';
 import { layLines, MARKS_ROOM_MM, registerMarks } from './marks.ts';
 import { BAR_MM, boxRing, type Drawn, mirroredDrawn, movedDrawn, type OutPage } from './page.ts';
-import { type Section, sectionsOf } from './sections.ts';
+import { outerBox, type Section, sectionsOf } from './sections.ts';
 import { tilesOf } from './tiles.ts';
 import { type FilmScreen, type FilmWays, readsWrong } from './ways.ts';
 
@@ -83,7 +83,7 @@ export function filmPages(film: FilmScreen, ways: FilmWays, reachMm: number): Ou
   const image = filmImage(film, ways.spreadMm);
   const pages: OutPage[] = [];
   for (const section of sections) {
-    const beyond = withOuterEdges(section.box, film.paper, reachMm + MOST_SPREAD_MM);
+    const beyond = outerBox(section.box, film.paper, reachMm + MOST_SPREAD_MM);
     const inside = sections.length === 1 ? image : cutRings(image, [boxRing(beyond)], new WorkBudget());
     if (inside.length === 0) continue;
     const page = filmPage(film, ways, { image: inside, section, reachMm });
@@ -91,19 +91,6 @@ export function filmPages(film: FilmScreen, ways: FilmWays, reachMm: number): Ou
     pages.push(...(ways.tile === null ? [named] : tilesOf(named, ways.tile)));
   }
   return pages;
-}
-
-/** A section with all that is printed beyond those of its edges that are the sheet's. */
-function withOuterEdges(box: Box, paper: { widthMm: number; heightMm: number }, beyondMm: number): Box {
-  const [right, bottom] = [box.xMm + box.widthMm, box.yMm + box.heightMm];
-  const left = box.xMm === 0 ? -beyondMm : box.xMm;
-  const top = box.yMm === 0 ? -beyondMm : box.yMm;
-  return {
-    xMm: left,
-    yMm: top,
-    widthMm: (right === paper.widthMm ? right + beyondMm : right) - left,
-    heightMm: (bottom === paper.heightMm ? bottom + beyondMm : bottom) - top,
-  };
 }
 
 /** One page: the image of a section with its marks, and below them what it is and the bar. */

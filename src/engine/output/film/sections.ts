@@ -46,6 +46,21 @@ export function sectionsOf({ widthMm, heightMm }: { widthMm: number; heightMm: n
   );
 }
 
+/** A section with all that is printed beyond those of its edges that are the sheet's. */
+export function outerBox(box: Box, paper: { widthMm: number; heightMm: number }, beyondMm: number): Box {
+  const [right, bottom] = [box.xMm + box.widthMm, box.yMm + box.heightMm];
+  // Sides are differences of edges, so that sums of them can miss the sheet's by dust.
+  const ends = (edge: number, side: number): boolean => Math.abs(edge - side) < 1e-6;
+  const left = box.xMm === 0 ? -beyondMm : box.xMm;
+  const top = box.yMm === 0 ? -beyondMm : box.yMm;
+  return {
+    xMm: left,
+    yMm: top,
+    widthMm: (ends(right, paper.widthMm) ? right + beyondMm : right) - left,
+    heightMm: (ends(bottom, paper.heightMm) ? bottom + beyondMm : bottom) - top,
+  };
+}
+
 function edges(sideMm: number, cuts: readonly number[], from: 'left' | 'top'): number[] {
   const side = `which is ${sideMm} mm ${from === 'left' ? 'wide' : 'high'}; move or drop it.`;
   const off = cuts.find((cut) => !(cut > 0 && cut < sideMm));

@@ -15,6 +15,8 @@ import { fieldsOf, type RulesOf } from './rule.ts';
 export type PressCommand =
   | { kind: 'set-visit'; runs: VisitRun[] }
   | { kind: 'thin-visit'; recipes: Recipe[]; runs: VisitRun[]; press: Partial<PressSettings> }
+  /** A print's sections come beside it, and are printed as often in its stead. */
+  | { kind: 'cut-recipe'; recipe: string; sections: Recipe[] }
   | { kind: 'set-press'; change: Partial<PressSettings> }
   | { kind: 'set-edition'; edition: Edition; /** What is typed digit by digit, to be undone as one. */ part?: 'counts' };
 
@@ -59,6 +61,17 @@ export const PRESS_RULES: RulesOf<PressCommand> = {
       for (const recipe of recipes) keepRecipe(draft, recipe);
       setVisit(draft, runs);
       Object.assign(draft.press, press);
+    },
+  },
+  'cut-recipe': {
+    label: 'cut a print into sections',
+    change(draft, { recipe: id, sections }) {
+      find(draft.recipes, id, 'recipe');
+      for (const section of sections) keepRecipe(draft, section);
+      setVisit(
+        draft,
+        draft.visit.flatMap((run) => (run.recipe === id ? sections.map((section) => ({ ...run, recipe: section.id })) : [run])),
+      );
     },
   },
   'set-press': {
