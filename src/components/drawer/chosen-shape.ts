@@ -1,6 +1,6 @@
 import { html } from 'lit';
 import type { Screen, Shape } from '../../engine/shapes/types.ts';
-import { cutButton } from './draw/shape-dialogs.ts';
+import { bladeButton, cutButton } from './draw/shape-dialogs.ts';
 import { sizeText } from './shape-tray.ts';
 
 /** The shape that is chosen in the tray, and what can be done with it. */
@@ -15,7 +15,7 @@ export function chosenShape(
     <span class="soft">${sizeText(shape)}</span>
     <span class="soft">${on.length === 0 ? 'on no screen' : `on screen ${on.toSorted((a, b) => a - b).join(', ')}`}</span>
     <span class="fill"></span>
-    ${cutButton(shape, shapes, on)}
+    ${cutButton(shape, shapes, on)} ${bladeButton(shape, on)}
     <button @click=${() => deeds.newScreen()}>New screen of it</button>
     <button @click=${() => deeds.remove()}>Remove shape</button>
   </div>`;

@@ -28,14 +28,14 @@ export function ringParts(rings: readonly Float64Array[]): Float64Array[][] {
     const box = shapeBounds([hole]);
     // Of those whose box is around it, the smallest that has a corner of it inside: boxes of neighbours may lie over each other.
     const around = outer.filter((other) => boxHolds(other.box, box)).sort((a, b) => a.area - b.area);
-    const found = around.length === 1 ? around[0] : around.find(({ ring }) => inside(ring, hole));
+    const found = around.length === 1 ? around[0] : around.find(({ ring }) => holds(ring, hole));
     (found ?? around[0])?.part.push(hole);
   }
   return outer.map(({ part }) => part);
 }
 
 /** Whether a ring's first corner lies inside another ring. Source: crossings of a ray to the right (even-odd). */
-function inside(ring: Float64Array, [x = 0, y = 0]: Float64Array): boolean {
+export function holds(ring: Float64Array, [x = 0, y = 0]: Float64Array): boolean {
   let within = false;
   let [px = 0, py = 0] = ring.slice(-2);
   for (let i = 0; i + 1 < ring.length; i += 2) {

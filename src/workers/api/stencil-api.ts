@@ -37,6 +37,8 @@ export interface StencilApi {
   /** @throws EngineError as `plates` */
   plates(film: FilmScreen, asked: PlateAsked): PlatesFound;
   traced(request: TraceRequest): Traced;
+  /** @throws EngineError as `bladePieces` */
+  pieces(shape: Shape, line: readonly number[]): Shape[];
   /** @throws EngineError as `changedShape` */
   changed(request: ChangeRequest): Shape;
 }

@@ -37,6 +37,11 @@ export function changeShape(request: ChangeRequest, control: JobControl<number>)
   return run(control, (api) => api.changed(request) as Promise<Shape>);
 }
 
+/** Cuts a shape to pieces along a line away from the page; throws as `findThinPlaces` does, and as `bladePieces`. */
+export function cutAlong(shape: Shape, line: readonly number[], control: JobControl<number>): Promise<Shape[]> {
+  return run(control, (api) => api.pieces(shape, line) as Promise<Shape[]>);
+}
+
 function run<Found>(control: JobControl<number>, work: (api: Api<StencilApi>) => Promise<Found>): Promise<Found> {
   return runAtDesk(desk, control, {
     // Nothing else is done there, so a stop ends the worker, in the midst of whatever it does.

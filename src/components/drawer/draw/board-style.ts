@@ -32,6 +32,24 @@ export const boardStyle = css`
     fill-opacity: 0.75;
     fill-rule: nonzero;
   }
+  .under {
+    fill: var(--film-ink);
+    fill-rule: nonzero;
+  }
+  .tone-0 {
+    fill-opacity: 0.8;
+  }
+  .tone-1 {
+    fill-opacity: 0.4;
+  }
+  .tone-2 {
+    fill-opacity: 0.6;
+  }
+  .blade {
+    stroke: var(--film-accent);
+    stroke-width: 2px;
+    stroke-linejoin: round;
+  }
   .open,
   .pen {
     stroke: var(--film-ink);

@@ -19,11 +19,14 @@ export interface BoardStep {
 /** How near to a point a press takes it, px: of a mouse or pen, and of a finger. */
 const REACH_PX = { fine: 9, finger: 20 };
 
+/** Pieces side by side are told apart by as many tones. */
+const UNDER_TONES = 3;
+
 /** A cross at most so far from a point stands on it, mm. */
 const ON_MM = 0.5;
 
 /**
- * A sheet in mm on which closed outlines are drawn.
+ * A sheet in mm on which closed outlines are drawn, or a line over what lies there.
  * @fires step CustomEvent<BoardStep>
  * @fires pen CustomEvent<number[]>: a line was drawn freehand, flat, mm
  */
@@ -38,6 +41,10 @@ export class DrawBoard extends LitElement {
   @property({ type: Number }) chosen = -1;
   /** Whether new points are round. */
   @property({ type: Boolean }) round = false;
+  /** Whether a line is drawn that stays open. */
+  @property({ type: Boolean }) open = false;
+  /** What lies under it, each part as SVG path data. */
+  @property({ attribute: false }) under: readonly string[] = [];
   /** Outline through the points, as SVG path data. */
   @property() outline = '';
   @state() private pen: number[] = [];
@@ -174,7 +181,7 @@ export class DrawBoard extends LitElement {
     const how =
       this.tool === 'points'
         ? 'arrow keys move the cross, with Shift by 10 mm; Enter sets a point; Delete removes the chosen one'
-        : 'draw a closed line';
+        : `draw ${this.open ? 'a line' : 'a closed line'}`;
     const cross = this.cross === null ? '' : `; cross at ${this.cross.xMm}, ${this.cross.yMm} mm`;
     return html`<svg
       viewBox="0 0 ${widthMm} ${heightMm}"
@@ -189,7 +196,8 @@ export class DrawBoard extends LitElement {
       @touchstart=${holdPage()}
       @keydown=${this.key}
     >
-      ${this.grid()} ${svg`<path class=${this.points.length < 3 ? 'open' : 'face'} d=${this.outline} />`}
+      ${this.grid()} ${this.under.map((d, i) => svg`<path class="under tone-${i % UNDER_TONES}" d=${d} />`)}
+      ${svg`<path class=${this.open ? 'blade' : this.points.length < 3 ? 'open' : 'face'} d=${this.outline} />`}
       ${svg`<path class="pen" d=${this.penLine()} />`} ${this.pointMarks()} ${this.crossMark()}
     </svg>`;
   }

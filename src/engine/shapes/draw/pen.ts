@@ -22,7 +22,7 @@ const ROUNDS = 40;
 export function penPoints(pen: ArrayLike<number>, errorMm: number): DrawPoint[] {
   if (pen.length / 2 > MOST_PEN_POINTS)
     throw new EngineError('draw.pen-points', 'The line has more than 10,000 points; draw it in shorter pieces and join them.');
-  const drawn = steadied(apartPoints(Array.from({ length: pen.length >> 1 }, (_, i) => ({ xMm: num(pen, 2 * i), yMm: num(pen, 2 * i + 1), round: true }))), errorMm / 2);
+  const drawn = steadied(apartPoints(penDrawn(pen)), errorMm / 2);
   const kept = keptAtFirst(drawn, errorMm / 2);
   for (let round = 0; round < ROUNDS; round++) {
     const points = drawn.filter((_, i) => kept.has(i));
@@ -41,6 +41,23 @@ function enough(points: DrawPoint[]): DrawPoint[] {
 /** @returns the refusal of an outline of fewer than three points */
 export function fewPoints(): EngineError {
   return new EngineError('draw.few-points', 'A shape needs at least three points that lie apart; set more, or draw a longer line.');
+}
+
+/**
+ * A line drawn freehand with a shaking hand evened out, open from its first point to its last.
+ * @param pen flat [x0, y0, …], mm, in the order drawn
+ * @param errorMm no point moves farther than this
+ * @returns flat, mm
+ */
+export function steadyLine(pen: ArrayLike<number>, errorMm: number): number[] {
+  const drawn = apartPoints(penDrawn(pen));
+  const [first, last] = [drawn[0], drawn.at(-1)];
+  if (first === undefined || last === undefined) return [];
+  return [first, ...steadied(drawn, errorMm).slice(1, -1), last].flatMap(({ xMm, yMm }) => [xMm, yMm]);
+}
+
+function penDrawn(pen: ArrayLike<number>): DrawPoint[] {
+  return Array.from({ length: pen.length >> 1 }, (_, i) => ({ xMm: num(pen, 2 * i), yMm: num(pen, 2 * i + 1), round: true }));
 }
 
 /** The line with a shaking hand evened out: each point goes towards the middle of its neighbours, so far at most. */

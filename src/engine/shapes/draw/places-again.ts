@@ -7,13 +7,30 @@ import type { PlacedShape, Screen, Shape } from '../types.ts';
  * @param after the shape as it is now, in the same coordinates and under the same id
  */
 export function placesAgain(before: Shape, after: Shape, screens: readonly Screen[]): { screen: string; placed: PlacedShape[] }[] {
-  const [from, to] = [before, after].map(({ rings }) => shapeBounds(rings));
-  if (from === undefined || to === undefined) return [];
-  const right = to.xMm + to.widthMm / 2 - (from.xMm + from.widthMm / 2);
-  const down = to.yMm + to.heightMm / 2 - (from.yMm + from.heightMm / 2);
+  return piecesAgain(before, [after], screens);
+}
+
+/**
+ * Where the pieces of a shape lie on the screens that carry it, so that these print as before.
+ * @param pieces in the shape's coordinates
+ */
+export function piecesAgain(shape: Shape, pieces: readonly Shape[], screens: readonly Screen[]): { screen: string; placed: PlacedShape[] }[] {
+  const from = middleOf(shape);
+  const ways = pieces.map((piece) => {
+    const to = middleOf(piece);
+    return { shape: piece.id, right: to.xMm - from.xMm, down: to.yMm - from.yMm };
+  });
   return screens
-    .filter(({ placed }) => placed.some(({ shape }) => shape === after.id))
-    .map(({ id, placed }) => ({ screen: id, placed: placed.map((one) => (one.shape === after.id ? movedIn(one, right, down) : one)) }));
+    .filter(({ placed }) => placed.some((one) => one.shape === shape.id))
+    .map(({ id, placed }) => ({
+      screen: id,
+      placed: placed.flatMap((one) => (one.shape === shape.id ? ways.map((way) => ({ ...movedIn(one, way.right, way.down), shape: way.shape })) : [one])),
+    }));
+}
+
+function middleOf({ rings }: Shape): { xMm: number; yMm: number } {
+  const { xMm, yMm, widthMm, heightMm } = shapeBounds(rings);
+  return { xMm: xMm + widthMm / 2, yMm: yMm + heightMm / 2 };
 }
 
 /** A place moved by a way given in the shape's own coordinates, mm. */
