@@ -77,7 +77,7 @@ export const ROOM_HELP: Readonly<Record<Room, RoomHelp>> = {
       ],
       [
         'Arrange',
-        '*Arrange* by measures, alike side by side, or as you choose: it learns from what you select, pin, keep and answer, and can be told to forget.',
+        '*Arrange* by measures, alike side by side, or as you choose: it learns from what you select, pin, keep and answer, and can be told to forget. Once it knows enough, *More as I choose* finds further prints by it.',
       ],
       [
         'Before a visit',

@@ -75,7 +75,7 @@ export interface ExploreSettings extends LimitSettings {
 }
 
 /** How a print comes from others. */
-export type DerivedKind = 'nearer' | 'away' | 'between' | 'cross';
+export type DerivedKind = 'nearer' | 'away' | 'between' | 'cross' | 'taste';
 
 /** The prints that a variant was made from. */
 export interface Lineage {

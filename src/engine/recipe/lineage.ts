@@ -37,6 +37,8 @@ export function printName({ seed, index, way, parents }: PrintLineage): string {
       return `${number} on the way from ${pairName(parents, 'to')}`;
     case 'cross':
       return `${number} of the crosses of ${pairName(parents, 'and')}`;
+    case 'taste':
+      return `${number} of the prints found by your choices from ${pairName(parents, 'and')}`;
   }
 }
 
@@ -53,6 +55,8 @@ export function lineageSentence(lineage: PrintLineage): string {
       return `On the way from ${pairName(parents, 'to')}.`;
     case 'cross':
       return `A cross of ${pairName(parents, 'and')}.`;
+    case 'taste':
+      return `Found by your choices from ${pairName(parents, 'and')}.`;
   }
 }
 
@@ -70,15 +74,19 @@ export function printTitle({ seed, index, way, parents }: PrintLineage): string 
       return `${print} between ${first} and ${second}`;
     case 'cross':
       return `${print}, ${first} × ${second}`;
+    case 'taste':
+      return `${print} by choice, of ${parents.length === 1 ? first : `${first} and ${second}`}`;
   }
 }
 
-/** Two prints with a word between; one wall that both hang on is named once. */
+/** Two prints with a word between, or one; one wall that both hang on is named once. */
 export function pairName([first, second]: readonly PrintLineage[], word: string): string {
-  if (second === undefined) return printName(defined(first));
-  return defined(first).seed === second.seed
-    ? `no. ${defined(first).index + 1} ${word} ${printName(second)}`
-    : `${printName(defined(first))} ${word} ${printName(second)}`;
+  const one = defined(first);
+  if (second === undefined) return printName(one);
+  if (one.seed !== second.seed) return `${printName(one)} ${word} ${printName(second)}`;
+  const number = `no. ${one.index + 1} ${word}`;
+  // Of a wall found by choices each print comes from others.
+  return second.way === 'taste' ? `${number} no. ${second.index + 1} of prints found by your choices` : `${number} ${printName(second)}`;
 }
 
 function capital(text: string): string {

@@ -187,7 +187,7 @@ export const printingShape = {
 export const lineageSchema = lineageOf(MOST_GENERATIONS);
 
 function lineageOf(generations: number): z.ZodType<PrintLineage> {
-  const own = { seed, index: z.int().min(0).max(MOST_COUNTED), way: z.enum(['nearer', 'away', 'between', 'cross']).optional() };
+  const own = { seed, index: z.int().min(0).max(MOST_COUNTED), way: z.enum(['nearer', 'away', 'between', 'cross', 'taste']).optional() };
   if (generations === 0) return z.object(own);
   return z.object({
     ...own,

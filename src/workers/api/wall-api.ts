@@ -1,7 +1,7 @@
 import type { Problem } from '../../engine/base/error.ts';
+import type { DerivedRequest } from '../../engine/explore/derived/derived.ts';
 import type { VariantMeasures } from '../../engine/explore/measure/variant-measures.ts';
 import type { Clash } from '../../engine/explore/search/clash.ts';
-import type { DerivedRequest } from '../../engine/explore/search/derived-explorer.ts';
 import type { SeenPrint } from '../../engine/explore/search/explorer.ts';
 import type { ExploreSettings, OrderCount, Variant } from '../../engine/explore/types.ts';
 import type { VeilOptions, VeilResult } from '../../engine/explore/veil/veil-types.ts';

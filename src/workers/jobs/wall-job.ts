@@ -1,7 +1,7 @@
 import * as Comlink from 'comlink';
 import { defined, entryAt } from '../../engine/base/at.ts';
+import { createDerivedExplorer } from '../../engine/explore/derived/derived-explorer.ts';
 import { descriptorText } from '../../engine/explore/look/descriptor.ts';
-import { createDerivedExplorer } from '../../engine/explore/search/derived-explorer.ts';
 import { createExplorer } from '../../engine/explore/search/explorer.ts';
 import type { Variant } from '../../engine/explore/types.ts';
 import type { Job, Keyed } from '../api/request.ts';

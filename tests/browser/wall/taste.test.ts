@@ -66,6 +66,22 @@ describe('a wall as one chooses', () => {
     await page.getByRole('button', { name: 'Undo: forget what was chosen' }).click();
     await expect.poll(() => told.textContent()).toMatch(/^4 choices so far/u);
 
+    // Further prints are found from five choices on, and the wall that they came from hangs again.
+    await page.getByRole('button', { name: 'More as I choose' }).click();
+    await page.getByText('there are 4 so far').waitFor();
+    await page.getByRole('button', { name: 'This one or that one?' }).click();
+    await expect.poll(() => ready.count()).toBe(2);
+    await page.keyboard.press('ArrowLeft');
+    await asking.getByText('1 answer so far.').waitFor();
+    await page.keyboard.press('Escape');
+    await expect.poll(() => told.textContent()).toMatch(/^5 choices so far/u);
+    await page.getByRole('button', { name: 'More as I choose' }).click();
+    await page.getByText('Prints found by what you choose, from 12 prints of the wall').waitFor();
+    await expect.poll(() => wall.getAttribute('data-state'), { timeout: 60_000 }).toBe('done');
+    expect(await wall.getAttribute('data-found')).toBe('60');
+    await page.getByRole('button', { name: 'Back to all' }).click();
+    await expect.poll(() => wall.getAttribute('data-found')).toBe('40');
+
     // It is the project's, and comes back with the page.
     const arranged = await sequence();
     await page.getByRole('slider', { name: 'From what I choose to what I never chose' }).fill('100');
@@ -74,9 +90,9 @@ describe('a wall as one chooses', () => {
     await enter(page, 'Wall');
     await expect.poll(() => wall.getAttribute('data-state'), { timeout: 60_000 }).toBe('done');
     await page.getByLabel('Arrange the prints').selectOption({ label: 'as I choose' });
-    await expect.poll(() => told.textContent()).toMatch(/^4 choices so far/u);
+    await expect.poll(() => told.textContent()).toMatch(/^5 choices so far/u);
     await page.getByRole('button', { name: 'What was taught' }).click();
-    await list.getByRole('button', { name: 'Forget all 4 choices' }).click();
+    await list.getByRole('button', { name: 'Forget all 5 choices' }).click();
     await list.getByText('Nothing yet.').waitFor();
     expect(errors).toEqual([]);
     await context.close();

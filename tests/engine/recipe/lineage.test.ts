@@ -15,6 +15,7 @@ import { smallProject } from '../../helpers/small-project.ts';
 const project = smallProject();
 const twelve: PrintLineage = { seed: 'tide-3', index: 11 };
 const five: PrintLineage = { seed: 'tide-3', index: 4 };
+const chosen: PrintLineage = { seed: 'as chosen 0f', index: 3, way: 'taste', parents: [{ seed: 'tide-3', index: 4 }, twelve] };
 const near: PrintLineage = { seed: '(tide-3:11) nearer', index: 1, way: 'nearer', parents: [twelve] };
 
 function kept(lineage?: PrintLineage) {
@@ -50,6 +51,15 @@ describe('lineageSentence', () => {
       { seed: 's', index: 6, way: 'cross', parents: [near, { ...near, index: 4 }] },
       'A cross of no. 2 and no. 5 of the prints near no. 12 of wall “tide-3”.',
     ],
+    [{ seed: 's', index: 6, way: 'taste', parents: [five, twelve] }, 'Found by your choices from no. 5 and no. 12 of wall “tide-3”.'],
+    [
+      { seed: 's', index: 6, way: 'taste', parents: [near] },
+      'Found by your choices from no. 2 of the prints near no. 12 of wall “tide-3”.',
+    ],
+    [
+      { seed: 's', index: 6, way: 'cross', parents: [chosen, { ...chosen, index: 8, parents: [five] }] },
+      'A cross of no. 4 and no. 9 of prints found by your choices.',
+    ],
     [{ seed: 's', index: 6, way: 'cross' }, 'No. 7 of a wall found from earlier prints.'],
   ])('should tell %j', (lineage, sentence) => {
     expect(lineageSentence(lineage)).toBe(sentence);
@@ -59,13 +69,16 @@ describe('lineageSentence', () => {
     expect(printTitle(twelve)).toBe('Print 12 of “tide-3”');
     expect(printTitle(near)).toBe('Print 2 near no. 12');
     expect(printTitle({ seed: 's', index: 6, way: 'cross', parents: [near, five] })).toBe('Print 7, no. 2 × no. 5');
+    expect(printTitle(chosen)).toBe('Print 4 by choice, of no. 5 and no. 12');
+    expect(printTitle({ ...chosen, parents: [five] })).toBe('Print 4 by choice, of no. 5');
+    expect(printName(chosen)).toBe('no. 4 of the prints found by your choices from no. 5 and no. 12 of wall “tide-3”');
     expect(printName(near)).toBe('no. 2 of the prints near no. 12 of wall “tide-3”');
   });
 });
 
 describe('a recipe with its lineage', () => {
   it('should come back from a file as it was', () => {
-    const lineage: PrintLineage = { seed: 'x', index: 3, way: 'cross', parents: [near, five] };
+    const lineage: PrintLineage = { seed: 'x', index: 3, way: 'cross', parents: [near, chosen] };
     const recipe = kept(lineage);
     expect(recipe.lineage).toEqual(lineage);
     expect(readRecipe(writeRecipe(recipe), 'a.json')).toEqual({ value: recipe, problems: [] });

@@ -2,7 +2,7 @@ import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { changesBetween } from '../../../engine/explore/look/changes.ts';
 import { MEASURES } from '../../../engine/explore/measure/variant-measures.ts';
-import type { DerivedKind, Variant } from '../../../engine/explore/types.ts';
+import type { Variant } from '../../../engine/explore/types.ts';
 import { lineageSentence } from '../../../engine/recipe/lineage.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
 import { controls } from '../../ui/controls-style.ts';
@@ -40,7 +40,7 @@ export class WallActions extends LitElement {
     `;
   }
 
-  private find(kind: DerivedKind, variant: Variant): void {
+  private find(kind: 'nearer' | 'away', variant: Variant): void {
     this.dispatchEvent(new CustomEvent('print-derived', { detail: derivedAsk(kind, [variant]), bubbles: true, composed: true }));
   }
 

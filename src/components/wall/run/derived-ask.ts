@@ -1,6 +1,9 @@
-import type { DerivedRequest } from '../../../engine/explore/search/derived-explorer.ts';
+import type { DerivedRequest } from '../../../engine/explore/derived/derived.ts';
+import type { TasteGuide } from '../../../engine/explore/taste/taste-guide.ts';
 import type { DerivedKind, Variant } from '../../../engine/explore/types.ts';
 import { pairName, printName } from '../../../engine/recipe/lineage.ts';
+import { counted } from '../../ui/words.ts';
+import { UNSURE } from '../taste/taste-words.ts';
 import { lineageOf, type Parent } from './wall-origins.ts';
 
 /** Prints of a wall that are found from others. */
@@ -20,22 +23,20 @@ export interface DerivedAsk {
 /** `print-derived`: a wall is wanted that comes from these prints. */
 export type DerivedEvent = CustomEvent<DerivedAsk>;
 
+function parentOf(print: Variant): Parent {
+  const lineage = lineageOf(print);
+  return { name: printName(lineage), pulls: print.pulls, lineage };
+}
+
 /**
  * Words and numbers of a wall that is found from prints.
  * @param prints one, or two for 'between' and 'cross'
  */
-export function derivedAsk(kind: DerivedKind, prints: readonly Variant[]): DerivedAsk {
-  const parents = prints.map((print) => {
-    const lineage = lineageOf(print);
-    return { name: printName(lineage), pulls: print.pulls, lineage };
-  });
+export function derivedAsk(kind: Exclude<DerivedKind, 'taste'>, prints: readonly Variant[]): DerivedAsk {
+  const parents = prints.map(parentOf);
   const names = parents.map(({ name }) => name);
-  const pair = (word: string): string =>
-    pairName(
-      parents.map(({ lineage }) => lineage),
-      word,
-    );
-  const sentences: Record<DerivedKind, () => string> = {
+  const pair = (word: string): string => pairName(prints.map(lineageOf), word);
+  const sentences: Record<typeof kind, () => string> = {
     nearer: () => `Prints near ${names[0]}, the nearest first.`,
     away: () => `Prints unlike ${names[0]}.`,
     between: () => `The way from ${pair('to')}.`,
@@ -47,6 +48,27 @@ export function derivedAsk(kind: DerivedKind, prints: readonly Variant[]): Deriv
     parents,
     sentence: sentence.charAt(0).toUpperCase() + sentence.slice(1),
   };
+}
+
+/**
+ * The same of a wall that is found by what one chooses.
+ * @param prints those that the wall comes from, best first
+ */
+export function tasteAsk(taste: TasteGuide, prints: readonly Variant[]): DerivedAsk {
+  const { towards, unsure } = taste;
+  const by = towards > 0 ? 'found by what you choose' : towards < 0 ? 'found by what you never choose' : 'as unlike each other as can be';
+  const open = UNSURE.find(([share]) => share === unsure && share > 0)?.[1];
+  return {
+    request: { kind: 'taste', parents: prints.map(({ id, pulls }) => ({ id, pulls })), count: PRINTS, taste },
+    parents: prints.map(parentOf),
+    sentence: `Prints ${by}, from ${counted(prints.length, 'print')} of the wall${open === undefined ? '' : `; ${open} is here because your choices say little of it`}.`,
+  };
+}
+
+/** What a print of such a wall comes from: of a wall found by what one chooses, each comes from one or two of many. */
+export function parentsOf({ request, parents }: DerivedAsk, { lineage }: Variant): readonly Parent[] {
+  const at = new Map(request.parents.map(({ id }, i) => [id, parents[i]]));
+  return (lineage?.parents ?? []).flatMap((id) => at.get(id) ?? []);
 }
 
 /** The same wall with another number of steps between its two prints. */

@@ -9,6 +9,7 @@ import type { WallBatch } from '../../../workers/api/wall-api.ts';
 import { engineFor, sentenceOf } from '../../../workers/client/client.ts';
 import type { EngineClient } from '../../../workers/client/engine-client.ts';
 import { Work } from '../../ui/work.ts';
+import { parentsOf } from './derived-ask.ts';
 import { type Parent, rememberOrigin } from './wall-origins.ts';
 import { goesOn, newSearch, sameInputs, sameValue, type WallAsk, type WallInputs, type WallSearch } from './wall-search.ts';
 
@@ -200,11 +201,11 @@ export class WallRun {
       return;
     }
     const fresh = batch.tiles.filter(({ variant }) => variants[variant.index] === undefined);
-    const parents = search.derived?.parents ?? parentsOf(search.inputs);
+    const base = benchParent(search.inputs);
     for (const { variant, measures, look } of batch.tiles) {
       if (this.shown.length < MOST_SEEN_PRINTS) this.shown.push({ key: variant.key, look });
       variants[variant.index] = variant;
-      rememberOrigin(variant, { measures, parents });
+      rememberOrigin(variant, { measures, parents: search.derived === null ? base : parentsOf(search.derived, variant) });
     }
     this.own = variants.length;
     search.found = batch.found;
@@ -226,7 +227,7 @@ export class WallRun {
     try {
       const batch = await this.engine().pinTiles({ studio: inputs.studio, relative: inputs.relative, pins: missing, at, rows });
       if (this.search !== hung || this.variants.length !== at) return;
-      const parents = parentsOf(inputs);
+      const parents = benchParent(inputs);
       const variants = missing.map(pinnedVariant);
       variants.forEach((variant, i) =>
         rememberOrigin(variant, { measures: entryAt(batch.tiles, i).measures, parents, lineage: entryAt(missing, i).lineage }),
@@ -277,6 +278,6 @@ export class WallRun {
 }
 
 /** What the prints of a wall come from when they come from the base stack. */
-function parentsOf({ bench }: WallInputs): readonly Parent[] {
+function benchParent({ bench }: WallInputs): readonly Parent[] {
   return bench.length === 0 ? [] : [{ name: BENCH_NAME, pulls: bench }];
 }

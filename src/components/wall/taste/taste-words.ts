@@ -54,3 +54,12 @@ const WAYS: Record<ChoiceWay, string> = { compared: 'chosen over', selected: 'se
 export function wayWord(way: ChoiceWay): string {
   return WAYS[way];
 }
+
+/** Of a hundred places, those for prints that the taste is unsure about, in words. */
+export const UNSURE: readonly [number, string][] = [
+  [0, 'none'],
+  [10, 'one in ten'],
+  [20, 'one in five'],
+  [33, 'one in three'],
+  [50, 'every other'],
+];

@@ -63,4 +63,8 @@ export const thisOrThatStyle = css`
       padding: var(--space-2);
     }
   }
+  header [aria-disabled='true'] {
+    opacity: 0.45;
+    cursor: default;
+  }
 `;

@@ -144,7 +144,7 @@ export class ThisOrThat extends LitElement {
       <header>
         <h2>This one or that one?</h2>
         <p class="soft small told" role="status">${answers.length === 0 ? 'Take the one you would rather pull, by a click, a tap, or ← and →.' : `${counted(answers.length, 'answer')} so far.`}</p>
-        <button class="quiet" ?disabled=${answers.length === 0} @click=${() => this.takeBack()}>Take back</button>
+        <button class="quiet" aria-disabled=${answers.length === 0} @click=${() => this.takeBack()}>Take back</button>
         <button class="quiet" ?disabled=${this.over} @click=${() => this.another()}>Cannot say</button>
         <button @click=${() => this.dialog.close()}>Close</button>
       </header>

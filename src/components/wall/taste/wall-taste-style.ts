@@ -61,7 +61,7 @@ export const wallTasteStyle = css`
       margin-left: 0;
     }
     .teach button {
-      padding-inline: var(--space-4);
+      padding-inline: var(--space-3);
     }
     .towards input {
       width: 110px;

@@ -5,8 +5,11 @@ import type { Learnt } from '../../../engine/explore/taste/taste-of-wall.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
 import { sentenceOf } from '../../../workers/client/client.ts';
 import { controls } from '../../ui/controls-style.ts';
+import { Work } from '../../ui/work.ts';
 import { BY_NUMBER, type HangChoice } from '../hang/hanging.ts';
-import { learntSentence } from './taste-words.ts';
+import type { DerivedAsk } from '../run/derived-ask.ts';
+import { furtherAsChosen } from './further-as-chosen.ts';
+import { learntSentence, UNSURE } from './taste-words.ts';
 import './taught-list.ts';
 import type { TaughtList } from './taught-list.ts';
 import './this-or-that.ts';
@@ -14,18 +17,9 @@ import type { ThisOrThat } from './this-or-that.ts';
 import { choicesOf, type KnownPrints } from './wall-choices.ts';
 import { wallTasteStyle } from './wall-taste-style.ts';
 
-/** Of a hundred places, those for prints that the taste is unsure about, in words. */
-const UNSURE: readonly [number, string][] = [
-  [0, 'none'],
-  [10, 'one in ten'],
-  [20, 'one in five'],
-  [33, 'one in three'],
-  [50, 'every other'],
-];
-
 /**
  * The line above a wall that hangs as one chooses: what was learnt, which end hangs first, and how it is taught.
- * Tells `hang` (other choices of arranging), `teach`, `forget`, `answering` (true and false), and `arrange` when the wall is
+ * Tells `hang` (other choices of arranging), `print-derived` (prints found by what was learnt), `teach`, `forget`, `answering` (true and false), and `arrange` when the wall is
  * to hang by what was taught since.
  */
 @customElement('wall-taste')
@@ -43,10 +37,20 @@ export class WallTaste extends LitElement {
   @property({ attribute: false }) relative = true;
   /** On a narrow page what is seldom wanted stays folded. */
   @state() private unfolded = false;
+  private readonly finding = new Work<DerivedAsk>(this, {
+    found: (ask) => {
+      this.fire('wall-settled');
+      this.fire('print-derived', ask);
+    },
+    failed: (sentence) => this.fire('wall-problem', sentence),
+  });
   @query('wall-this-or-that') private asking!: ThisOrThat;
   @query('wall-taught-list') private list!: TaughtList;
 
-  private fire(type: 'hang' | 'teach' | 'answering' | 'arrange' | 'wall-problem' | 'wall-settled', detail?: unknown): void {
+  private fire(
+    type: 'hang' | 'teach' | 'answering' | 'arrange' | 'wall-problem' | 'wall-settled' | 'print-derived',
+    detail?: unknown,
+  ): void {
     this.dispatchEvent(new CustomEvent(type, { detail, bubbles: true, composed: true }));
   }
 
@@ -102,6 +106,19 @@ export class WallTaste extends LitElement {
     return html`<button class=${words === '' ? 'more' : ''} @click=${() => this.learn()}>Learn from ${words === '' ? 'selected' : words}</button>`;
   }
 
+  private further() {
+    const { choice, known, taught: choices, relative } = this;
+    const { towards, unsure } = choice;
+    void this.finding.start(() => furtherAsChosen(known, { choices, towards, unsure, relative }));
+  }
+
+  private furtherButton() {
+    const { towards } = this.choice;
+    return html`<button ?disabled=${this.finding.running} @click=${() => this.further()}>
+      ${towards > 0 ? 'More as I choose' : towards < 0 ? 'More of what I never choose' : 'More, whatever I choose'}
+    </button>`;
+  }
+
   private controls() {
     const { choice } = this;
     return html`<div class="row more">
@@ -134,7 +151,8 @@ export class WallTaste extends LitElement {
       <p role="status">${learnt === null ? 'Learning…' : learntSentence(learnt, taught.length)}</p>
       <div class="row teach">
         <button class="main" @click=${() => this.askAgain()}>This one or that one?</button>
-        <button class="quiet fold" aria-expanded=${this.unfolded} @click=${() => (this.unfolded = !this.unfolded)}>${this.unfolded ? 'Less' : 'More'}</button>
+        ${this.furtherButton()}
+        <button class="quiet fold" aria-expanded=${this.unfolded} @click=${() => (this.unfolded = !this.unfolded)}>${this.unfolded ? 'Fold' : 'Unfold'}</button>
         ${this.learnButton()}
         <button class="quiet more" ?disabled=${taught.length === 0} @click=${() => this.list.show()}>What was taught</button>
         ${stale ? html`<button class="quiet" @click=${() => this.fire('arrange')}>Arrange again</button>` : nothing}

@@ -5,7 +5,7 @@ const MOST_CHOSEN = 600;
 /** Steps of an OKLab difference of 1. */
 const STEPS = 256;
 /** How much a print counts less that hangs beside one just like it, against 1,000 for the whole range of scores. */
-const ALIKE_COSTS = 1000;
+export const ALIKE_COSTS = 1000;
 
 /** How a taste is to arrange prints. */
 export interface TasteOrder {
@@ -43,14 +43,21 @@ export function arrangeByTaste(prints: TastePoints, { towards, unsure }: TasteOr
   const left = new Set(Array.from({ length: count }, (_, index) => index));
   const order: number[] = [];
   while (left.size > 0 && order.length < MOST_CHOSEN) {
-    // Places for what is unsure lie evenly among the others.
-    const open = Math.floor(((order.length + 1) * unsure) / 100) > Math.floor((order.length * unsure) / 100);
+    const open = isOpen(order.length, unsure);
     const next = bestOf(left, open ? doubted : liked, (index) => apart(i32(nearest, index), far));
     left.delete(next);
     order.push(next);
     for (const index of left) nearest[index] = Math.min(i32(nearest, index), squareBetween(whole, index, next, i32(nearest, index)));
   }
   return [...order, ...[...left].sort((a, b) => num(liked, b) - num(liked, a) || a - b)];
+}
+
+/**
+ * Whether a place is for a print that the taste is unsure about: such places lie evenly among the others.
+ * @param place from 0
+ */
+export function isOpen(place: number, unsure: number): boolean {
+  return Math.floor(((place + 1) * unsure) / 100) > Math.floor((place * unsure) / 100);
 }
 
 function bestOf(left: ReadonlySet<number>, worth: readonly number[], apartness: (index: number) => number): number {
@@ -71,7 +78,7 @@ function apart(square: number, far: number): number {
 }
 
 /** 0 to 1,000 by their order; equal values share the middle of their ranks. */
-function ranksOf(values: Int32Array): number[] {
+export function ranksOf(values: Int32Array): number[] {
   const sorted = Int32Array.from(values).sort();
   const last = Math.max(1, values.length - 1);
   const ranks = new Map<number, number>();

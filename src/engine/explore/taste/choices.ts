@@ -99,6 +99,11 @@ export function pairsOf(choices: readonly TasteChoice[]): ChosenPair[] {
   });
 }
 
+/** How many choices say something: a print over another. */
+export function sayingChoices(choices: readonly TasteChoice[]): number {
+  return new Set(pairsOf(choices).map(({ of }) => of)).size;
+}
+
 /** Two prints each of which was chosen over the other in a direct comparison; null when there are none. */
 export function contradiction(choices: readonly TasteChoice[]): [TastePrint, TastePrint] | null {
   const direct = choices.flatMap(({ way, chosen, over: [other] }) =>

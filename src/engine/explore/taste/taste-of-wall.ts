@@ -3,9 +3,10 @@ import { randomFrom } from '../../base/random.ts';
 import { SKETCH_LENGTH } from '../look/sketch.ts';
 import type { VariantMeasures } from '../measure/variant-measures.ts';
 import { arrangeByTaste, type TasteOrder } from './arrange-by-taste.ts';
-import { contradiction, pairsOf, type TasteChoice } from './choices.ts';
+import { contradiction, sayingChoices, type TasteChoice } from './choices.ts';
 import { type Claim, claimsOf } from './claims.ts';
 import { openPair } from './open-pair.ts';
+import type { Scale } from './scale.ts';
 import { foretold, type Foretold, learnTaste, viewOf } from './taste.ts';
 import type { TasteFacts } from './traits.ts';
 
@@ -36,6 +37,8 @@ export interface TasteOfWall {
   /** All prints by number; null when nothing was learnt. */
   order: number[] | null;
   learnt: Learnt;
+  /** By what the traits of these prints are compared; null when nothing was learnt. */
+  scale: Scale | null;
   /** Two prints, by number, whose comparison would tell most; null when all were asked. */
   pair: [number, number] | null;
 }
@@ -52,12 +55,12 @@ export function tasteOfWall(asked: TasteAsked): TasteOfWall {
   const compared = comparedPairs(choices, keys);
   const against = contradiction(choices);
   const learnt: Learnt = {
-    choices: new Set(pairsOf(choices).map(({ of }) => of)).size,
+    choices: sayingChoices(choices),
     claims: taste === null ? [] : claimsOf(taste),
     foretold: foretold(choices, prints),
     against: against === null ? null : [against[0].name, against[1].name],
   };
-  if (taste === null) return { order: null, learnt, pair: firstPair(tried, compared) };
+  if (taste === null) return { order: null, learnt, scale: null, pair: firstPair(tried, compared) };
   const views = prints.map((print) => viewOf(taste, print));
   const order = arrangeByTaste(
     {
@@ -68,7 +71,7 @@ export function tasteOfWall(asked: TasteAsked): TasteOfWall {
     },
     asked,
   );
-  return { order, learnt, pair: openPair(taste, views, tried, compared) };
+  return { order, learnt, scale: taste.scale, pair: openPair(taste, views, tried, compared) };
 }
 
 /** The prints in an order of their own for each answer, so that other pairs are looked at. */

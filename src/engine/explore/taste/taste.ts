@@ -58,9 +58,13 @@ function fitted(pairs: Pairs): LogisticFit {
  * @returns null when the choices say nothing: no print was chosen over another
  */
 export function learnTaste(choices: readonly TasteChoice[], wall: readonly TasteFacts[]): Taste | null {
+  return pairsOf(choices).length === 0 ? null : learnOnScale(choices, scaleOf(wall));
+}
+
+/** The same on a scale that is known. */
+export function learnOnScale(choices: readonly TasteChoice[], scale: Scale): Taste | null {
   const pairs = pairsOf(choices);
   if (pairs.length === 0) return null;
-  const scale = scaleOf(wall);
   const numbers = numbersOf(pairs, scale);
   return { scale, pairs: numbers, fit: fitted(numbers) };
 }

@@ -85,7 +85,7 @@ function sharedScreens(prints: readonly HungPrint[], among: readonly number[], s
     for (const { of } of traits.values()) for (const trait of of) left.set(trait, (left.get(trait) ?? 0) + 1);
     const most = [...left].sort(([a, m], [b, n]) => n - m || (a < b ? -1 : 1))[0]?.[0];
     const taken = [...traits].filter(([, { of }]) => most === undefined || of.has(most)).map(([i]) => i);
-    const names = defined(traits.get(num(taken, 0))).names;
+    const names = sameNames(taken.map((i) => defined(traits.get(i)).names));
     const screens = most === undefined ? [] : [most.slice(2)];
     const title =
       most === undefined ? 'All others' : titleOf(most.startsWith('+') ? screens : [], most.startsWith('-') ? screens : [], names, studio);
@@ -93,6 +93,11 @@ function sharedScreens(prints: readonly HungPrint[], among: readonly number[], s
     for (const i of taken) traits.delete(i);
   }
   return families;
+}
+
+/** The names of the parents where all have the same; else none. */
+function sameNames([first = [], ...others]: readonly (readonly string[])[]): readonly string[] {
+  return others.every((names) => names.join() === first.join()) ? first : [];
 }
 
 /** What a print has and lacks against the first of the prints that it comes from. */
@@ -123,7 +128,7 @@ function titleOf(gained: readonly string[], lost: readonly string[], parents: re
     const known = ids.slice(0, MOST_NAMED).map((id) => studio.screens.find((screen) => screen.id === id)?.name ?? id);
     return ids.length > MOST_NAMED ? `${known.join(', ')} and ${ids.length - MOST_NAMED} more` : known.join(', ');
   };
-  if (parents.length === 0) return `Of ${names(gained)}`;
+  if (parents.length === 0) return gained.length > 0 ? `Of ${names(gained)}` : `Without ${names(lost)}`;
   const from = `From ${parents.join(' and ')}`;
   const parts = [gained.length > 0 ? `with ${names(gained)}` : '', lost.length > 0 ? `without ${names(lost)}` : ''].filter(
     (part) => part !== '',

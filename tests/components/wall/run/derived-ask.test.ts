@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { derivedAsk, MOST_STEPS, withSteps } from '../../../../src/components/wall/run/derived-ask.ts';
+import { derivedAsk, MOST_STEPS, parentsOf, tasteAsk, withSteps } from '../../../../src/components/wall/run/derived-ask.ts';
 import { lineageOf, rememberOrigin } from '../../../../src/components/wall/run/wall-origins.ts';
 import type { Variant } from '../../../../src/engine/explore/types.ts';
 
@@ -28,5 +28,19 @@ describe('derivedAsk', () => {
     rememberOrigin(child, { parents: ask.parents } as never);
     expect(lineageOf(child)).toEqual({ seed: '(tide-3:11) nearer', index: 2, way: 'nearer', parents: [{ seed: 'tide-3', index: 11 }] });
     expect(derivedAsk('away', [child]).sentence).toBe('Prints unlike no. 3 of the prints near no. 12 of wall “tide-3”.');
+  });
+
+  it('should say what prints are found by, and give each those of many that it comes from, in their order', () => {
+    const guide = { choices: [], scale: { middle: [], spread: [] }, relative: true, towards: 100, unsure: 20 };
+    const ask = tasteAsk(guide, [print(4), print(1), print(7)]);
+    expect(ask.sentence).toBe(
+      'Prints found by what you choose, from 3 prints of the wall; one in five is here because your choices say little of it.',
+    );
+    expect(tasteAsk({ ...guide, towards: -10, unsure: 0 }, [print(4)]).sentence).toBe(
+      'Prints found by what you never choose, from 1 print of the wall.',
+    );
+    const child = { ...print(0, 'as chosen'), lineage: { kind: 'taste' as const, parents: ['tide-3:7', 'tide-3:4'], seed: 'as chosen' } };
+    expect(parentsOf(ask, child).map(({ name }) => name)).toEqual(['no. 8 of wall “tide-3”', 'no. 5 of wall “tide-3”']);
+    expect(parentsOf(derivedAsk('away', [print(11)]), { ...child, lineage: { ...child.lineage, parents: ['tide-3:11'] } })).toHaveLength(1);
   });
 });

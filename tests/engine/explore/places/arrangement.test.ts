@@ -1,8 +1,8 @@
 /* oxlint-disable unicorn/no-thenable -- a hold's `then` is a pull's id, nothing that is called */
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { createDerivedExplorer } from '../../../../src/engine/explore/derived/derived-explorer.ts';
 import { setUps } from '../../../../src/engine/explore/measure/set-ups.ts';
-import { createDerivedExplorer } from '../../../../src/engine/explore/search/derived-explorer.ts';
 import { createExplorer } from '../../../../src/engine/explore/search/explorer.ts';
 import { FirstDraws } from '../../../../src/engine/explore/search/first-draw.ts';
 import { checkExplore } from '../../../../src/engine/explore/settings/check.ts';

@@ -65,4 +65,12 @@ describe('familiesOf', () => {
     expect(families.map(({ prints }) => prints.length)).toEqual([7, 6, 5, 4, 3, 2, 1]);
     expect(families[0]!.title).toBe('From the stack on the Bench, without m0');
   });
+
+  it('should name no parents in a title of prints that come of others each', () => {
+    const many = Array.from({ length: 8 }, (_, i) => ({ ...bench[0]!, id: `m${i}`, screen: `m${i}` }));
+    const all = many.flatMap((a, i) => many.slice(i + 1).map((b) => [a, b])).map((pulls, index) => variant(index, pulls));
+    const prints = hung(all).map((print, i) => ({ ...print, origin: { parents: [{ name: `no. ${i}`, pulls: many.slice(0, 1) }] } }));
+    for (const { title, prints: of } of familiesOf(prints, drawer))
+      expect(title).toMatch(of.length === 1 ? /^(Of|From)/u : /^(Of|Without) m\d$/u);
+  });
 });

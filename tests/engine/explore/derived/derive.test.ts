@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { randomFrom } from '../../../../src/engine/base/random.ts';
+import { crossStacks, nearStack, walkStacks } from '../../../../src/engine/explore/derived/derive.ts';
+import { createDerivedExplorer } from '../../../../src/engine/explore/derived/derived-explorer.ts';
 import { descriptorDistance, Describer } from '../../../../src/engine/explore/look/descriptor.ts';
-import { crossStacks, nearStack, walkStacks } from '../../../../src/engine/explore/search/derive.ts';
-import { createDerivedExplorer } from '../../../../src/engine/explore/search/derived-explorer.ts';
 import { createExplorer, type Explorer } from '../../../../src/engine/explore/search/explorer.ts';
 import type { ExploreSettings, DerivedKind, Variant } from '../../../../src/engine/explore/types.ts';
 import type { Pull } from '../../../../src/engine/stack/types.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { NearPool } from '../../../../src/engine/explore/derived/near-pool.ts';
 import { DESCRIPTOR_LENGTH } from '../../../../src/engine/explore/look/descriptor.ts';
-import { NearPool } from '../../../../src/engine/explore/search/near-pool.ts';
 
 /** A descriptor so many steps (of 1/1024) along one of its numbers. */
 function at(steps: number, along = 0): Uint8Array {
