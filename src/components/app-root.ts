@@ -12,6 +12,7 @@ import type { AutoSaver } from './saver.ts';
 import { controls } from './ui/controls-style.ts';
 import { FileReading } from './ui/files/file-reading.ts';
 import { isProjectFile } from './ui/files/project-file.ts';
+import { beginningOf } from './ui/kit/begin.ts';
 import { isTyped } from './ui/kit/typed-key.ts';
 
 /** The elements of all rooms in the table; they stand in folders of their own, and load when they are entered. */
@@ -38,6 +39,7 @@ export class AppRoot extends LitElement {
   private readonly newsSince = new Map<number, number>();
   /** What the page's address was last made to end in. */
   private address = '';
+  private shownRoom: Room | null = null;
   private newsClock: ReturnType<typeof setInterval> | undefined;
 
   override connectedCallback(): void {
@@ -161,8 +163,25 @@ export class AppRoot extends LitElement {
   /** Past the doors and tools; the address names the room, so that no fragment can do it. */
   private readonly skip = (event: Event): void => {
     event.preventDefault();
-    this.renderRoot.querySelector('main')?.focus();
+    const room = this.entered.get(this.store.room);
+    const begin = room?.shadowRoot === undefined || room.shadowRoot === null ? null : beginningOf(room.shadowRoot);
+    (begin ?? this.renderRoot.querySelector('main'))?.focus();
   };
+
+  /** Whoever leaves a room by something in it would stand nowhere, as that goes with the room. */
+  private keepFocus(): void {
+    const { room } = this.store;
+    const before = this.shownRoom;
+    this.shownRoom = room;
+    if (before === null || before === room) return;
+    const active = this.shadowRoot?.activeElement ?? null;
+    if (active === null || (active instanceof HTMLElement && active.hidden))
+      this.renderRoot.querySelector('main')?.focus({ preventScroll: true });
+  }
+
+  protected override updated(): void {
+    this.keepFocus();
+  }
 
   private rooms() {
     const { room } = this.store;

@@ -26,13 +26,19 @@ describe('the artist', () => {
     await expect.poll(() => wall.getAttribute('data-state'), { timeout: 30_000 }).not.toBe('done');
     await expect.poll(() => wall.getAttribute('data-state'), { timeout: 30_000 }).toBe('done');
 
-    // Keep two by keyboard.
-    await page.getByRole('application', { name: /wall/i }).focus();
+    // Keep two by keyboard: the skip link leads past all settings to the prints.
+    const prints = page.getByRole('application', { name: /wall/i });
+    await page.getByRole('link', { name: 'Skip to the Wall' }).press('Enter');
+    expect(await prints.evaluate((element) => element.matches(':focus'))).toBe(true);
     await page.keyboard.press('ArrowRight');
     await page.keyboard.press('k');
     await page.keyboard.press('ArrowRight');
     await page.keyboard.press('ArrowRight');
     await page.keyboard.press('k');
+
+    // Whoever opens a print by a key stands in the room that opened, not nowhere.
+    await page.keyboard.press('Enter');
+    await expect.poll(() => page.locator('main').evaluate((element) => element.matches(':focus'))).toBe(true);
 
     await enter(page, 'Chest');
     const recipes = page.getByRole('button', { name: /Open on Bench/ });

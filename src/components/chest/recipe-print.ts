@@ -158,14 +158,10 @@ export class RecipePrint extends LitElement {
         <p class="soft small">${recipe.index < 0 ? this.madeWords() : lineageSentence(recipe.lineage ?? { seed: recipe.seed, index: recipe.index })}</p>
         <div class="row actions">
           <button class="first" @click=${this.open}>Open on Bench</button>
-          ${
-            run === undefined
-              ? html`<button @click=${this.take}>Take to Press</button>`
-              : html`<button @click=${() => this.store.go('press')}>At the Press: ${count(run.sheets, 'sheet', 'sheets')}</button>`
-          }
+          <button @click=${run === undefined ? this.take : () => this.store.go('press')}>${run === undefined ? 'Take to Press' : `At the Press: ${count(run.sheets, 'sheet', 'sheets')}`}</button>
         </div>
         <div class="row quiet-actions small">
-          <ps-next .sheetOf=${() => recipeSheet(this.store, recipe)} @take=${({ detail }: CustomEvent<NextChoice>) => keepNext(this.store, recipe, detail)}></ps-next>
+          <ps-next quiet .sheetOf=${() => recipeSheet(this.store, recipe)} @take=${({ detail }: CustomEvent<NextChoice>) => keepNext(this.store, recipe, detail)}></ps-next>
           <button class="quiet" aria-expanded=${this.unnamed !== null} @click=${() => (this.unnamed = this.unnamed === null ? { studio: recipeStudio(recipe), pulls: recipe.pulls } : null)}>Offer names</button>
           <button class="quiet" aria-expanded=${this.opened} @click=${() => this.dispatchEvent(new CustomEvent('unfold'))}>How it is built</button>
           <button class="quiet" @click=${() => defined(this.renderRoot.querySelector<VisitEdition>('chest-edition')).show()}>Edition…</button>

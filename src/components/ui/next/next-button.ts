@@ -25,6 +25,8 @@ export class NextButton extends LitElement {
   /** What it asks about, where the label alone does not say so. */
   @property() of = '';
   @property({ type: Boolean }) disabled = false;
+  /** Among others without a frame. */
+  @property({ type: Boolean }) quiet = false;
   @query('ps-what-next') private dialog!: WhatNext;
 
   private open(): void {
@@ -38,7 +40,7 @@ export class NextButton extends LitElement {
   }
 
   override render() {
-    return html`<button ?disabled=${this.disabled} aria-label=${this.of === '' || this.label.includes(this.of) ? nothing : `${this.label} For ${this.of}`} @click=${this.open}>${this.label}</button>
+    return html`<button class=${this.quiet ? 'quiet' : nothing} ?disabled=${this.disabled} aria-label=${this.of === '' || this.label.includes(this.of) ? nothing : `${this.label} For ${this.of}`} @click=${this.open}>${this.label}</button>
       <ps-what-next @take=${this.onTake}></ps-what-next>`;
   }
 }

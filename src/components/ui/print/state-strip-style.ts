@@ -78,10 +78,6 @@ export const stateStripStyle = css`
     letter-spacing: -0.02em;
     word-spacing: -0.05em;
   }
-  .offset.long {
-    font-size: var(--type-fine);
-    letter-spacing: -0.05em;
-  }
   .glyph {
     width: 26px;
     height: 18px;

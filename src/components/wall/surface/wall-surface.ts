@@ -202,6 +202,7 @@ export class WallSurface extends LitElement {
         class="surface"
         role="application"
         tabindex="0"
+        data-begin
         ?data-focused=${this.variants[this.focused] !== undefined}
         aria-label="Wall of prints"
         aria-describedby="keys"
