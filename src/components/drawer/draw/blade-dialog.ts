@@ -4,7 +4,7 @@ import { num } from '../../../engine/base/at.ts';
 import { roundTo } from '../../../engine/base/units.ts';
 import { mapRings, shapeBounds } from '../../../engine/geometry/rings.ts';
 import type { Box } from '../../../engine/geometry/types.ts';
-import type { DrawPoint } from '../../../engine/shapes/draw/curve.ts';
+import { type DrawPoint, lineThrough } from '../../../engine/shapes/draw/curve.ts';
 import { steadyLine } from '../../../engine/shapes/draw/pen.ts';
 import type { Shape } from '../../../engine/shapes/types.ts';
 import { cutAlong } from '../../../workers/client/stencils.ts';
@@ -114,7 +114,7 @@ export class BladeDialog extends LitElement {
 
   private onStep({ points, chosen, done }: BoardStep): void {
     const same = points === this.line.points;
-    const line = { flat: same ? this.line.flat : points.flatMap(({ xMm, yMm }) => [xMm, yMm]), points, chosen };
+    const line = { flat: same ? this.line.flat : lineThrough(points), points, chosen };
     if (done) this.step(line);
     else this.line = line;
   }
@@ -145,7 +145,7 @@ export class BladeDialog extends LitElement {
     if (this.line.flat.length < 4) {
       return this.tool === 'freehand'
         ? 'Draw a line right across the shape with pen, finger or mouse. By keys, use Points.'
-        : 'Click or tap from one side of the shape to the other. By keys: arrows move the cross by 1 mm (Shift 10 mm), Enter sets a point, Delete removes the chosen one.';
+        : 'Click or tap from one side of the shape to the other; drag to bend the line. By keys: arrows move the cross by 1 mm (Shift 10 mm), Enter sets a point, Delete removes the chosen one.';
     }
     if (found === null) return running ? 'Cutting…' : '';
     return `${counted(found.length, 'piece')}: ${found.slice(0, 4).map(sizeText).join('; ')}${found.length > 4 ? '; …' : ''}.`;

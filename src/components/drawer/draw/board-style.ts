@@ -69,6 +69,15 @@ export const boardStyle = css`
     stroke: var(--mark);
     stroke-width: 15px;
   }
+  .arm {
+    stroke: var(--film-accent);
+    stroke-width: 1.5px;
+  }
+  .knob {
+    stroke: var(--film-accent);
+    stroke-width: 12px;
+    stroke-linecap: round;
+  }
   .cross {
     stroke: var(--mark);
     stroke-width: 1.5px;

@@ -8,6 +8,7 @@ import type { PageSize } from '../../../engine/shapes/place/lay-out.ts';
 import { holdPage } from '../../ui/hold-page.ts';
 import { ARROWS } from './arrows.ts';
 import { boardStyle } from './board-style.ts';
+import { type BoardPlace, draggedPoint, handleEnds, type Hold, nearestHandle, nearestPoint } from './point-drag.ts';
 
 /** Points as they are after a step on the board; `done` is false while one is still being dragged. */
 export interface BoardStep {
@@ -21,6 +22,9 @@ const REACH_PX = { fine: 9, finger: 20 };
 
 /** Pieces side by side are told apart by as many tones. */
 const UNDER_TONES = 3;
+
+/** A press that moves less pulls no handles out of a point, px. */
+const PULL_PX = 6;
 
 /** A cross at most so far from a point stands on it, mm. */
 const ON_MM = 0.5;
@@ -43,6 +47,8 @@ export class DrawBoard extends LitElement {
   @property({ type: Boolean }) round = false;
   /** Whether a line is drawn that stays open. */
   @property({ type: Boolean }) open = false;
+  /** Whether the outline encloses something. */
+  @property({ type: Boolean }) closed = false;
   /** What lies under it, each part as SVG path data. */
   @property({ attribute: false }) under: readonly string[] = [];
   /** Outline through the points, as SVG path data. */
@@ -52,8 +58,9 @@ export class DrawBoard extends LitElement {
   @query('svg') private sheet!: SVGSVGElement;
   private pointer: number | null = null;
   private untouched: readonly DrawPoint[] = [];
+  private hold: Hold = { what: 'point' };
 
-  private at(event: PointerEvent): { xMm: number; yMm: number } {
+  private at(event: PointerEvent): BoardPlace {
     const point = new DOMPoint(event.clientX, event.clientY).matrixTransform(defined(this.sheet.getScreenCTM()).inverse());
     const on = (value: number, most: number): number => roundTo(Math.min(most, Math.max(0, value)), 2);
     return { xMm: on(point.x, this.size.widthMm), yMm: on(point.y, this.size.heightMm) };
@@ -72,23 +79,21 @@ export class DrawBoard extends LitElement {
     this.untouched = this.points;
     this.cross = at;
     const mmPerPx = 1 / defined(this.sheet.getScreenCTM()).a;
-    const near = this.nearest(at, (event.pointerType === 'touch' ? REACH_PX.finger : REACH_PX.fine) * mmPerPx);
-    if (near >= 0) this.step(this.points, near, false);
-    else this.add(at, false);
+    const within = (event.pointerType === 'touch' ? REACH_PX.finger : REACH_PX.fine) * mmPerPx;
+    const side = nearestHandle(this.points[this.chosen], at, within);
+    const near = nearestPoint(this.points, at, within);
+    this.hold = { what: 'pull', fromMm: PULL_PX * mmPerPx };
+    if (side !== null) this.hold = { what: 'handle', side };
+    else if (near < 0) this.add(at, false);
+    else {
+      if (!event.altKey) this.hold = { what: 'point' };
+      this.step(this.points, near, false);
+    }
   }
 
-  private add(at: { xMm: number; yMm: number }, done: boolean): void {
+  private add(at: BoardPlace, done: boolean): void {
     const next = this.chosen < 0 ? this.points.length : this.chosen + 1;
     this.step(this.points.toSpliced(next, 0, { ...at, round: this.round }), next, done);
-  }
-
-  private nearest({ xMm, yMm }: { xMm: number; yMm: number }, within: number): number {
-    let [found, least] = [-1, within];
-    for (const [i, point] of this.points.entries()) {
-      const distance = Math.hypot(point.xMm - xMm, point.yMm - yMm);
-      if (distance <= least) [found, least] = [i, distance];
-    }
-    return found;
   }
 
   private move(event: PointerEvent): void {
@@ -106,7 +111,7 @@ export class DrawBoard extends LitElement {
 
   private dragged(event: PointerEvent): readonly DrawPoint[] {
     const held = this.points[this.chosen];
-    return held === undefined ? this.points : this.points.with(this.chosen, { ...held, ...this.at(event) });
+    return held === undefined ? this.points : this.points.with(this.chosen, draggedPoint(held, this.hold, this.at(event)));
   }
 
   private up(event: PointerEvent): void {
@@ -137,7 +142,7 @@ export class DrawBoard extends LitElement {
       this.cross = { xMm: on(cross.xMm + by * arrow[0], widthMm), yMm: on(cross.yMm + by * arrow[1], heightMm) };
     } else if (event.key === 'Enter') {
       this.cross = { xMm: cross.xMm, yMm: cross.yMm };
-      const there = this.nearest(cross, ON_MM);
+      const there = nearestPoint(this.points, cross, ON_MM);
       if (there >= 0) this.step(this.points, there, false);
       else this.add(this.cross, true);
     } else if (event.key === 'Delete' || event.key === 'Backspace') {
@@ -166,6 +171,15 @@ export class DrawBoard extends LitElement {
     let d = '';
     for (let i = 0; i + 1 < this.pen.length; i += 2) d += `${i === 0 ? 'M' : 'L'}${num(this.pen, i)} ${num(this.pen, i + 1)}`;
     return d;
+  }
+
+  private arms() {
+    const point = this.points[this.chosen];
+    if (this.tool === 'freehand' || point === undefined) return nothing;
+    return handleEnds(point).map(
+      ({ xMm, yMm }) =>
+        svg`<path class="arm" d=${`M${point.xMm} ${point.yMm}L${xMm} ${yMm}`} /><path class="knob" d=${`M${xMm} ${yMm}h0`} />`,
+    );
   }
 
   private pointMarks() {
@@ -197,8 +211,8 @@ export class DrawBoard extends LitElement {
       @keydown=${this.key}
     >
       ${this.grid()} ${this.under.map((d, i) => svg`<path class="under tone-${i % UNDER_TONES}" d=${d} />`)}
-      ${svg`<path class=${this.open ? 'blade' : this.points.length < 3 ? 'open' : 'face'} d=${this.outline} />`}
-      ${svg`<path class="pen" d=${this.penLine()} />`} ${this.pointMarks()} ${this.crossMark()}
+      ${svg`<path class=${this.open ? 'blade' : this.closed ? 'face' : 'open'} d=${this.outline} />`}
+      ${svg`<path class="pen" d=${this.penLine()} />`} ${this.arms()} ${this.pointMarks()} ${this.crossMark()}
     </svg>`;
   }
 

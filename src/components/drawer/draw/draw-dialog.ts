@@ -1,7 +1,8 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, query, state } from 'lit/decorators.js';
 import { roundTo } from '../../../engine/base/units.ts';
-import type { DrawPoint } from '../../../engine/shapes/draw/curve.ts';
+import { type DrawPoint, FLAT_MM } from '../../../engine/shapes/draw/curve.ts';
+import { ofKind, type PointKind } from '../../../engine/shapes/draw/handles.ts';
 import { penPoints } from '../../../engine/shapes/draw/pen.ts';
 import { type Drawn, drawnShape } from '../../../engine/shapes/draw/shape-of.ts';
 import type { PageSize } from '../../../engine/shapes/place/lay-out.ts';
@@ -133,11 +134,15 @@ export class DrawDialog extends LitElement {
     if (this.now.pen !== null) this.onPen(this.now.pen, errorMm);
   }
 
-  private setPoint(part: Partial<DrawPoint>): void {
+  private setPoint(point: DrawPoint): void {
     const { points, chosen } = this.now;
-    const point = points[chosen];
-    if (part.round !== undefined) this.round = part.round;
-    if (point !== undefined) this.take({ points: points.with(chosen, { ...point, ...part }), pen: null, chosen });
+    this.take({ points: points.with(chosen, point), pen: null, chosen });
+  }
+
+  private setKind(kind: PointKind): void {
+    const { points, chosen } = this.now;
+    this.round = kind === 'round' || kind === 'smooth';
+    if (points[chosen] !== undefined) this.setPoint(ofKind(points, chosen, kind));
   }
 
   /** The shape as it stands, closed anew only when a point has changed; or why there is none. */
@@ -166,10 +171,12 @@ export class DrawDialog extends LitElement {
       if (this.now.points.length > 0) return drawn;
       return this.tool === 'freehand'
         ? 'Draw a line with pen, finger or mouse; it closes by itself. By keys, use Points.'
-        : 'Click or tap to set points; the outline closes by itself. By keys: arrows move the cross by 1 mm (Shift 10 mm), Enter sets a point, Delete removes the chosen one.';
+        : 'Click or tap to set points, drag to bend the outline there; it closes by itself. By keys: arrows move the cross by 1 mm (Shift 10 mm), Enter sets a point, Delete removes the chosen one.';
     }
     const crosses = drawn.crosses ? ' The outline crosses itself: all that it encloses is the shape.' : '';
-    return `${sizeText(drawn.shape)}, ${counted(this.now.points.length, 'point')}.${crosses}`;
+    const isCurved = this.now.points.some(({ round, handles }) => round || handles !== undefined);
+    const flat = isCurved ? ` Curves are kept within ${FLAT_MM} mm.` : '';
+    return `${sizeText(drawn.shape)}, ${counted(this.now.points.length, 'point')}.${flat}${crosses}`;
   }
 
   private renderSettings() {
@@ -184,7 +191,8 @@ export class DrawDialog extends LitElement {
               { points: now.points, chosen: now.chosen, round: this.round },
               {
                 choose: (chosen) => this.onStep({ points: now.points, chosen, done: false }),
-                set: (part) => this.setPoint(part),
+                set: (point) => this.setPoint(point),
+                kind: (kind) => this.setKind(kind),
                 remove: () =>
                   this.take({
                     points: now.points.toSpliced(now.chosen, 1),
@@ -230,6 +238,7 @@ export class DrawDialog extends LitElement {
               .chosen=${chosen}
               .round=${this.round}
               .outline=${outline}
+              .closed=${typeof drawn !== 'string'}
               @step=${(event: CustomEvent<BoardStep>) => this.onStep(event.detail)}
               @pen=${(event: CustomEvent<number[]>) => this.onPen(event.detail)}
             ></draw-board>

@@ -1,34 +1,39 @@
 import { html, nothing } from 'lit';
-import type { DrawPoint } from '../../../engine/shapes/draw/curve.ts';
+import type { DrawPoint, Handles } from '../../../engine/shapes/draw/curve.ts';
+import { kindOf, type PointKind, withHandle } from '../../../engine/shapes/draw/handles.ts';
 import type { NumberPick } from '../../ui/kit/number-field.ts';
 
 interface PointDeeds {
   choose(at: number): void;
-  set(part: Partial<DrawPoint>): void;
+  set(point: DrawPoint): void;
+  kind(kind: PointKind): void;
   remove(): void;
 }
 
 /** Numbers that the board takes, mm. */
 const FARTHEST_MM = 5000;
 
-const KINDS = [
+const KINDS: readonly { value: PointKind; label: string }[] = [
   { value: 'corner', label: 'Corner' },
-  { value: 'round', label: 'Round' },
+  { value: 'round', label: 'Round by itself' },
+  { value: 'smooth', label: 'Handles on one line' },
+  { value: 'cusp', label: 'Handles, each by itself' },
 ];
 
-/** The chosen point: its kind and place, and the way to the others; new points are of the same kind. */
+/** The chosen point: its kind, place and handles, and the way to the others; new points are of the same kind. */
 export function pointFields(
   { points, chosen, round }: { points: readonly DrawPoint[]; chosen: number; round: boolean },
   deeds: PointDeeds,
 ) {
   const point = points[chosen];
   const to = (by: number): void => deeds.choose((Math.max(chosen, by < 0 ? 0 : -1) + by + points.length) % points.length);
-  return html`<ps-choice
-      label="Kind of point"
-      .value=${round ? 'round' : 'corner'}
-      .options=${KINDS}
-      @pick=${(event: CustomEvent<string>) => deeds.set({ round: event.detail === 'round' })}
-    ></ps-choice>
+  const kind = point === undefined ? (round ? 'round' : 'corner') : kindOf(point);
+  return html`<ps-select
+      label=${point === undefined ? 'Kind of new points' : 'Kind of point'}
+      .value=${kind}
+      .options=${point === undefined ? KINDS.slice(0, 2) : KINDS}
+      @pick=${(event: CustomEvent<PointKind>) => deeds.kind(event.detail)}
+    ></ps-select>
     <div class="row">
       <span class="soft">${point === undefined ? 'No point is chosen' : `Point ${chosen + 1} of ${points.length}`}</span>
       <button type="button" ?disabled=${points.length === 0} aria-label="Point before" @click=${() => to(-1)}>←</button>
@@ -39,8 +44,23 @@ export function pointFields(
       point === undefined
         ? nothing
         : html`<div class="pair">
-          <ps-number label="Right" unit="mm" .value=${point.xMm} .min=${0} .max=${FARTHEST_MM} .decimals=${2} @pick=${(event: NumberPick) => deeds.set({ xMm: event.detail })}></ps-number>
-          <ps-number label="Down" unit="mm" .value=${point.yMm} .min=${0} .max=${FARTHEST_MM} .decimals=${2} @pick=${(event: NumberPick) => deeds.set({ yMm: event.detail })}></ps-number>
-        </div>`
+            ${numberField('Right', point.xMm, 0, (xMm) => deeds.set({ ...point, xMm }))}
+            ${numberField('Down', point.yMm, 0, (yMm) => deeds.set({ ...point, yMm }))}
+          </div>
+          ${handleFields(point, 'into', deeds)} ${handleFields(point, 'out', deeds)}`
     }`;
+}
+
+function handleFields(point: DrawPoint, side: keyof Handles, deeds: PointDeeds) {
+  if (point.handles === undefined) return nothing;
+  const [right, down] = point.handles[side];
+  const words = side === 'into' ? 'Handle before' : 'Handle after';
+  return html`<div class="pair">
+    ${numberField(`${words}, right`, right, -FARTHEST_MM, (mm) => deeds.set(withHandle(point, side, [mm, down])))}
+    ${numberField(`${words}, down`, down, -FARTHEST_MM, (mm) => deeds.set(withHandle(point, side, [right, mm])))}
+  </div>`;
+}
+
+function numberField(label: string, value: number, min: number, set: (mm: number) => void) {
+  return html`<ps-number label=${label} unit="mm" .value=${value} .min=${min} .max=${FARTHEST_MM} .decimals=${2} @pick=${(event: NumberPick) => set(event.detail)}></ps-number>`;
 }

@@ -9,7 +9,7 @@ import { MOST_PEN_POINTS } from './pen.ts';
 import { shapeOf } from './shape-of.ts';
 
 /** More pieces than this make a list that nobody reads. */
-export const MOST_PIECES = 200;
+const MOST_PIECES = 200;
 
 /** Points of a line nearer to each other than this are one, mm: the grid of outlines. */
 const SAME_MM = 0.001;

@@ -28,7 +28,8 @@ export interface Drawn {
  */
 export function drawnShape(points: readonly DrawPoint[], head: { id: string; name: string }): Drawn {
   const apart = apartPoints(points);
-  if (apart.length < 3) throw fewPoints();
+  const least = apart.some(({ handles }) => handles !== undefined) ? 2 : 3;
+  if (apart.length < least) throw fewPoints();
   const ring = outlineThrough(apart);
   const rings = enclosedBy(ring);
   const shape = shapeOf(rings, head);
