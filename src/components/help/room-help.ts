@@ -29,7 +29,7 @@ export const ROOM_HELP: Readonly<Record<Room, RoomHelp>> = {
       ],
       [
         'Draw, cut and join',
-        '*Draw a shape…*: freehand, or point by point with mouse, finger or keys. On a chosen shape *Cut and join…* joins it with another, cuts one from the other, welds, mirrors, turns, grows, shrinks and repeats it by mm. *Cut along a line…* goes through it as with a blade.',
+        '*Draw a shape…*: freehand, or point by point with mouse, finger or keys; a drag pulls handles out of a point. On a chosen shape *Cut and join…* joins it with another, cuts one from the other, welds, mirrors, turns, grows, shrinks and repeats it by mm. *Cut along a line…* goes through it as with a blade.',
       ],
       [
         'Make a screen',

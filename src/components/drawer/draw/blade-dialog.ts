@@ -175,7 +175,7 @@ export class BladeDialog extends LitElement {
     const { line } = this;
     const { found, failure, running } = this.cutting;
     const ready = found !== null && failure === '' && !running;
-    return html`<div class="drawing">
+    return html`<div class="drawing steady">
         <div class="shown">
           <draw-board
             open

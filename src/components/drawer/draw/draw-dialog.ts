@@ -126,7 +126,8 @@ export class DrawDialog extends LitElement {
     if (done) this.take({ points, pen, chosen });
     else this.now = { points, pen, chosen };
     const point = points[chosen];
-    if (point !== undefined) this.round = point.round;
+    // A click after handles were pulled sets what it set before.
+    if (point !== undefined && point.handles === undefined) this.round = point.round;
   }
 
   private setError(errorMm: number): void {
@@ -229,7 +230,7 @@ export class DrawDialog extends LitElement {
         : outlinePath(drawn.shape).d;
     return dialogBox(
       { heading: 'Draw a shape', closable: true },
-      html`<div class="drawing">
+      html`<div class="drawing steady">
           <div class="shown">
             <draw-board
               .size=${this.size}

@@ -18,6 +18,16 @@ export const drawStyle = css`
     align-content: start;
     min-width: 0;
   }
+  @media (min-width: 721px) {
+    /* Whatever is said or set, the board stays where the hand is. */
+    .drawing.steady {
+      grid-template-rows: calc(62dvh + 4em);
+    }
+    .steady .settings {
+      overflow: auto;
+      padding: 2px;
+    }
+  }
   .pair {
     display: grid;
     grid-template-columns: repeat(2, minmax(0, 1fr));

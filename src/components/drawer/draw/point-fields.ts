@@ -38,7 +38,7 @@ export function pointFields(
       <span class="soft">${point === undefined ? 'No point is chosen' : `Point ${chosen + 1} of ${points.length}`}</span>
       <button type="button" ?disabled=${points.length === 0} aria-label="Point before" @click=${() => to(-1)}>←</button>
       <button type="button" ?disabled=${points.length === 0} aria-label="Point after" @click=${() => to(1)}>→</button>
-      <button type="button" ?disabled=${point === undefined} @click=${() => deeds.remove()}>Remove point</button>
+      <button type="button" ?disabled=${point === undefined} aria-label="Remove point" @click=${() => deeds.remove()}>Remove</button>
     </div>
     ${
       point === undefined
@@ -54,8 +54,8 @@ export function pointFields(
 function handleFields(point: DrawPoint, side: keyof Handles, deeds: PointDeeds) {
   if (point.handles === undefined) return nothing;
   const [right, down] = point.handles[side];
-  const words = side === 'into' ? 'Handle before' : 'Handle after';
-  return html`<div class="pair">
+  const words = side === 'into' ? 'Before' : 'After';
+  return html`<div class="pair" role="group" aria-label=${side === 'into' ? 'Handle before' : 'Handle after'}>
     ${numberField(`${words}, right`, right, -FARTHEST_MM, (mm) => deeds.set(withHandle(point, side, [mm, down])))}
     ${numberField(`${words}, down`, down, -FARTHEST_MM, (mm) => deeds.set(withHandle(point, side, [right, mm])))}
   </div>`;
