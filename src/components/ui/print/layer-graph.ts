@@ -2,28 +2,28 @@ import { css, html, LitElement, nothing, svg } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { entryAt } from '../../../engine/base/at.ts';
 import { freePlaces } from '../../../engine/order/free-places.ts';
-import { orderLayers } from '../../../engine/order/order-layers.ts';
-import { edgeWeight } from '../../../engine/order/overlaps.ts';
+import { type OrderGroup, type OrderPart, orderParts } from '../../../engine/order/order-parts.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
 import type { OverlapEdge } from '../../../workers/api/picture-api.ts';
 import { listed } from '../../words/plan-words.ts';
 import { controls } from '../controls-style.ts';
-import { inkHexes, writingOn } from '../kit/ink-chip.ts';
-import { counted, pullWords } from '../words.ts';
+import { inkHexes } from '../kit/ink-chip.ts';
+import { counted } from '../words.ts';
 import { graphDotStyle } from './graph-dot-style.ts';
+import { folds, type GroupTile, layerLayout, linesOf, TILE } from './layer-layout.ts';
 import { type Dot, splitEdges } from './order-graph-layout.ts';
+import { arrowStep, onDotKey, pullDot } from './pull-dot.ts';
 
-const STEP = 27;
 const RADIUS = 11;
-const THICKEST = 5;
-const DEEPEST = 150;
+/** The inks of a group's pulls along the foot of its tile, px. */
+const STRIPE = 6;
 /** So many neighbours are named on either side. */
 const NAMED = 5;
 
 /**
- * The order of many pulls as layers, first down at the left: pulls of one column do not hold each other.
- * Lines are drawn for the selected pull alone.
+ * The order of many pulls, first down at the left: parts that do not hold each other as panels, in each its layers
+ * as columns, gathered in groups that unfold. Lines are drawn for the selected pull alone.
  * @fires pull-select CustomEvent<string>: the pull's id
  */
 @customElement('ps-layer-graph')
@@ -45,6 +45,34 @@ export class LayerGraph extends LitElement {
       .apart {
         opacity: 0.3;
       }
+      .panel {
+        fill: var(--ink);
+        fill-opacity: 0.05;
+      }
+      .all {
+        justify-self: start;
+        margin-left: calc(-1 * var(--space-4));
+      }
+      .tile {
+        cursor: pointer;
+        outline: none;
+      }
+      .tile .face {
+        fill: var(--sheet);
+        stroke: var(--line);
+      }
+      .tile.selected .face,
+      .tile:focus-visible .face {
+        stroke: var(--accent);
+        stroke-width: 2.5px;
+      }
+      .tile text {
+        font-size: var(--type-fine);
+        text-anchor: middle;
+        dominant-baseline: central;
+        pointer-events: none;
+        fill: var(--ink);
+      }
       path {
         fill: none;
         stroke: var(--ink);
@@ -64,66 +92,89 @@ export class LayerGraph extends LitElement {
   /** Pairs that differ by less are free swaps. */
   @property({ type: Number, attribute: 'min-delta-e' }) minDeltaE = 1;
   @property({ attribute: false }) selected: string | null = null;
-  /** Roving place of the keyboard among the dots. */
+  /** First pulls of the groups that are unfolded. */
+  @state() private open: ReadonlySet<string> = new Set();
+  /** Roving place of the keyboard among all that is shown. */
   @state() private roving = 0;
+  /** How wide the host is, px. */
+  @state() private room = 640;
+  private parts: OrderPart[] = [];
+  private readonly sized = new ResizeObserver(() => (this.room = this.clientWidth));
 
-  private dots(layers: readonly number[]): Dot[] {
-    const filled: number[] = [];
-    return layers.map((layer) => {
-      const row = filled[layer] ?? 0;
-      filled[layer] = row + 1;
-      return { x: STEP * (layer + 0.5), y: STEP * (row + 0.5) };
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.sized.observe(this);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.sized.disconnect();
+  }
+
+  private idOf({ layers }: OrderGroup): string {
+    return this.pulls[entryAt(entryAt(layers, 0), 0)]?.id ?? '';
+  }
+
+  private unfold(groups: readonly OrderGroup[], open: boolean): void {
+    const next = new Set(this.open);
+    for (const group of groups) {
+      if (open) next.add(this.idOf(group));
+      else next.delete(this.idOf(group));
+    }
+    this.open = next;
+  }
+
+  private rove(event: KeyboardEvent, place: number): void {
+    const all = [...this.renderRoot.querySelectorAll<SVGGElement>('.tile, .dot')];
+    const step = arrowStep(event);
+    if (step === 0 || all.length === 0) return;
+    event.preventDefault();
+    all[(place + step + all.length) % all.length]?.focus();
+  }
+
+  private dot(at: number, dot: Dot, { place, apart }: { place: number; apart: boolean }) {
+    const pull = entryAt(this.pulls, at);
+    return pullDot(dot, {
+      pull,
+      at,
+      drawer: this.drawer,
+      selected: pull.id === this.selected,
+      first: place === this.roving,
+      radius: RADIUS,
+      halo: 2,
+      apart,
+      choose: () => this.dispatchEvent(new CustomEvent<string>('pull-select', { detail: pull.id })),
+      focused: () => (this.roving = place),
+      key: (event) => this.rove(event, place),
     });
   }
 
-  private choose(pull: Pull | undefined): void {
-    if (pull !== undefined) this.dispatchEvent(new CustomEvent<string>('pull-select', { detail: pull.id }));
-  }
-
-  private onKey(event: KeyboardEvent, at: number): void {
-    const step = { ArrowRight: 1, ArrowDown: 1, ArrowLeft: -1, ArrowUp: -1 }[event.key];
-    if (event.key === 'Enter' || event.key === ' ') this.choose(this.pulls[at]);
-    else if (step !== undefined && !event.altKey) {
-      this.roving = (at + step + this.pulls.length) % this.pulls.length;
-      void this.updateComplete.then(() => this.renderRoot.querySelector<SVGGElement>(`.dot[data-at="${this.roving}"]`)?.focus());
-    } else return;
-    event.preventDefault();
-  }
-
-  private dot(at: number, { x, y }: Dot, apart: boolean) {
-    const pull = entryAt(this.pulls, at);
-    const ink = this.drawer.inks.find((entry) => entry.id === pull.ink);
-    const selected = pull.id === this.selected;
+  private tile({ group, x, y, widthPx, open }: GroupTile, { place, apart }: { place: number; apart: boolean }) {
+    const members = group.layers.flat();
+    const free = group.layers.length === 1;
+    const toggle = (): void => this.unfold([group], !open);
+    const wide = widthPx / members.length;
+    const named = listed(members.slice(0, NAMED).map((at) => String(at + 1)));
     return svg`<g
-      class="dot ${selected ? 'selected' : ''} ${apart ? 'apart' : ''}"
-      data-at=${at}
+      class="tile ${apart ? 'apart' : ''} ${!open && members.some((at) => this.pulls[at]?.id === this.selected) ? 'selected' : ''}"
       role="button"
-      aria-pressed=${selected}
-      aria-label=${pullWords(pull, at, this.drawer)}
-      tabindex=${at === Math.min(this.roving, this.pulls.length - 1) ? 0 : -1}
+      aria-expanded=${open}
+      aria-label="${counted(members.length, 'pull')} ${free ? 'in any order' : `in ${counted(group.layers.length, 'layer')}`}: ${named}${members.length > NAMED ? ' …' : ''}"
+      tabindex=${place === this.roving ? 0 : -1}
       transform="translate(${x} ${y})"
-      @click=${() => this.choose(pull)}
-      @focus=${() => (this.roving = at)}
-      @keydown=${(event: KeyboardEvent) => this.onKey(event, at)}
+      @click=${toggle}
+      @focus=${() => (this.roving = place)}
+      @keydown=${(event: KeyboardEvent) => onDotKey(event, toggle, (other) => this.rove(other, place))}
     >
-      <circle class="halo" r=${RADIUS + 2} />
-      <circle class="ink" r=${RADIUS} fill=${ink === undefined ? 'var(--no-ink)' : inkHexes(ink).overWhite} />
-      <text fill=${writingOn(ink)}>${at + 1}</text>
+      <rect class="face" width=${widthPx} height=${TILE.height} rx="3" />
+      ${members.map((at, i) => svg`<rect x=${wide * i} y=${TILE.height - STRIPE} width=${wide} height=${STRIPE} fill=${this.inkOf(at)} />`)}
+      <text x=${widthPx / 2} y=${(TILE.height - STRIPE) / 2}>${members.length} ${free ? 'free' : 'pulls'} ${open ? '−' : '+'}</text>
     </g>`;
   }
 
-  private line(edge: OverlapEdge, at: number, { dots, heaviest }: { dots: readonly Dot[]; heaviest: number }) {
-    const from = entryAt(dots, at);
-    const other = edge.a === at ? edge.b : edge.a;
-    const to = entryAt(dots, other);
-    // The further, the deeper, so that lines lie beside each other.
-    const bend = Math.min(DEEPEST, Math.abs(to.x - from.x) / 5 + 12);
-    const width = Math.max(1, (THICKEST * edgeWeight(edge)) / heaviest);
-    return svg`<path
-      class=${other < at ? 'under' : 'over'}
-      d="M${from.x} ${from.y}Q${(from.x + to.x) / 2} ${(from.y + to.y) / 2 + bend} ${to.x} ${to.y}"
-      stroke-width=${width.toFixed(1)}
-    />`;
+  private inkOf(at: number): string {
+    const ink = this.drawer.inks.find(({ id }) => id === this.pulls[at]?.ink);
+    return ink === undefined ? 'var(--no-ink)' : inkHexes(ink).overWhite;
   }
 
   private words(at: number, lines: readonly OverlapEdge[]): string {
@@ -157,25 +208,50 @@ export class LayerGraph extends LitElement {
     if (dot.left < frame.left || dot.right > frame.right) scroller.scrollLeft += dot.left - frame.left - frame.width / 2;
   }
 
+  protected override willUpdate(changed: Map<PropertyKey, unknown>): void {
+    if (changed.has('pulls') || changed.has('edges') || changed.has('minDeltaE'))
+      this.parts = orderParts(this.pulls.length, splitEdges(this.edges, this.minDeltaE).lines);
+    // What is chosen is to be seen, also when it was chosen elsewhere.
+    const at = this.pulls.findIndex(({ id }) => id === this.selected);
+    if (!changed.has('selected') && !changed.has('edges')) return;
+    this.unfold(
+      this.parts.flat().filter(({ layers }) => layers.some((layer) => layer.includes(at))),
+      true,
+    );
+  }
+
+  private head(free: number, overlapping: number) {
+    const groups = this.parts.flat().filter(folds);
+    const all = groups.every((group) => this.open.has(this.idOf(group)));
+    return html`<p class="small">
+        ${this.parts.length === 1 ? 'First down at the left.' : `${counted(this.parts.length, 'panel')}: pulls of one do not hold those of another. In each, first down at the left.`}
+        Pulls of one column do not hold each other, and “free” ones may go down in any order.
+        ${free} of ${overlapping} overlapping pairs are free swaps.
+      </p>
+      ${
+        groups.length === 0
+          ? nothing
+          : html`<button type="button" class="quiet all" @click=${() => this.unfold(groups, !all)}>${all ? 'Fold all' : `Unfold all ${groups.length} groups`}</button>`
+      }`;
+  }
+
   override render() {
     const { pulls } = this;
     const { lines, free, overlapping } = splitEdges(this.edges, this.minDeltaE);
-    const layers = orderLayers(pulls.length, lines);
-    const dots = this.dots(layers);
+    const { panels, tiles, dots, ends, widthPx, heightPx } = layerLayout(this.parts, (group) => this.open.has(this.idOf(group)), this.room);
     const at = pulls.findIndex(({ id }) => id === this.selected);
     const own = lines.filter((edge) => edge.a === at || edge.b === at);
-    const near = new Set(own.flatMap(({ a, b }) => [a, b]));
-    const heaviest = Math.max(...own.map(edgeWeight), Number.MIN_VALUE);
-    const width = STEP * (1 + Math.max(0, ...layers));
-    const height = Math.max(STEP, ...dots.map(({ y }) => y + STEP / 2)) + (own.length === 0 ? 0 : DEEPEST / 2);
-    return html`<p class="small">
-        ${counted(new Set(layers).size, 'layer')}, first down at the left: pulls of one column do not hold each other.
-        ${free} of ${overlapping} overlapping pairs are free swaps.
-      </p>
+    const near = new Set([at, ...own.flatMap(({ a, b }) => [a, b])]);
+    const apart = (members: readonly number[]): boolean => at >= 0 && !members.some((member) => near.has(member));
+    const curves = linesOf(at, own, ends);
+    const height = Math.max(heightPx, ...curves.map(({ bottomPx }) => bottomPx));
+    return html`${this.head(free, overlapping)}
       <div class="scroll">
-        <svg width=${width} height=${height} viewBox="0 0 ${width} ${height}" role="group" aria-label="Order graph in layers, ${counted(pulls.length, 'pull')}">
-          <g>${own.map((edge) => this.line(edge, at, { dots, heaviest }))}</g>
-          <g>${dots.map((dot, i) => this.dot(i, dot, at >= 0 && i !== at && !near.has(i)))}</g>
+        <svg width=${widthPx} height=${height} viewBox="0 0 ${widthPx} ${height}" role="group" aria-label="Order graph in groups, ${counted(pulls.length, 'pull')}">
+          ${panels.map(({ x, y, widthPx: wide, heightPx: high }) => svg`<rect class="panel" x=${x} y=${y} width=${wide} height=${high} rx="4" />`)}
+          <g>${curves.map(({ path, under, widthPx: wide }) => svg`<path class=${under ? 'under' : 'over'} d=${path} stroke-width=${wide.toFixed(1)} />`)}</g>
+          <g>${tiles.map((tile, place) => this.tile(tile, { place, apart: !tile.open && apart(tile.group.layers.flat()) }))}</g>
+          <g>${[...dots].map(([pull, dot], i) => this.dot(pull, dot, { place: tiles.length + i, apart: apart([pull]) }))}</g>
         </svg>
       </div>
       <p role="status">${this.words(at, lines)}</p>

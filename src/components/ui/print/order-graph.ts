@@ -6,10 +6,10 @@ import type { Pull } from '../../../engine/stack/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
 import type { OverlapEdge } from '../../../workers/api/picture-api.ts';
 import { controls } from '../controls-style.ts';
-import { inkHexes, writingOn } from '../kit/ink-chip.ts';
-import { counted, pullWords } from '../words.ts';
+import { counted } from '../words.ts';
 import { graphDotStyle } from './graph-dot-style.ts';
 import { type Dot, ringLayout, splitEdges } from './order-graph-layout.ts';
+import { arrowStep, pullDot } from './pull-dot.ts';
 
 /** Half the drawing, its units are px at full size. */
 const HALF = 190;
@@ -123,9 +123,9 @@ export class OrderGraph extends LitElement {
   @state() private dotAt = 0;
   @state() private lineAt = 0;
 
-  private rove(event: KeyboardEvent, count: number, at: number, kind: 'dot' | 'edge'): void {
-    const step = { ArrowRight: 1, ArrowDown: 1, ArrowLeft: -1, ArrowUp: -1 }[event.key];
-    if (step === undefined || count === 0 || event.altKey) return;
+  private rove(event: KeyboardEvent, { count, at, kind }: { count: number; at: number; kind: 'dot' | 'edge' }): void {
+    const step = arrowStep(event);
+    if (step === 0 || count === 0) return;
     event.preventDefault();
     const next = (at + step + count) % count;
     if (kind === 'dot') this.dotAt = next;
@@ -156,40 +156,26 @@ export class OrderGraph extends LitElement {
         this.lit = at;
       }}
       @blur=${off}
-      @keydown=${(event: KeyboardEvent) => this.rove(event, edges.length, at, 'edge')}
+      @keydown=${(event: KeyboardEvent) => this.rove(event, { count: edges.length, at, kind: 'edge' })}
     >
       <line class="seen" x1=${one.x} y1=${one.y} x2=${other.x} y2=${other.y} stroke-width=${width.toFixed(2)} />
       <line class="hit" x1=${one.x} y1=${one.y} x2=${other.x} y2=${other.y} />
     </g>`;
   }
 
-  private dot(pull: Pull, at: number, { x, y }: Dot, radius: number) {
-    const ink = this.drawer.inks.find((entry) => entry.id === pull.ink);
-    const selected = pull.id === this.selected;
-    const choose = (): void => {
-      this.dispatchEvent(new CustomEvent<string>('pull-select', { detail: pull.id }));
-    };
-    return svg`<g
-      class="dot ${selected ? 'selected' : ''}"
-      data-at=${at}
-      role="button"
-      aria-pressed=${selected}
-      aria-label=${pullWords(pull, at, this.drawer)}
-      tabindex=${at === Math.min(this.dotAt, this.pulls.length - 1) ? 0 : -1}
-      transform="translate(${x.toFixed(2)} ${y.toFixed(2)})"
-      @click=${choose}
-      @focus=${() => (this.dotAt = at)}
-      @keydown=${(event: KeyboardEvent) => {
-        if (event.key === 'Enter' || event.key === ' ') {
-          event.preventDefault();
-          choose();
-        } else this.rove(event, this.pulls.length, at, 'dot');
-      }}
-    >
-      <circle class="halo" r=${radius + 4} />
-      <circle class="ink" r=${radius} fill=${ink === undefined ? 'var(--no-ink)' : inkHexes(ink).overWhite} />
-      ${radius >= 8 ? svg`<text fill=${writingOn(ink)}>${at + 1}</text>` : nothing}
-    </g>`;
+  private dot(pull: Pull, at: number, dot: Dot, radius: number) {
+    return pullDot(dot, {
+      pull,
+      at,
+      drawer: this.drawer,
+      selected: pull.id === this.selected,
+      first: at === Math.min(this.dotAt, this.pulls.length - 1),
+      radius,
+      halo: 4,
+      choose: () => this.dispatchEvent(new CustomEvent<string>('pull-select', { detail: pull.id })),
+      focused: () => (this.dotAt = at),
+      key: (event) => this.rove(event, { count: this.pulls.length, at, kind: 'dot' }),
+    });
   }
 
   override render() {
