@@ -1,6 +1,6 @@
 import { html, nothing } from 'lit';
 import type { AppStore } from '../app-store.ts';
-import { freeNeighbours } from '../ui/print/order-graph-layout.ts';
+import { freeNeighbours } from '../ui/print/graph/order-graph-layout.ts';
 import '../ui/print/state-strip.ts';
 import type { PullAlso, PullMove } from '../ui/print/state-strip.ts';
 import { stateSize } from './bench-layout.ts';

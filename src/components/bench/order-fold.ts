@@ -3,12 +3,12 @@ import { customElement, property, state } from 'lit/decorators.js';
 import type { Pull } from '../../engine/stack/types.ts';
 import type { Studio } from '../../engine/studio/studio.ts';
 import type { OverlapEdge } from '../../workers/api/picture-api.ts';
-import '../ui/print/layer-graph.ts';
-import '../ui/print/order-graph.ts';
+import '../ui/print/graph/layer-graph.ts';
+import '../ui/print/graph/order-graph.ts';
 import { controls } from '../ui/controls-style.ts';
 import '../ui/kit/fold.ts';
 import type { Fold } from '../ui/kit/fold.ts';
-import { splitEdges } from '../ui/print/order-graph-layout.ts';
+import { splitEdges } from '../ui/print/graph/order-graph-layout.ts';
 
 /** So many pulls are legible on a ring with all its lines; more stand in layers. */
 const RING_TO = 24;

@@ -11,7 +11,7 @@ import '../ui/kit/choice.ts';
 import '../ui/kit/empty.ts';
 import '../ui/kit/fold.ts';
 import { headline, wideRoom } from '../ui/layout-style.ts';
-import '../ui/print/order-graph.ts';
+import '../ui/print/graph/order-graph.ts';
 import { counted } from '../ui/words.ts';
 import './board/lesson-board.ts';
 import type { BoardChange } from './board/board-change.ts';

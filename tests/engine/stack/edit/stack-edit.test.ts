@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { freePlaces } from '../../../../src/engine/order/free-places.ts';
-import { orderLayers } from '../../../../src/engine/order/order-layers.ts';
+import { orderLayers } from '../../../../src/engine/order/parts/order-layers.ts';
 import { pullsBetween, pullsOf } from '../../../../src/engine/stack/edit/choose-pulls.ts';
 import { movedTo, placeBeside } from '../../../../src/engine/stack/edit/rearrange.ts';
 import { stackChange } from '../../../../src/engine/stack/edit/stack-change.ts';

@@ -1,4 +1,4 @@
-import { num } from '../base/at.ts';
+import { num } from '../../base/at.ts';
 
 /**
  * The layers of a stack: pulls of one layer do not hold each other, so that they may go down in any order

@@ -1,8 +1,8 @@
 import { nothing, svg } from 'lit';
-import type { Pull } from '../../../engine/stack/types.ts';
-import type { Studio } from '../../../engine/studio/studio.ts';
-import { inkHexes, writingOn } from '../kit/ink-chip.ts';
-import { pullWords } from '../words.ts';
+import type { Pull } from '../../../../engine/stack/types.ts';
+import type { Studio } from '../../../../engine/studio/studio.ts';
+import { inkHexes, writingOn } from '../../kit/ink-chip.ts';
+import { pullWords } from '../../words.ts';
 import type { Dot } from './order-graph-layout.ts';
 
 /** A pull in a graph, and what is done with it. */

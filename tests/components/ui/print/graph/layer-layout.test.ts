@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { folds, layerLayout, linesOf } from '../../../../src/components/ui/print/layer-layout.ts';
-import { orderParts } from '../../../../src/engine/order/order-parts.ts';
-import type { OverlapEdge } from '../../../../src/workers/api/picture-api.ts';
-import { heldPairs } from '../../../helpers/held-pairs.ts';
+import { folds, layerLayout, linesOf } from '../../../../../src/components/ui/print/graph/layer-layout.ts';
+import { orderParts } from '../../../../../src/engine/order/parts/order-parts.ts';
+import type { OverlapEdge } from '../../../../../src/workers/api/picture-api.ts';
+import { heldPairs } from '../../../../helpers/held-pairs.ts';
 
 describe('layerLayout', () => {
   it.each([2, 6, 20, 60, 200])('should show 80 pulls without one thing over another, folded or not (one pair in %i)', (oneIn) => {

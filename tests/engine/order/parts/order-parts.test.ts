@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { orderParts } from '../../../src/engine/order/order-parts.ts';
-import { heldPairs } from '../../helpers/held-pairs.ts';
+import { orderParts } from '../../../../src/engine/order/parts/order-parts.ts';
+import { heldPairs } from '../../../helpers/held-pairs.ts';
 
 describe('orderParts', () => {
   it('should gather a small stack as one does by hand', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { freeNeighbours, ringLayout, splitEdges } from '../../../../src/components/ui/print/order-graph-layout.ts';
+import { freeNeighbours, ringLayout, splitEdges } from '../../../../../src/components/ui/print/graph/order-graph-layout.ts';
 
 const EDGES = [
   { a: 0, b: 1, areaMm2: 500, deltaE: 0.4 },

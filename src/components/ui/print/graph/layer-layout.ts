@@ -1,6 +1,6 @@
-import type { OrderGroup, OrderPart } from '../../../engine/order/order-parts.ts';
-import { edgeWeight } from '../../../engine/order/overlaps.ts';
-import type { OverlapEdge } from '../../../workers/api/picture-api.ts';
+import { edgeWeight } from '../../../../engine/order/overlaps.ts';
+import type { OrderGroup, OrderPart } from '../../../../engine/order/parts/order-parts.ts';
+import type { OverlapEdge } from '../../../../workers/api/picture-api.ts';
 import type { Dot } from './order-graph-layout.ts';
 
 /** Between pulls, px. */

@@ -1,4 +1,4 @@
-import { defined, num } from '../base/at.ts';
+import { defined, num } from '../../base/at.ts';
 import { orderLayers } from './order-layers.ts';
 
 /** Layers of fewer pulls are gathered with their neighbours, and up to how many pulls. */

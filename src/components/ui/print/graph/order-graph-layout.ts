@@ -1,5 +1,5 @@
-import { edgeWeight } from '../../../engine/order/overlaps.ts';
-import type { OverlapEdge } from '../../../workers/api/picture-api.ts';
+import { edgeWeight } from '../../../../engine/order/overlaps.ts';
+import type { OverlapEdge } from '../../../../workers/api/picture-api.ts';
 
 /** A dot of the order graph, in its drawing's units. */
 export interface Dot {
