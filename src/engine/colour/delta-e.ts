@@ -1,9 +1,10 @@
 import { f64 } from '../base/at.ts';
 import { EngineError } from '../base/error.ts';
 import type { Lab } from './lab.ts';
+import { turnOfBlues } from './rotation.ts';
 
 const DEG = Math.PI / 180;
-const POW25_7 = 25 ** 7;
+export const POW25_7 = 25 ** 7;
 
 /**
  * Colour difference CIEDE2000 with all weights 1.
@@ -76,64 +77,78 @@ function setPair(l1: number, a1: number, b1: number, l2: number, a2: number, b2:
 }
 
 /** Products of chromas below this are greys, which have no hue. */
-const GREY = 1e-100;
+export const GREY = 1e-100;
 
 /**
  * Fills `parts`. The formulas are those of the source without its angles, which would take most of the
  * time: of two vectors of one length that are an angle apart, the sum lies along the mean hue and
- * the difference across it, and what is asked of the mean hue are cosines of its multiples.
+ * the difference across it, and what is asked of the mean hue are cosines of its multiples. One division serves
+ * all three weights. `delta-e-lanes.ts` does the same steps in the same order for two pairs at once.
  */
 function compare(one: Float64Array, i: number, two: Float64Array, j: number): void {
   const b1 = f64(one, i + 2);
   const b2 = f64(two, j + 2);
-  const meanC = (chromaOf(f64(one, i + 1), b1) + chromaOf(f64(two, j + 1), b2)) / 2;
-  const g = 1.5 - 0.5 * Math.sqrt(seventhShare(meanC));
+  const meanC = (chromaOf(f64(one, i + 1), b1) + chromaOf(f64(two, j + 1), b2)) * 0.5;
+  const g = 1.5 - 0.5 * seventhShare(meanC);
   const a1 = g * f64(one, i + 1);
   const a2 = g * f64(two, j + 1);
   const c1 = chromaOf(a1, b1);
   const c2 = chromaOf(a2, b2);
+  const mean = (c1 + c2) * 0.5;
   const both = c1 * c2;
-  const along = a1 * a2 + b1 * b2;
-  const across = a1 * b2 - a2 * b1;
-  let square = 0;
-  let cos = a1 + a2;
-  let sin = b1 + b2;
-  let onward = across >= 0;
-  if (both > GREY && along >= 0) {
-    // ΔH′² is 4·C1·C2·sin²(Δh/2); for a small angle 1 − cos Δh would lose its digits.
-    square = (2 * across * across) / (both + along);
-    cos = c2 * a1 + c1 * a2;
-    sin = c2 * b1 + c1 * b2;
-  } else if (both > GREY) {
-    square = 2 * (both - along);
-    cos = c1 * b2 - c2 * b1;
-    sin = c2 * a1 - c1 * a2;
-    // Of hues that are opposite the mean lies between 90° and 270°, whichever comes first.
-    if (across === 0) onward = cos < 0 || (cos === 0 && sin > 0);
-    if (!onward) {
-      cos = -cos;
-      sin = -sin;
+  let cos = 1;
+  let sin = 0;
+  let hue = 0;
+  if (both > GREY) {
+    const along = a1 * a2 + b1 * b2;
+    const across = a1 * b2 - a2 * b1;
+    // ΔH′² is 4·C1·C2·sin²(Δh/2); 1 − cos Δh would lose the digits of small angles.
+    const most = both + Math.abs(along);
+    const root = Math.sqrt(both);
+    const perLength = 1 / (Math.sqrt(most * 2) * root);
+    if (along >= 0) {
+      cos = (c2 * a1 + c1 * a2) * perLength;
+      sin = (c2 * b1 + c1 * b2) * perLength;
+      hue = across * 2 * root * perLength;
+    } else {
+      cos = (c1 * b2 - c2 * b1) * perLength;
+      sin = (c2 * a1 - c1 * a2) * perLength;
+      hue = most * 2 * root * perLength;
+      // Of hues that are opposite the mean lies between 90° and 270°, whichever comes first.
+      if (across < 0 || (across === 0 && (cos > 0 || (cos === 0 && sin <= 0)))) {
+        cos = -cos;
+        sin = -sin;
+        hue = -hue;
+      }
+    }
+  } else {
+    const length = chromaOf(a1 + a2, b1 + b2);
+    if (length > 0) {
+      cos = (a1 + a2) / length;
+      sin = (b1 + b2) / length;
     }
   }
-  const length = chromaOf(cos, sin);
-  const mean = (c1 + c2) / 2;
-  const fromMid = (f64(one, i) + f64(two, j)) / 2 - 50;
-  parts[0] = (f64(two, j) - f64(one, i)) / (1 + (0.015 * fromMid * fromMid) / Math.sqrt(20 + fromMid * fromMid));
-  parts[1] = (c2 - c1) / (1 + 0.045 * mean);
-  cos = length > 0 ? cos / length : 1;
-  sin = length > 0 ? sin / length : 0;
-  const hue = Math.sqrt(square) / (1 + 0.015 * mean * hueWeight(cos, sin));
-  parts[2] = onward ? hue : -hue;
-  parts[3] = rotation(cos, sin, mean);
+  const mid = (f64(one, i) + f64(two, j)) * 0.5 - 50;
+  const midSquare = mid * mid;
+  const width = Math.sqrt(20 + midSquare);
+  const sL = width + 0.015 * midSquare;
+  const sC = 1 + 0.045 * mean;
+  const sH = 1 + 0.015 * mean * hueWeight(cos, sin);
+  const per = 1 / (sL * sC * sH);
+  parts[0] = (f64(two, j) - f64(one, i)) * width * (sC * sH) * per;
+  parts[1] = (c2 - c1) * (sL * sH) * per;
+  parts[2] = hue * (sL * sC) * per;
+  parts[3] = -2 * seventhShare(mean) * turnOfBlues(cos, sin);
 }
 
 function chromaOf(a: number, b: number): number {
   return Math.sqrt(a * a + b * b);
 }
 
-const [COS_30, SIN_30] = [Math.cos(30 * DEG), Math.sin(30 * DEG)];
-const [COS_6, SIN_6] = [Math.cos(6 * DEG), Math.sin(6 * DEG)];
-const [COS_63, SIN_63] = [Math.cos(63 * DEG), Math.sin(63 * DEG)];
+/** Cosines and sines of the angles in T of CIEDE2000. */
+export const [COS_30, SIN_30] = [Math.cos(30 * DEG), Math.sin(30 * DEG)];
+export const [COS_6, SIN_6] = [Math.cos(6 * DEG), Math.sin(6 * DEG)];
+export const [COS_63, SIN_63] = [Math.cos(63 * DEG), Math.sin(63 * DEG)];
 
 /** T of CIEDE2000, from cosine and sine of the mean hue. */
 function hueWeight(c1: number, s1: number): number {
@@ -146,19 +161,9 @@ function hueWeight(c1: number, s1: number): number {
   return 1 - 0.17 * (c1 * COS_30 + s1 * SIN_30) + 0.24 * c2 + 0.32 * (c3 * COS_6 - s3 * SIN_6) - 0.2 * (c4 * COS_63 + s4 * SIN_63);
 }
 
-/** Up to a mean hue of 122° R_T is less than 10⁻¹⁵, and rounding hides it. */
-const COS_122 = Math.cos(122 * DEG);
-
-/** R_T of CIEDE2000, from cosine and sine of the mean hue, and the mean chroma. */
-function rotation(cos: number, sin: number, chroma: number): number {
-  if (sin >= 0 && cos > COS_122) return 0;
-  const hueDeg = Math.atan2(sin, cos) / DEG;
-  const around = ((hueDeg < 0 ? hueDeg + 360 : hueDeg) - 275) / 25;
-  return -2 * Math.sqrt(seventhShare(chroma)) * Math.sin(60 * Math.exp(-around * around) * DEG);
-}
-
+/** √(C⁷ ÷ (C⁷ + 25⁷)) */
 function seventhShare(c: number): number {
   const c2 = c * c;
   const c7 = c2 * c2 * c2 * c;
-  return c7 / (c7 + POW25_7);
+  return Math.sqrt(c7 / (c7 + POW25_7));
 }
