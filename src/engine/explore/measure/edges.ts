@@ -1,5 +1,5 @@
-import { f64, u32 } from '../../base/at.ts';
-import { deltaE2000At } from '../../colour/delta-e.ts';
+import { f64 } from '../../base/at.ts';
+import { DeltaELanes } from '../../colour/delta-e-lanes.ts';
 import type { CellMap } from '../../stack/types.ts';
 import { edgeLengths } from './edge-lengths.ts';
 import type { EdgeLengths } from './edge-tally.ts';
@@ -15,6 +15,8 @@ export interface EdgeMeasure {
 /** Edges with less contrast than this do not show, ΔE00; rounding stays far below. */
 const LEAST_DELTA_E = 0.01;
 
+const lanes = new DeltaELanes();
+
 /**
  * Length and contrast of all edges of a print.
  * @param lab cells × 3, what each cell shows
@@ -22,10 +24,9 @@ const LEAST_DELTA_E = 0.01;
  */
 export function edgeMeasure(map: CellMap, lab: Float64Array, edges: EdgeLengths = edgeLengths(map)): EdgeMeasure {
   const sum: EdgeMeasure = { lengthMm: 0, contrast: 0 };
+  const found = lanes.differences(lab.subarray(0, map.cells * 3), edges.cells, edges.lengthMm.length);
   for (let i = 0; i < edges.lengthMm.length; i++) {
-    const a = u32(edges.cells, i * 2) * 3;
-    const b = u32(edges.cells, i * 2 + 1) * 3;
-    const contrast = deltaE2000At(lab, a, lab, b);
+    const contrast = f64(found, i);
     if (contrast < LEAST_DELTA_E) continue;
     sum.lengthMm += f64(edges.lengthMm, i);
     sum.contrast += f64(edges.lengthMm, i) * contrast;

@@ -1,0 +1,209 @@
+/** A whole number of 32 bits in lane code, such as an address. */
+export interface Whole {
+  readonly whole: number;
+}
+
+/** Two numbers with fractions that are worked on at once, or a mask of them. */
+export interface Lanes {
+  readonly lanes: number;
+}
+
+const I32 = 0x7f;
+const V128 = 0x7b;
+/** Bytes of a number with fractions. */
+const NUMBER = 8;
+
+/**
+ * Writes a WebAssembly function of one loop whose every step works on two numbers at once, as other code would be written
+ * out by hand: `lanes.add(x, y)` puts the instruction down and gives its result a name. All that it offers is exact by
+ * the standard (IEEE 754: sums, products, quotients, roots, comparisons), so that plain code which takes the same
+ * steps gives the same bits. Source of the encoding: WebAssembly Core Specification 2.0, chapters 5.2 to 5.5.
+ */
+export class LaneCode {
+  /** What is done once, before the loop. */
+  private readonly head: number[] = [];
+  private readonly code: number[] = [];
+  private readonly kinds: number[] = [];
+  private readonly known = new Map<string, Lanes>();
+  private readonly params: number;
+
+  /** @param params whole numbers that the function is called with */
+  constructor(params: number) {
+    this.params = params;
+  }
+
+  param(index: number): Whole {
+    return { whole: index };
+  }
+
+  /** A new variable of the loop. */
+  variable(value: number): Whole {
+    return this.setWhole([0x41, ...signed(value)]);
+  }
+
+  /** a + b · times */
+  offset(a: Whole, b: Whole, times: number): Whole {
+    return this.setWhole([...get(b), 0x41, ...signed(times), 0x6c, ...get(a), 0x6a]);
+  }
+
+  /** The whole number of 32 bits in memory. */
+  wholeAt(address: Whole, bytes: number): Whole {
+    return this.setWhole([...get(address), 0x28, 2, ...unsigned(bytes)]);
+  }
+
+  /** Runs the body again and again while `variable` is below `end`, adding `step` each time; at least once. */
+  loop(variable: Whole, [end, step]: readonly [Whole, number], body: () => void): void {
+    this.code.push(0x03, 0x40);
+    body();
+    this.code.push(...get(variable), 0x41, ...signed(step), 0x6a, 0x22, ...unsigned(variable.whole));
+    this.code.push(...get(end), 0x49, 0x0d, 0x00, 0x0b);
+  }
+
+  /** The same number in both lanes. */
+  number(value: number): Lanes {
+    const bytes = [...new Uint8Array(new Float64Array([value]).buffer)];
+    const key = bytes.join();
+    let lanes = this.known.get(key);
+    if (lanes === undefined) {
+      lanes = { lanes: this.local(V128) };
+      this.head.push(0xfd, 0x0c, ...bytes, ...bytes, 0x21, ...unsigned(lanes.lanes));
+      this.known.set(key, lanes);
+    }
+    return lanes;
+  }
+
+  /** Two numbers that lie side by side in memory. */
+  load(address: Whole, number: number): Lanes {
+    return this.setLanes([...get(address), 0xfd, 0x00, 3, ...unsigned(number * NUMBER)]);
+  }
+
+  /** Two numbers that lie apart. */
+  gather(first: Whole, second: Whole, number: number): Lanes {
+    const bytes = unsigned(number * NUMBER);
+    return this.setLanes([...get(second), ...get(first), 0xfd, 0x5d, 3, ...bytes, 0xfd, 0x57, 3, ...bytes, 1]);
+  }
+
+  store(address: Whole, number: number, value: Lanes): void {
+    this.code.push(...get(address), ...get(value), 0xfd, 0x0b, 3, ...unsigned(number * NUMBER));
+  }
+
+  add(a: Lanes, b: Lanes): Lanes {
+    return this.two(a, b, 240);
+  }
+
+  sub(a: Lanes, b: Lanes): Lanes {
+    return this.two(a, b, 241);
+  }
+
+  mul(a: Lanes, b: Lanes): Lanes {
+    return this.two(a, b, 242);
+  }
+
+  div(a: Lanes, b: Lanes): Lanes {
+    return this.two(a, b, 243);
+  }
+
+  sqrt(a: Lanes): Lanes {
+    return this.setLanes([...get(a), 0xfd, ...unsigned(239)]);
+  }
+
+  abs(a: Lanes): Lanes {
+    return this.setLanes([...get(a), 0xfd, ...unsigned(236)]);
+  }
+
+  /** Of each lane the sign changed where that of the mask's number is set. */
+  flip(a: Lanes, sign: Lanes): Lanes {
+    const bit = this.two(sign, this.number(-0), 78);
+    return this.two(a, bit, 81);
+  }
+
+  /** A mask: where a > b. */
+  above(a: Lanes, b: Lanes): Lanes {
+    return this.two(a, b, 74);
+  }
+
+  /** A mask: where a ≥ b. */
+  atLeast(a: Lanes, b: Lanes): Lanes {
+    return this.two(a, b, 76);
+  }
+
+  and(a: Lanes, b: Lanes): Lanes {
+    return this.two(a, b, 78);
+  }
+
+  /** `a` where the mask is set, `b` elsewhere. */
+  choose(mask: Lanes, a: Lanes, b: Lanes): Lanes {
+    return this.setLanes([...get(a), ...get(b), ...get(mask), 0xfd, 82]);
+  }
+
+  /** Whole parts of both lanes, towards zero, and the same as numbers. What is no number gives 0. */
+  truncate(a: Lanes): { first: Whole; second: Whole; numbers: Lanes } {
+    const whole = this.setLanes([...get(a), 0xfd, ...unsigned(252)]);
+    return {
+      first: this.setWhole([...get(whole), 0xfd, 0x1b, 0]),
+      second: this.setWhole([...get(whole), 0xfd, 0x1b, 1]),
+      numbers: this.setLanes([...get(whole), 0xfd, ...unsigned(254)]),
+    };
+  }
+
+  /** The module: it imports its memory as `m.m` and exports its function as `f`. */
+  module(): Uint8Array<ArrayBuffer> {
+    const body = [...this.locals(), ...this.head, ...this.code, 0x0b];
+    return new Uint8Array([
+      ...[0x00, 0x61, 0x73, 0x6d, 0x01, 0x00, 0x00, 0x00],
+      ...section(1, [1, 0x60, ...list(Array.from({ length: this.params }, () => I32)), 0]),
+      ...section(2, [1, 1, 0x6d, 1, 0x6d, 0x02, 0x00, 1]),
+      ...section(3, [1, 0]),
+      ...section(7, [1, 1, 0x66, 0x00, 0]),
+      ...section(10, [1, ...unsigned(body.length), ...body]),
+    ]);
+  }
+
+  private two(a: Lanes, b: Lanes, instruction: number): Lanes {
+    return this.setLanes([...get(a), ...get(b), 0xfd, ...unsigned(instruction)]);
+  }
+
+  private setWhole(code: readonly number[]): Whole {
+    return { whole: this.set(code, I32) };
+  }
+
+  private setLanes(code: readonly number[]): Lanes {
+    return { lanes: this.set(code, V128) };
+  }
+
+  private set(code: readonly number[], kind: number): number {
+    const local = this.local(kind);
+    this.code.push(...code, 0x21, ...unsigned(local));
+    return local;
+  }
+
+  private local(kind: number): number {
+    return this.params + this.kinds.push(kind) - 1;
+  }
+
+  private locals(): number[] {
+    return [...unsigned(this.kinds.length), ...this.kinds.flatMap((kind) => [1, kind])];
+  }
+}
+
+function get(value: Whole | Lanes): number[] {
+  return [0x20, ...unsigned('whole' in value ? value.whole : value.lanes)];
+}
+
+function section(id: number, content: readonly number[]): number[] {
+  return [id, ...unsigned(content.length), ...content];
+}
+
+function list(items: readonly number[]): number[] {
+  return [...unsigned(items.length), ...items];
+}
+
+/** LEB128 without a sign. */
+function unsigned(value: number): number[] {
+  return value < 128 ? [value] : [(value & 127) | 128, ...unsigned(value >>> 7)];
+}
+
+/** LEB128 with a sign. */
+function signed(value: number): number[] {
+  return value >= -64 && value < 64 ? [value & 127] : [(value & 127) | 128, ...signed(value >> 7)];
+}
