@@ -1,6 +1,7 @@
 import './ui/paper.css';
 import './ui/theme.css';
 import { LESSON_FRAGMENT, SET_UP_FRAGMENT } from '../engine/visitfile/fragments.ts';
+import { speakChosen } from './language.ts';
 
 /** One set-up on a phone: neither the project nor what else the app is made of is loaded for it. */
 async function showSetUp(): Promise<void> {
@@ -47,4 +48,5 @@ const shown = pageOf(location.hash);
 addEventListener('hashchange', () => {
   if (shown !== undefined || pageOf(location.hash) !== undefined) location.reload();
 });
+await speakChosen();
 await (shown?.show ?? showApp)();

@@ -1,5 +1,6 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
+import { type Language, LANGUAGES, language } from '../engine/base/language.ts';
 import { emptyProject } from '../engine/project/empty.ts';
 import type { Project } from '../engine/project/types.ts';
 import { type AppStore, StoreController } from './app-store.ts';
@@ -14,6 +15,7 @@ import type { ProjectList } from './keep/project-list.ts';
 import { openInstead } from './keep/projects.ts';
 import { saveWarning } from './keep/save-strip.ts';
 import { saveProjectFile } from './keep/visit-files.ts';
+import { chooseLanguage } from './language.ts';
 import type { Room } from './rooms.ts';
 import type { AutoSaver, SaveState } from './saver.ts';
 import { controls } from './ui/controls-style.ts';
@@ -91,6 +93,13 @@ export class ProjectMenu extends LitElement {
     this.requestUpdate();
   }
 
+  /** Words are taken when the page is loaded; it is loaded anew when all is written, and where nothing is written it stays. */
+  private async speak(chosen: Language): Promise<void> {
+    chooseLanguage(chosen);
+    if (await this.saver.settled()) location.reload();
+    else this.store.tell(`${LANGUAGES[chosen].name} is spoken when this page is loaded anew. What was changed here is not saved yet.`);
+  }
+
   private show(): void {
     this.dialog.showModal();
     void this.kept.read();
@@ -142,6 +151,12 @@ export class ProjectMenu extends LitElement {
           </ps-fold>
           ${this.room === null ? nothing : html`<p class="soft small">${this.room}</p>`}
           ${missingHere().map((sentence) => html`<p class="soft small">${sentence}</p>`)}
+          <label class="row">
+            Language
+            <select @change=${(event: Event) => void this.speak((event.target as HTMLSelectElement).value as Language)}>
+              ${Object.entries(LANGUAGES).map(([tag, { name }]) => html`<option value=${tag} lang=${tag} ?selected=${tag === language()}>${name}</option>`)}
+            </select>
+          </label>
           <a class="small" href="licences.txt" target="_blank" rel="noopener">Licences</a>
         </div>`,
       )}

@@ -21,4 +21,4 @@ const api: PdfApi = {
   edition: ({ recipe, edition, ...options }) => editionPdf(recipe, edition, { ...options, dayOf }),
 };
 
-serve(api);
+serve(api, async () => (await import('../words/de/german.ts')).german);

@@ -8,6 +8,8 @@ export type Language = keyof typeof LANGUAGES;
 
 let spoken: Language = 'en';
 let translated: ReadonlyMap<string, object> = new Map();
+/** The words that were given out, each with the English that it is of. */
+const given = new Map<string, { words: object; english: object }>();
 
 /** The language that is spoken until the page is loaded anew. */
 export function language(): Language {
@@ -25,12 +27,14 @@ export function dayLocale(): string {
 }
 
 /**
- * Chooses the language; to be done before any module with words is loaded, for each takes its words once.
+ * Chooses the language. Words that a module has put into its own constants stay as they are, so that a page
+ * does this before it loads its modules; a worker, whose sentences are made when they are asked for, may do it later.
  * @param catalogues by the names that they have in `speak`
  */
 export function speakIn(chosen: Language, catalogues: ReadonlyMap<string, object>): void {
   spoken = chosen;
   translated = catalogues;
+  for (const [name, { words, english }] of given) Object.assign(words, english, catalogues.get(name));
 }
 
 /**
@@ -38,8 +42,9 @@ export function speakIn(chosen: Language, catalogues: ReadonlyMap<string, object
  * @param name the catalogue's path below `en/`, without its ending
  */
 export function speak<Words extends object>(name: string, english: Words): Words {
-  // A translation is held to the type of the English words where it is written.
-  return (translated.get(name) as Words | undefined) ?? english;
+  const words: Words = { ...english, ...translated.get(name) };
+  given.set(name, { words, english });
+  return words;
 }
 
 /** A word or sentence for each kind of number that Intl tells apart in a language. */

@@ -1,5 +1,6 @@
 import * as Comlink from 'comlink';
 import { keepErrorFields } from './errors.ts';
+import { type Catalogues, inItsLanguage } from './spoken.ts';
 
 /** What every worker answers besides its own work. */
 export interface Served {
@@ -25,9 +26,15 @@ async function holdLock(): Promise<string> {
   });
 }
 
-/** Lets the page call what a worker does; to be called once, on the worker's side. */
-export function serve(api: object): void {
+const engineGerman = async (): Promise<Catalogues> => (await import('../words/engine-german.ts')).engineGerman;
+
+/**
+ * Lets the page call what a worker does; to be called once, on the worker's side.
+ * @param german the worker's words, where it has more than the engine's
+ */
+export function serve(api: object, german: () => Promise<Catalogues> = engineGerman): void {
   const lock = holdLock();
   keepErrorFields();
-  Comlink.expose({ ...api, ping() {}, heldLock: () => lock } satisfies Served);
+  const deeds = inItsLanguage({ ...api }, globalThis, german);
+  Comlink.expose({ ...deeds, ping() {}, heldLock: () => lock } satisfies Served);
 }

@@ -1,5 +1,7 @@
 import * as Comlink from 'comlink';
+import { language } from '../../engine/base/language.ts';
 import type { Served } from '../api/serve.ts';
+import type { Spoken } from '../api/spoken.ts';
 import type { Seated } from './desk.ts';
 
 /** A worker as it is called. */
@@ -18,6 +20,8 @@ async function gone(remote: Comlink.Remote<Served>): Promise<void> {
 
 /** Seats a worker that was begun just now. */
 export function seat<Work>(worker: Worker): Seated<Api<Work>> {
+  // First of all, so that it holds for whatever is asked next.
+  if (language() !== 'en') worker.postMessage({ spoken: language() } satisfies Spoken, []);
   const remote = Comlink.wrap<Work & Served>(worker);
   return { worker, remote, gone: gone(remote as unknown as Comlink.Remote<Served>) };
 }
