@@ -18,7 +18,7 @@ function filesIn(folder: string): string[] {
 /** Attributes whose values are read, by eye or aloud. */
 const READ = /^\.?(aria-label|aria-valuetext|label|title|words|note|placeholder|heading|hint|alt|stop|caption)$/u;
 /** Units, marks and names that are the same in every language. */
-const SAME = /^(mm|cm|ΔE|ΔE00|g|kg|h|min|px|dpi|lpi|PDF|SVG|PNG|QR|L|a|b|A|B|x|y|Lab|Pullstack)$/u;
+const SAME = /^(mm|cm|cm³|m|m²|µm|ΔE|ΔE00|g|kg|h|min|px|dpi|lpi|hex|A3|A4|PDF|SVG|PNG|QR|L|a|b|A|B|x|y|k1|k2|Lab|nbsp|Pullstack)$/u;
 
 function isText(text: string): boolean {
   return (text.match(/\p{L}[\p{L}\d]*/gu) ?? []).some((word) => !SAME.test(word));

@@ -1,4 +1,4 @@
-const files = import.meta.glob<{ say: object }>('../../engine/words/de/*.ts', { eager: true });
+const files = import.meta.glob<{ say: object }>('../../engine/words/de/*/*.ts', { eager: true });
 
 /** The engine's German sentences, by the names of their catalogues. */
 export const engineGerman: ReadonlyMap<string, object> = new Map(
