@@ -4,7 +4,7 @@ import { isMirrored } from '../../engine/shapes/place/mirrored.ts';
 import { screenGlyph } from '../ui/print/screen-outline.ts';
 import '../ui/kit/ink-chip.ts';
 import { TURNED_OVER } from '../words/film-words.ts';
-import { recipeOffsetWords } from '../words/offset-words.ts';
+import { noOffset, recipeOffsetWords } from '../words/offset-words.ts';
 import { recipeStudio } from './recipe-pictures.ts';
 
 /** The pulls of a recipe as tickets, first down first. */
@@ -30,7 +30,7 @@ export function ticketTable(recipe: Recipe) {
           <td class="glyph-cell">${screenGlyph(screen, studio)}</td>
           <td><strong>${screen?.number ?? '?'}</strong> ${screen?.name ?? pull.screen}${screen !== undefined && isMirrored(screen) ? html` <span class="soft">(${TURNED_OVER})</span>` : nothing}</td>
           <td><span class="ink"><ps-ink-chip .ink=${ink}></ps-ink-chip>${ink?.name ?? pull.ink}</span></td>
-          <td class=${recipeOffsetWords(pull) === 'no offset' ? 'soft' : ''}>${recipeOffsetWords(pull)}</td>
+          <td class=${recipeOffsetWords(pull) === noOffset() ? 'soft' : ''}>${recipeOffsetWords(pull)}</td>
           <td class="count">${pull.strokes}</td>
         </tr>`;
       })}

@@ -56,10 +56,9 @@ export function pulledWords({ sheet, finished }: EditionSheet): string {
     if (event.kind === 'kept' || event.kind === 'lucky') return [event.note === '' ? 'kept as it came' : `kept as it came: ${event.note}`];
     return [];
   });
-  const said = how.length > 0 ? how.join('; ') : sheet.otherwise ? 'pulls out of turn' : 'as the recipe says';
-  return finished
-    ? said
-    : `${sheet.pulls.length === 0 ? 'not pulled yet' : 'not finished'}${said === 'as the recipe says' ? '' : `; ${said}`}`;
+  const told = how.length > 0 ? how.join('; ') : sheet.otherwise ? 'pulls out of turn' : '';
+  if (finished) return told === '' ? 'as the recipe says' : told;
+  return `${sheet.pulls.length === 0 ? 'not pulled yet' : 'not finished'}${told === '' ? '' : `; ${told}`}`;
 }
 
 /** A row for each mark in the order of the marks: mark, sheet, place, how it was pulled; and what got none. */

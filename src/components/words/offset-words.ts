@@ -39,6 +39,14 @@ function turnWords(turnDeg: number): string {
   return Math.abs(turn) === 180 ? '180°' : `${size}° ${turn > 0 ? 'clockwise' : 'anticlockwise'}`;
 }
 
+/** The same for a narrow place: 'turn 90° right', 'turn 180°'. */
+function turnShort(turnDeg: number): string {
+  const turn = signedTurn(turnDeg);
+  if (Math.abs(turn) === 180) return 'turn 180°';
+  const size = Math.round(Math.abs(turn) * 10) / 10;
+  return turn > 0 ? `turn ${size}° right` : `turn ${size}° left`;
+}
+
 /** Length of an arrow for each mm of offset, in units of a diagram of 150; beyond the longest it is cut off. */
 const ARROW_A_MM = 4;
 const LONGEST_ARROW = 48;
@@ -53,13 +61,18 @@ export function offsetArrow({ dxMm, dyMm }: Pick<Offset, 'dxMm' | 'dyMm'>): { le
   return { length: Math.min(LONGEST_ARROW, ARROW_A_MM * mm), cut: ARROW_A_MM * mm > LONGEST_ARROW, words: `${mmText(mm)} mm` };
 }
 
+/** What is said of a pull that lies where it was drawn. */
+export function noOffset(): string {
+  return 'no offset';
+}
+
 /** 'no offset', or '12.5 mm right, 3.0 mm up, turned 2°'. */
 export function offsetWords(at: Offset): string {
   const parts: string[] = [];
   if (at.dxMm !== 0) parts.push(`${mmText(Math.abs(at.dxMm))} mm ${at.dxMm > 0 ? 'right' : 'left'}`);
   if (at.dyMm !== 0) parts.push(`${mmText(Math.abs(at.dyMm))} mm ${at.dyMm > 0 ? 'down' : 'up'}`);
   if (at.turnDeg % 360 !== 0) parts.push(`turned ${turnWords(at.turnDeg)}`);
-  return parts.length === 0 ? 'no offset' : parts.join(', ');
+  return parts.length === 0 ? noOffset() : parts.join(', ');
 }
 
 /**
@@ -72,7 +85,7 @@ export function instructionWords(card: Pick<SetUpCard, 'instructions' | 'strokes
     const away = offsetWords(here);
     const parts: string[] = [];
     if (strokes !== card.strokes) parts.push(counted(strokes, 'stroke'));
-    if (away !== 'no offset') parts.push(`drawn ${away} of the others, nearer than this table tells apart`);
+    if (away !== noOffset()) parts.push(`drawn ${away} of the others, nearer than this table tells apart`);
     return parts.length === 0 ? [] : [`${sheets.length === 1 ? 'Sheet' : 'Sheets'} ${rangesText(sheets)}: ${parts.join('; ')}`];
   });
 }
@@ -92,8 +105,8 @@ export function offsetLines(at: Offset): string[] {
   if (at.dxMm !== 0) parts.push(`${at.dxMm > 0 ? '→' : '←'} ${mmText(Math.abs(at.dxMm))}`);
   if (at.dyMm !== 0) parts.push(`${at.dyMm > 0 ? '↓' : '↑'} ${mmText(Math.abs(at.dyMm))}`);
   const words = parts.length === 0 ? [] : [`${parts.join(' ')} mm`];
-  if (at.turnDeg % 360 !== 0) words.push(`turn ${turnWords(at.turnDeg).replace('anticlockwise', 'left').replace('clockwise', 'right')}`);
-  return words.length === 0 ? ['no offset'] : words;
+  if (at.turnDeg % 360 !== 0) words.push(turnShort(at.turnDeg));
+  return words.length === 0 ? [noOffset()] : words;
 }
 
 /** `0.4 mm right, 1.2 mm up, turned 3°`; `no offset` when it lies as drawn. */
@@ -102,14 +115,14 @@ export function recipeOffsetWords(at: Offset): string {
   if (at.dxMm !== 0) parts.push(`${Math.abs(at.dxMm)} mm ${at.dxMm > 0 ? 'right' : 'left'}`);
   if (at.dyMm !== 0) parts.push(`${Math.abs(at.dyMm)} mm ${at.dyMm > 0 ? 'down' : 'up'}`);
   if (at.turnDeg % 360 !== 0) parts.push(`turned ${turnWords(at.turnDeg)}`);
-  return parts.length === 0 ? 'no offset' : parts.join(', ');
+  return parts.length === 0 ? noOffset() : parts.join(', ');
 }
 
 /** 'Rust', and only what is not as usual: '; 2.0 mm left; 2 strokes'. */
 export function howWords(card: SetUpCard, sheets: readonly number[] = []): string {
   const own = card.instructions?.find((each) => sheets.length > 0 && sheets.every((sheet) => each.sheets.includes(sheet))) ?? card;
   const offset = offsetWords(own);
-  return [card.ink.key, ...(offset === 'no offset' ? [] : [offset]), ...(own.strokes === 1 ? [] : [counted(own.strokes, 'stroke')])].join(
+  return [card.ink.key, ...(offset === noOffset() ? [] : [offset]), ...(own.strokes === 1 ? [] : [counted(own.strokes, 'stroke')])].join(
     '; ',
   );
 }
