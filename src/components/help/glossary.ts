@@ -1,3 +1,5 @@
+import { numberLocale } from '../../engine/base/language.ts';
+
 /** A word, what it means, and whether it is ours: other words are the trade's or of a standard. */
 export interface GlossaryWord {
   readonly word: string;
@@ -5,8 +7,7 @@ export interface GlossaryWord {
   readonly ours?: true;
 }
 
-/** Every word that is ours or the trade's and stands in the app, by the alphabet. */
-export const GLOSSARY: readonly GlossaryWord[] = [
+const WORDS: readonly GlossaryWord[] = [
   { word: 'AP', means: 'artist’s proof: a print beside the numbered ones, the artist’s own.' },
   { word: 'BAT', means: 'bon à tirer: the proof that is signed as good to print, which all others are to match.' },
   { word: 'bed', means: 'a table with a frame to print at. Two beds can print at the same time.' },
@@ -71,6 +72,9 @@ export const GLOSSARY: readonly GlossaryWord[] = [
   { word: 'wash-up', means: 'cleaning screen and squeegee of an ink. Mind solvents: gloves, air, the safety data sheet.' },
   { word: 'ΔE00', means: 'how far two colours are apart to the eye (CIEDE2000); about 1 is just visible side by side.' },
 ];
+
+/** Every word that is ours or the trade's and stands in the app, by the alphabet. */
+export const GLOSSARY: readonly GlossaryWord[] = WORDS.toSorted((a, b) => a.word.localeCompare(b.word, numberLocale()));
 
 /** Words that have all of what is looked for in them or their meaning. */
 export function wordsWith(text: string): readonly GlossaryWord[] {

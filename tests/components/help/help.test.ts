@@ -13,7 +13,7 @@ const COMPONENTS = fileURLToPath(new URL('../../../src/components', import.meta.
 /** What all components but the help itself say, with the places of values left open. */
 const said = readdirSync(COMPONENTS, { recursive: true, encoding: 'utf8' })
   .map((name) => name.replaceAll('\\', '/'))
-  .filter((name) => name.endsWith('.ts') && !name.startsWith('help/'))
+  .filter((name) => name.endsWith('.ts') && !/^(help|words\/(en\/help|de))\//u.test(name))
   .map((name) => readFileSync(join(COMPONENTS, name), 'utf8'))
   .join('\n');
 
