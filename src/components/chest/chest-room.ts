@@ -10,13 +10,14 @@ import { FileDrop, fileDropStyles } from '../ui/files/file-drop.ts';
 import { FileReading } from '../ui/files/file-reading.ts';
 import '../ui/kit/empty.ts';
 import { cardGrid } from '../ui/layout-style.ts';
-import { importRecipe } from './import-recipes.ts';
+import { say } from '../words/en/chest/room.ts';
 import './recipe-print.ts';
 import './shelf/recipe-walk.ts';
 import './shelf/selected-recipes.ts';
-import { type ShelfLook, shelfTools } from './shelf/shelf-tools.ts';
+import { importRecipe } from './import-recipes.ts';
 import './shelf/small-print.ts';
 import './visit-list.ts';
+import { type ShelfLook, shelfTools } from './shelf/shelf-tools.ts';
 
 /** The kept recipes, pinned up; recipe files come in and go out here. */
 @customElement('chest-room')
@@ -133,11 +134,11 @@ export class ChestRoom extends LitElement {
     for (const file of files) {
       const found = await importRecipe(file, store.project.recipes, (each) => this.file.read('recipe', each));
       if (found.kind === 'refused') for (const sentence of found.sentences) store.tell(sentence);
-      else if (found.kind === 'there') store.tell(`${found.title} is already in the chest.`, 'news');
+      else if (found.kind === 'there') store.tell(say.isAlreadyInChest(found.title), 'news');
       else if (store.dispatch({ kind: 'keep-recipe', recipe: found.recipe })) kept.push(found.recipe.title);
     }
-    if (kept.length === 1) store.tell(`${kept[0]} is in the chest.`, 'news');
-    else if (kept.length > 1) store.tell(`${kept.length} recipes are in the chest.`, 'news');
+    if (kept.length === 1) store.tell(say.isInChest(kept[0] ?? ''), 'news');
+    else if (kept.length > 1) store.tell(say.recipesAreInChest(kept.length), 'news');
   }
 
   private pick(id: string): void {
@@ -174,7 +175,7 @@ export class ChestRoom extends LitElement {
           })
     }
       ${this.selected === null ? nothing : html`<chest-selected .store=${this.store} .recipes=${chosen} @none=${() => (this.selected = null)}></chest-selected>`}
-      ${shown.length === 0 ? html`<p class="soft">No recipe is like that.</p>` : this.hung(shown)}`;
+      ${shown.length === 0 ? html`<p class="soft">${say.noRecipeIsLike}</p>` : this.hung(shown)}`;
   }
 
   private hung(shown: readonly Recipe[]) {
@@ -188,7 +189,7 @@ export class ChestRoom extends LitElement {
       ></chest-recipe-walk>`;
     }
     const small = this.look === 'small';
-    return html`<ul class="prints ${small ? 'few' : ''}" aria-label="Kept recipes">
+    return html`<ul class="prints ${small ? 'few' : ''}" aria-label=${say.keptRecipes}>
       ${repeat(
         shown,
         (recipe) => recipe.id,
@@ -218,24 +219,24 @@ export class ChestRoom extends LitElement {
     return html`
       <div class="room">
         <header class="row">
-          <h2>Kept recipes</h2>
+          <h2>${say.keptRecipes}</h2>
           ${recipes.length === 0 ? nothing : html`<span class="soft">${recipes.length}</span>`}
           <span class="fill"></span>
-          <button @click=${() => void this.choose()}>Bring in recipe files…</button>
+          <button @click=${() => void this.choose()}>${say.bringInRecipeFiles}</button>
         </header>
         ${this.file.line()}
         ${
           recipes.length === 0
-            ? html`<ps-empty centred heading="Nothing kept yet">
+            ? html`<ps-empty centred heading=${say.nothingKeptYet}>
               <div slot="picture" class="ghosts" aria-hidden="true"><i></i><i></i><i></i></div>
-              A recipe holds everything it takes to build a print: its screens, inks, paper and pulls. Keep one from the Wall or the Bench, or drop a recipe file here.
-              <button slot="actions" class="main" @click=${() => this.store.go('wall')}>Go to the Wall</button>
+              ${say.recipeHoldsEverythingIt}
+              <button slot="actions" class="main" @click=${() => this.store.go('wall')}>${say.goToWall}</button>
             </ps-empty>`
             : this.shelf(recipes)
         }
         <chest-visits .store=${this.store}></chest-visits>
       </div>
-      ${this.fileDrop.veil('Drop recipe files to keep them')}
+      ${this.fileDrop.veil(say.dropRecipeFilesTo)}
     `;
   }
 }

@@ -13,18 +13,19 @@ import { stackHost } from '../ui/layout-style.ts';
 import '../ui/kit/progress.ts';
 import { imageOf } from '../ui/print/state-pictures.ts';
 import { Work } from '../ui/work.ts';
+import { say } from '../words/en/chest/room.ts';
 import { editionPapersStyle } from './edition-papers-style.ts';
 import { recipePicture } from './recipe-pictures.ts';
 
 const WORDS: readonly [keyof EditionWords, string][] = [
-  ['artist', 'Artist'],
-  ['title', 'Title'],
-  ['year', 'Year of printing'],
-  ['workshop', 'Workshop and printer'],
-  ['dates', 'Dates of printing'],
-  ['approved', 'Approved (BAT) by'],
-  ['rejects', 'Rejects, beside those in the log'],
-  ['other', 'Other editions or states'],
+  ['artist', say.artist],
+  ['title', say.title],
+  ['year', say.yearOfPrinting],
+  ['workshop', say.workshopAndPrinter],
+  ['dates', say.datesOfPrinting],
+  ['approved', say.approvedBATBy],
+  ['rejects', say.rejectsBesideThoseIn],
+  ['other', say.otherEditionsOrStates],
 ];
 const PICTURE_ROWS = 1000;
 
@@ -49,7 +50,7 @@ export class EditionPapers extends LitElement {
       download(name, bytes as Uint8Array<ArrayBuffer>, 'application/pdf');
       if (missing.length > 0) this.tell(missingWords(missing));
     },
-    failed: (sentence) => this.tell(`The documentation sheet could not be made: ${sentence}`),
+    failed: (sentence) => this.tell(say.documentationSheetCouldNot(sentence)),
   });
 
   private say(change: Partial<Edition>): void {
@@ -83,7 +84,7 @@ export class EditionPapers extends LitElement {
     const field = (key: 'by' | 'when', words: string) => html`<input
       type="text"
       maxlength="300"
-      aria-label="Screen ${number}: ${words}"
+      aria-label=${say.screen(number, words)}
       placeholder=${words}
       .value=${fate?.[key] ?? ''}
       @change=${(event: Event) => this.sayFate(id, { [key]: (event.target as HTMLInputElement).value.trim() })}
@@ -91,17 +92,17 @@ export class EditionPapers extends LitElement {
     return html`<div class="fate">
       <span><b>${number}</b> ${name}</span>
       <select
-        aria-label="Fate of screen ${number}"
+        aria-label=${say.fateOfScreen(number)}
         @change=${(event: Event) => {
           const { value } = event.target as HTMLSelectElement;
           if (value === '') this.say({ fates: this.edition.fates.filter((entry) => entry.screen !== id) });
           else this.sayFate(id, { fate: value as ScreenFate['fate'] });
         }}
       >
-        <option value="" ?selected=${fate === undefined}>not stated</option>
+        <option value="" ?selected=${fate === undefined}>${say.notStated}</option>
         ${FATES.map((each) => html`<option value=${each} ?selected=${fate?.fate === each}>${each}</option>`)}
       </select>
-      ${field('by', 'by whom')} ${field('when', 'when')}
+      ${field('by', say.byWhom)} ${field('when', say.when)}
     </div>`;
   }
 
@@ -121,25 +122,25 @@ export class EditionPapers extends LitElement {
         )}
       </div>
       <fieldset>
-        <legend>What became of the screens</legend>
+        <legend>${say.whatBecameOfScreens}</legend>
         ${this.recipe.screens.map((screen) => this.fate(screen))}
         ${
           this.recipe.screens.length > 1 && this.edition.fates.some((fate) => fate.screen === entryAt(this.recipe.screens, 0).id)
-            ? html`<button type="button" class="quiet" style="margin-left: -8px" @click=${this.sayOfAll}>Say the same of all screens</button>`
+            ? html`<button type="button" class="quiet" style="margin-left: -8px" @click=${this.sayOfAll}>${say.saySameOfAll}</button>`
             : nothing
         }
       </fieldset>
       <div class="row">
         ${
           this.making.running
-            ? html`<ps-progress label="Making the PDF" words="Making the PDF…" @stop=${() => this.making.stop()}></ps-progress>`
-            : html`<button type="button" ?disabled=${this.disabled} @click=${() => this.save()}>Save the documentation as PDF</button>`
+            ? html`<ps-progress label=${say.makingPDF} words=${say.makingPDF2} @stop=${() => this.making.stop()}></ps-progress>`
+            : html`<button type="button" ?disabled=${this.disabled} @click=${() => this.save()}>${say.saveDocumentationAsPDF}</button>`
         }
-        <select aria-label="Page size of the documentation" @change=${(event: Event) => (this.size = (event.target as HTMLSelectElement).value as PageName)}>
+        <select aria-label=${say.pageSizeOfDocumentation} @change=${(event: Event) => (this.size = (event.target as HTMLSelectElement).value as PageName)}>
           <option value="A4">A4</option>
-          <option value="Letter">Letter</option>
+          <option value="Letter">${say.letter}</option>
         </select>
-        <span class="soft small">Not legal advice: what must be disclosed depends on where a print is sold.</span>
+        <span class="soft small">${say.notLegalAdviceWhat}</span>
       </div>`;
   }
 }

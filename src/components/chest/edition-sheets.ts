@@ -6,8 +6,8 @@ import type { EditionRecord, EditionSheet } from '../../engine/log/edition/editi
 import { type ChosenMark, type Edition, editionMarks } from '../../engine/log/edition/edition.ts';
 import { controls } from '../ui/controls-style.ts';
 import { cardList } from '../ui/layout-style.ts';
-import { counted } from '../ui/words.ts';
 import { pulledWords } from '../words/edition-words.ts';
+import { say } from '../words/en/chest/room.ts';
 
 /** Marks of the sheets beside those that are given out: kept out of the edition, or as they come. */
 const OUT = 'out';
@@ -80,16 +80,16 @@ export class EditionSheets extends LitElement {
   private item(entry: EditionSheet, marks: readonly string[]) {
     const { number, mark, chosen, fate } = entry;
     if (fate === 'reject') {
-      return html`<li aria-label="Sheet ${number}">
-        <span class="number">${number}</span><span class="soft">reject</span><span class="small soft">${entry.sheet.notes.at(-1) ?? 'spoiled'}</span>
+      return html`<li aria-label=${say.sheet(number)}>
+        <span class="number">${number}</span><span class="soft">${say.reject}</span><span class="small soft">${entry.sheet.notes.at(-1) ?? say.spoiled}</span>
       </li>`;
     }
     const value = chosen ? (mark ?? OUT) : BY_ITSELF;
-    return html`<li aria-label="Sheet ${number}">
+    return html`<li aria-label=${say.sheet(number)}>
       <span class="number">${number}</span>
-      <select class=${chosen ? 'hand' : ''} aria-label="Mark of sheet ${number}" .value=${live(value)} @change=${(event: Event) => this.choose(number, (event.target as HTMLSelectElement).value)}>
-        <option value=${BY_ITSELF} ?selected=${value === BY_ITSELF}>${chosen ? 'as it comes' : (mark ?? 'spare')}</option>
-        <option value=${OUT} ?selected=${value === OUT}>kept out</option>
+      <select class=${chosen ? 'hand' : ''} aria-label=${say.markOfSheet(number)} .value=${live(value)} @change=${(event: Event) => this.choose(number, (event.target as HTMLSelectElement).value)}>
+        <option value=${BY_ITSELF} ?selected=${value === BY_ITSELF}>${chosen ? say.asItComes : (mark ?? say.spare)}</option>
+        <option value=${OUT} ?selected=${value === OUT}>${say.keptOut}</option>
         ${marks.map((each) => html`<option value=${each} ?selected=${value === each}>${each}</option>`)}
       </select>
       <span class="small soft">${pulledWords(entry)}</span>
@@ -102,8 +102,8 @@ export class EditionSheets extends LitElement {
     const rejects = sheets.filter((sheet) => sheet.fate === 'reject').length;
     const loose = sheets.some((sheet) => sheet.fate === 'numbered' && !sheet.chosen);
     return html`${problems.map((problem) => html`<p class="warn">${problem.message}</p>`)}
-      <p class="small">${counted(sheets.length, 'sheet')}, ${counted(rejects, 'reject')}. Choose a mark to give it by hand; the others go to the good sheets in turn.</p>
-      <ul aria-label="Marks of the sheets">
+      <p class="small">${say.sheetsRejectsChooseMark(sheets.length, rejects)}</p>
+      <ul aria-label=${say.marksOfSheets}>
         ${repeat(
           sheets,
           (sheet) => sheet.number,
@@ -111,8 +111,8 @@ export class EditionSheets extends LitElement {
         )}
       </ul>
       <div class="row">
-        ${loose ? html`<button type="button" @click=${this.keepAll}>They are pencilled: keep these marks</button>` : nothing}
-        ${this.edition.marks.length === 0 ? nothing : html`<button type="button" class="quiet" @click=${() => this.tell([])}>Number anew</button>`}
+        ${loose ? html`<button type="button" @click=${this.keepAll}>${say.theyArePencilledKeep}</button>` : nothing}
+        ${this.edition.marks.length === 0 ? nothing : html`<button type="button" class="quiet" @click=${() => this.tell([])}>${say.numberAnew}</button>`}
       </div>`;
   }
 }

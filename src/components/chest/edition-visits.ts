@@ -6,6 +6,7 @@ import type { LogEvent, VisitHead } from '../../engine/log/types.ts';
 import type { AppStore } from '../app-store.ts';
 import { workerPairs } from '../ui/log/order-pairs.ts';
 import { Work } from '../ui/work.ts';
+import { say } from '../words/en/chest/room.ts';
 
 /** What was logged of a recipe. */
 interface VisitsRead {
@@ -23,7 +24,7 @@ export class EditionVisits implements ReactiveController {
   private pairs: OrderPairs = () => null;
   private readonly reading = new Work<VisitsRead>(null, {
     found: (read) => this.take(read),
-    failed: (sentence) => this.store().tell(`The log could not be read (${sentence}); close the edition and open it again.`),
+    failed: (sentence) => this.store().tell(say.logCouldNotBe(sentence)),
   });
   private found: { edition: Edition; events: readonly LogEvent[]; record: EditionRecord } | null = null;
   /** First to last. */

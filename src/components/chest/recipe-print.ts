@@ -19,9 +19,10 @@ import '../ui/print/picture-out.ts';
 import type { NextChoice } from '../ui/next/what-next.ts';
 import '../ui/print/picture-view.ts';
 import type { PictureOut } from '../ui/print/picture-out.ts';
+import { say } from '../words/en/chest/room.ts';
 import { printStyles } from './print-style.ts';
-import { recipePicture, recipeStudio } from './recipe-pictures.ts';
 import './visit-edition.ts';
+import { recipePicture, recipeStudio } from './recipe-pictures.ts';
 import { ticketTable } from './ticket-table.ts';
 import type { VisitEdition } from './visit-edition.ts';
 
@@ -97,14 +98,13 @@ export class RecipePrint extends LitElement {
     const { visit } = this.store.project;
     const { id, title } = this.recipe;
     if (this.store.dispatch({ kind: 'set-visit', runs: [...visit, { recipe: id, sheets: FIRST_SHEETS }] })) {
-      this.store.tell(`${title} is at the Press with ${FIRST_SHEETS} sheets; change their number there.`, 'news');
+      this.store.tell(say.isAtPressWith(title, FIRST_SHEETS), 'news');
     }
   }
 
   private removeRecipe(): void {
     const { id, title } = this.recipe;
-    if (this.store.dispatch({ kind: 'remove-recipe', recipe: id }))
-      this.store.tell(`${title} is out of the chest; undo brings it back.`, 'news');
+    if (this.store.dispatch({ kind: 'remove-recipe', recipe: id })) this.store.tell(say.isOutOfChest(title), 'news');
   }
 
   private describe(change: { title?: string; note?: string }): void {
@@ -119,9 +119,9 @@ export class RecipePrint extends LitElement {
 
   private madeWords(): string {
     const { parent } = this.recipe;
-    if (parent === undefined) return 'Made by hand on the Bench.';
+    if (parent === undefined) return say.madeByHandOn;
     const from = this.store.project.recipes.find((entry) => entry.id === parent);
-    return from === undefined ? 'Came from another recipe, which is not in this Chest.' : `Came from ${from.title}.`;
+    return from === undefined ? say.cameFromAnotherRecipe : say.cameFrom(from.title);
   }
 
   override render() {
@@ -133,12 +133,12 @@ export class RecipePrint extends LitElement {
       <div class="hung">
         <span class="pin" aria-hidden="true"></span>
         <div class="paper" style="aspect-ratio:${paper.widthMm} / ${paper.heightMm}">
-          ${this.picture === null ? html`<p class="soft small">${this.fault === '' ? 'Drawing…' : this.fault}</p>` : html`<ps-picture .picture=${this.picture} label=${recipe.title}></ps-picture>`}
+          ${this.picture === null ? html`<p class="soft small">${this.fault === '' ? say.drawing : this.fault}</p>` : html`<ps-picture .picture=${this.picture} label=${recipe.title}></ps-picture>`}
         </div>
       </div>
       <div class="words">
         <label>
-          <span class="visually-hidden">Title</span>
+          <span class="visually-hidden">${say.title}</span>
           <input class="title" type="text" title=${recipe.title} .value=${recipe.title} @change=${(event: Event) => this.describe({ title: (event.target as HTMLInputElement).value.trim() || recipe.title })} />
         </label>
         ${
@@ -147,27 +147,27 @@ export class RecipePrint extends LitElement {
             : html`<ps-offered-names .of=${this.unnamed} @take=${({ detail }: CustomEvent<string>) => this.takeName(detail)}></ps-offered-names>`
         }
         <p class="facts soft small">
-          ${count(recipe.pulls.length, 'pull', 'pulls')} · ${count(recipe.screens.length, 'screen', 'screens')} · ${count(inks.length, 'ink', 'inks')} · ${paper.widthMm} × ${paper.heightMm} mm
+          ${say.pullsScreensInksMm({ pulls: recipe.pulls.length, screens: recipe.screens.length, inks: inks.length, widthMm: paper.widthMm, heightMm: paper.heightMm })}
         </p>
         ${recipe.labels === undefined ? nothing : html`<p class="small">${recipe.labels.join(' · ')}</p>`}
         <p class="chips">${inks.map((ink) => html`<ps-ink-chip .ink=${ink} title=${ink.name}></ps-ink-chip>`)}</p>
         <label>
-          <span class="visually-hidden">Note</span>
-          <textarea class="note small" rows="1" placeholder="Add a note" .value=${recipe.note} @change=${(event: Event) => this.describe({ note: (event.target as HTMLTextAreaElement).value.trim() })}></textarea>
+          <span class="visually-hidden">${say.note}</span>
+          <textarea class="note small" rows="1" placeholder=${say.addNote} .value=${recipe.note} @change=${(event: Event) => this.describe({ note: (event.target as HTMLTextAreaElement).value.trim() })}></textarea>
         </label>
         <p class="soft small">${recipe.index < 0 ? this.madeWords() : lineageSentence(recipe.lineage ?? { seed: recipe.seed, index: recipe.index })}</p>
         <div class="row actions">
-          <button class="first" @click=${this.open}>Open on Bench</button>
-          <button @click=${run === undefined ? this.take : () => this.store.go('press')}>${run === undefined ? 'Take to Press' : `At the Press: ${count(run.sheets, 'sheet', 'sheets')}`}</button>
+          <button class="first" @click=${this.open}>${say.openOnBench}</button>
+          <button @click=${run === undefined ? this.take : () => this.store.go('press')}>${run === undefined ? say.takeToPress : say.atPressSheets(run.sheets)}</button>
         </div>
         <div class="row quiet-actions small">
           <ps-next quiet .sheetOf=${() => recipeSheet(this.store, recipe)} @take=${({ detail }: CustomEvent<NextChoice>) => keepNext(this.store, recipe, detail)}></ps-next>
-          <button class="quiet" aria-expanded=${this.unnamed !== null} @click=${() => (this.unnamed = this.unnamed === null ? { studio: recipeStudio(recipe), pulls: recipe.pulls } : null)}>Offer names</button>
-          <button class="quiet" aria-expanded=${this.opened} @click=${() => this.dispatchEvent(new CustomEvent('unfold'))}>How it is built</button>
-          <button class="quiet" @click=${() => defined(this.renderRoot.querySelector<VisitEdition>('chest-edition')).show()}>Edition…</button>
-          <button class="quiet" @click=${() => download(fileNameOf(recipe.title, 'recipe.json'), writeRecipe(recipe), 'application/json')}>Save as a file</button>
-          <button class="quiet" @click=${() => defined(this.renderRoot.querySelector<PictureOut>('ps-picture-out')).show(recipe, `${recipe.title} as a picture`)}>Save as a picture…</button>
-          <button class="quiet" @click=${this.removeRecipe}>Remove</button>
+          <button class="quiet" aria-expanded=${this.unnamed !== null} @click=${() => (this.unnamed = this.unnamed === null ? { studio: recipeStudio(recipe), pulls: recipe.pulls } : null)}>${say.offerNames}</button>
+          <button class="quiet" aria-expanded=${this.opened} @click=${() => this.dispatchEvent(new CustomEvent('unfold'))}>${say.howItIsBuilt}</button>
+          <button class="quiet" @click=${() => defined(this.renderRoot.querySelector<VisitEdition>('chest-edition')).show()}>${say.edition}</button>
+          <button class="quiet" @click=${() => download(fileNameOf(recipe.title, 'recipe.json'), writeRecipe(recipe), 'application/json')}>${say.saveAsFile}</button>
+          <button class="quiet" @click=${() => defined(this.renderRoot.querySelector<PictureOut>('ps-picture-out')).show(recipe, say.asPicture(recipe.title))}>${say.saveAsPicture}</button>
+          <button class="quiet" @click=${this.removeRecipe}>${say.remove}</button>
         </div>
       </div>
       <ps-picture-out .relative=${this.store.relative}></ps-picture-out>
@@ -175,10 +175,6 @@ export class RecipePrint extends LitElement {
       ${this.opened ? html`<div class="built">${ticketTable(recipe)}</div>` : nothing}
     `;
   }
-}
-
-function count(number: number, one: string, more: string): string {
-  return `${number} ${number === 1 ? one : more}`;
 }
 
 declare global {

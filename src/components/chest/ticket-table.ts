@@ -3,6 +3,7 @@ import type { Recipe } from '../../engine/recipe/types.ts';
 import { isMirrored } from '../../engine/shapes/place/mirrored.ts';
 import { screenGlyph } from '../ui/print/screen-outline.ts';
 import '../ui/kit/ink-chip.ts';
+import { say } from '../words/en/chest/room.ts';
 import { TURNED_OVER } from '../words/film-words.ts';
 import { noOffset, recipeOffsetWords } from '../words/offset-words.ts';
 import { recipeStudio } from './recipe-pictures.ts';
@@ -11,14 +12,14 @@ import { recipeStudio } from './recipe-pictures.ts';
 export function ticketTable(recipe: Recipe) {
   const studio = recipeStudio(recipe);
   return html`<table>
-    <caption class="visually-hidden">How ${recipe.title} is built, first down first</caption>
+    <caption class="visually-hidden">${say.howIsBuiltFirst(recipe.title)}</caption>
     <thead>
       <tr>
-        <th scope="col">Pull</th>
-        <th scope="col" colspan="2">Screen</th>
-        <th scope="col">Ink</th>
-        <th scope="col">Offset</th>
-        <th scope="col" class="count">Strokes</th>
+        <th scope="col">${say.pull}</th>
+        <th scope="col" colspan="2">${say.screen2}</th>
+        <th scope="col">${say.ink}</th>
+        <th scope="col">${say.offset}</th>
+        <th scope="col" class="count">${say.strokes}</th>
       </tr>
     </thead>
     <tbody>

@@ -17,17 +17,17 @@ import { dialogStyle } from '../ui/kit/dialog-style.ts';
 import { dialogBox } from '../ui/kit/dialog.ts';
 import '../ui/kit/number-field.ts';
 import type { NumberPick } from '../ui/kit/number-field.ts';
-import { counted } from '../ui/words.ts';
 import './edition-papers.ts';
 import './edition-sheets.ts';
 import { beganWords } from '../words/edition-words.ts';
+import { say } from '../words/en/chest/room.ts';
 import { EditionVisits } from './edition-visits.ts';
 
 const NUMBERS = [
-  ['impressions', 'Impressions'],
-  ['ap', 'Artist’s proofs (AP)'],
-  ['pp', 'Printer’s proofs (PP)'],
-  ['hc', 'Hors commerce (HC)'],
+  ['impressions', say.impressions],
+  ['ap', say.artistsProofsAP],
+  ['pp', say.printersProofsPP],
+  ['hc', say.horsCommerceHC],
 ] as const;
 
 /** An edition of a recipe: its numbers, its sheets for the Press and from its log, its documentation. */
@@ -139,10 +139,7 @@ export class VisitEdition extends LitElement {
     )
       return;
     this.dialog.close();
-    this.store.tell(
-      `${title} is at the Press with ${counted(sheets + overs, 'sheet')}. Find its pull order, then log each sheet: come back here for its number.`,
-      'news',
-    );
+    this.store.tell(say.isAtPressWithSheets(title, sheets + overs), 'news');
     this.store.go('press');
   }
 
@@ -172,21 +169,21 @@ export class VisitEdition extends LitElement {
           /></label>`,
         )}
       </div>
-      <div class="row">${box('bat', 'One approved standard (BAT)')} ${box('variable', 'Variable edition (EV)')}</div>
+      <div class="row">${box('bat', say.oneApprovedStandardBAT)} ${box('variable', say.variableEditionEV)}</div>
       ${problems.map((problem) => html`<p class="warn">${problem.message}</p>`)}
-      <p class="marks small" aria-label="Numbering">${marks.join(' · ')}</p>
-      <p class="soft small">Pencil these below the printed area, left. The numerator is not the order of printing.</p>
+      <p class="marks small" aria-label=${say.numbering}>${marks.join(' · ')}</p>
+      <p class="soft small">${say.pencilTheseBelowPrinted}</p>
     </section>`;
   }
 
   private renderPress(marks: number, impossible: boolean) {
     const spares = this.sparesFor(marks);
     const others = this.store.project.visit.filter((run) => run.recipe !== this.recipe.id).length;
-    return html`<section aria-label="To the Press">
-      <h3>To the Press</h3>
+    return html`<section aria-label=${say.toPress}>
+      <h3>${say.toPress}</h3>
       <div class="row press">
         <ps-number
-          label="Spare sheets"
+          label=${say.spareSheets}
           whole
           min="0"
           max=${MOST_SHEETS}
@@ -196,11 +193,11 @@ export class VisitEdition extends LitElement {
         ${
           others === 0
             ? nothing
-            : html`<label><input type="checkbox" .checked=${this.alone} @change=${(event: Event) => (this.alone = (event.target as HTMLInputElement).checked)} />By itself: leave ${counted(others, 'other recipe')} out of the visit</label>`
+            : html`<label><input type="checkbox" .checked=${this.alone} @change=${(event: Event) => (this.alone = (event.target as HTMLInputElement).checked)} />${say.byItselfLeaveOther(others)}</label>`
         }
-        <button type="button" class="main" ?disabled=${impossible || marks + spares > MOST_SHEETS} @click=${() => this.take(marks, spares)}>Take ${counted(marks + spares, 'sheet')} to the Press</button>
+        <button type="button" class="main" ?disabled=${impossible || marks + spares > MOST_SHEETS} @click=${() => this.take(marks, spares)}>${say.takeSheetsToPress(marks + spares)}</button>
       </div>
-      <p class="soft small" style="margin-top: 8px">Spare sheets are pulled and logged like the others, and take the marks of those that are spoiled.</p>
+      <p class="soft small" style="margin-top: 8px">${say.spareSheetsArePulled}</p>
     </section>`;
   }
 
@@ -208,16 +205,16 @@ export class VisitEdition extends LitElement {
     const { heads, head } = this.visits;
     const record = this.visits.recordOf(edition);
     if (head === null || record === null) {
-      return html`<section><h3>Sheets</h3><p class="soft">Nothing of this print was logged yet. Tick its sheets at the Press, and each gets its number here.</p></section>`;
+      return html`<section><h3>${say.sheets}</h3><p class="soft">${say.nothingOfThisPrint}</p></section>`;
     }
-    return html`<section aria-label="Sheets of the edition">
-      <h3>Sheets</h3>
+    return html`<section aria-label=${say.sheetsOfEdition}>
+      <h3>${say.sheets}</h3>
       <p style="margin-bottom: 10px">
         ${
           heads.length === 1
-            ? html`Printed in ${head.title}, ${beganWords(head)}.`
+            ? html`${say.printedIn(head.title, beganWords(head))}`
             : html`<label
-              >Printed in
+              >${say.printedIn2}
               <select @change=${(event: Event) => this.chooseVisit((event.target as HTMLSelectElement).value)}>
                 ${heads.map((each) => html`<option value=${each.id} ?selected=${each.id === head.id}>${each.title}, ${beganWords(each)}</option>`)}
               </select></label
@@ -236,8 +233,8 @@ export class VisitEdition extends LitElement {
     const { head } = this.visits;
     const record = this.visits.recordOf(edition);
     return html`${this.renderCounts(counts, marks)} ${this.renderPress(marks.length, impossible)} ${this.renderSheets(edition)}
-      <section aria-label="Documentation">
-        <h3>Documentation</h3>
+      <section aria-label=${say.documentation}>
+        <h3>${say.documentation}</h3>
         <chest-edition-papers
           .recipe=${this.recipe}
           .edition=${edition}
@@ -252,7 +249,7 @@ export class VisitEdition extends LitElement {
 
   override render() {
     return dialogBox(
-      { heading: `Edition of ${this.recipe.title}`, closable: true, onClose: () => (this.open = false) },
+      { heading: say.editionOf(this.recipe.title), closable: true, onClose: () => (this.open = false) },
       this.open ? this.renderAll() : nothing,
     );
   }

@@ -8,9 +8,9 @@ import { type AppStore, StoreController } from '../app-store.ts';
 import { controls } from '../ui/controls-style.ts';
 import { FileReading } from '../ui/files/file-reading.ts';
 import { restoreLogs } from '../ui/log/log-files.ts';
-import { counted } from '../ui/words.ts';
 import { beganWords } from '../words/edition-words.ts';
 import './visit-sheets.ts';
+import { say } from '../words/en/chest/room.ts';
 
 /** The visits in which something was pulled, first to last, also those of other projects. */
 @customElement('chest-visits')
@@ -73,7 +73,7 @@ export class VisitList extends LitElement {
       const visits = (await this.store.saver.readVisits?.()) ?? [];
       this.visits = visits.sort((a, b) => a.begunMs - b.begunMs || (a.id < b.id ? -1 : 1));
     } catch (error) {
-      this.store.tell(`Past visits could not be read (${sentenceOf(error)}); reload the page to try again.`);
+      this.store.tell(say.pastVisitsCouldNot(sentenceOf(error)));
     }
   }
 
@@ -101,19 +101,19 @@ export class VisitList extends LitElement {
   }
 
   override render() {
-    const restore = html`<button @click=${() => void restoreLogs(this.store, this.file).then(() => this.read())}>Bring in a log from its file…</button>`;
+    const restore = html`<button @click=${() => void restoreLogs(this.store, this.file).then(() => this.read())}>${say.bringInLogFrom}</button>`;
     if (this.visits.length === 0) return html`<section>${restore}</section>`;
     const { groups } = this;
     const group = groups.find((entry) => entry.id === this.only);
     const visits = this.visits.filter((visit) => group === undefined || prints(visit, group));
     return html`<section aria-labelledby="visits">
       <header class="row">
-        <h2 id="visits">Visits</h2>
+        <h2 id="visits">${say.visits}</h2>
         <label
-          >Sheets of
+          >${say.sheetsOf}
           <select @change=${(event: Event) => this.follow((event.target as HTMLSelectElement).value)}>
-            <option value="">every print</option>
-            ${groups.map(({ id, title, members }) => html`<option value=${id} ?selected=${id === this.only}>${title}${members.size > 1 ? ' and related recipes' : ''}</option>`)}
+            <option value="">${say.everyPrint}</option>
+            ${groups.map(({ id, title, members }) => html`<option value=${id} ?selected=${id === this.only}>${say.andRelatedRecipes(title, members.size > 1)}</option>`)}
           </select></label
         >
         ${restore}
@@ -126,7 +126,7 @@ export class VisitList extends LitElement {
         ) => html`<details .open=${this.opened.has(visit.id)} @toggle=${(event: Event) => this.toggle(visit.id, (event.target as HTMLDetailsElement).open)}>
           <summary>
             <strong>${visit.title}</strong>, ${beganWords(visit)}
-            <span class="soft">${counted(visit.sheets.length, 'sheet')}</span>
+            <span class="soft">${say.sheetsSheets(visit.sheets.length)}</span>
           </summary>
           ${this.opened.has(visit.id) ? html`<chest-visit-sheets .store=${this.store} .head=${visit} .only=${group?.members ?? null}></chest-visit-sheets>` : nothing}
         </details>`,

@@ -6,6 +6,7 @@ import type { AppStore } from '../app-store.ts';
 import { LogKeeper } from '../ui/log/log-keeper.ts';
 import '../ui/log/log-sheets.ts';
 import { StatePictures } from '../ui/print/state-pictures.ts';
+import { say } from '../words/en/chest/room.ts';
 
 /** The sheets of one past visit, read when it is opened. */
 @customElement('chest-visit-sheets')
@@ -25,9 +26,7 @@ export class VisitSheets extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    this.log
-      .resume(this.head)
-      .catch((error: unknown) => this.store.tell(`The log of ${this.head.title} could not be read: ${sentenceOf(error)}`));
+    this.log.resume(this.head).catch((error: unknown) => this.store.tell(say.logOfCouldNot(this.head.title, sentenceOf(error))));
   }
 
   override disconnectedCallback(): void {
@@ -40,7 +39,7 @@ export class VisitSheets extends LitElement {
   }
 
   override render() {
-    if (this.log.head === null) return html`<p>Reading the log…</p>`;
+    if (this.log.head === null) return html`<p>${say.readingLog}</p>`;
     if (this.log.events.length === 0) return nothing;
     return html`<ps-log-sheets .store=${this.store} .log=${this.log} .pictures=${this.pictures} .drawn=${this.drawn} .only=${this.only}></ps-log-sheets>`;
   }

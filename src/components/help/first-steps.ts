@@ -4,6 +4,7 @@ import type { Project } from '../../engine/project/types.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import { roomEntry } from '../rooms.ts';
 import { controls } from '../ui/controls-style.ts';
+import { say } from '../words/en/help/room.ts';
 import { labelled } from './labelled.ts';
 import { noteStep, stepNoted } from './steps-noted.ts';
 import { FIRST_STEPS } from './steps.ts';
@@ -80,13 +81,13 @@ export class FirstSteps extends LitElement {
     if (this.step === null || step === undefined) return nothing;
     const { address, label, id } = roomEntry(step.room);
     const last = this.step === FIRST_STEPS.length - 1;
-    return html`<aside aria-label="First steps">
-      <span class="count">First steps, ${this.step + 1} of ${FIRST_STEPS.length}</span>
+    return html`<aside aria-label=${say.firstSteps}>
+      <span class="count">${say.firstStepsOf(this.step + 1, FIRST_STEPS.length)}</span>
       <p aria-live="polite">
-        ${id === this.store.room ? labelled(step.text) : html`Next: the <a href=${address}>${label}</a>.`}
+        ${id === this.store.room ? labelled(step.text) : html`${say.nextThe(html`<a href=${address}>${label}</a>`)}`}
       </p>
-      <button class="quiet" @click=${() => this.go((this.step ?? 0) + 1)}>${last ? 'Done' : 'Next step'}</button>
-      <button class="quiet" aria-label="Close the first steps" @click=${() => this.go(null)}>✕</button>
+      <button class="quiet" @click=${() => this.go((this.step ?? 0) + 1)}>${last ? say.done : say.nextStep}</button>
+      <button class="quiet" aria-label=${say.closeFirstSteps} @click=${() => this.go(null)}>✕</button>
     </aside>`;
   }
 }

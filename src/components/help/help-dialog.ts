@@ -8,6 +8,7 @@ import { dialogStyle } from '../ui/kit/dialog-style.ts';
 import { dialogBox } from '../ui/kit/dialog.ts';
 import '../ui/kit/key-list.ts';
 import type { CautionTopic } from '../words/cautions.ts';
+import { say } from '../words/en/help/room.ts';
 import { GLOSSARY, wordsWith } from './glossary.ts';
 import { helpStyle } from './help-style.ts';
 import { labelled } from './labelled.ts';
@@ -17,9 +18,9 @@ import { ROOM_HELP } from './room-help.ts';
 const PICTURES = import.meta.glob<string>('./pictures/*.webp', { eager: true, query: '?url', import: 'default' });
 
 const PARTS = [
-  { value: 'room', label: 'This room' },
-  { value: 'keys', label: 'Keys' },
-  { value: 'words', label: 'Words' },
+  { value: 'room', label: say.thisRoom },
+  { value: 'keys', label: say.keys },
+  { value: 'words', label: say.words },
 ] as const;
 
 type Part = (typeof PARTS)[number]['value'];
@@ -28,8 +29,8 @@ type Part = (typeof PARTS)[number]['value'];
 const DANGERS: Partial<Record<Room, CautionTopic>> = { drawer: 'screens', inks: 'inks', press: 'press', lesson: 'lesson' };
 
 function foundWords(count: number): string {
-  if (count === 0) return 'No word has that in it or in its meaning.';
-  return `${count} of ${GLOSSARY.length} words; those with a dot are ours, the others of the trade or a standard.`;
+  if (count === 0) return say.noWordHasThat;
+  return say.ofWordsThoseWith(count, GLOSSARY.length);
 }
 
 /** Help: the room one stands in, its keys, and all words. */
@@ -70,12 +71,12 @@ export class Help extends LitElement {
   private renderWords() {
     const words = wordsWith(this.sought);
     return html`<label class="stacked"
-        >Look for a word
+        >${say.lookForWord}
         <input type="search" .value=${this.sought} @input=${(event: Event) => (this.sought = (event.target as HTMLInputElement).value)} />
       </label>
       <p class="small soft" role="status">${foundWords(words.length)}</p>
       <dl class="words">
-        ${words.map(({ word, means, ours }) => html`<dt>${word}${ours === true ? html`<span class="ours" title="a word of ours">·</span>` : nothing}</dt><dd>${means}</dd>`)}
+        ${words.map(({ word, means, ours }) => html`<dt>${word}${ours === true ? html`<span class="ours" title=${say.wordOfOurs}>·</span>` : nothing}</dt><dd>${means}</dd>`)}
       </dl>`;
   }
 
@@ -87,9 +88,9 @@ export class Help extends LitElement {
 
   override render() {
     return dialogBox(
-      { heading: `Help: ${roomEntry(this.room).label}`, closable: true },
+      { heading: say.help(roomEntry(this.room).label), closable: true },
       html`<ps-choice
-          label="Part of the help"
+          label=${say.partOfHelp}
           .options=${PARTS}
           .value=${this.shown}
           @pick=${(event: CustomEvent<Part>) => (this.shown = event.detail)}

@@ -1,5 +1,6 @@
 import type { Project } from '../../engine/project/types.ts';
 import type { Room } from '../rooms.ts';
+import { say } from '../words/en/help/room.ts';
 
 /** One of the first steps of a newcomer. */
 export interface FirstStep {
@@ -14,27 +15,27 @@ export interface FirstStep {
 export const FIRST_STEPS: readonly FirstStep[] = [
   {
     room: 'wall',
-    text: 'Walk along the prints with the arrow keys or a tap, and press *Keep* at one that you like.',
+    text: say.walkAlongPrintsWith,
     done: (began, now) => now.recipes.length > began.recipes.length,
   },
   {
     room: 'bench',
-    text: 'Here is one print, pull by pull: drag a state of the strip before another, and see what changes.',
+    text: say.hereIsOnePrint,
     done: (began, now) => orderOf(now) !== orderOf(began) && now.bench.length === began.bench.length,
   },
   {
     room: 'press',
-    text: 'Give the print that you kept some sheets, then press *Find the pull order*.',
+    text: say.givePrintThatYou,
     done: () => false,
   },
   {
     room: 'lesson',
-    text: 'Put four pulls into another order, and see which orders print the same.',
+    text: say.putFourPullsInto,
     done: () => false,
   },
   {
     room: 'drawer',
-    text: 'Bring in drawings of your own with *Choose SVG files…*; the button with the project’s name begins an empty project.',
+    text: say.bringInDrawingsOf,
     done: (began, now) => now.drawer.shapes.length > began.drawer.shapes.length,
   },
 ];

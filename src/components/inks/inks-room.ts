@@ -16,16 +16,17 @@ import type { NumberPick } from '../ui/kit/number-field.ts';
 import { markSwitch } from '../ui/mark-switch.ts';
 import { sideRoomStyles, WideScreen } from '../ui/side-room.ts';
 import './add/add-ink.ts';
+import { say } from '../words/en/inks/room.ts';
 import type { Measurements } from './add/cgats-file.ts';
-import { drawdownCard, drawdownStyles } from './add/drawdown-card.ts';
 import './shelf/ink-editor.ts';
+import { drawdownCard, drawdownStyles } from './add/drawdown-card.ts';
 import { BASIS_SHORT } from './add/ink-ways.ts';
 import { inksStyles } from './inks-style.ts';
-import { swatchTemplate } from './overprint/marked-swatch.ts';
 import './match/match-ink.ts';
 import './overprint/overprint-chart.ts';
 import './paper/paper-form.ts';
 import './printing/printing-settings.ts';
+import { swatchTemplate } from './overprint/marked-swatch.ts';
 
 /** What lies open beside the shelf: an ink of it, a new one, or a search for a mix. */
 type Side = { kind: 'ink'; id: string } | { kind: 'add' } | { kind: 'match' };
@@ -79,18 +80,18 @@ export class InksRoom extends RoomElement {
     return html`
       <div class="room ${open === null ? '' : 'open'}">
         <div class="left">
-          <ps-fold label="Paper" note=${paperNote(studio.paper)}>
+          <ps-fold label=${say.paper} note=${paperNote(studio.paper)}>
             <paper-form .store=${this.store} .paper=${studio.paper}></paper-form>
           </ps-fold>
           ${this.renderInks(inks, open)}
           ${this.renderStocks(openId)}
           <section class="overprints" aria-labelledby="over-head">
             <header class="row">
-              <h2 id="over-head">Over each other</h2>
+              <h2 id="over-head">${say.overEachOther}</h2>
               <span class="fill"></span>
               ${this.renderRelative()} ${markSwitch(this.store)}
             </header>
-            <p class="soft words">One stroke of each on ${studio.paper.name === '' ? 'the paper' : studio.paper.name}. Where a square and its mirror across the diagonal differ, the order of the two matters.</p>
+            <p class="soft words">${say.oneStrokeOfEach(studio.paper.name === '' ? say.thePaper : studio.paper.name)}</p>
             <overprint-chart .store=${this.store}></overprint-chart>
           </section>
           ${this.renderStrokeGain()}
@@ -101,7 +102,7 @@ export class InksRoom extends RoomElement {
           open === null
             ? nothing
             : html`<aside class="side" aria-label=${this.sideLabel(open)}>
-              <button class="quiet back" @click=${() => this.open(null)}>← All inks</button>
+              <button class="quiet back" @click=${() => this.open(null)}>${say.allInks}</button>
               ${this.renderSide(open)}
             </aside>`
         }
@@ -113,16 +114,16 @@ export class InksRoom extends RoomElement {
     const { drawer: studio } = this.store.project;
     return html`<section aria-labelledby="inks-head">
       <header class="row">
-        <h2 id="inks-head">Inks</h2>
+        <h2 id="inks-head">${say.inks}</h2>
         <span class="soft">${inks.length}</span>
         <span class="fill"></span>
-        <button aria-pressed=${open?.kind === 'match'} @click=${() => this.open({ kind: 'match' })}>Match a colour</button>
-        <button aria-pressed=${open?.kind === 'add'} @click=${() => this.open({ kind: 'add' })}>Add an ink</button>
+        <button aria-pressed=${open?.kind === 'match'} @click=${() => this.open({ kind: 'match' })}>${say.matchColour}</button>
+        <button aria-pressed=${open?.kind === 'add'} @click=${() => this.open({ kind: 'add' })}>${say.addInk}</button>
       </header>
       ${
         inks.length === 0
-          ? html`<p class="soft">No inks yet: add one from its colour over white and over black.</p>`
-          : html`<ul class="cards" aria-label="Inks">
+          ? html`<p class="soft">${say.noInksYetAdd}</p>`
+          : html`<ul class="cards" aria-label=${say.inks}>
             ${repeat(
               inks,
               (ink) => ink.id,
@@ -140,10 +141,10 @@ export class InksRoom extends RoomElement {
 
   private renderStrokeGain() {
     return html`<section aria-labelledby="stroke-head">
-      <h2 id="stroke-head">Strokes</h2>
+      <h2 id="stroke-head">${say.strokes}</h2>
       <div class="gain">
         <ps-number
-          label="Each further stroke adds, of the first film"
+          label=${say.eachFurtherStrokeAdds}
           unit="%"
           min="0"
           max="100"
@@ -152,15 +153,15 @@ export class InksRoom extends RoomElement {
           .value=${Math.round(this.store.project.drawer.strokeGain * 1000) / 10}
           @pick=${(event: NumberPick) => this.store.dispatch({ kind: 'set-stroke-gain', strokeGain: event.detail / 100 })}
         ></ps-number>
-        <p class="soft small words">In theory a second stroke doubles the film; in practice it is about 1.2 to 1.6 times (from memory): it adds 40 % by default.</p>
+        <p class="soft small words">${say.inTheorySecondStroke}</p>
       </div>
     </section>`;
   }
 
   private sideLabel(side: Side): string {
-    if (side.kind === 'add') return 'A new ink';
-    if (side.kind === 'match') return 'Match a colour';
-    return `Ink ${defined(this.store.project.drawer.inks.find(({ id }) => id === side.id)).name}`;
+    if (side.kind === 'add') return say.newInk;
+    if (side.kind === 'match') return say.matchColour;
+    return say.ink(defined(this.store.project.drawer.inks.find(({ id }) => id === side.id)).name);
   }
 
   private renderSide(side: Side) {
@@ -184,9 +185,9 @@ export class InksRoom extends RoomElement {
   /** The paper as white, as an eye that has got used to it sees, or as an instrument does. */
   private renderRelative() {
     const { relative } = this.store;
-    return html`<label class="relative" title="Here and on the Wall and the Bench. Off: colours as an instrument measures them.">
+    return html`<label class="relative" title=${say.hereAndOnWall}>
       <input type="checkbox" role="switch" .checked=${relative} @change=${(event: Event) => this.store.setRelative((event.target as HTMLInputElement).checked)} />
-      Show paper as white
+      ${say.showPaperAsWhite}
     </label>`;
   }
 
@@ -195,17 +196,17 @@ export class InksRoom extends RoomElement {
     if (stocks.length === 0) return nothing;
     return html`<section aria-labelledby="stock-head">
       <header class="row">
-        <h2 id="stock-head">Stock inks</h2>
+        <h2 id="stock-head">${say.stockInks}</h2>
         <span class="soft">${stocks.length}</span>
-        <span class="soft small">weighed into mixes</span>
+        <span class="soft small">${say.weighedIntoMixes}</span>
       </header>
-      <ul class="stocks" aria-label="Stock inks">
+      <ul class="stocks" aria-label=${say.stockInks}>
         ${repeat(
           stocks,
           (ink) => ink.id,
           (ink) => {
             const swatch = swatchOf(swatchReflectance(ink, CARD_WHITE, { surface: this.store.project.drawer.surface }));
-            return html`<li><button aria-pressed=${openId === ink.id} @click=${() => this.open({ kind: 'ink', id: ink.id })}>${swatchTemplate(swatch)}<span>${ink.name}${ink.role === 'base' ? html` <span class="soft small">base</span>` : nothing}</span></button></li>`;
+            return html`<li><button aria-pressed=${openId === ink.id} @click=${() => this.open({ kind: 'ink', id: ink.id })}>${swatchTemplate(swatch)}<span>${ink.name}${ink.role === 'base' ? html` <span class="soft small">${say.base}</span>` : nothing}</span></button></li>`;
           },
         )}
       </ul>
@@ -218,7 +219,7 @@ function paperNote({ name, widthMm, heightMm }: Paper): string {
 }
 
 function basisShort(ink: Ink): string {
-  return ink.mix === undefined ? BASIS_SHORT[ink.basis] : `mix, ${BASIS_SHORT[ink.basis]}`;
+  return ink.mix === undefined ? BASIS_SHORT[ink.basis] : say.mix(BASIS_SHORT[ink.basis]);
 }
 
 declare global {

@@ -1,6 +1,7 @@
 import type { Project } from '../../engine/project/types.ts';
 import type { AppStore } from '../app-store.ts';
 import type { AutoSaver } from '../saver.ts';
+import { say } from '../words/en/keep/room.ts';
 import type { Shared } from './other-tabs.ts';
 import { readKeptProject } from './read-stored.ts';
 
@@ -22,7 +23,7 @@ export function followOther(store: AppStore, saver: AutoSaver): void {
       again = false;
       const { project: sections } = await saver.readAgain();
       if (sections === null) continue;
-      const { project, sentences } = await readKeptProject(sections, 'the saved project');
+      const { project, sentences } = await readKeptProject(sections, say.savedProject);
       // What cannot be read is for the tab that saves to say.
       if (follows() && sentences.length === 0) store.reopen(withUnchanged(project, store.project));
     } while (again);

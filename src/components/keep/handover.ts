@@ -1,10 +1,11 @@
 import { sentenceOf } from '../../workers/client/client.ts';
 import type { AppStore } from '../app-store.ts';
 import type { AutoSaver } from '../saver.ts';
+import { say } from '../words/en/keep/room.ts';
 import { withUnchanged } from './follow.ts';
 import { readStored } from './read-stored.ts';
 
-const WHY = 'Two tabs had changed this project; the other one went on.';
+const WHY = say.twoTabsHadChanged;
 
 /**
  * When the tab that held the project closes, this one takes it over: it reads what was saved there, or,
@@ -36,10 +37,10 @@ export async function takeSaved(store: AppStore, saver: AutoSaver): Promise<void
     if (project === null) saver.save(here, null);
     else store.reopen(withUnchanged(project, store.project));
     store.dispatchEvent(new Event('press-saved'));
-    store.tell('The other tab was closed: this one shows what was saved there, and saves from now on.', 'news');
+    store.tell(say.otherTabWasClosed, 'news');
   } catch (error) {
     saver.hold('asking');
-    store.tell(`What the other tab saved could not be read (${sentenceOf(error)}); try again, or keep what is here.`);
+    store.tell(say.whatOtherTabSaved(sentenceOf(error)));
   }
 }
 
@@ -55,6 +56,6 @@ export async function keepHere(store: AppStore, saver: AutoSaver): Promise<void>
     store.dispatchEvent(new Event('took-over'));
     if (store.project !== here) saver.save(store.project, here);
   } catch (error) {
-    store.tell(`This project could not be saved (${sentenceOf(error)}); try again, or save it as a file.`);
+    store.tell(say.thisProjectCouldNot(sentenceOf(error)));
   }
 }

@@ -1,5 +1,6 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { dayLocale } from '../../engine/base/language.ts';
 import type { KeptHead } from '../../workers/api/storage-api.ts';
 import { sentenceOf } from '../../workers/client/client.ts';
 import type { AppStore } from '../app-store.ts';
@@ -7,19 +8,20 @@ import type { AutoSaver } from '../saver.ts';
 import { controls } from '../ui/controls-style.ts';
 import { download, fileNameOf } from '../ui/download.ts';
 import { rowItems } from '../ui/layout-style.ts';
+import { say } from '../words/en/keep/room.ts';
 import { keptRowsStyle } from './kept-rows-style.ts';
 import { move, openKept } from './projects.ts';
 import { ORDER_SECTION } from './replace-project.ts';
 
 const KIND_WORDS: Record<KeptHead['kind'], string> = {
-  project: 'project',
-  bin: 'in the bin',
-  copy: 'copy',
-  unreadable: 'parts of it could not be read',
-  replaced: 'put aside',
+  project: say.project,
+  bin: say.inBin,
+  copy: say.copy,
+  unreadable: say.partsOfItCould,
+  replaced: say.putAside,
 };
 
-const moment = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle: 'short' });
+const moment = new Intl.DateTimeFormat(dayLocale(), { dateStyle: 'medium', timeStyle: 'short' });
 
 /** Earlier copies of the project, and what was put aside: to open, to save as a file, to delete. */
 @customElement('kept-list')
@@ -37,13 +39,13 @@ export class KeptList extends LitElement {
       this.heads = (await this.saver.listKept()).filter(({ kind }) => kind !== 'project');
       this.failure = '';
     } catch (error) {
-      this.failure = `Earlier copies could not be read (${sentenceOf(error)}).`;
+      this.failure = say.earlierCopiesCouldNot(sentenceOf(error));
     }
   }
 
   private async sectionsOf(head: KeptHead): Promise<Record<string, unknown>> {
     const sections = await this.saver.readKept(head.id);
-    if (sections === null) throw new Error('it is no longer there');
+    if (sections === null) throw new Error(say.itIsNoLonger);
     return sections;
   }
 
@@ -51,7 +53,7 @@ export class KeptList extends LitElement {
     try {
       await act();
     } catch (error) {
-      this.store.tell(`${nameOf(head)} could not be read (${sentenceOf(error)}).`);
+      this.store.tell(say.couldNotBeRead(nameOf(head), sentenceOf(error)));
     }
     await this.read();
   }
@@ -77,22 +79,22 @@ export class KeptList extends LitElement {
   }
 
   private drop(head: KeptHead): Promise<void> {
-    if (!confirm(`Delete ${nameOf(head)} for good?`)) return Promise.resolve();
+    if (!confirm(say.deleteForGood(nameOf(head)))) return Promise.resolve();
     return this.attempt(head, () => this.saver.dropKept(head.id));
   }
 
   override render() {
     if (this.failure !== '') return html`<p class="small">${this.failure}</p>`;
-    if (this.heads.length === 0) return html`<p class="soft small">None yet. The first is made some minutes into your work.</p>`;
+    if (this.heads.length === 0) return html`<p class="soft small">${say.noneYetFirstIs}</p>`;
     return html`<ul>
       ${this.heads.map(
         (head) => html`<li>
           <p>${nameOf(head)} <span class="soft">${KIND_WORDS[head.kind]}</span></p>
           ${head.reason === '' ? nothing : html`<p class="soft small">${head.reason}</p>`}
-          ${head.kind === 'bin' ? html`<button aria-label="Put ${nameOf(head)} back into the list" @click=${() => void this.putBack(head)}>Put back</button>` : nothing}
-          <button aria-label="Open ${nameOf(head)}" @click=${() => void this.open(head)}>Open</button>
-          <button aria-label="Save as a file: ${nameOf(head)}" @click=${() => void this.save(head)}>Save as a file</button>
-          <button class="quiet" aria-label="Delete ${nameOf(head)}" @click=${() => void this.drop(head)}>Delete…</button>
+          ${head.kind === 'bin' ? html`<button aria-label=${say.putBackIntoList(nameOf(head))} @click=${() => void this.putBack(head)}>${say.putBack}</button>` : nothing}
+          <button aria-label=${say.open(nameOf(head))} @click=${() => void this.open(head)}>${say.open2}</button>
+          <button aria-label=${say.saveAsFile(nameOf(head))} @click=${() => void this.save(head)}>${say.saveAsFile2}</button>
+          <button class="quiet" aria-label=${say.delete(nameOf(head))} @click=${() => void this.drop(head)}>${say.delete2}</button>
         </li>`,
       )}
     </ul>`;
@@ -100,7 +102,7 @@ export class KeptList extends LitElement {
 }
 
 function nameOf({ title, atMs }: KeptHead): string {
-  return `${title === '' ? 'Untitled' : title}, ${moment.format(atMs)}`;
+  return `${title === '' ? say.untitled : title}, ${moment.format(atMs)}`;
 }
 
 declare global {

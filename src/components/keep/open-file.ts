@@ -2,6 +2,7 @@ import type { Project } from '../../engine/project/types.ts';
 import type { ReadResult } from '../../engine/recipe/read.ts';
 import { sentenceOf } from '../../workers/client/client.ts';
 import type { FileReading } from '../ui/files/file-reading.ts';
+import { say } from '../words/en/keep/room.ts';
 import { openInstead, type Shelf } from './projects.ts';
 import { isVisitFile, openVisitFile } from './visit-files.ts';
 
@@ -20,5 +21,5 @@ export async function openProjectFile(shelf: Shelf, file: File, reading: FileRea
     store.tellProblems(read.problems.slice(0, 1));
     return false;
   }
-  return openInstead(shelf, read.value, `${file.name} is open`);
+  return openInstead(shelf, read.value, say.isOpen(file.name));
 }

@@ -1,4 +1,5 @@
 import type { AppStore } from '../app-store.ts';
+import { say } from '../words/en/keep/room.ts';
 
 const ASKED = 'pullstack-persist-asked';
 
@@ -28,10 +29,7 @@ async function ask(store: AppStore): Promise<void> {
   try {
     if ((await storage.persisted()) || !once()) return;
     const asking = storage.persist();
-    store.tell(
-      'The browser may ask whether Pullstack may keep its data: with a yes your project stays also when space on this device runs short.',
-      'news',
-    );
+    store.tell(say.browserMayAskWhether, 'news');
     await asking;
   } catch {
     // A browser that cannot be asked keeps things as long as it likes; the project menu says so.

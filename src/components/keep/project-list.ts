@@ -1,5 +1,6 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { dayLocale } from '../../engine/base/language.ts';
 import { LONGEST_NAME } from '../../engine/base/limits.ts';
 import type { KeptHead } from '../../workers/api/storage-api.ts';
 import { sentenceOf } from '../../workers/client/client.ts';
@@ -7,10 +8,11 @@ import type { AppStore } from '../app-store.ts';
 import type { AutoSaver } from '../saver.ts';
 import { controls } from '../ui/controls-style.ts';
 import { rowItems } from '../ui/layout-style.ts';
+import { say } from '../words/en/keep/room.ts';
 import { keptRowsStyle } from './kept-rows-style.ts';
 import { duplicate, move, openKept, retitle } from './projects.ts';
 
-const day = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle: 'short' });
+const day = new Intl.DateTimeFormat(dayLocale(), { dateStyle: 'medium', timeStyle: 'short' });
 
 /** The other projects of this browser: to open, to duplicate, to rename, to put into the bin. */
 @customElement('project-list')
@@ -29,7 +31,7 @@ export class ProjectList extends LitElement {
       this.heads = (await this.saver.listKept()).filter(({ kind }) => kind === 'project');
       this.failure = '';
     } catch (error) {
-      this.failure = `The list of projects could not be read (${sentenceOf(error)}).`;
+      this.failure = say.listOfProjectsCould(sentenceOf(error));
     }
   }
 
@@ -37,7 +39,7 @@ export class ProjectList extends LitElement {
     try {
       await act();
     } catch (error) {
-      this.store.tell(`That could not be done with the project (${sentenceOf(error)}).`);
+      this.store.tell(say.thatCouldNotBe(sentenceOf(error)));
     }
     await this.read();
     this.dispatchEvent(new Event('listed'));
@@ -63,8 +65,8 @@ export class ProjectList extends LitElement {
   private bin(head: KeptHead): Promise<void> {
     return this.attempt(async () => {
       await move(this, head, 'bin');
-      this.store.tell(`${nameOf(head)} is in the bin, which keeps the last 20.`, 'news', {
-        label: 'Undo',
+      this.store.tell(say.isInBinWhich(nameOf(head)), 'news', {
+        label: say.undo,
         act: () => void this.attempt(() => move(this, head, 'project')),
       });
     });
@@ -72,9 +74,9 @@ export class ProjectList extends LitElement {
 
   private titleLine(head: KeptHead) {
     if (this.renamed !== head.id)
-      return html`<p><strong>${nameOf(head)}</strong> <span class="soft small">${head.reason}, last open ${day.format(head.atMs)}</span></p>`;
+      return html`<p><strong>${nameOf(head)}</strong> <span class="soft small">${say.lastOpen(head.reason, day.format(head.atMs))}</span></p>`;
     return html`<label>
-      <span class="visually-hidden">New title of ${nameOf(head)}</span>
+      <span class="visually-hidden">${say.newTitleOf(nameOf(head))}</span>
       <input
         type="text"
         maxlength=${LONGEST_NAME}
@@ -91,15 +93,15 @@ export class ProjectList extends LitElement {
 
   override render() {
     if (this.failure !== '') return html`<p class="small">${this.failure}</p>`;
-    if (this.heads.length === 0) return html`<p class="soft small">No others yet. When you open or begin another, this one stays here.</p>`;
+    if (this.heads.length === 0) return html`<p class="soft small">${say.noOthersYetWhen}</p>`;
     return html`<ul>
       ${this.heads.map(
         (head) => html`<li>
           ${this.titleLine(head)}
-          <button aria-label="Open ${nameOf(head)}" @click=${() => void this.open(head)}>Open</button>
-          <button class="quiet" aria-label="Duplicate ${nameOf(head)}" @click=${() => void this.attempt(() => duplicate(this, head))}>Duplicate</button>
-          <button class="quiet" aria-label="Rename ${nameOf(head)}" aria-pressed=${this.renamed === head.id ? 'true' : nothing} @click=${() => this.startRenaming(head)}>Rename</button>
-          <button class="quiet" aria-label="Put ${nameOf(head)} into the bin" @click=${() => void this.bin(head)}>Bin</button>
+          <button aria-label=${say.open(nameOf(head))} @click=${() => void this.open(head)}>${say.open2}</button>
+          <button class="quiet" aria-label=${say.duplicate(nameOf(head))} @click=${() => void this.attempt(() => duplicate(this, head))}>${say.duplicate2}</button>
+          <button class="quiet" aria-label=${say.rename(nameOf(head))} aria-pressed=${this.renamed === head.id ? 'true' : nothing} @click=${() => this.startRenaming(head)}>${say.rename2}</button>
+          <button class="quiet" aria-label=${say.putIntoBin(nameOf(head))} @click=${() => void this.bin(head)}>${say.bin}</button>
         </li>`,
       )}
     </ul>`;
@@ -107,7 +109,7 @@ export class ProjectList extends LitElement {
 }
 
 function nameOf({ title }: KeptHead): string {
-  return title === '' ? 'Untitled' : title;
+  return title === '' ? say.untitled : title;
 }
 
 declare global {

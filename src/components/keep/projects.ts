@@ -2,6 +2,7 @@ import type { Project } from '../../engine/project/types.ts';
 import type { KeptHead } from '../../workers/api/storage-api.ts';
 import type { AppStore } from '../app-store.ts';
 import type { AutoSaver } from '../saver.ts';
+import { say } from '../words/en/keep/room.ts';
 import { readKeptProject } from './read-stored.ts';
 import { bringing, ORDER_SECTION, replaceProject } from './replace-project.ts';
 
@@ -16,7 +17,7 @@ type Sections = Record<string, unknown>;
 
 async function sectionsOf(saver: AutoSaver, id: string): Promise<Sections> {
   const sections = await saver.readKept(id);
-  if (sections === null) throw new Error('it is no longer there');
+  if (sections === null) throw new Error(say.itIsNoLonger);
   return sections;
 }
 
@@ -35,9 +36,9 @@ export function openInstead({ store, saver }: Shelf, next: Project, news: string
 export async function openKept(shelf: Shelf, id: string, name: string, leaves = true): Promise<boolean> {
   const { store, saver } = shelf;
   const { [ORDER_SECTION]: order, ...sections } = await sectionsOf(saver, id);
-  const title = String(sections['title'] ?? 'Untitled');
+  const title = String(sections['title'] ?? say.untitled);
   const { project, sentences } = await readKeptProject(sections, name === 'again' ? title : name);
-  const news = name === 'again' ? `${title} is open again` : `${name} is open`;
+  const news = name === 'again' ? say.isOpenAgain(title) : say.isOpen(name);
   if (!(await openInstead(shelf, project, news, bringing(store, order)))) return false;
   for (const sentence of sentences.slice(0, 3)) store.tell(sentence);
   if (leaves && sentences.length === 0 && (await saver.settled())) await saver.dropKept(id);
@@ -47,11 +48,11 @@ export async function openKept(shelf: Shelf, id: string, name: string, leaves = 
 /** A copy of a project of the list, or of the open one, under a title that says so. */
 export async function duplicate({ store, saver }: Shelf, head: KeptHead | null): Promise<void> {
   if (head === null) {
-    await saver.shelve({ ...store.project, title: `${store.project.title}, copy` });
+    await saver.shelve({ ...store.project, title: say.copyTitle(store.project.title) });
     return;
   }
   const sections = await sectionsOf(saver, head.id);
-  await saver.keep('project', { ...sections, title: `${head.title}, copy` }, head.reason);
+  await saver.keep('project', { ...sections, title: say.copyTitle(head.title) }, head.reason);
 }
 
 /** Gives a project of the list another title. */

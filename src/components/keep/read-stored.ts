@@ -5,6 +5,7 @@ import type { Project } from '../../engine/project/types.ts';
 import type { StoredProject } from '../../workers/api/storage-api.ts';
 import { sentenceOf } from '../../workers/client/client.ts';
 import type { AutoSaver } from '../saver.ts';
+import { say } from '../words/en/keep/room.ts';
 
 /** A project read from sections that were kept, and what could not be read of them, in sentences. */
 export interface KeptRead {
@@ -32,7 +33,12 @@ export async function readKeptProject(sections: Record<string, unknown>, name: s
 function asideWords(sentences: readonly string[]): string {
   const told = sentences.slice(0, MOST_TOLD).join(' ');
   const more = sentences.length - MOST_TOLD;
-  return `${sentences.length === 1 ? 'One part' : `${sentences.length} parts`} of the saved project could not be read and ${sentences.length === 1 ? 'was' : 'were'} put aside, not deleted; the rest is open. ${told}${more > 0 ? ` And ${more} more.` : ''} Open or save what was put aside, and earlier copies, from the project menu.`;
+  return say.ofSavedProjectCould(
+    sentences.length === 1 ? say.onePart : say.parts(sentences.length),
+    sentences.length,
+    told,
+    more > 0 ? say.andMore(more) : '',
+  );
 }
 
 /**
@@ -48,11 +54,11 @@ export async function readStored(
   if (stored.project === null && stored.unread.length === 0) return { project: null, notice: null };
   const sections = stored.project ?? {};
   if (isNewer(sections)) {
-    saver.hold('memory', 'the project saved here is of a later version of this program, and stays as it is: open it with that version');
+    saver.hold('memory', say.projectSavedHereIs);
     return { project: null, notice: null };
   }
-  const { project, sentences } = await readKeptProject(sections, 'the saved project');
-  const lost = stored.unread.map((section) => `the saved project: the browser cannot read ${section} from its disk.`);
+  const { project, sentences } = await readKeptProject(sections, say.savedProject);
+  const lost = stored.unread.map((section) => say.savedProjectBrowserCannot(section));
   const all = [...lost, ...sentences];
   if (all.length === 0) return { project, notice: null };
   if (write) {
@@ -60,7 +66,7 @@ export async function readStored(
       await saver.keep('unreadable', sections, all.join(' '));
       await saver.replace(project);
     } catch (error) {
-      saver.hold('memory', `parts of the saved project cannot be read, and they could not be put aside (${sentenceOf(error)})`);
+      saver.hold('memory', say.partsOfSavedProject(sentenceOf(error)));
     }
   }
   return { project, notice: asideWords(all) };

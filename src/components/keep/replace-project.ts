@@ -1,6 +1,7 @@
 import type { Project } from '../../engine/project/types.ts';
 import { sentenceOf } from '../../workers/client/client.ts';
 import type { AppStore } from '../app-store.ts';
+import { say } from '../words/en/keep/room.ts';
 import { orderOnly } from './order-parts.ts';
 import { isUntouchedDemo } from './untouched-demo.ts';
 
@@ -32,22 +33,21 @@ export async function replaceProject(store: AppStore, next: Project, news: strin
     if (hasOrder || !(await isUntouchedDemo(before)))
       shelved = await store.saver.shelve?.(before, hasOrder ? { [ORDER_SECTION]: order } : {});
   } catch (error) {
-    if (!confirm(`The open project could not be put into the list of projects (${sentenceOf(error)}). Replace it all the same?`))
-      return false;
+    if (!confirm(say.openProjectCouldNot(sentenceOf(error)))) return false;
   }
   try {
     await bring?.();
   } catch (error) {
-    store.tell(`The visit could not be kept in this browser (${sentenceOf(error)}), so it was not opened; nothing was changed.`);
+    store.tell(say.visitCouldNotBe(sentenceOf(error)));
     return false;
   }
   store.open(next, bring !== undefined);
-  store.tell(`${news}. ${shelved === undefined ? '' : `${before.title} is in the list of projects.`}`.trim(), 'news', {
-    label: 'Bring back',
+  store.tell(`${news}. ${shelved === undefined ? '' : say.isInListOf(before.title)}`.trim(), 'news', {
+    label: say.bringBack,
     act: () =>
       shelved !== undefined && back !== undefined
         ? void back(shelved)
-        : void replaceProject(store, before, `${before.title} is open again`, { bring: bringing(store, order), back }),
+        : void replaceProject(store, before, say.isOpenAgain(before.title), { bring: bringing(store, order), back }),
   });
   return true;
 }

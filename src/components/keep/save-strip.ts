@@ -5,6 +5,7 @@ import type { AppStore } from '../app-store.ts';
 import type { AutoSaver } from '../saver.ts';
 import { controls } from '../ui/controls-style.ts';
 import { download, fileNameOf } from '../ui/download.ts';
+import { say } from '../words/en/keep/room.ts';
 import { keepHere, takeSaved } from './handover.ts';
 
 /** Hands out the open project as a file. */
@@ -16,17 +17,15 @@ export function saveAsFile(store: AppStore): void {
 export function saveWarning({ state, reason, unsaved }: Pick<AutoSaver, 'state' | 'reason' | 'unsaved'>): string | null {
   switch (state) {
     case 'elsewhere':
-      return unsaved
-        ? 'This project is open in another tab, which saves. You changed something here, so this tab no longer follows it; what you change here is not saved until that tab is closed.'
-        : 'This project is open in another tab, which saves; what is changed there shows here. What you change here is not saved until that tab is closed.';
+      return unsaved ? say.thisProjectIsOpen : say.thisProjectIsOpenIn;
     case 'asking':
-      return 'The other tab was closed. This project was changed there and here: which one goes on? The other is put aside, not deleted.';
+      return say.otherTabWasClosedThis;
     case 'late':
-      return 'Saving takes longer than it should. Keep this tab open.';
+      return say.savingTakesLongerThan;
     case 'failed':
-      return `Not saved (${reason}). It is tried again every 10 seconds; save the project as a file before you close this tab.`;
+      return say.notSavedItIs(reason);
     case 'memory':
-      return `Nothing is saved in this browser: ${reason}. Save the project as a file before you close this tab; earlier copies may be in the project menu.`;
+      return say.nothingIsSavedIn(reason);
     default:
       return null;
   }
@@ -90,15 +89,15 @@ export class SaveStrip extends LitElement {
     const words = saveWarning(this.saver);
     if (words === null) return nothing;
     const { state } = this.saver;
-    return html`<div role="status" aria-label="Saving">
+    return html`<div role="status" aria-label=${say.saving}>
       <p>${words}</p>
       ${
         state === 'asking'
-          ? html`<button ?disabled=${this.busy} @click=${() => void this.choose(keepHere)}>Keep what is here</button>
-              <button ?disabled=${this.busy} @click=${() => void this.choose(takeSaved)}>Take what the other tab saved</button>`
+          ? html`<button ?disabled=${this.busy} @click=${() => void this.choose(keepHere)}>${say.keepWhatIsHere}</button>
+              <button ?disabled=${this.busy} @click=${() => void this.choose(takeSaved)}>${say.takeWhatOtherTab}</button>`
           : nothing
       }
-      ${state === 'late' ? nothing : html`<button @click=${() => saveAsFile(this.store)}>Save as a file</button>`}
+      ${state === 'late' ? nothing : html`<button @click=${() => saveAsFile(this.store)}>${say.saveAsFile2}</button>`}
     </div>`;
   }
 }

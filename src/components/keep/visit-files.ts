@@ -7,7 +7,7 @@ import type { AppStore } from '../app-store.ts';
 import { fileNameOf } from '../ui/download.ts';
 import type { FileReading } from '../ui/files/file-reading.ts';
 import { saveFile } from '../ui/files/save-file.ts';
-import { counted } from '../ui/words.ts';
+import { say } from '../words/en/keep/room.ts';
 import { copySaved } from './copies/copies-noted.ts';
 import { orderParts, RECORD_VERSION } from './order-parts.ts';
 import { openInstead, type Shelf } from './projects.ts';
@@ -22,16 +22,14 @@ export async function saveProjectFile(store: AppStore, to: 'the same' | 'another
     const log = whole === null ? null : { head: whole.head, events: (await store.saver.readEvents?.(whole.head.id)) ?? [] };
     const bytes = writeVisit({ project: store.project, made: whole?.made ?? null, log });
     // What cannot be opened again is no copy.
-    const [problem] = readVisit(bytes, 'The project').problems;
+    const [problem] = readVisit(bytes, say.theProject).problems;
     if (problem !== undefined) throw new Error(problem.message);
     const saved = await saveFile({ name: fileNameOf(store.project.title, 'pullstack.zip'), bytes, of: store.opened, to });
     if (saved) copySaved();
     return saved;
   } catch (error) {
     saveAsFile(store);
-    store.tell(
-      `The file could not be made whole (${sentenceOf(error)}): the project alone was saved; save the log at the press as a file of its own.`,
-    );
+    store.tell(say.fileCouldNotBe(sentenceOf(error)));
     return false;
   }
 }
@@ -57,16 +55,16 @@ export async function openVisitFile(shelf: Shelf, file: File, reading: FileReadi
     return false;
   }
   if ((value.made !== null || value.log !== null) && !confirm(askWords(file.name, value))) return false;
-  return openInstead(shelf, value.project, `${file.name} is open`, () => bringVisit(store, value));
+  return openInstead(shelf, value.project, say.isOpen(file.name), () => bringVisit(store, value));
 }
 
 function askWords(name: string, { project, made, log }: VisitFile): string {
   const with_ = [
-    ...(made === null ? [] : [counted(made.plan.cards.length, 'set-up')]),
-    ...(log === null || log.events.length === 0 ? [] : [counted(log.events.length, 'log entry', 'log entries')]),
+    ...(made === null ? [] : [say.setUps(made.plan.cards.length)]),
+    ...(log === null || log.events.length === 0 ? [] : [say.logEntries(log.events.length)]),
   ];
-  const what = with_.length === 0 ? '' : ` with ${with_.join(' and ')}`;
-  return `Open ${name}: ${project.title}${what}? The open project and its pull order go into the list of projects; logs on this device stay.`;
+  const what = with_.length === 0 ? '' : say.with(with_.join(say.and));
+  return say.openOpenProjectAnd(name, project.title, what);
 }
 
 /** Keeps the order and the log of a visit; events that are here already stay as they are. */

@@ -8,6 +8,7 @@ import { controls } from '../ui/controls-style.ts';
 import '../ui/kit/ink-chip.ts';
 import '../ui/print/picture-view.ts';
 import { Work } from '../ui/work.ts';
+import { say } from '../words/en/lesson/room.ts';
 import type { LessonAnswer } from './board/lesson-run.ts';
 import { chipStyles, orderChips, pullChip } from './board/order-chips.ts';
 import { guessGameStyle } from './guess-game-style.ts';
@@ -75,29 +76,27 @@ export class GuessGame extends LitElement {
 
   private verdict(firsts: readonly number[]): string {
     if (this.guess === null) return '';
-    const names = firsts.map((at) => this.nameOf(at)).join(' or ');
+    const names = firsts.map((at) => this.nameOf(at)).join(say.or);
     const hit = firsts.includes(this.guess);
     if (firsts.length > 1) {
-      return hit
-        ? `Yes, it can have been. First down was ${names}: the print is the same.`
-        : `No. First down was ${names}; the print does not tell which of them.`;
+      return hit ? say.yesItCanHave(names) : say.noFirstDownWas(names);
     }
-    return hit ? `Yes, ${names} went down first.` : `No. ${names} went down first, and all else lies over it where they meet.`;
+    return hit ? say.yesWentDownFirst(names) : say.noWentDownFirst(names);
   }
 
   override render() {
     const { question, result } = this.answer;
     if (this.group < 0) {
-      return html`<p>All orders give the same print, so there is nothing to guess. Move shapes over each other or choose other pulls.</p>`;
+      return html`<p>${say.allOrdersGiveSame}</p>`;
     }
     const firsts = possibleFirsts(result, this.group);
     const { paper } = question.studio;
     return html`
       <div class="print" style="aspect-ratio: ${paper.widthMm} / ${paper.heightMm}">
-        <ps-picture .picture=${this.picture} label="A print to guess from"></ps-picture>
+        <ps-picture .picture=${this.picture} label=${say.printToGuessFrom}></ps-picture>
       </div>
       <div class="asks">
-        <h3>Which went down first?</h3>
+        <h3>${say.whichWentDownFirst}</h3>
         <div class="answers">
           ${question.pulls.map(
             (pull, at) => html`<button
@@ -114,14 +113,14 @@ export class GuessGame extends LitElement {
         ${
           this.guess === null
             ? nothing
-            : html`<div class="orders" aria-label="Orders that print this">
+            : html`<div class="orders" aria-label=${say.ordersThatPrintThis}>
                 ${entryAt(result.groups, this.group)
                   .slice(0, 6)
                   .map((order) => orderChips(entryAt(result.orders, order), question.pulls, question.studio))}
               </div>
               <div class="row">
-                <button class="main" @click=${() => this.next()}>Next print</button>
-                <span class="soft">${this.right} of ${this.asked} right</span>
+                <button class="main" @click=${() => this.next()}>${say.nextPrint}</button>
+                <span class="soft">${say.ofRight(this.right, this.asked)}</span>
               </div>`
         }
       </div>

@@ -14,6 +14,7 @@ import { dialogBox } from '../ui/kit/dialog.ts';
 import { GONE_INK_HEX, inkHexes } from '../ui/kit/ink-chip.ts';
 import { imageOf } from '../ui/print/state-pictures.ts';
 import { Work } from '../ui/work.ts';
+import { say } from '../words/en/lesson/room.ts';
 import type { LessonAnswer } from './board/lesson-run.ts';
 
 /** Rows of a picture on paper: sharp at 65 mm. */
@@ -67,24 +68,24 @@ export class LessonHandout extends LitElement {
 
   override render() {
     const { work } = this;
-    return html`<button ?disabled=${this.answer === null} @click=${() => this.dialog.showModal()}>Handout…</button>
+    return html`<button ?disabled=${this.answer === null} @click=${() => this.dialog.showModal()}>${say.handout}</button>
       ${dialogBox(
-        { heading: 'This lesson on paper', closable: true },
+        { heading: say.thisLessonOnPaper, closable: true },
         html`<form method="dialog">
-          <p>Its pictures with blanks for the order, a line for the name, a list of words; the answers on a page of their own.</p>
+          <p>${say.itsPicturesWithBlanks}</p>
           <ps-choice
-            label="Paper"
+            label=${say.paper}
             .options=${[
               { value: 'A4', label: 'A4' },
-              { value: 'Letter', label: 'Letter' },
+              { value: 'Letter', label: say.letter },
             ]}
             .value=${this.size}
             @pick=${(event: CustomEvent<string>) => (this.size = event.detail as PageName)}
           ></ps-choice>
           ${work.failure === '' ? nothing : html`<p role="alert">${work.failure}</p>`}
-          ${this.lack === '' ? nothing : html`<p role="alert">The PDF is saved, but its letters lack ${this.lack}: a box stands for each.</p>`}
+          ${this.lack === '' ? nothing : html`<p role="alert">${say.pdfIsSavedBut(this.lack)}</p>`}
           <div class="buttons">
-            <button type="button" class="main" ?disabled=${work.running} @click=${() => this.start()}>${work.running ? 'Making it…' : 'Save as a PDF'}</button>
+            <button type="button" class="main" ?disabled=${work.running} @click=${() => this.start()}>${work.running ? say.makingIt : say.saveAsPDF}</button>
           </div>
         </form>`,
       )}`;

@@ -12,29 +12,29 @@ import '../ui/kit/empty.ts';
 import '../ui/kit/fold.ts';
 import { headline, wideRoom } from '../ui/layout-style.ts';
 import '../ui/print/graph/order-graph.ts';
-import { counted } from '../ui/words.ts';
 import './board/lesson-board.ts';
+import { say } from '../words/en/lesson/room.ts';
 import type { BoardChange } from './board/board-change.ts';
-import type { LessonBoard } from './board/lesson-board.ts';
 import './board/lesson-limits.ts';
+import type { LessonBoard } from './board/lesson-board.ts';
 import type { LessonLimits } from './board/lesson-limits.ts';
 import type { LessonAnswer } from './board/lesson-run.ts';
-import { countWords, reasonLines } from './board/lesson-words.ts';
 import './guess-game.ts';
 import './levels/lesson-levels.ts';
 import './link/lesson-link-dialog.ts';
 import './lesson-handout.ts';
-import { lessonStyles } from './lesson-style.ts';
+import { countWords, reasonLines } from './board/lesson-words.ts';
 import './pull-picker.ts';
+import { lessonStyles } from './lesson-style.ts';
 import { lookStyles, twoLooks } from './two-looks.ts';
 
 /** What is done in the room. */
 type Mode = 'board' | 'guess' | 'levels';
 
 const MODES = [
-  { value: 'board', label: 'Board' },
-  { value: 'guess', label: 'Guess' },
-  { value: 'levels', label: 'Levels' },
+  { value: 'board', label: say.board },
+  { value: 'guess', label: say.guess },
+  { value: 'levels', label: say.levels },
 ];
 
 const NO_INKS: LessonSheet['inks'] = [];
@@ -136,9 +136,9 @@ export class LessonRoom extends StoreElement {
   }
 
   private renderEmpty() {
-    return html`<ps-empty heading="Nothing to compare yet">
-      A lesson compares the orders of a few pulls. Put at least two pulls on the Bench, then come back.
-      <button slot="actions" class="main" @click=${() => this.store.go('bench')}>Go to the Bench</button>
+    return html`<ps-empty heading=${say.nothingToCompareYet}>
+      ${say.lessonComparesOrdersOf}
+      <button slot="actions" class="main" @click=${() => this.store.go('bench')}>${say.goToBench}</button>
     </ps-empty>`;
   }
 
@@ -146,10 +146,10 @@ export class LessonRoom extends StoreElement {
     const { bench, lesson, drawer: studio } = this.store.project;
     const full = lesson.length === LESSON_PULLS.most;
     const names = lesson.map((pull) => studio.screens.find(({ id }) => id === pull.screen)?.name ?? '').join(', ');
-    return html`<ps-fold label="Pulls of this lesson" note=${names} ?open=${lesson.length < LESSON_PULLS.least}>
+    return html`<ps-fold label=${say.pullsOfThisLesson} note=${names} ?open=${lesson.length < LESSON_PULLS.least}>
       <p class="lead soft">
-        Two to six. They are copies: what you change here stays as it is on the Bench.
-        ${full ? 'Six are chosen; take one out to add another.' : nothing}
+        ${say.twoToSixThey}
+        ${full ? say.sixAreChosenTake : nothing}
       </p>
       <ps-pull-picker
         .pulls=${this.choices}
@@ -160,7 +160,7 @@ export class LessonRoom extends StoreElement {
       ${
         isOutdated(bench, lesson)
           ? html`<p class="stale row">
-            Inks or strokes have changed on the Bench since. <button @click=${() => this.set(copyAnew(bench, lesson))}>Take them over</button>
+            ${say.inksOrStrokesHave} <button @click=${() => this.set(copyAnew(bench, lesson))}>${say.takeThemOver}</button>
           </p>`
           : nothing
       }
@@ -170,23 +170,23 @@ export class LessonRoom extends StoreElement {
   private renderHead(sheet: LessonSheet) {
     const count = sheet.pulls.length;
     const { answer } = this;
-    const orders = counted(factorial(count), 'order');
-    const known = answer === null ? `Sorting ${orders}…` : countWords(answer.result);
-    const words = this.mode === 'levels' ? 'Levels' : this.hall && !this.told ? `${orders}, how many pictures?` : known;
+    const orders = say.orders(factorial(count));
+    const known = answer === null ? say.sorting(orders) : countWords(answer.result);
+    const words = this.mode === 'levels' ? say.levels : this.hall && !this.told ? say.howManyPictures(orders) : known;
     return html`<div class="top">
       <h2 id="count" class="headline" aria-live="polite">${words}</h2>
       <ps-choice
-        label="What to do"
+        label=${say.whatToDo}
         .options=${MODES}
         .value=${this.mode}
         @pick=${(event: CustomEvent<string>) => (this.mode = event.detail as Mode)}
       ></ps-choice>
       ${
         this.hall
-          ? html`<button @click=${() => this.setHall(false)}>Leave</button>`
+          ? html`<button @click=${() => this.setHall(false)}>${say.leave}</button>`
           : html`<ps-lesson-link .sheet=${sheet} .answer=${answer}></ps-lesson-link>
             <ps-lesson-handout .answer=${answer} .heading=${sheet.title}></ps-lesson-handout>
-            <button title="The whole screen, to be read from the last row" @click=${() => this.setHall(true)}>Projector</button>`
+            <button title=${say.wholeScreenToBe} @click=${() => this.setHall(true)}>${say.projector}</button>`
       }
     </div>`;
   }
@@ -194,7 +194,7 @@ export class LessonRoom extends StoreElement {
   private renderWhy(sheet: LessonSheet) {
     const { answer } = this;
     return html`<section class="why" aria-labelledby="why">
-      <h2 id="why">Why they are so many</h2>
+      <h2 id="why">${say.whyTheyAreSo}</h2>
       <div class="whys">
         <div>
           ${
@@ -239,7 +239,7 @@ export class LessonRoom extends StoreElement {
       @trouble=${(event: CustomEvent<string>) => this.trouble(event.detail)}
     >${
       this.hall
-        ? html`<p slot="pictures"><button aria-pressed=${this.told} @click=${() => (this.told = !this.told)}>All pictures</button></p>`
+        ? html`<p slot="pictures"><button aria-pressed=${this.told} @click=${() => (this.told = !this.told)}>${say.allPictures}</button></p>`
         : nothing
     }</ps-lesson-board>`;
   }
@@ -247,7 +247,7 @@ export class LessonRoom extends StoreElement {
   private renderLesson(sheet: LessonSheet) {
     const count = sheet.pulls.length;
     if (count < LESSON_PULLS.least) {
-      return html`<p>${count === 1 ? 'One more pull, and there are two orders to compare.' : 'Tick two pulls to begin.'}</p>`;
+      return html`<p>${say.tickTwoPullsTo(count)}</p>`;
     }
     const { answer } = this;
     return html`${this.renderHead(sheet)} ${this.renderBoard(sheet)}
@@ -274,7 +274,7 @@ export class LessonRoom extends StoreElement {
   private renderAside() {
     return html`${this.renderPicker()}
       <section class="two" aria-labelledby="two">
-        <h2 id="two">Two different things that look alike</h2>
+        <h2 id="two">${say.twoDifferentThingsThat}</h2>
         ${twoLooks()}
       </section>
       <ps-cautions topic="lesson"></ps-cautions>`;

@@ -9,6 +9,7 @@ import '../ui/kit/ink-chip.ts';
 import { controls } from '../ui/controls-style.ts';
 import { cardList } from '../ui/layout-style.ts';
 import { screenGlyph } from '../ui/print/screen-outline.ts';
+import { say } from '../words/en/lesson/room.ts';
 import { chipStyles, pullChip } from './board/order-chips.ts';
 
 /**
@@ -78,7 +79,7 @@ export class PullPicker extends LitElement {
 
   override render() {
     const full = this.chosen.length >= LESSON_PULLS.most;
-    return html`<ul aria-label="Pulls of the stack, first down first">
+    return html`<ul aria-label=${say.pullsOfStackFirst}>
       ${repeat(
         this.pulls,
         (pull) => pull.id,
@@ -95,7 +96,7 @@ export class PullPicker extends LitElement {
                 @change=${(event: Event) => this.toggle(pull.id, (event.target as HTMLInputElement).checked)}
               />
               ${screenGlyph(screen, this.studio)}
-              <span class="name">${screen === undefined ? 'gone' : screen.name}<span class="visually-hidden">, ${ink?.name}</span></span>
+              <span class="name">${screen === undefined ? say.gone : screen.name}<span class="visually-hidden">, ${ink?.name}</span></span>
               ${at >= 0 ? pullChip(entryAt(this.chosen, at), at, this.studio) : ink === undefined ? nothing : html`<ps-ink-chip .ink=${ink}></ps-ink-chip>`}
             </label>
           </li>`;

@@ -1,4 +1,5 @@
 import { css, html } from 'lit';
+import { say } from '../words/en/lesson/room.ts';
 
 export const lookStyles = css`
   .looks {
@@ -43,7 +44,7 @@ function look(overlap: string, name: string, words: string) {
  */
 export function twoLooks() {
   return html`<div class="looks">
-    ${look('var(--example-between)', 'Looks like see-through paper', 'Where they overlap, the tone lies between the two.')}
-    ${look('var(--example-dark)', 'Is transparent ink on white', 'Where they overlap, it is darker than both: each film takes its own light away.')}
+    ${look('var(--example-between)', say.looksLikeSeeThrough, say.whereTheyOverlapTone)}
+    ${look('var(--example-dark)', say.isTransparentInkOn, say.whereTheyOverlapIt)}
   </div>`;
 }

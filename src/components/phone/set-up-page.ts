@@ -6,6 +6,7 @@ import type { SetUpOnPhone } from '../../engine/visitfile/set-up-link.ts';
 import { controls } from '../ui/controls-style.ts';
 import { offsetDiagram } from '../ui/print/offset-diagram.ts';
 import { CAUTIONS_DEFER } from '../words/cautions.ts';
+import { say } from '../words/en/phone/room.ts';
 
 /** A stencil's outline would make the code too fine to read. */
 const NO_STENCIL = { path: '', fillRule: 'nonzero' } as const;
@@ -78,7 +79,7 @@ export class SetUpPage extends LitElement {
 
   override render() {
     const { value, problems } = this.found;
-    if (value === null) return html`<h1>No set-up</h1>${problems.map(({ message }) => html`<p role="alert">${message}</p>`)}`;
+    if (value === null) return html`<h1>${say.noSetUp}</h1>${problems.map(({ message }) => html`<p role="alert">${message}</p>`)}`;
     const { project, title, tags, screen, ink, hex, lines, parts, offset, paper } = value;
     return html`<p class="soft">${project}</p>
       <h1>${title}</h1>
@@ -93,7 +94,7 @@ export class SetUpPage extends LitElement {
             ${part.sheets.map((sheet) => html`<li><label><input type="checkbox" />${sheet}</label></li>`)}
           </ul>`,
       )}
-      <p class="soft small">Ticks on this page are for your own count and are gone when it is closed; log at the press.</p>
+      <p class="soft small">${say.ticksOnThisPage}</p>
       <p>${CAUTIONS_DEFER}</p>`;
   }
 }

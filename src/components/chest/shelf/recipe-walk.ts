@@ -4,6 +4,7 @@ import { type RecipeBranch, recipeTree } from '../../../engine/recipe/chest/reci
 import type { Recipe } from '../../../engine/recipe/types.ts';
 import { controls } from '../../ui/controls-style.ts';
 import './small-print.ts';
+import { say } from '../../words/en/chest/shelf.ts';
 
 /**
  * Recipes as they came of each other, each under the one that it came of; arrow keys walk it.
@@ -71,12 +72,12 @@ export class RecipeWalk extends LitElement {
         .selected=${this.selected?.has(recipe.id) ?? null}
         @pick=${() => this.dispatchEvent(new CustomEvent<string>('pick-recipe', { detail: recipe.id }))}
       ></chest-small-print>
-      ${children.length === 0 ? nothing : html`<ul aria-label="Came of ${recipe.title}">${children.map((child) => this.branch(child))}</ul>`}
+      ${children.length === 0 ? nothing : html`<ul aria-label=${say.cameOf(recipe.title)}>${children.map((child) => this.branch(child))}</ul>`}
     </li>`;
   }
 
   override render() {
-    return html`<ul aria-label="Recipes as they came of each other" @keydown=${this.onKey}>${recipeTree(this.recipes).map((branch) => this.branch(branch))}</ul>`;
+    return html`<ul aria-label=${say.recipesAsTheyCame} @keydown=${this.onKey}>${recipeTree(this.recipes).map((branch) => this.branch(branch))}</ul>`;
   }
 }
 

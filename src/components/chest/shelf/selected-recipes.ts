@@ -6,9 +6,9 @@ import type { AppStore } from '../../app-store.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { fullDialog } from '../../ui/layout-style.ts';
 import '../../ui/kit/ink-chip.ts';
-import { counted } from '../../ui/words.ts';
-import { listed } from '../../words/plan-words.ts';
+import { say } from '../../words/en/chest/shelf.ts';
 import './small-print.ts';
+import { listed } from '../../words/plan-words.ts';
 
 /** So many prints are told apart side by side; no source. */
 const MOST_COMPARED = 6;
@@ -86,7 +86,7 @@ export class SelectedRecipes extends LitElement {
   private removeAll(): void {
     const { length } = this.recipes;
     if (!this.store.dispatch({ kind: 'remove-recipes', recipes: this.ids })) return;
-    this.store.tell(`${counted(length, 'recipe')} out of the chest; undo brings ${length === 1 ? 'it' : 'them'} back.`, 'news');
+    this.store.tell(say.recipesOutOfChest(length), 'news');
     this.dispatchEvent(new Event('none'));
   }
 
@@ -95,14 +95,14 @@ export class SelectedRecipes extends LitElement {
     const inks = this.recipes.map((recipe) => new Set(pulledInks(recipe).map(({ name }) => name)));
     const [first = new Set<string>(), ...others] = inks;
     const shared = [...first].filter((name) => others.every((names) => names.has(name)));
-    return shared.length === 0 ? 'No ink is in all of them.' : `${listed(shared)} ${shared.length === 1 ? 'is' : 'are'} in all of them.`;
+    return shared.length === 0 ? say.noInkIsIn : `${listed(shared)} ${say.are(shared.length)} in all of them.`;
   }
 
   private compared() {
-    return html`<dialog aria-label="Compare recipes" @close=${() => (this.comparing = false)}>
+    return html`<dialog aria-label=${say.compareRecipes} @close=${() => (this.comparing = false)}>
       <div class="row head">
-        <h2>${counted(this.recipes.length, 'recipe')} side by side</h2>
-        <button @click=${() => this.dialog.close()}>Close</button>
+        <h2>${say.recipesSideBySide(this.recipes.length)}</h2>
+        <button @click=${() => this.dialog.close()}>${say.close}</button>
       </div>
       <p class="row head">${this.alike()}</p>
       <div class="side">
@@ -110,7 +110,7 @@ export class SelectedRecipes extends LitElement {
           const inks = pulledInks(recipe);
           return html`<div>
             <chest-small-print .recipe=${recipe} .relative=${this.store.relative} .heightPx=${COMPARED_PX}></chest-small-print>
-            <p class="small">${counted(recipe.screens.length, 'screen')}, ${counted(inks.length, 'ink')}</p>
+            <p class="small">${say.screensInks(recipe.screens.length, inks.length)}</p>
             <p class="chips">${inks.map((ink) => html`<ps-ink-chip .ink=${ink} title=${ink.name}></ps-ink-chip>`)}</p>
             <p class="soft small">${recipe.note}</p>
           </div>`;
@@ -122,17 +122,17 @@ export class SelectedRecipes extends LitElement {
   override render() {
     const { recipes } = this;
     const labels = labelsOf(recipes);
-    return html`<div class="row bar" role="region" aria-label="Selected recipes">
-        <strong>${recipes.length} selected</strong>
-        <button ?disabled=${recipes.length < 2 || recipes.length > MOST_COMPARED} title="Two to six" @click=${() => this.compare()}>Compare</button>
+    return html`<div class="row bar" role="region" aria-label=${say.selectedRecipes}>
+        <strong>${say.selected(recipes.length)}</strong>
+        <button ?disabled=${recipes.length < 2 || recipes.length > MOST_COMPARED} title=${say.twoToSix} @click=${() => this.compare()}>${say.compare}</button>
         <form @submit=${this.label}>
-          <input type="text" maxlength="60" aria-label="Label" placeholder="Label" /><button type="submit" ?disabled=${recipes.length === 0}>Label them</button>
+          <input type="text" maxlength="60" aria-label=${say.label} placeholder=${say.label} /><button type="submit" ?disabled=${recipes.length === 0}>${say.labelThem}</button>
         </form>
         ${labels.map(
           (label) =>
-            html`<button class="quiet" title="Take this label off" @click=${() => this.store.dispatch({ kind: 'label-recipes', recipes: this.ids, label, on: false })}>${label} ✕</button>`,
+            html`<button class="quiet" title=${say.takeThisLabelOff} @click=${() => this.store.dispatch({ kind: 'label-recipes', recipes: this.ids, label, on: false })}>${label} ✕</button>`,
         )}
-        <button ?disabled=${recipes.length === 0} @click=${() => this.removeAll()}>Remove</button>
+        <button ?disabled=${recipes.length === 0} @click=${() => this.removeAll()}>${say.remove}</button>
       </div>
       ${this.comparing ? this.compared() : nothing}`;
   }

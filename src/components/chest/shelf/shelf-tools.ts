@@ -2,22 +2,23 @@ import { html, nothing } from 'lit';
 import { labelsOf, type RecipeSort, type RecipeView } from '../../../engine/recipe/chest/sorted-recipes.ts';
 import type { Recipe } from '../../../engine/recipe/types.ts';
 import '../../ui/kit/select.ts';
+import { say } from '../../words/en/chest/shelf.ts';
 
 /** How the recipes are shown. */
 export type ShelfLook = 'large' | 'small' | 'tree';
 
 const SORTS: readonly (readonly [RecipeSort, string])[] = [
-  ['oldest', 'oldest first'],
-  ['newest', 'newest first'],
-  ['title', 'by title'],
-  ['fewest pulls', 'fewest pulls first'],
-  ['most pulls', 'most pulls first'],
-  ['fewest inks', 'fewest inks first'],
+  ['oldest', say.oldestFirst],
+  ['newest', say.newestFirst],
+  ['title', say.byTitle],
+  ['fewest pulls', say.fewestPullsFirst],
+  ['most pulls', say.mostPullsFirst],
+  ['fewest inks', say.fewestInksFirst],
 ];
 const LOOKS: readonly (readonly [ShelfLook, string])[] = [
-  ['large', 'Large'],
-  ['small', 'Small'],
-  ['tree', 'As they came of each other'],
+  ['large', say.large],
+  ['small', say.small],
+  ['tree', say.asTheyCameOf],
 ];
 
 interface ShelfTools {
@@ -34,29 +35,29 @@ interface ShelfTools {
 /** Search, sort, labels and size of what hangs in the Chest. */
 export function shelfTools({ recipes, shown, view, look, selecting, setView, setLook, setSelecting }: ShelfTools) {
   const labels = labelsOf(recipes);
-  return html`<div class="row shelf" role="group" aria-label="Which recipes, and how">
+  return html`<div class="row shelf" role="group" aria-label=${say.whichRecipesAndHow}>
     <input
       type="search"
-      aria-label="Find a recipe"
-      placeholder="Title, note, label, ink or screen"
+      aria-label=${say.findRecipe}
+      placeholder=${say.titleNoteLabelInk}
       .value=${view.words}
       @input=${(event: Event) => setView({ words: (event.target as HTMLInputElement).value })}
     />
-    <select aria-label="Sort" @change=${(event: Event) => setView({ sort: (event.target as HTMLSelectElement).value as RecipeSort })}>
+    <select aria-label=${say.sort} @change=${(event: Event) => setView({ sort: (event.target as HTMLSelectElement).value as RecipeSort })}>
       ${SORTS.map(([value, words]) => html`<option value=${value} ?selected=${value === view.sort}>${words}</option>`)}
     </select>
     ${
       labels.length === 0
         ? nothing
-        : html`<select aria-label="Label" @change=${(event: Event) => setView({ label: (event.target as HTMLSelectElement).value })}>
-          <option value="" ?selected=${view.label === ''}>any label</option>
+        : html`<select aria-label=${say.label} @change=${(event: Event) => setView({ label: (event.target as HTMLSelectElement).value })}>
+          <option value="" ?selected=${view.label === ''}>${say.anyLabel}</option>
           ${labels.map((label) => html`<option value=${label} ?selected=${label === view.label}>${label}</option>`)}
         </select>`
     }
-    <span class="row looks" role="group" aria-label="Shown">
+    <span class="row looks" role="group" aria-label=${say.shown}>
       ${LOOKS.map(([value, words]) => html`<button aria-pressed=${look === value} @click=${() => setLook(value)}>${words}</button>`)}
     </span>
-    <button aria-pressed=${selecting} @click=${() => setSelecting(!selecting)}>Select several</button>
-    ${shown === recipes.length ? nothing : html`<span class="soft small" role="status">${shown} of ${recipes.length}</span>`}
+    <button aria-pressed=${selecting} @click=${() => setSelecting(!selecting)}>${say.selectSeveral}</button>
+    ${shown === recipes.length ? nothing : html`<span class="soft small" role="status">${say.of(shown, recipes.length)}</span>`}
   </div>`;
 }

@@ -6,7 +6,7 @@ import type { Picture } from '../../../workers/api/picture-api.ts';
 import { sentenceOf } from '../../../workers/client/client.ts';
 import { controls } from '../../ui/controls-style.ts';
 import '../../ui/print/picture-view.ts';
-import { counted } from '../../ui/words.ts';
+import { say } from '../../words/en/chest/shelf.ts';
 import { recipePicture } from '../recipe-pictures.ts';
 
 /**
@@ -103,10 +103,10 @@ export class SmallPrint extends LitElement {
     const { widthMm, heightMm } = recipe.paper;
     return html`<button aria-pressed=${selected ?? false} @click=${() => this.dispatchEvent(new Event('pick'))}>
       <span class="paper" style="aspect-ratio:${widthMm} / ${heightMm}">
-        ${this.picture === null ? (this.fault === '' ? 'Drawing…' : this.fault) : html`<ps-picture .picture=${this.picture} label=""></ps-picture>`}
+        ${this.picture === null ? (this.fault === '' ? say.drawing : this.fault) : html`<ps-picture .picture=${this.picture} label=""></ps-picture>`}
       </span>
       <span class="title" title=${recipe.title}>${recipe.title}</span>
-      <span class="soft small">${counted(recipe.pulls.length, 'pull')}${recipe.labels === undefined ? '' : ` · ${recipe.labels.join(', ')}`}</span>
+      <span class="soft small">${say.pulls(recipe.pulls.length, recipe.labels === undefined ? '' : ` · ${recipe.labels.join(', ')}`)}</span>
     </button>`;
   }
 }

@@ -7,9 +7,10 @@ import type { AppStore } from '../../app-store.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { stackHost } from '../../ui/layout-style.ts';
 import { newId } from '../../ui/new-id.ts';
+import { say } from '../../words/en/inks/add.ts';
 import type { Measurements } from './cgats-file.ts';
-import { INK_WAYS, type InkWay, type WayProps } from './ink-ways.ts';
 import '../mesh/mesh-select.ts';
+import { INK_WAYS, type InkWay, type WayProps } from './ink-ways.ts';
 
 /** Makes a new ink in one of several ways. Sends `added` with its id, `dropped` when it is not to be. */
 @customElement('add-ink')
@@ -110,7 +111,7 @@ export class AddInk extends LitElement {
 
   private called(): string {
     const taken = this.store.project.drawer.inks.map((ink) => ink.name);
-    return this.name ?? freeName(this.draft?.name ?? 'New ink', taken);
+    return this.name ?? freeName(this.draft?.name ?? say.newInk, taken);
   }
 
   private add(): void {
@@ -135,14 +136,14 @@ export class AddInk extends LitElement {
     };
     return html`
       <div class="head">
-        <button class="quiet" @click=${() => this.choose(null)}>← Other ways</button>
+        <button class="quiet" @click=${() => this.choose(null)}>${say.otherWays}</button>
         <h2>${way.name}</h2>
         ${trustBars(way)}
       </div>
       ${way.element(props)}
       ${
         way.begun?.(props) === false
-          ? html`<div class="row out"><button class="quiet" @click=${this.drop}>Cancel</button></div>`
+          ? html`<div class="row out"><button class="quiet" @click=${this.drop}>${say.cancel}</button></div>`
           : this.renderLast()
       }
     `;
@@ -150,8 +151,8 @@ export class AddInk extends LitElement {
 
   private renderWays() {
     return html`
-      <h2>Add an ink</h2>
-      <p class="soft">The ways to make one, by how far you can trust what they predict.</p>
+      <h2>${say.addInk}</h2>
+      <p class="soft">${say.waysToMakeOne}</p>
       <ul class="ways">
         ${INK_WAYS.map(
           (way) => html`<li>
@@ -161,7 +162,7 @@ export class AddInk extends LitElement {
           </li>`,
         )}
       </ul>
-      <div class="row out"><button class="quiet" @click=${this.drop}>Cancel</button></div>
+      <div class="row out"><button class="quiet" @click=${this.drop}>${say.cancel}</button></div>
     `;
   }
 
@@ -169,14 +170,14 @@ export class AddInk extends LitElement {
     return html`
       <div class="last">
         <label class="field">
-          <span class="small soft">Name of the ink</span>
+          <span class="small soft">${say.nameOfInk}</span>
           <input type="text" .value=${this.called()} @input=${(event: Event) => (this.name = (event.target as HTMLInputElement).value)} />
         </label>
-        <mesh-select label="Pulled through mesh" none="not known" .mesh=${this.mesh} .screens=${this.store.project.drawer.screens} @pick=${(event: CustomEvent<Mesh | null>) => (this.mesh = event.detail)}></mesh-select>
-        <label><input type="checkbox" .checked=${this.stock} @change=${(event: Event) => (this.stock = (event.target as HTMLInputElement).checked)} /> A stock ink: only for mixing others</label>
+        <mesh-select label=${say.pulledThroughMesh} none=${say.notKnown} .mesh=${this.mesh} .screens=${this.store.project.drawer.screens} @pick=${(event: CustomEvent<Mesh | null>) => (this.mesh = event.detail)}></mesh-select>
+        <label><input type="checkbox" .checked=${this.stock} @change=${(event: Event) => (this.stock = (event.target as HTMLInputElement).checked)} /> ${say.stockInkOnlyFor}</label>
         <div class="row">
-          <button class="main" ?disabled=${this.draft === null || this.called().trim() === ''} @click=${this.add}>Add the ink</button>
-          <button class="quiet" @click=${this.drop}>Cancel</button>
+          <button class="main" ?disabled=${this.draft === null || this.called().trim() === ''} @click=${this.add}>${say.addInk2}</button>
+          <button class="quiet" @click=${this.drop}>${say.cancel}</button>
         </div>
       </div>
     `;

@@ -7,9 +7,9 @@ import { controls } from '../../ui/controls-style.ts';
 import { FileReading } from '../../ui/files/file-reading.ts';
 import { closeStackHost } from '../../ui/layout-style.ts';
 import '../../ui/kit/fold.ts';
-import { counted } from '../../ui/words.ts';
 import { Work } from '../../ui/work.ts';
 import './file-well.ts';
+import { say } from '../../words/en/inks/add.ts';
 
 /** Codes that only remark; the samples they speak of were read. */
 const REMARKS = new Set(['cgats.extended', 'cgats.scale-doubtful', 'cgats.coarse', 'cgats.illuminant', 'cgats.field-count']);
@@ -61,7 +61,7 @@ export class CgatsFile extends LitElement {
       const { samples, problems } = await this.file.read('measurements', file);
       if (samples.length > 0) return { fileName: file.name, samples, problems };
       const spent = problems.find(({ code }) => !REMARKS.has(code)) ?? problems[0];
-      throw new Error(spent?.message ?? `${file.name} holds no measurements.`);
+      throw new Error(spent?.message ?? say.holdsNoMeasurements(file.name));
     });
   }
 
@@ -71,22 +71,22 @@ export class CgatsFile extends LitElement {
     const count = read?.problems.length ?? 0;
     return html`
       <file-well
-        label=${read === null ? 'Choose a measurement file' : 'Another measurement file'}
-        .busy=${this.reading.running ? 'Reading…' : ''}
+        label=${read === null ? say.chooseMeasurementFile : say.anotherMeasurementFile}
+        .busy=${this.reading.running ? say.reading : ''}
         @file=${(event: CustomEvent<File>) => this.take(event.detail)}
       >
         ${
           read === null
-            ? html`<p class="small soft">A measurement file is the text that an instrument saves (CGATS.17 / ISO 28178): a column for each band, or Lab or XYZ alone. It is read here and goes nowhere.</p>`
-            : html`<p class="file" role="status"><strong>${read.fileName}</strong> <span class="soft">${counted(read.samples.length, 'sample')}</span></p>`
+            ? html`<p class="small soft">${say.measurementFileIsText}</p>`
+            : html`<p class="file" role="status"><strong>${read.fileName}</strong> <span class="soft">${say.samples(read.samples.length)}</span></p>`
         }
-        ${this.reading.failure === '' ? nothing : html`<p slot="after" class="refusal small" role="alert">${this.reading.failure} Nothing was changed.</p>`}
+        ${this.reading.failure === '' ? nothing : html`<p slot="after" class="refusal small" role="alert">${say.nothingWasChanged(this.reading.failure)}</p>`}
       </file-well>
       ${this.file.line()}
       ${
         count === 0
           ? nothing
-          : html`<ps-fold quiet label=${faults.length === 0 ? counted(count, 'remark') : `${counted(faults.length, 'fault')}, ${counted(count - faults.length, 'remark')}: what is at fault was left out`}>
+          : html`<ps-fold quiet label=${faults.length === 0 ? say.remarks(count) : say.faultsRemarksWhatIs(faults.length, count - faults.length)}>
             <ul>
               ${defined(read).problems.map(({ message }) => html`<li>${message}</li>`)}
             </ul>

@@ -7,6 +7,7 @@ import '../../ui/kit/number-field.ts';
 import { labOfSwatch, labSwatch } from '../../../engine/ink/film/lab-swatch.ts';
 import { controls } from '../../ui/controls-style.ts';
 import type { NumberPick } from '../../ui/kit/number-field.ts';
+import { say } from '../../words/en/inks/add.ts';
 import { markStyles, OUTSIDE_WORDS } from '../overprint/marked-swatch.ts';
 
 /** A printed colour: picked on the screen, or typed as hex or as L, a, b (D50/2°). Sends `pick` with a Lab. */
@@ -131,19 +132,19 @@ export class ColourField extends LitElement {
     const [l, a, b] = this.lab;
     const { inGamut } = labSwatch(this.lab, this.white);
     const hex = this.hex();
-    const problem = this.badHex === '' ? this.problem : `“${this.badHex}” is no colour: write # and six hex digits.`;
+    const problem = this.badHex === '' ? this.problem : say.isNoColourWrite(this.badHex);
     const onText = (event: Event): void => this.pickHex((event.target as HTMLInputElement).value);
     return html`
       <fieldset aria-describedby=${problem === '' ? nothing : 'problem'}>
         <legend>${this.label}</legend>
         <label class="pick">
-          Pick
+          ${say.pick}
           <span class="well swatch ${inGamut ? '' : 'outside'}" title=${inGamut ? nothing : OUTSIDE_WORDS}>
-            <input type="color" aria-label="${this.label}: colour on screen" .value=${live(hex)} @change=${onText} />
+            <input type="color" aria-label=${say.colourOnScreen(this.label)} .value=${live(hex)} @change=${onText} />
           </span>
         </label>
         <label class="pick">
-          Hex
+          ${say.hex}
           <input
             type="text"
             aria-label="${this.label}: hex"

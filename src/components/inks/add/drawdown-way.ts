@@ -9,12 +9,13 @@ import { type GroundChoice, groundsOf, usualGrounds } from '../../../engine/ink/
 import type { Ink } from '../../../engine/ink/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
 import { controls } from '../../ui/controls-style.ts';
-import { drawdownCard, drawdownWay } from './drawdown-card.ts';
+import { say } from '../../words/en/inks/add.ts';
 import './ground-choice.ts';
 import '../photo/photo-card.ts';
 import './two-colours.ts';
-import type { Colours, ColoursFound, TwoColours } from './two-colours.ts';
+import { drawdownCard, drawdownWay } from './drawdown-card.ts';
 import '../../ui/kit/choice.ts';
+import type { Colours, ColoursFound, TwoColours } from './two-colours.ts';
 
 /** An ochre of middling strength, which every card can hold. */
 function start(): ColoursFound {
@@ -23,8 +24,8 @@ function start(): ColoursFound {
 }
 
 const SOURCES = [
-  { value: 'typed', label: 'Type them' },
-  { value: 'photo', label: 'Pick them from a photo' },
+  { value: 'typed', label: say.typeThem },
+  { value: 'photo', label: say.pickThemFromPhoto },
 ];
 
 /** An ink from its two colours on a contrast card, typed or picked from a photo. Sends `draft`, null while there is none. */
@@ -83,7 +84,7 @@ export class DrawdownWay extends LitElement {
     const { found } = this;
     return html`
       <ps-choice
-        label="Where the two colours come from"
+        label=${say.whereTwoColoursCome}
         .options=${SOURCES}
         .value=${this.fromPhoto ? 'photo' : 'typed'}
         @pick=${(event: CustomEvent<string>) => (this.fromPhoto = event.detail === 'photo')}
@@ -96,7 +97,7 @@ export class DrawdownWay extends LitElement {
       <two-colours
         .grounds=${this.grounds()}
         .colours=${found}
-        unsaved="No ink can be so; nothing can be added yet."
+        unsaved=${say.noInkCanBe}
         @found=${(event: CustomEvent<ColoursFound>) => {
           this.found = event.detail;
           this.send(event.detail);
@@ -105,7 +106,7 @@ export class DrawdownWay extends LitElement {
         @forgotten=${() => this.send(this.found)}
       ></two-colours>
       ${drawdownCard(found satisfies Pick<Ink, 'kx' | 'sx'>, this.studio)}
-      ${found.moved === 0 ? nothing : html`<p class="small">${found.moved === 1 ? 'One band' : `${found.moved} bands`} had to be moved to be a film that can exist.</p>`}
+      ${found.moved === 0 ? nothing : html`<p class="small">${say.hadToBeMoved(found.moved === 1 ? say.oneBand : say.bands(found.moved))}</p>`}
     `;
   }
 }

@@ -2,6 +2,7 @@ import { css, html, LitElement } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { controls } from '../../ui/controls-style.ts';
 import { stackHost } from '../../ui/layout-style.ts';
+import { say } from '../../words/en/inks/add.ts';
 
 /** A place to drop one file, or to choose it. Sends `file`; what is slotted stands above the button. */
 @customElement('file-well')
@@ -36,7 +37,7 @@ export class FileWell extends LitElement {
     `,
   ];
 
-  @property() label = 'Choose a file';
+  @property() label = say.chooseFile;
   /** While it is read. */
   @property() busy = '';
   @property() accept = '';

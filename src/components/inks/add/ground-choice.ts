@@ -10,8 +10,9 @@ import type { Studio } from '../../../engine/studio/studio.ts';
 import { sentenceOf } from '../../../workers/client/client.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { closeStackHost } from '../../ui/layout-style.ts';
-import { markStyles, swatchTemplate } from '../overprint/marked-swatch.ts';
+import { say } from '../../words/en/inks/add.ts';
 import './colour-field.ts';
+import { markStyles, swatchTemplate } from '../overprint/marked-swatch.ts';
 
 const CARD = 'card';
 const PAPER = 'paper';
@@ -70,35 +71,35 @@ export class GroundChoiceField extends LitElement {
       curve === undefined ? html`<span class="swatch"></span>` : swatchTemplate(swatchOf(curve));
     return html`
       <label class="ground">
-        ${swatch(grounds?.white)}<span>Your white</span>
+        ${swatch(grounds?.white)}<span>${say.yourWhite}</span>
         <select
-          aria-label="Your white"
+          aria-label=${say.yourWhite}
           @change=${(event: Event) => {
             const { value } = event.target as HTMLSelectElement;
             this.pick({ white: value === TYPED ? { lab: lab('white') } : (value as 'card' | 'paper') });
           }}
         >
-          <option value=${PAPER} .selected=${white === PAPER}>${studio.paper.name || 'the paper'}, your paper</option>
-          <option value=${CARD} .selected=${white === CARD}>the standard card (88 %)</option>
-          <option value=${TYPED} .selected=${typeof white === 'object'}>a colour of your own</option>
+          <option value=${PAPER} .selected=${white === PAPER}>${say.yourPaper(studio.paper.name || say.thePaper)}</option>
+          <option value=${CARD} .selected=${white === CARD}>${say.standardCard88}</option>
+          <option value=${TYPED} .selected=${typeof white === 'object'}>${say.colourOfYourOwn}</option>
         </select>
       </label>
-      ${typeof white === 'object' ? html`<colour-field label="The bare white" .lab=${white.lab} @pick=${(event: CustomEvent<Lab>) => this.pick({ white: { lab: event.detail } })}></colour-field>` : nothing}
+      ${typeof white === 'object' ? html`<colour-field label=${say.bareWhite} .lab=${white.lab} @pick=${(event: CustomEvent<Lab>) => this.pick({ white: { lab: event.detail } })}></colour-field>` : nothing}
       <label class="ground">
-        ${swatch(grounds?.black)}<span>Your black</span>
+        ${swatch(grounds?.black)}<span>${say.yourBlack}</span>
         <select
-          aria-label="Your black"
+          aria-label=${say.yourBlack}
           @change=${(event: Event) => {
             const { value } = event.target as HTMLSelectElement;
             this.pick({ black: value === TYPED ? { lab: lab('black') } : value === CARD ? CARD : { ink: value } });
           }}
         >
-          <option value=${CARD} .selected=${black === CARD}>the standard card (3 %)</option>
-          ${printInks(studio.inks).map(({ id, name }) => html`<option value=${id} .selected=${typeof black === 'object' && 'ink' in black && black.ink === id}>${name} on your paper</option>`)}
-          <option value=${TYPED} .selected=${typeof black === 'object' && 'lab' in black}>a colour of your own</option>
+          <option value=${CARD} .selected=${black === CARD}>${say.standardCard3}</option>
+          ${printInks(studio.inks).map(({ id, name }) => html`<option value=${id} .selected=${typeof black === 'object' && 'ink' in black && black.ink === id}>${say.onYourPaper(name)}</option>`)}
+          <option value=${TYPED} .selected=${typeof black === 'object' && 'lab' in black}>${say.colourOfYourOwn}</option>
         </select>
       </label>
-      ${typeof black === 'object' && 'lab' in black ? html`<colour-field label="The bare black" .lab=${black.lab} @pick=${(event: CustomEvent<Lab>) => this.pick({ black: { lab: event.detail } })}></colour-field>` : nothing}
+      ${typeof black === 'object' && 'lab' in black ? html`<colour-field label=${say.bareBlack} .lab=${black.lab} @pick=${(event: CustomEvent<Lab>) => this.pick({ black: { lab: event.detail } })}></colour-field>` : nothing}
       ${problem === '' ? nothing : html`<p class="problem small" role="alert">${problem}</p>`}
     `;
   }

@@ -1,6 +1,7 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { EngineError } from '../../../engine/base/error.ts';
+import { fixed } from '../../../engine/base/language.ts';
 import { roundTo } from '../../../engine/base/units.ts';
 import { deltaE2000 } from '../../../engine/colour/delta-e.ts';
 import { CARD_BLACK, CARD_WHITE } from '../../../engine/ink/characterise/card.ts';
@@ -11,17 +12,18 @@ import { offeredColour } from '../../../engine/ink/characterise/nearest-colours.
 import { type GroundChoice, groundsOf, usualGrounds } from '../../../engine/ink/characterise/own-grounds.ts';
 import type { Lab } from '../../../engine/ink/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
-import { controls } from '../../ui/controls-style.ts';
 import '../../ui/kit/number-field.ts';
-import type { NumberPick } from '../../ui/kit/number-field.ts';
+import { controls } from '../../ui/controls-style.ts';
 import './colour-field.ts';
-import { drawdownCard, drawdownWay } from './drawdown-card.ts';
+import type { NumberPick } from '../../ui/kit/number-field.ts';
 import './ground-choice.ts';
+import { say } from '../../words/en/inks/add.ts';
+import { drawdownCard, drawdownWay } from './drawdown-card.ts';
 
 const NAMES: Record<Opacity, string> = {
-  transparent: 'Transparent: black stays black under it',
-  translucent: 'Translucent: it tints black',
-  opaque: 'Opaque: black hardly shows',
+  transparent: say.transparentBlackStaysBlack,
+  translucent: say.translucentItTintsBlack,
+  opaque: say.opaqueBlackHardlyShows,
 };
 
 /** Nearer to a name than this is that name. */
@@ -91,16 +93,16 @@ export class GuessWay extends LitElement {
     const named = (Object.keys(NAMES) as Opacity[]).find((name) => Math.abs(OPACITIES[name] - this.opacity) < SAME_OPACITY);
     return html`
       <ground-choice .studio=${studio} .choice=${this.chosen} @pick=${(event: CustomEvent<GroundChoice>) => (this.choice = event.detail)}></ground-choice>
-      <colour-field label="One stroke over white" .lab=${this.colour} .problem=${this.problem} @pick=${(event: CustomEvent<Lab>) => (this.colour = event.detail)}></colour-field>
-      ${nearest === null ? nothing : html`<div class="row"><button @click=${() => (this.colour = nearest)}>Take the nearest</button></div>`}
+      <colour-field label=${say.oneStrokeOverWhite} .lab=${this.colour} .problem=${this.problem} @pick=${(event: CustomEvent<Lab>) => (this.colour = event.detail)}></colour-field>
+      ${nearest === null ? nothing : html`<div class="row"><button @click=${() => (this.colour = nearest)}>${say.takeNearest}</button></div>`}
       <fieldset>
-        <legend>How much it hides</legend>
+        <legend>${say.howMuchItHides}</legend>
         ${(Object.keys(NAMES) as Opacity[]).map(
           (name) =>
             html`<label><input type="radio" name="opacity" .checked=${named === name} @change=${() => (this.opacity = OPACITIES[name])} /> ${NAMES[name]}</label>`,
         )}
         <ps-number
-          label="Opacity: how light one stroke would be over black if it took no light"
+          label=${say.opacityHowLightOne}
           unit="%"
           min=${OPACITY.least * 100}
           max=${OPACITY.most * 100}
@@ -111,7 +113,7 @@ export class GuessWay extends LitElement {
         ></ps-number>
       </fieldset>
       ${draft === null ? nothing : drawdownCard(draft, studio)}
-      ${draft !== null && off > 1 ? html`<p class="small">So light and so ${named ?? 'opaque'} cannot be both: over white it will be ΔE ${off.toFixed(1)} off.</p>` : nothing}
+      ${draft !== null && off > 1 ? html`<p class="small">${say.soLightAndSo(named ?? say.opaque, fixed(off, 1))}</p>` : nothing}
     `;
   }
 }

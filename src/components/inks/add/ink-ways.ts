@@ -2,10 +2,11 @@ import { html, type TemplateResult } from 'lit';
 import type { InkDraft } from '../../../engine/ink/characterise/ink-draft.ts';
 import type { InkBasis } from '../../../engine/ink/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
-import type { Measurements } from './cgats-file.ts';
+import { say } from '../../words/en/inks/add.ts';
 import './drawdown-way.ts';
 import './guess-way.ts';
 import './measured-way.ts';
+import type { Measurements } from './cgats-file.ts';
 
 /** What the element of a way is given, and what it tells. */
 export interface WayProps {
@@ -33,25 +34,25 @@ export interface InkWay {
 /** The ways, the most trustworthy first. */
 export const INK_WAYS: readonly InkWay[] = [
   {
-    name: 'Measured',
-    trust: 'Trust it for choosing colours',
-    needs: 'A file of an instrument that read the ink over white and over black.',
+    name: say.measured,
+    trust: say.trustItForChoosing,
+    needs: say.fileOfInstrumentThat,
     bars: 3,
     element: ({ studio, measurements, onRead, onDraft }) =>
       html`<measured-way .surface=${studio.surface} .measurements=${measurements} @read=${onRead} @draft=${onDraft}></measured-way>`,
     begun: ({ measurements }) => measurements !== null,
   },
   {
-    name: 'Drawdown',
-    trust: 'Trust it for planning; pull a test',
-    needs: 'Two colours, over white and over black, on your own paper or a card: typed, or picked from a photo of a contrast card.',
+    name: say.drawdown,
+    trust: say.trustItForPlanning,
+    needs: say.twoColoursOverWhite,
     bars: 2,
     element: ({ studio, onDraft }) => html`<drawdown-way .studio=${studio} @draft=${onDraft}></drawdown-way>`,
   },
   {
-    name: 'Guess',
-    trust: 'For sketching only',
-    needs: 'One colour and how much it hides.',
+    name: say.guess,
+    trust: say.forSketchingOnly,
+    needs: say.oneColourAndHow,
     bars: 1,
     element: ({ studio, onDraft }) => html`<guess-way .studio=${studio} @draft=${onDraft}></guess-way>`,
   },
@@ -59,16 +60,16 @@ export const INK_WAYS: readonly InkWay[] = [
 
 /** How an ink's colour was come by, in a few words. */
 export const BASIS_SHORT: Record<InkBasis, string> = {
-  invented: 'invented',
-  measured: 'measured',
-  drawdown: 'from two colours',
-  guess: 'guess from one colour',
+  invented: say.invented,
+  measured: say.measured2,
+  drawdown: say.fromTwoColours,
+  guess: say.guessFromOneColour,
 };
 
 /** How far to trust it. */
 export const BASIS_TRUST: Record<InkBasis, string> = {
-  invented: 'Invented for trying things out: no pot of ink matches it. Pull a test of your own ink and put in its colours.',
-  measured: 'Measured over white and over black: as good as the reading and the film that was read.',
-  drawdown: 'Estimated from two colours; pull a test before you rely on it.',
-  guess: 'Guess: one colour and how much it seems to hide. Good for sketching only; pull a test before you rely on it.',
+  invented: say.inventedForTryingThings,
+  measured: say.measuredOverWhiteAnd,
+  drawdown: say.estimatedFromTwoColours,
+  guess: say.guessOneColourAnd,
 };

@@ -13,7 +13,7 @@ import type { Surface } from '../../../engine/ink/film/printing.ts';
 import { type Swatch, swatchOf } from '../../../engine/ink/film/swatch.ts';
 import { controls } from '../../ui/controls-style.ts';
 import '../../ui/kit/fold.ts';
-import { counted } from '../../ui/words.ts';
+import { say } from '../../words/en/inks/add.ts';
 import { markStyles, swatchTemplate } from '../overprint/marked-swatch.ts';
 import { curveStyles, twoCurves } from '../shelf/curve-drawing.ts';
 import type { Measurements } from './cgats-file.ts';
@@ -22,10 +22,10 @@ import type { Measurements } from './cgats-file.ts';
 const MOST_SWATCHES = 240;
 
 const ROLE_NAMES: Record<keyof SampleRoles, string> = {
-  overWhite: 'Ink over white',
-  overBlack: 'Ink over black',
-  white: 'Bare white',
-  black: 'Bare black',
+  overWhite: say.inkOverWhite,
+  overBlack: say.inkOverBlack,
+  white: say.bareWhite2,
+  black: say.bareBlack2,
 };
 
 /** A sample's id and name, once where they are the same. */
@@ -143,20 +143,20 @@ export class MeasuredWay extends LitElement {
         ${swatchTemplate(at === STANDARD_CARD && card ? standard[role] : entryAt(this.swatches, at))}
         <span>${ROLE_NAMES[role]}</span>
         <select aria-label=${ROLE_NAMES[role]} @change=${(event: Event) => this.set({ ...roles, [role]: Number((event.target as HTMLSelectElement).value) })}>
-          ${card ? html`<option value=${STANDARD_CARD} .selected=${at === STANDARD_CARD}>The standard card</option>` : nothing}
+          ${card ? html`<option value=${STANDARD_CARD} .selected=${at === STANDARD_CARD}>${say.standardCard}</option>` : nothing}
           ${samples.map((sample, i) => html`<option value=${i} .selected=${i === at}>${sampleWords(sample)}</option>`)}
         </select>
       </label>`;
     };
     const usesStandard = roles.white === STANDARD_CARD || roles.black === STANDARD_CARD;
-    return html`<div class="roles" role="group" aria-label="Which sample is what">
+    return html`<div class="roles" role="group" aria-label=${say.whichSampleIsWhat}>
         ${row('overWhite')} ${row('overBlack')} ${row('white')} ${row('black')}
-        ${usesStandard ? html`<p class="small soft">The standard card is invented (88 % and 3 %). Measure your own card bare: the ink is only as true as the white below it.</p>` : nothing}
+        ${usesStandard ? html`<p class="small soft">${say.standardCardIsInvented}</p>` : nothing}
       </div>
       <ps-fold
         quiet
         ?open=${samples.length <= 8}
-        label=${samples.length > MOST_SWATCHES ? `The first ${MOST_SWATCHES} samples` : `All ${counted(samples.length, 'sample')}`}
+        label=${samples.length > MOST_SWATCHES ? say.firstSamples(MOST_SWATCHES) : say.allSamples(samples.length)}
       >
         <ul class="samples">
           ${samples.slice(0, MOST_SWATCHES).map((sample, i) => html`<li title=${sampleWords(sample)}>${swatchTemplate(entryAt(this.swatches, i))}<span>${sampleWords(sample)}</span></li>`)}
@@ -173,27 +173,27 @@ export class MeasuredWay extends LitElement {
           : twoCurves(
               curves.overWhite,
               curves.overBlack,
-              'Reflectance over white and over black, as read',
+              say.reflectanceOverWhiteAnd,
               moved.map(({ band }) => band),
             )
       }
-      ${problem === '' ? nothing : html`<p class="problem small" role="alert">${problem} Nothing can be added yet.</p>`}
-      ${chosen.draft !== null && fromLab ? html`<p class="small">Lab alone, so the curves are guessed: the ink counts as a drawdown, not as measured.</p>` : nothing}
-      ${moved.length === 0 ? (chosen.draft !== null && !fromLab ? html`<p class="small soft">No band had to be moved.</p>` : nothing) : this.renderMoved(chosen)}
-      ${hiding.length === 0 ? nothing : html`<p class="small soft">Hides what is below at ${bandWords(hiding)}: what further strokes add there is a guess.</p>`}
+      ${problem === '' ? nothing : html`<p class="problem small" role="alert">${say.nothingCanBeAdded(problem)}</p>`}
+      ${chosen.draft !== null && fromLab ? html`<p class="small">${say.labAloneSoCurves}</p>` : nothing}
+      ${moved.length === 0 ? (chosen.draft !== null && !fromLab ? html`<p class="small soft">${say.noBandHadTo}</p>` : nothing) : this.renderMoved(chosen)}
+      ${hiding.length === 0 ? nothing : html`<p class="small soft">${say.hidesWhatIsBelow(bandWords(hiding))}</p>`}
     `;
   }
 
   private renderMoved({ moved }: SampledInk) {
     const bands = moved.map(({ band }) => band);
     const most = Math.max(...moved.map(({ overWhite, overBlack }) => Math.max(Math.abs(overWhite), Math.abs(overBlack))));
-    const sentence = `${counted(moved.length, 'band')} had to be moved to be a film that can exist: ${bandWords(bands)}`;
+    const sentence = say.bandsHadToBe(moved.length, bandWords(bands));
     // A Lab alone has no reading to have been moved from.
     if (!Number.isFinite(most)) return html`<p class="small">${sentence}.</p>`;
-    return html`<ps-fold quiet label="${sentence}, by ${percent(most, false)} at most">
+    return html`<ps-fold quiet label=${say.byAtMost(sentence, percent(most, false))}>
       <table>
         <thead>
-          <tr><th scope="col">Band</th><th scope="col">Over white</th><th scope="col">Over black</th></tr>
+          <tr><th scope="col">${say.band}</th><th scope="col">${say.overWhite}</th><th scope="col">${say.overBlack}</th></tr>
         </thead>
         <tbody>
           ${moved.map(({ band, overWhite, overBlack }) => html`<tr><th scope="row">${bandWords([band])}</th><td>${percent(overWhite)}</td><td>${percent(overBlack)}</td></tr>`)}

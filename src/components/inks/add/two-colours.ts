@@ -11,6 +11,7 @@ import { controls } from '../../ui/controls-style.ts';
 import { closeStackHost } from '../../ui/layout-style.ts';
 import { Work } from '../../ui/work.ts';
 import './colour-field.ts';
+import { say } from '../../words/en/inks/add.ts';
 
 /** What a drawdown shows over both halves of the card. */
 export interface Colours {
@@ -53,7 +54,7 @@ export class TwoColours extends LitElement {
   /** What they are seen on; left out, the invented card. */
   @property({ attribute: false }) grounds: Grounds | undefined;
   /** What is said of colours that were refused. */
-  @property() unsaved = 'Not saved.';
+  @property() unsaved = say.notSaved;
   /** Colours that were asked for and could not be had. */
   @state() private wanted: Colours | null = null;
   @state() private problems: Problem[] = [];
@@ -107,16 +108,16 @@ export class TwoColours extends LitElement {
     const problemAt = (where: string): string => this.problems.find((problem) => problem.where === where)?.message ?? '';
     const otherProblems = this.problems.filter((problem) => problem.where !== 'overWhite' && problem.where !== 'overBlack');
     return html`
-      <colour-field label="One stroke over white" .lab=${overWhite} .problem=${problemAt('overWhite')} @pick=${(event: CustomEvent<Lab>) => void this.ask({ overBlack, overWhite: event.detail })}></colour-field>
-      <colour-field label="One stroke over black" .lab=${overBlack} .problem=${problemAt('overBlack')} @pick=${(event: CustomEvent<Lab>) => void this.ask({ overWhite, overBlack: event.detail })}></colour-field>
+      <colour-field label=${say.oneStrokeOverWhite} .lab=${overWhite} .problem=${problemAt('overWhite')} @pick=${(event: CustomEvent<Lab>) => void this.ask({ overBlack, overWhite: event.detail })}></colour-field>
+      <colour-field label=${say.oneStrokeOverBlack} .lab=${overBlack} .problem=${problemAt('overBlack')} @pick=${(event: CustomEvent<Lab>) => void this.ask({ overWhite, overBlack: event.detail })}></colour-field>
       ${otherProblems.map((problem) => html`<p class="problem small" role="alert">${problem.message}</p>`)}
       ${
         this.problems.length === 0
           ? nothing
           : html`<div class="row unsaved">
             <span class="small">${this.unsaved}</span>
-            <button @click=${this.takeNearest}>Take the nearest</button>
-            <button class="quiet" @click=${this.forget}>Leave it as it was</button>
+            <button @click=${this.takeNearest}>${say.takeNearest}</button>
+            <button class="quiet" @click=${this.forget}>${say.leaveItAsIt}</button>
           </div>`
       }
     `;

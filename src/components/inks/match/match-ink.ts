@@ -26,15 +26,15 @@ import { controls } from '../../ui/controls-style.ts';
 import type { NumberPick } from '../../ui/kit/number-field.ts';
 import '../add/colour-field.ts';
 import { newId } from '../../ui/new-id.ts';
-import { counted } from '../../ui/words.ts';
 import '../add/colour-field.ts';
 import { workFailure } from '../../ui/work-failure.ts';
 import { Work } from '../../ui/work.ts';
+import { say } from '../../words/en/inks/match.ts';
 import { withinWords } from '../../words/error-words.ts';
 import { swatchTemplate } from '../overprint/marked-swatch.ts';
 import { matchStyles } from './match-style.ts';
-import { deltaWords, lampWords, potWords, weighLines } from './match-words.ts';
 import '../mesh/mesh-select.ts';
+import { deltaWords, lampWords, potWords, weighLines } from './match-words.ts';
 
 /** Mixes all nearer their target than this cannot be told apart by eye on it, ΔE00; common practice, no source. */
 const LOOKS_ALIKE = 1;
@@ -126,26 +126,26 @@ export class MatchInk extends StoreElement {
     const { drawer: studio } = this.store.project;
     const stocks = stockInks(studio.inks);
     if (stocks.length === 0) {
-      return html`<h2>Match a colour</h2>
-        <p>Mixes are weighed from stock inks, and there are none yet.</p>
-        <p class="soft small">Add your own and tick “A stock ink”, or bring in eleven invented ones with a base to see how it works.</p>
-        <div class="row"><button class="main" @click=${() => this.dispatchEvent(new CustomEvent('stocks'))}>Bring in the demo stock inks</button></div>`;
+      return html`<h2>${say.matchColour}</h2>
+        <p>${say.mixesAreWeighedFrom}</p>
+        <p class="soft small">${say.addYourOwnAnd}</p>
+        <div class="row"><button class="main" @click=${() => this.dispatchEvent(new CustomEvent('stocks'))}>${say.bringInDemoStock}</button></div>`;
     }
     const target = this.target();
     const busy = this.run.running;
     return html`
-      <h2>Match a colour</h2>
+      <h2>${say.matchColour}</h2>
       ${this.renderTarget(target)}
-      <div class="part" role="group" aria-label="How it is printed">
+      <div class="part" role="group" aria-label=${say.howItIsPrinted}>
         <div class="fields">
-          ${this.groundSelect('Printed over', this.over, (over) => (this.over = over))}
-          <mesh-select label="Through mesh" .mesh=${this.meshNow()} .screens=${studio.screens} @pick=${(event: CustomEvent<Mesh | null>) => (this.mesh = event.detail)}></mesh-select>
-          <ps-number label="Strokes" min=${STROKES.least} max=${STROKES.most} step="1" decimals="0" .value=${this.strokes} @pick=${(event: NumberPick) => (this.strokes = Math.round(event.detail))}></ps-number>
-          <ps-number label="To mix" unit="g" min="1" max="100000" step="10" .value=${this.grams} @pick=${(event: NumberPick) => (this.grams = event.detail)}></ps-number>
+          ${this.groundSelect(say.printedOver, this.over, (over) => (this.over = over))}
+          <mesh-select label=${say.throughMesh} .mesh=${this.meshNow()} .screens=${studio.screens} @pick=${(event: CustomEvent<Mesh | null>) => (this.mesh = event.detail)}></mesh-select>
+          <ps-number label=${say.strokes} min=${STROKES.least} max=${STROKES.most} step="1" decimals="0" .value=${this.strokes} @pick=${(event: NumberPick) => (this.strokes = Math.round(event.detail))}></ps-number>
+          <ps-number label=${say.toMix} unit="g" min="1" max="100000" step="10" .value=${this.grams} @pick=${(event: NumberPick) => (this.grams = event.detail)}></ps-number>
           <label class="field">
-            <span>Stock inks at most</span>
+            <span>${say.stockInksAtMost}</span>
             <select @change=${(event: Event) => (this.maxInks = Number((event.target as HTMLSelectElement).value))}>
-              ${[1, 2, 3, 4].map((count) => html`<option value=${count} .selected=${count === this.maxInks}>${count}${baseOf(stocks) === undefined ? '' : ' and base'}</option>`)}
+              ${[1, 2, 3, 4].map((count) => html`<option value=${count} .selected=${count === this.maxInks}>${say.countNoBaseOf(count, baseOf(stocks) === undefined)}</option>`)}
             </select>
           </label>
         </div>
@@ -153,8 +153,8 @@ export class MatchInk extends StoreElement {
       <div class="row">
         ${
           busy
-            ? html`<ps-progress label="Searching" .value=${this.run.progress} @stop=${() => this.run.stop()}></ps-progress>`
-            : html`<button class="main" ?disabled=${target === null} @click=${this.search}>Find mixes</button>`
+            ? html`<ps-progress label=${say.searching} .value=${this.run.progress} @stop=${() => this.run.stop()}></ps-progress>`
+            : html`<button class="main" ?disabled=${target === null} @click=${this.search}>${say.findMixes}</button>`
         }
       </div>
       ${workFailure(this.run)}
@@ -167,7 +167,7 @@ export class MatchInk extends StoreElement {
     return html`<label class="field">
       <span>${label}</span>
       <select aria-label=${label} @change=${(event: Event) => set((event.target as HTMLSelectElement).value)}>
-        <option value=${PAPER} .selected=${value === PAPER}>${paper.name || 'the paper'}</option>
+        <option value=${PAPER} .selected=${value === PAPER}>${paper.name || say.thePaper}</option>
         ${printInks(inks).map((ink) => html`<option value=${ink.id} .selected=${ink.id === value}>${ink.name}</option>`)}
       </select>
     </label>`;
@@ -175,22 +175,22 @@ export class MatchInk extends StoreElement {
 
   private renderTarget(target: Lab | null) {
     const inks = printInks(this.store.project.drawer.inks);
-    return html`<div class="part" role="group" aria-label="The colour wanted">
+    return html`<div class="part" role="group" aria-label=${say.colourWanted}>
       <div class="row choices">
-        <button aria-pressed=${this.from === 'colour'} @click=${() => (this.from = 'colour')}>A colour</button>
-        <button aria-pressed=${this.from === 'print'} ?disabled=${inks.length === 0} @click=${() => (this.from = 'print')}>A print of an ink</button>
+        <button aria-pressed=${this.from === 'colour'} @click=${() => (this.from = 'colour')}>${say.aColour}</button>
+        <button aria-pressed=${this.from === 'print'} ?disabled=${inks.length === 0} @click=${() => (this.from = 'print')}>${say.printOfInk}</button>
       </div>
       ${
         this.from === 'colour'
-          ? html`<colour-field label="Colour wanted" .white=${this.white()} .lab=${this.colour} @pick=${(event: CustomEvent<Lab>) => (this.colour = event.detail)}></colour-field>`
+          ? html`<colour-field label=${say.colourWanted2} .white=${this.white()} .lab=${this.colour} @pick=${(event: CustomEvent<Lab>) => (this.colour = event.detail)}></colour-field>`
           : html`<div class="fields">
               <label class="field">
-                <span>As this ink</span>
-                <select aria-label="As this ink" @change=${(event: Event) => (this.print = { ...this.print, ink: (event.target as HTMLSelectElement).value })}>
+                <span>${say.asThisInk}</span>
+                <select aria-label=${say.asThisInk} @change=${(event: Event) => (this.print = { ...this.print, ink: (event.target as HTMLSelectElement).value })}>
                   ${inks.map((ink, i) => html`<option value=${ink.id} .selected=${ink.id === this.print.ink || (this.print.ink === '' && i === 0)}>${ink.name}</option>`)}
                 </select>
               </label>
-              ${this.groundSelect('looks over', this.print.over, (over) => (this.print = { ...this.print, over }))}
+              ${this.groundSelect(say.looksOver, this.print.over, (over) => (this.print = { ...this.print, over }))}
             </div>
             ${target === null ? nothing : swatchTemplate(labSwatch(target, this.white()), 'target')}`
       }
@@ -225,31 +225,31 @@ export class MatchInk extends StoreElement {
     const { print } = this.searched;
     // A colour alone has no curve, so that mixes are held against the first of them.
     const beside = print ?? result.answers[0]?.reflectance;
-    return html`<section aria-label="Mixes">
+    return html`<section aria-label=${say.mixes}>
       <p role="status">
-        ${result.matched ? `${counted(result.answers.length, 'mix', 'mixes')}, the nearest first.` : result.reason}
-        ${stale ? html`<span class="soft">These are for what was asked before.</span>` : nothing}
+        ${result.matched ? say.mixesNearestFirst(result.answers.length) : result.reason}
+        ${stale ? html`<span class="soft">${say.theseAreForWhat}</span>` : nothing}
       </p>
-      ${result.answers.length > 1 && result.answers.every(({ deltaE }) => deltaE < LOOKS_ALIKE) ? html`<p class="soft small">They look alike on this ground. What sets them apart: the pots and grams to weigh, what they show on black, and how they keep by lamp light.</p>` : nothing}
+      ${result.answers.length > 1 && result.answers.every(({ deltaE }) => deltaE < LOOKS_ALIKE) ? html`<p class="soft small">${say.theyLookAlikeOn}</p>` : nothing}
       <ol class="answers">
         ${result.answers.map((answer, at) => {
           const got = labSwatch(answer.lab, this.white());
           const name = mixName(answer);
           const lampDeltaE = beside === undefined ? 0 : deltaE2000(labUnderLamp(beside), labUnderLamp(answer.reflectance));
-          return html`<li aria-label="Mix of ${name}, ${deltaWords(answer)}">
+          return html`<li aria-label=${say.mixOf(name, deltaWords(answer))}>
             <div>
               <span class="pair">${swatchTemplate(wanted)}${swatchTemplate(got)}${swatchTemplate(this.onBlack(answer))}${swatchTemplate(labSwatch(labUnderLamp(answer.reflectance), this.white()))}</span>
-              <span class="under" aria-hidden="true"><span>wanted</span><span>mix</span><span>on black</span><span>by lamp</span></span>
+              <span class="under" aria-hidden="true"><span>${say.wanted}</span><span>${say.mix}</span><span>${say.onBlack}</span><span>${say.byLamp}</span></span>
             </div>
             <div>
-              <p><strong>${deltaWords(answer)}</strong>, the print ${withinWords(this.expected(answer))} <span class="soft small">${potWords(answer)}${at === 0 && print === null ? nothing : `, ${lampWords(lampDeltaE, print === null)}`}</span></p>
+              <p>${say.thePrint(html`<strong>${deltaWords(answer)}</strong>`, withinWords(this.expected(answer)))} <span class="soft small">${potWords(answer)}${at === 0 && print === null ? nothing : `, ${lampWords(lampDeltaE, print === null)}`}</span></p>
               <table>
-                <thead class="visually-hidden"><tr><th scope="col">Ink</th><th scope="col">Parts in 100</th><th scope="col">Grams</th></tr></thead>
+                <thead class="visually-hidden"><tr><th scope="col">${say.ink}</th><th scope="col">${say.partsIn100}</th><th scope="col">${say.grams}</th></tr></thead>
                 <tbody>
                   ${weighLines(answer).map((line) => html`<tr><th scope="row">${line.name}</th><td class="soft">${line.hundredths} %</td><td>${line.grams} g</td></tr>`)}
                 </tbody>
               </table>
-              <button class="keep" aria-label="Keep the mix of ${name} as an ink" @click=${() => this.keep(answer)}>Keep as an ink</button>
+              <button class="keep" aria-label=${say.keepMixOfAs(name)} @click=${() => this.keep(answer)}>${say.keepAsInk}</button>
             </div>
           </li>`;
         })}

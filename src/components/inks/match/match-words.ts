@@ -1,5 +1,6 @@
+import { fixed } from '../../../engine/base/language.ts';
 import type { MatchAnswer } from '../../../engine/ink/mix/match.ts';
-import { counted } from '../../ui/words.ts';
+import { say } from '../../words/en/inks/match.ts';
 
 /** One line of a mix to weigh. */
 export interface WeighLine {
@@ -17,17 +18,17 @@ export function weighLines({ parts }: Pick<MatchAnswer, 'parts'>): WeighLine[] {
 /** How many pots are opened for a mix, and what must be weighed of the least part. */
 export function potWords({ parts }: Pick<MatchAnswer, 'parts'>): string {
   const least = Math.min(...parts.map(({ grams }) => grams));
-  return `${counted(parts.length, 'pot')}, the least ${least.toFixed(1)} g`;
+  return say.potsLeastG(parts.length, fixed(least, 1));
 }
 
 /** ΔE as weighed, and what a perfect balance would give when that is another figure. */
 export function deltaWords({ deltaE, exactDeltaE }: Pick<MatchAnswer, 'deltaE' | 'exactDeltaE'>): string {
   const weighed = deltaE.toFixed(1);
   const exact = exactDeltaE.toFixed(1);
-  return weighed === exact ? `ΔE ${weighed}` : `ΔE ${weighed} as weighed, ${exact} before rounding`;
+  return weighed === exact ? `ΔE ${weighed}` : say.deltaEAsWeighedBefore(weighed, exact);
 }
 
 /** What tells a mix apart by another light. @param deltaE under a filament lamp, ΔE00 @param first whether that is to the first mix, and not to a print that is wanted */
 export function lampWords(deltaE: number, first: boolean): string {
-  return `by lamp light ΔE ${deltaE.toFixed(1)} from the ${first ? 'first mix' : 'print wanted'}`;
+  return say.byLampLightDeltaE(fixed(deltaE, 1), first);
 }

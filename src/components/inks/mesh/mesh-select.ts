@@ -6,13 +6,14 @@ import { type Mesh, sameMesh } from '../../../engine/ink/film/mesh.ts';
 import type { Screen } from '../../../engine/shapes/types.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { fieldStyle } from '../../ui/kit/field-style.ts';
+import { say } from '../../words/en/inks/mesh.ts';
 
 /** Chooses a mesh of the screens or of the table. Sends `pick` with a mesh, or with null for none. */
 @customElement('mesh-select')
 export class MeshSelect extends LitElement {
   static override styles = [controls, fieldStyle];
 
-  @property() label = 'Mesh';
+  @property() label = say.mesh;
   @property({ attribute: false }) mesh: Mesh | null = null;
   @property({ attribute: false }) screens: readonly Screen[] = [];
   /** What choosing none means; '' when there must be a mesh. */
@@ -36,8 +37,8 @@ export class MeshSelect extends LitElement {
         }}
       >
         ${this.none === '' ? nothing : html`<option value="-1" .selected=${mesh === null}>${this.none}</option>`}
-        ${choices.screens.length === 0 ? nothing : html`<optgroup label="On your screens">${options(choices.screens, 0)}</optgroup>`}
-        <optgroup label="Threads per cm – thread in µm">${options(choices.table, choices.screens.length)}</optgroup>
+        ${choices.screens.length === 0 ? nothing : html`<optgroup label=${say.onYourScreens}>${options(choices.screens, 0)}</optgroup>`}
+        <optgroup label=${say.threadsPerCmThread}>${options(choices.table, choices.screens.length)}</optgroup>
       </select>
     </label>`;
   }

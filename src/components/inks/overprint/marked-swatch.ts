@@ -1,8 +1,9 @@
 import { css, html, nothing } from 'lit';
 import type { Swatch } from '../../../engine/ink/film/swatch.ts';
+import { say } from '../../words/en/inks/overprint.ts';
 
 /** What the corner of a swatch says. */
-export const OUTSIDE_WORDS = 'More colourful in print than this screen can show';
+export const OUTSIDE_WORDS = say.moreColourfulInPrint;
 
 /** A swatch, and the small corner of one that the screen cannot show. */
 export const markStyles = css`

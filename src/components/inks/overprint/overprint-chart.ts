@@ -10,12 +10,13 @@ import '../../ui/kit/number-field.ts';
 import { controls } from '../../ui/controls-style.ts';
 import type { NumberPick } from '../../ui/kit/number-field.ts';
 import { stackHost } from '../../ui/layout-style.ts';
-import { markStyles } from './marked-swatch.ts';
+import { say } from '../../words/en/inks/overprint.ts';
 import './overprint-grid.ts';
-import type { Square } from './overprint-grid.ts';
+import { markStyles } from './marked-swatch.ts';
 import './overprint-square.ts';
-import { overprintMarkStyles } from './overprint-style.ts';
+import type { Square } from './overprint-grid.ts';
 import './overprint-target.ts';
+import { overprintMarkStyles } from './overprint-style.ts';
 import { squareSentence } from './overprint-words.ts';
 
 /** Every ink over every other in both orders, what each square is, and the target to check it by. */
@@ -104,7 +105,7 @@ export class OverprintChart extends RoomElement {
   }
 
   private spoken(): string {
-    if (this.pointed === null) return 'Point at a square to read it; click it, or press Enter, for its curve.';
+    if (this.pointed === null) return say.pointAtSquareTo;
     const [first, over] = this.pointed;
     return squareSentence(
       this.inks.map(({ name }) => name),
@@ -115,7 +116,7 @@ export class OverprintChart extends RoomElement {
   override render() {
     const { inks, grid, overprintDeltaE, store } = this;
     const { paper } = store.project.drawer;
-    if (inks.length === 0) return html`<p class="soft">Add inks to see them over each other.</p>`;
+    if (inks.length === 0) return html`<p class="soft">${say.addInksToSee}</p>`;
     const opened = this.openedAt();
     return html`
       <div class="chart">
@@ -136,7 +137,7 @@ export class OverprintChart extends RoomElement {
               : html`<overprint-square .inks=${inks} .paper=${paper} .printing=${store.project.drawer} .relative=${store.relative} .grid=${grid} .square=${opened}></overprint-square>`
           }
           <ps-number
-            label="An overprint colour is further from every ink than"
+            label=${say.overprintColourIsFurther}
             unit="ΔE"
             min="0"
             max="100"
@@ -146,8 +147,8 @@ export class OverprintChart extends RoomElement {
             @pick=${(event: NumberPick) => (this.overprintDeltaE = event.detail)}
           ></ps-number>
           <p class="keys small soft">
-            <span><i class="own"></i>an overprint colour: it appears where inks overlap and is no ink’s own</span>
-            <span><i class="outside"></i>more colourful in print than on this screen</span>
+            <span>${say.overprintColourItAppears(html`<i class="own"></i>`)}</span>
+            <span>${say.moreColourfulInPrintThan(html`<i class="outside"></i>`)}</span>
           </p>
         </div>
       </div>

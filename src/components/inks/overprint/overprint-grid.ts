@@ -3,6 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { entryAt } from '../../../engine/base/at.ts';
 import type { Overprint, OverprintGrid } from '../../../engine/ink/film/overprint.ts';
 import { controls } from '../../ui/controls-style.ts';
+import { say } from '../../words/en/inks/overprint.ts';
 import { markStyles } from './marked-swatch.ts';
 import { gridStyles, overprintMarkStyles } from './overprint-style.ts';
 import { squareSentence } from './overprint-words.ts';
@@ -80,10 +81,10 @@ export class OverprintGridElement extends LitElement {
     const { names, grid, at, pointed } = this;
     const lit = (ink: number, axis: 0 | 1): string => (pointed && at[axis] === ink ? 'lit' : '');
     return html`<div class="scroll ${names.length >= MANY ? 'many' : ''} ${this.hatched ? 'hatched' : ''}">
-      <table role="grid" aria-label="Every ink over every other" @keydown=${this.onKey}>
+      <table role="grid" aria-label=${say.everyInkOverEvery} @keydown=${this.onKey}>
         <thead>
           <tr>
-            <th class="axes" aria-hidden="true">over it →<br />first down ↓</th>
+            <th class="axes" aria-hidden="true">${say.overIt}<br />${say.firstDown}</th>
             ${names.map((name, over) => html`<th scope="col" class=${lit(over, 1)} title=${name}>${name}</th>`)}
           </tr>
         </thead>

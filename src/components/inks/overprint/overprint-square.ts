@@ -1,6 +1,7 @@
 import { css, html, LitElement, svg } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { entryAt, num } from '../../../engine/base/at.ts';
+import { fixed } from '../../../engine/base/language.ts';
 import { WAVELENGTHS_NM } from '../../../engine/colour/weights.ts';
 import { stackReflectance } from '../../../engine/ink/film/film.ts';
 import { nearestInk, type OverprintGrid } from '../../../engine/ink/film/overprint.ts';
@@ -9,6 +10,7 @@ import { type Swatch, swatchOf } from '../../../engine/ink/film/swatch.ts';
 import type { Ink, Paper } from '../../../engine/ink/types.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { labWords } from '../../ui/words.ts';
+import { say } from '../../words/en/inks/overprint.ts';
 import { withinWords } from '../../words/error-words.ts';
 import { markStyles, swatchTemplate } from './marked-swatch.ts';
 import type { Square } from './overprint-grid.ts';
@@ -131,12 +133,12 @@ export class OverprintSquare extends LitElement {
       const reflectance = stackReflectance(inks, ground, this.printing);
       return { kind, name, reflectance, swatch: swatchOf(reflectance, white) };
     };
-    if (first === over) return [line('chosen', `${above.name} over itself`, above, above), line('below', `${above.name} alone`, above)];
+    if (first === over) return [line('chosen', say.overItself(above.name), above, above), line('below', say.alone(above.name), above)];
     return [
-      line('chosen', `${above.name} over ${below.name}`, below, above),
-      line('turned', `${below.name} over ${above.name}`, above, below),
-      line('below', `${below.name} alone`, below),
-      line('above', `${above.name} alone`, above),
+      line('chosen', say.over(above.name, below.name), below, above),
+      line('turned', say.over(below.name, above.name), above, below),
+      line('below', say.alone(below.name), below),
+      line('above', say.alone(above.name), above),
     ];
   }
 
@@ -149,14 +151,14 @@ export class OverprintSquare extends LitElement {
       WAVELENGTHS_NM.map((nm, band) => `${band === 0 ? 'M' : 'L'}${x(nm)} ${y(num(reflectance, band)).toFixed(2)}`).join('');
     return html`
       <h3 tabindex="-1">${entryAt(lines, 0).name}</h3>
-      <svg class="curves" viewBox="-42 -8 ${WIDTH + 50} ${HEIGHT + 32}" role="img" aria-label="Reflectance from 380 to 730 nm of ${lines.map(({ name }) => name).join(', ')}">
+      <svg class="curves" viewBox="-42 -8 ${WIDTH + 50} ${HEIGHT + 32}" role="img" aria-label=${say.reflectanceFrom380To(lines.map(({ name }) => name).join(', '))}>
         ${[0, 0.5, 1].map((r) => svg`<line class="rule" x1="0" x2=${WIDTH} y1=${y(r)} y2=${y(r)} /><text x="-6" y=${y(r) + 4} text-anchor="end">${r * 100} %</text>`)}
         ${[400, 500, 600, 700].map((nm) => svg`<line class="rule" x1=${x(nm)} x2=${x(nm)} y1=${HEIGHT} y2=${HEIGHT + 4} /><text x=${x(nm)} y=${HEIGHT + 18} text-anchor="middle">${nm}${nm === 700 ? ' nm' : ''}</text>`)}
         ${[...lines].reverse().map((line) => svg`<path class=${line.kind} d=${path(line)} />`)}
       </svg>
       <table>
         <thead>
-          <tr><th colspan="3">On ${this.paper.name === '' ? 'the paper' : this.paper.name}</th><th scope="col">L</th><th scope="col">a</th><th scope="col">b</th></tr>
+          <tr><th colspan="3">${say.on(this.paper.name === '' ? say.thePaper : this.paper.name)}</th><th scope="col">L</th><th scope="col">a</th><th scope="col">b</th></tr>
         </thead>
         <tbody>
           ${lines.map(
@@ -170,9 +172,9 @@ export class OverprintSquare extends LitElement {
         </tbody>
       </table>
       <div class="figures small">
-        ${first === over ? '' : html`<p>ΔE ${orderDeltaE.toFixed(1)} between the two orders.</p>`}
-        <p>A print should come out ${withinWords(expectedDeltaE)} of it.</p>
-        <p>ΔE ${nearestDeltaE.toFixed(1)} to the nearest ink by itself, ${nearest}.</p>
+        ${first === over ? '' : html`<p>${say.deltaEBetweenTwoOrders(fixed(orderDeltaE, 1))}</p>`}
+        <p>${say.printShouldComeOut(withinWords(expectedDeltaE))}</p>
+        <p>${say.deltaEToNearestInk(fixed(nearestDeltaE, 1), nearest)}</p>
       </div>
     `;
   }

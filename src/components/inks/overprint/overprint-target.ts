@@ -1,17 +1,18 @@
 import { css, html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
+import { fixed } from '../../../engine/base/language.ts';
 import { printingOf } from '../../../engine/ink/film/printing.ts';
 import { printInks } from '../../../engine/ink/mix/mix.ts';
 import { layOutTarget, LEAST_SIDE_MM, type PageName, PAGES } from '../../../engine/ink/target/target-layout.ts';
 import { type Target, targetOf, withInk } from '../../../engine/ink/target/target.ts';
 import { RoomElement } from '../../store-element.ts';
 import { controls } from '../../ui/controls-style.ts';
-import { closeStackHost } from '../../ui/layout-style.ts';
 import '../target/target-few.ts';
 import '../target/target-fit.ts';
 import '../target/target-measure.ts';
 import '../../ui/kit/fold.ts';
-import { counted } from '../../ui/words.ts';
+import { closeStackHost } from '../../ui/layout-style.ts';
+import { say } from '../../words/en/inks/overprint.ts';
 import { printTarget } from '../target/target-sheet.ts';
 
 /** The target that checks the chart: which inks are on it, printing it, and what was measured on it. */
@@ -85,15 +86,15 @@ export class OverprintTarget extends RoomElement {
     const { sideMm, squares } = layOutTarget(target.inks, this.page);
     const none = target.inks.length === 0;
     return html`
-      <h3>Check it against a real pull</h3>
+      <h3>${say.checkItAgainstReal}</h3>
       <p class="soft words">
-        The chart is an estimate. Pull the target by hand and measure its squares, or pick them from a photo: the inks are fitted to what came out.
+        ${say.chartIsEstimatePull}
       </p>
       <ps-fold
         quiet
-        label="${target.inks.length === all.length ? `All ${counted(all.length, 'ink')}` : `${target.inks.length} of ${counted(all.length, 'ink')}`} on the target"
+        label=${say.onTarget(target.inks.length === all.length ? say.allInks(all.length) : say.ofInks(target.inks.length, all.length))}
       >
-        <fieldset class="inks" aria-label="Inks on the target">
+        <fieldset class="inks" aria-label=${say.inksOnTarget}>
           ${all.map(
             ({ id, name }) => html`<label>
               <input type="checkbox" .checked=${target.inks.includes(id)} @change=${(event: Event) => this.put(id, (event.target as HTMLInputElement).checked)} />
@@ -102,25 +103,25 @@ export class OverprintTarget extends RoomElement {
           )}
         </fieldset>
       </ps-fold>
-      <h4>A few squares that tell most</h4>
+      <h4>${say.fewSquaresThatTell}</h4>
       <target-few .store=${this.store}></target-few>
-      <h4>Or every ink over every other</h4>
+      <h4>${say.orEveryInkOver}</h4>
       <div class="row">
         <label>
-          Paper of the print
+          ${say.paperOfPrint}
           <select @change=${(event: Event) => (this.page = (event.target as HTMLSelectElement).value as PageName)}>
-            ${Object.keys(PAGES).map((page) => html`<option value=${page} ?selected=${page === this.page}>${page} landscape</option>`)}
+            ${Object.keys(PAGES).map((page) => html`<option value=${page} ?selected=${page === this.page}>${say.landscape(page)}</option>`)}
           </select>
         </label>
-        <button ?disabled=${none} @click=${this.print}>Print as a target</button>
-        <button aria-expanded=${this.measuring} ?disabled=${none} @click=${() => (this.measuring = !this.measuring)}>Put in what you measured</button>
+        <button ?disabled=${none} @click=${this.print}>${say.printAsTarget}</button>
+        <button aria-expanded=${this.measuring} ?disabled=${none} @click=${() => (this.measuring = !this.measuring)}>${say.putInWhatYou}</button>
       </div>
       <p class="small soft" role="status">
         ${
           none
-            ? 'Put at least one ink on the target.'
-            : html`${counted(squares.length, 'square')} of ${sideMm.toFixed(0)} mm.
-            ${sideMm < LEAST_SIDE_MM ? `That is small for most instruments: ${this.page === 'A4' ? 'choose A3, or put' : 'put'} fewer inks on the target.` : ''}`
+            ? say.putAtLeastOne
+            : html`${say.squaresOfMm(squares.length, fixed(sideMm, 0))}
+            ${sideMm < LEAST_SIDE_MM ? say.thatIsSmallFor(this.page === 'A4') : ''}`
         }
       </p>
       ${this.measuring && !none ? html`<target-measure .store=${this.store}></target-measure>` : nothing}

@@ -1,5 +1,7 @@
 import { entryAt } from '../../../engine/base/at.ts';
+import { fixed } from '../../../engine/base/language.ts';
 import type { Overprint } from '../../../engine/ink/film/overprint.ts';
+import { say } from '../../words/en/inks/overprint.ts';
 import { withinWords } from '../../words/error-words.ts';
 
 /** A square of the chart to be spoken of. */
@@ -19,13 +21,9 @@ export interface SpokenSquare {
 export function squareSentence(names: readonly string[], { first, over, cell, overprintDeltaE }: SpokenSquare): string {
   const below = entryAt(names, first);
   const above = entryAt(names, over);
-  const parts =
-    first === over
-      ? [`${above} over itself, a second pull.`]
-      : [`${above} over ${below}: ΔE ${cell.orderDeltaE.toFixed(1)} to ${below} over ${above}.`];
-  if (cell.overprintColour)
-    parts.push(`An overprint colour: ΔE ${cell.nearestDeltaE.toFixed(1)} to the nearest ink, past ${overprintDeltaE}.`);
-  parts.push(`A print should come out ${withinWords(cell.expectedDeltaE)} of it.`);
-  if (!cell.swatch.inGamut) parts.push('More colourful in print than this screen can show.');
+  const parts = first === over ? [say.overItselfSecondPull(above)] : [say.overDeltaEToOver(above, below, fixed(cell.orderDeltaE, 1))];
+  if (cell.overprintColour) parts.push(say.overprintColourDeltaETo(fixed(cell.nearestDeltaE, 1), overprintDeltaE));
+  parts.push(say.printShouldComeOut(withinWords(cell.expectedDeltaE)));
+  if (!cell.swatch.inGamut) parts.push(say.moreColourfulInPrintThanThis);
   return parts.join(' ');
 }

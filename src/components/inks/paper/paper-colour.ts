@@ -2,6 +2,7 @@ import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { defined, entryAt } from '../../../engine/base/at.ts';
 import { EngineError } from '../../../engine/base/error.ts';
+import { fixed } from '../../../engine/base/language.ts';
 import { labD50, roundedLab } from '../../../engine/colour/lab.ts';
 import { offeredColour } from '../../../engine/ink/characterise/nearest-colours.ts';
 import { sampleCurve, sampleSwatch } from '../../../engine/ink/characterise/sample-colour.ts';
@@ -11,12 +12,13 @@ import { paperFromColour, paperFromCurve } from '../../../engine/ink/paper/paper
 import { PAPER_PRESETS } from '../../../engine/ink/paper/paper-presets.ts';
 import type { Lab, Paper } from '../../../engine/ink/types.ts';
 import type { AppStore } from '../../app-store.ts';
-import { controls } from '../../ui/controls-style.ts';
 import '../../ui/kit/fold.ts';
-import { closeStackHost } from '../../ui/layout-style.ts';
+import { controls } from '../../ui/controls-style.ts';
 import '../add/cgats-file.ts';
-import type { Measurements } from '../add/cgats-file.ts';
+import { closeStackHost } from '../../ui/layout-style.ts';
 import '../add/colour-field.ts';
+import { say } from '../../words/en/inks/paper.ts';
+import type { Measurements } from '../add/cgats-file.ts';
 import { sampleWords } from '../add/measured-way.ts';
 import { markStyles, swatchTemplate } from '../overprint/marked-swatch.ts';
 import { foldStyles } from '../shelf/fold-style.ts';
@@ -111,7 +113,7 @@ export class PaperColour extends LitElement {
     this.curveProblem = '';
     try {
       this.set(paperFromCurve(this.paper, sampleCurve(chosen)));
-      this.store.tell(`The paper has the curve of ${sampleWords(chosen)}.`, 'news');
+      this.store.tell(say.paperHasCurveOf(sampleWords(chosen)), 'news');
     } catch (error) {
       if (!(error instanceof EngineError)) throw error;
       this.curveProblem = `${error.message} The paper stays as it was.`;
@@ -132,25 +134,25 @@ export class PaperColour extends LitElement {
     }));
     const same = (curve: readonly number[]): boolean => curve.every((value, band) => value === reflectance[band]);
     return html`
-      <div class="presets" role="group" aria-label="Papers to start from">
+      <div class="presets" role="group" aria-label=${say.papersToStartFrom}>
         ${presets.map(
           ({
             preset,
             swatch,
-          }) => html`<button aria-pressed=${same(preset.reflectance)} @click=${() => this.set({ ...this.paper, name: `${preset.name} paper`, reflectance: [...preset.reflectance] })}>
+          }) => html`<button aria-pressed=${same(preset.reflectance)} @click=${() => this.set({ ...this.paper, name: say.paper(preset.name), reflectance: [...preset.reflectance] })}>
             ${swatchTemplate(swatch)}<span class="small">${preset.name}</span>
           </button>`,
         )}
       </div>
-      <p class="small soft">Invented, to start from; measure your own to be sure.</p>
+      <p class="small soft">${say.inventedToStartFrom}</p>
       <div>
-        <ps-fold ruled label="Its own colour" note="L ${lab[0].toFixed(0)}, a ${minus(lab[1])}, b ${minus(lab[2])}">
+        <ps-fold ruled label=${say.itsOwnColour} note="L ${fixed(lab[0], 0)}, a ${minus(lab[1])}, b ${minus(lab[2])}">
           <div class="inside">
-            <colour-field label="Colour of the paper" .lab=${this.wanted ?? lab} .problem=${this.problem} @pick=${(event: CustomEvent<Lab>) => this.setColour(event.detail)}></colour-field>
-            ${this.nearest === null ? nothing : html`<div class="row"><button @click=${() => this.setColour(defined(this.nearest))}>Take the nearest</button></div>`}
+            <colour-field label=${say.colourOfPaper} .lab=${this.wanted ?? lab} .problem=${this.problem} @pick=${(event: CustomEvent<Lab>) => this.setColour(event.detail)}></colour-field>
+            ${this.nearest === null ? nothing : html`<div class="row"><button @click=${() => this.setColour(defined(this.nearest))}>${say.takeNearest}</button></div>`}
           </div>
         </ps-fold>
-        <ps-fold ruled label="A measured curve">
+        <ps-fold ruled label=${say.measuredCurve}>
           <div class="inside">
             <cgats-file .measurements=${this.measurements} @read=${(event: CustomEvent<Measurements>) => this.onRead(event.detail)}></cgats-file>
             ${this.measurements === null ? nothing : this.renderSample(this.measurements)}
@@ -164,12 +166,12 @@ export class PaperColour extends LitElement {
     const chosen = entryAt(samples, this.sample);
     return html`<div class="measured">
         ${swatchTemplate(sampleSwatch(chosen))}
-        <select aria-label="Sample of the bare paper" @change=${(event: Event) => (this.sample = Number((event.target as HTMLSelectElement).value))}>
+        <select aria-label=${say.sampleOfBarePaper} @change=${(event: Event) => (this.sample = Number((event.target as HTMLSelectElement).value))}>
           ${samples.map((sample, i) => html`<option value=${i} .selected=${i === this.sample}>${sampleWords(sample)}</option>`)}
         </select>
-        <button @click=${this.useSample}>Use it</button>
+        <button @click=${this.useSample}>${say.useIt}</button>
       </div>
-      ${chosen.reflectance === undefined ? html`<p class="small soft">A Lab alone: its curve is guessed.</p>` : nothing}
+      ${chosen.reflectance === undefined ? html`<p class="small soft">${say.labAloneItsCurve}</p>` : nothing}
       ${this.curveProblem === '' ? nothing : html`<p class="problem small" role="alert">${this.curveProblem}</p>`}`;
   }
 }

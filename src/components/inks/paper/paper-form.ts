@@ -8,6 +8,7 @@ import '../../ui/kit/number-field.ts';
 import { controls } from '../../ui/controls-style.ts';
 import type { NumberPick } from '../../ui/kit/number-field.ts';
 import './paper-colour.ts';
+import { say } from '../../words/en/inks/paper.ts';
 
 /** The paper: name, colour, sheet and the part of it that can be printed. */
 @customElement('paper-form')
@@ -95,7 +96,7 @@ export class PaperForm extends StoreElement {
     return html`
       <div class="words">
         <label class="name">
-          <span class="small soft">Name of the paper</span>
+          <span class="small soft">${say.nameOfPaper}</span>
           <input type="text" .value=${paper.name} @change=${(event: Event) => this.change({ name: (event.target as HTMLInputElement).value.trim() || this.paper.name })} />
         </label>
         <paper-colour .store=${this.store} .paper=${this.paper}></paper-colour>
@@ -106,12 +107,12 @@ export class PaperForm extends StoreElement {
           <rect x=${printable.xMm} y=${printable.yMm} width=${Math.max(0, printable.widthMm)} height=${Math.max(0, printable.heightMm)} fill="none" stroke="var(--on-stock-soft)" stroke-dasharray="3 3" vector-effect="non-scaling-stroke" />
         </svg>
         <div class="fields">
-          <h3>Sheet</h3>
-          ${mm('Width', paper.widthMm, (widthMm) => this.change({ widthMm }))} ${mm('Height', paper.heightMm, (heightMm) => this.change({ heightMm }))}
-          <h3>Printable part</h3>
-          ${mm('From left', printable.xMm, (xMm) => this.setPrintable({ xMm }), 0)} ${mm('From top', printable.yMm, (yMm) => this.setPrintable({ yMm }), 0)}
-          ${mm('Width', printable.widthMm, (widthMm) => this.setPrintable({ widthMm }))} ${mm('Height', printable.heightMm, (heightMm) => this.setPrintable({ heightMm }))}
-          ${this.problems.map((problem) => html`<p class="problem" role="alert">${problem.message} Not saved yet.</p>`)}
+          <h3>${say.sheet}</h3>
+          ${mm(say.width, paper.widthMm, (widthMm) => this.change({ widthMm }))} ${mm(say.height, paper.heightMm, (heightMm) => this.change({ heightMm }))}
+          <h3>${say.printablePart}</h3>
+          ${mm(say.fromLeft, printable.xMm, (xMm) => this.setPrintable({ xMm }), 0)} ${mm(say.fromTop, printable.yMm, (yMm) => this.setPrintable({ yMm }), 0)}
+          ${mm(say.width, printable.widthMm, (widthMm) => this.setPrintable({ widthMm }))} ${mm(say.height, printable.heightMm, (heightMm) => this.setPrintable({ heightMm }))}
+          ${this.problems.map((problem) => html`<p class="problem" role="alert">${say.notSavedYet(problem.message)}</p>`)}
         </div>
       </div>
     `;

@@ -4,15 +4,16 @@ import { roundedLab } from '../../../engine/colour/lab.ts';
 import { drawdownFromPhoto, type DrawdownPhoto, type PhotoColours } from '../../../engine/ink/characterise/drawdown-photo.ts';
 import { controls } from '../../ui/controls-style.ts';
 import './photo-picks.ts';
+import { say } from '../../words/en/inks/photo.ts';
 import type { Colours } from '../add/two-colours.ts';
 import type { PhotoPatch, PhotoPicks } from './photo-picks.ts';
 import { photoStyles } from './photo-style.ts';
 
 const PATCHES: readonly (PhotoPatch & { key: keyof DrawdownPhoto })[] = [
-  { key: 'white', name: 'Card white' },
-  { key: 'black', name: 'Card black' },
-  { key: 'overWhite', name: 'Ink over white' },
-  { key: 'overBlack', name: 'Ink over black' },
+  { key: 'white', name: say.cardWhite },
+  { key: 'black', name: say.cardBlack },
+  { key: 'overWhite', name: say.inkOverWhite },
+  { key: 'overBlack', name: say.inkOverBlack },
 ];
 
 /** Picks a drawdown's four patches from a photo of its card. Sends `colours` once all four are there. */
@@ -36,7 +37,7 @@ export class PhotoCard extends LitElement {
     return html`
       <photo-picks
         .patches=${PATCHES}
-        hint="One stroke on a contrast card, lit evenly, without glare, with some bare white and bare black in view."
+        hint=${say.oneStrokeOnContrast}
         @picks=${(event: CustomEvent<PhotoPicks>) => this.take(event.detail)}
       ></photo-picks>
       ${this.found?.problems.map(({ message }) => html`<p class="problem small" role="alert">${message}</p>`)}

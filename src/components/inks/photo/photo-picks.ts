@@ -8,6 +8,7 @@ import { sentenceOf } from '../../../workers/client/client.ts';
 import '../add/file-well.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { FileReading } from '../../ui/files/file-reading.ts';
+import { say } from '../../words/en/inks/photo.ts';
 import { photoStyles } from './photo-style.ts';
 
 /** A place on a photo that is to be picked. */
@@ -157,10 +158,10 @@ export class PhotoPicker extends LitElement {
   override render() {
     const { pixels } = this;
     return html`
-      <file-well label=${pixels === null ? 'Choose a photo' : 'Another photo'} accept="image/*" @file=${(event: CustomEvent<File>) => void this.take(event.detail)}>
+      <file-well label=${pixels === null ? say.choosePhoto : say.anotherPhoto} accept="image/*" @file=${(event: CustomEvent<File>) => void this.take(event.detail)}>
         ${
           pixels === null
-            ? html`<p class="small soft">${this.hint} The photo stays in this browser.</p>`
+            ? html`<p class="small soft">${say.photoStaysInThis(this.hint)}</p>`
             : html`<p class="file small">${this.fileName}</p>`
         }
         ${this.refusal === '' ? nothing : html`<p slot="after" class="problem small" role="alert">${this.refusal}</p>`}
@@ -185,7 +186,7 @@ export class PhotoPicker extends LitElement {
             class="photo"
             tabindex="0"
             role="application"
-            aria-label="Photo: arrow keys move the loupe, with shift further, Enter picks ${next?.name ?? ''}"
+            aria-label=${say.photoArrowKeysMove(next?.name ?? '')}
             @pointermove=${(event: PointerEvent) => this.onPointer(event, false)}
             @click=${(event: PointerEvent) => this.onPointer(event, true)}
             @keydown=${this.onKey}
@@ -195,13 +196,13 @@ export class PhotoPicker extends LitElement {
         </div>
         <div class="picking">
           <canvas class="loupe" width=${LOUPE_PX} height=${LOUPE_PX} aria-hidden="true"></canvas>
-          <div class="patches" role=${many ? nothing : 'radiogroup'} aria-label=${many ? nothing : 'Patch to pick'}>
+          <div class="patches" role=${many ? nothing : 'radiogroup'} aria-label=${many ? nothing : say.patchToPick}>
             ${many ? this.renderSelect() : this.renderRadios()}
-            <p class="small soft">Averages ${2 * reach + 1} × ${2 * reach + 1} px.</p>
+            <p class="small soft">${say.averagesPx(2 * reach + 1)}</p>
           </div>
         </div>
       </div>
-      <p class="visually-hidden" role="status">${marks.length} of ${this.patches.length} patches picked; next ${next?.name ?? ''}, loupe at ${x}, ${y}</p>
+      <p class="visually-hidden" role="status">${say.ofPatchesPickedNext({ marks: marks.length, patches: this.patches.length, name: next?.name ?? '', x, y })}</p>
     `;
   }
 
@@ -219,12 +220,12 @@ export class PhotoPicker extends LitElement {
   private renderSelect() {
     const rgb = this.picks.get(this.next?.key ?? '')?.rgb;
     return html`<label class="one">
-        <span class="small soft">Tap the middle of</span>
+        <span class="small soft">${say.tapMiddleOf}</span>
         <select .value=${live(this.next?.key ?? '')} @change=${(event: Event) => (this.wanted = (event.target as HTMLSelectElement).value)}>
           ${this.patches.map(({ key, name }) => html`<option value=${key} ?selected=${key === this.next?.key}>${name}${this.picks.has(key) ? ' ✓' : ''}</option>`)}
         </select>
       </label>
-      <p class="small">${rgb === undefined ? '' : html`<span class="chip" style="display:inline-block;background:rgb(${rgb.join()})"></span> `}${this.picks.size} of ${this.patches.length} picked</p>`;
+      <p class="small">${rgb === undefined ? '' : html`<span class="chip" style="display:inline-block;background:rgb(${rgb.join()})"></span> `}${say.ofPicked(this.picks.size, this.patches.length)}</p>`;
   }
 }
 

@@ -13,6 +13,7 @@ import '../../ui/kit/number-field.ts';
 import type { NumberPick } from '../../ui/kit/number-field.ts';
 import '../../ui/kit/select.ts';
 import { closeStackHost } from '../../ui/layout-style.ts';
+import { say } from '../../words/en/inks/printing.ts';
 
 /** Neither surface nor trapping, as in projects from before. */
 const NO_SURFACE: Surface = { k1: 0, k2: 0 };
@@ -82,12 +83,12 @@ export class PrintingSettings extends RoomElement {
     const known = GEOMETRIES.find(({ surface: { k1, k2 } }) => k1 === surface.k1 && k2 === surface.k2);
     const options = [
       ...GEOMETRIES.map(({ id, label }) => ({ value: id as string, label })),
-      ...(known === undefined ? [{ value: OWN, label: 'shares of your own, below' }] : []),
+      ...(known === undefined ? [{ value: OWN, label: say.sharesOfYourOwn }] : []),
     ];
     return html`<section aria-labelledby="surface-head">
-      <h2 id="surface-head">How inks were measured</h2>
+      <h2 id="surface-head">${say.howInksWereMeasured}</h2>
       <ps-select
-        label="Instrument, or eye"
+        label=${say.instrumentOrEye}
         .options=${options}
         .value=${known?.id ?? OWN}
         @pick=${(event: CustomEvent<string>) => {
@@ -96,15 +97,14 @@ export class PrintingSettings extends RoomElement {
         }}
       ></ps-select>
       <p class="soft small words">
-        Light is thrown back at a print’s surface, outside and inside, before it has gone through all the ink. Taking that into account, every ink goes on showing what it shows alone; overprints and
-        further strokes come out another colour. Projects from before have no surface.
+        ${say.lightIsThrownBack}
       </p>
-      <ps-fold quiet label="The two shares" note="k1 ${roundTo(surface.k1, 3)}, k2 ${roundTo(surface.k2, 3)}">
+      <ps-fold quiet label=${say.twoShares} note="k1 ${roundTo(surface.k1, 3)}, k2 ${roundTo(surface.k2, 3)}">
         <div class="fields">
-          ${this.share('Thrown back outside (k1)', surface.k1, K1, (k1) => this.setSurface({ ...surface, k1 }))}
-          ${this.share('Thrown back inside (k2)', surface.k2, K2, (k2) => this.setSurface({ ...surface, k2 }))}
+          ${this.share(say.thrownBackOutsideK1, surface.k1, K1, (k1) => this.setSurface({ ...surface, k1 }))}
+          ${this.share(say.thrownBackInsideK2, surface.k2, K2, (k2) => this.setSurface({ ...surface, k2 }))}
         </div>
-        <p class="soft small words">Shares of the light, after Saunderson (1942). Outside about 4 % where the gloss is measured too, else none; inside 40 to 60 % of prints (from memory). A fit to a pulled target finds your own.</p>
+        <p class="soft small words">${say.sharesOfLightAfter}</p>
       </ps-fold>
     </section>`;
   }
@@ -125,9 +125,9 @@ export class PrintingSettings extends RoomElement {
   private renderTrapping() {
     const { trapping = NO_TRAPPING } = this.store.project.drawer;
     return html`<section aria-labelledby="trapping-head">
-      <h2 id="trapping-head">A film on a film</h2>
+      <h2 id="trapping-head">${say.filmOnFilm}</h2>
       <ps-number
-        label="Trapping: as thick as on the paper"
+        label=${say.trappingAsThickAs}
         unit="%"
         min=${TRAPPING.least * 100}
         max=${TRAPPING.most * 100}
@@ -137,7 +137,7 @@ export class PrintingSettings extends RoomElement {
         @pick=${(event: NumberPick) => this.setTrapping({ factor: roundTo(event.detail / 100, 4) })}
       ></ps-number>
       <p class="soft small words">
-        ${TRAPPING_SOURCE} Where it is not 100 %, two inks that only absorb no longer print alike in both orders. Projects from before have 100 %.
+        ${say.whereItIsNot(TRAPPING_SOURCE)}
       </p>
       ${this.renderPairs(trapping)}
     </section>`;
@@ -145,15 +145,15 @@ export class PrintingSettings extends RoomElement {
 
   private renderPairs({ pairs = [] }: Trapping) {
     const inks = printInks(this.store.project.drawer.inks);
-    const name = (id: string): string => this.store.project.drawer.inks.find((ink) => ink.id === id)?.name ?? 'an ink that is gone';
+    const name = (id: string): string => this.store.project.drawer.inks.find((ink) => ink.id === id)?.name ?? say.inkThatIsGone;
     const put = (pair: TrappingPair, factor: number): void =>
       this.setTrapping({ pairs: [...pairs.filter((other) => !isPair(other, pair)), { under: pair.under, over: pair.over, factor }] });
-    return html`<h3>Pairs with a trapping of their own</h3>
-      ${pairs.length === 0 ? html`<p class="soft small">None: the number above holds for every ink on every other.</p>` : nothing}
+    return html`<h3>${say.pairsWithTrappingOf}</h3>
+      ${pairs.length === 0 ? html`<p class="soft small">${say.noneNumberAboveHolds}</p>` : nothing}
       ${pairs.map(
         (pair) => html`<div class="pair">
           <ps-number
-            label="${name(pair.over)} on ${name(pair.under)}"
+            label=${say.on(name(pair.over), name(pair.under))}
             unit="%"
             min=${TRAPPING.least * 100}
             max=${TRAPPING.most * 100}
@@ -162,7 +162,7 @@ export class PrintingSettings extends RoomElement {
             .value=${roundTo(pair.factor * 100, 2)}
             @pick=${(event: NumberPick) => put(pair, roundTo(event.detail / 100, 4))}
           ></ps-number>
-          <button class="quiet" aria-label="${name(pair.over)} on ${name(pair.under)}: as all others" @click=${() => this.setTrapping({ pairs: pairs.filter((other) => other !== pair) })}>As all others</button>
+          <button class="quiet" aria-label=${say.onAsAllOthers(name(pair.over), name(pair.under))} @click=${() => this.setTrapping({ pairs: pairs.filter((other) => other !== pair) })}>${say.asAllOthers}</button>
         </div>`,
       )}
       ${inks.length < 2 ? nothing : this.renderNewPair(inks, put)}`;
@@ -175,9 +175,9 @@ export class PrintingSettings extends RoomElement {
     const options = inks.map(({ id, name }) => ({ value: id, label: name }));
     const there = (trapping.pairs ?? []).some((other) => isPair(other, pair));
     return html`<div class="pair">
-      <ps-select label="Ink" .options=${options} .value=${pair.over} @pick=${(event: CustomEvent<string>) => (this.over = event.detail)}></ps-select>
-      <ps-select label="laid on" .options=${options} .value=${pair.under} @pick=${(event: CustomEvent<string>) => (this.under = event.detail)}></ps-select>
-      <button ?disabled=${there} @click=${() => put({ ...pair, factor: trapping.factor }, trapping.factor)}>Give this pair its own</button>
+      <ps-select label=${say.ink} .options=${options} .value=${pair.over} @pick=${(event: CustomEvent<string>) => (this.over = event.detail)}></ps-select>
+      <ps-select label=${say.laidOn} .options=${options} .value=${pair.under} @pick=${(event: CustomEvent<string>) => (this.under = event.detail)}></ps-select>
+      <button ?disabled=${there} @click=${() => put({ ...pair, factor: trapping.factor }, trapping.factor)}>${say.giveThisPairIts}</button>
     </div>`;
   }
 }

@@ -5,6 +5,7 @@ import { CARD_BLACK, CARD_WHITE } from '../../../engine/ink/characterise/card.ts
 import type { Surface } from '../../../engine/ink/film/saunderson.ts';
 import { swatchReflectance } from '../../../engine/ink/film/swatch.ts';
 import type { Ink } from '../../../engine/ink/types.ts';
+import { say } from '../../words/en/inks/shelf.ts';
 
 const WIDTH = 350;
 const HEIGHT = 150;
@@ -65,8 +66,8 @@ export function twoCurves(white: ArrayLike<number>, black: ArrayLike<number>, la
     ${[0, 0.5, 1].map((r) => svg`<line x1="0" x2=${WIDTH} y1=${y(r)} y2=${y(r)} /><text x="-6" y=${y(r) + 4} text-anchor="end">${r * 100} %</text>`)}
     ${[400, 500, 600, 700].map((nm) => svg`<line x1=${x(nm)} x2=${x(nm)} y1=${HEIGHT} y2=${HEIGHT + 4} /><text x=${x(nm)} y=${HEIGHT + 17} text-anchor="middle">${nm}${nm === 700 ? ' nm' : ''}</text>`)}
     ${svg`<path d=${line(white)} /><path class="black" d=${line(black)} />
-      <text x=${WIDTH + 6} y=${over}>over white</text>
-      <text x=${WIDTH + 6} y=${under}>over black</text>`}
+      <text x=${WIDTH + 6} y=${over}>${say.overWhite}</text>
+      <text x=${WIDTH + 6} y=${under}>${say.overBlack}</text>`}
   </svg>`;
 }
 
@@ -74,5 +75,5 @@ export function twoCurves(white: ArrayLike<number>, black: ArrayLike<number>, la
 export function curveDrawing(ink: Pick<Ink, 'kx' | 'sx' | 'name'>, surface?: Surface) {
   const white = swatchReflectance(ink, CARD_WHITE, { surface });
   const black = swatchReflectance(ink, CARD_BLACK, { surface });
-  return twoCurves(white, black, `Reflectance of ${ink.name} over white and over black`);
+  return twoCurves(white, black, say.reflectanceOfOverWhite(ink.name));
 }

@@ -1,5 +1,6 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { fixed } from '../../../engine/base/language.ts';
 import { CARD, type Grounds } from '../../../engine/ink/characterise/card.ts';
 import type { InkDraft } from '../../../engine/ink/characterise/ink-draft.ts';
 import { reread } from '../../../engine/ink/characterise/reread.ts';
@@ -12,15 +13,16 @@ import type { DriftFigures } from '../../../workers/api/ink-api.ts';
 import type { Picture } from '../../../workers/api/picture-api.ts';
 import { engineFor } from '../../../workers/client/client.ts';
 import type { AppStore } from '../../app-store.ts';
-import { controls } from '../../ui/controls-style.ts';
 import '../../ui/kit/choice.ts';
-import { closeStackHost } from '../../ui/layout-style.ts';
+import { controls } from '../../ui/controls-style.ts';
 import '../../ui/print/picture-view.ts';
+import { closeStackHost } from '../../ui/layout-style.ts';
 import { recipeStudio } from '../../ui/print/recipe-studio.ts';
 import { Work } from '../../ui/work.ts';
-import type { Measurements } from '../add/cgats-file.ts';
 import '../add/measured-way.ts';
 import '../add/two-colours.ts';
+import { say } from '../../words/en/inks/shelf.ts';
+import type { Measurements } from '../add/cgats-file.ts';
 import type { ColoursFound } from '../add/two-colours.ts';
 import { markStyles, swatchTemplate } from '../overprint/marked-swatch.ts';
 
@@ -30,8 +32,8 @@ const PICTURE_PX = 260;
 const MOST_DRAWN = 12;
 
 const SOURCES = [
-  { value: 'typed', label: 'Type two colours' },
-  { value: 'file', label: 'Read a file' },
+  { value: 'typed', label: say.typeTwoColours },
+  { value: 'file', label: say.readFile },
 ];
 
 type Measured = Pick<Ink, 'overWhite' | 'overBlack' | 'kx' | 'sx'>;
@@ -153,8 +155,8 @@ export class InkDriftElement extends LitElement {
     const { paper, surface } = this.store.project.drawer;
     const lines = inkDrift(this.ink, paper, surface);
     return html`
-      ${lines.length < 2 ? html`<p class="soft small">Measure a pot again on another day: its drift from the card of before is told, and the recipes that pull it are predicted again.</p>` : this.renderLines(lines)}
-      ${this.adding ? this.renderAdd() : html`<div class="row"><button @click=${() => (this.adding = true)}>Measured again</button></div>`}
+      ${lines.length < 2 ? html`<p class="soft small">${say.measurePotAgainOn}</p>` : this.renderLines(lines)}
+      ${this.adding ? this.renderAdd() : html`<div class="row"><button @click=${() => (this.adding = true)}>${say.measuredAgain}</button></div>`}
       ${lines.length < 2 ? nothing : this.renderRecipes()}
     `;
   }
@@ -163,20 +165,20 @@ export class InkDriftElement extends LitElement {
     const white = this.store.relative ? this.store.project.drawer.paper.reflectance : undefined;
     const [first, last] = [lines[0], lines.at(-1)];
     return html`<p role="status">
-        <strong>The pot of ${last?.date} differs from ${first === undefined ? '' : dateWords(first.date)} by ΔE ${first?.onPaper.toFixed(1)}</strong> on your paper, ${first?.overBlack.toFixed(1)} over black.
+        ${say.potOfDiffersFromBy(html`<strong>${say.potOfDiffersFrom(last?.date ?? '', first === undefined ? '' : dateWords(first.date), first?.onPaper.toFixed(1) ?? '')}</strong>`, first?.overBlack.toFixed(1) ?? '')}
       </p>
       <table>
-        <thead><tr><th scope="col">Date</th><th scope="col">On your paper</th><th scope="col">ΔE to the last</th></tr></thead>
+        <thead><tr><th scope="col">${say.date}</th><th scope="col">${say.onYourPaper}</th><th scope="col">${say.deltaEToLast}</th></tr></thead>
         <tbody>
-          ${lines.map((line) => html`<tr><th scope="row">${line.date === '' ? 'before' : line.date}</th><td>${swatchTemplate(labSwatch(line.lab, white))}</td><td>${line === last ? 'the last' : line.onPaper.toFixed(1)}</td></tr>`)}
+          ${lines.map((line) => html`<tr><th scope="row">${line.date === '' ? say.before : line.date}</th><td>${swatchTemplate(labSwatch(line.lab, white))}</td><td>${line === last ? say.theLast : fixed(line.onPaper, 1)}</td></tr>`)}
         </tbody>
       </table>`;
   }
 
   private renderAdd() {
-    return html`<label>Date <input type="date" .value=${this.date} @change=${(event: Event) => (this.date = (event.target as HTMLInputElement).value)} /></label>
+    return html`<label>${say.date} <input type="date" .value=${this.date} @change=${(event: Event) => (this.date = (event.target as HTMLInputElement).value)} /></label>
       <ps-choice
-        label="Where the new measurement comes from"
+        label=${say.whereNewMeasurementComes}
         .options=${SOURCES}
         .value=${this.fromFile ? 'file' : 'typed'}
         @pick=${(event: CustomEvent<string>) => {
@@ -192,40 +194,40 @@ export class InkDriftElement extends LitElement {
               @read=${(event: CustomEvent<Measurements>) => (this.measurements = event.detail)}
               @draft=${(event: CustomEvent<InkDraft | null>) => (this.found = event.detail)}
             ></measured-way>`
-          : html`<p class="soft small">One stroke on the standard card, as it is today.</p>
+          : html`<p class="soft small">${say.oneStrokeOnStandard}</p>
               <two-colours
                 .colours=${this.found ?? this.ink}
                 .grounds=${this.grounds()}
-                unsaved="No ink can be so; nothing is kept yet."
+                unsaved=${say.noInkCanBe}
                 @found=${(event: CustomEvent<ColoursFound>) => (this.found = event.detail)}
                 @refused=${() => (this.found = null)}
               ></two-colours>`
       }
       <div class="row">
-        <button class="main" ?disabled=${this.found === null || this.date === ''} @click=${this.save}>Keep this measurement</button>
-        <button class="quiet" @click=${() => (this.adding = false)}>Cancel</button>
+        <button class="main" ?disabled=${this.found === null || this.date === ''} @click=${this.save}>${say.keepThisMeasurement}</button>
+        <button class="quiet" @click=${() => (this.adding = false)}>${say.cancel}</button>
       </div>`;
   }
 
   private renderRecipes() {
     const { recipes } = this;
     if (recipes.failure !== '') return html`<p class="problem small" role="alert">${recipes.failure}</p>`;
-    if (recipes.found === null) return recipes.running ? html`<p class="soft small">Looking at the recipes that pull it…</p>` : nothing;
+    if (recipes.found === null) return recipes.running ? html`<p class="soft small">${say.lookingAtRecipesThat}</p>` : nothing;
     const { list } = recipes.found;
-    if (list.length === 0) return html`<p class="soft small">No kept recipe pulls it.</p>`;
+    if (list.length === 0) return html`<p class="soft small">${say.noKeptRecipePulls}</p>`;
     const { recipes: kept } = this.store.project;
-    return html`<h4>Recipes that pull it, with the pot of today</h4>
-      <ul class="recipes" aria-label="Recipes that pull it">
+    return html`<h4>${say.recipesThatPullIt}</h4>
+      <ul class="recipes" aria-label=${say.recipesThatPullIt2}>
         ${list.map(({ recipe: id, mean, most, before, after }) => {
           const title = kept.find((recipe) => recipe.id === id)?.title ?? '';
           return html`<li>
-            <strong>${title}</strong> <span class="small">ΔE ${mean.toFixed(1)} where it lies, ${most.toFixed(1)} at most</span>
+            <strong>${title}</strong> <span class="small">${say.deltaEWhereItLies(fixed(mean, 1), fixed(most, 1))}</span>
             ${
               before === null || after === null
                 ? nothing
                 : html`<div class="pair">
-                    <figure><ps-picture .picture=${before} label="${title} as it was kept"></ps-picture><figcaption>as it was kept</figcaption></figure>
-                    <figure><ps-picture .picture=${after} label="${title} with the pot of today"></ps-picture><figcaption>with the pot of today</figcaption></figure>
+                    <figure><ps-picture .picture=${before} label=${say.asItWasKept(title)}></ps-picture><figcaption>${say.asItWasKept2}</figcaption></figure>
+                    <figure><ps-picture .picture=${after} label=${say.withPotOfToday(title)}></ps-picture><figcaption>${say.withPotOfToday2}</figcaption></figure>
                   </div>`
             }
           </li>`;
@@ -235,7 +237,7 @@ export class InkDriftElement extends LitElement {
 }
 
 function dateWords(date: string): string {
-  return date === '' ? 'what it was before' : `the card of ${date}`;
+  return date === '' ? say.whatItWasBefore : say.cardOf(date);
 }
 
 function today(): string {

@@ -1,5 +1,6 @@
 import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { fixed } from '../../../engine/base/language.ts';
 import { DENSITY_G_PER_CM3, DRY_MINUTES, STACK_MINUTES } from '../../../engine/base/limits.ts';
 import { roundTo } from '../../../engine/base/units.ts';
 import { CARD } from '../../../engine/ink/characterise/card.ts';
@@ -8,22 +9,23 @@ import { stackMinutesOf } from '../../../engine/ink/film/drying.ts';
 import { meshName } from '../../../engine/ink/film/mesh-choices.ts';
 import type { Mesh } from '../../../engine/ink/film/mesh.ts';
 import { mixesOf } from '../../../engine/ink/mix/remix.ts';
-import type { Ink } from '../../../engine/ink/types.ts';
 import '../../ui/kit/fold.ts';
 import '../../ui/kit/number-field.ts';
+import type { Ink } from '../../../engine/ink/types.ts';
 import { StoreElement } from '../../store-element.ts';
 import { controls } from '../../ui/controls-style.ts';
 import type { NumberPick } from '../../ui/kit/number-field.ts';
+import { say } from '../../words/en/inks/shelf.ts';
 import { CARD_STYLE, drawdownStyles } from '../add/drawdown-card.ts';
-import { BASIS_TRUST } from '../add/ink-ways.ts';
-import type { ColoursFound } from '../add/two-colours.ts';
 import './ink-drift.ts';
 import './ink-film.ts';
 import './ink-letdown.ts';
+import { BASIS_TRUST } from '../add/ink-ways.ts';
+import type { ColoursFound } from '../add/two-colours.ts';
 import { swatchTemplate } from '../overprint/marked-swatch.ts';
+import '../add/two-colours.ts';
 import { curveDrawing, curveStyles } from './curve-drawing.ts';
 import { foldStyles } from './fold-style.ts';
-import '../add/two-colours.ts';
 import { editorStyles } from './ink-editor-style.ts';
 
 /** One ink of the project: its name, how far to trust it, its colours and what follows from them. Saved as it changes. */
@@ -67,7 +69,7 @@ export class InkEditor extends StoreElement {
 
   private removeInk(): void {
     if (this.store.dispatch({ kind: 'remove-ink', ink: this.ink.id })) {
-      this.store.tell(`${this.ink.name} is out of the inks; undo brings it back.`, 'news');
+      this.store.tell(say.isOutOfInks(this.ink.name), 'news');
     }
   }
 
@@ -77,7 +79,7 @@ export class InkEditor extends StoreElement {
     return html`
       <header>
         <label class="name">
-          <span class="visually-hidden">Name of the ink</span>
+          <span class="visually-hidden">${say.nameOfInk}</span>
           <input
             type="text"
             .value=${ink.name}
@@ -85,25 +87,25 @@ export class InkEditor extends StoreElement {
           />
         </label>
       </header>
-      <p class="soft small">${ink.stock ? 'A stock ink: for mixing. ' : ''}${BASIS_TRUST[ink.basis]}</p>
+      <p class="soft small">${say.stockInkForMixing(Boolean(ink.stock), BASIS_TRUST[ink.basis])}</p>
       ${this.renderMixes()} ${this.renderStrokes()} ${ink.mix === undefined ? nothing : this.renderMix(ink.mix)}
-      <section aria-label="Curves">
+      <section aria-label=${say.curves}>
         ${curveDrawing(ink, this.store.project.drawer.surface)}
         <p class="soft small">
-          Reflectance of one stroke, ${ink.mix !== undefined ? 'worked out from the mix' : estimate ? 'worked out from the two colours' : 'as measured, on the standard card'}.
-          ${this.moved === 0 ? nothing : html`<span class="moved">${this.moved === 1 ? 'One band' : `${this.moved} bands`} had to be moved to be a film that can exist.</span>`}
+          ${say.reflectanceOfOneStroke(ink.mix !== undefined ? say.workedOutFromMix : estimate ? say.workedOutFromTwo : say.asMeasuredOnStandard)}
+          ${this.moved === 0 ? nothing : html`<span class="moved">${say.hadToBeMoved(this.moved === 1 ? say.oneBand : say.bands(this.moved))}</span>`}
         </p>
       </section>
       <div>${this.renderColours(estimate)} ${this.renderFilm()} ${ink.role === 'base' ? nothing : this.renderLetdown()} ${ink.mix === undefined ? this.renderDrift() : nothing} ${this.renderPress()}</div>
-      <div class="row actions"><button class="quiet" @click=${this.removeInk}>Remove ink</button></div>
+      <div class="row actions"><button class="quiet" @click=${this.removeInk}>${say.removeInk}</button></div>
     `;
   }
 
   private renderColours(estimate: boolean) {
     const { ink } = this;
-    return html`<ps-fold ruled ?open=${estimate} label="Colours" note=${estimate ? '' : ink.mix === undefined ? 'as measured' : 'from the mix'}>
+    return html`<ps-fold ruled ?open=${estimate} label=${say.colours} note=${estimate ? '' : ink.mix === undefined ? say.asMeasured : say.fromMix}>
       <div class="inside">
-        ${estimate ? nothing : html`<p class="soft small">Other colours make it an estimate from two colours.</p>`}
+        ${estimate ? nothing : html`<p class="soft small">${say.otherColoursMakeIt}</p>`}
         <two-colours .colours=${ink} .grounds=${{ ...CARD, surface: this.store.project.drawer.surface }} @found=${(event: CustomEvent<ColoursFound>) => this.recolour(event.detail)}></two-colours>
       </div>
     </ps-fold>`;
@@ -111,7 +113,7 @@ export class InkEditor extends StoreElement {
 
   private renderFilm() {
     const { ink } = this;
-    return html`<ps-fold ruled label="Mesh and ink film" note=${ink.mesh === undefined ? 'mesh not known' : `found on ${meshName(ink.mesh)}`}>
+    return html`<ps-fold ruled label=${say.meshAndInkFilm} note=${ink.mesh === undefined ? say.meshNotKnown : say.foundOn(meshName(ink.mesh))}>
       <div class="inside">
         <ink-film .store=${this.store} .ink=${ink} @mesh=${(event: CustomEvent<Mesh | null>) => this.setMesh(event.detail)} @solids=${(event: CustomEvent<number>) => this.save({ solids: event.detail })}></ink-film>
       </div>
@@ -119,7 +121,7 @@ export class InkEditor extends StoreElement {
   }
 
   private renderLetdown() {
-    return html`<ps-fold ruled label="Let it down" note="with transparent base">
+    return html`<ps-fold ruled label=${say.letItDown} note=${say.withTransparentBase}>
       <div class="inside">
         <ink-letdown .store=${this.store} .ink=${this.ink} @added=${(event: CustomEvent<string>) => this.dispatchEvent(new CustomEvent('added', { detail: event.detail }))}></ink-letdown>
       </div>
@@ -128,26 +130,26 @@ export class InkEditor extends StoreElement {
 
   private renderDrift() {
     const last = this.ink.measurements?.at(-1)?.date;
-    return html`<ps-fold ruled label="Measured on other days" note=${last === undefined ? 'once' : `last on ${last}`}>
+    return html`<ps-fold ruled label=${say.measuredOnOtherDays} note=${last === undefined ? say.once : say.lastOn(last)}>
       <div class="inside"><ink-drift .store=${this.store} .ink=${this.ink}></ink-drift></div>
     </ps-fold>`;
   }
 
   private renderPress() {
     const { ink } = this;
-    return html`<ps-fold ruled label="At the press" note="${ink.dryMinutes} min, ${roundTo(ink.densityGPerCm3, 2)} g/cm³">
+    return html`<ps-fold ruled label=${say.atPress} note=${say.minGCm(ink.dryMinutes, roundTo(ink.densityGPerCm3, 2))}>
       <div class="inside">
         <div class="fields">
-          <ps-number label="Dry to print on" unit="min" min=${DRY_MINUTES.least} max=${DRY_MINUTES.most} .value=${ink.dryMinutes} @pick=${(event: NumberPick) => this.save({ dryMinutes: event.detail })}></ps-number>
-          <ps-number label="Dry to stack" unit="min" min=${STACK_MINUTES.least} max=${STACK_MINUTES.most} .value=${stackMinutesOf(ink)} @pick=${(event: NumberPick) => this.save({ stackMinutes: event.detail })}></ps-number>
-          <ps-number label="Density" unit="g/cm³" min=${DENSITY_G_PER_CM3.least} max=${DENSITY_G_PER_CM3.most} step="0.01" decimals="2" .value=${ink.densityGPerCm3} @pick=${(event: NumberPick) => this.save({ densityGPerCm3: event.detail })}></ps-number>
+          <ps-number label=${say.dryToPrintOn} unit="min" min=${DRY_MINUTES.least} max=${DRY_MINUTES.most} .value=${ink.dryMinutes} @pick=${(event: NumberPick) => this.save({ dryMinutes: event.detail })}></ps-number>
+          <ps-number label=${say.dryToStack} unit="min" min=${STACK_MINUTES.least} max=${STACK_MINUTES.most} .value=${stackMinutesOf(ink)} @pick=${(event: NumberPick) => this.save({ stackMinutes: event.detail })}></ps-number>
+          <ps-number label=${say.density} unit="g/cm³" min=${DENSITY_G_PER_CM3.least} max=${DENSITY_G_PER_CM3.most} step="0.01" decimals="2" .value=${ink.densityGPerCm3} @pick=${(event: NumberPick) => this.save({ densityGPerCm3: event.detail })}></ps-number>
         </div>
-        <p class="soft small">They depend on the ink, the film and the air; these are only starting points.</p>
+        <p class="soft small">${say.theyDependOnInk}</p>
         ${
           ink.mix !== undefined
             ? nothing
-            : html`<label><input type="checkbox" .checked=${ink.stock === true} @change=${(event: Event) => this.setStock((event.target as HTMLInputElement).checked, ink.role === 'base')} /> A stock ink: only for mixing others</label>
-              <label><input type="checkbox" .checked=${ink.role === 'base'} @change=${(event: Event) => this.setStock(ink.stock === true, (event.target as HTMLInputElement).checked)} /> The transparent base</label>`
+            : html`<label><input type="checkbox" .checked=${ink.stock === true} @change=${(event: Event) => this.setStock((event.target as HTMLInputElement).checked, ink.role === 'base')} /> ${say.stockInkOnlyFor}</label>
+              <label><input type="checkbox" .checked=${ink.role === 'base'} @change=${(event: Event) => this.setStock(ink.stock === true, (event.target as HTMLInputElement).checked)} /> ${say.transparentBase}</label>`
         }
       </div>
     </ps-fold>`;
@@ -161,23 +163,23 @@ export class InkEditor extends StoreElement {
       .slice(0, 4)
       .map(({ name }) => name)
       .join(', ');
-    return html`<p class="soft small">Weighed into ${names}${mixes.length > 4 ? ` and ${mixes.length - 4} more` : ''}: what changes here changes there too, except where a mix was fitted to real prints.</p>`;
+    return html`<p class="soft small">${say.weighedIntoWhatChanges(names, mixes.length > 4 ? say.andMore(mixes.length - 4) : '')}</p>`;
   }
 
   private renderMix(mix: NonNullable<Ink['mix']>) {
     const { inks } = this.store.project.drawer;
     const all = mix.reduce((sum, { parts }) => sum + parts, 0);
     const names = mix.map(({ ink, parts }) => ({
-      name: inks.find((each) => each.id === ink)?.name ?? 'an ink that is gone',
+      name: inks.find((each) => each.id === ink)?.name ?? say.inkThatIsGone,
       share: (100 * parts) / all,
     }));
-    return html`<section aria-label="Mix">
+    return html`<section aria-label=${say.mix}>
       <table class="mix">
         <tbody>
-          ${names.map(({ name, share }) => html`<tr><th scope="row">${name}</th><td>${share.toFixed(1)} g</td></tr>`)}
+          ${names.map(({ name, share }) => html`<tr><th scope="row">${name}</th><td>${fixed(share, 1)} g</td></tr>`)}
         </tbody>
       </table>
-      <p class="soft small">Weighed for 100 g.</p>
+      <p class="soft small">${say.weighedFor100G}</p>
     </section>`;
   }
 
@@ -191,12 +193,12 @@ export class InkEditor extends StoreElement {
           ({ strokes, on }) => html`<span
             class="column"
             role="img"
-            aria-label="${strokes === 1 ? 'One stroke' : `${strokes} strokes`}: lightness ${roundTo(on.white.lab[0], 0)} over white, ${roundTo(on.black.lab[0], 0)} over black"
+            aria-label=${say.lightnessOverWhiteOver(strokes === 1 ? say.oneStroke : say.strokes(strokes), roundTo(on.white.lab[0], 0), roundTo(on.black.lab[0], 0))}
             >${swatchTemplate(on.white)}${swatchTemplate(on.black)}</span
           >`,
         )}
       </div>
-      <figcaption>${columns.map(({ strokes }) => html`<span>${strokes === 1 ? '1 stroke' : `${strokes} strokes`}</span>`)}</figcaption>
+      <figcaption>${columns.map(({ strokes }) => html`<span>${strokes === 1 ? say.n1Stroke : say.strokes(strokes)}</span>`)}</figcaption>
     </figure>`;
   }
 }

@@ -1,21 +1,23 @@
 import { css, html, LitElement } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { entryAt } from '../../../engine/base/at.ts';
+import { fixed } from '../../../engine/base/language.ts';
 import { STROKES } from '../../../engine/base/limits.ts';
 import { DEFAULT_SOLIDS } from '../../../engine/ink/film/dry-film.ts';
 import { filmFactor } from '../../../engine/ink/film/film-factor.ts';
 import { filmFigures } from '../../../engine/ink/film/film-figures.ts';
 import { meshName } from '../../../engine/ink/film/mesh-choices.ts';
 import { MESH_TABLE } from '../../../engine/ink/film/mesh-table.ts';
-import { meshOpenArea, meshOpeningUm, meshVolumeCm3PerM2, type Mesh } from '../../../engine/ink/film/mesh.ts';
 import '../../ui/kit/fold.ts';
 import '../../ui/kit/number-field.ts';
+import { meshOpenArea, meshOpeningUm, meshVolumeCm3PerM2, type Mesh } from '../../../engine/ink/film/mesh.ts';
 import type { Ink } from '../../../engine/ink/types.ts';
 import type { AppStore } from '../../app-store.ts';
 import { controls } from '../../ui/controls-style.ts';
 import type { NumberPick } from '../../ui/kit/number-field.ts';
-import { closeStackHost } from '../../ui/layout-style.ts';
 import '../mesh/mesh-select.ts';
+import { closeStackHost } from '../../ui/layout-style.ts';
+import { say } from '../../words/en/inks/shelf.ts';
 
 // As last looked at: the press is the same one for every ink.
 const last: { mesh: Mesh | null; strokes: number } = { mesh: null, strokes: 1 };
@@ -99,39 +101,39 @@ export class InkFilm extends LitElement {
     const mesh = this.mesh ?? own ?? studio.screens[0]?.mesh ?? entryAt(MESH_TABLE, 1).mesh;
     const figures = filmFigures({ mesh, strokes: this.strokes, strokeGain: studio.strokeGain, transfer: press.transfer, solids });
     return html`
-      <mesh-select label="Its colour was found on mesh" none="not known" .mesh=${own} .screens=${studio.screens} @pick=${(event: CustomEvent<Mesh | null>) => this.dispatchEvent(new CustomEvent<Mesh | null>('mesh', { detail: event.detail }))}></mesh-select>
-      ${own === null ? html`<p class="small soft">Without it the film is taken to be the same on every screen.</p>` : ''}
-      <div class="fields" role="group" aria-label="What it is pulled through">
-        <mesh-select label="Pulled through mesh" .mesh=${mesh} .screens=${studio.screens} @pick=${(event: CustomEvent<Mesh | null>) => (this.mesh = event.detail)}></mesh-select>
-        <ps-number label="Strokes" min=${STROKES.least} max=${STROKES.most} step="1" decimals="0" .value=${this.strokes} @pick=${(event: NumberPick) => (this.strokes = Math.round(event.detail))}></ps-number>
-        <ps-number label="Reaches the paper" unit="%" min="10" max="100" step="5" decimals="0" .value=${press.transfer * 100} @pick=${(event: NumberPick) => this.store.dispatch({ kind: 'set-press', change: { transfer: event.detail / 100 } })}></ps-number>
-        <ps-number label="Solids by volume" unit="%" min="1" max="100" step="1" decimals="0" .value=${solids * 100} @pick=${(event: NumberPick) => this.dispatchEvent(new CustomEvent<number>('solids', { detail: event.detail / 100 }))}></ps-number>
+      <mesh-select label=${say.itsColourWasFound} none=${say.notKnown} .mesh=${own} .screens=${studio.screens} @pick=${(event: CustomEvent<Mesh | null>) => this.dispatchEvent(new CustomEvent<Mesh | null>('mesh', { detail: event.detail }))}></mesh-select>
+      ${own === null ? html`<p class="small soft">${say.withoutItFilmIs}</p>` : ''}
+      <div class="fields" role="group" aria-label=${say.whatItIsPulled}>
+        <mesh-select label=${say.pulledThroughMesh} .mesh=${mesh} .screens=${studio.screens} @pick=${(event: CustomEvent<Mesh | null>) => (this.mesh = event.detail)}></mesh-select>
+        <ps-number label=${say.strokes2} min=${STROKES.least} max=${STROKES.most} step="1" decimals="0" .value=${this.strokes} @pick=${(event: NumberPick) => (this.strokes = Math.round(event.detail))}></ps-number>
+        <ps-number label=${say.reachesPaper} unit="%" min="10" max="100" step="5" decimals="0" .value=${press.transfer * 100} @pick=${(event: NumberPick) => this.store.dispatch({ kind: 'set-press', change: { transfer: event.detail / 100 } })}></ps-number>
+        <ps-number label=${say.solidsByVolume} unit="%" min="1" max="100" step="1" decimals="0" .value=${solids * 100} @pick=${(event: NumberPick) => this.dispatchEvent(new CustomEvent<number>('solids', { detail: event.detail / 100 }))}></ps-number>
       </div>
-      <dl aria-label="Ink film">
-        <dt>Opening, open area</dt>
-        <dd>${figures.openingUm.toFixed(0)} µm, ${figures.openAreaPct.toFixed(0)} %</dd>
-        <dt>Theoretical ink volume</dt>
-        <dd>${figures.volumeCm3PerM2.toFixed(1)} cm³/m²</dd>
-        <dt>Wet film</dt>
-        <dd>${figures.wetUm.toFixed(1)} µm</dd>
-        <dt>Dry film</dt>
-        <dd>${figures.dryUm.toFixed(1)} µm</dd>
-        ${own === null ? '' : html`<dt>Against one stroke on ${meshName(own)}</dt><dd>× ${filmFactor(this.ink, mesh, this.strokes, studio.strokeGain).toFixed(2)}</dd>`}
+      <dl aria-label=${say.inkFilm}>
+        <dt>${say.openingOpenArea}</dt>
+        <dd>${fixed(figures.openingUm, 0)} µm, ${fixed(figures.openAreaPct, 0)} %</dd>
+        <dt>${say.theoreticalInkVolume}</dt>
+        <dd>${fixed(figures.volumeCm3PerM2, 1)} cm³/m²</dd>
+        <dt>${say.wetFilm}</dt>
+        <dd>${fixed(figures.wetUm, 1)} µm</dd>
+        <dt>${say.dryFilm}</dt>
+        <dd>${fixed(figures.dryUm, 1)} µm</dd>
+        ${own === null ? '' : html`<dt>${say.againstOneStrokeOn(meshName(own))}</dt><dd>× ${fixed(filmFactor(this.ink, mesh, this.strokes, studio.strokeGain), 2)}</dd>`}
       </dl>
-      <p class="small soft">From memory: 50 to 100 % of a mesh's ink reaches the paper, 25 to 45 % of a water-based ink is solids. Change them to yours: the share that reaches the paper is the studio's, the solids are this ink's.</p>
-      <ps-fold quiet label="Mesh table">
+      <p class="small soft">${say.fromMemory50To}</p>
+      <ps-fold quiet label=${say.meshTable}>
         <div class="wide">
           <table>
             <thead>
-              <tr><th scope="col">Mesh</th><th scope="col">Opening<br />µm</th><th scope="col">Open<br />%</th><th scope="col">Volume<br />cm³/m²</th><th scope="col">Source</th></tr>
+              <tr><th scope="col">${say.mesh}</th><th scope="col">${say.opening}<br />µm</th><th scope="col">${say.open}<br />%</th><th scope="col">${say.volume}<br />cm³/m²</th><th scope="col">${say.source}</th></tr>
             </thead>
             <tbody>
               ${MESH_TABLE.map(
                 ({ label, mesh: each, source }) => html`<tr>
                   <th scope="row">${label}</th>
-                  <td>${meshOpeningUm(each).toFixed(0)}</td>
-                  <td>${(meshOpenArea(each) * 100).toFixed(0)}</td>
-                  <td>${meshVolumeCm3PerM2(each).toFixed(1)}</td>
+                  <td>${fixed(meshOpeningUm(each), 0)}</td>
+                  <td>${fixed(meshOpenArea(each) * 100, 0)}</td>
+                  <td>${fixed(meshVolumeCm3PerM2(each), 1)}</td>
                   <td title=${source}>${SOURCES.indexOf(source) + 1}</td>
                 </tr>`,
               )}

@@ -1,5 +1,6 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { fixed } from '../../../engine/base/language.ts';
 import { roundedLab } from '../../../engine/colour/lab.ts';
 import { freeName } from '../../../engine/ink/characterise/ink-draft.ts';
 import { labSwatch } from '../../../engine/ink/film/lab-swatch.ts';
@@ -7,14 +8,14 @@ import { swatchOf, swatchReflectance } from '../../../engine/ink/film/swatch.ts'
 import { letdownFor, type Letdown } from '../../../engine/ink/mix/letdown.ts';
 import { baseOf, letDown } from '../../../engine/ink/mix/mix.ts';
 import type { Ink, Lab } from '../../../engine/ink/types.ts';
-import { sentenceOf } from '../../../workers/client/client.ts';
 import '../../ui/kit/number-field.ts';
+import { sentenceOf } from '../../../workers/client/client.ts';
 import type { AppStore } from '../../app-store.ts';
 import { controls } from '../../ui/controls-style.ts';
-import type { NumberPick } from '../../ui/kit/number-field.ts';
 import '../add/colour-field.ts';
+import type { NumberPick } from '../../ui/kit/number-field.ts';
 import { newId } from '../../ui/new-id.ts';
-import { counted } from '../../ui/words.ts';
+import { say } from '../../words/en/inks/shelf.ts';
 import { swatchTemplate } from '../overprint/marked-swatch.ts';
 import { letdownStyles } from './letdown-style.ts';
 
@@ -65,7 +66,7 @@ export class InkLetdown extends LitElement {
     try {
       const ink = letDown(this.ink, base, parts, { id: newId(), name, surface: this.store.project.drawer.surface });
       if (this.store.dispatch({ kind: 'add-ink', ink })) {
-        this.store.tell(`${name} is on the shelf.`, 'news');
+        this.store.tell(say.isOnShelf(name), 'news');
         this.dispatchEvent(new CustomEvent<string>('added', { detail: ink.id }));
       }
     } catch (error) {
@@ -88,29 +89,29 @@ export class InkLetdown extends LitElement {
     const { drawer: studio } = this.store.project;
     const base = baseOf(studio.inks);
     if (base === undefined) {
-      return html`<p class="soft small">Letting down needs a transparent base. The demo stock inks have one; or make an ink of yours the base under “At the press”.</p>
-        <div class="row"><button @click=${() => this.dispatchEvent(new CustomEvent('stocks', { bubbles: true, composed: true }))}>Bring in the demo stock inks</button></div>`;
+      return html`<p class="soft small">${say.lettingDownNeedsTransparent}</p>
+        <div class="row"><button @click=${() => this.dispatchEvent(new CustomEvent('stocks', { bubbles: true, composed: true }))}>${say.bringInDemoStock}</button></div>`;
     }
     const paper = swatchOf(studio.paper.reflectance, this.white());
     return html`
-      <div class="ladder" role="group" aria-label="Base ladder, parts by weight" style="--paper:${paper.hex}">
+      <div class="ladder" role="group" aria-label=${say.baseLadderPartsBy} style="--paper:${paper.hex}">
         ${LADDER.map(
           (
             parts,
-          ) => html`<button aria-pressed=${this.parts === parts} aria-label="1 part ${this.ink.name} to ${parts} of ${base.name}" @click=${() => (this.parts = parts)}>
+          ) => html`<button aria-pressed=${this.parts === parts} aria-label=${say.n1PartToOf(this.ink.name, parts, base.name)} @click=${() => (this.parts = parts)}>
             <span class="sheet">${[1, 2].map((strokes) => swatchTemplate(this.swatch(base, parts, strokes)))}</span>
             <span class="small">1:${parts}</span>
           </button>`,
         )}
       </div>
-      <p class="small soft">Parts of ${base.name} to one of ink, by weight, on ${studio.paper.name || 'the paper'}: one stroke above, two below.</p>
+      <p class="small soft">${say.partsOfToOne(base.name, studio.paper.name || say.thePaper)}</p>
       <div class="row">
-        <ps-number label="Parts of base" min="0" max="100" step="0.5" .value=${this.parts} @pick=${(event: NumberPick) => (this.parts = event.detail)}></ps-number>
-        <button class="save" ?disabled=${this.parts === 0} @click=${() => this.save(base, this.parts)}>Save 1:${this.parts} as a new ink</button>
+        <ps-number label=${say.partsOfBase} min="0" max="100" step="0.5" .value=${this.parts} @pick=${(event: NumberPick) => (this.parts = event.detail)}></ps-number>
+        <button class="save" ?disabled=${this.parts === 0} @click=${() => this.save(base, this.parts)}>${say.save1AsNew(this.parts)}</button>
       </div>
       ${
         this.wanted === null
-          ? html`<div class="row"><button class="quiet back" @click=${() => (this.wanted = roundedLab(this.swatch(base, 4, 1).lab))}>From a paler colour to its letdown</button></div>`
+          ? html`<div class="row"><button class="quiet back" @click=${() => (this.wanted = roundedLab(this.swatch(base, 4, 1).lab))}>${say.fromPalerColourTo}</button></div>`
           : this.renderBack(base, this.wanted)
       }
     `;
@@ -118,13 +119,13 @@ export class InkLetdown extends LitElement {
 
   private renderBack(base: Ink, wanted: Lab) {
     const white = this.white();
-    return html`<colour-field label="The paler colour on the paper" .white=${white} .lab=${wanted} .problem=${this.refusal} @pick=${(event: CustomEvent<Lab>) => (this.wanted = event.detail)}></colour-field>
-      <ol class="found" aria-label="Letdowns">
+    return html`<colour-field label=${say.palerColourOnPaper} .white=${white} .lab=${wanted} .problem=${this.refusal} @pick=${(event: CustomEvent<Lab>) => (this.wanted = event.detail)}></colour-field>
+      <ol class="found" aria-label=${say.letdowns}>
         ${this.found.map(
           ({ parts, strokes, deltaE, lab }) => html`<li>
             <span class="pair">${swatchTemplate(labSwatch(wanted, white))}${swatchTemplate(labSwatch(lab, white))}</span>
-            <span><strong>1:${parts}</strong> in ${counted(strokes, 'stroke')}<br /><span class="soft small">ΔE ${deltaE.toFixed(1)}${deltaE > 3 ? ', another hue' : ''}</span></span>
-            ${parts === 0 ? nothing : html`<button aria-label="Save ${this.name(parts)} as a new ink" @click=${() => this.save(base, parts)}>Save</button>`}
+            <span>${say.n1InStrokes(html`<strong>1:${parts}</strong>`, strokes)}<br /><span class="soft small">${say.deltaEAnotherHue(fixed(deltaE, 1), deltaE > 3)}</span></span>
+            ${parts === 0 ? nothing : html`<button aria-label=${say.saveAsNewInk(this.name(parts))} @click=${() => this.save(base, parts)}>${say.save}</button>`}
           </li>`,
         )}
       </ol>`;

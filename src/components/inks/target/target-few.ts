@@ -14,8 +14,8 @@ import { controls } from '../../ui/controls-style.ts';
 import { download, fileNameOf } from '../../ui/download.ts';
 import '../../ui/kit/number-field.ts';
 import type { NumberPick } from '../../ui/kit/number-field.ts';
-import { counted } from '../../ui/words.ts';
 import '../add/cgats-file.ts';
+import { say } from '../../words/en/inks/target.ts';
 import type { Measurements } from '../add/cgats-file.ts';
 import { markStyles } from '../overprint/marked-swatch.ts';
 import { squareField } from './target-field.ts';
@@ -89,7 +89,7 @@ export class TargetFew extends RoomElement {
       download(fileNameOf(`${title} squares to pull`, 'pdf'), bytes as Uint8Array<ArrayBuffer>, 'application/pdf');
       if (missing.length > 0) this.store.tell(missingWords(missing));
     } catch (error) {
-      this.store.tell(`The PDF could not be made (${sentenceOf(error)}); try it again.`);
+      this.store.tell(say.pdfCouldNotBe(sentenceOf(error)));
     } finally {
       this.busy = false;
     }
@@ -106,12 +106,7 @@ export class TargetFew extends RoomElement {
     const { squares, read: count, remarks } = withSamples(few, read.samples);
     this.measurements = read;
     this.misread = new Map();
-    this.remarks =
-      count > 0
-        ? remarks
-        : [
-            `${read.fileName} has no sample that is named by the number of a square, 1 to ${few.length}; name the samples so, or type them in.`,
-          ];
+    this.remarks = count > 0 ? remarks : [say.hasNoSampleThat(read.fileName, few.length)];
     if (count > 0) this.put(squares);
   }
 
@@ -143,29 +138,29 @@ export class TargetFew extends RoomElement {
     const inks = this.inks.length;
     const count = Math.max(this.count, inks);
     return html`<p class="small soft words">
-        Not every square tells something new. These are each ink alone, and then the overprints that settle most of what is still open: how inks cover, how thick a film is on a film, what the surface does.
+        ${say.notEverySquareTells}
       </p>
       <div class="row">
-        <ps-number label="Squares" min=${Math.max(2, inks)} max="60" step="1" decimals="0" whole .value=${count} @pick=${(event: NumberPick) => (this.count = event.detail)}></ps-number>
-        <button class="main" ?disabled=${inks < 2} @click=${this.choose}>Pull these ${count}</button>
-        ${inks < 2 ? html`<span class="small soft">Put at least two inks on the target.</span>` : nothing}
+        <ps-number label=${say.squares} min=${Math.max(2, inks)} max="60" step="1" decimals="0" whole .value=${count} @pick=${(event: NumberPick) => (this.count = event.detail)}></ps-number>
+        <button class="main" ?disabled=${inks < 2} @click=${this.choose}>${say.pullThese(count)}</button>
+        ${inks < 2 ? html`<span class="small soft">${say.putAtLeastTwo}</span>` : nothing}
       </div>`;
   }
 
   private renderSquares(few: readonly FewSquare[]) {
     const read = readOf(few).length;
     return html`<div class="row">
-        <button class="main" ?disabled=${this.busy} @click=${() => void this.save(few)}>${this.busy ? 'Making the PDF…' : 'Save as PDF'}</button>
-        <button class="quiet" @click=${() => this.put(undefined)}>Choose other squares</button>
-        <span class="small soft" role="status">${read} of ${counted(few.length, 'square')} read</span>
+        <button class="main" ?disabled=${this.busy} @click=${() => void this.save(few)}>${this.busy ? say.makingPDF : say.saveAsPDF}</button>
+        <button class="quiet" @click=${() => this.put(undefined)}>${say.chooseOtherSquares}</button>
+        <span class="small soft" role="status">${say.ofSquaresRead(read, few.length)}</span>
       </div>
       <div class="entry">
         <div class="rows">
-          <p class="small soft">L, a and b (D50), or a hex; Enter goes on to the next square.</p>
+          <p class="small soft">${say.lAndBD50}</p>
           <div class="fields">${few.map((square, i) => this.renderField(square, i + 1))}</div>
         </div>
         <div class="file">
-          <p class="small soft">Or read a file whose sample ids are the numbers of the squares:</p>
+          <p class="small soft">${say.orReadFileWhose}</p>
           <cgats-file .measurements=${this.measurements} @read=${(event: CustomEvent<Measurements>) => this.take(event.detail)}></cgats-file>
           ${this.remarks.map((remark) => html`<p class="small" role="alert">${remark}</p>`)}
         </div>

@@ -1,10 +1,12 @@
 import { html, nothing } from 'lit';
+import { fixed } from '../../../engine/base/language.ts';
 import { deltaE2000 } from '../../../engine/colour/delta-e.ts';
 import { labSwatch } from '../../../engine/ink/film/lab-swatch.ts';
 import { type Swatch, swatchOf } from '../../../engine/ink/film/swatch.ts';
 import type { Reading } from '../../../engine/ink/target/target.ts';
 import { readingText } from '../../../engine/ink/target/typed-colour.ts';
 import type { Misread } from '../../../engine/ink/target/typed-readings.ts';
+import { say } from '../../words/en/inks/target.ts';
 import { swatchTemplate } from '../overprint/marked-swatch.ts';
 
 /** A square to be filled in. */
@@ -41,7 +43,7 @@ export function squareField({ number, label, name, reading, misread, expected, w
         autocomplete="off"
         spellcheck="false"
         placeholder="L a b"
-        aria-label="Square ${name}"
+        aria-label=${say.square(name)}
         aria-invalid=${misread === undefined ? nothing : 'true'}
         .value=${misread?.text ?? (reading === undefined ? '' : readingText(reading.lab))}
         @change=${(event: Event) => events.change((event.target as HTMLInputElement).value)}
@@ -49,10 +51,10 @@ export function squareField({ number, label, name, reading, misread, expected, w
         @paste=${events.paste}
       />
     </label>
-    <span class="chips" title="As the inks are thought to give it, and as measured">
+    <span class="chips" title=${say.asInksAreThought}>
       ${swatchTemplate(expected)}${measured === null ? html`<span class="swatch none"></span>` : swatchTemplate(measured)}
     </span>
-    <span class="far small soft">${measured === null ? '' : `ΔE ${deltaE2000(expected.lab, measured.lab).toFixed(1)}`}</span>
+    <span class="far small soft">${measured === null ? '' : `ΔE ${fixed(deltaE2000(expected.lab, measured.lab), 1)}`}</span>
     ${misread === undefined ? nothing : html`<p class="problem small" role="alert">${misread.problem}</p>`}
   </div>`;
 }

@@ -1,19 +1,20 @@
 import { css, html, nothing } from 'lit';
 import { customElement } from 'lit/decorators.js';
 import { defined, entryAt } from '../../../engine/base/at.ts';
+import { fixed } from '../../../engine/base/language.ts';
 import type { StackSquare, TargetFit } from '../../../engine/ink/fit/fit-target.ts';
 import { filmsName } from '../../../engine/ink/target/few-squares.ts';
 import { stacksOf, targetOf } from '../../../engine/ink/target/target.ts';
 import type { Ink, Paper } from '../../../engine/ink/types.ts';
 import { engineFor } from '../../../workers/client/client.ts';
 import { RoomElement } from '../../store-element.ts';
-import { controls } from '../../ui/controls-style.ts';
 import '../../ui/kit/fold.ts';
 import '../../ui/kit/progress.ts';
+import { controls } from '../../ui/controls-style.ts';
 import { closeStackHost } from '../../ui/layout-style.ts';
-import { counted } from '../../ui/words.ts';
 import { workFailure } from '../../ui/work-failure.ts';
 import { Work } from '../../ui/work.ts';
+import { say } from '../../words/en/inks/target.ts';
 
 /** So many of the worst squares are named at once. */
 const WORST = 3;
@@ -97,7 +98,7 @@ export class TargetFitElement extends RoomElement {
     const { inks, trapping, surface, looDeltaE } = fit;
     if (!this.store.dispatch({ kind: 'take-target-fit', fit: { inks, trapping, surface, looDeltaE } })) return;
     this.run.clear();
-    this.store.tell(`${counted(inks.length, 'ink')}, trapping and surface are as the squares showed them; undo takes it back.`, 'news');
+    this.store.tell(say.inksTrappingAndSurface(inks.length), 'news');
   }
 
   override render() {
@@ -107,12 +108,12 @@ export class TargetFitElement extends RoomElement {
     return html`<div class="row">
         ${
           run.running
-            ? html`<ps-progress label="Fitting" .value=${run.progress} @stop=${() => run.stop()}></ps-progress>`
-            : html`<button class=${run.found === null ? 'main' : ''} @click=${this.fit}>Fit inks, trapping and surface</button>
-              <span class="small soft">to ${counted(squares.length, 'square')} that ${squares.length === 1 ? 'was' : 'were'} read</span>`
+            ? html`<ps-progress label=${say.fitting} .value=${run.progress} @stop=${() => run.stop()}></ps-progress>`
+            : html`<button class=${run.found === null ? 'main' : ''} @click=${this.fit}>${say.fitInksTrappingAnd}</button>
+              <span class="small soft">${say.toSquaresThatWere(squares.length)}</span>`
         }
       </div>
-      ${workFailure(run, 'No ink was changed.')}
+      ${workFailure(run, say.noInkWasChanged)}
       ${run.found === null ? nothing : this.renderFound(run.found)}`;
   }
 
@@ -121,40 +122,40 @@ export class TargetFitElement extends RoomElement {
     const { drawer: studio } = this.store.project;
     const outdated = studio.inks !== inks || studio.paper !== paper || this.squares().length !== squares.length;
     const told = Number.isFinite(fit.looDeltaE);
-    return html`<section class="found" aria-label="What the squares tell">
+    return html`<section class="found" aria-label=${say.whatSquaresTell}>
       <p class="words" role="status">
-        Inks, trapping and surface as they are now miss the squares by ΔE ${fit.nowDeltaE.toFixed(1)} in the mean, the fit by ${fit.meanDeltaE.toFixed(1)}.
+        ${say.inksTrappingAndSurfaceAs(fixed(fit.nowDeltaE, 1), fixed(fit.meanDeltaE, 1))}
         ${
           told
-            ? html`<strong>Each overprint left out in turn is missed by ΔE ${fit.looDeltaE.toFixed(1)}</strong>: that is what to expect of prints.`
-            : 'No overprint could be left out in turn, so that what to expect of prints is not known; read more squares.'
+            ? html`${say.eachOverprintLeftOutIn(html`<strong>${say.eachOverprintLeftOut(fixed(fit.looDeltaE, 1))}</strong>`)}`
+            : say.noOverprintCouldBe
         }
       </p>
       <dl>
-        <div><dt>A film on a film is</dt><dd>${(fit.trapping.factor * 100).toFixed(0)} % as thick</dd></div>
-        ${(fit.trapping.pairs ?? []).map(({ under, over, factor }) => html`<div><dt>${filmsName([under, over], inks)}</dt><dd>${(factor * 100).toFixed(0)} %</dd></div>`)}
-        <div><dt>Thrown back inside, outside</dt><dd>${(fit.surface.k2 * 100).toFixed(0)} %, ${(fit.surface.k1 * 100).toFixed(1)} %</dd></div>
+        <div><dt>${say.filmOnFilmIs}</dt><dd>${say.asThick(fixed(fit.trapping.factor * 100, 0))}</dd></div>
+        ${(fit.trapping.pairs ?? []).map(({ under, over, factor }) => html`<div><dt>${filmsName([under, over], inks)}</dt><dd>${fixed(factor * 100, 0)} %</dd></div>`)}
+        <div><dt>${say.thrownBackInsideOutside}</dt><dd>${fixed(fit.surface.k2 * 100, 0)} %, ${fixed(fit.surface.k1 * 100, 1)} %</dd></div>
       </dl>
       <div>
-        <h4>Missed the most</h4>
+        <h4>${say.missedMost}</h4>
         ${this.table(found, fit.worst.slice(0, WORST))}
       </div>
-      ${fit.worst.length <= WORST ? nothing : html`<ps-fold quiet label="Every square, the worst first">${this.table(found, fit.worst)}</ps-fold>`}
+      ${fit.worst.length <= WORST ? nothing : html`<ps-fold quiet label=${say.everySquareWorstFirst}>${this.table(found, fit.worst)}</ps-fold>`}
       <div class="row">
-        <button class="main" ?disabled=${outdated} @click=${() => this.use(found)}>Use inks, trapping and surface</button>
-        <span class="small soft">${outdated ? 'Inks, paper or readings have changed since; fit again.' : `Changes ${fit.inks.map(({ id }) => inks.find((ink) => ink.id === id)?.name).join(', ')}: they count as measured from then on.`}</span>
+        <button class="main" ?disabled=${outdated} @click=${() => this.use(found)}>${say.useInksTrappingAnd}</button>
+        <span class="small soft">${outdated ? say.inksPaperOrReadings : say.changesTheyCountAs(fit.inks.map(({ id }) => inks.find((ink) => ink.id === id)?.name).join(', '))}</span>
       </div>
     </section>`;
   }
 
   private table({ fit, squares, inks }: Found, order: readonly number[]) {
     return html`<table>
-      <thead><tr><th scope="col">Square</th><th scope="col">ΔE fitted</th><th scope="col">ΔE left out</th></tr></thead>
+      <thead><tr><th scope="col">${say.square2}</th><th scope="col">${say.deltaEFitted}</th><th scope="col">${say.deltaELeftOut}</th></tr></thead>
       <tbody>
         ${order.map((at) => {
           const { deltaE, leftOutDeltaE } = defined(fit.squares.find(({ square }) => square === at));
           const films = entryAt(squares, at).films.map(({ ink }) => ink);
-          return html`<tr><th scope="row">${filmsName(films, inks)}</th><td>${deltaE.toFixed(1)}</td><td>${leftOutDeltaE === null ? '' : leftOutDeltaE.toFixed(1)}</td></tr>`;
+          return html`<tr><th scope="row">${filmsName(films, inks)}</th><td>${fixed(deltaE, 1)}</td><td>${leftOutDeltaE === null ? '' : fixed(leftOutDeltaE, 1)}</td></tr>`;
         })}
       </tbody>
     </table>`;

@@ -20,12 +20,12 @@ import { type Misread, pastedLines, typedReadings } from '../../../engine/ink/ta
 import type { Ink, Lab } from '../../../engine/ink/types.ts';
 import { RoomElement } from '../../store-element.ts';
 import { controls } from '../../ui/controls-style.ts';
-import { counted } from '../../ui/words.ts';
 import '../add/cgats-file.ts';
+import { say } from '../../words/en/inks/target.ts';
 import type { Measurements } from '../add/cgats-file.ts';
 import { markStyles } from '../overprint/marked-swatch.ts';
-import { squareField } from './target-field.ts';
 import './target-photo.ts';
+import { squareField } from './target-field.ts';
 import { measureStyles } from './target-measure-style.ts';
 
 /** Fields of the squares of every ink over every other: typed, from a file, or picked from a photo. */
@@ -77,7 +77,7 @@ export class TargetMeasure extends RoomElement {
   }
 
   private name({ number, first, over }: TargetSquare): string {
-    return `${number} ${over === null ? `${this.ink(first).name} alone` : `${this.ink(over).name} over ${this.ink(first).name}`}`;
+    return `${number} ${over === null ? say.alone(this.ink(first).name) : say.over(this.ink(over).name, this.ink(first).name)}`;
   }
 
   private reading(square: TargetSquare): MeasuredSquare | undefined {
@@ -122,12 +122,7 @@ export class TargetMeasure extends RoomElement {
     const { readings, remarks } = sampleReadings(read.samples, this.squares);
     this.measurements = read;
     this.misread = new Map();
-    this.remarks =
-      readings.length === 0
-        ? [
-            `${read.fileName} has no sample that is named by the number of a square, 1 to ${this.squares.length}; name the samples so, or type them in.`,
-          ]
-        : remarks;
+    this.remarks = readings.length === 0 ? [say.hasNoSampleThatIs(read.fileName, this.squares.length)] : remarks;
     this.save(readings);
   }
 
@@ -154,20 +149,20 @@ export class TargetMeasure extends RoomElement {
     return html`
       <div class="entry">
         <div class="rows">
-          <p class="small soft">L, a and b (D50), or a hex; Enter goes on to the next square. A list of lines can be pasted into a field.</p>
+          <p class="small soft">${say.lAndBD50Or}</p>
           ${this.target.inks.map((id) => this.renderRow(id))}
         </div>
         <div class="file">
-          <p class="small soft">Or read a file whose sample ids are the numbers of the squares:</p>
+          <p class="small soft">${say.orReadFileWhose}</p>
           <cgats-file .measurements=${this.measurements} @read=${(event: CustomEvent<Measurements>) => this.take(event.detail)}></cgats-file>
           ${this.remarks.map((remark) => html`<p class="small" role="alert">${remark}</p>`)}
-          <p class="small soft">Or from a photo, when there is no instrument:</p>
-          <button aria-expanded=${this.fromPhoto} @click=${() => (this.fromPhoto = !this.fromPhoto)}>Pick squares from a photo</button>
+          <p class="small soft">${say.orFromPhotoWhen}</p>
+          <button aria-expanded=${this.fromPhoto} @click=${() => (this.fromPhoto = !this.fromPhoto)}>${say.pickSquaresFromPhoto}</button>
         </div>
       </div>
       ${this.fromPhoto ? html`<target-photo .paper=${this.store.project.drawer.paper} .squares=${this.namesNow()} @squares=${(event: CustomEvent<ReadonlyMap<number, Lab>>) => this.pickedSquares(event.detail)}></target-photo>` : nothing}
-      <p class="small soft words">Every square is taken as one stroke of each ink through the mesh its colour was found on. Squares pulled through another mesh, or twice, make the inks come out too strong or too weak.</p>
-      <p class="small soft" role="status">${measured.length} of ${counted(this.squares.length, 'square')} measured</p>
+      <p class="small soft words">${say.everySquareIsTaken}</p>
+      <p class="small soft" role="status">${say.ofSquaresMeasured(measured.length, this.squares.length)}</p>
     `;
   }
 
@@ -177,7 +172,7 @@ export class TargetMeasure extends RoomElement {
     const open = this.row === id;
     return html`<section>
       <button class="quiet head" aria-expanded=${open} @click=${() => (this.row = open ? null : id)}>
-        <strong>${this.ink(id).name} first</strong> <span class="soft small">${done} of ${list.length}</span>
+        <strong>${say.first(this.ink(id).name)}</strong> <span class="soft small">${say.of(done, list.length)}</span>
       </button>
       ${open ? html`<div class="fields">${list.map((square) => this.renderField(square))}</div>` : nothing}
     </section>`;
@@ -189,7 +184,7 @@ export class TargetMeasure extends RoomElement {
       {
         number: square.number,
         name: this.name(square),
-        label: square.over === null ? 'alone' : `${this.ink(square.over).name} over it`,
+        label: square.over === null ? say.alone2 : say.overIt(this.ink(square.over).name),
         reading: this.reading(square),
         misread: this.misread.get(square.number),
         expected: defined(this.expected.get(square.number)),

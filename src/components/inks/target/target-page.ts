@@ -1,8 +1,10 @@
 import { html, svg } from 'lit';
+import { fixed } from '../../../engine/base/language.ts';
 import type { Printing } from '../../../engine/ink/film/printing.ts';
 import { expectedSwatch } from '../../../engine/ink/target/expected-swatch.ts';
 import { layOutTarget, type PageName, ROOM_MM, type TargetLayout } from '../../../engine/ink/target/target-layout.ts';
 import type { Ink, Paper } from '../../../engine/ink/types.ts';
+import { say } from '../../words/en/inks/target.ts';
 
 /** What a target is printed from. */
 export interface TargetPrint {
@@ -27,11 +29,11 @@ export function targetPage(print: TargetPrint) {
   const { widthMm, heightMm, sideMm, pitchMm, squares } = layout;
   return html`
     <section class="page" style="width:${widthMm}mm;height:${heightMm}mm">
-      <svg viewBox="0 0 ${widthMm} ${heightMm}" style="width:${widthMm}mm;height:${heightMm}mm" role="img" aria-label="Target of ${inks.length} inks with ${squares.length} numbered squares">
-        <text class="title" x=${ROOM_MM.edge} y=${ROOM_MM.edge + 5}>Overprint target: ${title}</text>
-        <text class="note" x=${ROOM_MM.edge} y=${ROOM_MM.edge + 10}>Pull this by hand; measure or pick each square. One stroke each, on ${paper.name === '' ? 'the paper of the project' : paper.name}. Rows go down first, columns over them.</text>
+      <svg viewBox="0 0 ${widthMm} ${heightMm}" style="width:${widthMm}mm;height:${heightMm}mm" role="img" aria-label=${say.targetOfInksWith(inks.length, squares.length)}>
+        <text class="title" x=${ROOM_MM.edge} y=${ROOM_MM.edge + 5}>${say.overprintTarget} ${title}</text>
+        <text class="note" x=${ROOM_MM.edge} y=${ROOM_MM.edge + 10}>${say.pullThisByHand(paper.name === '' ? say.paperOfProject : paper.name)}</text>
         ${bars(inks, layout)} ${squares.map((square) => squareOf(square, print, layout))}
-        <text class="note" x=${ROOM_MM.edge} y=${heightMm - ROOM_MM.edge}>Squares ${sideMm.toFixed(1)} mm, ${pitchMm.toFixed(1)} mm apart, when printed at 100 %. The small chips are what the inks are thought to give, as this printer can show it.</text>
+        <text class="note" x=${ROOM_MM.edge} y=${heightMm - ROOM_MM.edge}>${say.squaresMmMmApart(fixed(sideMm, 1), fixed(pitchMm, 1))}</text>
       </svg>
     </section>
   `;
@@ -54,9 +56,9 @@ function bars(inks: readonly Ink[], { sideMm, pitchMm }: TargetLayout) {
       return svg`<rect class="bar" x=${x} y=${top} width=${sideMm} height=${bottom - top} />
         <text class="name" font-size=${label} transform="translate(${x + sideMm / 2 + label * 0.35} ${top - 2.5}) rotate(-90)">${fitting(`${column + 1} ${ink.name}`, ROOM_MM.above - 3, label)}</text>`;
     }),
-    svg`<text class="note" transform="translate(${left + sideMm / 2 + 1} ${top - 2.5}) rotate(-90)">alone</text>
-      <text class="note" x=${left - 3} y=${top - 9} text-anchor="end">over it →</text>
-      <text class="note" x=${left - 3} y=${top - 4} text-anchor="end">first down ↓</text>`,
+    svg`<text class="note" transform="translate(${left + sideMm / 2 + 1} ${top - 2.5}) rotate(-90)">${say.alone2}</text>
+      <text class="note" x=${left - 3} y=${top - 9} text-anchor="end">${say.overIt2}</text>
+      <text class="note" x=${left - 3} y=${top - 4} text-anchor="end">${say.firstDown}</text>`,
   ];
 }
 

@@ -6,11 +6,12 @@ import { coloursFromPhoto } from '../../../engine/ink/characterise/drawdown-phot
 import type { Lab, Paper } from '../../../engine/ink/types.ts';
 import { controls } from '../../ui/controls-style.ts';
 import '../photo/photo-picks.ts';
+import { say } from '../../words/en/inks/target.ts';
 import type { PhotoPatch, PhotoPicks } from '../photo/photo-picks.ts';
 import { photoStyles } from '../photo/photo-style.ts';
 
-const WHITE: PhotoPatch = { key: 'white', name: 'Bare paper' };
-const BLACK: PhotoPatch = { key: 'black', name: 'Black patch' };
+const WHITE: PhotoPatch = { key: 'white', name: say.barePaper };
+const BLACK: PhotoPatch = { key: 'black', name: say.blackPatch };
 
 /** Picks a target's squares from a photo of it. Sends `squares` with the colours that a pick gave or changed, by number. */
 @customElement('target-photo')
@@ -59,10 +60,10 @@ export class TargetPhoto extends LitElement {
     return html`
       <photo-picks
         .patches=${this.patches}
-        hint="The whole target, lit evenly, without glare, with bare paper and something black in view: the black half of a contrast card, or black card."
+        hint=${say.wholeTargetLitEvenly}
         @picks=${(event: CustomEvent<PhotoPicks>) => this.take(event.detail)}
       ></photo-picks>
-      <p class="small soft">First the bare paper and the black, which set the scale: the paper as in this project, the black as 3 % of light. A camera has its own idea of hues, so trust these less than an instrument.</p>
+      <p class="small soft">${say.firstBarePaperAnd}</p>
       ${this.problems.length === 0 ? nothing : html`<div class="problem small" role="alert">${this.problems.map((message) => html`<p>${message}</p>`)}</div>`}
     `;
   }

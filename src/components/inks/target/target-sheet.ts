@@ -8,6 +8,7 @@ import type { Ink } from '../../../engine/ink/types.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { paperHost } from '../../ui/layout-style.ts';
 import { CAUTIONS, CAUTIONS_BY_TOPIC, CAUTIONS_DEFER } from '../../words/cautions.ts';
+import { say } from '../../words/en/inks/target.ts';
 import { targetPage, type TargetPrint } from './target-page.ts';
 import { sheetStyles } from './target-sheet-style.ts';
 
@@ -61,18 +62,18 @@ export class TargetSheet extends LitElement {
     return html`
       ${targetPage(this.print)}
       <section class="flow">
-        <h2>Pulling it</h2>
+        <h2>${say.pullingIt}</h2>
         <ol>
-          <li>Make two stencils: one bar as long as a row, one as long as a column, as wide as a square; or mask the bars on an open screen.</li>
-          <li>Rows: pull each ink as one bar along its row, from square “alone” to the end. One stroke, on the mesh in the list.</li>
-          <li>Let every row dry; the times are in the list.</li>
-          <li>Columns: pull each ink as one bar down its column, over all rows, in the same way.</li>
-          <li>When all is dry, measure each square in the middle: spectral, over white backing; or L, a, b (D50, 2°). Name the samples by the numbers of the squares.</li>
+          <li>${say.makeTwoStencilsOne}</li>
+          <li>${say.rowsPullEachInk}</li>
+          <li>${say.letEveryRowDry}</li>
+          <li>${say.columnsPullEachInk}</li>
+          <li>${say.whenAllIsDry}</li>
         </ol>
         <p class="small">${[CAUTIONS[0], ...CAUTIONS_BY_TOPIC.target, CAUTIONS_DEFER].join(' ')}</p>
-        <p class="fill"><span>Paper: ${paper.name}</span><span>Date</span><span>Printer</span><span>Instrument, light</span></p>
+        <p class="fill"><span>${say.paper} ${paper.name}</span><span>${say.date}</span><span>${say.printer}</span><span>${say.instrumentLight}</span></p>
         ${this.renderInks()}
-        <h2 class="new-page">What you measure</h2>
+        <h2 class="new-page">${say.whatYouMeasure}</h2>
         <div class="lists">${rows.map(({ ink, list }) => this.renderReadings(ink, list))}</div>
       </section>
     `;
@@ -80,15 +81,15 @@ export class TargetSheet extends LitElement {
 
   private renderInks() {
     return html`<table>
-      <thead><tr><th>Ink</th><th>Mesh</th><th>Strokes</th><th>Dry</th><th class="line">Batch, letdown</th><th class="line">Squeegee, angle</th><th class="line">Notes</th></tr></thead>
+      <thead><tr><th>${say.ink}</th><th>${say.mesh}</th><th>${say.strokes}</th><th>${say.dry}</th><th class="line">${say.batchLetdown}</th><th class="line">${say.squeegeeAngle}</th><th class="line">${say.notes}</th></tr></thead>
       <tbody>
         ${this.print.inks.map((ink, i) => {
           const mesh = ink.mesh ?? INK_MESH;
           return html`<tr>
             <td>${i + 1} ${ink.name}</td>
-            <td>${mesh.threadsPerCm}/cm, ${mesh.threadUm} µm${ink.mesh === undefined ? ', or yours' : ''}</td>
+            <td>${say.cmMOrYours(mesh.threadsPerCm, mesh.threadUm, ink.mesh === undefined)}</td>
             <td>1</td>
-            <td>${ink.dryMinutes} min</td>
+            <td>${say.min(ink.dryMinutes)}</td>
             <td></td><td></td><td></td>
           </tr>`;
         })}
@@ -101,11 +102,11 @@ export class TargetSheet extends LitElement {
     const { inks } = this.print;
     return html`<table class="readings ${squares.length <= 20 ? 'short' : ''}">
       <colgroup><col class="number" /><col class="over" /><col /><col /><col /></colgroup>
-      <thead><tr><th colspan="2">${ink.name} first, then</th><th>L</th><th>a</th><th>b</th></tr></thead>
+      <thead><tr><th colspan="2">${say.firstThen(ink.name)}</th><th>L</th><th>a</th><th>b</th></tr></thead>
       <tbody>
         ${squares.map((square) => {
           const over = square.over === null ? null : defined(inks.find(({ id }) => id === square.over));
-          return html`<tr><td>${square.number}</td><td>${over === null ? 'nothing' : over.name}</td><td></td><td></td><td></td></tr>`;
+          return html`<tr><td>${square.number}</td><td>${over === null ? say.nothing : over.name}</td><td></td><td></td><td></td></tr>`;
         })}
       </tbody>
     </table>`;

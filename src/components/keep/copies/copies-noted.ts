@@ -1,8 +1,10 @@
+import { dayLocale } from '../../../engine/base/language.ts';
+import { say } from '../../words/en/keep/copies.ts';
 import { type CopyState, NO_COPY } from './copy-due.ts';
 
 const KEY = 'pullstack-copies';
 
-const day = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium' });
+const day = new Intl.DateTimeFormat(dayLocale(), { dateStyle: 'medium' });
 
 /** What is known of copies outside this browser. */
 export function readCopies(): CopyState {
@@ -30,7 +32,5 @@ export function copySaved(): void {
 /** When the last copy was saved, in a sentence. */
 export function copyWords(): string {
   const { savedMs } = readCopies();
-  return savedMs === null
-    ? 'No project was saved as a file from this browser yet.'
-    : `A project was last saved as a file on ${day.format(savedMs)}.`;
+  return savedMs === null ? say.noProjectWasSaved : say.projectWasLastSaved(day.format(savedMs));
 }

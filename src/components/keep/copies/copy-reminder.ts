@@ -1,4 +1,5 @@
 import type { AppStore } from '../../app-store.ts';
+import { say } from '../../words/en/keep/copies.ts';
 import { saveProjectFile } from '../visit-files.ts';
 import { readCopies, writeCopies } from './copies-noted.ts';
 import { copyIsDue } from './copy-due.ts';
@@ -20,8 +21,8 @@ export function remindOfCopies(store: AppStore): void {
     const due = copyIsDue(next, now);
     writeCopies(due ? { ...next, toldMs: now } : next);
     if (!due) return;
-    store.tell('Much was done since a copy was last saved outside this browser: a file survives a lost tablet.', 'news', {
-      label: 'Save as a file',
+    store.tell(say.muchWasDoneSince, 'news', {
+      label: say.saveAsFile,
       act: () => void saveProjectFile(store, 'the same'),
     });
   });

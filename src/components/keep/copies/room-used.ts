@@ -1,4 +1,6 @@
-const UNITS = ['bytes', 'kB', 'MB', 'GB', 'TB'];
+import { say } from '../../words/en/keep/copies.ts';
+
+const UNITS = [say.bytes, 'kB', 'MB', 'GB', 'TB'];
 
 /** Bytes as a person reads them: '3.4 MB'. */
 export function bytesText(bytes: number): string {
@@ -14,8 +16,8 @@ export async function roomUsed(): Promise<string | null> {
   try {
     const { usage, quota } = await storage.estimate();
     if (usage === undefined || quota === undefined) return null;
-    const kept = (await storage.persisted?.()) === true ? ' The browser keeps it also when space runs short.' : '';
-    return `Pullstack takes ${bytesText(usage)} of the ${bytesText(quota)} that this browser gives.${kept}`;
+    const kept = (await storage.persisted?.()) === true ? say.browserKeepsItAlso : '';
+    return say.pullstackTakesOfThat(bytesText(usage), bytesText(quota), kept);
   } catch {
     return null;
   }

@@ -4,6 +4,7 @@ import type { DifferentPlace } from '../../../engine/order/groups/where-differen
 import type { Pull } from '../../../engine/stack/types.ts';
 import { controls } from '../../ui/controls-style.ts';
 import '../../ui/kit/choice.ts';
+import { say } from '../../words/en/lesson/board.ts';
 import { placeWords } from './lesson-words.ts';
 
 /** How two prints are compared: the one or the other by hand, one after the other, or what differs outlined. */
@@ -60,14 +61,14 @@ export class CompareBar extends LitElement {
     const { places } = this;
     const lines = places?.slice(0, 4).map((place) => placeWords(place, this.pulls)) ?? [];
     return html`<div class="head">
-        <b>Picture ${this.picture + 1} and picture ${this.other + 1}</b>
-        <button class="quiet" aria-label="Stop comparing" @click=${() => this.dispatchEvent(new Event('compare-end'))}>✕</button>
+        <b>${say.pictureAndPicture(this.picture + 1, this.other + 1)}</b>
+        <button class="quiet" aria-label=${say.stopComparing} @click=${() => this.dispatchEvent(new Event('compare-end'))}>✕</button>
         <ps-choice
-          label="How to compare"
+          label=${say.howToCompare}
           .options=${[
-            { value: 'where', label: 'Where they differ' },
-            { value: 'blink', label: 'Blink' },
-            { value: 'other', label: `Picture ${this.other + 1}` },
+            { value: 'where', label: say.whereTheyDiffer },
+            { value: 'blink', label: say.blink },
+            { value: 'other', label: say.picture(this.other + 1) },
           ]}
           .value=${this.look}
           @pick=${(event: CustomEvent<string>) => this.dispatchEvent(new CustomEvent<string>('look', { detail: event.detail }))}
@@ -76,9 +77,9 @@ export class CompareBar extends LitElement {
       <div role="status">
         ${
           places === null
-            ? html`<p class="soft small">Comparing…</p>`
+            ? html`<p class="soft small">${say.comparing}</p>`
             : places.length === 0
-              ? html`<p class="small">They look the same.</p>`
+              ? html`<p class="small">${say.theyLookSame}</p>`
               : html`<ul>
                 ${lines.map((line) => html`<li>${line}</li>`)}
               </ul>`

@@ -6,7 +6,7 @@ import '../../ui/print/picture-view.ts';
 import { controls } from '../../ui/controls-style.ts';
 import '../../ui/kit/fold.ts';
 import { cardList } from '../../ui/layout-style.ts';
-import { counted } from '../../ui/words.ts';
+import { say } from '../../words/en/lesson/board.ts';
 import { contactSheetStyle } from './contact-sheet-style.ts';
 import { FallTogether } from './fall-together.ts';
 import type { LessonAnswer } from './lesson-run.ts';
@@ -70,7 +70,7 @@ export class ContactSheet extends LitElement {
     return html`${this.orders(group.slice(0, LISTED))}
     ${
       group.length > LISTED
-        ? html`<ps-fold quiet label="${group.length - LISTED} more">
+        ? html`<ps-fold quiet label=${say.more(group.length - LISTED)}>
           ${this.orders(group.slice(LISTED))}
         </ps-fold>`
         : nothing
@@ -81,13 +81,13 @@ export class ContactSheet extends LitElement {
     const { question, result } = this.answer;
     const { widthMm, heightMm } = question.studio.paper;
     const first = num(group, 0);
-    const orders = counted(group.length, 'order');
+    const orders = say.orders(group.length);
     return html`<li>
       <button
         class="print"
         data-first=${first}
         aria-pressed=${at === this.shown}
-        aria-label="Picture ${at + 1}, ${orders}: show ${orderWords(entryAt(result.orders, first))} on the sheet"
+        aria-label=${say.pictureShowOnSheet(at + 1, orders, orderWords(entryAt(result.orders, first)))}
         @click=${() => this.tell('picture-select', at)}
       >
         <ps-picture
@@ -100,14 +100,14 @@ export class ContactSheet extends LitElement {
         <span class="how-many"><b>${at + 1}</b> ${this.bare ? nothing : orders}</span>
         ${
           at === this.shown
-            ? html`<span class="soft small">${this.bare ? nothing : 'shown'}</span>`
+            ? html`<span class="soft small">${this.bare ? nothing : say.shown}</span>`
             : html`<button
               class="quiet compare"
               aria-pressed=${at === this.against}
-              aria-label="Compare picture ${at + 1} with the one shown"
+              aria-label=${say.comparePictureWithOne(at + 1)}
               @click=${() => this.tell('picture-compare', at)}
             >
-              Compare
+              ${say.compare}
             </button>`
         }
       </div>
@@ -119,7 +119,7 @@ export class ContactSheet extends LitElement {
     const { result } = this.answer;
     const small = result.groups.length > LARGE;
     return html`<div class="frame">
-        <ul class=${small ? 'small' : ''} aria-label="All pictures">
+        <ul class=${small ? 'small' : ''} aria-label=${say.allPictures}>
           ${repeat(
             result.groups.slice(0, this.most),
             (group) => group[0],
@@ -131,8 +131,8 @@ export class ContactSheet extends LitElement {
       ${
         result.groups.length > this.most
           ? html`<p class="row">
-            ${this.most} of ${result.groups.length} pictures are shown.
-            <button @click=${() => (this.most = Infinity)}>Show all</button>
+            ${say.ofPicturesAreShown(this.most, result.groups.length)}
+            <button @click=${() => (this.most = Infinity)}>${say.showAll}</button>
           </p>`
           : nothing
       }`;

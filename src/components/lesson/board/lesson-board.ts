@@ -7,18 +7,19 @@ import { moveCopy } from '../../../engine/stack/copied-pulls.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
 import { controls } from '../../ui/controls-style.ts';
 import '../../ui/kit/progress.ts';
-import { ALL_RIGHTS, type BoardChange, type BoardRights } from './board-change.ts';
+import { say } from '../../words/en/lesson/board.ts';
 import './compare-bar.ts';
-import type { CompareLook } from './compare-bar.ts';
+import { ALL_RIGHTS, type BoardChange, type BoardRights } from './board-change.ts';
 import './contact-sheet.ts';
+import type { CompareLook } from './compare-bar.ts';
 import { isFreeSpace } from './free-space.ts';
-import { lessonBoardStyle } from './lesson-board-style.ts';
 import './lesson-sheet.ts';
+import { lessonBoardStyle } from './lesson-board-style.ts';
 import type { PullOffset } from './lesson-sheet.ts';
 import { LessonStand } from './lesson-stand.ts';
-import { builtWords, orderWords, pictureWords } from './lesson-words.ts';
 import './order-pile.ts';
 import './pull-tools.ts';
+import { builtWords, orderWords, pictureWords } from './lesson-words.ts';
 import type { OpacityPick } from './pull-tools.ts';
 
 /** One print, then the other, for so long each: slower than what could harm anyone (WCAG 2.3.1). */
@@ -207,7 +208,7 @@ export class LessonBoard extends LitElement {
         .selected=${this.selected}
         ?covered=${covered}
         ?fixed=${!this.rights.place}
-        label=${whole ? `Print of ${orderWords(stand.order)}` : builtWords(this.down, stand.built, studio)}
+        label=${whole ? say.printOf(orderWords(stand.order)) : builtWords(this.down, stand.built, studio)}
         @pull-select=${(event: CustomEvent<string>) => (this.selected = event.detail)}
         @pull-offset=${(event: CustomEvent<PullOffset>) => this.moveTo(event.detail)}
         @drag-state=${(event: CustomEvent<boolean>) => this.setDragging(event.detail)}
@@ -238,9 +239,9 @@ export class LessonBoard extends LitElement {
       ? pictureWords(answer.result, stand.picture, this.hall)
       : builtWords(this.down, stand.built, this.sheet.studio, this.hall);
     return html`<div class="build">
-      <button aria-label="One pull fewer" title="One pull fewer: Shift and space bar" @click=${() => this.build(-1)}>−</button>
+      <button aria-label=${say.onePullFewer} title=${say.onePullFewerShift} @click=${() => this.build(-1)}>−</button>
       <p role="status">${words}</p>
-      <button aria-label="One pull more" title="One pull more: space bar" @click=${() => this.build(1)}>+</button>
+      <button aria-label=${say.onePullMore} title=${say.onePullMoreSpace} @click=${() => this.build(1)}>+</button>
     </div>`;
   }
 
@@ -251,15 +252,15 @@ export class LessonBoard extends LitElement {
     if (this.covered || this.untold) return html`<div class="pictures"><slot name="pictures"></slot></div>`;
     return html`<div class="pictures">
       <slot name="pictures"></slot>
-      ${stopped ? html`<p class="row soft">Stopped before all orders were compared. <button @click=${() => stand.run.again()}>Go on</button></p>` : nothing}
+      ${stopped ? html`<p class="row soft">${say.stoppedBeforeAllOrders} <button @click=${() => stand.run.again()}>${say.goOn}</button></p>` : nothing}
       ${
         progress === null || progress === 0
           ? nothing
-          : html`<ps-progress label="Comparing all orders" .value=${progress} words="${Math.round(progress * 100)} % compared" @stop=${() => stand.run.stop()}></ps-progress>`
+          : html`<ps-progress label=${say.comparingAllOrders} .value=${progress} words=${say.compared(Math.round(progress * 100))} @stop=${() => stand.run.stop()}></ps-progress>`
       }
       ${
         answer === null
-          ? html`<p class="soft">Printing all orders…</p>`
+          ? html`<p class="soft">${say.printingAllOrders}</p>`
           : html`<ps-contact-sheet
             class=${stand.run.outdated && !this.dragging ? 'behind' : ''}
             .answer=${answer}

@@ -1,7 +1,9 @@
 import { css, html, LitElement } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { fixed } from '../../../engine/base/language.ts';
 import { LESSON_AREA_MM2 } from '../../../engine/base/limits.ts';
 import { controls } from '../../ui/controls-style.ts';
+import { say } from '../../words/en/lesson/board.ts';
 
 /** From where on two prints of a lesson are two pictures. */
 export interface LessonLimits {
@@ -60,24 +62,24 @@ export class LessonLimitSliders extends LitElement {
     const { minDeltaE, minAreaMm2 } = this.limits;
     const typed = (event: Event): number => (event.target as HTMLInputElement).valueAsNumber;
     return html`<label
-        ><span>Counts as the same below</span><output>ΔE ${minDeltaE.toFixed(1)}</output>
+        ><span>${say.countsAsSameBelow}</span><output>ΔE ${fixed(minDeltaE, 1)}</output>
         <input
           type="range"
           min="0.1"
           max="12"
           step="0.1"
-          aria-label="Counts as the same below this ΔE"
+          aria-label=${say.countsAsSameBelowThis}
           .value=${String(minDeltaE)}
           @input=${(event: Event) => this.give({ minDeltaE: typed(event) })}
       /></label>
       <label
-        ><span>Overlook areas up to</span><output>${minAreaMm2} mm²</output>
+        ><span>${say.overlookAreasUpTo}</span><output>${minAreaMm2} mm²</output>
         <input
           type="range"
           min=${LESSON_AREA_MM2.least}
           max=${LESSON_AREA_MM2.most}
           step="5"
-          aria-label="Areas up to this many mm², all together, are overlooked"
+          aria-label=${say.areasUpToThis}
           .value=${String(minAreaMm2)}
           @input=${(event: Event) => this.give({ minAreaMm2: typed(event) })}
       /></label>`;

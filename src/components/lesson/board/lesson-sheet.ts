@@ -10,6 +10,7 @@ import { controls } from '../../ui/controls-style.ts';
 import { holdPage } from '../../ui/hold-page.ts';
 import { pathOf, restOutline } from '../../ui/print/screen-outline.ts';
 import { mmText, screenWords } from '../../ui/words.ts';
+import { say } from '../../words/en/lesson/board.ts';
 
 /** Where a pull was moved to: how far it lies from where it was drawn. */
 export interface PullOffset {
@@ -214,7 +215,7 @@ export class LessonSheet extends LitElement {
     return html`<div class="sheet" style="aspect-ratio: ${widthMm} / ${heightMm}">
       ${this.covered ? nothing : html`<ps-picture .picture=${this.picture} label=${this.label}></ps-picture>`}
       ${this.outline === null ? nothing : html`<ps-picture class="outline" aria-hidden="true" .picture=${this.outline}></ps-picture>`}
-      <svg viewBox="0 0 ${widthMm} ${heightMm}" role="group" aria-label=${this.fixed ? 'Shapes' : 'Shapes to move'}>
+      <svg viewBox="0 0 ${widthMm} ${heightMm}" role="group" aria-label=${this.fixed ? say.shapes : say.shapesToMove}>
         ${this.covered ? this.pulls.map((pull) => this.bareLine(pull)) : nothing}
         ${this.pulls.map((pull, index) => {
           const outline = this.outlineOf(pull);
@@ -228,7 +229,7 @@ export class LessonSheet extends LitElement {
             role="button"
             tabindex="0"
             aria-pressed=${pull.id === this.selected}
-            aria-label=${`Shape ${index + 1}, ${screenWords(pull.screen, this.studio)}, ${mmText(pull.dxMm)} mm right, ${mmText(pull.dyMm)} mm down: move with the arrow keys`}
+            aria-label=${say.shapeMmRightMm(index + 1, screenWords(pull.screen, this.studio), mmText(pull.dxMm), mmText(pull.dyMm))}
             @pointerdown=${(event: PointerEvent) => this.onDown(event, pull)}
             @pointermove=${(event: PointerEvent) => this.onMove(event, pull)}
             @pointerup=${(event: PointerEvent) => this.onUp(event)}

@@ -1,14 +1,15 @@
+import { fixed, numberLocale } from '../../../engine/base/language.ts';
 import type { PairOrder, PairReason } from '../../../engine/order/groups/pair-reasons.ts';
 import type { DifferentPlace } from '../../../engine/order/groups/where-different.ts';
 import type { Pull } from '../../../engine/stack/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
 import type { LessonResult } from '../../../workers/api/picture-api.ts';
-import { counted } from '../../ui/words.ts';
+import { say } from '../../words/en/lesson/board.ts';
 import type { LessonQuestion } from './lesson-run.ts';
 
 /** '24 orders, 6 different prints'. */
 export function countWords(result: Pick<LessonResult, 'orders' | 'count'>): string {
-  return `${counted(result.orders.length, 'order')}, ${counted(result.count, 'different print')}`;
+  return say.ordersDifferentPrints(result.orders.length, result.count);
 }
 
 /** Pairs of pulls and what is to say of their order. */
@@ -30,7 +31,7 @@ export function reasonLines(pairs: readonly PairOrder[], limits: Limits): Reason
   const ranked = pairs.toSorted((one, other) => REASONS.indexOf(one.reason) - REASONS.indexOf(other.reason));
   for (const pair of ranked) {
     const words = reasonWords(pair, limits);
-    const named = `${pair.a + 1} and ${pair.b + 1}`;
+    const named = say.and(pair.a + 1, pair.b + 1);
     const line = lines.get(words);
     if (line === undefined) lines.set(words, [named]);
     else line.push(named);
@@ -44,48 +45,46 @@ const REASONS: readonly PairReason[] = ['shows', 'hidden', 'alike', 'absorb', 's
 function reasonWords({ reason, areaMm2, shownMm2, deltaE, hiddenUnder }: PairOrder, { minDeltaE, minAreaMm2 }: Limits): string {
   switch (reason) {
     case 'shows':
-      return 'which lies on top shows in every order';
+      return say.whichLiesOnTop;
     case 'hidden':
-      return hiddenUnder.length === 0
-        ? 'which lies on top shows in some orders; in others the pulls around them hide it'
-        : `which lies on top is hidden when ${hiddenUnder.map((at) => at + 1).join(' or ')} goes over both`;
+      return hiddenUnder.length === 0 ? say.whichLiesOnTopShows : say.whichLiesOnTopIs(hiddenUnder.map((at) => at + 1).join(say.or));
     case 'alike':
-      return `look the same both ways: they differ by at most ΔE ${deltaE.toFixed(1)}, and up to ${minDeltaE.toFixed(1)} counts as the same`;
+      return say.lookSameBothWays(fixed(deltaE, 1), fixed(minDeltaE, 1));
     case 'absorb':
-      return 'films that only absorb light, so either order takes away the same light';
+      return say.filmsThatOnlyAbsorb;
     case 'same-ink':
-      return 'the same ink, so either order leaves the same film';
+      return say.sameInkSoEither;
     case 'small':
       return areaMm2 <= minAreaMm2
-        ? `meet on ${areaWords(areaMm2)} only; up to ${areaWords(minAreaMm2)} does not count`
-        : `differ on ${areaWords(shownMm2)} only; up to ${areaWords(minAreaMm2)} does not count`;
+        ? say.meetOnOnlyUp(areaWords(areaMm2), areaWords(minAreaMm2))
+        : say.differOnOnlyUp(areaWords(shownMm2), areaWords(minAreaMm2));
     case 'apart':
-      return 'never meet, so either may go down first';
+      return say.neverMeetSoEither;
   }
 }
 
 function areaWords(areaMm2: number): string {
-  return `${areaMm2 < 10 ? areaMm2.toFixed(1) : Math.round(areaMm2).toLocaleString('en')} mm²`;
+  return `${areaMm2 < 10 ? areaMm2.toFixed(1) : Math.round(areaMm2).toLocaleString(numberLocale())} mm²`;
 }
 
 /** '1 under 3 under 2'. */
 export function orderWords(order: readonly number[]): string {
-  return order.map((pull) => pull + 1).join(' under ');
+  return order.map((pull) => pull + 1).join(say.under);
 }
 
 /** 'as it is', '40 % clearer', 'opaque'. @param opacity −1 to 1 */
 export function opacityWords(opacity: number): string {
   const percent = Math.round(Math.abs(opacity) * 100);
-  if (percent === 0) return 'as it is';
-  if (percent === 100) return opacity < 0 ? 'clear' : 'opaque';
-  return `${percent} % ${opacity < 0 ? 'clearer' : 'more opaque'}`;
+  if (percent === 0) return say.asItIs;
+  if (percent === 100) return opacity < 0 ? say.clear : say.opaque;
+  return say.clearer(percent, opacity < 0);
 }
 
 /** 'Where 1 and 2 lie: 4,210 mm², ΔE 8.2'. @param pulls in the order of the lesson */
 export function placeWords(place: DifferentPlace, pulls: readonly Pull[]): string {
   const numbers = place.pulls.map((id) => pulls.findIndex((pull) => pull.id === id) + 1).sort((a, b) => a - b);
-  const named = numbers.length < 2 ? numbers.join('') : `${numbers.slice(0, -1).join(', ')} and ${numbers.at(-1)}`;
-  return `Where ${named} lie: ${areaWords(place.areaMm2)}, ΔE ${place.deltaE.toFixed(1)}`;
+  const named = numbers.length < 2 ? numbers.join('') : say.andNumbers(numbers.slice(0, -1).join(', '), numbers.at(-1) ?? '');
+  return say.whereLieDeltaE(named, areaWords(place.areaMm2), fixed(place.deltaE, 1));
 }
 
 /**
@@ -96,16 +95,16 @@ export function placeWords(place: DifferentPlace, pulls: readonly Pull[]): strin
  */
 export function builtWords(down: readonly Pull[], built: number, studio: Studio, short = false): string {
   const last = down[built - 1];
-  if (last === undefined) return 'Bare paper';
-  const screen = studio.screens.find(({ id }) => id === last.screen)?.name ?? 'a screen that is gone';
+  if (last === undefined) return say.barePaper;
+  const screen = studio.screens.find(({ id }) => id === last.screen)?.name ?? say.screenThatIsGone;
   if (short) return `${built}: ${screen}`;
-  const ink = studio.inks.find(({ id }) => id === last.ink)?.name ?? 'an ink that is gone';
-  return `${built} of ${down.length}: ${screen}, ${ink}`;
+  const ink = studio.inks.find(({ id }) => id === last.ink)?.name ?? say.inkThatIsGone;
+  return say.of(built, down.length, screen, ink);
 }
 
 /** 'Picture 3 of 12, printed by 2 orders'. @param short whether the orders are left out */
 export function pictureWords(result: Pick<LessonResult, 'groups' | 'count'>, picture: number, short = false): string {
-  if (short) return `Picture ${picture + 1} of ${result.count}`;
+  if (short) return say.pictureOf(picture + 1, result.count);
   const orders = result.groups[picture]?.length ?? 0;
-  return `Picture ${picture + 1} of ${result.count}, printed by ${counted(orders, 'order')}`;
+  return say.pictureOfPrintedBy(picture + 1, result.count, orders);
 }

@@ -6,6 +6,7 @@ import type { Pull } from '../../../engine/stack/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { holdPage } from '../../ui/hold-page.ts';
+import { say } from '../../words/en/lesson/board.ts';
 import { pullChip } from './order-chips.ts';
 import { orderPileStyle } from './order-pile-style.ts';
 
@@ -111,12 +112,12 @@ export class OrderPile extends LitElement {
     const it = entryAt(this.pulls, pull);
     const screen = studio.screens.find(({ id }) => id === it.screen);
     const ink = studio.inks.find(({ id }) => id === it.ink);
-    const name = screen?.name ?? 'a screen that is gone';
+    const name = screen?.name ?? say.screenThatIsGone;
     const dragged = drag?.under === true && drag.pull === pull;
     const waits = place >= this.built;
     const arrow = (way: 'over' | 'under', to: number, sign: string) => html`<button
       class="quiet arrow ${way}"
-      aria-label="Pull ${name} ${way === 'over' ? 'later' : 'earlier'}"
+      aria-label=${say.pullLater(name, way === 'over')}
       ?disabled=${to < 0 || to >= this.order.length}
       @click=${() => this.move(pull, to, `li[data-pull="${pull}"] .${way}`)}
     >
@@ -133,7 +134,7 @@ export class OrderPile extends LitElement {
         @keydown=${(event: KeyboardEvent) => this.onKey(event, pull)}
       >
         ${pullChip(it, pull, studio)}<span class="name">${name}<span class="ink">${ink?.name ?? ''}</span></span>
-        ${waits ? html`<span class="visually-hidden">, not yet on the sheet</span>` : nothing}
+        ${waits ? html`<span class="visually-hidden">${say.notYetOnSheet}</span>` : nothing}
       </button>
       ${this.fixed ? nothing : html`<span class="arrows">${arrow('over', place + 1, '↑')}${arrow('under', place - 1, '↓')}</span>`}
     </li>`;
@@ -141,15 +142,15 @@ export class OrderPile extends LitElement {
 
   override render() {
     const topFirst = this.order.map((pull, place) => ({ pull, place })).reverse();
-    return html`<p class="end" aria-hidden="true">Last down, on top</p>
-      <ul aria-label="The pulls, last down first">
+    return html`<p class="end" aria-hidden="true">${say.lastDownOnTop}</p>
+      <ul aria-label=${say.pullsLastDownFirst}>
         ${repeat(
           topFirst,
           ({ pull }) => pull,
           ({ pull, place }) => this.item(pull, place),
         )}
       </ul>
-      <p class="end first" aria-hidden="true">First down</p>`;
+      <p class="end first" aria-hidden="true">${say.firstDown}</p>`;
   }
 }
 

@@ -5,6 +5,7 @@ import type { Pull } from '../../../engine/stack/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
 import { controls } from '../../ui/controls-style.ts';
 import '../../ui/kit/number-field.ts';
+import { say } from '../../words/en/lesson/board.ts';
 import type { PullOffset } from './lesson-sheet.ts';
 import { opacityWords } from './lesson-words.ts';
 import { chipStyles, pullChip } from './order-chips.ts';
@@ -82,7 +83,7 @@ export class PullTools extends LitElement {
   }
 
   private renderOpacity(pull: Pull) {
-    const name = this.studio.inks.find(({ id }) => id === pull.ink)?.name ?? 'the ink';
+    const name = this.studio.inks.find(({ id }) => id === pull.ink)?.name ?? say.theInk;
     return html`<label class="opacity"
       ><span>${name}</span><output>${opacityWords(this.opacity)}</output>
       <input
@@ -90,7 +91,7 @@ export class PullTools extends LitElement {
         min="-100"
         max="100"
         step="5"
-        aria-label="${name}: clearer to the left, more opaque to the right"
+        aria-label=${say.clearerToLeftMore(name)}
         .value=${String(Math.round(this.opacity * 100))}
         @input=${(event: Event) => this.tell<OpacityPick>('opacity', { ink: pull.ink, opacity: (event.target as HTMLInputElement).valueAsNumber / 100 })}
         @change=${() => this.dispatchEvent(new Event('opacity-end'))}
@@ -104,7 +105,7 @@ export class PullTools extends LitElement {
         event: CustomEvent<number>,
       ) => this.tell<PullOffset>('pull-offset', { pull: pull.id, dxMm: pull.dxMm, dyMm: pull.dyMm, ...put(event.detail) })}></ps-number>`;
     return html`<div class="where">
-      ${field('Right', widthMm, pull.dxMm, (dxMm) => ({ dxMm }))} ${field('Down', heightMm, pull.dyMm, (dyMm) => ({ dyMm }))}
+      ${field(say.right, widthMm, pull.dxMm, (dxMm) => ({ dxMm }))} ${field(say.down, heightMm, pull.dyMm, (dyMm) => ({ dyMm }))}
     </div>`;
   }
 
@@ -116,7 +117,7 @@ export class PullTools extends LitElement {
     if (this.short) return this.inks ? this.renderOpacity(pull) : nothing;
     return html`<p class="chosen">${pullChip(pull, at, this.studio)} ${screen?.name}</p>
       ${this.inks ? this.renderOpacity(pull) : nothing} ${this.places ? this.renderPlace(pull) : nothing}
-      <div class="row"><button ?disabled=${!this.changed} @click=${() => this.dispatchEvent(new Event('put-back'))}>Put back</button></div>`;
+      <div class="row"><button ?disabled=${!this.changed} @click=${() => this.dispatchEvent(new Event('put-back'))}>${say.putBack}</button></div>`;
   }
 }
 

@@ -4,6 +4,7 @@ import { GOAL_KINDS, type GoalKind } from '../../../engine/lesson/goal-kinds.ts'
 import { goalSheet } from '../../../engine/lesson/goal-sheets.ts';
 import { controls } from '../../ui/controls-style.ts';
 import './level-play.ts';
+import { say } from '../../words/en/lesson/levels.ts';
 import { levelWords } from './level-words.ts';
 import { levelDone, levelsDone } from './levels-done.ts';
 
@@ -53,11 +54,11 @@ export class LessonLevels extends LitElement {
   @state() private done = levelsDone();
 
   override render() {
-    return html`<ol aria-label="Levels">
+    return html`<ol aria-label=${say.levels}>
         ${GOAL_KINDS.map(
           (kind, at) => html`<li>
             <button aria-pressed=${kind === this.kind} @click=${() => (this.kind = kind)}>
-              ${at + 1} <span class="title">${levelWords(kind, goalSheet(kind).pulls.length).title}</span> ${this.done.has(kind) ? html`<span role="img" aria-label="done">✓</span>` : ''}
+              ${at + 1} <span class="title">${levelWords(kind, goalSheet(kind).pulls.length).title}</span> ${this.done.has(kind) ? html`<span role="img" aria-label=${say.done}>✓</span>` : ''}
             </button>
           </li>`,
         )}

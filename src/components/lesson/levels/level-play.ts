@@ -12,10 +12,11 @@ import { engineFor } from '../../../workers/client/client.ts';
 import '../board/lesson-board.ts';
 import { controls } from '../../ui/controls-style.ts';
 import { Work } from '../../ui/work.ts';
+import { say } from '../../words/en/lesson/levels.ts';
 import type { BoardChange } from '../board/board-change.ts';
 import type { LessonBoard } from '../board/lesson-board.ts';
-import type { LessonAnswer } from '../board/lesson-run.ts';
 import '../../ui/print/picture-view.ts';
+import type { LessonAnswer } from '../board/lesson-run.ts';
 import { orderChips, pullChip } from '../board/order-chips.ts';
 import { levelPlayStyle } from './level-play-style.ts';
 import { levelWords, nameOf, verdictWords } from './level-words.ts';
@@ -117,7 +118,7 @@ export class LevelPlay extends LitElement {
     const name = `${this.round}`;
     const hidden = this.kind === 'on-top' ? topQuestion(answer.result, name) : hiddenOrder(answer.result, name);
     if (hidden === null) {
-      this.found ??= { right: false, words: 'All orders of these pulls print the same picture, so there is nothing to find.' };
+      this.found ??= { right: false, words: say.allOrdersOfThese };
       return;
     }
     this.secret = hidden;
@@ -169,9 +170,7 @@ export class LevelPlay extends LitElement {
     if (!right) this.board.compareWith(entryAt(answer.result.orders, hidden.order));
     this.tell({
       right,
-      words: right
-        ? `Yes: your order prints it.${same ? '' : ' It was pulled in another, and the print does not tell them apart.'}`
-        : 'Not yet: your print differs where the lines are.',
+      words: right ? say.yesYourOrderPrints(same) : say.notYetYourPrint,
     });
   }
 
@@ -184,11 +183,7 @@ export class LevelPlay extends LitElement {
     if (differ) this.board.compareWith(kept);
     this.tell({
       right,
-      words: right
-        ? 'Yes: two orders, one picture.'
-        : differ
-          ? 'Not yet: the two prints differ where the lines are.'
-          : 'These are the same order; change something.',
+      words: right ? say.yesTwoOrdersOne : differ ? say.notYetTwoPrints : say.theseAreSameOrder,
     });
   }
 
@@ -199,7 +194,7 @@ export class LevelPlay extends LitElement {
     const name = nameOf(entryAt(this.sheet.pulls, question.top).id, this.sheet);
     const right = question.top === pull;
     this.board.setOrder(entryAt(answer.result.orders, question.order));
-    this.tell({ right, words: `${right ? 'Yes' : 'No'}: ${name} lies on top. The space bar builds the print, pull by pull.` });
+    this.tell({ right, words: say.yesLiesOnTop(right, name) });
   }
 
   private showWay(kind: MadeGoal): void {
@@ -238,9 +233,9 @@ export class LevelPlay extends LitElement {
     const made = kind !== 'on-top' && kind !== 'alike' && kind !== 'found-back';
     const first = kind === 'alike' && kept === null;
     return html`<div class="row">
-      ${kind === 'on-top' ? nothing : first ? html`<button class="main" @click=${() => (this.kept = [...this.order])}>Keep this order</button>` : html`<button class="main" ?disabled=${found !== null} @click=${() => this.look()}>Look</button>`}
-      ${asksForOrder(kind) ? html`<button @click=${() => this.again()}>Another print</button>` : html`<button @click=${() => this.begin()}>Start again</button>`}
-      ${made && this.given === null && found?.right === false ? html`<button @click=${() => this.showWay(kind)}>Show one way</button>` : nothing}
+      ${kind === 'on-top' ? nothing : first ? html`<button class="main" @click=${() => (this.kept = [...this.order])}>${say.keepThisOrder}</button>` : html`<button class="main" ?disabled=${found !== null} @click=${() => this.look()}>${say.look}</button>`}
+      ${asksForOrder(kind) ? html`<button @click=${() => this.again()}>${say.anotherPrint}</button>` : html`<button @click=${() => this.begin()}>${say.startAgain}</button>`}
+      ${made && this.given === null && found?.right === false ? html`<button @click=${() => this.showWay(kind)}>${say.showOneWay}</button>` : nothing}
     </div>`;
   }
 
@@ -250,7 +245,7 @@ export class LevelPlay extends LitElement {
     return html`<section class="task" aria-labelledby="task">
       <h2 id="task">${title}</h2>
       <p>${task}</p>
-      ${kept === null ? nothing : html`<p class="row">Kept: ${orderChips(kept, this.sheet.pulls, this.sheet.studio)}</p>`}
+      ${kept === null ? nothing : html`<p class="row">${say.kept} ${orderChips(kept, this.sheet.pulls, this.sheet.studio)}</p>`}
       ${this.kind === 'on-top' ? this.renderGuess() : nothing} ${this.renderActions()}
       <p class="verdict ${found?.right === true ? 'right' : ''}" role="status">${found?.words ?? ''}</p>
     </section>`;
@@ -258,7 +253,7 @@ export class LevelPlay extends LitElement {
 
   private renderTarget() {
     const { widthMm, heightMm } = this.sheet.studio.paper;
-    const words = asksForOrder(this.kind) ? 'The print' : 'The print as it was given';
+    const words = asksForOrder(this.kind) ? say.thePrint : say.printAsItWas;
     return html`<figure class="target">
       <ps-picture .picture=${this.target} label=${words} style="aspect-ratio: ${widthMm} / ${heightMm}"></ps-picture>
       <figcaption>${words}</figcaption>
@@ -284,7 +279,7 @@ export class LevelPlay extends LitElement {
         @trouble=${(event: CustomEvent<string>) => this.trouble(event.detail)}
       >
  ${guessing ? nothing : html`<div slot="task">${this.renderTask()}</div>`}
-        <p slot="covered" class="soft">The print is hidden until you look.</p>
+        <p slot="covered" class="soft">${say.printIsHiddenUntil}</p>
         ${this.kind === 'on-top' ? nothing : html`<div slot="pictures">${this.renderTarget()}</div>`}
       </ps-lesson-board>`;
   }

@@ -10,10 +10,10 @@ import { controls } from '../../ui/controls-style.ts';
 import { dialogStyle } from '../../ui/kit/dialog-style.ts';
 import { dialogBox } from '../../ui/kit/dialog.ts';
 import { addressWith, codePicture, outOfReach } from '../../ui/print/code-picture.ts';
-import { counted } from '../../ui/words.ts';
 import { Work } from '../../ui/work.ts';
-import type { LessonAnswer } from '../board/lesson-run.ts';
+import { say } from '../../words/en/lesson/link.ts';
 import '../../ui/kit/select.ts';
+import type { LessonAnswer } from '../board/lesson-run.ts';
 import { levelWords } from '../levels/level-words.ts';
 
 /** Characters that browsers and messages pass on whole (common practice, no source). */
@@ -115,54 +115,47 @@ export class LessonLinkDialog extends LitElement {
   private async copy(address: string): Promise<void> {
     try {
       await navigator.clipboard.writeText(address);
-      this.copied = 'Copied.';
+      this.copied = say.copied;
     } catch {
       this.renderRoot.querySelector<HTMLInputElement>('input[readonly]')?.select();
-      this.copied = 'This browser does not let it be copied: it is marked, copy it by hand.';
+      this.copied = say.thisBrowserDoesNot;
     }
   }
 
   private renderCode(link: LessonLink | null) {
-    if (link === null) return html`<p>This lesson has too many outlines for a code that a phone can read: give the link instead.</p>`;
+    if (link === null) return html`<p>${say.thisLessonHasToo}</p>`;
     const there = this.counts.found;
     const here = this.answer?.result.count;
     const count =
-      there === null || here === undefined
-        ? ''
-        : there === here
-          ? `, and its orders print ${counted(here, 'picture')} as here`
-          : `; its orders print ${counted(there, 'picture')}, and here ${here}`;
-    const stray =
-      link.toleranceMm > 0.2
-        ? html`<p class="small soft">In the code, outlines are drawn to within ${link.toleranceMm} mm${count}.</p>`
-        : nothing;
-    return html`<div>${codePicture(addressWith(link.fragment), 'Code of this lesson')}${stray}</div>`;
+      there === null || here === undefined ? '' : there === here ? say.andItsOrdersPrint(here) : say.itsOrdersPrintPictures(there, here);
+    const stray = link.toleranceMm > 0.2 ? html`<p class="small soft">${say.inCodeOutlinesAre(link.toleranceMm, count)}</p>` : nothing;
+    return html`<div>${codePicture(addressWith(link.fragment), say.codeOfThisLesson)}${stray}</div>`;
   }
 
   private renderParts() {
     const { sheet, goal } = this;
     const link = lessonLink({ sheet, goal }, MOST_IN_LINK);
-    if (link === null) return html`<p>This lesson has too many outlines for a link: choose fewer pulls, or simpler shapes.</p>`;
+    if (link === null) return html`<p>${say.thisLessonHasTooMany}</p>`;
     const address = addressWith(link.fragment);
     const goals = [
-      { value: '', label: 'nothing; the board is theirs' },
+      { value: '', label: say.nothingBoardIsTheirs },
       ...(this.goals.found ?? []).map((kind) => ({ value: kind, label: levelWords(kind, sheet.pulls.length).title })),
     ];
     return html`<div class="parts">
       <div class="words">
         <ps-select
-          label="What is to be done"
+          label=${say.whatIsToBe}
           .options=${goals}
           .value=${goal ?? ''}
           @pick=${(event: CustomEvent<string>) => (this.goal = event.detail === '' ? null : (event.detail as GoalKind))}
         ></ps-select>
-        <label class="stacked">Link <input readonly .value=${address} @focus=${(event: Event) => (event.target as HTMLInputElement).select()} /></label>
+        <label class="stacked">${say.link} <input readonly .value=${address} @focus=${(event: Event) => (event.target as HTMLInputElement).select()} /></label>
         <div class="row">
-          <button class="main" @click=${() => this.copy(address)}>Copy the link</button>
-          <a href=${address} target="_blank" rel="noopener">Open it here</a>
+          <button class="main" @click=${() => this.copy(address)}>${say.copyLink}</button>
+          <a href=${address} target="_blank" rel="noopener">${say.openItHere}</a>
         </div>
         <p role="status" class="small">${this.copied}</p>
-        <p class="small soft">All of the lesson stands in the address behind the sign #, which no server is told. It opens beside a student’s own project and leaves that as it is.</p>
+        <p class="small soft">${say.allOfLessonStands}</p>
         ${outOfReach() === null ? nothing : html`<p class="small">${outOfReach()}</p>`}
       </div>
       ${this.renderCode(lessonLink({ sheet, goal }, this.room))}
@@ -170,8 +163,8 @@ export class LessonLinkDialog extends LitElement {
   }
 
   override render() {
-    return html`<button @click=${() => this.show()}>Link…</button>
-      ${dialogBox({ heading: 'This lesson for others', closable: true, onClose: () => (this.open = false) }, this.open ? this.renderParts() : nothing)}`;
+    return html`<button @click=${() => this.show()}>${say.link2}</button>
+      ${dialogBox({ heading: say.thisLessonForOthers, closable: true, onClose: () => (this.open = false) }, this.open ? this.renderParts() : nothing)}`;
   }
 }
 

@@ -5,12 +5,13 @@ import type { GivenLesson } from '../../../engine/lesson/packed-lesson.ts';
 import type { ReadResult } from '../../../engine/recipe/read.ts';
 import '../board/lesson-board.ts';
 import { controls } from '../../ui/controls-style.ts';
+import { say } from '../../words/en/lesson/link.ts';
 import type { BoardChange } from '../board/board-change.ts';
-import type { LessonBoard } from '../board/lesson-board.ts';
 import '../levels/lesson-levels.ts';
 import '../levels/level-play.ts';
-import { countWords } from '../board/lesson-words.ts';
+import type { LessonBoard } from '../board/lesson-board.ts';
 import '../../ui/kit/choice.ts';
+import { countWords } from '../board/lesson-words.ts';
 
 type Mode = 'task' | 'board' | 'levels';
 
@@ -96,20 +97,20 @@ export class LessonPage extends LitElement {
 
   override render() {
     const { value, problems } = this.found;
-    const own = html`<a href=${location.pathname}>Open your own studio</a>`;
+    const own = html`<a href=${location.pathname}>${say.openYourOwnStudio}</a>`;
     if (value === null) {
-      return html`<main><h1>No lesson</h1>
+      return html`<main><h1>${say.noLesson}</h1>
         ${problems.map(({ message }) => html`<p role="alert">${message}</p>`)}
         <p>${own}</p></main>`;
     }
     const modes = [
-      ...(value.goal === null ? [] : [{ value: 'task', label: 'Task' }]),
-      { value: 'board', label: 'Board' },
-      { value: 'levels', label: 'Levels' },
+      ...(value.goal === null ? [] : [{ value: 'task', label: say.task }]),
+      { value: 'board', label: say.board },
+      { value: 'levels', label: say.levels },
     ];
     return html`<header>
-        <h1>${value.sheet.title === '' ? 'Lesson' : `Lesson: ${value.sheet.title}`}</h1>
-        <ps-choice label="What to do" .options=${modes} .value=${this.mode} @pick=${(event: CustomEvent<string>) => (this.mode = event.detail as Mode)}></ps-choice>
+        <h1>${value.sheet.title === '' ? say.lesson : say.lessonTitle(value.sheet.title)}</h1>
+        <ps-choice label=${say.whatToDo} .options=${modes} .value=${this.mode} @pick=${(event: CustomEvent<string>) => (this.mode = event.detail as Mode)}></ps-choice>
         ${own}
       </header>
       <main>

@@ -1,0 +1,45 @@
+import { counted, parts, speak } from '../../../../engine/base/language.ts';
+
+export const say = speak('inks/overprint', {
+  moreColourfulInPrint: 'More colourful in print than this screen can show',
+  pointAtSquareTo: 'Point at a square to read it; click it, or press Enter, for its curve.',
+  addInksToSee: 'Add inks to see them over each other.',
+  overprintColourIsFurther: 'An overprint colour is further from every ink than',
+  overprintColourItAppears: (i: unknown) => parts`${i}an overprint colour: it appears where inks overlap and is no ink’s own`,
+  moreColourfulInPrintThan: (i: unknown) => parts`${i}more colourful in print than on this screen`,
+  everyInkOverEvery: 'Every ink over every other',
+  overIt: 'over it →',
+  firstDown: 'first down ↓',
+  overItself: (name: string) => `${name} over itself`,
+  alone: (name: string) => `${name} alone`,
+  over: (name: string, name2: string) => `${name} over ${name2}`,
+  reflectanceFrom380To: (lines: string) => `Reflectance from 380 to 730 nm of ${lines}`,
+  thePaper: 'the paper',
+  on: (name: string) => `On ${name}`,
+  deltaEBetweenTwoOrders: (orderDeltaE: string) => `ΔE ${orderDeltaE} between the two orders.`,
+  printShouldComeOut: (within: string) => `A print should come out ${within} of it.`,
+  deltaEToNearestInk: (nearestDeltaE: string, nearest: string) => `ΔE ${nearestDeltaE} to the nearest ink by itself, ${nearest}.`,
+  checkItAgainstReal: 'Check it against a real pull',
+  chartIsEstimatePull:
+    'The chart is an estimate. Pull the target by hand and measure its squares, or pick them from a photo: the inks are fitted to what came out.',
+  allInks: (all: number) => `All ${counted(all, { one: 'ink', other: 'inks' })}`,
+  ofInks: (inks: number, all: number) => `${inks} of ${counted(all, { one: 'ink', other: 'inks' })}`,
+  onTarget: (all: string) => `${all} on the target`,
+  inksOnTarget: 'Inks on the target',
+  fewSquaresThatTell: 'A few squares that tell most',
+  orEveryInkOver: 'Or every ink over every other',
+  paperOfPrint: 'Paper of the print',
+  landscape: (page: string) => `${page} landscape`,
+  printAsTarget: 'Print as a target',
+  putInWhatYou: 'Put in what you measured',
+  putAtLeastOne: 'Put at least one ink on the target.',
+  thatIsSmallFor: (pageIsA: boolean) =>
+    `That is small for most instruments: ${pageIsA ? 'choose A3, or put' : 'put'} fewer inks on the target.`,
+  squaresOfMm: (squares: number, sideMm: string) => `${counted(squares, { one: 'square', other: 'squares' })} of ${sideMm} mm.`,
+  overItselfSecondPull: (above: string) => `${above} over itself, a second pull.`,
+  overDeltaEToOver: (above: string, below: string, orderDeltaE: string) =>
+    `${above} over ${below}: ΔE ${orderDeltaE} to ${below} over ${above}.`,
+  overprintColourDeltaETo: (nearestDeltaE: string, overprintDeltaE: number) =>
+    `An overprint colour: ΔE ${nearestDeltaE} to the nearest ink, past ${overprintDeltaE}.`,
+  moreColourfulInPrintThanThis: 'More colourful in print than this screen can show.',
+});
