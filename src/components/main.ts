@@ -48,5 +48,5 @@ const shown = pageOf(location.hash);
 addEventListener('hashchange', () => {
   if (shown !== undefined || pageOf(location.hash) !== undefined) location.reload();
 });
-await speakChosen();
-await (shown?.show ?? showApp)();
+// No await at the top: a chunk loaded here may need this one, and each would wait for the other.
+void speakChosen().then(shown?.show ?? showApp);
