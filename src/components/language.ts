@@ -7,7 +7,7 @@ function isSpoken(tag: string): tag is Language {
 }
 
 /** The language chosen in this browser, else the first of the browser's own that the app speaks, else English. */
-export function chosenLanguage(): Language {
+function chosenLanguage(): Language {
   let stored: string | null = null;
   try {
     stored = localStorage.getItem(KEY);
