@@ -1,4 +1,4 @@
-import { defined } from '../base/at.ts';
+import { defined, num } from '../base/at.ts';
 import { cutText } from '../base/bounds.ts';
 import { EngineError } from '../base/error.ts';
 import { LONGEST_NAME, LONGEST_NOTE, PAPER_PROPORTION } from '../base/limits.ts';
@@ -20,6 +20,7 @@ const SHARED_MM = 40;
 const DIGITS = 4;
 /** Less of a pull on a section is no reason for a stencil, mm². */
 const DUST_MM2 = 0.01;
+const WELL_IN_MM = 0.2;
 
 /** How a pull lies from where its stencil was drawn, mm. */
 interface Move {
@@ -138,8 +139,18 @@ function movedBack(box: Box, { dxMm, dyMm }: Move): Box {
 /** Whether more than dust of some outlines lies in a box. */
 function prints(rings: Float64Array[], box: Box): boolean {
   if (rings.length === 0) return false;
+  // A corner well inside says so at once: clipping every pull of a long stack for every section takes seconds.
+  if (rings.some((ring) => hasCornerIn(ring, box))) return true;
   const inside = cutRings(rings, [boxRing(box)], new WorkBudget());
   return Math.abs(inside.reduce((area, ring) => area + ringArea(ring), 0)) >= DUST_MM2;
+}
+
+function hasCornerIn(ring: Float64Array, { xMm, yMm, widthMm, heightMm }: Box): boolean {
+  for (let i = 0; i + 1 < ring.length; i += 2) {
+    const [x, y] = [num(ring, i) - xMm, num(ring, i + 1) - yMm];
+    if (x >= WELL_IN_MM && y >= WELL_IN_MM && x <= widthMm - WELL_IN_MM && y <= heightMm - WELL_IN_MM) return true;
+  }
+  return false;
 }
 
 /** All of a stencil that some of its pulls bring onto a section or over the sheet's own edge there, mm from the section's corner. */

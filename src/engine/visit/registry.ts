@@ -12,7 +12,7 @@ export interface VisitScreen {
   number: number;
   name: string;
   mesh: Screen['mesh'];
-  /** Its film is a film turned over; left out where it is not. */
+  /** What is on it is mirrored; left out where it is not. */
   mirrored?: true;
 }
 

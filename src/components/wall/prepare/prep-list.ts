@@ -33,7 +33,7 @@ export function prepRows(screens: readonly Screen[], studio: Studio, frames: Fra
       shapes: [...new Set(screen.placed.map(({ shape }) => studio.shapes.find(({ id }) => id === shape)?.name ?? shape))].join(', '),
       size: sizeOf(screen, studio),
       mesh: `${screen.mesh.threadsPerCm}/cm, ${screen.mesh.threadUm} µm`,
-      film: isMirrored(screen) ? `${film} m², or the unmirrored ${TURNED_OVER}` : `${film} m²`,
+      film: isMirrored(screen) ? `${film} m², ${TURNED_OVER}` : `${film} m²`,
       state: isAtHand(screen.id, frames) ? frameState(screen.id, frames) : 'to make',
     }));
 }
