@@ -1,7 +1,7 @@
 import { html } from 'lit';
 import type { Screen } from '../../engine/shapes/types.ts';
 import type { AppStore } from '../app-store.ts';
-import { drawerFilms } from '../ui/films/drawer-films.ts';
+import { drawerFilms, drawerPlates } from '../ui/films/drawer-films.ts';
 import './screen-rack.ts';
 
 interface ScreensPart {
@@ -22,7 +22,7 @@ export function screensPart({ store, open, choose, compose }: ScreensPart) {
       <h2 id="screens-head">Screens</h2>
       <span class="soft">${studio.screens.length}</span>
       <span class="fill"></span>
-      ${drawerFilms(store)}
+      ${drawerFilms(store)} ${drawerPlates(store)}
       <button title="All screens on one sheet; many shapes put on screens at once" @click=${compose}>Whole sheet…</button>
       <button class="quiet" title="Name, colour, sheet and printable part of the paper" @click=${() => store.go('inks')}>Sheet ${studio.paper.widthMm} × ${studio.paper.heightMm} mm…</button>
     </header>

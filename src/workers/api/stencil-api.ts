@@ -35,7 +35,7 @@ export interface StencilApi {
   /** @throws EngineError 'screen.unknown-shape', 'geometry.too-much-work' */
   thinPlaces(request: ThinRequest): ThinFound;
   /** @throws EngineError as `plates` */
-  plates(film: FilmScreen, asked: PlateAsked): PlatesFound;
+  plates(films: readonly FilmScreen[], asked: PlateAsked): PlatesFound;
   traced(request: TraceRequest): Traced;
   /** @throws EngineError as `bladePieces` */
   pieces(shape: Shape, line: readonly number[]): Shape[];

@@ -27,9 +27,9 @@ export function findThinPlaces(request: ThinRequest, control: JobControl<number>
   return run(control, (api) => api.thinPlaces(request) as Promise<ThinFound>);
 }
 
-/** Lays out what is cut of a screen away from the page; throws as `findThinPlaces` does, and as `plates`. */
-export function layPlates(film: FilmScreen, asked: PlateAsked, control: JobControl<number>): Promise<PlatesFound> {
-  return run(control, (api) => api.plates(film, asked) as Promise<PlatesFound>);
+/** Lays out what is cut of screens away from the page; throws as `findThinPlaces` does, and as `plates`. */
+export function layPlates(films: readonly FilmScreen[], asked: PlateAsked, control: JobControl<number>): Promise<PlatesFound> {
+  return run(control, (api) => api.plates(films, asked) as Promise<PlatesFound>);
 }
 
 /** Cuts, joins or repeats a shape away from the page; throws as `findThinPlaces` does, and as `changedShape`. */

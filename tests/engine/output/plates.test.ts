@@ -30,7 +30,7 @@ const outline = (rings: readonly Float64Array[]) => ({ rings, fillRule: 'nonzero
 
 describe('plates', () => {
   it('should keep their size when the cut takes half a kerf on either side', () => {
-    const { sheets, pieces } = plates(film(FRAME, 40), asked);
+    const { sheets, pieces } = plates([film(FRAME, 40)], asked);
     expect([sheets.length, pieces]).toEqual([1, 1]);
     const [inner, outer] = sheets[0]!.rings as [Float64Array, Float64Array];
     // The hole is cut first, 0.1 mm inside its edge; the outside 0.1 mm outside.
@@ -40,7 +40,7 @@ describe('plates', () => {
 
   it('should be mirrored, as what they print is mirrored again', () => {
     // An arrow to the right: its tip on the right is on the left of the plate.
-    const { sheets } = plates(film([[0, 10, 40, 20, 0, 30]], 40), { ...asked, kerfMm: 0 });
+    const { sheets } = plates([film([[0, 10, 40, 20, 0, 30]], 40)], { ...asked, kerfMm: 0 });
     const ring = sheets[0]!.rings[0]!;
     const box = shapeBounds([ring]);
     const wide = (x: number): number => {
@@ -51,7 +51,7 @@ describe('plates', () => {
   });
 
   it('should be read back by another reader of DXF as closed contours of the same area, y upwards', () => {
-    const { sheets } = plates(film(FRAME, 40), asked);
+    const { sheets } = plates([film(FRAME, 40)], asked);
     const dxf = new DxfReader().parseSync(plateDxf(sheets[0]!))!;
     expect(dxf.header).toMatchObject({ $ACADVER: 'AC1009', $INSUNITS: 4 });
     const read = dxf.entities as unknown as { type: string; layer: string; shape: boolean; vertices: { x: number; y: number }[] }[];
@@ -65,7 +65,7 @@ describe('plates', () => {
   });
 
   it('should be hairlines in an SVG of the same size, in the eyes of another renderer (resvg)', () => {
-    const svg = plateSvg(plates(film(FRAME, 40), asked).sheets[0]!);
+    const svg = plateSvg(plates([film(FRAME, 40)], asked).sheets[0]!);
     expect(svg).toContain('width="100mm" height="80mm"');
     // Filled, to be measured, at 10 pixels a millimetre: 40.2² without 19.8².
     const filled = svg.replace('<g fill="none"', '<g fill="#000" stroke-opacity="0"').replace(/"\/>\n<path d="/, '');
@@ -77,7 +77,7 @@ describe('plates', () => {
   });
 
   it('should leave bridges in a stencil, so that nothing falls out: no opening has a hole', () => {
-    const { sheets, islands, bridges } = plates(film(FRAME, 40), { ...asked, kind: 'stencil', kerfMm: 0 });
+    const { sheets, islands, bridges } = plates([film(FRAME, 40)], { ...asked, kind: 'stencil', kerfMm: 0 });
     expect([islands, bridges]).toEqual([1, 2]);
     const cut = sheets[0]!.rings.slice(0, -1);
     expect(ringParts(cut).map((part) => part.length)).toEqual([1, 1]);
@@ -118,7 +118,64 @@ describe('plates', () => {
       /^There is nothing on screen 7, Kelp/,
     ],
   ])('should be refused in a sentence: %s', (code, one, how, message) => {
-    expect(() => plates(one, how)).toThrow(expect.objectContaining({ code, message: expect.stringMatching(message) as string }));
+    expect(() => plates([one], how)).toThrow(expect.objectContaining({ code, message: expect.stringMatching(message) as string }));
+  });
+});
+
+describe('plates of several screens', () => {
+  const other = { ...film([square(30)], 30), key: '8 b' };
+
+  it('should have sheets of their own, a screen each, all counted', () => {
+    const found = plates([film(FRAME, 40), other], asked);
+    expect(found.sheets.map(({ name, screens }) => [name, screens])).toEqual([
+      ['screen 7 Kelp plate', undefined],
+      ['screen 8 b Kelp plate', undefined],
+    ]);
+    expect(found.pieces).toBe(2);
+  });
+
+  it('should share sheets when asked to, no piece over another, each on the layer of its screen', () => {
+    const { sheets, pieces } = plates([film(FRAME, 40), other], { ...asked, kerfMm: 0, together: true });
+    expect([sheets.length, pieces, sheets[0]!.name]).toEqual([1, 2, '2 screens plate']);
+    expect([...sheets[0]!.screens!].sort()).toEqual(['7', '7', '8 b']);
+    // 40² without 20², and 30²: none lies over another.
+    expect(outlineArea(outline(sheets[0]!.rings))).toBeCloseTo(1600 - 400 + 900, 1);
+    const dxf = new DxfReader().parseSync(plateDxf(sheets[0]!))!;
+    const read = dxf.entities as unknown as { layer: string; vertices: { x: number; y: number }[] }[];
+    const areaOn = (layer: string): number[] =>
+      read
+        .filter((one) => one.layer === layer)
+        .map(({ vertices }) => Math.round(Math.abs(ringArea(vertices.flatMap(({ x, y }) => [x, y])))));
+    expect(areaOn('CUT_7').sort((a, b) => a - b)).toEqual([400, 1600]);
+    expect(areaOn('CUT_8-b')).toEqual([900]);
+    expect(
+      plateSvg(sheets[0]!)
+        .match(/class="screen-[^"]+"/g)!
+        .sort(),
+    ).toEqual(['class="screen-7"', 'class="screen-7"', 'class="screen-8-b"']);
+  });
+
+  it('should cut what lies in a hole before what is about it', () => {
+    const small = { ...film([square(10)], 10), key: '9' };
+    // A hole of 76 mm takes the small piece, as the sheet has no room beside the frame.
+    const { sheets } = plates([film([square(90), square(76, 7)], 90), small], {
+      ...asked,
+      kerfMm: 0,
+      sheetWidthMm: 96,
+      sheetHeightMm: 96,
+      together: true,
+    });
+    expect(sheets.map(({ screens }) => screens)).toEqual([['9', '7', '7']]);
+  });
+
+  it('should be stencils, one a screen, and name the screen that is empty or too large', () => {
+    expect(plates([film(FRAME, 40), other], { ...asked, kind: 'stencil', together: true }).sheets.map(({ name }) => name)).toEqual([
+      'screen 7 Kelp stencil',
+      'screen 8 b Kelp stencil',
+    ]);
+    expect(() => plates([film(FRAME, 40), { ...film([square(90)], 90), key: '8' }], { ...asked, together: true })).toThrow(
+      /^A piece of screen 8, Kelp is 90/,
+    );
   });
 });
 

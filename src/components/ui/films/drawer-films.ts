@@ -20,9 +20,13 @@ export function drawerFilms(store: AppStore, screen?: Screen) {
   ></ps-films>`;
 }
 
-/** The button for what is cut of a screen. */
-export function drawerPlates(store: AppStore, screen: Screen) {
-  const { shapes, paper } = store.project.drawer;
-  const film = { key: String(screen.number), screen, shapes, paper };
-  return html`<ps-plates .film=${film} .heading=${store.project.title}></ps-plates>`;
+/** The button for what is cut of the drawer's screens, or first of one of them; nothing where there is none. */
+export function drawerPlates(store: AppStore, screen?: Screen) {
+  if (store.project.drawer.screens.length === 0) return nothing;
+  return html`<ps-plates
+    label=${screen === undefined ? 'Plates…' : 'Plate…'}
+    .offers=${() => drawerOffers(store.project)}
+    .first=${screen === undefined ? null : [screen.id]}
+    .heading=${store.project.title}
+  ></ps-plates>`;
 }

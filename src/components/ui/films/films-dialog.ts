@@ -27,6 +27,7 @@ import { FILM_PAPERS, FILM_SIDES, type FilmChoices, FILMS_AS, lieSentence, PRINT
 import type { FilmOffer } from './film-offers.ts';
 import { filmSheet } from './film-sheet.ts';
 import { filmsStyle } from './films-style.ts';
+import { screenTicks } from './screen-ticks.ts';
 
 /** No cuts. */
 const WHOLE = { across: '', down: '' };
@@ -125,34 +126,6 @@ export class Films extends LitElement {
     this.dialog.close();
   }
 
-  private screens() {
-    const toMake = this.all.filter(({ state }) => state === 'to make');
-    const pick = (label: string, films: readonly FilmOffer[]) =>
-      html`<button type="button" class="quiet" @click=${() => this.tick(new Set(films.map(({ id }) => id)))}>${label}</button>`;
-    return html`<div>
-      <div class="top">
-        <h3>Screens</h3>
-        ${pick('All', this.all)} ${toMake.length === 0 ? nothing : pick('To make', toMake)} ${pick('None', [])}
-      </div>
-      <div class="screens" role="group" aria-label="Screens that films are made of">
-        ${this.all.map(
-          ({ id, key, screen, state }) => html`<label>
-            <input
-              type="checkbox"
-              .checked=${this.ticked.has(id)}
-              @change=${(event: Event) => {
-                const ids = new Set(this.ticked);
-                if ((event.target as HTMLInputElement).checked) this.tick(ids.add(id), id);
-                else if (ids.delete(id)) this.tick(ids);
-              }}
-            />
-            <b>${key}</b><span class="name">${screen.name}</span>${state === 'drawn' ? nothing : html`<span class="soft">${state}</span>`}
-          </label>`,
-        )}
-      </div>
-    </div>`;
-  }
-
   private edges() {
     const { choices } = this;
     const tickbox = (name: 'registerMarks' | 'lays', label: string) => html`<label
@@ -193,7 +166,7 @@ export class Films extends LitElement {
       ${dialogBox(
         { heading: 'Film positives, 1:1', closable: true, onClose: () => this.making.stop() },
         html`<form @submit=${(event: Event) => this.make(event)}>
-          <div class="asked">${this.screens()} ${this.edges()} ${this.pages()}</div>
+          <div class="asked">${screenTicks({ all: this.all, ticked: this.ticked, label: 'Screens that films are made of', tick: (ids, shown) => this.tick(ids, shown) })} ${this.edges()} ${this.pages()}</div>
           <div class="shown">
             ${filmSheet(this.picture, { page: this.page, wrong: this.wrong, turn: (page) => (this.page = page) })}
             <p class="soft small">Print at 100 %, never “fit to page”, and measure the bar of 100 mm before you expose.</p>

@@ -2,7 +2,7 @@ import { html, LitElement, nothing, svg } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { entryAt } from '../../../engine/base/at.ts';
 import { roundTo } from '../../../engine/base/units.ts';
-import type { FilmScreen } from '../../../engine/output/film/ways.ts';
+import { ringArea, shapeBounds } from '../../../engine/geometry/rings.ts';
 import { PLATE_MM, type PlateAsked, type PlatesFound } from '../../../engine/output/plate/plates.ts';
 import { ringPath } from '../../../engine/output/svg-text.ts';
 import { layPlates } from '../../../workers/client/stencils.ts';
@@ -18,8 +18,10 @@ import '../kit/progress.ts';
 import { counted } from '../words.ts';
 import { workFailure } from '../work-failure.ts';
 import { Work } from '../work.ts';
+import type { FilmOffer } from './film-offers.ts';
 import { filmsStyle } from './films-style.ts';
 import { pager } from './pager.ts';
+import { screenTicks } from './screen-ticks.ts';
 
 const KINDS = [
   { value: 'relief', label: 'Plate to print from' },
@@ -36,20 +38,35 @@ const USUAL: PlateAsked = {
   leastMm: PLATE_MM.least.usual,
 };
 
-/** A screen's shapes as contours to cut: a button, and behind it what is asked, with a picture of each sheet. */
+/** The number of a piece's screen, in the middle of it; a hole has none. */
+function pieceNumber(ring: Float64Array, key: string, sizeMm: number) {
+  if (ringArea(ring) < 0) return nothing;
+  const { xMm, yMm, widthMm, heightMm } = shapeBounds([ring]);
+  return svg`<text x=${xMm + widthMm / 2} y=${yMm + heightMm / 2} font-size=${sizeMm} text-anchor="middle" dominant-baseline="middle">${key}</text>`;
+}
+
+/** The shapes of screens as contours to cut: a button, and behind it what is asked, with a picture of each sheet. */
 @customElement('ps-plates')
 export class Plates extends LitElement {
   static override styles = [controls, dialogStyle, filmsStyle];
 
-  @property({ attribute: false }) film!: FilmScreen;
+  /** The screens that there are, asked for when the dialog opens. */
+  @property({ attribute: false }) offers!: () => FilmOffer[];
+  /** Ids of those that are ticked at first; all when left out. */
+  @property({ attribute: false }) first: readonly string[] | null = null;
+  @property() label = 'Plates…';
   /** The project's title. */
   @property() heading = '';
   @state() private asked = USUAL;
+  @state() private all: readonly FilmOffer[] = [];
+  @state() private ticked: ReadonlySet<string> = new Set();
   @state() private sheet = 0;
   @query('dialog') private dialog!: HTMLDialogElement;
   private readonly work = new Work<PlatesFound>(this);
 
   private open(): void {
+    this.all = this.offers();
+    this.ticked = new Set(this.first ?? this.all.map(({ id }) => id));
     this.dialog.showModal();
     this.lay();
   }
@@ -59,10 +76,26 @@ export class Plates extends LitElement {
     this.lay();
   }
 
+  private get chosen(): FilmOffer[] {
+    return this.all.filter(({ id }) => this.ticked.has(id));
+  }
+
+  private tick(ids: ReadonlySet<string>): void {
+    this.ticked = ids;
+    this.lay();
+  }
+
   private lay(): void {
-    const { film, asked } = this;
+    const { asked } = this;
+    const films = this.chosen.map(({ key, screen, shapes, paper }) => ({ key, screen, shapes, paper }));
     this.sheet = 0;
-    void this.work.start((control) => layPlates(film, asked, control));
+    if (films.length === 0) return this.clear();
+    void this.work.start((control) => layPlates(films, asked, control));
+  }
+
+  private clear(): void {
+    this.work.clear();
+    this.requestUpdate();
   }
 
   private async save(event: Event): Promise<void> {
@@ -70,13 +103,20 @@ export class Plates extends LitElement {
     const { found } = this.work;
     if (found === null) return;
     const { platesZip } = await import('../../output/films/plates-zip.ts');
-    const { key, screen } = this.film;
-    const name = fileNameOf(`${this.heading} ${this.asked.kind === 'relief' ? 'plate' : 'stencil'} ${key} ${screen.name}`, 'zip');
+    const what = this.asked.kind === 'relief' ? 'plate' : 'stencil';
+    const [only, ...more] = this.chosen;
+    const which = only === undefined || more.length > 0 ? `${what}s` : `${what} ${only.key} ${only.screen.name}`;
+    const name = fileNameOf(`${this.heading} ${which}`, 'zip');
     download(name, platesZip(found) as Uint8Array<ArrayBuffer>, 'application/zip');
     this.dialog.close();
   }
 
-  private number(name: Exclude<keyof PlateAsked, 'kind'>, label: string, { least, most }: { least: number; most: number }, step = 0.1) {
+  private number(
+    name: Exclude<keyof PlateAsked, 'kind' | 'together'>,
+    label: string,
+    { least, most }: { least: number; most: number },
+    step = 0.1,
+  ) {
     return html`<ps-number .label=${label} unit="mm" .step=${step} .min=${least} .max=${most} .value=${this.asked[name]} @pick=${({ detail }: NumberPick) => this.change({ [name]: detail })}></ps-number>`;
   }
 
@@ -92,7 +132,8 @@ export class Plates extends LitElement {
       </p>
       ${
         relief
-          ? html`<div class="fields">
+          ? html`${this.chosen.length < 2 ? nothing : this.togetherBox()}
+          <div class="fields">
             ${this.number('sheetWidthMm', 'Sheet, width', PLATE_MM.side, 1)} ${this.number('sheetHeightMm', 'height', PLATE_MM.side, 1)}
             ${this.number('gapMm', 'Between pieces', PLATE_MM.gap)}
           </div>`
@@ -106,11 +147,19 @@ export class Plates extends LitElement {
       <ps-cautions topic="cutting"></ps-cautions>`;
   }
 
+  private togetherBox() {
+    return html`<label
+        ><input type="checkbox" .checked=${this.asked.together === true} @change=${(event: Event) => this.change({ together: (event.target as HTMLInputElement).checked })} />Pieces of several screens share sheets</label
+      >
+      <p class="soft small">Each contour keeps its screen’s number: as a class in the SVG, as a layer in the DXF.</p>`;
+  }
+
   private picture({ sheets }: PlatesFound) {
-    const { widthMm, heightMm, rings, name } = entryAt(sheets, this.sheet);
+    const { widthMm, heightMm, rings, name, screens } = entryAt(sheets, this.sheet);
     return svg`<svg viewBox="0 0 ${widthMm} ${heightMm}" role="img" aria-label=${name}>
       <rect width=${widthMm} height=${heightMm} />
       <path class="line" d=${rings.map((ring) => ringPath(ring, 2)).join('')} stroke-width=${Math.max(widthMm, heightMm) / 500} />
+      ${screens === undefined ? nothing : rings.map((ring, i) => pieceNumber(ring, screens[i] ?? '', Math.max(widthMm, heightMm) / 40))}
     </svg>`;
   }
 
@@ -137,11 +186,13 @@ export class Plates extends LitElement {
   }
 
   override render() {
-    return html`<button type="button" @click=${() => this.open()}>Plate…</button>
+    return html`<button type="button" @click=${() => this.open()}>${this.label}</button>
       ${dialogBox(
-        { heading: `Cut screen ${this.film.key}`, beside: this.film.screen.name, closable: true, onClose: () => this.work.stop() },
+        { heading: 'Plates and stencils to cut', closable: true, onClose: () => this.work.stop() },
         html`<form @submit=${(event: Event) => void this.save(event)}>
-          <div class="asked">${this.fields()}</div>
+          <div class="asked">
+            ${screenTicks({ all: this.all, ticked: this.ticked, label: 'Screens that are cut', tick: (ids) => this.tick(ids) })} ${this.fields()}
+          </div>
           <div class="shown">${this.shown()}</div>
           <div class="foot buttons">
             <button type="button" @click=${() => this.dialog.close()}>Cancel</button>

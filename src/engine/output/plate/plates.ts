@@ -1,3 +1,4 @@
+import { entryAt } from '../../base/at.ts';
 import { EngineError } from '../../base/error.ts';
 import { roundTo } from '../../base/units.ts';
 import { cutRings, normalise } from '../../geometry/booleans.ts';
@@ -19,6 +20,8 @@ export interface PlateAsked {
   kind: 'relief' | 'stencil';
   /** Width that the cut takes away: all edges move by half of it, so that what is left has its size. */
   kerfMm: number;
+  /** Whether pieces of several screens share sheets; else each screen has its own. */
+  together?: boolean;
   /** What pieces are cut out of. */
   sheetWidthMm: number;
   sheetHeightMm: number;
@@ -55,30 +58,52 @@ const MOST_PIECES = 1000;
 const STEPS = 4e8;
 
 /**
- * The contours to cut of a screen, inner ones before those around them.
+ * The contours to cut of screens, inner ones before those around them.
  * @throws EngineError as `filmImage`, 'plate.large' for a piece that no sheet holds, 'plate.many', 'plate.kerf' when the
  *   kerf takes everything
  */
-export function plates(film: FilmScreen, asked: PlateAsked): PlatesFound {
-  const image = filmImage(film, 0);
-  const { leastMm } = asked;
-  const thin = leastMm > 0 ? thinPlaces({ rings: image, fillRule: 'nonzero' }, { lineMm: leastMm, gapMm: leastMm }) : { lines: 0, gaps: 0 };
-  const found = asked.kind === 'relief' ? relief(film, image, asked) : stencil(film, image, asked);
-  return { ...found, narrow: thin.lines + thin.gaps };
+export function plates(films: readonly FilmScreen[], asked: PlateAsked): PlatesFound {
+  const images = films.map((film): Image => ({ film, rings: filmImage(film, 0) }));
+  const narrow = asked.leastMm > 0 ? images.reduce((sum, { rings }) => sum + narrowPlaces(rings, asked.leastMm), 0) : 0;
+  const cuts = cutsOf(images, asked);
+  const all = (count: 'pieces' | 'islands' | 'bridges'): number => cuts.reduce((sum, cut) => sum + cut[count], 0);
+  return { sheets: cuts.flatMap(({ sheets }) => sheets), pieces: all('pieces'), islands: all('islands'), bridges: all('bridges'), narrow };
 }
 
 type Cut = Omit<PlatesFound, 'narrow'>;
 
-function relief(film: FilmScreen, image: Float64Array[], asked: PlateAsked): Cut {
-  const budget = new WorkBudget(STEPS);
+/** A screen, and what it prints. */
+interface Image {
+  film: FilmScreen;
+  rings: Float64Array[];
+}
+
+function cutsOf(images: readonly Image[], asked: PlateAsked): Cut[] {
+  if (asked.kind === 'stencil') return images.map(({ film, rings }) => stencil(film, rings, asked));
+  return asked.together === true && images.length > 1 ? [relief(images, asked)] : images.map((image) => relief([image], asked));
+}
+
+function narrowPlaces(rings: Float64Array[], leastMm: number): number {
+  const { lines, gaps } = thinPlaces({ rings, fillRule: 'nonzero' }, { lineMm: leastMm, gapMm: leastMm });
+  return lines + gaps;
+}
+
+/** What is cut to print a screen from, and the screen. */
+function piecesOf({ film, rings }: Image, kerfMm: number, budget: WorkBudget): { film: FilmScreen; piece: Float64Array[] }[] {
   // A plate prints its mirror image.
-  const mirrored = normalise({ rings: mapRings(image, [-1, 0, 0, 1, 0, 0]), fillRule: 'nonzero' }, budget);
-  const pieces = ringParts(mirrored).map((part) => grownRings(part, asked.kerfMm / 2, budget));
-  const who = `screen ${film.key}, ${film.screen.name}`;
+  const mirrored = normalise({ rings: mapRings(rings, [-1, 0, 0, 1, 0, 0]), fillRule: 'nonzero' }, budget);
+  return ringParts(mirrored).map((part) => ({ film, piece: grownRings(part, kerfMm / 2, budget) }));
+}
+
+function relief(images: readonly Image[], asked: PlateAsked): Cut {
+  const budget = new WorkBudget(STEPS * images.length);
+  const owned = images.flatMap((image) => piecesOf(image, asked.kerfMm, budget));
+  const pieces = owned.map(({ piece }) => piece);
+  const name = images.length === 1 ? images.map(({ film }) => `screen ${film.key} ${film.screen.name}`).join() : `${images.length} screens`;
   if (pieces.length > MOST_PIECES) {
     throw new EngineError(
       'plate.many',
-      `There are ${pieces.length} pieces on ${who}, over the ${MOST_PIECES} that are laid on sheets; take a simpler screen.`,
+      `There are ${pieces.length} pieces on ${images.length === 1 ? images.map(({ film }) => whoOf(film)).join() : name}, over the ${MOST_PIECES} that are laid on sheets; take ${images.length === 1 ? 'a simpler screen' : 'fewer screens at once'}.`,
     );
   }
   const sheet = { widthMm: asked.sheetWidthMm, heightMm: asked.sheetHeightMm, gapMm: Math.max(asked.gapMm, asked.kerfMm) };
@@ -88,17 +113,29 @@ function relief(film: FilmScreen, image: Float64Array[], asked: PlateAsked): Cut
     const { widthMm, heightMm } = shapeBounds(pieces[large] ?? []);
     throw new EngineError(
       'plate.large',
-      `A piece of ${who} is ${roundTo(widthMm, 0)} × ${roundTo(heightMm, 0)} mm, larger than a sheet of ${sheet.widthMm} × ${sheet.heightMm} mm with ${sheet.gapMm} mm free about it; take larger sheets.`,
+      `A piece of ${whoOf(entryAt(owned, large).film)} is ${roundTo(widthMm, 0)} × ${roundTo(heightMm, 0)} mm, larger than a sheet of ${sheet.widthMm} × ${sheet.heightMm} mm with ${sheet.gapMm} mm free about it; take larger sheets.`,
     );
   }
   const count = Math.max(...nested.map((piece) => piece.sheet)) + 1;
-  const sheets = Array.from({ length: count }, (_, at): CutSheet => ({
-    name: `screen ${film.key} ${film.screen.name} plate${count === 1 ? '' : ` ${at + 1} of ${count}`}`,
-    widthMm: sheet.widthMm,
-    heightMm: sheet.heightMm,
-    rings: nested.filter((piece) => piece.sheet === at).flatMap(({ rings }) => inwardFirst(rings)),
-  }));
+  const sheets = Array.from({ length: count }, (_, at): CutSheet => {
+    const cut = nested
+      .filter((piece) => piece.sheet === at)
+      .flatMap(({ piece, rings }) => inwardFirst(rings).map((ring) => ({ ring, key: entryAt(owned, piece).film.key })));
+    // Pieces may lie in the holes of others: all that is inside is cut first.
+    const ordered = cut.toSorted((a, b) => Math.abs(ringArea(a.ring)) - Math.abs(ringArea(b.ring)));
+    return {
+      name: `${name} plate${count === 1 ? '' : ` ${at + 1} of ${count}`}`,
+      widthMm: sheet.widthMm,
+      heightMm: sheet.heightMm,
+      rings: ordered.map(({ ring }) => ring),
+      ...(images.length > 1 ? { screens: ordered.map(({ key }) => key) } : {}),
+    };
+  });
   return { sheets, pieces: pieces.length, islands: 0, bridges: 0 };
+}
+
+function whoOf({ key, screen }: FilmScreen): string {
+  return `screen ${key}, ${screen.name}`;
 }
 
 function stencil(film: FilmScreen, image: Float64Array[], { kerfMm, bridgeMm }: PlateAsked): Cut {

@@ -1,0 +1,41 @@
+import { html, nothing } from 'lit';
+import type { FilmOffer } from './film-offers.ts';
+
+interface ScreenTicks {
+  all: readonly FilmOffer[];
+  /** Ids of those that are ticked. */
+  ticked: ReadonlySet<string>;
+  /** What the screens are ticked for, aloud. */
+  label: string;
+  /** @param last the one that was ticked last, alone */
+  tick(ids: ReadonlySet<string>, last?: string): void;
+}
+
+/** The screens that there are, to be ticked one by one or all at once. */
+export function screenTicks({ all, ticked, label, tick }: ScreenTicks) {
+  const toMake = all.filter(({ state }) => state === 'to make');
+  const pick = (words: string, films: readonly FilmOffer[]) =>
+    html`<button type="button" class="quiet" @click=${() => tick(new Set(films.map(({ id }) => id)))}>${words}</button>`;
+  return html`<div>
+    <div class="top">
+      <h3>Screens</h3>
+      ${pick('All', all)} ${toMake.length === 0 ? nothing : pick('To make', toMake)} ${pick('None', [])}
+    </div>
+    <div class="screens" role="group" aria-label=${label}>
+      ${all.map(
+        ({ id, key, screen, state }) => html`<label>
+          <input
+            type="checkbox"
+            .checked=${ticked.has(id)}
+            @change=${(event: Event) => {
+              const ids = new Set(ticked);
+              if ((event.target as HTMLInputElement).checked) tick(ids.add(id), id);
+              else if (ids.delete(id)) tick(ids);
+            }}
+          />
+          <b>${key}</b><span class="name">${screen.name}</span>${state === 'drawn' ? nothing : html`<span class="soft">${state}</span>`}
+        </label>`,
+      )}
+    </div>
+  </div>`;
+}
