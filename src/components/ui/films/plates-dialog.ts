@@ -126,7 +126,7 @@ export class Plates extends LitElement {
       <p class="soft small">
         ${
           relief
-            ? 'What prints is cut out as pieces, mirrored, to be glued on a block: lay them face up on this screen’s film, turned over.'
+            ? 'What prints is cut out as pieces, mirrored, to be glued on a block: lay them face up on the film of their screen, turned over.'
             : 'What prints is cut out of a sheet as large as the paper, as it is seen; bridges hold what would fall out.'
         }
       </p>
