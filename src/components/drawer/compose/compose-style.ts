@@ -42,6 +42,13 @@ export const composeStyle = css`
     gap: var(--space-5);
     margin-left: var(--space-5);
   }
+  .six {
+    display: grid;
+    grid-template-columns: repeat(3, minmax(0, 1fr));
+    gap: var(--space-3);
+    width: 100%;
+    max-width: 300px;
+  }
   .pieces {
     max-height: 120px;
     overflow-y: auto;

@@ -62,15 +62,15 @@ function alignTools({ pieces, alignWith, others, deeds }: Pick<ComposeTools, 'pi
           ${ways.map(([way, words, can]) => html`<option value=${way} ?disabled=${!can} .selected=${way === alignWith}>${words}</option>`)}
         </select>
       </label>
-      ${ALIGNMENTS.map(([to, words]) => html`<button ?disabled=${!ready} @click=${() => deeds.align(to)}>${words}</button>`)}
-    </div>
-    ${
-      alignWith === 'screens'
-        ? html`<div class="row pieces" role="group" aria-label="Screens to align with this one">
-          ${others.map(({ screen, on }) => html`<button aria-pressed=${on} @click=${() => deeds.alignOther(screen.id, !on)}>Screen ${screen.number} ${screen.name}</button>`)}
-        </div>`
-        : nothing
-    }`;
+      ${
+        alignWith === 'screens'
+          ? html`<div class="row pieces" role="group" aria-label="Screens to align with this one">
+            ${others.map(({ screen, on }) => html`<button aria-pressed=${on} aria-label=${`Screen ${screen.number} ${screen.name}`} @click=${() => deeds.alignOther(screen.id, !on)}>${screen.number} ${screen.name}</button>`)}
+          </div>`
+          : nothing
+      }
+      <div class="six">${ALIGNMENTS.map(([to, words]) => html`<button ?disabled=${!ready} @click=${() => deeds.align(to)}>${words}</button>`)}</div>
+    </div>`;
 }
 
 /** The buttons for what is chosen on the whole sheet: all that a drag or a key does, and more. */

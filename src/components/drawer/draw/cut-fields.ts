@@ -77,7 +77,7 @@ export function cutFields(now: CutSettings, others: readonly Shape[], set: Set) 
         ? html`<ps-choice label="Mirrored" .value=${now.across} .options=${ACROSS} @pick=${(event: CustomEvent<CutSettings['across']>) => set({ across: event.detail })}></ps-choice>`
         : nothing
     }
-    ${FIELDS[now.kind].map((field) => numberField(field, now, set))}`;
+    <div class="numbers">${FIELDS[now.kind].map((field) => numberField(field, now, set))}</div>`;
 }
 
 function numberField({ name, label, unit, min, max, step }: Field, now: CutSettings, set: Set) {

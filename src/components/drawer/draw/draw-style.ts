@@ -33,6 +33,12 @@ export const drawStyle = css`
     grid-template-columns: repeat(2, minmax(0, 1fr));
     gap: var(--space-5);
   }
+  .numbers {
+    display: grid;
+    grid-template-columns: repeat(auto-fit, minmax(130px, 1fr));
+    align-items: end;
+    gap: var(--space-5);
+  }
   .buttons {
     flex-wrap: wrap;
   }
