@@ -59,6 +59,7 @@ export function installable(): Plugin {
         }));
         const worker = bundle[OFFLINE_FILE];
         if (worker?.type !== 'chunk') throw new Error(`The build has no ${OFFLINE_FILE} to write the list of its files into.`);
+        if (worker.imports.length > 0) throw new Error(`${OFFLINE_FILE} stands by itself, but imports ${worker.imports.join(', ')}.`);
         worker.code = worker.code.replace(/\b\w+\.__WB_MANIFEST\b/, JSON.stringify(entries));
       },
     },
