@@ -1,4 +1,3 @@
-import { readEvents, readHeads } from '../engine/log/read-events.ts';
 import type { LogEvent, VisitHead } from '../engine/log/types.ts';
 import type { Project } from '../engine/project/types.ts';
 import type { KeptHead, KeptKind, StoredProject } from '../workers/api/storage-api.ts';
@@ -14,6 +13,9 @@ export type Held = 'elsewhere' | 'asking' | 'memory';
 
 /** Where saving stands. */
 export type SaveState = 'saved' | 'saving' | 'late' | 'failed' | Held;
+
+/** The schemas of a log are large, and none is read before the first prints. */
+const logReader = () => import('../engine/log/read-events.ts');
 
 /** Saving that takes longer is told, ms. */
 const LATE_MS = 3000;
@@ -174,6 +176,7 @@ export class AutoSaver extends EventTarget implements Saver {
 
   /** The visits that read well; of others it is told. */
   async readVisits(): Promise<VisitHead[]> {
+    const { readHeads } = await logReader();
     const { read, problems } = readHeads(await this.storage.readVisits(), 'the visits kept in this browser');
     const [first] = problems;
     if (first !== undefined) {
@@ -185,6 +188,7 @@ export class AutoSaver extends EventTarget implements Saver {
   /** The events that read well; of others it is told. */
   async readEvents(visit: string): Promise<LogEvent[]> {
     const raw = await this.storage.readEvents(visit);
+    const { readEvents } = await logReader();
     const { read, problems } = readEvents(raw, 'the log of this visit');
     const [first] = problems;
     if (first !== undefined) {

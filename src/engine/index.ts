@@ -76,7 +76,7 @@ import { groupOrders as groupOrdersInside } from './order/groups/group-orders.ts
 import { dryingPairs as dryingPairsInside, freeSwaps as freeSwapsInside, overlapsOf as overlapsOfInside } from './order/overlaps.ts';
 import { sampleOrder as sampleOrderInside } from './order/sample.ts';
 import { demoProject as demoProjectInside } from './project/demo.ts';
-import { writeProject as writeProjectInside } from './project/read.ts';
+import { writeProject as writeProjectInside } from './project/write.ts';
 import { checkPlan as checkPlanInside } from './pullorder/check-plan.ts';
 import { planPulls as planPullsInside } from './pullorder/planner.ts';
 import { driftedRecipes as driftedRecipesInside } from './recipe/drifted.ts';

@@ -1,6 +1,5 @@
 import { emptyProject } from '../../engine/project/empty.ts';
-import { isNewer, readSections } from '../../engine/project/read-sections.ts';
-import { checkProject } from '../../engine/project/read.ts';
+import { isNewer } from '../../engine/project/newer.ts';
 import type { Project } from '../../engine/project/types.ts';
 import type { StoredProject } from '../../workers/api/storage-api.ts';
 import { sentenceOf } from '../../workers/client/client.ts';
@@ -21,10 +20,11 @@ const MOST_TOLD = 4;
  * @param name of it, for the sentences
  */
 export async function readKeptProject(sections: Record<string, unknown>, name: string): Promise<KeptRead> {
+  // The schemas are large, and a newcomer has nothing to read.
+  const { checkProject } = await import('../../engine/project/read.ts');
   const whole = checkProject(sections, name);
   if (whole.value !== null) return { project: whole.value, sentences: [] };
-  // Reading SVG takes parsers that a sound project does not need.
-  const { demo } = await import('../demo.ts');
+  const [{ readSections }, { demo }] = await Promise.all([import('../../engine/project/read-sections.ts'), import('../demo.ts')]);
   const { project, aside } = readSections(sections, emptyProject(demo()), name);
   return { project, sentences: aside.map(({ message }) => message) };
 }

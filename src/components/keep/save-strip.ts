@@ -1,6 +1,6 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { writeProject } from '../../engine/project/read.ts';
+import { writeProject } from '../../engine/project/write.ts';
 import type { AppStore } from '../app-store.ts';
 import type { AutoSaver } from '../saver.ts';
 import { controls } from '../ui/controls-style.ts';

@@ -1,7 +1,8 @@
 import type { VisitHead } from '../../engine/log/types.ts';
 import type { ReadResult } from '../../engine/recipe/read.ts';
+import { isZip } from '../../engine/visitfile/is-zip.ts';
 import type { VisitPlan } from '../../engine/visitfile/plan-file.ts';
-import { isZip, readVisit, type VisitFile, writeVisit } from '../../engine/visitfile/visit-file.ts';
+import type { VisitFile } from '../../engine/visitfile/visit-file.ts';
 import { sentenceOf } from '../../workers/client/client.ts';
 import type { AppStore } from '../app-store.ts';
 import { fileNameOf } from '../ui/download.ts';
@@ -16,6 +17,7 @@ import { saveAsFile } from './save-strip.ts';
 /** The open project with its drawings, its pull order and its log as one file, for another device or for safe keeping. */
 export async function saveProjectFile(store: AppStore, to: 'the same' | 'another'): Promise<boolean> {
   try {
+    const { readVisit, writeVisit } = await import('../../engine/visitfile/visit-file.ts');
     const parts = (await store.saver.openPress?.()) ?? {};
     const { made, head } = parts as { made?: VisitPlan | null; head?: VisitHead | null };
     const whole = parts['version'] === RECORD_VERSION && made && head ? { made, head } : null;

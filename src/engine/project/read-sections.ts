@@ -22,12 +22,6 @@ type Sections = Record<string, unknown>;
 /** What a list loses at most round by round: each round may bring to light what leaned on the one before. */
 const MOST_ROUNDS = 100;
 
-/** Whether a later version of the program saved it: then not a byte of it may be touched. */
-export function isNewer(raw: unknown): boolean {
-  const version = typeof raw === 'object' && raw !== null ? (raw as Sections)['version'] : undefined;
-  return typeof version === 'number' && version > PROJECT_VERSION;
-}
-
 /**
  * Reads a saved project part by part: a part that reads well is kept, of a list each entry by itself.
  * What names something that is gone is put aside as well.

@@ -98,8 +98,3 @@ export function checkEditions({ editions = [], recipes }: Project, fileName: str
     ];
   });
 }
-
-/** The text of a project file. */
-export function writeProject(project: Project): string {
-  return `${JSON.stringify(project)}\n`;
-}

@@ -1,7 +1,6 @@
 import { z } from 'zod';
 import { FRAME_SIDE_MM, LESSON_PULLS, LONGEST_NAME, LONGEST_SEED, MOST_ENTRIES, MOST_PULLS, MOST_SHEETS } from '../base/limits.ts';
 import { MOST_SEEN_PRINTS, MOST_SEEN_RUNS } from '../explore/search/seen.ts';
-import { exploreSchema } from '../explore/settings/setting-table.ts';
 import { tasteSchema } from '../explore/taste/taste-schema.ts';
 import { editionSchema } from '../log/edition/edition-schema.ts';
 import { MOST_SPREAD_MM } from '../output/film/film.ts';
@@ -18,6 +17,7 @@ import {
   shapeSchema,
   strokeGainSchema,
 } from '../recipe/schema.ts';
+import { exploreSchema } from './explore-schema.ts';
 import { MOST_PINS, PROJECT_FORMAT, PROJECT_VERSION } from './types.ts';
 
 const id = z.string().min(1).max(200);

@@ -7,6 +7,7 @@ import { readProject } from '../project/read.ts';
 import type { Project } from '../project/types.ts';
 import type { ReadResult } from '../recipe/read.ts';
 import { drawings } from './carried/drawings.ts';
+import { isZip } from './is-zip.ts';
 import { readPlan, type VisitPlan, writePlan } from './plan-file.ts';
 import { NO_DAY } from './zip-files.ts';
 
@@ -42,11 +43,6 @@ export function writeVisit({ project, made, log }: VisitToWrite): Uint8Array<Arr
   if (log !== null) parts[LOG] = strToU8(writeLog(log.head, log.events));
   for (const [name, svg] of drawings(project.drawer.shapes)) parts[`shapes/${name}`] = strToU8(svg);
   return zipSync(parts, { level: 6, mtime: NO_DAY }) as Uint8Array<ArrayBuffer>;
-}
-
-/** Whether bytes begin as a zip does. Source: APPNOTE.TXT of the ZIP format, 4.3.7, local file header. */
-export function isZip(bytes: Uint8Array): boolean {
-  return bytes[0] === 0x50 && bytes[1] === 0x4b && bytes[2] === 3 && bytes[3] === 4;
 }
 
 /**

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
-import { writeProject } from '../../../src/engine/project/read.ts';
 import type { Project } from '../../../src/engine/project/types.ts';
+import { writeProject } from '../../../src/engine/project/write.ts';
 import { recipeOf } from '../../../src/engine/recipe/write.ts';
 import { pullOf, smallProject } from '../../helpers/small-project.ts';
 import type { Studio } from '../harness.ts';

@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { type Edition, newEdition } from '../../../src/engine/log/edition/edition.ts';
 import { apply } from '../../../src/engine/project/apply.ts';
 import { perform, startHistory, undo } from '../../../src/engine/project/history.ts';
-import { readProject, writeProject } from '../../../src/engine/project/read.ts';
+import { readProject } from '../../../src/engine/project/read.ts';
+import { writeProject } from '../../../src/engine/project/write.ts';
 import { recipeOf } from '../../../src/engine/recipe/write.ts';
 import { smallProject } from '../../helpers/small-project.ts';
 

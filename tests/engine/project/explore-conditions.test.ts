@@ -4,7 +4,8 @@ import type { ExploreSettings } from '../../../src/engine/explore/types.ts';
 import { apply } from '../../../src/engine/project/apply.ts';
 import { demoProject } from '../../../src/engine/project/demo.ts';
 import { perform, startHistory, undo } from '../../../src/engine/project/history.ts';
-import { readProject, writeProject } from '../../../src/engine/project/read.ts';
+import { readProject } from '../../../src/engine/project/read.ts';
+import { writeProject } from '../../../src/engine/project/write.ts';
 
 const SHAPES = new URL('../../../shapes/', import.meta.url);
 const project = demoProject(

@@ -3,8 +3,9 @@ import { DENSITY_G_PER_CM3, OFFSET_MM, OFFSET_RANGE_MM } from '../../../src/engi
 import { checkExplore } from '../../../src/engine/explore/settings/check.ts';
 import { checkInk } from '../../../src/engine/ink/characterise/check-ink.ts';
 import { apply } from '../../../src/engine/project/apply.ts';
-import { readProject, writeProject } from '../../../src/engine/project/read.ts';
+import { readProject } from '../../../src/engine/project/read.ts';
 import type { Project } from '../../../src/engine/project/types.ts';
+import { writeProject } from '../../../src/engine/project/write.ts';
 import { smallProject } from '../../helpers/small-project.ts';
 
 function isRead(project: Project): boolean {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Command } from '../../../src/engine/project/commands/command.ts';
 import { perform, startHistory, undo } from '../../../src/engine/project/history.ts';
-import { writeProject } from '../../../src/engine/project/read.ts';
+import { writeProject } from '../../../src/engine/project/write.ts';
 import { smallProject } from '../../helpers/small-project.ts';
 
 describe('several pulls together', () => {

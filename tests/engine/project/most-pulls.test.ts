@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { apply } from '../../../src/engine/project/apply.ts';
 import type { Command } from '../../../src/engine/project/commands/command.ts';
-import { readProject, writeProject } from '../../../src/engine/project/read.ts';
+import { readProject } from '../../../src/engine/project/read.ts';
+import { writeProject } from '../../../src/engine/project/write.ts';
 import { recipeOf } from '../../../src/engine/recipe/write.ts';
 import type { Pull } from '../../../src/engine/stack/types.ts';
 import { pullOf, smallProject } from '../../helpers/small-project.ts';

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { defined, entryAt } from '../../../src/engine/base/at.ts';
 import { perform, startHistory, undo } from '../../../src/engine/project/history.ts';
-import { readProject, writeProject } from '../../../src/engine/project/read.ts';
+import { readProject } from '../../../src/engine/project/read.ts';
+import { writeProject } from '../../../src/engine/project/write.ts';
 import { MOST_GENERATIONS, type PrintLineage } from '../../../src/engine/recipe/lineage.ts';
 import { recipeOf } from '../../../src/engine/recipe/write.ts';
 import { smallProject } from '../../helpers/small-project.ts';

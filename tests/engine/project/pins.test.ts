@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { apply } from '../../../src/engine/project/apply.ts';
 import { perform, startHistory, undo } from '../../../src/engine/project/history.ts';
-import { readProject, writeProject } from '../../../src/engine/project/read.ts';
+import { readProject } from '../../../src/engine/project/read.ts';
 import { MOST_PINS } from '../../../src/engine/project/types.ts';
+import { writeProject } from '../../../src/engine/project/write.ts';
 import type { Pin } from '../../../src/engine/recipe/prints/pinned-prints.ts';
 import { pullOf, smallProject } from '../../helpers/small-project.ts';
 

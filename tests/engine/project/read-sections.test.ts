@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { isNewer, readSections } from '../../../src/engine/project/read-sections.ts';
+import { isNewer } from '../../../src/engine/project/newer.ts';
+import { readSections } from '../../../src/engine/project/read-sections.ts';
 import { checkProject } from '../../../src/engine/project/read.ts';
 import { recipeOf } from '../../../src/engine/recipe/write.ts';
 import { smallProject } from '../../helpers/small-project.ts';

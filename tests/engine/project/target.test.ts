@@ -3,8 +3,9 @@ import { demoStocks } from '../../../src/engine/ink/demo/demo-stocks.ts';
 import { letDown } from '../../../src/engine/ink/mix/mix.ts';
 import { apply } from '../../../src/engine/project/apply.ts';
 import { perform, startHistory, undo } from '../../../src/engine/project/history.ts';
-import { readProject, writeProject } from '../../../src/engine/project/read.ts';
+import { readProject } from '../../../src/engine/project/read.ts';
 import type { Target } from '../../../src/engine/project/types.ts';
+import { writeProject } from '../../../src/engine/project/write.ts';
 import { pullOf, rectangle, screenAt, smallProject } from '../../helpers/small-project.ts';
 
 const TARGET: Target = {

@@ -2,7 +2,6 @@ import { css, html, LitElement } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import type { Recipe } from '../../../engine/recipe/types.ts';
 import { studioOfRecipe } from '../../../engine/recipe/write.ts';
-import { printSvg } from '../../../engine/visitfile/carried/print-svg.ts';
 import { wallTools } from '../../../workers/client/client.ts';
 import { controls } from '../controls-style.ts';
 import { fileNameOf } from '../download.ts';
@@ -53,7 +52,10 @@ export class PictureOut extends LitElement {
     const { recipe, kind, widthMm, dpi, relative } = this;
     if (recipe === null) return;
     void this.making.start(async (control) => {
-      if (kind === 'svg') return { file: new Blob([printSvg(recipe)], { type: 'image/svg+xml' }), name: fileNameOf(recipe.title, 'svg') };
+      if (kind === 'svg') {
+        const { printSvg } = await import('../../../engine/visitfile/carried/print-svg.ts');
+        return { file: new Blob([printSvg(recipe)], { type: 'image/svg+xml' }), name: fileNameOf(recipe.title, 'svg') };
+      }
       const studio = studioOfRecipe(recipe);
       const file = await wallTools().print({ studio, pulls: recipe.pulls, size: { widthMm, dpi, relative }, recipe }, control);
       return file && { file, name: fileNameOf(`${recipe.title} ${widthMm} mm`, 'png') };

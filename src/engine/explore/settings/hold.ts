@@ -1,5 +1,3 @@
-import { z } from 'zod';
-
 /** What may not change when the explorer moves; pulls are named by their id in the base stack. */
 export type Hold =
   | { kind: 'first'; pull: string }
@@ -11,11 +9,3 @@ export type Hold =
   | { kind: 'lies'; pull: string }
   /** `pull` goes down before `other`. */
   | { kind: 'before'; pull: string; other: string };
-
-const id = z.string().min(1).max(200);
-
-/** A hold as it stands in a file. */
-export const holdSchema: z.ZodType<Hold> = z.discriminatedUnion('kind', [
-  z.object({ kind: z.enum(['first', 'last', 'place', 'ink', 'out', 'lies']), pull: id }),
-  z.object({ kind: z.literal('before'), pull: id, other: id }),
-]);

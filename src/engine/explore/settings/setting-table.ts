@@ -1,7 +1,5 @@
-import { z } from 'zod';
-import { LONGEST_NAME, LONGEST_SEED, MOST_ENTRIES, MOST_HOLDS, OFFSET_RANGE_MM, STROKES } from '../../base/limits.ts';
+import { OFFSET_RANGE_MM, STROKES } from '../../base/limits.ts';
 import { DEFAULT_PLACE_MM, type ExploreSettings } from '../types.ts';
-import { holdSchema } from './hold.ts';
 import { LIMITS, type CountLimit, type LimitField, type ShareLimit } from './limits.ts';
 import { type Range, rangeText, wholeFrom } from './range.ts';
 
@@ -11,14 +9,13 @@ import { type Range, rangeText, wholeFrom } from './range.ts';
  * beyond), and what inks and screens must or must not do. The others say what may change, and how far.
  */
 
-/** One setting: what a file may hold for it, and its words. */
-export interface Setting<T> {
-  schema: z.ZodType<T>;
+/** One setting's words. */
+export interface Setting {
   label: string;
 }
 
 /** A setting that is a number. */
-export interface NumberSetting<T extends number | undefined> extends Setting<T> {
+export interface NumberSetting extends Setting {
   range: Range;
   /** Behind the field. */
   unit: string;
@@ -33,44 +30,31 @@ export interface NumberSetting<T extends number | undefined> extends Setting<T> 
 }
 
 /** A setting that is one of a few. */
-export interface ChoiceSetting<T, V> extends Setting<T> {
+export interface ChoiceSetting<V> extends Setting {
   /** Values with their words. */
   choices: readonly (readonly [V, string])[];
 }
 
-const id = z.string().min(1).max(200);
-const pairs = z
-  .array(z.tuple([id, id]))
-  .max(200)
-  .optional();
-const screens = z.array(id).max(1000).optional();
-
 /** More prints than this on one wall are not looked through. */
 export const MAX_VARIANTS = 10_000;
 
-function schemaOf({ least, most, whole }: Range): z.ZodNumber {
-  return (whole ? z.int() : z.number()).min(least).max(most);
+function number(range: Range, words: Omit<NumberSetting, 'range' | 'empty'>): NumberSetting {
+  return { range, ...words };
 }
 
-type NumberWords = Omit<NumberSetting<number>, 'schema' | 'range'>;
-
-function number(range: Range, words: NumberWords): NumberSetting<number> {
-  return { schema: schemaOf(range), range, ...words };
+function optionalNumber(range: Range, words: Omit<NumberSetting, 'range'> & { empty: string }): NumberSetting {
+  return { range, ...words };
 }
 
-function optionalNumber(range: Range, words: NumberWords & { empty: string }): NumberSetting<number | undefined> {
-  return { schema: schemaOf(range).optional(), range, ...words };
-}
-
-function choice<V extends string>(label: string, ...choices: [V, string][]): ChoiceSetting<V | undefined, V> {
-  return { schema: z.enum(choices.map(([value]) => value) as [V, ...V[]]).optional(), label, choices };
+function choice<V extends string>(label: string, ...choices: [V, string][]): ChoiceSetting<V> {
+  return { label, choices };
 }
 
 function mm(least = OFFSET_RANGE_MM.least): Range {
   return { least, most: OFFSET_RANGE_MM.most, step: 0.1, whole: false };
 }
 
-function limit({ kind, range, what, label, unit, help }: CountLimit | ShareLimit): NumberSetting<number | undefined> {
+function limit({ kind, range, what, label, unit, help }: CountLimit | ShareLimit): NumberSetting {
   const counts = kind === 'count';
   return optionalNumber(range, {
     label,
@@ -86,10 +70,7 @@ function limit({ kind, range, what, label, unit, help }: CountLimit | ShareLimit
   });
 }
 
-const limits = Object.fromEntries(Object.entries(LIMITS).map(([field, each]) => [field, limit(each)])) as Record<
-  LimitField,
-  NumberSetting<number | undefined>
->;
+const limits = Object.fromEntries(Object.entries(LIMITS).map(([field, each]) => [field, limit(each)])) as Record<LimitField, NumberSetting>;
 
 const COUNT = wholeFrom(1, MAX_VARIANTS);
 const DELTA_E: Range = { least: 0, most: 100, step: 0.5, whole: false };
@@ -99,7 +80,7 @@ const STROKES_A_PULL = wholeFrom(STROKES.least, STROKES.most);
 
 const PAIRS: Range = { least: 0, most: 1, step: 0.01, whole: false };
 
-function turnedPairs(label: string): NumberSetting<number | undefined> {
+function turnedPairs(label: string): NumberSetting {
   return optionalNumber(PAIRS, {
     label,
     unit: '%',
@@ -110,7 +91,7 @@ function turnedPairs(label: string): NumberSetting<number | undefined> {
   });
 }
 
-const SNAP: NumberSetting<number | undefined> & ChoiceSetting<number | undefined, number> = {
+const SNAP: NumberSetting & ChoiceSetting<number> = {
   ...optionalNumber(mm(0.1), {
     label: 'Offsets in steps of',
     unit: 'mm',
@@ -126,18 +107,18 @@ const SNAP: NumberSetting<number | undefined> & ChoiceSetting<number | undefined
  * LIMITS.
  */
 export const SETTINGS = {
-  seed: { schema: z.string().max(LONGEST_SEED), label: 'Name of the wall' },
+  seed: { label: 'Name of the wall' },
   count: number(COUNT, {
     label: 'How many',
     unit: 'prints',
     code: 'explore.count',
     wrong: (value) => `${value} prints were asked for; ask for a whole number ${rangeText(COUNT)}.`,
   }),
-  order: { schema: z.boolean(), label: 'Order of the pulls' },
+  order: { label: 'Order of the pulls' },
   orderFrom: turnedPairs('Pairs that change places, from'),
   orderTo: turnedPairs('to'),
-  recolour: { schema: z.boolean(), label: 'Inks' },
-  palette: { schema: z.array(z.string().max(LONGEST_NAME)).max(MOST_ENTRIES), label: 'Inks that the wall may use' },
+  recolour: { label: 'Inks' },
+  palette: { label: 'Inks that the wall may use' },
   offsetRangeMm: number(mm(), {
     label: 'Offset up to',
     unit: 'mm',
@@ -156,18 +137,18 @@ export const SETTINGS = {
     code: 'explore.bring-in',
     wrong: (value) => `The number of screens to bring in is ${value}; give a whole number, ${rangeText(wholeFrom(0))}.`,
   }),
-  holds: { schema: z.array(holdSchema).max(MOST_HOLDS), label: 'What must stay' },
+  holds: { label: 'What must stay' },
   minDeltaE: number(DELTA_E, {
     label: 'Counts as the same below',
     unit: 'ΔE00',
     code: 'explore.min-delta-e',
     wrong: (value) => `The ΔE below which two prints count as the same is ${value}; give a number ${rangeText(DELTA_E)}.`,
   }),
-  unwidenedDeltaE: { schema: schemaOf(DELTA_E).optional(), label: 'Counts as the same below, before it was widened' },
-  apart: { schema: pairs, label: 'Never touch' },
-  neverOver: { schema: pairs, label: 'Never over' },
-  inkFirst: { schema: id.optional(), label: 'Down before all others' },
-  inkLast: { schema: id.optional(), label: 'Down after all others' },
+  unwidenedDeltaE: { label: 'Counts as the same below, before it was widened' },
+  apart: { label: 'Never touch' },
+  neverOver: { label: 'Never over' },
+  inkFirst: { label: 'Down before all others' },
+  inkLast: { label: 'Down after all others' },
   offsetDirection: choice('Offsets go', ['any', 'any'], ['across', 'across only'], ['down', 'down only']),
   offsetSnapMm: SNAP,
   turns: choice('Turns', ['none', 'none'], ['half', 'by 180°'], ['quarter', 'by 90°'], ['any', 'any']),
@@ -188,7 +169,7 @@ export const SETTINGS = {
     wrong: (value) =>
       `At least ${Math.round(value * 1000) / 10} % of a screen is to stay on the sheet; give ${100 * ON_SHEET.least} to 100 %, or none.`,
   }),
-  mirrored: { schema: z.boolean().optional(), label: 'Mirrored films' },
+  mirrored: { label: 'Mirrored films' },
   repeats: optionalNumber(wholeFrom(0), {
     label: 'Pull again elsewhere, up to',
     unit: 'pulls',
@@ -217,32 +198,25 @@ export const SETTINGS = {
     code: 'limit.range',
     wrong: (value) => `At most ${value} strokes were asked for; give a whole number ${rangeText(STROKES_A_PULL)}, or none.`,
   }),
-  veil: { schema: z.boolean().optional(), label: 'A veil may go over all, last down' },
-  onlyAtHand: { schema: z.boolean().optional(), label: 'Only screens at hand: made, or to make' },
-  mustScreens: { schema: screens, label: 'always there' },
-  notScreens: { schema: screens, label: 'never there' },
+  veil: { label: 'A veil may go over all, last down' },
+  onlyAtHand: { label: 'Only screens at hand: made, or to make' },
+  mustScreens: { label: 'always there' },
+  notScreens: { label: 'never there' },
   ...limits,
-} satisfies { [K in keyof Required<ExploreSettings>]: Setting<ExploreSettings[K]> };
+} satisfies Record<keyof Required<ExploreSettings>, Setting>;
 
 /** The fields of settings that are numbers. */
 export type NumberField = {
   [K in keyof typeof SETTINGS]: (typeof SETTINGS)[K] extends { range: Range } ? K : never;
 }[keyof typeof SETTINGS];
 
-type AnyNumberSetting = NumberSetting<number> | NumberSetting<number | undefined>;
-
 /** The row of a setting that is a number. */
-export function numberSetting(field: NumberField): AnyNumberSetting {
+export function numberSetting(field: NumberField): NumberSetting {
   return SETTINGS[field];
 }
 
 /** The settings that are numbers, with their fields. */
 export const NUMBER_SETTINGS = Object.entries(SETTINGS).filter(([, row]) => 'range' in row) as unknown as readonly (readonly [
   NumberField,
-  AnyNumberSetting,
+  NumberSetting,
 ])[];
-
-/** Settings as they stand in a file. */
-export const exploreSchema = z.object(
-  Object.fromEntries(Object.entries(SETTINGS).map(([field, { schema }]) => [field, schema])),
-) as unknown as z.ZodType<ExploreSettings>;

@@ -1,12 +1,23 @@
 import type { Draft } from 'immer';
 import { entryAt } from '../../base/at.ts';
 import { EngineError } from '../../base/error.ts';
-import { MOST_PULLS } from '../../base/limits.ts';
+import { MOST_PULLS, OFFSET_MM, STROKES } from '../../base/limits.ts';
 import { toOffsetGrid } from '../../base/units.ts';
-import { fieldName } from '../../recipe/explain.ts';
-import { pullSchema } from '../../recipe/schema.ts';
 import type { Pull } from '../../stack/types.ts';
 import type { Project } from '../types.ts';
+import { fields, number, requireFields, text, whole } from './fields.ts';
+
+/** An id. */
+export const ID = text({ least: 1, most: 200 });
+const PULL = fields({
+  id: ID,
+  screen: ID,
+  ink: ID,
+  dxMm: number(OFFSET_MM),
+  dyMm: number(OFFSET_MM),
+  turnDeg: number({ least: -360, most: 360 }),
+  strokes: whole(STROKES),
+});
 
 /**
  * Where an entry stands in a list.
@@ -65,14 +76,9 @@ export function requireFew(pulls: number): void {
 export function checkedPull(draft: Draft<Project>, pull: Pull): Pull {
   find(draft.drawer.screens, pull.screen, 'screen');
   find(draft.drawer.inks, pull.ink, 'ink');
-  const parsed = pullSchema.safeParse(pull);
-  if (!parsed.success) {
-    const issue = entryAt(parsed.error.issues, 0);
-    throw new EngineError('command.pull', `The pull's ${fieldName(issue.path)} cannot be so: ${issue.message}.`, {
-      path: issue.path.map((key) => (typeof key === 'symbol' ? String(key) : key)),
-    });
-  }
-  return { ...parsed.data, dxMm: toOffsetGrid(pull.dxMm), dyMm: toOffsetGrid(pull.dyMm) };
+  requireFields('pull', pull, PULL);
+  const { id, screen, ink, turnDeg, strokes } = pull;
+  return { id, screen, ink, dxMm: toOffsetGrid(pull.dxMm), dyMm: toOffsetGrid(pull.dyMm), turnDeg, strokes };
 }
 
 /**

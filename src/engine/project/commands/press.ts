@@ -1,14 +1,12 @@
 import type { Draft } from 'immer';
-import { entryAt } from '../../base/at.ts';
 import { EngineError } from '../../base/error.ts';
 import { MOST_SHEETS } from '../../base/limits.ts';
-import { editionSchema } from '../../log/edition/edition-schema.ts';
-import type { Edition } from '../../log/edition/edition.ts';
-import { fieldName } from '../../recipe/explain.ts';
+import { type Edition, FATES } from '../../log/edition/edition.ts';
 import type { Recipe } from '../../recipe/types.ts';
 import type { PressSettings, Project, VisitRun } from '../types.ts';
-import { find } from './checks.ts';
+import { find, ID } from './checks.ts';
 import { keepRecipe } from './chest.ts';
+import { fields, list, oneOf, optional, requireFields, text, whole } from './fields.ts';
 import { fieldsOf, type RulesOf } from './rule.ts';
 
 /** What can be done to the next visit, the studio's figures and the editions. */
@@ -19,6 +17,35 @@ export type PressCommand =
   | { kind: 'cut-recipe'; recipe: string; sections: Recipe[] }
   | { kind: 'set-press'; change: Partial<PressSettings> }
   | { kind: 'set-edition'; edition: Edition; /** What is typed digit by digit, to be undone as one. */ part?: 'counts' };
+
+const WORDS = text({ least: 0, most: 1000 });
+const COUNT = whole({ least: 0, most: MOST_SHEETS });
+const YES_OR_NO = oneOf([true, false]);
+const EDITION = fields({
+  recipe: ID,
+  counts: fields({
+    impressions: whole({ least: 1, most: MOST_SHEETS }),
+    ap: COUNT,
+    pp: COUNT,
+    hc: COUNT,
+    bat: YES_OR_NO,
+    variable: YES_OR_NO,
+  }),
+  words: fields({
+    artist: WORDS,
+    title: WORDS,
+    year: WORDS,
+    workshop: WORDS,
+    dates: WORDS,
+    rejects: WORDS,
+    approved: WORDS,
+    other: WORDS,
+  }),
+  fates: list(fields({ screen: ID, fate: oneOf(FATES), by: WORDS, when: WORDS }), 200),
+  spares: optional(COUNT),
+  visit: optional(ID),
+  marks: list(fields({ sheet: whole({ least: 1, most: 100_000 }), mark: text({ least: 0, most: 40 }) }), MOST_SHEETS),
+});
 
 function setVisit(draft: Draft<Project>, runs: readonly VisitRun[]): void {
   for (const run of runs) {
@@ -37,11 +64,7 @@ function setVisit(draft: Draft<Project>, runs: readonly VisitRun[]): void {
 
 function setEdition(draft: Draft<Project>, edition: Edition): void {
   find(draft.recipes, edition.recipe, 'recipe');
-  const parsed = editionSchema.safeParse(edition);
-  if (!parsed.success) {
-    const issue = entryAt(parsed.error.issues, 0);
-    throw new EngineError('command.edition', `The edition's ${fieldName(issue.path)} cannot be so: ${issue.message}.`);
-  }
+  requireFields('edition', edition, EDITION);
   const editions = (draft.editions ??= []);
   const at = editions.findIndex((other) => other.recipe === edition.recipe);
   if (at < 0) editions.push(edition);

@@ -13,7 +13,8 @@ import {
 } from '../../../../src/engine/explore/prepare/prepare.ts';
 import { apply } from '../../../../src/engine/project/apply.ts';
 import { readSections } from '../../../../src/engine/project/read-sections.ts';
-import { readProject, writeProject } from '../../../../src/engine/project/read.ts';
+import { readProject } from '../../../../src/engine/project/read.ts';
+import { writeProject } from '../../../../src/engine/project/write.ts';
 import { smallProject } from '../../../helpers/small-project.ts';
 
 function all(asked: PrepareAsked): PrepareStep[] {

@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { checkRanges } from '../../../../src/engine/explore/settings/check-ranges.ts';
 import { COUNT_LIMITS, LIMIT_FIELDS, LIMITS, limitText } from '../../../../src/engine/explore/settings/limits.ts';
-import { exploreSchema, NUMBER_SETTINGS } from '../../../../src/engine/explore/settings/setting-table.ts';
+import { NUMBER_SETTINGS } from '../../../../src/engine/explore/settings/setting-table.ts';
 import { keptNumber } from '../../../../src/engine/explore/settings/typed-number.ts';
 import type { ExploreSettings } from '../../../../src/engine/explore/types.ts';
+import { exploreSchema } from '../../../../src/engine/project/explore-schema.ts';
 import { pull } from '../../order/drawer.ts';
 
 const SETTINGS: ExploreSettings = {

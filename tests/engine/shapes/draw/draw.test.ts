@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { outlineArea } from '../../../../src/engine/geometry/booleans.ts';
 import { placeRings, shapeBounds } from '../../../../src/engine/geometry/rings.ts';
 import { perform, startHistory, undo } from '../../../../src/engine/project/history.ts';
-import { writeProject } from '../../../../src/engine/project/read.ts';
+import { writeProject } from '../../../../src/engine/project/write.ts';
 import { changedShape, type ShapeChange } from '../../../../src/engine/shapes/draw/change.ts';
 import type { DrawPoint } from '../../../../src/engine/shapes/draw/curve.ts';
 import { penPoints } from '../../../../src/engine/shapes/draw/pen.ts';
