@@ -14,6 +14,7 @@ import { FileReading } from './ui/files/file-reading.ts';
 import { isProjectFile } from './ui/files/project-file.ts';
 import { beginningOf } from './ui/kit/begin.ts';
 import { isTyped } from './ui/kit/typed-key.ts';
+import { notFetched } from './ui/late.ts';
 
 /** The elements of all rooms in the table; they stand in folders of their own, and load when they are entered. */
 const ELEMENTS = import.meta.glob('./*/*-room.ts');
@@ -146,7 +147,7 @@ export class AppRoot extends LitElement {
       this.entered.set(id, Object.assign(document.createElement(element), { store: this.store }));
       this.requestUpdate();
     } catch {
-      this.store.tell('This room could not be fetched from where the app came from. Load the page again; what you made is saved.');
+      this.store.tell(notFetched('This room'));
     }
   }
 
@@ -156,7 +157,7 @@ export class AppRoot extends LitElement {
       await import('./help/help-dialog.ts');
       await this.renderRoot.querySelector('ps-help')?.show();
     } catch {
-      this.store.tell('Help could not be fetched from where the app came from. Load the page again; what you made is saved.');
+      this.store.tell(notFetched('Help'));
     }
   };
 

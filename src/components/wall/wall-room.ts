@@ -7,7 +7,7 @@ import type { TasteChoice } from '../../engine/explore/taste/choices.ts';
 import type { Pin } from '../../engine/recipe/prints/pinned-prints.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import { controls } from '../ui/controls-style.ts';
-import './prepare/prepare-screens.ts';
+import { late } from '../ui/late.ts';
 import type { PrepareScreens } from './prepare/prepare-screens.ts';
 import { PrintDeeds } from './print/print-deeds.ts';
 import type { DerivedAsk, DerivedEvent } from './run/derived-ask.ts';
@@ -176,6 +176,15 @@ export class WallRoom extends LitElement {
     if (this.store.dispatch({ kind: 'set-explore', change: { count: this.run.found + MORE } })) this.find();
   }
 
+  private prepare(selected: ReadonlySet<number>): Promise<void> {
+    const part = {
+      load: () => import('./prepare/prepare-screens.ts'),
+      element: this.preparing,
+      failed: (sentence: string) => this.store.trouble('wall', sentence),
+    };
+    return late(part, (dialog) => dialog.show({ variants: this.run.variants, selected }));
+  }
+
   private runChanged(): void {
     const { run } = this;
     const { search, ended } = run;
@@ -256,7 +265,7 @@ export class WallRoom extends LitElement {
         @pin-print=${(event: PrintEvent) => this.deeds.pin(event.detail.index, event.detail.taught)}
         @print-derived=${(event: DerivedEvent) => this.findDerived(event.detail)}
         @wall-problem=${(event: CustomEvent<string>) => store.trouble('wall', event.detail)}
-        @prepare=${(event: CustomEvent<ReadonlySet<number>>) => this.preparing.show({ variants: run.variants, selected: event.detail })}
+        @prepare=${(event: CustomEvent<ReadonlySet<number>>) => void this.prepare(event.detail)}
         @teach=${(event: TeachEvent) => store.dispatch({ kind: 'teach-taste', choices: event.detail })}
         @forget=${(event: TeachEvent) => store.dispatch({ kind: 'forget-taste', choices: event.detail })}
         @wall-settled=${() => store.settled('wall')}

@@ -16,10 +16,9 @@ import '../../ui/print/picture-view.ts';
 import { workFailure } from '../../ui/work-failure.ts';
 import { Work } from '../../ui/work.ts';
 import { comparePrintsStyle } from './compare-prints-style.ts';
+import { MOST_COMPARED } from './held-pair.ts';
 import { sideBySideStyle } from './side-by-side-style.ts';
 
-/** Prints that fit beside each other. */
-export const MOST_COMPARED = 6;
 const HEIGHT_PX = 900;
 const FIRST_LIMIT = 3;
 

@@ -1,5 +1,8 @@
 import type { WallScene } from '../../canvas/wall-scene.ts';
 
+/** Prints that are compared beside each other at most. */
+export const MOST_COMPARED = 6;
+
 /** Room that the picture of a difference takes in a lower corner, px. */
 const PICTURE = { width: 150, height: 240 };
 

@@ -1,7 +1,9 @@
 import type { Variant } from '../../../engine/explore/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
+import { late } from '../../ui/late.ts';
 import type { PictureOut } from '../../ui/print/picture-out.ts';
-import { type ComparePrints, MOST_COMPARED } from '../print/compare-prints.ts';
+import type { ComparePrints } from '../print/compare-prints.ts';
+import { MOST_COMPARED } from '../print/held-pair.ts';
 import type { PrintOut } from '../print/print-out.ts';
 import { variantRecipe } from '../print/variant-recipe.ts';
 import { derivedAsk } from '../run/derived-ask.ts';
@@ -44,6 +46,8 @@ export class PrintActions {
     return this.at([...this.prints().selected].sort((a, b) => a - b));
   }
 
+  private readonly part = { failed: (sentence: string) => this.problem(sentence) };
+
   /** Says what is in the way of something that was asked for. */
   problem(sentence: string): void {
     this.fire('wall-problem', sentence);
@@ -60,7 +64,7 @@ export class PrintActions {
     const selected = this.selectedInOrder();
     if (studio !== null && selected.length >= 2 && selected.length <= MOST_COMPARED) {
       this.settled();
-      compare.show(selected, studio);
+      void late({ ...this.part, load: () => import('../print/compare-prints.ts'), element: compare }, () => compare.show(selected, studio));
     } else this.problem(`Select two to ${MOST_COMPARED} prints, each with the space bar or Select, to compare them.`);
   }
 
@@ -74,15 +78,20 @@ export class PrintActions {
   sheet(): void {
     const { studio, selected, out } = this.prints();
     if (studio === null) return;
-    if (selected.size === 0) return out.showSheet(() => this.at(this.prints().hung), 'prints that hang', studio);
-    const prints = this.selectedInOrder();
-    out.showSheet(() => prints, prints.length === 1 ? 'selected print' : 'selected prints', studio);
+    void late({ ...this.part, load: () => import('../print/print-out.ts'), element: out }, () => {
+      if (selected.size === 0) return out.showSheet(() => this.at(this.prints().hung), 'prints that hang', studio);
+      const prints = this.selectedInOrder();
+      out.showSheet(() => prints, prints.length === 1 ? 'selected print' : 'selected prints', studio);
+    });
   }
 
   /** Brings out one print as a picture. */
   save(index: number): void {
     const { variants, studio, picture } = this.prints();
     const variant = variants[index];
-    if (variant !== undefined && studio !== null) picture.show(variantRecipe(variant, studio), `Print ${index + 1} as a picture`);
+    if (variant === undefined || studio === null) return;
+    void late({ ...this.part, load: () => import('../../ui/print/picture-out.ts'), element: picture }, () =>
+      picture.show(variantRecipe(variant, studio), `Print ${index + 1} as a picture`),
+    );
   }
 }

@@ -5,7 +5,7 @@ import { controls } from '../../ui/controls-style.ts';
 import { rowHost } from '../../ui/layout-style.ts';
 import '../hang/hang-choice.ts';
 import { BY_NUMBER, type HangChoice } from '../hang/hanging.ts';
-import { MOST_COMPARED } from '../print/compare-prints.ts';
+import { MOST_COMPARED } from '../print/held-pair.ts';
 
 export type LineAction = 'filter' | 'compare' | 'between' | 'cross' | 'select-none' | 'prepare' | 'sheet';
 

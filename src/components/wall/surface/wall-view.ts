@@ -2,20 +2,16 @@ import { html, nothing } from 'lit';
 import { customElement, query, state } from 'lit/decorators.js';
 import type { TasteChoice } from '../../../engine/explore/taste/choices.ts';
 import { controls } from '../../ui/controls-style.ts';
-import '../print/compare-prints.ts';
+import { notFetched } from '../../ui/late.ts';
 import type { PictureOut } from '../../ui/print/picture-out.ts';
 import type { HangEvent } from '../hang/hang-choice.ts';
 import type { Hanging } from '../hang/hanging.ts';
-import '../../ui/print/picture-out.ts';
 import type { RangesEvent } from '../hang/wall-filter.ts';
-import '../print/print-out.ts';
 import '../print/print-why.ts';
 import type { ComparePrints } from '../print/compare-prints.ts';
 import { freeSide, heldPair } from '../print/held-pair.ts';
 import type { PrintOut } from '../print/print-out.ts';
 import { besideWords, neighboursOf } from '../print/why-words.ts';
-import '../hang/wall-filter.ts';
-import '../taste/wall-taste.ts';
 import { choicesOf, type KnownPrints } from '../taste/wall-choices.ts';
 import { HungWall } from './hung-wall.ts';
 import { PrintActions } from './print-actions.ts';
@@ -61,7 +57,13 @@ export class WallView extends HungWall {
     this.actions.problem(sentence);
   }
 
+  /** Fetches a part of the wall that stands empty until its code has come. */
+  private fetch(load: () => Promise<unknown>): void {
+    load().catch(() => this.trouble(notFetched('This part of the app')));
+  }
+
   private rehangBy(change: Partial<Pick<Hanging, 'choice' | 'ranges'>>): void {
+    if (change.choice?.way === 'taste') this.fetch(() => import('../taste/wall-taste.ts'));
     Object.assign(this.hanging, change);
     void this.rehang();
   }
@@ -89,7 +91,7 @@ export class WallView extends HungWall {
       compare: () => this.actions.compare(),
       between: () => this.actions.fromTwo('between'),
       cross: () => this.actions.fromTwo('cross'),
-      filter: () => (this.filtering = !this.filtering),
+      filter: () => this.filterOrNot(),
       prepare: () => this.dispatchEvent(new CustomEvent<ReadonlySet<number>>('prepare', { detail: this.selected })),
       sheet: () => this.actions.sheet(),
       save: () => this.actions.save(index),
@@ -100,6 +102,11 @@ export class WallView extends HungWall {
     };
     actions[action]();
     if (action === 'select-none') this.actions.settled();
+  }
+
+  private filterOrNot(): void {
+    this.filtering = !this.filtering;
+    this.fetch(() => import('../hang/wall-filter.ts'));
   }
 
   private closeOrDeselect(): void {

@@ -1,0 +1,31 @@
+import type { LitElement } from 'lit';
+
+/** Why something is not there that is fetched when it is first asked for. @param what 'Help', 'This room' */
+export function notFetched(what: string): string {
+  return `${what} could not be fetched from where the app came from. Load the page again; what you made is saved.`;
+}
+
+/** Code that nothing needs before it is asked for. */
+interface Late<Element> {
+  /** Imports the element. */
+  load: () => Promise<unknown>;
+  /** The element, which may stand on the page before its code has come. */
+  element: Element;
+  /** Hears why the code did not come, in a sentence. */
+  failed: (sentence: string) => void;
+}
+
+/** Fetches an element's code, and does something with it once it stands; while one waits the page goes on. */
+export async function late<Element extends LitElement>(
+  { load, element, failed }: Late<Element>,
+  act: (element: Element) => void,
+): Promise<void> {
+  try {
+    await load();
+  } catch {
+    failed(notFetched('This part of the app'));
+    return;
+  }
+  await element.updateComplete;
+  act(element);
+}
