@@ -3,6 +3,7 @@ import { defineConfig } from 'vitest/config';
 import { demoModule } from './.ci/demo-module.ts';
 import { devConnection } from './.ci/dev-connection.ts';
 import { installable } from './.ci/installable.ts';
+import { leanPackages } from './.ci/lean-packages.ts';
 import { notices } from './.ci/notices.ts';
 import { importsWithoutPage, sharedWorkers } from './.ci/shared-workers.ts';
 import { OFFLINE_FILE } from './src/workers/api/offline-api.ts';
@@ -32,7 +33,7 @@ const PAGES = {
 const MOCKED = 'tests/**/*.mocked.test.ts';
 
 export default defineConfig(({ isSsrBuild }) => ({
-  plugins: [boundReads, sharedWorkers(), importsWithoutPage(), demoModule(), devConnection(), notices(), installable()],
+  plugins: [boundReads, sharedWorkers(), importsWithoutPage(), leanPackages(), demoModule(), devConnection(), notices(), installable()],
   base: './',
   build: {
     target: 'es2022',

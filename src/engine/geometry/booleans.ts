@@ -1,7 +1,8 @@
-import { Clipper, FillRule as ClipperFillRule } from 'clipper2-ts';
+import { FillRule as ClipperFillRule } from 'clipper2-ts';
 import type { Path64, Paths64 } from 'clipper2-ts';
 import { defined, entryAt, num } from '../base/at.ts';
 import { apart } from './apart.ts';
+import { difference, intersect, union } from './clipper.ts';
 import { ringArea } from './rings.ts';
 import type { FillRule, Outline, Ring } from './types.ts';
 import { WorkBudget } from './work.ts';
@@ -69,8 +70,8 @@ export function toRings(paths: Paths64): Float64Array[] {
 function united(paths: Paths64, rule: ClipperFillRule, budget: WorkBudget): Paths64 {
   const parts = apart(paths);
   for (const part of parts) budget.spend(part);
-  if (parts.length === 1) return Clipper.union(paths, rule);
-  return parts.flatMap((part) => Clipper.union(part, rule));
+  if (parts.length === 1) return union(paths, rule);
+  return parts.flatMap((part) => union(part, rule));
 }
 
 /**
@@ -112,7 +113,7 @@ export function cutRings(rings: readonly Ring[], window: readonly Ring[], budget
   const clip = toPaths(window);
   if (subject.length === 0 || clip.length === 0) return [];
   budget.spend([...subject, ...clip]);
-  return toRings(Clipper.intersect(subject, clip, ClipperFillRule.NonZero));
+  return toRings(intersect(subject, clip, ClipperFillRule.NonZero));
 }
 
 /** What both outlines fill, as `normalise` gives it. */
@@ -121,10 +122,10 @@ function intersectOutlines(a: Outline, b: Outline): Float64Array[] {
   const budget = new WorkBudget();
   const [subject, clip] = [a, b].map(({ rings, fillRule }) => {
     const paths = toPaths(rings);
-    return budget.run(paths, () => Clipper.union(paths, RULE[fillRule]));
+    return budget.run(paths, () => union(paths, RULE[fillRule]));
   }) as [Paths64, Paths64];
   if (subject.length === 0 || clip.length === 0) return [];
-  return toRings(budget.run([...subject, ...clip], () => Clipper.intersect(subject, clip, ClipperFillRule.NonZero)));
+  return toRings(budget.run([...subject, ...clip], () => intersect(subject, clip, ClipperFillRule.NonZero)));
 }
 
 /**
@@ -136,7 +137,7 @@ export function subtractRings(rings: readonly Ring[], taken: readonly Ring[], bu
   const clip = toPaths(taken);
   if (subject.length === 0 || clip.length === 0) return toRings(subject);
   budget.spend([...subject, ...clip]);
-  return toRings(Clipper.difference(subject, clip, ClipperFillRule.NonZero));
+  return toRings(difference(subject, clip, ClipperFillRule.NonZero));
 }
 
 /** Area that an outline fills under its rule, mm²; overlaps count once. */

@@ -1,7 +1,7 @@
-import { Clipper, EndType, JoinType } from 'clipper2-ts';
 import { BOOLEAN_GRID_MM, toPaths, toRings } from './booleans.ts';
 import { simplifyRing } from './simplify.ts';
 import type { Ring } from './types.ts';
+import { widened } from './widened.ts';
 import type { WorkBudget } from './work.ts';
 
 /** How far a rounded corner may be from its circle, in steps of the boolean grid: 1 µm. */
@@ -27,8 +27,6 @@ export function grownRings(rings: readonly Ring[], mm: number, budget: WorkBudge
   const paths = toPaths(rings.map((ring) => simplifyRing(ring, SMOOTH_MM)));
   if (paths.length === 0) return [];
   if (Math.abs(mm) < BOOLEAN_GRID_MM) return toRings(toPaths(rings));
-  const moved = budget.run(paths, () =>
-    Clipper.inflatePaths(paths, mm / BOOLEAN_GRID_MM, JoinType.Round, EndType.Polygon, MITRE_LIMIT, ARC_STEPS),
-  );
+  const moved = budget.run(paths, () => widened(paths, mm / BOOLEAN_GRID_MM, { mitreLimit: MITRE_LIMIT, arcSteps: ARC_STEPS }));
   return toRings(moved);
 }

@@ -1,9 +1,11 @@
-import { Clipper, EndType, FillRule as ClipperFillRule, JoinType } from 'clipper2-ts';
+import { FillRule as ClipperFillRule } from 'clipper2-ts';
 import type { Path64, Paths64 } from 'clipper2-ts';
 import { entryAt, num } from '../base/at.ts';
 import { BOOLEAN_GRID_MM, normalise } from './booleans.ts';
+import { intersect } from './clipper.ts';
 import { ringArea, shapeBounds } from './rings.ts';
 import type { Box, Outline, Ring } from './types.ts';
+import { widened } from './widened.ts';
 import type { WorkBudget } from './work.ts';
 
 /** An outline made ready for many comparisons. */
@@ -45,7 +47,7 @@ export function sharedArea(
 ): number {
   if (!boxesMeet(a.box, b.box) || !boxesMeet(a.box, within) || !boxesMeet(b.box, within)) return 0;
   const both = (one: Paths64, other: Paths64): Paths64 =>
-    budget.run([...one, ...other], () => Clipper.intersect(one, other, ClipperFillRule.NonZero));
+    budget.run([...one, ...other], () => intersect(one, other, ClipperFillRule.NonZero));
   let shared = both(toPaths(a.rings), toPaths(b.rings));
   if (shared.length === 0) return 0;
   if (!inside(a.box, within) && !inside(b.box, within)) shared = both(shared, [boxPath(within)]);
@@ -72,7 +74,7 @@ function widerThan(paths: Paths64, areaMm2: number, { widthMm, budget }: { width
     });
   }
   if (areaMm2 > perimeter * r + (corners * Math.PI * r * r) / 2) return true;
-  const moved = budget.run(paths, () => Clipper.inflatePaths(paths, -r / BOOLEAN_GRID_MM, JoinType.Round, EndType.Polygon));
+  const moved = budget.run(paths, () => widened(paths, -r / BOOLEAN_GRID_MM));
   return areaOf(moved) >= LEAST_AREA_MM2;
 }
 
