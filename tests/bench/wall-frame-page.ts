@@ -30,7 +30,7 @@ async function wall(stacks: readonly Pull[][]): Promise<{ frame: Frame; gl: WebG
     next = draw;
     return 1;
   };
-  const scene = await WallScene.create();
+  const scene = new WallScene();
   const holder = document.body.appendChild(document.createElement('div'));
   holder.append(...scene.canvases);
   const painter = new WallPainter(new StudioPictures(drawer), { rows: ROWS, relative: true });
@@ -43,6 +43,7 @@ async function wall(stacks: readonly Pull[][]): Promise<{ frame: Frame; gl: WebG
   scene.resize(SIZE.width, SIZE.height, 1);
   scene.begin(stacks.length, drawer.paper.widthMm / drawer.paper.heightMm);
   scene.add(batch);
+  await scene.toCard();
   if (scene.visible().length !== stacks.length) throw new Error(`only ${scene.visible().length} prints are in view`);
   return {
     frame: (step) => {

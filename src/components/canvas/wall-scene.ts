@@ -3,11 +3,8 @@ import type { WallBatch } from '../../workers/api/wall-api.ts';
 import { NUMBER_ROOM, type SteeredWall, Steering } from './camera/steering.ts';
 import { WallPace } from './camera/wall-pace.ts';
 import { NumberLabels } from './draw/number-labels.ts';
-import { PlainDrawing } from './draw/plain-drawing.ts';
-import type { PrintDrawing } from './draw/print-drawing.ts';
 import { type Frame, frameOf } from './draw/print-frame.ts';
-import { WallDrawing } from './draw/wall-drawing.ts';
-import { wallRenderer } from './draw/wall-renderer.ts';
+import { WallPrints } from './draw/wall-prints.ts';
 import type { Rgba } from './draw/wall-shader.ts';
 import { drawAxes } from './plan/plan-axes.ts';
 import { PlanIndex } from './plan/plan-index.ts';
@@ -30,7 +27,15 @@ export interface WallTheme {
 /** The wall itself: prints, their numbers, and where one stands. Draws only when something changed. */
 export class WallScene implements SteeredWall {
   private readonly pace = new WallPace(() => this.requestDraw());
-  private readonly drawing: PrintDrawing;
+  private readonly drawing = new WallPrints(this.pace, {
+    changed: () => this.drawNow(),
+    lost: (lost) => {
+      this.onLost(lost);
+      // Textures come back by themselves after a lost context, the picture does not.
+      if (!lost) this.refresh();
+    },
+    plain: (error) => this.onPlain(error),
+  });
   private readonly labels = new NumberLabels();
   /** Where one stands, and how one steps about. */
   readonly steering = new Steering(this);
@@ -49,29 +54,18 @@ export class WallScene implements SteeredWall {
   onDrawn: () => void = () => {};
   /** Called when the graphics card drops the wall, and when it is drawn again. */
   onLost: (lost: boolean) => void = () => {};
-  /** Whether the wall is drawn without WebGL. */
-  readonly plain: boolean;
+  /** Called when the wall goes on being drawn without the graphics card; with null where the browser has no WebGL 2. */
+  onPlain: (error: unknown) => void = () => {};
 
-  /** Makes the wall's canvas. */
-  static async create(): Promise<WallScene> {
-    const renderer = await wallRenderer();
-    return new WallScene(renderer === null ? null : (pace) => new WallDrawing(renderer, pace));
-  }
-
-  private constructor(onCard: ((pace: WallPace) => PrintDrawing) | null) {
-    this.plain = onCard === null;
-    this.drawing = onCard?.(this.pace) ?? new PlainDrawing(this.pace);
+  constructor() {
     this.plan = planWall(SEED_ORDER, 1, 1, this.size);
     this.planned = new PlanIndex(this.plan);
     this.rehang = new Rehang(this.plan.at);
-    const { canvas } = this.drawing;
-    canvas.setAttribute('aria-hidden', 'true');
-    canvas.addEventListener('webglcontextlost', () => this.onLost(true));
-    // Textures come back by themselves after a lost context, the picture does not.
-    canvas.addEventListener('webglcontextrestored', () => {
-      this.onLost(false);
-      this.refresh();
-    });
+  }
+
+  /** Has the graphics card draw; by itself, the wall asks for it once prints hang. */
+  toCard(): Promise<void> {
+    return this.drawing.toCard();
   }
 
   /** What to put on the page: the prints, and above them their numbers. */
@@ -268,6 +262,13 @@ export class WallScene implements SteeredWall {
     if (this.frame !== 0) return;
     this.pace.asked();
     this.frame = requestAnimationFrame((now) => this.draw(now));
+  }
+
+  /** Draws before the browser shows the page again. */
+  private drawNow(): void {
+    this.refresh();
+    cancelAnimationFrame(this.frame);
+    this.draw(performance.now());
   }
 
   private draw(now: number): void {

@@ -1,5 +1,5 @@
-import { BufferImageSource } from 'pixi.js';
 import { defined } from '../../../engine/base/at.ts';
+import { TexelPage } from './texel-page.ts';
 
 /** Texels a row; a colour's number splits into row and column by shift and mask in the shader. */
 const COLOUR_WIDTH = 1024;
@@ -8,13 +8,13 @@ const CAPACITY = COLOUR_WIDTH * COLOUR_HEIGHT;
 
 /** Where a print's colours lie: a page, and the texel of its cell 0. */
 export interface ColourPlace {
-  page: BufferImageSource;
+  page: TexelPage;
   offset: number;
 }
 
 /** The colours of every print's cells, one after another. */
 export class ColourPages {
-  private readonly pages: BufferImageSource[] = [];
+  private readonly pages: TexelPage[] = [];
   private used = 0;
   private dirtyFrom = 0;
 
@@ -22,14 +22,13 @@ export class ColourPages {
   add(colours: Uint32Array): ColourPlace {
     if (this.pages.length === 0 || this.used + colours.length > CAPACITY) {
       this.upload();
-      this.pages.push(this.newPage());
+      this.pages.push(new TexelPage(COLOUR_WIDTH, COLOUR_HEIGHT, 'single'));
       this.used = 0;
       this.dirtyFrom = 0;
     }
     const page = defined(this.pages.at(-1));
     const offset = this.used;
-    const bytes = page.resource as Uint8Array;
-    bytes.set(new Uint8Array(colours.buffer, colours.byteOffset, colours.byteLength), offset * 4);
+    page.bytes.set(new Uint8Array(colours.buffer, colours.byteOffset, colours.byteLength), offset * 4);
     this.used += colours.length;
     return { page, offset };
   }
@@ -42,18 +41,6 @@ export class ColourPages {
     const to = Math.ceil(this.used / COLOUR_WIDTH) * COLOUR_WIDTH;
     page.update(from, to);
     this.dirtyFrom = this.used;
-  }
-
-  private newPage(): BufferImageSource {
-    return new BufferImageSource({
-      resource: new Uint8Array(CAPACITY * 4),
-      width: COLOUR_WIDTH,
-      height: COLOUR_HEIGHT,
-      format: 'rgba8unorm',
-      scaleMode: 'nearest',
-      alphaMode: 'no-premultiply-alpha',
-      autoGarbageCollect: false,
-    });
   }
 
   destroy(): void {

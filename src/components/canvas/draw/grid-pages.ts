@@ -1,5 +1,5 @@
-import { BufferImageSource } from 'pixi.js';
 import { entryAt } from '../../../engine/base/at.ts';
+import { TexelPage, type Texel } from './texel-page.ts';
 
 const PAGE_WIDTH = 1024;
 const PAGE_HEIGHT = 1024;
@@ -9,20 +9,10 @@ export type Grid = Uint8Array | Uint16Array | Uint32Array;
 
 /** Where a grid lies: its page and the texel of its top left corner. */
 export interface GridPlace {
-  page: BufferImageSource;
+  page: TexelPage;
   x: number;
   y: number;
 }
-
-/** What one texel is: a cell number in one byte or two, or a colour. */
-export type Texel = 'byte' | 'word' | 'colour';
-
-// Two bytes: the shader takes the first for the low one, as do all machines that browsers run on.
-const TEXELS = {
-  byte: { format: 'r8unorm', bytes: 1, scaleMode: 'nearest' },
-  word: { format: 'rg8unorm', bytes: 2, scaleMode: 'nearest' },
-  colour: { format: 'rgba8unorm', bytes: 4, scaleMode: 'linear' },
-} as const;
 
 /**
  * Grids of one size, packed in pages. A page is uploaded shelf by shelf, so a grid that arrives late
@@ -35,7 +25,7 @@ export class GridPages {
   readonly width: number;
   readonly height: number;
   private readonly texel: Texel;
-  private readonly pages: BufferImageSource[] = [];
+  private readonly pages: TexelPage[] = [];
   private readonly across: number;
   private readonly perPage: number;
   private count = 0;
@@ -56,7 +46,7 @@ export class GridPages {
     const slot = this.count % this.perPage;
     const number = Math.floor(this.count / this.perPage);
     this.count++;
-    const page = (this.pages[number] ??= this.newPage());
+    const page = (this.pages[number] ??= new TexelPage(this.width, this.height, this.texel));
     const place = { page, x: (slot % this.across) * this.columns, y: Math.floor(slot / this.across) * this.rows };
     this.write(grid, place);
     const range = this.touched.get(number) ?? { from: place.y, to: 0 };
@@ -71,25 +61,12 @@ export class GridPages {
   }
 
   private write(grid: Grid, { page, x, y }: GridPlace): void {
-    const { buffer } = page.resource as Uint8Array;
+    const { buffer } = page.bytes;
     const texels =
       this.texel === 'byte' ? new Uint8Array(buffer) : this.texel === 'word' ? new Uint16Array(buffer) : new Uint32Array(buffer);
     for (let row = 0; row < this.rows; row++) {
       texels.set(grid.subarray(row * this.columns, (row + 1) * this.columns), (y + row) * this.width + x);
     }
-  }
-
-  private newPage(): BufferImageSource {
-    const { format, bytes, scaleMode } = TEXELS[this.texel];
-    return new BufferImageSource({
-      resource: new Uint8Array(this.width * this.height * bytes),
-      width: this.width,
-      height: this.height,
-      format,
-      scaleMode,
-      alphaMode: 'no-premultiply-alpha',
-      autoGarbageCollect: false,
-    });
   }
 
   destroy(): void {

@@ -1,8 +1,8 @@
-import { type BufferImageSource, Container, type Shader } from 'pixi.js';
+import { Container, type Shader } from 'pixi.js';
 import { num } from '../../../engine/base/at.ts';
-import type { WallBatch } from '../../../workers/api/wall-api.ts';
 import { PrintGroup } from './print-group.ts';
-import { PrintPages, type PrintPlaces } from './print-pages.ts';
+import type { PrintPages, PrintPlaces } from './print-pages.ts';
+import type { TexelPage } from './texel-page.ts';
 import { farShader, nearShader, type WallUniforms } from './wall-shader.ts';
 
 /**
@@ -13,38 +13,14 @@ import { farShader, nearShader, type WallUniforms } from './wall-shader.ts';
 export class HungPrints {
   readonly container = new Container();
   private readonly uniforms: WallUniforms;
-  private readonly pages = new PrintPages();
+  private readonly pages: PrintPages;
   /** By the pages that they are drawn from. */
-  private readonly near = new Map<BufferImageSource, Map<BufferImageSource, PrintGroup>>();
-  private readonly far = new Map<BufferImageSource, PrintGroup>();
+  private readonly near = new Map<TexelPage, Map<TexelPage, PrintGroup>>();
+  private readonly far = new Map<TexelPage, PrintGroup>();
 
-  constructor(uniforms: WallUniforms) {
+  constructor(pages: PrintPages, uniforms: WallUniforms) {
+    this.pages = pages;
     this.uniforms = uniforms;
-  }
-
-  /** Rows of the maps, 0 before any came. */
-  get mapRows(): number {
-    return this.pages.mapRows;
-  }
-
-  /** Rows of the small pictures, 0 before any came. */
-  get smallRows(): number {
-    return this.pages.smallRows;
-  }
-
-  has(index: number): boolean {
-    return this.pages.has(index);
-  }
-
-  /** Hangs the prints of a batch at their numbers. */
-  add(batch: WallBatch): void {
-    this.pages.add(batch);
-    const { sizes } = this.pages;
-    if (sizes === null) return;
-    const { uniforms } = this.uniforms;
-    uniforms.uMapSize.set(sizes.map);
-    uniforms.uSmallSize.set(sizes.small);
-    uniforms.uSmallPage.set(sizes.smallPage);
   }
 
   private nearGroup({ map, colours }: PrintPlaces): PrintGroup {
@@ -57,7 +33,7 @@ export class HungPrints {
     return this.groupIn(this.far, small.page, () => farShader(small.page, this.uniforms));
   }
 
-  private groupIn(groups: Map<BufferImageSource, PrintGroup>, page: BufferImageSource, shader: () => Shader): PrintGroup {
+  private groupIn(groups: Map<TexelPage, PrintGroup>, page: TexelPage, shader: () => Shader): PrintGroup {
     let group = groups.get(page);
     if (group === undefined) {
       group = new PrintGroup(shader());
@@ -79,6 +55,7 @@ export class HungPrints {
    * @param far from their small pictures
    */
   show(inView: readonly number[], at: Float32Array, lookOf: (index: number) => number, far: boolean): void {
+    this.setSizes();
     for (const group of this.groups()) group.begin();
     for (const index of inView) {
       const hung = this.pages.placesOf(index);
@@ -97,11 +74,19 @@ export class HungPrints {
     for (const group of this.groups()) group.end();
   }
 
+  private setSizes(): void {
+    const { sizes } = this.pages;
+    if (sizes === null) return;
+    const { uniforms } = this.uniforms;
+    uniforms.uMapSize.set(sizes.map);
+    uniforms.uSmallSize.set(sizes.small);
+    uniforms.uSmallPage.set(sizes.smallPage);
+  }
+
   /** Takes all prints down. */
   clear(): void {
     for (const group of this.groups()) group.destroy();
     this.near.clear();
     this.far.clear();
-    this.pages.clear();
   }
 }

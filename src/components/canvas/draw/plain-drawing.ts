@@ -1,20 +1,19 @@
 import { defined } from '../../../engine/base/at.ts';
 import type { Picture } from '../../../workers/api/picture-api.ts';
-import type { WallBatch } from '../../../workers/api/wall-api.ts';
 import type { WallPace } from '../camera/wall-pace.ts';
 import type { PixelBox, PixelSource } from './plain-pixels.ts';
 import { drawPixels } from './plain-pixels.ts';
 import type { PrintDrawing, WallFrame } from './print-drawing.ts';
 import { type Frame, frameOf } from './print-frame.ts';
-import { PrintPages, type PrintPlaces } from './print-pages.ts';
+import type { PrintPages, PrintPlaces } from './print-pages.ts';
 import type { Screen } from './wall-cache.ts';
 import type { Rgba } from './wall-shader.ts';
 
-/** Draws the prints by the page itself, on a canvas for pictures: slower, and the same to the eye. */
+/** Draws the prints by the page itself, on a canvas for pictures: slower, without a library, and the same to the eye. */
 export class PlainDrawing implements PrintDrawing {
   readonly canvas = document.createElement('canvas');
   private readonly context = this.canvas.getContext('2d');
-  private readonly pages = new PrintPages();
+  private readonly pages: PrintPages;
   private readonly closeUps = new Map<number, PixelSource>();
   private readonly pace: WallPace;
   private image: ImageData | null = null;
@@ -25,25 +24,13 @@ export class PlainDrawing implements PrintDrawing {
   private focus = -1;
   private ringPx = 1.5;
 
-  constructor(pace: WallPace) {
+  constructor(pages: PrintPages, pace: WallPace) {
+    this.pages = pages;
     this.pace = pace;
-  }
-
-  get mapRows(): number {
-    return this.pages.mapRows;
-  }
-
-  has(index: number): boolean {
-    return this.pages.has(index);
-  }
-
-  add(batch: WallBatch): void {
-    this.pages.add(batch);
   }
 
   clear(): void {
     this.closeUps.clear();
-    this.pages.clear();
   }
 
   changed(): void {
@@ -97,7 +84,7 @@ export class PlainDrawing implements PrintDrawing {
     const { view, screen, planned, at, rehanging, moves } = frame;
     const { scale } = view;
     const range = planned.bins(-view.x / scale, -view.y / scale, screen.width / scale, screen.height / scale);
-    const hung = (rehanging ? [...planned.plan.sequence] : planned.in(range)).filter((index) => this.has(index));
+    const hung = (rehanging ? [...planned.plan.sequence] : planned.in(range)).filter((index) => this.pages.has(index));
     const coarse = moves && this.pace.slow;
     this.pace.drewAll();
     this.image ??= context.createImageData(this.canvas.width, this.canvas.height);
@@ -123,20 +110,20 @@ export class PlainDrawing implements PrintDrawing {
   private small({ small }: PrintPlaces): PixelSource {
     const [columns, rows] = defined(this.pages.sizes).small;
     const { page, x, y } = small;
-    const colours = new Uint32Array((page.resource as Uint8Array).buffer);
+    const colours = new Uint32Array(page.bytes.buffer);
     return { columns, rows, cells: null, first: y * page.width + x, stride: page.width, colours, offset: 0 };
   }
 
   private map({ map: { page, x, y }, colours }: PrintPlaces): PixelSource {
     const [columns, rows] = defined(this.pages.sizes).map;
-    const bytes = page.resource as Uint8Array;
+    const { bytes } = page;
     return {
       columns,
       rows,
-      cells: page.format === 'r8unorm' ? bytes : new Uint16Array(bytes.buffer),
+      cells: page.texel === 'byte' ? bytes : new Uint16Array(bytes.buffer),
       first: y * page.width + x,
       stride: page.width,
-      colours: new Uint32Array((colours.page.resource as Uint8Array).buffer),
+      colours: new Uint32Array(colours.page.bytes.buffer),
       offset: colours.offset,
     };
   }

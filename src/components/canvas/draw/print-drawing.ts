@@ -1,5 +1,4 @@
 import type { Picture } from '../../../workers/api/picture-api.ts';
-import type { WallBatch } from '../../../workers/api/wall-api.ts';
 import type { View } from '../camera/camera.ts';
 import type { PlanIndex } from '../plan/plan-index.ts';
 import type { Screen } from './wall-cache.ts';
@@ -21,11 +20,6 @@ export interface WallFrame {
 /** What draws the prints of a wall on a canvas: the graphics card, or the page itself where it gets none. */
 export interface PrintDrawing {
   readonly canvas: HTMLCanvasElement;
-  /** Rows of the maps that the prints are drawn from, 0 before any came. */
-  readonly mapRows: number;
-  has(index: number): boolean;
-  /** Hangs the prints of a batch at their numbers. */
-  add(batch: WallBatch): void;
   /** Takes all prints down. */
   clear(): void;
   /** Says that prints are to be gathered and drawn anew with the next frame. */

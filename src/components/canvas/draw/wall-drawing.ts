@@ -1,25 +1,27 @@
 import { Container, type WebGLRenderer } from 'pixi.js';
 import { defined } from '../../../engine/base/at.ts';
 import type { Picture } from '../../../workers/api/picture-api.ts';
-import type { WallBatch } from '../../../workers/api/wall-api.ts';
 import type { WallPace } from '../camera/wall-pace.ts';
 import { CloseUpPrints } from './close-up-prints.ts';
 import { HungPrints } from './hung-prints.ts';
 import type { PrintDrawing, WallFrame } from './print-drawing.ts';
 import { type Frame, frameOf } from './print-frame.ts';
+import type { PrintPages } from './print-pages.ts';
 import { CACHE_PAD, type Screen, WallCache } from './wall-cache.ts';
+import { wallRenderer } from './wall-renderer.ts';
 import { FOCUSED, KEPT, SELECTED, type Rgba, wallUniforms } from './wall-shader.ts';
 
 /** So much larger than its texels a small picture may be drawn before its softness shows. */
 const MOST_ENLARGED = 1.05;
 
 /** Draws the prints: those in view anew when something changed, else a copy of what was drawn. */
-export class WallDrawing implements PrintDrawing {
+class WallDrawing implements PrintDrawing {
   private readonly renderer: WebGLRenderer;
   private readonly pace: WallPace;
   private readonly stage = new Container();
   private readonly uniforms = wallUniforms();
-  private readonly prints = new HungPrints(this.uniforms);
+  private readonly pages: PrintPages;
+  private readonly prints: HungPrints;
   private readonly closeUps = new CloseUpPrints(this.uniforms);
   private cache: WallCache | null = null;
   private kept: ReadonlySet<number> = new Set();
@@ -31,8 +33,10 @@ export class WallDrawing implements PrintDrawing {
   /** How large prints were when all were last drawn. */
   private drawnScale = 0;
 
-  constructor(renderer: WebGLRenderer, pace: WallPace) {
+  constructor(renderer: WebGLRenderer, pages: PrintPages, pace: WallPace) {
     this.renderer = renderer;
+    this.pages = pages;
+    this.prints = new HungPrints(pages, this.uniforms);
     this.pace = pace;
     this.stage.addChild(this.prints.container, this.closeUps.container);
     this.closeUps.warmUp(() => renderer.render({ container: this.stage }));
@@ -40,19 +44,6 @@ export class WallDrawing implements PrintDrawing {
 
   get canvas(): HTMLCanvasElement {
     return this.renderer.canvas as HTMLCanvasElement;
-  }
-
-  get mapRows(): number {
-    return this.prints.mapRows;
-  }
-
-  has(index: number): boolean {
-    return this.prints.has(index);
-  }
-
-  add(batch: WallBatch): void {
-    this.prints.add(batch);
-    this.stale = true;
   }
 
   clear(): void {
@@ -167,12 +158,12 @@ export class WallDrawing implements PrintDrawing {
       (screen.height + 2 * pad) / scale,
     );
     const printPx = planned.plan.printHeight * scale * screen.density;
-    const far = printPx <= this.prints.smallRows * MOST_ENLARGED;
+    const far = printPx <= this.pages.smallRows * MOST_ENLARGED;
     const key = `${range.firstColumn},${range.endColumn},${range.firstRow},${range.endRow},${far}`;
     if (!this.stale && key === this.inView) return;
     this.stale = false;
     this.inView = key;
-    const hung = (rehanging ? [...planned.plan.sequence] : planned.in(range)).filter((index) => this.prints.has(index));
+    const hung = (rehanging ? [...planned.plan.sequence] : planned.in(range)).filter((index) => this.pages.has(index));
     this.prints.show(hung, at, this.lookOf, far);
   }
 
@@ -191,4 +182,10 @@ function snappedFrameOf(index: number, { at, planned, view, screen }: WallFrame,
   const frame = frameOf(index, at, planned.plan, view);
   const snap = (px: number) => Math.round(px * screen.density) / screen.density;
   return { ...frame, left: snap(frame.left + pad), top: snap(frame.top + pad) };
+}
+
+/** A drawing by the graphics card; null when the browser gives no WebGL 2. */
+export async function cardDrawing(pages: PrintPages, pace: WallPace): Promise<WallDrawing | null> {
+  const renderer = await wallRenderer();
+  return renderer === null ? null : new WallDrawing(renderer, pages, pace);
 }

@@ -1,4 +1,6 @@
-import { type BufferImageSource, GlProgram, Shader, UniformGroup } from 'pixi.js';
+import { GlProgram, Shader, UniformGroup } from 'pixi.js';
+import { pageSource } from './page-source.ts';
+import type { TexelPage } from './texel-page.ts';
 
 const VERTEX = /* glsl */ `#version 300 es
 in vec2 aCorner;
@@ -239,13 +241,13 @@ let near: GlProgram | undefined;
 let far: GlProgram | undefined;
 
 /** The shader for prints whose maps and colours lie on a pair of pages. */
-export function nearShader(maps: BufferImageSource, colours: BufferImageSource, uniforms: WallUniforms): Shader {
+export function nearShader(maps: TexelPage, colours: TexelPage, uniforms: WallUniforms): Shader {
   near ??= GlProgram.from({ vertex: VERTEX, fragment: HEAD + NEAR + TURNED_CORNER + SHEET, name: 'near' });
-  return new Shader({ glProgram: near, resources: { uMaps: maps, uColours: colours, wall: uniforms } });
+  return new Shader({ glProgram: near, resources: { uMaps: pageSource(maps), uColours: pageSource(colours), wall: uniforms } });
 }
 
 /** The shader for prints whose small pictures lie on a page. */
-export function farShader(smalls: BufferImageSource, uniforms: WallUniforms): Shader {
+export function farShader(smalls: TexelPage, uniforms: WallUniforms): Shader {
   far ??= GlProgram.from({ vertex: VERTEX, fragment: HEAD + FAR + TURNED_CORNER + SHEET, name: 'far' });
-  return new Shader({ glProgram: far, resources: { uSmalls: smalls, wall: uniforms } });
+  return new Shader({ glProgram: far, resources: { uSmalls: pageSource(smalls), wall: uniforms } });
 }

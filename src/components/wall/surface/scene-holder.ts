@@ -42,15 +42,14 @@ export class SceneHolder implements ReactiveController {
   /**
    * Puts the canvas into an element of the host.
    * @param ready hears of it before what waited is done
-   * @throws when the canvas library does not come
+   * @throws when the code of the canvas does not come
    */
   async stand(surface: HTMLElement, ready: (scene: WallScene) => void): Promise<void> {
     try {
-      // The canvas library is large; the search starts and the room stands without waiting for it.
+      // The search starts and the room stands without waiting for it.
       const { WallScene } = await import('../../canvas/wall-scene.ts');
-      const scene = await WallScene.create();
-      if (!this.host.isConnected) return scene.destroy();
-      this.scene = scene;
+      if (!this.host.isConnected) return;
+      this.scene = new WallScene();
     } catch (error) {
       this.failed = true;
       throw error;

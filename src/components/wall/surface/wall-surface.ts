@@ -45,8 +45,8 @@ export class WallSurface extends LitElement {
   @property({ type: Number }) focused = -1;
   /** Why there is no wall to be seen; '' when there is one. */
   @state() private trouble = '';
-  /** Whether the wall is drawn without WebGL. */
-  @state() private plain = false;
+  /** Why the wall is drawn without the graphics card; '' when it is drawn by it, or will be. */
+  @state() private plain = '';
   @query('.surface') private surface!: HTMLElement;
   @query('wall-lifted-print') private liftedPrint!: LiftedPrint | null;
   @query('wall-small-map') private smallMap!: SmallMap;
@@ -78,7 +78,9 @@ export class WallSurface extends LitElement {
   /** Has the canvas followed by what lies over it and steered by the pointer. */
   private serve(scene: WallScene): void {
     this.closeUps = new CloseUps(this, scene);
-    this.plain = scene.plain;
+    scene.onPlain = (error) => {
+      this.plain = error === null ? PLAIN : `The wall is drawn without the graphics card, and more slowly: ${sentenceOf(error)}`;
+    };
     scene.onLost = (lost) => {
       this.trouble = lost ? LOST : '';
     };
@@ -215,7 +217,7 @@ export class WallSurface extends LitElement {
       >
         ${this.trouble !== '' ? html`<div class="note midst"><p role="alert">${this.trouble}</p></div>` : nothing}
         ${this.note !== '' && this.found === 0 ? html`<div class="note midst" @pointerdown=${(event: Event) => event.stopPropagation()}><p>${this.note}</p><slot></slot></div>` : nothing}
-        ${this.plain ? html`<p class="plain small" role="status">${PLAIN}</p>` : nothing}
+        ${this.plain === '' ? nothing : html`<p class="plain small" role="status">${this.plain}</p>`}
         <div class="box" hidden></div>
         <wall-lifted-print .relative=${this.relative}></wall-lifted-print>
       </div>

@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
-import { beforeAll, describe, expect, it, vi } from 'vitest';
-import type { PrintPages } from '../../../../src/components/canvas/draw/print-pages.ts';
+import { describe, expect, it, vi } from 'vitest';
+import { PrintPages } from '../../../../src/components/canvas/draw/print-pages.ts';
+import type { TexelPage } from '../../../../src/components/canvas/draw/texel-page.ts';
 import { derivedAsk } from '../../../../src/components/wall/run/derived-ask.ts';
 import { type RunListener, type WallEngine, WallRun } from '../../../../src/components/wall/run/wall-run.ts';
 import type { WallAsk, WallInputs, WallSearch } from '../../../../src/components/wall/run/wall-search.ts';
@@ -16,18 +17,9 @@ import { smallProject } from '../../../helpers/small-project.ts';
 
 const { drawer, bench, explore } = smallProject();
 
-let makePages: () => PrintPages;
-
-beforeAll(async () => {
-  // The canvas library asks for the browser's name when it is loaded; pages need no graphics card.
-  vi.stubGlobal('navigator', { userAgent: '' });
-  const { PrintPages } = await import('../../../../src/components/canvas/draw/print-pages.ts');
-  makePages = () => new PrintPages();
-});
-
 /** A wall as the canvas keeps it, without a graphics card. */
 class PageWall implements RunListener {
-  readonly pages = makePages();
+  readonly pages = new PrintPages();
   private readonly counts = new Map<number, number>();
   /** How often the prints came down. */
   begun = 0;
@@ -64,7 +56,7 @@ class PageWall implements RunListener {
     return Array.from({ length: count }, (_, index) => {
       const { map, colours, small } = this.pages.placesOf(index);
       const cells = texels(map, mapSize);
-      const table = new Uint32Array((colours.page.resource as Uint8Array).buffer, colours.offset * 4, this.counts.get(index));
+      const table = new Uint32Array(colours.page.bytes.buffer, colours.offset * 4, this.counts.get(index));
       const print = cells.map((cell) => table[cell] ?? 0);
       return createHash('md5').update(mapSize.join()).update(print).update(texels(small, smallSize)).digest('hex');
     });
@@ -72,17 +64,14 @@ class PageWall implements RunListener {
 }
 
 /** Texels of a grid in its page, row by row. */
-function texels(
-  { page, x, y }: { page: { resource: unknown; format: string; width: number }; x: number; y: number },
-  size: [number, number],
-) {
-  const { buffer } = page.resource as Uint8Array;
+function texels({ page, x, y }: { page: TexelPage; x: number; y: number }, size: [number, number]) {
+  const { buffer } = page.bytes;
   const kinds: Record<string, () => Uint8Array | Uint16Array | Uint32Array> = {
-    r8unorm: () => new Uint8Array(buffer),
-    rg8unorm: () => new Uint16Array(buffer),
-    rgba8unorm: () => new Uint32Array(buffer),
+    byte: () => new Uint8Array(buffer),
+    word: () => new Uint16Array(buffer),
+    colour: () => new Uint32Array(buffer),
   };
-  const all = kinds[page.format]!();
+  const all = kinds[page.texel]!();
   const [columns, rows] = size;
   const out = new Uint32Array(columns * rows);
   for (let row = 0; row < rows; row++) {
