@@ -9,8 +9,8 @@ export function notFetched(what: string): string {
 interface Late<Element> {
   /** Imports the element. */
   load: () => Promise<unknown>;
-  /** The element, which may stand on the page before its code has come. */
-  element: Element;
+  /** The element, once its code has come; it may stand on the page before, unless it needs its store when it is connected. */
+  element: () => Element | Promise<Element>;
   /** Hears why the code did not come, in a sentence. */
   failed: (sentence: string) => void;
 }
@@ -26,6 +26,7 @@ export async function late<Element extends LitElement>(
     failed(notFetched('This part of the app'));
     return;
   }
-  await element.updateComplete;
-  act(element);
+  const ready = await element();
+  await ready.updateComplete;
+  act(ready);
 }

@@ -40,6 +40,8 @@ export class WallRoom extends LitElement {
   @state() private narrow = false;
   /** On a narrow page the settings stay folded, so that they do not hide the wall. */
   @state() private unfolded = false;
+  /** Whether the dialog's code has come that tells which screens to have made. */
+  @state() private canPrepare = false;
   private readonly narrowness = matchMedia('(max-width: 760px)');
   private readonly run = new WallRun({
     begin: ({ asked, inputs }) => this.view.begin(asked, inputs.studio.paper.widthMm / inputs.studio.paper.heightMm),
@@ -179,7 +181,11 @@ export class WallRoom extends LitElement {
   private prepare(selected: ReadonlySet<number>): Promise<void> {
     const part = {
       load: () => import('./prepare/prepare-screens.ts'),
-      element: this.preparing,
+      element: async () => {
+        this.canPrepare = true;
+        await this.updateComplete;
+        return this.preparing;
+      },
       failed: (sentence: string) => this.store.trouble('wall', sentence),
     };
     return late(part, (dialog) => dialog.show({ variants: this.run.variants, selected }));
@@ -272,7 +278,7 @@ export class WallRoom extends LitElement {
       >
         ${bare ? html`<button class="main" @click=${() => store.go('drawer')}>To the Drawer</button>` : nothing}
       </wall-view>
-      <wall-prepare-screens .store=${store}></wall-prepare-screens>
+      ${this.canPrepare ? html`<wall-prepare-screens .store=${store}></wall-prepare-screens>` : nothing}
     `;
   }
 }

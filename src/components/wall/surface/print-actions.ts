@@ -64,7 +64,9 @@ export class PrintActions {
     const selected = this.selectedInOrder();
     if (studio !== null && selected.length >= 2 && selected.length <= MOST_COMPARED) {
       this.settled();
-      void late({ ...this.part, load: () => import('../print/compare-prints.ts'), element: compare }, () => compare.show(selected, studio));
+      void late({ ...this.part, load: () => import('../print/compare-prints.ts'), element: () => compare }, () =>
+        compare.show(selected, studio),
+      );
     } else this.problem(`Select two to ${MOST_COMPARED} prints, each with the space bar or Select, to compare them.`);
   }
 
@@ -78,7 +80,7 @@ export class PrintActions {
   sheet(): void {
     const { studio, selected, out } = this.prints();
     if (studio === null) return;
-    void late({ ...this.part, load: () => import('../print/print-out.ts'), element: out }, () => {
+    void late({ ...this.part, load: () => import('../print/print-out.ts'), element: () => out }, () => {
       if (selected.size === 0) return out.showSheet(() => this.at(this.prints().hung), 'prints that hang', studio);
       const prints = this.selectedInOrder();
       out.showSheet(() => prints, prints.length === 1 ? 'selected print' : 'selected prints', studio);
@@ -90,7 +92,7 @@ export class PrintActions {
     const { variants, studio, picture } = this.prints();
     const variant = variants[index];
     if (variant === undefined || studio === null) return;
-    void late({ ...this.part, load: () => import('../../ui/print/picture-out.ts'), element: picture }, () =>
+    void late({ ...this.part, load: () => import('../../ui/print/picture-out.ts'), element: () => picture }, () =>
       picture.show(variantRecipe(variant, studio), `Print ${index + 1} as a picture`),
     );
   }
