@@ -13,8 +13,8 @@ import { controls } from './ui/controls-style.ts';
 import { FileReading } from './ui/files/file-reading.ts';
 import { isProjectFile } from './ui/files/project-file.ts';
 import { beginningOf } from './ui/kit/begin.ts';
+import { notFetched } from './ui/kit/late.ts';
 import { isTyped } from './ui/kit/typed-key.ts';
-import { notFetched } from './ui/late.ts';
 
 /** The elements of all rooms in the table; they stand in folders of their own, and load when they are entered. */
 const ELEMENTS = import.meta.glob('./*/*-room.ts');

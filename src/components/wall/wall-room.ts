@@ -7,7 +7,7 @@ import type { TasteChoice } from '../../engine/explore/taste/choices.ts';
 import type { Pin } from '../../engine/recipe/prints/pinned-prints.ts';
 import { type AppStore, StoreController } from '../app-store.ts';
 import { controls } from '../ui/controls-style.ts';
-import { late } from '../ui/late.ts';
+import { late } from '../ui/kit/late.ts';
 import type { PrepareScreens } from './prepare/prepare-screens.ts';
 import { PrintDeeds } from './print/print-deeds.ts';
 import type { DerivedAsk, DerivedEvent } from './run/derived-ask.ts';

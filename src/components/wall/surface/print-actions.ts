@@ -1,6 +1,6 @@
 import type { Variant } from '../../../engine/explore/types.ts';
 import type { Studio } from '../../../engine/studio/studio.ts';
-import { late } from '../../ui/late.ts';
+import { late } from '../../ui/kit/late.ts';
 import type { PictureOut } from '../../ui/print/picture-out.ts';
 import type { ComparePrints } from '../print/compare-prints.ts';
 import { MOST_COMPARED } from '../print/held-pair.ts';

@@ -2,7 +2,7 @@ import { html, nothing } from 'lit';
 import { customElement, query, state } from 'lit/decorators.js';
 import type { TasteChoice } from '../../../engine/explore/taste/choices.ts';
 import { controls } from '../../ui/controls-style.ts';
-import { notFetched } from '../../ui/late.ts';
+import { notFetched } from '../../ui/kit/late.ts';
 import type { PictureOut } from '../../ui/print/picture-out.ts';
 import type { HangEvent } from '../hang/hang-choice.ts';
 import type { Hanging } from '../hang/hanging.ts';
