@@ -3,8 +3,7 @@ import { FRAME_SIDE_MM, LESSON_PULLS, LONGEST_NAME, LONGEST_SEED, MOST_ENTRIES, 
 import { MOST_SEEN_PRINTS, MOST_SEEN_RUNS } from '../explore/search/seen.ts';
 import { tasteSchema } from '../explore/taste/taste-schema.ts';
 import { editionSchema } from '../log/edition/edition-schema.ts';
-import { MOST_SPREAD_MM } from '../output/film/film.ts';
-import { OVERLAP_MM } from '../output/film/tiles.ts';
+import { MOST_SPREAD_MM, OVERLAP_MM } from '../output/film/film-limits.ts';
 import {
   inkSchema,
   labSchema,

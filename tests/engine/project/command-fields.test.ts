@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { editionSchema } from '../../../src/engine/log/edition/edition-schema.ts';
 import { type Edition, newEdition } from '../../../src/engine/log/edition/edition.ts';
+import { USUAL_FILMS } from '../../../src/engine/output/film/settings.ts';
 import { apply } from '../../../src/engine/project/apply.ts';
+import { filmsSchema } from '../../../src/engine/project/schema.ts';
 import { pullSchema } from '../../../src/engine/recipe/schema.ts';
 import { recipeOf } from '../../../src/engine/recipe/write.ts';
 import type { Pull } from '../../../src/engine/stack/types.ts';
@@ -72,5 +74,20 @@ describe('what commands check by hand', () => {
       tried++;
     }
     expect(tried).toBeGreaterThan(500);
+  });
+
+  it('should refuse of the making of films what a file could not hold, and nothing else', () => {
+    let tried = 0;
+    const others = ['squeegee', 'away', 'pdfs', 'svgs', 'A3', 'Letter', 'Tabloid', 5, -5, 5.1, 2, 1.9, 50, 50.1];
+    for (const field of Object.keys(USUAL_FILMS))
+      for (const value of [...VALUES, ...others]) {
+        const films = { ...USUAL_FILMS, [field]: value };
+        expect(
+          refused(() => apply(project, { kind: 'set-films', films })),
+          `${field} ${String(value).slice(0, 20)}`,
+        ).toBe(!filmsSchema.safeParse(films).success);
+        tried++;
+      }
+    expect(tried).toBeGreaterThan(300);
   });
 });

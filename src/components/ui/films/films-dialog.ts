@@ -1,9 +1,9 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
-import { MOST_SPREAD_MM } from '../../../engine/output/film/film.ts';
+import { MOST_SPREAD_MM } from '../../../engine/output/film/film-limits.ts';
+import { OVERLAP_MM } from '../../../engine/output/film/film-limits.ts';
 import type { OutPage } from '../../../engine/output/film/page.ts';
 import { type FilmPaper, type FilmSettings, USUAL_FILMS } from '../../../engine/output/film/settings.ts';
-import { OVERLAP_MM } from '../../../engine/output/film/tiles.ts';
 import type { FilmLie } from '../../../engine/output/film/ways.ts';
 import { sentenceOf } from '../../../workers/client/client.ts';
 import type { FilmsAs, FilmsFile } from '../../output/films/films-file.ts';

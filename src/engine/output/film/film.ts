@@ -6,6 +6,7 @@ import { shapeBounds } from '../../geometry/rings.ts';
 import type { Box } from '../../geometry/types.ts';
 import { WorkBudget } from '../../geometry/work.ts';
 import { screenRings } from '../../shapes/place/placed.ts';
+import { MOST_SPREAD_MM } from './film-limits.ts';
 import { filmLabel, LABEL_ROOM_MM } from './label.ts';
 import { layLines, MARKS_ROOM_MM, registerMarks } from './marks.ts';
 import { BAR_MM, boxRing, type Drawn, mirroredDrawn, movedDrawn, type OutPage } from './page.ts';
@@ -13,8 +14,6 @@ import { outerBox, type Section, sectionsOf } from './sections.ts';
 import { tilesOf } from './tiles.ts';
 import { type FilmScreen, type FilmWays, readsWrong } from './ways.ts';
 
-/** A spread or choke is taken for a mistake beyond this, mm. */
-export const MOST_SPREAD_MM = 5;
 /** What is printed beyond the sheet moves the marks out in such steps, mm. */
 const REACH_STEP_MM = 10;
 /** No page can be larger, mm: a PDF's pages end at 14,400 points. Source: ISO 32000-1, annex C. */

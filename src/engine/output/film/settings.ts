@@ -1,4 +1,4 @@
-import { OVERLAP_MM } from './tiles.ts';
+import { OVERLAP_MM } from './film-limits.ts';
 import { type FilmWays, USUAL_LIE } from './ways.ts';
 
 /** What the printer of the films takes. */

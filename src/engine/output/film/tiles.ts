@@ -2,6 +2,7 @@ import { EngineError } from '../../base/error.ts';
 import { cutRings } from '../../geometry/booleans.ts';
 import type { Box } from '../../geometry/types.ts';
 import { WorkBudget } from '../../geometry/work.ts';
+import { OVERLAP_MM } from './film-limits.ts';
 import { BAR_MM, boxRing, type Drawn, movedDrawn, type OutPage, type PageLine, type PageText } from './page.ts';
 
 /** A page of a printer smaller than the film, and how much of the film two neighbours share, mm. */
@@ -16,8 +17,6 @@ const RIM_MM = 12;
 const TICK_MM = 5;
 const TICK_LINE_MM = 0.2;
 const MOST_TILES = 500;
-/** What two tiles share, mm. */
-export const OVERLAP_MM = { least: 2, most: 50, usual: 10 } as const;
 
 /**
  * A film over several pages of a smaller printer: neighbours share a strip, and marks in the rims stand in the

@@ -76,7 +76,7 @@ export function requireFew(pulls: number): void {
 export function checkedPull(draft: Draft<Project>, pull: Pull): Pull {
   find(draft.drawer.screens, pull.screen, 'screen');
   find(draft.drawer.inks, pull.ink, 'ink');
-  requireFields('pull', pull, PULL);
+  requireFields({ what: 'pull', whose: "The pull's" }, pull, PULL);
   const { id, screen, ink, turnDeg, strokes } = pull;
   return { id, screen, ink, dxMm: toOffsetGrid(pull.dxMm), dyMm: toOffsetGrid(pull.dyMm), turnDeg, strokes };
 }

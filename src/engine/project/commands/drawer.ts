@@ -1,16 +1,15 @@
 import type { Draft } from 'immer';
-import { entryAt } from '../../base/at.ts';
 import { EngineError } from '../../base/error.ts';
 import { MOST_COUNTED } from '../../base/limits.ts';
 import { type Frames, withoutFrame } from '../../explore/prepare/frames.ts';
 import type { PrepareBudget } from '../../explore/prepare/prepare.ts';
+import { MOST_SPREAD_MM, OVERLAP_MM } from '../../output/film/film-limits.ts';
 import type { FilmSettings } from '../../output/film/settings.ts';
-import { fieldName } from '../../recipe/explain.ts';
 import type { PlacedShape, Screen, Shape } from '../../shapes/types.ts';
 import { forgetScreen } from '../forget.ts';
-import { filmsSchema } from '../schema.ts';
 import type { Project } from '../types.ts';
 import { find, refuseInUse, removeById, requireFree, unpin } from './checks.ts';
+import { fields, number as numberIn, oneOf, requireFields } from './fields.ts';
 import { fieldsChanged, fieldsOf, type RulesOf } from './rule.ts';
 
 /** What can be done to shapes and screens. */
@@ -29,6 +28,17 @@ export type DrawerCommand =
 
 /** More is taken for a mistake, whatever the currency. */
 const MOST_SPENT = 1e9;
+
+const FILMS = fields({
+  side: oneOf(['paper', 'squeegee']),
+  printed: oneOf(['against', 'away']),
+  spreadMm: numberIn({ least: -MOST_SPREAD_MM, most: MOST_SPREAD_MM }),
+  registerMarks: oneOf([true, false]),
+  lays: oneOf([true, false]),
+  as: oneOf(['pdf', 'pdfs', 'svgs']),
+  paper: oneOf(['whole', 'A4', 'A3', 'Letter', 'Tabloid']),
+  overlapMm: numberIn(OVERLAP_MM),
+});
 
 /**
  * Puts shapes and the screens made of them into the drawer.
@@ -149,12 +159,9 @@ export const DRAWER_RULES: RulesOf<DrawerCommand> = {
     label: 'change how films are made',
     mergeKey: ({ kind, films }, { films: before }) => `${kind}:${fieldsChanged(before, films)}`,
     change(draft, { films }) {
-      const parsed = filmsSchema.safeParse(films);
-      if (!parsed.success) {
-        const issue = entryAt(parsed.error.issues, 0);
-        throw new EngineError('command.films', `Films cannot have this ${fieldName(issue.path)}: ${issue.message}.`);
-      }
-      draft.films = parsed.data;
+      requireFields({ what: 'films', whose: "The films'" }, films, FILMS);
+      const { side, printed, spreadMm, registerMarks, lays, as, paper, overlapMm } = films;
+      draft.films = { side, printed, spreadMm, registerMarks, lays, as, paper, overlapMm };
     },
   },
   'set-screen-budget': {

@@ -72,13 +72,13 @@ function firstFault<Key extends string | number>(
 /**
  * Checks what is to be kept by hand and not by its schema: the schemas' library is large, and only what reads files
  * loads it. A test holds the two together.
- * @param what it is, for the sentence: 'pull'
+ * @param what it is, for the code, and whose its fields are, for the sentence: "The pull's"
  * @throws EngineError 'command.<what>' for a field that cannot be kept
  */
-export function requireFields(what: string, value: unknown, check: FieldCheck): void {
+export function requireFields({ what, whose }: { what: string; whose: string }, value: unknown, check: FieldCheck): void {
   const fault = check(value);
   if (fault === null) return;
-  throw new EngineError(`command.${what}`, `The ${what}'s ${fieldName(fault.path)} cannot be so: it must be ${fault.must}.`, {
+  throw new EngineError(`command.${what}`, `${whose} ${fieldName(fault.path)} cannot be so: it must be ${fault.must}.`, {
     path: fault.path,
   });
 }

@@ -64,7 +64,7 @@ function setVisit(draft: Draft<Project>, runs: readonly VisitRun[]): void {
 
 function setEdition(draft: Draft<Project>, edition: Edition): void {
   find(draft.recipes, edition.recipe, 'recipe');
-  requireFields('edition', edition, EDITION);
+  requireFields({ what: 'edition', whose: "The edition's" }, edition, EDITION);
   const editions = (draft.editions ??= []);
   const at = editions.findIndex((other) => other.recipe === edition.recipe);
   if (at < 0) editions.push(edition);

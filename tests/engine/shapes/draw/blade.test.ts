@@ -3,7 +3,7 @@ import { expect, it } from 'vitest';
 import { intersectionArea, outlineArea } from '../../../../src/engine/geometry/booleans.ts';
 import { shapeBounds } from '../../../../src/engine/geometry/rings.ts';
 import { perform, startHistory, undo } from '../../../../src/engine/project/history.ts';
-import { writeProject } from '../../../../src/engine/project/read.ts';
+import { writeProject } from '../../../../src/engine/project/write.ts';
 import type { Project } from '../../../../src/engine/project/types.ts';
 import { bladePieces } from '../../../../src/engine/shapes/draw/blade.ts';
 import { piecesAgain } from '../../../../src/engine/shapes/draw/places-again.ts';
