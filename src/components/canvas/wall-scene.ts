@@ -52,6 +52,8 @@ export class WallScene implements SteeredWall {
   private frame = 0;
   /** Called after each drawing, for what is laid over the wall. */
   onDrawn: () => void = () => {};
+  /** Called when prints arrived that are not in view, so that nothing is drawn. */
+  onUnseen: () => void = () => {};
   /** Called when the graphics card drops the wall, and when it is drawn again. */
   onLost: (lost: boolean) => void = () => {};
   /** Called when the wall goes on being drawn without the graphics card; with null where the browser has no WebGL 2. */
@@ -95,7 +97,7 @@ export class WallScene implements SteeredWall {
   begin(places: number, aspect: number): void {
     this.drawing.clear();
     this.aspect = aspect;
-    // Where one stood before another number of prints is nowhere in particular.
+    // Where one stood is nowhere on another wall.
     if (places !== this.places || this.spec !== SEED_ORDER) this.camera.keeps = 'start';
     this.spec = SEED_ORDER;
     this.lay(places);
@@ -141,7 +143,9 @@ export class WallScene implements SteeredWall {
   /** Hangs the prints of a batch at their numbers. */
   add(batch: WallBatch): void {
     this.drawing.add(batch);
-    this.pace.arrived();
+    // Most of a large wall arrives out of view, and drawing costs the cores that look for prints.
+    if (batch.tiles.some(({ variant }) => this.planned.touches(variant.index, this.steering.seen))) this.pace.arrived();
+    else this.onUnseen();
   }
 
   setTheme(theme: WallTheme): void {
@@ -194,8 +198,8 @@ export class WallScene implements SteeredWall {
 
   /** Lays the prints out anew when the view would now have them in other columns. */
   layToView(): void {
-    const plan = planWall(this.spec, this.places, this.aspect, this.size);
-    if (plan.columns !== this.plan.columns) this.lay(this.places);
+    const { columns } = planWall(this.spec, this.places, this.aspect, this.size);
+    if (columns !== this.plan.columns) this.lay(this.places);
   }
 
   /** The print at a point of the element, −1 when there is none. */
@@ -208,9 +212,8 @@ export class WallScene implements SteeredWall {
   /** The prints that touch a rectangle of the element. */
   printsIn(left: number, top: number, width: number, height: number): number[] {
     const { scale, x, y } = this.camera;
-    return this.planned
-      .touching((left - x) / scale, (top - y) / scale, width / scale, height / scale)
-      .filter((index) => this.drawing.has(index));
+    const found = this.planned.touching((left - x) / scale, (top - y) / scale, width / scale, height / scale);
+    return found.filter((index) => this.drawing.has(index));
   }
 
   /** Whether a print hangs on the wall as it is now laid out. */

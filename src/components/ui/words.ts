@@ -11,9 +11,12 @@ export function offsetText(mm: number): string {
   return mm === 0 ? '0' : `${mm > 0 ? '+' : '−'}${Math.abs(mm).toFixed(1)}`;
 }
 
+// Made once: a page that counts its prints out says hundreds of numbers a second while a wall hangs.
+const NUMBERS = new Intl.NumberFormat('en');
+
 /** '1 pull', '2 pulls'. */
 export function counted(count: number, one: string, more = `${one}s`): string {
-  return `${count.toLocaleString('en')} ${count === 1 ? one : more}`;
+  return `${NUMBERS.format(count)} ${count === 1 ? one : more}`;
 }
 
 /** 'screen 7 fender', as far as the drawer knows it. */

@@ -86,6 +86,15 @@ export class PlanIndex {
     });
   }
 
+  /** Whether a print, its shadow or its number touches a rectangle. */
+  touches(index: number, { x, y, width, height }: { x: number; y: number; width: number; height: number }): boolean {
+    const { at, printWidth, printHeight } = this.plan;
+    const left = num(at, index * 2);
+    const top = num(at, index * 2 + 1);
+    const across = left - REACH < x + width && left + printWidth + REACH > x;
+    return across && top - REACH < y + height && top + printHeight + REACH > y;
+  }
+
   /** The print at a point with its number's room below it, −1 between prints. */
   printAt(x: number, y: number): number {
     return this.touching(x, y - REACH * 0.9, 0.001, REACH * 0.9).at(-1) ?? -1;

@@ -1,4 +1,5 @@
 import { html, nothing } from 'lit';
+import { guard } from 'lit/directives/guard.js';
 import type { Variant } from '../../../engine/explore/types.ts';
 import { printName } from '../../../engine/recipe/lineage.ts';
 import { counted } from '../../ui/words.ts';
@@ -6,11 +7,12 @@ import { lineageOf } from '../run/wall-origins.ts';
 
 /**
  * What a print is called aloud: 'Print 7 of 60, 9 pulls'; '' for none.
- * @param place its number on its own wall; null for a print of another wall
+ * @param place its number on its own wall, and of how many where these are known; null for a print of another wall
  */
-export function printSentence(variant: Variant | undefined, place: { number: number; of: number } | null): string {
+export function printSentence(variant: Variant | undefined, place: { number: number; of: number | null } | null): string {
   if (variant === undefined) return '';
-  const name = place === null ? printName(lineageOf(variant)).replace('no.', 'No.') : `Print ${place.number} of ${place.of}`;
+  const of = place?.of == null ? '' : ` of ${place.of}`;
+  const name = place === null ? printName(lineageOf(variant)).replace('no.', 'No.') : `Print ${place.number}${of}`;
   return `${name}, ${counted(variant.pulls.length, 'pull')}`;
 }
 
@@ -19,7 +21,10 @@ interface PrintRow {
   sequence: readonly number[];
   columns: number;
   focused: number;
-  /** What a print is called aloud; '' for none. */
+  has(index: number): boolean;
+  /** How many prints hang; null while more arrive. */
+  of: number | null;
+  /** What a print is called aloud. */
   sentence(index: number): string;
   kept: ReadonlySet<number>;
   selected: ReadonlySet<number>;
@@ -27,10 +32,10 @@ interface PrintRow {
 }
 
 /** The focused print's row as buttons, for those who walk the page by its controls. */
-export function printRow({ sequence, columns, focused, sentence, kept, selected, choose }: PrintRow) {
+export function printRow({ sequence, columns, focused, has, of, sentence, kept, selected, choose }: PrintRow) {
   const first = Math.floor(Math.max(0, sequence.indexOf(focused)) / columns) * columns;
-  const row = sequence.slice(first, first + columns).filter((index) => sentence(index) !== '');
-  return html`<ul class="visually-hidden" aria-label="Prints in this row">
+  const row = sequence.slice(first, first + columns).filter(has);
+  const list = () => html`<ul class="visually-hidden" aria-label="Prints in this row">
     ${row.map(
       (index) => html`<li>
         <button tabindex="-1" aria-current=${index === focused ? 'true' : nothing} @click=${() => choose(index)}>
@@ -39,4 +44,6 @@ export function printRow({ sequence, columns, focused, sentence, kept, selected,
       </li>`,
     )}
   </ul>`;
+  // Made anew only when something of it is other: while a wall hangs, a batch comes ten times a second.
+  return guard([row.join(), of, focused, kept, selected], list);
 }

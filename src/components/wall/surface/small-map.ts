@@ -74,6 +74,9 @@ export class SmallMap extends LitElement {
   @query('i') private frame!: HTMLElement | null;
   private plan: WallPlan | null = null;
   private drawn: WallPlan | null = null;
+  private drawnOn: HTMLCanvasElement | null = null;
+  /** Device px to a wall unit. */
+  private drawnSize = 0;
   /** How many prints were known when it was drawn. */
   private drawnCount = 0;
   private facts: PrintFacts | null = null;
@@ -167,19 +170,17 @@ export class SmallMap extends LitElement {
       this.drawn = null;
       return;
     }
-    this.drawn = plan;
-    this.drawnCount = facts.count;
-    const density = devicePixelRatio;
-    canvas.width = Math.ceil(plan.width * scale * density);
-    canvas.height = Math.ceil(plan.height * scale * density);
+    const size = devicePixelRatio * scale;
+    const grown = this.drawn === plan && this.drawnOn === canvas && this.drawnSize === size && this.drawnCount <= facts.count;
     const context = canvas.getContext('2d');
-    if (context === null) return;
-    const width = Math.max(1, plan.printWidth * scale * density);
-    const height = Math.max(1, plan.printHeight * scale * density);
-    for (const index of plan.sequence) {
-      context.fillStyle = `rgb(${facts.tint(index).join(' ')})`;
-      context.fillRect(num(plan.at, index * 2) * scale * density, num(plan.at, index * 2 + 1) * scale * density, width, height);
+    // Of a wall that grows, only what came since.
+    const prints = grown ? Array.from({ length: facts.count - this.drawnCount }, (_, i) => this.drawnCount + i) : plan.sequence;
+    if (!grown) {
+      canvas.width = Math.ceil(plan.width * size);
+      canvas.height = Math.ceil(plan.height * size);
     }
+    Object.assign(this, { drawn: plan, drawnOn: canvas, drawnSize: size, drawnCount: facts.count });
+    if (context !== null) drawTints(context, prints, { plan, facts, size });
     this.place();
   }
 
@@ -189,6 +190,22 @@ export class SmallMap extends LitElement {
     return html`<div aria-hidden="true" style="width:${width * this.scale}px;height:${height * this.scale}px" @pointerdown=${this.onPointer} @pointermove=${this.onPointer}>
       <canvas></canvas><i></i>
     </div>`;
+  }
+}
+
+/** Fills the places of prints with their colours. */
+function drawTints(
+  context: CanvasRenderingContext2D,
+  prints: readonly number[],
+  { plan, facts, size }: { plan: WallPlan; facts: PrintFacts; size: number },
+): void {
+  const width = Math.max(1, plan.printWidth * size);
+  const height = Math.max(1, plan.printHeight * size);
+  let last = '';
+  for (const index of prints) {
+    const colour = `rgb(${facts.tint(index).join(' ')})`;
+    if (colour !== last) context.fillStyle = last = colour;
+    context.fillRect(num(plan.at, index * 2) * size, num(plan.at, index * 2 + 1) * size, width, height);
   }
 }
 

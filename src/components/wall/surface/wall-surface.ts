@@ -89,6 +89,7 @@ export class WallSurface extends LitElement {
       this.smallMap.follow(scene, this.facts);
       if (this.drawer !== null) this.closeUps?.viewChanged(this.drawer, this.relative, (index) => this.variants[index]);
     };
+    scene.onUnseen = () => this.smallMap.follow(scene, this.facts);
     this.gestures = new WallGestures(this.surface, scene, {
       choose: (index) => this.choose(index),
       open: (index) => this.tell('action', { action: 'open', index }),

@@ -167,8 +167,8 @@ export class WallView extends HungWall {
     ></wall-taste>`;
   }
 
-  private sentence(index: number): string {
-    return printSentence(this.variants[index], this.guests.has(index) ? null : { number: index + 1, of: this.guests.own(this.found) });
+  private sentence(index: number, of: number | null = this.guests.own(this.found)): string {
+    return printSentence(this.variants[index], this.guests.has(index) ? null : { number: index + 1, of });
   }
 
   private filter(shown: number) {
@@ -257,11 +257,14 @@ export class WallView extends HungWall {
     const { hanging, focused, kept, selected } = this;
     const count = this.variants.length;
     const shown = hanging.ranges.size === 0 ? count : hanging.shown(count).length;
+    const of = this.running ? null : this.guests.own(this.found);
     const row = {
       sequence: this.sequence,
       columns: this.holder.scene?.columns ?? 10,
       focused,
-      sentence: (index: number) => this.sentence(index),
+      has: (index: number) => this.variants[index] !== undefined,
+      of,
+      sentence: (index: number) => this.sentence(index, of),
       kept,
       selected,
       choose: (index: number) => this.surface.choose(index),

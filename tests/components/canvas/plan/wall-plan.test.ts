@@ -23,6 +23,18 @@ function overlaps(plan: WallPlan): number {
   return plan.sequence.length - seen.size;
 }
 
+describe('PlanIndex.touches', () => {
+  it('should hold for a print in view, its shadow and its number, and for none further off', () => {
+    const plan = planWall({ kind: 'rows', sequence: null }, 400, 0.7, VIEW);
+    const index = new PlanIndex(plan);
+    const view = { x: 310, y: 420, width: 500, height: 260 };
+    const near = new Set(index.touching(view.x - 24, view.y - 24, view.width + 48, view.height + 48));
+    for (let print = 0; print < 400; print++) expect(index.touches(print, view)).toBe(near.has(print));
+    expect(near.size).toBeGreaterThan(5);
+    expect(near.size).toBeLessThan(200);
+  });
+});
+
 describe('planWall', () => {
   it('should hang rows exactly where the wall lays them', () => {
     const plan = planWall({ kind: 'rows', sequence: null }, 37, 0.7, VIEW);
