@@ -18,9 +18,12 @@ const AHEAD = 2;
 /** More would wait for the one search that they help. */
 const MOST_HELPERS = 6;
 
-/** How many helpers a search has on a machine of so many cores: the page and the search have one each. */
+/**
+ * How many helpers a search has on a machine of so many cores: the page and the search have one each, but where there are
+ * but two: the page has so little to do while a wall hangs that a helper can have its core as well.
+ */
 export function helpersFor(cores: number): number {
-  return Math.max(0, Math.min(MOST_HELPERS, cores - 2));
+  return cores === 2 ? 1 : Math.max(0, Math.min(MOST_HELPERS, cores - 2));
 }
 
 /**
@@ -85,7 +88,8 @@ export class WallHelpers {
 
   /** Paints prints; null when they must be painted elsewhere. */
   async paint(variants: readonly Variant[]): Promise<DrawnTile[] | null> {
-    const helper = this.any ? this.idlest() : -1;
+    // One helper has enough to do with drawing.
+    const helper = this.any && this.helpers.length > 1 ? this.idlest() : -1;
     if (helper < 0) return null;
     return await this.give(helper, (each) => each.paint(variants));
   }

@@ -14,8 +14,10 @@ import { type DrawnTile, WallPainter } from './wall-painter.ts';
 /** Draws a step at most; fewer when they take long, so that a stop is heard within a tenth of a second. */
 const MOST_DRAWS = 8;
 const LONG_MS = 40;
-/** Prints are handed over so often, ms: each batch costs the page a drawing of the wall. */
+/** Prints are handed over so often, ms: each batch costs the page a frame. Of a large wall, the later ones mostly hang out of view. */
 const BATCH_MS = 80;
+const LATER_BATCH_MS = 250;
+const FIRST_PRINTS = 200;
 
 /** Steps whose prints wait to be painted at most. */
 const MOST_WAITING = 12;
@@ -60,7 +62,8 @@ class Batches {
   }
 
   sendWhenDue(): void {
-    if (performance.now() - this.sentAt >= BATCH_MS) this.send();
+    const due = this.found < FIRST_PRINTS ? BATCH_MS : LATER_BATCH_MS;
+    if (performance.now() - this.sentAt >= due) this.send();
   }
 
   private send(): void {

@@ -65,7 +65,7 @@ describe('runWall', () => {
 });
 
 describe('helpersFor', () => {
-  it('should leave the page and the search a core each, and be few', () => {
-    expect([1, 2, 3, 4, 8, 64].map(helpersFor)).toEqual([0, 0, 1, 2, 6, 6]);
+  it('should leave the page and the search a core each but for two cores, and be few', () => {
+    expect([1, 2, 3, 4, 8, 64].map(helpersFor)).toEqual([0, 1, 1, 2, 6, 6]);
   });
 });
