@@ -97,7 +97,7 @@ export class WallScene implements SteeredWall {
   begin(places: number, aspect: number): void {
     this.drawing.clear();
     this.aspect = aspect;
-    // Where one stood is nowhere on another wall.
+    // Where one stood before another number of prints is nowhere in particular.
     if (places !== this.places || this.spec !== SEED_ORDER) this.camera.keeps = 'start';
     this.spec = SEED_ORDER;
     this.lay(places);
@@ -234,9 +234,8 @@ export class WallScene implements SteeredWall {
   /** The prints that are in view, by number. */
   visible(): number[] {
     const { x, y, width, height } = this.steering.seen;
-    return this.planned
-      .touching(x - NUMBER_ROOM, y - NUMBER_ROOM, width + 2 * NUMBER_ROOM, height + 2 * NUMBER_ROOM)
-      .filter((index) => this.drawing.has(index));
+    const found = this.planned.touching(x - NUMBER_ROOM, y - NUMBER_ROOM, width + 2 * NUMBER_ROOM, height + 2 * NUMBER_ROOM);
+    return found.filter((index) => this.drawing.has(index));
   }
 
   /** Lays a finer picture over a print; it stays until it is forgotten or `begin`. */
