@@ -34,7 +34,7 @@ export function dayLocale(): string {
 export function speakIn(chosen: Language, catalogues: ReadonlyMap<string, object>): void {
   spoken = chosen;
   translated = catalogues;
-  for (const [name, { words, english }] of given) Object.assign(words, english, catalogues.get(name));
+  for (const [name, { words, english }] of given) Object.assign(words, english, translation(name));
 }
 
 /**
@@ -42,9 +42,27 @@ export function speakIn(chosen: Language, catalogues: ReadonlyMap<string, object
  * @param name the catalogue's path below `en/`, without its ending
  */
 export function speak<Words extends object>(name: string, english: Words): Words {
-  const words: Words = { ...english, ...translated.get(name) };
+  const words: Words = { ...english, ...translation(name) };
   given.set(name, { words, english });
   return words;
+}
+
+function translation(name: string): object | undefined {
+  const words = translated.get(name);
+  return words === undefined ? undefined : Object.fromEntries(Object.entries(words).map(([key, entry]) => [key, inItsNumbers(entry)]));
+}
+
+/** A sentence that writes fractions that it is given as its language does. */
+function inItsNumbers(entry: unknown): unknown {
+  return typeof entry === 'function' ? (...filled: unknown[]) => entry(...filled.map(written)) : entry;
+}
+
+function written(value: unknown): unknown {
+  if (typeof value === 'number') return Number.isFinite(value) && !Number.isInteger(value) ? String(value).replace('.', ',') : value;
+  // Sentences of many places take them by name.
+  if (typeof value !== 'object' || value === null || Object.getPrototypeOf(value) !== Object.prototype || '_$litType$' in value)
+    return value;
+  return Object.fromEntries(Object.entries(value).map(([name, each]) => [name, written(each)]));
 }
 
 /** A word or sentence for each kind of number that Intl tells apart in a language. */

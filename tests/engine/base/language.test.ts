@@ -46,6 +46,17 @@ describe('numbers', () => {
   });
 });
 
+describe('sentences', () => {
+  it('should write fractions that they are given as the language does', () => {
+    const english = { apart: (mm: number) => `${mm} mm`, of: ({ mm, name }: { mm: number; name: string }) => `${name}: ${mm} mm` };
+    speakIn('de', new Map([['test/sentence', english]]));
+    const say = speak('test/sentence', english);
+    expect([say.apart(0.25), say.apart(2000), say.of({ mm: 1.5, name: 'v1.5' })]).toEqual(['0,25 mm', '2000 mm', 'v1.5: 1,5 mm']);
+    speakIn('en', new Map());
+    expect(say.apart(0.25)).toBe('0.25 mm');
+  });
+});
+
 describe('phrases', () => {
   it('should keep the capitals of nouns where a language has them', () => {
     expect([uncapital('Planned on Monday'), lowered('Off balance')]).toEqual(['planned on Monday', 'off balance']);
