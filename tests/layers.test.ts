@@ -9,6 +9,7 @@ const SRC = fileURLToPath(new URL('../src', import.meta.url));
 /** Engine folders from the ground up; a folder imports only from those before it. */
 const ENGINE_ORDER = [
   'base',
+  'words',
   'geometry',
   'shapes',
   'colour',
