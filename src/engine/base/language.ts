@@ -68,7 +68,9 @@ function written(value: unknown): unknown {
 /** A word or sentence for each kind of number that Intl tells apart in a language. */
 export type PluralForms = Partial<Record<Intl.LDMLPluralRule, string>> & { readonly other: string };
 
+// Made once a language: a wall that hangs says hundreds of numbers a second.
 const rules = new Map<Language, Intl.PluralRules>();
+const numbers = new Map<Language, Intl.NumberFormat>();
 
 /** The form that goes with a number: 'print' or 'prints'. */
 export function plural(count: number, forms: PluralForms): string {
@@ -79,7 +81,9 @@ export function plural(count: number, forms: PluralForms): string {
 
 /** The number and the form that goes with it: '1 print', '1,200 prints'. */
 export function counted(count: number, forms: PluralForms): string {
-  return `${count.toLocaleString(numberLocale())} ${plural(count, forms)}`;
+  let number = numbers.get(spoken);
+  if (number === undefined) numbers.set(spoken, (number = new Intl.NumberFormat(numberLocale())));
+  return `${number.format(count)} ${plural(count, forms)}`;
 }
 
 /** A number with so many decimals, as the language writes them: '8.2', '8,2'. */
