@@ -34,10 +34,8 @@ export class LayerGraph extends LitElement {
     css`
       :host {
         display: grid;
+        grid-template-columns: minmax(0, 1fr);
         gap: var(--space-6);
-      }
-      .scroll {
-        overflow-x: auto;
       }
       svg {
         display: block;
@@ -96,10 +94,10 @@ export class LayerGraph extends LitElement {
   @state() private open: ReadonlySet<string> = new Set();
   /** Roving place of the keyboard among all that is shown. */
   @state() private roving = 0;
-  /** How wide the host is, px. */
+  /** How wide the graph may be, px. */
   @state() private room = 640;
   private parts: OrderPart[] = [];
-  private readonly sized = new ResizeObserver(() => (this.room = this.clientWidth));
+  private readonly sized = new ResizeObserver(([entry]) => (this.room = Math.floor(entry?.contentRect.width ?? this.room)));
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -199,15 +197,6 @@ export class LayerGraph extends LitElement {
     return `${held}; ${free}`;
   }
 
-  protected override updated(changed: Map<PropertyKey, unknown>): void {
-    if (!changed.has('selected') && !changed.has('edges')) return;
-    const dot = this.renderRoot.querySelector('.dot.selected')?.getBoundingClientRect();
-    const scroller = this.renderRoot.querySelector('.scroll');
-    if (dot === undefined || scroller === null) return;
-    const frame = scroller.getBoundingClientRect();
-    if (dot.left < frame.left || dot.right > frame.right) scroller.scrollLeft += dot.left - frame.left - frame.width / 2;
-  }
-
   protected override willUpdate(changed: Map<PropertyKey, unknown>): void {
     if (changed.has('pulls') || changed.has('edges') || changed.has('minDeltaE'))
       this.parts = orderParts(this.pulls.length, splitEdges(this.edges, this.minDeltaE).lines);
@@ -224,7 +213,7 @@ export class LayerGraph extends LitElement {
     const groups = this.parts.flat().filter(folds);
     const all = groups.every((group) => this.open.has(this.idOf(group)));
     return html`<p class="small">
-        ${this.parts.length === 1 ? 'First down at the left.' : `${counted(this.parts.length, 'panel')}: pulls of one do not hold those of another. In each, first down at the left.`}
+        ${this.parts.length === 1 ? 'First down at the left, row after row.' : `${counted(this.parts.length, 'panel')}: pulls of one do not hold those of another. In each, first down at the left, row after row.`}
         Pulls of one column do not hold each other, and “free” ones may go down in any order.
         ${free} of ${overlapping} overlapping pairs are free swaps.
       </p>
@@ -246,14 +235,12 @@ export class LayerGraph extends LitElement {
     const curves = linesOf(at, own, ends);
     const height = Math.max(heightPx, ...curves.map(({ bottomPx }) => bottomPx));
     return html`${this.head(free, overlapping)}
-      <div class="scroll">
-        <svg width=${widthPx} height=${height} viewBox="0 0 ${widthPx} ${height}" role="group" aria-label="Order graph in groups, ${counted(pulls.length, 'pull')}">
-          ${panels.map(({ x, y, widthPx: wide, heightPx: high }) => svg`<rect class="panel" x=${x} y=${y} width=${wide} height=${high} rx="4" />`)}
-          <g>${curves.map(({ path, under, widthPx: wide }) => svg`<path class=${under ? 'under' : 'over'} d=${path} stroke-width=${wide.toFixed(1)} />`)}</g>
-          <g>${tiles.map((tile, place) => this.tile(tile, { place, apart: !tile.open && apart(tile.group.layers.flat()) }))}</g>
-          <g>${[...dots].map(([pull, dot], i) => this.dot(pull, dot, { place: tiles.length + i, apart: apart([pull]) }))}</g>
-        </svg>
-      </div>
+      <svg width=${widthPx} height=${height} viewBox="0 0 ${widthPx} ${height}" role="group" aria-label="Order graph in groups, ${counted(pulls.length, 'pull')}">
+        ${panels.map(({ x, y, widthPx: wide, heightPx: high }) => svg`<rect class="panel" x=${x} y=${y} width=${wide} height=${high} rx="4" />`)}
+        <g>${curves.map(({ path, under, widthPx: wide }) => svg`<path class=${under ? 'under' : 'over'} d=${path} stroke-width=${wide.toFixed(1)} />`)}</g>
+        <g>${tiles.map((tile, place) => this.tile(tile, { place, apart: !tile.open && apart(tile.group.layers.flat()) }))}</g>
+        <g>${[...dots].map(([pull, dot], i) => this.dot(pull, dot, { place: tiles.length + i, apart: apart([pull]) }))}</g>
+      </svg>
       <p role="status">${this.words(at, lines)}</p>
       ${
         own.length === 0

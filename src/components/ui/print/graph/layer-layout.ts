@@ -8,6 +8,8 @@ const STEP = 27;
 /** A folded group, px. */
 export const TILE = { width: 68, height: 24 };
 const GAP = 8;
+/** Between rows of one group, so that the columns of one are not taken for those of the next, px. */
+const ROW_GAP = 6;
 const PAD = 8;
 const THICKEST = 5;
 const DEEPEST = 150;
@@ -50,19 +52,22 @@ interface LayerLayout {
 }
 
 /**
- * Lays parts out as panels, in each its groups from the left, first down first.
+ * Lays parts out as panels, in each its groups from the left, first down first, row after row; an open group that is
+ * wider than the room goes on in rows of its own.
  * @param isOpen whether a group's pulls are shown
- * @param roomPx panels stand side by side up to here; a wider one has a row to itself
+ * @param roomPx nothing stands beyond it, but for a tile in less room than that takes
  */
 export function layerLayout(parts: readonly OrderPart[], isOpen: (group: OrderGroup) => boolean, roomPx: number): LayerLayout {
   const out: LayerLayout = { panels: [], tiles: [], dots: new Map(), ends: new Map(), widthPx: 0, heightPx: 0 };
   let [x, y, rowHeight] = [0, 0, 0];
   for (const part of parts) {
-    const size = partSize(part, isOpen);
+    const { placed, ...size } = partLayout(part, isOpen, roomPx - 2 * PAD);
     if (x > 0 && x + size.widthPx > roomPx) {
       [x, y, rowHeight] = [0, y + rowHeight + GAP, 0];
     }
-    placePart(out, part, { x, y, ...size }, isOpen);
+    const panel = { x, y, ...size };
+    out.panels.push(panel);
+    for (const block of placed) putBlock(out, block, panel);
     x += size.widthPx + GAP;
     rowHeight = Math.max(rowHeight, size.heightPx);
     out.widthPx = Math.max(out.widthPx, x - GAP);
@@ -108,37 +113,81 @@ export function linesOf(at: number, own: readonly OverlapEdge[], ends: ReadonlyM
   });
 }
 
-function groupWidth(group: OrderGroup, open: boolean): number {
-  const columns = STEP * group.layers.length;
-  if (!folds(group)) return columns;
-  return open ? Math.max(TILE.width, columns) : TILE.width;
+/** A group with the rows that its layers take, as columns side by side. */
+interface Block {
+  group: OrderGroup;
+  open: boolean;
+  rows: number[][][];
+  widthPx: number;
+  /** Of its pulls, without its tile, px. */
+  heightPx: number;
 }
 
-function partSize(part: OrderPart, isOpen: (group: OrderGroup) => boolean): { widthPx: number; heightPx: number } {
-  const head = part.some(folds) ? TILE.height + GAP / 2 : 0;
-  const rows = Math.max(
-    0,
-    ...part.filter((group) => !folds(group) || isOpen(group)).flatMap(({ layers }) => layers.map(({ length }) => length)),
-  );
-  const width = part.reduce((sum, group) => sum + groupWidth(group, isOpen(group)) + GAP, -GAP);
-  return { widthPx: width + 2 * PAD, heightPx: (rows === 0 ? head - GAP / 2 : head + STEP * rows) + 2 * PAD };
+function blockOf(group: OrderGroup, open: boolean, roomPx: number): Block {
+  const { layers } = group;
+  if (!open) return { group, open, rows: [layers], widthPx: TILE.width, heightPx: 0 };
+  const columns = Math.max(1, Math.floor(roomPx / STEP));
+  const rows = Array.from({ length: Math.ceil(layers.length / columns) }, (_, row) => layers.slice(row * columns, (row + 1) * columns));
+  const wide = STEP * Math.min(columns, layers.length);
+  const heightPx = rows.reduce((sum, row) => sum + rowHeight(row), ROW_GAP * (rows.length - 1));
+  return { group, open, rows, widthPx: folds(group) ? Math.max(TILE.width, wide) : wide, heightPx };
 }
 
-function placePart(out: LayerLayout, part: OrderPart, panel: Panel, isOpen: (group: OrderGroup) => boolean): void {
-  out.panels.push(panel);
-  const top = panel.y + PAD + (part.some(folds) ? TILE.height + GAP / 2 : 0);
-  let x = panel.x + PAD;
-  for (const group of part) {
-    const open = !folds(group) || isOpen(group);
-    const widthPx = groupWidth(group, open);
-    if (folds(group)) out.tiles.push({ group, x, y: panel.y + PAD, widthPx, open });
-    for (const [column, layer] of group.layers.entries()) {
-      for (const [row, at] of layer.entries()) {
-        const dot = { x: x + STEP * (column + 0.5), y: top + STEP * (row + 0.5) };
-        if (open) out.dots.set(at, dot);
-        out.ends.set(at, open ? dot : { x: x + widthPx / 2, y: panel.y + PAD + TILE.height / 2 });
+function rowHeight(row: readonly (readonly number[])[]): number {
+  return STEP * Math.max(...row.map(({ length }) => length));
+}
+
+/** The blocks of a part, the top left of each in its panel, row after row. */
+function partLayout(
+  part: OrderPart,
+  isOpen: (group: OrderGroup) => boolean,
+  roomPx: number,
+): { placed: (Block & Dot & { headPx: number })[]; widthPx: number; heightPx: number } {
+  const blocks = part.map((group) => blockOf(group, !folds(group) || isOpen(group), roomPx));
+  const lines: Block[][] = [];
+  let used = 0;
+  for (const block of blocks) {
+    const line = lines.at(-1);
+    if (line === undefined || used + GAP + block.widthPx > roomPx) {
+      lines.push([block]);
+      used = block.widthPx;
+    } else {
+      line.push(block);
+      used += GAP + block.widthPx;
+    }
+  }
+  let y = PAD;
+  let widthPx = 0;
+  const placed = lines.flatMap((line) => {
+    const high = Math.max(...line.map((block) => block.heightPx));
+    const head = line.some(({ group }) => folds(group)) ? TILE.height : 0;
+    const headPx = head > 0 && high > 0 ? head + GAP / 2 : head;
+    let x = PAD;
+    const row = line.map((block) => {
+      const at = { ...block, x, y, headPx };
+      x += block.widthPx + GAP;
+      return at;
+    });
+    widthPx = Math.max(widthPx, x - GAP + PAD);
+    y += headPx + high + GAP;
+    return row;
+  });
+  return { placed, widthPx, heightPx: y - GAP + PAD };
+}
+
+function putBlock(out: LayerLayout, { group, open, rows, widthPx, headPx, ...at }: Block & Dot & { headPx: number }, panel: Dot): void {
+  const [left, top] = [panel.x + at.x, panel.y + at.y];
+  if (folds(group)) out.tiles.push({ group, x: left, y: top, widthPx, open });
+  const tile = { x: left + widthPx / 2, y: top + TILE.height / 2 };
+  let y = top + headPx;
+  for (const row of rows) {
+    for (const [column, layer] of row.entries()) {
+      for (const [place, pull] of layer.entries()) {
+        const dot = { x: left + STEP * (column + 0.5), y: y + STEP * (place + 0.5) };
+        if (open) out.dots.set(pull, dot);
+        out.ends.set(pull, open ? dot : tile);
       }
     }
-    x += widthPx + GAP;
+    y += rowHeight(row) + ROW_GAP;
   }
 }

@@ -17,6 +17,7 @@ describe('layerLayout', () => {
         .flatMap(({ layers }) => layers.flat()).length,
     );
     expect(folded.tiles.length + folded.dots.size).toBeLessThan(40);
+    expect([folded.widthPx <= 640, open.widthPx <= 340]).toEqual([true, true]);
     for (const { panels, tiles, dots, ends, widthPx, heightPx } of [folded, open]) {
       expect(ends.size).toBe(80);
       const boxes = [
@@ -29,6 +30,25 @@ describe('layerLayout', () => {
       }
       expect(Math.max(...boxes.map(([, , right]) => right))).toBeLessThanOrEqual(widthPx);
       expect(Math.max(...boxes.map(([, , , bottom]) => bottom))).toBeLessThanOrEqual(heightPx);
+    }
+  });
+
+  it('should go on in rows where a long group is wider than the room, first down first', () => {
+    // Each of 40 pulls holds the next: 40 layers of one pull, in groups of up to 10.
+    const parts = orderParts(
+      40,
+      Array.from({ length: 39 }, (_, a) => ({ a, b: a + 1 })),
+    );
+    for (const roomPx of [120, 200, 340, 900]) {
+      const { dots, tiles, widthPx } = layerLayout(parts, () => true, roomPx);
+      expect(widthPx).toBeLessThanOrEqual(roomPx);
+      for (const { group } of tiles) {
+        const places = group.layers.flat().map((at) => dots.get(at)!);
+        for (const [i, dot] of places.slice(1).entries()) {
+          const before = places[i]!;
+          expect(dot.y > before.y ? dot.x < before.x : dot.y === before.y && dot.x > before.x).toBe(true);
+        }
+      }
     }
   });
 
