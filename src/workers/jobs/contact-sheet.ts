@@ -4,6 +4,7 @@ import { num } from '../../engine/base/at.ts';
 import { EngineError } from '../../engine/base/error.ts';
 import type { Picture } from '../api/picture-api.ts';
 import type { ContactSheetRequest, SheetOptions, SheetPrint } from '../api/wall-tools-api.ts';
+import { offscreenCanvas } from './offscreen-canvas.ts';
 import { PdfSigns } from './pdf-signs.ts';
 import { StudioPictures } from './pictures.ts';
 import { deflate } from './png-stream.ts';
@@ -153,9 +154,10 @@ export async function sheetPng(
       'One picture of so many prints would be longer than browsers can make; take more columns, fewer prints, or a PDF.',
     );
   }
-  const canvas = new OffscreenCanvas(widthPx, heightPx);
-  const context = canvas.getContext('2d');
-  if (context === null) throw new EngineError('sheet.no-canvas', 'This browser gives no canvas to draw the sheet on; take a PDF.');
+  const canvas = offscreenCanvas(widthPx, heightPx);
+  const context = canvas?.getContext('2d') ?? null;
+  if (canvas === null || context === null)
+    throw new EngineError('sheet.no-canvas', 'This browser gives no canvas to draw the sheet on; take a PDF.');
   context.fillStyle = '#fff';
   context.fillRect(0, 0, widthPx, heightPx);
   context.fillStyle = '#1c1a17';

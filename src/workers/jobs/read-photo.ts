@@ -1,6 +1,6 @@
-import { defined } from '../../engine/base/at.ts';
 import { photoFault } from '../../engine/ink/characterise/photo-size.ts';
 import type { PhotoRead } from '../api/reader-api.ts';
+import { offscreenCanvas } from './offscreen-canvas.ts';
 
 /** Photos are read at most so wide or high; patches are averages anyway. */
 const PATCHES_PX = 1600;
@@ -26,7 +26,8 @@ export async function readPhoto(file: File, mostPx = PATCHES_PX): Promise<PhotoR
   const scale = Math.min(1, mostPx / Math.max(whole.width, whole.height));
   const width = Math.max(1, Math.round(whole.width * scale));
   const height = Math.max(1, Math.round(whole.height * scale));
-  const context = defined(new OffscreenCanvas(width, height).getContext('2d', { willReadFrequently: true }));
+  const context = offscreenCanvas(width, height)?.getContext('2d', { willReadFrequently: true }) ?? null;
+  if (context === null) return refused('photo.no-canvas', 'this browser reads no photos; open Pullstack in another, or type the colours.');
   context.drawImage(whole, 0, 0, width, height);
   whole.close();
   return { pixels: { width, height, data: context.getImageData(0, 0, width, height).data }, problems: [] };

@@ -111,9 +111,11 @@ export class StatePictures implements ReactiveController {
 
 /** A picture as a PNG. */
 export async function imageOf({ widthPx, heightPx, pixels }: Picture): Promise<Blob> {
-  const canvas = new OffscreenCanvas(widthPx, heightPx);
+  const canvas = Object.assign(document.createElement('canvas'), { width: widthPx, height: heightPx });
   const context = canvas.getContext('2d');
   if (context === null) throw new Error('this browser gave no canvas');
   context.putImageData(new ImageData(pixels, widthPx, heightPx), 0, 0);
-  return canvas.convertToBlob({ type: 'image/png' });
+  return new Promise((resolve, reject) =>
+    canvas.toBlob((png) => (png === null ? reject(new Error('this browser made no PNG')) : resolve(png)), 'image/png'),
+  );
 }
