@@ -5,17 +5,26 @@ import { deltaE2000At } from './delta-e.ts';
 const SLACK = 1e-9;
 const SIN_60 = Math.sin(Math.PI / 3);
 /** Where neither colour is bluish the mean hue lies 95° from the rotation's middle or more: |R_T| < 2·10⁻⁶. */
-const LEAST_ABOVE = 1 - 1e-6;
-/** a′ is a, or up to half as much again. */
+const LEAST_TURN = 1e-6;
+/** The most that a′ is of a. */
 const MOST_G = 1.5;
+/** Whole chromas for which the most is known that a′ is of a. */
+const CHROMAS = 128;
+/** By mean chroma, rounded down: 1 + G, which falls with it. */
+const MOST_STRETCH = Float64Array.from({ length: CHROMAS }, (_, c) => 1.5 - 0.5 * Math.sqrt(c ** 7 / (c ** 7 + 25 ** 7)) + SLACK);
+
+/** What bounds say of two colours and a difference. */
+export const OUTSIDE = -1;
+export const UNSURE = 0;
+export const INSIDE = 1;
 
 /**
  * Asks whether colours are within a difference: the same answer as of deltaE2000At, which is mostly
  * not worked out. With ΔE00² = (ΔL/S_L)² + C² + H² + R_T·C·H:
- * ΔC′² + ΔH′² = Δa′² + Δb² (law of cosines), a′ = g·a with 1 ≤ g ≤ 1.5; 1 ≤ S_L ≤ 1 + 0.015·|L − 50|;
- * 1 ≤ S_H ≤ S_C = 1 + 0.045·C′, as T lies between 0.07 and 1.93;
+ * ΔC′² + ΔH′² = Δa′² + Δb² (law of cosines), a′ = (1 + G)·a, 0 ≤ G ≤ 0.5 falls with the mean chroma;
+ * 1 ≤ S_L ≤ 1 + 0.015·|L − 50|; 1 ≤ S_H ≤ S_C = 1 + 0.045·C′, as T lies between 0.07 and 1.93;
  * |R_T| ≤ 2 sin 60° √(C′⁷ ÷ (C′⁷ + 25⁷)) ≤ 2 sin 60° (C′ ÷ 25)³ up to C′ = 25. So
- * ΔE00² ≤ ΔL² + (1 + sin 60°)(2.25·Δa² + Δb²), and
+ * ΔE00² ≤ ΔL² + (1 + greatest |R_T| ÷ 2)(greatest (1 + G)²·Δa² + Δb²), and
  * ΔE00² ≥ (ΔL ÷ greatest S_L)² + (1 − greatest |R_T| ÷ 2)(Δa² + Δb²) ÷ (greatest S_C)².
  * Source of the formula: see delta-e.ts; the bounds are ours.
  */
@@ -38,6 +47,12 @@ export class WithinDeltaE {
    * @param j where that of the other lies
    */
   holds(one: Float64Array, i: number, two: Float64Array, j: number): boolean {
+    const known = this.judge(one, i, two, j);
+    return known === UNSURE ? deltaE2000At(one, i, two, j) <= this.deltaE : known === INSIDE;
+  }
+
+  /** What the bounds say: INSIDE, OUTSIDE or UNSURE. Parameters as for `holds`. */
+  judge(one: Float64Array, i: number, two: Float64Array, j: number): number {
     const dL = f64(one, i) - f64(two, j);
     const a1 = f64(one, i + 1);
     const b1 = f64(one, i + 2);
@@ -46,14 +61,14 @@ export class WithinDeltaE {
     const da = (a1 - a2) * (a1 - a2);
     const db = (b1 - b2) * (b1 - b2);
     const byL = dL / (1 + 0.0075 * Math.abs(f64(one, i) + f64(two, j) - 100));
-    // |a| and |b| together are no less than the chroma.
-    const chroma = (MOST_G * (Math.abs(a1) + Math.abs(a2)) + Math.abs(b1) + Math.abs(b2)) / 2;
-    const share = Math.min(1, chroma / 25);
-    const least = b1 >= 0 && b2 >= 0 ? LEAST_ABOVE : 1 - SIN_60 * share * share * share;
+    const mean = (Math.sqrt(a1 * a1 + b1 * b1) + Math.sqrt(a2 * a2 + b2 * b2)) / 2;
+    const stretch = f64(MOST_STRETCH, mean < CHROMAS ? Math.floor(mean) : CHROMAS - 1);
+    const chroma = stretch * mean;
+    const share = chroma < 25 ? chroma / 25 : 1;
+    const turn = b1 >= 0 && b2 >= 0 ? LEAST_TURN : SIN_60 * share * share * share;
     const sC = 1 + 0.045 * chroma;
-    if (least * (da + db) > (this.outside - byL * byL) * sC * sC) return false;
-    if (dL * dL + (1 + SIN_60) * (MOST_G * MOST_G * da + db) <= this.inside) return true;
-    return deltaE2000At(one, i, two, j) <= this.deltaE;
+    if ((1 - turn) * (da + db) > (this.outside - byL * byL) * sC * sC) return OUTSIDE;
+    return dL * dL + (1 + turn) * (stretch * stretch * da + db) <= this.inside ? INSIDE : UNSURE;
   }
 
   /** How far apart in L two colours are at most of which one has this L, when they are within the difference. */
@@ -61,5 +76,16 @@ export class WithinDeltaE {
     // From ΔL ÷ (1 + 0.015·(|L − 50| + ΔL ÷ 2)) ≤ ΔE; of differences beyond 130 nothing is said.
     const slope = 1 - 0.0075 * this.deltaE;
     return slope > 0 ? ((this.deltaE + SLACK) * (1 + 0.015 * Math.abs(l - 50))) / slope : Infinity;
+  }
+
+  /**
+   * How far apart in a and b two colours are at most, as the crow flies, when they are within the difference and one has this a and b.
+   * @param bluish whether one of them has a b below 0
+   */
+  reachAb(a: number, b: number, bluish: boolean): number {
+    // From (1 − |R_T| ÷ 2)·D² ≤ ΔE²·S_C² with a mean chroma of at most C + D ÷ 2.
+    const perChroma = 0.045 * MOST_G * (this.deltaE + SLACK);
+    const slope = Math.sqrt(1 - (bluish ? SIN_60 : LEAST_TURN)) - perChroma / 2;
+    return slope > 0 ? (this.deltaE + SLACK + perChroma * Math.sqrt(a * a + b * b)) / slope : Infinity;
   }
 }

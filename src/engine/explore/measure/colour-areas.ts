@@ -1,7 +1,9 @@
-import { f64, i32 } from '../../base/at.ts';
+import { f64, i32, num, u32 } from '../../base/at.ts';
+import { DeltaELanes } from '../../colour/delta-e-lanes.ts';
 import type { Lab } from '../../colour/lab.ts';
-import { WithinDeltaE } from '../../colour/within-delta-e.ts';
+import { INSIDE, UNSURE, WithinDeltaE } from '../../colour/within-delta-e.ts';
 import type { CellMap } from '../../stack/types.ts';
+import { ColourBins } from './colour-bins.ts';
 
 /** One colour of a print and how much of the sheet it takes. */
 export interface ColourArea {
@@ -12,8 +14,15 @@ export interface ColourArea {
 /** Colours closer than this count as one, ΔE00; just visible side by side (common practice, no source). */
 export const SAME_COLOUR_DELTA_E = 2;
 
-/** Shelves of lightness, one an L; what is darker or lighter lies on the first and the last. */
-const SHELVES = 101;
+/** Cells that are asked about together: few while most are new colours, which each other must know of, then many. */
+const FIRST_CELLS = 8;
+const MOST_CELLS = 128;
+
+/** No colour. */
+const NONE = 0xffffffff;
+
+const lanes = new DeltaELanes();
+const bins = new ColourBins();
 
 /**
  * Area by colour. Cells join, largest first, the first colour within `sameDeltaE`; a colour is
@@ -28,79 +37,110 @@ export function colourAreas(
   bySize: Uint32Array,
   sameDeltaE = SAME_COLOUR_DELTA_E,
 ): ColourArea[] {
-  const colours = new Colours(sameDeltaE);
-  const found: ColourArea[] = [];
-  for (const cell of bySize) {
-    const colour = colours.of(lab, cell * 3);
-    const area = f64(areaMm2, cell);
-    const known = found[colour];
-    if (known === undefined) found.push({ lab: [f64(lab, cell * 3), f64(lab, cell * 3 + 1), f64(lab, cell * 3 + 2)], areaMm2: area });
-    else known.areaMm2 += area;
+  lanes.hold(lab, lab.length / 3);
+  const colours = new Colours(lab, sameDeltaE);
+  for (let from = 0, cells = FIRST_CELLS; from < bySize.length; from += cells, cells = Math.min(cells * 2, MOST_CELLS)) {
+    colours.take(bySize, [from, Math.min(from + cells, bySize.length)], areaMm2);
   }
-  return found.sort((a, b) => b.areaMm2 - a.areaMm2);
+  return colours.found.sort((a, b) => b.areaMm2 - a.areaMm2);
 }
 
-/** Colours that are told apart, on shelves by lightness, so that few are asked whether they are the one. */
+/** Cells and colours' cells that bounds do not tell apart, two a pair, and the numbers of these colours. */
+let pairs = new Uint32Array(1024);
+let asked = new Uint32Array(512);
+/** Of each cell that is asked about the first colour that is sure, and where its pairs end. */
+const sure = new Uint32Array(MOST_CELLS);
+const ends = new Uint32Array(MOST_CELLS);
+
+/** Colours that are told apart. */
 class Colours {
-  private count = 0;
-  private lab = new Float64Array(3 * 64);
-  /** The next colour of the same shelf, which came later; −1 for none. */
-  private next = new Int32Array(64);
-  private readonly first = new Int32Array(SHELVES).fill(-1);
-  private readonly last = new Int32Array(SHELVES).fill(-1);
+  readonly found: ColourArea[] = [];
+  private readonly cells: number[] = [];
+  private readonly lab: Float64Array;
+  private readonly deltaE: number;
   private readonly within: WithinDeltaE;
 
-  constructor(deltaE: number) {
-    this.within = new WithinDeltaE(deltaE);
-  }
-
-  /** Number of the first colour within the difference; a new one where there is none. */
-  of(lab: Float64Array, at: number): number {
-    const l = f64(lab, at);
-    const reach = this.within.reachL(l);
-    const shelf = this.shelfOf(l);
-    const least = this.shelfOf(l - reach);
-    const most = this.shelfOf(l + reach);
-    // From the own shelf outwards: what is found early lets most of the others be passed over.
-    let best = this.firstOn(shelf, this.count, lab, at);
-    for (let away = 1; shelf - away >= least || shelf + away <= most; away++) {
-      if (shelf - away >= least) best = this.firstOn(shelf - away, best, lab, at);
-      if (shelf + away <= most) best = this.firstOn(shelf + away, best, lab, at);
-    }
-    if (best === this.count) this.add(lab, at, shelf);
-    return best;
-  }
-
-  /** Number of the first colour of a shelf within the difference; `before` when none comes before that. */
-  private firstOn(shelf: number, before: number, lab: Float64Array, at: number): number {
-    const { lab: known, next, within } = this;
-    for (let colour = i32(this.first, shelf); colour >= 0 && colour < before; colour = i32(next, colour)) {
-      if (within.holds(known, colour * 3, lab, at)) return colour;
-    }
-    return before;
-  }
-
-  private shelfOf(l: number): number {
-    return Math.max(0, Math.min(SHELVES - 1, Math.floor(l)));
-  }
-
-  private add(lab: Float64Array, at: number, shelf: number): void {
-    const colour = this.count++;
-    if (this.next.length <= colour) this.grow();
-    for (let i = 0; i < 3; i++) this.lab[colour * 3 + i] = f64(lab, at + i);
-    this.next[colour] = -1;
-    const last = i32(this.last, shelf);
-    if (last < 0) this.first[shelf] = colour;
-    else this.next[last] = colour;
-    this.last[shelf] = colour;
-  }
-
-  private grow(): void {
-    const lab = new Float64Array(this.lab.length * 2);
-    const next = new Int32Array(this.next.length * 2);
-    lab.set(this.lab);
-    next.set(this.next);
+  constructor(lab: Float64Array, deltaE: number) {
     this.lab = lab;
-    this.next = next;
+    this.deltaE = deltaE;
+    this.within = new WithinDeltaE(deltaE);
+    bins.start(this.within);
   }
+
+  /** The cells [from, to) of a list, at most MOST_CELLS. */
+  take(list: Uint32Array, [from, to]: readonly [number, number], areaMm2: Float64Array): void {
+    const known = this.found.length;
+    let count = 0;
+    for (let i = from; i < to; i++) {
+      count = this.ask(u32(list, i), i - from, count);
+      ends[i - from] = count;
+    }
+    const deltaE = lanes.differences(pairs, count);
+    for (let i = from, pair = 0; i < to; i++) {
+      const cell = u32(list, i);
+      let best = u32(sure, i - from);
+      for (; pair < u32(ends, i - from); pair++) {
+        if (u32(asked, pair) < best && f64(deltaE, pair) <= this.deltaE) best = u32(asked, pair);
+      }
+      if (best === NONE && this.found.length > known) best = this.late(cell, known);
+      const area = f64(areaMm2, cell);
+      const colour = this.found[best];
+      if (colour === undefined) this.add(cell, area);
+      else colour.areaMm2 += area;
+    }
+  }
+
+  /** Notes the first colour that is the cell's for sure, and those before it of which that is not known. */
+  private ask(cell: number, i: number, from: number): number {
+    const { lab, within } = this;
+    if (asked.length < from + this.found.length) growPairs(from + this.found.length);
+    const { next, colour: colourOf, lab: known, reach } = bins;
+    let count = from;
+    const a = f64(lab, cell * 3 + 1);
+    const b = f64(lab, cell * 3 + 2);
+    sure[i] = NONE;
+    for (let entry = bins.entryOf(lab, cell * 3); entry >= 0; entry = i32(next, entry)) {
+      const colour = u32(colourOf, entry);
+      const da = f64(known, colour * 3 + 1) - a;
+      const otherB = f64(known, colour * 3 + 2);
+      const db = otherB - b;
+      if (da * da + db * db > f64(reach, colour * 2 + (b >= 0 && otherB >= 0 ? 0 : 1))) continue;
+      const judged = within.judge(bins.lab, colour * 3, lab, cell * 3);
+      if (judged === INSIDE) {
+        sure[i] = colour;
+        break;
+      }
+      if (judged === UNSURE) {
+        asked[count] = colour;
+        pairs[count * 2] = num(this.cells, colour);
+        pairs[count++ * 2 + 1] = cell;
+      }
+    }
+    return count;
+  }
+
+  /** The first colour within the difference of those from a number on. */
+  private late(cell: number, from: number): number {
+    const { lab, within } = this;
+    for (let entry = bins.entryOf(lab, cell * 3); entry >= 0; entry = i32(bins.next, entry)) {
+      const colour = u32(bins.colour, entry);
+      if (colour >= from && within.holds(bins.lab, colour * 3, lab, cell * 3)) return colour;
+    }
+    return NONE;
+  }
+
+  private add(cell: number, areaMm2: number): void {
+    const { lab } = this;
+    bins.add(lab, cell * 3);
+    this.cells.push(cell);
+    this.found.push({ lab: [f64(lab, cell * 3), f64(lab, cell * 3 + 1), f64(lab, cell * 3 + 2)], areaMm2 });
+  }
+}
+
+function growPairs(wanted: number): void {
+  const [before, askedBefore] = [pairs, asked];
+  pairs = new Uint32Array(wanted * 4);
+  pairs.set(before);
+  asked = new Uint32Array(wanted * 2);
+  asked.set(askedBefore);
 }
