@@ -4,14 +4,17 @@ import { type LaneFunction, LaneRoom } from '../base/lanes/lane-room.ts';
 import { COS_30, COS_6, COS_63, GREY, POW25_7, SIN_30, SIN_6, SIN_63, deltaE2000At } from './delta-e.ts';
 import { BLUE_TURN, COS_122, COS_275, PIECES_PER_ONE, SIN_275, TERMS } from './rotation.ts';
 
-/** Bytes of a number, of a colour and of a piece of `BLUE_TURN`, which lies at the beginning. */
+/** Bytes of a number and of a colour. */
 const NUMBER = 8;
 const COLOUR = 3 * NUMBER;
+/** Pairs at a time, two a step, so that what one loop hands to the next stays in the processor's nearest memory. */
+const PAIRS = 256;
+/** Bytes of a piece of `BLUE_TURN`, which lies at the beginning; then come, in bytes, what a step hands on, pairs, differences, colours. */
 const PIECE = TERMS * NUMBER;
-/** Bytes that a step of two pairs hands from one loop to the next. */
-const HELD = 10 * NUMBER;
-/** Steps at a time, so that what they hand on stays in the processor's nearest memory. */
-const STEPS = 64;
+const HELD = { at: BLUE_TURN.byteLength, step: 10 * NUMBER };
+const PAIR = { at: HELD.at + (PAIRS / 2) * HELD.step, step: 16 };
+const OUT = { at: PAIR.at + PAIRS * 8, step: 16 };
+const COLOURS = OUT.at + PAIRS * NUMBER;
 
 /**
  * ΔE00 of many pairs of a list of colours, two pairs at a time where the machine can: the same numbers, to the last bit, as
@@ -21,8 +24,9 @@ export class DeltaELanes {
   private readonly room: LaneRoom;
   private readonly run: LaneFunction | null;
   private colours = new Float64Array(0);
-  private pairs = new Uint32Array(0);
-  private out = new Float64Array(0);
+  private chunk = new Uint32Array(0);
+  private found = new Float64Array(0);
+  private out = new Float64Array(64);
 
   /** @param plain one by one, as on machines without WebAssembly */
   constructor(plain = false) {
@@ -31,74 +35,76 @@ export class DeltaELanes {
   }
 
   /**
-   * @param lab three numbers a colour
-   * @param pairs two colours a pair, by their number
+   * Takes the colours whose differences are asked next, three numbers each.
+   * @param lab as many colours as it may hold
+   * @param count how many of them there are
+   * @param more further colours; they are numbered after these
+   */
+  hold(lab: Float64Array, count: number, more?: Float64Array): void {
+    const numbers = count * 3 + (more?.length ?? 0);
+    if (this.room.fit(COLOURS + numbers * NUMBER) || this.chunk.length === 0) {
+      const { buffer } = this.room;
+      new Float64Array(buffer).set(BLUE_TURN);
+      this.chunk = new Uint32Array(buffer, PAIR.at, PAIRS * 2);
+      this.found = new Float64Array(buffer, OUT.at, PAIRS);
+      this.colours = new Float64Array(buffer, COLOURS);
+    }
+    this.colours.set(lab.length > count * 3 ? lab.subarray(0, count * 3) : lab);
+    if (more !== undefined) this.colours.set(more, count * 3);
+  }
+
+  /**
+   * @param pairs two of the colours a pair, by their number
    * @param count of pairs
    * @returns ΔE00 a pair, in a buffer of this object's that may be longer
    */
-  differences(lab: Float64Array, pairs: Uint32Array, count: number): Float64Array {
-    this.fit(lab.length, count);
-    const { colours, out } = this;
-    if (this.run === null) {
-      for (let i = 0; i < count; i++) out[i] = deltaE2000At(lab, u32(pairs, i * 2) * 3, lab, u32(pairs, i * 2 + 1) * 3);
-      return out;
-    }
-    if (count === 0) return out;
-    colours.set(lab);
-    this.pairs.set(pairs.length > count * 2 ? pairs.subarray(0, count * 2) : pairs);
-    // The last step takes a pair more where their number is odd.
-    this.pairs.fill(0, count * 2, count * 2 + 2);
-    const all = (count + 1) >> 1;
-    for (let step = 0; step < all; step += STEPS) {
-      const held = BLUE_TURN.byteLength;
-      this.run(colours.byteOffset, this.pairs.byteOffset + step * 16, out.byteOffset + step * 16, held, Math.min(STEPS, all - step));
-    }
-    // Greys, and hues that are opposite to the last bit, are left to the one that knows them.
-    for (let i = 0; i < count; i++) {
-      if (!(f64(out, i) >= 0)) out[i] = deltaE2000At(lab, u32(pairs, i * 2) * 3, lab, u32(pairs, i * 2 + 1) * 3);
-    }
-    return out;
+  differences(pairs: Uint32Array, count: number): Float64Array {
+    if (this.out.length < count) this.out = new Float64Array(count * 2);
+    for (let from = 0; from < count; from += PAIRS) this.some(pairs, from, Math.min(PAIRS, count - from));
+    return this.out;
   }
 
-  private fit(numbers: number, count: number): void {
-    if (this.colours.length >= numbers && this.out.length >= count) return;
-    const roomFor = Math.max(numbers, this.colours.length);
-    const most = Math.max(count + (count & 1), this.out.length);
-    const from = BLUE_TURN.byteLength + STEPS * HELD;
-    this.room.fit(from + (roomFor + most * 2) * 2 * NUMBER);
-    const { buffer } = this.room;
-    new Float64Array(buffer).set(BLUE_TURN);
-    this.colours = new Float64Array(buffer, from, roomFor * 2);
-    this.out = new Float64Array(buffer, from + roomFor * 2 * NUMBER, most * 2);
-    this.pairs = new Uint32Array(buffer, from + (roomFor + most) * 2 * NUMBER, most * 4);
+  private some(pairs: Uint32Array, from: number, count: number): void {
+    const { colours, out, chunk, found } = this;
+    if (this.run !== null) {
+      for (let i = 0; i < count * 2; i++) chunk[i] = u32(pairs, from * 2 + i);
+      // The last step takes a pair more where their number is odd.
+      if (count < PAIRS) chunk.fill(0, count * 2, count * 2 + 2);
+      this.run((count + 1) >> 1);
+    } else found.fill(Number.NaN, 0, count);
+    for (let i = 0, pair = from * 2; i < count; i++, pair += 2) {
+      const deltaE = f64(found, i);
+      // Greys, and hues that are opposite to the last bit, are left to the one that knows them.
+      out[from + i] = deltaE >= 0 ? deltaE : deltaE2000At(colours, u32(pairs, pair) * 3, colours, u32(pairs, pair + 1) * 3);
+    }
   }
 }
 
 /**
- * Addresses of colours, pairs, differences and what is held between, then the number of steps of two pairs. The steps are
- * those of `compare` in delta-e.ts, cut into three loops: from the colours to ΔE00 every step waits for the one before, and
- * a processor looks ahead far enough to work on several pairs only where that chain is short.
+ * Called with the number of steps of two pairs. They are those of `compare` in delta-e.ts, cut into three loops: from the
+ * colours to ΔE00 every step waits for the one before, and a processor looks ahead far enough to work on several pairs
+ * only where that chain is short.
  */
 function deltaECode(): Uint8Array<ArrayBuffer> {
-  const code = new LaneCode(5);
-  const [colours, pairs, out, held, steps] = [code.param(0), code.param(1), code.param(2), code.param(3), code.param(4)];
-  const each = (body: (pair: (n: number) => LaneLab, at: Whole, step: Whole) => void): void => {
+  const code = new LaneCode(1);
+  const place = ({ at, step: bytes }: { at: number; step: number }, step: Whole): Whole => code.offset(code.variable(at), step, bytes);
+  const each = (body: (colour: (n: number) => LaneLab, at: Whole, step: Whole) => void): void => {
     const step = code.variable(0);
-    code.loop(step, [steps, 1], () => {
-      const pair = code.offset(pairs, step, 16);
-      const colour = (bytes: number): Whole => code.offset(colours, code.wholeAt(pair, bytes), COLOUR);
+    code.loop(step, [code.param(0), 1], () => {
+      const pair = place(PAIR, step);
+      const colour = (bytes: number): Whole => place({ at: COLOURS, step: COLOUR }, code.wholeAt(pair, bytes));
       const lab = (n: number): LaneLab => {
         const [first, second] = [colour(n * 4), colour(n * 4 + 8)];
         return [0, 1, 2].map((k) => code.gather(first, second, k)) as LaneLab;
       };
-      body(lab, code.offset(held, step, HELD), step);
+      body(lab, place(HELD, step), step);
     });
   };
   each((lab, at) => code.store(at, 0, aStretch(code, lab(0), lab(1))));
   each((lab, at) => meanHue(code, [lab(0), lab(1)], code.load(at, 0)).forEach((value, i) => code.store(at, i * 2, value)));
   each((lab, at, step) => {
     const hue = [0, 1, 2, 3, 4].map((i) => code.load(at, i * 2)) as MeanHue;
-    code.store(code.offset(out, step, 16), 0, difference(code, [lab(0)[0], lab(1)[0]], hue));
+    code.store(place(OUT, step), 0, difference(code, [lab(0)[0], lab(1)[0]], hue));
   });
   return code.module();
 }

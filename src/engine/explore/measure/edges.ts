@@ -24,7 +24,8 @@ const lanes = new DeltaELanes();
  */
 export function edgeMeasure(map: CellMap, lab: Float64Array, edges: EdgeLengths = edgeLengths(map)): EdgeMeasure {
   const sum: EdgeMeasure = { lengthMm: 0, contrast: 0 };
-  const found = lanes.differences(lab.subarray(0, map.cells * 3), edges.cells, edges.lengthMm.length);
+  lanes.hold(lab, map.cells);
+  const found = lanes.differences(edges.cells, edges.lengthMm.length);
   for (let i = 0; i < edges.lengthMm.length; i++) {
     const contrast = f64(found, i);
     if (contrast < LEAST_DELTA_E) continue;

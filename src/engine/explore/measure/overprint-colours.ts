@@ -1,11 +1,15 @@
 import { f64, u32 } from '../../base/at.ts';
+import { DeltaELanes } from '../../colour/delta-e-lanes.ts';
 import { labD50, type Lab } from '../../colour/lab.ts';
-import { WithinDeltaE } from '../../colour/within-delta-e.ts';
+import { INSIDE, OUTSIDE, WithinDeltaE } from '../../colour/within-delta-e.ts';
 import { type FilmBands, overFilm } from '../../ink/film/film.ts';
 import { OVERPRINT_COLOUR_DELTA_E } from '../../ink/film/overprint.ts';
 import type { CellMap } from '../../stack/types.ts';
 
 const within = new WithinDeltaE(OVERPRINT_COLOUR_DELTA_E);
+const lanes = new DeltaELanes();
+/** Cells and swatches that bounds do not tell apart, two a pair; swatches are numbered after the cells. */
+let pairs = new Uint32Array(1024);
 
 /**
  * Area of overprint colours: under two or more pulls, further than OVERPRINT_COLOUR_DELTA_E from the
@@ -15,22 +19,52 @@ const within = new WithinDeltaE(OVERPRINT_COLOUR_DELTA_E);
  */
 export function overprintColourArea(map: CellMap, lab: Float64Array, swatches: readonly Lab[]): number {
   const inks = Float64Array.from(swatches.toSorted((one, other) => one[0] - other[0]).flat());
+  let count = 0;
   let area = 0;
   for (let cell = 0; cell < map.cells; cell++) {
     if (!(f64(map.areaMm2, cell) > 0) || !underTwo(map, cell)) continue;
-    if (!nearSome(inks, lab, cell * 3)) area += f64(map.areaMm2, cell);
+    if (pairs.length < (count + swatches.length) * 2) pairs = longer(pairs, (count + swatches.length) * 4);
+    const unsure = unsureOf(inks, lab, cell, [map.cells, count]);
+    // Those of which all is sure are added at once, the others as far as they turn out to be near none.
+    if (unsure === 0) area += f64(map.areaMm2, cell);
+    else if (unsure > 0) count += unsure;
+  }
+  lanes.hold(lab, map.cells, inks);
+  const deltaE = lanes.differences(pairs, count);
+  for (let pair = 0; pair < count;) {
+    const cell = u32(pairs, pair * 2);
+    let near = false;
+    for (; pair < count && pairs[pair * 2] === cell; pair++) near ||= f64(deltaE, pair) <= OVERPRINT_COLOUR_DELTA_E;
+    if (!near) area += f64(map.areaMm2, cell);
   }
   return area;
 }
 
-/** @param inks three numbers each, darkest first */
-function nearSome(inks: Float64Array, lab: Float64Array, at: number): boolean {
-  const l = f64(lab, at);
+/**
+ * Puts down the swatches of which bounds do not say whether a cell is within the difference of them.
+ * @param inks three numbers each, darkest first
+ * @param numbers the first swatch's, and the pair's from which on they are put down
+ * @returns how many; −1 where the cell is near some for sure
+ */
+function unsureOf(inks: Float64Array, lab: Float64Array, cell: number, [firstInk, from]: readonly [number, number]): number {
+  const l = f64(lab, cell * 3);
   const reach = within.reachL(l);
+  let count = from;
   for (let ink = 0; ink < inks.length && f64(inks, ink) <= l + reach; ink += 3) {
-    if (f64(inks, ink) >= l - reach && within.holds(inks, ink, lab, at)) return true;
+    if (f64(inks, ink) < l - reach) continue;
+    const judged = within.judge(inks, ink, lab, cell * 3);
+    if (judged === INSIDE) return -1;
+    if (judged === OUTSIDE) continue;
+    pairs[count * 2] = cell;
+    pairs[count++ * 2 + 1] = firstInk + ink / 3;
   }
-  return false;
+  return count - from;
+}
+
+function longer(from: Uint32Array, length: number): Uint32Array<ArrayBuffer> {
+  const to = new Uint32Array(length);
+  to.set(from);
+  return to;
 }
 
 /** Whether two pulls or more lie over a cell. */
