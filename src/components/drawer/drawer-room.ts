@@ -214,7 +214,7 @@ export class DrawerRoom extends RoomElement {
             </aside>`
         }
       </div>
-      ${shapeDialogs(this.store, (read) => this.put(read, 1))}
+      ${shapeDialogs(this.store, (read) => this.put(read, Math.max(1, read.shapes.length)))}
       ${this.fileDrop.veil('Drop SVG files or pictures to add them to the drawer')}
     `;
   }
