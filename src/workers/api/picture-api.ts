@@ -126,13 +126,13 @@ export interface PictureApi {
    */
   gaps(request: Job<Keyed<GapsRequest>>, onProgress: (share: number) => void): Promise<Gap[] | null>;
   /** Where a print out of register shows it most: the middle of a square, mm; null where nothing shows. */
-  loosePlace(request: Keyed<LoosePlaceRequest>): { xMm: number; yMm: number } | null;
+  loosePlace(request: Keyed<LoosePlaceRequest>): Promise<{ xMm: number; yMm: number } | null>;
   /** Names for a print from what is seen of it. */
-  offeredNames(request: Keyed<{ pulls: readonly Pull[] }>): string[];
+  offeredNames(request: Keyed<{ pulls: readonly Pull[] }>): Promise<string[]>;
   /** Many shapes put on screens at once, within the printable part. */
-  scatter(request: Keyed<ScatterRequest>): Scattered;
+  scatter(request: Keyed<ScatterRequest>): Promise<Scattered>;
   /** Whether a goal of a lesson is reached. */
-  goal(request: Keyed<GoalRequest>): GoalVerdict;
+  goal(request: Keyed<GoalRequest>): Promise<GoalVerdict>;
   difference(request: Keyed<DifferenceRequest>): DifferenceResult;
   /** @param onProgress gets the share of orders compared; null when it was cancelled */
   lesson(request: Job<Keyed<LessonRequest>>, onProgress: (share: number) => void): Promise<LessonResult | null>;

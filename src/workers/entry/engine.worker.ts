@@ -1,5 +1,4 @@
 import * as Comlink from 'comlink';
-import { defined, entryAt, num } from '../../engine/base/at.ts';
 import { EngineError } from '../../engine/base/error.ts';
 import { findClash } from '../../engine/explore/search/clash.ts';
 import { countOrders } from '../../engine/explore/search/order-count.ts';
@@ -8,15 +7,8 @@ import { printNotes } from '../../engine/explore/settings/notes.ts';
 import { CARD } from '../../engine/ink/characterise/card.ts';
 import { inkCurvesOn } from '../../engine/ink/characterise/characterise.ts';
 import { checkInk } from '../../engine/ink/characterise/check-ink.ts';
-import { checkGoal } from '../../engine/lesson/check-goal.ts';
-import { gapSteps } from '../../engine/order/gaps.ts';
-import { groupOrderSteps } from '../../engine/order/groups/group-orders.ts';
-import { OVERLAP_TOLERANCE_MM, overlapSteps } from '../../engine/order/overlaps.ts';
-import { offeredNames } from '../../engine/recipe/chest/offered-names.ts';
-import { scatter } from '../../engine/shapes/compose/scatter.ts';
 import { printError } from '../../engine/stack/print-error.ts';
 import type { Studio } from '../../engine/studio/studio.ts';
-import { PairMemory } from '../../engine/visit/problem/pair-memory.ts';
 import type { EngineApi } from '../api/engine-api.ts';
 import type { InkApi } from '../api/ink-api.ts';
 import type { Picture, PictureApi } from '../api/picture-api.ts';
@@ -26,10 +18,8 @@ import { serve } from '../api/serve.ts';
 import type { WallApi } from '../api/wall-api.ts';
 import { wallHelpers } from '../helpers/wall-helper-workers.ts';
 import { Jobs } from '../jobs/jobs.ts';
-import { loosePlace } from '../jobs/loose-place.ts';
 import { StudioPictures } from '../jobs/pictures.ts';
 import { pinTiles } from '../jobs/pin-tiles.ts';
-import { runVeils } from '../jobs/veil-job.ts';
 import { runWall } from '../jobs/wall-job.ts';
 
 /** The overlaps of so many pulls are found by exact clipping also where a picture waits for them. */
@@ -37,12 +27,10 @@ const EXACT_TO = 24;
 
 const studios = new Map<StudioKey, StudioPictures>();
 const jobs = new Jobs();
-const memory = new PairMemory();
-/** Stacks whose overlaps were asked for. */
-let measured = 0;
 
 const inkJobs = async () => (await import('../jobs/ink-jobs.ts')).inkJobs(jobs);
-const planJobs = async () => (await import('../jobs/plan-jobs.ts')).planJobs(jobs, memory);
+const planJobs = async () => (await import('../jobs/plan-jobs.ts')).planJobs(jobs);
+const stackJobs = async () => (await import('../jobs/stack-jobs.ts')).stackJobs(jobs);
 
 function of(key: StudioKey): StudioPictures {
   const found = studios.get(key);
@@ -70,35 +58,36 @@ const pictures: PictureApi = {
   async overlaps({ studio, pulls, minDeltaE, exact = pulls.length <= EXACT_TO }) {
     const pictures = of(studio);
     if (!exact) return pictures.mapOverlaps(pulls).filter(({ deltaE }) => deltaE >= minDeltaE);
-    const steps = overlapSteps({ pulls }, pictures.studio, { toleranceMm: OVERLAP_TOLERANCE_MM, minDeltaE });
-    return defined(await jobs.find(`overlaps ${++measured}`, steps));
+    return (await stackJobs()).overlaps(pictures, { pulls, minDeltaE });
   },
-  gaps: ({ studio, job, pulls, toleranceMm }, onProgress) =>
-    jobs.find(job, gapSteps({ pulls }, of(studio).studio, toleranceMm), onProgress),
-  loosePlace: ({ studio, ...request }) => loosePlace(of(studio), request),
-  offeredNames: ({ studio, pulls }) => offeredNames({ pulls }, of(studio).studio),
-  scatter({ studio: key, shapes, ...ask }) {
-    const { studio } = of(key);
-    const chosen = studio.shapes.filter(({ id }) => shapes.includes(id));
-    return scatter({ ...ask, shapes: chosen, printable: studio.paper.printable });
+  // The studio is looked up at once: by the time that the work is loaded, it may be dropped.
+  async gaps({ studio, ...request }, onProgress) {
+    const pictures = of(studio);
+    return (await jobs.loading(request.job, stackJobs)).gaps(pictures, request, onProgress);
   },
-  goal: ({ studio, kind, ...question }) => checkGoal(kind, { ...question, studio: of(studio).studio }),
+  async loosePlace({ studio, ...request }) {
+    const pictures = of(studio);
+    return (await import('../jobs/loose-place.ts')).loosePlace(pictures, request);
+  },
+  async offeredNames({ studio, ...request }) {
+    const pictures = of(studio);
+    return (await stackJobs()).offeredNames(pictures, request);
+  },
+  async scatter({ studio, ...request }) {
+    const pictures = of(studio);
+    return (await stackJobs()).scatter(pictures, request);
+  },
+  async goal({ studio, ...request }) {
+    const pictures = of(studio);
+    return (await stackJobs()).goal(pictures, request);
+  },
   difference({ studio, ...request }) {
     const found = of(studio).difference(request);
     return Comlink.transfer(found, [found.outline.pixels.buffer]);
   },
-  async lesson({ studio, job, pulls, minDeltaE, minAreaMm2, ...look }, onProgress) {
-    const painter = of(studio);
-    const steps = groupOrderSteps({ pulls }, painter.studio, { toleranceMm: OVERLAP_TOLERANCE_MM, minDeltaE, minAreaMm2 });
-    const found = await jobs.find(job, steps, onProgress);
-    if (found === null) return null;
-    const { orders, groups, pairs, count } = found;
-    const firsts = groups.map((group) => entryAt(orders, num(group, 0)).map((at) => entryAt(pulls, at)));
-    const drawn = painter.reordered(firsts, look);
-    return Comlink.transfer(
-      { orders, groups, pairs, count, pictures: drawn },
-      drawn.map((picture) => picture.pixels.buffer),
-    );
+  async lesson({ studio, ...request }, onProgress) {
+    const pictures = of(studio);
+    return (await jobs.loading(request.job, stackJobs)).lesson(pictures, request, onProgress);
   },
 };
 
@@ -110,7 +99,11 @@ const walls: WallApi = {
   printNotes: ({ studio, bench }) => printNotes(of(studio).studio, bench),
   countOrders: ({ studio, job, bench, explore }) => jobs.find(job, countOrders({ drawer: of(studio).studio, bench, explore })),
   findClash: ({ studio, job, bench, explore }) => jobs.find(job, findClash({ drawer: of(studio).studio, bench, explore })),
-  veils: ({ studio, ...request }, onProgress) => runVeils({ jobs, pictures: of(studio) }, request, onProgress),
+  async veils({ studio, ...request }, onProgress) {
+    const pictures = of(studio);
+    const { runVeils } = await jobs.loading(request.job, () => import('../jobs/veil-job.ts'));
+    return runVeils({ jobs, pictures }, request, onProgress);
+  },
 };
 
 const inks: InkApi = {

@@ -1,17 +1,17 @@
 import { EngineError } from '../../engine/base/error.ts';
 import { measuredRecipes, planRest } from '../../engine/log/rest.ts';
 import { adviseOn } from '../../engine/visit/advice/advice.ts';
-import type { PairMemory } from '../../engine/visit/problem/pair-memory.ts';
+import { PairMemory } from '../../engine/visit/problem/pair-memory.ts';
 import { planVisit, type PressPlan } from '../../engine/visit/visit.ts';
 import { whatToDrop } from '../../engine/visit/what-to-drop.ts';
 import type { PlanApi, PlanRequest } from '../api/plan-api.ts';
 import type { Jobs } from './jobs.ts';
 
-/**
- * Pull orders, which no first print needs, so that their search is loaded when it is asked for.
- * @param memory of pairs of pulls, which lasts as long as the worker
- */
-export function planJobs(jobs: Jobs, memory: PairMemory): PlanApi {
+/** Lasts as long as the worker. */
+const memory = new PairMemory();
+
+/** Pull orders, which no first print needs, so that their search is loaded when it is asked for. */
+export function planJobs(jobs: Jobs): PlanApi {
   return {
     async measure({ job, input }, onProgress) {
       return !(await jobs.run(job, memory.measure(measuredRecipes(input), input.minDeltaE), onProgress));
@@ -27,7 +27,7 @@ export function planJobs(jobs: Jobs, memory: PairMemory): PlanApi {
     whatToDrop: ({ job, input, plan }, onProgress) => jobs.find(job, whatToDrop(input, plan), onProgress),
     async plan({ job, input, budgetMs }, onBest) {
       let last: PressPlan | null = null;
-      await jobs.run(job, planSteps({ input, budgetMs }, memory), (plan) => {
+      await jobs.run(job, planSteps({ input, budgetMs }), (plan) => {
         if (plan === null) return;
         last = plan;
         onBest(plan);
@@ -39,7 +39,7 @@ export function planJobs(jobs: Jobs, memory: PairMemory): PlanApi {
 }
 
 /** @yields null while pairs of pulls are measured, then the best order so far */
-function* planSteps({ input, budgetMs }: PlanRequest, memory: PairMemory): Generator<PressPlan | null, void> {
+function* planSteps({ input, budgetMs }: PlanRequest): Generator<PressPlan | null, void> {
   for (const _ of memory.measure(measuredRecipes(input), input.minDeltaE)) yield null;
   yield* 'rest' in input ? planRest(input, budgetMs, memory) : planVisit(input, budgetMs, { memory });
 }
