@@ -7,6 +7,7 @@ import { openProjectFile } from './keep/open-file.ts';
 import './help/first-steps.ts';
 import './keep/save-strip.ts';
 import './project-menu.ts';
+import { fetchRoom } from './room-code.ts';
 import { type Room, roomAt, type RoomEntry, roomEntry, ROOMS } from './rooms.ts';
 import type { AutoSaver } from './saver.ts';
 import { controls } from './ui/controls-style.ts';
@@ -15,9 +16,6 @@ import { isProjectFile } from './ui/files/project-file.ts';
 import { beginningOf } from './ui/kit/begin.ts';
 import { notFetched } from './ui/kit/late.ts';
 import { isTyped } from './ui/kit/typed-key.ts';
-
-/** The elements of all rooms in the table; they stand in folders of their own, and load when they are entered. */
-const ELEMENTS = import.meta.glob('./*/*-room.ts');
 
 /** News is read by then; problems stay until they are closed. */
 const NEWS_MS = 7000;
@@ -143,7 +141,7 @@ export class AppRoot extends LitElement {
   private async make({ id, element }: RoomEntry & { id: Room }): Promise<void> {
     this.asked.add(id);
     try {
-      await ELEMENTS[`./${id}/${element}.ts`]?.();
+      await fetchRoom(id);
       this.entered.set(id, Object.assign(document.createElement(element), { store: this.store }));
       this.requestUpdate();
     } catch {

@@ -6,7 +6,7 @@ import type { Command } from '../engine/project/commands/command.ts';
 import { endStep, type History, perform, redo, startHistory, undo } from '../engine/project/history.ts';
 import type { Project } from '../engine/project/types.ts';
 import { sentenceOf } from '../workers/client/client.ts';
-import type { Room } from './rooms.ts';
+import { FIRST_ROOM, type Room } from './rooms.ts';
 
 /** A sentence shown to the user until it is closed. */
 export interface Notice {
@@ -54,7 +54,7 @@ export class AppStore extends EventTarget {
   opened = 0;
   /** Whether the project that is open came with its pull order, which is saved already. */
   cameWithOrder = false;
-  room: Room = 'wall';
+  room: Room = FIRST_ROOM;
   /** The pull chosen on the Bench, by id. */
   selectedPull: string | null = null;
   /** Pictures are shown with the paper as white. */

@@ -25,7 +25,14 @@ async function showLesson(): Promise<void> {
 }
 
 async function showApp(): Promise<void> {
-  const [{ boot }] = await Promise.all([import('./boot.ts'), import('./app-root.ts')]);
+  const [{ boot }, { fetchRoom }, { FIRST_ROOM, roomAt }] = await Promise.all([
+    import('./boot.ts'),
+    import('./room-code.ts'),
+    import('./rooms.ts'),
+    import('./app-root.ts'),
+  ]);
+  // While the disk is read; that it did not come is told when the room is made.
+  fetchRoom(roomAt(location.hash) ?? FIRST_ROOM).catch(() => undefined);
   const { store, saver } = await boot();
   const root = document.createElement('app-root');
   root.store = store;

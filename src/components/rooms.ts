@@ -124,6 +124,9 @@ export const ROOMS = [
 /** A room's name in the store. */
 export type Room = (typeof ROOMS)[number]['id'];
 
+/** Where one comes in. */
+export const FIRST_ROOM: Room = 'wall';
+
 /** The room that an address ends in, as `location.hash` gives it; null where there is none. */
 export function roomAt(address: string): Room | null {
   return ROOMS.find((room) => room.address === address)?.id ?? null;
