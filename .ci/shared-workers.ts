@@ -4,7 +4,11 @@ import type { Plugin } from 'vite';
 /** How a worker is begun in the code; Vite's own server knows it as it stands. */
 const BEGUN = /new URL\('(\.[^']+\.worker\.ts)', import\.meta\.url\)/g;
 const PRELOAD_HELPER = /vite\/preload-helper\.js$/;
-const HAS_FILES = 'deps && deps.length > 0';
+/** Where the helper takes the page for granted, and what stands there instead. */
+const TAKEN_FOR_GRANTED = [
+  ['deps && deps.length > 0', "typeof document !== 'undefined' && deps && deps.length > 0"],
+  ['window.dispatchEvent', 'globalThis.dispatchEvent'],
+] as const;
 
 /**
  * Builds the workers together with the page, so that what both use (the engine's base, the clipper) is one file
@@ -36,8 +40,10 @@ export function importsWithoutPage(): Plugin {
     apply: 'build',
     transform(code, id) {
       if (!PRELOAD_HELPER.test(id)) return null;
-      if (!code.includes(HAS_FILES)) throw new Error('Vite fetches ahead of imports in another way now; see .ci/shared-workers.ts.');
-      return code.replace(HAS_FILES, `typeof document !== 'undefined' && ${HAS_FILES}`);
+      return TAKEN_FOR_GRANTED.reduce((changed, [page, anywhere]) => {
+        if (!changed.includes(page)) throw new Error('Vite fetches ahead of imports in another way now; see .ci/shared-workers.ts.');
+        return changed.replace(page, anywhere);
+      }, code);
     },
   };
 }
