@@ -148,7 +148,7 @@ export class BladeDialog extends LitElement {
         : 'Click or tap from one side of the shape to the other; drag to bend the line. By keys: arrows move the cross by 1 mm (Shift 10 mm), Enter sets a point, Delete removes the chosen one.';
     }
     if (found === null) return running ? 'Cutting…' : '';
-    return `${counted(found.length, 'piece')}: ${found.slice(0, 4).map(sizeText).join('; ')}${found.length > 4 ? '; …' : ''}.`;
+    return `${counted(found.length, 'piece')}: ${found.slice(0, 4).map(sizeText).join('; ')}${found.length > 4 ? ` and ${found.length - 4} more` : ''}.`;
   }
 
   private outline(): string {
