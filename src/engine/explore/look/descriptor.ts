@@ -26,8 +26,10 @@ const STEPS = 1024;
 const LIGHTS = LIGHT.columns * LIGHT.rows;
 const COLOURS = COLOUR.columns * COLOUR.rows;
 const KINDS = L_MIDDLES.length * AB_MIDDLES.length ** 2;
+/** Where the lightness of areas begins in a descriptor. */
+export const LIGHTS_FROM = COLOURS * 2 + KINDS;
 /** Length of a descriptor that does not see composition. */
-export const DESCRIPTOR_LENGTH = COLOURS * 2 + KINDS + LIGHTS;
+export const DESCRIPTOR_LENGTH = LIGHTS_FROM + LIGHTS;
 /** Rows of the map that a print is described from: a whole number to each row of areas. */
 const MAP_ROWS = 64;
 /** Rows at which images are told apart that are the same at MAP_ROWS. */
@@ -150,7 +152,7 @@ function describeCells(map: CellMap, linear: ArrayLike<number>, composed: boolea
   for (let kind = 0; kind < KINDS; kind++) out[COLOURS * 2 + kind] = step(Math.sqrt(f64(kinds, kind)) * AREA_WEIGHT);
   for (let area = 0; area < LIGHTS; area++) {
     const [l] = oklabFromLinearSrgb(f64(lights, area * 3), f64(lights, area * 3 + 1), f64(lights, area * 3 + 2));
-    out[COLOURS * 2 + KINDS + area] = step(l / Math.sqrt(LIGHTS));
+    out[LIGHTS_FROM + area] = step(l / Math.sqrt(LIGHTS));
   }
   return out;
 }
